@@ -1,0 +1,146 @@
+import { guardDiameter, guardLength, guardObject, guardSmall } from '../judging/guards.js';
+import { guardSpan, type SizeOrSpan, type Span } from '../judging/limits.js';
+import type { BasedLimits } from '../judging/own-limits.js';
+import type { Length } from '../quantities/dimensions.js';
+
+/** The three sizes that leave an oil clearance. */
+export interface BearingSizes {
+  /** Housing bore with its cap torqued and no shells [m]. */
+  readonly housingBore: Length;
+  /** Wall of one half shell at its crown [m]. */
+  readonly shellWall: Length;
+  /** Journal diameter [m]. */
+  readonly journal: Length;
+}
+
+/** The three sizes, each as one size or as the span it lies in. */
+export interface BearingSpans {
+  /** Housing bore with its cap torqued and no shells [m]. */
+  readonly housingBore: SizeOrSpan<Length>;
+  /** Wall of one half shell at its crown [m]. */
+  readonly shellWall: SizeOrSpan<Length>;
+  /** Journal diameter [m]. */
+  readonly journal: SizeOrSpan<Length>;
+}
+
+/**
+ * Diametral oil clearance of a shell bearing: what the housing bore leaves
+ * once two shell walls and the journal are in it.
+ *
+ *     clearance = housingBore - 2 * shellWall - journal
+ *
+ * @param sizes - housing bore, shell wall and journal [m]
+ * @returns diametral clearance; negative is an interference [m]
+ * @throws {RebuildInputError} when a size is not finite or cannot belong to an engine
+ * @see Source: geometry; worked check in tests/published/bearings.test.ts
+ * @example
+ * ```ts
+ * const clearance = oilClearance({
+ *   housingBore: inch(2.2510), shellWall: inch(0.0620), journal: inch(2.1250),
+ * });
+ * format(clearance, thou); // "2.0 thou"
+ * ```
+ */
+export function oilClearance(sizes: BearingSizes): Length {
+  guardObject('sizes', sizes);
+  const housingBore = guardDiameter('housingBore', sizes.housingBore);
+  const shellWall = guardShellWall('shellWall', sizes.shellWall);
+  const journal = guardDiameter('journal', sizes.journal);
+  return (housingBore - 2 * shellWall - journal) as Length;
+}
+
+/**
+ * The span of diametral oil clearance that three toleranced or measured sizes
+ * can leave: tightest with the smallest bore, thickest shell and largest journal.
+ *
+ * @param sizes - housing bore, shell wall and journal, each one size or a span [m]
+ * @returns least and most diametral clearance; negative is an interference [m]
+ * @throws {RebuildInputError} when a size is not finite or cannot belong to an engine, or a span is reversed
+ * @see Source: geometry; worked check in tests/published/bearings.test.ts
+ * @example
+ * ```ts
+ * const span = oilClearanceSpan({
+ *   housingBore: { min: inch(2.2507), max: inch(2.2512) },
+ *   shellWall: inch(0.0620),
+ *   journal: { min: inch(2.1245), max: inch(2.1250) },
+ * });
+ * format(span.min, thou); // "1.7 thou"
+ * format(span.max, thou); // "2.7 thou"
+ * ```
+ */
+export function oilClearanceSpan(sizes: BearingSpans): Span<Length> {
+  guardObject('sizes', sizes);
+  const bore = guardSpan('housingBore', sizes.housingBore, guardDiameter);
+  const wall = guardSpan('shellWall', sizes.shellWall, guardShellWall);
+  const journal = guardSpan('journal', sizes.journal, guardDiameter);
+  return {
+    min: (bore.min - 2 * wall.max - journal.max) as Length,
+    max: (bore.max - 2 * wall.min - journal.min) as Length,
+  };
+}
+
+/**
+ * Wall of one half shell for an undersize: each half gains half of it, since
+ * there is a half on either side of the journal.
+ *
+ *     wall = standardWall + undersize / 2
+ *
+ * @param shell - wall of the standard half shell and the undersize, on the diameter [m]
+ * @returns wall of one half shell [m]
+ * @throws {RebuildInputError} when the wall cannot belong to a shell or the undersize is negative
+ * @see Source: TM 5-4320-302-14, p. 6-181 (every undersize step there); geometry
+ * @example
+ * ```ts
+ * format(shellWallFor({ standardWall: inch(0.0620), undersize: thou(20) }), inch); // "0.0720 in"
+ * ```
+ */
+export function shellWallFor(shell: {
+  /** Wall of the standard half shell at its crown [m]. */
+  readonly standardWall: Length;
+  /** How far the journal is ground below standard, on the diameter [m]. */
+  readonly undersize: Length;
+}): Length {
+  guardObject('shell', shell);
+  const standardWall = guardShellWall('standardWall', shell.standardWall);
+  const undersize = guardSmall('undersize', shell.undersize);
+  return (standardWall + undersize / 2) as Length;
+}
+
+/** A recommended size with the band around it. */
+export interface Recommendation extends BasedLimits<'length'> {
+  /** The size to aim at [m]. */
+  readonly target: Length;
+}
+
+/**
+ * The rule of thumb for oil clearance where the maker's figure is lost: 0.001 in
+ * for each inch of journal, from three quarters to one and a half of that.
+ *
+ *     target = 0.001 * journal
+ *
+ * @param journal - journal diameter [m]
+ * @returns target and limits, marked as common practice [m]
+ * @throws {RebuildInputError} when the size cannot belong to a journal
+ * @see Source: common practice, no source; the maker's figure always wins
+ * @example
+ * ```ts
+ * const { target, limits } = recommendedOilClearance(inch(2.125));
+ * format(target, inch); // "0.0021 in"
+ * limits.max && format(limits.max, inch); // "0.0032 in"
+ * ```
+ */
+export function recommendedOilClearance(journal: Length): Recommendation {
+  const target = (0.001 * guardDiameter('journal', journal)) as Length;
+  return {
+    target,
+    limits: { min: (0.75 * target) as Length, max: (1.5 * target) as Length },
+    basis: {
+      kind: 'common practice',
+      rule: '0.00075 to 0.0015 in of oil clearance for each inch of journal',
+    },
+  };
+}
+
+/** A half shell's wall: from foil to a heavy cast shell. */
+export const guardShellWall = (parameter: string, value: Length): Length =>
+  guardLength(parameter, value, [0.0002, 0.05]);

@@ -1,0 +1,157 @@
+import { undersizeSteps } from '../crankshaft/undersize.js';
+import { describe, say, type Wording } from '../judging/describe.js';
+import {
+  guardDiameter,
+  guardLength,
+  guardList,
+  guardObject,
+  guardSmall,
+} from '../judging/guards.js';
+import { type Finding, judge } from '../judging/judge.js';
+import { type OwnLimits, ownLimitsOr } from '../judging/own-limits.js';
+import type { Length } from '../quantities/dimensions.js';
+import { RebuildInputError } from '../quantities/error.js';
+import { recommendedOilClearance } from './clearance.js';
+
+/** A clearance to be explained. */
+export interface ClearanceQuestion extends OwnLimits<'length'> {
+  /** Diametral clearance that was measured or worked out; negative is an interference [m]. */
+  readonly clearance: Length;
+  /** Journal diameter, for the rule of thumb where no limits are given [m]. */
+  readonly journal: Length;
+  /** Undersizes that shells and journals come in; by default 10, 20 and 30 thou [m]. */
+  readonly steps?: readonly Length[];
+}
+
+/** What explains a clearance. */
+export type ClearanceExplanation =
+  | {
+      /** Nothing to explain: the clearance is within its limits. */
+      readonly kind: 'as it should be';
+      /** The clearance against its limits. */
+      readonly finding: Finding<'length'>;
+    }
+  | {
+      /** Journal and shells are of different undersizes. */
+      readonly kind: 'journal ground, shells not' | 'shells undersize, journal not';
+      /** The clearance against its limits. */
+      readonly finding: Finding<'length'>;
+      /** How many undersize apart journal and shells are, on the diameter [m]. */
+      readonly mismatch: Length;
+      /** The clearance that matching shells would leave, against the same limits. */
+      readonly matched: Finding<'length'>;
+    }
+  | {
+      /** No undersize explains it: wear, a wrong part or a wrong reading. */
+      readonly kind: 'too loose, unexplained' | 'too tight, unexplained';
+      /** The clearance against its limits. */
+      readonly finding: Finding<'length'>;
+    };
+
+/**
+ * Asks whether a wrong clearance is explained by an undersize step: a ground
+ * journal running in shells made for a larger one, which is loose by just
+ * that step and knocks, or the reverse, which cannot turn. A clearance that
+ * would be right, or worn by no more than a quarter of the smallest step, once the step
+ * is taken away counts as explained.
+ *
+ * @param question - the clearance, its journal, and the limits and steps if they are known [m]
+ * @returns what explains it, with the clearance that matching shells would leave
+ * @throws {RebuildInputError} when a size cannot belong to a bearing, or the limits lack one bound
+ * @see Source: common practice; worked check in tests/published/bearings.test.ts
+ * @example
+ * ```ts
+ * const why = explainClearance({
+ *   clearance: thou(22), journal: inch(2.105),
+ *   limits: { min: thou(1), max: thou(3) },
+ * });
+ * why.kind; // "journal ground, shells not"
+ * 'mismatch' in why && format(why.mismatch, thou); // "20.0 thou"
+ * ```
+ */
+export function explainClearance(question: ClearanceQuestion): ClearanceExplanation {
+  guardObject('question', question);
+  const journal = guardDiameter('journal', question.journal);
+  const clearance = guardLength('clearance', question.clearance, [-0.02, 0.02]);
+  const { limits, basis } = ownLimitsOr(
+    'question',
+    question,
+    'length',
+    recommendedOilClearance(journal),
+  );
+  const { min, max } = limits;
+  if (min === undefined || max === undefined) {
+    throw new RebuildInputError({
+      parameter: 'limits',
+      value: limits,
+      expected: 'both a min and a max',
+      hint: 'Without both it cannot be said which clearance matching shells would leave.',
+    });
+  }
+  const steps = guardSteps(question.steps ?? undersizeSteps('inch'));
+  const judgeAs = (value: Length) =>
+    judge({ feature: 'oil clearance', dimension: 'length', value, limits, basis });
+
+  const finding = judgeAs(clearance);
+  if (finding.verdict === 'within') return { kind: 'as it should be', finding };
+  const loose = finding.verdict === 'above';
+  const matches = steps
+    .map((mismatch) => ({
+      mismatch,
+      matched: judgeAs((loose ? clearance - mismatch : clearance + mismatch) as Length),
+    }))
+    .sort((a, b) => b.matched.margin - a.matched.margin);
+  const [best] = matches;
+  const allowance = Math.min(...steps) / 4;
+  if (best && best.matched.margin >= -allowance) {
+    const kind = loose ? 'journal ground, shells not' : 'shells undersize, journal not';
+    return { kind, finding, ...best };
+  }
+  return { kind: loose ? 'too loose, unexplained' : 'too tight, unexplained', finding };
+}
+
+/**
+ * Says an explanation in one sentence.
+ *
+ * @param explanation - what `explainClearance` gave
+ * @param wording - the units to print in
+ * @returns one sentence without a full stop
+ * @throws {RebuildInputError} when the explanation is not one or the unit system is unknown
+ * @example
+ * ```ts
+ * const why = explainClearance({
+ *   clearance: thou(22), journal: inch(2.105), limits: { min: thou(1), max: thou(3) },
+ * });
+ * describeClearance(why, { units: 'inch' });
+ * // "the journal is ground 0.0200 in below what these shells are made for: it will knock; matching shells would leave 0.0020 in"
+ * ```
+ */
+export function describeClearance(explanation: ClearanceExplanation, wording: Wording): string {
+  guardObject('explanation', explanation);
+  guardObject('wording', wording);
+  const length = (value: Length) => say(value, 'length', wording.units);
+  switch (explanation.kind) {
+    case 'journal ground, shells not':
+      return `the journal is ground ${length(explanation.mismatch)} below what these shells are made for: it will knock; matching shells would leave ${length(explanation.matched.value)}`;
+    case 'shells undersize, journal not':
+      return `these shells are for a journal ground ${length(explanation.mismatch)} smaller: it cannot turn; matching shells would leave ${length(explanation.matched.value)}`;
+    case 'as it should be':
+      return describe(explanation.finding, wording);
+    default:
+      return `${describe(explanation.finding, wording)}; no undersize step explains it`;
+  }
+}
+
+function guardSteps(steps: readonly Length[]): readonly Length[] {
+  guardList('steps', steps, 1, 'undersize');
+  const ground = steps
+    .map((step, i) => guardSmall(`steps[${i}]`, step))
+    .filter((step) => step > 1e-9);
+  if (ground.length > 0) return ground;
+  throw new RebuildInputError({
+    parameter: 'steps',
+    value: steps,
+    expected: 'at least one undersize other than standard',
+    hint: 'e.g. undersizeSteps("inch").',
+  });
+}

@@ -1,0 +1,17 @@
+export {
+  type BearingSizes,
+  type BearingSpans,
+  oilClearance,
+  oilClearanceSpan,
+  type Recommendation,
+  recommendedOilClearance,
+  shellWallFor,
+} from './clearance.js';
+export {
+  type ClearanceExplanation,
+  type ClearanceQuestion,
+  describeClearance,
+  explainClearance,
+} from './explain.js';
+export { flattenedThreadGap } from './flattened-thread.js';
+export { matchShells, type Shell, type ShellMatch, type ShellSearch } from './match.js';

@@ -1,0 +1,93 @@
+import { guardDiameter, guardList, guardObject, guardSmall, guardText } from '../judging/guards.js';
+import { type Finding, judgeSpan } from '../judging/judge.js';
+import { guardSpan, type SizeOrSpan, type Span } from '../judging/limits.js';
+import { type OwnLimits, ownLimitsOr } from '../judging/own-limits.js';
+import type { Length } from '../quantities/dimensions.js';
+import { guardShellWall, oilClearanceSpan, recommendedOilClearance } from './clearance.js';
+
+/** A pair of half shells on the shelf. */
+export interface Shell {
+  /** What it is called on the shelf. */
+  readonly name: string;
+  /** The undersize it is made for, on the diameter; 0 for standard [m]. */
+  readonly undersize: Length;
+  /** Measured wall of one half at its crown, or the span of several [m]. */
+  readonly wall: SizeOrSpan<Length>;
+}
+
+/** What `matchShells` looks for. */
+export interface ShellSearch extends OwnLimits<'length'> {
+  /** The journal, as it is or as it will be ground [m]. */
+  readonly journal: SizeOrSpan<Length>;
+  /** The housing bore with its cap torqued and no shells [m]. */
+  readonly housingBore: SizeOrSpan<Length>;
+  /** Every shell on the shelf that is of the right kind. */
+  readonly shells: readonly Shell[];
+}
+
+/** One shell tried in one bearing. */
+export interface ShellMatch {
+  /** The shell tried. */
+  readonly shell: Shell;
+  /** Diametral clearance it leaves [m]. */
+  readonly clearance: Span<Length>;
+  /** The worse end of that clearance against the limits. */
+  readonly finding: Finding<'length'>;
+  /** Whether both ends of the clearance are within the limits. */
+  readonly fits: boolean;
+}
+
+/**
+ * Tries every shell on the shelf in one bearing and ranks them: the one whose
+ * clearance stays furthest inside its limits first, the worst misfit last.
+ * Sizes decide, not the number stamped on the back.
+ *
+ * @param search - journal, housing bore, the shells, and the limits if they are known [m]
+ * @returns every shell, best first; equals keep the order of the shelf
+ * @throws {RebuildInputError} when a size cannot belong to a bearing or the shelf is empty
+ * @see Source: geometry; the default limits are common practice
+ * @example
+ * ```ts
+ * const ranked = matchShells({
+ *   journal: inch(2.105), housingBore: inch(2.251),
+ *   shells: [
+ *     { name: 'standard', undersize: thou(0), wall: inch(0.0620) },
+ *     { name: '20 under', undersize: thou(20), wall: inch(0.0720) },
+ *   ],
+ * });
+ * ranked.map(({ shell, fits }) => [shell.name, fits]); // [["20 under", true], ["standard", false]]
+ * ```
+ */
+export function matchShells(search: ShellSearch): readonly ShellMatch[] {
+  guardObject('search', search);
+  const journal = guardSpan('journal', search.journal, guardDiameter);
+  const housingBore = guardSpan('housingBore', search.housingBore, guardDiameter);
+  guardList('shells', search.shells, 1, 'shell');
+  const { limits, basis } = ownLimitsOr(
+    'search',
+    search,
+    'length',
+    recommendedOilClearance(journal.max),
+  );
+  return search.shells
+    .map((shell, i): ShellMatch => {
+      guardShell(`shells[${i}]`, shell);
+      const clearance = oilClearanceSpan({ journal, housingBore, shellWall: shell.wall });
+      const finding = judgeSpan({
+        feature: 'oil clearance',
+        dimension: 'length',
+        value: clearance,
+        limits,
+        basis,
+      });
+      return { shell, clearance, finding, fits: finding.verdict === 'within' };
+    })
+    .sort((a, b) => b.finding.margin - a.finding.margin);
+}
+
+function guardShell(at: string, shell: Shell): void {
+  guardObject(at, shell);
+  guardText(`${at}.name`, shell.name);
+  guardSmall(`${at}.undersize`, shell.undersize);
+  guardSpan(`${at}.wall`, shell.wall, guardShellWall);
+}

@@ -1,0 +1,65 @@
+import { guardClearance, guardList, guardObject } from '../judging/guards.js';
+import { type Finding, judgeSpan } from '../judging/judge.js';
+import type { Span } from '../judging/limits.js';
+import { type BasedLimits, type OwnLimits, ownLimitsOr } from '../judging/own-limits.js';
+import type { Length } from '../quantities/dimensions.js';
+import { thou } from '../quantities/units.js';
+
+/** A dial read with the shaft pushed one way, then the other. */
+export interface EndPlayReading {
+  /** Dial with the shaft pushed to one end [m]. */
+  readonly pushed: Length;
+  /** Dial with the shaft pulled to the other end [m]. */
+  readonly pulled: Length;
+}
+
+/** End play, and how it stands to its limits. */
+export interface EndPlay {
+  /** Mean float of all readings [m]. */
+  readonly mean: Length;
+  /** Least and most float found as the shaft was turned [m]. */
+  readonly span: Span<Length>;
+  /** The worse end of the span against the limits. */
+  readonly finding: Finding<'length'>;
+}
+
+const rule = (): BasedLimits<'length'> => ({
+  limits: { min: thou(4), max: thou(10) },
+  basis: { kind: 'common practice', rule: 'crankshaft end play of 0.004 to 0.010 in' },
+});
+
+/**
+ * Axial float of a crankshaft from dial readings, judged at its worst. Read at
+ * several turns of the shaft: thrust faces that are not square show as a spread.
+ *
+ * @param readings - dial indications at both ends of the float, one pair for each turn of the shaft
+ * @param options - the maker's limits; without them a rule of thumb, marked as one
+ * @returns mean, span and finding
+ * @throws {RebuildInputError} when there is no reading, or one cannot be an end play
+ * @see Source: common practice for the default limits
+ * @example
+ * ```ts
+ * const play = endPlay([{ pushed: thou(0), pulled: thou(7) }, { pushed: thou(0), pulled: thou(8) }]);
+ * format(play.mean, thou); // "7.5 thou"
+ * play.finding.verdict; // "within"
+ * ```
+ */
+export function endPlay(
+  readings: readonly EndPlayReading[],
+  options: OwnLimits<'length'> = {},
+): EndPlay {
+  guardList('readings', readings, 1, 'reading');
+  const floats = readings.map((reading, i) => {
+    guardObject(`readings[${i}]`, reading);
+    const pushed = guardClearance(`readings[${i}].pushed`, reading.pushed);
+    const pulled = guardClearance(`readings[${i}].pulled`, reading.pulled);
+    return Math.abs(pulled - pushed) as Length;
+  });
+  const span = { min: Math.min(...floats) as Length, max: Math.max(...floats) as Length };
+  const { limits, basis } = ownLimitsOr('options', options, 'length', rule());
+  return {
+    mean: (floats.reduce((sum, float) => sum + float, 0) / floats.length) as Length,
+    span,
+    finding: judgeSpan({ feature: 'end play', dimension: 'length', value: span, limits, basis }),
+  };
+}

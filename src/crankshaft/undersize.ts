@@ -1,0 +1,28 @@
+import { guardSmall } from '../judging/guards.js';
+import type { Length } from '../quantities/dimensions.js';
+import { guardSystem, type UnitSystem } from '../quantities/systems.js';
+import { mm, thou } from '../quantities/units.js';
+
+/**
+ * The steps that journals are ground to and shells are made in, standard
+ * first: 0, 10, 20, 30 thou under, or 0, 0.25, 0.50, 0.75 mm under. Common
+ * practice; some engines had other steps, which their manual names.
+ *
+ * @param system - `'inch'` or `'metric'`, as the engine was built
+ * @param largest - the last step to list; by default 30 thou or 0.75 mm [m]
+ * @returns undersizes on the diameter, smallest first [m]
+ * @throws {RebuildInputError} when the system is unknown or largest is not from 0 to 10 mm
+ * @see Source: common practice
+ * @example
+ * ```ts
+ * undersizeSteps('inch').map((step) => format(step, thou));
+ * // ["0.0 thou", "10.0 thou", "20.0 thou", "30.0 thou"]
+ * ```
+ */
+export function undersizeSteps(system: UnitSystem, largest?: Length): readonly Length[] {
+  guardSystem('system', system);
+  const step = system === 'inch' ? thou(10) : mm(0.25);
+  const last = guardSmall('largest', largest ?? ((3 * step) as Length));
+  const count = Math.floor(last / step + 1e-6) + 1;
+  return Array.from({ length: count }, (_, n) => (system === 'inch' ? thou(10 * n) : mm(0.25 * n)));
+}

@@ -1,0 +1,62 @@
+import { guardDiameter, guardObject } from '../judging/guards.js';
+import { guardSpan, type SizeOrSpan, type Span } from '../judging/limits.js';
+import type { Length } from '../quantities/dimensions.js';
+
+/**
+ * Diametral clearance of a piston in its bore, both at the same temperature.
+ * Measure the skirt across the thrust faces, where the maker says.
+ *
+ *     clearance = bore - piston
+ *
+ * @param sizes - bore and piston diameters [m]
+ * @returns diametral clearance; negative is an interference [m]
+ * @throws {RebuildInputError} when a size cannot belong to an engine
+ * @see Source: geometry
+ * @example
+ * ```ts
+ * format(pistonClearance({ bore: inch(3.0005), piston: inch(2.9970) }), inch); // "0.0035 in"
+ * ```
+ */
+export function pistonClearance(sizes: {
+  /** Bore diameter [m]. */
+  readonly bore: Length;
+  /** Piston diameter across its thrust faces [m]. */
+  readonly piston: Length;
+}): Length {
+  guardObject('sizes', sizes);
+  const bore = guardDiameter('bore', sizes.bore);
+  return (bore - guardDiameter('piston', sizes.piston)) as Length;
+}
+
+/**
+ * The span of diametral clearance that a worn or toleranced bore and piston
+ * can leave. A span that begins below zero says that pistons must be selected
+ * for their bores.
+ *
+ * @param sizes - bore and piston diameters, each one size or a span [m]
+ * @returns least and most diametral clearance; negative is an interference [m]
+ * @throws {RebuildInputError} when a size cannot belong to an engine, or a span is reversed
+ * @see Source: geometry; worked check in tests/published/cylinders.test.ts
+ * @example
+ * ```ts
+ * const span = pistonClearanceSpan({
+ *   bore: { min: mm(87.20), max: mm(87.25) }, piston: { min: mm(87.165), max: mm(87.215) },
+ * });
+ * format(span.min, mm); // "-0.015 mm"
+ * format(span.max, mm); // "0.085 mm"
+ * ```
+ */
+export function pistonClearanceSpan(sizes: {
+  /** Bore diameter [m]. */
+  readonly bore: SizeOrSpan<Length>;
+  /** Piston diameter across its thrust faces [m]. */
+  readonly piston: SizeOrSpan<Length>;
+}): Span<Length> {
+  guardObject('sizes', sizes);
+  const bore = guardSpan('bore', sizes.bore, guardDiameter);
+  const piston = guardSpan('piston', sizes.piston, guardDiameter);
+  return {
+    min: (bore.min - piston.max) as Length,
+    max: (bore.max - piston.min) as Length,
+  };
+}

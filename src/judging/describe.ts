@@ -1,0 +1,74 @@
+import type { Dimension, Quantity } from '../quantities/dimensions.js';
+import { format } from '../quantities/format.js';
+import { tradeUnit, type UnitSystem } from '../quantities/systems.js';
+import { describeBasis } from './basis.js';
+import { guardObject } from './guards.js';
+import type { Finding } from './judge.js';
+import type { Limits, Span } from './limits.js';
+
+/** How a sentence is to read. */
+export interface Wording {
+  /** Whose units to print in. */
+  readonly units: UnitSystem;
+}
+
+/**
+ * Says a finding in one sentence, in the units asked for.
+ *
+ * @param finding - what `judge` gave
+ * @param wording - the units to print in
+ * @returns feature, value, how it stands to its limits and who set them
+ * @throws {RebuildInputError} when the finding or the unit system is not one
+ * @example
+ * ```ts
+ * const finding = judge({
+ *   feature: 'end play', dimension: 'length', value: thou(12),
+ *   limits: { min: thou(4), max: thou(10) }, basis: { kind: 'specified' },
+ * });
+ * describe(finding, { units: 'inch' });
+ * // "end play 0.0120 in: above 0.0040 to 0.0100 in by 0.0020 in (specified)"
+ * ```
+ */
+export function describe<D extends Dimension>(finding: Finding<D>, wording: Wording): string {
+  guardObject('finding', finding);
+  guardObject('wording', wording);
+  const { dimension, feature, value, limits, verdict, margin, uncertainty, basis } = finding;
+  const print = (quantity: Quantity<D>) => say(quantity, dimension, wording.units);
+  const range = describeLimits(limits, dimension, wording.units);
+  const by =
+    verdict === 'below' || verdict === 'above' ? ` by ${print(-margin as Quantity<D>)}` : '';
+  const doubt = uncertainty === undefined ? '' : ` ± ${print(uncertainty)}`;
+  return `${feature} ${print(value)}${doubt}: ${verdict} ${range}${by} (${describeBasis(basis)})`;
+}
+
+/** A quantity in the unit that a shop reads its dimension in. */
+export function say<D extends Dimension>(
+  quantity: Quantity<D>,
+  dimension: D,
+  units: UnitSystem,
+): string {
+  return format(quantity, tradeUnit(dimension, units));
+}
+
+/** `0.0040 to 0.0100 in`, `at most 0.0005 in`, `at least …`. */
+export function describeLimits<D extends Dimension>(
+  limits: Limits<Quantity<D>>,
+  dimension: D,
+  units: UnitSystem,
+): string {
+  const { min, max } = limits;
+  if (min !== undefined && max !== undefined) return describeSpan({ min, max }, dimension, units);
+  if (max !== undefined) return `at most ${say(max, dimension, units)}`;
+  return `at least ${say(min as Quantity<D>, dimension, units)}`;
+}
+
+/** `2.1045 to 2.1050 in`; one size if both ends print alike. */
+export function describeSpan<D extends Dimension>(
+  span: Span<Quantity<D>>,
+  dimension: D,
+  units: UnitSystem,
+): string {
+  const unit = tradeUnit(dimension, units);
+  const [low, high] = [format(span.min, unit), format(span.max, unit)];
+  return low === high ? high : `${low.slice(0, low.lastIndexOf(` ${unit.symbol}`))} to ${high}`;
+}

@@ -1,0 +1,140 @@
+import {
+  type Angle,
+  coherentUnit,
+  type Dimension,
+  type Length,
+  type Quantity,
+} from '../quantities/dimensions.js';
+import { RebuildInputError } from '../quantities/error.js';
+
+/** Refuses anything but an object that can hold named fields. */
+export function guardObject(parameter: string, value: unknown): void {
+  if (typeof value === 'object' && value !== null && !Array.isArray(value)) return;
+  throw new RebuildInputError({
+    parameter,
+    value,
+    expected: 'an object with named fields',
+    hint: 'More than one argument goes in one object, e.g. { journal: inch(2.125) }.',
+  });
+}
+
+/** Refuses anything but a list with at least so many items. */
+export function guardList(parameter: string, value: unknown, least: number, of: string): void {
+  if (Array.isArray(value) && value.length >= least) return;
+  throw new RebuildInputError({
+    parameter,
+    value,
+    expected: `a list of at least ${least} ${of}`,
+    hint: 'Put them in square brackets.',
+  });
+}
+
+/** Refuses anything but text with something in it. */
+export function guardText(parameter: string, value: unknown): string {
+  if (typeof value === 'string' && value.trim() !== '') return value;
+  throw new RebuildInputError({
+    parameter,
+    value,
+    expected: 'a name',
+    hint: 'Name it as it is marked on the bench.',
+  });
+}
+
+/** Refuses what is not one of a few words. */
+export function guardWord<W extends string>(
+  parameter: string,
+  value: unknown,
+  words: readonly W[],
+): W {
+  const found = words.find((word) => word === value);
+  if (found !== undefined) return found;
+  throw new RebuildInputError({
+    parameter,
+    value,
+    expected: 'one of the words it may be',
+    hint: `One of: ${words.join(', ')}.`,
+  });
+}
+
+/** Refuses anything but a finite number, and one so large that a sum of two could not be held. */
+export function guardQuantity<D extends Dimension>(
+  parameter: string,
+  value: Quantity<D>,
+  dimension: D,
+): Quantity<D> {
+  if (Number.isFinite(value) && Math.abs(value) < 1e100) return value;
+  throw new RebuildInputError({
+    parameter,
+    value,
+    expected: `a finite ${dimension} [${coherentUnit[dimension]}]`,
+    hint: 'Wrap the reading in its unit, e.g. inch(2.1248).',
+  });
+}
+
+/**
+ * Refuses a quantity outside what an engine can have, most often a bare number
+ * that was never wrapped in its unit.
+ */
+export function guardBetween<D extends Dimension>(
+  parameter: string,
+  value: Quantity<D>,
+  dimension: D,
+  [least, most]: readonly [least: number, most: number],
+  wrap: string,
+): Quantity<D> {
+  guardQuantity(parameter, value, dimension);
+  if (value >= least && value <= most) return value;
+  const unit = coherentUnit[dimension];
+  const range = `${Number(least.toPrecision(4))} … ${Number(most.toPrecision(4))} ${unit}`;
+  throw new RebuildInputError({
+    parameter,
+    value,
+    shown: `${value} ${unit}`,
+    expected: range,
+    problem: `is outside ${range}`,
+    hint: `A ${dimension} is in ${unit} here; wrap the reading in its unit, e.g. ${wrap}.`,
+  });
+}
+
+/** Refuses a length outside what this part of an engine can have. */
+export function guardLength(
+  parameter: string,
+  value: Length,
+  [least, most]: readonly [least: number, most: number],
+): Length {
+  if (Number.isFinite(value) && value >= least && value <= most) return value;
+  const range = `${showLength(least)} … ${showLength(most)}`;
+  throw new RebuildInputError({
+    parameter,
+    value,
+    ...(Number.isFinite(value) ? { shown: `${value} m` } : {}),
+    expected: `a length of ${range}`,
+    problem: Number.isFinite(value) ? `is outside ${range}` : `is not a length of ${range}`,
+    hint: 'Lengths are metres here; wrap the reading in its unit, e.g. inch(2.1248).',
+  });
+}
+
+/** Journals, bores and pistons: anything from a model engine to a small ship's. */
+export const guardDiameter = (parameter: string, value: Length): Length =>
+  guardLength(parameter, value, [0.003, 1]);
+
+/** Clearances, gaps and floats of either sign. */
+export const guardClearance = (parameter: string, value: Length): Length =>
+  guardLength(parameter, value, [-0.01, 0.01]);
+
+/** What a limit, an allowance or a difference of sizes may be: nothing or more. */
+export const guardSmall = (parameter: string, value: Length): Length =>
+  guardLength(parameter, value, [0, 0.01]);
+
+/** An angle, up to two turns either way. */
+export const guardAngle = (parameter: string, value: Angle): Angle =>
+  guardBetween(parameter, value, 'angle', [-4 * Math.PI, 4 * Math.PI], 'degree(90)');
+
+/** A place along a part. */
+export const guardStation = (parameter: string, value: Length): Length =>
+  guardLength(parameter, value, [-2, 2]);
+
+function showLength(metres: number): string {
+  if (metres !== 0 && Math.abs(metres) < 1) return `${metres * 1000} mm`;
+  return `${metres} m`;
+}

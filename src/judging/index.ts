@@ -1,0 +1,5 @@
+export type { Basis } from './basis.js';
+export { describe, type Wording } from './describe.js';
+export { type Finding, type Judgement, judge, type Verdict } from './judge.js';
+export type { Limits, SizeOrSpan, Span } from './limits.js';
+export type { BasedLimits, OwnLimits } from './own-limits.js';

@@ -1,0 +1,107 @@
+import { coherentUnit, type Dimension, type Quantity } from '../quantities/dimensions.js';
+import type { Basis } from './basis.js';
+import { guardBasis } from './basis.js';
+import { guardObject, guardQuantity, guardText, guardWord } from './guards.js';
+import { guardLimits, type Limits, type Span } from './limits.js';
+
+/** How a value stands to its limits. */
+export type Verdict = 'within' | 'below' | 'above' | 'undecided';
+
+/** What `judge` needs to know. */
+export interface Judgement<D extends Dimension> {
+  /** What is judged, in the trade's words: `'oil clearance'`. */
+  readonly feature: string;
+  /** Dimension of the value. */
+  readonly dimension: D;
+  /** The value, in the coherent SI unit of the dimension. */
+  readonly value: Quantity<D>;
+  /** What it must lie between, in the same unit. */
+  readonly limits: Limits<Quantity<D>>;
+  /** Who set the limits. */
+  readonly basis: Basis;
+  /** Expanded uncertainty of the value, if it is known, in the same unit. */
+  readonly uncertainty?: Quantity<D>;
+}
+
+/** A value, its limits and how it stands to them. Data: `describe` makes the sentence. */
+export interface Finding<D extends Dimension = Dimension> extends Judgement<D> {
+  /** `undecided` only where an uncertainty was given and it straddles a limit. */
+  readonly verdict: Verdict;
+  /** Distance to the nearest limit, in the same unit: inside it is positive, outside negative. */
+  readonly margin: Quantity<D>;
+}
+
+/**
+ * Judges a value against its limits. Both limits belong to the range, and a
+ * reading at the limit never fails by floating-point noise: lengths are
+ * compared to 1 nm, everything else to 1 part in 10⁹.
+ *
+ * With an uncertainty U the value is within only if it lies inside by U or
+ * more, outside only if it lies outside by more than U, and otherwise undecided.
+ *
+ * @param judgement - what is judged, its value, its limits and who set them
+ * @returns the finding
+ * @throws {RebuildInputError} when the value or a limit is not finite, or there is no limit at all
+ * @see Source: decision rule of ISO 14253-1
+ * @example
+ * ```ts
+ * const finding = judge({
+ *   feature: 'end play', dimension: 'length', value: thou(12),
+ *   limits: { min: thou(4), max: thou(10) }, basis: { kind: 'specified' },
+ * });
+ * finding.verdict; // "above"
+ * format(finding.margin, thou); // "-2.0 thou"
+ * ```
+ */
+export function judge<D extends Dimension>(judgement: Judgement<D>): Finding<D> {
+  guardObject('judgement', judgement);
+  const { feature, value, uncertainty } = judgement;
+  guardText('feature', feature);
+  const dimension = guardWord('dimension', judgement.dimension, DIMENSIONS) as D;
+  guardQuantity('value', value, dimension);
+  const limits = guardLimits('limits', judgement.limits, dimension);
+  const basis = guardBasis('basis', judgement.basis);
+  if (uncertainty !== undefined) guardQuantity('uncertainty', uncertainty, dimension);
+
+  const above = limits.max === undefined ? -Infinity : value - limits.max;
+  const below = limits.min === undefined ? -Infinity : limits.min - value;
+  const outside = Math.max(above, below);
+  const room = Math.abs(uncertainty ?? 0);
+  const noise = comparisonTolerance(dimension, value);
+  const verdict = verdictOf(outside, above > below ? 'above' : 'below', room, noise);
+  return {
+    feature,
+    dimension,
+    value,
+    limits,
+    basis,
+    ...(uncertainty === undefined ? {} : { uncertainty }),
+    verdict,
+    margin: (0 - outside) as Quantity<D>,
+  };
+}
+
+/**
+ * Judges both ends of a span and gives the worse finding: the one with the
+ * least margin, the upper end if they are equal.
+ */
+export function judgeSpan<D extends Dimension>(
+  judgement: Omit<Judgement<D>, 'value'> & { readonly value: Span<Quantity<D>> },
+): Finding<D> {
+  const low = judge({ ...judgement, value: judgement.value.min });
+  const high = judge({ ...judgement, value: judgement.value.max });
+  return low.margin < high.margin ? low : high;
+}
+
+/** 1 nm for lengths, 1 part in 10⁹ for other dimensions. */
+export function comparisonTolerance(dimension: Dimension, size: number): number {
+  return dimension === 'length' ? 1e-9 : Math.abs(size) * 1e-9;
+}
+
+function verdictOf(outside: number, side: 'above' | 'below', room: number, noise: number): Verdict {
+  if (outside > room + noise) return side;
+  if (outside <= noise - room) return 'within';
+  return 'undecided';
+}
+
+const DIMENSIONS = /* @__PURE__ */ Object.keys(coherentUnit) as Dimension[];

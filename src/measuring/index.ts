@@ -1,0 +1,10 @@
+export { type BoreOptions, type BoreShape, boreShape } from './bore.js';
+export { journalShape } from './journal.js';
+export type {
+  DiameterReading,
+  Form,
+  LineShape,
+  Shape,
+  ShapeOptions,
+  StationShape,
+} from './shape.js';

@@ -1,0 +1,37 @@
+import { guardObject } from '../judging/guards.js';
+import { type DiameterReading, type Shape, type ShapeOptions, shapeOf } from './shape.js';
+
+/**
+ * Size and shape of a journal from micrometer readings.
+ *
+ * Out-of-round is the largest minus the smallest diameter at one station;
+ * taper is the largest minus the smallest along one angle; the worst of each
+ * is given, and every station and line beside it. Two-point readings cannot
+ * see odd lobes: a journal may pass here and still not be round.
+ *
+ * @param readings - diameters on at least two stations, at least two angles at each
+ * @param options - what counts as straight
+ * @returns size, out-of-round, taper and form
+ * @throws {RebuildInputError} when a station has one angle only, an angle one station only, a place is
+ * read twice, or a reading cannot belong to a journal
+ * @see Source: definitions of the trade; worked checks in tests/published/measuring.test.ts
+ * @example
+ * ```ts
+ * const shape = journalShape([
+ *   { station: inch(0.25), angle: degree(0), diameter: inch(2.1246) },
+ *   { station: inch(0.25), angle: degree(90), diameter: inch(2.1241) },
+ *   { station: inch(1.25), angle: degree(0), diameter: inch(2.1243) },
+ *   { station: inch(1.25), angle: degree(90), diameter: inch(2.1240) },
+ * ]);
+ * format(shape.outOfRound, inch); // "0.0005 in"
+ * format(shape.taper, inch); // "0.0003 in"
+ * shape.form; // "tapered"
+ * ```
+ */
+export function journalShape(
+  readings: readonly DiameterReading[],
+  options: ShapeOptions = {},
+): Shape {
+  guardObject('options', options);
+  return shapeOf(readings, options);
+}

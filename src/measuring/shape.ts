@@ -1,0 +1,216 @@
+import {
+  guardAngle,
+  guardDiameter,
+  guardList,
+  guardObject,
+  guardSmall,
+  guardStation,
+} from '../judging/guards.js';
+import type { Angle, Length } from '../quantities/dimensions.js';
+import { RebuildInputError } from '../quantities/error.js';
+
+/** One diameter taken with a micrometer or a bore gauge. */
+export interface DiameterReading {
+  /** Where along the part: distance from a datum of your own, such as the flywheel side or the deck [m]. */
+  readonly station: Length;
+  /** Where around the part. Half a turn apart is the same diameter [rad]. */
+  readonly angle: Angle;
+  /** What the instrument showed [m]. */
+  readonly diameter: Length;
+}
+
+/** The diameters of one ring around the part. */
+export interface StationShape {
+  /** Where along the part [m]. */
+  readonly station: Length;
+  /** Mean of the diameters there [m]. */
+  readonly mean: Length;
+  /** Largest minus smallest diameter there [m]. */
+  readonly outOfRound: Length;
+}
+
+/** The diameters along one line of the part. */
+export interface LineShape {
+  /** Where around the part, brought to less than half a turn [rad]. */
+  readonly angle: Angle;
+  /** Largest minus smallest diameter along it [m]. */
+  readonly taper: Length;
+}
+
+/** How the mean diameter runs along the part. */
+export type Form = 'straight' | 'tapered' | 'barrel' | 'hourglass';
+
+/** Size and shape of a round part, from readings on at least two stations and two angles. */
+export interface Shape {
+  /** Smallest diameter read anywhere [m]. */
+  readonly smallest: Length;
+  /** Largest diameter read anywhere [m]. */
+  readonly largest: Length;
+  /** Worst out-of-round of any station [m]. */
+  readonly outOfRound: Length;
+  /** Worst taper of any line [m]. */
+  readonly taper: Length;
+  /** Barrel: larger between its ends. Hourglass: smaller between its ends. */
+  readonly form: Form;
+  /** Every station, in order along the part. */
+  readonly stations: readonly StationShape[];
+  /** Every line, in order around the part. */
+  readonly lines: readonly LineShape[];
+}
+
+/** What may be told about the readings. */
+export interface ShapeOptions {
+  /** Differences up to this are the instrument's, not the part's; by default 0.0001 in, a tenth [m]. */
+  readonly resolution?: Length;
+}
+
+/** One tenth, 0.0001 in: what a micrometer with a vernier resolves. */
+const TENTH = 2.54e-6 as Length;
+/** Stations closer than a nanometre, angles closer than a microradian, are one. */
+export const SAME_PLACE = { station: 1e-9, angle: 1e-6 };
+
+/** The shape of a journal or a bore. Both are measured alike; only what wears where differs. */
+export function shapeOf(readings: readonly DiameterReading[], options: ShapeOptions): Shape {
+  const placed = guardReadings(readings);
+  const resolution = guardSmall('options.resolution', options.resolution ?? TENTH);
+  const stations = groupBy(placed, 'station');
+  const lines = groupBy(placed, 'angle');
+  guardCoverage(stations, lines);
+  const along = stations.map(({ at, group }) => ({
+    station: at as Length,
+    mean: meanOf(group),
+    outOfRound: rangeOf(group),
+  }));
+  const around = lines.map(({ at, group }) => ({ angle: at as Angle, taper: rangeOf(group) }));
+  const diameters = placed.map((reading) => reading.diameter);
+  return {
+    smallest: Math.min(...diameters) as Length,
+    largest: Math.max(...diameters) as Length,
+    outOfRound: Math.max(...along.map((station) => station.outOfRound)) as Length,
+    taper: Math.max(...around.map((line) => line.taper)) as Length,
+    form: formOf(
+      along.map((station) => station.mean),
+      resolution,
+    ),
+    stations: along,
+    lines: around,
+  };
+}
+
+/** Checks every reading and brings its angle to less than half a turn. */
+export function guardReadings(readings: readonly DiameterReading[]): DiameterReading[] {
+  guardList('readings', readings, 1, 'reading; shape needs two angles at each of two stations');
+  const placed = readings.map((reading, index) => {
+    const name = `readings[${index}]`;
+    guardObject(name, reading);
+    const turn = guardAngle(`${name}.angle`, reading.angle) % Math.PI;
+    const angle = turn < 0 ? turn + Math.PI : turn;
+    return {
+      station: guardStation(`${name}.station`, reading.station),
+      angle: (Math.PI - angle < SAME_PLACE.angle ? 0 : angle) as Angle,
+      diameter: guardDiameter(`${name}.diameter`, reading.diameter),
+    };
+  });
+  guardPlausible(placed);
+  return placed;
+}
+
+/** One diameter in inches among metres, or a slipped digit, stands out against its neighbours. */
+function guardPlausible(readings: readonly DiameterReading[]): void {
+  const sorted = readings.map((reading) => reading.diameter).sort((a, b) => a - b);
+  const middle = sorted[sorted.length >> 1] as Length;
+  readings.forEach((reading, index) => {
+    if (Math.abs(reading.diameter - middle) <= middle / 10) return;
+    throw new RebuildInputError({
+      parameter: `readings[${index}].diameter`,
+      value: reading.diameter,
+      shown: `${reading.diameter} m`,
+      expected: `within a tenth of ${middle} m, the middle of the readings`,
+      hint: 'A digit has slipped, or the units are mixed; no part wears that far and holds together.',
+    });
+  });
+}
+
+interface Group {
+  readonly at: number;
+  readonly group: readonly DiameterReading[];
+}
+
+/** Readings that share a station or an angle, in order of it. */
+function groupBy(readings: readonly DiameterReading[], key: 'station' | 'angle'): Group[] {
+  const groups: { at: number; group: DiameterReading[] }[] = [];
+  for (const reading of [...readings].sort((a, b) => a[key] - b[key])) {
+    const last = groups.at(-1);
+    if (last && reading[key] - last.at <= SAME_PLACE[key]) last.group.push(reading);
+    else groups.push({ at: reading[key], group: [reading] });
+  }
+  return groups;
+}
+
+/** Out-of-round needs two angles at a station; taper needs two stations on a line. */
+function guardCoverage(stations: readonly Group[], lines: readonly Group[]): void {
+  for (const { at, group } of stations) {
+    guardNoRepeat(group, 'angle', `station ${millimetres(at)}`);
+    if (group.length > 1) continue;
+    throw missing(
+      `a second angle at station ${millimetres(at)}`,
+      'Out-of-round needs two diameters there, best a quarter turn apart.',
+    );
+  }
+  for (const { at, group } of lines) {
+    if (group.length > 1) continue;
+    throw missing(
+      `a second station at angle ${degrees(at)}`,
+      'Taper needs two diameters along that line, best near the two ends.',
+    );
+  }
+}
+
+function guardNoRepeat(group: readonly DiameterReading[], key: 'angle', where: string): void {
+  const sorted = group.map((reading) => reading[key]).sort((a, b) => a - b);
+  const repeated = sorted.find(
+    (at, i) => i > 0 && at - (sorted[i - 1] as number) <= SAME_PLACE[key],
+  );
+  if (repeated === undefined) return;
+  throw new RebuildInputError({
+    parameter: 'readings',
+    value: repeated,
+    shown: `${where}, angle ${degrees(repeated)}`,
+    expected: 'one reading for each place',
+    problem: 'was read twice',
+    hint: 'Average repeats first. Half a turn apart is the same diameter: 0 and 180 degrees are one.',
+  });
+}
+
+function missing(what: string, hint: string): RebuildInputError {
+  return new RebuildInputError({
+    parameter: 'readings',
+    value: undefined,
+    shown: what,
+    expected: what,
+    problem: 'is missing',
+    hint,
+  });
+}
+
+function formOf(means: readonly number[], resolution: number): Form {
+  const ends = [means[0] as number, means.at(-1) as number];
+  const inner = means.slice(1, -1);
+  if (Math.max(...means) - Math.min(...means) <= resolution) return 'straight';
+  const bulge = Math.max(...inner) - Math.max(...ends);
+  const waist = Math.min(...ends) - Math.min(...inner);
+  if (Math.max(bulge, waist) <= resolution) return 'tapered';
+  return bulge >= waist ? 'barrel' : 'hourglass';
+}
+
+function meanOf(group: readonly DiameterReading[]): Length {
+  return (group.reduce((sum, reading) => sum + reading.diameter, 0) / group.length) as Length;
+}
+
+function rangeOf(group: readonly DiameterReading[]): Length {
+  const diameters = group.map((reading) => reading.diameter);
+  return (Math.max(...diameters) - Math.min(...diameters)) as Length;
+}
+
+const millimetres = (metres: number) => `${Number((metres * 1000).toPrecision(6))} mm`;
+const degrees = (radians: number) => `${Number(((radians * 180) / Math.PI).toPrecision(6))} deg`;

@@ -1,0 +1,33 @@
+import { guardBetween } from '../judging/guards.js';
+import type {
+  Flow,
+  KinematicViscosity,
+  Rate,
+  Temperature,
+  Time,
+  Volume,
+} from '../quantities/dimensions.js';
+
+/** From 0.21 mm²/s, where the viscosity equation begins, to 2·10⁷ mm²/s, where it ends. */
+export const guardViscosity = (parameter: string, value: KinematicViscosity): KinematicViscosity =>
+  guardBetween(parameter, value, 'kinematicViscosity', [0.21e-6, 20], 'centistokes(32)');
+
+/** Oil and fuel temperatures, -73 to 227 °C. */
+export const guardTemperature = (parameter: string, value: Temperature): Temperature =>
+  guardBetween(parameter, value, 'temperature', [200, 500], 'celsius(40)');
+
+/** A sump or what is in it: up to 100 L. */
+export const guardVolume = (parameter: string, value: Volume): Volume =>
+  guardBetween(parameter, value, 'volume', [1e-6, 0.1], 'quartUS(1)');
+
+/** Up to ten years. */
+export const guardTime = (parameter: string, value: Time): Time =>
+  guardBetween(parameter, value, 'time', [0, 3.2e8], 'hour(8)');
+
+/** A leak: from none to a litre a second. */
+export const guardFlow = (parameter: string, value: Flow): Flow =>
+  guardBetween(parameter, value, 'flow', [0, 1e-3], 'mLPerHour(30)');
+
+/** A rate of events or of loss: up to a thousand a second. */
+export const guardRate = (parameter: string, value: Rate): Rate =>
+  guardBetween(parameter, value, 'rate', [0, 1000], 'perMinute(12)');

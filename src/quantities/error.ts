@@ -1,0 +1,57 @@
+/** What a {@link RebuildInputError} is made from. */
+export interface InputProblem {
+  /** Name of the parameter or path that is wrong, for example `sizes.journal`. */
+  readonly parameter: string;
+  /** The value as it came. */
+  readonly value: unknown;
+  /** What was expected, as a noun phrase: `a finite number`. */
+  readonly expected: string;
+  /** What probably went wrong and what to do about it. */
+  readonly hint: string;
+  /** The value as it should be shown; by default it is printed as JavaScript shows it. */
+  readonly shown?: string;
+  /** The complaint, if "is not {expected}" does not say it well. */
+  readonly problem?: string;
+}
+
+/**
+ * Wrong input. Thrown by every public function, before anything is computed,
+ * when an argument cannot mean what it should. A bad part is never an error;
+ * it is a verdict.
+ */
+export class RebuildInputError extends RangeError {
+  /** Name of the parameter or path that is wrong. */
+  readonly parameter: string;
+  /** The value as it came. */
+  readonly value: unknown;
+  /** What was expected. */
+  readonly expected: string;
+  /** What probably went wrong. */
+  readonly hint: string;
+
+  /**
+   * @param problem - the parameter, its value, what was expected and a hint
+   */
+  constructor(problem: InputProblem) {
+    const shown = problem.shown ?? showValue(problem.value);
+    const complaint = problem.problem ?? `is not ${problem.expected}`;
+    super(`${problem.parameter}: ${shown} ${complaint}. ${problem.hint}`);
+    this.name = 'RebuildInputError';
+    this.parameter = problem.parameter;
+    this.value = problem.value;
+    this.expected = problem.expected;
+    this.hint = problem.hint;
+  }
+}
+
+/** Prints any value, however hostile, in a few characters. */
+export function showValue(value: unknown): string {
+  if (typeof value === 'string') {
+    return JSON.stringify(value.length > 60 ? `${value.slice(0, 60)}…` : value);
+  }
+  if (value === undefined) return 'nothing';
+  if (Array.isArray(value)) return `an array of ${value.length}`;
+  if (typeof value === 'object' && value !== null) return 'an object';
+  if (typeof value === 'function') return 'a function';
+  return String(value);
+}

@@ -1,0 +1,51 @@
+import type { GaugePressure, Pressure } from './dimensions.js';
+import { RebuildInputError } from './error.js';
+
+/** One standard atmosphere, 101 325 Pa exactly [Pa]. Source: NIST SP 811 (2008), appendix B.8. */
+export const standardAtmosphere = 101_325 as Pressure;
+
+/**
+ * The absolute pressure behind a gauge reading.
+ *
+ * @param reading - what the gauge shows [Pa]
+ * @param atmosphere - absolute pressure of the surrounding air; on a hill it is not the standard one [Pa]
+ * @returns absolute pressure [Pa]
+ * @throws {RebuildInputError} when either is not finite or the result would be below a perfect vacuum
+ * @see Source: definition of gauge pressure
+ * @example
+ * ```ts
+ * format(absolutePressure(psiGauge(120), standardAtmosphere), psi); // "134.7 psi"
+ * ```
+ */
+export function absolutePressure(reading: GaugePressure, atmosphere: Pressure): Pressure {
+  const absolute = reading + guardAbsolute('atmosphere', atmosphere);
+  return guardAbsolute('reading', absolute) as Pressure;
+}
+
+/**
+ * What a gauge shows at an absolute pressure.
+ *
+ * @param absolute - absolute pressure [Pa]
+ * @param atmosphere - absolute pressure of the surrounding air [Pa]
+ * @returns gauge reading, negative for a vacuum [Pa]
+ * @throws {RebuildInputError} when either is not finite or is below a perfect vacuum
+ * @see Source: definition of gauge pressure
+ * @example
+ * ```ts
+ * format(gaugePressure(kPa(150), standardAtmosphere), kPaGauge); // "48.7 kPa gauge"
+ * ```
+ */
+export function gaugePressure(absolute: Pressure, atmosphere: Pressure): GaugePressure {
+  const difference = guardAbsolute('absolute', absolute) - guardAbsolute('atmosphere', atmosphere);
+  return difference as GaugePressure;
+}
+
+function guardAbsolute(parameter: string, value: number): number {
+  if (Number.isFinite(value) && value >= 0 && value <= 1e12) return value;
+  throw new RebuildInputError({
+    parameter,
+    value,
+    expected: 'an absolute pressure from 0 to 1e12 Pa',
+    hint: 'Pressures are pascals here; wrap the reading in its unit, e.g. psiGauge(120) or kPa(101.3).',
+  });
+}

@@ -1,0 +1,177 @@
+import { unitsOf } from './convert.js';
+import { coherentUnit, type Dimension, type Length, type Quantity } from './dimensions.js';
+import { RebuildInputError, showValue } from './error.js';
+import { ambiguousSpellings, spellings } from './spellings.js';
+import type { Unit } from './unit.js';
+import { thou, type UnitSymbol } from './units.js';
+
+/**
+ * Reads a quantity as people write it: decimals, fractions and mixed numbers
+ * (`7/16`, `2-1/8`, `2 1/8`), a leading + or -, inch marks, then the unit.
+ * Nothing is guessed: a missing, ambiguous or half-understood unit is an error
+ * that shows where.
+ *
+ * @param text - number and unit, for example `'18 lbf·ft'`
+ * @param dimension - name of the dimension that is wanted
+ * @returns the quantity [coherent SI unit]
+ * @throws {RebuildInputError} when the text is not one number and one unit of the dimension
+ * @example
+ * ```ts
+ * format(parse('18 ft-lb', 'torque'), lbfFoot); // "18.0 lbf·ft"
+ * format(parse('104 °F', 'temperature'), celsius); // "40.0 °C"
+ * ```
+ */
+export function parse<D extends Dimension>(text: string, dimension: D): Quantity<D> {
+  if (!Object.hasOwn(coherentUnit, dimension)) {
+    throw new RebuildInputError({
+      parameter: 'dimension',
+      value: dimension,
+      expected: 'the name of a dimension',
+      hint: `One of: ${Object.keys(coherentUnit).join(', ')}.`,
+    });
+  }
+  const reader = new Reader(text, dimension);
+  const value = reader.number();
+  return reader.unit()(value) as Quantity<D>;
+}
+
+/**
+ * Reads a length. Beside what `parse` takes, a bare whole number followed by
+ * `under` is an undersize in thou, as it is stamped on a shell: `'20 under'`.
+ *
+ * @param text - for example `'2-1/8 in'`, `'2 1/8"'`, `'53.97 mm'`, `'+.020 in'`, `'1.5 thou'`
+ * @returns the length [m]
+ * @throws {RebuildInputError} when the text is not one number and one unit of length
+ * @example
+ * ```ts
+ * format(parseLength('2-1/8 in'), inch); // "2.1250 in"
+ * format(parseLength('20 under'), thou); // "20.0 thou"
+ * ```
+ */
+export function parseLength(text: string): Length {
+  return parse(text, 'length');
+}
+
+const NUMBER =
+  /^(?<sign>[+-]?)\s*(?:(?<whole>\d+)(?:-| +)(?<over>\d+)\/(?<under>\d+)|(?<numerator>\d+)\/(?<denominator>\d+)|(?<decimal>(?:\d+\.?\d*|\.\d+)(?:[eE][+-]?\d+)?))(?![\d./,])/;
+
+class Reader {
+  readonly #text: string;
+  readonly #dimension: Dimension;
+  /** What is not read yet. */
+  #rest: string;
+
+  constructor(text: string, dimension: Dimension) {
+    if (typeof text !== 'string' || text.length > 100) {
+      throw new RebuildInputError({
+        parameter: 'text',
+        value: text,
+        expected: 'text of at most 100 characters',
+        hint: `Write number and unit in quotes, ${example(dimension)}.`,
+      });
+    }
+    this.#text = text;
+    this.#dimension = dimension;
+    this.#rest = text.trim().replace(/^−/, '-');
+  }
+
+  number(): number {
+    const groups = NUMBER.exec(this.#rest)?.groups;
+    if (!groups) {
+      const comma = /^[+-]?\d*,\d/.test(this.#rest);
+      const hint = comma
+        ? 'Write a point for decimals and nothing between thousands.'
+        : `Begin with one number: 2.125, 7/16, 2-1/8 or 2 1/8, ${example(this.#dimension)}.`;
+      throw this.#problem('has no number that can be read', this.#rest, hint);
+    }
+    const size = this.#size(groups);
+    this.#rest = this.#rest.slice((NUMBER.exec(this.#rest) as RegExpExecArray)[0].length).trim();
+    return groups['sign'] === '-' ? -size : size;
+  }
+
+  #size(groups: Readonly<Record<string, string | undefined>>): number {
+    if (groups['decimal'] !== undefined) return Number(groups['decimal']);
+    const whole = Number(groups['whole'] ?? 0);
+    const over = Number(groups['over'] ?? groups['numerator']);
+    const under = Number(groups['under'] ?? groups['denominator']);
+    if (under === 0 || (groups['whole'] !== undefined && over >= under)) {
+      const hint =
+        'The fraction of a mixed number is less than one and has no zero below the line.';
+      throw this.#problem('has a fraction that cannot be meant', this.#rest, hint);
+    }
+    return (whole * under + over) / under;
+  }
+
+  unit(): Unit<Dimension> {
+    const dimension = this.#dimension;
+    if (dimension === 'length') {
+      const undersize = /^(?<unit>.*?)\s*under(?:size)?$/i.exec(this.#rest);
+      if (undersize) return this.#undersizeUnit(undersize.groups?.['unit'] ?? '');
+    }
+    const found = findUnit(this.#rest, dimension);
+    if (found) return found;
+    const known = `Units of ${dimension}: ${unitsOf(dimension)
+      .map((unit) => unit.symbol)
+      .join(', ')}.`;
+    if (this.#rest === '') {
+      throw this.#problem(`has no unit, and ${dimension} needs one`, '', known);
+    }
+    const ambiguous = ambiguousSpellings[this.#rest.toLowerCase().replace(/s$/, '')];
+    if (dimension === 'volume' && ambiguous) {
+      throw this.#problem('is ambiguous', this.#rest, `It may be ${ambiguous}.`);
+    }
+    // Show the first character that spoils it, if a unit stands before it.
+    for (let end = this.#rest.length - 1; end > 0; end--) {
+      if (findUnit(this.#rest.slice(0, end).trim(), dimension)) {
+        throw this.#problem('goes on after its unit', this.#rest.slice(end).trim(), known);
+      }
+    }
+    throw this.#problem(`has no unit of ${dimension}`, this.#rest, known);
+  }
+
+  /** `20 under` is 20 thou; with a unit (`0.50 mm under`) it is that unit. */
+  #undersizeUnit(spelling: string): Unit<Dimension> {
+    const named = findUnit(spelling, 'length');
+    if (named) return named;
+    if (spelling === '' && /^\s*\d+\s*under/i.test(this.#text)) return thou;
+    throw this.#problem(
+      'is not an undersize that can be read',
+      this.#rest,
+      'Write a whole number of thou (20 under) or name the unit (0.020 in under, 0.50 mm under).',
+    );
+  }
+
+  #problem(problem: string, at: string, hint: string): RebuildInputError {
+    const position = at === '' ? this.#text.length : this.#text.lastIndexOf(at);
+    const place = `at character ${position + 1}${at === '' ? '' : ` (${showValue(at)})`}`;
+    return new RebuildInputError({
+      parameter: 'text',
+      value: this.#text,
+      expected: `a ${this.#dimension}, ${example(this.#dimension)}`,
+      problem: `${problem} ${place}`,
+      hint,
+    });
+  }
+}
+
+/**
+ * A unit by its spelling: as written first, then without regard to capitals if
+ * only one fits. Mega is never guessed: mPa is not MPa.
+ */
+function findUnit(spelling: string, dimension: Dimension): Unit<Dimension> | undefined {
+  const candidates = unitsOf(dimension).map((unit) => ({
+    unit,
+    names: [unit.symbol, ...(spellings[unit.symbol as UnitSymbol] ?? [])],
+  }));
+  const exact = candidates.find(({ names }) => names.includes(spelling));
+  if (exact) return exact.unit;
+  const lower = spelling.toLowerCase();
+  const loose = candidates.filter(({ names }) =>
+    names.some((name) => !name.startsWith('M') && name.toLowerCase() === lower),
+  );
+  return loose.length === 1 ? loose[0]?.unit : undefined;
+}
+
+function example(dimension: Dimension): string {
+  return `e.g. "1.5 ${unitsOf(dimension)[0]?.symbol}"`;
+}

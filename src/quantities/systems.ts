@@ -1,0 +1,71 @@
+import type { Dimension } from './dimensions.js';
+import { RebuildInputError } from './error.js';
+import type { Unit } from './unit.js';
+import * as u from './units.js';
+
+/** The two families of units that the trade reads in. */
+export type UnitSystem = 'inch' | 'metric';
+
+const tradeUnits: { readonly [D in Dimension]: Readonly<Record<UnitSystem, Unit<D>>> } = {
+  length: { inch: u.inch, metric: u.mm },
+  area: { inch: u.squareInch, metric: u.squareMm },
+  volume: { inch: u.quartUS, metric: u.litre },
+  angle: { inch: u.degree, metric: u.degree },
+  mass: { inch: u.pound, metric: u.kilogram },
+  density: { inch: u.gramPerCubicCm, metric: u.gramPerCubicCm },
+  time: { inch: u.hour, metric: u.hour },
+  rate: { inch: u.perMinute, metric: u.perMinute },
+  force: { inch: u.lbf, metric: u.newton },
+  pressure: { inch: u.psi, metric: u.kPa },
+  gaugePressure: { inch: u.psiGauge, metric: u.kPaGauge },
+  torque: { inch: u.lbfFoot, metric: u.newtonMetre },
+  energy: { inch: u.footLbf, metric: u.joule },
+  power: { inch: u.horsepowerMechanical, metric: u.kilowatt },
+  speed: { inch: u.footPerMinute, metric: u.metrePerSecond },
+  rotationalSpeed: { inch: u.rpm, metric: u.rpm },
+  flow: { inch: u.mLPerHour, metric: u.mLPerHour },
+  dynamicViscosity: { inch: u.centipoise, metric: u.millipascalSecond },
+  kinematicViscosity: { inch: u.centistokes, metric: u.centistokes },
+  temperature: { inch: u.fahrenheit, metric: u.celsius },
+  temperatureDifference: { inch: u.fahrenheitDifference, metric: u.celsiusDifference },
+  stiffness: { inch: u.lbfPerInch, metric: u.newtonPerMm },
+  ratio: { inch: u.percent, metric: u.percent },
+  volumeFraction: { inch: u.percentByVolume, metric: u.percentByVolume },
+  massFraction: { inch: u.percentByMass, metric: u.percentByMass },
+};
+
+/**
+ * The unit that an inch shop or a metric shop reads a dimension in.
+ *
+ * @param dimension - name of the dimension
+ * @param system - `'inch'` or `'metric'`
+ * @returns the unit
+ * @throws {RebuildInputError} when the dimension or the system is unknown
+ * @example
+ * ```ts
+ * tradeUnit('length', 'inch').symbol; // "in"
+ * ```
+ */
+export function tradeUnit<D extends Dimension>(dimension: D, system: UnitSystem): Unit<D> {
+  if (!Object.hasOwn(tradeUnits, dimension)) {
+    throw new RebuildInputError({
+      parameter: 'dimension',
+      value: dimension,
+      expected: 'the name of a dimension',
+      hint: `One of: ${Object.keys(tradeUnits).join(', ')}.`,
+    });
+  }
+  guardSystem('system', system);
+  return tradeUnits[dimension][system];
+}
+
+/** Refuses anything but the two unit systems. */
+export function guardSystem(parameter: string, system: unknown): void {
+  if (system === 'inch' || system === 'metric') return;
+  throw new RebuildInputError({
+    parameter,
+    value: system,
+    expected: "'inch' or 'metric'",
+    hint: 'It says which units the shop reads.',
+  });
+}
