@@ -130,10 +130,11 @@ export type RingFiling =
     };
 
 /**
- * Whether the ends of a ring must be filed, and by how much. File from the
- * smallest diameter of the travel: there the gap is tightest.
+ * Whether the ends of a ring must be filed, and by how much. The gap that
+ * counts is the tightest: the one in the smallest diameter that the ring travels.
  *
- * @param ring - the gap, the bore it was measured in, and the maker's limits if they are known [m]
+ * @param ring - the gap, the bore it was measured in, the smallest bore it will travel, and the
+ * maker's limits if they are known [m]
  * @returns what to do, with the gap against its limits
  * @throws {RebuildInputError} when a size cannot belong to a ring or bore
  * @see Source: the default limits are common practice
@@ -144,9 +145,17 @@ export type RingFiling =
  * filing.work === 'file' && format(filing.remove.min, thou); // "4.0 thou"
  * ```
  */
-export function ringFilingNeeded(ring: MeasuredRingGap & OwnLimits<'length'>): RingFiling {
-  const { gap, measuredIn } = guardMeasured('ring', ring);
-  const { limits, basis } = ownLimitsOr('ring', ring, 'length', recommendedRingGap(measuredIn));
+export function ringFilingNeeded(
+  ring: MeasuredRingGap &
+    OwnLimits<'length'> & {
+      /** Smallest diameter of the ring's travel; by default where the gap was measured [m]. */
+      readonly smallestBore?: Length;
+    },
+): RingFiling {
+  const { gap: measuredGap, measuredIn } = guardMeasured('ring', ring);
+  const bore = guardDiameter('smallestBore', ring.smallestBore ?? measuredIn);
+  const gap = gapAt(measuredGap, measuredIn, bore);
+  const { limits, basis } = ownLimitsOr('ring', ring, 'length', recommendedRingGap(bore));
   const finding = judge({ feature: 'ring gap', dimension: 'length', value: gap, limits, basis });
   if (finding.verdict === 'above') return { work: 'use another ring', finding };
   if (finding.verdict === 'within' || limits.min === undefined) {

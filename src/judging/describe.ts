@@ -26,7 +26,7 @@ export interface Wording {
  *   limits: { min: thou(4), max: thou(10) }, basis: { kind: 'specified' },
  * });
  * describe(finding, { units: 'inch' });
- * // "end play 0.0120 in: above 0.0040 to 0.0100 in by 0.0020 in (specified)"
+ * // "end play 0.0120 in: 0.0020 in above the limit of 0.0100 in (specified)"
  * ```
  */
 export function describe<D extends Dimension>(finding: Finding<D>, wording: Wording): string {
@@ -34,11 +34,20 @@ export function describe<D extends Dimension>(finding: Finding<D>, wording: Word
   guardObject('wording', wording);
   const { dimension, feature, value, limits, verdict, margin, uncertainty, basis } = finding;
   const print = (quantity: Quantity<D>) => say(quantity, dimension, wording.units);
-  const range = describeLimits(limits, dimension, wording.units);
-  const by =
-    verdict === 'below' || verdict === 'above' ? ` by ${print(-margin as Quantity<D>)}` : '';
   const doubt = uncertainty === undefined ? '' : ` ± ${print(uncertainty)}`;
-  return `${feature} ${print(value)}${doubt}: ${verdict} ${range}${by} (${describeBasis(basis)})`;
+  const standing = () => {
+    switch (verdict) {
+      case 'within':
+        return `within ${describeLimits(limits, dimension, wording.units)}`;
+      case 'undecided':
+        return `cannot be told from ${describeLimits(limits, dimension, wording.units)}`;
+      default: {
+        const limit = (verdict === 'above' ? limits.max : limits.min) as Quantity<D>;
+        return `${print(-margin as Quantity<D>)} ${verdict} the limit of ${print(limit)}`;
+      }
+    }
+  };
+  return `${feature} ${print(value)}${doubt}: ${standing()} (${describeBasis(basis)})`;
 }
 
 /** A quantity in the unit that a shop reads its dimension in. */
@@ -50,7 +59,7 @@ export function say<D extends Dimension>(
   return format(quantity, tradeUnit(dimension, units));
 }
 
-/** `0.0040 to 0.0100 in`, `at most 0.0005 in`, `at least …`. */
+/** `0.0040 to 0.0100 in`, `the limit of 0.0005 in`. */
 export function describeLimits<D extends Dimension>(
   limits: Limits<Quantity<D>>,
   dimension: D,
@@ -58,8 +67,7 @@ export function describeLimits<D extends Dimension>(
 ): string {
   const { min, max } = limits;
   if (min !== undefined && max !== undefined) return describeSpan({ min, max }, dimension, units);
-  if (max !== undefined) return `at most ${say(max, dimension, units)}`;
-  return `at least ${say(min as Quantity<D>, dimension, units)}`;
+  return `the limit of ${say((max ?? min) as Quantity<D>, dimension, units)}`;
 }
 
 /** `2.1045 to 2.1050 in`; one size if both ends print alike. */

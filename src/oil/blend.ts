@@ -78,13 +78,19 @@ export function blendViscosity<L extends BlendingLaw>(blend: {
   return law.viscosity(index);
 }
 
+/**
+ * Petrol at 20 °C, taken as 0.55 mm²/s [m²/s]. Common practice, from memory: grades run
+ * from 0.5 to 0.6, and it thins as it warms.
+ */
+export const petrolAt20C = 0.55e-6 as KinematicViscosity;
+
 /** What `fuelFraction` compares. */
 export interface DilutedOil<L extends BlendingLaw> {
   /** The law to blend by; it decides whether the answer is by volume or by mass. */
   readonly law: L;
   /** Kinematic viscosity of the oil when it was new [m²/s]. */
   readonly oil: KinematicViscosity;
-  /** Kinematic viscosity of the fuel [m²/s]. Gasoline is about 0.55 mm²/s at 20 °C. */
+  /** Kinematic viscosity of the fuel; `petrolAt20C` is a default for petrol at 20 °C [m²/s]. */
   readonly fuel: KinematicViscosity;
   /** Kinematic viscosity of the sample, all three at one temperature [m²/s]. */
   readonly sample: KinematicViscosity;

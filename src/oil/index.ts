@@ -5,6 +5,7 @@ export {
   blendViscosity,
   type DilutedOil,
   fuelFraction,
+  petrolAt20C,
 } from './blend.js';
 export {
   commonDrop,

@@ -1,0 +1,79 @@
+import { describeClearance } from '../bearings/explain.js';
+import { nameUndersize } from '../crankshaft/describe-grind-plan.js';
+import { describe, describeSpan, say, type Wording } from '../judging/describe.js';
+import type { Length } from '../quantities/dimensions.js';
+import type { Action } from './actions.js';
+import type { RingReport } from './inspect-cylinder.js';
+
+/**
+ * Says one thing to do in a sentence.
+ *
+ * @param action - one of those that `actionsFrom` gave
+ * @param wording - the units to print in
+ * @returns one sentence without a full stop
+ * @throws {RebuildInputError} when the unit system is unknown
+ * @example
+ * ```ts
+ * const sheet = readSheet({
+ *   version: 1, engine: 'pump set', units: 'inch',
+ *   crankshaft: { endPlay: { readings: [{ pushed: '0 thou', pulled: '14 thou' }] } },
+ * });
+ * actionsFrom(inspect(sheet)).map((action) => describeAction(action, { units: 'inch' }));
+ * // ["set the end play: end play 0.0140 in: 0.0040 in above the limit of 0.0100 in (common practice: crankshaft end play of 0.004 to 0.010 in)"]
+ * ```
+ */
+export function describeAction(action: Action, wording: Wording): string {
+  const { units } = wording;
+  switch (action.kind) {
+    case 'do not run':
+      return `DO NOT RUN: drain the oil and find the leak. ${describe(action.dilution.finding, wording)}`;
+    case 'change the oil':
+      return `change the oil and find the leak: ${describe(action.dilution.finding, wording)}`;
+    case 'stop the leak':
+      return `stop the fuel leak of ${say(action.flow, 'flow', units)} before oil goes in`;
+    case 'wrong shells':
+      return `${action.bearing}, WRONG SHELLS ("${action.shells}"): ${describeClearance(action.explanation, wording)}`;
+    case 'grind': {
+      const target = describeSpan(action.plan.target, 'length', units);
+      return `grind the ${journalsOf(action.journals)} to ${nameUndersize(action.plan.undersize, wording)}: ${target}`;
+    }
+    case 'no step serves':
+      return `the ${journalsOf(action.journals)} cannot be saved by grinding${action.defeatedBy.length > 0 ? ` (${action.defeatedBy.join(', ')})` : ''}: another crankshaft, or a licensed welder and grinder`;
+    case 'fit shells':
+      return `${action.bearing}: fit "${action.match.shell.name}", which leaves ${describeSpan(action.match.clearance, 'length', units)}`;
+    case 'buy shells': {
+      const pairs = action.pairs === 1 ? '1 pair' : `${action.pairs} pairs`;
+      return `buy ${pairs} of shells for the ${journalsOf(action.journals)}, ${nameUndersize(action.undersize, wording)}: none that fits is left on the shelf`;
+    }
+    case 'set the end play':
+      return `set the end play: ${describe(action.finding, wording)}`;
+    case 'rebore':
+      return `${action.cylinder}: bore or sleeve it, then fit piston and rings to the new size. ${describe(action.finding, wording)}`;
+    case 'wrong piston':
+      return `${action.cylinder}: another piston or another size of bore. ${describe(action.finding, wording)}`;
+    case 'ring':
+      return `${action.cylinder}, ${describeRing(action.ring, wording)}`;
+  }
+}
+
+/** What to do with one ring. */
+export function describeRing({ name, filing }: RingReport, wording: Wording): string {
+  const length = (value: Length) => say(value, 'length', wording.units);
+  const finding = describe(filing.finding, wording);
+  switch (filing.work) {
+    case 'fit as it is':
+      return `${name}: fit as it is. ${finding}`;
+    case 'use another ring':
+      return `${name}: use another ring. ${finding}`;
+    case 'file': {
+      const { min, max } = filing.remove;
+      const amount = max === undefined ? length(min) : describeSpan({ min, max }, 'length', wording.units);
+      return `${name}: file ${amount} off its ends. ${finding}`;
+    }
+  }
+}
+
+/** `rod journals`, `main journals`. */
+export function journalsOf(kind: 'rods' | 'mains'): string {
+  return kind === 'rods' ? 'rod journals' : 'main journals';
+}

@@ -1,0 +1,113 @@
+import { pistonClearanceSpan } from '../cylinders/piston-clearance.js';
+import { type RingFiling, ringFilingNeeded, ringGapAlongBore } from '../cylinders/ring-gap.js';
+import type { Basis } from '../judging/basis.js';
+import { type Finding, judge, judgeSpan } from '../judging/judge.js';
+import type { Span } from '../judging/limits.js';
+import { ownLimitsOr } from '../judging/own-limits.js';
+import { type BoreShape, boreShape } from '../measuring/bore.js';
+import type { Length } from '../quantities/dimensions.js';
+import { own } from './own.js';
+import type { CylinderLimits, CylinderSheet } from './sheet.js';
+
+/** What was found of one cylinder. */
+export interface CylinderReport {
+  /** What it is called on the bench. */
+  readonly name: string;
+  /** Size and shape of the ring travel, and the wear where the unworn land was read. */
+  readonly shape: BoreShape;
+  /** Out-of-round, taper and wear against their limits. */
+  readonly findings: readonly Finding<'length'>[];
+  /** The piston in it. */
+  readonly piston?: {
+    /** Diametral clearance from the tightest to the loosest place of the ring travel [m]. */
+    readonly clearance: Span<Length>;
+    /** The worse end of it against the limits, if the sheet gives any. */
+    readonly finding?: Finding<'length'>;
+  };
+  /** Every ring. */
+  readonly rings: readonly RingReport[];
+}
+
+/** What was found of one ring in its cylinder. */
+export interface RingReport {
+  /** Which ring. */
+  readonly name: string;
+  /** Gap from the tightest to the widest place of its travel [m]. */
+  readonly travel: Span<Length>;
+  /** What to do with it. */
+  readonly filing: RingFiling;
+}
+
+/** Wear limits for a bore where the maker's are not known, by the inch of bore and of travel. */
+const PER_INCH: Basis = {
+  kind: 'published',
+  source: 'TM 10-3930-647-14&P, wear per inch of diameter',
+};
+
+/** Inspects one cylinder with its piston and rings. */
+export function inspectCylinder(
+  cylinder: CylinderSheet,
+  allowed: CylinderLimits = {},
+): CylinderReport {
+  const { readings, ringTravel } = cylinder.bore;
+  const shape = boreShape(readings, ringTravel === undefined ? {} : { ringTravel });
+  const piston = cylinder.piston;
+  return {
+    name: cylinder.name,
+    shape,
+    findings: shapeFindings(shape, allowed),
+    ...(piston !== undefined && { piston: pistonIn(shape, piston, allowed) }),
+    rings: (cylinder.rings ?? []).map((ring) => ringIn(shape, ring, allowed)),
+  };
+}
+
+function shapeFindings(shape: BoreShape, allowed: CylinderLimits): readonly Finding<'length'>[] {
+  const first = shape.stations[0]?.station ?? 0;
+  const travel = (shape.stations.at(-1)?.station ?? 0) - first;
+  const perInchOfBore = { max: (0.001 * shape.smallest) as Length };
+  const perInchOfTravel = { max: (0.0005 * travel) as Length };
+  const judgeAs = (
+    feature: string,
+    value: Length,
+    stated: CylinderLimits['taper'],
+    limits: { readonly max: Length },
+  ) => {
+    const fallback = { limits, basis: PER_INCH };
+    const chosen = ownLimitsOr(feature, own(stated), 'length', fallback);
+    return judge({ feature, dimension: 'length', value, ...chosen });
+  };
+  const findings = [
+    judgeAs('out-of-round', shape.outOfRound, allowed.outOfRound, perInchOfBore),
+    judgeAs('taper', shape.taper, allowed.taper, perInchOfTravel),
+  ];
+  if (shape.wear === undefined) return findings;
+  return [...findings, judgeAs('wear', shape.wear, undefined, perInchOfBore)];
+}
+
+function pistonIn(
+  shape: BoreShape,
+  piston: NonNullable<CylinderSheet['piston']>,
+  allowed: CylinderLimits,
+): NonNullable<CylinderReport['piston']> {
+  const bore = { min: shape.smallest, max: shape.largest };
+  const clearance = pistonClearanceSpan({ bore, piston });
+  const { limits, basis } = own(allowed.pistonClearance);
+  if (limits === undefined || basis === undefined) return { clearance };
+  const feature = 'piston clearance';
+  const finding = judgeSpan({ feature, dimension: 'length', value: clearance, limits, basis });
+  return { clearance, finding };
+}
+
+function ringIn(
+  shape: BoreShape,
+  ring: NonNullable<CylinderSheet['rings']>[number],
+  allowed: CylinderLimits,
+): RingReport {
+  const { name, gap, measuredIn } = ring;
+  const smallestBore = Math.min(...shape.stations.map(({ mean }) => mean)) as Length;
+  return {
+    name,
+    travel: ringGapAlongBore({ gap, measuredIn, stations: shape.stations }).span,
+    filing: ringFilingNeeded({ gap, measuredIn, smallestBore, ...own(allowed.ringGap) }),
+  };
+}

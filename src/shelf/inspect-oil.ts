@@ -1,0 +1,124 @@
+import type { Basis } from '../judging/basis.js';
+import { fuelFraction, petrolAt20C } from '../oil/blend.js';
+import {
+  type DilutionFinding,
+  dilutionFinding,
+  dripFlow,
+  type TimeToDilution,
+  timeToDilution,
+} from '../oil/dilution.js';
+import { viscosityAt } from '../oil/viscosity.js';
+import type {
+  Flow,
+  KinematicViscosity,
+  Temperature,
+  VolumeFraction,
+} from '../quantities/dimensions.js';
+import { RebuildInputError } from '../quantities/error.js';
+import type { OilSheet } from './sheet.js';
+
+/** What was found of the oil. */
+export interface OilReport {
+  /** The used oil, if a sample was measured. */
+  readonly sample?: {
+    /** Temperature it was measured at [K]. */
+    readonly temperature: Temperature;
+    /** What it measured [m²/s]. */
+    readonly viscosity: KinematicViscosity;
+    /** What clean oil would measure there [m²/s]. */
+    readonly clean: KinematicViscosity;
+    /** Fuel in it by volume, by the law of ASTM D7152; negative if it has thickened [-]. */
+    readonly fuel: VolumeFraction;
+    /** How that stands. */
+    readonly dilution: DilutionFinding;
+    /** The fuel's viscosity that was reckoned with, and who says so. */
+    readonly fuelViscosity: { readonly value: KinematicViscosity; readonly basis: Basis };
+  };
+  /** The leak, if one was measured. */
+  readonly leak?: {
+    /** Fuel that runs into the oil in a time [m³/s]. */
+    readonly flow: Flow;
+    /** The size of a drop that was reckoned with, where drops were counted. */
+    readonly basis: Basis;
+    /** How long clean oil lasts until action is due. */
+    readonly untilAct: TimeToDilution;
+    /** How long clean oil lasts until the engine must not run. */
+    readonly untilCritical: TimeToDilution;
+  };
+}
+
+const PETROL: Basis = {
+  kind: 'common practice',
+  rule: 'petrol of 0.55 mm²/s at 20 °C (0.5 to 0.6)',
+};
+
+/** Inspects the oil and the leak into it. */
+export function inspectOil(oil: OilSheet): OilReport {
+  const { act, critical, source } = oil.thresholds ?? {};
+  const options =
+    act === undefined || critical === undefined
+      ? {}
+      : {
+          thresholds: { act, critical },
+          basis: { kind: 'specified' as const, ...(source !== undefined && { by: source }) },
+        };
+  return {
+    ...(oil.sample && { sample: sampleOf(oil, oil.sample, options) }),
+    ...(oil.leak && { leak: leakOf(oil, oil.leak, options) }),
+  };
+}
+
+type DilutionOptions = NonNullable<Parameters<typeof dilutionFinding>[1]>;
+
+function sampleOf(
+  oil: OilSheet,
+  { temperature, viscosity }: NonNullable<OilSheet['sample']>,
+  options: DilutionOptions,
+): NonNullable<OilReport['sample']> {
+  const clean = viscosityAt(oil.line, temperature);
+  const fuelViscosity = fuelOf(oil, temperature);
+  const fuel = fuelFraction({
+    law: 'ASTM D7152',
+    oil: clean,
+    fuel: fuelViscosity.value,
+    sample: viscosity,
+  });
+  const dilution = dilutionFinding(fuel, options);
+  return { temperature, viscosity, clean, fuel, dilution, fuelViscosity };
+}
+
+/** The fuel's viscosity as the sheet gives it; near 20 °C petrol has a default. */
+function fuelOf(
+  { fuelViscosity }: OilSheet,
+  temperature: Temperature,
+): NonNullable<OilReport['sample']>['fuelViscosity'] {
+  if (fuelViscosity !== undefined) return { value: fuelViscosity, basis: { kind: 'specified' } };
+  if (Math.abs(temperature - 293.15) <= 5) return { value: petrolAt20C, basis: PETROL };
+  throw new RebuildInputError({
+    parameter: 'fuelViscosity',
+    value: undefined,
+    expected: `the viscosity of the fuel at ${temperature} K`,
+    problem: 'is missing',
+    hint: 'There is a default for petrol from 15 to 25 °C only; measure the sample there or give it.',
+  });
+}
+
+function leakOf(
+  oil: OilSheet,
+  leak: NonNullable<OilSheet['leak']>,
+  options: DilutionOptions,
+): NonNullable<OilReport['leak']> {
+  const flow = 'flow' in leak ? leak.flow : dripFlow(leak);
+  const measured = 'flow' in leak || leak.dropVolume !== undefined;
+  const { act, critical } = dilutionFinding(0 as VolumeFraction, options).thresholds;
+  const until = (fraction: VolumeFraction) =>
+    timeToDilution({ leak: flow, oil: oil.sump, fraction });
+  return {
+    flow,
+    basis: measured
+      ? { kind: 'specified' }
+      : { kind: 'common practice', rule: 'a drop of 0.05 mL, 20 to the millilitre' },
+    untilAct: until(act),
+    untilCritical: until(critical),
+  };
+}

@@ -1,0 +1,186 @@
+import { describeGrindPlan } from '../crankshaft/describe-grind-plan.js';
+import { describeClearance } from '../bearings/explain.js';
+import { describeBasis } from '../judging/basis.js';
+import { describe, describeSpan, say, type Wording } from '../judging/describe.js';
+import { guardObject } from '../judging/guards.js';
+import type { Finding } from '../judging/judge.js';
+import type { TimeToDilution } from '../oil/dilution.js';
+import type { Length } from '../quantities/dimensions.js';
+import { formatNumber } from '../quantities/format.js';
+import { tradeUnit, type UnitSystem } from '../quantities/systems.js';
+import { actionsFrom } from './actions.js';
+import { describeAction, describeRing, journalsOf } from './describe-action.js';
+import type { Inspection } from './inspect.js';
+import type { BearingGroupReport } from './inspect-bearings.js';
+import type { CylinderReport } from './inspect-cylinder.js';
+import type { OilReport } from './inspect-oil.js';
+import { columns, paragraph, section } from './text.js';
+
+/**
+ * An inspection as plain text for the bench: what to do first, then part by
+ * part what was measured, what was decided and why, with who set each limit.
+ *
+ * @param inspection - what `inspect` gave
+ * @param wording - the units to print in; by default those of the sheet
+ * @returns lines of at most 96 characters, the last one ended
+ * @throws {RebuildInputError} when the inspection is not one or the unit system is unknown
+ * @example
+ * ```ts
+ * const sheet = readSheet({
+ *   version: 1, engine: 'pump set', units: 'inch',
+ *   crankshaft: { endPlay: { readings: [{ pushed: '0 thou', pulled: '7 thou' }] } },
+ * });
+ * report(inspect(sheet)).includes('END PLAY'); // true
+ * ```
+ */
+export function report(
+  inspection: Inspection,
+  wording: Wording = { units: inspection?.units },
+): string {
+  guardObject('inspection', inspection);
+  guardObject('wording', wording);
+  const { units } = wording;
+  const { engine, rods, mains, endPlay, cylinders, oil } = inspection;
+  const actions = actionsFrom(inspection);
+  const parts = [
+    section(`INSPECTION: ${engine}`, [
+      `Sizes are diameters in ${units === 'inch' ? 'inches' : 'millimetres'}, clearances on the diameter.`,
+    ]),
+    section(
+      'WHAT TO DO',
+      actions.length === 0
+        ? ['Nothing: every finding is within its limits.']
+        : actions.flatMap((action, i) =>
+            paragraph(`${String(i + 1).padStart(2)}. [ ] ${describeAction(action, wording)}`, 8),
+          ),
+    ),
+    ...[rods, mains].flatMap((group) => (group ? [bearingSection(group, wording)] : [])),
+    ...(endPlay ? [section('END PLAY', paragraph(describe(endPlay.finding, wording), 2))] : []),
+    ...cylinders.map((cylinder) => cylinderSection(cylinder, wording)),
+    ...(oil ? [oilSection(oil, wording)] : []),
+    cautions(oil !== undefined),
+  ];
+  return `${parts.join('\n\n')}\n`;
+}
+
+function bearingSection(group: BearingGroupReport, wording: Wording): string {
+  const { units } = wording;
+  const number = numberIn(units);
+  const [decision, ...reasons] = describeGrindPlan(group.plan, wording);
+  const fitted = group.bearings.flatMap(({ name, fitted }) =>
+    fitted
+      ? paragraph(
+          `${name}, "${fitted.shells}": ${describeSpan(fitted.clearance, 'length', units)}. ${describeClearance(fitted.explanation, wording)}`,
+          4,
+        )
+      : [],
+  );
+  const shells = group.bearings.flatMap(({ name, shells }) =>
+    shells ? paragraph(`${name}, "${shells.shell.name}": ${describe(shells.finding, wording)}`, 4) : [],
+  );
+  return section(journalsOf(group.kind).toUpperCase(), [
+    ...columns(
+      ['journal', 'smallest', 'largest', 'out-of-round', 'taper', 'form'],
+      group.bearings.map(({ name, shape }) => [
+        name,
+        number(shape.smallest),
+        number(shape.largest),
+        number(shape.outOfRound),
+        number(shape.taper),
+        shape.form,
+      ]),
+    ),
+    ...failed(
+      group.bearings.flatMap(({ name, findings }) =>
+        findings.map((finding) => ({ name, finding })),
+      ),
+      wording,
+    ),
+    ...(fitted.length > 0 ? ['As found, with the shells that were in it:', ...fitted] : []),
+    ...paragraph(`Decision: ${decision}`, 2),
+    ...reasons.flatMap((reason) => paragraph(`  ${reason}`, 4)),
+    ...(shells.length > 0 ? ['Shells from the shelf for the finished journals:', ...shells] : []),
+  ]);
+}
+
+function cylinderSection(cylinder: CylinderReport, wording: Wording): string {
+  const { name, shape, findings, piston, rings } = cylinder;
+  const { units } = wording;
+  const number = numberIn(units);
+  const clearance = piston && describeSpan(piston.clearance, 'length', units);
+  const verdict = piston?.finding
+    ? describe(piston.finding, wording)
+    : 'no limit is given, so it is not judged';
+  return section(name.toUpperCase(), [
+    ...columns(
+      ['station', 'mean', 'out-of-round'],
+      shape.stations.map(({ station, mean, outOfRound }) => [
+        number(station),
+        number(mean),
+        number(outOfRound),
+      ]),
+    ),
+    `Form ${shape.form}, taper ${say(shape.taper, 'length', units)}.`,
+    ...findings.flatMap((finding) => paragraph(describe(finding, wording), 2)),
+    ...(clearance ? paragraph(`Piston: ${clearance} over the travel; ${verdict}`, 2) : []),
+    ...rings.flatMap((ring) =>
+      paragraph(
+        `${describeRing(ring, wording)}; ${describeSpan(ring.travel, 'length', units)} over the travel`,
+        2,
+      ),
+    ),
+  ]);
+}
+
+function oilSection({ sample, leak }: OilReport, wording: Wording): string {
+  const { units } = wording;
+  const lines: string[] = [];
+  if (sample) {
+    const { temperature, viscosity, clean, fuel, dilution, fuelViscosity } = sample;
+    const at = say(temperature, 'temperature', units);
+    lines.push(
+      `At ${at} the sample is ${say(viscosity, 'kinematicViscosity', units)}, clean oil ${say(clean, 'kinematicViscosity', units)}.`,
+      `Fuel in the oil: ${say(fuel, 'volumeFraction', units)} by the law of ASTM D7152 (${describeBasis(fuelViscosity.basis)}).`,
+      ...paragraph(`Stage: ${dilution.stage}. ${describe(dilution.finding, wording)}`, 2),
+    );
+  }
+  if (leak) {
+    const flow = say(leak.flow, 'flow', units);
+    lines.push(
+      `The leak is ${flow} (${describeBasis(leak.basis)}).`,
+      `Clean oil lasts ${lasting(leak.untilAct, units)} until action is due, ${lasting(leak.untilCritical, units)} until it must not run.`,
+    );
+  }
+  return section('OIL', lines);
+}
+
+function lasting(until: TimeToDilution, units: UnitSystem): string {
+  return until.reached ? say(until.time, 'time', units) : 'for good';
+}
+
+function failed(
+  judged: readonly { readonly name: string; readonly finding: Finding<'length'> }[],
+  wording: Wording,
+): string[] {
+  return judged
+    .filter(({ finding }) => finding.verdict !== 'within')
+    .flatMap(({ name, finding }) => paragraph(`${name}: ${describe(finding, wording)}`, 2));
+}
+
+function cautions(oil: boolean): string {
+  return section('BEFORE YOU ACT', [
+    ...paragraph(
+      'A limit marked "common practice" is a rule of thumb; the maker\'s manual always wins. Have cracks looked for before any part is machined.',
+      0,
+    ),
+    ...(oil
+      ? paragraph(
+          'Fuel vapour in a crankcase can ignite: ventilate, keep flames, sparks and switches away, and let hot oil cool before you drain it.',
+          0,
+        )
+      : []),
+  ]);
+}
+
+const numberIn = (units: UnitSystem) => (length: Length) =>
+  formatNumber(length, tradeUnit('length', units));

@@ -1,0 +1,172 @@
+import { z } from 'zod';
+import {
+  guardBetween,
+  guardClearance,
+  guardDiameter,
+  guardSmall,
+  guardStation,
+  guardAngle,
+} from '../judging/guards.js';
+import { guardShellWall } from '../bearings/clearance.js';
+import { boreShape } from '../measuring/bore.js';
+import { journalShape } from '../measuring/journal.js';
+import { guardFlow, guardRate, guardTemperature, guardViscosity, guardVolume } from '../oil/guards.js';
+import { viscosityAt } from '../oil/viscosity.js';
+import type { VolumeFraction } from '../quantities/dimensions.js';
+import { RebuildInputError } from '../quantities/error.js';
+import { chosen, fields, list, name, quantity, sizeOrSpan, span, statedLimits, undersize, word } from './fields.js';
+import type { OilSheet, Sheet } from './sheet.js';
+
+const diameter = quantity('length', guardDiameter);
+const small = quantity('length', guardSmall);
+const reading = fields({
+  station: quantity('length', guardStation),
+  angle: quantity('angle', guardAngle),
+  diameter,
+});
+
+const journalSheet = fields({
+  standard: span(guardDiameter),
+  steps: list(undersize(guardSmall)).exactOptional(),
+  minimum: diameter.exactOptional(),
+  cleanUpAllowance: small.exactOptional(),
+  wear: word('one side', 'all round').exactOptional(),
+  shape: statedLimits('length').exactOptional(),
+  oilClearance: statedLimits('length')
+    .refine(
+      ({ min, max }) => min !== undefined && max !== undefined,
+      'needs both a min and a max: a bearing can be too tight and too loose',
+    )
+    .exactOptional(),
+});
+
+const bearing = fields({
+  name,
+  journal: fields({
+    readings: list(reading),
+    runout: small.exactOptional(),
+  }).superRefine(accepting(({ readings }) => journalShape(readings))),
+  housingBore: sizeOrSpan(guardDiameter),
+  fittedShells: name.exactOptional(),
+});
+
+const ring = fields({
+  name,
+  gap: quantity('length', guardSmall),
+  measuredIn: diameter,
+});
+
+const point = fields({
+  temperature: quantity('temperature', guardTemperature),
+  viscosity: quantity('kinematicViscosity', guardViscosity),
+});
+
+const line = z
+  .tuple([point, point], { error: 'must be a list of two points, each temperature and viscosity' })
+  .superRefine(accepting((points) => viscosityAt(points, points[0].temperature)));
+
+const fraction = quantity('volumeFraction', (parameter, value: VolumeFraction) =>
+  guardBetween(parameter, value, 'volumeFraction', [0, 0.99], 'percentByVolume(5)'),
+);
+
+const dropVolume = quantity('volume', (parameter, value) =>
+  guardBetween(parameter, value, 'volume', [1e-9, 1e-6], 'mL(0.05)'),
+);
+const drip = fields({
+  drops: quantity('rate', guardRate),
+  dropVolume: dropVolume.exactOptional(),
+});
+const flow = fields({ flow: quantity('flow', guardFlow) });
+/** Drops in a time, or a flow. */
+const leak = chosen<NonNullable<OilSheet['leak']>>((value) =>
+  typeof value === 'object' && value !== null && 'flow' in value ? flow : drip,
+);
+
+/** The sections of a sheet. Each is read apart, so that a mistake in one hides nothing in another. */
+export const sections = {
+  version: z.literal(1, { error: 'must be 1, the version of this layout' }),
+  engine: name,
+  units: word('inch', 'metric'),
+  crankshaft: fields({
+    rodJournals: journalSheet.exactOptional(),
+    mainJournals: journalSheet.exactOptional(),
+    endPlay: fields({
+      readings: list(
+        fields({
+          pushed: quantity('length', guardClearance),
+          pulled: quantity('length', guardClearance),
+        }),
+      ),
+      limits: statedLimits('length').exactOptional(),
+    }).exactOptional(),
+  }).exactOptional(),
+  rods: list(bearing).exactOptional(),
+  mains: list(bearing).exactOptional(),
+  shells: list(
+    fields({
+      name,
+      fits: word('rods', 'mains'),
+      undersize: undersize(guardSmall),
+      wall: sizeOrSpan(guardShellWall),
+      pairs: z
+        .int({ error: 'must be a whole number of pairs, 0 or more, without quotes' })
+        .min(0, 'must be a whole number of pairs, 0 or more, without quotes'),
+    }),
+  ).exactOptional(),
+  cylinderLimits: fields({
+    outOfRound: statedLimits('length').exactOptional(),
+    taper: statedLimits('length').exactOptional(),
+    pistonClearance: statedLimits('length').exactOptional(),
+    ringGap: statedLimits('length').exactOptional(),
+  }).exactOptional(),
+  cylinders: list(
+    fields({
+      name,
+      bore: fields({
+        readings: list(reading),
+        ringTravel: span(guardStation).exactOptional(),
+      }).superRefine(
+        accepting(({ readings, ringTravel }) =>
+          boreShape(readings, ringTravel === undefined ? {} : { ringTravel }),
+        ),
+      ),
+      piston: sizeOrSpan(guardDiameter).exactOptional(),
+      rings: list(ring).exactOptional(),
+    }),
+  ).exactOptional(),
+  oil: fields({
+    line,
+    sump: quantity('volume', guardVolume),
+    sample: point.exactOptional(),
+    fuelViscosity: quantity('kinematicViscosity', guardViscosity).exactOptional(),
+    leak: leak.exactOptional(),
+    thresholds: fields({ act: fraction, critical: fraction, source: name.exactOptional() })
+      .refine(({ act, critical }) => act <= critical, 'act is above critical; swap the two')
+      .exactOptional(),
+  }).exactOptional(),
+} satisfies { readonly [K in keyof Required<Sheet>]: z.ZodType<Sheet[K]> };
+
+/** Tries a calculation on values that are each sound; what it refuses becomes a problem at its place. */
+function accepting<T>(calculate: (value: T) => unknown) {
+  return (value: T, context: z.RefinementCtx) => {
+    try {
+      calculate(value);
+    } catch (error) {
+      if (!(error instanceof RebuildInputError)) throw error;
+      context.addIssue({
+        code: 'custom',
+        message: error.message.slice(error.parameter.length + 2),
+        path: pathOf(error.parameter),
+      });
+    }
+  };
+}
+
+/** `readings[3].diameter` as a path; a parameter that is not a field of the sheet stays out of it. */
+function pathOf(parameter: string): (string | number)[] {
+  if (!parameter.startsWith('readings')) return [];
+  return parameter
+    .split(/[.[\]]+/)
+    .filter((step) => step !== '')
+    .map((step) => (/^\d+$/.test(step) ? Number(step) : step));
+}

@@ -1,0 +1,188 @@
+import type { Limits, SizeOrSpan, Span } from '../judging/limits.js';
+import type { DiameterReading } from '../measuring/shape.js';
+import type { ViscosityLine, ViscosityPoint } from '../oil/viscosity.js';
+import type {
+  Dimension,
+  Flow,
+  KinematicViscosity,
+  Length,
+  Quantity,
+  Rate,
+  Volume,
+  VolumeFraction,
+} from '../quantities/dimensions.js';
+import type { UnitSystem } from '../quantities/systems.js';
+
+/**
+ * The inspection sheet of one engine, as `readSheet` gives it: every quantity
+ * is SI. In the JSON each stands as text with its unit, `"2.1248 in"`.
+ */
+export interface Sheet {
+  /** Version of the sheet's layout. */
+  readonly version: 1;
+  /** What the engine is called. */
+  readonly engine: string;
+  /** Units that the report is printed in, and that the engine's undersizes step by. */
+  readonly units: UnitSystem;
+  /** What is known of the crankshaft as a whole. */
+  readonly crankshaft?: CrankshaftSheet;
+  /** Connecting rods, each with the journal it runs on. */
+  readonly rods?: readonly BearingSheet[];
+  /** Main housings, each with the journal that runs in it. */
+  readonly mains?: readonly BearingSheet[];
+  /** Shells on the shelf, and those that were found fitted. */
+  readonly shells?: readonly ShellSheet[];
+  /** Limits that hold for every cylinder. */
+  readonly cylinderLimits?: CylinderLimits;
+  /** Cylinders, each with its piston and rings. */
+  readonly cylinders?: readonly CylinderSheet[];
+  /** The oil, and what leaks into it. */
+  readonly oil?: OilSheet;
+}
+
+/** Limits with the document or person that set them. */
+export interface StatedLimits<D extends Dimension> extends Limits<Quantity<D>> {
+  /** Who says so, for example the manual and its page. */
+  readonly source?: string;
+}
+
+/** The crankshaft as a whole. */
+export interface CrankshaftSheet {
+  /** The rod journals' standard size and limits; needed where rods were measured. */
+  readonly rodJournals?: JournalSheet;
+  /** The main journals' standard size and limits; needed where mains were measured. */
+  readonly mainJournals?: JournalSheet;
+  /** End play. */
+  readonly endPlay?: EndPlaySheet;
+}
+
+/** What the maker and the grinder say of all journals of one kind. */
+export interface JournalSheet {
+  /** Maker's span for a standard journal [m]. */
+  readonly standard: Span<Length>;
+  /** Undersizes it may be ground to; by default those of the trade [m]. */
+  readonly steps?: readonly Length[];
+  /** Smallest journal that the maker allows [m]. */
+  readonly minimum?: Length;
+  /** Stock to leave for the wheel, on the diameter [m]. */
+  readonly cleanUpAllowance?: Length;
+  /** How the journals wore; by default on one side. */
+  readonly wear?: 'one side' | 'all round';
+  /** Out-of-round and taper allowed without grinding. */
+  readonly shape?: StatedLimits<'length'>;
+  /** Oil clearance. */
+  readonly oilClearance?: StatedLimits<'length'>;
+}
+
+/** End play as it was read. */
+export interface EndPlaySheet {
+  /** Dial at both ends of the float, a pair for each turn of the shaft. */
+  readonly readings: readonly {
+    /** Dial with the shaft pushed to one end [m]. */
+    readonly pushed: Length;
+    /** Dial with the shaft pulled to the other end [m]. */
+    readonly pulled: Length;
+  }[];
+  /** What it must lie between. */
+  readonly limits?: StatedLimits<'length'>;
+}
+
+/** One bearing: a journal and the housing it runs in. */
+export interface BearingSheet {
+  /** What it is called on the bench. */
+  readonly name: string;
+  /** The journal. */
+  readonly journal: {
+    /** Micrometer readings, two angles or more at two stations or more. */
+    readonly readings: readonly DiameterReading[];
+    /** Full indicator reading against the axis it will be ground about [m]. */
+    readonly runout?: Length;
+  };
+  /** Housing bore with its cap torqued and no shells [m]. */
+  readonly housingBore: SizeOrSpan<Length>;
+  /** Name of the shells that were found in it. */
+  readonly fittedShells?: string;
+}
+
+/** Pairs of half shells of one kind on the shelf. */
+export interface ShellSheet {
+  /** What they are called on the shelf. */
+  readonly name: string;
+  /** The bearings they are for. */
+  readonly fits: 'rods' | 'mains';
+  /** The undersize they are made for, on the diameter; 0 for standard [m]. */
+  readonly undersize: Length;
+  /** Measured wall of one half at its crown [m]. */
+  readonly wall: SizeOrSpan<Length>;
+  /** Pairs fit to be used again; 0 for shells that are only there to be explained. */
+  readonly pairs: number;
+}
+
+/** Limits that hold for every cylinder. Where one is absent a published or common rule serves, and says so. */
+export interface CylinderLimits {
+  /** Out-of-round of the ring travel. */
+  readonly outOfRound?: StatedLimits<'length'>;
+  /** Taper of the ring travel. */
+  readonly taper?: StatedLimits<'length'>;
+  /** Piston clearance, on the diameter. There is no rule for it: without limits it is not judged. */
+  readonly pistonClearance?: StatedLimits<'length'>;
+  /** Ring gap. */
+  readonly ringGap?: StatedLimits<'length'>;
+}
+
+/** One cylinder with its piston and rings. */
+export interface CylinderSheet {
+  /** What it is called on the bench. */
+  readonly name: string;
+  /** The bore. */
+  readonly bore: {
+    /** Bore-gauge readings, stations measured down from the deck. */
+    readonly readings: readonly DiameterReading[];
+    /** Stations between which the rings run [m]. */
+    readonly ringTravel?: Span<Length>;
+  };
+  /** Piston diameter across its thrust faces [m]. */
+  readonly piston?: SizeOrSpan<Length>;
+  /** Rings that are to go into it. */
+  readonly rings?: readonly {
+    /** Which ring. */
+    readonly name: string;
+    /** Gap of the ring squared in its bore [m]. */
+    readonly gap: Length;
+    /** Diameter of the bore where the gap was measured [m]. */
+    readonly measuredIn: Length;
+  }[];
+}
+
+/** The oil, and what leaks into it. */
+export interface OilSheet {
+  /** Two points of the clean oil, from its data sheet. */
+  readonly line: ViscosityLine;
+  /** Oil that belongs in the sump [m³]. */
+  readonly sump: Volume;
+  /** The used oil: its viscosity, and the temperature it was measured at. */
+  readonly sample?: ViscosityPoint;
+  /** Viscosity of the fuel at the temperature of the sample; petrol at 20 °C has a default [m²/s]. */
+  readonly fuelViscosity?: KinematicViscosity;
+  /** Fuel that runs into the oil while it stands. */
+  readonly leak?:
+    | {
+        /** How many drops fall in a time [1/s]. */
+        readonly drops: Rate;
+        /** Volume of one drop, if it was measured [m³]. */
+        readonly dropVolume?: Volume;
+      }
+    | {
+        /** The flow, if it was measured [m³/s]. */
+        readonly flow: Flow;
+      };
+  /** Fuel fractions to act at. */
+  readonly thresholds?: {
+    /** Above this the oil is changed and the leak found [-]. */
+    readonly act: VolumeFraction;
+    /** Above this the engine is not run [-]. */
+    readonly critical: VolumeFraction;
+    /** Who says so. */
+    readonly source?: string;
+  };
+}
