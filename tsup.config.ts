@@ -1,4 +1,3 @@
-import { copyFileSync } from 'node:fs';
 import { defineConfig } from 'tsup';
 
 export default defineConfig({
@@ -14,10 +13,4 @@ export default defineConfig({
   platform: 'neutral',
   splitting: true,
   treeshake: false,
-  // The CJS build of a default import from convert-units 3 beta is not callable
-  // when left external, so it is bundled, and its notice travels with it.
-  noExternal: ['convert-units'],
-  async onSuccess() {
-    copyFileSync('node_modules/convert-units/LICENSE', 'dist/convert-units.LICENSE');
-  },
 });

@@ -143,4 +143,4 @@ export function recommendedOilClearance(journal: Length): Recommendation {
 
 /** A half shell's wall: from foil to a heavy cast shell. */
 export const guardShellWall = (parameter: string, value: Length): Length =>
-  guardLength(parameter, value, [0.0002, 0.05]);
+  guardLength(parameter, value, 0.0002, 0.05);

@@ -72,7 +72,7 @@ export type ClearanceExplanation =
 export function explainClearance(question: ClearanceQuestion): ClearanceExplanation {
   guardObject('question', question);
   const journal = guardDiameter('journal', question.journal);
-  const clearance = guardLength('clearance', question.clearance, [-0.02, 0.02]);
+  const clearance = guardLength('clearance', question.clearance, -0.02, 0.02);
   const { limits, basis } = ownLimitsOr(
     'question',
     question,

@@ -29,8 +29,8 @@ export function flattenedThreadGap(thread: {
   readonly flattenedWidth: Length;
 }): Length {
   guardObject('thread', thread);
-  const diameter = guardLength('threadDiameter', thread.threadDiameter, [1e-5, 0.003]);
-  const width = guardLength('flattenedWidth', thread.flattenedWidth, [1e-5, 0.05]);
+  const diameter = guardLength('threadDiameter', thread.threadDiameter, 1e-5, 0.003);
+  const width = guardLength('flattenedWidth', thread.flattenedWidth, 1e-5, 0.05);
   if (width < diameter) {
     throw new RebuildInputError({
       parameter: 'flattenedWidth',

@@ -1,11 +1,11 @@
-import { describeBasis } from '../judging/basis.js';
-import { describe, describeSpan, say, type Wording } from '../judging/describe.js';
+import { describe, describeSpan, noteOf, say, type Wording } from '../judging/describe.js';
 import { guardObject } from '../judging/guards.js';
 import type { Length } from '../quantities/dimensions.js';
 import type { GrindPlan, GrindReason } from './grind-plan.js';
 
 /**
- * Says a grind plan in sentences: the decision first, then one for each reason.
+ * Says a grind plan in sentences: the decision first, then one for each step
+ * that was passed over and one for each journal.
  *
  * @param plan - what `grindPlan` gave
  * @param wording - the units to print in
@@ -29,7 +29,10 @@ export function describeGrindPlan(plan: GrindPlan, wording: Wording): readonly s
   guardObject('plan', plan);
   guardObject('wording', wording);
   const { units } = wording;
-  const reasons = plan.because.map((reason) => describeReason(reason, wording));
+  const reasons = [
+    ...passedOver(plan, wording),
+    ...plan.because.flatMap((r) => standing(r, wording)),
+  ];
   if (plan.outcome === 'none') {
     const who = plan.defeatedBy.length > 0 ? `: defeated by ${plan.defeatedBy.join(', ')}` : '';
     return [`no step serves${who}`, ...reasons];
@@ -44,22 +47,55 @@ export function nameUndersize(undersize: Length, { units }: Wording): string {
   return Math.abs(undersize) < 1e-9 ? 'standard' : `${say(undersize, 'length', units)} under`;
 }
 
-function describeReason(reason: GrindReason, wording: Wording): string {
+/** One sentence for each step that was passed over, with all that stood in its way. */
+function passedOver({ because }: GrindPlan, wording: Wording): readonly string[] {
   const length = (value: Length) => say(value, 'length', wording.units);
+  const obstacles = new Map<Length, string[]>();
+  for (const reason of because) {
+    const text = obstacle(reason, length);
+    if (text === undefined || !('undersize' in reason)) continue;
+    obstacles.set(reason.undersize, [...(obstacles.get(reason.undersize) ?? []), text]);
+  }
+  return [...obstacles].map(
+    ([undersize, texts]) => `not ${nameUndersize(undersize, wording)}: ${texts.join('; ')}`,
+  );
+}
+
+function obstacle(reason: GrindReason, length: (value: Length) => string): string | undefined {
   switch (reason.kind) {
     case 'does not clean up':
-      return `${reason.journal} does not clean up at ${nameUndersize(reason.undersize, wording)}: ${length(reason.available)} is left, ${length(reason.target.max)} is wanted`;
+      return `${reason.journal} does not clean up (${length(reason.available)} left, ${length(reason.target.max)} wanted)`;
     case 'no shells at hand':
-      return `no shells at hand for ${nameUndersize(reason.undersize, wording)}`;
+      return 'no shells at hand';
     case 'below the minimum':
-      return `${nameUndersize(reason.undersize, wording)} is ${length(reason.target.min)}, below the minimum ${length(reason.minimum)}`;
-    case 'good as it is':
-      return `${reason.journal} is good as it is at ${nameUndersize(reason.undersize, wording)}`;
+      return `${length(reason.target.min)} is below the minimum ${length(reason.minimum)}`;
+    default:
+      return undefined;
+  }
+}
+
+/** How each journal stands at the step that was taken. */
+function standing(reason: GrindReason, wording: Wording): readonly string[] {
+  const length = (value: Length) => say(value, 'length', wording.units);
+  switch (reason.kind) {
+    case 'good as it is': {
+      const worn = reason.worn === undefined ? '' : `, worn ${length(reason.worn)} below it`;
+      const note = reason.basis === undefined ? '' : ` ${noteOf(reason.basis, wording)}`;
+      return [
+        `${reason.journal} is good as it is at ${nameUndersize(reason.undersize, wording)}${worn}${note}`,
+      ];
+    }
     case 'cleans up':
-      return `${reason.journal} cleans up at ${nameUndersize(reason.undersize, wording)}: ${length(reason.available)} is left`;
+      return [
+        `${reason.journal} cleans up at ${nameUndersize(reason.undersize, wording)} (${length(reason.available)} left)`,
+      ];
     case 'shape':
-      return `${reason.journal} must be ground: ${describe(reason.finding, wording)}`;
+      return [`${reason.journal} must be ground: ${describe(reason.finding, wording)}`];
     case 'allowance':
-      return `clean-up allowance ${length(reason.cleanUpAllowance)} (${describeBasis(reason.basis)})`;
+      return [
+        `with ${length(reason.cleanUpAllowance)} left to clean up ${noteOf(reason.basis, wording)}`,
+      ];
+    default:
+      return [];
   }
 }

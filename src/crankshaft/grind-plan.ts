@@ -52,6 +52,8 @@ export interface GrindRequest {
    * at its smallest diameter.
    */
   readonly wear?: 'one side' | 'all round';
+  /** How far a journal may be worn below the target and still be used as it is; by default 0.0005 in [m]. */
+  readonly wearAllowance?: Length;
   /** Out-of-round and taper that a journal may keep without being ground; by default 0.0005 in each. */
   readonly shape?: OwnLimits<'length'>;
 }
@@ -83,7 +85,15 @@ export type GrindReason =
       readonly target: Span<Length>;
       readonly minimum: Length;
     }
-  | { readonly kind: 'good as it is'; readonly journal: string; readonly undersize: Length }
+  | {
+      readonly kind: 'good as it is';
+      readonly journal: string;
+      readonly undersize: Length;
+      /** How far it is worn below the target at its smallest, if it is [m]. */
+      readonly worn?: Length;
+      /** Who allows that wear. */
+      readonly basis?: Basis;
+    }
   | {
       readonly kind: 'cleans up';
       readonly journal: string;
@@ -117,6 +127,10 @@ export type GrindPlan =
       readonly because: readonly GrindReason[];
     };
 
+const WEAR_RULE: Basis = {
+  kind: 'common practice',
+  rule: 'a journal worn up to 0.0005 in below its new size is used if the clearance allows',
+};
 const ALLOWANCE_RULE: Basis = {
   kind: 'common practice',
   rule: '0.001 in is left for the wheel to clean up',
@@ -191,8 +205,10 @@ function tryStep(job: Job, undersize: Length): Attempt {
   for (const journal of job.journals) {
     const { name, largest } = journal;
     const flaw = flawOf(journal, job.shape);
-    if (flaw === undefined && liesWithin(journal, target)) {
-      because.push({ kind: 'good as it is', journal: name, undersize });
+    const worn = wornBelow(journal, target);
+    if (flaw === undefined && worn !== undefined && worn <= job.wearAllowance.most + NANOMETRE) {
+      const allowed = worn > NANOMETRE ? { worn, basis: job.wearAllowance.basis } : {};
+      because.push({ kind: 'good as it is', journal: name, undersize, ...allowed });
       journals.push({ name, work: 'use as it is' });
       continue;
     }
@@ -231,8 +247,13 @@ function availableIn(journal: JournalToGrind, job: Job): Length {
   return (journal.smallest - oneSided - eccentric - job.allowance.cleanUpAllowance) as Length;
 }
 
-function liesWithin({ smallest, largest }: JournalToGrind, target: Span<Length>): boolean {
-  return smallest >= target.min - NANOMETRE && largest <= target.max + NANOMETRE;
+/** How far a journal is worn below the target; nothing if it is still too large for it. */
+function wornBelow(
+  { smallest, largest }: JournalToGrind,
+  target: Span<Length>,
+): Length | undefined {
+  if (largest > target.max + NANOMETRE) return undefined;
+  return Math.max(0, target.min - smallest) as Length;
 }
 
 /** The worse of out-of-round and taper, if either is past its limit. */
@@ -266,7 +287,7 @@ function guardRequest(request: GrindRequest) {
   const standard = guardSpan('standard', request.standard, guardDiameter);
   guardList('journals', request.journals, 1, 'journal');
   guardList('steps', request.steps, 1, 'undersize');
-  const allowance = request.cleanUpAllowance;
+  const { cleanUpAllowance: allowance, wearAllowance: worn } = request;
   return {
     standard,
     journals: request.journals.map((journal, i) =>
@@ -278,6 +299,10 @@ function guardRequest(request: GrindRequest) {
     allowance: {
       cleanUpAllowance: guardSmall('cleanUpAllowance', allowance ?? thou(1)),
       basis: allowance === undefined ? ALLOWANCE_RULE : ({ kind: 'specified' } as const),
+    },
+    wearAllowance: {
+      most: guardSmall('wearAllowance', worn ?? thou(0.5)),
+      basis: worn === undefined ? WEAR_RULE : ({ kind: 'specified' } as const),
     },
     wear: guardWord('wear', request.wear ?? 'one side', ['one side', 'all round']),
     shape: ownLimitsOr('shape', request.shape ?? {}, 'length', journalShapeRule()),

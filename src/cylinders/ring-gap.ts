@@ -173,5 +173,5 @@ const gapAt = (gap: Length, measuredIn: Length, bore: Length) =>
 function guardMeasured(parameter: string, ring: MeasuredRingGap): MeasuredRingGap {
   guardObject(parameter, ring);
   const measuredIn = guardDiameter('measuredIn', ring.measuredIn);
-  return { gap: guardLength('gap', ring.gap, [0, measuredIn / 10]), measuredIn };
+  return { gap: guardLength('gap', ring.gap, 0, measuredIn / 10), measuredIn };
 }

@@ -1,7 +1,7 @@
 import type { Dimension, Quantity } from '../quantities/dimensions.js';
 import { format } from '../quantities/format.js';
 import { tradeUnit, type UnitSystem } from '../quantities/systems.js';
-import { describeBasis } from './basis.js';
+import { type Basis, describeBasis } from './basis.js';
 import { guardObject } from './guards.js';
 import type { Finding } from './judge.js';
 import type { Limits, Span } from './limits.js';
@@ -10,6 +10,8 @@ import type { Limits, Span } from './limits.js';
 export interface Wording {
   /** Whose units to print in. */
   readonly units: UnitSystem;
+  /** How to name who set a limit; by default in full, in parentheses. A report may number them. */
+  readonly nameBasis?: (basis: Basis) => string;
 }
 
 /**
@@ -47,7 +49,12 @@ export function describe<D extends Dimension>(finding: Finding<D>, wording: Word
       }
     }
   };
-  return `${feature} ${print(value)}${doubt}: ${standing()} (${describeBasis(basis)})`;
+  return `${feature} ${print(value)}${doubt}: ${standing()} ${noteOf(basis, wording)}`;
+}
+
+/** Who set a limit, as the wording asks. */
+export function noteOf(basis: Basis, { nameBasis }: Wording): string {
+  return nameBasis ? nameBasis(basis) : `(${describeBasis(basis)})`;
 }
 
 /** A quantity in the unit that a shop reads its dimension in. */

@@ -97,34 +97,45 @@ export function guardBetween<D extends Dimension>(
 }
 
 /** Refuses a length outside what this part of an engine can have. */
-export function guardLength(
+export function guardLength(parameter: string, value: Length, least: number, most: number): Length {
+  // NaN and the infinities fail the comparisons. The error is made elsewhere, so
+  // that this stays small enough to be inlined.
+  if (typeof value === 'number' && value >= least && value <= most) return value;
+  throw outsideLength(parameter, value, least, most);
+}
+
+function outsideLength(
   parameter: string,
   value: Length,
-  [least, most]: readonly [least: number, most: number],
-): Length {
-  if (Number.isFinite(value) && value >= least && value <= most) return value;
+  least: number,
+  most: number,
+): RebuildInputError {
   const range = `${showLength(least)} … ${showLength(most)}`;
-  throw new RebuildInputError({
+  const problem = {
     parameter,
     value,
-    ...(Number.isFinite(value) ? { shown: `${value} m` } : {}),
     expected: `a length of ${range}`,
-    problem: Number.isFinite(value) ? `is outside ${range}` : `is not a length of ${range}`,
     hint: 'Lengths are metres here; wrap the reading in its unit, e.g. inch(2.1248).',
+  };
+  if (!Number.isFinite(value)) return new RebuildInputError(problem);
+  return new RebuildInputError({
+    ...problem,
+    shown: `${value} m`,
+    problem: `is outside ${range}`,
   });
 }
 
 /** Journals, bores and pistons: anything from a model engine to a small ship's. */
 export const guardDiameter = (parameter: string, value: Length): Length =>
-  guardLength(parameter, value, [0.003, 1]);
+  guardLength(parameter, value, 0.003, 1);
 
 /** Clearances, gaps and floats of either sign. */
 export const guardClearance = (parameter: string, value: Length): Length =>
-  guardLength(parameter, value, [-0.01, 0.01]);
+  guardLength(parameter, value, -0.01, 0.01);
 
 /** What a limit, an allowance or a difference of sizes may be: nothing or more. */
 export const guardSmall = (parameter: string, value: Length): Length =>
-  guardLength(parameter, value, [0, 0.01]);
+  guardLength(parameter, value, 0, 0.01);
 
 /** An angle, up to two turns either way. */
 export const guardAngle = (parameter: string, value: Angle): Angle =>
@@ -132,7 +143,7 @@ export const guardAngle = (parameter: string, value: Angle): Angle =>
 
 /** A place along a part. */
 export const guardStation = (parameter: string, value: Length): Length =>
-  guardLength(parameter, value, [-2, 2]);
+  guardLength(parameter, value, -2, 2);
 
 function showLength(metres: number): string {
   if (metres !== 0 && Math.abs(metres) < 1) return `${metres * 1000} mm`;

@@ -163,7 +163,7 @@ export interface DilutionThresholds {
 export interface DilutionFinding {
   /** Normal up to `act`, then act, above `critical` critical. */
   readonly stage: DilutionStage;
-  /** The fraction against the `act` threshold. */
+  /** The fraction against the threshold of its stage: `critical` if it is past that, else `act`. */
   readonly finding: Finding<'volumeFraction'>;
   /** The thresholds that were used. */
   readonly thresholds: DilutionThresholds;
@@ -216,10 +216,15 @@ export function dilutionFinding(
       limits: { max },
       basis,
     });
-  const finding = judgeAgainst(thresholds.act);
-  if (finding.verdict === 'within') return { stage: 'normal', finding, thresholds };
-  const worse = judgeAgainst(thresholds.critical).verdict === 'above';
-  return { stage: worse ? 'critical' : 'act', finding, thresholds };
+  const against = {
+    act: judgeAgainst(thresholds.act),
+    critical: judgeAgainst(thresholds.critical),
+  };
+  if (against.critical.verdict === 'above') {
+    return { stage: 'critical', finding: against.critical, thresholds };
+  }
+  const stage = against.act.verdict === 'above' ? 'act' : 'normal';
+  return { stage, finding: against.act, thresholds };
 }
 
 function guardThresholds(thresholds: DilutionThresholds): DilutionThresholds {

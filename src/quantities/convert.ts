@@ -1,4 +1,3 @@
-import configureMeasurements from 'convert-units';
 import type { Dimension } from './dimensions.js';
 import { RebuildInputError, showValue } from './error.js';
 import { greatestCommonDivisor } from './fractions.js';
@@ -12,33 +11,32 @@ export function unitsOf(dimension: Dimension): readonly Unit<Dimension>[] {
   return allUnits.filter((unit) => unit.dimension === dimension);
 }
 
+/** A unit's place on the scale of its dimension. */
+interface Scale {
+  readonly dimension: Dimension;
+  /** How many anchors one of the unit is. */
+  readonly factor: number;
+  /** Anchors at zero of the unit; other than zero for temperature scales only. */
+  readonly shift: number;
+}
+
 /**
- * The table as the engine takes it. The anchor of a dimension is so small that
- * every factor is a whole number, so a conversion is one product and one division.
+ * Every unit counted in an anchor of its dimension, so small that every factor
+ * is a whole number: a conversion is then one product and one division.
  */
-function measureOf(dimension: Dimension) {
-  const units = unitsOf(dimension);
-  const anchorsInOne = units
-    .map((unit) => unit.denominator)
-    .reduce((all, next) => (all / greatestCommonDivisor(all, next)) * next, 1);
-  const system = Object.fromEntries(
-    units.map(({ symbol, numerator, denominator, offset }) => {
-      const scale = anchorsInOne / denominator;
-      const name = { singular: symbol, plural: symbol };
-      return [symbol, { name, to_anchor: numerator * scale, anchor_shift: -offset * scale }];
-    }),
-  );
-  return { systems: { all: system } };
+function buildScales(): Readonly<Record<string, Scale>> {
+  const scales: Record<string, Scale> = Object.create(null);
+  for (const { dimension, symbol, numerator, denominator, offset } of allUnits) {
+    const anchors = unitsOf(dimension)
+      .map((unit) => unit.denominator)
+      .reduce((all, next) => (all / greatestCommonDivisor(all, next)) * next, 1);
+    const scale = anchors / denominator;
+    scales[symbol] = { dimension, factor: numerator * scale, shift: offset * scale };
+  }
+  return scales;
 }
 
-function buildEngine() {
-  const dimensions = [...new Set(allUnits.map((unit) => unit.dimension))];
-  return configureMeasurements<string, string, string>(
-    Object.fromEntries(dimensions.map((dimension) => [dimension, measureOf(dimension)])),
-  );
-}
-
-const engine = /* @__PURE__ */ buildEngine();
+const scales = /* @__PURE__ */ buildScales();
 
 /**
  * Converts a plain number between units named by their symbols, for embedding
@@ -61,49 +59,44 @@ export function convert<S extends UnitSymbol>(
   from: S,
   to: CompatibleSymbol<S>,
 ): number {
-  // The engine turns NaN, null and undefined into 0 and lets Infinity through.
-  if (!Number.isFinite(value)) {
-    throw new RebuildInputError({
-      parameter: 'value',
-      value,
-      expected: 'a finite number',
-      hint: 'Text is read by parse, e.g. parseLength("2-1/8 in").',
-    });
-  }
-  let result: number;
-  try {
-    result = engine(value).from(from).to(to);
-  } catch {
-    throw unknownSymbol('from', from) ?? unknownSymbol('to', to) ?? incompatible(from, to);
-  }
-  if (!Number.isFinite(result)) {
-    throw new RebuildInputError({
-      parameter: 'value',
-      value,
-      expected: `a number that a double can still hold in ${to}`,
-      hint: 'No part of an engine is that large; check the reading.',
-    });
-  }
+  if (!Number.isFinite(value)) throw notConvertible(value);
+  const origin = scales[from];
+  const wanted = scales[to];
+  if (origin === undefined || origin.dimension !== wanted?.dimension) throw refusal(from, to);
+  if (origin === wanted) return value;
+  const result = (value * origin.factor + (origin.shift - wanted.shift)) / wanted.factor;
+  if (!Number.isFinite(result)) throw notConvertible(value);
   return result;
 }
 
-function unknownSymbol(parameter: string, symbol: string): RebuildInputError | undefined {
-  if (typeof symbol === 'string' && Object.hasOwn(unitTable, symbol)) return undefined;
+function notConvertible(value: number): RebuildInputError {
   return new RebuildInputError({
-    parameter,
-    value: symbol,
-    expected: 'the symbol of a unit',
-    hint: `Known symbols: ${Object.keys(unitTable).join(', ')}.`,
+    parameter: 'value',
+    value,
+    expected: 'a finite number, small enough to be held after conversion',
+    hint: 'Text is read by parse, e.g. parseLength("2-1/8 in").',
   });
 }
 
-function incompatible(from: UnitSymbol, to: UnitSymbol): RebuildInputError {
-  const { dimension } = unitTable[from];
-  const compatible = unitsOf(dimension).map((unit) => unit.symbol);
+/** Which of the two symbols is wrong, and what it might have been. */
+function refusal(from: UnitSymbol, to: UnitSymbol): RebuildInputError {
+  const origin = isSymbol(from) ? unitTable[from].dimension : undefined;
+  if (origin === undefined || !isSymbol(to)) {
+    return new RebuildInputError({
+      parameter: origin === undefined ? 'from' : 'to',
+      value: origin === undefined ? from : to,
+      expected: 'the symbol of a unit',
+      hint: `Known symbols: ${Object.keys(unitTable).join(', ')}.`,
+    });
+  }
+  const compatible = unitsOf(origin).map((unit) => unit.symbol);
   return new RebuildInputError({
     parameter: 'to',
     value: to,
-    expected: `a unit of ${dimension}, as ${showValue(from)} is`,
+    expected: `a unit of ${origin}, as ${showValue(from)} is`,
     hint: `Compatible with ${from}: ${compatible.join(', ')}.`,
   });
 }
+
+const isSymbol = (symbol: unknown): symbol is UnitSymbol =>
+  typeof symbol === 'string' && Object.hasOwn(unitTable, symbol);

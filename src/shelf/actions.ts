@@ -15,8 +15,18 @@ export type Action =
   | {
       readonly kind: 'wrong shells';
       readonly bearing: string;
+      /** Name of the shells that were found in it. */
       readonly shells: string;
+      /** The undersize those shells are made for [m]. */
+      readonly undersize: Length;
+      /** The undersize that the journal is ground to [m]. */
+      readonly journalUndersize: Length;
       readonly explanation: ClearanceExplanation;
+    }
+  | {
+      readonly kind: 'wrong clearance';
+      readonly bearing: string;
+      readonly finding: Finding<'length'>;
     }
   | {
       readonly kind: 'grind';
@@ -37,7 +47,11 @@ export type Action =
     }
   | { readonly kind: 'set the end play'; readonly finding: Finding<'length'> }
   | { readonly kind: 'rebore'; readonly cylinder: string; readonly finding: Finding<'length'> }
-  | { readonly kind: 'wrong piston'; readonly cylinder: string; readonly finding: Finding<'length'> }
+  | {
+      readonly kind: 'wrong piston';
+      readonly cylinder: string;
+      readonly finding: Finding<'length'>;
+    }
   | { readonly kind: 'ring'; readonly cylinder: string; readonly ring: RingReport };
 
 /**
@@ -64,6 +78,7 @@ export function actionsFrom(inspection: Inspection): readonly Action[] {
   if (dilution?.stage === 'act') actions.push({ kind: 'change the oil', dilution });
   if (oil?.leak && oil.leak.flow > 0) actions.push({ kind: 'stop the leak', flow: oil.leak.flow });
   for (const group of groups) actions.push(...group.bearings.flatMap(wrongShells));
+  for (const group of groups) actions.push(...wornBearings(group));
   for (const group of groups) actions.push(...grinding(group));
   for (const group of groups) actions.push(...group.bearings.flatMap(shellsToFit));
   if (endPlay && endPlay.finding.verdict !== 'within') {
@@ -73,9 +88,25 @@ export function actionsFrom(inspection: Inspection): readonly Action[] {
 }
 
 function wrongShells({ name, fitted }: BearingReport): Action[] {
-  if (fitted === undefined || fitted.explanation.kind === 'as it should be') return [];
-  const { shells, explanation } = fitted;
-  return [{ kind: 'wrong shells', bearing: name, shells, explanation }];
+  if (fitted === undefined || !('mismatch' in fitted.explanation)) return [];
+  const { shells, undersize, explanation } = fitted;
+  const ground = explanation.kind === 'journal ground, shells not' ? 1 : -1;
+  const journalUndersize = (undersize + ground * explanation.mismatch) as Length;
+  return [
+    { kind: 'wrong shells', bearing: name, shells, undersize, journalUndersize, explanation },
+  ];
+}
+
+/** Clearances that no undersize explains; moot where the journals are ground and get other shells. */
+function wornBearings({ plan, bearings }: BearingGroupReport): Action[] {
+  if (plan.outcome !== 'use as it is') return [];
+  return bearings.flatMap(({ name, fitted }) => {
+    if (fitted === undefined || 'mismatch' in fitted.explanation) return [];
+    const { finding } = fitted.explanation;
+    return finding.verdict === 'within'
+      ? []
+      : [{ kind: 'wrong clearance', bearing: name, finding }];
+  });
 }
 
 function grinding({ kind: journals, plan, pairsToBuy: pairs }: BearingGroupReport): Action[] {
@@ -94,11 +125,16 @@ function shellsToFit({ name, shells, fitted }: BearingReport): Action[] {
   return [{ kind: 'fit shells', bearing: name, match: shells }];
 }
 
-function cylinderWork({ name: cylinder, findings, piston, rings }: CylinderReport): Action[] {
-  const worst = findings
+/** What the bore fails by, if it fails. It is machined then, and gets a piston and rings to its new size. */
+export function worstOfBore({ findings }: CylinderReport): Finding<'length'> | undefined {
+  return findings
     .filter(({ verdict }) => verdict !== 'within')
     .sort((a, b) => a.margin - b.margin)[0];
-  // A bore that is to be machined gets a piston and rings to its new size.
+}
+
+function cylinderWork(report: CylinderReport): Action[] {
+  const { name: cylinder, piston, rings } = report;
+  const worst = worstOfBore(report);
   if (worst) return [{ kind: 'rebore', cylinder, finding: worst }];
   const misfit = piston?.finding;
   return [

@@ -19,20 +19,22 @@ import type { RingReport } from './inspect-cylinder.js';
  *   crankshaft: { endPlay: { readings: [{ pushed: '0 thou', pulled: '14 thou' }] } },
  * });
  * actionsFrom(inspect(sheet)).map((action) => describeAction(action, { units: 'inch' }));
- * // ["set the end play: end play 0.0140 in: 0.0040 in above the limit of 0.0100 in (common practice: crankshaft end play of 0.004 to 0.010 in)"]
+ * // ["set the end play; end play 0.0140 in: 0.0040 in above the limit of 0.0100 in (common practice: crankshaft end play of 0.004 to 0.010 in)"]
  * ```
  */
 export function describeAction(action: Action, wording: Wording): string {
   const { units } = wording;
   switch (action.kind) {
     case 'do not run':
-      return `DO NOT RUN: drain the oil and find the leak. ${describe(action.dilution.finding, wording)}`;
+      return `DO NOT RUN: drain the oil and find the leak; ${describe(action.dilution.finding, wording)}`;
     case 'change the oil':
-      return `change the oil and find the leak: ${describe(action.dilution.finding, wording)}`;
+      return `change the oil and find the leak; ${describe(action.dilution.finding, wording)}`;
     case 'stop the leak':
       return `stop the fuel leak of ${say(action.flow, 'flow', units)} before oil goes in`;
     case 'wrong shells':
-      return `${action.bearing}, WRONG SHELLS ("${action.shells}"): ${describeClearance(action.explanation, wording)}`;
+      return `${action.bearing}, WRONG SHELLS: ${nameUndersize(action.undersize, wording)} shells ("${action.shells}") on a ${nameUndersize(action.journalUndersize, wording)} journal; ${describeClearance(action.explanation, wording)}`;
+    case 'wrong clearance':
+      return `${action.bearing}: other shells or a ground journal; ${describe(action.finding, wording)}`;
     case 'grind': {
       const target = describeSpan(action.plan.target, 'length', units);
       return `grind the ${journalsOf(action.journals)} to ${nameUndersize(action.plan.undersize, wording)}: ${target}`;
@@ -46,11 +48,11 @@ export function describeAction(action: Action, wording: Wording): string {
       return `buy ${pairs} of shells for the ${journalsOf(action.journals)}, ${nameUndersize(action.undersize, wording)}: none that fits is left on the shelf`;
     }
     case 'set the end play':
-      return `set the end play: ${describe(action.finding, wording)}`;
+      return `set the end play; ${describe(action.finding, wording)}`;
     case 'rebore':
-      return `${action.cylinder}: bore or sleeve it, then fit piston and rings to the new size. ${describe(action.finding, wording)}`;
+      return `${action.cylinder}: bore or sleeve it, then fit piston and rings to the new size; ${describe(action.finding, wording)}`;
     case 'wrong piston':
-      return `${action.cylinder}: another piston or another size of bore. ${describe(action.finding, wording)}`;
+      return `${action.cylinder}: another piston or another size of bore; ${describe(action.finding, wording)}`;
     case 'ring':
       return `${action.cylinder}, ${describeRing(action.ring, wording)}`;
   }
@@ -62,13 +64,14 @@ export function describeRing({ name, filing }: RingReport, wording: Wording): st
   const finding = describe(filing.finding, wording);
   switch (filing.work) {
     case 'fit as it is':
-      return `${name}: fit as it is. ${finding}`;
+      return `${name}: fit as it is; ${finding}`;
     case 'use another ring':
-      return `${name}: use another ring. ${finding}`;
+      return `${name}: use another ring; ${finding}`;
     case 'file': {
       const { min, max } = filing.remove;
-      const amount = max === undefined ? length(min) : describeSpan({ min, max }, 'length', wording.units);
-      return `${name}: file ${amount} off its ends. ${finding}`;
+      const amount =
+        max === undefined ? length(min) : describeSpan({ min, max }, 'length', wording.units);
+      return `${name}: file ${amount} off its ends; ${finding}`;
     }
   }
 }

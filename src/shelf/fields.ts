@@ -44,7 +44,8 @@ function read<T>(reader: (text: string) => T) {
 export function fields<S extends z.ZodRawShape>(shape: S) {
   return z.strictObject(shape, {
     error: ({ code, input }) => {
-      if (code === 'unrecognized_keys') return `known fields here: ${Object.keys(shape).join(', ')}`;
+      if (code === 'unrecognized_keys')
+        return `known fields here: ${Object.keys(shape).join(', ')}`;
       return input === undefined ? 'is missing' : 'must be an object with named fields';
     },
   });
@@ -54,7 +55,8 @@ export function fields<S extends z.ZodRawShape>(shape: S) {
 export function list<T extends z.ZodType>(item: T, least = 1) {
   return z
     .array(item, {
-      error: ({ input }) => (input === undefined ? 'is missing' : 'must be a list, in square brackets'),
+      error: ({ input }) =>
+        input === undefined ? 'is missing' : 'must be a list, in square brackets',
     })
     .min(least, `must have at least ${least} entry`);
 }
@@ -104,7 +106,9 @@ export function chosen<T>(choose: (value: unknown) => z.ZodType<T>) {
 
 /** Limits with at least one bound, and who set them. */
 export function statedLimits<D extends Dimension>(dimension: D): z.ZodType<StatedLimits<D>> {
-  const bound = quantity(dimension, (parameter, value) => guardQuantity(parameter, value, dimension));
+  const bound = quantity(dimension, (parameter, value) =>
+    guardQuantity(parameter, value, dimension),
+  );
   return fields({
     min: bound.exactOptional(),
     max: bound.exactOptional(),

@@ -1,6 +1,6 @@
+import { oilClearanceSpan } from '../bearings/clearance.js';
 import { type ClearanceExplanation, explainClearance } from '../bearings/explain.js';
 import { matchShells, type ShellMatch } from '../bearings/match.js';
-import { oilClearanceSpan } from '../bearings/clearance.js';
 import { type GrindPlan, grindPlan } from '../crankshaft/grind-plan.js';
 import { undersizeSteps } from '../crankshaft/undersize.js';
 import { type Finding, judge } from '../judging/judge.js';
@@ -38,6 +38,8 @@ export interface BearingReport {
   readonly fitted?: {
     /** Name of the shells. */
     readonly shells: string;
+    /** The undersize they are made for [m]. */
+    readonly undersize: Length;
     /** Diametral clearance as found [m]. */
     readonly clearance: Span<Length>;
     /** What explains it, at its worse end. */
@@ -92,7 +94,7 @@ function planFor(
   shelf: readonly ShellSheet[],
   measured: readonly Measured[],
 ): GrindPlan {
-  const { standard, minimum, cleanUpAllowance, wear, shape } = journals;
+  const { standard, minimum, cleanUpAllowance, wearAllowance, wear, shape } = journals;
   const request = {
     standard,
     steps,
@@ -106,6 +108,7 @@ function planFor(
     })),
     ...(minimum !== undefined && { minimum }),
     ...(cleanUpAllowance !== undefined && { cleanUpAllowance }),
+    ...(wearAllowance !== undefined && { wearAllowance }),
     ...(wear !== undefined && { wear }),
     ...(shape !== undefined && { shape: own(shape) }),
   };
@@ -169,7 +172,7 @@ function fittedAs(
     explainClearance({ clearance: end, journal: shape.largest, steps, ...limits }),
   ) as [ClearanceExplanation, ClearanceExplanation];
   const explanation = tight.finding.margin < loose.finding.margin ? tight : loose;
-  return { shells: shell.name, clearance, explanation };
+  return { shells: shell.name, undersize: shell.undersize, clearance, explanation };
 }
 
 /** What the journal will measure once the plan is carried out. */

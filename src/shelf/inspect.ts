@@ -55,12 +55,9 @@ export interface Step {
  */
 export function inspect(sheet: Sheet): Inspection {
   guardObject('sheet', sheet);
-  const start: Inspection = { engine: sheet.engine, units: sheet.units, cylinders: [] };
-  return inspectionSteps(sheet).reduce<Inspection>((found, step) => {
-    const part = step.inspect();
-    const cylinders = [...found.cylinders, ...(part.cylinders ?? [])];
-    return { ...found, ...part, cylinders };
-  }, start);
+  const parts = inspectionSteps(sheet).map((step) => step.inspect());
+  const cylinders = parts.flatMap((part) => part.cylinders ?? []);
+  return Object.assign({ engine: sheet.engine, units: sheet.units }, ...parts, { cylinders });
 }
 
 /** The parts of an inspection that a sheet has the input for. */

@@ -35,7 +35,11 @@ export function readSheet(input: unknown): Sheet {
       problems.push(...result.error.issues.flatMap((issue) => problemsOf(key, issue)));
     } else if (result.data !== undefined) sheet[key] = result.data;
   }
-  problems.push(...repeatedNames(sheet), ...unknownShells(sheet, failed), ...refusals(sheet, failed));
+  problems.push(
+    ...repeatedNames(sheet),
+    ...unknownShells(sheet, failed),
+    ...refusals(sheet, failed),
+  );
   if (problems.length > 0) throw new SheetError(input, problems);
   return sheet as unknown as Sheet;
 }

@@ -1,14 +1,15 @@
-import { describeGrindPlan } from '../crankshaft/describe-grind-plan.js';
 import { describeClearance } from '../bearings/explain.js';
+import { describeGrindPlan } from '../crankshaft/describe-grind-plan.js';
 import { describeBasis } from '../judging/basis.js';
-import { describe, describeSpan, say, type Wording } from '../judging/describe.js';
+import { describe, describeSpan, noteOf, say, type Wording } from '../judging/describe.js';
 import { guardObject } from '../judging/guards.js';
 import type { Finding } from '../judging/judge.js';
 import type { TimeToDilution } from '../oil/dilution.js';
-import type { Length } from '../quantities/dimensions.js';
-import { formatNumber } from '../quantities/format.js';
+import type { KinematicViscosity, Length } from '../quantities/dimensions.js';
+import { format, formatNumber } from '../quantities/format.js';
 import { tradeUnit, type UnitSystem } from '../quantities/systems.js';
-import { actionsFrom } from './actions.js';
+import { centistokes } from '../quantities/units.js';
+import { actionsFrom, worstOfBore } from './actions.js';
 import { describeAction, describeRing, journalsOf } from './describe-action.js';
 import type { Inspection } from './inspect.js';
 import type { BearingGroupReport } from './inspect-bearings.js';
@@ -41,6 +42,8 @@ export function report(
   guardObject('wording', wording);
   const { units } = wording;
   const { engine, rods, mains, endPlay, cylinders, oil } = inspection;
+  const notes: string[] = [];
+  const noted: Wording = { units, nameBasis: (basis) => numbered(describeBasis(basis), notes) };
   const actions = actionsFrom(inspection);
   const parts = [
     section(`INSPECTION: ${engine}`, [
@@ -51,16 +54,23 @@ export function report(
       actions.length === 0
         ? ['Nothing: every finding is within its limits.']
         : actions.flatMap((action, i) =>
-            paragraph(`${String(i + 1).padStart(2)}. [ ] ${describeAction(action, wording)}`, 8),
+            paragraph(`${String(i + 1).padStart(2)}. [ ] ${describeAction(action, noted)}`, 8),
           ),
     ),
-    ...[rods, mains].flatMap((group) => (group ? [bearingSection(group, wording)] : [])),
-    ...(endPlay ? [section('END PLAY', paragraph(describe(endPlay.finding, wording), 2))] : []),
-    ...cylinders.map((cylinder) => cylinderSection(cylinder, wording)),
-    ...(oil ? [oilSection(oil, wording)] : []),
-    cautions(oil !== undefined),
+    ...[rods, mains].flatMap((group) => (group ? [bearingSection(group, noted)] : [])),
+    ...(endPlay ? [section('END PLAY', paragraph(describe(endPlay.finding, noted), 2))] : []),
+    ...cylinders.map((cylinder) => cylinderSection(cylinder, noted)),
+    ...(oil ? [oilSection(oil, noted)] : []),
   ];
-  return `${parts.join('\n\n')}\n`;
+  const limits = notes.flatMap((note, i) => paragraph(`[${i + 1}] ${note}`, 4));
+  const who = limits.length === 0 ? [] : [section('WHO SET THE LIMITS', limits)];
+  return `${[...parts, ...who, cautions(oil !== undefined)].join('\n\n')}\n`;
+}
+
+/** The number of a note, which is added at its first mention. */
+function numbered(note: string, notes: string[]): string {
+  if (!notes.includes(note)) notes.push(note);
+  return `[${notes.indexOf(note) + 1}]`;
 }
 
 function bearingSection(group: BearingGroupReport, wording: Wording): string {
@@ -70,13 +80,15 @@ function bearingSection(group: BearingGroupReport, wording: Wording): string {
   const fitted = group.bearings.flatMap(({ name, fitted }) =>
     fitted
       ? paragraph(
-          `${name}, "${fitted.shells}": ${describeSpan(fitted.clearance, 'length', units)}. ${describeClearance(fitted.explanation, wording)}`,
+          `${name}, "${fitted.shells}": ${describeSpan(fitted.clearance, 'length', units)}; ${describeClearance(fitted.explanation, wording)}`,
           4,
         )
       : [],
   );
   const shells = group.bearings.flatMap(({ name, shells }) =>
-    shells ? paragraph(`${name}, "${shells.shell.name}": ${describe(shells.finding, wording)}`, 4) : [],
+    shells
+      ? paragraph(`${name}, "${shells.shell.name}": ${describe(shells.finding, wording)}`, 4)
+      : [],
   );
   return section(journalsOf(group.kind).toUpperCase(), [
     ...columns(
@@ -122,7 +134,10 @@ function cylinderSection(cylinder: CylinderReport, wording: Wording): string {
     ),
     `Form ${shape.form}, taper ${say(shape.taper, 'length', units)}.`,
     ...findings.flatMap((finding) => paragraph(describe(finding, wording), 2)),
-    ...(clearance ? paragraph(`Piston: ${clearance} over the travel; ${verdict}`, 2) : []),
+    ...(worstOfBore(cylinder)
+      ? ['Piston and rings are fitted to the finished bore; as it is:']
+      : []),
+    ...(clearance ? paragraph(`piston: ${clearance} over the travel; ${verdict}`, 2) : []),
     ...rings.flatMap((ring) =>
       paragraph(
         `${describeRing(ring, wording)}; ${describeSpan(ring.travel, 'length', units)} over the travel`,
@@ -135,23 +150,28 @@ function cylinderSection(cylinder: CylinderReport, wording: Wording): string {
 function oilSection({ sample, leak }: OilReport, wording: Wording): string {
   const { units } = wording;
   const lines: string[] = [];
+  const print = (viscosity: KinematicViscosity) => format(viscosity, centistokes, 1);
   if (sample) {
     const { temperature, viscosity, clean, fuel, dilution, fuelViscosity } = sample;
     const at = say(temperature, 'temperature', units);
+    const share = say(fuel, 'volumeFraction', units);
     lines.push(
-      `At ${at} the sample is ${say(viscosity, 'kinematicViscosity', units)}, clean oil ${say(clean, 'kinematicViscosity', units)}.`,
-      `Fuel in the oil: ${say(fuel, 'volumeFraction', units)} by the law of ASTM D7152 (${describeBasis(fuelViscosity.basis)}).`,
-      ...paragraph(`Stage: ${dilution.stage}. ${describe(dilution.finding, wording)}`, 2),
+      `At ${at} the sample is ${print(viscosity)}; clean oil is ${print(clean)}.`,
+      `Fuel in the oil: ${share} by the law of ASTM D7152, fuel taken as ${format(fuelViscosity.value, centistokes)} ${noteOf(fuelViscosity.basis, wording)}.`,
+      `Stage: ${dilution.stage}; ${describe(dilution.finding, wording)}`,
     );
   }
   if (leak) {
     const flow = say(leak.flow, 'flow', units);
     lines.push(
-      `The leak is ${flow} (${describeBasis(leak.basis)}).`,
+      `The leak is ${flow} ${noteOf(leak.basis, wording)}.`,
       `Clean oil lasts ${lasting(leak.untilAct, units)} until action is due, ${lasting(leak.untilCritical, units)} until it must not run.`,
     );
   }
-  return section('OIL', lines);
+  return section(
+    'OIL',
+    lines.flatMap((line) => paragraph(line, 2)),
+  );
 }
 
 function lasting(until: TimeToDilution, units: UnitSystem): string {

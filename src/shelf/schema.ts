@@ -1,20 +1,37 @@
 import { z } from 'zod';
+import { guardShellWall } from '../bearings/clearance.js';
 import {
+  guardAngle,
   guardBetween,
   guardClearance,
   guardDiameter,
   guardSmall,
   guardStation,
-  guardAngle,
 } from '../judging/guards.js';
-import { guardShellWall } from '../bearings/clearance.js';
 import { boreShape } from '../measuring/bore.js';
 import { journalShape } from '../measuring/journal.js';
-import { guardFlow, guardRate, guardTemperature, guardViscosity, guardVolume } from '../oil/guards.js';
+import {
+  guardFlow,
+  guardRate,
+  guardTemperature,
+  guardViscosity,
+  guardVolume,
+} from '../oil/guards.js';
 import { viscosityAt } from '../oil/viscosity.js';
 import type { VolumeFraction } from '../quantities/dimensions.js';
 import { RebuildInputError } from '../quantities/error.js';
-import { chosen, fields, list, name, quantity, sizeOrSpan, span, statedLimits, undersize, word } from './fields.js';
+import {
+  chosen,
+  fields,
+  list,
+  name,
+  quantity,
+  sizeOrSpan,
+  span,
+  statedLimits,
+  undersize,
+  word,
+} from './fields.js';
 import type { OilSheet, Sheet } from './sheet.js';
 
 const diameter = quantity('length', guardDiameter);
@@ -30,6 +47,7 @@ const journalSheet = fields({
   steps: list(undersize(guardSmall)).exactOptional(),
   minimum: diameter.exactOptional(),
   cleanUpAllowance: small.exactOptional(),
+  wearAllowance: small.exactOptional(),
   wear: word('one side', 'all round').exactOptional(),
   shape: statedLimits('length').exactOptional(),
   oilClearance: statedLimits('length')

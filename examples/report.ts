@@ -1,0 +1,7 @@
+// Prints the bench report of an inspection sheet: by default the pump set's,
+// or of the sheet named, e.g. `npm start -- examples/pump-set-metric.json`.
+import { readFileSync } from 'node:fs';
+import { inspect, readSheet, report } from 'crankwright/shelf';
+
+const file = process.argv[2] ?? new URL('./pump-set-inch.json', import.meta.url);
+process.stdout.write(report(inspect(readSheet(readFileSync(file, 'utf8')))));
