@@ -68,26 +68,42 @@ export interface JournalWork {
   readonly stockRemoved?: Span<Length>;
 }
 
-/** Why a step was taken or passed over. */
+/** Why a step was taken or passed over, by its `kind`. */
 export type GrindReason =
   | {
+      /** The journal is too far gone for the step. */
       readonly kind: 'does not clean up';
+      /** The step [m]. */
       readonly undersize: Length;
+      /** Which journal. */
       readonly journal: string;
       /** The largest round journal that is left in it [m]. */
       readonly available: Length;
+      /** What the step asks for [m]. */
       readonly target: Span<Length>;
     }
-  | { readonly kind: 'no shells at hand'; readonly undersize: Length }
   | {
-      readonly kind: 'below the minimum';
+      /** The caller has no shells for the step. */
+      readonly kind: 'no shells at hand';
+      /** The step [m]. */
       readonly undersize: Length;
+    }
+  | {
+      /** The step would go below what the maker allows. */
+      readonly kind: 'below the minimum';
+      /** The step [m]. */
+      readonly undersize: Length;
+      /** What the step asks for [m]. */
       readonly target: Span<Length>;
+      /** The maker's minimum [m]. */
       readonly minimum: Length;
     }
   | {
+      /** The journal needs no work at the step. */
       readonly kind: 'good as it is';
+      /** Which journal. */
       readonly journal: string;
+      /** The step [m]. */
       readonly undersize: Length;
       /** How far it is worn below the target at its smallest, if it is [m]. */
       readonly worn?: Length;
@@ -95,14 +111,31 @@ export type GrindReason =
       readonly basis?: Basis;
     }
   | {
+      /** The journal can be ground to the step. */
       readonly kind: 'cleans up';
+      /** Which journal. */
       readonly journal: string;
+      /** The step [m]. */
       readonly undersize: Length;
       /** The largest round journal that is left in it [m]. */
       readonly available: Length;
     }
-  | { readonly kind: 'shape'; readonly journal: string; readonly finding: Finding<'length'> }
-  | { readonly kind: 'allowance'; readonly cleanUpAllowance: Length; readonly basis: Basis };
+  | {
+      /** The journal is too far out of shape to be used as it is. */
+      readonly kind: 'shape';
+      /** Which journal. */
+      readonly journal: string;
+      /** Its out-of-round or taper, the worse, against the limit. */
+      readonly finding: Finding<'length'>;
+    }
+  | {
+      /** What was left for the wheel wherever something is ground. */
+      readonly kind: 'allowance';
+      /** Stock below the smallest reading, on the diameter [m]. */
+      readonly cleanUpAllowance: Length;
+      /** Who asks for it. */
+      readonly basis: Basis;
+    };
 
 /** The decision for all journals of one kind, with its reasons. */
 export type GrindPlan =

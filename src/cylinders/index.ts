@@ -3,6 +3,7 @@ export {
   type MeasuredRingGap,
   type RingFiling,
   type RingGapAt,
+  type RingTravel,
   recommendedRingGap,
   ringFilingNeeded,
   ringGapAlongBore,

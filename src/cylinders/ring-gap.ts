@@ -6,7 +6,7 @@ import {
   guardStation,
 } from '../judging/guards.js';
 import { type Finding, judge } from '../judging/judge.js';
-import type { Span } from '../judging/limits.js';
+import type { Limits, Span } from '../judging/limits.js';
 import { type BasedLimits, type OwnLimits, ownLimitsOr } from '../judging/own-limits.js';
 import type { Length } from '../quantities/dimensions.js';
 
@@ -75,6 +75,14 @@ export interface RingGapAt {
   readonly gap: Length;
 }
 
+/** The gap of a ring along the bore it travels. */
+export interface RingTravel {
+  /** Gap at every station, in the order given. */
+  readonly gaps: readonly RingGapAt[];
+  /** Tightest and widest gap [m]. */
+  readonly span: Span<Length>;
+}
+
 /**
  * The gap of a ring as it travels a worn bore, from one measurement of it.
  *
@@ -96,7 +104,7 @@ export function ringGapAlongBore(
     /** Stations of the bore with their mean diameters [m]. */
     readonly stations: readonly { readonly station: Length; readonly mean: Length }[];
   },
-): { readonly gaps: readonly RingGapAt[]; readonly span: Span<Length> } {
+): RingTravel {
   const { gap, measuredIn } = guardMeasured('ring', ring);
   guardList('stations', ring.stations, 1, 'station');
   const gaps = ring.stations.map((place, i) => {
@@ -126,7 +134,7 @@ export type RingFiling =
       /** The gap against its limits. */
       readonly finding: Finding<'length'>;
       /** Metal to take off the ends, both together: at least, and if the limits say so at most [m]. */
-      readonly remove: { readonly min: Length; readonly max?: Length };
+      readonly remove: Limits<Length> & Pick<Span<Length>, 'min'>;
     };
 
 /**

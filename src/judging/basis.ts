@@ -6,9 +6,24 @@ import { guardObject, guardText, guardWord } from './guards.js';
  * is a rule of thumb and says which.
  */
 export type Basis =
-  | { readonly kind: 'specified'; readonly by?: string }
-  | { readonly kind: 'published'; readonly source: string }
-  | { readonly kind: 'common practice'; readonly rule: string };
+  | {
+      /** The caller's own limit. */
+      readonly kind: 'specified';
+      /** The document or person it came from, if that was said. */
+      readonly by?: string;
+    }
+  | {
+      /** A limit that a document prints, perhaps for another engine. */
+      readonly kind: 'published';
+      /** The document and its page or section. */
+      readonly source: string;
+    }
+  | {
+      /** A rule of thumb. */
+      readonly kind: 'common practice';
+      /** The rule, in words. */
+      readonly rule: string;
+    };
 
 /** Names a basis in a few words. */
 export function describeBasis(basis: Basis): string {

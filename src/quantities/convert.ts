@@ -2,7 +2,7 @@ import type { Dimension } from './dimensions.js';
 import { RebuildInputError, showValue } from './error.js';
 import { greatestCommonDivisor } from './fractions.js';
 import type { Unit } from './unit.js';
-import { type CompatibleSymbol, type UnitSymbol, unitTable } from './units.js';
+import { type CompatibleSymbol, type UnitSymbol, unitTable } from './unit-table.js';
 
 const allUnits: readonly Unit<Dimension>[] = /* @__PURE__ */ Object.values(unitTable);
 
@@ -60,6 +60,7 @@ export function convert<S extends UnitSymbol>(
   to: CompatibleSymbol<S>,
 ): number {
   if (!Number.isFinite(value)) throw notConvertible(value);
+  if (typeof from !== 'string' || typeof to !== 'string') throw refusal(from, to);
   const origin = scales[from];
   const wanted = scales[to];
   if (origin === undefined || origin.dimension !== wanted?.dimension) throw refusal(from, to);

@@ -5,15 +5,17 @@ declare const dimension: unique symbol;
  * torque cannot be passed where a length belongs. Nothing is allocated and
  * JSON carries it as it is.
  */
-export type Quantity<D extends Dimension> = number & { readonly [dimension]: D };
+export type Quantity<D extends Dimension> = number & {
+  /** Seen by the compiler only. */
+  readonly [dimension]: D;
+};
 
 /**
- * Every dimension, with the symbol of the coherent SI unit its quantities are
- * kept in. Dimensions that share a unit but are confused at a price (torque and
+ * The symbol of the coherent SI unit of each dimension. Dimensions that share a unit but are confused at a price (torque and
  * energy, absolute and gauge pressure, a temperature and a difference, volume
  * and mass fractions) are kept apart.
  */
-export const coherentUnit = {
+const symbols = {
   length: 'm',
   area: 'm²',
   volume: 'm³',
@@ -42,7 +44,10 @@ export const coherentUnit = {
 } as const;
 
 /** The name of a dimension, for example `'length'`. */
-export type Dimension = keyof typeof coherentUnit;
+export type Dimension = keyof typeof symbols;
+
+/** Every dimension, with the symbol of the coherent SI unit that its quantities are kept in. */
+export const coherentUnit: Readonly<Record<Dimension, string>> = symbols;
 
 /** A length [m]. A diameter or a diametral clearance unless the name says radial. */
 export type Length = Quantity<'length'>;

@@ -30,6 +30,8 @@ export class RebuildInputError extends RangeError {
   readonly hint: string;
 
   /**
+   * Makes the message from the parts.
+   *
    * @param problem - the parameter, its value, what was expected and a hint
    */
   constructor(problem: InputProblem) {

@@ -8,4 +8,10 @@ export { absolutePressure, gaugePressure, standardAtmosphere } from './gauge.js'
 export { parse, parseLength } from './parse.js';
 export { tradeUnit, type UnitSystem } from './systems.js';
 export { type Unit, valueIn } from './unit.js';
+export {
+  type CompatibleSymbol,
+  type DimensionOf,
+  type UnitSymbol,
+  unitTable,
+} from './unit-table.js';
 export * from './units.js';

@@ -3,7 +3,8 @@ import { coherentUnit, type Dimension, type Length, type Quantity } from './dime
 import { RebuildInputError, showValue } from './error.js';
 import { ambiguousSpellings, spellings } from './spellings.js';
 import type { Unit } from './unit.js';
-import { thou, type UnitSymbol } from './units.js';
+import type { UnitSymbol } from './unit-table.js';
+import { thou } from './units.js';
 
 /**
  * Reads a quantity as people write it: decimals, fractions and mixed numbers

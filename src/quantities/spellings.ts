@@ -1,4 +1,4 @@
-import type { UnitSymbol } from './units.js';
+import type { UnitSymbol } from './unit-table.js';
 
 /**
  * How people write units, beside the symbol itself. Tried as written first,

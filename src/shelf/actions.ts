@@ -2,57 +2,112 @@ import type { ClearanceExplanation } from '../bearings/explain.js';
 import type { ShellMatch } from '../bearings/match.js';
 import type { GrindPlan } from '../crankshaft/grind-plan.js';
 import type { Finding } from '../judging/judge.js';
+import type { Span } from '../judging/limits.js';
 import type { DilutionFinding } from '../oil/dilution.js';
 import type { Flow, Length } from '../quantities/dimensions.js';
 import type { Inspection } from './inspect.js';
 import type { BearingGroupReport, BearingReport } from './inspect-bearings.js';
 import type { CylinderReport, RingReport } from './inspect-cylinder.js';
 
-/** One thing to do, with what it follows from. */
+/** Shells that do not belong to the journal they were found on. */
+export interface WrongShells {
+  /** Take them out: the engine is wrecked if it runs. */
+  readonly kind: 'wrong shells';
+  /** Where they were found. */
+  readonly bearing: string;
+  /** What they are called on the shelf. */
+  readonly shells: string;
+  /** The undersize they are made for [m]. */
+  readonly undersize: Length;
+  /** The undersize that the journal is ground to [m]. */
+  readonly journalUndersize: Length;
+  /** How that follows from the clearance. */
+  readonly explanation: Extract<ClearanceExplanation, { mismatch: Length }>;
+}
+
+/** One thing to do, by its `kind`, with what it follows from. */
 export type Action =
-  | { readonly kind: 'do not run' | 'change the oil'; readonly dilution: DilutionFinding }
-  | { readonly kind: 'stop the leak'; readonly flow: Flow }
+  | WrongShells
   | {
-      readonly kind: 'wrong shells';
-      readonly bearing: string;
-      /** Name of the shells that were found in it. */
-      readonly shells: string;
-      /** The undersize those shells are made for [m]. */
-      readonly undersize: Length;
-      /** The undersize that the journal is ground to [m]. */
-      readonly journalUndersize: Length;
-      readonly explanation: ClearanceExplanation;
+      /** Fuel has thinned the oil: past running, or past leaving it in. */
+      readonly kind: 'do not run' | 'change the oil';
+      /** How the oil stands. */
+      readonly dilution: DilutionFinding;
     }
   | {
+      /** Fuel runs into the oil. */
+      readonly kind: 'stop the leak';
+      /** How much of it [m³/s]. */
+      readonly flow: Flow;
+    }
+  | {
+      /** A bearing that is not to be ground has a clearance that no undersize explains. */
       readonly kind: 'wrong clearance';
+      /** Which bearing. */
       readonly bearing: string;
+      /** Its clearance against the limits. */
       readonly finding: Finding<'length'>;
     }
   | {
+      /** Journals go to the grinder. */
       readonly kind: 'grind';
+      /** Which ones. */
       readonly journals: 'rods' | 'mains';
-      readonly plan: Exclude<GrindPlan, { outcome: 'none' }>;
+      /** To what size, and why. */
+      readonly plan: GrindPlan;
+      /** The common undersize [m]. */
+      readonly undersize: Length;
+      /** What every journal must measure when it is done [m]. */
+      readonly target: Span<Length>;
     }
   | {
+      /** Grinding cannot save these journals. */
       readonly kind: 'no step serves';
+      /** Which ones. */
       readonly journals: 'rods' | 'mains';
+      /** The journals that no step cleans up. */
       readonly defeatedBy: readonly string[];
     }
-  | { readonly kind: 'fit shells'; readonly bearing: string; readonly match: ShellMatch }
   | {
+      /** Shells from the shelf go into a finished bearing. */
+      readonly kind: 'fit shells';
+      /** Which bearing. */
+      readonly bearing: string;
+      /** Which shells, and what they leave. */
+      readonly match: ShellMatch;
+    }
+  | {
+      /** The shelf lacks shells that fit. */
       readonly kind: 'buy shells';
+      /** For which journals. */
       readonly journals: 'rods' | 'mains';
+      /** The undersize to buy [m]. */
       readonly undersize: Length;
+      /** How many pairs [-]. */
       readonly pairs: number;
     }
-  | { readonly kind: 'set the end play'; readonly finding: Finding<'length'> }
-  | { readonly kind: 'rebore'; readonly cylinder: string; readonly finding: Finding<'length'> }
   | {
-      readonly kind: 'wrong piston';
-      readonly cylinder: string;
+      /** The crankshaft floats too much or too little. */
+      readonly kind: 'set the end play';
+      /** The end play against its limits. */
       readonly finding: Finding<'length'>;
     }
-  | { readonly kind: 'ring'; readonly cylinder: string; readonly ring: RingReport };
+  | {
+      /** The bore, or the piston in it, is not fit to be used. */
+      readonly kind: 'rebore' | 'wrong piston';
+      /** Which cylinder. */
+      readonly cylinder: string;
+      /** What it fails by. */
+      readonly finding: Finding<'length'>;
+    }
+  | {
+      /** A ring must be filed or replaced. */
+      readonly kind: 'ring';
+      /** Which cylinder. */
+      readonly cylinder: string;
+      /** Which ring, and what to do with it. */
+      readonly ring: RingReport;
+    };
 
 /**
  * What follows from an inspection, most urgent first: what wrecks the engine
@@ -113,9 +168,11 @@ function grinding({ kind: journals, plan, pairsToBuy: pairs }: BearingGroupRepor
   if (plan.outcome === 'none') {
     return [{ kind: 'no step serves', journals, defeatedBy: plan.defeatedBy }];
   }
-  const { undersize } = plan;
+  const { undersize, target } = plan;
   return [
-    ...(plan.outcome === 'grind' ? [{ kind: 'grind' as const, journals, plan }] : []),
+    ...(plan.outcome === 'grind'
+      ? [{ kind: 'grind' as const, journals, plan, undersize, target }]
+      : []),
     ...(pairs > 0 ? [{ kind: 'buy shells' as const, journals, undersize, pairs }] : []),
   ];
 }

@@ -1,8 +1,7 @@
-import { describeClearance } from '../bearings/explain.js';
 import { nameUndersize } from '../crankshaft/describe-grind-plan.js';
 import { describe, describeSpan, say, type Wording } from '../judging/describe.js';
 import type { Length } from '../quantities/dimensions.js';
-import type { Action } from './actions.js';
+import type { Action, WrongShells } from './actions.js';
 import type { RingReport } from './inspect-cylinder.js';
 
 /**
@@ -32,13 +31,11 @@ export function describeAction(action: Action, wording: Wording): string {
     case 'stop the leak':
       return `stop the fuel leak of ${say(action.flow, 'flow', units)} before oil goes in`;
     case 'wrong shells':
-      return `${action.bearing}, WRONG SHELLS: ${nameUndersize(action.undersize, wording)} shells ("${action.shells}") on a ${nameUndersize(action.journalUndersize, wording)} journal; ${describeClearance(action.explanation, wording)}`;
+      return describeWrongShells(action, wording);
     case 'wrong clearance':
       return `${action.bearing}: other shells or a ground journal; ${describe(action.finding, wording)}`;
-    case 'grind': {
-      const target = describeSpan(action.plan.target, 'length', units);
-      return `grind the ${journalsOf(action.journals)} to ${nameUndersize(action.plan.undersize, wording)}: ${target}`;
-    }
+    case 'grind':
+      return `grind the ${journalsOf(action.journals)} to ${nameUndersize(action.undersize, wording)}: ${describeSpan(action.target, 'length', units)}`;
     case 'no step serves':
       return `the ${journalsOf(action.journals)} cannot be saved by grinding${action.defeatedBy.length > 0 ? ` (${action.defeatedBy.join(', ')})` : ''}: another crankshaft, or a licensed welder and grinder`;
     case 'fit shells':
@@ -56,6 +53,19 @@ export function describeAction(action: Action, wording: Wording): string {
     case 'ring':
       return `${action.cylinder}, ${describeRing(action.ring, wording)}`;
   }
+}
+
+/** `rod 2, WRONG SHELLS: standard shells ("…") on a journal ground 0.0200 in under: it will knock; …`. */
+function describeWrongShells(
+  { bearing, shells, undersize, journalUndersize, explanation }: WrongShells,
+  wording: Wording,
+): string {
+  const pair = `${nameUndersize(undersize, wording)} shells ("${shells}")`;
+  const ground = nameUndersize(journalUndersize, wording);
+  const journal = ground === 'standard' ? 'a standard journal' : `a journal ground ${ground}`;
+  const loose = explanation.kind === 'journal ground, shells not';
+  const matched = say(explanation.matched.value, 'length', wording.units);
+  return `${bearing}, WRONG SHELLS: ${pair} on ${journal}: it ${loose ? 'will knock' : 'cannot turn'}; matching shells would leave ${matched}`;
 }
 
 /** What to do with one ring. */

@@ -3,7 +3,7 @@
  *
  * @packageDocumentation
  */
-export { type Action, actionsFrom } from './actions.js';
+export { type Action, actionsFrom, type WrongShells } from './actions.js';
 export { describeAction } from './describe-action.js';
 export { type Inspection, inspect } from './inspect.js';
 export type { BearingGroupReport, BearingReport } from './inspect-bearings.js';

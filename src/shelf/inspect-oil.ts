@@ -32,7 +32,12 @@ export interface OilReport {
     /** How that stands. */
     readonly dilution: DilutionFinding;
     /** The fuel's viscosity that was reckoned with, and who says so. */
-    readonly fuelViscosity: { readonly value: KinematicViscosity; readonly basis: Basis };
+    readonly fuelViscosity: {
+      /** Kinematic viscosity of the fuel [m²/s]. */
+      readonly value: KinematicViscosity;
+      /** Who says so. */
+      readonly basis: Basis;
+    };
   };
   /** The leak, if one was measured. */
   readonly leak?: {

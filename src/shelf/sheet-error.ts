@@ -14,6 +14,8 @@ export class SheetError extends RebuildInputError {
   readonly problems: readonly SheetProblem[];
 
   /**
+   * Lists the problems, one a line.
+   *
    * @param value - the sheet as it came
    * @param problems - what is wrong with it, at least one
    */

@@ -1,0 +1,13 @@
+import type { FormulaCard } from '../card.js';
+import { bearingCards } from './bearings.js';
+import { crankshaftCards } from './crankshaft.js';
+import { cylinderCards } from './cylinders.js';
+import { oilCards } from './oil.js';
+
+const everyCard = { ...crankshaftCards, ...bearingCards, ...cylinderCards, ...oilCards };
+
+/** The name of a card. */
+export type CardName = keyof typeof everyCard;
+
+/** Every formula of the library, one card each. */
+export const cards: Readonly<Record<CardName, FormulaCard>> = everyCard;
