@@ -1,5 +1,5 @@
 import { undersizeSteps } from '../crankshaft/undersize.js';
-import { describe, say, type Wording } from '../judging/describe.js';
+import { describe, guardWording, say, type Wording } from '../judging/describe.js';
 import {
   guardDiameter,
   guardLength,
@@ -8,6 +8,7 @@ import {
   guardSmall,
 } from '../judging/guards.js';
 import { type Finding, judge } from '../judging/judge.js';
+import { madeHere } from '../judging/made-here.js';
 import { type OwnLimits, ownLimitsOr } from '../judging/own-limits.js';
 import type { Length } from '../quantities/dimensions.js';
 import { RebuildInputError } from '../quantities/error.js';
@@ -23,27 +24,27 @@ export interface ClearanceQuestion extends OwnLimits<'length'> {
   readonly steps?: readonly Length[];
 }
 
+/** Journal and shells of different undersizes. */
+export interface UndersizeMismatch {
+  /** Which of the two is the smaller. */
+  readonly kind: 'journal ground, shells not' | 'shells undersize, journal not';
+  /** The clearance against its limits. */
+  readonly finding: Finding<'length'>;
+  /** How far apart in undersize journal and shells are, on the diameter [m]. */
+  readonly mismatch: Length;
+  /** The clearance that matching shells would leave, against the same limits. */
+  readonly matched: Finding<'length'>;
+}
+
 /** What explains a clearance. */
 export type ClearanceExplanation =
+  | UndersizeMismatch
   | {
-      /** Nothing to explain: the clearance is within its limits. */
-      readonly kind: 'as it should be';
-      /** The clearance against its limits. */
-      readonly finding: Finding<'length'>;
-    }
-  | {
-      /** Journal and shells are of different undersizes. */
-      readonly kind: 'journal ground, shells not' | 'shells undersize, journal not';
-      /** The clearance against its limits. */
-      readonly finding: Finding<'length'>;
-      /** How many undersize apart journal and shells are, on the diameter [m]. */
-      readonly mismatch: Length;
-      /** The clearance that matching shells would leave, against the same limits. */
-      readonly matched: Finding<'length'>;
-    }
-  | {
-      /** No undersize explains it: wear, a wrong part or a wrong reading. */
-      readonly kind: 'too loose, unexplained' | 'too tight, unexplained';
+      /**
+       * Nothing to explain: the clearance is within its limits. Or no undersize
+       * explains it: wear, a wrong part or a wrong reading.
+       */
+      readonly kind: 'as it should be' | 'too loose, unexplained' | 'too tight, unexplained';
       /** The clearance against its limits. */
       readonly finding: Finding<'length'>;
     };
@@ -127,8 +128,13 @@ export function explainClearance(question: ClearanceQuestion): ClearanceExplanat
  * ```
  */
 export function describeClearance(explanation: ClearanceExplanation, wording: Wording): string {
-  guardObject('explanation', explanation);
-  guardObject('wording', wording);
+  guardWording(wording);
+  return madeHere('explanation', explanation, 'explainClearance', () =>
+    sentence(explanation, wording),
+  );
+}
+
+function sentence(explanation: ClearanceExplanation, wording: Wording): string {
   const length = (value: Length) => say(value, 'length', wording.units);
   switch (explanation.kind) {
     case 'journal ground, shells not':

@@ -12,6 +12,7 @@ export {
   type ClearanceQuestion,
   describeClearance,
   explainClearance,
+  type UndersizeMismatch,
 } from './explain.js';
 export { flattenedThreadGap } from './flattened-thread.js';
 export { matchShells, type Shell, type ShellMatch, type ShellSearch } from './match.js';

@@ -1,5 +1,12 @@
-import { describe, describeSpan, noteOf, say, type Wording } from '../judging/describe.js';
-import { guardObject } from '../judging/guards.js';
+import {
+  describe,
+  describeSpan,
+  guardWording,
+  noteOf,
+  say,
+  type Wording,
+} from '../judging/describe.js';
+import { madeHere } from '../judging/made-here.js';
 import type { Length } from '../quantities/dimensions.js';
 import type { GrindPlan, GrindReason } from './grind-plan.js';
 
@@ -26,8 +33,11 @@ import type { GrindPlan, GrindReason } from './grind-plan.js';
  * ```
  */
 export function describeGrindPlan(plan: GrindPlan, wording: Wording): readonly string[] {
-  guardObject('plan', plan);
-  guardObject('wording', wording);
+  guardWording(wording);
+  return madeHere('plan', plan, 'grindPlan', () => sentences(plan, wording));
+}
+
+function sentences(plan: GrindPlan, wording: Wording): readonly string[] {
   const { units } = wording;
   const reasons = [
     ...passedOver(plan, wording),

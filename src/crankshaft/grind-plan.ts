@@ -142,7 +142,7 @@ export type GrindPlan =
   | {
       /** `use as it is`: nothing is machined. `grind`: at least one journal is. */
       readonly outcome: 'use as it is' | 'grind';
-      /** The common step, below standard, on the diameter [m]. Shells are named by it. */
+      /** The common step, below standard, on the diameter; shells are named by it [m]. */
       readonly undersize: Length;
       /** What every journal must measure when it is done [m]. */
       readonly target: Span<Length>;

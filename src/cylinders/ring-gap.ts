@@ -8,6 +8,7 @@ import {
 import { type Finding, judge } from '../judging/judge.js';
 import type { Limits, Span } from '../judging/limits.js';
 import { type BasedLimits, type OwnLimits, ownLimitsOr } from '../judging/own-limits.js';
+import type { StationShape } from '../measuring/shape.js';
 import type { Length } from '../quantities/dimensions.js';
 
 /**
@@ -102,7 +103,7 @@ export interface RingTravel {
 export function ringGapAlongBore(
   ring: MeasuredRingGap & {
     /** Stations of the bore with their mean diameters [m]. */
-    readonly stations: readonly { readonly station: Length; readonly mean: Length }[];
+    readonly stations: readonly Pick<StationShape, 'station' | 'mean'>[];
   },
 ): RingTravel {
   const { gap, measuredIn } = guardMeasured('ring', ring);

@@ -41,6 +41,7 @@ export function describeBasis(basis: Basis): string {
 export function guardBasis(parameter: string, basis: Basis): Basis {
   guardObject(parameter, basis);
   guardWord(`${parameter}.kind`, basis.kind, ['specified', 'published', 'common practice']);
+  if (basis.kind === 'specified' && basis.by !== undefined) guardText(`${parameter}.by`, basis.by);
   if (basis.kind === 'published') guardText(`${parameter}.source`, basis.source);
   if (basis.kind === 'common practice') guardText(`${parameter}.rule`, basis.rule);
   return basis;

@@ -1,9 +1,10 @@
 import type { Dimension, Quantity } from '../quantities/dimensions.js';
+import { RebuildInputError } from '../quantities/error.js';
 import { format } from '../quantities/format.js';
-import { tradeUnit, type UnitSystem } from '../quantities/systems.js';
+import { guardSystem, tradeUnit, type UnitSystem } from '../quantities/systems.js';
 import { type Basis, describeBasis } from './basis.js';
 import { guardObject } from './guards.js';
-import type { Finding } from './judge.js';
+import { type Finding, guardFinding } from './judge.js';
 import type { Limits, Span } from './limits.js';
 
 /** How a sentence is to read. */
@@ -32,9 +33,11 @@ export interface Wording {
  * ```
  */
 export function describe<D extends Dimension>(finding: Finding<D>, wording: Wording): string {
-  guardObject('finding', finding);
-  guardObject('wording', wording);
-  const { dimension, feature, value, limits, verdict, margin, uncertainty, basis } = finding;
+  guardWording(wording);
+  const { dimension, feature, value, limits, verdict, margin, uncertainty, basis } = guardFinding(
+    'finding',
+    finding,
+  );
   const print = (quantity: Quantity<D>) => say(quantity, dimension, wording.units);
   const doubt = uncertainty === undefined ? '' : ` ± ${print(uncertainty)}`;
   const standing = () => {
@@ -50,6 +53,20 @@ export function describe<D extends Dimension>(finding: Finding<D>, wording: Word
     }
   };
   return `${feature} ${print(value)}${doubt}: ${standing()} ${noteOf(basis, wording)}`;
+}
+
+/** Refuses a wording without a unit system. */
+export function guardWording(wording: Wording): void {
+  guardObject('wording', wording);
+  guardSystem('wording.units', wording.units);
+  const { nameBasis } = wording;
+  if (nameBasis === undefined || typeof nameBasis === 'function') return;
+  throw new RebuildInputError({
+    parameter: 'wording.nameBasis',
+    value: nameBasis,
+    expected: 'a function from a basis to text',
+    hint: 'Leave it out to have every basis named in full.',
+  });
 }
 
 /** Who set a limit, as the wording asks. */

@@ -20,12 +20,12 @@ export function guardObject(parameter: string, value: unknown): void {
 
 /** Refuses anything but a list with at least so many items. */
 export function guardList(parameter: string, value: unknown, least: number, of: string): void {
-  if (Array.isArray(value) && value.length >= least) return;
+  if (Array.isArray(value) && value.length >= least && !value.includes(undefined)) return;
   throw new RebuildInputError({
     parameter,
     value,
     expected: `a list of at least ${least} ${of}`,
-    hint: 'Put them in square brackets.',
+    hint: 'Put them in square brackets, without holes.',
   });
 }
 

@@ -81,6 +81,24 @@ export function judge<D extends Dimension>(judgement: Judgement<D>): Finding<D> 
   };
 }
 
+/** Refuses a finding that `judge` did not make. */
+export function guardFinding<D extends Dimension>(
+  parameter: string,
+  finding: Finding<D>,
+): Finding<D> {
+  guardObject(parameter, finding);
+  const { feature, value, verdict, margin, uncertainty } = finding;
+  guardText(`${parameter}.feature`, feature);
+  const dimension = guardWord(`${parameter}.dimension`, finding.dimension, DIMENSIONS) as D;
+  guardQuantity(`${parameter}.value`, value, dimension);
+  guardQuantity(`${parameter}.margin`, margin, dimension);
+  if (uncertainty !== undefined) guardQuantity(`${parameter}.uncertainty`, uncertainty, dimension);
+  guardWord(`${parameter}.verdict`, verdict, ['within', 'below', 'above', 'undecided']);
+  guardLimits(`${parameter}.limits`, finding.limits, dimension);
+  guardBasis(`${parameter}.basis`, finding.basis);
+  return finding;
+}
+
 /**
  * Judges both ends of a span and gives the worse finding: the one with the
  * least margin, the upper end if they are equal.

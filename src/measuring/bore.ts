@@ -13,7 +13,7 @@ import {
 
 /** What may be told about a bore. */
 export interface BoreOptions extends ShapeOptions {
-  /** Stations between which the rings run; readings outside it are unworn land [m]. By default all. */
+  /** Stations between which the rings run, by default all; readings outside it are unworn land [m]. */
   readonly ringTravel?: Span<Length>;
 }
 

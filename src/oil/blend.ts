@@ -9,9 +9,9 @@ import { doubleLog, viscosityOf } from './viscosity.js';
  * by several per cent on fuel in oil, so the law is always named.
  */
 export interface BlendingFractions {
-  /** The Wright form that ASTM D7152 blends by: log log Z, by volume. */
+  /** The Wright form that ASTM D7152 blends by: log log Z, by volume [-]. */
   readonly 'ASTM D7152': VolumeFraction;
-  /** Blending number 14.534 ln ln(ν + 0.8) + 10.975, by mass. */
+  /** Blending number 14.534 ln ln(ν + 0.8) + 10.975, by mass [-]. */
   readonly Refutas: MassFraction;
 }
 
@@ -46,7 +46,7 @@ export interface BlendPart<L extends BlendingLaw> {
  *     { viscosity: centistokes(0.5), fraction: percentByVolume(5) },
  *   ],
  * });
- * format(thinned, centistokes, 0); // "67 cSt"
+ * format(thinned, centistokes, 0); // "53 cSt"
  * ```
  */
 export function blendViscosity<L extends BlendingLaw>(blend: {
@@ -79,8 +79,8 @@ export function blendViscosity<L extends BlendingLaw>(blend: {
 }
 
 /**
- * Petrol at 20 °C, taken as 0.55 mm²/s [m²/s]. Common practice, from memory: grades run
- * from 0.5 to 0.6, and it thins as it warms.
+ * Petrol at 20 °C, taken as 0.55 mm²/s. Common practice, from memory: grades run
+ * from 0.5 to 0.6, and it thins as it warms [m²/s].
  */
 export const petrolAt20C = 0.55e-6 as KinematicViscosity;
 
@@ -111,7 +111,7 @@ export interface DilutedOil<L extends BlendingLaw> {
  * ```ts
  * const fraction = fuelFraction({
  *   law: 'ASTM D7152',
- *   oil: centistokes(100), fuel: centistokes(0.5), sample: centistokes(67),
+ *   oil: centistokes(100), fuel: centistokes(0.5), sample: centistokes(53),
  * });
  * format(fraction, percentByVolume); // "5.0 vol%"
  * ```

@@ -5,7 +5,7 @@ import type { Flow, Rate, Time, Volume, VolumeFraction } from '../quantities/dim
 import { RebuildInputError } from '../quantities/error.js';
 import { guardFlow, guardRate, guardTime, guardVolume } from './guards.js';
 
-/** One drop taken as 0.05 mL, 20 to the millilitre [m³]. Common practice; petrol drops run smaller, so it errs towards more fuel. */
+/** One drop taken as 0.05 mL, 20 to the millilitre. Common practice; petrol drops run smaller, so it errs towards more fuel [m³]. */
 export const commonDrop = 0.05e-6 as Volume;
 
 /**
@@ -47,8 +47,8 @@ export interface SumpLeak {
   /** Clean oil in the sump [m³]. */
   readonly oil: Volume;
   /**
-   * Share of the fuel in the oil that evaporates in a time [1/s]. Nothing by default,
-   * the safe assumption: a closed, cool crankcase loses hardly any.
+   * Share of the fuel in the oil that evaporates in a time. Nothing by default,
+   * the safe assumption: a closed, cool crankcase loses hardly any [1/s].
    */
   readonly evaporation?: Rate;
 }

@@ -24,9 +24,9 @@ export const guardVolume = (parameter: string, value: Volume): Volume =>
 export const guardTime = (parameter: string, value: Time): Time =>
   guardBetween(parameter, value, 'time', [0, 3.2e8], 'hour(8)');
 
-/** A leak: from none to a litre a second. */
+/** A leak: none, or from a drop in a year to a litre a second. */
 export const guardFlow = (parameter: string, value: Flow): Flow =>
-  guardBetween(parameter, value, 'flow', [0, 1e-3], 'mLPerHour(30)');
+  guardBetween(parameter, value, 'flow', [value === 0 ? 0 : 1e-15, 1e-3], 'mLPerHour(30)');
 
 /** A rate of events or of loss: up to a thousand a second. */
 export const guardRate = (parameter: string, value: Rate): Rate =>

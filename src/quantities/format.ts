@@ -47,13 +47,16 @@ export function formatNumber<D extends Dimension>(
   return roundHalfAway(value, digits);
 }
 
+/** One formatter for each number of decimals, made when it is first asked for. */
+const formatters: Intl.NumberFormat[] = [];
+
 /** Decimal rounding, half away from zero; 15 digits first, to shed binary noise. */
-export function roundHalfAway(value: number, decimals: number): string {
-  const format = new Intl.NumberFormat('en-US', {
+function roundHalfAway(value: number, decimals: number): string {
+  formatters[decimals] ??= new Intl.NumberFormat('en-US', {
     minimumFractionDigits: decimals,
     maximumFractionDigits: decimals,
     useGrouping: false,
     signDisplay: 'negative',
   });
-  return format.format(value.toPrecision(15) as `${number}`);
+  return formatters[decimals].format(value.toPrecision(15) as `${number}`);
 }

@@ -1,7 +1,7 @@
 import type { GaugePressure, Pressure } from './dimensions.js';
 import { RebuildInputError } from './error.js';
 
-/** One standard atmosphere, 101 325 Pa exactly [Pa]. Source: NIST SP 811 (2008), appendix B.8. */
+/** One standard atmosphere, 101 325 Pa exactly; source: NIST SP 811 (2008), appendix B.8 [Pa]. */
 export const standardAtmosphere = 101_325 as Pressure;
 
 /**
@@ -18,8 +18,8 @@ export const standardAtmosphere = 101_325 as Pressure;
  * ```
  */
 export function absolutePressure(reading: GaugePressure, atmosphere: Pressure): Pressure {
-  const absolute = reading + guardAbsolute('atmosphere', atmosphere);
-  return guardAbsolute('reading', absolute) as Pressure;
+  const surrounding = guardPressure('atmosphere', atmosphere, 0);
+  return (guardPressure('reading', reading, -surrounding) + surrounding) as Pressure;
 }
 
 /**
@@ -36,16 +36,17 @@ export function absolutePressure(reading: GaugePressure, atmosphere: Pressure): 
  * ```
  */
 export function gaugePressure(absolute: Pressure, atmosphere: Pressure): GaugePressure {
-  const difference = guardAbsolute('absolute', absolute) - guardAbsolute('atmosphere', atmosphere);
-  return difference as GaugePressure;
+  const surrounding = guardPressure('atmosphere', atmosphere, 0);
+  return (guardPressure('absolute', absolute, 0) - surrounding) as GaugePressure;
 }
 
-function guardAbsolute(parameter: string, value: number): number {
-  if (Number.isFinite(value) && value >= 0 && value <= 1e12) return value;
+/** From a perfect vacuum, given as absolute or as gauge, to more than any engine holds. */
+function guardPressure(parameter: string, value: number, vacuum: number): number {
+  if (Number.isFinite(value) && value >= vacuum && value <= 1e12) return value;
   throw new RebuildInputError({
     parameter,
     value,
-    expected: 'an absolute pressure from 0 to 1e12 Pa',
+    expected: `a pressure from ${vacuum} (a perfect vacuum) to 1e12 Pa`,
     hint: 'Pressures are pascals here; wrap the reading in its unit, e.g. psiGauge(120) or kPa(101.3).',
   });
 }

@@ -3,7 +3,7 @@ export { convert } from './convert.js';
 export type * from './dimensions.js';
 export { coherentUnit } from './dimensions.js';
 export { type InputProblem, RebuildInputError } from './error.js';
-export { format, formatNumber } from './format.js';
+export { format } from './format.js';
 export { absolutePressure, gaugePressure, standardAtmosphere } from './gauge.js';
 export { parse, parseLength } from './parse.js';
 export { tradeUnit, type UnitSystem } from './systems.js';

@@ -1,7 +1,8 @@
 import { unitsOf } from './convert.js';
-import { coherentUnit, type Dimension, type Length, type Quantity } from './dimensions.js';
+import type { Dimension, Length, Quantity } from './dimensions.js';
 import { RebuildInputError, showValue } from './error.js';
 import { ambiguousSpellings, spellings } from './spellings.js';
+import { guardDimension } from './systems.js';
 import type { Unit } from './unit.js';
 import type { UnitSymbol } from './unit-table.js';
 import { thou } from './units.js';
@@ -23,14 +24,7 @@ import { thou } from './units.js';
  * ```
  */
 export function parse<D extends Dimension>(text: string, dimension: D): Quantity<D> {
-  if (!Object.hasOwn(coherentUnit, dimension)) {
-    throw new RebuildInputError({
-      parameter: 'dimension',
-      value: dimension,
-      expected: 'the name of a dimension',
-      hint: `One of: ${Object.keys(coherentUnit).join(', ')}.`,
-    });
-  }
+  guardDimension(dimension);
   const reader = new Reader(text, dimension);
   const value = reader.number();
   return reader.unit()(value) as Quantity<D>;

@@ -1,4 +1,4 @@
-import type { Dimension } from './dimensions.js';
+import { coherentUnit, type Dimension } from './dimensions.js';
 import { RebuildInputError } from './error.js';
 import type { Unit } from './unit.js';
 import * as u from './units.js';
@@ -47,14 +47,7 @@ const tradeUnits: { readonly [D in Dimension]: Readonly<Record<UnitSystem, Unit<
  * ```
  */
 export function tradeUnit<D extends Dimension>(dimension: D, system: UnitSystem): Unit<D> {
-  if (!Object.hasOwn(tradeUnits, dimension)) {
-    throw new RebuildInputError({
-      parameter: 'dimension',
-      value: dimension,
-      expected: 'the name of a dimension',
-      hint: `One of: ${Object.keys(tradeUnits).join(', ')}.`,
-    });
-  }
+  guardDimension(dimension);
   guardSystem('system', system);
   return tradeUnits[dimension][system];
 }
@@ -67,5 +60,16 @@ export function guardSystem(parameter: string, system: unknown): void {
     value: system,
     expected: "'inch' or 'metric'",
     hint: 'It says which units the shop reads.',
+  });
+}
+
+/** Refuses anything but the name of a dimension. */
+export function guardDimension(dimension: unknown): void {
+  if (typeof dimension === 'string' && Object.hasOwn(coherentUnit, dimension)) return;
+  throw new RebuildInputError({
+    parameter: 'dimension',
+    value: dimension,
+    expected: 'the name of a dimension',
+    hint: `One of: ${Object.keys(coherentUnit).join(', ')}.`,
   });
 }

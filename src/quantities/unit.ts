@@ -12,6 +12,9 @@ import type { Fraction } from './fractions.js';
 export interface Unit<D extends Dimension, S extends string = string> {
   /**
    * Makes a quantity of `value` of this unit.
+   *
+   * @param value - the reading, in this unit [-]
+   * @returns the quantity [coherent SI unit]
    * @throws {RebuildInputError} when value is not a finite number
    */
   (value: number): Quantity<D>;

@@ -1,8 +1,9 @@
-import type { ClearanceExplanation } from '../bearings/explain.js';
+import type { UndersizeMismatch } from '../bearings/explain.js';
 import type { ShellMatch } from '../bearings/match.js';
 import type { GrindPlan } from '../crankshaft/grind-plan.js';
 import type { Finding } from '../judging/judge.js';
 import type { Span } from '../judging/limits.js';
+import { madeHere } from '../judging/made-here.js';
 import type { DilutionFinding } from '../oil/dilution.js';
 import type { Flow, Length } from '../quantities/dimensions.js';
 import type { Inspection } from './inspect.js';
@@ -22,7 +23,7 @@ export interface WrongShells {
   /** The undersize that the journal is ground to [m]. */
   readonly journalUndersize: Length;
   /** How that follows from the clearance. */
-  readonly explanation: Extract<ClearanceExplanation, { mismatch: Length }>;
+  readonly explanation: UndersizeMismatch;
 }
 
 /** One thing to do, by its `kind`, with what it follows from. */
@@ -115,6 +116,7 @@ export type Action =
  *
  * @param inspection - what `inspect` gave
  * @returns things to do, in order
+ * @throws {RebuildInputError} when the inspection is not what `inspect` gives
  * @example
  * ```ts
  * const sheet = readSheet({
@@ -125,6 +127,10 @@ export type Action =
  * ```
  */
 export function actionsFrom(inspection: Inspection): readonly Action[] {
+  return madeHere('inspection', inspection, 'inspect', () => everyAction(inspection));
+}
+
+function everyAction(inspection: Inspection): readonly Action[] {
   const { rods, mains, endPlay, cylinders, oil } = inspection;
   const groups = [rods, mains].filter((group) => group !== undefined);
   const actions: Action[] = [];

@@ -1,5 +1,6 @@
 import { nameUndersize } from '../crankshaft/describe-grind-plan.js';
-import { describe, describeSpan, say, type Wording } from '../judging/describe.js';
+import { describe, describeSpan, guardWording, say, type Wording } from '../judging/describe.js';
+import { madeHere } from '../judging/made-here.js';
 import type { Length } from '../quantities/dimensions.js';
 import type { Action, WrongShells } from './actions.js';
 import type { RingReport } from './inspect-cylinder.js';
@@ -22,6 +23,11 @@ import type { RingReport } from './inspect-cylinder.js';
  * ```
  */
 export function describeAction(action: Action, wording: Wording): string {
+  guardWording(wording);
+  return madeHere('action', action, 'actionsFrom', () => sentence(action, wording));
+}
+
+function sentence(action: Action, wording: Wording): string {
   const { units } = wording;
   switch (action.kind) {
     case 'do not run':

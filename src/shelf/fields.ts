@@ -2,7 +2,7 @@ import { z } from 'zod';
 import { guardQuantity } from '../judging/guards.js';
 import type { SizeOrSpan, Span } from '../judging/limits.js';
 import type { Dimension, Length, Quantity } from '../quantities/dimensions.js';
-import { RebuildInputError } from '../quantities/error.js';
+import { RebuildInputError, showValue } from '../quantities/error.js';
 import { parse, parseLength } from '../quantities/parse.js';
 import type { StatedLimits } from './sheet.js';
 
@@ -27,7 +27,7 @@ function read<T>(reader: (text: string) => T) {
       error: ({ input }) =>
         input === undefined
           ? 'is missing'
-          : `${JSON.stringify(input)} is not text; write number and unit in quotes, e.g. "2.1248 in"`,
+          : `${showValue(input)} is not text; write number and unit in quotes, e.g. "2.1248 in"`,
     })
     .transform((text, context): T => {
       try {
@@ -75,7 +75,7 @@ export function word<const W extends readonly [string, ...string[]]>(...words: W
     error: ({ input }) =>
       input === undefined
         ? `is missing: ${words.join(' or ')}`
-        : `${JSON.stringify(input)} must be ${words.join(' or ')}`,
+        : `${showValue(input)} must be ${words.join(' or ')}`,
   });
 }
 

@@ -1,6 +1,7 @@
 import { pistonClearanceSpan } from '../cylinders/piston-clearance.js';
 import { type RingFiling, ringFilingNeeded, ringGapAlongBore } from '../cylinders/ring-gap.js';
 import type { Basis } from '../judging/basis.js';
+import { guardText } from '../judging/guards.js';
 import { type Finding, judge, judgeSpan } from '../judging/judge.js';
 import type { Span } from '../judging/limits.js';
 import { ownLimitsOr } from '../judging/own-limits.js';
@@ -53,7 +54,7 @@ export function inspectCylinder(
   const shape = boreShape(readings, ringTravel === undefined ? {} : { ringTravel });
   const piston = cylinder.piston;
   return {
-    name: cylinder.name,
+    name: guardText('name', cylinder.name),
     shape,
     findings: shapeFindings(shape, allowed),
     ...(piston !== undefined && { piston: pistonIn(shape, piston, allowed) }),
@@ -103,7 +104,8 @@ function ringIn(
   ring: NonNullable<CylinderSheet['rings']>[number],
   allowed: CylinderLimits,
 ): RingReport {
-  const { name, gap, measuredIn } = ring;
+  const { gap, measuredIn } = ring;
+  const name = guardText('rings.name', ring.name);
   const smallestBore = Math.min(...shape.stations.map(({ mean }) => mean)) as Length;
   return {
     name,

@@ -102,7 +102,8 @@ function fuelOf(
   throw new RebuildInputError({
     parameter: 'fuelViscosity',
     value: undefined,
-    expected: `the viscosity of the fuel at ${temperature} K`,
+    shown: `the viscosity of the fuel at ${temperature} K`,
+    expected: 'a viscosity',
     problem: 'is missing',
     hint: 'There is a default for petrol from 15 to 25 °C only; measure the sample there or give it.',
   });

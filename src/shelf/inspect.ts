@@ -1,7 +1,8 @@
 import { type EndPlay, endPlay } from '../crankshaft/end-play.js';
-import { guardObject } from '../judging/guards.js';
+import { guardText } from '../judging/guards.js';
+import { madeHere } from '../judging/made-here.js';
 import { RebuildInputError } from '../quantities/error.js';
-import type { UnitSystem } from '../quantities/systems.js';
+import { guardSystem, type UnitSystem } from '../quantities/systems.js';
 import { type BearingGroupReport, inspectBearings } from './inspect-bearings.js';
 import { type CylinderReport, inspectCylinder } from './inspect-cylinder.js';
 import { inspectOil, type OilReport } from './inspect-oil.js';
@@ -28,8 +29,6 @@ export interface Inspection {
 
 /** One part of the inspection that can be done apart from the others. */
 export interface Step {
-  /** The sections of the sheet it takes its input from. */
-  readonly needs: readonly (keyof Sheet)[];
   /** Where in the sheet a parameter that it refuses stands. */
   readonly pathOf: (parameter: string) => string;
   /** Does it. */
@@ -54,10 +53,13 @@ export interface Step {
  * ```
  */
 export function inspect(sheet: Sheet): Inspection {
-  guardObject('sheet', sheet);
-  const parts = inspectionSteps(sheet).map((step) => step.inspect());
-  const cylinders = parts.flatMap((part) => part.cylinders ?? []);
-  return Object.assign({ engine: sheet.engine, units: sheet.units }, ...parts, { cylinders });
+  return madeHere('sheet', sheet, 'readSheet', () => {
+    const start = { engine: guardText('sheet.engine', sheet.engine), units: sheet.units };
+    guardSystem('sheet.units', start.units);
+    const parts = inspectionSteps(sheet).map((step) => step.inspect());
+    const cylinders = parts.flatMap((part) => part.cylinders ?? []);
+    return Object.assign(start, ...parts, { cylinders }) as Inspection;
+  });
 }
 
 /** The parts of an inspection that a sheet has the input for. */
@@ -66,17 +68,16 @@ export function inspectionSteps(sheet: Partial<Sheet>): readonly Step[] {
   const steps: Step[] = [...bearingSteps(sheet, 'rods'), ...bearingSteps(sheet, 'mains')];
   if (play) {
     const take = () => ({ endPlay: endPlay(play.readings, own(play.limits)) });
-    steps.push({ needs: ['crankshaft'], pathOf: within('crankshaft.endPlay'), inspect: take });
+    steps.push({ pathOf: within('crankshaft.endPlay'), inspect: take });
   }
   sheet.cylinders?.forEach((cylinder, i) => {
     const take = () => ({ cylinders: [inspectCylinder(cylinder, sheet.cylinderLimits)] });
-    const needs = ['cylinders', 'cylinderLimits'] as const;
-    steps.push({ needs, pathOf: within(`cylinders[${i}]`), inspect: take });
+    steps.push({ pathOf: within(`cylinders[${i}]`), inspect: take });
   });
   const { oil } = sheet;
   if (oil) {
     const take = () => ({ oil: inspectOil(oil) });
-    steps.push({ needs: ['oil'], pathOf: within('oil'), inspect: take });
+    steps.push({ pathOf: within('oil'), inspect: take });
   }
   return steps;
 }
@@ -92,7 +93,8 @@ function bearingSteps(sheet: Partial<Sheet>, kind: 'rods' | 'mains'): readonly S
       throw new RebuildInputError({
         parameter: `crankshaft.${field}`,
         value: undefined,
-        expected: `the standard size of the journals that ${kind} run on`,
+        shown: `the standard size of the journals that ${kind} run on`,
+        expected: 'a standard size',
         problem: 'is missing',
         hint: `Give crankshaft.${field}.standard, or the ${kind} cannot be judged.`,
       });
@@ -105,7 +107,7 @@ function bearingSteps(sheet: Partial<Sheet>, kind: 'rods' | 'mains'): readonly S
     parameter.startsWith('crankshaft')
       ? parameter
       : parameter.replace(/^journals\[(\d+)\].*/, `${kind}[$1].journal`);
-  return [{ needs: [kind, 'crankshaft', 'shells', 'units'], pathOf, inspect: take }];
+  return [{ pathOf, inspect: take }];
 }
 
 const within = (section: string) => (parameter: string) => `${section} (${parameter})`;

@@ -1,6 +1,7 @@
+import type { z } from 'zod';
 import { RebuildInputError } from '../quantities/error.js';
 import { inspectionSteps } from './inspect.js';
-import { sections } from './schema.js';
+import { items, sections } from './schema.js';
 import type { Sheet } from './sheet.js';
 import { problemAt, SheetError, type SheetProblem } from './sheet-error.js';
 
@@ -24,24 +25,56 @@ export function readSheet(input: unknown): Sheet {
     const message = 'must be an object with version, engine, units and what was measured';
     throw new SheetError(input, [{ path: 'sheet', message }]);
   }
-  const fieldsGiven = raw as Readonly<Record<string, unknown>>;
-  const problems: SheetProblem[] = unknownSections(fieldsGiven);
+  const given = raw as Readonly<Record<string, unknown>>;
+  const { sheet, places, problems } = readSections(given);
+  const unreadable = problems.some(({ path }) => path.startsWith('crankshaft'));
+  const all = [
+    ...unknownSections(given),
+    ...problems,
+    ...repeatedNames(given),
+    ...unknownShells(given),
+    // A crankshaft that could not be read is not missing besides.
+    ...refusals(sheet, places).filter(({ path }) => !(unreadable && path.startsWith('crankshaft'))),
+  ];
+  if (all.length > 0) throw new SheetError(input, all);
+  return sheet as Sheet;
+}
+
+/** What of a sheet could be read. */
+interface Reading {
+  /** The sound sections, and the sound items of lists. */
+  readonly sheet: Partial<Sheet>;
+  /** Where the items of such a list stand in the sheet. */
+  readonly places: Readonly<Record<string, readonly number[]>>;
+  /** What is wrong with the rest. */
+  readonly problems: readonly SheetProblem[];
+}
+
+function readSections(given: Readonly<Record<string, unknown>>): Reading {
   const sheet: Record<string, unknown> = {};
-  const failed = new Set<string>();
+  const places: Record<string, number[]> = {};
+  const problems: SheetProblem[] = [];
   for (const [key, schema] of Object.entries(sections)) {
-    const result = schema.safeParse(ownField(fieldsGiven, key));
-    if (!result.success) {
-      failed.add(key);
-      problems.push(...result.error.issues.flatMap((issue) => problemsOf(key, issue)));
-    } else if (result.data !== undefined) sheet[key] = result.data;
+    const value = Object.hasOwn(given, key) ? given[key] : undefined;
+    const result = schema.safeParse(value);
+    if (result.success) {
+      if (result.data !== undefined) sheet[key] = result.data;
+      continue;
+    }
+    problems.push(...result.error.issues.flatMap((issue) => problemsOf(key, issue)));
+    const sound = Array.isArray(value) ? soundItems(value, items[key]) : [];
+    if (sound.length === 0) continue;
+    sheet[key] = sound.map(({ item }) => item);
+    places[key] = sound.map(({ place }) => place);
   }
-  problems.push(
-    ...repeatedNames(sheet),
-    ...unknownShells(sheet, failed),
-    ...refusals(sheet, failed),
-  );
-  if (problems.length > 0) throw new SheetError(input, problems);
-  return sheet as unknown as Sheet;
+  return { sheet, places, problems };
+}
+
+function soundItems(list: readonly unknown[], schema: z.ZodType | undefined) {
+  return list.flatMap((each, place) => {
+    const result = schema?.safeParse(each);
+    return result?.success ? [{ item: result.data, place }] : [];
+  });
 }
 
 function parseJson(text: string): unknown {
@@ -53,12 +86,9 @@ function parseJson(text: string): unknown {
   }
 }
 
-const ownField = (fields: Readonly<Record<string, unknown>>, key: string): unknown =>
-  Object.hasOwn(fields, key) ? fields[key] : undefined;
-
-function unknownSections(fieldsGiven: object): SheetProblem[] {
+function unknownSections(given: object): SheetProblem[] {
   const known = Object.keys(sections);
-  return Object.keys(fieldsGiven)
+  return Object.keys(given)
     .filter((key) => !known.includes(key))
     .map((path) => ({ path, message: `is not a field; known fields here: ${known.join(', ')}` }));
 }
@@ -84,24 +114,35 @@ function problemsOf(section: string, issue: Issue): SheetProblem[] {
       }));
 }
 
+/** A list of the sheet as it came, item by item, however spoilt. */
+function rawItems(given: Readonly<Record<string, unknown>>, section: string) {
+  const list = given[section];
+  const each = Array.isArray(list) ? list : [];
+  return each.map(
+    (item: unknown) => (Object(item) === item ? item : {}) as Record<string, unknown>,
+  );
+}
+
 /** Names that stand twice. */
-function repeatedNames(sheet: Partial<Sheet>): SheetProblem[] {
-  return (['rods', 'mains', 'shells', 'cylinders'] as const).flatMap((section) => {
-    const names = (sheet[section] ?? []).map(({ name }) => name);
+function repeatedNames(given: Readonly<Record<string, unknown>>): SheetProblem[] {
+  return ['rods', 'mains', 'shells', 'cylinders'].flatMap((section) => {
+    const names = rawItems(given, section).map((item) => item['name']);
     return names.flatMap((name, i) => {
+      if (typeof name !== 'string' || names.indexOf(name) === i) return [];
       const message = `"${name}" stands twice; give each its own name`;
-      return names.indexOf(name) === i ? [] : [{ path: `${section}[${i}].name`, message }];
+      return [{ path: `${section}[${i}].name`, message }];
     });
   });
 }
 
 /** Shells that are fitted but not on the list. */
-function unknownShells(sheet: Partial<Sheet>, failed: ReadonlySet<string>): SheetProblem[] {
-  if (failed.has('shells')) return [];
-  return (['rods', 'mains'] as const).flatMap((kind) =>
-    (sheet[kind] ?? []).flatMap(({ fittedShells }, i) => {
-      const known = sheet.shells?.some(({ name, fits }) => name === fittedShells && fits === kind);
-      if (fittedShells === undefined || known) return [];
+function unknownShells(given: Readonly<Record<string, unknown>>): SheetProblem[] {
+  const shells = rawItems(given, 'shells');
+  return ['rods', 'mains'].flatMap((kind) =>
+    rawItems(given, kind).flatMap(({ fittedShells }, i) => {
+      if (typeof fittedShells !== 'string') return [];
+      if (shells.some((shell) => shell['name'] === fittedShells && shell['fits'] === kind))
+        return [];
       const message = `"${fittedShells}" is not among the shells for ${kind}; list it there, with 0 pairs if it is scrap`;
       return [{ path: `${kind}[${i}].fittedShells`, message }];
     }),
@@ -109,15 +150,18 @@ function unknownShells(sheet: Partial<Sheet>, failed: ReadonlySet<string>): Shee
 }
 
 /** Tries every part of the inspection whose input is sound, for readings that contradict each other. */
-function refusals(sheet: Partial<Sheet>, failed: ReadonlySet<string>): SheetProblem[] {
-  return inspectionSteps(sheet).flatMap(({ needs, pathOf, inspect }) => {
-    if (needs.some((section) => failed.has(section))) return [];
+function refusals(sheet: Partial<Sheet>, places: Reading['places']): SheetProblem[] {
+  return inspectionSteps(sheet).flatMap(({ pathOf, inspect }) => {
     try {
       inspect();
       return [];
     } catch (error) {
       if (!(error instanceof RebuildInputError)) throw error;
-      return [problemAt(pathOf(error.parameter), error)];
+      const path = pathOf(error.parameter).replace(
+        /^(\w+)\[(\d+)\]/,
+        (_, section: string, i: string) => `${section}[${places[section]?.[Number(i)] ?? i}]`,
+      );
+      return [problemAt(path, error)];
     }
   });
 }

@@ -1,9 +1,16 @@
 import { describeClearance } from '../bearings/explain.js';
 import { describeGrindPlan } from '../crankshaft/describe-grind-plan.js';
 import { describeBasis } from '../judging/basis.js';
-import { describe, describeSpan, noteOf, say, type Wording } from '../judging/describe.js';
-import { guardObject } from '../judging/guards.js';
+import {
+  describe,
+  describeSpan,
+  guardWording,
+  noteOf,
+  say,
+  type Wording,
+} from '../judging/describe.js';
 import type { Finding } from '../judging/judge.js';
+import { madeHere } from '../judging/made-here.js';
 import type { TimeToDilution } from '../oil/dilution.js';
 import type { KinematicViscosity, Length } from '../quantities/dimensions.js';
 import { format, formatNumber } from '../quantities/format.js';
@@ -38,9 +45,13 @@ export function report(
   inspection: Inspection,
   wording: Wording = { units: inspection?.units },
 ): string {
-  guardObject('inspection', inspection);
-  guardObject('wording', wording);
-  const { units } = wording;
+  return madeHere('inspection', inspection, 'inspect', () => {
+    guardWording(wording);
+    return page(inspection, wording.units);
+  });
+}
+
+function page(inspection: Inspection, units: UnitSystem): string {
   const { engine, rods, mains, endPlay, cylinders, oil } = inspection;
   const notes: string[] = [];
   const noted: Wording = { units, nameBasis: (basis) => numbered(describeBasis(basis), notes) };

@@ -100,6 +100,30 @@ const leak = chosen<NonNullable<OilSheet['leak']>>((value) =>
   typeof value === 'object' && value !== null && 'flow' in value ? flow : drip,
 );
 
+const shells = fields({
+  name,
+  fits: word('rods', 'mains'),
+  undersize: undersize(guardSmall),
+  wall: sizeOrSpan(guardShellWall),
+  pairs: z
+    .int({ error: 'must be a whole number of pairs, 0 or more, without quotes' })
+    .min(0, 'must be a whole number of pairs, 0 or more, without quotes'),
+});
+
+const cylinder = fields({
+  name,
+  bore: fields({
+    readings: list(reading),
+    ringTravel: span(guardStation).exactOptional(),
+  }).superRefine(
+    accepting(({ readings, ringTravel }) =>
+      boreShape(readings, ringTravel === undefined ? {} : { ringTravel }),
+    ),
+  ),
+  piston: sizeOrSpan(guardDiameter).exactOptional(),
+  rings: list(ring).exactOptional(),
+});
+
 /** The sections of a sheet. Each is read apart, so that a mistake in one hides nothing in another. */
 export const sections = {
   version: z.literal(1, { error: 'must be 1, the version of this layout' }),
@@ -117,41 +141,17 @@ export const sections = {
       ),
       limits: statedLimits('length').exactOptional(),
     }).exactOptional(),
-  }).exactOptional(),
-  rods: list(bearing).exactOptional(),
-  mains: list(bearing).exactOptional(),
-  shells: list(
-    fields({
-      name,
-      fits: word('rods', 'mains'),
-      undersize: undersize(guardSmall),
-      wall: sizeOrSpan(guardShellWall),
-      pairs: z
-        .int({ error: 'must be a whole number of pairs, 0 or more, without quotes' })
-        .min(0, 'must be a whole number of pairs, 0 or more, without quotes'),
-    }),
-  ).exactOptional(),
+  }).optional(),
+  rods: list(bearing).optional(),
+  mains: list(bearing).optional(),
+  shells: list(shells).optional(),
   cylinderLimits: fields({
     outOfRound: statedLimits('length').exactOptional(),
     taper: statedLimits('length').exactOptional(),
     pistonClearance: statedLimits('length').exactOptional(),
     ringGap: statedLimits('length').exactOptional(),
-  }).exactOptional(),
-  cylinders: list(
-    fields({
-      name,
-      bore: fields({
-        readings: list(reading),
-        ringTravel: span(guardStation).exactOptional(),
-      }).superRefine(
-        accepting(({ readings, ringTravel }) =>
-          boreShape(readings, ringTravel === undefined ? {} : { ringTravel }),
-        ),
-      ),
-      piston: sizeOrSpan(guardDiameter).exactOptional(),
-      rings: list(ring).exactOptional(),
-    }),
-  ).exactOptional(),
+  }).optional(),
+  cylinders: list(cylinder).optional(),
   oil: fields({
     line,
     sump: quantity('volume', guardVolume),
@@ -161,8 +161,16 @@ export const sections = {
     thresholds: fields({ act: fraction, critical: fraction, source: name.exactOptional() })
       .refine(({ act, critical }) => act <= critical, 'act is above critical; swap the two')
       .exactOptional(),
-  }).exactOptional(),
+  }).optional(),
 } satisfies { readonly [K in keyof Required<Sheet>]: z.ZodType<Sheet[K]> };
+
+/** The lists among them, item by item. */
+export const items: Partial<Readonly<Record<string, z.ZodType>>> = {
+  rods: bearing,
+  mains: bearing,
+  shells,
+  cylinders: cylinder,
+};
 
 /** Tries a calculation on values that are each sound; what it refuses becomes a problem at its place. */
 function accepting<T>(calculate: (value: T) => unknown) {

@@ -1,6 +1,6 @@
 import { all, create, type FactoryFunctionMap, type Unit } from 'mathjs';
 import { guardObject, guardQuantity } from '../judging/guards.js';
-import type { Dimension } from '../quantities/dimensions.js';
+import type { Dimension, Quantity } from '../quantities/dimensions.js';
 import { RebuildInputError } from '../quantities/error.js';
 import type { FormulaCard } from './card.js';
 import { type CardName, cards } from './cards/index.js';
@@ -46,7 +46,7 @@ export type CardValues = Readonly<Record<string, number>>;
  *
  * @param name - name of the card
  * @param values - a number for each letter that goes in, in SI
- * @returns the result in the coherent SI unit of its dimension [-]
+ * @returns the result, of the dimension that the card says [coherent SI unit]
  * @throws {RebuildInputError} when there is no such card, a letter has no number, the dimensions do
  * not balance or the result is not a finite number
  * @example
@@ -54,8 +54,8 @@ export type CardValues = Readonly<Record<string, number>>;
  * evaluateCard('dripFlow', { n: 0.2, V_d: 5e-8 }); // 1e-8
  * ```
  */
-export function evaluateCard(name: CardName, values: CardValues): number {
-  return evaluateFormula(cardNamed(name), values);
+export function evaluateCard(name: CardName, values: CardValues): Quantity<Dimension> {
+  return evaluateFormula(cardNamed(name), values) as Quantity<Dimension>;
 }
 
 /** Works out any card; `evaluateCard` looks it up by its name. */

@@ -44,9 +44,9 @@ export const oilCards = {
     inputs: [
       input('nu_1', 'kinematic viscosity at T_1', 'kinematicViscosity', 2e-5, 3e-4),
       input('T_1', 'first temperature', 'temperature', 310, 316),
-      input('nu_2', 'kinematic viscosity at T_2', 'kinematicViscosity', 3e-6, 1.5e-5),
+      input('nu_2', 'kinematic viscosity at T_2', 'kinematicViscosity', 5e-6, 1.5e-5),
       input('T_2', 'second temperature', 'temperature', 370, 376),
-      input('T', 'temperature wanted', 'temperature', 275, 420),
+      input('T', 'temperature wanted', 'temperature', 285, 420),
     ],
     where: [
       W,

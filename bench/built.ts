@@ -1,0 +1,9 @@
+/**
+ * The built package, as its users get it. The types come from the source, so
+ * that type checking needs no build; the code that runs is dist/index.js.
+ */
+export const distFile = new URL('../dist/index.js', import.meta.url);
+
+const built: typeof import('crankwright') = await import(distFile.href);
+
+export const { convert, inch, mm, oilClearance, valueIn } = built;

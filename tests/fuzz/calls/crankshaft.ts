@@ -1,0 +1,105 @@
+import {
+  describeGrindPlan,
+  endPlay,
+  type GrindRequest,
+  grindPlan,
+  inch,
+  mm,
+  thou,
+  undersizeSteps,
+} from 'crankwright';
+import { calls } from './calls.js';
+
+const worn = {
+  name: 'rod 1',
+  smallest: inch(2.1189),
+  largest: inch(2.1202),
+  outOfRound: inch(0.0013),
+  taper: inch(0.0004),
+  runout: thou(0.5),
+};
+const request: GrindRequest = {
+  journals: [worn, { ...worn, name: 'rod 2', smallest: inch(2.1191) }],
+  standard: { min: inch(2.1245), max: inch(2.125) },
+  steps: undersizeSteps('inch'),
+  shellsAtHand: [thou(20), thou(30)],
+  minimum: inch(2.09),
+  cleanUpAllowance: thou(1),
+  wear: 'all round',
+  shape: { limits: { max: thou(0.5) }, basis: { kind: 'specified', by: 'the manual' } },
+};
+const good: GrindRequest = {
+  journals: [
+    {
+      name: 'main 1',
+      smallest: inch(2.4995),
+      largest: inch(2.4998),
+      outOfRound: thou(0.2),
+      taper: thou(0.1),
+    },
+  ],
+  standard: { min: inch(2.4995), max: inch(2.5) },
+  steps: undersizeSteps('inch'),
+};
+const hopeless: GrindRequest = { ...request, steps: [thou(0)] };
+const plan = grindPlan(request);
+const readings = [
+  { pushed: thou(0), pulled: thou(7) },
+  { pushed: thou(1), pulled: thou(-7) },
+];
+
+export const crankshaftCalls = {
+  undersizeSteps: calls(undersizeSteps, {
+    sound: [['inch'], ['metric', mm(1)]],
+    provoked: { 'unknown system': ['imperial'], 'largest out of range': ['inch', 0.02] },
+  }),
+  grindPlan: calls(grindPlan, {
+    sound: [[request], [good], [hopeless]],
+    provoked: {
+      'a size cannot belong to a journal': [
+        { ...request, journals: [{ ...worn, smallest: 2.1189 }] },
+      ],
+      'a list is empty': [{ ...request, journals: [] }],
+      'there is no step': [{ ...request, steps: [] }],
+      'a journal is larger than standard': [
+        { ...request, journals: [{ ...worn, largest: inch(2.13) }] },
+      ],
+      'a smallest above its largest': [
+        { ...request, journals: [{ ...worn, smallest: inch(2.121) }] },
+      ],
+      'a standard the wrong way round': [
+        { ...request, standard: { min: inch(2.125), max: inch(2.1245) } },
+      ],
+      'an unknown wear': [{ ...request, wear: 'some' }],
+      'a journal without a name': [{ ...request, journals: [{ ...worn, name: '' }] }],
+      'no request': [],
+    },
+  }),
+  describeGrindPlan: calls(describeGrindPlan, {
+    madeBy: 'grindPlan',
+    sound: [
+      [plan, { units: 'inch' }],
+      [grindPlan(good), { units: 'metric' }],
+      [grindPlan(hopeless), { units: 'inch' }],
+    ],
+    provoked: {
+      'the plan is not one': [{}, { units: 'inch' }],
+      'there is no plan': [null, { units: 'inch' }],
+      'the unit system is unknown': [plan, { units: 'imperial' }],
+      'there is no wording': [plan],
+    },
+  }),
+  endPlay: calls(endPlay, {
+    sound: [
+      [readings],
+      [readings, { limits: { min: thou(4), max: thou(12) }, basis: { kind: 'specified' } }],
+    ],
+    provoked: {
+      'there is no reading': [[]],
+      'not an end play': [[{ pushed: thou(0), pulled: 7 }]],
+      'half a reading': [[{ pushed: thou(0) }]],
+      'limits without a bound': [readings, { limits: {} }],
+      'options that are none': [readings, 'specified'],
+    },
+  }),
+};

@@ -1,0 +1,76 @@
+import {
+  inch,
+  mm,
+  pistonClearance,
+  pistonClearanceSpan,
+  recommendedRingGap,
+  ringFilingNeeded,
+  ringGapAlongBore,
+  ringGapIn,
+  thou,
+} from 'crankwright';
+import { calls } from './calls.js';
+
+const ring = { gap: thou(12), measuredIn: inch(3) };
+const stations = [
+  { station: inch(0.5), mean: inch(3.008) },
+  { station: inch(3), mean: inch(3) },
+];
+const own = { limits: { min: thou(9), max: thou(12) }, basis: { kind: 'specified' as const } };
+const spans = {
+  bore: { min: mm(87.2), max: mm(87.25) },
+  piston: { min: mm(87.165), max: mm(87.215) },
+};
+
+export const cylinderCalls = {
+  pistonClearance: calls(pistonClearance, {
+    sound: [[{ bore: inch(3.0005), piston: inch(2.997) }]],
+    provoked: {
+      'not of an engine': [{ bore: 3.0005, piston: inch(2.997) }],
+      'no piston': [{ bore: inch(3) }],
+      'no sizes': [],
+    },
+  }),
+  pistonClearanceSpan: calls(pistonClearanceSpan, {
+    sound: [[spans], [{ bore: mm(87.2), piston: mm(87.1) }]],
+    provoked: {
+      'not of an engine': [{ ...spans, bore: 87.2 }],
+      reversed: [{ ...spans, piston: { min: mm(87.2), max: mm(87.1) } }],
+      'no sizes': [],
+    },
+  }),
+  recommendedRingGap: calls(recommendedRingGap, {
+    sound: [[inch(3)]],
+    provoked: { 'not a bore': [3] },
+  }),
+  ringGapIn: calls(ringGapIn, {
+    sound: [[{ ...ring, bore: inch(3.001) }], [{ ...ring, bore: inch(2.99) }]],
+    provoked: {
+      'not a gap': [{ ...ring, gap: 12, bore: inch(3) }],
+      'not a bore': [{ ...ring, bore: 3.001 }],
+      'no ring': [],
+    },
+  }),
+  ringGapAlongBore: calls(ringGapAlongBore, {
+    sound: [[{ ...ring, stations }]],
+    provoked: {
+      'not a gap': [{ ...ring, gap: thou(-1), stations }],
+      'not a bore': [{ ...ring, stations: [{ station: inch(1), mean: 3 }] }],
+      'no station': [{ ...ring, stations: [] }],
+      'no ring': [],
+    },
+  }),
+  ringFilingNeeded: calls(ringFilingNeeded, {
+    sound: [
+      [{ gap: thou(5), measuredIn: inch(3) }],
+      [{ ...ring, ...own, smallestBore: inch(2.999) }],
+      [{ ...ring, limits: { max: thou(10) } }],
+    ],
+    provoked: {
+      'not a gap': [{ ...ring, gap: 12 }],
+      'not a bore': [{ ...ring, smallestBore: 3 }],
+      'limits without a bound': [{ ...ring, limits: {} }],
+      'no ring': [],
+    },
+  }),
+};

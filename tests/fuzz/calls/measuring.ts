@@ -1,0 +1,116 @@
+import {
+  boreShape,
+  type DiameterReading,
+  degree,
+  describe,
+  inch,
+  journalShape,
+  judge,
+  percentByVolume,
+  thou,
+} from 'crankwright';
+import { calls } from './calls.js';
+
+const reading = (station: number, angle: number, diameter: number): DiameterReading => ({
+  station: inch(station),
+  angle: degree(angle),
+  diameter: inch(diameter),
+});
+const journal = [
+  reading(0.25, 0, 2.1246),
+  reading(0.25, 90, 2.1241),
+  reading(1.25, 0, 2.1243),
+  reading(1.25, 90, 2.124),
+];
+const bore = [
+  reading(0.1, 0, 3),
+  reading(0.5, 0, 3.006),
+  reading(0.5, 90, 3.008),
+  reading(3, 0, 3.001),
+  reading(3, 90, 3.0015),
+];
+const withoutLast = journal.slice(0, 3);
+const [first, second, third, fourth] = journal;
+const finding = judge({
+  feature: 'end play',
+  dimension: 'length',
+  value: thou(12),
+  limits: { min: thou(4), max: thou(10) },
+  basis: { kind: 'specified', by: 'the manual' },
+  uncertainty: thou(0.1),
+});
+const sound = { feature: 'gap', dimension: 'length', value: thou(1), basis: { kind: 'specified' } };
+
+export const judgingCalls = {
+  judge: calls(judge, {
+    sound: [
+      [
+        {
+          feature: 'end play',
+          dimension: 'length',
+          value: thou(12),
+          limits: { min: thou(4), max: thou(10) },
+          basis: { kind: 'published', source: 'TM 5-4320-302-14' },
+          uncertainty: thou(3),
+        },
+      ],
+      [
+        {
+          feature: 'fuel',
+          dimension: 'volumeFraction',
+          value: percentByVolume(3),
+          limits: { max: percentByVolume(2.5) },
+          basis: { kind: 'common practice', rule: 'a rule' },
+        },
+      ],
+    ],
+    provoked: {
+      'the value is not finite': [{ ...sound, value: Number.NaN, limits: { max: thou(2) } }],
+      'a limit is not finite': [{ ...sound, limits: { max: Infinity } }],
+      'there is no limit': [{ ...sound, limits: {} }],
+      'limits the wrong way round': [{ ...sound, limits: { min: thou(2), max: thou(1) } }],
+      'no basis': [{ ...sound, limits: { max: thou(2) }, basis: { kind: 'hearsay' } }],
+      'an unknown dimension': [{ ...sound, limits: { max: thou(2) }, dimension: 'size' }],
+      'no feature': [{ ...sound, limits: { max: thou(2) }, feature: ' ' }],
+      'no judgement': [],
+    },
+  }),
+  describe: calls(describe, {
+    sound: [
+      [finding, { units: 'inch' }],
+      [finding, { units: 'metric' }],
+    ],
+    provoked: {
+      'the finding is not one': [{}, { units: 'inch' }],
+      'there is no finding': [undefined, { units: 'inch' }],
+      'the unit system is not one': [finding, { units: 'imperial' }],
+      'there is no wording': [finding],
+    },
+  }),
+};
+
+export const measuringCalls = {
+  journalShape: calls(journalShape, {
+    sound: [[journal], [journal, { resolution: thou(0.2) }]],
+    provoked: {
+      'a station has one angle only': [withoutLast],
+      'an angle has one station only': [[first, second, third, reading(1.25, 45, 2.124)]],
+      'a place is read twice': [[...journal, fourth]],
+      'not a journal': [[first, second, third, reading(1.25, 90, 2124)]],
+      'a digit has slipped': [[first, second, third, reading(1.25, 90, 2.724)]],
+      'no reading': [[]],
+      'a resolution below nothing': [journal, { resolution: thou(-1) }],
+    },
+  }),
+  boreShape: calls(boreShape, {
+    sound: [[bore.slice(1)], [bore, { ringTravel: { min: inch(0.3), max: inch(3.5) } }]],
+    provoked: {
+      'the ring travel lacks a station': [bore, { ringTravel: { min: inch(0.3), max: inch(0.6) } }],
+      'the ring travel lacks an angle': [bore, { ringTravel: { min: inch(0), max: inch(3.5) } }],
+      'a reading cannot belong to a bore': [[...bore, reading(4, 0, 300)]],
+      'no reading in the travel': [bore, { ringTravel: { min: inch(5), max: inch(6) } }],
+      'a travel the wrong way round': [bore, { ringTravel: { min: inch(3.5), max: inch(0.3) } }],
+      'no options': [bore, null],
+    },
+  }),
+};

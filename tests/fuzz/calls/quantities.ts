@@ -1,0 +1,136 @@
+import {
+  absolutePressure,
+  celsius,
+  celsiusDifference,
+  convert,
+  format,
+  gaugePressure,
+  inch,
+  kPa,
+  minus,
+  mm,
+  parse,
+  parseLength,
+  percent,
+  plus,
+  psiGauge,
+  standardAtmosphere,
+  thou,
+  times,
+  tradeUnit,
+  valueIn,
+} from 'crankwright';
+import { calls } from './calls.js';
+
+const huge = Number.MAX_VALUE;
+
+export const quantityCalls = {
+  plus: calls(plus, {
+    sound: [
+      [inch(2.105), thou(20)],
+      [thou(-1), thou(1)],
+    ],
+    provoked: {
+      'not a finite number': [inch(1), Number.NaN],
+      'the sum is too large': [huge, huge],
+    },
+  }),
+  minus: calls(minus, {
+    sound: [[inch(2.125), thou(20)]],
+    provoked: { 'not a finite number': ['2.125', 0], 'the difference is too large': [huge, -huge] },
+  }),
+  times: calls(times, {
+    sound: [
+      [thou(10), 2],
+      [celsiusDifference(4), -0.5],
+    ],
+    provoked: { 'not a finite number': [thou(1), Infinity], 'the product is too large': [huge, 2] },
+  }),
+  valueIn: calls(valueIn, {
+    sound: [
+      [inch(2.1248), mm],
+      [celsius(40), celsius],
+    ],
+    provoked: {
+      'not a finite number': [Number.NaN, mm],
+      'the unit is not one': [inch(1), 'mm'],
+      'the number is too large': [huge, thou],
+    },
+  }),
+  convert: calls(convert, {
+    sound: [
+      [2.1248, 'in', 'mm'],
+      [68, '°F', '°C'],
+    ],
+    provoked: {
+      'not finite': [Number.NaN, 'in', 'mm'],
+      'unknown symbol': [1, 'inch', 'mm'],
+      'unknown symbol wanted': [1, 'in', 'toString'],
+      'another dimension': [1, 'in', 'lbf·ft'],
+      'the number is too large': [huge, 'in', 'µm'],
+    },
+  }),
+  format: calls(format, {
+    sound: [
+      [inch(2.1248), mm],
+      [inch(2.1248), inch, 5],
+      [percent(50), percent, 0],
+    ],
+    provoked: {
+      'not finite': [Infinity, mm],
+      'decimals below 0': [inch(1), mm, -1],
+      'decimals above 12': [inch(1), mm, 13],
+      'decimals in part': [inch(1), mm, 1.5],
+      'a unit in quotes': [inch(1), 'mm'],
+    },
+  }),
+  parse: calls(parse, {
+    sound: [
+      ['18 ft-lb', 'torque'],
+      ['104 °F', 'temperature'],
+      ['-1.5e-3 %', 'ratio'],
+    ],
+    provoked: {
+      'no number': ['inch', 'length'],
+      'no unit': ['2.125', 'length'],
+      'a unit of another dimension': ['2 in', 'torque'],
+      'an unknown dimension': ['2 in', 'size'],
+      'an ambiguous unit': ['1 qt', 'volume'],
+      'not text': [2.125, 'length'],
+      'no fraction': ['1 4/3 in', 'length'],
+      'a number too large': ['1e999 in', 'length'],
+    },
+  }),
+  parseLength: calls(parseLength, {
+    sound: [['2-1/8 in'], ['20 under'], ['+.020 in'], ["1' "]],
+    provoked: {
+      'two units': ['2 in mm'],
+      'a comma': ['2,125 in'],
+      'not an undersize': ['2.5 under'],
+    },
+  }),
+  tradeUnit: calls(tradeUnit, {
+    sound: [['length', 'inch']],
+    provoked: {
+      'unknown dimension': ['toString', 'inch'],
+      'unknown system': ['length', 'imperial'],
+    },
+    notJson: 'a unit is a function',
+  }),
+  absolutePressure: calls(absolutePressure, {
+    sound: [[psiGauge(120), standardAtmosphere]],
+    provoked: {
+      'the reading is not finite': [Number.NaN, standardAtmosphere],
+      'the atmosphere is not finite': [psiGauge(1), Infinity],
+      'below a perfect vacuum': [psiGauge(-20), standardAtmosphere],
+    },
+  }),
+  gaugePressure: calls(gaugePressure, {
+    sound: [[kPa(150), standardAtmosphere]],
+    provoked: {
+      'not finite': [Number.NaN, standardAtmosphere],
+      'below a perfect vacuum': [kPa(-1), standardAtmosphere],
+      'an atmosphere below a perfect vacuum': [kPa(1), -1],
+    },
+  }),
+};

@@ -1,0 +1,90 @@
+import { RebuildInputError } from 'crankwright';
+import { describe, expect, it } from 'vitest';
+import { calls } from './calls/calls.js';
+import { frozen, pathsIn, replaced, without } from './hostile.js';
+import { complaint } from './outcome.js';
+
+const take = (run: (...args: never[]) => unknown) => calls(run, { sound: [], provoked: {} });
+const refusal = { parameter: 'x', value: 1, expected: 'less', hint: 'Take less.' };
+let count = 0;
+
+describe('a function is found out', () => {
+  it.each([
+    ['throws something else', () => null as unknown as { x: number }, 'throws TypeError'],
+    ['gives NaN deep inside', () => ({ a: [{ b: Number.NaN }] }), 'result.a.0.b is NaN'],
+    ['prints NaN', () => 'NaN in', "result is 'NaN in'"],
+    ['gives another result each time', () => ++count, 'another result'],
+    ['gives what JSON cannot hold', () => ({ a: new Map() }), 'result.a is Map(0) {}'],
+  ])('if it %s', (what, run, flaw) => {
+    const act = what === 'throws something else' ? () => (run() as { x: number }).x : run;
+    expect(complaint(take(act), [])).toContain(flaw);
+  });
+
+  it('if it changes its arguments', () => {
+    const sort = (list: number[]) => list.sort();
+    expect(complaint(take(sort), [[2, 1]])).toContain('throws TypeError');
+  });
+
+  it('if it refuses without a hint', () => {
+    const refuse = () => {
+      throw new RebuildInputError({ ...refusal, hint: '' });
+    };
+    expect(complaint(take(refuse), [])).toContain('without hint');
+  });
+
+  it('if a sound call gives -0 or an undefined field', () => {
+    expect(
+      complaint(
+        take(() => -0),
+        [],
+        'sound',
+      ),
+    ).toContain('result is -0');
+    expect(
+      complaint(
+        take(() => ({ a: undefined })),
+        [],
+        'sound',
+      ),
+    ).toBeDefined();
+    expect(
+      complaint(
+        take(() => ({ a: undefined, b: -0 })),
+        [],
+      ),
+    ).toBeUndefined();
+  });
+});
+
+describe('a function passes', () => {
+  it('if it gives finite numbers, or refuses', () => {
+    const refuse = () => {
+      throw new RebuildInputError(refusal);
+    };
+    expect(
+      complaint(
+        take(() => ({ a: [1, 'text', null] })),
+        [],
+        'sound',
+      ),
+    ).toBeUndefined();
+    expect(complaint(take(refuse), [])).toBeUndefined();
+  });
+});
+
+describe('arguments', () => {
+  const args = [{ a: [1, { b: 2 }] }];
+
+  it('are changed at one place, in a copy', () => {
+    expect(pathsIn(args)).toEqual([[0], [0, 'a'], [0, 'a', 0], [0, 'a', 1], [0, 'a', 1, 'b']]);
+    expect(replaced(args, [0, 'a', 1, 'b'], 'x')).toEqual([{ a: [1, { b: 'x' }] }]);
+    expect(without(args, [0, 'a', 0])).toEqual([{ a: [{ b: 2 }] }]);
+    expect(without(args, [0, 'a'])).toEqual([{}]);
+    expect(args).toEqual([{ a: [1, { b: 2 }] }]);
+  });
+
+  it('are frozen all the way down', () => {
+    const [first] = frozen([{ a: [{ b: 2 }] }]);
+    expect(Object.isFrozen(first?.a[0])).toBe(true);
+  });
+});

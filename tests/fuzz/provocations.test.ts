@@ -1,0 +1,67 @@
+import ts from 'typescript';
+import { describe, expect, it } from 'vitest';
+import { exportsOf, signaturesOf, textOf } from '../support/doc-rules.js';
+import { compilerOptions, entryPoints, importEntries } from '../support/repo.js';
+import { flawOfError } from './outcome.js';
+import { registry } from './registry.js';
+
+const modules = await importEntries();
+const functions = [...modules.values()].flatMap((module) =>
+  Object.entries(module).flatMap(([name, value]) =>
+    typeof value === 'function' && !isUnit(value) && !isClass(value) ? [name] : [],
+  ),
+);
+const entries = entryPoints().map(({ path }) => path);
+const exported = exportsOf(ts.createProgram(entries, compilerOptions()), entries);
+
+describe('the registry of calls', () => {
+  it('knows every exported function and no other', () => {
+    expect(Object.keys(registry).sort()).toEqual([...new Set(functions)].sort());
+  });
+
+  it('has a provocation for every cause that a @throws names', () => {
+    const lacking = Object.entries(registry).flatMap(([name, { provoked }]) => {
+      const causes = causesOf(name);
+      const given = Object.keys(provoked).length;
+      return given < causes.length ? [`${name}: ${given} for ${causes.join(' | ')}`] : [];
+    });
+    expect(lacking).toEqual([]);
+  });
+});
+
+const provocations = Object.entries(registry).flatMap(([name, { run, provoked }]) =>
+  Object.entries(provoked).map(([cause, args]) => ({ name, run, cause, args })),
+);
+
+describe('a documented cause of refusal', () => {
+  it.each(provocations)('$name: $cause', ({ run, args }) => {
+    let thrown: unknown;
+    try {
+      const result = run(args);
+      expect.fail(`gives ${JSON.stringify(result)}`);
+    } catch (error) {
+      thrown = error;
+    }
+    expect(flawOfError(thrown)).toBeUndefined();
+  });
+});
+
+/** What a `@throws` lists: its text without the class, cut at every comma and every "or". */
+function causesOf(name: string): readonly string[] {
+  const symbol = exported.get(name);
+  const [signature] = symbol ? signaturesOf(symbol) : [];
+  if (!signature) return [];
+  return ts
+    .getJSDocTags(signature)
+    .filter(({ tagName }) => tagName.text === 'throws')
+    .flatMap(({ comment }) => textOf(comment).split(/,\s*(?:or\s+)?|\s+or\s+/))
+    .filter((cause) => cause !== '');
+}
+
+function isUnit(value: object): boolean {
+  return 'numerator' in value;
+}
+
+function isClass(value: object): boolean {
+  return /^class\b/.test(Function.prototype.toString.call(value));
+}

@@ -1,0 +1,26 @@
+import { bearingCalls } from './calls/bearings.js';
+import type { Calls } from './calls/calls.js';
+import { crankshaftCalls } from './calls/crankshaft.js';
+import { cylinderCalls } from './calls/cylinders.js';
+import { judgingCalls, measuringCalls } from './calls/measuring.js';
+import { oilCalls } from './calls/oil.js';
+import { quantityCalls } from './calls/quantities.js';
+import { shelfCalls } from './calls/shelf.js';
+import { teachingCalls } from './calls/teaching.js';
+
+/**
+ * How every exported function is called: soundly, and once for each cause that
+ * its documentation says it refuses. A new function that is missing here fails
+ * the tests; units are covered by their table.
+ */
+export const registry: Readonly<Record<string, Calls>> = {
+  ...quantityCalls,
+  ...judgingCalls,
+  ...measuringCalls,
+  ...crankshaftCalls,
+  ...bearingCalls,
+  ...cylinderCalls,
+  ...oilCalls,
+  ...shelfCalls,
+  ...teachingCalls,
+};

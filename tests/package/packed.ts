@@ -1,0 +1,52 @@
+import { execFileSync } from 'node:child_process';
+import { mkdirSync, mkdtempSync, readFileSync, symlinkSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+
+const repo = new URL('../../', import.meta.url).pathname;
+
+/** The tarball that npm would publish, unpacked in an empty project as an install would leave it. */
+export interface Packed {
+  /** The tarball. */
+  readonly tarball: Uint8Array;
+  /** The empty project. */
+  readonly project: string;
+  /** The package in it. */
+  readonly packageDir: string;
+}
+
+/** Builds, packs and unpacks. Only the dependencies that the package declares are put beside it. */
+export function pack(): Packed {
+  const project = mkdtempSync(join(tmpdir(), 'crankwright-'));
+  const output = run('npm', ['pack', '--json', '--pack-destination', project], repo);
+  const [{ filename }] = JSON.parse(output.slice(output.indexOf('[\n')));
+  const tarball = join(project, filename);
+  const packageDir = join(project, 'node_modules', 'crankwright');
+  mkdirSync(packageDir, { recursive: true });
+  run('tar', ['-xzf', tarball, '-C', packageDir, '--strip-components=1'], project);
+  const { dependencies } = JSON.parse(readFileSync(join(packageDir, 'package.json'), 'utf8'));
+  for (const name of Object.keys(dependencies)) {
+    symlinkSync(join(repo, 'node_modules', name), join(project, 'node_modules', name));
+  }
+  return { tarball: readFileSync(tarball), project, packageDir };
+}
+
+/** Writes a file into the project and gives its path. */
+export function write(project: string, name: string, text: string): string {
+  const path = join(project, name);
+  writeFileSync(path, text);
+  return path;
+}
+
+/** Runs a program to its end and gives what it printed; throws with both outputs if it fails. */
+export function run(program: string, args: readonly string[], cwd: string): string {
+  try {
+    return execFileSync(program, args, { cwd, encoding: 'utf8', stdio: 'pipe' });
+  } catch (error) {
+    const { stdout, stderr } = error as { stdout: string; stderr: string };
+    throw new Error(`${program} ${args.join(' ')}\n${stdout}\n${stderr}`);
+  }
+}
+
+/** The TypeScript compiler of the repository. */
+export const tsc = join(repo, 'node_modules', 'typescript', 'bin', 'tsc');

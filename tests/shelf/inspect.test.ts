@@ -1,0 +1,192 @@
+import { format, inch, percentByVolume, thou, valueIn } from 'crankwright';
+import { actionsFrom, inspect, readSheet } from 'crankwright/shelf';
+import { describe, expect, it } from 'vitest';
+import { exampleText, type Json, spoilt } from './sheets.js';
+
+const inspected = (changes: Readonly<Record<string, Json | undefined>> = {}) =>
+  inspect(readSheet(spoilt(changes)));
+
+describe('inspect on the pump set', () => {
+  const found = inspected();
+
+  it('sends rods and mains to different steps', () => {
+    expect(found.rods?.plan).toMatchObject({ outcome: 'grind' });
+    expect(found.mains?.plan).toMatchObject({ outcome: 'grind' });
+    const steps = [found.rods?.plan, found.mains?.plan].map((plan) =>
+      plan && plan.outcome !== 'none' ? format(plan.undersize, thou) : plan?.outcome,
+    );
+    expect(steps).toEqual(['30.0 thou', '10.0 thou']);
+  });
+
+  it('names standard shells on a journal ground 0.020 in under', () => {
+    const rod2 = found.rods?.bearings[1];
+    // By hand: 1.7510 - 2 * 0.0618 - 1.6033 = 0.0241 in at the loosest.
+    expect(format(rod2?.fitted?.clearance.max as never, inch)).toBe('0.0241 in');
+    expect(rod2?.fitted?.explanation.kind).toBe('journal ground, shells not');
+    const action = actionsFrom(found).find(({ kind }) => kind === 'wrong shells');
+    expect(action).toMatchObject({ bearing: 'rod 2', shells: 'rod standard, hammered' });
+    if (action?.kind !== 'wrong shells') throw new Error('no such action');
+    expect(format(action.undersize, thou)).toBe('0.0 thou');
+    expect(format(action.journalUndersize, thou)).toBe('20.0 thou');
+  });
+
+  it('gives every finished rod journal shells from the shelf, and says what the mains lack', () => {
+    expect(found.rods?.bearings.map(({ shells }) => shells?.shell.name)).toEqual([
+      'rod 30 under',
+      'rod 30 under',
+    ]);
+    // By hand: 1.7506 - 2 * 0.0770 - 1.5950 = 0.0016 in; 1.7508 - 0.1540 - 1.5945 = 0.0023 in.
+    const clearance = found.rods?.bearings[0]?.shells?.clearance;
+    expect(format(clearance?.min as never, inch)).toBe('0.0016 in');
+    expect(format(clearance?.max as never, inch)).toBe('0.0023 in');
+    expect(found.mains?.bearings.map(({ shells }) => shells?.shell.name)).toEqual([
+      'main 10 under',
+      undefined,
+    ]);
+    expect(found.mains?.pairsToBuy).toBe(1);
+  });
+
+  it('finds the tapered bore, the tight ring and the diluted oil', () => {
+    const [first, second] = found.cylinders;
+    expect(second?.shape.form).toBe('tapered');
+    expect(second?.findings.map(({ feature, verdict }) => [feature, verdict])).toEqual([
+      ['out-of-round', 'within'],
+      ['taper', 'above'],
+      ['wear', 'above'],
+    ]);
+    expect(first?.rings.map(({ filing }) => filing.work)).toEqual(['file', 'fit as it is']);
+    expect(found.oil?.sample?.dilution.stage).toBe('critical');
+    expect(valueIn(found.oil?.sample?.fuel as never, percentByVolume)).toBeGreaterThan(5);
+  });
+
+  it('puts what wrecks the engine first', () => {
+    expect(actionsFrom(found).map(({ kind }) => kind)).toEqual([
+      'do not run',
+      'stop the leak',
+      'wrong shells',
+      'grind',
+      'grind',
+      'buy shells',
+      'fit shells',
+      'fit shells',
+      'fit shells',
+      'set the end play',
+      'ring',
+      'rebore',
+    ]);
+  });
+
+  it('is plain data: JSON carries it, and the sheet is left as it was', () => {
+    expect(JSON.parse(JSON.stringify(found))).toEqual(found);
+    const sheet = readSheet(exampleText('inch'));
+    const before = structuredClone(sheet);
+    expect(inspect(sheet)).toEqual(found);
+    expect(sheet).toEqual(before);
+  });
+});
+
+describe('inspect on other engines', () => {
+  it('does not grind journals worn a little, and leaves fitted shells that are right', () => {
+    const found = inspect(readSheet(exampleText('metric')));
+    expect(found.rods?.plan.outcome).toBe('use as it is');
+    expect(found.rods?.bearings.map(({ shells }) => shells?.shell.name)).toEqual([
+      'rod 0.25 under',
+      'rod 0.25 under',
+    ]);
+    const fit = actionsFrom(found).filter((action) => action.kind === 'fit shells');
+    expect(fit.map(({ bearing }) => bearing)).toEqual(['pulley main', 'flywheel main']);
+    expect(found.cylinders[0]?.piston?.finding).toBeUndefined();
+  });
+
+  it('plans a step to buy shells for where the shelf serves none, and says when none can', () => {
+    const bought = inspected({ 'shells[2].pairs': 0 });
+    expect(bought.rods?.plan).toMatchObject({ outcome: 'grind' });
+    expect(bought.rods?.pairsToBuy).toBe(2);
+    const lost = inspected({ 'crankshaft.rodJournals.minimum': '1.6000 in' });
+    expect(lost.rods?.plan.outcome).toBe('none');
+    expect(lost.rods?.bearings[0]?.matches).toEqual([]);
+    expect(lost.rods?.pairsToBuy).toBe(0);
+    expect(actionsFrom(lost)).toContainEqual({
+      kind: 'no step serves',
+      journals: 'rods',
+      defeatedBy: [],
+    });
+  });
+
+  it('passes every choice of the sheet on to the calculations', () => {
+    const plan = (changes: Readonly<Record<string, Json>>) => inspected(changes).mains?.plan;
+    const base = 'crankshaft.mainJournals';
+    const available = (changes: Readonly<Record<string, Json>>) => {
+      const cleans = plan(changes)?.because.find(({ kind }) => kind === 'cleans up');
+      return cleans?.kind === 'cleans up' ? format(cleans.available, inch) : undefined;
+    };
+    // Pulley main: 1.9984 smallest, 0.0007 out-of-round, 0.0010 runout, 0.0010 allowance.
+    expect(available({})).toBe('1.9957 in');
+    expect(available({ [`${base}.wear`]: 'all round' })).toBe('1.9964 in');
+    expect(available({ [`${base}.cleanUpAllowance`]: '0.002 in' })).toBe('1.9947 in');
+    expect(available({ 'mains[0].journal.runout': '0 in' })).toBe('1.9967 in');
+    expect(plan({ [`${base}.steps`]: ['standard', '20 under'] })).toMatchObject({
+      outcome: 'grind',
+    });
+    expect(plan({ [`${base}.minimum`]: '1.99 in' })).toMatchObject({ outcome: 'none' });
+    const loose = { [`${base}.wearAllowance`]: '0.005 in', [`${base}.shape`]: { max: '0.005 in' } };
+    const kept = inspected(loose);
+    expect(kept.mains?.plan.outcome).toBe('use as it is');
+    // Not ground, so the worn clearances count: 2.1263 - 0.1236 - 1.9976 = 0.0051 in.
+    const worn = actionsFrom(kept).filter(({ kind }) => kind === 'wrong clearance');
+    expect(worn).toHaveLength(2);
+  });
+
+  it('explains shells that are too small for their journal', () => {
+    const found = inspected({ 'rods[0].fittedShells': 'rod 30 under' });
+    const explanation = found.rods?.bearings[0]?.fitted?.explanation;
+    expect(explanation?.kind).toBe('shells undersize, journal not');
+    const action = actionsFrom(found).find(({ kind }) => kind === 'wrong shells');
+    if (action?.kind !== 'wrong shells') throw new Error('no such action');
+    expect(format(action.journalUndersize, thou)).toBe('20.0 thou');
+  });
+
+  it('takes oil, leak, thresholds and fuel as the sheet gives them', () => {
+    const measured = inspected({
+      'oil.leak': { drops: '6 per minute', dropVolume: '0.02 mL' },
+      'oil.thresholds': { act: '6 vol%', critical: '8 vol%', source: 'pump set manual' },
+      'oil.fuelViscosity': '0.5 cSt',
+    }).oil;
+    expect(measured?.leak?.basis.kind).toBe('specified');
+    expect(measured?.sample?.dilution.stage).toBe('normal');
+    expect(measured?.sample?.dilution.finding.basis).toEqual({
+      kind: 'specified',
+      by: 'pump set manual',
+    });
+    expect(measured?.sample?.fuelViscosity.basis.kind).toBe('specified');
+    const dry = inspected({ 'oil.leak': { flow: '0 mL/h' }, 'oil.sample': undefined });
+    expect(dry.oil?.leak?.untilAct).toEqual({ reached: false, settlesAt: 0 });
+    expect(actionsFrom(dry).map(({ kind }) => kind)).not.toContain('stop the leak');
+    const some = inspected({ 'oil.sample.viscosity': '190 cSt' });
+    expect(actionsFrom(some)[0]?.kind).toBe('change the oil');
+  });
+
+  it('judges pistons and rings where the bore is good', () => {
+    const found = inspected({
+      'cylinders[0].piston': '2.9900 in',
+      'cylinders[0].rings[1].gap': '0.020 in',
+    });
+    const work = actionsFrom(found).filter((action) => 'cylinder' in action);
+    expect(work.map(({ kind }) => kind)).toEqual(['wrong piston', 'ring', 'ring', 'rebore']);
+  });
+
+  it('inspects only what was measured', () => {
+    const bare = inspect(readSheet({ version: 1, engine: 'e', units: 'inch' }));
+    expect(bare).toEqual({ engine: 'e', units: 'inch', cylinders: [] });
+    expect(actionsFrom(bare)).toEqual([]);
+    const noShelf = inspected({
+      shells: undefined,
+      'rods[0].fittedShells': undefined,
+      'rods[1].fittedShells': undefined,
+      'mains[0].fittedShells': undefined,
+      'mains[1].fittedShells': undefined,
+    });
+    expect(noShelf.rods?.bearings[0]?.matches).toEqual([]);
+    expect(noShelf.rods?.pairsToBuy).toBe(2);
+  });
+});

@@ -1,0 +1,206 @@
+import { format, inch, RebuildInputError, thou } from 'crankwright';
+import { readSheet, SheetError } from 'crankwright/shelf';
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { exampleText, type Json, spoilt } from './sheets.js';
+
+function problemsOf(input: unknown): readonly { path: string; message: string }[] {
+  try {
+    readSheet(input);
+  } catch (error) {
+    if (error instanceof SheetError) return error.problems;
+    throw error;
+  }
+  return [];
+}
+
+describe('readSheet', () => {
+  it('reads every quantity of the example sheets into SI', () => {
+    const sheet = readSheet(exampleText('inch'));
+    expect(format(sheet.rods?.[1]?.journal.readings[3]?.diameter as never, inch)).toBe('1.6033 in');
+    expect(format(sheet.rods?.[1]?.journal.readings[2]?.station as never, inch)).toBe('1.2500 in');
+    expect(sheet.shells?.map(({ undersize }) => format(undersize, thou))).toEqual([
+      '0.0 thou',
+      '20.0 thou',
+      '30.0 thou',
+      '0.0 thou',
+      '10.0 thou',
+    ]);
+    expect(readSheet(exampleText('metric')).units).toBe('metric');
+    expect(readSheet(JSON.parse(exampleText('inch')))).toEqual(sheet);
+  });
+
+  it('names the path of a reading that cannot be read, and where it goes wrong', () => {
+    expect(problemsOf(spoilt({ 'rods[1].journal.readings[3].diameter': '2.12x in' }))).toEqual([
+      {
+        path: 'rods[1].journal.readings[3].diameter',
+        message: expect.stringMatching(
+          /^"2.12x in" has no unit of length at character 5 \("x in"\)/,
+        ),
+      },
+    ]);
+  });
+
+  it('tells all of ten mistakes in one error, and loses none', () => {
+    const problems = problemsOf(
+      spoilt({
+        version: 2,
+        'crankshaft.endPlay.readings[0].pulled': 13,
+        'rods[0].journal.readings[1].diameter': '53 in',
+        'rods[1].fittedShells': 'a shell nobody has',
+        'mains[0].housingBore': { min: '2.1263 in', max: '2.1262 in' },
+        'shells[1].undersize': '0.020 under',
+        'shells[2].pairs': -1,
+        'cylinders[0].name': 'cylinder 2',
+        'cylinders[1].colour': 'red',
+        'oil.sump': '1 qt',
+      }),
+    );
+    expect(problems.map(({ path }) => path).sort()).toEqual([
+      'crankshaft.endPlay.readings[0].pulled',
+      'cylinders[1].colour',
+      'cylinders[1].name',
+      'mains[0].housingBore',
+      'oil.sump',
+      'rods[0].journal.readings[1].diameter',
+      'rods[1].fittedShells',
+      'shells[1].undersize',
+      'shells[2].pairs',
+      'version',
+    ]);
+  });
+
+  it('looks for contradictions in what is sound beside what is not, at its own place', () => {
+    const problems = problemsOf(
+      spoilt({
+        'rods[0].housingBore': 'wide',
+        'crankshaft.rodJournals.standard': { min: '1.5995 in', max: '1.6000 in' },
+        'cylinders[0].piston': '3',
+        'cylinders[1].rings[0].gap': '0.39 in',
+      }),
+    );
+    expect(problems.map(({ path }) => path)).toEqual([
+      'rods[0].housingBore',
+      'cylinders[0].piston',
+      'rods[1].journal',
+      'cylinders[1] (gap)',
+    ]);
+  });
+
+  it.each<[string, Json | undefined, string, RegExp]>([
+    ['engine', undefined, 'engine', /is missing/],
+    ['engine', '  ', 'engine', /must not be empty/],
+    ['engine', 5, 'engine', /must be text/],
+    ['units', 'inches', 'units', /"inches" must be inch or metric/],
+    ['units', undefined, 'units', /is missing: inch or metric/],
+    ['rods', {}, 'rods', /must be a list/],
+    ['rods', [], 'rods', /at least 1 entry/],
+    ['rods[0].journal', 'x', 'rods[0].journal', /object with named fields/],
+    ['rods[0].journal', undefined, 'rods[0].journal', /is missing/],
+    ['rods[0].journal.readings', undefined, 'rods[0].journal.readings', /is missing/],
+    ['rods[0].housingBore', 1.75, 'rods[0].housingBore', /1.75 is not text; write number and unit/],
+    ['rods[0].housingBore', '1.75', 'rods[0].housingBore', /no unit, and length needs one/],
+    ['rods[0].journal.readings[2]', undefined, 'rods[0].journal.readings[2]', /is missing|object/],
+    [
+      'rods[0].journal.readings[0].diameter',
+      '16.046 in',
+      'rods[0].journal.readings[0].diameter',
+      /A digit has slipped/,
+    ],
+    ['rods[0].journal.readings[0].angle', '90 deg', 'rods[0].journal.readings', /was read twice/],
+    [
+      'crankshaft.rodJournals',
+      undefined,
+      'crankshaft.rodJournals',
+      /standard size of the journals/,
+    ],
+    [
+      'crankshaft.rodJournals.standard.max',
+      '1.6 in',
+      'crankshaft.rodJournals.standard',
+      /min is above max/,
+    ],
+    [
+      'crankshaft.rodJournals.standard',
+      { min: '1.5995 in', max: '1.6 in' },
+      'rods[0].journal',
+      /only wear smaller/,
+    ],
+    [
+      'crankshaft.rodJournals.oilClearance',
+      { max: '0.003 in' },
+      'crankshaft.rodJournals.oilClearance',
+      /both a min and a max/,
+    ],
+    [
+      'crankshaft.endPlay.limits',
+      { source: 'me' },
+      'crankshaft.endPlay.limits',
+      /a min, a max or both/,
+    ],
+    [
+      'crankshaft.endPlay.limits',
+      { min: '9 thou', max: '2 thou' },
+      'crankshaft.endPlay.limits',
+      /swap/,
+    ],
+    [
+      'crankshaft.mainJournals.wear',
+      'half',
+      'crankshaft.mainJournals.wear',
+      /one side or all round/,
+    ],
+    [
+      'cylinders[0].bore.ringTravel',
+      { min: '5 in', max: '6 in' },
+      'cylinders[0].bore',
+      /readings lie between/,
+    ],
+    ['cylinders[0].rings[0].gap', '0.39 in', 'cylinders[0] (gap)', /outside/],
+    ['shells', undefined, 'rods[0].fittedShells', /is not among the shells for rods/],
+    ['oil.line', ['32 cSt'], 'oil.line', /two points/],
+    ['oil.line[1].viscosity', '300 cSt', 'oil.line', /two points of one oil/],
+    ['oil.sample.temperature', '104 °F', 'oil (fuelViscosity)', /from 15 to 25 °C only/],
+    ['oil.sample.viscosity', '0.4 cSt', 'oil (sample)', /as thick as the fuel/],
+    ['oil.leak', { flow: '3 mL' }, 'oil.leak.flow', /no unit of flow/],
+    ['oil.leak', 'drips', 'oil.leak', /object with named fields/],
+    ['oil.thresholds', { act: '5 vol%', critical: '2 vol%' }, 'oil.thresholds', /swap/],
+    ['extra', 1, 'extra', /is not a field; known fields here: version, engine/],
+  ])('%s as %j is a problem at %s', (path, value, place, message) => {
+    const problems = problemsOf(spoilt({ [path]: value }));
+    const there = problems.find((problem) => problem.path === place);
+    expect(there?.message, JSON.stringify(problems)).toMatch(message);
+  });
+
+  it.each([
+    ['{ "version": 1, ', /is not JSON/],
+    ['[]', /must be an object/],
+    [null, /must be an object/],
+    [7, /must be an object/],
+  ])('refuses %j whole', (input, message) => {
+    expect(() => readSheet(input)).toThrow(message);
+    expect(() => readSheet(input)).toThrow(RebuildInputError);
+  });
+
+  it('takes __proto__ for an unknown field and nothing else', () => {
+    const text = '{ "version": 1, "engine": "e", "units": "inch", "__proto__": { "oil": 1 } }';
+    expect(problemsOf(text)).toEqual([
+      { path: '__proto__', message: expect.stringMatching(/not a field/) },
+    ]);
+  });
+
+  it('meets any JSON with a sheet or a SheetError', () => {
+    fc.assert(
+      fc.property(fc.json(), (text) => {
+        expect(problemsOf(text).length).toBeGreaterThan(0);
+      }),
+    );
+  });
+
+  it('lists the problems a line each, with their count', () => {
+    expect(() => readSheet({ version: 1, engine: 'e' })).toThrow(
+      /^sheet: 1 problem to correct before anything is inspected\. Each with its place:\n {2}units: is missing/,
+    );
+    expect(() => readSheet({ version: 1 })).toThrow(/^sheet: 2 problems to correct/);
+  });
+});

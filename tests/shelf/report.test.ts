@@ -1,0 +1,126 @@
+import { RebuildInputError } from 'crankwright';
+import { actionsFrom, describeAction, inspect, readSheet, report } from 'crankwright/shelf';
+import { describe, expect, it } from 'vitest';
+import { exampleText, type Json, spoilt } from './sheets.js';
+
+const reported = (changes: Readonly<Record<string, Json | undefined>> = {}) =>
+  report(inspect(readSheet(spoilt(changes))));
+
+describe('report', () => {
+  const text = reported();
+  /** The text with its line breaks undone, so that a sentence can be looked for. */
+  const flowing = text.replace(/\s+/g, ' ');
+
+  it('says what to do before it says why', () => {
+    const headings = text.split('\n').filter((_, i, lines) => /^-+$/.test(lines[i + 1] ?? ''));
+    expect(headings).toEqual([
+      'INSPECTION: pump set, vertical twin',
+      'WHAT TO DO',
+      'ROD JOURNALS',
+      'MAIN JOURNALS',
+      'END PLAY',
+      'CYLINDER 1',
+      'CYLINDER 2',
+      'OIL',
+      'WHO SET THE LIMITS',
+      'BEFORE YOU ACT',
+    ]);
+  });
+
+  it('names the standard shells on the ground journal as such', () => {
+    expect(flowing).toContain(
+      'rod 2, WRONG SHELLS: standard shells ("rod standard, hammered") on a journal ground 0.0200 in under: it will knock',
+    );
+  });
+
+  it('tells the sizes to grind to, which the rods and mains do not share', () => {
+    expect(flowing).toContain('grind the rod journals to 0.0300 in under: 1.5945 to 1.5950 in');
+    expect(flowing).toContain('grind the main journals to 0.0100 in under: 1.9895 to 1.9900 in');
+  });
+
+  it('says who set every limit, and shows the cautions', () => {
+    const marks = new Set(text.match(/\[\d+\]/g));
+    const listed = text.slice(text.indexOf('WHO SET')).match(/^\[\d+\]/gm);
+    expect([...marks].sort()).toEqual([...(listed ?? [])].sort());
+    expect(flowing).toContain('Fuel vapour in a crankcase can ignite');
+    expect(flowing).toContain("the maker's manual always wins");
+  });
+
+  it('fits the page, leaves no hole and no number that is none', () => {
+    for (const line of text.split('\n')) expect(line.length).toBeLessThanOrEqual(96);
+    expect(text).not.toMatch(/undefined|NaN|Infinity|\[object|-0\.0+\b/);
+    expect(text.endsWith('\n')).toBe(true);
+  });
+
+  it('prints in the units of the sheet, or in others when asked', () => {
+    const metric = report(inspect(readSheet(exampleText('metric'))));
+    expect(metric).toContain('41.733');
+    expect(metric.slice(0, metric.indexOf('WHO SET'))).not.toMatch(/\d in\b/);
+    const asked = report(inspect(readSheet(exampleText('inch'))), { units: 'metric' });
+    expect(asked).toContain('40.500 to 40.513 mm');
+    expect(() =>
+      report(inspect(readSheet(exampleText('inch'))), { units: 'cubits' as never }),
+    ).toThrow(RebuildInputError);
+    expect(() => report(undefined as never)).toThrow(RebuildInputError);
+  });
+
+  it('has nothing to do for an engine without findings', () => {
+    const bare = report(inspect(readSheet({ version: 1, engine: 'e', units: 'metric' })));
+    expect(bare).toContain('Nothing: every finding is within its limits.');
+    expect(bare).not.toContain('OIL');
+    expect(bare).not.toContain('WHO SET');
+  });
+});
+
+describe('describeAction', () => {
+  const said = (changes: Readonly<Record<string, Json | undefined>>) =>
+    actionsFrom(inspect(readSheet(spoilt(changes)))).map((action) =>
+      describeAction(action, { units: 'inch' }),
+    );
+
+  it.each<[string, Readonly<Record<string, Json | undefined>>, RegExp]>([
+    [
+      'change the oil',
+      { 'oil.sample.viscosity': '190 cSt' },
+      /^change the oil and find the leak; /,
+    ],
+    [
+      'no step serves',
+      { 'crankshaft.rodJournals.minimum': '1.6 in' },
+      /^the rod journals cannot be saved by grinding: another crankshaft/,
+    ],
+    [
+      'defeated by a journal',
+      { 'crankshaft.rodJournals.steps': ['20 under'] },
+      /^the rod journals cannot be saved by grinding \(rod 2\)/,
+    ],
+    [
+      'undersize shells on a standard journal',
+      {
+        'mains[0].fittedShells': 'main 10 under',
+      },
+      /^pulley main, WRONG SHELLS: 0.0100 in under shells \("main 10 under"\) on a standard journal: it cannot turn/,
+    ],
+    ['buy both pairs', { 'shells[2].pairs': 0 }, /^buy 2 pairs of shells for the rod journals/],
+    [
+      'wrong clearance',
+      {
+        'crankshaft.mainJournals.wearAllowance': '0.005 in',
+        'crankshaft.mainJournals.shape': { max: '0.005 in' },
+      },
+      /^flywheel main: other shells or a ground journal; oil clearance 0.0051 in/,
+    ],
+    ['wrong piston', { 'cylinders[0].piston': '2.99 in' }, /^cylinder 1: another piston/],
+    ['ring too open', { 'cylinders[0].rings[1].gap': '0.02 in' }, /second ring: use another ring/],
+    [
+      'file without a most',
+      { 'cylinderLimits.ringGap': { min: '0.009 in' } },
+      /^cylinder 1, top ring: file 0.0030 in off its ends/,
+    ],
+  ])('%s', (_, changes, sentence) => {
+    expect(
+      said(changes).some((text) => sentence.test(text)),
+      said(changes).join('\n'),
+    ).toBe(true);
+  });
+});
