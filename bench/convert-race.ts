@@ -1,4 +1,5 @@
 import npmConvert from 'convert';
+import configureMeasurements from 'convert-units';
 import convertUnits2 from 'convert-units-2';
 import Qty from 'js-quantities';
 import { unit } from 'mathjs';
@@ -15,6 +16,15 @@ interface Converter {
 
 const swift = Qty.swiftConverter('in', 'mm');
 const prepared = (x: number): number => valueIn(inch(x), mm);
+
+const named = (name: string, to_anchor: number) => ({
+  name: { singular: name, plural: name },
+  to_anchor,
+});
+/** Its own tables round the inch; this is its engine, fed with exact factors. */
+const convertUnits3 = configureMeasurements<string, string, string>({
+  length: { systems: { all: { in: named('in', 254), mm: named('mm', 10) } } },
+});
 
 const OURS: Converter = {
   name: "crankwright  convert(x, 'in', 'mm')",
@@ -37,6 +47,13 @@ const ORDINARY_PEERS: readonly Converter[] = [
     convertAll(inches, out) {
       let i = 0;
       for (const x of inches) out[i++] = convertUnits2(x).from('in').to('mm');
+    },
+  },
+  {
+    name: 'convert-units 3 beta  with exact factors',
+    convertAll(inches, out) {
+      let i = 0;
+      for (const x of inches) out[i++] = convertUnits3(x).from('in').to('mm');
     },
   },
   {

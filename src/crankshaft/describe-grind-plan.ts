@@ -8,7 +8,7 @@ import {
 } from '../judging/describe.js';
 import { madeHere } from '../judging/made-here.js';
 import type { Length } from '../quantities/dimensions.js';
-import type { GrindPlan, GrindReason } from './grind-plan.js';
+import type { GrindPlan, GrindReason } from './grind-types.js';
 
 /**
  * Says a grind plan in sentences: the decision first, then one for each step

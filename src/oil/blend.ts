@@ -62,7 +62,7 @@ export function blendViscosity<L extends BlendingLaw>(blend: {
   let whole = 0;
   blend.parts.forEach((part, i) => {
     guardObject(`parts[${i}]`, part);
-    const fraction = guardFraction(`parts[${i}].fraction`, part.fraction);
+    const fraction = guardShare(`parts[${i}].fraction`, part.fraction);
     whole += fraction;
     index += fraction * law.index(guardViscosity(`parts[${i}].viscosity`, part.viscosity));
   });
@@ -152,7 +152,7 @@ function lawNamed(name: BlendingLaw): Law {
   return laws[guardWord('law', name, ['ASTM D7152', 'Refutas'])];
 }
 
-function guardFraction<F extends VolumeFraction | MassFraction>(parameter: string, value: F): F {
+function guardShare<F extends VolumeFraction | MassFraction>(parameter: string, value: F): F {
   guardBetween(parameter, value as VolumeFraction, 'volumeFraction', [0, 1], 'percentByVolume(5)');
   return value;
 }

@@ -6,6 +6,7 @@ import type {
   Temperature,
   Time,
   Volume,
+  VolumeFraction,
 } from '../quantities/dimensions.js';
 
 /** From 0.21 mm²/s, where the viscosity equation begins, to 2·10⁷ mm²/s, where it ends. */
@@ -31,3 +32,11 @@ export const guardFlow = (parameter: string, value: Flow): Flow =>
 /** A rate of events or of loss: up to a thousand a second. */
 export const guardRate = (parameter: string, value: Rate): Rate =>
   guardBetween(parameter, value, 'rate', [0, 1000], 'perMinute(12)');
+
+/** Fuel in oil by volume, from none to so much. */
+export const guardFraction = (
+  parameter: string,
+  value: VolumeFraction,
+  most: number,
+): VolumeFraction =>
+  guardBetween(parameter, value, 'volumeFraction', [0, most], 'percentByVolume(5)');

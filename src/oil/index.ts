@@ -8,16 +8,18 @@ export {
   petrolAt20C,
 } from './blend.js';
 export {
-  commonDrop,
   type DilutionFinding,
   type DilutionStage,
   type DilutionThresholds,
   dilutionFinding,
+} from './dilution.js';
+export {
+  commonDrop,
   dripFlow,
   fuelInSump,
   type SumpFuel,
   type SumpLeak,
   type TimeToDilution,
   timeToDilution,
-} from './dilution.js';
+} from './sump.js';
 export { type ViscosityLine, type ViscosityPoint, viscosityAt } from './viscosity.js';

@@ -1,6 +1,6 @@
 import type { UndersizeMismatch } from '../bearings/explain.js';
 import type { ShellMatch } from '../bearings/match.js';
-import type { GrindPlan } from '../crankshaft/grind-plan.js';
+import type { GrindPlan } from '../crankshaft/grind-types.js';
 import type { Finding } from '../judging/judge.js';
 import type { Span } from '../judging/limits.js';
 import { madeHere } from '../judging/made-here.js';

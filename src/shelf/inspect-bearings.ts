@@ -1,7 +1,8 @@
 import { oilClearanceSpan } from '../bearings/clearance.js';
 import { type ClearanceExplanation, explainClearance } from '../bearings/explain.js';
 import { matchShells, type ShellMatch } from '../bearings/match.js';
-import { type GrindPlan, grindPlan } from '../crankshaft/grind-plan.js';
+import { grindPlan } from '../crankshaft/grind-plan.js';
+import type { GrindPlan } from '../crankshaft/grind-types.js';
 import { undersizeSteps } from '../crankshaft/undersize.js';
 import { type Finding, judge } from '../judging/judge.js';
 import type { Span } from '../judging/limits.js';

@@ -1,12 +1,7 @@
 import type { Basis } from '../judging/basis.js';
 import { fuelFraction, petrolAt20C } from '../oil/blend.js';
-import {
-  type DilutionFinding,
-  dilutionFinding,
-  dripFlow,
-  type TimeToDilution,
-  timeToDilution,
-} from '../oil/dilution.js';
+import { type DilutionFinding, dilutionFinding } from '../oil/dilution.js';
+import { dripFlow, type TimeToDilution, timeToDilution } from '../oil/sump.js';
 import { viscosityAt } from '../oil/viscosity.js';
 import type {
   Flow,

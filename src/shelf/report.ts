@@ -11,7 +11,7 @@ import {
 } from '../judging/describe.js';
 import type { Finding } from '../judging/judge.js';
 import { madeHere } from '../judging/made-here.js';
-import type { TimeToDilution } from '../oil/dilution.js';
+import type { TimeToDilution } from '../oil/sump.js';
 import type { KinematicViscosity, Length } from '../quantities/dimensions.js';
 import { format, formatNumber } from '../quantities/format.js';
 import { tradeUnit, type UnitSystem } from '../quantities/systems.js';

@@ -12,13 +12,13 @@ import { boreShape } from '../measuring/bore.js';
 import { journalShape } from '../measuring/journal.js';
 import {
   guardFlow,
+  guardFraction,
   guardRate,
   guardTemperature,
   guardViscosity,
   guardVolume,
 } from '../oil/guards.js';
 import { viscosityAt } from '../oil/viscosity.js';
-import type { VolumeFraction } from '../quantities/dimensions.js';
 import { RebuildInputError } from '../quantities/error.js';
 import {
   chosen,
@@ -83,8 +83,8 @@ const line = z
   .tuple([point, point], { error: 'must be a list of two points, each temperature and viscosity' })
   .superRefine(accepting((points) => viscosityAt(points, points[0].temperature)));
 
-const fraction = quantity('volumeFraction', (parameter, value: VolumeFraction) =>
-  guardBetween(parameter, value, 'volumeFraction', [0, 0.99], 'percentByVolume(5)'),
+const fraction = quantity('volumeFraction', (parameter, value) =>
+  guardFraction(parameter, value, 0.99),
 );
 
 const dropVolume = quantity('volume', (parameter, value) =>

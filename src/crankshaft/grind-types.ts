@@ -1,0 +1,150 @@
+import type { Basis } from '../judging/basis.js';
+import type { Finding } from '../judging/judge.js';
+import type { Span } from '../judging/limits.js';
+import type { OwnLimits } from '../judging/own-limits.js';
+import type { Length } from '../quantities/dimensions.js';
+
+/** What a grinder has to know of one journal; `journalShape` gives most of it. */
+export interface JournalToGrind {
+  /** What it is called on the bench. */
+  readonly name: string;
+  /** Smallest diameter read [m]. */
+  readonly smallest: Length;
+  /** Largest diameter read [m]. */
+  readonly largest: Length;
+  /** Worst out-of-round of any station [m]. */
+  readonly outOfRound: Length;
+  /** Worst taper [m]. */
+  readonly taper: Length;
+  /** Full indicator reading against the axis it will be ground about; by default none [m]. */
+  readonly runout?: Length;
+}
+
+/** What `grindPlan` decides from. */
+export interface GrindRequest {
+  /** All journals of one kind, all mains or all rod journals: they share one step. */
+  readonly journals: readonly JournalToGrind[];
+  /** The maker's span for a standard journal [m]. */
+  readonly standard: Span<Length>;
+  /** Undersizes that may be ground to, such as `undersizeSteps('inch')` [m]. */
+  readonly steps: readonly Length[];
+  /** Undersizes that shells are at hand for; by default any step [m]. */
+  readonly shellsAtHand?: readonly Length[];
+  /** Smallest journal that the maker allows; by default none is known [m]. */
+  readonly minimum?: Length;
+  /** Stock left for the wheel below the smallest reading, on the diameter; by default 0.001 in [m]. */
+  readonly cleanUpAllowance?: Length;
+  /**
+   * How the journal wore. `'one side'`, the default and the safe one: loads
+   * wear a crank journal on one side, and ground about its old axis it cleans up only
+   * at its smallest diameter less its out-of-round. `'all round'`: it cleans up
+   * at its smallest diameter.
+   */
+  readonly wear?: 'one side' | 'all round';
+  /** How far a journal may be worn below the target and still be used as it is; by default 0.0005 in [m]. */
+  readonly wearAllowance?: Length;
+  /** Out-of-round and taper that a journal may keep without being ground; by default 0.0005 in each. */
+  readonly shape?: OwnLimits<'length'>;
+}
+
+/** What is to happen to one journal. */
+export interface JournalWork {
+  /** What it is called on the bench. */
+  readonly name: string;
+  /** Whether it is good as it is or must be ground to the target. */
+  readonly work: 'use as it is' | 'grind';
+  /** Metal that comes off its largest diameter, if it is ground [m]. */
+  readonly stockRemoved?: Span<Length>;
+}
+
+/** Why a step was taken or passed over, by its `kind`. */
+export type GrindReason =
+  | {
+      /** The journal is too far gone for the step. */
+      readonly kind: 'does not clean up';
+      /** The step [m]. */
+      readonly undersize: Length;
+      /** Which journal. */
+      readonly journal: string;
+      /** The largest round journal that is left in it [m]. */
+      readonly available: Length;
+      /** What the step asks for [m]. */
+      readonly target: Span<Length>;
+    }
+  | {
+      /** The caller has no shells for the step. */
+      readonly kind: 'no shells at hand';
+      /** The step [m]. */
+      readonly undersize: Length;
+    }
+  | {
+      /** The step would go below what the maker allows. */
+      readonly kind: 'below the minimum';
+      /** The step [m]. */
+      readonly undersize: Length;
+      /** What the step asks for [m]. */
+      readonly target: Span<Length>;
+      /** The maker's minimum [m]. */
+      readonly minimum: Length;
+    }
+  | {
+      /** The journal needs no work at the step. */
+      readonly kind: 'good as it is';
+      /** Which journal. */
+      readonly journal: string;
+      /** The step [m]. */
+      readonly undersize: Length;
+      /** How far it is worn below the target at its smallest, if it is [m]. */
+      readonly worn?: Length;
+      /** Who allows that wear. */
+      readonly basis?: Basis;
+    }
+  | {
+      /** The journal can be ground to the step. */
+      readonly kind: 'cleans up';
+      /** Which journal. */
+      readonly journal: string;
+      /** The step [m]. */
+      readonly undersize: Length;
+      /** The largest round journal that is left in it [m]. */
+      readonly available: Length;
+    }
+  | {
+      /** The journal is too far out of shape to be used as it is. */
+      readonly kind: 'shape';
+      /** Which journal. */
+      readonly journal: string;
+      /** Its out-of-round or taper, the worse, against the limit. */
+      readonly finding: Finding<'length'>;
+    }
+  | {
+      /** What was left for the wheel wherever something is ground. */
+      readonly kind: 'allowance';
+      /** Stock below the smallest reading, on the diameter [m]. */
+      readonly cleanUpAllowance: Length;
+      /** Who asks for it. */
+      readonly basis: Basis;
+    };
+
+/** The decision for all journals of one kind, with its reasons. */
+export type GrindPlan =
+  | {
+      /** `use as it is`: nothing is machined. `grind`: at least one journal is. */
+      readonly outcome: 'use as it is' | 'grind';
+      /** The common step, below standard, on the diameter; shells are named by it [m]. */
+      readonly undersize: Length;
+      /** What every journal must measure when it is done [m]. */
+      readonly target: Span<Length>;
+      /** What happens to each journal. */
+      readonly journals: readonly JournalWork[];
+      /** Why: steps passed over, then the journals at this one. */
+      readonly because: readonly GrindReason[];
+    }
+  | {
+      /** No step serves. */
+      readonly outcome: 'none';
+      /** The journals that no step with shells cleans up; empty if only shells or the minimum stand in the way. */
+      readonly defeatedBy: readonly string[];
+      /** Why, step by step. */
+      readonly because: readonly GrindReason[];
+    };
