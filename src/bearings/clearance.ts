@@ -1,4 +1,4 @@
-import { guardDiameter, guardLength, guardObject, guardSmall } from '../judging/guards.js';
+import { guardDiameter, guardLength, guardObject, guardUndersize } from '../judging/guards.js';
 import { guardSpan, type SizeOrSpan, type Span } from '../judging/limits.js';
 import type { BasedLimits } from '../judging/own-limits.js';
 import type { Length } from '../quantities/dimensions.js';
@@ -102,7 +102,7 @@ export function shellWallFor(shell: {
 }): Length {
   guardObject('shell', shell);
   const standardWall = guardShellWall('standardWall', shell.standardWall);
-  const undersize = guardSmall('undersize', shell.undersize);
+  const undersize = guardUndersize('undersize', shell.undersize);
   return (standardWall + undersize / 2) as Length;
 }
 
@@ -141,6 +141,12 @@ export function recommendedOilClearance(journal: Length): Recommendation {
   };
 }
 
+/** Limits of an oil clearance: at most a hundredth of the journal. */
+export const guardClearanceLimit =
+  (journal: Length) =>
+  (parameter: string, bound: Length): Length =>
+    guardLength(parameter, bound, 0, journal / 100);
+
 /** A half shell's wall: from foil to a heavy cast shell. */
 export const guardShellWall = (parameter: string, value: Length): Length =>
-  guardLength(parameter, value, 0.0002, 0.05);
+  guardLength(parameter, value, 0.0002, 0.02);

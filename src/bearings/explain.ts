@@ -2,17 +2,19 @@ import { undersizeSteps } from '../crankshaft/undersize.js';
 import { describe, guardWording, say, type Wording } from '../judging/describe.js';
 import {
   guardDiameter,
+  guardFields,
   guardLength,
   guardList,
-  guardObject,
-  guardSmall,
+  guardTolerance,
+  guardUndersize,
 } from '../judging/guards.js';
 import { type Finding, judge } from '../judging/judge.js';
 import { madeHere } from '../judging/made-here.js';
-import { type OwnLimits, ownLimitsOr } from '../judging/own-limits.js';
+import { OWN_LIMITS, type OwnLimits, ownLimitsOr } from '../judging/own-limits.js';
 import type { Length } from '../quantities/dimensions.js';
 import { RebuildInputError } from '../quantities/error.js';
-import { recommendedOilClearance } from './clearance.js';
+import { thou } from '../quantities/units.js';
+import { guardClearanceLimit, recommendedOilClearance } from './clearance.js';
 
 /** A clearance to be explained. */
 export interface ClearanceQuestion extends OwnLimits<'length'> {
@@ -22,6 +24,8 @@ export interface ClearanceQuestion extends OwnLimits<'length'> {
   readonly journal: Length;
   /** Undersizes that shells and journals come in; by default 10, 20 and 30 thou [m]. */
   readonly steps?: readonly Length[];
+  /** How far above its limits a matched clearance may be worn and still count; by default 0.002 in [m]. */
+  readonly wearAllowance?: Length;
 }
 
 /** Journal and shells of different undersizes. */
@@ -52,9 +56,10 @@ export type ClearanceExplanation =
 /**
  * Asks whether a wrong clearance is explained by an undersize step: a ground
  * journal running in shells made for a larger one, which is loose by just
- * that step and knocks, or the reverse, which cannot turn. A clearance that
- * would be right, or worn by no more than a quarter of the smallest step, once the step
- * is taken away counts as explained.
+ * that step and knocks, or the reverse, which is tight by it. A step explains the
+ * clearance if matching shells would leave one within the limits, or above them by no more than
+ * the wear allowance; `matched` says which. Steps no larger than the limits are wide explain
+ * nothing: they cannot be told from wear.
  *
  * @param question - the clearance, its journal, and the limits and steps if they are known [m]
  * @returns what explains it, with the clearance that matching shells would leave
@@ -71,14 +76,20 @@ export type ClearanceExplanation =
  * ```
  */
 export function explainClearance(question: ClearanceQuestion): ClearanceExplanation {
-  guardObject('question', question);
+  guardFields('question', question, [
+    'clearance',
+    'journal',
+    'steps',
+    'wearAllowance',
+    ...OWN_LIMITS,
+  ]);
   const journal = guardDiameter('journal', question.journal);
   const clearance = guardLength('clearance', question.clearance, -0.02, 0.02);
   const { limits, basis } = ownLimitsOr(
     'question',
     question,
-    'length',
     recommendedOilClearance(journal),
+    guardClearanceLimit(journal),
   );
   const { min, max } = limits;
   if (min === undefined || max === undefined) {
@@ -90,25 +101,28 @@ export function explainClearance(question: ClearanceQuestion): ClearanceExplanat
     });
   }
   const steps = guardSteps(question.steps ?? undersizeSteps('inch'));
+  const wear = guardTolerance('wearAllowance', question.wearAllowance ?? thou(2));
   const judgeAs = (value: Length) =>
     judge({ feature: 'oil clearance', dimension: 'length', value, limits, basis });
 
   const finding = judgeAs(clearance);
   if (finding.verdict === 'within') return { kind: 'as it should be', finding };
   const loose = finding.verdict === 'above';
-  const matches = steps
+  const explains = (matched: Finding<'length'>) =>
+    matched.verdict === 'within' || (matched.verdict === 'above' && matched.margin >= -wear - 1e-9);
+  const [best] = steps
+    .filter((step) => step > max - min + 1e-9)
     .map((mismatch) => ({
       mismatch,
       matched: judgeAs((loose ? clearance - mismatch : clearance + mismatch) as Length),
     }))
+    .filter(({ matched }) => explains(matched))
     .sort((a, b) => b.matched.margin - a.matched.margin);
-  const [best] = matches;
-  const allowance = Math.min(...steps) / 4;
-  if (best && best.matched.margin >= -allowance) {
-    const kind = loose ? 'journal ground, shells not' : 'shells undersize, journal not';
-    return { kind, finding, ...best };
+  if (best === undefined) {
+    return { kind: loose ? 'too loose, unexplained' : 'too tight, unexplained', finding };
   }
-  return { kind: loose ? 'too loose, unexplained' : 'too tight, unexplained', finding };
+  const kind = loose ? 'journal ground, shells not' : 'shells undersize, journal not';
+  return { kind, finding, ...best };
 }
 
 /**
@@ -138,9 +152,9 @@ function sentence(explanation: ClearanceExplanation, wording: Wording): string {
   const length = (value: Length) => say(value, 'length', wording.units);
   switch (explanation.kind) {
     case 'journal ground, shells not':
-      return `the journal is ground ${length(explanation.mismatch)} below what these shells are made for: it will knock; matching shells would leave ${length(explanation.matched.value)}`;
+      return `the journal is ground ${length(explanation.mismatch)} below what these shells are made for: ${consequence(explanation, wording)}`;
     case 'shells undersize, journal not':
-      return `these shells are for a journal ground ${length(explanation.mismatch)} smaller: it cannot turn; matching shells would leave ${length(explanation.matched.value)}`;
+      return `these shells are for a journal ground ${length(explanation.mismatch)} smaller: ${consequence(explanation, wording)}`;
     case 'as it should be':
       return describe(explanation.finding, wording);
     default:
@@ -148,10 +162,23 @@ function sentence(explanation: ClearanceExplanation, wording: Wording): string {
   }
 }
 
+/** What a mismatch does, and what matching shells would leave. */
+export function consequence(
+  { kind, finding, matched }: UndersizeMismatch,
+  wording: Wording,
+): string {
+  const tight = finding.value <= 0 ? 'it cannot turn' : 'it has too little oil';
+  const effect = kind === 'journal ground, shells not' ? 'it will knock' : tight;
+  const left = `matching shells would leave ${say(matched.value, 'length', wording.units)}`;
+  if (matched.verdict === 'within') return `${effect}; ${left}`;
+  const excess = say(-matched.margin as Length, 'length', wording.units);
+  return `${effect}; ${left}, still ${excess} above the limit`;
+}
+
 function guardSteps(steps: readonly Length[]): readonly Length[] {
   guardList('steps', steps, 1, 'undersize');
   const ground = steps
-    .map((step, i) => guardSmall(`steps[${i}]`, step))
+    .map((step, i) => guardUndersize(`steps[${i}]`, step))
     .filter((step) => step > 1e-9);
   if (ground.length > 0) return ground;
   throw new RebuildInputError({

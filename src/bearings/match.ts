@@ -1,9 +1,21 @@
-import { guardDiameter, guardList, guardObject, guardSmall, guardText } from '../judging/guards.js';
+import {
+  guardDiameter,
+  guardFields,
+  guardList,
+  guardObject,
+  guardText,
+  guardUndersize,
+} from '../judging/guards.js';
 import { type Finding, judgeSpan } from '../judging/judge.js';
 import { guardSpan, type SizeOrSpan, type Span } from '../judging/limits.js';
-import { type OwnLimits, ownLimitsOr } from '../judging/own-limits.js';
+import { OWN_LIMITS, type OwnLimits, ownLimitsOr } from '../judging/own-limits.js';
 import type { Length } from '../quantities/dimensions.js';
-import { guardShellWall, oilClearanceSpan, recommendedOilClearance } from './clearance.js';
+import {
+  guardClearanceLimit,
+  guardShellWall,
+  oilClearanceSpan,
+  recommendedOilClearance,
+} from './clearance.js';
 
 /** A pair of half shells on the shelf. */
 export interface Shell {
@@ -59,15 +71,15 @@ export interface ShellMatch {
  * ```
  */
 export function matchShells(search: ShellSearch): readonly ShellMatch[] {
-  guardObject('search', search);
+  guardFields('search', search, ['journal', 'housingBore', 'shells', ...OWN_LIMITS]);
   const journal = guardSpan('journal', search.journal, guardDiameter);
   const housingBore = guardSpan('housingBore', search.housingBore, guardDiameter);
   guardList('shells', search.shells, 1, 'shell');
   const { limits, basis } = ownLimitsOr(
     'search',
     search,
-    'length',
     recommendedOilClearance(journal.max),
+    guardClearanceLimit(journal.max),
   );
   return search.shells
     .map((shell, i): ShellMatch => {
@@ -88,6 +100,6 @@ export function matchShells(search: ShellSearch): readonly ShellMatch[] {
 function guardShell(at: string, shell: Shell): void {
   guardObject(at, shell);
   guardText(`${at}.name`, shell.name);
-  guardSmall(`${at}.undersize`, shell.undersize);
+  guardUndersize(`${at}.undersize`, shell.undersize);
   guardSpan(`${at}.wall`, shell.wall, guardShellWall);
 }

@@ -76,7 +76,7 @@ function obstacle(reason: GrindReason, length: (value: Length) => string): strin
     case 'does not clean up':
       return `${reason.journal} does not clean up (${length(reason.available)} left, ${length(reason.target.max)} wanted)`;
     case 'no shells at hand':
-      return 'no shells at hand';
+      return 'not enough shells at hand';
     case 'below the minimum':
       return `${length(reason.target.min)} is below the minimum ${length(reason.minimum)}`;
     default:
@@ -84,12 +84,18 @@ function obstacle(reason: GrindReason, length: (value: Length) => string): strin
   }
 }
 
+function outsideBy(outside: Length, length: (value: Length) => string): string {
+  return outside < 0
+    ? `worn ${length(-outside as Length)} below it`
+    : `${length(outside)} above it`;
+}
+
 /** How each journal stands at the step that was taken. */
 function standing(reason: GrindReason, wording: Wording): readonly string[] {
   const length = (value: Length) => say(value, 'length', wording.units);
   switch (reason.kind) {
     case 'good as it is': {
-      const worn = reason.worn === undefined ? '' : `, worn ${length(reason.worn)} below it`;
+      const worn = reason.outside === undefined ? '' : `, ${outsideBy(reason.outside, length)}`;
       const note = reason.basis === undefined ? '' : ` ${noteOf(reason.basis, wording)}`;
       return [
         `${reason.journal} is good as it is at ${nameUndersize(reason.undersize, wording)}${worn}${note}`,

@@ -1,7 +1,18 @@
-import { guardClearance, guardList, guardObject } from '../judging/guards.js';
+import {
+  guardClearance,
+  guardFields,
+  guardLength,
+  guardList,
+  guardObject,
+} from '../judging/guards.js';
 import { type Finding, judgeSpan } from '../judging/judge.js';
 import type { Span } from '../judging/limits.js';
-import { type BasedLimits, type OwnLimits, ownLimitsOr } from '../judging/own-limits.js';
+import {
+  type BasedLimits,
+  OWN_LIMITS,
+  type OwnLimits,
+  ownLimitsOr,
+} from '../judging/own-limits.js';
 import type { Length } from '../quantities/dimensions.js';
 import { thou } from '../quantities/units.js';
 
@@ -23,9 +34,15 @@ export interface EndPlay {
   readonly finding: Finding<'length'>;
 }
 
+/** What end play may be limited to; a bare number in inches is far more. */
+const guardFloat = (parameter: string, bound: Length) => guardLength(parameter, bound, 0, 0.003);
+
 const rule = (): BasedLimits<'length'> => ({
   limits: { min: thou(4), max: thou(10) },
-  basis: { kind: 'common practice', rule: 'crankshaft end play of 0.004 to 0.010 in' },
+  basis: {
+    kind: 'common practice',
+    rule: 'crankshaft end play of 0.004 to 0.010 in (0.10 to 0.25 mm)',
+  },
 });
 
 /**
@@ -48,6 +65,7 @@ export function endPlay(
   readings: readonly EndPlayReading[],
   options: OwnLimits<'length'> = {},
 ): EndPlay {
+  guardFields('options', options, OWN_LIMITS);
   guardList('readings', readings, 1, 'reading');
   const floats = readings.map((reading, i) => {
     guardObject(`readings[${i}]`, reading);
@@ -56,7 +74,7 @@ export function endPlay(
     return Math.abs(pulled - pushed) as Length;
   });
   const span = { min: Math.min(...floats) as Length, max: Math.max(...floats) as Length };
-  const { limits, basis } = ownLimitsOr('options', options, 'length', rule());
+  const { limits, basis } = ownLimitsOr('options', options, rule(), guardFloat);
   return {
     mean: (floats.reduce((sum, float) => sum + float, 0) / floats.length) as Length,
     span,

@@ -1,16 +1,21 @@
 import type { Basis } from '../judging/basis.js';
 import {
   guardDiameter,
+  guardFields,
+  guardFlaw,
   guardList,
   guardObject,
-  guardSmall,
+  guardStock,
   guardText,
+  guardTolerance,
+  guardUndersize,
   guardWord,
+  showLength,
 } from '../judging/guards.js';
-import { type Finding, judge } from '../judging/judge.js';
+import type { Finding } from '../judging/judge.js';
 import { guardSpan, type Span } from '../judging/limits.js';
-import { type BasedLimits, ownLimitsOr } from '../judging/own-limits.js';
-import { journalShapeRule } from '../measuring/shape-rule.js';
+import { type BasedLimits, OWN_LIMITS } from '../judging/own-limits.js';
+import { journalShapeLimits, judgeJournalShape } from '../measuring/shape-rule.js';
 import type { Length } from '../quantities/dimensions.js';
 import { RebuildInputError } from '../quantities/error.js';
 import { thou } from '../quantities/units.js';
@@ -22,13 +27,13 @@ import type {
   JournalWork,
 } from './grind-types.js';
 
-const WEAR_RULE: Basis = {
+const SIZE_RULE: Basis = {
   kind: 'common practice',
-  rule: 'a journal worn up to 0.0005 in below its new size is used if the clearance allows',
+  rule: 'a journal within 0.0005 in (0.013 mm) of its size is used if the clearance allows',
 };
 const ALLOWANCE_RULE: Basis = {
   kind: 'common practice',
-  rule: '0.001 in is left for the wheel to clean up',
+  rule: '0.001 in (0.025 mm) is left for the wheel to clean up',
 };
 
 /**
@@ -58,82 +63,95 @@ const ALLOWANCE_RULE: Basis = {
 export function grindPlan(request: GrindRequest): GrindPlan {
   const job = guardRequest(request);
   const because: GrindReason[] = [];
-  const defeated = new Set<string>();
+  let defeated: readonly string[] = [];
   for (const undersize of job.steps) {
-    const attempt = tryStep(job, undersize);
-    if (attempt.serves) {
+    const { journals, because: reasons } = tryStep(job, undersize);
+    because.push(...reasons);
+    if (journals) {
       return {
-        outcome: attempt.journals.some(({ work }) => work === 'grind') ? 'grind' : 'use as it is',
+        outcome: journals.some(({ work }) => work === 'grind') ? 'grind' : 'use as it is',
         undersize,
         target: targetAt(job.standard, undersize),
-        journals: attempt.journals,
-        because: [...because, ...attempt.because],
+        journals,
+        because,
       };
     }
-    because.push(...attempt.because);
-    defeated.clear();
-    for (const reason of attempt.because) {
-      if (reason.kind === 'does not clean up') defeated.add(reason.journal);
-    }
+    defeated = reasons.flatMap((why) => (why.kind === 'does not clean up' ? [why.journal] : []));
   }
-  return { outcome: 'none', defeatedBy: [...defeated], because };
+  return { outcome: 'none', defeatedBy: defeated, because };
 }
 
 type Job = ReturnType<typeof guardRequest>;
 
+/** A step tried on every journal. */
 interface Attempt {
-  readonly serves: boolean;
-  readonly journals: readonly JournalWork[];
+  /** What is done to each, if the step serves. */
+  readonly journals?: readonly JournalWork[];
+  /** What stands in its way, or how each journal stands at it. */
   readonly because: readonly GrindReason[];
 }
 
 function tryStep(job: Job, undersize: Length): Attempt {
   const target = targetAt(job.standard, undersize);
-  const because: GrindReason[] = [];
-  const journals: JournalWork[] = [];
-  let serves = true;
-  let grinds = false;
-  if (job.shellsAtHand && !job.shellsAtHand.some((shell) => sameSize(shell, undersize))) {
-    because.push({ kind: 'no shells at hand', undersize });
-    serves = false;
+  const tried = job.journals.map((journal) => tryJournal(journal, job, undersize, target));
+  const smallest = Math.min(...tried.map((each) => each.smallest ?? Infinity));
+  const { minimum } = job;
+  const obstacles: GrindReason[] = [
+    ...(lacksShells(job, undersize) ? [{ kind: 'no shells at hand' as const, undersize }] : []),
+    ...tried.filter(({ work }) => work === undefined).flatMap(({ because }) => because),
+    ...(minimum !== undefined && smallest < minimum - NANOMETRE
+      ? [{ kind: 'below the minimum' as const, undersize, target, minimum }]
+      : []),
+  ];
+  if (obstacles.length > 0) return { because: obstacles };
+  const journals = tried.flatMap(({ work }) => work ?? []);
+  const allowance: GrindReason = { kind: 'allowance', ...job.allowance };
+  const grinds = journals.some(({ work }) => work === 'grind');
+  const because = [...tried.flatMap((each) => each.because), ...(grinds ? [allowance] : [])];
+  return { journals, because };
+}
+
+/** One journal at one step: good as it is, to be ground, or past saving there. */
+function tryJournal(
+  journal: JournalToGrind,
+  job: Job,
+  undersize: Length,
+  target: Span<Length>,
+): { work?: JournalWork; smallest?: Length; because: readonly GrindReason[] } {
+  const { name, largest } = journal;
+  const flaw = flawOf(journal, job.shape);
+  const outside = outsideOf(journal, target);
+  if (flaw === undefined && Math.abs(outside) <= job.sizeAllowance.most + NANOMETRE) {
+    const exact = Math.abs(outside) <= NANOMETRE;
+    const allowed = exact ? {} : { outside, basis: job.sizeAllowance.basis };
+    return {
+      work: { name, work: 'use as it is' },
+      smallest: journal.smallest,
+      because: [{ kind: 'good as it is', journal: name, undersize, ...allowed }],
+    };
   }
-  for (const journal of job.journals) {
-    const { name, largest } = journal;
-    const flaw = flawOf(journal, job.shape);
-    const worn = wornBelow(journal, target);
-    if (flaw === undefined && worn !== undefined && worn <= job.wearAllowance.most + NANOMETRE) {
-      const allowed = worn > NANOMETRE ? { worn, basis: job.wearAllowance.basis } : {};
-      because.push({ kind: 'good as it is', journal: name, undersize, ...allowed });
-      journals.push({ name, work: 'use as it is' });
-      continue;
-    }
-    if (flaw) because.push({ kind: 'shape', journal: name, finding: flaw });
-    const available = availableIn(journal, job);
-    if (available < target.max - NANOMETRE) {
-      because.push({ kind: 'does not clean up', undersize, journal: name, available, target });
-      serves = false;
-      continue;
-    }
-    grinds = true;
-    because.push({ kind: 'cleans up', journal: name, undersize, available });
-    const stockRemoved = { min: largest - target.max, max: largest - target.min } as Span<Length>;
-    journals.push({ name, work: 'grind', stockRemoved });
+  const available = availableIn(journal, job);
+  if (available < target.max - NANOMETRE) {
+    return {
+      because: [{ kind: 'does not clean up', undersize, journal: name, available, target }],
+    };
   }
-  if (grinds && job.minimum !== undefined && target.min < job.minimum - NANOMETRE) {
-    because.push({ kind: 'below the minimum', undersize, target, minimum: job.minimum });
-    serves = false;
-  }
-  if (grinds && serves) because.push({ kind: 'allowance', ...job.allowance });
-  if (serves) return { serves, journals, because };
-  return { serves, journals, because: because.filter(({ kind }) => OBSTACLES.has(kind)) };
+  const stockRemoved = { min: largest - target.max, max: largest - target.min } as Span<Length>;
+  return {
+    work: { name, work: 'grind', stockRemoved },
+    smallest: target.min,
+    because: [
+      ...(flaw ? [{ kind: 'shape' as const, journal: name, finding: flaw }] : []),
+      { kind: 'cleans up', journal: name, undersize, available },
+    ],
+  };
 }
 
 const NANOMETRE = 1e-9;
-const OBSTACLES: ReadonlySet<string> = /* @__PURE__ */ new Set([
-  'does not clean up',
-  'no shells at hand',
-  'below the minimum',
-]);
+
+function lacksShells({ shellsAtHand }: Job, undersize: Length): boolean {
+  return shellsAtHand !== undefined && !shellsAtHand.some((shell) => sameSize(shell, undersize));
+}
 
 /** The largest round journal about the axis it will be ground on that the worn one still contains. */
 function availableIn(journal: JournalToGrind, job: Job): Length {
@@ -142,31 +160,19 @@ function availableIn(journal: JournalToGrind, job: Job): Length {
   return (journal.smallest - oneSided - eccentric - job.allowance.cleanUpAllowance) as Length;
 }
 
-/** How far a journal is worn below the target; nothing if it is still too large for it. */
-function wornBelow(
-  { smallest, largest }: JournalToGrind,
-  target: Span<Length>,
-): Length | undefined {
-  if (largest > target.max + NANOMETRE) return undefined;
-  return Math.max(0, target.min - smallest) as Length;
+/** How far a journal lies outside the target at its worse end: below it negative, within it zero. */
+function outsideOf({ smallest, largest }: JournalToGrind, target: Span<Length>): Length {
+  const above = Math.max(0, largest - target.max);
+  const below = Math.max(0, target.min - smallest);
+  return (above > below ? above : 0 - below) as Length;
 }
 
 /** The worse of out-of-round and taper, if either is past its limit. */
 function flawOf(
   journal: JournalToGrind,
-  { limits, basis }: BasedLimits<'length'>,
+  allowed: BasedLimits<'length'>,
 ): Finding<'length'> | undefined {
-  const findings = [
-    judge({
-      feature: 'out-of-round',
-      dimension: 'length',
-      value: journal.outOfRound,
-      limits,
-      basis,
-    }),
-    judge({ feature: 'taper', dimension: 'length', value: journal.taper, limits, basis }),
-  ];
-  return findings
+  return judgeJournalShape(journal, allowed)
     .filter(({ verdict }) => verdict !== 'within')
     .sort((a, b) => a.margin - b.margin)[0];
 }
@@ -177,37 +183,52 @@ function targetAt(standard: Span<Length>, undersize: Length): Span<Length> {
 
 const sameSize = (a: Length, b: Length) => Math.abs(a - b) <= NANOMETRE;
 
+const FIELDS: readonly (keyof GrindRequest)[] = [
+  'journals',
+  'standard',
+  'steps',
+  'shellsAtHand',
+  'minimum',
+  'cleanUpAllowance',
+  'sizeAllowance',
+  'wear',
+  'shape',
+];
+
 function guardRequest(request: GrindRequest) {
-  guardObject('request', request);
+  guardFields('request', request, FIELDS);
+  guardFields('shape', request.shape ?? {}, OWN_LIMITS);
   const standard = guardSpan('standard', request.standard, guardDiameter);
   guardList('journals', request.journals, 1, 'journal');
   guardList('steps', request.steps, 1, 'undersize');
-  const { cleanUpAllowance: allowance, wearAllowance: worn } = request;
+  const { cleanUpAllowance: allowance, sizeAllowance: size } = request;
   return {
     standard,
     journals: request.journals.map((journal, i) =>
       guardJournal(`journals[${i}]`, journal, standard),
     ),
-    steps: request.steps.map((step, i) => guardSmall(`steps[${i}]`, step)).sort((a, b) => a - b),
+    steps: request.steps
+      .map((step, i) => guardUndersize(`steps[${i}]`, step))
+      .sort((a, b) => a - b),
     shellsAtHand: guardShells(request.shellsAtHand),
     minimum: request.minimum === undefined ? undefined : guardDiameter('minimum', request.minimum),
     allowance: {
-      cleanUpAllowance: guardSmall('cleanUpAllowance', allowance ?? thou(1)),
+      cleanUpAllowance: guardStock('cleanUpAllowance', allowance ?? thou(1)),
       basis: allowance === undefined ? ALLOWANCE_RULE : ({ kind: 'specified' } as const),
     },
-    wearAllowance: {
-      most: guardSmall('wearAllowance', worn ?? thou(0.5)),
-      basis: worn === undefined ? WEAR_RULE : ({ kind: 'specified' } as const),
+    sizeAllowance: {
+      most: guardTolerance('sizeAllowance', size ?? thou(0.5)),
+      basis: size === undefined ? SIZE_RULE : ({ kind: 'specified' } as const),
     },
     wear: guardWord('wear', request.wear ?? 'one side', ['one side', 'all round']),
-    shape: ownLimitsOr('shape', request.shape ?? {}, 'length', journalShapeRule()),
+    shape: journalShapeLimits('shape', request.shape ?? {}),
   };
 }
 
 function guardShells(shells: readonly Length[] | undefined): readonly Length[] | undefined {
   if (shells === undefined) return undefined;
   guardList('shellsAtHand', shells, 0, 'undersizes');
-  return shells.map((shell, i) => guardSmall(`shellsAtHand[${i}]`, shell));
+  return shells.map((shell, i) => guardUndersize(`shellsAtHand[${i}]`, shell));
 }
 
 function guardJournal(at: string, journal: JournalToGrind, standard: Span<Length>): JournalToGrind {
@@ -215,16 +236,16 @@ function guardJournal(at: string, journal: JournalToGrind, standard: Span<Length
   guardText(`${at}.name`, journal.name);
   guardDiameter(`${at}.smallest`, journal.smallest);
   guardDiameter(`${at}.largest`, journal.largest);
-  guardSmall(`${at}.outOfRound`, journal.outOfRound);
-  guardSmall(`${at}.taper`, journal.taper);
-  if (journal.runout !== undefined) guardSmall(`${at}.runout`, journal.runout);
+  guardFlaw(`${at}.outOfRound`, journal.outOfRound);
+  guardFlaw(`${at}.taper`, journal.taper);
+  if (journal.runout !== undefined) guardFlaw(`${at}.runout`, journal.runout);
   guardSpan(at, { min: journal.smallest, max: journal.largest }, guardDiameter);
   if (journal.largest - standard.max <= 1e-4) return journal;
   throw new RebuildInputError({
     parameter: `${at}.largest`,
     value: journal.largest,
-    shown: `${journal.largest} m`,
-    expected: `at most 0.1 mm above the standard ${standard.max} m`,
+    shown: `${journal.name}, ${showLength(journal.largest)} at its largest,`,
+    expected: `at most 0.1 mm above the standard ${showLength(standard.max)}`,
     hint: 'Journals only wear smaller: check the standard size, the units and which journal this is.',
   });
 }

@@ -41,8 +41,11 @@ export interface GrindRequest {
    * at its smallest diameter.
    */
   readonly wear?: 'one side' | 'all round';
-  /** How far a journal may be worn below the target and still be used as it is; by default 0.0005 in [m]. */
-  readonly wearAllowance?: Length;
+  /**
+   * How far a journal may be worn below the target, or lie above it, and still be used as it is; its
+   * clearance tells whether it can be. By default 0.0005 in [m].
+   */
+  readonly sizeAllowance?: Length;
   /** Out-of-round and taper that a journal may keep without being ground; by default 0.0005 in each. */
   readonly shape?: OwnLimits<'length'>;
 }
@@ -94,9 +97,9 @@ export type GrindReason =
       readonly journal: string;
       /** The step [m]. */
       readonly undersize: Length;
-      /** How far it is worn below the target at its smallest, if it is [m]. */
-      readonly worn?: Length;
-      /** Who allows that wear. */
+      /** How far it lies outside the target, if it does: below it is negative [m]. */
+      readonly outside?: Length;
+      /** Who allows that. */
       readonly basis?: Basis;
     }
   | {

@@ -1,4 +1,4 @@
-import { guardSmall } from '../judging/guards.js';
+import { guardUndersize } from '../judging/guards.js';
 import type { Length } from '../quantities/dimensions.js';
 import { guardSystem, type UnitSystem } from '../quantities/systems.js';
 import { mm, thou } from '../quantities/units.js';
@@ -11,7 +11,7 @@ import { mm, thou } from '../quantities/units.js';
  * @param system - `'inch'` or `'metric'`, as the engine was built
  * @param largest - the last step to list; by default 30 thou or 0.75 mm [m]
  * @returns undersizes on the diameter, smallest first [m]
- * @throws {RebuildInputError} when the system is unknown or largest is not from 0 to 10 mm
+ * @throws {RebuildInputError} when the system is unknown or largest is not from 0 to 3 mm
  * @see Source: common practice
  * @example
  * ```ts
@@ -22,7 +22,7 @@ import { mm, thou } from '../quantities/units.js';
 export function undersizeSteps(system: UnitSystem, largest?: Length): readonly Length[] {
   guardSystem('system', system);
   const step = system === 'inch' ? thou(10) : mm(0.25);
-  const last = guardSmall('largest', largest ?? ((3 * step) as Length));
+  const last = guardUndersize('largest', largest ?? ((3 * step) as Length));
   const count = Math.floor(last / step + 1e-6) + 1;
   return Array.from({ length: count }, (_, n) => (system === 'inch' ? thou(10 * n) : mm(0.25 * n)));
 }

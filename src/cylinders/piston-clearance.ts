@@ -1,4 +1,4 @@
-import { guardDiameter, guardObject } from '../judging/guards.js';
+import { guardAlike, guardDiameter, guardObject } from '../judging/guards.js';
 import { guardSpan, type SizeOrSpan, type Span } from '../judging/limits.js';
 import type { Length } from '../quantities/dimensions.js';
 
@@ -10,7 +10,7 @@ import type { Length } from '../quantities/dimensions.js';
  *
  * @param sizes - bore and piston diameters [m]
  * @returns diametral clearance; negative is an interference [m]
- * @throws {RebuildInputError} when a size cannot belong to an engine
+ * @throws {RebuildInputError} when a size cannot belong to an engine, or the two differ by more than 5 %
  * @see Source: geometry
  * @example
  * ```ts
@@ -25,7 +25,8 @@ export function pistonClearance(sizes: {
 }): Length {
   guardObject('sizes', sizes);
   const bore = guardDiameter('bore', sizes.bore);
-  return (bore - guardDiameter('piston', sizes.piston)) as Length;
+  const piston = guardAlike('piston', guardDiameter('piston', sizes.piston), 'bore', bore);
+  return (bore - piston) as Length;
 }
 
 /**
@@ -35,7 +36,8 @@ export function pistonClearance(sizes: {
  *
  * @param sizes - bore and piston diameters, each one size or a span [m]
  * @returns least and most diametral clearance; negative is an interference [m]
- * @throws {RebuildInputError} when a size cannot belong to an engine, or a span is reversed
+ * @throws {RebuildInputError} when a size cannot belong to an engine, the two differ by more than 5 %,
+ * or a span is reversed
  * @see Source: geometry; worked check in tests/published/cylinders.test.ts
  * @example
  * ```ts
@@ -55,6 +57,8 @@ export function pistonClearanceSpan(sizes: {
   guardObject('sizes', sizes);
   const bore = guardSpan('bore', sizes.bore, guardDiameter);
   const piston = guardSpan('piston', sizes.piston, guardDiameter);
+  guardAlike('piston', piston.min, 'bore', bore.max);
+  guardAlike('piston', piston.max, 'bore', bore.min);
   return {
     min: (bore.min - piston.max) as Length,
     max: (bore.max - piston.min) as Length,

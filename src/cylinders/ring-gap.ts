@@ -1,5 +1,7 @@
 import {
+  guardAlike,
   guardDiameter,
+  guardFields,
   guardLength,
   guardList,
   guardObject,
@@ -7,7 +9,12 @@ import {
 } from '../judging/guards.js';
 import { type Finding, judge } from '../judging/judge.js';
 import type { Limits, Span } from '../judging/limits.js';
-import { type BasedLimits, type OwnLimits, ownLimitsOr } from '../judging/own-limits.js';
+import {
+  type BasedLimits,
+  OWN_LIMITS,
+  type OwnLimits,
+  ownLimitsOr,
+} from '../judging/own-limits.js';
 import type { StationShape } from '../measuring/shape.js';
 import type { Length } from '../quantities/dimensions.js';
 
@@ -51,7 +58,7 @@ export interface MeasuredRingGap {
  *
  * @param ring - the gap, the bore it was measured in, and the bore it is wanted in [m]
  * @returns gap in that bore; negative means the ends butt by so much [m]
- * @throws {RebuildInputError} when a size cannot belong to a ring or bore
+ * @throws {RebuildInputError} when a size cannot belong to a ring or bore, or bores differ by more than 5 %
  * @see Source: geometry; TM 5-6115-593-34, p. 1-9
  * @example
  * ```ts
@@ -65,7 +72,7 @@ export function ringGapIn(
   },
 ): Length {
   const { gap, measuredIn } = guardMeasured('ring', ring);
-  return gapAt(gap, measuredIn, guardDiameter('bore', ring.bore));
+  return gapAt(gap, measuredIn, guardSameBore('bore', ring.bore, measuredIn));
 }
 
 /** A ring gap at one station of its bore. */
@@ -89,7 +96,7 @@ export interface RingTravel {
  *
  * @param ring - the gap, where it was measured, and the stations of the bore as `boreShape` gives them [m]
  * @returns gap at every station, and the span of them all [m]
- * @throws {RebuildInputError} when a size cannot belong to a ring or bore, or there is no station
+ * @throws {RebuildInputError} when a size cannot belong to a ring or bore, or bores differ by more than 5 %, or there is no station
  * @see Source: geometry; TM 5-6115-593-34, p. 1-9
  * @example
  * ```ts
@@ -111,7 +118,7 @@ export function ringGapAlongBore(
   const gaps = ring.stations.map((place, i) => {
     guardObject(`stations[${i}]`, place);
     const station = guardStation(`stations[${i}].station`, place.station);
-    const mean = guardDiameter(`stations[${i}].mean`, place.mean);
+    const mean = guardSameBore(`stations[${i}].mean`, place.mean, measuredIn);
     return { station, gap: gapAt(gap, measuredIn, mean) };
   });
   const sizes = gaps.map((at) => at.gap);
@@ -145,7 +152,7 @@ export type RingFiling =
  * @param ring - the gap, the bore it was measured in, the smallest bore it will travel, and the
  * maker's limits if they are known [m]
  * @returns what to do, with the gap against its limits
- * @throws {RebuildInputError} when a size cannot belong to a ring or bore
+ * @throws {RebuildInputError} when a size cannot belong to a ring or bore, or bores differ by more than 5 %
  * @see Source: the default limits are common practice
  * @example
  * ```ts
@@ -161,10 +168,13 @@ export function ringFilingNeeded(
       readonly smallestBore?: Length;
     },
 ): RingFiling {
+  guardFields('ring', ring, ['gap', 'measuredIn', 'smallestBore', ...OWN_LIMITS]);
   const { gap: measuredGap, measuredIn } = guardMeasured('ring', ring);
-  const bore = guardDiameter('smallestBore', ring.smallestBore ?? measuredIn);
+  const bore = guardSameBore('smallestBore', ring.smallestBore ?? measuredIn, measuredIn);
   const gap = gapAt(measuredGap, measuredIn, bore);
-  const { limits, basis } = ownLimitsOr('ring', ring, 'length', recommendedRingGap(bore));
+  const { limits, basis } = ownLimitsOr('ring', ring, recommendedRingGap(bore), (name, bound) =>
+    guardLength(name, bound, 0, 0.03 * bore),
+  );
   const finding = judge({ feature: 'ring gap', dimension: 'length', value: gap, limits, basis });
   if (finding.verdict === 'above') return { work: 'use another ring', finding };
   if (finding.verdict === 'within' || limits.min === undefined) {
@@ -177,6 +187,11 @@ export function ringFilingNeeded(
 
 const gapAt = (gap: Length, measuredIn: Length, bore: Length) =>
   (gap + Math.PI * (bore - measuredIn)) as Length;
+
+/** A ring belongs to one cylinder: its bores are alike, however worn. */
+function guardSameBore(parameter: string, bore: Length, measuredIn: Length): Length {
+  return guardAlike(parameter, guardDiameter(parameter, bore), 'measuredIn', measuredIn);
+}
 
 /** A gap is never more than a tenth of its bore: that catches thousandths given as metres. */
 function guardMeasured(parameter: string, ring: MeasuredRingGap): MeasuredRingGap {

@@ -2,6 +2,7 @@ import type { Dimension, Quantity } from '../quantities/dimensions.js';
 import { RebuildInputError } from '../quantities/error.js';
 import { format } from '../quantities/format.js';
 import { guardSystem, tradeUnit, type UnitSystem } from '../quantities/systems.js';
+import { type Unit, valueIn } from '../quantities/unit.js';
 import { type Basis, describeBasis } from './basis.js';
 import { guardObject } from './guards.js';
 import { type Finding, guardFinding } from './judge.js';
@@ -39,7 +40,8 @@ export function describe<D extends Dimension>(finding: Finding<D>, wording: Word
     finding,
   );
   const print = (quantity: Quantity<D>) => say(quantity, dimension, wording.units);
-  const doubt = uncertainty === undefined ? '' : ` ± ${print(uncertainty)}`;
+  const distance = (quantity: number) => sayDistance(quantity, dimension, wording.units);
+  const doubt = uncertainty === undefined ? '' : ` ± ${distance(uncertainty)}`;
   const standing = () => {
     switch (verdict) {
       case 'within':
@@ -48,7 +50,7 @@ export function describe<D extends Dimension>(finding: Finding<D>, wording: Word
         return `cannot be told from ${describeLimits(limits, dimension, wording.units)}`;
       default: {
         const limit = (verdict === 'above' ? limits.max : limits.min) as Quantity<D>;
-        return `${print(-margin as Quantity<D>)} ${verdict} the limit of ${print(limit)}`;
+        return `${distance(-margin)} ${verdict} the limit of ${print(limit)}`;
       }
     }
   };
@@ -72,6 +74,19 @@ export function guardWording(wording: Wording): void {
 /** Who set a limit, as the wording asks. */
 export function noteOf(basis: Basis, { nameBasis }: Wording): string {
   return nameBasis ? nameBasis(basis) : `(${describeBasis(basis)})`;
+}
+
+/**
+ * How far apart two quantities are, with as many decimals as the trade reads and more
+ * until something is seen. Two temperatures are a temperature difference apart.
+ */
+function sayDistance(distance: number, dimension: Dimension, units: UnitSystem): string {
+  const apart = dimension === 'temperature' ? 'temperatureDifference' : dimension;
+  const unit: Unit<Dimension> = tradeUnit(apart, units);
+  const quantity = distance as Quantity<Dimension>;
+  let decimals = unit.decimals;
+  while (decimals < 9 && Math.abs(valueIn(quantity, unit)) < 0.5 * 10 ** -decimals) decimals++;
+  return format(quantity, unit, decimals);
 }
 
 /** A quantity in the unit that a shop reads its dimension in. */

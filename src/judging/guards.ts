@@ -18,6 +18,23 @@ export function guardObject(parameter: string, value: unknown): void {
   });
 }
 
+/**
+ * Refuses an object with a field that is not known. A misspelt option would
+ * otherwise fall back to a rule of thumb without a word.
+ */
+export function guardFields(parameter: string, value: object, known: readonly string[]): void {
+  guardObject(parameter, value);
+  const stranger = Object.keys(value).find((key) => !known.includes(key));
+  if (stranger === undefined) return;
+  throw new RebuildInputError({
+    parameter: `${parameter}.${stranger}`,
+    value: (value as Readonly<Record<string, unknown>>)[stranger],
+    expected: 'a known field',
+    problem: 'is given, but there is no such field',
+    hint: `Known fields here: ${known.join(', ')}.`,
+  });
+}
+
 /** Refuses anything but a list with at least so many items. */
 export function guardList(parameter: string, value: unknown, least: number, of: string): void {
   if (Array.isArray(value) && value.length >= least && !value.includes(undefined)) return;
@@ -66,8 +83,8 @@ export function guardQuantity<D extends Dimension>(
   throw new RebuildInputError({
     parameter,
     value,
-    expected: `a finite ${dimension} [${coherentUnit[dimension]}]`,
-    hint: 'Wrap the reading in its unit, e.g. inch(2.1248).',
+    expected: `a finite ${wordsOf(dimension)} [${coherentUnit[dimension]}]`,
+    hint: wrapHint(value, 'inch(2.1248)'),
   });
 }
 
@@ -92,7 +109,7 @@ export function guardBetween<D extends Dimension>(
     shown: `${value} ${unit}`,
     expected: range,
     problem: `is outside ${range}`,
-    hint: `A ${dimension} is in ${unit} here; wrap the reading in its unit, e.g. ${wrap}.`,
+    hint: `The unit of ${wordsOf(dimension)} is ${unit} here; wrap the reading in its own, e.g. ${wrap}.`,
   });
 }
 
@@ -115,7 +132,7 @@ function outsideLength(
     parameter,
     value,
     expected: `a length of ${range}`,
-    hint: 'Lengths are metres here; wrap the reading in its unit, e.g. inch(2.1248).',
+    hint: `Lengths are metres here; ${wrapHint(value, 'inch(2.1248)')}`,
   };
   if (!Number.isFinite(value)) return new RebuildInputError(problem);
   return new RebuildInputError({
@@ -129,13 +146,37 @@ function outsideLength(
 export const guardDiameter = (parameter: string, value: Length): Length =>
   guardLength(parameter, value, 0.003, 1);
 
+/** Refuses a size that differs by more than 5 % from one it must nearly equal. */
+export function guardAlike(parameter: string, value: Length, other: string, like: Length): Length {
+  if (Math.abs(value - like) <= 0.05 * like) return value;
+  throw new RebuildInputError({
+    parameter,
+    value,
+    shown: showLength(value),
+    expected: `within 5 % of ${other}, ${showLength(like)}`,
+    hint: 'They belong to one cylinder: a digit has slipped, or the units are mixed.',
+  });
+}
+
 /** Clearances, gaps and floats of either sign. */
 export const guardClearance = (parameter: string, value: Length): Length =>
   guardLength(parameter, value, -0.01, 0.01);
 
-/** What a limit, an allowance or a difference of sizes may be: nothing or more. */
-export const guardSmall = (parameter: string, value: Length): Length =>
+/** Out-of-round, taper and runout as they were measured: nothing or more. */
+export const guardFlaw = (parameter: string, value: Length): Length =>
   guardLength(parameter, value, 0, 0.01);
+
+/** An undersize, from standard to far beyond what is made. */
+export const guardUndersize = (parameter: string, value: Length): Length =>
+  guardLength(parameter, value, 0, 0.003);
+
+/** Stock left to machine. */
+export const guardStock = (parameter: string, value: Length): Length =>
+  guardLength(parameter, value, 0, 0.0005);
+
+/** Wear or shape that may be let pass. */
+export const guardTolerance = (parameter: string, value: Length): Length =>
+  guardLength(parameter, value, 0, 0.0002);
 
 /** An angle, up to two turns either way. */
 export const guardAngle = (parameter: string, value: Angle): Angle =>
@@ -145,7 +186,18 @@ export const guardAngle = (parameter: string, value: Angle): Angle =>
 export const guardStation = (parameter: string, value: Length): Length =>
   guardLength(parameter, value, -2, 2);
 
-function showLength(metres: number): string {
-  if (metres !== 0 && Math.abs(metres) < 1) return `${metres * 1000} mm`;
-  return `${metres} m`;
+/** The same dimension in words: `kinematic viscosity`. */
+const wordsOf = (dimension: Dimension) =>
+  dimension.replace(/[A-Z]/g, (capital) => ` ${capital.toLowerCase()}`);
+
+function wrapHint(value: unknown, example: string): string {
+  return typeof value === 'string'
+    ? 'text is read by parse, e.g. parseLength("2-1/8 in").'
+    : `wrap the reading in its unit, e.g. ${example}.`;
+}
+
+/** A length as a person would read it. */
+export function showLength(metres: number): string {
+  if (metres === 0 || Math.abs(metres) >= 1) return `${metres} m`;
+  return `${Number((metres * 1000).toPrecision(7))} mm`;
 }

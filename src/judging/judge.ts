@@ -1,4 +1,5 @@
 import { coherentUnit, type Dimension, type Quantity } from '../quantities/dimensions.js';
+import { RebuildInputError } from '../quantities/error.js';
 import type { Basis } from './basis.js';
 import { guardBasis } from './basis.js';
 import { guardObject, guardQuantity, guardText, guardWord } from './guards.js';
@@ -14,13 +15,13 @@ export interface Judgement<D extends Dimension> {
   /** Dimension of the value. */
   readonly dimension: D;
   /** The value, in the coherent SI unit of the dimension. */
-  readonly value: Quantity<D>;
+  readonly value: Quantity<NoInfer<D>>;
   /** What it must lie between, in the same unit. */
-  readonly limits: Limits<Quantity<D>>;
+  readonly limits: Limits<Quantity<NoInfer<D>>>;
   /** Who set the limits. */
   readonly basis: Basis;
   /** Expanded uncertainty of the value, if it is known, in the same unit. */
-  readonly uncertainty?: Quantity<D>;
+  readonly uncertainty?: Quantity<NoInfer<D>>;
 }
 
 /** A value, its limits and how it stands to them. Data: `describe` makes the sentence. */
@@ -59,15 +60,15 @@ export function judge<D extends Dimension>(judgement: Judgement<D>): Finding<D> 
   guardText('feature', feature);
   const dimension = guardWord('dimension', judgement.dimension, DIMENSIONS) as D;
   guardQuantity('value', value, dimension);
-  const limits = guardLimits('limits', judgement.limits, dimension);
+  const limits = guardLimits('limits', judgement.limits, finite(dimension));
   const basis = guardBasis('basis', judgement.basis);
-  if (uncertainty !== undefined) guardQuantity('uncertainty', uncertainty, dimension);
+  guardUncertainty('uncertainty', uncertainty, dimension);
 
   const above = limits.max === undefined ? -Infinity : value - limits.max;
   const below = limits.min === undefined ? -Infinity : limits.min - value;
   const outside = Math.max(above, below);
-  const room = Math.abs(uncertainty ?? 0);
-  const noise = comparisonTolerance(dimension, value);
+  const room = uncertainty ?? 0;
+  const noise = comparisonTolerance(dimension, [value, limits.min ?? 0, limits.max ?? 0]);
   const verdict = verdictOf(outside, above > below ? 'above' : 'below', room, noise);
   return {
     feature,
@@ -92,9 +93,9 @@ export function guardFinding<D extends Dimension>(
   const dimension = guardWord(`${parameter}.dimension`, finding.dimension, DIMENSIONS) as D;
   guardQuantity(`${parameter}.value`, value, dimension);
   guardQuantity(`${parameter}.margin`, margin, dimension);
-  if (uncertainty !== undefined) guardQuantity(`${parameter}.uncertainty`, uncertainty, dimension);
+  guardUncertainty(`${parameter}.uncertainty`, uncertainty, dimension);
   guardWord(`${parameter}.verdict`, verdict, ['within', 'below', 'above', 'undecided']);
-  guardLimits(`${parameter}.limits`, finding.limits, dimension);
+  guardLimits(`${parameter}.limits`, finding.limits, finite(dimension));
   guardBasis(`${parameter}.basis`, finding.basis);
   return finding;
 }
@@ -111,9 +112,28 @@ export function judgeSpan<D extends Dimension>(
   return low.margin < high.margin ? low : high;
 }
 
-/** 1 nm for lengths, 1 part in 10⁹ for other dimensions. */
-export function comparisonTolerance(dimension: Dimension, size: number): number {
-  return dimension === 'length' ? 1e-9 : Math.abs(size) * 1e-9;
+/** 1 nm for lengths, 1 part in 10⁹ of the sizes compared for other dimensions. */
+function comparisonTolerance(dimension: Dimension, sizes: readonly number[]): number {
+  return dimension === 'length' ? 1e-9 : 1e-9 * Math.max(...sizes.map(Math.abs));
+}
+
+const finite =
+  <D extends Dimension>(dimension: D) =>
+  (parameter: string, bound: Quantity<D>) =>
+    guardQuantity(parameter, bound, dimension);
+
+function guardUncertainty<D extends Dimension>(
+  parameter: string,
+  uncertainty: Quantity<D> | undefined,
+  dimension: D,
+): void {
+  if (uncertainty === undefined || guardQuantity(parameter, uncertainty, dimension) >= 0) return;
+  throw new RebuildInputError({
+    parameter,
+    value: uncertainty,
+    expected: 'an uncertainty of zero or more',
+    hint: 'Give the half width of the interval, without its sign.',
+  });
 }
 
 function verdictOf(outside: number, side: 'above' | 'below', room: number, noise: number): Verdict {

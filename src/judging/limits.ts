@@ -1,6 +1,5 @@
-import type { Dimension, Quantity } from '../quantities/dimensions.js';
 import { RebuildInputError } from '../quantities/error.js';
-import { guardObject, guardQuantity } from './guards.js';
+import { guardFields } from './guards.js';
 
 /** What a size lies between: readings, a tolerance, a result. Both ends belong to it. */
 export interface Span<Q extends number> {
@@ -33,17 +32,17 @@ export function guardSpan<Q extends number>(
   }
   const min = guard(`${parameter}.min`, value.min);
   const max = guard(`${parameter}.max`, value.max);
-  if (min > max) throw wrongWayRound(parameter, value);
+  if (min > max) throw wrongWayRound(parameter, { min, max });
   return { min, max };
 }
 
 /** Refuses limits without any bound, with a bound that is not a quantity, or the wrong way round. */
-export function guardLimits<D extends Dimension>(
+export function guardLimits<Q extends number>(
   parameter: string,
-  limits: Limits<Quantity<D>>,
-  dimension: D,
-): Limits<Quantity<D>> {
-  guardObject(parameter, limits);
+  limits: Limits<Q>,
+  guard: (parameter: string, bound: Q) => Q,
+): Limits<Q> {
+  guardFields(parameter, limits, ['min', 'max']);
   const { min, max } = limits;
   if (min === undefined && max === undefined) {
     throw new RebuildInputError({
@@ -53,17 +52,21 @@ export function guardLimits<D extends Dimension>(
       hint: 'A limit that allows everything cannot judge anything.',
     });
   }
-  if (min !== undefined) guardQuantity(`${parameter}.min`, min, dimension);
-  if (max !== undefined) guardQuantity(`${parameter}.max`, max, dimension);
-  if (min !== undefined && max !== undefined && min > max) throw wrongWayRound(parameter, limits);
+  if (min !== undefined) guard(`${parameter}.min`, min);
+  if (max !== undefined) guard(`${parameter}.max`, max);
+  if (min !== undefined && max !== undefined && min > max) {
+    throw wrongWayRound(parameter, { min, max });
+  }
   return limits;
 }
 
-function wrongWayRound(parameter: string, value: unknown): RebuildInputError {
+function wrongWayRound(parameter: string, span: Span<number>): RebuildInputError {
   return new RebuildInputError({
     parameter,
-    value,
+    value: span,
+    shown: `min ${span.min} and max ${span.max}`,
     expected: 'a min that is not above its max',
+    problem: 'are the wrong way round',
     hint: 'Swap the two.',
   });
 }

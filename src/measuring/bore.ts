@@ -1,4 +1,4 @@
-import { guardObject, guardStation } from '../judging/guards.js';
+import { guardFields, guardStation } from '../judging/guards.js';
 import { guardSpan, type Span } from '../judging/limits.js';
 import type { Length } from '../quantities/dimensions.js';
 import { RebuildInputError } from '../quantities/error.js';
@@ -55,7 +55,7 @@ export function boreShape(
   readings: readonly DiameterReading[],
   options: BoreOptions = {},
 ): BoreShape {
-  guardObject('options', options);
+  guardFields('options', options, ['resolution', 'ringTravel']);
   const placed = guardReadings(readings);
   if (options.ringTravel === undefined) return shapeOf(placed, options);
 

@@ -1,4 +1,4 @@
-import { guardObject } from '../judging/guards.js';
+import { guardFields } from '../judging/guards.js';
 import { type DiameterReading, type Shape, type ShapeOptions, shapeOf } from './shape.js';
 
 /**
@@ -32,6 +32,6 @@ export function journalShape(
   readings: readonly DiameterReading[],
   options: ShapeOptions = {},
 ): Shape {
-  guardObject('options', options);
+  guardFields('options', options, ['resolution']);
   return shapeOf(readings, options);
 }

@@ -1,10 +1,34 @@
-import type { BasedLimits } from '../judging/own-limits.js';
+import { guardTolerance } from '../judging/guards.js';
+import { type Finding, judge } from '../judging/judge.js';
+import { type BasedLimits, type OwnLimits, ownLimitsOr } from '../judging/own-limits.js';
 import { thou } from '../quantities/units.js';
+import type { Shape } from './shape.js';
 
 /** The out-of-round or taper a journal may have before it is ground, where the maker's limit is not known. */
-export function journalShapeRule(): BasedLimits<'length'> {
-  return {
-    limits: { max: thou(0.5) },
-    basis: { kind: 'common practice', rule: 'journal out-of-round and taper up to 0.0005 in' },
-  };
+const rule = (): BasedLimits<'length'> => ({
+  limits: { max: thou(0.5) },
+  basis: {
+    kind: 'common practice',
+    rule: 'journal out-of-round and taper up to 0.0005 in (0.013 mm)',
+  },
+});
+
+/** Limits for the out-of-round and taper of a journal: the caller's, or the rule of thumb. */
+export function journalShapeLimits(
+  parameter: string,
+  own: OwnLimits<'length'>,
+): BasedLimits<'length'> {
+  return ownLimitsOr(parameter, own, rule(), guardTolerance);
+}
+
+/** Out-of-round and taper of a journal against the same limits. */
+export function judgeJournalShape(
+  { outOfRound, taper }: Pick<Shape, 'outOfRound' | 'taper'>,
+  allowed: BasedLimits<'length'>,
+): readonly [outOfRound: Finding<'length'>, taper: Finding<'length'>] {
+  const judged = { dimension: 'length', ...allowed } as const;
+  return [
+    judge({ feature: 'out-of-round', value: outOfRound, ...judged }),
+    judge({ feature: 'taper', value: taper, ...judged }),
+  ];
 }

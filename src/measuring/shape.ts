@@ -3,8 +3,8 @@ import {
   guardDiameter,
   guardList,
   guardObject,
-  guardSmall,
   guardStation,
+  guardTolerance,
 } from '../judging/guards.js';
 import type { Angle, Length } from '../quantities/dimensions.js';
 import { RebuildInputError } from '../quantities/error.js';
@@ -72,7 +72,7 @@ export const SAME_PLACE = { station: 1e-9, angle: 1e-6 };
 /** The shape of a journal or a bore. Both are measured alike; only what wears where differs. */
 export function shapeOf(readings: readonly DiameterReading[], options: ShapeOptions): Shape {
   const placed = guardReadings(readings);
-  const resolution = guardSmall('options.resolution', options.resolution ?? TENTH);
+  const resolution = guardTolerance('options.resolution', options.resolution ?? TENTH);
   const stations = groupBy(placed, 'station');
   const lines = groupBy(placed, 'angle');
   guardCoverage(stations, lines);
@@ -120,12 +120,12 @@ function guardPlausible(readings: readonly DiameterReading[]): void {
   const sorted = readings.map((reading) => reading.diameter).sort((a, b) => a - b);
   const middle = sorted[sorted.length >> 1] as Length;
   readings.forEach((reading, index) => {
-    if (Math.abs(reading.diameter - middle) <= middle / 10) return;
+    if (Math.abs(reading.diameter - middle) <= middle / 50) return;
     throw new RebuildInputError({
       parameter: `readings[${index}].diameter`,
       value: reading.diameter,
       shown: `${reading.diameter} m`,
-      expected: `within a tenth of ${middle} m, the middle of the readings`,
+      expected: `within 2 % of ${middle} m, the middle of the readings`,
       hint: 'A digit has slipped, or the units are mixed; no part wears that far and holds together.',
     });
   });
@@ -196,10 +196,11 @@ function missing(what: string, hint: string): RebuildInputError {
 function formOf(means: readonly number[], resolution: number): Form {
   const ends = [means[0] as number, means.at(-1) as number];
   const inner = means.slice(1, -1);
-  if (Math.max(...means) - Math.min(...means) <= resolution) return 'straight';
+  const seen = resolution + SAME_PLACE.station;
+  if (Math.max(...means) - Math.min(...means) <= seen) return 'straight';
   const bulge = Math.max(...inner) - Math.max(...ends);
   const waist = Math.min(...ends) - Math.min(...inner);
-  if (Math.max(bulge, waist) <= resolution) return 'tapered';
+  if (Math.max(bulge, waist) <= seen) return 'tapered';
   return bulge >= waist ? 'barrel' : 'hourglass';
 }
 

@@ -9,7 +9,7 @@ import { doubleLog, viscosityOf } from './viscosity.js';
  * by several per cent on fuel in oil, so the law is always named.
  */
 export interface BlendingFractions {
-  /** The Wright form that ASTM D7152 blends by: log log Z, by volume [-]. */
+  /** What ASTM D7152 blends by: log log Z, by volume [-]. */
   readonly 'ASTM D7152': VolumeFraction;
   /** Blending number 14.534 ln ln(ν + 0.8) + 10.975, by mass [-]. */
   readonly Refutas: MassFraction;

@@ -1,5 +1,5 @@
 import { type Basis, guardBasis } from '../judging/basis.js';
-import { guardBetween, guardObject } from '../judging/guards.js';
+import { guardFields, guardObject } from '../judging/guards.js';
 import { type Finding, judge } from '../judging/judge.js';
 import type { VolumeFraction } from '../quantities/dimensions.js';
 import { RebuildInputError } from '../quantities/error.js';
@@ -41,10 +41,11 @@ const RULE: Basis = {
  * laboratories commonly advise, marked as a rule of thumb: they differ, and
  * no standard sets a limit.
  *
- * @param fraction - fuel in the oil by volume; slightly negative where the oil has thickened [-]
+ * @param fraction - fuel in the oil by volume; where `fuelFraction` gave less than none, the oil has
+ * thickened and fuel cannot be told from its viscosity [-]
  * @param options - thresholds of your own, and who set them
  * @returns stage, finding and thresholds
- * @throws {RebuildInputError} when the fraction is above one or below -1, or the thresholds are reversed
+ * @throws {RebuildInputError} when the fraction is not from none to one, or the thresholds are reversed
  * @see Source: common practice
  * @example
  * ```ts
@@ -60,9 +61,17 @@ export function dilutionFinding(
     readonly basis?: Basis;
   } = {},
 ): DilutionFinding {
-  guardBetween('fraction', fraction, 'volumeFraction', [-1, 1], 'percentByVolume(5)');
-  guardObject('options', options);
+  guardFraction('fraction', fraction, 1);
+  guardFields('options', options, ['thresholds', 'basis']);
   const thresholds = guardThresholds(options.thresholds ?? COMMON);
+  if (options.basis !== undefined && options.thresholds === undefined) {
+    throw new RebuildInputError({
+      parameter: 'options.thresholds',
+      value: undefined,
+      expected: 'the thresholds that the basis is of',
+      hint: 'Give thresholds with a basis, or neither.',
+    });
+  }
   const own = options.thresholds && { kind: 'specified' as const };
   const basis = guardBasis('options.basis', options.basis ?? own ?? RULE);
   const judgeAgainst = (max: VolumeFraction) =>

@@ -29,9 +29,9 @@ export const guardTime = (parameter: string, value: Time): Time =>
 export const guardFlow = (parameter: string, value: Flow): Flow =>
   guardBetween(parameter, value, 'flow', [value === 0 ? 0 : 1e-15, 1e-3], 'mLPerHour(30)');
 
-/** A rate of events or of loss: up to a thousand a second. */
+/** A rate of events or of loss: none, or from once in an age to a thousand a second. */
 export const guardRate = (parameter: string, value: Rate): Rate =>
-  guardBetween(parameter, value, 'rate', [0, 1000], 'perMinute(12)');
+  guardBetween(parameter, value, 'rate', [value === 0 ? 0 : 1e-15, 1000], 'perMinute(12)');
 
 /** Fuel in oil by volume, from none to so much. */
 export const guardFraction = (

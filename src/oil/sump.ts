@@ -1,4 +1,4 @@
-import { guardBetween, guardObject } from '../judging/guards.js';
+import { guardBetween, guardFields } from '../judging/guards.js';
 import type { Flow, Rate, Time, Volume, VolumeFraction } from '../quantities/dimensions.js';
 import { guardFlow, guardFraction, guardRate, guardTime, guardVolume } from './guards.js';
 
@@ -25,7 +25,7 @@ export function dripFlow(drip: {
   /** Volume of one drop; by default 0.05 mL, a rule of thumb [m³]. */
   readonly dropVolume?: Volume;
 }): Flow {
-  guardObject('drip', drip);
+  guardFields('drip', drip, ['drops', 'dropVolume']);
   const drops = guardRate('drops', drip.drops);
   const dropVolume = guardBetween(
     'dropVolume',
@@ -82,7 +82,7 @@ export function fuelInSump(
     readonly time: Time;
   },
 ): SumpFuel {
-  const { leak, oil, evaporation } = guardLeak(sump);
+  const { leak, oil, evaporation } = guardLeak(sump, 'time');
   const time = guardTime('time', sump.time);
   const gone = evaporation * time;
   // (1 - exp(-x)) / x tends to 1 as nothing evaporates.
@@ -132,7 +132,7 @@ export function timeToDilution(
     readonly fraction: VolumeFraction;
   },
 ): TimeToDilution {
-  const { leak, oil, evaporation } = guardLeak(sump);
+  const { leak, oil, evaporation } = guardLeak(sump, 'fraction');
   const fraction = guardFraction('fraction', sump.fraction, 0.99);
   const fuel = (oil * fraction) / (1 - fraction);
   if (fuel === 0) return { reached: true, time: 0 as Time };
@@ -145,8 +145,8 @@ export function timeToDilution(
   return { reached: true, time: time as Time };
 }
 
-function guardLeak(sump: SumpLeak): Required<SumpLeak> {
-  guardObject('sump', sump);
+function guardLeak(sump: SumpLeak, besides: string): Required<SumpLeak> {
+  guardFields('sump', sump, ['leak', 'oil', 'evaporation', besides]);
   return {
     leak: guardFlow('leak', sump.leak),
     oil: guardVolume('oil', sump.oil),

@@ -16,7 +16,7 @@ import { RebuildInputError } from './error.js';
 export function plus(a: Temperature, b: TemperatureDifference): Temperature;
 export function plus<D extends Exclude<Dimension, 'temperature'>>(
   a: Quantity<D>,
-  b: Quantity<D>,
+  b: Quantity<NoInfer<D>>,
 ): Quantity<D>;
 export function plus(a: number, b: number): number {
   return guardResult(guardNumber('a', a) + guardNumber('b', b), a);
@@ -39,7 +39,7 @@ export function minus(a: Temperature, b: Temperature): TemperatureDifference;
 export function minus(a: Temperature, b: TemperatureDifference): Temperature;
 export function minus<D extends Exclude<Dimension, 'temperature'>>(
   a: Quantity<D>,
-  b: Quantity<D>,
+  b: Quantity<NoInfer<D>>,
 ): Quantity<D>;
 export function minus(a: number, b: number): number {
   return guardResult(guardNumber('a', a) - guardNumber('b', b), a);

@@ -1,7 +1,7 @@
 import type { Dimension } from './dimensions.js';
 import { RebuildInputError, showValue } from './error.js';
 import { greatestCommonDivisor } from './fractions.js';
-import type { Unit } from './unit.js';
+import { belowAbsoluteZero, type Unit } from './unit.js';
 import { type CompatibleSymbol, type UnitSymbol, unitTable } from './unit-table.js';
 
 const allUnits: readonly Unit<Dimension>[] = /* @__PURE__ */ Object.values(unitTable);
@@ -65,6 +65,9 @@ export function convert<S extends UnitSymbol>(
   const wanted = scales[to];
   if (origin === undefined || origin.dimension !== wanted?.dimension) throw refusal(from, to);
   if (origin === wanted) return value;
+  if (origin.dimension === 'temperature' && value * origin.factor + origin.shift < 0) {
+    throw belowAbsoluteZero('value', value);
+  }
   const result = (value * origin.factor + (origin.shift - wanted.shift)) / wanted.factor;
   if (!Number.isFinite(result)) throw notConvertible(value);
   return result;

@@ -35,15 +35,18 @@ export class RebuildInputError extends RangeError {
    * @param problem - the parameter, its value, what was expected and a hint
    */
   constructor(problem: InputProblem) {
-    const shown = problem.shown ?? showValue(problem.value);
-    const complaint = problem.problem ?? `is not ${problem.expected}`;
-    super(`${problem.parameter}: ${shown} ${complaint}. ${problem.hint}`);
+    super(`${problem.parameter}: ${complaintOf(problem)}. ${problem.hint}`);
     this.name = 'RebuildInputError';
     this.parameter = problem.parameter;
     this.value = problem.value;
     this.expected = problem.expected;
     this.hint = problem.hint;
   }
+}
+
+function complaintOf({ value, expected, shown, problem }: InputProblem): string {
+  if (value === undefined && problem === undefined) return `is missing; expected ${expected}`;
+  return `${shown ?? showValue(value)} ${problem ?? `is not ${expected}`}`;
 }
 
 /** Prints any value, however hostile, in a few characters. */

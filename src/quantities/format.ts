@@ -22,7 +22,7 @@ import { type Unit, valueIn } from './unit.js';
  */
 export function format<D extends Dimension>(
   quantity: Quantity<D>,
-  unit: Unit<D>,
+  unit: Unit<NoInfer<D>>,
   decimals?: number,
 ): string {
   return `${formatNumber(quantity, unit, decimals)} ${unit.symbol}`;
@@ -31,7 +31,7 @@ export function format<D extends Dimension>(
 /** The number alone, for tables that name the unit in their heading. */
 export function formatNumber<D extends Dimension>(
   quantity: Quantity<D>,
-  unit: Unit<D>,
+  unit: Unit<NoInfer<D>>,
   decimals?: number,
 ): string {
   const value = valueIn(quantity, unit);

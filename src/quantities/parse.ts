@@ -2,7 +2,7 @@ import { unitsOf } from './convert.js';
 import type { Dimension, Length, Quantity } from './dimensions.js';
 import { RebuildInputError, showValue } from './error.js';
 import { ambiguousSpellings, spellings } from './spellings.js';
-import { guardDimension } from './systems.js';
+import { guardDimension, tradeUnit } from './systems.js';
 import type { Unit } from './unit.js';
 import type { UnitSymbol } from './unit-table.js';
 import { thou } from './units.js';
@@ -65,9 +65,9 @@ class Reader {
         hint: `Write number and unit in quotes, ${example(dimension)}.`,
       });
     }
-    this.#text = text;
+    this.#text = text.replaceAll('−', '-');
     this.#dimension = dimension;
-    this.#rest = text.trim().replace(/^−/, '-');
+    this.#rest = this.#text.trim();
   }
 
   number(): number {
@@ -111,9 +111,9 @@ class Reader {
     if (this.#rest === '') {
       throw this.#problem(`has no unit, and ${dimension} needs one`, '', known);
     }
-    const ambiguous = ambiguousSpellings[this.#rest.toLowerCase().replace(/s$/, '')];
-    if (dimension === 'volume' && ambiguous) {
-      throw this.#problem('is ambiguous', this.#rest, `It may be ${ambiguous}.`);
+    const bare = this.#rest.toLowerCase().replace(/s$/, '');
+    if (dimension === 'volume' && Object.hasOwn(ambiguousSpellings, bare)) {
+      throw this.#problem('is ambiguous', this.#rest, `It may be ${ambiguousSpellings[bare]}.`);
     }
     // Show the first character that spoils it, if a unit stands before it.
     for (let end = this.#rest.length - 1; end > 0; end--) {
@@ -151,7 +151,7 @@ class Reader {
 
 /**
  * A unit by its spelling: as written first, then without regard to capitals if
- * only one fits. Mega is never guessed: mPa is not MPa.
+ * only one fits. Milli and mega are never guessed at: mPa is not MPa.
  */
 function findUnit(spelling: string, dimension: Dimension): Unit<Dimension> | undefined {
   const candidates = unitsOf(dimension).map((unit) => ({
@@ -162,11 +162,15 @@ function findUnit(spelling: string, dimension: Dimension): Unit<Dimension> | und
   if (exact) return exact.unit;
   const lower = spelling.toLowerCase();
   const loose = candidates.filter(({ names }) =>
-    names.some((name) => !name.startsWith('M') && name.toLowerCase() === lower),
+    names.some((name) => name.toLowerCase() === lower && !differByPrefix(name, spelling)),
   );
   return loose.length === 1 ? loose[0]?.unit : undefined;
 }
 
+/** An m against an M at the head of a symbol; at the head of a word it is only a capital. */
+const differByPrefix = (name: string, spelling: string) =>
+  /^m/i.test(name) && name.length <= 5 && name[0] !== spelling[0];
+
 function example(dimension: Dimension): string {
-  return `e.g. "1.5 ${unitsOf(dimension)[0]?.symbol}"`;
+  return `e.g. "1.5 ${tradeUnit(dimension, 'inch').symbol}"`;
 }

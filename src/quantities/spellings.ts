@@ -6,10 +6,10 @@ import type { UnitSymbol } from './unit-table.js';
  */
 export const spellings: Partial<Readonly<Record<UnitSymbol, readonly string[]>>> = {
   m: ['metre', 'metres', 'meter', 'meters'],
-  mm: ['millimetre', 'millimetres', 'millimeter', 'millimeters'],
+  mm: ['MM', 'millimetre', 'millimetres', 'millimeter', 'millimeters'],
   µm: ['μm', 'um', 'micron', 'microns', 'micrometre', 'micrometres', 'micrometer', 'micrometers'],
   in: ['"', '″', '”', 'inch', 'inches'],
-  thou: ['mil', 'mils', 'thousandth', 'thousandths'],
+  thou: ['thous', 'mil', 'mils', 'thousandth', 'thousandths'],
   tenth: ['tenths'],
   ft: ["'", '′', 'foot', 'feet'],
   'm²': ['m2', 'm^2', 'sq m'],
@@ -41,7 +41,7 @@ export const spellings: Partial<Readonly<Record<UnitSymbol, readonly string[]>>>
   min: ['minute', 'minutes'],
   h: ['hr', 'hrs', 'hour', 'hours'],
   '1/s': ['/s', 'per second'],
-  '1/min': ['/min', 'per minute', 'a minute'],
+  '1/min': ['/min', 'per minute', 'a minute', 'drops per minute', 'drops a minute', 'drops/min'],
   '1/h': ['/h', 'per hour', 'an hour'],
   N: ['newton', 'newtons'],
   lbf: ['pounds-force', 'pound-force'],
@@ -57,8 +57,8 @@ export const spellings: Partial<Readonly<Record<UnitSymbol, readonly string[]>>>
   'ft·lbf energy': ['ft·lbf', 'ft lbf', 'ft-lbf'],
   'ft/min': ['fpm'],
   rpm: ['rev/min', 'r/min'],
-  'mL/min': ['cc/min'],
-  'mL/h': ['cc/h'],
+  'mL/min': ['mL per minute', 'cc/min'],
+  'mL/h': ['mL/hr', 'mL per hour', 'cc/h', 'cc/hr'],
   Pa·s: ['Pa s', 'Pa.s'],
   mPa·s: ['mPa s', 'mPa.s'],
   cSt: ['mm²/s', 'mm2/s', 'mm^2/s', 'centistokes'],
@@ -73,9 +73,7 @@ export const spellings: Partial<Readonly<Record<UnitSymbol, readonly string[]>>>
   'lbf/in': ['lb/in'],
   '-': [''],
   '%': ['percent'],
-  'vol/vol': [''],
   'vol%': ['% vol', '%vol', '% v/v', '% by volume', 'percent by volume'],
-  'mass/mass': [''],
   'mass%': ['% mass', '%mass', '% m/m', '% by mass', 'percent by mass'],
 };
 

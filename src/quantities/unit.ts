@@ -42,7 +42,9 @@ export function unit<D extends Dimension, S extends string>(
 ): Unit<D, S> {
   const make = (value: number): Quantity<D> => {
     if (!Number.isFinite(value)) throw notANumber(symbol, value);
-    return finite(symbol, value, (value * numerator + offset) / denominator) as Quantity<D>;
+    const quantity = finite(symbol, value, (value * numerator + offset) / denominator);
+    if (quantity < 0 && dimension === 'temperature') throw belowAbsoluteZero(symbol, value);
+    return quantity as Quantity<D>;
   };
   return Object.assign(make, { symbol, dimension, numerator, denominator, offset, decimals });
 }
@@ -59,7 +61,10 @@ export function unit<D extends Dimension, S extends string>(
  * valueIn(inch(2.1248), mm); // 53.96992
  * ```
  */
-export function valueIn<D extends Dimension>(quantity: Quantity<D>, unit: Unit<D>): number {
+export function valueIn<D extends Dimension>(
+  quantity: Quantity<D>,
+  unit: Unit<NoInfer<D>>,
+): number {
   guardUnit(unit);
   if (!Number.isFinite(quantity)) throw notANumber('quantity', quantity);
   const { numerator, denominator, offset, symbol } = unit;
@@ -84,6 +89,16 @@ function notANumber(parameter: string, value: unknown): RebuildInputError {
     value,
     expected: 'a finite number',
     hint: 'Give the reading as a number; text is read by parse, e.g. parseLength("2-1/8 in").',
+  });
+}
+
+/** A temperature that there is not. */
+export function belowAbsoluteZero(parameter: string, value: number): RebuildInputError {
+  return new RebuildInputError({
+    parameter,
+    value,
+    expected: 'a temperature above absolute zero',
+    hint: 'A difference of temperatures has units of its own, e.g. celsiusDifference(-5).',
   });
 }
 

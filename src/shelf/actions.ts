@@ -7,7 +7,7 @@ import { madeHere } from '../judging/made-here.js';
 import type { DilutionFinding } from '../oil/dilution.js';
 import type { Flow, Length } from '../quantities/dimensions.js';
 import type { Inspection } from './inspect.js';
-import type { BearingGroupReport, BearingReport } from './inspect-bearings.js';
+import { type BearingGroupReport, type BearingReport, mismatchOf } from './inspect-bearings.js';
 import type { CylinderReport, RingReport } from './inspect-cylinder.js';
 
 /** Shells that do not belong to the journal they were found on. */
@@ -42,8 +42,11 @@ export type Action =
       readonly flow: Flow;
     }
   | {
-      /** A bearing that is not to be ground has a clearance that no undersize explains. */
-      readonly kind: 'wrong clearance';
+      /**
+       * A bearing that is not to be ground has a clearance that no undersize explains. Or its
+       * sizes contradict what its shells are stamped and its journal measures.
+       */
+      readonly kind: 'wrong clearance' | 'check sizes';
       /** Which bearing. */
       readonly bearing: string;
       /** Its clearance against the limits. */
@@ -138,8 +141,7 @@ function everyAction(inspection: Inspection): readonly Action[] {
   if (dilution?.stage === 'critical') actions.push({ kind: 'do not run', dilution });
   if (dilution?.stage === 'act') actions.push({ kind: 'change the oil', dilution });
   if (oil?.leak && oil.leak.flow > 0) actions.push({ kind: 'stop the leak', flow: oil.leak.flow });
-  for (const group of groups) actions.push(...group.bearings.flatMap(wrongShells));
-  for (const group of groups) actions.push(...wornBearings(group));
+  for (const group of groups) actions.push(...asFound(group));
   for (const group of groups) actions.push(...grinding(group));
   for (const group of groups) actions.push(...group.bearings.flatMap(shellsToFit));
   if (endPlay && endPlay.finding.verdict !== 'within') {
@@ -148,25 +150,20 @@ function everyAction(inspection: Inspection): readonly Action[] {
   return [...actions, ...cylinders.flatMap(cylinderWork)];
 }
 
-function wrongShells({ name, fitted }: BearingReport): Action[] {
-  if (fitted === undefined || !('mismatch' in fitted.explanation)) return [];
-  const { shells, undersize, explanation } = fitted;
-  const ground = explanation.kind === 'journal ground, shells not' ? 1 : -1;
-  const journalUndersize = (undersize + ground * explanation.mismatch) as Length;
-  return [
-    { kind: 'wrong shells', bearing: name, shells, undersize, journalUndersize, explanation },
-  ];
-}
-
-/** Clearances that no undersize explains; moot where the journals are ground and get other shells. */
-function wornBearings({ plan, bearings }: BearingGroupReport): Action[] {
-  if (plan.outcome !== 'use as it is') return [];
-  return bearings.flatMap(({ name, fitted }) => {
-    if (fitted === undefined || 'mismatch' in fitted.explanation) return [];
-    const { finding } = fitted.explanation;
-    return finding.verdict === 'within'
-      ? []
-      : [{ kind: 'wrong clearance', bearing: name, finding }];
+/** What follows from the shells that were found in the bearings. */
+function asFound({ plan, bearings }: BearingGroupReport): Action[] {
+  return bearings.flatMap(({ name: bearing, fitted }): Action[] => {
+    if (fitted === undefined) return [];
+    const { shells, undersize, explanation, agrees } = fitted;
+    const { finding } = explanation;
+    if (!agrees) return [{ kind: 'check sizes', bearing, finding }];
+    if ('mismatch' in explanation) {
+      const journalUndersize = (undersize + mismatchOf(explanation)) as Length;
+      return [{ kind: 'wrong shells', bearing, shells, undersize, journalUndersize, explanation }];
+    }
+    // Moot where the journals are ground and get other shells.
+    if (plan.outcome !== 'use as it is' || finding.verdict === 'within') return [];
+    return [{ kind: 'wrong clearance', bearing, finding }];
   });
 }
 

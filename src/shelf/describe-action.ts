@@ -1,3 +1,4 @@
+import { consequence } from '../bearings/explain.js';
 import { nameUndersize } from '../crankshaft/describe-grind-plan.js';
 import { describe, describeSpan, guardWording, say, type Wording } from '../judging/describe.js';
 import { madeHere } from '../judging/made-here.js';
@@ -19,7 +20,7 @@ import type { RingReport } from './inspect-cylinder.js';
  *   crankshaft: { endPlay: { readings: [{ pushed: '0 thou', pulled: '14 thou' }] } },
  * });
  * actionsFrom(inspect(sheet)).map((action) => describeAction(action, { units: 'inch' }));
- * // ["set the end play; end play 0.0140 in: 0.0040 in above the limit of 0.0100 in (common practice: crankshaft end play of 0.004 to 0.010 in)"]
+ * // ["set the end play; end play 0.0140 in: 0.0040 in above the limit of 0.0100 in (common practice: crankshaft end play of 0.004 to 0.010 in (0.10 to 0.25 mm))"]
  * ```
  */
 export function describeAction(action: Action, wording: Wording): string {
@@ -40,15 +41,17 @@ function sentence(action: Action, wording: Wording): string {
       return describeWrongShells(action, wording);
     case 'wrong clearance':
       return `${action.bearing}: other shells or a ground journal; ${describe(action.finding, wording)}`;
+    case 'check sizes':
+      return `${action.bearing}: measure the housing bore and the shell walls again, the sizes contradict what is stamped; ${describe(action.finding, wording)}`;
     case 'grind':
       return `grind the ${journalsOf(action.journals)} to ${nameUndersize(action.undersize, wording)}: ${describeSpan(action.target, 'length', units)}`;
     case 'no step serves':
-      return `the ${journalsOf(action.journals)} cannot be saved by grinding${action.defeatedBy.length > 0 ? ` (${action.defeatedBy.join(', ')})` : ''}: another crankshaft, or a licensed welder and grinder`;
+      return `the ${journalsOf(action.journals)} cannot be saved by grinding${action.defeatedBy.length > 0 ? ` (${action.defeatedBy.join(', ')})` : ''}: find another crankshaft, or ask a crankshaft welding shop`;
     case 'fit shells':
       return `${action.bearing}: fit "${action.match.shell.name}", which leaves ${describeSpan(action.match.clearance, 'length', units)}`;
     case 'buy shells': {
       const pairs = action.pairs === 1 ? '1 pair' : `${action.pairs} pairs`;
-      return `buy ${pairs} of shells for the ${journalsOf(action.journals)}, ${nameUndersize(action.undersize, wording)}: none that fits is left on the shelf`;
+      return `buy ${pairs} of shells for the ${journalsOf(action.journals)}, ${nameUndersize(action.undersize, wording)}: the sheet lists none to spare that fit`;
     }
     case 'set the end play':
       return `set the end play; ${describe(action.finding, wording)}`;
@@ -69,9 +72,7 @@ function describeWrongShells(
   const pair = `${nameUndersize(undersize, wording)} shells ("${shells}")`;
   const ground = nameUndersize(journalUndersize, wording);
   const journal = ground === 'standard' ? 'a standard journal' : `a journal ground ${ground}`;
-  const loose = explanation.kind === 'journal ground, shells not';
-  const matched = say(explanation.matched.value, 'length', wording.units);
-  return `${bearing}, WRONG SHELLS: ${pair} on ${journal}: it ${loose ? 'will knock' : 'cannot turn'}; matching shells would leave ${matched}`;
+  return `${bearing}, WRONG SHELLS: ${pair} on ${journal}: ${consequence(explanation, wording)}`;
 }
 
 /** What to do with one ring. */

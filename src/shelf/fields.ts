@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { guardQuantity } from '../judging/guards.js';
+import { guardClearance } from '../judging/guards.js';
 import type { SizeOrSpan, Span } from '../judging/limits.js';
 import type { Dimension, Length, Quantity } from '../quantities/dimensions.js';
 import { RebuildInputError, showValue } from '../quantities/error.js';
@@ -10,18 +10,19 @@ type Guard<D extends Dimension> = (parameter: string, value: Quantity<D>) => Qua
 
 /** Text with a unit, such as `"2.1248 in"`, read and then checked against what the part can have. */
 export function quantity<D extends Dimension>(dimension: D, guard: Guard<D>) {
-  return read((text) => guard('text', parse(text, dimension)));
+  return read((text) => parse(text, dimension), guard);
 }
 
 /** An undersize: `"standard"`, `"20 under"`, `"0.50 mm under"`. */
 export function undersize(guard: Guard<'length'>) {
-  return read((text) =>
-    text.trim().toLowerCase() === 'standard' ? (0 as Length) : guard('text', parseLength(text)),
+  return read(
+    (text) => (text.trim().toLowerCase() === 'standard' ? (0 as Length) : parseLength(text)),
+    guard,
   );
 }
 
-/** Text that a reader turns into something else; its errors become problems of the sheet. */
-function read<T>(reader: (text: string) => T) {
+/** Text that a reader turns into a quantity; what it or the guard refuses becomes a problem of the sheet. */
+function read<D extends Dimension>(reader: (text: string) => Quantity<D>, guard: Guard<D>) {
   return z
     .string({
       error: ({ input }) =>
@@ -29,15 +30,27 @@ function read<T>(reader: (text: string) => T) {
           ? 'is missing'
           : `${showValue(input)} is not text; write number and unit in quotes, e.g. "2.1248 in"`,
     })
-    .transform((text, context): T => {
+    .transform((text, context): Quantity<D> => {
       try {
-        return reader(text);
+        return guarded(text, reader(text), guard);
       } catch (error) {
         if (!(error instanceof RebuildInputError)) throw error;
         context.addIssue(error.message.slice(error.parameter.length + 2));
         return z.NEVER;
       }
     });
+}
+
+/** What the guard says, in the words of the sheet: the text as it was written. */
+function guarded<D extends Dimension>(text: string, value: Quantity<D>, guard: Guard<D>) {
+  try {
+    return guard('text', value);
+  } catch (error) {
+    if (!(error instanceof RebuildInputError)) throw error;
+    const { expected } = error;
+    const hint = 'Check the digits and the unit.';
+    throw new RebuildInputError({ parameter: 'text', value: text, expected, hint });
+  }
 }
 
 /** An object with just these fields; others are refused with the ones there are. */
@@ -82,7 +95,7 @@ export function word<const W extends readonly [string, ...string[]]>(...words: W
 /** A span, its ends the right way round. */
 export function span(guard: Guard<'length'>) {
   const end = quantity('length', guard);
-  return fields({ min: end, max: end }).refine(inOrder, 'min is above max; swap the two');
+  return fields({ min: end, max: end }).refine(inOrder, { error: REVERSED, abort: true });
 }
 
 /** One size as text, or a span of them. */
@@ -105,18 +118,20 @@ export function chosen<T>(choose: (value: unknown) => z.ZodType<T>) {
 }
 
 /** Limits with at least one bound, and who set them. */
-export function statedLimits<D extends Dimension>(dimension: D): z.ZodType<StatedLimits<D>> {
-  const bound = quantity(dimension, (parameter, value) =>
-    guardQuantity(parameter, value, dimension),
-  );
+export function statedLimits(
+  guard: Guard<'length'> = guardClearance,
+): z.ZodType<StatedLimits<'length'>> {
+  const bound = quantity('length', guard);
   return fields({
     min: bound.exactOptional(),
     max: bound.exactOptional(),
     source: name.exactOptional(),
   })
     .refine(({ min, max }) => min !== undefined || max !== undefined, 'needs a min, a max or both')
-    .refine(inOrder, 'min is above max; swap the two') as unknown as z.ZodType<StatedLimits<D>>;
+    .refine(inOrder, REVERSED) as unknown as z.ZodType<StatedLimits<'length'>>;
 }
+
+const REVERSED = 'min is above max; swap the two';
 
 function inOrder({ min, max }: Partial<Span<number>>): boolean {
   return min === undefined || max === undefined || min <= max;

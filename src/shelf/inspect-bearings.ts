@@ -4,13 +4,13 @@ import { matchShells, type ShellMatch } from '../bearings/match.js';
 import { grindPlan } from '../crankshaft/grind-plan.js';
 import type { GrindPlan } from '../crankshaft/grind-types.js';
 import { undersizeSteps } from '../crankshaft/undersize.js';
-import { type Finding, judge } from '../judging/judge.js';
+import type { Finding } from '../judging/judge.js';
 import type { Span } from '../judging/limits.js';
-import { ownLimitsOr } from '../judging/own-limits.js';
 import { journalShape } from '../measuring/journal.js';
 import type { Shape } from '../measuring/shape.js';
-import { journalShapeRule } from '../measuring/shape-rule.js';
+import { journalShapeLimits, judgeJournalShape } from '../measuring/shape-rule.js';
 import type { Length } from '../quantities/dimensions.js';
+import { thou } from '../quantities/units.js';
 import { handOutShells } from './hand-out-shells.js';
 import { own } from './own.js';
 import type { BearingSheet, JournalSheet, Sheet, ShellSheet } from './sheet.js';
@@ -33,6 +33,8 @@ export interface BearingReport {
   readonly name: string;
   /** Size and shape of the journal as it is. */
   readonly shape: Shape;
+  /** The undersize that its readings say it is ground to, if they lie near one [m]. */
+  readonly undersize?: Length;
   /** Its out-of-round and taper against their limits. */
   readonly findings: readonly Finding<'length'>[];
   /** The shells that were found in it, the clearance they leave and what explains it. */
@@ -43,12 +45,14 @@ export interface BearingReport {
     readonly undersize: Length;
     /** Diametral clearance as found [m]. */
     readonly clearance: Span<Length>;
-    /** What explains it, at its worse end. */
+    /** What explains it by size, at its worse end. */
     readonly explanation: ClearanceExplanation;
+    /** Whether that agrees with what the shells are stamped and the journal measures. */
+    readonly agrees: boolean;
   };
   /** Every shell on the shelf in the finished bearing, best first; empty where no step serves. */
   readonly matches: readonly ShellMatch[];
-  /** The shells it gets, if the shelf has a pair to spare that fits. */
+  /** The shells it gets, if the shelf has a pair to spare that fits and is made for the step. */
   readonly shells?: ShellMatch;
 }
 
@@ -68,7 +72,7 @@ export function inspectBearings(
   const plan = planFor(journals, steps, shelf, measured);
   const reports = measured.map((each) => reportOn(each, journals, steps, shelf, plan));
   const handedOut = handOutShells(
-    reports.map((report) => report.matches.filter((match) => match.fits)),
+    reports.map(({ matches }) => matches.filter((match) => match.fits && madeFor(match, plan))),
     (match) => match.shell.name,
     new Map(shelf.map((shell) => [shell.name, shell.pairs])),
   );
@@ -88,14 +92,18 @@ interface Measured {
   readonly shape: Shape;
 }
 
-/** The step to go to: one that the shelf has shells for if there is one, else one to buy shells for. */
+/**
+ * The step to go to. Good journals are left alone, whatever the shelf holds;
+ * what must be ground goes to a step that the shelf has shells for, else to the
+ * smallest, and shells are bought.
+ */
 function planFor(
   journals: JournalSheet,
   steps: readonly Length[],
   shelf: readonly ShellSheet[],
   measured: readonly Measured[],
 ): GrindPlan {
-  const { standard, minimum, cleanUpAllowance, wearAllowance, wear, shape } = journals;
+  const { standard, minimum, cleanUpAllowance, sizeAllowance, wear, shape } = journals;
   const request = {
     standard,
     steps,
@@ -109,18 +117,20 @@ function planFor(
     })),
     ...(minimum !== undefined && { minimum }),
     ...(cleanUpAllowance !== undefined && { cleanUpAllowance }),
-    ...(wearAllowance !== undefined && { wearAllowance }),
+    ...(sizeAllowance !== undefined && { sizeAllowance }),
     ...(wear !== undefined && { wear }),
     ...(shape !== undefined && { shape: own(shape) }),
   };
-  const atHand = steps.filter((step) => pairsOf(shelf, step) >= measured.length);
-  const plan = grindPlan({ ...request, shellsAtHand: atHand });
-  return plan.outcome === 'none' ? grindPlan(request) : plan;
+  const smallest = grindPlan(request);
+  if (smallest.outcome !== 'grind') return smallest;
+  const shellsAtHand = steps.filter((step) => pairsOf(shelf, step) >= measured.length);
+  const served = grindPlan({ ...request, shellsAtHand });
+  return served.outcome === 'none' ? smallest : served;
 }
 
 function pairsOf(shelf: readonly ShellSheet[], undersize: Length): number {
   return shelf
-    .filter((shell) => Math.abs(shell.undersize - undersize) < 1e-6)
+    .filter((shell) => sameSize(shell.undersize, undersize))
     .reduce((sum, shell) => sum + shell.pairs, 0);
 }
 
@@ -133,21 +143,15 @@ function reportOn(
 ): BearingReport {
   const { housingBore, name } = bearing;
   const limits = own(journals.oilClearance);
-  const allowed = ownLimitsOr('shape', own(journals.shape), 'length', journalShapeRule());
-  const findings = (['outOfRound', 'taper'] as const).map((feature) =>
-    judge({
-      feature: feature === 'outOfRound' ? 'out-of-round' : 'taper',
-      dimension: 'length',
-      value: shape[feature],
-      ...allowed,
-    }),
-  );
+  const allowed = journalShapeLimits('shape', own(journals.shape));
+  const undersize = measuredUndersize(shape, journals.standard, steps);
   const fitted = shelf.find((shell) => shell.name === bearing.fittedShells);
   return {
     name,
     shape,
-    findings,
-    ...(fitted && { fitted: fittedAs(fitted, housingBore, shape, steps, limits) }),
+    ...(undersize !== undefined && { undersize }),
+    findings: judgeJournalShape(shape, allowed),
+    ...(fitted && { fitted: fittedAs(fitted, housingBore, shape, steps, limits, undersize) }),
     matches:
       plan.outcome === 'none' || shelf.length === 0
         ? []
@@ -160,12 +164,24 @@ function reportOn(
   };
 }
 
+/** The step whose size the journal is nearest to, if it is no further than a quarter of a step off. */
+function measuredUndersize(
+  { smallest, largest }: Shape,
+  standard: Span<Length>,
+  steps: readonly Length[],
+): Length | undefined {
+  const below = (standard.min + standard.max - smallest - largest) / 2;
+  const [nearest] = [...steps].sort((a, b) => Math.abs(a - below) - Math.abs(b - below));
+  return nearest !== undefined && Math.abs(nearest - below) <= thou(2.5) ? nearest : undefined;
+}
+
 function fittedAs(
   shell: ShellSheet,
   housingBore: BearingSheet['housingBore'],
   shape: Shape,
   steps: readonly Length[],
   limits: ReturnType<typeof own<'length'>>,
+  undersize: Length | undefined,
 ): NonNullable<BearingReport['fitted']> {
   const journal = { min: shape.smallest, max: shape.largest };
   const clearance = oilClearanceSpan({ housingBore, shellWall: shell.wall, journal });
@@ -173,7 +189,24 @@ function fittedAs(
     explainClearance({ clearance: end, journal: shape.largest, steps, ...limits }),
   ) as [ClearanceExplanation, ClearanceExplanation];
   const explanation = tight.finding.margin < loose.finding.margin ? tight : loose;
-  return { shells: shell.name, undersize: shell.undersize, clearance, explanation };
+  const agrees =
+    undefined === undersize ||
+    sameSize(undersize, (shell.undersize + mismatchOf(explanation)) as Length);
+  return { shells: shell.name, undersize: shell.undersize, clearance, explanation, agrees };
+}
+
+/** How much smaller the journal is than its shells are made for; negative if it is larger. */
+export function mismatchOf(explanation: ClearanceExplanation): number {
+  if (!('mismatch' in explanation)) return 0;
+  const { kind, mismatch } = explanation;
+  return kind === 'journal ground, shells not' ? mismatch : -mismatch;
+}
+
+/** Undersizes are a tenth of a millimetre apart at the least. */
+const sameSize = (a: Length, b: Length) => Math.abs(a - b) < 1e-5;
+
+function madeFor({ shell }: ShellMatch, plan: GrindPlan): boolean {
+  return plan.outcome !== 'none' && sameSize(shell.undersize, plan.undersize);
 }
 
 /** What the journal will measure once the plan is carried out. */

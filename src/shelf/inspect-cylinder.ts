@@ -1,10 +1,10 @@
 import { pistonClearanceSpan } from '../cylinders/piston-clearance.js';
 import { type RingFiling, ringFilingNeeded, ringGapAlongBore } from '../cylinders/ring-gap.js';
 import type { Basis } from '../judging/basis.js';
-import { guardText } from '../judging/guards.js';
+import { guardClearance, guardText } from '../judging/guards.js';
 import { type Finding, judge, judgeSpan } from '../judging/judge.js';
 import type { Span } from '../judging/limits.js';
-import { ownLimitsOr } from '../judging/own-limits.js';
+import { type BasedLimits, ownLimitsOr } from '../judging/own-limits.js';
 import { type BoreShape, boreShape } from '../measuring/bore.js';
 import type { Length } from '../quantities/dimensions.js';
 import { own } from './own.js';
@@ -39,10 +39,14 @@ export interface RingReport {
   readonly filing: RingFiling;
 }
 
-/** Wear limits for a bore where the maker's are not known, by the inch of bore and of travel. */
-const PER_INCH: Basis = {
+/** Wear limits for a bore where the maker's are not known. */
+const PER_BORE: Basis = {
   kind: 'published',
-  source: 'TM 10-3930-647-14&P, wear per inch of diameter',
+  source: 'TM 10-3930-647-14&P, bore wear of 0.001 of the diameter',
+};
+const PER_TRAVEL: Basis = {
+  kind: 'published',
+  source: 'TM 10-3930-647-14&P, bore taper of 0.0005 of the ring travel',
 };
 
 /** Inspects one cylinder with its piston and rings. */
@@ -65,24 +69,23 @@ export function inspectCylinder(
 function shapeFindings(shape: BoreShape, allowed: CylinderLimits): readonly Finding<'length'>[] {
   const first = shape.stations[0]?.station ?? 0;
   const travel = (shape.stations.at(-1)?.station ?? 0) - first;
-  const perInchOfBore = { max: (0.001 * shape.smallest) as Length };
-  const perInchOfTravel = { max: (0.0005 * travel) as Length };
+  const perBore = { limits: { max: (0.001 * shape.smallest) as Length }, basis: PER_BORE };
+  const perTravel = { limits: { max: (0.0005 * travel) as Length }, basis: PER_TRAVEL };
   const judgeAs = (
     feature: string,
     value: Length,
     stated: CylinderLimits['taper'],
-    limits: { readonly max: Length },
+    fallback: BasedLimits<'length'>,
   ) => {
-    const fallback = { limits, basis: PER_INCH };
-    const chosen = ownLimitsOr(feature, own(stated), 'length', fallback);
+    const chosen = ownLimitsOr(feature, own(stated), fallback, guardClearance);
     return judge({ feature, dimension: 'length', value, ...chosen });
   };
   const findings = [
-    judgeAs('out-of-round', shape.outOfRound, allowed.outOfRound, perInchOfBore),
-    judgeAs('taper', shape.taper, allowed.taper, perInchOfTravel),
+    judgeAs('out-of-round', shape.outOfRound, allowed.outOfRound, perBore),
+    judgeAs('taper', shape.taper, allowed.taper, perTravel),
   ];
   if (shape.wear === undefined) return findings;
-  return [...findings, judgeAs('wear', shape.wear, undefined, perInchOfBore)];
+  return [...findings, judgeAs('wear', shape.wear, undefined, perBore)];
 }
 
 function pistonIn(

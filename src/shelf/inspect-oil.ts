@@ -24,8 +24,8 @@ export interface OilReport {
     readonly clean: KinematicViscosity;
     /** Fuel in it by volume, by the law of ASTM D7152; negative if it has thickened [-]. */
     readonly fuel: VolumeFraction;
-    /** How that stands. */
-    readonly dilution: DilutionFinding;
+    /** How that stands; absent where the oil has thickened, for then fuel cannot be told from it. */
+    readonly dilution?: DilutionFinding;
     /** The fuel's viscosity that was reckoned with, and who says so. */
     readonly fuelViscosity: {
       /** Kinematic viscosity of the fuel [m²/s]. */
@@ -83,8 +83,14 @@ function sampleOf(
     fuel: fuelViscosity.value,
     sample: viscosity,
   });
-  const dilution = dilutionFinding(fuel, options);
-  return { temperature, viscosity, clean, fuel, dilution, fuelViscosity };
+  return {
+    temperature,
+    viscosity,
+    clean,
+    fuel,
+    ...(fuel >= 0 && { dilution: dilutionFinding(fuel, options) }),
+    fuelViscosity,
+  };
 }
 
 /** The fuel's viscosity as the sheet gives it; near 20 °C petrol has a default. */

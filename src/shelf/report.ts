@@ -10,6 +10,7 @@ import {
   type Wording,
 } from '../judging/describe.js';
 import type { Finding } from '../judging/judge.js';
+import type { Span } from '../judging/limits.js';
 import { madeHere } from '../judging/made-here.js';
 import type { TimeToDilution } from '../oil/sump.js';
 import type { KinematicViscosity, Length } from '../quantities/dimensions.js';
@@ -60,14 +61,13 @@ function page(inspection: Inspection, units: UnitSystem): string {
     section(`INSPECTION: ${engine}`, [
       `Sizes are diameters in ${units === 'inch' ? 'inches' : 'millimetres'}, clearances on the diameter.`,
     ]),
-    section(
-      'WHAT TO DO',
-      actions.length === 0
-        ? ['Nothing: every finding is within its limits.']
-        : actions.flatMap((action, i) =>
-            paragraph(`${String(i + 1).padStart(2)}. [ ] ${describeAction(action, noted)}`, 8),
-          ),
-    ),
+    section('WHAT TO DO', [
+      ...(actions.length === 0 ? ['Nothing follows from what was measured.'] : []),
+      ...actions.flatMap((action, i) =>
+        paragraph(`${String(i + 1).padStart(2)}. [ ] ${describeAction(action, noted)}`, 8),
+      ),
+      ...notMeasured(inspection),
+    ]),
     ...[rods, mains].flatMap((group) => (group ? [bearingSection(group, noted)] : [])),
     ...(endPlay ? [section('END PLAY', paragraph(describe(endPlay.finding, noted), 2))] : []),
     ...cylinders.map((cylinder) => cylinderSection(cylinder, noted)),
@@ -76,6 +76,18 @@ function page(inspection: Inspection, units: UnitSystem): string {
   const limits = notes.flatMap((note, i) => paragraph(`[${i + 1}] ${note}`, 4));
   const who = limits.length === 0 ? [] : [section('WHO SET THE LIMITS', limits)];
   return `${[...parts, ...who, cautions(oil !== undefined)].join('\n\n')}\n`;
+}
+
+/** What the sheet has no readings of: nothing is said of it. */
+function notMeasured({ rods, mains, endPlay, cylinders, oil }: Inspection): readonly string[] {
+  const missing = [
+    rods ? [] : ['rods'],
+    mains ? [] : ['mains'],
+    endPlay ? [] : ['end play'],
+    cylinders.length > 0 ? [] : ['cylinders'],
+    oil?.sample ? [] : ['used oil'],
+  ].flat();
+  return missing.length === 0 ? [] : [`Not measured: ${missing.join(', ')}.`];
 }
 
 /** The number of a note, which is added at its first mention. */
@@ -130,7 +142,8 @@ function cylinderSection(cylinder: CylinderReport, wording: Wording): string {
   const { name, shape, findings, piston, rings } = cylinder;
   const { units } = wording;
   const number = numberIn(units);
-  const clearance = piston && describeSpan(piston.clearance, 'length', units);
+  const over = (span: Span<Length>) => `${describeSpan(span, 'length', units)} over the travel`;
+  const mustBeBored = worstOfBore(cylinder) !== undefined;
   const verdict = piston?.finding
     ? describe(piston.finding, wording)
     : 'no limit is given, so it is not judged';
@@ -145,15 +158,14 @@ function cylinderSection(cylinder: CylinderReport, wording: Wording): string {
     ),
     `Form ${shape.form}, taper ${say(shape.taper, 'length', units)}.`,
     ...findings.flatMap((finding) => paragraph(describe(finding, wording), 2)),
-    ...(worstOfBore(cylinder)
-      ? ['Piston and rings are fitted to the finished bore; as it is:']
+    ...(mustBeBored ? ['Piston and rings are fitted to the finished bore. In the worn one:'] : []),
+    ...(piston
+      ? paragraph(`piston: ${over(piston.clearance)}${mustBeBored ? '' : `; ${verdict}`}`, 2)
       : []),
-    ...(clearance ? paragraph(`piston: ${clearance} over the travel; ${verdict}`, 2) : []),
     ...rings.flatMap((ring) =>
-      paragraph(
-        `${describeRing(ring, wording)}; ${describeSpan(ring.travel, 'length', units)} over the travel`,
-        2,
-      ),
+      mustBeBored
+        ? [`${ring.name}: gap ${over(ring.travel)}`]
+        : paragraph(`${describeRing(ring, wording)}; ${over(ring.travel)}`, 2),
     ),
   ]);
 }
@@ -168,15 +180,17 @@ function oilSection({ sample, leak }: OilReport, wording: Wording): string {
     const share = say(fuel, 'volumeFraction', units);
     lines.push(
       `At ${at} the sample is ${print(viscosity)}; clean oil is ${print(clean)}.`,
-      `Fuel in the oil: ${share} by the law of ASTM D7152, fuel taken as ${format(fuelViscosity.value, centistokes)} ${noteOf(fuelViscosity.basis, wording)}.`,
-      `Stage: ${dilution.stage}; ${describe(dilution.finding, wording)}`,
+      dilution
+        ? `Fuel in the oil: ${share} by the law of ASTM D7152, fuel taken as ${format(fuelViscosity.value, centistokes)} ${noteOf(fuelViscosity.basis, wording)}.`
+        : 'The sample is thicker than clean oil: it has aged or is another grade, and fuel cannot be told from its viscosity.',
+      ...(dilution ? [`Stage: ${dilution.stage}; ${describe(dilution.finding, wording)}`] : []),
     );
   }
   if (leak) {
     const flow = say(leak.flow, 'flow', units);
     lines.push(
       `The leak is ${flow} ${noteOf(leak.basis, wording)}.`,
-      `Clean oil lasts ${lasting(leak.untilAct, units)} until action is due, ${lasting(leak.untilCritical, units)} until it must not run.`,
+      `Clean oil lasts ${lasting(leak.untilAct, units)} until action is due, ${lasting(leak.untilCritical, units)} until it must not run, if none of the fuel evaporates.`,
     );
   }
   return section(

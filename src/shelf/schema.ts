@@ -5,8 +5,11 @@ import {
   guardBetween,
   guardClearance,
   guardDiameter,
-  guardSmall,
+  guardFlaw,
   guardStation,
+  guardStock,
+  guardTolerance,
+  guardUndersize,
 } from '../judging/guards.js';
 import { boreShape } from '../measuring/bore.js';
 import { journalShape } from '../measuring/journal.js';
@@ -35,7 +38,7 @@ import {
 import type { OilSheet, Sheet } from './sheet.js';
 
 const diameter = quantity('length', guardDiameter);
-const small = quantity('length', guardSmall);
+const tolerance = quantity('length', guardTolerance);
 const reading = fields({
   station: quantity('length', guardStation),
   angle: quantity('angle', guardAngle),
@@ -44,13 +47,13 @@ const reading = fields({
 
 const journalSheet = fields({
   standard: span(guardDiameter),
-  steps: list(undersize(guardSmall)).exactOptional(),
+  steps: list(undersize(guardUndersize)).exactOptional(),
   minimum: diameter.exactOptional(),
-  cleanUpAllowance: small.exactOptional(),
-  wearAllowance: small.exactOptional(),
+  cleanUpAllowance: quantity('length', guardStock).exactOptional(),
+  sizeAllowance: tolerance.exactOptional(),
   wear: word('one side', 'all round').exactOptional(),
-  shape: statedLimits('length').exactOptional(),
-  oilClearance: statedLimits('length')
+  shape: statedLimits(guardTolerance).exactOptional(),
+  oilClearance: statedLimits()
     .refine(
       ({ min, max }) => min !== undefined && max !== undefined,
       'needs both a min and a max: a bearing can be too tight and too loose',
@@ -62,7 +65,7 @@ const bearing = fields({
   name,
   journal: fields({
     readings: list(reading),
-    runout: small.exactOptional(),
+    runout: quantity('length', guardFlaw).exactOptional(),
   }).superRefine(accepting(({ readings }) => journalShape(readings))),
   housingBore: sizeOrSpan(guardDiameter),
   fittedShells: name.exactOptional(),
@@ -70,7 +73,7 @@ const bearing = fields({
 
 const ring = fields({
   name,
-  gap: quantity('length', guardSmall),
+  gap: quantity('length', guardFlaw),
   measuredIn: diameter,
 });
 
@@ -103,7 +106,7 @@ const leak = chosen<NonNullable<OilSheet['leak']>>((value) =>
 const shells = fields({
   name,
   fits: word('rods', 'mains'),
-  undersize: undersize(guardSmall),
+  undersize: undersize(guardUndersize),
   wall: sizeOrSpan(guardShellWall),
   pairs: z
     .int({ error: 'must be a whole number of pairs, 0 or more, without quotes' })
@@ -139,17 +142,17 @@ export const sections = {
           pulled: quantity('length', guardClearance),
         }),
       ),
-      limits: statedLimits('length').exactOptional(),
+      limits: statedLimits().exactOptional(),
     }).exactOptional(),
   }).optional(),
   rods: list(bearing).optional(),
   mains: list(bearing).optional(),
   shells: list(shells).optional(),
   cylinderLimits: fields({
-    outOfRound: statedLimits('length').exactOptional(),
-    taper: statedLimits('length').exactOptional(),
-    pistonClearance: statedLimits('length').exactOptional(),
-    ringGap: statedLimits('length').exactOptional(),
+    outOfRound: statedLimits().exactOptional(),
+    taper: statedLimits().exactOptional(),
+    pistonClearance: statedLimits().exactOptional(),
+    ringGap: statedLimits().exactOptional(),
   }).optional(),
   cylinders: list(cylinder).optional(),
   oil: fields({

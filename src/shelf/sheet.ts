@@ -66,8 +66,8 @@ export interface JournalSheet {
   readonly minimum?: Length;
   /** Stock to leave for the wheel, on the diameter [m]. */
   readonly cleanUpAllowance?: Length;
-  /** How far a journal may be worn below its size and still be used as it is [m]. */
-  readonly wearAllowance?: Length;
+  /** How far a journal may lie outside its size and still be used as it is [m]. */
+  readonly sizeAllowance?: Length;
   /** How the journals wore; by default on one side. */
   readonly wear?: 'one side' | 'all round';
   /** Out-of-round and taper allowed without grinding. */

@@ -29,6 +29,8 @@ describe('the packed tarball', () => {
       'LICENSE',
       'README.md',
       'dist',
+      'docs',
+      'examples',
       'package.json',
     ]);
     const files = readdirSync(`${packed.packageDir}/dist`);

@@ -55,7 +55,7 @@ describe('inspect on the pump set', () => {
       ['wear', 'above'],
     ]);
     expect(first?.rings.map(({ filing }) => filing.work)).toEqual(['file', 'fit as it is']);
-    expect(found.oil?.sample?.dilution.stage).toBe('critical');
+    expect(found.oil?.sample?.dilution?.stage).toBe('critical');
     expect(valueIn(found.oil?.sample?.fuel as never, percentByVolume)).toBeGreaterThan(5);
   });
 
@@ -129,7 +129,7 @@ describe('inspect on other engines', () => {
       outcome: 'grind',
     });
     expect(plan({ [`${base}.minimum`]: '1.99 in' })).toMatchObject({ outcome: 'none' });
-    const loose = { [`${base}.wearAllowance`]: '0.005 in', [`${base}.shape`]: { max: '0.005 in' } };
+    const loose = { [`${base}.sizeAllowance`]: '0.005 in', [`${base}.shape`]: { max: '0.005 in' } };
     const kept = inspected(loose);
     expect(kept.mains?.plan.outcome).toBe('use as it is');
     // Not ground, so the worn clearances count: 2.1263 - 0.1236 - 1.9976 = 0.0051 in.
@@ -153,8 +153,8 @@ describe('inspect on other engines', () => {
       'oil.fuelViscosity': '0.5 cSt',
     }).oil;
     expect(measured?.leak?.basis.kind).toBe('specified');
-    expect(measured?.sample?.dilution.stage).toBe('normal');
-    expect(measured?.sample?.dilution.finding.basis).toEqual({
+    expect(measured?.sample?.dilution?.stage).toBe('normal');
+    expect(measured?.sample?.dilution?.finding.basis).toEqual({
       kind: 'specified',
       by: 'pump set manual',
     });
@@ -188,5 +188,56 @@ describe('inspect on other engines', () => {
     });
     expect(noShelf.rods?.bearings[0]?.matches).toEqual([]);
     expect(noShelf.rods?.pairsToBuy).toBe(2);
+  });
+});
+
+describe('inspect where sizes contradict each other', () => {
+  const good = (diameter: string) =>
+    Object.fromEntries(
+      [0, 1, 2, 3].flatMap((reading) =>
+        [0, 1].map((rod) => [`rods[${rod}].journal.readings[${reading}].diameter`, diameter]),
+      ),
+    );
+
+  it('leaves good journals alone whatever shells the shelf has', () => {
+    const found = inspected({
+      ...good('1.6248 in'),
+      'rods[0].fittedShells': 'rod standard, hammered',
+      'shells[0].pairs': 1,
+    });
+    expect(found.rods?.plan).toMatchObject({ outcome: 'use as it is', undersize: 0 });
+    expect(found.rods?.pairsToBuy).toBe(1);
+  });
+
+  it('does not call a journal ground that measures standard, nor fit shells of another undersize', () => {
+    // An oversize housing leaves 0.020 in too much: the journal is not to blame.
+    const found = inspected({
+      ...good('1.6248 in'),
+      'rods[1].housingBore': '1.7710 in',
+      'shells[0].pairs': 2,
+    });
+    expect(found.rods?.bearings[1]?.fitted?.agrees).toBe(false);
+    const kinds = actionsFrom(found).map((action) => [
+      action.kind,
+      'bearing' in action ? action.bearing : '',
+    ]);
+    expect(kinds).toContainEqual(['check sizes', 'rod 2']);
+    expect(
+      kinds.filter(([kind, bearing]) => kind === 'wrong shells' && bearing === 'rod 2'),
+    ).toEqual([]);
+    expect(found.rods?.bearings[1]?.shells).toBeUndefined();
+  });
+
+  it('asks to measure again where shells fit that are stamped for another journal', () => {
+    // Stamped 20 under with a standard wall, on a standard journal that is not to be ground.
+    const found = inspected({ ...good('1.6248 in'), 'shells[1].wall': '0.0618 in' });
+    const action = actionsFrom(found).find(({ kind }) => kind === 'check sizes');
+    expect(action).toMatchObject({ bearing: 'rod 1' });
+  });
+
+  it('says of thickened oil only that fuel cannot be told from it', () => {
+    const found = inspected({ 'oil.sample.viscosity': '400 cSt' });
+    expect(found.oil?.sample?.dilution).toBeUndefined();
+    expect(actionsFrom(found).map(({ kind }) => kind)).not.toContain('do not run');
   });
 });

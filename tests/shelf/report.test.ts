@@ -66,7 +66,9 @@ describe('report', () => {
 
   it('has nothing to do for an engine without findings', () => {
     const bare = report(inspect(readSheet({ version: 1, engine: 'e', units: 'metric' })));
-    expect(bare).toContain('Nothing: every finding is within its limits.');
+    expect(bare).toContain(
+      'Nothing follows from what was measured.\nNot measured: rods, mains, end play, cylinders, used oil.',
+    );
     expect(bare).not.toContain('OIL');
     expect(bare).not.toContain('WHO SET');
   });
@@ -87,7 +89,7 @@ describe('describeAction', () => {
     [
       'no step serves',
       { 'crankshaft.rodJournals.minimum': '1.6 in' },
-      /^the rod journals cannot be saved by grinding: another crankshaft/,
+      /^the rod journals cannot be saved by grinding: find another crankshaft/,
     ],
     [
       'defeated by a journal',
@@ -105,7 +107,7 @@ describe('describeAction', () => {
     [
       'wrong clearance',
       {
-        'crankshaft.mainJournals.wearAllowance': '0.005 in',
+        'crankshaft.mainJournals.sizeAllowance': '0.005 in',
         'crankshaft.mainJournals.shape': { max: '0.005 in' },
       },
       /^flywheel main: other shells or a ground journal; oil clearance 0.0051 in/,

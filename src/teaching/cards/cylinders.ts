@@ -8,7 +8,10 @@ export const cylinderCards = {
     name: 'piston clearance',
     computedBy: 'pistonClearance',
     result: { symbol: 'c', meaning: 'diametral piston clearance', dimension: 'length' },
-    inputs: [bore, input('D_p', 'piston diameter across its thrust faces', 'length', 0.05, 0.12)],
+    inputs: [
+      input('D', 'bore diameter', 'length', 0.08, 0.081),
+      input('D_p', 'piston diameter across its thrust faces', 'length', 0.0795, 0.08),
+    ],
     where: [],
     expression: 'D - D_p',
     source: 'geometry',

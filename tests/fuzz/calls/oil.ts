@@ -123,12 +123,12 @@ export const oilCalls = {
   dilutionFinding: calls(dilutionFinding, {
     sound: [
       [percentByVolume(3.1)],
-      [percentByVolume(-1), { thresholds, basis: { kind: 'published', source: 'the laboratory' } }],
+      [percentByVolume(1), { thresholds, basis: { kind: 'published', source: 'the laboratory' } }],
       [percentByVolume(6), { thresholds }],
     ],
     provoked: {
       'above one': [3.1],
-      'below minus one': [-1.1],
+      'less than none': [-0.01],
       'thresholds reversed': [limit, { thresholds: { act: 0.05, critical: 0.02 } }],
       'no options': [limit, null],
     },

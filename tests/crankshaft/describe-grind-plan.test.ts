@@ -1,0 +1,133 @@
+import {
+  describeGrindPlan,
+  type GrindPlan,
+  grindPlan,
+  mm,
+  thou,
+  type UnitSystem,
+  undersizeSteps,
+  type Wording,
+} from 'crankwright';
+import { describe, expect, it } from 'vitest';
+import { nameUndersize } from '../../src/crankshaft/describe-grind-plan.js';
+import { refusal } from '../quantities/refusal.js';
+import { asNew, rods, ruined, tenths, worn } from './journals.js';
+
+const inches = { units: 'inch' } as const;
+const millimetres = { units: 'metric' } as const;
+
+describe('describeGrindPlan says', () => {
+  it('that a journal is good as it is', () => {
+    const plan = grindPlan(rods(asNew));
+    expect(describeGrindPlan(plan, inches)).toEqual([
+      'use as it is at standard, 2.1245 to 2.1250 in',
+      'rod 1 is good as it is at standard',
+    ]);
+    expect(describeGrindPlan(plan, millimetres)).toEqual([
+      'use as it is at standard, 53.962 to 53.975 mm',
+      'rod 1 is good as it is at standard',
+    ]);
+  });
+
+  it('how far it is worn, and who allows that', () => {
+    const plan = grindPlan({ ...rods({ ...asNew, smallest: 21_242 }), sizeAllowance: tenths(4) });
+    expect(describeGrindPlan(plan, inches)[1]).toBe(
+      'rod 1 is good as it is at standard, worn 0.0003 in below it (specified)',
+    );
+    expect(describeGrindPlan(plan, millimetres)[1]).toBe(
+      'rod 1 is good as it is at standard, worn 0.008 mm below it (specified)',
+    );
+  });
+
+  it('how far it is above its size', () => {
+    const plan = grindPlan({ ...rods({ ...asNew, largest: 21_253 }), sizeAllowance: tenths(4) });
+    expect(describeGrindPlan(plan, inches)[1]).toBe(
+      'rod 1 is good as it is at standard, 0.0003 in above it (specified)',
+    );
+  });
+
+  it('what to grind to, what stood in the way, and what is left', () => {
+    const plan = grindPlan({ ...rods(asNew, worn), cleanUpAllowance: thou(1) });
+    expect(describeGrindPlan(plan, inches)).toEqual([
+      'grind to 0.0100 in under, 2.1145 to 2.1150 in',
+      'not standard: rod 2 does not clean up (2.1166 in left, 2.1250 in wanted)',
+      'rod 1 cleans up at 0.0100 in under (2.1236 in left)',
+      expect.stringMatching(
+        /^rod 2 must be ground: out-of-round 0\.0013 in: 0\.0008 in above the limit of 0\.0005 in \(common practice: /,
+      ),
+      'rod 2 cleans up at 0.0100 in under (2.1166 in left)',
+      'with 0.0010 in left to clean up (specified)',
+    ]);
+    expect(describeGrindPlan(plan, millimetres)).toEqual([
+      'grind to 0.254 mm under, 53.708 to 53.721 mm',
+      'not standard: rod 2 does not clean up (53.762 mm left, 53.975 mm wanted)',
+      'rod 1 cleans up at 0.254 mm under (53.939 mm left)',
+      expect.stringMatching(/^rod 2 must be ground: out-of-round 0\.033 mm: 0\.020 mm above the /),
+      'rod 2 cleans up at 0.254 mm under (53.762 mm left)',
+      'with 0.025 mm left to clean up (specified)',
+    ]);
+  });
+
+  it('all that stands in the way of one step in one sentence', () => {
+    const plan = grindPlan({
+      ...rods(worn),
+      minimum: tenths(21_200),
+      shellsAtHand: [thou(20), thou(30)],
+    });
+    expect(describeGrindPlan(plan, inches)).toEqual([
+      'no step serves',
+      'not standard: not enough shells at hand; rod 2 does not clean up (2.1166 in left, 2.1250 in wanted)',
+      'not 0.0100 in under: not enough shells at hand; 2.1145 in is below the minimum 2.1200 in',
+      'not 0.0200 in under: 2.1045 in is below the minimum 2.1200 in',
+      'not 0.0300 in under: 2.0945 in is below the minimum 2.1200 in',
+    ]);
+    expect(describeGrindPlan(plan, millimetres)[2]).toBe(
+      'not 0.254 mm under: not enough shells at hand; 53.708 mm is below the minimum 53.848 mm',
+    );
+  });
+
+  it('who defeats it', () => {
+    const plan = grindPlan(rods(ruined, { ...ruined, name: 'rod 4' }));
+    expect(describeGrindPlan(plan, inches)[0]).toBe('no step serves: defeated by rod 3, rod 4');
+    expect(describeGrindPlan(plan, inches)).toHaveLength(5);
+  });
+
+  it('who set a limit as the wording asks', () => {
+    const wording: Wording = { units: 'inch', nameBasis: ({ kind }) => `[${kind}]` };
+    const said = describeGrindPlan(grindPlan(rods(worn)), wording);
+    expect(said.at(-1)).toBe('with 0.0010 in left to clean up [common practice]');
+    expect(said[2]).toMatch(/the limit of 0\.0005 in \[common practice\]$/);
+  });
+
+  it('an undersize by its size, or standard', () => {
+    expect(nameUndersize(thou(0), inches)).toBe('standard');
+    expect(nameUndersize(thou(20), inches)).toBe('0.0200 in under');
+    expect(nameUndersize(mm(0.5), millimetres)).toBe('0.500 mm under');
+    expect(undersizeSteps('metric').map((step) => nameUndersize(step, millimetres))[3]).toBe(
+      '0.750 mm under',
+    );
+  });
+});
+
+describe('describeGrindPlan refuses', () => {
+  it.each([undefined, null, 5, [], {}, { because: [] }, { outcome: 'grind' }])(
+    '%j for a plan',
+    (plan) => {
+      const call = () => describeGrindPlan(plan as unknown as GrindPlan, inches);
+      expect(refusal(call).message).not.toBe('');
+    },
+  );
+
+  it('another unit system', () => {
+    const call = () => describeGrindPlan(grindPlan(rods(worn)), { units: 'si' as UnitSystem });
+    expect(refusal(call).value).toBe('si');
+    const none = () => describeGrindPlan(grindPlan(rods(worn)), undefined as unknown as Wording);
+    expect(refusal(none).parameter).toBe('wording');
+  });
+
+  it('another unit system for a plan of no sizes', () => {
+    const plan = grindPlan({ ...rods(asNew), shellsAtHand: [], steps: [thou(0)] });
+    const call = () => describeGrindPlan(plan, { units: 'si' as UnitSystem });
+    expect(refusal(call).value).toBe('si');
+  });
+});

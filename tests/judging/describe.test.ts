@@ -1,0 +1,193 @@
+import {
+  type Basis,
+  celsius,
+  describe as describeFinding,
+  type Finding,
+  inch,
+  judge,
+  type Length,
+  type Limits,
+  mm,
+  percentByVolume,
+  thou,
+  type UnitSystem,
+} from 'crankwright';
+import { describe, expect, it } from 'vitest';
+import { describeLimits, describeSpan } from '../../src/judging/describe.js';
+import { refusal } from '../quantities/refusal.js';
+
+const specified: Basis = { kind: 'specified' };
+const finding = (
+  value: Length,
+  limits: Limits<Length>,
+  basis: Basis = specified,
+  uncertainty?: Length,
+) =>
+  judge({
+    feature: 'end play',
+    dimension: 'length',
+    value,
+    limits,
+    basis,
+    ...(uncertainty === undefined ? {} : { uncertainty }),
+  });
+const both = { min: thou(4), max: thou(10) };
+
+describe('describe says', () => {
+  it.each([
+    [
+      'above, in inches',
+      finding(thou(12), both),
+      'inch',
+      'end play 0.0120 in: 0.0020 in above the limit of 0.0100 in (specified)',
+    ],
+    [
+      'above, in millimetres',
+      finding(mm(0.3), { min: mm(0.1), max: mm(0.25) }),
+      'metric',
+      'end play 0.300 mm: 0.050 mm above the limit of 0.250 mm (specified)',
+    ],
+    [
+      'below',
+      finding(thou(1), both),
+      'inch',
+      'end play 0.0010 in: 0.0030 in below the limit of 0.0040 in (specified)',
+    ],
+    [
+      'within both',
+      finding(thou(7), both),
+      'inch',
+      'end play 0.0070 in: within 0.0040 to 0.0100 in (specified)',
+    ],
+    [
+      'within one',
+      finding(mm(0.2), { max: mm(0.25) }),
+      'metric',
+      'end play 0.200 mm: within the limit of 0.250 mm (specified)',
+    ],
+    [
+      'within the other',
+      finding(mm(0.2), { min: mm(0.05) }),
+      'metric',
+      'end play 0.200 mm: within the limit of 0.050 mm (specified)',
+    ],
+    [
+      'undecided',
+      finding(thou(10), both, specified, thou(1)),
+      'inch',
+      'end play 0.0100 in ± 0.0010 in: cannot be told from 0.0040 to 0.0100 in (specified)',
+    ],
+    [
+      'who specified it',
+      finding(thou(7), both, { kind: 'specified', by: 'the manual' }),
+      'inch',
+      'end play 0.0070 in: within 0.0040 to 0.0100 in (specified by the manual)',
+    ],
+    [
+      'where it was published',
+      finding(thou(7), both, { kind: 'published', source: 'TM 5-3895-346-14' }),
+      'inch',
+      'end play 0.0070 in: within 0.0040 to 0.0100 in (published: TM 5-3895-346-14)',
+    ],
+    [
+      'which rule of thumb it is',
+      finding(thou(7), both, { kind: 'common practice', rule: '4 to 10 thou' }),
+      'inch',
+      'end play 0.0070 in: within 0.0040 to 0.0100 in (common practice: 4 to 10 thou)',
+    ],
+  ] as const)('%s', (_, given, units, sentence) => {
+    expect(describeFinding(given, { units })).toBe(sentence);
+  });
+
+  it('other dimensions in their own units', () => {
+    const hot = judge({
+      feature: 'oil temperature',
+      dimension: 'temperature',
+      value: celsius(110),
+      limits: { max: celsius(100) },
+      basis: specified,
+    });
+    expect(describeFinding(hot, { units: 'inch' })).toContain('230.0 °F: ');
+    expect(describeFinding(hot, { units: 'metric' })).toContain('above the limit of 100.0 °C');
+    const fuel = judge({
+      feature: 'fuel in oil',
+      dimension: 'volumeFraction',
+      value: percentByVolume(3.1),
+      limits: { max: percentByVolume(2.5) },
+      basis: specified,
+    });
+    expect(describeFinding(fuel, { units: 'metric' })).toBe(
+      'fuel in oil 3.1 vol%: 0.6 vol% above the limit of 2.5 vol% (specified)',
+    );
+  });
+
+  it('a distance between temperatures as a distance', () => {
+    const hot = judge({
+      feature: 'oil temperature',
+      dimension: 'temperature',
+      value: celsius(110),
+      limits: { max: celsius(100) },
+      basis: specified,
+    });
+    expect(describeFinding(hot, { units: 'metric' })).toBe(
+      'oil temperature 110.0 °C: 10.0 Δ°C above the limit of 100.0 °C (specified)',
+    );
+  });
+
+  it('a distance too small for the decimals of the trade with more of them', () => {
+    expect(describeFinding(finding(thou(10.01), both), { units: 'inch' })).toContain(
+      ': 0.00001 in above the limit of 0.0100 in',
+    );
+    expect(describeFinding(finding(thou(10.01), both), { units: 'metric' })).toContain(
+      ': 0.0003 mm above the limit of 0.254 mm',
+    );
+  });
+
+  it('who set the limit as the wording asks', () => {
+    const wording = { units: 'inch', nameBasis: () => '[1]' } as const;
+    expect(describeFinding(finding(thou(7), both), wording)).toBe(
+      'end play 0.0070 in: within 0.0040 to 0.0100 in [1]',
+    );
+  });
+});
+
+describe('a span', () => {
+  it('names its unit once, and one size if both ends print alike', () => {
+    const span = { min: inch(2.1045), max: inch(2.105) };
+    expect(describeSpan(span, 'length', 'inch')).toBe('2.1045 to 2.1050 in');
+    expect(describeSpan(span, 'length', 'metric')).toBe('53.454 to 53.467 mm');
+    expect(describeSpan({ min: mm(1), max: mm(1.0001) }, 'length', 'metric')).toBe('1.000 mm');
+    expect(describeLimits(span, 'length', 'inch')).toBe('2.1045 to 2.1050 in');
+  });
+});
+
+describe('describe refuses', () => {
+  const good = finding(thou(12), both);
+
+  it.each(['imperial', undefined, '__proto__'])('the unit system %s', (units) => {
+    expect(refusal(() => describeFinding(good, { units: units as UnitSystem })).value).toBe(units);
+  });
+
+  it('a way to name a basis that is none', () => {
+    const wording = { units: 'inch', nameBasis: '[1]' } as unknown as { units: 'inch' };
+    expect(refusal(() => describeFinding(good, wording)).parameter).toBe('wording.nameBasis');
+  });
+
+  it.each([undefined, null, 'inch', 5, []])('%s for a finding or a wording', (value) => {
+    const wrong = value as unknown;
+    const wording = { units: 'inch' } as const;
+    expect(refusal(() => describeFinding(wrong as Finding<'length'>, wording)).parameter).toBe(
+      'finding',
+    );
+    expect(refusal(() => describeFinding(good, wrong as typeof wording)).parameter).toBe('wording');
+  });
+
+  it.each(['limits', 'basis', 'dimension', 'value', 'verdict', 'margin'])(
+    'a finding without its %s',
+    (field) => {
+      const { [field as keyof typeof good]: _, ...rest } = good;
+      const call = () => describeFinding(rest as Finding<'length'>, { units: 'inch' });
+      expect(refusal(call).message).not.toBe('');
+    },
+  );
+});

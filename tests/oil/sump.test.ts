@@ -1,0 +1,209 @@
+import {
+  commonDrop,
+  dripFlow,
+  type Flow,
+  format,
+  fuelInSump,
+  hour,
+  litre,
+  minute,
+  mL,
+  mLPerHour,
+  percentByVolume,
+  perHour,
+  perMinute,
+  quartUS,
+  type Rate,
+  type SumpLeak,
+  type Time,
+  timeToDilution,
+  type Volume,
+  type VolumeFraction,
+  valueIn,
+} from 'crankwright';
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { notNumbers, refusal } from '../quantities/refusal.js';
+
+const sump: SumpLeak = { leak: mLPerHour(36), oil: quartUS(1) };
+const anySump = fc
+  .record({
+    leak: fc.integer({ min: 1, max: 2000 }).map((n) => mLPerHour(n)),
+    oil: fc.integer({ min: 100, max: 8000 }).map((n) => mL(n)),
+    evaporation: fc.integer({ min: 0, max: 300 }).map((n) => perHour(n / 100)),
+  })
+  .map((any): Required<SumpLeak> => any);
+const hours = fc.double({ min: 0.01, max: 500, noNaN: true });
+
+describe('dripFlow', () => {
+  it('is drops by their volume, by default 0.05 mL', () => {
+    expect(format(dripFlow({ drops: perMinute(12) }), mLPerHour)).toBe('36.0 mL/h');
+    expect(dripFlow({ drops: perMinute(12), dropVolume: commonDrop })).toBe(
+      dripFlow({ drops: perMinute(12) }),
+    );
+    const large = dripFlow({ drops: perMinute(12), dropVolume: mL(0.1) });
+    expect(format(large, mLPerHour)).toBe('72.0 mL/h');
+    expect(dripFlow({ drops: perMinute(0) })).toBe(0);
+  });
+
+  it.each(notNumbers.map((value) => [value]))('refuses the number %s', (value) => {
+    expect(refusal(() => dripFlow({ drops: value as Rate })).parameter).toBe('drops');
+    if (value === undefined || value === null) return;
+    const call = () => dripFlow({ drops: perMinute(1), dropVolume: value as Volume });
+    expect(refusal(call).parameter).toBe('dropVolume');
+  });
+
+  it('refuses fewer than no drops, and a drop that is none', () => {
+    expect(refusal(() => dripFlow({ drops: perMinute(-1) })).parameter).toBe('drops');
+    const jug = { drops: perMinute(1), dropVolume: 0.05 as Volume };
+    expect(refusal(() => dripFlow(jug)).hint).toContain('mL(0.05)');
+    expect(refusal(() => dripFlow(null as never)).parameter).toBe('drip');
+  });
+});
+
+describe('fuelInSump', () => {
+  it('adds up what leaks', () => {
+    const after = fuelInSump({ ...sump, time: hour(2) });
+    expect(format(after.fuel, mL)).toBe('72.0 mL');
+    expect(valueIn(after.level, mL)).toBeCloseTo(946.352946 + 72, 6);
+    expect(after.fraction).toBeCloseTo(72 / 1018.352946, 12);
+  });
+
+  it('tends to leak over evaporation', () => {
+    const long = fuelInSump({ ...sump, evaporation: perHour(0.5), time: hour(1000) });
+    expect(valueIn(long.fuel, mL)).toBeCloseTo(72, 9);
+    const short = fuelInSump({ ...sump, evaporation: perHour(0.5), time: hour(2) });
+    expect(valueIn(short.fuel, mL)).toBeCloseTo(72 * (1 - Math.exp(-1)), 9);
+  });
+
+  it('is without evaporation the limit of little evaporation', () => {
+    fc.assert(
+      fc.property(anySump, hours, ({ leak, oil }, t) => {
+        const none = fuelInSump({ leak, oil, time: hour(t) });
+        const little = fuelInSump({ leak, oil, time: hour(t), evaporation: perHour(1e-9) });
+        expect(little.fuel / none.fuel).toBeCloseTo(1, 5);
+        expect(little.fuel).toBeLessThanOrEqual(none.fuel);
+      }),
+    );
+  });
+
+  it('holds more for longer, for a larger leak, for less evaporation', () => {
+    fc.assert(
+      fc.property(anySump, hours, fc.double({ min: 1, max: 5, noNaN: true }), (any, t, k) => {
+        const one = fuelInSump({ ...any, time: hour(t) });
+        const longer = fuelInSump({ ...any, time: hour(k * t) });
+        const larger = fuelInSump({ ...any, leak: (any.leak * k) as Flow, time: hour(t) });
+        const dryer = { ...any, evaporation: (any.evaporation * k) as Rate, time: hour(t) };
+        expect(longer.fuel).toBeGreaterThanOrEqual(one.fuel * (1 - 1e-12));
+        expect(larger.fuel).toBeCloseTo(one.fuel * k, 12);
+        expect(fuelInSump(dryer).fuel).toBeLessThanOrEqual(one.fuel * (1 + 1e-12));
+        expect(one.fraction).toBeLessThan(1);
+        expect(one.level).toBeGreaterThanOrEqual(any.oil);
+      }),
+    );
+  });
+});
+
+describe('timeToDilution', () => {
+  it('says when, and that some leaks never get there', () => {
+    const until = timeToDilution({ ...sump, fraction: percentByVolume(2.5) });
+    expect(until.reached && format(until.time, minute)).toBe('40.4 min');
+    const never = timeToDilution({
+      ...sump,
+      evaporation: perHour(2),
+      fraction: percentByVolume(2.5),
+    });
+    const settled = 18 / (18 + 946.352946);
+    expect(never).toEqual({ reached: false, settlesAt: expect.closeTo(settled, 12) });
+    expect(timeToDilution({ ...sump, fraction: percentByVolume(0) })).toEqual({
+      reached: true,
+      time: 0,
+    });
+  });
+
+  it('never gets anywhere without a leak', () => {
+    const dry = { leak: mLPerHour(0), oil: litre(1) };
+    const never = { reached: false, settlesAt: 0 };
+    expect(timeToDilution({ ...dry, fraction: percentByVolume(1) })).toEqual(never);
+    const evaporation = perHour(1);
+    expect(timeToDilution({ ...dry, evaporation, fraction: percentByVolume(1) })).toEqual(never);
+    expect(timeToDilution({ ...dry, fraction: percentByVolume(0) }).reached).toBe(true);
+  });
+
+  it('is the time after which the sump holds that fraction', () => {
+    const fraction = fc.double({ min: 0.001, max: 0.9, noNaN: true });
+    fc.assert(
+      fc.property(anySump, fraction, (any, f) => {
+        const until = timeToDilution({ ...any, fraction: f as VolumeFraction });
+        if (until.reached) {
+          fc.pre(until.time <= 3.2e8);
+          const then = fuelInSump({ ...any, time: until.time });
+          // Near what it settles at, the last of the time decides: allow for that.
+          expect(then.fraction).toBeCloseTo(f, 9);
+        } else {
+          expect(until.settlesAt).toBeLessThanOrEqual(f);
+          const late = fuelInSump({ ...any, time: 3e8 as Time });
+          expect(late.fraction).toBeCloseTo(until.settlesAt, 9);
+        }
+      }),
+      { numRuns: 500 },
+    );
+  });
+
+  it('finds the time again from the fraction', () => {
+    fc.assert(
+      fc.property(anySump, hours, (any, t) => {
+        const time = hour(t);
+        // Once settled, any time fits the fraction.
+        fc.pre(any.evaporation * time < 5);
+        const { fraction } = fuelInSump({ ...any, time });
+        fc.pre(fraction <= 0.99);
+        const until = timeToDilution({ ...any, fraction });
+        expect(until.reached && until.time / time).toBeCloseTo(1, 8);
+      }),
+    );
+  });
+
+  it('is right for the slowest evaporation that it takes, and refuses what is slower still', () => {
+    const fraction = percentByVolume(2.5);
+    const slow = timeToDilution({ ...sump, evaporation: 1e-14 as Rate, fraction });
+    expect(slow.reached && format(slow.time, minute)).toBe('40.4 min');
+    const slower = { ...sump, evaporation: 1e-320 as Rate, fraction };
+    expect(refusal(() => timeToDilution(slower)).parameter).toBe('evaporation');
+    const trickle = { ...sump, leak: 1e-320 as Flow, fraction };
+    expect(refusal(() => timeToDilution(trickle)).parameter).toBe('leak');
+    expect(timeToDilution({ ...sump, leak: 0 as Flow, fraction }).reached).toBe(false);
+  });
+});
+
+describe('a sump that is none', () => {
+  it.each([
+    ['leak', -1e-9 as Flow],
+    ['leak', 36 as Flow],
+    ['oil', 0 as Volume],
+    ['oil', 1 as Volume],
+    ['oil', undefined],
+    ['evaporation', -1 as Rate],
+    ['evaporation', 'none'],
+  ])('a %s of %j is refused', (field, value) => {
+    const wrong = { ...sump, [field]: value } as SumpLeak;
+    expect(refusal(() => fuelInSump({ ...wrong, time: hour(1) })).parameter).toBe(field);
+    const call = () => timeToDilution({ ...wrong, fraction: percentByVolume(1) });
+    expect(refusal(call).parameter).toBe(field);
+  });
+
+  it.each(notNumbers.map((value) => [value]))('a time or a fraction of %s is refused', (value) => {
+    expect(refusal(() => fuelInSump({ ...sump, time: value as Time })).parameter).toBe('time');
+    const call = () => timeToDilution({ ...sump, fraction: value as VolumeFraction });
+    expect(refusal(call).parameter).toBe('fraction');
+  });
+
+  it('a fraction of all, or of less than none, is refused', () => {
+    for (const fraction of [percentByVolume(99.5), percentByVolume(-1), 2.5 as VolumeFraction]) {
+      expect(refusal(() => timeToDilution({ ...sump, fraction })).parameter).toBe('fraction');
+    }
+    expect(refusal(() => fuelInSump({ ...sump, time: -1 as Time })).parameter).toBe('time');
+    expect(refusal(() => fuelInSump(null as never)).parameter).toBe('sump');
+    expect(refusal(() => timeToDilution(null as never)).parameter).toBe('sump');
+  });
+});
