@@ -8,8 +8,9 @@ import { RebuildInputError } from '../quantities/error.js';
  *
  *     gap = π * threadDiameter² / (4 * flattenedWidth)
  *
- * The flattened section is taken as a rectangle. Rounded edges would make the
- * gap larger, by less than 0.22 gap/width of it: 2 % at a width of ten gaps.
+ * The flattened section is taken as a rectangle. Rounded edges would make the gap
+ * larger, by less than 0.22 of it for each gap in the width: about 2 % where the
+ * stripe is ten gaps wide.
  * Where the packet has a printed scale for its own thread, that scale wins.
  *
  * @param thread - diameter of the thread before, width of the stripe after [m]

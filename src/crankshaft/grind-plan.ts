@@ -240,6 +240,17 @@ function guardJournal(at: string, journal: JournalToGrind, standard: Span<Length
   guardFlaw(`${at}.taper`, journal.taper);
   if (journal.runout !== undefined) guardFlaw(`${at}.runout`, journal.runout);
   guardSpan(at, { min: journal.smallest, max: journal.largest }, guardDiameter);
+  const range = journal.largest - journal.smallest;
+  for (const flaw of ['outOfRound', 'taper'] as const) {
+    if (journal[flaw] <= range + NANOMETRE) continue;
+    throw new RebuildInputError({
+      parameter: `${at}.${flaw}`,
+      value: journal[flaw],
+      shown: showLength(journal[flaw]),
+      expected: `at most largest less smallest, ${showLength(range)}`,
+      hint: 'Take all four from one journalShape.',
+    });
+  }
   if (journal.largest - standard.max <= 1e-4) return journal;
   throw new RebuildInputError({
     parameter: `${at}.largest`,

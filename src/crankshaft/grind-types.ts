@@ -32,7 +32,11 @@ export interface GrindRequest {
   readonly shellsAtHand?: readonly Length[];
   /** Smallest journal that the maker allows; by default none is known [m]. */
   readonly minimum?: Length;
-  /** Stock left for the wheel below the smallest reading, on the diameter; by default 0.001 in [m]. */
+  /**
+   * Stock left for the wheel below the smallest reading, on the diameter. What then is left must be
+   * the largest size of the step or more, so that the grinder may end anywhere in its span. By
+   * default 0.001 in [m].
+   */
   readonly cleanUpAllowance?: Length;
   /**
    * How the journal wore. `'one side'`, the default and the safe one: loads
@@ -146,7 +150,7 @@ export type GrindPlan =
   | {
       /** No step serves. */
       readonly outcome: 'none';
-      /** The journals that no step with shells cleans up; empty if only shells or the minimum stand in the way. */
+      /** The journals that do not clean up even at the last step; empty if only shells or the minimum stand in its way. */
       readonly defeatedBy: readonly string[];
       /** Why, step by step. */
       readonly because: readonly GrindReason[];

@@ -100,8 +100,8 @@ class Reader {
   unit(): Unit<Dimension> {
     const dimension = this.#dimension;
     if (dimension === 'length') {
-      const undersize = /^(?<unit>.*?)\s*under(?:size)?$/i.exec(this.#rest);
-      if (undersize) return this.#undersizeUnit(undersize.groups?.['unit'] ?? '');
+      const undersize = /^(.*?)\s*under(?:size)?$/i.exec(this.#rest);
+      if (undersize) return this.#undersizeUnit(undersize[1] as string);
     }
     const found = findUnit(this.#rest, dimension);
     if (found) return found;
@@ -169,7 +169,7 @@ function findUnit(spelling: string, dimension: Dimension): Unit<Dimension> | und
 
 /** An m against an M at the head of a symbol; at the head of a word it is only a capital. */
 const differByPrefix = (name: string, spelling: string) =>
-  /^m/i.test(name) && name.length <= 5 && name[0] !== spelling[0];
+  /^m/i.test(name) && !/^[a-z]{4,}$/.test(name) && name[0] !== spelling[0];
 
 function example(dimension: Dimension): string {
   return `e.g. "1.5 ${tradeUnit(dimension, 'inch').symbol}"`;

@@ -7,7 +7,8 @@ import type { Fraction } from './fractions.js';
  * `valueIn`, `format` or `judge`, it says what to read or print in.
  *
  * A number x of this unit is (x · numerator + offset) / denominator coherent
- * SI units, all three exact (but for π in angles): one product, one division.
+ * SI units, all three exact but for π in angles and the last bit of the
+ * mechanical horsepower: one product, one division.
  */
 export interface Unit<D extends Dimension, S extends string = string> {
   /**

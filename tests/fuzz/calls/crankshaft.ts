@@ -19,7 +19,7 @@ const worn = {
   runout: thou(0.5),
 };
 const request: GrindRequest = {
-  journals: [worn, { ...worn, name: 'rod 2', smallest: inch(2.1191) }],
+  journals: [worn, { ...worn, name: 'rod 2', smallest: inch(2.1191), outOfRound: thou(1.1) }],
   standard: { min: inch(2.1245), max: inch(2.125) },
   steps: undersizeSteps('inch'),
   shellsAtHand: [thou(20), thou(30)],
