@@ -1,24 +1,9 @@
-import type { Basis } from '../judging/basis.js';
-import {
-  guardDiameter,
-  guardFields,
-  guardFlaw,
-  guardList,
-  guardObject,
-  guardStock,
-  guardText,
-  guardTolerance,
-  guardUndersize,
-  guardWord,
-  showLength,
-} from '../judging/guards.js';
 import type { Finding } from '../judging/judge.js';
-import { guardSpan, type Span } from '../judging/limits.js';
-import { type BasedLimits, OWN_LIMITS } from '../judging/own-limits.js';
-import { journalShapeLimits, judgeJournalShape } from '../measuring/shape-rule.js';
+import type { Span } from '../judging/limits.js';
+import type { BasedLimits } from '../judging/own-limits.js';
+import { judgeJournalShape } from '../measuring/shape-rule.js';
 import type { Length } from '../quantities/dimensions.js';
-import { RebuildInputError } from '../quantities/error.js';
-import { thou } from '../quantities/units.js';
+import { guardRequest, type Job, NANOMETRE } from './grind-request.js';
 import type {
   GrindPlan,
   GrindReason,
@@ -26,15 +11,6 @@ import type {
   JournalToGrind,
   JournalWork,
 } from './grind-types.js';
-
-const SIZE_RULE: Basis = {
-  kind: 'common practice',
-  rule: 'a journal within 0.0005 in (0.013 mm) of its size is used if the clearance allows',
-};
-const ALLOWANCE_RULE: Basis = {
-  kind: 'common practice',
-  rule: '0.001 in (0.025 mm) is left for the wheel to clean up',
-};
 
 /**
  * The smallest common undersize at which every journal of one kind is good as
@@ -80,8 +56,6 @@ export function grindPlan(request: GrindRequest): GrindPlan {
   }
   return { outcome: 'none', defeatedBy: defeated, because };
 }
-
-type Job = ReturnType<typeof guardRequest>;
 
 /** A step tried on every journal. */
 interface Attempt {
@@ -147,8 +121,6 @@ function tryJournal(
   };
 }
 
-const NANOMETRE = 1e-9;
-
 function lacksShells({ shellsAtHand }: Job, undersize: Length): boolean {
   return shellsAtHand !== undefined && !shellsAtHand.some((shell) => sameSize(shell, undersize));
 }
@@ -182,81 +154,3 @@ function targetAt(standard: Span<Length>, undersize: Length): Span<Length> {
 }
 
 const sameSize = (a: Length, b: Length) => Math.abs(a - b) <= NANOMETRE;
-
-const FIELDS: readonly (keyof GrindRequest)[] = [
-  'journals',
-  'standard',
-  'steps',
-  'shellsAtHand',
-  'minimum',
-  'cleanUpAllowance',
-  'sizeAllowance',
-  'wear',
-  'shape',
-];
-
-function guardRequest(request: GrindRequest) {
-  guardFields('request', request, FIELDS);
-  guardFields('shape', request.shape ?? {}, OWN_LIMITS);
-  const standard = guardSpan('standard', request.standard, guardDiameter);
-  guardList('journals', request.journals, 1, 'journal');
-  guardList('steps', request.steps, 1, 'undersize');
-  const { cleanUpAllowance: allowance, sizeAllowance: size } = request;
-  return {
-    standard,
-    journals: request.journals.map((journal, i) =>
-      guardJournal(`journals[${i}]`, journal, standard),
-    ),
-    steps: request.steps
-      .map((step, i) => guardUndersize(`steps[${i}]`, step))
-      .sort((a, b) => a - b),
-    shellsAtHand: guardShells(request.shellsAtHand),
-    minimum: request.minimum === undefined ? undefined : guardDiameter('minimum', request.minimum),
-    allowance: {
-      cleanUpAllowance: guardStock('cleanUpAllowance', allowance ?? thou(1)),
-      basis: allowance === undefined ? ALLOWANCE_RULE : ({ kind: 'specified' } as const),
-    },
-    sizeAllowance: {
-      most: guardTolerance('sizeAllowance', size ?? thou(0.5)),
-      basis: size === undefined ? SIZE_RULE : ({ kind: 'specified' } as const),
-    },
-    wear: guardWord('wear', request.wear ?? 'one side', ['one side', 'all round']),
-    shape: journalShapeLimits('shape', request.shape ?? {}),
-  };
-}
-
-function guardShells(shells: readonly Length[] | undefined): readonly Length[] | undefined {
-  if (shells === undefined) return undefined;
-  guardList('shellsAtHand', shells, 0, 'undersizes');
-  return shells.map((shell, i) => guardUndersize(`shellsAtHand[${i}]`, shell));
-}
-
-function guardJournal(at: string, journal: JournalToGrind, standard: Span<Length>): JournalToGrind {
-  guardObject(at, journal);
-  guardText(`${at}.name`, journal.name);
-  guardDiameter(`${at}.smallest`, journal.smallest);
-  guardDiameter(`${at}.largest`, journal.largest);
-  guardFlaw(`${at}.outOfRound`, journal.outOfRound);
-  guardFlaw(`${at}.taper`, journal.taper);
-  if (journal.runout !== undefined) guardFlaw(`${at}.runout`, journal.runout);
-  guardSpan(at, { min: journal.smallest, max: journal.largest }, guardDiameter);
-  const range = journal.largest - journal.smallest;
-  for (const flaw of ['outOfRound', 'taper'] as const) {
-    if (journal[flaw] <= range + NANOMETRE) continue;
-    throw new RebuildInputError({
-      parameter: `${at}.${flaw}`,
-      value: journal[flaw],
-      shown: showLength(journal[flaw]),
-      expected: `at most largest less smallest, ${showLength(range)}`,
-      hint: 'Take all four from one journalShape.',
-    });
-  }
-  if (journal.largest - standard.max <= 1e-4) return journal;
-  throw new RebuildInputError({
-    parameter: `${at}.largest`,
-    value: journal.largest,
-    shown: `${journal.name}, ${showLength(journal.largest)} at its largest,`,
-    expected: `at most 0.1 mm above the standard ${showLength(standard.max)}`,
-    hint: 'Journals only wear smaller: check the standard size, the units and which journal this is.',
-  });
-}
