@@ -1,9 +1,7 @@
-import type { Finding } from '../judging/judge.js';
 import type { Span } from '../judging/limits.js';
-import type { BasedLimits } from '../judging/own-limits.js';
-import { judgeJournalShape } from '../measuring/shape-rule.js';
+import { NANOMETRE, outsideOf, worstFlaw } from '../measuring/standing.js';
 import type { Length } from '../quantities/dimensions.js';
-import { guardRequest, type Job, NANOMETRE } from './grind-request.js';
+import { guardRequest, type Job } from './grind-request.js';
 import type {
   GrindPlan,
   GrindReason,
@@ -93,7 +91,7 @@ function tryJournal(
   target: Span<Length>,
 ): { work?: JournalWork; smallest?: Length; because: readonly GrindReason[] } {
   const { name, largest } = journal;
-  const flaw = flawOf(journal, job.shape);
+  const flaw = worstFlaw(journal, job.shape);
   const outside = outsideOf(journal, target);
   if (flaw === undefined && Math.abs(outside) <= job.sizeAllowance.most + NANOMETRE) {
     const exact = Math.abs(outside) <= NANOMETRE;
@@ -130,23 +128,6 @@ function availableIn(journal: JournalToGrind, job: Job): Length {
   const oneSided = job.wear === 'one side' ? journal.outOfRound : 0;
   const eccentric = journal.runout ?? 0;
   return (journal.smallest - oneSided - eccentric - job.allowance.cleanUpAllowance) as Length;
-}
-
-/** How far a journal lies outside the target at its worse end: below it negative, within it zero. */
-function outsideOf({ smallest, largest }: JournalToGrind, target: Span<Length>): Length {
-  const above = Math.max(0, largest - target.max);
-  const below = Math.max(0, target.min - smallest);
-  return (above > below ? above : 0 - below) as Length;
-}
-
-/** The worse of out-of-round and taper, if either is past its limit. */
-function flawOf(
-  journal: JournalToGrind,
-  allowed: BasedLimits<'length'>,
-): Finding<'length'> | undefined {
-  return judgeJournalShape(journal, allowed)
-    .filter(({ verdict }) => verdict !== 'within')
-    .sort((a, b) => a.margin - b.margin)[0];
 }
 
 function targetAt(standard: Span<Length>, undersize: Length): Span<Length> {

@@ -15,6 +15,7 @@ import {
 import { guardSpan, type Span } from '../judging/limits.js';
 import { OWN_LIMITS } from '../judging/own-limits.js';
 import { journalShapeLimits } from '../measuring/shape-rule.js';
+import { NANOMETRE } from '../measuring/standing.js';
 import type { Length } from '../quantities/dimensions.js';
 import { RebuildInputError } from '../quantities/error.js';
 import { thou } from '../quantities/units.js';
@@ -28,9 +29,6 @@ const ALLOWANCE_RULE: Basis = {
   kind: 'common practice',
   rule: '0.001 in (0.025 mm) is left for the wheel to clean up',
 };
-
-/** Sizes closer than this are one. */
-export const NANOMETRE = 1e-9;
 
 /** A request that is sound and complete. */
 export type Job = ReturnType<typeof guardRequest>;

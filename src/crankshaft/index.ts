@@ -8,4 +8,5 @@ export type {
   JournalToGrind,
   JournalWork,
 } from './grind-types.js';
+export { pickShims, type Shim, type ShimStack } from './pick-shims.js';
 export { undersizeSteps } from './undersize.js';

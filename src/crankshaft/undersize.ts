@@ -1,7 +1,6 @@
-import { guardUndersize } from '../judging/guards.js';
+import { sizeSteps } from '../measuring/size-steps.js';
 import type { Length } from '../quantities/dimensions.js';
-import { guardSystem, type UnitSystem } from '../quantities/systems.js';
-import { mm, thou } from '../quantities/units.js';
+import type { UnitSystem } from '../quantities/systems.js';
 
 /**
  * The steps that journals are ground to and shells are made in, standard
@@ -20,9 +19,5 @@ import { mm, thou } from '../quantities/units.js';
  * ```
  */
 export function undersizeSteps(system: UnitSystem, largest?: Length): readonly Length[] {
-  guardSystem('system', system);
-  const step = system === 'inch' ? thou(10) : mm(0.25);
-  const last = guardUndersize('largest', largest ?? ((3 * step) as Length));
-  const count = Math.floor(last / step + 1e-6) + 1;
-  return Array.from({ length: count }, (_, n) => (system === 'inch' ? thou(10 * n) : mm(0.25 * n)));
+  return sizeSteps(system, largest);
 }

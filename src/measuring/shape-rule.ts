@@ -21,8 +21,8 @@ export function journalShapeLimits(
   return ownLimitsOr(parameter, own, rule(), guardTolerance);
 }
 
-/** Out-of-round and taper of a journal against the same limits. */
-export function judgeJournalShape(
+/** Out-of-round and taper of a part against the same limits. */
+export function judgeShape(
   { outOfRound, taper }: Pick<Shape, 'outOfRound' | 'taper'>,
   allowed: BasedLimits<'length'>,
 ): readonly [outOfRound: Finding<'length'>, taper: Finding<'length'>] {

@@ -8,7 +8,7 @@ import type { Finding } from '../judging/judge.js';
 import type { Span } from '../judging/limits.js';
 import { journalShape } from '../measuring/journal.js';
 import type { Shape } from '../measuring/shape.js';
-import { journalShapeLimits, judgeJournalShape } from '../measuring/shape-rule.js';
+import { journalShapeLimits, judgeShape } from '../measuring/shape-rule.js';
 import type { Length } from '../quantities/dimensions.js';
 import { thou } from '../quantities/units.js';
 import { handOutShells } from './hand-out-shells.js';
@@ -150,7 +150,7 @@ function reportOn(
     name,
     shape,
     ...(undersize !== undefined && { undersize }),
-    findings: judgeJournalShape(shape, allowed),
+    findings: judgeShape(shape, allowed),
     ...(fitted && { fitted: fittedAs(fitted, housingBore, shape, steps, limits, undersize) }),
     matches:
       plan.outcome === 'none' || shelf.length === 0

@@ -1,5 +1,6 @@
 import {
   blendViscosity,
+  borePlan,
   dripFlow,
   endPlay,
   explainClearance,
@@ -68,6 +69,17 @@ export const code: Readonly<Record<CardName, (v: Letters) => number>> = {
   },
   flattenedThreadGap: (v) => flattenedThreadGap({ threadDiameter: v('d'), flattenedWidth: v('w') }),
   pistonClearance: (v) => pistonClearance({ bore: v('D'), piston: v('D_p') }),
+  boreNeeded: (v) => {
+    const { because } = bored(metre(0.08), v('D_max'), v('o'), v('h'));
+    const reason = because.find(({ kind }) => kind === 'cleans up');
+    return reason?.kind === 'cleans up' ? reason.needed : Number.NaN;
+  },
+  wallLeft: (v) => {
+    const bore = metre(0.08);
+    const most = (v('D') - bore) as Length;
+    const plan = bored(v('D_min'), metre(0.0802), metre(0), metre(0), v('t_0'), most);
+    return (plan.outcome !== 'none' && plan.cylinders[0]?.wallLeft) || Number.NaN;
+  },
   recommendedRingGapLeast: (v) => recommendedRingGap(v('D')).limits.min ?? Number.NaN,
   recommendedRingGapMost: (v) => recommendedRingGap(v('D')).limits.max ?? Number.NaN,
   ringGapIn: (v) => ringGapIn({ gap: v('g_0'), measuredIn: v('D_0'), bore: v('D') }),
@@ -109,6 +121,25 @@ function worn(
     steps: [metre(0.0008)],
     cleanUpAllowance: allowance,
   };
+}
+
+function bored(
+  smallest: Length,
+  largest: Length,
+  outOfRound: Length,
+  honingAllowance: Length,
+  wall?: Length,
+  oversize = metre(0.0008),
+) {
+  return borePlan({
+    cylinders: [
+      { name: 'c', smallest, largest, outOfRound, taper: metre(0), ...(wall && { wall }) },
+    ],
+    standard: { min: metre(0.08), max: metre(0.08) },
+    steps: [oversize],
+    honingAllowance,
+    leastWall: metre(0.001),
+  });
 }
 
 function partsOf(v: Letters) {

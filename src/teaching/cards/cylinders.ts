@@ -16,6 +16,32 @@ export const cylinderCards = {
     expression: 'D - D_p',
     source: 'geometry',
   },
+  boreNeeded: {
+    name: 'smallest finished bore that cleans up',
+    computedBy: 'borePlan',
+    result: { symbol: 'D', meaning: 'smallest bore that cleans up', dimension: 'length' },
+    inputs: [
+      input('D_max', 'largest diameter read', 'length', 0.0802, 0.0803),
+      input('o', 'out-of-round, if worn on one side', 'length', 0, 0.0001),
+      input('h', 'stock left for the hone', 'length', 0.00005, 0.0001),
+    ],
+    where: [],
+    expression: 'D_max + o + h',
+    source: 'geometry: the axis of boring is eccentric by half the wear',
+  },
+  wallLeft: {
+    name: 'wall that is left',
+    computedBy: 'borePlan',
+    result: { symbol: 't', meaning: 'wall at its thinnest when bored', dimension: 'length' },
+    inputs: [
+      input('t_0', 'wall at its thinnest as it is', 'length', 0.004, 0.008),
+      input('D', 'finished bore at its largest', 'length', 0.0805, 0.0806),
+      input('D_min', 'smallest diameter read', 'length', 0.08, 0.0801),
+    ],
+    where: [],
+    expression: 't_0 - (D - D_min) / 2',
+    source: 'geometry: half the stock comes off either side',
+  },
   recommendedRingGapLeast: {
     name: 'least ring gap by rule of thumb',
     computedBy: 'recommendedRingGap',

@@ -5,6 +5,7 @@ import {
   grindPlan,
   inch,
   mm,
+  pickShims,
   thou,
   undersizeSteps,
 } from 'crankwright';
@@ -49,6 +50,26 @@ const readings = [
 ];
 
 export const crankshaftCalls = {
+  pickShims: calls(pickShims, {
+    sound: [
+      [
+        [
+          { name: 'a', thickness: thou(5) },
+          { name: 'b', thickness: thou(7) },
+        ],
+        { min: thou(11), max: thou(13) },
+      ],
+      [[], { min: thou(0), max: thou(1) }],
+    ],
+    provoked: {
+      'not the thickness of a shim': [[{ name: 'a', thickness: 5 }], { min: 0, max: 0.001 }],
+      'a span reversed': [[], { min: thou(2), max: thou(1) }],
+      'too long a shelf': [
+        Array.from({ length: 41 }, () => ({ name: 'a', thickness: thou(5) })),
+        { min: thou(0), max: thou(1) },
+      ],
+    },
+  }),
   undersizeSteps: calls(undersizeSteps, {
     sound: [['inch'], ['metric', mm(1)]],
     provoked: { 'unknown system': ['imperial'], 'largest out of range': ['inch', 0.02] },

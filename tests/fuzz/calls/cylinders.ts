@@ -1,6 +1,10 @@
 import {
+  type BoreRequest,
+  borePlan,
+  describeBorePlan,
   inch,
   mm,
+  oversizeSteps,
   pistonClearance,
   pistonClearanceSpan,
   recommendedRingGap,
@@ -22,7 +26,60 @@ const spans = {
   piston: { min: mm(87.165), max: mm(87.215) },
 };
 
+const block: BoreRequest = {
+  cylinders: [
+    {
+      name: 'cylinder 1',
+      smallest: inch(3.0002),
+      largest: inch(3.0012),
+      outOfRound: thou(0.4),
+      taper: thou(0.8),
+      wall: inch(0.2),
+    },
+    {
+      name: 'cylinder 2',
+      smallest: inch(3.0009),
+      largest: inch(3.0081),
+      outOfRound: thou(1.9),
+      taper: thou(6.9),
+    },
+  ],
+  standard: { min: inch(3), max: inch(3.0005) },
+  steps: oversizeSteps('inch'),
+  pistonsAtHand: [thou(20), thou(30)],
+  honingAllowance: thou(3),
+  leastWall: inch(0.15),
+  sizeAllowance: thou(1),
+  wear: 'one side',
+  shape: { limits: { max: thou(1) }, basis: { kind: 'specified', by: 'the manual' } },
+};
+const bored = borePlan(block);
+
 export const cylinderCalls = {
+  oversizeSteps: calls(oversizeSteps, {
+    sound: [['inch'], ['metric', mm(1)]],
+    provoked: { 'unknown system': ['imperial'], 'largest not from 0 to 3 mm': ['inch', 30] },
+  }),
+  borePlan: calls(borePlan, {
+    sound: [[block]],
+    provoked: {
+      'a size that cannot be a bore': [{ ...block, standard: { min: 3, max: 3.0005 } }],
+      'an empty list': [{ ...block, cylinders: [] }],
+      'smaller than standard': [{ ...block, standard: { min: inch(3.02), max: inch(3.021) } }],
+      'a wall without the least one': [{ ...block, leastWall: undefined }],
+    },
+  }),
+  describeBorePlan: calls(describeBorePlan, {
+    madeBy: 'borePlan',
+    sound: [
+      [bored, { units: 'inch' }],
+      [borePlan({ ...block, steps: [thou(0)], pistonsAtHand: [] }), { units: 'metric' }],
+    ],
+    provoked: {
+      'the plan is not one': [{}, { units: 'inch' }],
+      'the unit system is unknown': [bored, { units: 'imperial' }],
+    },
+  }),
   pistonClearance: calls(pistonClearance, {
     sound: [[{ bore: inch(3.0005), piston: inch(2.997) }]],
     provoked: {

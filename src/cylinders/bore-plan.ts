@@ -1,0 +1,165 @@
+import type { Span } from '../judging/limits.js';
+import { NANOMETRE, outsideOf, worstFlaw } from '../measuring/standing.js';
+import type { Length } from '../quantities/dimensions.js';
+import { type BoreJob, guardBoreRequest } from './bore-request.js';
+import type { BorePlan, BoreReason, BoreRequest, BoreToMachine, BoreWork } from './bore-types.js';
+
+/**
+ * The smallest common oversize at which every cylinder of a block is good as it
+ * is or cleans up when bored and honed. Where no step serves them all, the step
+ * that needs the fewest sleeves, and which cylinders get one.
+ *
+ * @param request - cylinders, the standard size, the steps, the pistons at hand, the least wall
+ * @returns the step, what to bore and hone to, work and stock per cylinder with reasons
+ * @throws {RebuildInputError} when a size cannot belong to a bore, a list is empty, a bore is smaller than
+ * standard by more than 0.1 mm, or a wall is given without the least one
+ * @see Source: geometry; steps are common practice; worked checks in tests/cylinders/bore-plan.test.ts
+ * @example
+ * ```ts
+ * const plan = borePlan({
+ *   cylinders: [{
+ *     name: 'cylinder 2', smallest: inch(3.0009), largest: inch(3.0081),
+ *     outOfRound: inch(0.0019), taper: inch(0.0069),
+ *   }],
+ *   standard: { min: inch(3.0000), max: inch(3.0005) },
+ *   steps: oversizeSteps('inch'),
+ * });
+ * plan.outcome; // "bore"
+ * plan.outcome !== 'none' && format(plan.oversize, thou); // "20.0 thou"
+ * plan.outcome !== 'none' && format(plan.boreTo.max, inch); // "3.0175 in"
+ * ```
+ */
+export function borePlan(request: BoreRequest): BorePlan {
+  const job = guardBoreRequest(request);
+  const attempts = job.steps.map((oversize) => tryStep(job, oversize));
+  const possible = attempts.filter(({ hasPistons }) => hasPistons);
+  const fewest = Math.min(...possible.map(({ unserved }) => unserved.length));
+  const taken = possible.find(({ unserved }) => unserved.length === fewest);
+  if (taken === undefined) {
+    return { outcome: 'none', because: attempts.flatMap(({ obstacles }) => obstacles) };
+  }
+  // Where it comes to a sleeve, what stands in the way of every other step is told too.
+  const others = fewest > 0 ? attempts : attempts.slice(0, attempts.indexOf(taken));
+  const { oversize, target, cylinders } = taken;
+  const bores = cylinders.some(({ work }) => work === 'bore');
+  const allowance: BoreReason = { kind: 'allowance', ...job.allowance };
+  return {
+    outcome: fewest > 0 ? 'sleeve' : bores ? 'bore' : 'use as it is',
+    oversize,
+    target,
+    boreTo: shifted(target, -job.allowance.honingAllowance),
+    cylinders,
+    because: [
+      ...others.flatMap(({ obstacles }) => obstacles),
+      ...taken.because,
+      ...(bores ? [allowance] : []),
+    ],
+  };
+}
+
+/** A step tried on every cylinder. */
+interface Attempt {
+  readonly oversize: Length;
+  readonly target: Span<Length>;
+  readonly hasPistons: boolean;
+  readonly cylinders: readonly BoreWork[];
+  /** Cylinders that only a sleeve brings to this step. */
+  readonly unserved: readonly string[];
+  /** What stands in the step's way. */
+  readonly obstacles: readonly BoreReason[];
+  /** How the cylinders that it serves stand at it. */
+  readonly because: readonly BoreReason[];
+}
+
+function tryStep(job: BoreJob, oversize: Length): Attempt {
+  const target = shifted(job.standard, oversize);
+  const { pistonsAtHand } = job;
+  const hasPistons =
+    !pistonsAtHand || pistonsAtHand.some((size) => Math.abs(size - oversize) <= NANOMETRE);
+  const tried = job.cylinders.map((cylinder) => tryCylinder(cylinder, job, oversize, target));
+  const refused = tried.filter(({ work }) => work.work === 'sleeve');
+  return {
+    oversize,
+    target,
+    hasPistons,
+    cylinders: tried.map(({ work }) => work),
+    unserved: refused.map(({ work }) => work.name),
+    obstacles: [
+      ...(hasPistons ? [] : [{ kind: 'no pistons at hand' as const, oversize }]),
+      ...refused.flatMap(({ because }) => because),
+    ],
+    because: tried.filter((each) => !refused.includes(each)).flatMap(({ because }) => because),
+  };
+}
+
+interface Tried {
+  readonly work: BoreWork;
+  readonly because: readonly BoreReason[];
+}
+
+/** One cylinder at one step: good as it is, to be bored, or past saving without a sleeve. */
+function tryCylinder(
+  cylinder: BoreToMachine,
+  job: BoreJob,
+  oversize: Length,
+  target: Span<Length>,
+): Tried {
+  const { name, smallest, wall } = cylinder;
+  const flaw = worstFlaw(cylinder, job.shape);
+  const outside = outsideOf(cylinder, target);
+  if (flaw === undefined && Math.abs(outside) <= job.sizeAllowance.most + NANOMETRE) {
+    const exact = Math.abs(outside) <= NANOMETRE;
+    const allowed = exact ? {} : { outside, basis: job.sizeAllowance.basis };
+    return {
+      work: { name, work: 'use as it is' },
+      because: [{ kind: 'good as it is', cylinder: name, oversize, ...allowed }],
+    };
+  }
+  const sleeve: BoreWork = { name, work: 'sleeve' };
+  const needed = neededFor(cylinder, job);
+  if (needed > target.min + NANOMETRE) {
+    const reason: BoreReason = {
+      kind: 'does not clean up',
+      oversize,
+      cylinder: name,
+      needed,
+      target,
+    };
+    return { work: sleeve, because: [reason] };
+  }
+  const { leastWall } = job;
+  const wallLeft = wall === undefined ? undefined : wallAfter(wall, smallest, target);
+  if (wallLeft !== undefined && leastWall !== undefined && wallLeft < leastWall - NANOMETRE) {
+    const reason: BoreReason = {
+      kind: 'wall too thin',
+      oversize,
+      cylinder: name,
+      wallLeft,
+      leastWall,
+    };
+    return { work: sleeve, because: [reason] };
+  }
+  const stockRemoved = shifted(target, -smallest);
+  return {
+    work: { name, work: 'bore', stockRemoved, ...(wallLeft !== undefined && { wallLeft }) },
+    because: [
+      ...(flaw ? [{ kind: 'shape' as const, cylinder: name, finding: flaw }] : []),
+      { kind: 'cleans up', cylinder: name, oversize, needed },
+    ],
+  };
+}
+
+/** The smallest finished bore about its old axis that contains the worn one, and what the hone takes. */
+function neededFor({ largest, outOfRound }: BoreToMachine, job: BoreJob): Length {
+  const oneSided = job.wear === 'one side' ? outOfRound : 0;
+  return (largest + oneSided + job.allowance.honingAllowance) as Length;
+}
+
+/** The wall at its thinnest once the bore is at its largest: where nothing was worn, half the stock goes. */
+function wallAfter(wall: Length, smallest: Length, target: Span<Length>): Length {
+  return (wall - (target.max - smallest) / 2) as Length;
+}
+
+function shifted({ min, max }: Span<Length>, by: number): Span<Length> {
+  return { min: (min + by) as Length, max: (max + by) as Length };
+}

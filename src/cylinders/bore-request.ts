@@ -1,0 +1,112 @@
+import type { Basis } from '../judging/basis.js';
+import {
+  guardDiameter,
+  guardFields,
+  guardFlaw,
+  guardLength,
+  guardList,
+  guardObject,
+  guardStock,
+  guardText,
+  guardTolerance,
+  guardUndersize,
+  guardWord,
+  showLength,
+} from '../judging/guards.js';
+import { guardSpan, type Span } from '../judging/limits.js';
+import { type BasedLimits, OWN_LIMITS, ownLimitsOr } from '../judging/own-limits.js';
+import type { Length } from '../quantities/dimensions.js';
+import { RebuildInputError } from '../quantities/error.js';
+import { thou } from '../quantities/units.js';
+import type { BoreRequest, BoreToMachine } from './bore-types.js';
+
+const SIZE_RULE: Basis = {
+  kind: 'common practice',
+  rule: 'a bore within 0.001 in (0.025 mm) of its size is used if the clearance allows',
+};
+const HONING_RULE: Basis = {
+  kind: 'common practice',
+  rule: 'boring leaves 0.003 in (0.076 mm) for the hone',
+};
+const shapeRule = (): BasedLimits<'length'> => ({
+  limits: { max: thou(1) },
+  basis: { kind: 'common practice', rule: 'bore out-of-round and taper up to 0.001 in (0.025 mm)' },
+});
+
+const FIELDS: readonly (keyof BoreRequest)[] = [
+  'cylinders',
+  'standard',
+  'steps',
+  'pistonsAtHand',
+  'honingAllowance',
+  'leastWall',
+  'wear',
+  'sizeAllowance',
+  'shape',
+];
+
+/** A request that is sound and complete. */
+export type BoreJob = ReturnType<typeof guardBoreRequest>;
+
+/** Checks a request at the door and fills in its defaults, each with its basis. */
+export function guardBoreRequest(request: BoreRequest) {
+  guardFields('request', request, FIELDS);
+  guardFields('shape', request.shape ?? {}, OWN_LIMITS);
+  const standard = guardSpan('standard', request.standard, guardDiameter);
+  guardList('cylinders', request.cylinders, 1, 'cylinder');
+  guardList('steps', request.steps, 1, 'oversize');
+  const { honingAllowance: honing, sizeAllowance: size, pistonsAtHand: pistons } = request;
+  if (pistons !== undefined) guardList('pistonsAtHand', pistons, 0, 'oversizes');
+  const leastWall =
+    request.leastWall === undefined ? undefined : guardWall('leastWall', request.leastWall);
+  return {
+    standard,
+    cylinders: request.cylinders.map((cylinder, i) =>
+      guardCylinder(`cylinders[${i}]`, cylinder, standard, leastWall),
+    ),
+    steps: request.steps
+      .map((step, i) => guardUndersize(`steps[${i}]`, step))
+      .sort((a, b) => a - b),
+    pistonsAtHand: pistons?.map((step, i) => guardUndersize(`pistonsAtHand[${i}]`, step)),
+    leastWall,
+    allowance: {
+      honingAllowance: guardStock('honingAllowance', honing ?? thou(3)),
+      basis: honing === undefined ? HONING_RULE : ({ kind: 'specified' } as const),
+    },
+    sizeAllowance: {
+      most: guardTolerance('sizeAllowance', size ?? thou(1)),
+      basis: size === undefined ? SIZE_RULE : ({ kind: 'specified' } as const),
+    },
+    wear: guardWord('wear', request.wear ?? 'one side', ['one side', 'all round']),
+    shape: ownLimitsOr('shape', request.shape ?? {}, shapeRule(), guardTolerance),
+  };
+}
+
+const guardWall = (parameter: string, value: Length) => guardLength(parameter, value, 0.0005, 0.05);
+
+function guardCylinder(
+  at: string,
+  cylinder: BoreToMachine,
+  standard: Span<Length>,
+  leastWall: Length | undefined,
+): BoreToMachine {
+  guardObject(at, cylinder);
+  guardText(`${at}.name`, cylinder.name);
+  guardFlaw(`${at}.outOfRound`, cylinder.outOfRound);
+  guardFlaw(`${at}.taper`, cylinder.taper);
+  const { smallest: min, largest: max, wall } = cylinder;
+  guardSpan(at, { min, max }, guardDiameter);
+  if (wall !== undefined) {
+    guardWall(`${at}.wall`, wall);
+    // A wall that was measured is to be judged by something.
+    guardWall('leastWall', leastWall as Length);
+  }
+  if (standard.min - min <= 1e-4) return cylinder;
+  throw new RebuildInputError({
+    parameter: `${at}.smallest`,
+    value: min,
+    shown: `${cylinder.name}, ${showLength(min)} at its smallest,`,
+    expected: `at most 0.1 mm below the standard ${showLength(standard.min)}`,
+    hint: 'Bores only wear larger: check the standard size, the units and which cylinder this is.',
+  });
+}

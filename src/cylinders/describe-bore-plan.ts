@@ -1,0 +1,85 @@
+import {
+  describe,
+  describeSpan,
+  guardWording,
+  noteOf,
+  say,
+  type Wording,
+} from '../judging/describe.js';
+import { madeHere } from '../judging/made-here.js';
+import type { Length } from '../quantities/dimensions.js';
+import type { BorePlan, BoreReason } from './bore-types.js';
+
+/**
+ * Says a bore plan in sentences: the decision first, then one for each reason.
+ *
+ * @param plan - what `borePlan` gave
+ * @param wording - the units to print in
+ * @returns sentences without full stops
+ * @throws {RebuildInputError} when the plan is not one or the unit system is unknown
+ * @example
+ * ```ts
+ * const plan = borePlan({
+ *   cylinders: [{
+ *     name: 'cylinder 1', smallest: inch(3.0002), largest: inch(3.0004),
+ *     outOfRound: inch(0.0001), taper: inch(0.0001),
+ *   }],
+ *   standard: { min: inch(3.0000), max: inch(3.0005) },
+ *   steps: oversizeSteps('inch'),
+ * });
+ * describeBorePlan(plan, { units: 'inch' });
+ * // ["use as it is at standard, 3.0000 to 3.0005 in", "cylinder 1 is good as it is at standard"]
+ * ```
+ */
+export function describeBorePlan(plan: BorePlan, wording: Wording): readonly string[] {
+  guardWording(wording);
+  return madeHere('plan', plan, 'borePlan', () => [
+    decision(plan, wording),
+    ...plan.because.map((reason) => sentence(reason, wording)),
+  ]);
+}
+
+function decision(plan: BorePlan, wording: Wording): string {
+  if (plan.outcome === 'none') return 'no pistons are at hand for any step';
+  const span = (size: typeof plan.target) => describeSpan(size, 'length', wording.units);
+  const step = `${nameOversize(plan.oversize, wording)}, ${span(plan.target)}`;
+  if (plan.outcome === 'use as it is') return `use as it is at ${step}`;
+  const named = (work: string) =>
+    plan.cylinders
+      .filter((cylinder) => cylinder.work === work)
+      .map(({ name }) => name)
+      .join(', ');
+  const sleeves = named('sleeve') === '' ? '' : `sleeve ${named('sleeve')}; `;
+  return `${sleeves}bore to ${span(plan.boreTo)} and hone to ${step}`;
+}
+
+function sentence(reason: BoreReason, wording: Wording): string {
+  const length = (value: Length) => say(value, 'length', wording.units);
+  const step = 'oversize' in reason ? nameOversize(reason.oversize, wording) : '';
+  switch (reason.kind) {
+    case 'does not clean up':
+      return `not ${step}: ${reason.cylinder} does not clean up (${length(reason.needed)} needed, ${length(reason.target.min)} at the least)`;
+    case 'wall too thin':
+      return `not ${step}: ${reason.cylinder} would keep a wall of ${length(reason.wallLeft)}, ${length(reason.leastWall)} is the least`;
+    case 'no pistons at hand':
+      return `not ${step}: no pistons at hand`;
+    case 'good as it is': {
+      const by = Math.abs(reason.outside ?? 0) as Length;
+      const side = (reason.outside ?? 0) < 0 ? 'below' : 'above';
+      const outside = reason.outside === undefined ? '' : `, ${length(by)} ${side} it`;
+      const note = reason.basis === undefined ? '' : ` ${noteOf(reason.basis, wording)}`;
+      return `${reason.cylinder} is good as it is at ${step}${outside}${note}`;
+    }
+    case 'cleans up':
+      return `${reason.cylinder} cleans up at ${step} (${length(reason.needed)} needed)`;
+    case 'shape':
+      return `${reason.cylinder} must be bored: ${describe(reason.finding, wording)}`;
+    case 'allowance':
+      return `with ${length(reason.honingAllowance)} left for the hone ${noteOf(reason.basis, wording)}`;
+  }
+}
+
+/** `standard` or `0.0200 in over`. */
+function nameOversize(oversize: Length, { units }: Wording): string {
+  return Math.abs(oversize) < 1e-9 ? 'standard' : `${say(oversize, 'length', units)} over`;
+}

@@ -1,0 +1,13 @@
+import { guardUndersize } from '../judging/guards.js';
+import type { Length } from '../quantities/dimensions.js';
+import { guardSystem, type UnitSystem } from '../quantities/systems.js';
+import { mm, thou } from '../quantities/units.js';
+
+/** The steps of the trade: 0, 10, 20, 30 thou or 0, 0.25, 0.50, 0.75 mm, up to a largest one. */
+export function sizeSteps(system: UnitSystem, largest: Length | undefined): readonly Length[] {
+  guardSystem('system', system);
+  const step = (n: number) => (system === 'inch' ? thou(10 * n) : mm(0.25 * n));
+  const last = guardUndersize('largest', largest ?? step(3));
+  const count = Math.floor(last / step(1) + 1e-6) + 1;
+  return Array.from({ length: count }, (_, n) => step(n));
+}
