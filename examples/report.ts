@@ -4,4 +4,9 @@ import { readFileSync } from 'node:fs';
 import { inspect, readSheet, report } from 'crankwright/shelf';
 
 const file = process.argv[2] ?? new URL('./pump-set-inch.json', import.meta.url);
-process.stdout.write(report(inspect(readSheet(readFileSync(file, 'utf8')))));
+try {
+  process.stdout.write(report(inspect(readSheet(readFileSync(file, 'utf8')))));
+} catch (error) {
+  process.stderr.write(`${error instanceof Error ? error.message : String(error)}\n`);
+  process.exitCode = 1;
+}

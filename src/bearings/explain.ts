@@ -1,5 +1,5 @@
 import { undersizeSteps } from '../crankshaft/undersize.js';
-import { describe, guardWording, say, type Wording } from '../judging/describe.js';
+import { describe, guardWording, say, sayDistance, type Wording } from '../judging/describe.js';
 import {
   guardDiameter,
   guardFields,
@@ -84,7 +84,7 @@ export function explainClearance(question: ClearanceQuestion): ClearanceExplanat
     ...OWN_LIMITS,
   ]);
   const journal = guardDiameter('journal', question.journal);
-  const clearance = guardLength('clearance', question.clearance, -0.02, 0.02);
+  const clearance = guardClearanceOf(journal, 'clearance', question.clearance);
   const { limits, basis } = ownLimitsOr(
     'question',
     question,
@@ -171,8 +171,14 @@ export function consequence(
   const effect = kind === 'journal ground, shells not' ? 'it will knock' : tight;
   const left = `matching shells would leave ${say(matched.value, 'length', wording.units)}`;
   if (matched.verdict === 'within') return `${effect}; ${left}`;
-  const excess = say(-matched.margin as Length, 'length', wording.units);
+  const excess = sayDistance(-matched.margin, 'length', wording.units);
   return `${effect}; ${left}, still ${excess} above the limit`;
+}
+
+/** Apart by a twentieth of the journal, or by four steps of a small one: no such bearing was ever together. */
+function guardClearanceOf(journal: Length, parameter: string, clearance: Length): Length {
+  const most = Math.max(0.05 * journal, 0.001);
+  return guardLength(parameter, clearance, -most, most);
 }
 
 function guardSteps(steps: readonly Length[]): readonly Length[] {

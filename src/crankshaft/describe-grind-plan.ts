@@ -4,6 +4,7 @@ import {
   guardWording,
   noteOf,
   say,
+  sayDistance,
   type Wording,
 } from '../judging/describe.js';
 import { madeHere } from '../judging/made-here.js';
@@ -41,7 +42,7 @@ function sentences(plan: GrindPlan, wording: Wording): readonly string[] {
   const { units } = wording;
   const reasons = [
     ...passedOver(plan, wording),
-    ...plan.because.flatMap((r) => standing(r, wording)),
+    ...plan.because.flatMap((reason) => standing(reason, plan, wording)),
   ];
   if (plan.outcome === 'none') {
     const who = plan.defeatedBy.length > 0 ? `: defeated by ${plan.defeatedBy.join(', ')}` : '';
@@ -59,10 +60,9 @@ export function nameUndersize(undersize: Length, { units }: Wording): string {
 
 /** One sentence for each step that was passed over, with all that stood in its way. */
 function passedOver({ because }: GrindPlan, wording: Wording): readonly string[] {
-  const length = (value: Length) => say(value, 'length', wording.units);
   const obstacles = new Map<Length, string[]>();
   for (const reason of because) {
-    const text = obstacle(reason, length);
+    const text = obstacle(reason, wording);
     if (text === undefined || !('undersize' in reason)) continue;
     obstacles.set(reason.undersize, [...(obstacles.get(reason.undersize) ?? []), text]);
   }
@@ -71,31 +71,41 @@ function passedOver({ because }: GrindPlan, wording: Wording): readonly string[]
   );
 }
 
-function obstacle(reason: GrindReason, length: (value: Length) => string): string | undefined {
+function obstacle(reason: GrindReason, wording: Wording): string | undefined {
+  const length = (value: Length) => say(value, 'length', wording.units);
   switch (reason.kind) {
-    case 'does not clean up':
-      return `${reason.journal} does not clean up (${length(reason.available)} left, ${length(reason.target.max)} wanted)`;
+    case 'does not clean up': {
+      const { journal, outside, available, target } = reason;
+      const short = sayDistance(target.max - available, 'length', wording.units);
+      const why = outside === 0 ? 'out of shape' : outsideBy(outside, wording);
+      return `${journal}, ${why}, does not clean up (${length(available)} left, ${short} short)`;
+    }
     case 'no shells at hand':
       return 'not enough shells at hand';
     case 'below the minimum':
-      return `${length(reason.target.min)} is below the minimum ${length(reason.minimum)}`;
+      return `${reason.journal}, ${length(reason.smallest)}, would be below the minimum ${length(reason.minimum)}`;
     default:
       return undefined;
   }
 }
 
-function outsideBy(outside: Length, length: (value: Length) => string): string {
-  return outside < 0
-    ? `worn ${length(-outside as Length)} below it`
-    : `${length(outside)} above it`;
+function outsideBy(outside: Length, { units }: Wording): string {
+  return `${sayDistance(Math.abs(outside), 'length', units)} ${outside < 0 ? 'below' : 'above'} it`;
+}
+
+/** What comes off a journal that is ground. */
+function stockOf(name: string, plan: GrindPlan, { units }: Wording): string {
+  const journals = plan.outcome === 'none' ? [] : plan.journals;
+  const stock = journals.find((journal) => journal.name === name)?.stockRemoved;
+  return stock ? `: ${describeSpan(stock, 'length', units)} comes off` : '';
 }
 
 /** How each journal stands at the step that was taken. */
-function standing(reason: GrindReason, wording: Wording): readonly string[] {
+function standing(reason: GrindReason, plan: GrindPlan, wording: Wording): readonly string[] {
   const length = (value: Length) => say(value, 'length', wording.units);
   switch (reason.kind) {
     case 'good as it is': {
-      const worn = reason.outside === undefined ? '' : `, ${outsideBy(reason.outside, length)}`;
+      const worn = reason.outside === undefined ? '' : `, ${outsideBy(reason.outside, wording)}`;
       const note = reason.basis === undefined ? '' : ` ${noteOf(reason.basis, wording)}`;
       return [
         `${reason.journal} is good as it is at ${nameUndersize(reason.undersize, wording)}${worn}${note}`,
@@ -103,7 +113,7 @@ function standing(reason: GrindReason, wording: Wording): readonly string[] {
     }
     case 'cleans up':
       return [
-        `${reason.journal} cleans up at ${nameUndersize(reason.undersize, wording)} (${length(reason.available)} left)`,
+        `${reason.journal} cleans up at ${nameUndersize(reason.undersize, wording)} (${length(reason.available)} left)${stockOf(reason.journal, plan, wording)}`,
       ];
     case 'shape':
       return [`${reason.journal} must be ground: ${describe(reason.finding, wording)}`];

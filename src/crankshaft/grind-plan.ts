@@ -66,14 +66,10 @@ interface Attempt {
 function tryStep(job: Job, undersize: Length): Attempt {
   const target = targetAt(job.standard, undersize);
   const tried = job.journals.map((journal) => tryJournal(journal, job, undersize, target));
-  const smallest = Math.min(...tried.map((each) => each.smallest ?? Infinity));
   const { minimum } = job;
   const obstacles: GrindReason[] = [
     ...(lacksShells(job, undersize) ? [{ kind: 'no shells at hand' as const, undersize }] : []),
-    ...tried.filter(({ work }) => work === undefined).flatMap(({ because }) => because),
-    ...(minimum !== undefined && smallest < minimum - NANOMETRE
-      ? [{ kind: 'below the minimum' as const, undersize, target, minimum }]
-      : []),
+    ...tried.flatMap((each) => (each.work ? belowMinimum(each, undersize, minimum) : each.because)),
   ];
   if (obstacles.length > 0) return { because: obstacles };
   const journals = tried.flatMap(({ work }) => work ?? []);
@@ -83,13 +79,22 @@ function tryStep(job: Job, undersize: Length): Attempt {
   return { journals, because };
 }
 
+/** One journal tried at one step. */
+interface Tried {
+  readonly because: readonly GrindReason[];
+  /** What is done to it, if the step serves it. */
+  readonly work?: JournalWork;
+  /** Its smallest size once that is done. */
+  readonly smallest?: Length;
+}
+
 /** One journal at one step: good as it is, to be ground, or past saving there. */
 function tryJournal(
   journal: JournalToGrind,
   job: Job,
   undersize: Length,
   target: Span<Length>,
-): { work?: JournalWork; smallest?: Length; because: readonly GrindReason[] } {
+): Tried {
   const { name, largest } = journal;
   const flaw = worstFlaw(journal, job.shape);
   const outside = outsideOf(journal, target);
@@ -105,7 +110,9 @@ function tryJournal(
   const available = availableIn(journal, job);
   if (available < target.max - NANOMETRE) {
     return {
-      because: [{ kind: 'does not clean up', undersize, journal: name, available, target }],
+      because: [
+        { kind: 'does not clean up', undersize, journal: name, outside, available, target },
+      ],
     };
   }
   const stockRemoved = { min: largest - target.max, max: largest - target.min } as Span<Length>;
@@ -117,6 +124,16 @@ function tryJournal(
       { kind: 'cleans up', journal: name, undersize, available },
     ],
   };
+}
+
+function belowMinimum(
+  { work, smallest }: Tried,
+  undersize: Length,
+  minimum: Length | undefined,
+): readonly GrindReason[] {
+  if (work === undefined || smallest === undefined || minimum === undefined) return [];
+  if (smallest >= minimum - NANOMETRE) return [];
+  return [{ kind: 'below the minimum', undersize, journal: work.name, smallest, minimum }];
 }
 
 function lacksShells({ shellsAtHand }: Job, undersize: Length): boolean {

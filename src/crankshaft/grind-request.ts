@@ -15,6 +15,7 @@ import {
 import { guardSpan, type Span } from '../judging/limits.js';
 import { OWN_LIMITS } from '../judging/own-limits.js';
 import { journalShapeLimits } from '../measuring/shape-rule.js';
+import { withStandard } from '../measuring/size-steps.js';
 import { NANOMETRE } from '../measuring/standing.js';
 import type { Length } from '../quantities/dimensions.js';
 import { RebuildInputError } from '../quantities/error.js';
@@ -58,11 +59,9 @@ export function guardRequest(request: GrindRequest) {
     journals: request.journals.map((journal, i) =>
       guardJournal(`journals[${i}]`, journal, standard),
     ),
-    steps: request.steps
-      .map((step, i) => guardUndersize(`steps[${i}]`, step))
-      .sort((a, b) => a - b),
+    steps: withStandard(request.steps),
     shellsAtHand: guardShells(request.shellsAtHand),
-    minimum: request.minimum === undefined ? undefined : guardDiameter('minimum', request.minimum),
+    minimum: guardMinimum(request.minimum, standard),
     allowance: {
       cleanUpAllowance: guardStock('cleanUpAllowance', allowance ?? thou(1)),
       basis: allowance === undefined ? ALLOWANCE_RULE : ({ kind: 'specified' } as const),
@@ -74,6 +73,17 @@ export function guardRequest(request: GrindRequest) {
     wear: guardWord('wear', request.wear ?? 'one side', ['one side', 'all round']),
     shape: journalShapeLimits('shape', request.shape ?? {}),
   };
+}
+
+function guardMinimum(minimum: Length | undefined, standard: Span<Length>): Length | undefined {
+  if (minimum === undefined || guardDiameter('minimum', minimum) <= standard.max) return minimum;
+  throw new RebuildInputError({
+    parameter: 'minimum',
+    value: minimum,
+    shown: showLength(minimum),
+    expected: `at most the standard ${showLength(standard.max)}`,
+    hint: 'No journal could pass: is it of another journal?',
+  });
 }
 
 function guardShells(shells: readonly Length[] | undefined): readonly Length[] | undefined {
@@ -102,11 +112,27 @@ function guardJournal(at: string, journal: JournalToGrind, standard: Span<Length
       hint: 'Take all four from one journalShape.',
     });
   }
-  if (journal.largest - standard.max <= 1e-4) return journal;
+  guardOfThisKind(at, journal, standard);
+  return journal;
+}
+
+/** Journals wear, and are ground, by no more than the largest undersize there is. */
+function guardOfThisKind(at: string, journal: JournalToGrind, standard: Span<Length>): void {
+  const { name, smallest, largest } = journal;
+  if (smallest < standard.min - 0.003) {
+    throw new RebuildInputError({
+      parameter: `${at}.smallest`,
+      value: smallest,
+      shown: `${name}, ${showLength(smallest)} at its smallest,`,
+      expected: `at most 3 mm below the standard ${showLength(standard.min)}`,
+      hint: 'No journal is ground that far: check the standard size, the digits and which journal this is.',
+    });
+  }
+  if (largest - standard.max <= 1e-4) return;
   throw new RebuildInputError({
     parameter: `${at}.largest`,
-    value: journal.largest,
-    shown: `${journal.name}, ${showLength(journal.largest)} at its largest,`,
+    value: largest,
+    shown: `${name}, ${showLength(largest)} at its largest,`,
     expected: `at most 0.1 mm above the standard ${showLength(standard.max)}`,
     hint: 'Journals only wear smaller: check the standard size, the units and which journal this is.',
   });

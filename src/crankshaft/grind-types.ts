@@ -26,7 +26,7 @@ export interface GrindRequest {
   readonly journals: readonly JournalToGrind[];
   /** The maker's span for a standard journal [m]. */
   readonly standard: Span<Length>;
-  /** Undersizes that may be ground to, such as `undersizeSteps('inch')` [m]. */
+  /** Undersizes that may be ground to, such as `undersizeSteps('inch')`; standard is always tried first [m]. */
   readonly steps: readonly Length[];
   /** Undersizes that shells are at hand for; by default any step [m]. */
   readonly shellsAtHand?: readonly Length[];
@@ -73,6 +73,8 @@ export type GrindReason =
       readonly undersize: Length;
       /** Which journal. */
       readonly journal: string;
+      /** How far it lies outside the step as it is, if it does: below it is negative [m]. */
+      readonly outside: Length;
       /** The largest round journal that is left in it [m]. */
       readonly available: Length;
       /** What the step asks for [m]. */
@@ -85,12 +87,14 @@ export type GrindReason =
       readonly undersize: Length;
     }
   | {
-      /** The step would go below what the maker allows. */
+      /** A journal would be below what the maker allows. */
       readonly kind: 'below the minimum';
       /** The step [m]. */
       readonly undersize: Length;
-      /** What the step asks for [m]. */
-      readonly target: Span<Length>;
+      /** Which journal. */
+      readonly journal: string;
+      /** Its smallest size, as it is or as it may be ground [m]. */
+      readonly smallest: Length;
       /** The maker's minimum [m]. */
       readonly minimum: Length;
     }

@@ -15,6 +15,7 @@ import {
 } from '../judging/guards.js';
 import { guardSpan, type Span } from '../judging/limits.js';
 import { type BasedLimits, OWN_LIMITS, ownLimitsOr } from '../judging/own-limits.js';
+import { withStandard } from '../measuring/size-steps.js';
 import type { Length } from '../quantities/dimensions.js';
 import { RebuildInputError } from '../quantities/error.js';
 import { thou } from '../quantities/units.js';
@@ -64,9 +65,7 @@ export function guardBoreRequest(request: BoreRequest) {
     cylinders: request.cylinders.map((cylinder, i) =>
       guardCylinder(`cylinders[${i}]`, cylinder, standard, leastWall),
     ),
-    steps: request.steps
-      .map((step, i) => guardUndersize(`steps[${i}]`, step))
-      .sort((a, b) => a - b),
+    steps: withStandard(request.steps),
     pistonsAtHand: pistons?.map((step, i) => guardUndersize(`pistonsAtHand[${i}]`, step)),
     leastWall,
     allowance: {

@@ -26,7 +26,7 @@ export interface BoreRequest {
   readonly cylinders: readonly BoreToMachine[];
   /** The maker's span for a standard bore [m]. */
   readonly standard: Span<Length>;
-  /** Oversizes that may be bored to, such as `oversizeSteps('inch')` [m]. */
+  /** Oversizes that may be bored to, such as `oversizeSteps('inch')`; standard is always tried first [m]. */
   readonly steps: readonly Length[];
   /** Oversizes that a full set of pistons is at hand for; by default any step [m]. */
   readonly pistonsAtHand?: readonly Length[];

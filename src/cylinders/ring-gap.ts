@@ -38,7 +38,10 @@ export function recommendedRingGap(bore: Length): BasedLimits<'length'> {
   guardDiameter('bore', bore);
   return {
     limits: { min: (0.003 * bore) as Length, max: (0.004 * bore) as Length },
-    basis: { kind: 'common practice', rule: '0.003 to 0.004 in of ring gap for each inch of bore' },
+    basis: {
+      kind: 'common practice',
+      rule: 'a new ring has 0.003 to 0.004 of the bore as its gap',
+    },
   };
 }
 
@@ -131,8 +134,11 @@ export function ringGapAlongBore(
 /** What to do with a ring whose gap was measured. */
 export type RingFiling =
   | {
-      /** The gap is within its limits, or too wide: a ring cannot be filed longer. */
-      readonly work: 'fit as it is' | 'use another ring';
+      /**
+       * Within the limits; wider than the caller's, and a ring cannot be filed longer; or wider than
+       * the rule of thumb, which is of new rings and condemns none.
+       */
+      readonly work: 'fit as it is' | 'use another ring' | 'wider than a new fit';
       /** The gap against its limits. */
       readonly finding: Finding<'length'>;
     }
@@ -176,7 +182,9 @@ export function ringFilingNeeded(
     guardLength(name, bound, 0, 0.03 * bore),
   );
   const finding = judge({ feature: 'ring gap', dimension: 'length', value: gap, limits, basis });
-  if (finding.verdict === 'above') return { work: 'use another ring', finding };
+  if (finding.verdict === 'above') {
+    return { work: ring.limits ? 'use another ring' : 'wider than a new fit', finding };
+  }
   if (finding.verdict === 'within' || limits.min === undefined) {
     return { work: 'fit as it is', finding };
   }

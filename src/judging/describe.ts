@@ -1,6 +1,6 @@
 import type { Dimension, Quantity } from '../quantities/dimensions.js';
 import { RebuildInputError } from '../quantities/error.js';
-import { format } from '../quantities/format.js';
+import { format, formatNumber } from '../quantities/format.js';
 import { guardSystem, tradeUnit, type UnitSystem } from '../quantities/systems.js';
 import { type Unit, valueIn } from '../quantities/unit.js';
 import { type Basis, describeBasis } from './basis.js';
@@ -80,7 +80,7 @@ export function noteOf(basis: Basis, { nameBasis }: Wording): string {
  * How far apart two quantities are, with as many decimals as the trade reads and more
  * until something is seen. Two temperatures are a temperature difference apart.
  */
-function sayDistance(distance: number, dimension: Dimension, units: UnitSystem): string {
+export function sayDistance(distance: number, dimension: Dimension, units: UnitSystem): string {
   const apart = dimension === 'temperature' ? 'temperatureDifference' : dimension;
   const unit: Unit<Dimension> = tradeUnit(apart, units);
   const quantity = distance as Quantity<Dimension>;
@@ -116,6 +116,6 @@ export function describeSpan<D extends Dimension>(
   units: UnitSystem,
 ): string {
   const unit = tradeUnit(dimension, units);
-  const [low, high] = [format(span.min, unit), format(span.max, unit)];
-  return low === high ? high : `${low.slice(0, low.lastIndexOf(` ${unit.symbol}`))} to ${high}`;
+  const [low, high] = [formatNumber(span.min, unit), formatNumber(span.max, unit)];
+  return low === high ? `${high} ${unit.symbol}` : `${low} to ${high} ${unit.symbol}`;
 }

@@ -1,5 +1,11 @@
 import { guardFields } from '../judging/guards.js';
-import { type DiameterReading, type Shape, type ShapeOptions, shapeOf } from './shape.js';
+import {
+  type DiameterReading,
+  guardReadings,
+  type Shape,
+  type ShapeOptions,
+  shapeOf,
+} from './shape.js';
 
 /**
  * Size and shape of a journal from micrometer readings.
@@ -33,5 +39,5 @@ export function journalShape(
   options: ShapeOptions = {},
 ): Shape {
   guardFields('options', options, ['resolution']);
-  return shapeOf(readings, options);
+  return shapeOf(guardReadings(readings), options);
 }

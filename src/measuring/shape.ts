@@ -69,9 +69,8 @@ const TENTH = 2.54e-6 as Length;
 /** Stations closer than a nanometre, angles closer than a microradian, are one. */
 export const SAME_PLACE = { station: 1e-9, angle: 1e-6 };
 
-/** The shape of a journal or a bore. Both are measured alike; only what wears where differs. */
-export function shapeOf(readings: readonly DiameterReading[], options: ShapeOptions): Shape {
-  const placed = guardReadings(readings);
+/** The shape that sound readings tell. Journals and bores are measured alike; only what wears where differs. */
+export function shapeOf(placed: readonly DiameterReading[], options: ShapeOptions): Shape {
   const resolution = guardTolerance('options.resolution', options.resolution ?? TENTH);
   const stations = groupBy(placed, 'station');
   const lines = groupBy(placed, 'angle');
@@ -150,7 +149,7 @@ function groupBy(readings: readonly DiameterReading[], key: 'station' | 'angle')
 /** Out-of-round needs two angles at a station; taper needs two stations on a line. */
 function guardCoverage(stations: readonly Group[], lines: readonly Group[]): void {
   for (const { at, group } of stations) {
-    guardNoRepeat(group, 'angle', `station ${millimetres(at)}`);
+    guardNoRepeat(group, `station ${millimetres(at)}`);
     if (group.length > 1) continue;
     throw missing(
       `a second angle at station ${millimetres(at)}`,
@@ -166,10 +165,10 @@ function guardCoverage(stations: readonly Group[], lines: readonly Group[]): voi
   }
 }
 
-function guardNoRepeat(group: readonly DiameterReading[], key: 'angle', where: string): void {
-  const sorted = group.map((reading) => reading[key]).sort((a, b) => a - b);
+function guardNoRepeat(group: readonly DiameterReading[], where: string): void {
+  const sorted = group.map(({ angle }) => angle).sort((a, b) => a - b);
   const repeated = sorted.find(
-    (at, i) => i > 0 && at - (sorted[i - 1] as number) <= SAME_PLACE[key],
+    (angle, i) => i > 0 && angle - (sorted[i - 1] as number) <= SAME_PLACE.angle,
   );
   if (repeated === undefined) return;
   throw new RebuildInputError({

@@ -2,6 +2,13 @@ import { guardUndersize } from '../judging/guards.js';
 import type { Length } from '../quantities/dimensions.js';
 import { guardSystem, type UnitSystem } from '../quantities/systems.js';
 import { mm, thou } from '../quantities/units.js';
+import { NANOMETRE } from './standing.js';
+
+/** The steps in order, standard first whether it was named or not: a good journal is never ground. */
+export function withStandard(steps: readonly Length[]): readonly Length[] {
+  const named = steps.map((step, i) => guardUndersize(`steps[${i}]`, step));
+  return [0 as Length, ...named.filter((step) => step > NANOMETRE)].sort((a, b) => a - b);
+}
 
 /** The steps of the trade: 0, 10, 20, 30 thou or 0, 0.25, 0.50, 0.75 mm, up to a largest one. */
 export function sizeSteps(system: UnitSystem, largest: Length | undefined): readonly Length[] {

@@ -64,10 +64,10 @@ export function convert<S extends UnitSymbol>(
   const origin = scales[from];
   const wanted = scales[to];
   if (origin === undefined || origin.dimension !== wanted?.dimension) throw refusal(from, to);
-  if (origin === wanted) return value;
   if (origin.dimension === 'temperature' && value * origin.factor + origin.shift < 0) {
     throw belowAbsoluteZero('value', value);
   }
+  if (origin === wanted) return value;
   const result = (value * origin.factor + (origin.shift - wanted.shift)) / wanted.factor;
   if (!Number.isFinite(result)) throw notConvertible(value);
   return result;

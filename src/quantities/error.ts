@@ -26,6 +26,8 @@ export class RebuildInputError extends RangeError {
   readonly value: unknown;
   /** What was expected. */
   readonly expected: string;
+  /** What is wrong with it, in the words of the message. */
+  readonly complaint: string;
   /** What probably went wrong. */
   readonly hint: string;
 
@@ -35,7 +37,9 @@ export class RebuildInputError extends RangeError {
    * @param problem - the parameter, its value, what was expected and a hint
    */
   constructor(problem: InputProblem) {
-    super(`${problem.parameter}: ${complaintOf(problem)}. ${problem.hint}`);
+    const complaint = complaintOf(problem);
+    super(`${problem.parameter}: ${complaint}. ${problem.hint}`);
+    this.complaint = complaint;
     this.name = 'RebuildInputError';
     this.parameter = problem.parameter;
     this.value = problem.value;

@@ -71,17 +71,17 @@ class Reader {
   }
 
   number(): number {
-    const groups = NUMBER.exec(this.#rest)?.groups;
-    if (!groups) {
+    const found = NUMBER.exec(this.#rest);
+    if (!found?.groups) {
       const comma = /^[+-]?\d*,\d/.test(this.#rest);
       const hint = comma
         ? 'Write a point for decimals and nothing between thousands.'
         : `Begin with one number: 2.125, 7/16, 2-1/8 or 2 1/8, ${example(this.#dimension)}.`;
       throw this.#problem('has no number that can be read', this.#rest, hint);
     }
-    const size = this.#size(groups);
-    this.#rest = this.#rest.slice((NUMBER.exec(this.#rest) as RegExpExecArray)[0].length).trim();
-    return groups['sign'] === '-' ? -size : size;
+    const size = this.#size(found.groups);
+    this.#rest = this.#rest.slice(found[0].length).trim();
+    return found.groups['sign'] === '-' ? -size : size;
   }
 
   #size(groups: Readonly<Record<string, string | undefined>>): number {

@@ -5,7 +5,7 @@ import type { Finding } from '../judging/judge.js';
 import type { Span } from '../judging/limits.js';
 import { madeHere } from '../judging/made-here.js';
 import type { DilutionFinding } from '../oil/dilution.js';
-import type { Flow, Length } from '../quantities/dimensions.js';
+import type { Flow, KinematicViscosity, Length } from '../quantities/dimensions.js';
 import type { Inspection } from './inspect.js';
 import { type BearingGroupReport, type BearingReport, mismatchOf } from './inspect-bearings.js';
 import type { CylinderReport, RingReport } from './inspect-cylinder.js';
@@ -34,6 +34,14 @@ export type Action =
       readonly kind: 'do not run' | 'change the oil';
       /** How the oil stands. */
       readonly dilution: DilutionFinding;
+    }
+  | {
+      /** The oil is thicker than it was when clean: it has aged, or is another grade. */
+      readonly kind: 'thick oil';
+      /** What the sample measured [m²/s]. */
+      readonly viscosity: KinematicViscosity;
+      /** What clean oil would measure [m²/s]. */
+      readonly clean: KinematicViscosity;
     }
   | {
       /** Fuel runs into the oil. */
@@ -137,9 +145,14 @@ function everyAction(inspection: Inspection): readonly Action[] {
   const { rods, mains, endPlay, cylinders, oil } = inspection;
   const groups = [rods, mains].filter((group) => group !== undefined);
   const actions: Action[] = [];
-  const dilution = oil?.sample?.dilution;
+  const sample = oil?.sample;
+  const dilution = sample?.dilution;
   if (dilution?.stage === 'critical') actions.push({ kind: 'do not run', dilution });
   if (dilution?.stage === 'act') actions.push({ kind: 'change the oil', dilution });
+  if (sample && !dilution) {
+    const { viscosity, clean } = sample;
+    actions.push({ kind: 'thick oil', viscosity, clean });
+  }
   if (oil?.leak && oil.leak.flow > 0) actions.push({ kind: 'stop the leak', flow: oil.leak.flow });
   for (const group of groups) actions.push(...asFound(group));
   for (const group of groups) actions.push(...grinding(group));
@@ -202,7 +215,7 @@ function cylinderWork(report: CylinderReport): Action[] {
       ? [{ kind: 'wrong piston' as const, cylinder, finding: misfit }]
       : []),
     ...rings
-      .filter(({ filing }) => filing.work !== 'fit as it is')
+      .filter(({ filing }) => filing.work === 'file' || filing.work === 'use another ring')
       .map((ring) => ({ kind: 'ring' as const, cylinder, ring })),
   ];
 }

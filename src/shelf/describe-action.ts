@@ -1,5 +1,6 @@
 import { consequence } from '../bearings/explain.js';
 import { nameUndersize } from '../crankshaft/describe-grind-plan.js';
+import type { GrindPlan } from '../crankshaft/grind-types.js';
 import { describe, describeSpan, guardWording, say, type Wording } from '../judging/describe.js';
 import { madeHere } from '../judging/made-here.js';
 import type { Length } from '../quantities/dimensions.js';
@@ -43,15 +44,17 @@ function sentence(action: Action, wording: Wording): string {
       return `${action.bearing}: other shells or a ground journal; ${describe(action.finding, wording)}`;
     case 'check sizes':
       return `${action.bearing}: measure the housing bore and the shell walls again, the sizes contradict what is stamped; ${describe(action.finding, wording)}`;
+    case 'thick oil':
+      return `change the oil: it is thicker than clean oil, ${say(action.viscosity, 'kinematicViscosity', units)} for ${say(action.clean, 'kinematicViscosity', units)}, so it has aged or is another grade, and fuel cannot be told from it`;
     case 'grind':
-      return `grind the ${journalsOf(action.journals)} to ${nameUndersize(action.undersize, wording)}: ${describeSpan(action.target, 'length', units)}`;
+      return `grind ${whichOf(action.plan, action.journals)} to ${nameUndersize(action.undersize, wording)}: ${describeSpan(action.target, 'length', units)}`;
     case 'no step serves':
-      return `the ${journalsOf(action.journals)} cannot be saved by grinding${action.defeatedBy.length > 0 ? ` (${action.defeatedBy.join(', ')})` : ''}: find another crankshaft, or ask a crankshaft welding shop`;
+      return `the ${journalWords(action.journals)} cannot be saved by grinding${action.defeatedBy.length > 0 ? ` (${action.defeatedBy.join(', ')})` : ''}: find another crankshaft, or ask a crankshaft welding shop`;
     case 'fit shells':
       return `${action.bearing}: fit "${action.match.shell.name}", which leaves ${describeSpan(action.match.clearance, 'length', units)}`;
     case 'buy shells': {
       const pairs = action.pairs === 1 ? '1 pair' : `${action.pairs} pairs`;
-      return `buy ${pairs} of shells for the ${journalsOf(action.journals)}, ${nameUndersize(action.undersize, wording)}: the sheet lists none to spare that fit`;
+      return `buy ${pairs} of shells for the ${journalWords(action.journals)}, ${nameUndersize(action.undersize, wording)}: the sheet lists none to spare that fit`;
     }
     case 'set the end play':
       return `set the end play; ${describe(action.finding, wording)}`;
@@ -75,6 +78,14 @@ function describeWrongShells(
   return `${bearing}, WRONG SHELLS: ${pair} on ${journal}: ${consequence(explanation, wording)}`;
 }
 
+/** `the rod journals`, or by name where some are good as they are. */
+function whichOf(plan: GrindPlan, kind: 'rods' | 'mains'): string {
+  const journals = plan.outcome === 'none' ? [] : plan.journals;
+  const ground = journals.filter(({ work }) => work === 'grind').map(({ name }) => name);
+  if (ground.length === journals.length) return `the ${journalWords(kind)}`;
+  return `${ground.join(', ')} and no other of the ${journalWords(kind)}`;
+}
+
 /** What to do with one ring. */
 export function describeRing({ name, filing }: RingReport, wording: Wording): string {
   const length = (value: Length) => say(value, 'length', wording.units);
@@ -82,6 +93,8 @@ export function describeRing({ name, filing }: RingReport, wording: Wording): st
   switch (filing.work) {
     case 'fit as it is':
       return `${name}: fit as it is; ${finding}`;
+    case 'wider than a new fit':
+      return `${name}: wider than a new fit, the maker's limit decides; ${finding}`;
     case 'use another ring':
       return `${name}: use another ring; ${finding}`;
     case 'file': {
@@ -94,6 +107,6 @@ export function describeRing({ name, filing }: RingReport, wording: Wording): st
 }
 
 /** `rod journals`, `main journals`. */
-export function journalsOf(kind: 'rods' | 'mains'): string {
+export function journalWords(kind: 'rods' | 'mains'): string {
   return kind === 'rods' ? 'rod journals' : 'main journals';
 }

@@ -5,6 +5,7 @@ import type { Dimension, Length, Quantity } from '../quantities/dimensions.js';
 import { RebuildInputError, showValue } from '../quantities/error.js';
 import { parse, parseLength } from '../quantities/parse.js';
 import type { StatedLimits } from './sheet.js';
+import { problemAt } from './sheet-error.js';
 
 type Guard<D extends Dimension> = (parameter: string, value: Quantity<D>) => Quantity<D>;
 
@@ -35,7 +36,7 @@ function read<D extends Dimension>(reader: (text: string) => Quantity<D>, guard:
         return guarded(text, reader(text), guard);
       } catch (error) {
         if (!(error instanceof RebuildInputError)) throw error;
-        context.addIssue(error.message.slice(error.parameter.length + 2));
+        context.addIssue(problemAt('', error).message);
         return z.NEVER;
       }
     });
@@ -80,7 +81,9 @@ export const name = z
     error: ({ input }) => (input === undefined ? 'is missing' : 'must be text, in quotes'),
   })
   .trim()
-  .min(1, 'must not be empty');
+  .min(1, 'must not be empty')
+  .max(60, 'must have at most 60 characters')
+  .regex(/^\P{Cc}*$/u, 'must stand on one line');
 
 /** One of a few words. */
 export function word<const W extends readonly [string, ...string[]]>(...words: W) {

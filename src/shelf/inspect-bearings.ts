@@ -9,7 +9,9 @@ import type { Span } from '../judging/limits.js';
 import { journalShape } from '../measuring/journal.js';
 import type { Shape } from '../measuring/shape.js';
 import { journalShapeLimits, judgeShape } from '../measuring/shape-rule.js';
+import { withStandard } from '../measuring/size-steps.js';
 import type { Length } from '../quantities/dimensions.js';
+import { RebuildInputError } from '../quantities/error.js';
 import { thou } from '../quantities/units.js';
 import { handOutShells } from './hand-out-shells.js';
 import { own } from './own.js';
@@ -63,7 +65,7 @@ export function inspectBearings(
   journals: JournalSheet,
   bearings: readonly BearingSheet[],
 ): BearingGroupReport {
-  const steps = journals.steps ?? undersizeSteps(sheet.units);
+  const steps = withStandard(journals.steps ?? undersizeSteps(sheet.units));
   const shelf = (sheet.shells ?? []).filter((shell) => shell.fits === kind);
   const measured = bearings.map((bearing) => ({
     bearing,
@@ -85,6 +87,19 @@ export function inspectBearings(
     }),
     pairsToBuy: plan.outcome === 'none' ? 0 : handedOut.filter((shells) => !shells).length,
   };
+}
+
+/** What is known of the journals that bearings of a kind run on; without a standard size nothing can be judged. */
+export function journalsOf(sheet: Partial<Sheet>, kind: 'rods' | 'mains'): JournalSheet {
+  const field = kind === 'rods' ? 'rodJournals' : 'mainJournals';
+  const journals = sheet.crankshaft?.[field];
+  if (journals) return journals;
+  throw new RebuildInputError({
+    parameter: `crankshaft.${field}`,
+    value: undefined,
+    expected: `the standard size of the journals that ${kind} run on`,
+    hint: `Give crankshaft.${field}.standard, or the ${kind} cannot be judged.`,
+  });
 }
 
 interface Measured {

@@ -39,14 +39,20 @@ export interface RingReport {
   readonly filing: RingFiling;
 }
 
-/** Wear limits for a bore where the maker's are not known. */
-const PER_BORE: Basis = {
-  kind: 'published',
-  source: 'TM 10-3930-647-14&P, bore wear of 0.001 of the diameter',
+/** Limits for a bore where the maker's are not known. */
+const SHAPE_RULE: Basis = {
+  kind: 'common practice',
+  rule: 'bore out-of-round up to 0.001 of its diameter',
 };
-const PER_TRAVEL: Basis = {
+const WEAR: Basis = {
   kind: 'published',
-  source: 'TM 10-3930-647-14&P, bore taper of 0.0005 of the ring travel',
+  source:
+    'TM 10-3930-647-14&P, bore wear of 0.001 of the diameter (the order of its labels is inferred)',
+};
+const TAPER: Basis = {
+  kind: 'published',
+  source:
+    'TM 10-3930-647-14&P, bore taper of 0.0005 of the length it is read over (the order of its labels is inferred)',
 };
 
 /** Inspects one cylinder with its piston and rings. */
@@ -68,9 +74,9 @@ export function inspectCylinder(
 
 function shapeFindings(shape: BoreShape, allowed: CylinderLimits): readonly Finding<'length'>[] {
   const first = shape.stations[0]?.station ?? 0;
-  const travel = (shape.stations.at(-1)?.station ?? 0) - first;
-  const perBore = { limits: { max: (0.001 * shape.smallest) as Length }, basis: PER_BORE };
-  const perTravel = { limits: { max: (0.0005 * travel) as Length }, basis: PER_TRAVEL };
+  const length = (shape.stations.at(-1)?.station ?? 0) - first;
+  const perBore = { max: (0.001 * shape.smallest) as Length };
+  const perLength = { max: (0.0005 * length) as Length };
   const judgeAs = (
     feature: string,
     value: Length,
@@ -81,11 +87,14 @@ function shapeFindings(shape: BoreShape, allowed: CylinderLimits): readonly Find
     return judge({ feature, dimension: 'length', value, ...chosen });
   };
   const findings = [
-    judgeAs('out-of-round', shape.outOfRound, allowed.outOfRound, perBore),
-    judgeAs('taper', shape.taper, allowed.taper, perTravel),
+    judgeAs('out-of-round', shape.outOfRound, allowed.outOfRound, {
+      limits: perBore,
+      basis: SHAPE_RULE,
+    }),
+    judgeAs('taper', shape.taper, allowed.taper, { limits: perLength, basis: TAPER }),
   ];
   if (shape.wear === undefined) return findings;
-  return [...findings, judgeAs('wear', shape.wear, undefined, perBore)];
+  return [...findings, judgeAs('wear', shape.wear, undefined, { limits: perBore, basis: WEAR })];
 }
 
 function pistonIn(

@@ -22,9 +22,12 @@ export interface OilReport {
     readonly viscosity: KinematicViscosity;
     /** What clean oil would measure there [m²/s]. */
     readonly clean: KinematicViscosity;
-    /** Fuel in it by volume, by the law of ASTM D7152; negative if it has thickened [-]. */
+    /** Fuel in it by volume, by the law of ASTM D7152; below none if it is thicker than clean oil [-]. */
     readonly fuel: VolumeFraction;
-    /** How that stands; absent where the oil has thickened, for then fuel cannot be told from it. */
+    /**
+     * How that stands. Up to 5 % thicker than clean oil is what measuring leaves open, and counts as
+     * no fuel; absent beyond, for then fuel cannot be told from the viscosity.
+     */
     readonly dilution?: DilutionFinding;
     /** The fuel's viscosity that was reckoned with, and who says so. */
     readonly fuelViscosity: {
@@ -47,6 +50,8 @@ export interface OilReport {
   };
 }
 
+/** How much thicker than clean oil a sample is before it says more than a measurement does. */
+const THICKENED = 1.05;
 const PETROL: Basis = {
   kind: 'common practice',
   rule: 'petrol of 0.55 mm²/s at 20 °C (0.5 to 0.6)',
@@ -88,7 +93,9 @@ function sampleOf(
     viscosity,
     clean,
     fuel,
-    ...(fuel >= 0 && { dilution: dilutionFinding(fuel, options) }),
+    ...(viscosity <= THICKENED * clean && {
+      dilution: dilutionFinding(Math.max(0, fuel) as VolumeFraction, options),
+    }),
     fuelViscosity,
   };
 }

@@ -1,9 +1,8 @@
 import { type EndPlay, endPlay } from '../crankshaft/end-play.js';
 import { guardText } from '../judging/guards.js';
 import { madeHere } from '../judging/made-here.js';
-import { RebuildInputError } from '../quantities/error.js';
 import { guardSystem, type UnitSystem } from '../quantities/systems.js';
-import { type BearingGroupReport, inspectBearings } from './inspect-bearings.js';
+import { type BearingGroupReport, inspectBearings, journalsOf } from './inspect-bearings.js';
 import { type CylinderReport, inspectCylinder } from './inspect-cylinder.js';
 import { inspectOil, type OilReport } from './inspect-oil.js';
 import { own } from './own.js';
@@ -27,14 +26,6 @@ export interface Inspection {
   readonly oil?: OilReport;
 }
 
-/** One part of the inspection that can be done apart from the others. */
-export interface Step {
-  /** Where in the sheet a parameter that it refuses stands. */
-  readonly pathOf: (parameter: string) => string;
-  /** Does it. */
-  readonly inspect: () => Partial<Inspection>;
-}
-
 /**
  * Inspects one engine: the shape every part is in, the size to grind to, the
  * shells that fit, the clearances, ring gaps and end play, and the oil.
@@ -54,60 +45,24 @@ export interface Step {
  */
 export function inspect(sheet: Sheet): Inspection {
   return madeHere('sheet', sheet, 'readSheet', () => {
-    const start = { engine: guardText('sheet.engine', sheet.engine), units: sheet.units };
-    guardSystem('sheet.units', start.units);
-    const parts = inspectionSteps(sheet).map((step) => step.inspect());
-    const cylinders = parts.flatMap((part) => part.cylinders ?? []);
-    return Object.assign(start, ...parts, { cylinders }) as Inspection;
+    const { endPlay: play } = sheet.crankshaft ?? {};
+    const [rods, mains] = [groupOf(sheet, 'rods'), groupOf(sheet, 'mains')];
+    guardSystem('sheet.units', sheet.units);
+    return {
+      engine: guardText('sheet.engine', sheet.engine),
+      units: sheet.units,
+      ...(rods && { rods }),
+      ...(mains && { mains }),
+      ...(play && { endPlay: endPlay(play.readings, own(play.limits)) }),
+      cylinders: (sheet.cylinders ?? []).map((cylinder) =>
+        inspectCylinder(cylinder, sheet.cylinderLimits),
+      ),
+      ...(sheet.oil && { oil: inspectOil(sheet.oil) }),
+    };
   });
 }
 
-/** The parts of an inspection that a sheet has the input for. */
-export function inspectionSteps(sheet: Partial<Sheet>): readonly Step[] {
-  const { endPlay: play } = sheet.crankshaft ?? {};
-  const steps: Step[] = [...bearingSteps(sheet, 'rods'), ...bearingSteps(sheet, 'mains')];
-  if (play) {
-    const take = () => ({ endPlay: endPlay(play.readings, own(play.limits)) });
-    steps.push({ pathOf: within('crankshaft.endPlay'), inspect: take });
-  }
-  sheet.cylinders?.forEach((cylinder, i) => {
-    const take = () => ({ cylinders: [inspectCylinder(cylinder, sheet.cylinderLimits)] });
-    steps.push({ pathOf: within(`cylinders[${i}]`), inspect: take });
-  });
-  const { oil } = sheet;
-  if (oil) {
-    const take = () => ({ oil: inspectOil(oil) });
-    steps.push({ pathOf: within('oil'), inspect: take });
-  }
-  return steps;
-}
-
-function bearingSteps(sheet: Partial<Sheet>, kind: 'rods' | 'mains'): readonly Step[] {
+function groupOf(sheet: Sheet, kind: 'rods' | 'mains'): BearingGroupReport | undefined {
   const bearings = sheet[kind];
-  const { units } = sheet;
-  if (bearings === undefined || units === undefined) return [];
-  const field = kind === 'rods' ? 'rodJournals' : 'mainJournals';
-  const journals = sheet.crankshaft?.[field];
-  const take = () => {
-    if (journals === undefined) {
-      throw new RebuildInputError({
-        parameter: `crankshaft.${field}`,
-        value: undefined,
-        shown: `the standard size of the journals that ${kind} run on`,
-        expected: 'a standard size',
-        problem: 'is missing',
-        hint: `Give crankshaft.${field}.standard, or the ${kind} cannot be judged.`,
-      });
-    }
-    const { shells } = sheet;
-    const input = { units, ...(shells && { shells }) };
-    return { [kind]: inspectBearings(input, kind, journals, bearings) };
-  };
-  const pathOf = (parameter: string) =>
-    parameter.startsWith('crankshaft')
-      ? parameter
-      : parameter.replace(/^journals\[(\d+)\].*/, `${kind}[$1].journal`);
-  return [{ pathOf, inspect: take }];
+  return bearings && inspectBearings(sheet, kind, journalsOf(sheet, kind), bearings);
 }
-
-const within = (section: string) => (parameter: string) => `${section} (${parameter})`;

@@ -1,9 +1,9 @@
 import type { z } from 'zod';
-import { RebuildInputError } from '../quantities/error.js';
-import { inspectionSteps } from './inspect.js';
+import type { RebuildInputError } from '../quantities/error.js';
+import { contradictions } from './contradictions.js';
 import { items, sections } from './schema.js';
 import type { Sheet } from './sheet.js';
-import { problemAt, SheetError, type SheetProblem } from './sheet-error.js';
+import { SheetError, type SheetProblem } from './sheet-error.js';
 
 /**
  * Reads an inspection sheet: JSON text or the value it holds, with every
@@ -27,14 +27,17 @@ export function readSheet(input: unknown): Sheet {
   }
   const given = raw as Readonly<Record<string, unknown>>;
   const { sheet, places, problems } = readSections(given);
-  const unreadable = problems.some(({ path }) => path.startsWith('crankshaft'));
+  const crankshaftRead = !problems.some(({ path }) => path.startsWith('crankshaft'));
   const all = [
     ...unknownSections(given),
     ...problems,
     ...repeatedNames(given),
     ...unknownShells(given),
-    // A crankshaft that could not be read is not missing besides.
-    ...refusals(sheet, places).filter(({ path }) => !(unreadable && path.startsWith('crankshaft'))),
+    ...bareUndersizes(given),
+    ...contradictions(sheet)
+      // A crankshaft that could not be read is not missing besides.
+      .filter(({ path }) => crankshaftRead || !path.startsWith('crankshaft'))
+      .map(({ path, message }) => ({ path: placeOf(path, places), message })),
   ];
   if (all.length > 0) throw new SheetError(input, all);
   return sheet as Sheet;
@@ -149,19 +152,20 @@ function unknownShells(given: Readonly<Record<string, unknown>>): SheetProblem[]
   );
 }
 
-/** Tries every part of the inspection whose input is sound, for readings that contradict each other. */
-function refusals(sheet: Partial<Sheet>, places: Reading['places']): SheetProblem[] {
-  return inspectionSteps(sheet).flatMap(({ pathOf, inspect }) => {
-    try {
-      inspect();
-      return [];
-    } catch (error) {
-      if (!(error instanceof RebuildInputError)) throw error;
-      const path = pathOf(error.parameter).replace(
-        /^(\w+)\[(\d+)\]/,
-        (_, section: string, i: string) => `${section}[${places[section]?.[Number(i)] ?? i}]`,
-      );
-      return [problemAt(path, error)];
-    }
+/** Undersizes without a unit, which on a metric engine are not thou. */
+function bareUndersizes(given: Readonly<Record<string, unknown>>): SheetProblem[] {
+  if (given['units'] !== 'metric') return [];
+  return rawItems(given, 'shells').flatMap(({ undersize }, i) => {
+    if (typeof undersize !== 'string' || !/^\s*\d+\s*under/i.test(undersize)) return [];
+    const message = `"${undersize}" has no unit, and this engine is metric: write it in mm, e.g. "0.25 mm under"`;
+    return [{ path: `shells[${i}].undersize`, message }];
   });
+}
+
+/** Where an item stands in the sheet, which of a list that could not all be read is not where it was kept. */
+function placeOf(path: string, places: Reading['places']): string {
+  return path.replace(
+    /^(\w+)\[(\d+)\]/,
+    (_, section: string, i: string) => `${section}[${places[section]?.[Number(i)] ?? i}]`,
+  );
 }

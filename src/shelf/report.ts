@@ -18,7 +18,7 @@ import { format, formatNumber } from '../quantities/format.js';
 import { tradeUnit, type UnitSystem } from '../quantities/systems.js';
 import { centistokes } from '../quantities/units.js';
 import { actionsFrom, worstOfBore } from './actions.js';
-import { describeAction, describeRing, journalsOf } from './describe-action.js';
+import { describeAction, describeRing, journalWords } from './describe-action.js';
 import type { Inspection } from './inspect.js';
 import type { BearingGroupReport } from './inspect-bearings.js';
 import type { CylinderReport } from './inspect-cylinder.js';
@@ -113,7 +113,7 @@ function bearingSection(group: BearingGroupReport, wording: Wording): string {
       ? paragraph(`${name}, "${shells.shell.name}": ${describe(shells.finding, wording)}`, 4)
       : [],
   );
-  return section(journalsOf(group.kind).toUpperCase(), [
+  return section(journalWords(group.kind).toUpperCase(), [
     ...columns(
       ['journal', 'smallest', 'largest', 'out-of-round', 'taper', 'form'],
       group.bearings.map(({ name, shape }) => [
@@ -182,7 +182,7 @@ function oilSection({ sample, leak }: OilReport, wording: Wording): string {
       `At ${at} the sample is ${print(viscosity)}; clean oil is ${print(clean)}.`,
       dilution
         ? `Fuel in the oil: ${share} by the law of ASTM D7152, fuel taken as ${format(fuelViscosity.value, centistokes)} ${noteOf(fuelViscosity.basis, wording)}.`
-        : 'The sample is thicker than clean oil: it has aged or is another grade, and fuel cannot be told from its viscosity.',
+        : 'It is thicker than clean oil: it has aged or is another grade, and fuel cannot be told from its viscosity.',
       ...(dilution ? [`Stage: ${dilution.stage}; ${describe(dilution.finding, wording)}`] : []),
     );
   }

@@ -36,6 +36,7 @@ import {
   word,
 } from './fields.js';
 import type { OilSheet, Sheet } from './sheet.js';
+import { problemAt } from './sheet-error.js';
 
 const diameter = quantity('length', guardDiameter);
 const tolerance = quantity('length', guardTolerance);
@@ -184,7 +185,7 @@ function accepting<T>(calculate: (value: T) => unknown) {
       if (!(error instanceof RebuildInputError)) throw error;
       context.addIssue({
         code: 'custom',
-        message: error.message.slice(error.parameter.length + 2),
+        message: problemAt('', error).message,
         path: pathOf(error.parameter),
       });
     }

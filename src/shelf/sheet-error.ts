@@ -34,7 +34,8 @@ export class SheetError extends RebuildInputError {
   }
 }
 
-/** A problem from an error that a calculation threw, at the place its input stands in the sheet. */
-export function problemAt(path: string, error: RebuildInputError): SheetProblem {
-  return { path, message: error.message.slice(error.parameter.length + 2) };
+/** A problem from an error that a calculation threw, in the words of a sheet. */
+export function problemAt(path: string, { complaint, hint }: RebuildInputError): SheetProblem {
+  const advice = hint.includes('wrap the reading') ? 'Check the digits and the unit.' : hint;
+  return { path, message: `${complaint}. ${advice}` };
 }

@@ -32,10 +32,10 @@ describe('describeGrindPlan says', () => {
   it('how far it is worn, and who allows that', () => {
     const plan = grindPlan({ ...rods({ ...asNew, smallest: 21_242 }), sizeAllowance: tenths(4) });
     expect(describeGrindPlan(plan, inches)[1]).toBe(
-      'rod 1 is good as it is at standard, worn 0.0003 in below it (specified)',
+      'rod 1 is good as it is at standard, 0.0003 in below it (specified)',
     );
     expect(describeGrindPlan(plan, millimetres)[1]).toBe(
-      'rod 1 is good as it is at standard, worn 0.008 mm below it (specified)',
+      'rod 1 is good as it is at standard, 0.008 mm below it (specified)',
     );
   });
 
@@ -50,20 +50,20 @@ describe('describeGrindPlan says', () => {
     const plan = grindPlan({ ...rods(asNew, worn), cleanUpAllowance: thou(1) });
     expect(describeGrindPlan(plan, inches)).toEqual([
       'grind to 0.0100 in under, 2.1145 to 2.1150 in',
-      'not standard: rod 2 does not clean up (2.1166 in left, 2.1250 in wanted)',
-      'rod 1 cleans up at 0.0100 in under (2.1236 in left)',
+      'not standard: rod 2, 0.0056 in below it, does not clean up (2.1166 in left, 0.0084 in short)',
+      'rod 1 cleans up at 0.0100 in under (2.1236 in left): 0.0098 to 0.0103 in comes off',
       expect.stringMatching(
         /^rod 2 must be ground: out-of-round 0\.0013 in: 0\.0008 in above the limit of 0\.0005 in \(common practice: /,
       ),
-      'rod 2 cleans up at 0.0100 in under (2.1166 in left)',
+      'rod 2 cleans up at 0.0100 in under (2.1166 in left): 0.0052 to 0.0057 in comes off',
       'with 0.0010 in left to clean up (specified)',
     ]);
     expect(describeGrindPlan(plan, millimetres)).toEqual([
       'grind to 0.254 mm under, 53.708 to 53.721 mm',
-      'not standard: rod 2 does not clean up (53.762 mm left, 53.975 mm wanted)',
-      'rod 1 cleans up at 0.254 mm under (53.939 mm left)',
+      'not standard: rod 2, 0.142 mm below it, does not clean up (53.762 mm left, 0.213 mm short)',
+      'rod 1 cleans up at 0.254 mm under (53.939 mm left): 0.249 to 0.262 mm comes off',
       expect.stringMatching(/^rod 2 must be ground: out-of-round 0\.033 mm: 0\.020 mm above the /),
-      'rod 2 cleans up at 0.254 mm under (53.762 mm left)',
+      'rod 2 cleans up at 0.254 mm under (53.762 mm left): 0.132 to 0.145 mm comes off',
       'with 0.025 mm left to clean up (specified)',
     ]);
   });
@@ -76,13 +76,13 @@ describe('describeGrindPlan says', () => {
     });
     expect(describeGrindPlan(plan, inches)).toEqual([
       'no step serves',
-      'not standard: not enough shells at hand; rod 2 does not clean up (2.1166 in left, 2.1250 in wanted)',
-      'not 0.0100 in under: not enough shells at hand; 2.1145 in is below the minimum 2.1200 in',
-      'not 0.0200 in under: 2.1045 in is below the minimum 2.1200 in',
-      'not 0.0300 in under: 2.0945 in is below the minimum 2.1200 in',
+      'not standard: not enough shells at hand; rod 2, 0.0056 in below it, does not clean up (2.1166 in left, 0.0084 in short)',
+      'not 0.0100 in under: not enough shells at hand; rod 2, 2.1145 in, would be below the minimum 2.1200 in',
+      'not 0.0200 in under: rod 2, 2.1045 in, would be below the minimum 2.1200 in',
+      'not 0.0300 in under: rod 2, 2.0945 in, would be below the minimum 2.1200 in',
     ]);
     expect(describeGrindPlan(plan, millimetres)[2]).toBe(
-      'not 0.254 mm under: not enough shells at hand; 53.708 mm is below the minimum 53.848 mm',
+      'not 0.254 mm under: not enough shells at hand; rod 2, 53.708 mm, would be below the minimum 53.848 mm',
     );
   });
 

@@ -25,11 +25,11 @@ describe('ringFilingNeeded', () => {
     expect(filing.finding.basis.kind).toBe('common practice');
   });
 
-  it('fits a gap within its limits, and wants another ring for one too wide', () => {
+  it('fits a gap within its limits, and condemns one too wide by the caller’s limits only', () => {
     for (const gap of [9, 10, 12]) {
       expect(ringFilingNeeded({ gap: thou(gap), measuredIn }).work).toBe('fit as it is');
     }
-    expect(ringFilingNeeded({ gap: thou(13), measuredIn }).work).toBe('use another ring');
+    expect(ringFilingNeeded({ gap: thou(13), measuredIn }).work).toBe('wider than a new fit');
   });
 
   it('judges the gap in the smallest bore of the travel', () => {
@@ -96,5 +96,11 @@ describe('ringFilingNeeded', () => {
 
   it('refuses no object', () => {
     expect(refusal(() => ringFilingNeeded(undefined as never)).parameter).toBe('ring');
+  });
+
+  it('takes a limit up to 3 % of the bore', () => {
+    const ring = { gap: thou(10), measuredIn: inch(3) };
+    expect(() => ringFilingNeeded({ ...ring, limits: { max: thou(89) } })).not.toThrow();
+    expect(() => ringFilingNeeded({ ...ring, limits: { max: thou(91) } })).toThrow(/outside/);
   });
 });

@@ -127,6 +127,7 @@ describe('end play', () => {
   });
   check({
     source: 'TM 10-3930-647-14&P (order of its labels inferred)',
+    // The high limit is that of TM 5-3895-346-14; the rule is this manual's.
     name: 'the wear limit is 0.005 in over the high limit: 0.016 in over 0.011 in',
     given: [0.016, 0.0161],
     expected: ['within', 'above'],

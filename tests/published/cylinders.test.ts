@@ -84,9 +84,9 @@ describe('ring gaps', () => {
   });
   check({
     basis: 'common practice',
-    name: 'a gap that is too tight is filed, one too wide is not a ring for this bore',
+    name: 'a gap that is too tight is filed, one wider than a new fit is left to the maker’s limit',
     given: [thou(5), thou(10), thou(40)],
-    expected: ['file', 'fit as it is', 'use another ring'],
+    expected: ['file', 'fit as it is', 'wider than a new fit'],
     got: (gaps) => gaps.map((gap) => ringFilingNeeded({ gap, measuredIn: inch(3) }).work as string),
   });
 });

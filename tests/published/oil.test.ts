@@ -34,17 +34,6 @@ describe('viscosity', () => {
     tolerance: { absolute: 0.0005 },
     got: (line) => inCentistokes(viscosityAt(line, celsius(80))),
   });
-  check({
-    source: 'ASTM D2270, worked example: 73.30 mm²/s at 40 °C, 8.86 at 100 °C',
-    name: 'the line through the two points gives both back',
-    given: [
-      { temperature: celsius(40), viscosity: centistokes(73.3) },
-      { temperature: celsius(100), viscosity: centistokes(8.86) },
-    ] as const,
-    expected: [73.3, 8.86],
-    tolerance: { relative: 1e-6 },
-    got: (line) => [40, 100].map((t) => inCentistokes(viscosityAt(line, celsius(t)))),
-  });
 });
 
 describe('blends', () => {

@@ -1,4 +1,4 @@
-import { format, inch, percentByVolume, thou, valueIn } from 'crankwright';
+import { format, inch, mm, percentByVolume, thou, valueIn } from 'crankwright';
 import { actionsFrom, inspect, readSheet } from 'crankwright/shelf';
 import { describe, expect, it } from 'vitest';
 import { exampleText, type Json, spoilt } from './sheets.js';
@@ -170,6 +170,7 @@ describe('inspect on other engines', () => {
     const found = inspected({
       'cylinders[0].piston': '2.9900 in',
       'cylinders[0].rings[1].gap': '0.020 in',
+      'cylinderLimits.ringGap': { max: '0.015 in', min: '0.009 in' },
     });
     const work = actionsFrom(found).filter((action) => 'cylinder' in action);
     expect(work.map(({ kind }) => kind)).toEqual(['wrong piston', 'ring', 'ring', 'rebore']);
@@ -239,5 +240,76 @@ describe('inspect where sizes contradict each other', () => {
     const found = inspected({ 'oil.sample.viscosity': '400 cSt' });
     expect(found.oil?.sample?.dilution).toBeUndefined();
     expect(actionsFrom(found).map(({ kind }) => kind)).not.toContain('do not run');
+  });
+});
+
+describe('inspect at its boundaries', () => {
+  const rods = (diameter: string) =>
+    Object.fromEntries(
+      [0, 1, 2, 3].map((i) => [`rods[0].journal.readings[${i}].diameter`, diameter]),
+    );
+
+  it('takes a journal for an undersize up to 2.5 thou from the middle of its span', () => {
+    // The middle of 20 under is 1.60475 in.
+    const undersize = (diameter: string) => inspected(rods(diameter)).rods?.bearings[0]?.undersize;
+    expect(format(undersize('1.6023 in') as never, thou)).toBe('20.0 thou');
+    expect(undersize('1.6022 in')).toBeUndefined();
+  });
+
+  it('explains the tight end of a clearance where that is the worse', () => {
+    // 1.7490 - 2 * 0.0719 - 1.6048 = 0.0004 in at the tightest, 0.0024 in at the loosest.
+    const found = inspected({ 'rods[0].housingBore': { min: '1.7490 in', max: '1.7508 in' } });
+    const fitted = found.rods?.bearings[0]?.fitted;
+    expect(format(fitted?.explanation.finding.value as never, inch)).toBe('0.0004 in');
+    expect(fitted?.explanation.kind).toBe('too tight, unexplained');
+  });
+
+  it('matches shells to a journal that is left as it is by its readings, not by its new size', () => {
+    const found = inspect(readSheet(exampleText('metric')));
+    // 45.252 - 2 * 1.735 - 41.738 = 0.044 mm, and - 41.733 = 0.049 mm.
+    const { min, max } = found.rods?.bearings[0]?.shells?.clearance ?? {};
+    expect([min, max].map((size) => format(size as never, mm))).toEqual(['0.044 mm', '0.049 mm']);
+  });
+
+  it('limits taper by the length that is read over, wear and out-of-round by the bore', () => {
+    const [first] = inspected({ 'cylinderLimits.outOfRound': { max: '0.0009 in' } }).cylinders;
+    // 0.0005 of 3.5 - 0.5 in; 0.001 of 3.0002 in.
+    expect(first?.findings.map(({ limits }) => format(limits.max as never, inch))).toEqual([
+      '0.0009 in',
+      '0.0015 in',
+      '0.0030 in',
+    ]);
+  });
+
+  it('takes petrol’s default viscosity from 15 to 25 °C', () => {
+    const at = (temperature: string) => () => inspected({ 'oil.sample.temperature': temperature });
+    expect(at('25 °C')).not.toThrow();
+    expect(at('15 °C')).not.toThrow();
+    expect(at('25.1 °C')).toThrow(/from 15 to 25 °C only/);
+    expect(at('14.9 °C')).toThrow(/from 15 to 25 °C only/);
+  });
+
+  it('takes oil up to 5 % thicker than clean for clean', () => {
+    // Clean oil is 341.8 cSt at 68 °F: 358.9 cSt is 5 % more.
+    const kinds = (viscosity: string) =>
+      actionsFrom(inspected({ 'oil.sample.viscosity': viscosity })).map(({ kind }) => kind);
+    expect(inspected({ 'oil.sample.viscosity': '358 cSt' }).oil?.sample?.dilution?.stage).toBe(
+      'normal',
+    );
+    expect(kinds('358 cSt')).not.toContain('thick oil');
+    expect(kinds('360 cSt')[0]).toBe('thick oil');
+  });
+
+  it('does not grind a good standard journal because standard was not named among the steps', () => {
+    const steps = { 'crankshaft.rodJournals.steps': ['10 under', '20 under'] };
+    const good = Object.fromEntries(
+      [0, 1].flatMap((rod) =>
+        [0, 1, 2, 3].map((i) => [`rods[${rod}].journal.readings[${i}].diameter`, '1.6248 in']),
+      ),
+    );
+    expect(inspected({ ...steps, ...good }).rods?.plan).toMatchObject({
+      outcome: 'use as it is',
+      undersize: 0,
+    });
   });
 });

@@ -83,7 +83,7 @@ describe('readSheet', () => {
       'rods[0].housingBore',
       'cylinders[0].piston',
       'rods[1].journal',
-      'cylinders[1] (gap)',
+      'cylinders[1].rings[0]',
     ]);
   });
 
@@ -156,12 +156,12 @@ describe('readSheet', () => {
       'cylinders[0].bore',
       /readings lie between/,
     ],
-    ['cylinders[0].rings[0].gap', '0.39 in', 'cylinders[0] (gap)', /outside/],
+    ['cylinders[0].rings[0].gap', '0.39 in', 'cylinders[0].rings[0]', /outside/],
     ['shells', undefined, 'rods[0].fittedShells', /is not among the shells for rods/],
     ['oil.line', ['32 cSt'], 'oil.line', /two points/],
     ['oil.line[1].viscosity', '300 cSt', 'oil.line', /two points of one oil/],
-    ['oil.sample.temperature', '104 °F', 'oil (fuelViscosity)', /from 15 to 25 °C only/],
-    ['oil.sample.viscosity', '0.4 cSt', 'oil (sample)', /as thick as the fuel/],
+    ['oil.sample.temperature', '104 °F', 'oil.fuelViscosity', /from 15 to 25 °C only/],
+    ['oil.sample.viscosity', '0.4 cSt', 'oil.sample.viscosity', /as thick as the fuel/],
     ['oil.leak', { flow: '3 mL' }, 'oil.leak.flow', /no unit of flow/],
     ['oil.leak', 'drips', 'oil.leak', /object with named fields/],
     ['oil.thresholds', { act: '5 vol%', critical: '2 vol%' }, 'oil.thresholds', /swap/],
@@ -170,6 +170,64 @@ describe('readSheet', () => {
     const problems = problemsOf(spoilt({ [path]: value }));
     const there = problems.find((problem) => problem.path === place);
     expect(there?.message, JSON.stringify(problems)).toMatch(message);
+  });
+
+  it('finds every contradiction, each at its own place', () => {
+    const all = (rod: number, diameter: string) =>
+      Object.fromEntries(
+        [0, 1, 2, 3].map((i) => [`rods[${rod}].journal.readings[${i}].diameter`, diameter]),
+      );
+    const problems = problemsOf(
+      spoilt({
+        ...all(0, '1.7000 in'),
+        ...all(1, '1.4000 in'),
+        'mains[0].housingBore': '3.1262 in',
+        'shells[3].wall': '0.918 in',
+        'crankshaft.rodJournals.oilClearance.max': '0.03 in',
+        'crankshaft.mainJournals.minimum': '2.1 in',
+        'crankshaft.endPlay.limits.max': '0.3 in',
+        'cylinders[0].piston': '2.7 in',
+        'cylinders[0].rings[0].measuredIn': '2.5 in',
+        'cylinders[0].rings[1].measuredIn': '2.5 in',
+        'cylinderLimits.ringGap': { max: '0.2 in' },
+      }),
+    );
+    expect(problems.map(({ path }) => path).sort()).toEqual(
+      [
+        'cylinderLimits.ringGap',
+        'cylinders[0].piston',
+        'cylinders[0].rings[0]',
+        'cylinders[0].rings[1]',
+        'crankshaft.endPlay.limits',
+        'crankshaft.mainJournals',
+        'crankshaft.rodJournals.oilClearance',
+        'mains[0].housingBore',
+        'rods[0].journal',
+        'rods[1].journal',
+        'shells[3].wall',
+      ].sort(),
+    );
+    for (const { message } of problems) expect(message).not.toContain('wrap the reading');
+  });
+
+  it.each<[string, Json, string, RegExp]>([
+    ['engine', 'x'.repeat(61), 'engine', /at most 60 characters/],
+    ['engine', 'two\nlines', 'engine', /on one line/],
+    ['rods[0].housingBore', '2.7506 in', 'rods[0].housingBore', /round that journal/],
+    ['rods[0].housingBore', '1.6100 in', 'rods[0].housingBore', /round that journal/],
+    ['shells[1].wall', '0.719 in', 'shells[1].wall', /^18.2626 mm is not near/],
+  ])('%s as %j', (path, value, place, message) => {
+    const found = problemsOf(spoilt({ [path]: value })).find((problem) => problem.path === place);
+    expect(found?.message ?? '').toMatch(message);
+  });
+
+  it('wants a unit on the undersizes of a metric engine', () => {
+    const sheet = JSON.parse(exampleText('metric'));
+    sheet.shells[0].undersize = '25 under';
+    expect(problemsOf(sheet)).toContainEqual({
+      path: 'shells[0].undersize',
+      message: expect.stringMatching(/this engine is metric: write it in mm/),
+    });
   });
 
   it.each([

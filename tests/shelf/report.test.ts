@@ -113,7 +113,14 @@ describe('describeAction', () => {
       /^flywheel main: other shells or a ground journal; oil clearance 0.0051 in/,
     ],
     ['wrong piston', { 'cylinders[0].piston': '2.99 in' }, /^cylinder 1: another piston/],
-    ['ring too open', { 'cylinders[0].rings[1].gap': '0.02 in' }, /second ring: use another ring/],
+    [
+      'ring too open',
+      {
+        'cylinders[0].rings[1].gap': '0.02 in',
+        'cylinderLimits.ringGap': { min: '0.009 in', max: '0.015 in' },
+      },
+      /second ring: use another ring/,
+    ],
     [
       'file without a most',
       { 'cylinderLimits.ringGap': { min: '0.009 in' } },
