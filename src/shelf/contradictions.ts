@@ -59,7 +59,7 @@ function bearingChecks(sheet: Partial<Sheet>, kind: 'rods' | 'mains'): readonly 
       .filter(({ shell }) => shell.fits === kind)
       .map(({ shell, path }) => ({ path, run: () => guardWall(shell, bearings, journals) })),
     { path: limits, run: () => guardClearanceLimits(journals) },
-    { path: `crankshaft.${field}`, run: () => grindPlan(planOf(journals, [])) },
+    { path: `crankshaft.${field}`, run: () => grindPlan(planOf(journals, unworn(journals))) },
   ];
 }
 
@@ -74,7 +74,7 @@ function journalChecks(
   return [
     {
       path: `${path}.journal`,
-      run: () => grindPlan(planOf({ standard: journals.standard }, [journal])),
+      run: () => grindPlan(planOf({ standard: journals.standard }, journal)),
     },
     {
       path: `${path}.housingBore`,
@@ -83,19 +83,22 @@ function journalChecks(
   ];
 }
 
-/** A plan of these journals, or of one that is of the standard size. */
+type GrindRequest = Parameters<typeof grindPlan>[0];
+
+/** The least that a plan of one journal is refused by. */
 function planOf(
   { standard, minimum }: Pick<JournalSheet, 'standard' | 'minimum'>,
-  journals: Parameters<typeof grindPlan>[0]['journals'],
-): Parameters<typeof grindPlan>[0] {
-  const none = { outOfRound: 0 as Length, taper: 0 as Length };
-  const unworn = { name: 'standard', smallest: standard.max, largest: standard.max, ...none };
-  return {
-    journals: journals.length > 0 ? journals : [unworn],
-    standard,
-    steps: undersizeSteps('inch'),
-    ...(minimum !== undefined && { minimum }),
-  };
+  journal: GrindRequest['journals'][number],
+): GrindRequest {
+  const steps = undersizeSteps('inch');
+  return { journals: [journal], standard, steps, ...(minimum !== undefined && { minimum }) };
+}
+
+/** A journal that nothing is wrong with, so that only the maker's sizes can be. */
+function unworn({ standard }: JournalSheet): GrindRequest['journals'][number] {
+  const size = standard.max;
+  const none = 0 as Length;
+  return { name: 'standard', smallest: size, largest: size, outOfRound: none, taper: none };
 }
 
 /** A housing holds the journal and two walls: thin ones, or up to a fifth of the journal each. */

@@ -177,7 +177,7 @@ function oilSection({ sample, leak }: OilReport, wording: Wording): string {
   if (sample) {
     const { temperature, viscosity, clean, fuel, dilution, fuelViscosity } = sample;
     const at = say(temperature, 'temperature', units);
-    const share = say(fuel, 'volumeFraction', units);
+    const share = fuel > 0 ? say(fuel, 'volumeFraction', units) : 'none to be seen';
     lines.push(
       `At ${at} the sample is ${print(viscosity)}; clean oil is ${print(clean)}.`,
       dilution

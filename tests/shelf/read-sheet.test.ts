@@ -221,6 +221,17 @@ describe('readSheet', () => {
     expect(found?.message ?? '').toMatch(message);
   });
 
+  it('names unknown fields one by one, in a leak too', () => {
+    const problems = problemsOf(
+      spoilt({ 'oil.leak': { drops: '6 per minute', drip: 1, rate: 2 }, 'rods[0].jounral': {} }),
+    );
+    expect(problems.map(({ path }) => path)).toEqual([
+      'rods[0].jounral',
+      'oil.leak.drip',
+      'oil.leak.rate',
+    ]);
+  });
+
   it('wants a unit on the undersizes of a metric engine', () => {
     const sheet = JSON.parse(exampleText('metric'));
     sheet.shells[0].undersize = '25 under';

@@ -74,6 +74,22 @@ describe('report', () => {
   });
 });
 
+describe('report of the oil', () => {
+  it('sees no fuel where the sample is no thinner than clean oil', () => {
+    expect(reported({ 'oil.sample.viscosity': '342 cSt' })).toContain(
+      'Fuel in the oil: none to be seen by the law of ASTM D7152',
+    );
+  });
+
+  it('says nothing of fuel where the oil has thickened', () => {
+    const thick = reported({ 'oil.sample.viscosity': '400 cSt' }).replace(/\s+/g, ' ');
+    expect(thick).toContain(
+      '1. [ ] change the oil: it is thicker than clean oil, 400.00 cSt for 341.80 cSt',
+    );
+    expect(thick).not.toContain('Stage:');
+  });
+});
+
 describe('describeAction', () => {
   const said = (changes: Readonly<Record<string, Json | undefined>>) =>
     actionsFrom(inspect(readSheet(spoilt(changes)))).map((action) =>
