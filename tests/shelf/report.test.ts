@@ -74,6 +74,15 @@ describe('report', () => {
   });
 });
 
+describe('report of a bore that is to be machined', () => {
+  it('does not judge piston and rings in the worn bore', () => {
+    const text = reported();
+    const worn = text.slice(text.indexOf('\nCYLINDER 2'), text.indexOf('\nOIL'));
+    expect(worn).toContain('piston: 0.0044 to 0.0116 in over the travel\n');
+    expect(worn).toContain('top ring: gap 0.0112 to 0.0303 in over the travel\n');
+  });
+});
+
 describe('report of the oil', () => {
   it('sees no fuel where the sample is no thinner than clean oil', () => {
     expect(reported({ 'oil.sample.viscosity': '342 cSt' })).toContain(
