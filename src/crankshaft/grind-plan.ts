@@ -1,5 +1,7 @@
+import { worstOf } from '../judging/judge.js';
 import type { Span } from '../judging/limits.js';
-import { NANOMETRE, outsideOf, worstFlaw } from '../measuring/standing.js';
+import { judgeShape } from '../measuring/shape-rule.js';
+import { NANOMETRE, outsideOf, usableAsItIs } from '../measuring/standing.js';
 import type { Length } from '../quantities/dimensions.js';
 import { guardRequest, type Job } from './grind-request.js';
 import type {
@@ -96,18 +98,17 @@ function tryJournal(
   target: Span<Length>,
 ): Tried {
   const { name, largest } = journal;
-  const flaw = worstFlaw(journal, job.shape);
-  const outside = outsideOf(journal, target);
-  if (flaw === undefined && Math.abs(outside) <= job.sizeAllowance.most + NANOMETRE) {
-    const exact = Math.abs(outside) <= NANOMETRE;
-    const allowed = exact ? {} : { outside, basis: job.sizeAllowance.basis };
+  const flaw = worstOf(judgeShape(journal, job.shape));
+  const usable = usableAsItIs(journal, target, job.sizeAllowance);
+  if (flaw === undefined && usable) {
     return {
       work: { name, work: 'use as it is' },
       smallest: journal.smallest,
-      because: [{ kind: 'good as it is', journal: name, undersize, ...allowed }],
+      because: [{ kind: 'good as it is', journal: name, undersize, ...usable }],
     };
   }
   const available = availableIn(journal, job);
+  const outside = outsideOf(journal, target);
   if (available < target.max - NANOMETRE) {
     return {
       because: [

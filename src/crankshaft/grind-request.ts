@@ -4,9 +4,7 @@ import {
   guardFields,
   guardFlaw,
   guardList,
-  guardObject,
   guardStock,
-  guardText,
   guardTolerance,
   guardUndersize,
   guardWord,
@@ -16,7 +14,7 @@ import { guardSpan, type Span } from '../judging/limits.js';
 import { OWN_LIMITS } from '../judging/own-limits.js';
 import { journalShapeLimits } from '../measuring/shape-rule.js';
 import { withStandard } from '../measuring/size-steps.js';
-import { NANOMETRE } from '../measuring/standing.js';
+import { guardSizeAndShape } from '../measuring/standing.js';
 import type { Length } from '../quantities/dimensions.js';
 import { RebuildInputError } from '../quantities/error.js';
 import { thou } from '../quantities/units.js';
@@ -93,25 +91,8 @@ function guardShells(shells: readonly Length[] | undefined): readonly Length[] |
 }
 
 function guardJournal(at: string, journal: JournalToGrind, standard: Span<Length>): JournalToGrind {
-  guardObject(at, journal);
-  guardText(`${at}.name`, journal.name);
-  guardDiameter(`${at}.smallest`, journal.smallest);
-  guardDiameter(`${at}.largest`, journal.largest);
-  guardFlaw(`${at}.outOfRound`, journal.outOfRound);
-  guardFlaw(`${at}.taper`, journal.taper);
+  guardSizeAndShape(at, journal);
   if (journal.runout !== undefined) guardFlaw(`${at}.runout`, journal.runout);
-  guardSpan(at, { min: journal.smallest, max: journal.largest }, guardDiameter);
-  const range = journal.largest - journal.smallest;
-  for (const flaw of ['outOfRound', 'taper'] as const) {
-    if (journal[flaw] <= range + NANOMETRE) continue;
-    throw new RebuildInputError({
-      parameter: `${at}.${flaw}`,
-      value: journal[flaw],
-      shown: showLength(journal[flaw]),
-      expected: `at most largest less smallest, ${showLength(range)}`,
-      hint: 'Take all four from one journalShape.',
-    });
-  }
   guardOfThisKind(at, journal, standard);
   return journal;
 }

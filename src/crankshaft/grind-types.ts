@@ -137,20 +137,23 @@ export type GrindReason =
       readonly basis: Basis;
     };
 
+/** A step that serves all journals of one kind. */
+export interface ServedGrindPlan {
+  /** `use as it is`: nothing is machined. `grind`: at least one journal is. */
+  readonly outcome: 'use as it is' | 'grind';
+  /** The common step, below standard, on the diameter; shells are named by it [m]. */
+  readonly undersize: Length;
+  /** What every journal must measure when it is done [m]. */
+  readonly target: Span<Length>;
+  /** What happens to each journal. */
+  readonly journals: readonly JournalWork[];
+  /** Why: steps passed over, then the journals at this one. */
+  readonly because: readonly GrindReason[];
+}
+
 /** The decision for all journals of one kind, with its reasons. */
 export type GrindPlan =
-  | {
-      /** `use as it is`: nothing is machined. `grind`: at least one journal is. */
-      readonly outcome: 'use as it is' | 'grind';
-      /** The common step, below standard, on the diameter; shells are named by it [m]. */
-      readonly undersize: Length;
-      /** What every journal must measure when it is done [m]. */
-      readonly target: Span<Length>;
-      /** What happens to each journal. */
-      readonly journals: readonly JournalWork[];
-      /** Why: steps passed over, then the journals at this one. */
-      readonly because: readonly GrindReason[];
-    }
+  | ServedGrindPlan
   | {
       /** No step serves. */
       readonly outcome: 'none';

@@ -7,6 +7,7 @@ export type {
   GrindRequest,
   JournalToGrind,
   JournalWork,
+  ServedGrindPlan,
 } from './grind-types.js';
 export { pickShims, type Shim, type ShimStack } from './pick-shims.js';
 export { undersizeSteps } from './undersize.js';

@@ -7,7 +7,7 @@ export interface Stack {
 }
 
 /** Every stack that a shelf can make. */
-export interface Stacks {
+interface Stacks {
   /** The stack of so many shims whose total is nearest; of equals the first by the order of the shelf. */
   readonly nearest: (count: number, total: number) => Stack;
 }

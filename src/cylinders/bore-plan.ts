@@ -1,5 +1,7 @@
+import { worstOf } from '../judging/judge.js';
 import type { Span } from '../judging/limits.js';
-import { NANOMETRE, outsideOf, worstFlaw } from '../measuring/standing.js';
+import { judgeShape } from '../measuring/shape-rule.js';
+import { NANOMETRE, usableAsItIs } from '../measuring/standing.js';
 import type { Length } from '../quantities/dimensions.js';
 import { type BoreJob, guardBoreRequest } from './bore-request.js';
 import type { BorePlan, BoreReason, BoreRequest, BoreToMachine, BoreWork } from './bore-types.js';
@@ -105,14 +107,12 @@ function tryCylinder(
   target: Span<Length>,
 ): Tried {
   const { name, smallest, wall } = cylinder;
-  const flaw = worstFlaw(cylinder, job.shape);
-  const outside = outsideOf(cylinder, target);
-  if (flaw === undefined && Math.abs(outside) <= job.sizeAllowance.most + NANOMETRE) {
-    const exact = Math.abs(outside) <= NANOMETRE;
-    const allowed = exact ? {} : { outside, basis: job.sizeAllowance.basis };
+  const flaw = worstOf(judgeShape(cylinder, job.shape));
+  const usable = usableAsItIs(cylinder, target, job.sizeAllowance);
+  if (flaw === undefined && usable) {
     return {
       work: { name, work: 'use as it is' },
-      because: [{ kind: 'good as it is', cylinder: name, oversize, ...allowed }],
+      because: [{ kind: 'good as it is', cylinder: name, oversize, ...usable }],
     };
   }
   const sleeve: BoreWork = { name, work: 'sleeve' };

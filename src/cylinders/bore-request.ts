@@ -2,12 +2,9 @@ import type { Basis } from '../judging/basis.js';
 import {
   guardDiameter,
   guardFields,
-  guardFlaw,
   guardLength,
   guardList,
-  guardObject,
   guardStock,
-  guardText,
   guardTolerance,
   guardUndersize,
   guardWord,
@@ -16,6 +13,7 @@ import {
 import { guardSpan, type Span } from '../judging/limits.js';
 import { type BasedLimits, OWN_LIMITS, ownLimitsOr } from '../judging/own-limits.js';
 import { withStandard } from '../measuring/size-steps.js';
+import { guardSizeAndShape } from '../measuring/standing.js';
 import type { Length } from '../quantities/dimensions.js';
 import { RebuildInputError } from '../quantities/error.js';
 import { thou } from '../quantities/units.js';
@@ -89,12 +87,8 @@ function guardCylinder(
   standard: Span<Length>,
   leastWall: Length | undefined,
 ): BoreToMachine {
-  guardObject(at, cylinder);
-  guardText(`${at}.name`, cylinder.name);
-  guardFlaw(`${at}.outOfRound`, cylinder.outOfRound);
-  guardFlaw(`${at}.taper`, cylinder.taper);
-  const { smallest: min, largest: max, wall } = cylinder;
-  guardSpan(at, { min, max }, guardDiameter);
+  guardSizeAndShape(at, cylinder);
+  const { smallest: min, wall } = cylinder;
   if (wall !== undefined) {
     guardWall(`${at}.wall`, wall);
     // A wall that was measured is to be judged by something.

@@ -112,6 +112,15 @@ export function judgeSpan<D extends Dimension>(
   return low.margin < high.margin ? low : high;
 }
 
+/** The finding that fails by most, if any fails. */
+export function worstOf<D extends Dimension>(
+  findings: readonly Finding<D>[],
+): Finding<D> | undefined {
+  return findings
+    .filter(({ verdict }) => verdict !== 'within')
+    .sort((a, b) => a.margin - b.margin)[0];
+}
+
 /** 1 nm for lengths, 1 part in 10⁹ of the sizes compared for other dimensions. */
 function comparisonTolerance(dimension: Dimension, sizes: readonly number[]): number {
   return dimension === 'length' ? 1e-9 : 1e-9 * Math.max(...sizes.map(Math.abs));

@@ -1,9 +1,9 @@
-import type { Finding } from '../judging/judge.js';
-import type { Span } from '../judging/limits.js';
-import type { BasedLimits } from '../judging/own-limits.js';
+import type { Basis } from '../judging/basis.js';
+import { guardDiameter, guardFlaw, guardObject, guardText, showLength } from '../judging/guards.js';
+import { guardSpan, type Span } from '../judging/limits.js';
 import type { Length } from '../quantities/dimensions.js';
+import { RebuildInputError } from '../quantities/error.js';
 import type { Shape } from './shape.js';
-import { judgeShape } from './shape-rule.js';
 
 /** Sizes closer than this are one. */
 export const NANOMETRE = 1e-9;
@@ -18,12 +18,44 @@ export function outsideOf(
   return (above > below ? above : 0 - below) as Length;
 }
 
-/** The worse of out-of-round and taper, if either is past its limit. */
-export function worstFlaw(
-  shape: Pick<Shape, 'outOfRound' | 'taper'>,
-  allowed: BasedLimits<'length'>,
-): Finding<'length'> | undefined {
-  return judgeShape(shape, allowed)
-    .filter(({ verdict }) => verdict !== 'within')
-    .sort((a, b) => a.margin - b.margin)[0];
+/** How far outside its size a part may be used, and who says so. */
+export interface SizeAllowance {
+  readonly most: Length;
+  readonly basis: Basis;
+}
+
+/** How a part that may be used as it is lies outside its size, if it does; undefined if it may not. */
+export function usableAsItIs(
+  part: SizeAndShape,
+  target: Span<Length>,
+  { most, basis }: SizeAllowance,
+): { readonly outside?: Length; readonly basis?: Basis } | undefined {
+  const outside = outsideOf(part, target);
+  if (Math.abs(outside) > most + NANOMETRE) return undefined;
+  return Math.abs(outside) <= NANOMETRE ? {} : { outside, basis };
+}
+
+/** The size and shape of one named part that may be machined. */
+export interface SizeAndShape extends Pick<Shape, 'smallest' | 'largest' | 'outOfRound' | 'taper'> {
+  readonly name: string;
+}
+
+/** Refuses sizes that no such part has, and a shape that contradicts them. */
+export function guardSizeAndShape(at: string, part: SizeAndShape): void {
+  guardObject(at, part);
+  guardText(`${at}.name`, part.name);
+  guardDiameter(`${at}.smallest`, part.smallest);
+  guardDiameter(`${at}.largest`, part.largest);
+  guardSpan(at, { min: part.smallest, max: part.largest }, guardDiameter);
+  const range = part.largest - part.smallest;
+  for (const flaw of ['outOfRound', 'taper'] as const) {
+    if (guardFlaw(`${at}.${flaw}`, part[flaw]) <= range + NANOMETRE) continue;
+    throw new RebuildInputError({
+      parameter: `${at}.${flaw}`,
+      value: part[flaw],
+      shown: showLength(part[flaw]),
+      expected: `at most largest less smallest, ${showLength(range)}`,
+      hint: 'Take all four from one set of readings.',
+    });
+  }
 }

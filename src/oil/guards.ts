@@ -17,6 +17,10 @@ export const guardViscosity = (parameter: string, value: KinematicViscosity): Ki
 export const guardTemperature = (parameter: string, value: Temperature): Temperature =>
   guardBetween(parameter, value, 'temperature', [200, 500], 'celsius(40)');
 
+/** One drop: from a fine needle's to a millilitre. */
+export const guardDrop = (parameter: string, value: Volume): Volume =>
+  guardBetween(parameter, value, 'volume', [1e-9, 1e-6], 'mL(0.05)');
+
 /** A sump or what is in it: up to 100 L. */
 export const guardVolume = (parameter: string, value: Volume): Volume =>
   guardBetween(parameter, value, 'volume', [1e-6, 0.1], 'quartUS(1)');

@@ -1,6 +1,13 @@
-import { guardBetween, guardFields } from '../judging/guards.js';
+import { guardFields } from '../judging/guards.js';
 import type { Flow, Rate, Time, Volume, VolumeFraction } from '../quantities/dimensions.js';
-import { guardFlow, guardFraction, guardRate, guardTime, guardVolume } from './guards.js';
+import {
+  guardDrop,
+  guardFlow,
+  guardFraction,
+  guardRate,
+  guardTime,
+  guardVolume,
+} from './guards.js';
 
 /** One drop taken as 0.05 mL, 20 to the millilitre. Common practice; petrol drops run smaller, so it errs towards more fuel [m³]. */
 export const commonDrop = 0.05e-6 as Volume;
@@ -27,13 +34,7 @@ export function dripFlow(drip: {
 }): Flow {
   guardFields('drip', drip, ['drops', 'dropVolume']);
   const drops = guardRate('drops', drip.drops);
-  const dropVolume = guardBetween(
-    'dropVolume',
-    drip.dropVolume ?? commonDrop,
-    'volume',
-    [1e-9, 1e-6],
-    'mL(0.05)',
-  );
+  const dropVolume = guardDrop('dropVolume', drip.dropVolume ?? commonDrop);
   return (drops * dropVolume) as Flow;
 }
 

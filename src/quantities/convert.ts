@@ -26,12 +26,15 @@ interface Scale {
  */
 function buildScales(): Readonly<Record<string, Scale>> {
   const scales: Record<string, Scale> = Object.create(null);
-  for (const { dimension, symbol, numerator, denominator, offset } of allUnits) {
-    const anchors = unitsOf(dimension)
+  for (const dimension of new Set(allUnits.map((unit) => unit.dimension))) {
+    const units = unitsOf(dimension);
+    const anchors = units
       .map((unit) => unit.denominator)
       .reduce((all, next) => (all / greatestCommonDivisor(all, next)) * next, 1);
-    const scale = anchors / denominator;
-    scales[symbol] = { dimension, factor: numerator * scale, shift: offset * scale };
+    for (const { symbol, numerator, denominator, offset } of units) {
+      const scale = anchors / denominator;
+      scales[symbol] = { dimension, factor: numerator * scale, shift: offset * scale };
+    }
   }
   return scales;
 }

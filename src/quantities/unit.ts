@@ -73,7 +73,7 @@ export function valueIn<D extends Dimension>(
 }
 
 /** Refuses what is not a unit of ours, most often its symbol in quotes. */
-export function guardUnit(unit: unknown): void {
+function guardUnit(unit: unknown): void {
   if (typeof unit !== 'function' || !('numerator' in unit)) {
     throw new RebuildInputError({
       parameter: 'unit',

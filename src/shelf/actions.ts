@@ -1,8 +1,7 @@
 import type { UndersizeMismatch } from '../bearings/explain.js';
 import type { ShellMatch } from '../bearings/match.js';
-import type { GrindPlan } from '../crankshaft/grind-types.js';
-import type { Finding } from '../judging/judge.js';
-import type { Span } from '../judging/limits.js';
+import type { ServedGrindPlan } from '../crankshaft/grind-types.js';
+import { type Finding, worstOf } from '../judging/judge.js';
 import { madeHere } from '../judging/made-here.js';
 import type { DilutionFinding } from '../oil/dilution.js';
 import type { Flow, KinematicViscosity, Length } from '../quantities/dimensions.js';
@@ -66,11 +65,7 @@ export type Action =
       /** Which ones. */
       readonly journals: 'rods' | 'mains';
       /** To what size, and why. */
-      readonly plan: GrindPlan;
-      /** The common undersize [m]. */
-      readonly undersize: Length;
-      /** What every journal must measure when it is done [m]. */
-      readonly target: Span<Length>;
+      readonly plan: ServedGrindPlan;
     }
   | {
       /** Grinding cannot save these journals. */
@@ -184,11 +179,9 @@ function grinding({ kind: journals, plan, pairsToBuy: pairs }: BearingGroupRepor
   if (plan.outcome === 'none') {
     return [{ kind: 'no step serves', journals, defeatedBy: plan.defeatedBy }];
   }
-  const { undersize, target } = plan;
+  const { undersize } = plan;
   return [
-    ...(plan.outcome === 'grind'
-      ? [{ kind: 'grind' as const, journals, plan, undersize, target }]
-      : []),
+    ...(plan.outcome === 'grind' ? [{ kind: 'grind' as const, journals, plan }] : []),
     ...(pairs > 0 ? [{ kind: 'buy shells' as const, journals, undersize, pairs }] : []),
   ];
 }
@@ -200,9 +193,7 @@ function shellsToFit({ name, shells, fitted }: BearingReport): Action[] {
 
 /** What the bore fails by, if it fails. It is machined then, and gets a piston and rings to its new size. */
 export function worstOfBore({ findings }: CylinderReport): Finding<'length'> | undefined {
-  return findings
-    .filter(({ verdict }) => verdict !== 'within')
-    .sort((a, b) => a.margin - b.margin)[0];
+  return worstOf(findings);
 }
 
 function cylinderWork(report: CylinderReport): Action[] {

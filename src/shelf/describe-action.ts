@@ -1,6 +1,6 @@
 import { consequence } from '../bearings/explain.js';
 import { nameUndersize } from '../crankshaft/describe-grind-plan.js';
-import type { GrindPlan } from '../crankshaft/grind-types.js';
+import type { ServedGrindPlan } from '../crankshaft/grind-types.js';
 import { describe, describeSpan, guardWording, say, type Wording } from '../judging/describe.js';
 import { madeHere } from '../judging/made-here.js';
 import type { Length } from '../quantities/dimensions.js';
@@ -47,7 +47,7 @@ function sentence(action: Action, wording: Wording): string {
     case 'thick oil':
       return `change the oil: it is thicker than clean oil, ${say(action.viscosity, 'kinematicViscosity', units)} for ${say(action.clean, 'kinematicViscosity', units)}, so it has aged or is another grade, and fuel cannot be told from it`;
     case 'grind':
-      return `grind ${whichOf(action.plan, action.journals)} to ${nameUndersize(action.undersize, wording)}: ${describeSpan(action.target, 'length', units)}`;
+      return `grind ${whichOf(action.plan, action.journals)} to ${nameUndersize(action.plan.undersize, wording)}: ${describeSpan(action.plan.target, 'length', units)}`;
     case 'no step serves':
       return `the ${journalWords(action.journals)} cannot be saved by grinding${action.defeatedBy.length > 0 ? ` (${action.defeatedBy.join(', ')})` : ''}: find another crankshaft, or ask a crankshaft welding shop`;
     case 'fit shells':
@@ -79,8 +79,7 @@ function describeWrongShells(
 }
 
 /** `the rod journals`, or by name where some are good as they are. */
-function whichOf(plan: GrindPlan, kind: 'rods' | 'mains'): string {
-  const journals = plan.outcome === 'none' ? [] : plan.journals;
+function whichOf({ journals }: ServedGrindPlan, kind: 'rods' | 'mains'): string {
   const ground = journals.filter(({ work }) => work === 'grind').map(({ name }) => name);
   if (ground.length === journals.length) return `the ${journalWords(kind)}`;
   return `${ground.join(', ')} and no other of the ${journalWords(kind)}`;

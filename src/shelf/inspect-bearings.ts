@@ -2,7 +2,7 @@ import { oilClearanceSpan } from '../bearings/clearance.js';
 import { type ClearanceExplanation, explainClearance } from '../bearings/explain.js';
 import { matchShells, type ShellMatch } from '../bearings/match.js';
 import { grindPlan } from '../crankshaft/grind-plan.js';
-import type { GrindPlan } from '../crankshaft/grind-types.js';
+import type { GrindPlan, ServedGrindPlan } from '../crankshaft/grind-types.js';
 import { undersizeSteps } from '../crankshaft/undersize.js';
 import type { Finding } from '../judging/judge.js';
 import type { Span } from '../judging/limits.js';
@@ -145,7 +145,7 @@ function planFor(
 
 function pairsOf(shelf: readonly ShellSheet[], undersize: Length): number {
   return shelf
-    .filter((shell) => sameSize(shell.undersize, undersize))
+    .filter((shell) => sameStep(shell.undersize, undersize))
     .reduce((sum, shell) => sum + shell.pairs, 0);
 }
 
@@ -206,7 +206,7 @@ function fittedAs(
   const explanation = tight.finding.margin < loose.finding.margin ? tight : loose;
   const agrees =
     undefined === undersize ||
-    sameSize(undersize, (shell.undersize + mismatchOf(explanation)) as Length);
+    sameStep(undersize, (shell.undersize + mismatchOf(explanation)) as Length);
   return { shells: shell.name, undersize: shell.undersize, clearance, explanation, agrees };
 }
 
@@ -217,19 +217,15 @@ export function mismatchOf(explanation: ClearanceExplanation): number {
   return kind === 'journal ground, shells not' ? mismatch : -mismatch;
 }
 
-/** Undersizes are a tenth of a millimetre apart at the least. */
-const sameSize = (a: Length, b: Length) => Math.abs(a - b) < 1e-5;
+/** Steps are a tenth of a millimetre apart at the least; what is stamped is not measured closer. */
+const sameStep = (a: Length, b: Length) => Math.abs(a - b) < 1e-5;
 
 function madeFor({ shell }: ShellMatch, plan: GrindPlan): boolean {
-  return plan.outcome !== 'none' && sameSize(shell.undersize, plan.undersize);
+  return plan.outcome !== 'none' && sameStep(shell.undersize, plan.undersize);
 }
 
 /** What the journal will measure once the plan is carried out. */
-function finishedJournal(
-  plan: Exclude<GrindPlan, { outcome: 'none' }>,
-  name: string,
-  shape: Shape,
-): Span<Length> {
+function finishedJournal(plan: ServedGrindPlan, name: string, shape: Shape): Span<Length> {
   const asItIs = plan.journals.some(
     (journal) => journal.name === name && journal.work === 'use as it is',
   );

@@ -2,7 +2,6 @@ import { z } from 'zod';
 import { guardShellWall } from '../bearings/clearance.js';
 import {
   guardAngle,
-  guardBetween,
   guardClearance,
   guardDiameter,
   guardFlaw,
@@ -14,6 +13,7 @@ import {
 import { boreShape } from '../measuring/bore.js';
 import { journalShape } from '../measuring/journal.js';
 import {
+  guardDrop,
   guardFlow,
   guardFraction,
   guardRate,
@@ -39,7 +39,6 @@ import type { OilSheet, Sheet } from './sheet.js';
 import { problemAt } from './sheet-error.js';
 
 const diameter = quantity('length', guardDiameter);
-const tolerance = quantity('length', guardTolerance);
 const reading = fields({
   station: quantity('length', guardStation),
   angle: quantity('angle', guardAngle),
@@ -51,7 +50,7 @@ const journalSheet = fields({
   steps: list(undersize(guardUndersize)).exactOptional(),
   minimum: diameter.exactOptional(),
   cleanUpAllowance: quantity('length', guardStock).exactOptional(),
-  sizeAllowance: tolerance.exactOptional(),
+  sizeAllowance: quantity('length', guardTolerance).exactOptional(),
   wear: word('one side', 'all round').exactOptional(),
   shape: statedLimits(guardTolerance).exactOptional(),
   oilClearance: statedLimits()
@@ -91,12 +90,9 @@ const fraction = quantity('volumeFraction', (parameter, value) =>
   guardFraction(parameter, value, 0.99),
 );
 
-const dropVolume = quantity('volume', (parameter, value) =>
-  guardBetween(parameter, value, 'volume', [1e-9, 1e-6], 'mL(0.05)'),
-);
 const drip = fields({
   drops: quantity('rate', guardRate),
-  dropVolume: dropVolume.exactOptional(),
+  dropVolume: quantity('volume', guardDrop).exactOptional(),
 });
 const flow = fields({ flow: quantity('flow', guardFlow) });
 /** Drops in a time, or a flow. */

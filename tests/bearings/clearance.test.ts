@@ -36,10 +36,10 @@ describe('oilClearance', () => {
 
   it('grows with the bore, shrinks by the journal and by twice the wall', () => {
     fc.assert(
-      fc.property(anySizes, micrometres(0, 500), (any, by) => {
-        const one = oilClearance(any);
+      fc.property(anySizes, micrometres(0, 500), (sizes, by) => {
+        const one = oilClearance(sizes);
         const changed = (field: keyof BearingSizes) =>
-          oilClearance({ ...any, [field]: any[field] + by }) - one;
+          oilClearance({ ...sizes, [field]: sizes[field] + by }) - one;
         expect(changed('housingBore')).toBeCloseTo(by, 14);
         expect(changed('journal')).toBeCloseTo(-by, 14);
         expect(changed('shellWall')).toBeCloseTo(-2 * by, 14);
@@ -49,9 +49,9 @@ describe('oilClearance', () => {
 
   it('doubles with the engine', () => {
     fc.assert(
-      fc.property(anySizes, (any) => {
-        const twice = Object.fromEntries(Object.entries(any).map(([k, v]) => [k, 2 * v]));
-        expect(oilClearance(twice as unknown as BearingSizes)).toBe(2 * oilClearance(any));
+      fc.property(anySizes, (sizes) => {
+        const twice = Object.fromEntries(Object.entries(sizes).map(([k, v]) => [k, 2 * v]));
+        expect(oilClearance(twice as unknown as BearingSizes)).toBe(2 * oilClearance(sizes));
       }),
     );
   });
@@ -128,10 +128,10 @@ describe('shellWallFor', () => {
       '0.0720 in',
     );
     fc.assert(
-      fc.property(anySizes, micrometres(0, 1000), (any, undersize) => {
-        const shellWall = shellWallFor({ standardWall: any.shellWall, undersize });
-        const journal = (any.journal - undersize) as Length;
-        expect(oilClearance({ ...any, shellWall, journal })).toBeCloseTo(oilClearance(any), 14);
+      fc.property(anySizes, micrometres(0, 1000), (sizes, undersize) => {
+        const shellWall = shellWallFor({ standardWall: sizes.shellWall, undersize });
+        const journal = (sizes.journal - undersize) as Length;
+        expect(oilClearance({ ...sizes, shellWall, journal })).toBeCloseTo(oilClearance(sizes), 14);
       }),
     );
   });

@@ -169,6 +169,11 @@ describe('borePlan', () => {
       { cylinders: [{ ...worn, wall: inch(0.15) }] },
       /leastWall: is missing/,
     ],
+    [
+      'a shape that contradicts the diameters',
+      { cylinders: [{ ...good, outOfRound: thou(0.4) }] },
+      /outOfRound: 0.01016 mm is not at most largest less smallest, 0.00762 mm/,
+    ],
     ['a misspelt option', { leastwall: inch(0.1) }, /no such field/],
     ['no cylinder', { cylinders: [] }, /at least 1 cylinder/],
     ['no step', { steps: [] }, /at least 1 oversize/],
