@@ -1,12 +1,13 @@
 /**
  * Ratios against peers, all measured in this one run, on this one machine: how
  * long a conversion, a guarded formula and a cold import take, and what one
- * function weighs. A missed target makes the exit code 1.
+ * function weighs; and how long plans of sheds take [s]. A missed target makes the exit code 1.
  */
 import { weighBundles } from './bundle-size.js';
 import { raceClearances } from './clearance-race.js';
 import { timeColdImports } from './cold-import.js';
 import { raceConverters } from './convert-race.js';
+import { timePlans } from './plan-race.js';
 import { printSection, type Section } from './report.js';
 
 console.log(`Node ${process.versions.node}. Ratios are medians of rounds that were interleaved;`);
@@ -17,6 +18,7 @@ const sections: readonly Section[] = [
   raceClearances(),
   timeColdImports(),
   await weighBundles(),
+  await timePlans(),
 ];
 const met = sections.map(printSection);
 if (met.includes(false)) process.exitCode = 1;

@@ -77,7 +77,7 @@ function obstacle(reason: GrindReason, wording: Wording): string | undefined {
     case 'does not clean up': {
       const { journal, outside, available, target } = reason;
       const short = sayDistance(target.max - available, 'length', wording.units);
-      const why = outside === 0 ? 'out of shape' : outsideBy(outside, wording);
+      const why = outside === 0 ? 'out of shape or damaged' : outsideBy(outside, wording);
       return `${journal}, ${why}, does not clean up (${length(available)} left, ${short} short)`;
     }
     case 'no shells at hand':
@@ -117,6 +117,8 @@ function standing(reason: GrindReason, plan: GrindPlan, wording: Wording): reado
       ];
     case 'shape':
       return [`${reason.journal} must be ground: ${describe(reason.finding, wording)}`];
+    case 'faults':
+      return [`${reason.journal} must be ground: ${reason.faults.join(', ')}`];
     case 'allowance':
       return [
         `with ${length(reason.cleanUpAllowance)} left to clean up ${noteOf(reason.basis, wording)}`,

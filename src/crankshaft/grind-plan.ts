@@ -97,7 +97,7 @@ function tryJournal(
   undersize: Length,
   target: Span<Length>,
 ): Tried {
-  const { name, largest } = journal;
+  const { name, largest, faults = [] } = journal;
   const flaw = worstOf(judgeShape(journal, job.shape));
   const usable = usableAsItIs(journal, target, job.sizeAllowance);
   if (flaw === undefined && usable) {
@@ -122,6 +122,7 @@ function tryJournal(
     smallest: target.min,
     because: [
       ...(flaw ? [{ kind: 'shape' as const, journal: name, finding: flaw }] : []),
+      ...(faults.length > 0 ? [{ kind: 'faults' as const, journal: name, faults }] : []),
       { kind: 'cleans up', journal: name, undersize, available },
     ],
   };

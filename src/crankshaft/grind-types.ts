@@ -18,6 +18,8 @@ export interface JournalToGrind {
   readonly taper: Length;
   /** Full indicator reading against the axis it will be ground about; by default none [m]. */
   readonly runout?: Length;
+  /** Visible faults, in words, that it cannot be used with until it is ground; by default none. */
+  readonly faults?: readonly string[];
 }
 
 /** What `grindPlan` decides from. */
@@ -127,6 +129,14 @@ export type GrindReason =
       readonly journal: string;
       /** Its out-of-round or taper, the worse, against the limit. */
       readonly finding: Finding<'length'>;
+    }
+  | {
+      /** The journal has faults that can be seen. */
+      readonly kind: 'faults';
+      /** Which journal. */
+      readonly journal: string;
+      /** What they are, in words. */
+      readonly faults: readonly string[];
     }
   | {
       /** What was left for the wheel wherever something is ground. */

@@ -106,7 +106,7 @@ function tryCylinder(
   oversize: Length,
   target: Span<Length>,
 ): Tried {
-  const { name, smallest, wall } = cylinder;
+  const { name, smallest, wall, faults = [] } = cylinder;
   const flaw = worstOf(judgeShape(cylinder, job.shape));
   const usable = usableAsItIs(cylinder, target, job.sizeAllowance);
   if (flaw === undefined && usable) {
@@ -144,6 +144,7 @@ function tryCylinder(
     work: { name, work: 'bore', stockRemoved, ...(wallLeft !== undefined && { wallLeft }) },
     because: [
       ...(flaw ? [{ kind: 'shape' as const, cylinder: name, finding: flaw }] : []),
+      ...(faults.length > 0 ? [{ kind: 'faults' as const, cylinder: name, faults }] : []),
       { kind: 'cleans up', cylinder: name, oversize, needed },
     ],
   };

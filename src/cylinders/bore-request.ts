@@ -79,7 +79,9 @@ export function guardBoreRequest(request: BoreRequest) {
   };
 }
 
-const guardWall = (parameter: string, value: Length) => guardLength(parameter, value, 0.0005, 0.05);
+/** The wall of a cylinder. */
+export const guardWall = (parameter: string, value: Length): Length =>
+  guardLength(parameter, value, 0.0005, 0.05);
 
 function guardCylinder(
   at: string,

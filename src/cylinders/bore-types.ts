@@ -18,6 +18,8 @@ export interface BoreToMachine {
   readonly taper: Length;
   /** Cylinder wall at its thinnest, as it is now; by default not known [m]. */
   readonly wall?: Length;
+  /** Visible faults, in words, that it cannot be used with until it is bored; by default none. */
+  readonly faults?: readonly string[];
 }
 
 /** What `borePlan` decides from. */
@@ -119,6 +121,14 @@ export type BoreReason =
       readonly cylinder: string;
       /** Its out-of-round or taper, the worse, against the limit. */
       readonly finding: Finding<'length'>;
+    }
+  | {
+      /** The bore has faults that can be seen. */
+      readonly kind: 'faults';
+      /** Which cylinder. */
+      readonly cylinder: string;
+      /** What they are, in words. */
+      readonly faults: readonly string[];
     }
   | {
       /** What boring leaves for the hone, wherever something is bored. */

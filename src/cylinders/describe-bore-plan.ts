@@ -74,12 +74,14 @@ function sentence(reason: BoreReason, wording: Wording): string {
       return `${reason.cylinder} cleans up at ${step} (${length(reason.needed)} needed)`;
     case 'shape':
       return `${reason.cylinder} must be bored: ${describe(reason.finding, wording)}`;
+    case 'faults':
+      return `${reason.cylinder} must be bored: ${reason.faults.join(', ')}`;
     case 'allowance':
       return `with ${length(reason.honingAllowance)} left for the hone ${noteOf(reason.basis, wording)}`;
   }
 }
 
 /** `standard` or `0.0200 in over`. */
-function nameOversize(oversize: Length, { units }: Wording): string {
+export function nameOversize(oversize: Length, { units }: Wording): string {
   return Math.abs(oversize) < 1e-9 ? 'standard' : `${say(oversize, 'length', units)} over`;
 }

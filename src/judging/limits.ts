@@ -20,6 +20,11 @@ export interface Limits<Q extends number> {
 /** One size, or the span that it lies in. */
 export type SizeOrSpan<Q extends number> = Q | Span<Q>;
 
+/** The span that a size lies in: one size is a span of no width. */
+export function spanOf<Q extends number>(size: SizeOrSpan<Q>): Span<Q> {
+  return typeof size === 'object' ? size : { min: size, max: size };
+}
+
 /** Refuses a span whose ends are not quantities or stand the wrong way round; one size is a span of no width. */
 export function guardSpan<Q extends number>(
   parameter: string,

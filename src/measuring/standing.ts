@@ -1,5 +1,12 @@
 import type { Basis } from '../judging/basis.js';
-import { guardDiameter, guardFlaw, guardObject, guardText, showLength } from '../judging/guards.js';
+import {
+  guardDiameter,
+  guardFlaw,
+  guardList,
+  guardObject,
+  guardText,
+  showLength,
+} from '../judging/guards.js';
 import { guardSpan, type Span } from '../judging/limits.js';
 import type { Length } from '../quantities/dimensions.js';
 import { RebuildInputError } from '../quantities/error.js';
@@ -24,13 +31,14 @@ export interface SizeAllowance {
   readonly basis: Basis;
 }
 
-/** How a part that may be used as it is lies outside its size, if it does; undefined if it may not. */
+/** How a part that may be used as it is lies outside its size, if it does; undefined if it may not, for its size or its faults. */
 export function usableAsItIs(
   part: SizeAndShape,
   target: Span<Length>,
   { most, basis }: SizeAllowance,
 ): { readonly outside?: Length; readonly basis?: Basis } | undefined {
   const outside = outsideOf(part, target);
+  if (part.faults !== undefined && part.faults.length > 0) return undefined;
   if (Math.abs(outside) > most + NANOMETRE) return undefined;
   return Math.abs(outside) <= NANOMETRE ? {} : { outside, basis };
 }
@@ -38,6 +46,7 @@ export function usableAsItIs(
 /** The size and shape of one named part that may be machined. */
 export interface SizeAndShape extends Pick<Shape, 'smallest' | 'largest' | 'outOfRound' | 'taper'> {
   readonly name: string;
+  readonly faults?: readonly string[];
 }
 
 /** Refuses sizes that no such part has, and a shape that contradicts them. */
@@ -47,6 +56,10 @@ export function guardSizeAndShape(at: string, part: SizeAndShape): void {
   guardDiameter(`${at}.smallest`, part.smallest);
   guardDiameter(`${at}.largest`, part.largest);
   guardSpan(at, { min: part.smallest, max: part.largest }, guardDiameter);
+  if (part.faults !== undefined) guardList(`${at}.faults`, part.faults, 0, 'faults');
+  part.faults?.forEach((fault, i) => {
+    guardText(`${at}.faults[${i}]`, fault);
+  });
   const range = part.largest - part.smallest;
   for (const flaw of ['outOfRound', 'taper'] as const) {
     if (guardFlaw(`${at}.${flaw}`, part[flaw]) <= range + NANOMETRE) continue;

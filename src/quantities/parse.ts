@@ -32,7 +32,7 @@ export function parse<D extends Dimension>(text: string, dimension: D): Quantity
 
 /**
  * Reads a length. Beside what `parse` takes, a bare whole number followed by
- * `under` is an undersize in thou, as it is stamped on a shell: `'20 under'`.
+ * `under` or `over` is in thou, as it is stamped on a shell or a piston: `'20 under'`.
  *
  * @param text - for example `'2-1/8 in'`, `'2 1/8"'`, `'53.97 mm'`, `'+.020 in'`, `'1.5 thou'`
  * @returns the length [m]
@@ -100,8 +100,8 @@ class Reader {
   unit(): Unit<Dimension> {
     const dimension = this.#dimension;
     if (dimension === 'length') {
-      const undersize = /^(.*?)\s*under(?:size)?$/i.exec(this.#rest);
-      if (undersize) return this.#undersizeUnit(undersize[1] as string);
+      const step = /^(.*?)\s*(under|over)(?:size)?$/i.exec(this.#rest);
+      if (step) return this.#stepUnit(step[1] as string, (step[2] as string).toLowerCase());
     }
     const found = findUnit(this.#rest, dimension);
     if (found) return found;
@@ -124,15 +124,15 @@ class Reader {
     throw this.#problem(`has no unit of ${dimension}`, this.#rest, known);
   }
 
-  /** `20 under` is 20 thou; with a unit (`0.50 mm under`) it is that unit. */
-  #undersizeUnit(spelling: string): Unit<Dimension> {
+  /** `20 under` is 20 thou, and so is `20 over`; with a unit (`0.50 mm under`) it is that unit. */
+  #stepUnit(spelling: string, way: string): Unit<Dimension> {
     const named = findUnit(spelling, 'length');
     if (named) return named;
-    if (spelling === '' && /^\s*\d+\s*under/i.test(this.#text)) return thou;
+    if (spelling === '' && /^\s*\d+\s*(?:under|over)/i.test(this.#text)) return thou;
     throw this.#problem(
-      'is not an undersize that can be read',
+      `is not an ${way}size that can be read`,
       this.#rest,
-      'Write a whole number of thou (20 under) or name the unit (0.020 in under, 0.50 mm under).',
+      `Write a whole number of thou (20 ${way}) or name the unit (0.020 in ${way}, 0.50 mm ${way}).`,
     );
   }
 

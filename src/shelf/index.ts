@@ -1,15 +1,40 @@
 /**
- * One engine's inspection sheet: read it, inspect the engine, print the report.
+ * One engine's inspection sheet: read it, inspect the engine, print the report. And a
+ * shelf of parts: read it, sort it, and plan the builds that it makes.
  *
  * @packageDocumentation
  */
 export { type Action, actionsFrom, type WrongShells } from './actions.js';
 export { describeAction } from './describe-action.js';
+export type { Consequence, Fault } from './faults.js';
 export { type Inspection, inspect } from './inspect.js';
 export type { BearingGroupReport, BearingReport } from './inspect-bearings.js';
 export type { CylinderReport, RingReport } from './inspect-cylinder.js';
 export type { OilReport } from './inspect-oil.js';
+export { type BuildSheetOptions, buildSheet } from './plan/build-sheet.js';
+export { planReport } from './plan/describe-plan.js';
+export { planBuilds } from './plan/plan-builds.js';
+export type {
+  Build,
+  BuildBearing,
+  BuildCylinder,
+  BuildJob,
+  BuildPart,
+  Cost,
+  LackingPart,
+  LeftOver,
+  NextEngine,
+  Plan,
+  PlanOptions,
+  PlanProgress,
+  PlanStage,
+  Proof,
+  Purchase,
+  ShopOrder,
+} from './plan/plan-types.js';
+export type { Price } from './price.js';
 export { readSheet } from './read-sheet.js';
+export { readShelf } from './read-shelf.js';
 export { report } from './report.js';
 export type {
   BearingSheet,
@@ -24,3 +49,36 @@ export type {
   StatedLimits,
 } from './sheet.js';
 export { SheetError, type SheetProblem } from './sheet-error.js';
+export type {
+  BlockPart,
+  BoreKind,
+  BorePlace,
+  Counted,
+  CrankshaftPart,
+  EngineKind,
+  HeadPart,
+  HousingPlace,
+  JournalPlace,
+  MachiningOffer,
+  Offered,
+  Offers,
+  Part,
+  Parts,
+  PistonSetPart,
+  RingSetPart,
+  RodsPart,
+  Section,
+  Shelf,
+  ShellPart,
+  ThrustWasherPart,
+  ValveSetPart,
+  Work,
+} from './shelf.js';
+export { describePart, triageReport } from './triage/describe-triage.js';
+export type {
+  Disposition,
+  Job,
+  Triage,
+  TriagedPart,
+  TriageReason,
+} from './triage/triage-types.js';

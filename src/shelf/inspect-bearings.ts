@@ -13,7 +13,7 @@ import { withStandard } from '../measuring/size-steps.js';
 import type { Length } from '../quantities/dimensions.js';
 import { RebuildInputError } from '../quantities/error.js';
 import { thou } from '../quantities/units.js';
-import { handOutShells } from './hand-out-shells.js';
+import { handOut } from './hand-out.js';
 import { own } from './own.js';
 import type { BearingSheet, JournalSheet, Sheet, ShellSheet } from './sheet.js';
 
@@ -73,7 +73,7 @@ export function inspectBearings(
   }));
   const plan = planFor(journals, steps, shelf, measured);
   const reports = measured.map((each) => reportOn(each, journals, steps, shelf, plan));
-  const handedOut = handOutShells(
+  const handedOut = handOut(
     reports.map(({ matches }) => matches.filter((match) => match.fits && madeFor(match, plan))),
     (match) => match.shell.name,
     new Map(shelf.map((shell) => [shell.name, shell.pairs])),

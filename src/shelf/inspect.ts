@@ -7,6 +7,9 @@ import { type CylinderReport, inspectCylinder } from './inspect-cylinder.js';
 import { inspectOil, type OilReport } from './inspect-oil.js';
 import { own } from './own.js';
 import type { Sheet } from './sheet.js';
+import type { Shelf } from './shelf.js';
+import { triage } from './triage/triage.js';
+import type { Triage } from './triage/triage-types.js';
 
 /** Everything that was found of one engine: data only, JSON as it is. */
 export interface Inspection {
@@ -28,9 +31,10 @@ export interface Inspection {
 
 /**
  * Inspects one engine: the shape every part is in, the size to grind to, the
- * shells that fit, the clearances, ring gaps and end play, and the oil.
+ * shells that fit, the clearances, ring gaps and end play, and the oil. Of a whole
+ * shelf it says what is to become of every part.
  *
- * @param sheet - the engine's sheet, as `readSheet` gives it
+ * @param sheet - the engine's sheet, as `readSheet` gives it, or the shelf, as `readShelf` does
  * @returns findings and decisions, every one with its reasons
  * @throws {RebuildInputError} when readings contradict each other, such as a journal larger than standard
  * @example
@@ -43,23 +47,28 @@ export interface Inspection {
  * endPlay && endPlay.finding.verdict; // "above"
  * ```
  */
-export function inspect(sheet: Sheet): Inspection {
-  return madeHere('sheet', sheet, 'readSheet', () => {
-    const { endPlay: play } = sheet.crankshaft ?? {};
-    const [rods, mains] = [groupOf(sheet, 'rods'), groupOf(sheet, 'mains')];
-    guardSystem('sheet.units', sheet.units);
-    return {
-      engine: guardText('sheet.engine', sheet.engine),
-      units: sheet.units,
-      ...(rods && { rods }),
-      ...(mains && { mains }),
-      ...(play && { endPlay: endPlay(play.readings, own(play.limits)) }),
-      cylinders: (sheet.cylinders ?? []).map((cylinder) =>
-        inspectCylinder(cylinder, sheet.cylinderLimits),
-      ),
-      ...(sheet.oil && { oil: inspectOil(sheet.oil) }),
-    };
-  });
+export function inspect<S extends Sheet | Shelf>(sheet: S): S extends Shelf ? Triage : Inspection;
+export function inspect(sheet: Sheet | Shelf): Inspection | Triage {
+  return madeHere('sheet', sheet, 'readSheet', () =>
+    'shelf' in sheet ? triage(sheet) : inspectEngine(sheet),
+  );
+}
+
+function inspectEngine(sheet: Sheet): Inspection {
+  const { endPlay: play } = sheet.crankshaft ?? {};
+  const [rods, mains] = [groupOf(sheet, 'rods'), groupOf(sheet, 'mains')];
+  guardSystem('sheet.units', sheet.units);
+  return {
+    engine: guardText('sheet.engine', sheet.engine),
+    units: sheet.units,
+    ...(rods && { rods }),
+    ...(mains && { mains }),
+    ...(play && { endPlay: endPlay(play.readings, own(play.limits)) }),
+    cylinders: (sheet.cylinders ?? []).map((cylinder) =>
+      inspectCylinder(cylinder, sheet.cylinderLimits),
+    ),
+    ...(sheet.oil && { oil: inspectOil(sheet.oil) }),
+  };
 }
 
 function groupOf(sheet: Sheet, kind: 'rods' | 'mains'): BearingGroupReport | undefined {

@@ -1,6 +1,5 @@
 import { describeClearance } from '../bearings/explain.js';
 import { describeGrindPlan } from '../crankshaft/describe-grind-plan.js';
-import { describeBasis } from '../judging/basis.js';
 import {
   describe,
   describeSpan,
@@ -23,6 +22,7 @@ import type { Inspection } from './inspect.js';
 import type { BearingGroupReport } from './inspect-bearings.js';
 import type { CylinderReport } from './inspect-cylinder.js';
 import type { OilReport } from './inspect-oil.js';
+import { numberedNotes, whoSetTheLimits } from './notes.js';
 import { columns, paragraph, section } from './text.js';
 
 /**
@@ -54,8 +54,8 @@ export function report(
 
 function page(inspection: Inspection, units: UnitSystem): string {
   const { engine, rods, mains, endPlay, cylinders, oil } = inspection;
-  const notes: string[] = [];
-  const noted: Wording = { units, nameBasis: (basis) => numbered(describeBasis(basis), notes) };
+  const notes = numberedNotes(units);
+  const noted = notes.wording;
   const actions = actionsFrom(inspection);
   const parts = [
     section(`INSPECTION: ${engine}`, [
@@ -73,8 +73,7 @@ function page(inspection: Inspection, units: UnitSystem): string {
     ...cylinders.map((cylinder) => cylinderSection(cylinder, noted)),
     ...(oil ? [oilSection(oil, noted)] : []),
   ];
-  const limits = notes.flatMap((note, i) => paragraph(`[${i + 1}] ${note}`, 4));
-  const who = limits.length === 0 ? [] : [section('WHO SET THE LIMITS', limits)];
+  const who = whoSetTheLimits(notes);
   return `${[...parts, ...who, cautions(oil !== undefined)].join('\n\n')}\n`;
 }
 
@@ -88,12 +87,6 @@ function notMeasured({ rods, mains, endPlay, cylinders, oil }: Inspection): read
     oil?.sample ? [] : ['used oil'],
   ].flat();
   return missing.length === 0 ? [] : [`Not measured: ${missing.join(', ')}.`];
-}
-
-/** The number of a note, which is added at its first mention. */
-function numbered(note: string, notes: string[]): string {
-  if (!notes.includes(note)) notes.push(note);
-  return `[${notes.indexOf(note) + 1}]`;
 }
 
 function bearingSection(group: BearingGroupReport, wording: Wording): string {

@@ -1,6 +1,6 @@
 import { RebuildInputError } from '../quantities/error.js';
 
-/** One thing wrong with a sheet. */
+/** One thing wrong with a sheet or a shelf. */
 export interface SheetProblem {
   /** Where: `rods[1].journal.readings[3].diameter`. */
   readonly path: string;
@@ -8,33 +8,43 @@ export interface SheetProblem {
   readonly message: string;
 }
 
-/** Everything that is wrong with a sheet, in one error. */
+/** More problems than these are only counted in the message. */
+const MOST_LISTED = 50;
+
+/** Everything that is wrong with a sheet or a shelf, in one error. */
 export class SheetError extends RebuildInputError {
-  /** Every problem, in the order of the sheet. */
+  /** Every problem, in the order of the file. */
   readonly problems: readonly SheetProblem[];
 
   /**
-   * Lists the problems, one a line.
+   * Lists the problems, one a line, up to fifty of them.
    *
-   * @param value - the sheet as it came
+   * @param value - the file as it came
    * @param problems - what is wrong with it, at least one
+   * @param file - which file it is
    */
-  constructor(value: unknown, problems: readonly SheetProblem[]) {
-    const lines = problems.map(({ path, message }) => `\n  ${path}: ${message}`).join('');
+  constructor(
+    value: unknown,
+    problems: readonly SheetProblem[],
+    file: 'sheet' | 'shelf' = 'sheet',
+  ) {
+    const listed = problems.slice(0, MOST_LISTED);
+    const lines = listed.map(({ path, message }) => `\n  ${path}: ${message}`).join('');
+    const more = problems.length - listed.length;
     super({
-      parameter: 'sheet',
+      parameter: file,
       value,
       shown: problems.length === 1 ? '1 problem' : `${problems.length} problems`,
-      expected: 'a sheet without mistakes',
+      expected: `a ${file} without mistakes`,
       problem: 'to correct before anything is inspected',
-      hint: `Each with its place:${lines}`,
+      hint: `Each with its place:${lines}${more > 0 ? `\n  and ${more} more` : ''}`,
     });
     this.name = 'SheetError';
     this.problems = problems;
   }
 }
 
-/** A problem from an error that a calculation threw, in the words of a sheet. */
+/** A problem from an error that a calculation threw, in the words of a file. */
 export function problemAt(path: string, { complaint, hint }: RebuildInputError): SheetProblem {
   const advice = hint.includes('wrap the reading') ? 'Check the digits and the unit.' : hint;
   return { path, message: `${complaint}. ${advice}` };

@@ -1,35 +1,86 @@
+/** The longest line of a page, in characters. */
 const WIDTH = 96;
+/** Between the columns of a table. */
+const GAP = '   ';
 
 /** A heading, underlined, and its lines. */
-export function section(heading: string, lines: readonly string[]): string {
-  return [heading, '-'.repeat(heading.length), ...lines].join('\n');
+export function section(heading: string, lines: readonly string[], underline = '-'): string {
+  const title = paragraph(heading, 0);
+  const longest = Math.max(...title.map((line) => line.length));
+  return [...title, underline.repeat(longest), ...lines].join('\n');
 }
 
 /** Breaks a sentence into lines, those after the first indented. */
 export function paragraph(text: string, indent: number): string[] {
   const lead = /^ */.exec(text)?.[0] ?? '';
-  const lines: string[] = [];
-  let line = lead;
-  for (const word of text.trim().split(' ')) {
-    const glue = line.trim() === '' ? '' : ' ';
-    if (line.trim() !== '' && line.length + glue.length + word.length > WIDTH) {
-      lines.push(line);
-      line = ' '.repeat(indent) + word;
-    } else line += glue + word;
-  }
-  return [...lines, line];
+  const [first = '', ...others] = wrapped(text, WIDTH - indent, WIDTH - lead.length);
+  return [lead + first, ...others.map((line) => ' '.repeat(indent) + line)];
 }
 
-/** A table: the first column to the left, the others to the right. */
+/**
+ * A table: the first columns to the left, by default one, the others to the
+ * right. One that is too wide for the page has its widest cells broken.
+ */
 export function columns(
   heading: readonly string[],
   rows: readonly (readonly string[])[],
+  left = 1,
 ): string[] {
-  const all = [heading, ...rows];
-  const widths = heading.map((_, i) => Math.max(...all.map((row) => (row[i] ?? '').length)));
-  return all.map((row) =>
-    row
-      .map((cell, i) => (i === 0 ? cell.padEnd(widths[i] ?? 0) : cell.padStart(widths[i] ?? 0)))
-      .join('   '),
-  );
+  const all = [heading, ...rows].map((row) => heading.map((_, i) => printable(row[i] ?? '')));
+  const widths = fitted(heading.map((_, i) => Math.max(...all.map((row) => row[i]?.length ?? 0))));
+  return all.flatMap((row) => {
+    const cells = row.map((cell, i) => wrapped(cell, widths[i] ?? 0));
+    const height = Math.max(...cells.map((lines) => lines.length));
+    return Array.from({ length: height }, (_, line) =>
+      cells
+        .map((lines, i) => {
+          const [text, width] = [lines[line] ?? '', widths[i] ?? 0];
+          return i < left ? text.padEnd(width) : text.padStart(width);
+        })
+        .join(GAP)
+        .trimEnd(),
+    );
+  });
+}
+
+/** Text as it can stand on one line of a page: without line breaks and whatever steers a terminal or turns text round. */
+export function printable(text: string): string {
+  return text
+    .replace(/[\p{Cc}\p{Zl}\p{Zp}\u202a-\u202e\u2066-\u2069]/gu, ' ')
+    .replace(/ +/g, ' ')
+    .trim();
+}
+
+/** A sentence with a capital at its beginning. */
+export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+
+/** Takes from the widest columns until a row fits the page. */
+function fitted(natural: readonly number[]): readonly number[] {
+  const widths = [...natural];
+  const room = WIDTH - GAP.length * (widths.length - 1);
+  while (widths.reduce((sum, width) => sum + width, 0) > room) {
+    const widest = Math.max(...widths);
+    widths[widths.indexOf(widest)] = widest - 1;
+  }
+  return widths;
+}
+
+/** Lines of at most so many characters, the first perhaps of others; a word that is longer is cut. */
+function wrapped(text: string, width: number, firstWidth = width): readonly string[] {
+  const lines: string[] = [];
+  const room = () => (lines.length === 0 ? firstWidth : width);
+  let line = '';
+  for (const word of printable(text).split(' ')) {
+    if (line !== '' && line.length + 1 + word.length > room()) {
+      lines.push(line);
+      line = '';
+    }
+    line += line === '' ? word : ` ${word}`;
+    while (line.length > room()) {
+      const cut = room();
+      lines.push(line.slice(0, cut));
+      line = line.slice(cut);
+    }
+  }
+  return [...lines, line];
 }

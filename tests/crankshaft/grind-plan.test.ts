@@ -1,4 +1,5 @@
 import {
+  describeGrindPlan,
   type GrindPlan,
   type GrindReason,
   type GrindRequest,
@@ -32,6 +33,22 @@ describe('grindPlan', () => {
     expect(plan.target).toEqual({ min: tenths(21_245), max: tenths(21_250) });
     expect(plan.journals).toEqual([{ name: 'rod 1', work: 'use as it is' }]);
     expect(plan.because).toEqual([{ kind: 'good as it is', journal: 'rod 1', undersize: 0 }]);
+  });
+
+  it('grinds a journal of good size that has faults to be seen', () => {
+    const withFaults = (faults: readonly string[]) => ({
+      ...rods(asNew),
+      journals: rods(asNew).journals.map((journal) => ({ ...journal, faults })),
+    });
+    const plan = served(withFaults(['scored', 'pitted']));
+    expect([plan.outcome, plan.undersize]).toEqual(['grind', thou(10)]);
+    expect(reason(plan, 'faults')).toEqual([
+      { kind: 'faults', journal: 'rod 1', faults: ['scored', 'pitted'] },
+    ]);
+    expect(describeGrindPlan(plan, { units: 'inch' })).toContain(
+      'rod 1 must be ground: scored, pitted',
+    );
+    expect(served(withFaults([])).outcome).toBe('use as it is');
   });
 
   it('grinds to the first step at which the journal cleans up', () => {

@@ -52,6 +52,13 @@ function served(plan: ReturnType<typeof borePlan>) {
 }
 
 describe('borePlan', () => {
+  it('bores a good bore that has faults to be seen', () => {
+    const plan = served(borePlan(request([{ ...good, faults: ['pitted'] }])));
+    expect(plan).toMatchObject({ outcome: 'bore', oversize: thou(10) });
+    expect(plan.because).toContainEqual({ kind: 'faults', cylinder: 'good', faults: ['pitted'] });
+    expect(describeBorePlan(plan, { units: 'inch' })).toContain('good must be bored: pitted');
+  });
+
   it('leaves good bores alone', () => {
     const plan = served(borePlan(request([good])));
     expect(plan).toMatchObject({ outcome: 'use as it is', oversize: 0 });

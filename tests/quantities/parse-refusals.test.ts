@@ -27,6 +27,7 @@ describe('parseLength refuses', () => {
     ['nothing below the line', '1/0 in', /no zero below the line/],
     ['nothing below the line of a mixed number', '2-0/0 in', /no zero below the line/],
     ['decimal thou under', '0.020 under', /not an undersize that can be read/],
+    ['decimal thou over', '0.020 over', /not an oversize that can be read.*0.50 mm over/],
     ['a signed undersize', '+20 under', /not an undersize that can be read/],
     ['an undersize in a unit of none', '20 lb under', /not an undersize that can be read/],
     ['a vulgar fraction', '½ in', /no number that can be read/],

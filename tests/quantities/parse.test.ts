@@ -65,7 +65,11 @@ describe('parseLength reads', () => {
     ['0.020 in under', thou(20)],
     ['.020" under', thou(20)],
     ['20 thou under', thou(20)],
-  ])('the undersize %s', (text, wanted) => {
+    ['20 over', thou(20)],
+    ['30 oversize', thou(30)],
+    ['0.50 mm over', mm(0.5)],
+    ['20 thou over', thou(20)],
+  ])('the undersize or oversize %s', (text, wanted) => {
     expect(parseLength(text)).toBeCloseTo(wanted, 15);
   });
 });

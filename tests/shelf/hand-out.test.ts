@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { handOutShells } from '../../src/shelf/hand-out-shells.js';
+import { handOut } from '../../src/shelf/hand-out.js';
 
 const same = (name: string) => name;
 
@@ -15,9 +15,9 @@ function mostServed(wanted: readonly (readonly string[])[], pairs: Map<string, n
   return Math.max(skipped, ...served);
 }
 
-describe('handOutShells', () => {
+describe('handOut', () => {
   it('gives each its best while there are enough', () => {
-    expect(handOutShells([['a', 'b'], ['a']], same, new Map([['a', 2]]))).toEqual(['a', 'a']);
+    expect(handOut([['a', 'b'], ['a']], same, new Map([['a', 2]]))).toEqual(['a', 'a']);
   });
 
   it('moves one to its next best where that serves another', () => {
@@ -25,8 +25,8 @@ describe('handOutShells', () => {
       ['a', 1],
       ['b', 1],
     ]);
-    expect(handOutShells([['a', 'b'], ['a']], same, pairs)).toEqual(['b', 'a']);
-    expect(handOutShells([['a'], ['a']], same, pairs)).toEqual(['a', undefined]);
+    expect(handOut([['a', 'b'], ['a']], same, pairs)).toEqual(['b', 'a']);
+    expect(handOut([['a'], ['a']], same, pairs)).toEqual(['a', undefined]);
   });
 
   it('serves as many as can be served, never more of one than there are', () => {
@@ -36,7 +36,7 @@ describe('handOutShells', () => {
     fc.assert(
       fc.property(bearings, shelf, (wanted, entries) => {
         const pairs = new Map(entries);
-        const given = handOutShells(wanted, same, pairs);
+        const given = handOut(wanted, same, pairs);
         const served = given.filter((name) => name !== undefined);
         expect(served).toHaveLength(mostServed(wanted, pairs));
         given.forEach((name, i) => {

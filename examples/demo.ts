@@ -1,0 +1,12 @@
+// Prints the bench report of the pump set's inspection sheet, and then what the
+// pump set's shed makes: which engines, of which parts, at what cost.
+import { readFileSync } from 'node:fs';
+import { inspect, planBuilds, planReport, readSheet, readShelf, report } from 'crankwright/shelf';
+
+const read = (name: string) => readFileSync(new URL(name, import.meta.url), 'utf8');
+
+const sheet = readSheet(read('./pump-set-inch.json'));
+const shelf = readShelf(read('./pump-set-shed.json'), read('./pump-set-shed-readings.csv'));
+
+console.log(report(inspect(sheet)));
+console.log(planReport(await planBuilds(shelf)));

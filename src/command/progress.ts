@@ -1,0 +1,28 @@
+import type { PlanProgress } from '../shelf/plan/plan-types.js';
+import type { Io } from './io.js';
+
+/** A search that is done sooner shows no progress [s]. */
+const PATIENCE = 1;
+const ERASE = '\r\u001b[K';
+
+/** A line that shows how a long search stands, on a terminal only, and is gone at its end. */
+export interface ProgressLine {
+  readonly show: (progress: PlanProgress) => void;
+  readonly erase: () => void;
+}
+
+export function progressLine(io: Io): ProgressLine {
+  let shown = '';
+  return {
+    show: ({ stage, elapsed }) => {
+      if (!io.complaintsAreOnTerminal || elapsed < PATIENCE) return;
+      const line = `planning: ${stage}, ${Math.floor(elapsed)} s`;
+      if (line !== shown) io.complain(`${ERASE}${line}`);
+      shown = line;
+    },
+    erase: () => {
+      if (shown !== '') io.complain(ERASE);
+      shown = '';
+    },
+  };
+}

@@ -1,0 +1,46 @@
+import type { Io } from './io.js';
+import type { Source } from './request.js';
+import { WrongCommand } from './wrong-command.js';
+
+/** A file cannot be read. */
+export class UnreadableFile extends Error {}
+
+/** The texts that a command works on. */
+export interface Texts {
+  readonly text: string;
+  readonly readings?: string;
+}
+
+/** Reads the file, or standard input, and the readings that join it. */
+export async function readSource({ file, readings }: Source, io: Io): Promise<Texts> {
+  const csv = readings === undefined ? undefined : await textOf(readings, io);
+  return { text: await mainText(file, io), ...(csv !== undefined && { readings: csv }) };
+}
+
+async function mainText(file: string | undefined, io: Io): Promise<string> {
+  if (file !== undefined && file !== '-') return textOf(file, io);
+  if (file === undefined && io.inputIsTerminal) throw new WrongCommand('say which file to read');
+  return withoutMark(await io.readInput());
+}
+
+async function textOf(path: string, io: Io): Promise<string> {
+  try {
+    return withoutMark(await io.readFile(path));
+  } catch (error) {
+    throw new UnreadableFile(`${path}: ${whyNot(error)}`);
+  }
+}
+
+/** Some editors begin a file with a byte order mark, which JSON does not know. */
+const withoutMark = (text: string): string => text.replace(/^\uFEFF/, '');
+
+const REASONS: Readonly<Record<string, string>> = {
+  ENOENT: 'there is no such file',
+  EISDIR: 'it is a folder',
+  EACCES: 'it may not be read',
+};
+
+function whyNot(error: unknown): string {
+  const { code, message } = error as NodeJS.ErrnoException;
+  return REASONS[code ?? ''] ?? `it cannot be read: ${message}`;
+}

@@ -1,0 +1,133 @@
+import { RebuildInputError } from '../quantities/error.js';
+import type { UnitSystem } from '../quantities/systems.js';
+import { second } from '../quantities/units.js';
+import { didYouMean } from '../shelf/nearest.js';
+import type { PlanOptions } from '../shelf/plan/plan-types.js';
+import { parsePrice } from '../shelf/price.js';
+import { readArguments, type Typed } from './arguments.js';
+import type { OptionName } from './options.js';
+import { WrongCommand } from './wrong-command.js';
+
+/** Where a command reads from and how it prints. */
+export interface Source {
+  /** The file; `-` for standard input; by default that. */
+  readonly file?: string;
+  /** A CSV file of readings that joins it. */
+  readonly readings?: string;
+  /** The units to print in; by default those of the file. */
+  readonly units?: UnitSystem;
+}
+
+/** What was asked for. */
+export type Request =
+  | { readonly command: 'help' | 'version' }
+  | { readonly command: 'schema'; readonly of: 'sheet' | 'shelf' }
+  | (Source & { readonly command: 'report'; readonly output: 'text' | 'json' })
+  | (Source & {
+      readonly command: 'plan';
+      readonly output: 'text' | 'json' | 'build sheet' | 'build sheet in Markdown';
+      readonly options: PlanOptions;
+    });
+
+/** Reads a command line and every value in it. */
+export function readRequest(argv: readonly string[]): Request {
+  const typed = readArguments(argv);
+  const { command, options } = typed;
+  switch (command) {
+    case 'help':
+    case 'version':
+      return { command };
+    case 'schema':
+      return { command, of: oneOf(onlyOperand(typed), ['sheet', 'shelf'], 'schema') };
+    case 'report':
+      return { command, ...sourceOf(typed), output: options.has('json') ? 'json' : 'text' };
+    case 'plan':
+      return {
+        command,
+        ...sourceOf(typed),
+        output: planOutput(options),
+        options: planOptions(options),
+      };
+  }
+}
+
+type Options = Typed['options'];
+
+const first = (options: Options, name: OptionName): string | undefined => options.get(name)?.[0];
+
+function onlyOperand({ command, operands }: Typed): string | undefined {
+  const [operand, another] = operands;
+  if (another === undefined) return operand;
+  throw new WrongCommand(`${command} takes one operand, and "${another}" is a second`);
+}
+
+function sourceOf(typed: Typed): Source {
+  const file = onlyOperand(typed);
+  const readings = first(typed.options, 'readings');
+  const units = first(typed.options, 'units');
+  if (readings === '-') throw new WrongCommand('--readings needs a file of its own');
+  return {
+    ...(file !== undefined && { file }),
+    ...(readings !== undefined && { readings }),
+    ...(units !== undefined && { units: oneOf(units, ['inch', 'metric'], '--units') }),
+  };
+}
+
+function planOutput(options: Options) {
+  const sheet = options.has('build-sheet');
+  if (options.has('markdown')) {
+    if (sheet) return 'build sheet in Markdown';
+    throw new WrongCommand('--markdown goes with --build-sheet');
+  }
+  if (sheet) return 'build sheet';
+  return options.has('json') ? 'json' : 'text';
+}
+
+function planOptions(options: Options): PlanOptions {
+  const [atMost, cap, limit] = (['at-most', 'most-per-engine', 'time-limit'] as const).map((name) =>
+    first(options, name),
+  );
+  const [reserved, mustBuild] = [options.get('reserve'), options.get('must-build')];
+  return {
+    ...(atMost !== undefined && { atMost: wholeNumber('--at-most', atMost) }),
+    ...(options.has('no-buying') && { buying: false }),
+    ...(cap !== undefined && { mostPerEngine: priceOf(cap) }),
+    ...(reserved && { reserved }),
+    ...(mustBuild && { mustBuild }),
+    ...(limit !== undefined && {
+      timeLimit: second(secondsOf('--time-limit', limit)),
+    }),
+  };
+}
+
+function wholeNumber(option: string, text: string): number {
+  if (/^\d{1,6}$/.test(text)) return Number(text);
+  throw new WrongCommand(`${option}: "${text}" is not a whole number of engines`);
+}
+
+function secondsOf(option: string, text: string): number {
+  if (/^\d{1,6}(\.\d+)?$/.test(text) && Number(text) > 0) return Number(text);
+  throw new WrongCommand(`${option}: "${text}" is not a number of seconds above 0`);
+}
+
+function priceOf(text: string) {
+  try {
+    return parsePrice(text);
+  } catch (error) {
+    if (!(error instanceof RebuildInputError)) throw error;
+    throw new WrongCommand(`--most-per-engine: ${error.complaint}. ${error.hint}`);
+  }
+}
+
+function oneOf<W extends string>(
+  word: string | undefined,
+  words: readonly [W, W],
+  where: string,
+): W {
+  const found = words.find((each) => each === word);
+  if (found) return found;
+  const which = words.join(' or ');
+  if (word === undefined) throw new WrongCommand(`${where}: say which, ${which}`);
+  const near = didYouMean(word, words);
+  throw new WrongCommand(`${where}: "${word}" is not ${which}${near ? `; ${near}` : ''}`);
+}

@@ -1,0 +1,131 @@
+import { RebuildInputError } from '../quantities/error.js';
+import { inspect } from '../shelf/inspect.js';
+import { sheetSchema, shelfSchema } from '../shelf/json-schema.js';
+import { buildSheet } from '../shelf/plan/build-sheet.js';
+import { planReport } from '../shelf/plan/describe-plan.js';
+import { planBuilds } from '../shelf/plan/plan-builds.js';
+import type { Plan } from '../shelf/plan/plan-types.js';
+import { readSheet } from '../shelf/read-sheet.js';
+import { readShelf } from '../shelf/read-shelf.js';
+import { report } from '../shelf/report.js';
+import { triageReport } from '../shelf/triage/describe-triage.js';
+import { HELP } from './help.js';
+import type { Io } from './io.js';
+import { progressLine } from './progress.js';
+import { readSource, UnreadableFile } from './read-source.js';
+import { type Request, readRequest } from './request.js';
+import { WrongCommand } from './wrong-command.js';
+
+/** Exit codes, as `--help` lists them. */
+const DONE = 0;
+const BAD_FILE = 1;
+const BAD_COMMAND = 2;
+const NOT_PROVEN = 3;
+
+/** Runs a command line to its end and gives its exit code. */
+export async function run(argv: readonly string[], io: Io): Promise<number> {
+  try {
+    return await obey(readRequest(argv), io);
+  } catch (error) {
+    if (error instanceof WrongCommand) {
+      io.complain(`crankwright: ${error.message}\nTry crankwright --help.\n`);
+      return BAD_COMMAND;
+    }
+    if (error instanceof UnreadableFile || error instanceof RebuildInputError) {
+      io.complain(`crankwright: ${error.message}\n`);
+      return BAD_FILE;
+    }
+    throw error;
+  }
+}
+
+async function obey(request: Request, io: Io): Promise<number> {
+  switch (request.command) {
+    case 'help':
+      io.print(HELP);
+      return DONE;
+    case 'version':
+      io.print(`${io.version}\n`);
+      return DONE;
+    case 'schema':
+      io.print(json(request.of === 'sheet' ? sheetSchema() : shelfSchema()));
+      return DONE;
+    case 'report':
+      io.print(await reported(request, io));
+      return DONE;
+    case 'plan': {
+      const plan = await planned(request, io);
+      io.print(printed(plan, request));
+      return plan.proof.kind === 'optimal' ? DONE : NOT_PROVEN;
+    }
+  }
+}
+
+type Asked<C extends Request['command']> = Extract<Request, { readonly command: C }>;
+
+async function reported(request: Asked<'report'>, io: Io): Promise<string> {
+  const { text, readings } = await readSource(request, io);
+  const { units, output } = request;
+  if (isShelf(text)) {
+    const triage = inspect(readShelf(text, readings));
+    return output === 'json'
+      ? json(triage)
+      : triageReport(triage, { units: units ?? triage.units });
+  }
+  if (readings !== undefined) {
+    throw new WrongCommand('--readings joins a shelf, and this file is an inspection sheet');
+  }
+  const inspection = inspect(readSheet(text));
+  if (output === 'json') return json(inspection);
+  return report(inspection, { units: units ?? inspection.units });
+}
+
+/** A shelf has its name where a sheet has its engine's. Text that is not JSON is refused as a sheet. */
+function isShelf(text: string): boolean {
+  try {
+    const value: unknown = JSON.parse(text);
+    return typeof value === 'object' && value !== null && Object.hasOwn(value, 'shelf');
+  } catch {
+    return false;
+  }
+}
+
+/** What was typed for the options of a plan that only the shelf can judge. */
+const TYPED: Readonly<Record<string, string>> = {
+  reserved: '--reserve',
+  mustBuild: '--must-build',
+  mostPerEngine: '--most-per-engine',
+};
+
+async function planned({ options, ...source }: Asked<'plan'>, io: Io): Promise<Plan> {
+  const { text, readings } = await readSource(source, io);
+  const shelf = readShelf(text, readings);
+  const line = progressLine(io);
+  try {
+    return await planBuilds(shelf, { ...options, onProgress: line.show });
+  } catch (error) {
+    if (!(error instanceof RebuildInputError)) throw error;
+    // A name that the shelf does not have, a price in another currency: they were typed.
+    const [, option = ''] = /^options\.(\w+)/.exec(error.parameter) ?? [];
+    const typed = TYPED[option];
+    if (typed === undefined) throw error;
+    throw new WrongCommand(`${typed}: ${error.complaint}. ${error.hint}`);
+  } finally {
+    line.erase();
+  }
+}
+
+function printed(plan: Plan, { output, units = plan.units }: Asked<'plan'>): string {
+  switch (output) {
+    case 'json':
+      return json(plan);
+    case 'text':
+      return planReport(plan, { units });
+    case 'build sheet':
+      return buildSheet(plan, { units, format: 'text' });
+    case 'build sheet in Markdown':
+      return buildSheet(plan, { units, format: 'markdown' });
+  }
+}
+
+const json = (value: unknown): string => `${JSON.stringify(value, null, 2)}\n`;

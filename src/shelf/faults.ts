@@ -1,0 +1,76 @@
+import type { Section, Work } from './shelf.js';
+
+/** What can be seen to be wrong with a part. */
+export type Fault = 'cracked' | 'frost-heaved' | 'spun' | 'bent' | 'scored' | 'pitted';
+
+/** What follows from a fault. */
+export type Consequence =
+  | {
+      /** The part is past use. */
+      readonly kind: 'scrap';
+    }
+  | {
+      /** Its running surfaces cannot be used as they are: they must be ground or bored. */
+      readonly kind: 'machine';
+    }
+  | {
+      /** It can be used once that is done. */
+      readonly kind: 'repair';
+      /** What is done. */
+      readonly work: Work;
+    };
+
+const scrap: Consequence = { kind: 'scrap' };
+const machine: Consequence = { kind: 'machine' };
+const repair = (work: Work): Consequence => ({ kind: 'repair', work });
+
+/**
+ * What each fault means for each part. A fault that is not here cannot be a
+ * part's. Spun: the shells have turned in their housing, which is worn, and
+ * have torn the journal.
+ */
+const TABLE: { readonly [S in Section]?: { readonly [F in Fault]?: Consequence } } = {
+  blocks: {
+    cracked: scrap,
+    'frost-heaved': scrap,
+    spun: /* @__PURE__ */ repair('resize housings'),
+    scored: machine,
+    pitted: machine,
+  },
+  crankshafts: {
+    cracked: scrap,
+    spun: machine,
+    bent: /* @__PURE__ */ repair('straighten'),
+    scored: machine,
+    pitted: machine,
+  },
+  rods: {
+    cracked: scrap,
+    spun: /* @__PURE__ */ repair('resize housings'),
+    bent: /* @__PURE__ */ repair('straighten'),
+  },
+  pistonSets: { cracked: scrap, scored: scrap, pitted: scrap },
+  ringSets: { cracked: scrap, scored: scrap },
+  shells: { cracked: scrap, spun: scrap, scored: scrap, pitted: scrap },
+  thrustWashers: { cracked: scrap, bent: scrap, scored: scrap },
+  heads: {
+    cracked: scrap,
+    'frost-heaved': scrap,
+    bent: /* @__PURE__ */ repair('skim head'),
+    pitted: /* @__PURE__ */ repair('skim head'),
+  },
+  valveSets: { cracked: scrap, bent: scrap, pitted: scrap },
+};
+
+/** The faults that parts of a section can have. */
+export function faultsOf(section: Section): readonly Fault[] {
+  return Object.keys(TABLE[section] ?? {}) as Fault[];
+}
+
+/** The faults that one journal or bore can have: they spoil its surface. */
+export const SURFACE_FAULTS = ['scored', 'pitted', 'spun'] as const satisfies readonly Fault[];
+
+/** What follows from a fault of a part. */
+export function consequenceOf(section: Section, fault: Fault): Consequence {
+  return TABLE[section]?.[fault] ?? scrap;
+}

@@ -1,0 +1,121 @@
+import type { z } from 'zod';
+import { guardShellWall } from '../bearings/clearance.js';
+import {
+  guardAngle,
+  guardDiameter,
+  guardFlaw,
+  guardStation,
+  guardStock,
+  guardTolerance,
+  guardUndersize,
+} from '../judging/guards.js';
+import { boreShape } from '../measuring/bore.js';
+import { journalShape } from '../measuring/journal.js';
+import { RebuildInputError } from '../quantities/error.js';
+import { apart, count, fields, list, name, word } from './fields.js';
+import { marked } from './marks.js';
+import {
+  quantity,
+  readingsOf,
+  sizeOrSpan,
+  span,
+  statedLimits,
+  undersize,
+} from './quantity-fields.js';
+import { problemAt } from './sheet-error.js';
+import type { BorePlace, JournalPlace } from './shelf.js';
+
+const diameter = quantity('length', guardDiameter);
+
+const readings = marked(
+  readingsOf(
+    fields({
+      station: quantity('length', guardStation),
+      angle: quantity('angle', guardAngle),
+      diameter,
+    }),
+  ),
+  { inCsv: true },
+);
+
+/** What was measured of a journal. */
+export const journalFields = {
+  readings,
+  runout: quantity('length', guardFlaw).exactOptional(),
+};
+
+/** What was measured of a bore. */
+export const boreFields = { readings, ringTravel: span(guardStation).exactOptional() };
+
+/** Refuses readings that cannot be those of one journal. */
+export const asJournal = accepting(({ readings }: Pick<JournalPlace, 'readings'>) =>
+  journalShape(readings),
+);
+
+/** Refuses readings that cannot be those of one bore. */
+export const asBore = accepting(({ readings, ringTravel }: Measured) =>
+  boreShape(readings, ringTravel === undefined ? {} : { ringTravel }),
+);
+
+type Measured = Pick<BorePlace, 'readings' | 'ringTravel'>;
+
+const bothLimits = statedLimits().refine(
+  ({ min, max }) => min !== undefined && max !== undefined,
+  'needs both a min and a max: a bearing can be too tight and too loose',
+);
+
+/** What is known of all journals of one kind. */
+export const journalSheet = apart({
+  standard: span(guardDiameter),
+  steps: list(undersize(guardUndersize)).exactOptional(),
+  minimum: diameter.exactOptional(),
+  cleanUpAllowance: quantity('length', guardStock).exactOptional(),
+  sizeAllowance: quantity('length', guardTolerance).exactOptional(),
+  wear: word('one side', 'all round').exactOptional(),
+  shape: statedLimits(guardTolerance).exactOptional(),
+  oilClearance: marked(bothLimits, { json: () => ({ required: ['min', 'max'] }) }).exactOptional(),
+});
+
+/** A housing bore without its shells. */
+export const housingBore = marked(sizeOrSpan(guardDiameter), { inCsv: true });
+
+/** A ring whose gap was measured. */
+export const ring = fields({
+  name,
+  gap: marked(quantity('length', guardFlaw), { inCsv: true }),
+  measuredIn: diameter,
+});
+
+/** Pairs of half shells of one kind. */
+export const shellFields = {
+  name,
+  fits: word('rods', 'mains'),
+  undersize: undersize(guardUndersize),
+  wall: marked(sizeOrSpan(guardShellWall), { inCsv: true }),
+  pairs: count('pairs', 0),
+};
+
+/** Tries a calculation on values that are each sound; what it refuses becomes a problem at its place. */
+export function accepting<T>(calculate: (value: T) => unknown) {
+  return (value: T, context: z.RefinementCtx) => {
+    try {
+      calculate(value);
+    } catch (error) {
+      if (!(error instanceof RebuildInputError)) throw error;
+      context.addIssue({
+        code: 'custom',
+        message: problemAt('', error).message,
+        path: pathOf(error.parameter),
+      });
+    }
+  };
+}
+
+/** `readings[3].diameter` as a path; a parameter that is not a field of the file stays out of it. */
+function pathOf(parameter: string): (string | number)[] {
+  if (!parameter.startsWith('readings')) return [];
+  return parameter
+    .split(/[.[\]]+/)
+    .filter((step) => step !== '')
+    .map((step) => (/^\d+$/.test(step) ? Number(step) : step));
+}

@@ -1,0 +1,96 @@
+import { guardFields, guardWord } from '../../judging/guards.js';
+import { madeHere } from '../../judging/made-here.js';
+import { guardSystem, type UnitSystem } from '../../quantities/systems.js';
+import { named, partWord } from '../section-words.js';
+import { describeNextEngine } from './describe-lacks.js';
+import type { Plan } from './plan-types.js';
+import { sayCost } from './say-cost.js';
+import { type Block, caution, checks, heading, paragraph } from './sheet-blocks.js';
+import { engineSheet } from './sheet-engine.js';
+import { sheetMarkdown } from './sheet-markdown.js';
+import { sheetText } from './sheet-text.js';
+
+/** How a build sheet is to be printed. */
+export interface BuildSheetOptions {
+  /** The units to print in; by default those of the shelf. */
+  readonly units?: UnitSystem;
+  /** Markdown, for printing in tables; or plain text, with a form feed before every engine. By default Markdown. */
+  readonly format?: 'markdown' | 'text';
+}
+
+/**
+ * The sheet for the bench: for every engine of a plan, on pages of its own and in
+ * the order of the work, what to lay out, what to send out and to what size, what
+ * to measure, what clearances to prove, ring gaps and end play to set, and what to
+ * check at the first start, with boxes to tick and room to write. For other programs
+ * there is the plan itself: it is plain data, `JSON.stringify(plan)`.
+ *
+ * The plan holds no ring-gap limits; those of the sheet are the rule of thumb, marked as one.
+ *
+ * @param plan - what `planBuilds` gave
+ * @param options - units and format
+ * @returns Markdown with the tables and boxes of the GitHub flavour, or text in lines of at most 96 characters
+ * @throws {RebuildInputError} when the plan is not one, an option is unknown, or the units or the format are
+ * @example
+ * ```ts
+ * const plan = await planBuilds(readShelf({
+ *   version: 1, shelf: 'the shed', units: 'inch',
+ *   engine: {
+ *     name: 'pump set', cylinders: 2, mains: 0,
+ *     rodJournals: { standard: { min: '1.6245 in', max: '1.6250 in' } },
+ *     bores: { standard: { min: '3.0000 in', max: '3.0005 in' } },
+ *   },
+ * }));
+ * buildSheet(plan).split('\n')[0]; // "# Build sheet: the shed"
+ * ```
+ */
+export function buildSheet(plan: Plan, options: BuildSheetOptions = {}): string {
+  return madeHere('plan', plan, 'planBuilds', () => {
+    guardFields('options', options, ['units', 'format']);
+    const units = options.units ?? plan.units;
+    guardSystem('options.units', units);
+    const format = guardWord('options.format', options.format ?? 'markdown', ['markdown', 'text']);
+    const blocks = [...cover(plan, units), ...engines(plan, units)];
+    return format === 'markdown' ? sheetMarkdown(blocks) : sheetText(blocks);
+  });
+}
+
+function cover(plan: Plan, units: UnitSystem): readonly Block[] {
+  const { builds, engine, shelf, shopping, nextEngine, cost, proof } = plan;
+  return [
+    heading(1, `Build sheet: ${shelf}`),
+    ...(builds.length === 0
+      ? [paragraph(`No complete ${engine} can be built from this shelf.`)]
+      : [
+          paragraph(`${builds.length} × ${engine}. Machining and buying cost ${sayCost(cost)}.`),
+          checks(builds.map(({ name }, i) => `engine ${i + 1}: ${name}`)),
+          caution(
+            'The maker\'s manual always wins over this sheet. A limit marked "common practice" is a rule of thumb.',
+          ),
+        ]),
+    ...(proof.kind === 'optimal'
+      ? []
+      : [caution('The search for this plan was stopped before it was proven to be the best.')]),
+    ...(shopping.length === 0
+      ? []
+      : [
+          heading(2, 'Buy'),
+          checks(
+            shopping.map(
+              ({ section, name, count, cost: price }) =>
+                `${named(name, count)} (${partWord(section, count)}): ${sayCost(price)}`,
+            ),
+          ),
+        ]),
+    ...(builds.length === 0 && nextEngine
+      ? [paragraph(`For now: ${describeNextEngine(nextEngine, { units })}.`)]
+      : []),
+  ];
+}
+
+function engines({ builds }: Plan, units: UnitSystem): readonly Block[] {
+  return builds.flatMap((build, i) => [
+    { kind: 'page' as const },
+    ...engineSheet(build, `Engine ${i + 1} of ${builds.length}: ${build.name}`, units),
+  ]);
+}

@@ -1,0 +1,127 @@
+import { nameUndersize } from '../../crankshaft/describe-grind-plan.js';
+import { nameOversize } from '../../cylinders/describe-bore-plan.js';
+import { describe, describeSpan, noteOf, type Wording } from '../../judging/describe.js';
+import type { Finding } from '../../judging/judge.js';
+import type { Span } from '../../judging/limits.js';
+import type { Length } from '../../quantities/dimensions.js';
+import { formatNumber } from '../../quantities/format.js';
+import { tradeUnit } from '../../quantities/systems.js';
+import { journalWords } from '../describe-action.js';
+import { named, partWord } from '../section-words.js';
+import { capital, columns, paragraph, section } from '../text.js';
+import { describeJob } from '../triage/describe-job.js';
+import type { Build, BuildBearing, BuildCylinder } from './plan-types.js';
+import { sayCost } from './say-cost.js';
+
+/** One engine of a plan: its parts, what they leave, and the work on them. */
+export function describeBuild(build: Build, number: number, wording: Wording): string {
+  const { name, interchange, parts, jobs, cost, endPlay, guides } = build;
+  return section(`ENGINE ${number}: ${name}`, [
+    ...paragraph(`Machining and buying for it cost ${sayCost(cost)}.`, 2),
+    ...(interchange === undefined ? [] : paragraph(`Interchange: ${interchange}.`, 2)),
+    'Parts:',
+    ...parts.flatMap((part) => paragraph(`  ${describePartOf(part)}`, 6)),
+    ...(jobs.length === 0 ? ['Nothing is machined.'] : ['Machining:']),
+    ...jobs.flatMap((job) =>
+      paragraph(`  ${job.part}: ${describeJob(job, wording)}, by ${job.shop}`, 4),
+    ),
+    ...(['mains', 'rods'] as const).flatMap((kind) => bearingLines(kind, build.bearings, wording)),
+    ...cylinderLines(build.cylinders, wording),
+    ...(endPlay
+      ? paragraph(
+          `End play with ${endPlay.washers.length === 0 ? 'no washers' : tally(endPlay.washers)}: ${describe(endPlay.finding, wording)}`,
+          2,
+        )
+      : ['End play: not planned.']),
+    ...(guides
+      ? paragraph(
+          guides.finding
+            ? `Valve guides: ${describe(guides.finding, wording)}`
+            : `Valve guides: clearance ${describeSpan(guides.clearance, 'length', wording.units)}; no limit is given, so it is not judged`,
+          2,
+        )
+      : []),
+  ]);
+}
+
+/** `pair of shells: 2 × rod shells 20 under, bought`. */
+export function describePartOf({
+  section: each,
+  name,
+  from,
+  count,
+  bought,
+}: Build['parts'][number]): string {
+  const source = from === undefined ? '' : `, from ${from}`;
+  return `${partWord(each, count)}: ${named(name, count)}${source}${bought ? ', to be bought' : ''}`;
+}
+
+/** Names, each once, with how often it stands: `2 × washers 0.096, shim 0.005`. */
+export function tally(names: readonly string[]): string {
+  const each = [...new Set(names)];
+  return each.map((name) => named(name, names.filter((one) => one === name).length)).join(', ');
+}
+
+function bearingLines(
+  kind: BuildBearing['kind'],
+  bearings: readonly BuildBearing[],
+  wording: Wording,
+): readonly string[] {
+  const its = bearings.filter((bearing) => bearing.kind === kind);
+  if (its.length === 0) return [];
+  const steps = new Set(its.map(({ undersize }) => nameUndersize(undersize, wording)));
+  return [
+    ...paragraph(`${capital(journalWords(kind))} and their shells, ${[...steps].join(', ')}:`, 2),
+    ...columns(
+      ['journal', 'housing', 'shells', 'clearance', 'limits'],
+      its.map(({ journal, housing, shells, clearance, finding }) => [
+        journal,
+        // Every main is in the block.
+        kind === 'mains' ? housing.place : `${housing.part}, ${housing.place}`,
+        shells,
+        spanNumber(clearance, wording),
+        limitsOf(finding, wording),
+      ]),
+      3,
+    ),
+  ];
+}
+
+function cylinderLines(cylinders: readonly BuildCylinder[], wording: Wording): readonly string[] {
+  const steps = new Set(cylinders.map(({ oversize }) => nameOversize(oversize, wording)));
+  return [
+    ...paragraph(`Bores and pistons, ${[...steps].join(', ')}:`, 2),
+    ...columns(
+      ['bore', 'piston', 'bore size', 'clearance', 'limits'],
+      cylinders.map(({ bore, piston, boreSize, clearance, finding }) => [
+        bore,
+        piston,
+        spanNumber(boreSize, wording),
+        spanNumber(clearance, wording),
+        finding ? limitsOf(finding, wording) : 'not judged',
+      ]),
+      2,
+    ),
+  ];
+}
+
+/** `1.6045 to 1.6050`, for tables that name the unit above. */
+export function spanNumber({ min, max }: Span<Length>, { units }: Wording): string {
+  const unit = tradeUnit('length', units);
+  const [low, high] = [formatNumber(min, unit), formatNumber(max, unit)];
+  return low === high ? high : `${low} to ${high}`;
+}
+
+/** `0.0012 to 0.0028 [1]`, `at most 0.0040 [2]`. */
+function limitsOf({ limits, basis }: Finding<'length'>, wording: Wording): string {
+  return `${limitsNumber(limits, wording)} ${noteOf(basis, wording)}`;
+}
+
+/** `0.0012 to 0.0028`, `at least 0.0012`. */
+export function limitsNumber({ min, max }: Finding<'length'>['limits'], wording: Wording): string {
+  const unit = tradeUnit('length', wording.units);
+  if (min !== undefined && max !== undefined) return spanNumber({ min, max }, wording);
+  return min === undefined
+    ? `at most ${formatNumber(max as Length, unit)}`
+    : `at least ${formatNumber(min, unit)}`;
+}

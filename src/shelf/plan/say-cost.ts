@@ -1,0 +1,9 @@
+import type { Cost } from './plan-types.js';
+
+/** `60.00 EUR`, with a third decimal where there is one; nothing costs nothing. */
+export function sayCost({ amount, currency }: Cost): string {
+  if (amount === 0) return 'nothing';
+  const [cents, tenths] = [amount.toFixed(2), amount.toFixed(3)];
+  const number = Number(cents) === Number(tenths) ? cents : tenths;
+  return currency === undefined ? number : `${number} ${currency}`;
+}

@@ -1,0 +1,199 @@
+import { showValue } from '../quantities/error.js';
+import { MEASURED, type Measurement, PLACES } from './checks/places.js';
+import { nameOf, type RawPart, rawParts } from './checks/shelf-names.js';
+import { didYouMean } from './nearest.js';
+import { type Given, isObject, rawItems } from './read-sections.js';
+import { lineOf, type ReadingRow, readingRows } from './readings-csv.js';
+import type { SheetProblem } from './sheet-error.js';
+import { SECTIONS, type Section } from './shelf.js';
+
+/** A shelf's file with its readings in their places. */
+export interface Joined {
+  readonly given: Given;
+  /** Rows that could not be joined. */
+  readonly problems: readonly SheetProblem[];
+  /** Moves a problem of what was joined to the line that it came from. */
+  readonly placeOf: (problem: SheetProblem) => readonly SheetProblem[];
+}
+
+/** Joins a CSV of readings to a shelf's file, before either is read further. */
+export function joinReadings(file: Given, csv: unknown): Joined {
+  const placeOf = (problem: SheetProblem) => [problem];
+  if (csv === undefined) return { given: file, problems: [], placeOf };
+  if (typeof csv !== 'string') {
+    const problem = { path: 'readings', message: 'must be CSV text' };
+    return { given: file, problems: [problem], placeOf };
+  }
+  const { rows, problems, unread } = readingRows(csv);
+  const join = new Join(file);
+  for (const row of rows) join.add(row);
+  return {
+    given: join.given,
+    problems: [...problems, ...join.problems],
+    placeOf: (problem) =>
+      unread && isLackingReadings(problem)
+        ? []
+        : [{ ...problem, path: join.placeOf(problem.path) }],
+  };
+}
+
+/** Something that is measured: a place of a part, or the part as a whole. */
+interface Feature extends Measurement {
+  readonly path: string;
+  readonly holder: Record<string, unknown>;
+}
+
+class Join {
+  /** A copy of the file down to the places of its parts. */
+  readonly given: Given;
+  readonly problems: SheetProblem[] = [];
+  /** Where in the CSV something in the copy comes from. */
+  readonly #lines = new Map<string, string>();
+  readonly #parts = new Map<string, RawPart>();
+  readonly #features = new Map<string, ReadonlyMap<string, Feature>>();
+  /** Questions that were looked for, by name. */
+  readonly #questions = new Map<string, string | undefined>();
+
+  constructor(file: Given) {
+    const { toBuy } = file;
+    this.given = { ...copied(file), ...(isObject(toBuy) && { toBuy: copied(toBuy) }) };
+    for (const part of rawParts(this.given)) {
+      const name = nameOf(part.part);
+      if (name !== undefined && !this.#parts.has(name)) this.#parts.set(name, part);
+    }
+  }
+
+  add(row: ReadingRow): void {
+    const part = this.#parts.get(row.part);
+    if (part === undefined) {
+      const known = [...this.#parts.keys()];
+      this.#refuse(row, 'part', `is not on the shelf${this.#question(row.part, known)}`);
+      return;
+    }
+    const features = this.#featuresOf(row.part, part);
+    const feature = features.get(row.feature);
+    if (feature === undefined) {
+      const known = [...features.keys()];
+      const there = known.length === 0 ? 'nothing that is measured' : known.join(', ');
+      const question = this.#question(row.feature, known);
+      this.#refuse(row, 'feature', `is not of "${row.part}"${question}; it has ${there}`);
+      return;
+    }
+    if (feature.holds === 'readings') this.#addReading(row, feature);
+    else this.#addSize(row, feature);
+  }
+
+  /** Where a problem stands: in the CSV, if what it is of was joined from there. */
+  placeOf(path: string): string {
+    const own = this.#lines.get(path);
+    if (own !== undefined) return own;
+    const end = path.lastIndexOf('.');
+    const line = this.#lines.get(path.slice(0, end));
+    const field = path.slice(end + 1);
+    return line === undefined ? path : `${line}: ${field === 'diameter' ? 'reading' : field}`;
+  }
+
+  #addReading({ line, station, angle, reading }: ReadingRow, { path, holder }: Feature): void {
+    if (holder['readings'] === undefined) holder['readings'] = [];
+    const readings = holder['readings'];
+    if (!Array.isArray(readings)) return;
+    this.#lines.set(`${path}.readings[${readings.length}]`, lineOf(line));
+    readings.push({ station, angle, diameter: reading });
+  }
+
+  #addSize(row: ReadingRow, { path, holder, field, holds }: Feature): void {
+    const at = `${path}.${field}`;
+    const where = `${lineOf(row.line)}: reading`;
+    const mine = this.#lines.get(at);
+    if (row.station !== '' || row.angle !== '') {
+      const column = row.station === '' ? 'angle' : 'station';
+      this.#refuse(row, column, `must be empty: "${row.feature}" has no stations`);
+    } else if (holder[field] === undefined) {
+      holder[field] = holds === 'span' ? [row.reading] : row.reading;
+      this.#lines.set(at, where);
+      this.#lines.set(`${at}[0]`, where);
+    } else if (mine === undefined) {
+      this.#refuse(row, 'reading', `is in the shelf's file too, at ${at}; keep one of the two`);
+    } else if (holds === 'span') {
+      const sizes = holder[field] as string[];
+      this.#lines.set(`${at}[${sizes.length}]`, where);
+      sizes.push(row.reading);
+    } else {
+      this.#refuse(
+        row,
+        'reading',
+        `is the second of "${row.feature}", after ${mine}; give their mean`,
+      );
+    }
+  }
+
+  #featuresOf(name: string, { section, path, part }: RawPart): ReadonlyMap<string, Feature> {
+    const seen = this.#features.get(name);
+    if (seen) return seen;
+    const holder = part as Record<string, unknown>;
+    const features = new Map<string, Feature>(
+      MEASURED[section].map((measured) => [measured.field, { ...measured, path, holder }]),
+    );
+    for (const { list, field, holds } of PLACES[section]) {
+      rawItems(part[list]).forEach((place, i) => {
+        const at = `${path}.${list}[${i}]`;
+        const feature = { field, holds, path: at, holder: place as Record<string, unknown> };
+        const placeName = nameOf(place);
+        if (placeName !== undefined) features.set(placeName, feature);
+      });
+    }
+    this.#features.set(name, features);
+    return features;
+  }
+
+  #question(name: string, known: readonly string[]): string {
+    const key = JSON.stringify([name, known.length]);
+    if (!this.#questions.has(key)) this.#questions.set(key, didYouMean(name, known));
+    const question = this.#questions.get(key);
+    return question === undefined ? '' : `; ${question}`;
+  }
+
+  #refuse(
+    row: ReadingRow,
+    column: 'part' | 'feature' | 'station' | 'angle' | 'reading',
+    what: string,
+  ) {
+    const message = `${showValue(row[column])} ${what}`;
+    this.problems.push({ path: `${lineOf(row.line)}: ${column}`, message });
+  }
+}
+
+/** Fields that the rows of a file of readings fill. */
+const FILLED = new Set(
+  [...Object.values(PLACES), ...Object.values(MEASURED)].flat().map(({ field }) => field),
+);
+
+/** Whether a problem may only be that the file of readings could not be read. */
+function isLackingReadings({ path, message }: SheetProblem): boolean {
+  return message === 'is missing' && FILLED.has(path.slice(path.lastIndexOf('.') + 1));
+}
+
+/** A copy of the sections of parts, down to the places of each. */
+function copied(from: Given): Given {
+  const sections = SECTIONS.flatMap((section) => {
+    const parts: unknown = from[section];
+    if (!Array.isArray(parts)) return [];
+    return [[section, parts.map((part: unknown) => copyOfPart(section, part))] as const];
+  });
+  return { ...from, ...Object.fromEntries(sections) };
+}
+
+function copyOfPart(section: Section, part: unknown): unknown {
+  if (!isObject(part)) return part;
+  const lists = PLACES[section].flatMap(({ list }) => {
+    const places: unknown = part[list];
+    return Array.isArray(places) ? [[list, places.map(copyOfPlace)] as const] : [];
+  });
+  return { ...part, ...Object.fromEntries(lists) };
+}
+
+function copyOfPlace(place: unknown): unknown {
+  if (!isObject(place)) return place;
+  const { readings } = place;
+  return { ...place, ...(Array.isArray(readings) && { readings: [...readings] }) };
+}

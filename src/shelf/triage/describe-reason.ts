@@ -1,0 +1,102 @@
+import { describeGrindPlan } from '../../crankshaft/describe-grind-plan.js';
+import { describeBorePlan } from '../../cylinders/describe-bore-plan.js';
+import { describe, type Wording } from '../../judging/describe.js';
+import { journalWords } from '../describe-action.js';
+import { wordFor } from '../section-words.js';
+import type { Section } from '../shelf.js';
+import { doing } from './describe-job.js';
+import type { TriagedPart, TriageReason } from './triage-types.js';
+
+/** Says a reason in full: what was seen or judged, and what follows. */
+export function describeReason(
+  reason: TriageReason,
+  part: TriagedPart,
+  wording: Wording,
+): readonly string[] {
+  switch (reason.kind) {
+    case 'fault':
+      return [`seen: ${sightOf(reason)}; ${consequenceOf(reason, part.section)}`];
+    case 'journals':
+      return labelled(journalWords(reason.journals), describeGrindPlan(reason.plan, wording));
+    case 'bores':
+      return labelled('bores', describeBorePlan(reason.plan, wording));
+    case 'housing': {
+      const { place, finding } = reason;
+      if (finding === undefined)
+        return [`${place}: there are no limits that it could be resized to`];
+      return [`${place}: ${describe(finding, wording)}`];
+    }
+    case 'face':
+      return [describe(reason.finding, wording)];
+    case 'no shop':
+      return [`no shop on the list does ${doing(reason.work)}`];
+    case 'fits nothing':
+      return [nothingFits(part.section, reason.section)];
+  }
+}
+
+/** What alone keeps a part out of use, in a few words; undefined if the reason does not. */
+export function obstacle(reason: TriageReason, { section, jobs }: TriagedPart): string | undefined {
+  switch (reason.kind) {
+    case 'fault':
+      return reason.consequence.kind === 'scrap' ? reason.fault : undefined;
+    case 'journals': {
+      const { plan, journals } = reason;
+      if (plan.outcome !== 'none') return undefined;
+      const who = plan.defeatedBy.length > 0 ? ` (${plan.defeatedBy.join(', ')})` : '';
+      return `the ${journalWords(journals)} cannot be saved by grinding${who}`;
+    }
+    case 'bores':
+      return reason.plan.outcome === 'none' ? 'there are no pistons for its bores' : undefined;
+    case 'housing':
+      return jobs.some(({ work }) => work === 'resize housings')
+        ? undefined
+        : `housing ${reason.place} cannot be used as it is`;
+    case 'fits nothing':
+      return nothingFits(section, reason.section);
+    default:
+      return undefined;
+  }
+}
+
+type FaultReason = Extract<TriageReason, { readonly kind: 'fault' }>;
+
+function sightOf({ fault, place }: FaultReason): string {
+  const where = place === undefined ? '' : ` on ${place}`;
+  switch (fault) {
+    case 'frost-heaved':
+      return `frost-heaved${where}, ice in its water spaces has forced the metal apart`;
+    case 'spun':
+      return `spun${where}, shells have turned where they should sit still`;
+    default:
+      return `${fault}${where}`;
+  }
+}
+
+function consequenceOf({ place, consequence }: FaultReason, section: Section): string {
+  switch (consequence.kind) {
+    case 'scrap':
+      return 'it is past use';
+    case 'machine':
+      return `${place ?? 'it'} must be ${section === 'blocks' ? 'bored' : 'ground'}`;
+    case 'repair':
+      return `it needs ${doing(consequence.work)}`;
+  }
+}
+
+/** Nothing on the shelf or to be bought, whatever is machined. */
+function nothingFits(section: Section, missing: Section): string {
+  if (missing === 'blocks' && (section === 'pistonSets' || section === 'ringSets')) {
+    return 'no block here takes this set, whatever it is bored to';
+  }
+  if (section === 'shells')
+    return 'no crankshaft here takes these shells, whatever it is ground to';
+  return missing === 'shells'
+    ? 'no shells here leave it its clearance'
+    : `no ${wordFor(missing)} here goes with it`;
+}
+
+/** Sentences of a plan, the first saying what they are of. */
+function labelled(label: string, [first = '', ...others]: readonly string[]): readonly string[] {
+  return [`${label}: ${first}`, ...others];
+}

@@ -1,0 +1,112 @@
+import { grindPlan } from '../../crankshaft/grind-plan.js';
+import type { GrindRequest, ServedGrindPlan } from '../../crankshaft/grind-types.js';
+import { undersizeSteps } from '../../crankshaft/undersize.js';
+import type { Finding } from '../../judging/judge.js';
+import { journalShape } from '../../measuring/journal.js';
+import { journalShapeLimits, judgeShape } from '../../measuring/shape-rule.js';
+import { withStandard } from '../../measuring/size-steps.js';
+import type { UnitSystem } from '../../quantities/systems.js';
+import { own } from '../own.js';
+import type { JournalSheet } from '../sheet.js';
+import type { CrankshaftPart, EngineKind, JournalPlace } from '../shelf.js';
+import { faultsOn, type SeenFaults, seenFaults } from './seen-faults.js';
+import type { Job, TriageReason } from './triage-types.js';
+import type { Readiness, Way } from './ways.js';
+
+/** How a crankshaft can be made ready: a way for its rod journals and one for its mains. */
+export interface ReadyCrankshaft {
+  /** At every step that serves the rod journals, smallest first. */
+  readonly rods: readonly Way[];
+  /** At every step that serves the mains, smallest first; one empty way where it has none with shells. */
+  readonly mains: readonly Way[];
+  /** What is done to it in any case. */
+  readonly repairs: readonly Job[];
+}
+
+/** How a crankshaft can be made ready, what was judged of it, and why. */
+export function readyCrankshaft(
+  part: CrankshaftPart,
+  engine: EngineKind,
+  units: UnitSystem,
+): Readiness<ReadyCrankshaft> {
+  const seen = seenFaults('crankshafts', part);
+  const rods = journalsReady('rods', part.rodJournals, engine.rodJournals, seen, units);
+  const mains =
+    engine.mains > 0 && engine.mainJournals
+      ? journalsReady('mains', part.mainJournals ?? [], engine.mainJournals, seen, units)
+      : { ways: [{ step: 0, sizes: [], jobs: [] } as unknown as Way], findings: [], because: [] };
+  const sound = !seen.scrap && rods.ways.length > 0 && mains.ways.length > 0;
+  return {
+    ...(sound && { ready: { rods: rods.ways, mains: mains.ways, repairs: seen.repairs } }),
+    findings: [...rods.findings, ...mains.findings],
+    because: [...seen.because, ...rods.because, ...mains.because],
+  };
+}
+
+interface Journals {
+  readonly ways: readonly Way[];
+  readonly findings: readonly Finding<'length'>[];
+  readonly because: readonly TriageReason[];
+}
+
+function journalsReady(
+  kind: 'rods' | 'mains',
+  places: readonly JournalPlace[],
+  journals: JournalSheet,
+  seen: SeenFaults,
+  units: UnitSystem,
+): Journals {
+  const shapes = places.map(({ readings }) => journalShape(readings));
+  const steps = withStandard(journals.steps ?? undersizeSteps(units));
+  const { standard, minimum, cleanUpAllowance, sizeAllowance, wear, shape } = journals;
+  const request: GrindRequest = {
+    standard,
+    steps,
+    journals: places.map(({ name, runout, faults = [] }, i) => {
+      const { smallest, largest, outOfRound, taper } = shapes[i] as (typeof shapes)[number];
+      return {
+        name,
+        smallest,
+        largest,
+        outOfRound,
+        taper,
+        faults: faultsOn(faults, seen),
+        // Once it is straightened it runs true again, or it is not straight.
+        ...(runout !== undefined && !seen.straightened && { runout }),
+      };
+    }),
+    ...(minimum !== undefined && { minimum }),
+    ...(cleanUpAllowance !== undefined && { cleanUpAllowance }),
+    ...(sizeAllowance !== undefined && { sizeAllowance }),
+    ...(wear !== undefined && { wear }),
+    ...(shape !== undefined && { shape: own(shape) }),
+  };
+  const ways = steps.flatMap((step) => {
+    const plan = grindPlan({ ...request, shellsAtHand: [step] });
+    return plan.outcome === 'none' ? [] : [wayOf(kind, plan, shapes)];
+  });
+  const allowed = journalShapeLimits('shape', own(shape));
+  return {
+    ways,
+    findings: shapes.flatMap((each) => judgeShape(each, allowed)),
+    because: [{ kind: 'journals', journals: kind, plan: grindPlan(request) }],
+  };
+}
+
+function wayOf(
+  kind: 'rods' | 'mains',
+  plan: ServedGrindPlan,
+  shapes: readonly ReturnType<typeof journalShape>[],
+): Way {
+  const { undersize: step, target: to, journals } = plan;
+  const ground = journals.filter(({ work }) => work === 'grind').map(({ name }) => name);
+  const work = kind === 'rods' ? 'grind rod journals' : 'grind main journals';
+  return {
+    step,
+    sizes: journals.map((journal, i) => {
+      const { smallest: min, largest: max } = shapes[i] as (typeof shapes)[number];
+      return journal.work === 'grind' ? to : { min, max };
+    }),
+    jobs: ground.length === 0 ? [] : [{ work, places: ground, step, to }],
+  };
+}

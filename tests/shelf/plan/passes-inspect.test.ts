@@ -1,0 +1,33 @@
+import { inspect, planBuilds } from 'crankwright/shelf';
+import { describe, expect, it } from 'vitest';
+import { asSheet } from './as-sheet.js';
+import { randomShed } from './random-sheds.js';
+
+describe('every engine of a plan', () => {
+  it('passes inspection on its own, with the shells it was given and no others', async () => {
+    let inspected = 0;
+    for (let seed = 0; seed < 120; seed++) {
+      const shelf = randomShed(seed);
+      const { builds } = await planBuilds(shelf);
+      for (const build of builds) {
+        inspected++;
+        const { rods, mains, cylinders } = inspect(asSheet(shelf, build));
+        for (const group of [rods, mains].flatMap((each) => each ?? [])) {
+          const steps = build.bearings.filter(({ kind }) => kind === group.kind);
+          expect(group.plan).toMatchObject({
+            outcome: 'use as it is',
+            undersize: steps[0]?.undersize,
+          });
+          expect(group.pairsToBuy).toBe(0);
+          expect(group.bearings.map(({ shells }) => shells?.finding.verdict)).toEqual(
+            steps.map(() => 'within'),
+          );
+        }
+        for (const { piston } of cylinders) {
+          expect(piston?.finding?.verdict ?? 'within').toBe('within');
+        }
+      }
+    }
+    expect(inspected).toBeGreaterThan(60);
+  });
+});

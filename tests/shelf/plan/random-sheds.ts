@@ -1,0 +1,114 @@
+import type { Price } from '../../../src/shelf/price.js';
+import {
+  type MachiningOffer,
+  type Offers,
+  type Parts,
+  SECTIONS,
+  type Section,
+  type Shelf,
+  WORKS,
+} from '../../../src/shelf/shelf.js';
+import { type Dice, diceOf } from '../../support/dice.js';
+import { randomEngine } from './random-engine.js';
+import { rulerOf, STEP } from './random-measured.js';
+import { type Draw, randomPart } from './random-parts.js';
+
+/** What a part of each section is called. */
+const CALLED: { readonly [S in Section]: string } = {
+  blocks: 'block',
+  crankshafts: 'crankshaft',
+  rods: 'rods',
+  pistonSets: 'pistons',
+  ringSets: 'rings',
+  shells: 'shells',
+  thrustWashers: 'washers',
+  heads: 'head',
+  valveSets: 'valves',
+};
+
+/** In how many sheds of a hundred with a list to buy from a section is on it. */
+const BOUGHT: { readonly [S in Section]: number } = {
+  blocks: 5,
+  crankshafts: 8,
+  rods: 20,
+  pistonSets: 25,
+  ringSets: 40,
+  shells: 60,
+  thrustWashers: 20,
+  heads: 15,
+  valveSets: 30,
+};
+
+/** A small shed with parts for about up to three engines, the same one for the same seed. */
+export function randomShed(seed: number): Shelf {
+  const dice = diceOf(seed);
+  const ruler = rulerOf(dice.percent(20) ? 'metric' : 'inch');
+  const step = () => STEP * dice.oneOf([0, 0, 1]);
+  const draw: Draw = {
+    dice,
+    ruler,
+    engine: randomEngine(dice, ruler),
+    usual: { rods: step(), mains: step(), bores: step() },
+    grouped: dice.percent(20),
+  };
+  const donors = dice.oneOf([1, 2, 2, 3]);
+  const parts = SECTIONS.map((section) => [
+    section,
+    Array.from({ length: howMany(draw, section, donors) }, (_, i) =>
+      randomPart[section](draw, `${CALLED[section]} ${i + 1}`),
+    ),
+  ]);
+  return {
+    version: 1,
+    shelf: `shed ${seed}`,
+    units: ruler.units,
+    engine: draw.engine,
+    ...(Object.fromEntries(parts) as Parts),
+    ...(dice.percent(85) && { machining: randomMachining(dice) }),
+    ...(dice.percent(50) && { toBuy: randomOffers(draw) }),
+  };
+}
+
+function howMany({ dice, engine }: Draw, section: Section, donors: number): number {
+  const some = () => Math.min(3, dice.from(donors, donors + 1));
+  switch (section) {
+    case 'rods':
+      return Math.min(4, donors * engine.cylinders);
+    case 'shells':
+      return dice.from(2 * donors, 2 * donors + 2);
+    case 'thrustWashers':
+      return engine.endPlay ? dice.from(1, 3) : 0;
+    case 'heads':
+      return engine.alsoNeeds?.includes('head') === false ? dice.from(0, 1) : some();
+    case 'valveSets':
+      return engine.alsoNeeds?.includes('valve set') === false ? dice.from(0, 1) : some();
+    default:
+      return some();
+  }
+}
+
+/** Round prices, so that sums are often alike; now and then one in thousandths. */
+function randomPrice(dice: Dice): Price {
+  const amount = dice.percent(5) ? dice.from(5000, 60_000) / 1000 : 5 * dice.from(1, 12);
+  return { amount, currency: 'EUR' };
+}
+
+function randomMachining(dice: Dice): readonly MachiningOffer[] {
+  return WORKS.flatMap((work) =>
+    ['the grinder', 'the borer']
+      .filter((_, i) => dice.percent(i === 0 ? 85 : 20))
+      .map((shop) => ({ work, shop, price: randomPrice(dice) })),
+  );
+}
+
+function randomOffers(draw: Draw): Offers {
+  const { dice } = draw;
+  const offers = SECTIONS.filter((section) => dice.percent(BOUGHT[section])).map((section) => [
+    section,
+    Array.from({ length: dice.from(1, 2) }, (_, i) => ({
+      ...randomPart[section](draw, `new ${CALLED[section]} ${i + 1}`),
+      price: randomPrice(dice),
+    })),
+  ]);
+  return Object.fromEntries(offers);
+}
