@@ -3,9 +3,10 @@ import { ringGapIn } from '../cylinders/ring-gap.js';
 import type { Limits, Span } from '../judging/limits.js';
 import { NANOMETRE } from '../measuring/standing.js';
 import type { Length } from '../quantities/dimensions.js';
+import type { EngineKind } from './engine-kind.js';
 import { handOut } from './hand-out.js';
 import type { JournalSheet } from './sheet.js';
-import type { EngineKind, RingSetPart } from './shelf.js';
+import type { RingSetPart } from './shelf.js';
 
 /**
  * How far a clearance stays inside its limits, in whole nanometres, so that

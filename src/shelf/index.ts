@@ -6,11 +6,13 @@
  */
 export { type Action, actionsFrom, type WrongShells } from './actions.js';
 export { describeAction } from './describe-action.js';
+export type { BoreKind, EngineKind } from './engine-kind.js';
 export type { Consequence, Fault } from './faults.js';
 export { type Inspection, inspect } from './inspect.js';
 export type { BearingGroupReport, BearingReport } from './inspect-bearings.js';
 export type { CylinderReport, RingReport } from './inspect-cylinder.js';
 export type { OilReport } from './inspect-oil.js';
+export { type JsonSchema, sheetSchema, shelfSchema } from './json-schema.js';
 export { type BuildSheetOptions, buildSheet } from './plan/build-sheet.js';
 export { planReport } from './plan/describe-plan.js';
 export { planBuilds } from './plan/plan-builds.js';
@@ -51,11 +53,9 @@ export type {
 export { SheetError, type SheetProblem } from './sheet-error.js';
 export type {
   BlockPart,
-  BoreKind,
   BorePlace,
   Counted,
   CrankshaftPart,
-  EngineKind,
   HeadPart,
   HousingPlace,
   JournalPlace,

@@ -4,8 +4,19 @@ import { markOf } from './marks.js';
 import { sections } from './schema.js';
 import { shelfSections } from './shelf-schema.js';
 
-/** A JSON Schema, draft 2020-12: plain JSON. */
-export type JsonSchema = z.core.JSONSchema.BaseSchema;
+/** A JSON Schema of a file, draft 2020-12: plain JSON. */
+export interface JsonSchema {
+  /** The draft that it follows. */
+  readonly $schema: string;
+  /** What it is of. */
+  readonly title: string;
+  /** The fields of the file, each with a schema of its own. */
+  readonly properties: Readonly<Record<string, unknown>>;
+  /** Those of them that must be there. */
+  readonly required: readonly string[];
+  /** Every other keyword. */
+  readonly [keyword: string]: unknown;
+}
 
 /**
  * JSON Schema of an inspection sheet, draft 2020-12, for editors that check a file while it is
@@ -19,7 +30,7 @@ export type JsonSchema = z.core.JSONSchema.BaseSchema;
  * ```
  */
 export function sheetSchema(): JsonSchema {
-  return { title: 'Inspection sheet of one engine', ...schemaOf(fields(sections), false) };
+  return schemaOfFile('Inspection sheet of one engine', fields(sections), false);
 }
 
 /**
@@ -35,13 +46,17 @@ export function sheetSchema(): JsonSchema {
  * ```
  */
 export function shelfSchema(): JsonSchema {
-  return {
-    title: 'Shelf of parts of one kind of engine',
-    ...schemaOf(fields(shelfSections), true),
-  };
+  return schemaOfFile('Shelf of parts of one kind of engine', fields(shelfSections), true);
 }
 
-function schemaOf(schema: z.ZodType, withCsv: boolean): JsonSchema {
+function schemaOfFile(title: string, file: z.ZodType, withCsv: boolean): JsonSchema {
+  const { $schema, ...schema } = schemaOf(file, withCsv);
+  return { $schema, title, ...schema } as JsonSchema;
+}
+
+type Schema = z.core.JSONSchema.BaseSchema;
+
+function schemaOf(schema: z.ZodType, withCsv: boolean): Schema {
   return z.toJSONSchema(schema, {
     io: 'input',
     unrepresentable: 'any',
@@ -58,7 +73,7 @@ function schemaOf(schema: z.ZodType, withCsv: boolean): JsonSchema {
 }
 
 /** The schema of a part of a file: which draft it follows is said once, at the top. */
-function partOf(schema: z.ZodType, withCsv: boolean): JsonSchema {
+function partOf(schema: z.ZodType, withCsv: boolean): Schema {
   const { $schema, ...part } = schemaOf(schema, withCsv);
   return part;
 }

@@ -1,7 +1,7 @@
 /** The longest line of a page, in characters. */
 const WIDTH = 96;
-/** Between the columns of a table. */
-const GAP = '   ';
+/** Between the columns of a table; narrower where the page is tight. */
+const [GAP, NARROW_GAP] = ['   ', '  '];
 
 /** A heading, underlined, and its lines. */
 export function section(heading: string, lines: readonly string[], underline = '-'): string {
@@ -27,7 +27,9 @@ export function columns(
   left = 1,
 ): string[] {
   const all = [heading, ...rows].map((row) => heading.map((_, i) => printable(row[i] ?? '')));
-  const widths = fitted(heading.map((_, i) => Math.max(...all.map((row) => row[i]?.length ?? 0))));
+  const natural = heading.map((_, i) => Math.max(...all.map((row) => row[i]?.length ?? 0)));
+  const gap = widthOf(natural, GAP) <= WIDTH ? GAP : NARROW_GAP;
+  const widths = fitted(natural, gap);
   return all.flatMap((row) => {
     const cells = row.map((cell, i) => wrapped(cell, widths[i] ?? 0));
     const height = Math.max(...cells.map((lines) => lines.length));
@@ -37,7 +39,7 @@ export function columns(
           const [text, width] = [lines[line] ?? '', widths[i] ?? 0];
           return i < left ? text.padEnd(width) : text.padStart(width);
         })
-        .join(GAP)
+        .join(gap)
         .trimEnd(),
     );
   });
@@ -54,11 +56,14 @@ export function printable(text: string): string {
 /** A sentence with a capital at its beginning. */
 export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
+/** What a row of a table takes. */
+const widthOf = (widths: readonly number[], gap: string): number =>
+  widths.reduce((sum, width) => sum + gap.length + width, -gap.length);
+
 /** Takes from the widest columns until a row fits the page. */
-function fitted(natural: readonly number[]): readonly number[] {
+function fitted(natural: readonly number[], gap: string): readonly number[] {
   const widths = [...natural];
-  const room = WIDTH - GAP.length * (widths.length - 1);
-  while (widths.reduce((sum, width) => sum + width, 0) > room) {
+  while (widthOf(widths, gap) > WIDTH) {
     const widest = Math.max(...widths);
     widths[widths.indexOf(widest)] = widest - 1;
   }

@@ -1,6 +1,7 @@
+import type { EngineKind } from '../engine-kind.js';
 import { type Gaps, isLost } from '../salvage.js';
 import type { SheetProblem } from '../sheet-error.js';
-import type { EngineKind, Section } from '../shelf.js';
+import type { Section } from '../shelf.js';
 import { partsIn, pricesIn, type Sound, type SoundShelf } from './sound-shelf.js';
 
 /** How many places of a kind each part of a section has. */

@@ -1,18 +1,12 @@
 import type { Span } from '../../judging/limits.js';
 import type { Length } from '../../quantities/dimensions.js';
-import type { Batch, Draft, Use } from './draft.js';
+import type { Batch, Draft } from './draft.js';
 import type { Brief } from './formulate.js';
 import { journalKey } from './formulate-rods.js';
-import type { Kind, Member, Stock } from './stock.js';
-
-/** A part that an engine takes: one of a kind, by name. */
-export interface Taken<K extends Kind<unknown>> {
-  readonly kind: K;
-  readonly member: Member;
-}
+import { Picker, Pile, type Taken, type UseOf } from './pile.js';
+import type { Stock } from './stock.js';
 
 type Of<S extends keyof Stock> = Taken<Stock[S][number]>;
-type UseOf<U extends Use['use']> = Extract<Use, { readonly use: U }>;
 
 /** A rod on its journal, with its shells. */
 export interface RodBearing {
@@ -184,46 +178,4 @@ function orderOf(
     return undefined;
   };
   return place([], choices) ?? [];
-}
-
-/** Hands out the parts of a kind by name, in the order of the shelf. */
-class Picker {
-  readonly #next = new Map<Kind<unknown>, number>();
-
-  pick<K extends Kind<unknown>>(kind: K): Taken<K> {
-    const next = this.#next.get(kind) ?? 0;
-    this.#next.set(kind, next + 1);
-    let before = 0;
-    const member = kind.members.find(({ count }) => {
-      before += count;
-      return next < before;
-    });
-    return { kind, member: member as Member };
-  }
-}
-
-/** What a model counted in one batch, each as often as it was counted. */
-class Pile {
-  readonly #left: Use[];
-
-  constructor(uses: readonly Use[]) {
-    this.#left = [...uses];
-  }
-
-  all<U extends Use['use']>(name: U): readonly UseOf<U>[] {
-    return this.#left.filter((use): use is UseOf<U> => use.use === name);
-  }
-
-  /** Takes the first of a use that will do, if there is one. */
-  find<U extends Use['use']>(name: U, fits: (use: UseOf<U>) => boolean): UseOf<U> | undefined {
-    const at = this.#left.findIndex((use) => use.use === name && fits(use as UseOf<U>));
-    return at < 0 ? undefined : (this.#left.splice(at, 1)[0] as UseOf<U>);
-  }
-
-  /** Takes the first of a use that will do; the model sees to it that there is one. */
-  take<U extends Use['use']>(name: U, fits: (use: UseOf<U>) => boolean): UseOf<U> {
-    const found = this.find(name, fits);
-    if (found) return found;
-    throw new Error(`The plan lacks ${name}: its model does not balance. Please report the shelf.`);
-  }
 }

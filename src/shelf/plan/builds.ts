@@ -3,15 +3,16 @@ import { type Finding, judge, judgeSpan } from '../../judging/judge.js';
 import { type Limits, type Span, spanOf } from '../../judging/limits.js';
 import type { BasedLimits } from '../../judging/own-limits.js';
 import type { Length } from '../../quantities/dimensions.js';
+import type { EngineKind } from '../engine-kind.js';
 import { clearanceOf, gapOf, pistonsInBores } from '../fits.js';
 import { own } from '../own.js';
 import type { JournalSheet, StatedLimits } from '../sheet.js';
-import type { EngineKind } from '../shelf.js';
 import { SECTIONS } from '../shelf.js';
-import type { Assembly, Taken } from './assemble.js';
+import type { Assembly } from './assemble.js';
+import type { Kind } from './kinds.js';
 import { costOf, type PricedJob, totalOf } from './money.js';
+import type { Taken } from './pile.js';
 import type { Build, BuildBearing, BuildCylinder, BuildJob, BuildPart } from './plan-types.js';
-import type { Kind } from './stock.js';
 
 /** Says everything of one engine: its parts, what they leave, the work and what it costs. */
 export function buildOf(

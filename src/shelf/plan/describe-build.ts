@@ -28,19 +28,9 @@ export function describeBuild(build: Build, number: number, wording: Wording): s
     ...(['mains', 'rods'] as const).flatMap((kind) => bearingLines(kind, build.bearings, wording)),
     ...cylinderLines(build.cylinders, wording),
     ...(endPlay
-      ? paragraph(
-          `End play with ${endPlay.washers.length === 0 ? 'no washers' : tally(endPlay.washers)}: ${describe(endPlay.finding, wording)}`,
-          2,
-        )
+      ? paragraph(`With ${stackOf(endPlay.washers)}: ${describe(endPlay.finding, wording)}`, 2)
       : ['End play: not planned.']),
-    ...(guides
-      ? paragraph(
-          guides.finding
-            ? `Valve guides: ${describe(guides.finding, wording)}`
-            : `Valve guides: clearance ${describeSpan(guides.clearance, 'length', wording.units)}; no limit is given, so it is not judged`,
-          2,
-        )
-      : []),
+    ...(guides ? paragraph(capital(describeGuides(guides, wording)), 2) : []),
   ]);
 }
 
@@ -56,10 +46,19 @@ export function describePartOf({
   return `${partWord(each, count)}: ${named(name, count)}${source}${bought ? ', to be bought' : ''}`;
 }
 
-/** Names, each once, with how often it stands: `2 × washers 0.096, shim 0.005`. */
-export function tally(names: readonly string[]): string {
+function describeGuides(
+  { clearance, finding }: NonNullable<Build['guides']>,
+  wording: Wording,
+): string {
+  if (finding) return describe(finding, wording);
+  return `guide clearance ${describeSpan(clearance, 'length', wording.units)}: no limit is given, so it is not judged`;
+}
+
+/** Washers in one stack: `2 × washer 0.096 + shim 0.005`; `no washers`. */
+export function stackOf(names: readonly string[]): string {
+  if (names.length === 0) return 'no washers';
   const each = [...new Set(names)];
-  return each.map((name) => named(name, names.filter((one) => one === name).length)).join(', ');
+  return each.map((name) => named(name, names.filter((one) => one === name).length)).join(' + ');
 }
 
 function bearingLines(

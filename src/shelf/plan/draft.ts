@@ -1,7 +1,8 @@
 import type { Span } from '../../judging/limits.js';
 import type { Length } from '../../quantities/dimensions.js';
+import type { Kind } from './kinds.js';
 import { Model, type Row, type Term } from './model.js';
-import type { Kind, PricedWay, Stock } from './stock.js';
+import type { PricedWay, Stock } from './stock.js';
 
 /** Engines of one interchange group; or, where each engine's cost counts by itself, one engine of it. */
 export interface Batch {

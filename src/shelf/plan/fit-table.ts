@@ -1,7 +1,7 @@
 import type { Span } from '../../judging/limits.js';
 import type { Length } from '../../quantities/dimensions.js';
+import type { EngineKind } from '../engine-kind.js';
 import { clearanceOf, marginOf, oilLimits, sameStep } from '../fits.js';
-import type { EngineKind } from '../shelf.js';
 import type { Stock } from './stock.js';
 
 /** The shells that may go into a bearing, as indices of the stock's kinds of shells. */

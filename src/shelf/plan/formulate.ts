@@ -1,11 +1,12 @@
-import type { EngineKind } from '../shelf.js';
+import type { EngineKind } from '../engine-kind.js';
 import { type Batch, Draft } from './draft.js';
 import type { FitTable } from './fit-table.js';
 import { bottomEnds } from './formulate-bottom.js';
 import { rodsOnJournals } from './formulate-rods.js';
 import { topEnds } from './formulate-top.js';
+import type { Kind } from './kinds.js';
 import type { Row, Term } from './model.js';
-import type { Kind, Stock } from './stock.js';
+import type { Stock } from './stock.js';
 
 /** What a model is made of. */
 export interface Brief {

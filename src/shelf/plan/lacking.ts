@@ -3,14 +3,16 @@ import { oversizeSteps } from '../../cylinders/oversize.js';
 import type { Span } from '../../judging/limits.js';
 import { withStandard } from '../../measuring/size-steps.js';
 import type { Length } from '../../quantities/dimensions.js';
-import type { EngineKind, Section, Shelf } from '../shelf.js';
+import type { EngineKind } from '../engine-kind.js';
+import type { Section, Shelf } from '../shelf.js';
 import type { Batch } from './draft.js';
 import { FitTable } from './fit-table.js';
 import { formulate } from './formulate.js';
+import type { Kind } from './kinds.js';
 import { sumOf, type Term } from './model.js';
 import type { LackingPart, NextEngine } from './plan-types.js';
 import type { Solver } from './solver.js';
-import type { Kind, PricedWay, Stock } from './stock.js';
+import type { PricedWay, Stock } from './stock.js';
 import { MOST_WASHERS } from './thrust.js';
 
 /** Where as many parts would do, the one that is the easier to find. */

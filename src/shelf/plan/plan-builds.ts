@@ -5,6 +5,7 @@ import { assemble } from './assemble.js';
 import { buildOf } from './builds.js';
 import type { Batch } from './draft.js';
 import { FitTable } from './fit-table.js';
+import type { Kind } from './kinds.js';
 import { lackingFor } from './lacking.js';
 import { costOf, currencyOf } from './money.js';
 import { leftOverOf, ordersOf, shoppingOf, sumOfCosts } from './orders.js';
@@ -12,7 +13,7 @@ import { guardPlanOptions, type PlanRequest } from './plan-request.js';
 import type { Build, Plan, PlanOptions } from './plan-types.js';
 import { search } from './search.js';
 import { loadSolver } from './solver.js';
-import { type Kind, type Stock, stockOf } from './stock.js';
+import { type Stock, stockOf } from './stock.js';
 
 /**
  * The builds that a shelf makes: the most complete engines; of all ways to make

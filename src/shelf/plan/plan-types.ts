@@ -20,7 +20,7 @@ export interface PlanOptions {
   readonly mustBuild?: readonly string[];
   /** Time after which the search stops with the best plan it has; by default it goes on until proven [s]. */
   readonly timeLimit?: Time;
-  /** Told how the search stands, some times a second while it goes on. */
+  /** Told how the search stands, again and again while it goes on. */
   readonly onProgress?: (progress: PlanProgress) => void;
 }
 

@@ -2,7 +2,7 @@ import { recommendedRingGap } from '../../cylinders/ring-gap.js';
 import type { Wording } from '../../judging/describe.js';
 import { formatNumber } from '../../quantities/format.js';
 import { tradeUnit } from '../../quantities/systems.js';
-import { tally } from './describe-build.js';
+import { stackOf } from './describe-build.js';
 import type { Build } from './plan-types.js';
 import { blank, caution, checks, paragraph, type Step, table } from './sheet-blocks.js';
 import { allowed } from './sheet-measuring.js';
@@ -44,7 +44,7 @@ export function endPlayStep({ endPlay }: Build, wording: Wording): Step {
   return {
     title,
     blocks: [
-      checks(washers.length === 0 ? ['no washers'] : [tally(washers)]),
+      checks([stackOf(washers)]),
       table(
         ['', 'expected', 'measured', 'limits', 'limits by'],
         [['end play', formatNumber(play, tradeUnit('length', wording.units)), blank, limits, by]],

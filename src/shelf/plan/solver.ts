@@ -57,8 +57,12 @@ export async function loadSolver({ timeLimit, onProgress }: SolverOptions): Prom
       try {
         native.options.set(optionsFor(question, timeLimit && Math.max(0, timeLimit - elapsed)));
         if (question.from) native.setSolution({ colValue: question.from });
-        run(highs, native, (seconds) =>
-          onProgress?.({ stage, elapsed: second(elapsed + seconds) }),
+        native.run(
+          onProgress && {
+            [highs.constants.callbackType.mipInterrupt]({ data: { running_time = 0 } }) {
+              onProgress({ stage, elapsed: second(elapsed + running_time) });
+            },
+          },
         );
         elapsed += native.getRunTime();
         return solutionOf(highs, native, question);
@@ -117,17 +121,6 @@ function optionsFor({ enough }: Question, remaining: number | undefined) {
     ...(remaining !== undefined && { time_limit: remaining }),
     ...(enough !== undefined && { objective_target: enough }),
   };
-}
-
-function run(highs: Highs, native: NativeModel, tell: (seconds: number) => void): void {
-  let told = 0;
-  native.run({
-    [highs.constants.callbackType.mipInterrupt]({ data: { running_time = 0 } }) {
-      if (running_time - told < 0.2) return;
-      told = running_time;
-      tell(running_time);
-    },
-  });
 }
 
 function solutionOf(highs: Highs, native: NativeModel, { of }: Question): Solution {

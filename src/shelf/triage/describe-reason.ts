@@ -31,7 +31,8 @@ export function describeReason(
     case 'no shop':
       return [`no shop on the list does ${doing(reason.work)}`];
     case 'fits nothing':
-      return [nothingFits(part.section, reason.section)];
+      // A spare's first sentence says so.
+      return [];
   }
 }
 

@@ -1,8 +1,9 @@
 import { judge } from '../../judging/judge.js';
 import type { Span } from '../../judging/limits.js';
 import type { Length } from '../../quantities/dimensions.js';
+import type { EngineKind } from '../engine-kind.js';
 import { own } from '../own.js';
-import type { EngineKind, HeadPart, Part, RodsPart, Section } from '../shelf.js';
+import type { HeadPart, Part, RodsPart, Section } from '../shelf.js';
 import { readyHousings } from './ready-housings.js';
 import { seenFaults } from './seen-faults.js';
 import type { Job } from './triage-types.js';

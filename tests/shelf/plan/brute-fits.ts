@@ -144,7 +144,6 @@ export function topWays(
   return heads.flatMap(({ way, guideBore }) =>
     valveSets.flatMap((bin) => {
       const both = together(way, taking(bin));
-      if (both === undefined) return [];
       if (!guideClearance || !guideBore || bin.part.stem === undefined) return [both];
       const stem = spanOf(bin.part.stem);
       const clearance = { min: guideBore.min - stem.max, max: guideBore.max - stem.min };

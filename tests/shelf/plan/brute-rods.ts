@@ -2,7 +2,7 @@ import type { Length, SizeOrSpan, Span } from 'crankwright';
 import type { StatedLimits } from '../../../src/shelf/sheet.js';
 import type { HousingPlace, RodsPart, Shelf } from '../../../src/shelf/shelf.js';
 import { type Bin, repairsOf, taking, worksCost } from './brute-stock.js';
-import { together, type Way } from './brute-ways.js';
+import { NOTHING, together, type Way } from './brute-ways.js';
 
 /** The rods of an engine. */
 export interface RodWay extends Way {
@@ -24,12 +24,12 @@ export function rodWays(shelf: Shelf, bins: readonly Bin<RodsPart>[]): readonly 
 
 /** Every choice of so many single rods. */
 function choose(singles: readonly RodWay[], count: number): readonly RodWay[] {
-  if (count === 0) return [{ takes: [], cost: 0, margin: Infinity, housings: [] }];
+  if (count === 0) return [{ ...NOTHING, housings: [] }];
   return singles.flatMap((single, i) =>
-    choose(singles.slice(i + 1), count - 1).flatMap((others) => {
-      const way = together(single, others);
-      return way ? [{ ...way, housings: [...single.housings, ...others.housings] }] : [];
-    }),
+    choose(singles.slice(i + 1), count - 1).map((others) => ({
+      ...together(single, others),
+      housings: [...single.housings, ...others.housings],
+    })),
   );
 }
 

@@ -27,10 +27,25 @@ export interface Bin<P extends Part = Part> {
 /** Every bin of every section. */
 export type Stock = { readonly [S in Section]: readonly Bin<Parts[S][number]>[] };
 
+/** The groups that engines of a stock may be of; a nameless one where no part belongs to any. */
+export function groupsOf(stock: Stock): readonly string[] {
+  const named = Object.values(stock).flatMap((bins: readonly Bin[]) =>
+    bins.flatMap(({ part }) => part.interchange ?? []),
+  );
+  return named.length === 0 ? [''] : [...new Set(named)];
+}
+
+/** The bins of a stock whose parts go into engines of a group. */
+export function ofGroup(stock: Stock, group: string): Stock {
+  const goesIn = ({ part }: Bin) => part.interchange?.includes(group) ?? true;
+  return Object.fromEntries(
+    Object.entries(stock).map(([section, bins]) => [section, bins.filter(goesIn)]),
+  ) as never;
+}
+
 /** The way that takes one from a bin. */
 export const taking = ({ id, part, price }: Bin): Way => ({
   takes: [id],
-  ...(part.interchange && { groups: part.interchange }),
   cost: price,
   margin: Infinity,
 });
@@ -52,22 +67,9 @@ export function stockOf(shelf: Shelf, options: PlanOptions): Stock {
       })),
     ]
       .filter(({ part }) => !options.reserved?.includes(part.name) && !isScrap(section, part))
-      .reduce(gathered, [])
       .map((bin) => ({ id: id++, ...bin }));
   return Object.fromEntries(SECTIONS.map((section) => [section, binsOf(section)])) as never;
 }
-
-type Unnumbered = Omit<Bin, 'id'>;
-
-/** Puts parts into one bin that differ in nothing but their names. Blocks stay apart: an engine goes by its own. */
-function gathered(bins: readonly Unnumbered[], bin: Unnumbered): readonly Unnumbered[] {
-  const alike = bins.findIndex((other) => looks(other) === looks(bin) && !('bores' in bin.part));
-  return alike < 0
-    ? [...bins, bin]
-    : bins.map((other, i) => (i === alike ? { ...other, count: other.count + bin.count } : other));
-}
-
-const looks = ({ part: { name: _, ...part }, price }: Unnumbered) => JSON.stringify([part, price]);
 
 const isCounted = (section: Section) =>
   !['blocks', 'crankshafts', 'rods', 'heads'].includes(section);

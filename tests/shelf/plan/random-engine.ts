@@ -1,4 +1,4 @@
-import type { EngineKind } from '../../../src/shelf/shelf.js';
+import type { EngineKind } from '../../../src/shelf/engine-kind.js';
 import type { Dice } from '../../support/dice.js';
 import { type Ruler, STEP } from './random-measured.js';
 

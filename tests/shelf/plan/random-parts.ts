@@ -1,9 +1,9 @@
 import type { Length } from 'crankwright';
+import type { EngineKind } from '../../../src/shelf/engine-kind.js';
 import { type Fault, faultsOf } from '../../../src/shelf/faults.js';
 import type {
   BlockPart,
   CrankshaftPart,
-  EngineKind,
   HeadPart,
   HousingPlace,
   JournalPlace,

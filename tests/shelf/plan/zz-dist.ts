@@ -1,6 +1,20 @@
-import { randomShed } from './random-sheds.js';
-import { enginesByBlock } from './brute-force.js';
-import { stockOf } from './brute-stock.js';
-const out:any[]=[]; let t0=performance.now();
-for (let s=1;s<=200;s++) { const shed=randomShed(s); const stock=stockOf(shed,{}); let t=performance.now(); const e=enginesByBlock(shed,stock); const d=performance.now()-t; out.push([Math.round(d), s, e.map(x=>x.length).join()]);}
-console.log(performance.now()-t0); out.sort((a,b)=>b[0]-a[0]); console.log(out.slice(0,30).map(String).join('\n')); console.log(out.filter(o=>/[1-9]/.test(o[2])).length)
+import { bruteForce } from '/work/main/tests/shelf/plan/brute-force.js';
+import { randomShed } from '/work/main/tests/shelf/plan/random-sheds.js';
+
+const tally: Record<string, number> = {};
+let priced = 0;
+const slow: any[] = [];
+const t0 = performance.now();
+const _margins = new Set();
+const N = Number(process.argv[2] ?? 200);
+for (let s = 1; s <= N; s++) {
+  const t = performance.now();
+  const a = bruteForce(randomShed(s));
+  const d = performance.now() - t;
+  slow.push([d, s, a.engines]);
+  tally[a.engines] = (tally[a.engines] ?? 0) + 1;
+  if (a.cost > 0) priced++;
+  if (process.argv[3]) console.log(s, JSON.stringify(a), d.toFixed(0));
+}
+slow.sort((a, b) => b[0] - a[0]);
+console.log(tally, priced, (performance.now() - t0).toFixed(0), slow.slice(0, 6));
