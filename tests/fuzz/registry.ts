@@ -4,6 +4,7 @@ import { crankshaftCalls } from './calls/crankshaft.js';
 import { cylinderCalls } from './calls/cylinders.js';
 import { judgingCalls, measuringCalls } from './calls/measuring.js';
 import { oilCalls } from './calls/oil.js';
+import { planCalls } from './calls/plan.js';
 import { quantityCalls } from './calls/quantities.js';
 import { shelfCalls } from './calls/shelf.js';
 import { teachingCalls } from './calls/teaching.js';
@@ -21,6 +22,7 @@ export const registry: Readonly<Record<string, Calls>> = {
   ...bearingCalls,
   ...cylinderCalls,
   ...oilCalls,
+  ...planCalls,
   ...shelfCalls,
   ...teachingCalls,
 };

@@ -1,8 +1,9 @@
-import type { Length } from '../../quantities/dimensions.js';
+import { type Alike, alike, firsts } from './alike.js';
 import type { Batch, Draft, Housings, Shaft } from './draft.js';
 import type { Choice } from './fit-table.js';
-import { type Brief, kindsFor } from './formulate.js';
-import { packsFor } from './thrust.js';
+import { type Brief, boresKey, kindsFor, rodJournalsKey } from './formulate.js';
+import { type Pack, Pairs } from './pairs.js';
+import type { PricedWay, Stock } from './stock.js';
 
 /**
  * Crankshafts in blocks: each crankshaft of an engine takes one way for its
@@ -10,94 +11,88 @@ import { packsFor } from './thrust.js';
  * gets shells for every main and washers for its end play.
  */
 export function bottomEnds(draft: Draft, brief: Brief, batch: Batch): void {
-  const shafts = crankshafts(draft, brief, batch);
-  const housings = blocks(draft, brief, batch);
-  const choices = new Map<string, Choice>();
-  const gaps = new Map<string, Length>();
-  for (const [shaftKey, shaft] of shafts) {
-    for (const [housingKey, block] of housings) {
-      const bearings = mainBearings(brief, shaft, block);
-      const without = gapOf(brief, shaft, block);
-      if (bearings.some(({ shells }) => shells.length === 0)) continue;
-      const gap = without === undefined ? undefined : String(without);
-      const use = { use: 'shaft in housings', shaft: shaftKey, housings: housingKey, gap } as const;
+  const { stock } = brief;
+  const shafts = new Map(
+    kindsFor(stock.crankshafts, batch).flatMap((kind) =>
+      kind.ready.mains.map((way) => [shaftKey(kind, way), shaftOf(kind, way)] as const),
+    ),
+  );
+  const housings = new Map(
+    kindsFor(stock.blocks, batch).map((kind) => [housingsKey(kind), kind.ready] as const),
+  );
+  const pairs = new Pairs(brief, batch);
+  const same = alike(shafts, housings, (shaft, block) => pairs.of(shaft, block)?.key ?? '');
+  takeCrankshafts(draft, brief, batch, same.rows);
+  takeBlocks(draft, brief, batch, same.columns);
+  for (const shaft of firsts(same.rows)) {
+    for (const block of firsts(same.columns)) {
+      const pair = pairs.of(shafts.get(shaft) as Shaft, housings.get(block) as Housings);
+      if (pair === undefined) continue;
+      const use = { use: 'shaft in housings', shaft, housings: block, gap: pair.gap } as const;
       const variable = draft.count(batch, use);
-      draft.flow(batch, `shaft ${shaftKey}`, variable, -1);
-      draft.flow(batch, `housings ${housingKey}`, variable, -1);
-      for (const choice of bearings) {
-        choices.set(choice.key, choice);
-        draft.flow(batch, `shells ${choice.key}`, variable, 1);
-      }
-      if (without !== undefined && gap !== undefined) {
-        gaps.set(gap, without);
-        draft.flow(batch, `gap ${gap}`, variable, 1);
-      }
+      draft.flow(batch, `shaft ${shaft}`, variable, -1);
+      draft.flow(batch, `housings ${block}`, variable, -1);
+      for (const choice of pair.bearings) draft.flow(batch, `shells ${choice.key}`, variable, 1);
+      if (pair.gap !== undefined) draft.flow(batch, `gap ${pair.gap}`, variable, 1);
     }
   }
-  shellsFor(draft, brief, batch, choices.values());
-  for (const [gap, without] of gaps) washersFor(draft, brief, batch, gap, without);
+  shellsFor(draft, brief, batch, pairs.choices());
+  for (const [gap, packs] of pairs.gaps()) takeWashers(draft, batch, gap, packs);
 }
 
-function crankshafts(draft: Draft, brief: Brief, batch: Batch): ReadonlyMap<string, Shaft> {
-  const shafts = new Map<string, Shaft>();
+type CrankshaftKind = Stock['crankshafts'][number];
+type BlockKind = Stock['blocks'][number];
+
+function shaftOf({ ready }: CrankshaftKind, { step, sizes }: PricedWay): Shaft {
+  const { thrustWidth } = ready;
+  return { step, journals: sizes, ...(thrustWidth !== undefined && { thrustWidth }) };
+}
+
+const shaftKey = (kind: CrankshaftKind, way: PricedWay) => JSON.stringify(shaftOf(kind, way));
+
+const housingsKey = ({ ready, lacking }: BlockKind) =>
+  JSON.stringify([ready.housings, ready.thrustWidth, lacking]);
+
+function takeCrankshafts(draft: Draft, brief: Brief, batch: Batch, same: Alike): void {
   for (const [i, kind] of kindsFor(brief.stock.crankshafts, batch).entries()) {
-    const { mains, rods, thrustWidth } = kind.ready;
-    for (const way of mains) {
-      const shaft = {
-        step: way.step,
-        journals: way.sizes,
-        ...(thrustWidth !== undefined && { thrustWidth }),
-      };
-      const key = JSON.stringify(shaft);
-      shafts.set(key, shaft);
-      const variable = draft.take(batch, kind, { use: 'mains', kind, way, shaft: key }, way.cost);
+    for (const way of kind.ready.mains) {
+      const shaft = same.get(shaftKey(kind, way)) as string;
+      const variable = draft.take(batch, kind, { use: 'mains', kind, way, shaft }, way.cost);
       draft.engines.push([variable, 1]);
       draft.flow(batch, `crankshaft ${i}`, variable, 1);
-      draft.flow(batch, `shaft ${key}`, variable, 1);
+      draft.flow(batch, `shaft ${shaft}`, variable, 1);
     }
-    for (const way of rods) {
-      const key = JSON.stringify({ step: way.step, journals: way.sizes });
-      const variable = draft.count(batch, { use: 'rod journals', kind, way, shaft: key });
+    for (const way of kind.ready.rods) {
+      const shaft = rodJournalsKey(way);
+      const variable = draft.count(batch, { use: 'rod journals', kind, way, shaft });
       if (way.cost > 0) draft.cost.push([variable, way.cost]);
       draft.flow(batch, `crankshaft ${i}`, variable, -1);
-      draft.flow(batch, `rod journals ${key}`, variable, 1);
+      draft.flow(batch, `rod journals ${shaft}`, variable, 1);
     }
   }
-  return shafts;
 }
 
-function blocks(draft: Draft, brief: Brief, batch: Batch): ReadonlyMap<string, Housings> {
-  const all = new Map<string, Housings>();
+function takeBlocks(draft: Draft, brief: Brief, batch: Batch, same: Alike): void {
   for (const kind of kindsFor(brief.stock.blocks, batch)) {
-    const { bores, housings, thrustWidth } = kind.ready;
-    const block = { housings, ...(thrustWidth !== undefined && { thrustWidth }) };
-    const key = JSON.stringify([block, kind.lacking]);
-    all.set(key, block);
-    for (const way of bores) {
-      const boresKey = JSON.stringify({ step: way.step, sizes: way.sizes });
-      const use = { use: 'block', kind, way, housings: key, bores: boresKey } as const;
+    const housings = same.get(housingsKey(kind)) as string;
+    for (const way of kind.ready.bores) {
+      const bores = boresKey(way);
+      const use = { use: 'block', kind, way, housings, bores } as const;
       const variable = draft.take(batch, kind, use, way.cost);
       if (kind.mustBuild) draft.mustBuild.push([variable, 1]);
-      draft.flow(batch, `housings ${key}`, variable, 1);
-      draft.flow(batch, `pistons ${boresKey}`, variable, 1);
-      draft.flow(batch, `rings ${boresKey}`, variable, 1);
+      draft.flow(batch, `housings ${housings}`, variable, 1);
+      draft.flow(batch, `pistons ${bores}`, variable, 1);
+      draft.flow(batch, `rings ${bores}`, variable, 1);
     }
   }
-  return all;
 }
 
-function mainBearings({ fits, least }: Brief, shaft: Shaft, block: Housings): readonly Choice[] {
-  return shaft.journals.map((journal, i) =>
-    fits.choice('mains', shaft.step, journal, block.housings[i], least),
-  );
-}
-
-/** The end play without washers, where it is to be set and both widths are known. */
-function gapOf({ engine }: Brief, shaft: Shaft, block: Housings): Length | undefined {
-  if (engine.endPlay === undefined) return undefined;
-  if (shaft.thrustWidth === undefined || block.thrustWidth === undefined) return undefined;
-  // To the nanometre, so that gaps which are alike are one.
-  return (Math.round((shaft.thrustWidth - block.thrustWidth) * 1e9) / 1e9) as Length;
+function takeWashers(draft: Draft, batch: Batch, gap: string, packs: readonly Pack[]): void {
+  for (const pack of packs) {
+    const variable = draft.count(batch, { use: 'washers', gap, pack });
+    for (const kind of pack) draft.alsoTake(variable, kind);
+    draft.flow(batch, `gap ${gap}`, variable, -1);
+  }
 }
 
 /** One pair for every bearing, of the shells that fit it. */
@@ -115,28 +110,5 @@ export function shellsFor(
       const variable = draft.take(batch, kind, { use: 'shells', kind, choice: choice.key });
       draft.flow(batch, `shells ${choice.key}`, variable, -1);
     }
-  }
-}
-
-function washersFor(
-  draft: Draft,
-  { engine, stock }: Brief,
-  batch: Batch,
-  gap: string,
-  without: Length,
-): void {
-  const kinds = kindsFor(stock.thrustWashers, batch);
-  const there = kinds.filter(({ lacking }) => !lacking);
-  const packs = packsFor(
-    without,
-    there.map(({ ready }) => ready.thickness),
-    there.map(({ count }) => count),
-    engine.endPlay ?? {},
-  ).map((pack) => pack.flatMap((i) => there[i] ?? []));
-  const any = kinds.filter(({ lacking }) => lacking && without > (engine.endPlay?.min ?? 0));
-  for (const pack of [...packs, ...any.map((kind) => [kind])]) {
-    const variable = draft.count(batch, { use: 'washers', gap, pack });
-    for (const kind of pack) draft.alsoTake(variable, kind);
-    draft.flow(batch, `gap ${gap}`, variable, -1);
   }
 }

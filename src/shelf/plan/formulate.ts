@@ -6,7 +6,7 @@ import { rodsOnJournals } from './formulate-rods.js';
 import { topEnds } from './formulate-top.js';
 import type { Kind } from './kinds.js';
 import type { Row, Term } from './model.js';
-import type { Stock } from './stock.js';
+import type { PricedWay, Stock } from './stock.js';
 
 /** What a model is made of. */
 export interface Brief {
@@ -73,3 +73,9 @@ export function kindsFor<K extends Kind<unknown>>(
     (kind) => kind.interchange === undefined || kind.interchange.includes(interchange ?? ''),
   );
 }
+
+/** Rod journals by what they measure when they are done. */
+export const rodJournalsKey = ({ step, sizes }: PricedWay): string => JSON.stringify([step, sizes]);
+
+/** Bores by what they measure when they are done. */
+export const boresKey = ({ step, sizes }: PricedWay): string => JSON.stringify([step, sizes]);

@@ -94,7 +94,7 @@ export function fitStep({ bearings, cylinders, parts }: Build, wording: Wording)
       checks([
         ...bearings.map(
           ({ journal, housing, shells, undersize }) =>
-            `${journal} in ${housing.part}, ${housing.place}: ${shells} (${nameUndersize(undersize, wording)})`,
+            `${journal}: ${housing.part}, ${housing.place}, with ${shells} (${nameUndersize(undersize, wording)})`,
         ),
         ...cylinders.map(
           ({ bore, piston, oversize }) =>

@@ -4,15 +4,25 @@ import { describeSpan, type Wording } from '../../judging/describe.js';
 import type { Work } from '../shelf.js';
 import type { Job } from './triage-types.js';
 
-/** Each work as an order, and as something that is done. */
-const WORDS: { readonly [W in Work]: readonly [order: string, doing: string] } = {
-  'grind rod journals': ['grind rod journals', 'grinding rod journals'],
-  'grind main journals': ['grind main journals', 'grinding main journals'],
-  bore: ['bore and hone', 'boring and honing'],
-  sleeve: ['sleeve', 'sleeving'],
-  straighten: ['straighten', 'straightening'],
-  'resize housings': ['resize housings', 'resizing housings'],
-  'skim head': ['skim its face', 'skimming its face'],
+/** Each work as an order, as something that is done, and as what a part needs. */
+const WORDS: {
+  readonly [W in Work]: readonly [order: string, doing: string, need: string];
+} = {
+  'grind rod journals': [
+    'grind rod journals',
+    'grinding rod journals',
+    'its rod journals must be ground',
+  ],
+  'grind main journals': [
+    'grind main journals',
+    'grinding main journals',
+    'its main journals must be ground',
+  ],
+  bore: ['bore and hone', 'boring and honing', 'it must be bored'],
+  sleeve: ['sleeve', 'sleeving', 'it must be sleeved'],
+  straighten: ['straighten', 'straightening', 'it must be straightened'],
+  'resize housings': ['resize housings', 'resizing housings', 'its housings must be resized'],
+  'skim head': ['skim its face', 'skimming its face', 'its face must be skimmed'],
 };
 
 /** An order for the shop: `grind rod journals rod 1, rod 2 to 0.0200 in under, 1.6045 to 1.6050 in`. */
@@ -28,6 +38,11 @@ export function describeDoing(job: Job, wording: Wording): string {
 /** The work alone: `straightening`. */
 export function doing(work: Work): string {
   return WORDS[work][1];
+}
+
+/** What a part needs: `its housings must be resized`. */
+export function need(work: Work): string {
+  return WORDS[work][2];
 }
 
 function saying(verb: string, { work, places, step, to }: Job, wording: Wording): string {

@@ -4,7 +4,7 @@ import { describe, type Wording } from '../../judging/describe.js';
 import { journalWords } from '../describe-action.js';
 import { wordFor } from '../section-words.js';
 import type { Section } from '../shelf.js';
-import { doing } from './describe-job.js';
+import { doing, need } from './describe-job.js';
 import type { TriagedPart, TriageReason } from './triage-types.js';
 
 /** Says a reason in full: what was seen or judged, and what follows. */
@@ -81,7 +81,7 @@ function consequenceOf({ place, consequence }: FaultReason, section: Section): s
     case 'machine':
       return `${place ?? 'it'} must be ${section === 'blocks' ? 'bored' : 'ground'}`;
     case 'repair':
-      return `it needs ${doing(consequence.work)}`;
+      return need(consequence.work);
   }
 }
 

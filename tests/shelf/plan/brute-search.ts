@@ -28,24 +28,39 @@ interface Outcome {
 
 const costOf = ({ costs }: Outcome) => costs.reduce((sum, cost) => sum + cost, 0);
 
+/** An engine with what it comes to if it is the only one. */
+interface Candidate extends Omit<Builds, 'engines'> {
+  readonly engine: Engine;
+}
+
 /**
  * The best set of engines, at most one on each block and none taking what is
  * not there: most, then cheapest, then widest margin. Every set is tried but
- * those that contain one that cannot be built, or that is no better by itself
- * than the best found: more engines cost no less and have no wider a margin.
+ * those that cannot be better than the best found: engines together cost no
+ * less than one by one, and where they cost the same have no wider a margin.
  */
 export function search(request: Search): Builds {
   const { byBlock, atMost } = request;
+  const candidates = byBlock.map((engines) =>
+    engines.flatMap((engine): readonly Candidate[] => {
+      const alone = bestOutcome([engine], request);
+      return alone ? [{ engine, cost: costOf(alone), margin: alone.margin }] : [];
+    }),
+  );
+  for (const each of candidates)
+    each.sort((a, b) => a.cost - b.cost || (a.margin > b.margin ? -1 : 1));
   let best: Builds = { engines: 0, cost: 0, margin: Infinity };
   const go = (block: number, chosen: readonly Engine[], so: Builds) => {
     if (isBetter(so, best)) best = so;
     const most = Math.min(atMost, so.engines + byBlock.length - block);
-    if (most === so.engines || !isBetter({ ...so, engines: most }, best)) return;
-    for (const engine of byBlock[block] ?? []) {
+    const isHopeless = ({ cost, margin }: Omit<Builds, 'engines'>) =>
+      !isBetter({ engines: most, cost, margin }, best);
+    if (most === so.engines || isHopeless(so)) return;
+    for (const { engine, cost, margin } of candidates[block] ?? []) {
+      if (isHopeless({ cost: so.cost + cost, margin: Math.min(so.margin, margin) })) continue;
       const outcome = bestOutcome([...chosen, engine], request);
       if (outcome === undefined) continue;
-      const { margin } = outcome;
-      const next = { engines: so.engines + 1, cost: costOf(outcome), margin };
+      const next = { engines: so.engines + 1, cost: costOf(outcome), margin: outcome.margin };
       go(block + 1, [...chosen, engine], next);
     }
     go(block + 1, chosen, so);
@@ -72,6 +87,7 @@ function bestOutcome(
       outcomes.flatMap((one) => shared.map((other) => added(one, other))),
       mostPerEngine,
     );
+    if (outcomes.length === 0) return undefined;
   }
   return outcomes.reduce<Outcome | undefined>(
     (best, each) => (best === undefined || isBetterOutcome(each, best) ? each : best),

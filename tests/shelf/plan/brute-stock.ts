@@ -44,7 +44,7 @@ export function ofGroup(stock: Stock, group: string): Stock {
 }
 
 /** The way that takes one from a bin. */
-export const taking = ({ id, part, price }: Bin): Way => ({
+export const taking = ({ id, price }: Bin): Way => ({
   takes: [id],
   cost: price,
   margin: Infinity,

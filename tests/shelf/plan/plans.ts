@@ -45,7 +45,7 @@ const main = (journal: string): BuildBearing => ({
   finding: found('oil clearance', inch(0.0021), 0.0015, 0.003, thumb),
 });
 
-/** Bored 20 over: 3.0200 - 2.9965 less 0.02 … */
+/** Bored 20 over: 3.0200 - 3.0167 … 3.0205 - 3.0167. */
 const cylinder = (n: number): BuildCylinder => ({
   bore: `cylinder ${n}`,
   boreSize: inches(3.02, 3.0205),
@@ -193,3 +193,16 @@ export const noEngine: Plan = {
   },
   cannotBuild: ['block D'],
 };
+
+/** The fields that hold what a person has named. */
+const NAMED =
+  /^(name|from|part|place|journal|shells|bore|piston|shop|shelf|engine|interchange|by)$/;
+
+/** A plan in which every name begins with this one. */
+export function renamed(plan: Plan, name: string): Plan {
+  const anew = (old: string) => `${name} ${old}`;
+  return JSON.parse(JSON.stringify(plan), (key, value: unknown) => {
+    if (/^(places|washers|cannotBuild)$/.test(key)) return (value as string[]).map(anew);
+    return NAMED.test(key) && typeof value === 'string' ? anew(value) : value;
+  });
+}

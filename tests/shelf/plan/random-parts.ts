@@ -27,13 +27,16 @@ export interface Draw {
   readonly engine: EngineKind;
   /** The steps that most parts of the shed are of, in grains. */
   readonly usual: { readonly rods: number; readonly mains: number; readonly bores: number };
+  /** How many of its parts in a hundred are of any step, and how many are worn or damaged. */
+  readonly strays: number;
+  readonly worn: number;
   /** Whether parts belong to interchange groups. */
   readonly grouped: boolean;
 }
 
 /** The usual step, or now and then another. */
-const someStep = ({ dice, usual }: Draw, of: keyof Draw['usual']) =>
-  dice.percent(70) ? usual[of] : STEP * dice.from(0, 2);
+const someStep = ({ dice, usual, strays }: Draw, of: keyof Draw['usual']) =>
+  dice.percent(strays) ? STEP * dice.from(0, 2) : usual[of];
 
 /** Draws a part of every section. */
 export const randomPart: {
@@ -51,7 +54,7 @@ export const randomPart: {
 };
 
 /** What any part may have. */
-function anyPart({ dice, grouped, engine }: Draw, section: Section, name: string) {
+function anyPart({ dice, grouped, worn, engine }: Draw, section: Section, name: string) {
   const faults = faultsOf(section).filter((fault) => fault !== 'spun' || engine.mains > 0);
   return defined({
     name,
@@ -59,19 +62,19 @@ function anyPart({ dice, grouped, engine }: Draw, section: Section, name: string
       grouped && dice.percent(50)
         ? dice.oneOf([['early'], ['late'], ['early', 'late']] as const)
         : undefined,
-    faults: dice.percent(6) ? [dice.oneOf(faults)] : undefined,
+    faults: dice.percent(worn / 6) ? [dice.oneOf(faults)] : undefined,
   });
 }
 
-const surfaceFault = (dice: Dice): readonly Fault[] | undefined =>
-  dice.percent(5) ? [dice.oneOf(['scored', 'pitted'] as const)] : undefined;
+const surfaceFault = ({ dice, worn }: Draw): readonly Fault[] | undefined =>
+  dice.percent(worn / 8) ? [dice.oneOf(['scored', 'pitted'] as const)] : undefined;
 
 const places = (count: number) => Array.from({ length: count }, (_, i) => i + 1);
 
 function randomBlock(draw: Draw, name: string): BlockPart {
   const { dice, ruler, engine } = draw;
   const step = someStep(draw, 'bores');
-  const worn = dice.percent(35);
+  const worn = dice.percent(draw.worn);
   const hasWalls = dice.percent(30);
   return defined({
     ...anyPart(draw, 'blocks', name),
@@ -85,7 +88,7 @@ function randomBlock(draw: Draw, name: string): BlockPart {
           taper: dice.from(0, 3),
         }),
         wall: hasWalls ? ruler.length(SIZES.leastWall + dice.from(30, 200)) : undefined,
-        faults: surfaceFault(dice),
+        faults: surfaceFault(draw),
       });
     }),
     mainHousings: engine.mains > 0 ? randomHousings(draw, 'mains', engine.mains) : undefined,
@@ -94,7 +97,7 @@ function randomBlock(draw: Draw, name: string): BlockPart {
 }
 
 function randomWidth({ dice, ruler }: Draw, width: number): Length | undefined {
-  return dice.percent(80) ? ruler.length(width + dice.from(-25, 25)) : undefined;
+  return dice.percent(80) ? ruler.length(width + dice.from(-15, 15)) : undefined;
 }
 
 /** Housings, mostly within their limits. */
@@ -133,7 +136,7 @@ function randomJournals(
 ): readonly JournalPlace[] {
   const { dice, ruler } = draw;
   const step = someStep(draw, kind);
-  const worn = dice.percent(35);
+  const worn = dice.percent(draw.worn);
   return places(count).map((i) => {
     const bad = worn && dice.percent(70);
     const fresh = SIZES[kind].journal[1] - step;
@@ -145,7 +148,7 @@ function randomJournals(
         taper: dice.from(0, 2),
       }),
       runout: dice.percent(30) ? ruler.length(dice.from(0, 15)) : undefined,
-      faults: surfaceFault(dice),
+      faults: surfaceFault(draw),
     });
   });
 }
@@ -196,7 +199,7 @@ function randomShells(draw: Draw, name: string): ShellPart {
     fits,
     undersize: ruler.length(step),
     wall: about(ruler, dice, SIZES[fits].wall + step / 2 + dice.from(-3, 3)),
-    pairs: dice.from(1, 5),
+    pairs: dice.from(1, 6),
   };
 }
 
@@ -215,7 +218,7 @@ function randomHead(draw: Draw, name: string): HeadPart {
   return defined({
     ...anyPart(draw, 'heads', name),
     flatness: dice.percent(60) ? ruler.length(dice.from(5, SIZES.flatness + 10)) : undefined,
-    guideBore: dice.percent(60) ? about(ruler, dice, SIZES.guide + dice.from(-3, 4)) : undefined,
+    guideBore: dice.percent(60) ? about(ruler, dice, SIZES.guide + dice.from(-2, 3)) : undefined,
   });
 }
 
@@ -224,6 +227,6 @@ function randomValves(draw: Draw, name: string): ValveSetPart {
   return defined({
     ...anyPart(draw, 'valveSets', name),
     count: dice.percent(15) ? 2 : undefined,
-    stem: dice.percent(60) ? about(ruler, dice, SIZES.stem + dice.from(-3, 3)) : undefined,
+    stem: dice.percent(60) ? about(ruler, dice, SIZES.stem + dice.from(-2, 2)) : undefined,
   });
 }

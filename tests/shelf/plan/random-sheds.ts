@@ -49,9 +49,11 @@ export function randomShed(seed: number): Shelf {
     ruler,
     engine: randomEngine(dice, ruler),
     usual: { rods: step(), mains: step(), bores: step() },
+    strays: dice.oneOf([5, 20, 50]),
+    worn: dice.oneOf([10, 35, 60]),
     grouped: dice.percent(20),
   };
-  const donors = dice.oneOf([1, 2, 2, 3]);
+  const donors = dice.oneOf([1, 2, 2, 3, 3]);
   const parts = SECTIONS.map((section) => [
     section,
     Array.from({ length: howMany(draw, section, donors) }, (_, i) =>
@@ -64,18 +66,18 @@ export function randomShed(seed: number): Shelf {
     units: ruler.units,
     engine: draw.engine,
     ...(Object.fromEntries(parts) as Parts),
-    ...(dice.percent(85) && { machining: randomMachining(dice) }),
+    ...(dice.percent(90) && { machining: randomMachining(dice) }),
     ...(dice.percent(50) && { toBuy: randomOffers(draw) }),
   };
 }
 
 function howMany({ dice, engine }: Draw, section: Section, donors: number): number {
-  const some = () => Math.min(3, dice.from(donors, donors + 1));
+  const some = () => Math.min(4, dice.from(donors, donors + 1));
   switch (section) {
     case 'rods':
-      return Math.min(4, donors * engine.cylinders);
+      return Math.min(6, donors * engine.cylinders);
     case 'shells':
-      return dice.from(2 * donors, 2 * donors + 2);
+      return dice.from(2 * donors, 2 * donors + 3);
     case 'thrustWashers':
       return engine.endPlay ? dice.from(1, 3) : 0;
     case 'heads':
