@@ -1,33 +1,38 @@
 /** What `--help` prints. */
 export const HELP = `crankwright - from micrometer readings to what to do with an engine
 
-  crankwright report FILE   an inspection sheet, or a shelf of parts: what to do, and why
-  crankwright plan FILE     a shelf of parts: the most engines it makes, for the least money
-  crankwright schema sheet  the JSON Schema of an inspection sheet; schema shelf: of a shelf
+  crankwright report FILE   an inspection sheet, or a shelf of parts: what to do
+                            with each, and why
+  crankwright plan FILE     a shelf of parts: the most engines it makes, for the
+                            least money
+  crankwright schema WHICH  the JSON Schema of a sheet or a shelf, for an editor
 
 FILE is JSON. Without it, or where it is -, it is read from standard input.
+WHICH is sheet or shelf.
 
 Options of report and plan
   --units inch|metric       units to print in; by default those of the file
-  --json                    print the result as data, in SI units, for other programs
+  --json                    print the result as data, in SI units
   --readings FILE           CSV of readings that joins a shelf:
                             part, feature, station, angle, reading
 
 Options of plan
-  --build-sheet             print the sheet for the bench instead: text, a page for each engine
+  --build-sheet             print the sheet for the bench instead, as plain text
+                            with a form feed before every engine
   --markdown                print the build sheet as Markdown
   --at-most N               build at most N engines
   --no-buying               buy nothing
-  --most-per-engine PRICE   the most that one engine may cost, e.g. "400 EUR"
+  --most-per-engine PRICE   the most that any one engine may cost: "400 EUR"
   --reserve NAME            keep a part back; may be given several times
-  --must-build NAME         build this block in any case; may be given several times
-  --time-limit SECONDS      stop after so long, with the best plan there is by then
+  --must-build NAME         build this block if it can be; several times, too
+  --time-limit SECONDS      stop after so long, with the best plan found by then
 
-  --help, --version
+  -h, --help                print this
+  --version                 print the version
 
 Exit codes
   0  done
-  1  the file has mistakes, or cannot be read; each mistake is named with its place
+  1  the file has mistakes, each named with its place, or it cannot be read
   2  the command is wrong
-  3  a plan was printed that is not proven to be the best: the time was up
+  3  the plan that was printed is not proven to be the best: the time was up
 `;

@@ -11,7 +11,7 @@ export interface ProgressLine {
   readonly erase: () => void;
 }
 
-export function progressLine(io: Io): ProgressLine {
+export function progressLine(io: Pick<Io, 'complain' | 'complaintsAreOnTerminal'>): ProgressLine {
   let shown = '';
   return {
     show: ({ stage, elapsed }) => {

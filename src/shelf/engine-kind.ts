@@ -8,7 +8,7 @@ export interface EngineKind {
   readonly name: string;
   /** How many cylinders it has, and so rods and pistons [-]. */
   readonly cylinders: number;
-  /** How many rods run on one journal: 1, or 2 as in most V engines; by default 1 [-]. */
+  /** How many rods run on one journal: 1, or 2 as in most V engines; by default 1. */
   readonly rodsPerJournal?: 1 | 2;
   /** How many main bearings with shells it has; 0 where the crankshaft runs in rolling bearings [-]. */
   readonly mains: number;

@@ -1,3 +1,4 @@
+import type { RebuildInputError } from '../quantities/error.js';
 import { bareSteps, stepsIn } from './checks/bare-steps.js';
 import { contradictions, type SoundSheet } from './contradictions.js';
 import { type Given, givenIn, isObject, rawItems, readSections } from './read-sections.js';

@@ -1,3 +1,4 @@
+import type { RebuildInputError } from '../quantities/error.js';
 import { bareSteps, stepsIn } from './checks/bare-steps.js';
 import { problemsFrom, where } from './checks/check.js';
 import { bearingChecks } from './checks/shelf-bearings.js';

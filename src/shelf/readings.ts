@@ -43,6 +43,9 @@ interface Feature extends Measurement {
   readonly holder: Record<string, unknown>;
 }
 
+/** As many mistakes as the message of an error lists. */
+const MOST_QUESTIONS = 50;
+
 class Join {
   /** A copy of the file down to the places of its parts. */
   readonly given: Given;
@@ -51,8 +54,6 @@ class Join {
   readonly #lines = new Map<string, string>();
   readonly #parts = new Map<string, RawPart>();
   readonly #features = new Map<string, ReadonlyMap<string, Feature>>();
-  /** Questions that were looked for, by name. */
-  readonly #questions = new Map<string, string | undefined>();
 
   constructor(file: Given) {
     const { toBuy } = file;
@@ -74,9 +75,9 @@ class Join {
     const feature = features.get(row.feature);
     if (feature === undefined) {
       const known = [...features.keys()];
-      const there = known.length === 0 ? 'nothing that is measured' : known.join(', ');
       const question = this.#question(row.feature, known);
-      this.#refuse(row, 'feature', `is not of "${row.part}"${question}; it has ${there}`);
+      const all = `it has ${known.join(', ') || 'nothing that is measured'}`;
+      this.#refuse(row, 'feature', `is not of "${row.part}"${question || ';'} ${all}`);
       return;
     }
     if (feature.holds === 'readings') this.#addReading(row, feature);
@@ -122,7 +123,7 @@ class Join {
       this.#refuse(
         row,
         'reading',
-        `is the second of "${row.feature}", after ${mine}; give their mean`,
+        `is the second reading of "${row.feature}", after ${mine}; give their mean`,
       );
     }
   }
@@ -146,10 +147,10 @@ class Join {
     return features;
   }
 
+  /** Asks whether a known name was meant; of the first mistakes only, as looking for it takes long. */
   #question(name: string, known: readonly string[]): string {
-    const key = JSON.stringify([name, known.length]);
-    if (!this.#questions.has(key)) this.#questions.set(key, didYouMean(name, known));
-    const question = this.#questions.get(key);
+    if (this.problems.length >= MOST_QUESTIONS) return '';
+    const question = didYouMean(name, known);
     return question === undefined ? '' : `; ${question}`;
   }
 

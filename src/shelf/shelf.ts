@@ -88,7 +88,7 @@ export interface Part {
 
 /** A part that there may be several of, all alike. */
 export interface Counted {
-  /** How many there are, all alike; by default 1 [-]. */
+  /** How many there are, all alike; by default 1. */
   readonly count?: number;
 }
 

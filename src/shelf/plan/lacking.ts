@@ -4,7 +4,7 @@ import type { Span } from '../../judging/limits.js';
 import { withStandard } from '../../measuring/size-steps.js';
 import type { Length } from '../../quantities/dimensions.js';
 import type { EngineKind } from '../engine-kind.js';
-import type { Section, Shelf } from '../shelf.js';
+import { SECTIONS, type Section, type Shelf } from '../shelf.js';
 import type { Batch } from './draft.js';
 import { FitTable } from './fit-table.js';
 import { formulate } from './formulate.js';
@@ -76,7 +76,10 @@ export function lackingFor(
     parts.set(kind, (parts.get(kind) ?? 0) + sumOf([term], values));
   }
   return {
-    lacks: [...parts].flatMap(([kind, count]) => (count > 0 ? [lackingPart(kind, count)] : [])),
+    lacks: [...parts]
+      .filter(([, count]) => count > 0)
+      .map(([kind, count]) => lackingPart(kind, count))
+      .sort((a, b) => SECTIONS.indexOf(a.section) - SECTIONS.indexOf(b.section)),
   };
 }
 

@@ -8,7 +8,7 @@ import type { Job } from '../triage/triage-types.js';
 
 /** What `planBuilds` is to heed. */
 export interface PlanOptions {
-  /** Build at most so many engines; by default as many as there are [-]. */
+  /** Build at most so many engines; by default as many as there are. */
   readonly atMost?: number;
   /** Whether parts may be bought; by default they may. */
   readonly buying?: boolean;
@@ -82,7 +82,7 @@ export type Proof =
       readonly kind: 'time limit';
       /** The stage that was not. */
       readonly stage: PlanStage;
-      /** What the plan reaches there: engines, cost, or margin [m]. */
+      /** What the plan reaches there: engines, money, or a margin in metres. */
       readonly found: number;
       /** What no plan can better there, in the same terms, as far as was proven. */
       readonly bound: number;
@@ -147,7 +147,12 @@ export interface BuildBearing {
   /** Undersize of the journal and its shells [m]. */
   readonly undersize: Length;
   /** The part that the housing is in, and the housing. */
-  readonly housing: { readonly part: string; readonly place: string };
+  readonly housing: {
+    /** Block, rod or set of rods. */
+    readonly part: string;
+    /** Which housing of it. */
+    readonly place: string;
+  };
   /** Size of the housing when it is done [m]. */
   readonly housingBore: Span<Length>;
   /** The shells, by name. */

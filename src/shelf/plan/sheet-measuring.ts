@@ -1,12 +1,11 @@
 import { nameUndersize } from '../../crankshaft/describe-grind-plan.js';
 import { nameOversize } from '../../cylinders/describe-bore-plan.js';
 import { noteOf, type Wording } from '../../judging/describe.js';
-import type { Finding } from '../../judging/judge.js';
 import type { Limits } from '../../judging/limits.js';
 import type { BasedLimits } from '../../judging/own-limits.js';
 import type { Length } from '../../quantities/dimensions.js';
 import { limitsNumber, spanNumber } from './describe-build.js';
-import type { Build, BuildBearing, BuildCylinder } from './plan-types.js';
+import type { Build, BuildCylinder } from './plan-types.js';
 import {
   type Block,
   blank,
@@ -17,6 +16,7 @@ import {
   type Step,
   table,
 } from './sheet-blocks.js';
+import { boreLimits, housingLimits, journalLimits } from './size-limits.js';
 
 /** Every journal, housing and bore: what it should measure, and what it may for its clearance to be right. */
 export function measureStep(build: Build, wording: Wording): Step {
@@ -42,7 +42,7 @@ export function measureStep(build: Build, wording: Wording): Step {
           `${shaft}, ${journal}`,
           spanNumber(journalSize, wording),
           blank,
-          ...allowed(finding, journalMay(bearing, finding.limits), wording),
+          ...allowed(finding, journalLimits(bearing, finding.limits), wording),
         ]),
       ),
       caution(
@@ -53,7 +53,7 @@ export function measureStep(build: Build, wording: Wording): Step {
           `${housing.part}, ${housing.place}`,
           spanNumber(housingBore, wording),
           blank,
-          ...allowed(finding, housingMay(bearing, finding.limits), wording),
+          ...allowed(finding, housingLimits(bearing, finding.limits), wording),
         ]),
       ),
       paragraph('Bores, at the top, the middle and the bottom of the ring travel and on two axes:'),
@@ -63,7 +63,7 @@ export function measureStep(build: Build, wording: Wording): Step {
           spanNumber(boreSize, wording),
           blank,
           ...(finding
-            ? allowed(finding, boreMay(pistonSize, finding.limits), wording)
+            ? allowed(finding, boreLimits(pistonSize, finding.limits), wording)
             : NOT_JUDGED),
         ]),
       ),
@@ -146,40 +146,3 @@ export function allowed(
 ): readonly [limits: string, by: string] {
   return [limitsNumber(limits, wording), `${basis.kind} ${noteOf(basis, wording)}`];
 }
-
-type Allowed = Finding<'length'>['limits'];
-
-/** Journals between which the oil clearance is right at both ends of the other sizes. */
-function journalMay(
-  { housingBore, wall }: Pick<BuildBearing, 'housingBore' | 'wall'>,
-  { min, max }: Allowed,
-): Limits<Length> {
-  return limitsOf(
-    max === undefined ? undefined : housingBore.max - 2 * wall.min - max,
-    min === undefined ? undefined : housingBore.min - 2 * wall.max - min,
-  );
-}
-
-/** Housings between which it is. */
-function housingMay(
-  { journalSize, wall }: Pick<BuildBearing, 'journalSize' | 'wall'>,
-  { min, max }: Allowed,
-): Limits<Length> {
-  return limitsOf(
-    min === undefined ? undefined : journalSize.max + 2 * wall.max + min,
-    max === undefined ? undefined : journalSize.min + 2 * wall.min + max,
-  );
-}
-
-/** Bores between which the piston clearance is right at both ends of the piston's size. */
-function boreMay(piston: BuildCylinder['pistonSize'], { min, max }: Allowed): Limits<Length> {
-  return limitsOf(
-    min === undefined ? undefined : piston.max + min,
-    max === undefined ? undefined : piston.min + max,
-  );
-}
-
-const limitsOf = (min: number | undefined, max: number | undefined): Limits<Length> => ({
-  ...(min !== undefined && { min: min as Length }),
-  ...(max !== undefined && { max: max as Length }),
-});

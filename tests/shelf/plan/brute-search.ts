@@ -74,59 +74,75 @@ const isBetter = (a: Builds, b: Builds) =>
   (a.engines === b.engines && (a.cost < b.cost || (a.cost === b.cost && a.margin > b.margin)));
 
 /** The best that some engines come to together; undefined if they cannot be built together. */
-function bestOutcome(
-  engines: readonly Engine[],
-  { counts, mostPerEngine }: Search,
-): Outcome | undefined {
+function bestOutcome(engines: readonly Engine[], request: Search): Outcome | undefined {
+  const { counts, mostPerEngine } = request;
   let outcomes: readonly Outcome[] = [{ costs: engines.map(() => 0), margin: Infinity }];
   const layers = engines[0]?.length ?? 0;
-  for (let layer = 0; layer < layers; layer++) {
-    const choices = engines.map((engine) => engine[layer] ?? []);
-    const shared = worthKeeping(sharedOut(choices, [...counts]), mostPerEngine);
-    outcomes = worthKeeping(
-      outcomes.flatMap((one) => shared.map((other) => added(one, other))),
-      mostPerEngine,
+  for (let layer = 0; layer < layers && outcomes.length > 0; layer++) {
+    const shared = worthKeeping(mostPerEngine);
+    shareOut(
+      engines.map((engine) => engine[layer] ?? []),
+      [...counts],
+      shared,
     );
-    if (outcomes.length === 0) return undefined;
+    const kept = worthKeeping(mostPerEngine);
+    for (const one of outcomes) for (const other of shared.all()) kept.add(added(one, other));
+    outcomes = kept.all();
   }
-  return outcomes.reduce<Outcome | undefined>(
-    (best, each) => (best === undefined || isBetterOutcome(each, best) ? each : best),
-    undefined,
-  );
+  const best = worthKeeping(Infinity);
+  outcomes.forEach(best.add);
+  return best.all()[0];
 }
 
-/** Every choice of one way for each engine that takes no more than is left. */
-function sharedOut(choices: readonly (readonly Way[])[], left: number[]): readonly Outcome[] {
-  const [first, ...rest] = choices;
-  if (first === undefined) return [{ costs: [], margin: Infinity }];
-  return first.flatMap((way) => {
-    const change = (by: number) => {
-      for (const id of way.takes) left[id] = (left[id] ?? 0) + by;
-    };
-    change(-1);
-    const enough = way.takes.every((id) => (left[id] ?? 0) >= 0);
-    const outcomes = enough ? sharedOut(rest, left) : [];
-    change(1);
-    return outcomes.map(({ costs, margin }) => ({
-      costs: [way.cost, ...costs],
-      margin: Math.min(way.margin, margin),
-    }));
-  });
+/** Adds every choice of one way for each engine that takes no more than is left. */
+function shareOut(
+  choices: readonly (readonly Way[])[],
+  left: number[],
+  kept: Kept,
+  so: Outcome = { costs: [], margin: Infinity },
+): void {
+  const ways = choices[so.costs.length];
+  if (ways === undefined) {
+    kept.add(so);
+    return;
+  }
+  for (const { takes, cost, margin } of ways) {
+    const next = { costs: [...so.costs, cost], margin: Math.min(so.margin, margin) };
+    if (kept.isHopeless(next)) continue;
+    for (const id of takes) left[id] = (left[id] ?? 0) - 1;
+    if (takes.every((id) => (left[id] ?? 0) >= 0)) shareOut(choices, left, kept, next);
+    for (const id of takes) left[id] = (left[id] ?? 0) + 1;
+  }
+}
+
+/** The outcomes that can be part of the best. */
+interface Kept {
+  readonly add: (outcome: Outcome) => void;
+  readonly isHopeless: (outcome: Outcome) => boolean;
+  readonly all: () => readonly Outcome[];
 }
 
 /**
- * Where nothing limits the cost of one engine, only the best outcome can be part
- * of the best; otherwise the widest for every spread of the cost within the limit.
+ * Where nothing limits the cost of one engine, only the best can be part of the
+ * best; otherwise the widest for every spread of the cost that is within the limit.
  */
-function worthKeeping(outcomes: readonly Outcome[], mostPerEngine: number): readonly Outcome[] {
+function worthKeeping(mostPerEngine: number): Kept {
   const best = new Map<string, Outcome>();
-  for (const outcome of outcomes) {
-    if (outcome.costs.some((cost) => cost > mostPerEngine)) continue;
-    const key = mostPerEngine === Infinity ? '' : outcome.costs.join();
-    const other = best.get(key);
-    if (other === undefined || isBetterOutcome(outcome, other)) best.set(key, outcome);
-  }
-  return [...best.values()];
+  const keyOf = ({ costs }: Outcome) => (mostPerEngine === Infinity ? '' : costs.join());
+  const isHopeless = (outcome: Outcome) => {
+    const other = best.get(keyOf(outcome));
+    return (
+      outcome.costs.some((cost) => cost > mostPerEngine) ||
+      (other !== undefined && !isBetterOutcome(outcome, other))
+    );
+  };
+  return {
+    isHopeless,
+    add: (outcome) => {
+      if (!isHopeless(outcome)) best.set(keyOf(outcome), outcome);
+    },
+    all: () => [...best.values()],
+  };
 }
 
 const added = (a: Outcome, b: Outcome): Outcome => ({

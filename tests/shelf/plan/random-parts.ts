@@ -97,7 +97,7 @@ function randomBlock(draw: Draw, name: string): BlockPart {
 }
 
 function randomWidth({ dice, ruler }: Draw, width: number): Length | undefined {
-  return dice.percent(80) ? ruler.length(width + dice.from(-15, 15)) : undefined;
+  return dice.percent(80) ? ruler.length(width + dice.from(-12, 12)) : undefined;
 }
 
 /** Housings, mostly within their limits. */
@@ -198,7 +198,7 @@ function randomShells(draw: Draw, name: string): ShellPart {
     ...anyPart(draw, 'shells', name),
     fits,
     undersize: ruler.length(step),
-    wall: about(ruler, dice, SIZES[fits].wall + step / 2 + dice.from(-3, 3)),
+    wall: about(ruler, dice, SIZES[fits].wall + step / 2 + dice.from(-2, 2)),
     pairs: dice.from(1, 6),
   };
 }
@@ -209,7 +209,7 @@ function randomWashers(draw: Draw, name: string): ThrustWasherPart {
   return defined({
     ...anyPart(draw, 'thrustWashers', name),
     count: dice.percent(80) ? dice.from(2, 4) : undefined,
-    thickness: ruler.length(thin ? dice.from(10, 40) : SIZES.thrust.washer + dice.from(-20, 20)),
+    thickness: ruler.length(thin ? dice.from(10, 40) : SIZES.thrust.washer + dice.from(-12, 12)),
   });
 }
 

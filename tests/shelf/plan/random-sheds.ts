@@ -53,7 +53,7 @@ export function randomShed(seed: number): Shelf {
     worn: dice.oneOf([10, 35, 60]),
     grouped: dice.percent(20),
   };
-  const donors = dice.oneOf([1, 2, 2, 3, 3]);
+  const donors = dice.oneOf([1, 2, 3, 3, 3]);
   const parts = SECTIONS.map((section) => [
     section,
     Array.from({ length: howMany(draw, section, donors) }, (_, i) =>
@@ -72,12 +72,15 @@ export function randomShed(seed: number): Shelf {
 }
 
 function howMany({ dice, engine }: Draw, section: Section, donors: number): number {
-  const some = () => Math.min(4, dice.from(donors, donors + 1));
+  const some = () => dice.from(donors, donors + 1);
   switch (section) {
+    case 'blocks':
+    case 'crankshafts':
+      return Math.min(3, some());
     case 'rods':
       return Math.min(6, donors * engine.cylinders);
     case 'shells':
-      return dice.from(2 * donors, 2 * donors + 3);
+      return dice.from(2 * donors + 1, 2 * donors + 4);
     case 'thrustWashers':
       return engine.endPlay ? dice.from(1, 3) : 0;
     case 'heads':

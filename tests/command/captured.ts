@@ -1,0 +1,40 @@
+import { readFile } from 'node:fs/promises';
+import type { Io } from '../../src/command/io.js';
+import { run } from '../../src/command/run.js';
+import { root } from '../support/repo.js';
+
+/** What became of a command. */
+export interface Captured {
+  readonly code: number;
+  /** What it printed. */
+  readonly out: string;
+  /** What it complained of. */
+  readonly err: string;
+}
+
+/** Runs a command in the root of the repository, with files and standard input as given. */
+export async function captured(
+  argv: readonly string[],
+  {
+    files = {},
+    input,
+    ...io
+  }: Partial<Io> & { files?: Readonly<Record<string, string>>; input?: string } = {},
+): Promise<Captured> {
+  let [out, err] = ['', ''];
+  const code = await run(argv, {
+    readFile: async (path) => files[path] ?? readFile(`${root}/${path}`, 'utf8'),
+    readInput: async () => input ?? '',
+    inputIsTerminal: input === undefined,
+    print: (text) => {
+      out += text;
+    },
+    complain: (text) => {
+      err += text;
+    },
+    complaintsAreOnTerminal: false,
+    version: '1.2.3',
+    ...io,
+  });
+  return { code, out, err };
+}

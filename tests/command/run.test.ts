@@ -1,0 +1,252 @@
+import { second } from 'crankwright';
+import {
+  buildSheet,
+  inspect,
+  planBuilds,
+  planReport,
+  readSheet,
+  readShelf,
+  report,
+  sheetSchema,
+  shelfSchema,
+  triageReport,
+} from 'crankwright/shelf';
+import { describe, expect, it } from 'vitest';
+import { progressLine } from '../../src/command/progress.js';
+import { exampleText } from '../shelf/sheets.js';
+import { plainShelf, spoiltShelf } from '../shelf/shelves.js';
+import { captured } from './captured.js';
+
+const shelfText = JSON.stringify(plainShelf());
+const shelf = readShelf(shelfText);
+const files = { 'shed.json': shelfText };
+const done = (out: string) => ({ code: 0, out, err: '' });
+
+describe('crankwright report', () => {
+  it('reports on an inspection sheet', async () => {
+    const expected = report(inspect(readSheet(exampleText('inch'))));
+    expect(await captured(['report', 'examples/pump-set-inch.json'])).toEqual(done(expected));
+  });
+
+  it('reports on a shelf', async () => {
+    expect(await captured(['report', 'shed.json'], { files })).toEqual(
+      done(triageReport(inspect(shelf))),
+    );
+  });
+
+  it('reads standard input where no file or a dash is named', async () => {
+    const expected = done(triageReport(inspect(shelf)));
+    expect(await captured(['report'], { input: shelfText })).toEqual(expected);
+    expect(await captured(['report', '-'], { input: `\uFEFF${shelfText}` })).toEqual(expected);
+  });
+
+  it('prints in the units asked for, and data without any', async () => {
+    const metric = await captured(['report', 'shed.json', '--units', 'metric'], { files });
+    expect(metric.out).toBe(triageReport(inspect(shelf), { units: 'metric' }));
+    const sheet = await captured(['report', '--units=metric', 'examples/pump-set-inch.json']);
+    expect(sheet.out).toContain('40.500 to 40.513 mm');
+    const json = await captured(['report', 'shed.json', '--json'], { files });
+    expect(JSON.parse(json.out)).toEqual(inspect(shelf));
+    const sheetJson = await captured(['report', 'examples/pump-set-inch.json', '--json']);
+    expect(JSON.parse(sheetJson.out)).toEqual(inspect(readSheet(exampleText('inch'))));
+  });
+
+  it('joins readings to a shelf, and to nothing else', async () => {
+    const shed = 'examples/pump-set-shed.json';
+    const readings = ['--readings', 'examples/pump-set-shed-readings.csv'];
+    expect((await captured(['report', shed, ...readings])).code).toBe(0);
+    const wrong = await captured(['report', 'examples/pump-set-inch.json', ...readings]);
+    expect(wrong).toEqual({ code: 2, out: '', err: expect.stringContaining('joins a shelf') });
+  });
+
+  it('names every mistake in the file', async () => {
+    const bad = JSON.stringify(
+      spoiltShelf({ 'blocks[0].name': undefined, 'shells[1].undersize': '11 nuts' }),
+    );
+    const { code, out, err } = await captured(['report'], { input: bad });
+    expect([code, out]).toEqual([1, '']);
+    expect(err).toContain('blocks[0].name: ');
+    expect(err).toContain('shells[1].undersize: ');
+    const noJson = await captured(['report'], { input: 'version: 1' });
+    expect([noJson.code, noJson.err]).toEqual([1, expect.stringContaining('is not JSON')]);
+    expect((await captured(['report'], { input: '[1]' })).code).toBe(1);
+    expect((await captured(['report'], { input: '' })).code).toBe(1);
+  });
+
+  it('says why a file cannot be read', async () => {
+    const reasons = {
+      'nowhere.json': 'there is no such file',
+      examples: 'it is a folder',
+    };
+    for (const [file, reason] of Object.entries(reasons)) {
+      expect(await captured(['report', file])).toEqual({
+        code: 1,
+        out: '',
+        err: `crankwright: ${file}: ${reason}\n`,
+      });
+    }
+    const broken = await captured(['report', 'x'], {
+      readFile: () => Promise.reject(new Error('the disk is on fire')),
+    });
+    expect(broken.err).toBe('crankwright: x: it cannot be read: the disk is on fire\n');
+  });
+});
+
+describe('crankwright plan', () => {
+  it('prints the plan, its data or the build sheet', async () => {
+    const plan = await planBuilds(shelf);
+    const printed = async (...options: readonly string[]) =>
+      captured(['plan', 'shed.json', ...options], { files });
+    expect(await printed()).toEqual(done(planReport(plan)));
+    expect(await printed('--units', 'metric')).toEqual(done(planReport(plan, { units: 'metric' })));
+    expect(JSON.parse((await printed('--json')).out)).toEqual(plan);
+    expect(await printed('--build-sheet')).toEqual(done(buildSheet(plan, { format: 'text' })));
+    expect(await printed('--build-sheet', '--markdown', '--units', 'metric')).toEqual(
+      done(buildSheet(plan, { units: 'metric' })),
+    );
+  });
+
+  it('heeds its options', async () => {
+    const argv = [
+      ...['plan', '-', '--json', '--at-most', '1', '--no-buying'],
+      ...['--most-per-engine', '400 EUR', '--reserve', 'head B', '--reserve=valves new'],
+      ...['--must-build', 'block A', '--time-limit', '60'],
+    ];
+    const { out, code } = await captured(argv, { input: shelfText });
+    expect(code).toBe(0);
+    expect(JSON.parse(out)).toEqual(
+      await planBuilds(shelf, {
+        atMost: 1,
+        buying: false,
+        mostPerEngine: { amount: 400, currency: 'EUR' },
+        reserved: ['head B', 'valves new'],
+        mustBuild: ['block A'],
+        timeLimit: second(60),
+      }),
+    );
+  });
+
+  it('says of a name that the shelf has not that the command is wrong', async () => {
+    const tried = (...options: readonly string[]) =>
+      captured(['plan', 'shed.json', ...options], { files });
+    for (const [option, value] of [
+      ['--reserve', 'block Z'],
+      ['--must-build', 'head A'],
+      ['--most-per-engine', '400 USD'],
+    ] as const) {
+      const { code, out, err } = await tried(option, value);
+      expect([code, out]).toEqual([2, '']);
+      expect(err).toMatch(new RegExp(`^crankwright: ${option}: `));
+    }
+  });
+
+  it('plans a shelf without parts, and refuses a sheet', async () => {
+    const { version, units, engine } = plainShelf();
+    const bare = JSON.stringify({ version, shelf: 'bare', units, engine });
+    const { code, out } = await captured(['plan'], { input: bare });
+    expect(code).toBe(0);
+    expect(out).toContain('No complete engine can be built.');
+    expect((await captured(['plan', 'examples/pump-set-inch.json'])).code).toBe(1);
+  });
+
+  it('says with its exit code that a plan is not proven', async () => {
+    const limit = ['--time-limit', '0.000001'];
+    const { code, out } = await captured(['plan', 'shed.json', ...limit], { files });
+    expect(code).toBe(3);
+    expect(out).toContain('NOT PROVEN');
+  });
+});
+
+describe('the line of progress', () => {
+  const watched = (complaintsAreOnTerminal: boolean) => {
+    let err = '';
+    const line = progressLine({
+      complain: (text) => {
+        err += text;
+      },
+      complaintsAreOnTerminal,
+    });
+    for (const elapsed of [0.2, 1.1, 1.9, 2.4]) {
+      line.show({ stage: 'least cost', elapsed: second(elapsed) });
+    }
+    line.erase();
+    return err;
+  };
+
+  it('shows on a terminal how long it has taken, after a while, and is gone at the end', () => {
+    const erase = '\r\u001b[K';
+    expect(watched(true)).toBe(
+      `${erase}planning: least cost, 1 s${erase}planning: least cost, 2 s${erase}`,
+    );
+  });
+
+  it('is not there where nobody watches', () => {
+    expect(watched(false)).toBe('');
+  });
+});
+
+describe('crankwright', () => {
+  it('prints schemas', async () => {
+    expect(JSON.parse((await captured(['schema', 'sheet'])).out)).toEqual(sheetSchema());
+    expect(JSON.parse((await captured(['schema', 'shelf'])).out)).toEqual(shelfSchema());
+  });
+
+  it('prints its version and its help, which fits a terminal and names every option and exit code', async () => {
+    expect(await captured(['--version'])).toEqual(done('1.2.3\n'));
+    const { code, out, err } = await captured(['plan', '--help']);
+    expect([code, err]).toEqual([0, '']);
+    for (const line of out.split('\n')) expect(line.length).toBeLessThanOrEqual(80);
+    for (const option of [
+      ...['units', 'json', 'readings', 'build-sheet', 'markdown', 'at-most', 'no-buying'],
+      ...['most-per-engine', 'reserve', 'must-build', 'time-limit', 'help', 'version'],
+    ]) {
+      expect(out).toContain(`--${option}`);
+    }
+    for (const exit of [0, 1, 2, 3]) expect(out).toMatch(new RegExp(`^  ${exit}  `, 'm'));
+    expect(await captured(['-h'])).toEqual(done(out));
+  });
+
+  it.each<[readonly string[], string]>([
+    [[], 'say what to do: report, plan, schema'],
+    [['pln'], '"pln" is not a command; did you mean "plan"?'],
+    [['__proto__'], '"__proto__" is not a command; commands are report, plan, schema'],
+    [['report', 'a', 'b'], 'report takes one operand, and "b" is a second'],
+    [['report'], 'say which file to read'],
+    [['report', '--reading', 'x'], '--reading is not an option; did you mean "--readings"?'],
+    [['report', '--qqqqqqqqq'], '--qqqqqqqqq is not an option'],
+    [['report', '--constructor'], '--constructor is not an option'],
+    [['report', '-x'], '-x is not an option'],
+    [['report', '--at-most', '1'], '--at-most is not an option of report'],
+    [['schema', 'sheet', '--json'], '--json is not an option of schema'],
+    [['schema'], 'schema: say which, sheet or shelf'],
+    [['schema', 'shel'], 'schema: "shel" is not sheet or shelf; did you mean "shelf"?'],
+    [['report', '--units'], '--units needs a value'],
+    [['report', '--units', '--json'], '--units needs a value'],
+    [['report', '--units='], '--units needs a value'],
+    [['report', '--units', 'imperial'], '--units: "imperial" is not inch or metric'],
+    [['report', '--json=yes'], '--json takes no value'],
+    [['report', '--json', '--units', 'inch'], '--json and --units do not go together'],
+    [['plan', '--json', '--build-sheet'], '--json and --build-sheet do not go together'],
+    [['plan', '--json', '--json'], '--json is given twice'],
+    [['plan', '--markdown'], '--markdown goes with --build-sheet'],
+    [['plan', '--readings', '-'], '--readings needs a file of its own'],
+    [['plan', '--at-most', '1.5'], '--at-most: "1.5" is not a whole number of engines'],
+    [['plan', '--at-most=-1'], '--at-most: "-1" is not a whole number of engines'],
+    [['plan', '--time-limit', '0'], '--time-limit: "0" is not a number of seconds above 0'],
+    [['plan', '--time-limit', '1e3'], '--time-limit: "1e3" is not a number of seconds above 0'],
+    [['plan', '--most-per-engine', '400'], '--most-per-engine: "400" has no currency'],
+  ])('refuses %j', async (argv, complaint) => {
+    const { code, out, err } = await captured(argv);
+    expect([code, out]).toEqual([2, '']);
+    expect(err).toContain(`crankwright: ${complaint}`);
+    expect(err).toContain('\nTry crankwright --help.\n');
+  });
+
+  it('lets a fault of its own be seen', async () => {
+    const print = () => {
+      throw new Error('a fault');
+    };
+    await expect(captured(['--help'], { print })).rejects.toThrow('a fault');
+    await expect(captured(['plan', 'shed.json'], { files, print })).rejects.toThrow('a fault');
+  });
+});
