@@ -67,16 +67,15 @@ class Join {
   add(row: ReadingRow): void {
     const part = this.#parts.get(row.part);
     if (part === undefined) {
-      const known = [...this.#parts.keys()];
-      this.#refuse(row, 'part', `is not on the shelf${this.#question(row.part, known)}`);
+      const question = this.#question(row.part, this.#parts);
+      this.#refuse(row, 'part', `is not on the shelf${question}`);
       return;
     }
     const features = this.#featuresOf(row.part, part);
     const feature = features.get(row.feature);
     if (feature === undefined) {
-      const known = [...features.keys()];
-      const question = this.#question(row.feature, known);
-      const all = `it has ${known.join(', ') || 'nothing that is measured'}`;
+      const question = this.#question(row.feature, features);
+      const all = `it has ${[...features.keys()].join(', ') || 'nothing that is measured'}`;
       this.#refuse(row, 'feature', `is not of "${row.part}"${question || ';'} ${all}`);
       return;
     }
@@ -148,9 +147,9 @@ class Join {
   }
 
   /** Asks whether a known name was meant; of the first mistakes only, as looking for it takes long. */
-  #question(name: string, known: readonly string[]): string {
+  #question(name: string, known: ReadonlyMap<string, unknown>): string {
     if (this.problems.length >= MOST_QUESTIONS) return '';
-    const question = didYouMean(name, known);
+    const question = didYouMean(name, [...known.keys()]);
     return question === undefined ? '' : `; ${question}`;
   }
 

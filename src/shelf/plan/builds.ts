@@ -1,4 +1,5 @@
 import { recommendedOilClearance } from '../../bearings/clearance.js';
+import { recommendedRingGap } from '../../cylinders/ring-gap.js';
 import { type Finding, judge, judgeSpan } from '../../judging/judge.js';
 import { type Limits, type Span, spanOf } from '../../judging/limits.js';
 import type { BasedLimits } from '../../judging/own-limits.js';
@@ -174,6 +175,7 @@ function cylindersOf(
       pistonSize,
       clearance,
       ...(allowed && { finding: judgeGap('piston clearance', clearance, allowed) }),
+      ringGap: basedOn(bores.ringGap) ?? recommendedRingGap(boreSize.min),
     };
   });
 }

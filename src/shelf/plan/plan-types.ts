@@ -1,5 +1,6 @@
 import type { Finding } from '../../judging/judge.js';
 import type { Span } from '../../judging/limits.js';
+import type { BasedLimits } from '../../judging/own-limits.js';
 import type { Length, Time } from '../../quantities/dimensions.js';
 import type { UnitSystem } from '../../quantities/systems.js';
 import type { Price } from '../price.js';
@@ -181,6 +182,8 @@ export interface BuildCylinder {
   readonly clearance: Span<Length>;
   /** How its worse end stands to the limits, if there are any. */
   readonly finding?: Finding<'length'>;
+  /** What its rings are filed to: the maker's limits, or the rule of thumb. */
+  readonly ringGap: BasedLimits<'length'>;
 }
 
 /** Work on one part of an engine. */

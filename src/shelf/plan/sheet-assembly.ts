@@ -1,4 +1,3 @@
-import { recommendedRingGap } from '../../cylinders/ring-gap.js';
 import type { Wording } from '../../judging/describe.js';
 import { formatNumber } from '../../quantities/format.js';
 import { tradeUnit } from '../../quantities/systems.js';
@@ -17,10 +16,13 @@ export function ringGapStep({ cylinders }: Build, wording: Wording): Step {
       ),
       table(
         ['bore', 'gap', 'limits by', 'top ring', 'second ring', 'oil ring'],
-        cylinders.map(({ bore, boreSize }) => {
-          const rule = recommendedRingGap(boreSize.min);
-          return [bore, ...allowed(rule, rule.limits, wording), blank, blank, blank];
-        }),
+        cylinders.map(({ bore, ringGap }) => [
+          bore,
+          ...allowed(ringGap, ringGap.limits, wording),
+          blank,
+          blank,
+          blank,
+        ]),
         1,
       ),
     ],

@@ -22,9 +22,10 @@ export function describeReason(
       return labelled('bores', describeBorePlan(reason.plan, wording));
     case 'housing': {
       const { place, finding } = reason;
-      if (finding === undefined)
-        return [`${place}: there are no limits that it could be resized to`];
-      return [`${place}: ${describe(finding, wording)}`];
+      const how = finding
+        ? describe(finding, wording)
+        : 'there are no limits that it could be resized to';
+      return [`${place}: ${how}`];
     }
     case 'face':
       return [describe(reason.finding, wording)];
@@ -90,8 +91,9 @@ function nothingFits(section: Section, missing: Section): string {
   if (missing === 'blocks' && (section === 'pistonSets' || section === 'ringSets')) {
     return 'no block here takes this set, whatever it is bored to';
   }
-  if (section === 'shells')
+  if (section === 'shells') {
     return 'no crankshaft here takes these shells, whatever it is ground to';
+  }
   return missing === 'shells'
     ? 'no shells here leave it its clearance'
     : `no ${wordFor(missing)} here goes with it`;

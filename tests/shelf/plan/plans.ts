@@ -1,4 +1,12 @@
-import { type Basis, inch, judge, type Length, minus, type Span } from 'crankwright';
+import {
+  type Basis,
+  inch,
+  judge,
+  type Length,
+  minus,
+  recommendedRingGap,
+  type Span,
+} from 'crankwright';
 import type { Build, BuildBearing, BuildCylinder, Plan } from 'crankwright/shelf';
 
 /** A span of inches. */
@@ -54,6 +62,7 @@ const cylinder = (n: number): BuildCylinder => ({
   pistonSize: inches(3.0167),
   clearance: { min: minus(inch(3.02), inch(3.0167)), max: minus(inch(3.0205), inch(3.0167)) },
   finding: found('piston clearance', minus(inch(3.0205), inch(3.0167)), 0.0025, 0.0055),
+  ringGap: recommendedRingGap(inch(3.02)),
 });
 
 /** A twin that is ground, bored and shimmed. */
@@ -137,6 +146,7 @@ export const plain: Build = {
       piston: 'the piston',
       pistonSize: inches(2.9968),
       clearance: inches(0.0035, 0.0036),
+      ringGap: recommendedRingGap(inch(3.0003)),
     },
   ],
   jobs: [],

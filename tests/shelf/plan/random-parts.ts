@@ -199,7 +199,7 @@ function randomShells(draw: Draw, name: string): ShellPart {
     fits,
     undersize: ruler.length(step),
     wall: about(ruler, dice, SIZES[fits].wall + step / 2 + dice.from(-2, 2)),
-    pairs: dice.from(1, 6),
+    pairs: dice.from(1, 8),
   };
 }
 

@@ -49,8 +49,8 @@ export function randomShed(seed: number): Shelf {
     ruler,
     engine: randomEngine(dice, ruler),
     usual: { rods: step(), mains: step(), bores: step() },
-    strays: dice.oneOf([5, 20, 50]),
-    worn: dice.oneOf([10, 35, 60]),
+    strays: dice.oneOf([0, 15, 40]),
+    worn: dice.oneOf([0, 35, 70]),
     grouped: dice.percent(20),
   };
   const donors = dice.oneOf([1, 2, 3, 3, 3]);
@@ -67,7 +67,7 @@ export function randomShed(seed: number): Shelf {
     engine: draw.engine,
     ...(Object.fromEntries(parts) as Parts),
     ...(dice.percent(90) && { machining: randomMachining(dice) }),
-    ...(dice.percent(50) && { toBuy: randomOffers(draw) }),
+    ...(dice.percent(70) && { toBuy: randomOffers(draw) }),
   };
 }
 

@@ -1,19 +1,14 @@
 import { randomShed } from './random-sheds.js';
 import { bruteForce } from './brute-force.js';
-import { stockOf } from './brute-stock.js';
-import { blockWays, crankWays } from './brute-parts.js';
-import { rodWays } from './brute-rods.js';
-import { pistonWays, ringWays, topWays, thrustWays, shellWays } from './brute-fits.js';
-const t:any={};
-for (let s=1;s<=400;s++) { const shed=randomShed(s); if (bruteForce(shed).engines) continue; const st=stockOf(shed,{}); const why:string[]=[];
- const bw=st.blocks.flatMap(b=>blockWays(shed,b)); if(!bw.length) why.push('blocks'+(shed.machining?'':' nomach'));
- const cw=st.crankshafts.flatMap(b=>crankWays(shed,b)); if(!cw.length) why.push('cranks'+(shed.machining?'':' nomach'));
- if(!rodWays(shed,st.rods).length) why.push('rods '+shed.engine.cylinders);
- if(bw.length&&!bw.some(b=>pistonWays(shed,st.pistonSets,b).length)) why.push('pistons');
- if(bw.length&&!bw.some(b=>ringWays(shed,st.ringSets,b).length)) why.push('rings');
- if(!st.heads.length) why.push('heads'); if(!st.valveSets.length) why.push('valves');
- if(shed.engine.endPlay) { if(!bw.some(b=>cw.some(c=>thrustWays(shed,st.thrustWashers,b.part.thrustWidth,c.part.thrustWidth).length))) why.push('thrust'); }
- if(cw.length&&rodWays(shed,st.rods).length&&!cw.some(c=>rodWays(shed,st.rods).some(r=>shellWays(st.shells,'rods',shed.engine.rodJournals,{...c.rods,sizes:c.rods.sizes.flatMap(x=>Array(shed.engine.rodsPerJournal??1).fill(x))} as never,r.housings).length))) why.push('rodshells');
- if(cw.length&&bw.length&&shed.engine.mainJournals&&!cw.some(c=>bw.some(b=>shellWays(st.shells,'mains',shed.engine.mainJournals!,c.mains,b.housings).length))) why.push('mainshells');
- const k=why.join('+'); t[k]=(t[k]??0)+1; }
-console.log(Object.entries(t).sort((a:any,b:any)=>b[1]-a[1]).slice(0,25));
+import { planBuilds } from '../../../src/shelf/index.js';
+const [a,b]=[Number(process.argv[2]),Number(process.argv[3])]; let tp=0,tb=0,bad=0;
+for (let s=a;s<=b;s++) { const shed=randomShed(s);
+ for (const opts of [{}, {atMost:1}, {buying:false}, {mostPerEngine:{amount:60,currency:'EUR'}}]) {
+ if (opts.mostPerEngine && !shed.machining?.length && !shed.toBuy) continue;
+ let t=performance.now(); const want=bruteForce(shed,opts); tb+=performance.now()-t; t=performance.now();
+ try { const p=await planBuilds(shed,opts); tp+=performance.now()-t;
+ const got={engines:p.builds.length,cost:Math.round(p.cost.amount*1000),margin:p.smallestMargin===undefined?undefined:Math.round(p.smallestMargin*1e9)};
+ if (JSON.stringify(got)!==JSON.stringify(want)||p.proof.kind!=='optimal') { bad++; console.log(s,JSON.stringify(opts),'got',JSON.stringify(got),'want',JSON.stringify(want),p.proof.kind); }
+ } catch(e) { bad++; console.log(s,JSON.stringify(opts),'threw',String(e).slice(0,300)); }
+ }}
+console.log({tp,tb,bad});
