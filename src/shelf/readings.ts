@@ -108,7 +108,8 @@ class Join {
     if (row.station !== '' || row.angle !== '') {
       const column = row.station === '' ? 'angle' : 'station';
       this.#refuse(row, column, `must be empty: "${row.feature}" has no stations`);
-    } else if (holder[field] === undefined) {
+    }
+    if (holder[field] === undefined) {
       holder[field] = holds === 'span' ? [row.reading] : row.reading;
       this.#lines.set(at, where);
       this.#lines.set(`${at}[0]`, where);

@@ -63,32 +63,32 @@ const borePlace = fields({
   faults: onSurface,
 }).superRefine(asBore);
 
-/** What stands in the sections of parts. */
+/** What stands in the sections of parts. How many places each has is compared with the engine. */
 const parts = {
   blocks: {
     ...partFields('blocks'),
-    bores: list(borePlace),
-    mainHousings: list(housing).exactOptional(),
+    bores: list(borePlace, 0),
+    mainHousings: list(housing, 0).exactOptional(),
     thrustWidth: width.exactOptional(),
   },
   crankshafts: {
     ...partFields('crankshafts'),
-    rodJournals: list(journalPlace),
-    mainJournals: list(journalPlace).exactOptional(),
+    rodJournals: list(journalPlace, 0),
+    mainJournals: list(journalPlace, 0).exactOptional(),
     thrustWidth: width.exactOptional(),
   },
-  rods: { ...partFields('rods'), rods: list(housing) },
+  rods: { ...partFields('rods'), rods: list(housing, 0) },
   pistonSets: {
     ...partFields('pistonSets'),
     ...counted,
     oversize: oversize(guardUndersize),
-    pistons: list(fields({ name, diameter: size })),
+    pistons: list(fields({ name, diameter: size }), 0),
   },
   ringSets: {
     ...partFields('ringSets'),
     ...counted,
     oversize: oversize(guardUndersize),
-    rings: list(ring).exactOptional(),
+    rings: list(ring, 0).exactOptional(),
   },
   shells: { ...partFields('shells'), ...shellFields },
   thrustWashers: {

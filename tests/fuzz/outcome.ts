@@ -11,14 +11,14 @@ type Outcome = { readonly result: unknown } | { readonly error: unknown };
  * call must come back from JSON to the bit; from one with a wrong value in it
  * -0 may come back as 0, and a field that is undefined may be gone.
  */
-export function complaint(
+export async function complaint(
   target: Calls,
   args: readonly unknown[],
   kind: 'sound' | 'hostile' = 'hostile',
-): string | undefined {
+): Promise<string | undefined> {
   frozen(args);
-  const first = outcomeOf(target, args);
-  const second = outcomeOf(target, args);
+  const first = await outcomeOf(target, args);
+  const second = await outcomeOf(target, args);
   if ('error' in first) {
     const flaw = flawOfError(first.error);
     if (flaw !== undefined) return flaw;
@@ -35,9 +35,9 @@ export function complaint(
   return flawOfJson(kind === 'sound' ? first.result : tidied(first.result));
 }
 
-function outcomeOf(target: Calls, args: readonly unknown[]): Outcome {
+async function outcomeOf(target: Calls, args: readonly unknown[]): Promise<Outcome> {
   try {
-    return { result: target.run(args) };
+    return { result: await target.run(args) };
   } catch (error) {
     return { error };
   }

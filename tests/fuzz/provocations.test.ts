@@ -34,10 +34,10 @@ const provocations = Object.entries(registry).flatMap(([name, { run, provoked }]
 );
 
 describe('a documented cause of refusal', () => {
-  it.each(provocations)('$name: $cause', ({ run, args }) => {
+  it.each(provocations)('$name: $cause', async ({ run, args }) => {
     let thrown: unknown;
     try {
-      const result = run(args);
+      const result = await run(args);
       expect.fail(`gives ${JSON.stringify(result)}`);
     } catch (error) {
       thrown = error;

@@ -1,4 +1,4 @@
-import { readdirSync } from 'node:fs';
+import { readdirSync, readFileSync } from 'node:fs';
 import { gzipSync } from 'node:zlib';
 import { checkPackage, createPackageFromTarballData } from '@arethetypeswrong/core';
 import { build } from 'esbuild';
@@ -14,8 +14,11 @@ console.log(format(clearance, thou), convert(2.1248, 'in', 'mm'));
 const sheet = readSheet({ version: 1, engine: 'pump set', units: 'inch' });
 console.log(report(inspect(sheet)).split('\\n')[0]);
 console.log(evaluateCard('dripFlow', { n: 0.2, V_d: 5e-8 }));
+const text = (name) => readFileSync('node_modules/crankwright/examples/' + name, 'utf8');
+const shelf = readShelf(text('pump-set-shed.json'), text('pump-set-shed-readings.csv'));
+planBuilds(shelf).then(({ builds, proof }) => console.log(builds.length, proof.kind));
 `;
-const printed = '2.0 thou 53.96992\nINSPECTION: pump set\n1e-8\n';
+const printed = '2.0 thou 53.96992\nINSPECTION: pump set\n1e-8\n2 optimal\n';
 
 describe('the packed tarball', () => {
   let packed: Packed;
@@ -34,7 +37,10 @@ describe('the packed tarball', () => {
       'package.json',
     ]);
     const files = readdirSync(`${packed.packageDir}/dist`);
-    expect(files.filter((file) => !/\.(js|cjs|d\.ts|d\.cts)$/.test(file))).toEqual([]);
+    expect(files.filter((file) => !/\.(js|cjs|d\.ts|d\.cts)$/.test(file)).sort()).toEqual([
+      'sheet.schema.json',
+      'shelf.schema.json',
+    ]);
     expect(files.length).toBeLessThan(24);
   });
 
@@ -57,8 +63,9 @@ describe('the packed tarball', () => {
     const file = write(
       packed.project,
       'use.mjs',
-      `import { convert, format, inch, oilClearance, thou } from 'crankwright';
-       import { inspect, readSheet, report } from 'crankwright/shelf';
+      `import { readFileSync } from 'node:fs';
+       import { convert, format, inch, oilClearance, thou } from 'crankwright';
+       import { inspect, planBuilds, readSheet, readShelf, report } from 'crankwright/shelf';
        import { evaluateCard } from 'crankwright/teaching';${script}`,
     );
     expect(run('node', [file], packed.project)).toBe(printed);
@@ -68,12 +75,30 @@ describe('the packed tarball', () => {
     const file = write(
       packed.project,
       'use.cjs',
-      `const { convert, format, inch, oilClearance, thou } = require('crankwright');
-       const { inspect, readSheet, report } = require('crankwright/shelf');
+      `const { readFileSync } = require('node:fs');
+       const { convert, format, inch, oilClearance, thou } = require('crankwright');
+       const { inspect, planBuilds, readSheet, readShelf, report } = require('crankwright/shelf');
        const { evaluateCard } = require('crankwright/teaching');${script}`,
     );
     const args = ['--no-experimental-require-module', file];
     expect(run('node', args, packed.project)).toBe(printed);
+  });
+
+  it('brings the command, which ends with its exit code', () => {
+    const { bin } = JSON.parse(readFileSync(`${packed.packageDir}/package.json`, 'utf8'));
+    const file = `${packed.packageDir}/${bin.crankwright}`;
+    expect(readFileSync(file, 'utf8').split('\n')[0]).toBe('#!/usr/bin/env node');
+    const shed = `${packed.packageDir}/examples/pump-set-shed`;
+    const words = [`${shed}.json`, '--readings', `${shed}-readings.csv`];
+    expect(run('node', [file, 'plan', ...words], packed.project)).toContain(
+      '2 complete engines can be built',
+    );
+    expect(run('node', [file, 'schema', 'shelf'], packed.project)).toBe(
+      readFileSync(`${packed.packageDir}/dist/shelf.schema.json`, 'utf8'),
+    );
+    expect(() => run('node', [file, 'report', 'nowhere.json'], packed.project)).toThrow(
+      'nowhere.json',
+    );
   });
 
   it.each(['nodenext', 'bundler'])('compiles in a strict TypeScript project (%s)', (resolution) => {
@@ -82,11 +107,12 @@ describe('the packed tarball', () => {
       packed.project,
       'use.ts',
       `import { convert, inch, newtonMetre, oilClearance, type Length } from 'crankwright';
-       import { inspect, readSheet } from 'crankwright/shelf';
+       import { inspect, type Plan, planBuilds, readSheet, readShelf } from 'crankwright/shelf';
        import { cards } from 'crankwright/teaching';
        const sizes = { housingBore: inch(2.251), shellWall: inch(0.062), journal: inch(2.125) };
        export const clearance: Length = oilClearance(sizes);
        export const smallest: Length | undefined = inspect(readSheet('{}')).rods?.bearings[0]?.shape.smallest;
+       export const plan: Promise<Plan> = planBuilds(readShelf('{}'), { atMost: 2 });
        export const source: string = cards.oilClearance.source;
        // @ts-expect-error a torque is not a length
        oilClearance({ ...sizes, journal: newtonMetre(20) });
@@ -126,5 +152,19 @@ describe('the packed tarball', () => {
     const { metafile } = await build({ ...options, stdin, platform: 'browser' });
     const outside = Object.keys(metafile.inputs).filter((path) => !/crankwright|stdin/.test(path));
     expect(outside).toEqual([]);
+  });
+
+  it('bundles the shelf for a browser, the solver apart, where node: is left outside', async () => {
+    const stdin = { contents: `export * from 'crankwright/shelf'`, resolveDir: packed.project };
+    const options = { bundle: true, write: false, format: 'esm', outdir: 'out' } as const;
+    const { outputFiles } = await build({
+      ...options,
+      stdin,
+      platform: 'browser',
+      splitting: true,
+      external: ['node:*'],
+    });
+    // The solver is loaded when a plan is made, not with the page.
+    expect(outputFiles.map(({ path }) => /highs/.test(path)).filter(Boolean)).toHaveLength(1);
   });
 });

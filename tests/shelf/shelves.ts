@@ -1,3 +1,4 @@
+import { readShelf, SheetError, type SheetProblem } from 'crankwright/shelf';
 import { changed, type Json } from './sheets.js';
 
 /** Readings at two stations and two angles: the second angle is smaller by the out-of-round. */
@@ -197,3 +198,14 @@ export function plainShelf(): { [key: string]: Json } {
 /** A fresh copy of the plain shelf with values at paths replaced, or removed where undefined. */
 export const spoiltShelf = (changes: Readonly<Record<string, Json | undefined>>): Json =>
   changed(plainShelf(), changes);
+
+/** What `readShelf` finds wrong; nothing if it reads. */
+export function shelfProblems(input: unknown, readings?: string): readonly SheetProblem[] {
+  try {
+    readShelf(input, readings);
+  } catch (error) {
+    if (error instanceof SheetError) return error.problems;
+    throw error;
+  }
+  return [];
+}

@@ -61,8 +61,6 @@ function housingsOf(shelf: SoundShelf, kind: 'rods' | 'mains'): readonly Placed<
 }
 
 /** Sizes that differ by a tenth of a millimetre: thousands of housings are only a few. */
-function distinct(sizes: readonly SizeOrSpan<Length>[]): readonly Length[] {
-  return [...new Set(sizes.map((size) => Math.round(spanOf(size).max * 1e4)))].map(
-    (tenths) => (tenths / 1e4) as Length,
-  );
+function distinct(sizes: readonly SizeOrSpan<Length>[]): readonly SizeOrSpan<Length>[] {
+  return [...new Map(sizes.map((size) => [Math.round(spanOf(size).max * 1e4), size])).values()];
 }

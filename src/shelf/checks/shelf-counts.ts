@@ -26,7 +26,7 @@ export function countProblems(shelf: SoundShelf): readonly SheetProblem[] {
       const message =
         places === undefined
           ? `is missing: "${name}" has ${by}`
-          : `"${part.name ?? 'it'}" has ${has}, and "${name}" has ${by}`;
+          : `"${part.name ?? 'it'}" has ${has} here, and "${name}" has ${by}`;
       return [{ path: `${path}.${list}`, message }];
     }),
   );

@@ -1,6 +1,6 @@
 /** How one exported function is called in the tests. */
 export interface Calls {
-  /** Calls it with whatever is given. */
+  /** Calls it with whatever is given; what it gives is awaited. */
   readonly run: (args: readonly unknown[]) => unknown;
   /** Arguments that it takes. */
   readonly sound: readonly (readonly unknown[])[];
@@ -13,6 +13,8 @@ export interface Calls {
    * one may be passed on, but is never met with anything but a RebuildInputError.
    */
   readonly madeBy?: string;
+  /** How many wrong values are tried at most, where a call takes long: a plan takes a tenth of a second. */
+  readonly cases?: number;
 }
 
 type AnyFunction = (...args: never[]) => unknown;
@@ -27,7 +29,7 @@ export function calls<F extends AnyFunction>(
   }: {
     readonly sound: readonly Readonly<Parameters<F>>[];
     readonly provoked: Readonly<Record<string, readonly unknown[]>>;
-  } & Pick<Calls, 'notJson' | 'madeBy'>,
+  } & Pick<Calls, 'notJson' | 'madeBy' | 'cases'>,
 ): Calls {
   return {
     run: (args) => run(...(args as Parameters<F>)),

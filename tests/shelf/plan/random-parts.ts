@@ -62,7 +62,7 @@ function anyPart({ dice, grouped, worn, engine }: Draw, section: Section, name: 
       grouped && dice.percent(50)
         ? dice.oneOf([['early'], ['late'], ['early', 'late']] as const)
         : undefined,
-    faults: dice.percent(worn / 6) ? [dice.oneOf(faults)] : undefined,
+    faults: dice.percent(worn / 5) ? [dice.oneOf(faults)] : undefined,
   });
 }
 
@@ -97,7 +97,9 @@ function randomBlock(draw: Draw, name: string): BlockPart {
 }
 
 function randomWidth({ dice, ruler }: Draw, width: number): Length | undefined {
-  return dice.percent(80) ? ruler.length(width + dice.from(-12, 12)) : undefined;
+  return dice.percent(80)
+    ? ruler.length(width + dice.oneOf([0, 0, 40]) + dice.from(-12, 12))
+    : undefined;
 }
 
 /** Housings, mostly within their limits. */
@@ -205,7 +207,7 @@ function randomShells(draw: Draw, name: string): ShellPart {
 
 function randomWashers(draw: Draw, name: string): ThrustWasherPart {
   const { dice, ruler } = draw;
-  const thin = dice.percent(30);
+  const thin = dice.percent(40);
   return defined({
     ...anyPart(draw, 'thrustWashers', name),
     count: dice.percent(80) ? dice.from(2, 4) : undefined,

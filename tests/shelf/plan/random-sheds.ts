@@ -28,15 +28,15 @@ const CALLED: { readonly [S in Section]: string } = {
 
 /** In how many sheds of a hundred with a list to buy from a section is on it. */
 const BOUGHT: { readonly [S in Section]: number } = {
-  blocks: 5,
-  crankshafts: 8,
-  rods: 20,
-  pistonSets: 25,
-  ringSets: 40,
-  shells: 60,
-  thrustWashers: 20,
-  heads: 15,
-  valveSets: 30,
+  blocks: 8,
+  crankshafts: 12,
+  rods: 30,
+  pistonSets: 50,
+  ringSets: 60,
+  shells: 80,
+  thrustWashers: 30,
+  heads: 30,
+  valveSets: 50,
 };
 
 /** A small shed with parts for about up to three engines, the same one for the same seed. */
@@ -72,7 +72,7 @@ export function randomShed(seed: number): Shelf {
 }
 
 function howMany({ dice, engine }: Draw, section: Section, donors: number): number {
-  const some = () => dice.from(donors, donors + 1);
+  const some = () => Math.max(1, donors + dice.oneOf([-1, 0, 0, 1]));
   switch (section) {
     case 'blocks':
     case 'crankshafts':
@@ -93,16 +93,17 @@ function howMany({ dice, engine }: Draw, section: Section, donors: number): numb
 }
 
 /** Round prices, so that sums are often alike; now and then one in thousandths. */
-function randomPrice(dice: Dice): Price {
-  const amount = dice.percent(5) ? dice.from(5000, 60_000) / 1000 : 5 * dice.from(1, 12);
+function randomPrice(dice: Dice, least = 1): Price {
+  const steps = dice.from(least, least + 11);
+  const amount = dice.percent(5) ? 5 * steps + dice.from(1, 4999) / 1000 : 5 * steps;
   return { amount, currency: 'EUR' };
 }
 
 function randomMachining(dice: Dice): readonly MachiningOffer[] {
   return WORKS.flatMap((work) =>
     ['the grinder', 'the borer']
-      .filter((_, i) => dice.percent(i === 0 ? 85 : 20))
-      .map((shop) => ({ work, shop, price: randomPrice(dice) })),
+      .filter((_, i) => dice.percent(i === 1 ? 20 : work === 'sleeve' ? 40 : 85))
+      .map((shop) => ({ work, shop, price: randomPrice(dice, work === 'sleeve' ? 12 : 1) })),
   );
 }
 
