@@ -64,7 +64,9 @@ function headerProblems(header: readonly string[], line: number): readonly Sheet
   const all = `the columns are ${COLUMNS.join(', ')}`;
   const known: readonly string[] = COLUMNS;
   const problem = (message: string): SheetProblem => ({ path: lineOf(line), message });
-  if (header.length <= 1) return [problem(`must name the columns, with commas between: ${all}`)];
+  if (!header.some((column) => known.includes(column))) {
+    return [problem(`must name the columns, with commas between: ${all}`)];
+  }
   return [
     ...header.flatMap((column, i) => {
       if (known.includes(column)) {

@@ -1,7 +1,9 @@
+import { second } from 'crankwright';
 import {
   buildSheet,
   describePart,
   inspect,
+  planBuilds,
   planReport,
   readShelf,
   triageReport,
@@ -13,7 +15,81 @@ import { calls } from './calls.js';
 const triage = inspect(readShelf(plainShelf()));
 const [first, ...others] = triage.parts.map((part) => [part, { units: 'inch' }] as const);
 
+/** As little as makes an engine: a single in rolling bearings, without head and valves. */
+const single = readShelf({
+  version: 1,
+  shelf: 'the bench',
+  units: 'inch',
+  engine: {
+    name: 'pump set, single',
+    cylinders: 1,
+    mains: 0,
+    rodJournals: { standard: { min: '1.6245 in', max: '1.6250 in' }, steps: ['standard'] },
+    bores: { standard: { min: '3.0000 in', max: '3.0005 in' }, steps: ['standard'] },
+    alsoNeeds: [],
+  },
+  blocks: [
+    {
+      name: 'block',
+      bores: [
+        {
+          name: 'bore',
+          readings: [
+            { station: '0.5 in', angle: '0 deg', diameter: '3.0004 in' },
+            { station: '0.5 in', angle: '90 deg', diameter: '3.0003 in' },
+            { station: '3.5 in', angle: '0 deg', diameter: '3.0003 in' },
+            { station: '3.5 in', angle: '90 deg', diameter: '3.0003 in' },
+          ],
+        },
+      ],
+    },
+  ],
+  crankshafts: [
+    {
+      name: 'crankshaft',
+      rodJournals: [
+        {
+          name: 'journal',
+          readings: [
+            { station: '0.25 in', angle: '0 deg', diameter: '1.6248 in' },
+            { station: '0.25 in', angle: '90 deg', diameter: '1.6247 in' },
+            { station: '1.25 in', angle: '0 deg', diameter: '1.6248 in' },
+            { station: '1.25 in', angle: '90 deg', diameter: '1.6248 in' },
+          ],
+        },
+      ],
+    },
+  ],
+  rods: [{ name: 'rod', rods: [{ name: 'big end', housingBore: '1.7507 in' }] }],
+  pistonSets: [
+    {
+      name: 'piston set',
+      oversize: 'standard',
+      pistons: [{ name: 'piston', diameter: '2.9968 in' }],
+    },
+  ],
+  ringSets: [{ name: 'rings', oversize: 'standard' }],
+  // 1.7507 - 2 * 0.0621 - 1.6248 leaves 0.0017 in.
+  shells: [{ name: 'shells', fits: 'rods', undersize: 'standard', wall: '0.0621 in', pairs: 1 }],
+});
+const cap = { amount: 100, currency: 'EUR' };
+
 export const planCalls = {
+  planBuilds: calls(planBuilds, {
+    madeBy: 'readShelf',
+    cases: 150,
+    sound: [
+      [single],
+      [single, { atMost: 1, buying: false, mostPerEngine: cap, mustBuild: ['block'] }],
+      [single, { reserved: ['rod'], timeLimit: second(60), onProgress: () => {} }],
+    ],
+    provoked: {
+      'not a shelf': [{}],
+      'unknown option': [single, { most: 1 }],
+      'an option that cannot be': [single, { atMost: -1 }],
+      'a name that is not on the shelf': [single, { reserved: ['head'] }],
+    },
+  }),
   describePart: calls(describePart, {
     madeBy: 'inspect',
     sound: first ? [first, ...others] : [],

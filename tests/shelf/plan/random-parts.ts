@@ -38,6 +38,10 @@ export interface Draw {
 const someStep = ({ dice, usual, strays }: Draw, of: keyof Draw['usual']) =>
   dice.percent(strays) ? STEP * dice.from(0, 2) : usual[of];
 
+/** The step of what goes with machined parts: often the next one. */
+const nextStep = (draw: Draw, of: keyof Draw['usual']) =>
+  someStep(draw, of) + (draw.dice.percent(draw.worn / 2) ? STEP : 0);
+
 /** Draws a part of every section. */
 export const randomPart: {
   readonly [S in Section]: (draw: Draw, name: string) => Parts[S][number];
@@ -67,7 +71,7 @@ function anyPart({ dice, grouped, worn, engine }: Draw, section: Section, name: 
 }
 
 const surfaceFault = ({ dice, worn }: Draw): readonly Fault[] | undefined =>
-  dice.percent(worn / 8) ? [dice.oneOf(['scored', 'pitted'] as const)] : undefined;
+  dice.percent(worn / 6) ? [dice.oneOf(['scored', 'pitted'] as const)] : undefined;
 
 const places = (count: number) => Array.from({ length: count }, (_, i) => i + 1);
 
@@ -162,7 +166,7 @@ function randomRods(draw: Draw, name: string): RodsPart {
 
 function randomPistons(draw: Draw, name: string): PistonSetPart {
   const { dice, ruler, engine } = draw;
-  const step = someStep(draw, 'bores');
+  const step = nextStep(draw, 'bores');
   return defined({
     ...anyPart(draw, 'pistonSets', name),
     count: dice.percent(10) ? 2 : undefined,
@@ -176,7 +180,7 @@ function randomPistons(draw: Draw, name: string): PistonSetPart {
 
 function randomRings(draw: Draw, name: string): RingSetPart {
   const { dice, ruler } = draw;
-  const step = someStep(draw, 'bores');
+  const step = nextStep(draw, 'bores');
   const [least, most] = SIZES.ringGap;
   return defined({
     ...anyPart(draw, 'ringSets', name),
@@ -195,7 +199,7 @@ function randomRings(draw: Draw, name: string): RingSetPart {
 function randomShells(draw: Draw, name: string): ShellPart {
   const { dice, ruler, engine } = draw;
   const fits = engine.mains > 0 && dice.percent(50) ? 'mains' : 'rods';
-  const step = someStep(draw, fits);
+  const step = nextStep(draw, fits);
   return {
     ...anyPart(draw, 'shells', name),
     fits,

@@ -49,8 +49,8 @@ export function randomShed(seed: number): Shelf {
     ruler,
     engine: randomEngine(dice, ruler),
     usual: { rods: step(), mains: step(), bores: step() },
-    strays: dice.oneOf([0, 15, 40]),
-    worn: dice.oneOf([0, 35, 70]),
+    strays: dice.oneOf([0, 10, 30]),
+    worn: dice.oneOf([0, 30, 60]),
     grouped: dice.percent(20),
   };
   const donors = dice.oneOf([1, 2, 3, 3, 3]);
@@ -67,20 +67,20 @@ export function randomShed(seed: number): Shelf {
     engine: draw.engine,
     ...(Object.fromEntries(parts) as Parts),
     ...(dice.percent(90) && { machining: randomMachining(dice) }),
-    ...(dice.percent(70) && { toBuy: randomOffers(draw) }),
+    ...(dice.percent(75) && { toBuy: randomOffers(draw, donors) }),
   };
 }
 
 function howMany({ dice, engine }: Draw, section: Section, donors: number): number {
-  const some = () => Math.max(1, donors + dice.oneOf([-1, 0, 0, 1]));
+  const some = () => Math.max(1, donors + dice.oneOf([-1, 0, 0, 1, 1]));
   switch (section) {
     case 'blocks':
     case 'crankshafts':
-      return Math.min(3, some());
+      return Math.max(1, donors - (dice.percent(25) ? 1 : 0));
     case 'rods':
       return Math.min(6, donors * engine.cylinders);
     case 'shells':
-      return dice.from(2 * donors + 1, 2 * donors + 4);
+      return dice.from(donors + 1, 2 * donors + 4);
     case 'thrustWashers':
       return engine.endPlay ? dice.from(1, 3) : 0;
     case 'heads':
@@ -107,11 +107,17 @@ function randomMachining(dice: Dice): readonly MachiningOffer[] {
   );
 }
 
-function randomOffers(draw: Draw): Offers {
+function randomOffers(draw: Draw, donors: number): Offers {
   const { dice } = draw;
-  const offers = SECTIONS.filter((section) => dice.percent(BOUGHT[section])).map((section) => [
+  const howManyOf = (section: Section) => {
+    if (!dice.percent(BOUGHT[section])) return 0;
+    // Never more than three engines: trying everything takes too long.
+    if (section === 'blocks' || section === 'crankshafts') return donors < 3 ? 1 : 0;
+    return section === 'shells' ? dice.from(2, 5) : dice.from(1, 2);
+  };
+  const offers = SECTIONS.map((section) => [
     section,
-    Array.from({ length: dice.from(1, 2) }, (_, i) => ({
+    Array.from({ length: howManyOf(section) }, (_, i) => ({
       ...randomPart[section](draw, `new ${CALLED[section]} ${i + 1}`),
       price: randomPrice(dice),
     })),

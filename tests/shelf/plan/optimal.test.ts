@@ -1,0 +1,113 @@
+import { type Plan, type PlanOptions, planBuilds, type Shelf } from 'crankwright/shelf';
+import { describe, expect, it } from 'vitest';
+import { SECTIONS, type Section } from '../../../src/shelf/shelf.js';
+import { type BruteAnswer, bruteForce } from './brute-force.js';
+import { randomShed } from './random-sheds.js';
+
+const SEEDS = Array.from({ length: 200 }, (_, seed) => seed);
+
+/** The three numbers that plans are compared by. */
+function reached({ builds, cost, smallestMargin }: Plan): BruteAnswer {
+  return {
+    engines: builds.length,
+    cost: Math.round(cost.amount * 1000),
+    margin: smallestMargin === undefined ? undefined : Math.round(smallestMargin * 1e9) + 0,
+  };
+}
+
+/** The currency of a shed's prices. */
+function currencyOf({ machining = [], toBuy = {} }: Shelf): string {
+  const offers = Object.values(toBuy).flatMap(
+    (all: readonly { price: { currency: string } }[]) => all,
+  );
+  return [...machining, ...offers][0]?.price.currency ?? 'EUR';
+}
+
+describe('a plan', () => {
+  it('is the best by trying everything: in engines, then cost, then margin', async () => {
+    const engines = new Map<number, number>();
+    for (const seed of SEEDS) {
+      const shelf = randomShed(seed);
+      const best = bruteForce(shelf);
+      const plan = await planBuilds(shelf);
+      expect(plan.proof, `seed ${seed}`).toEqual({ kind: 'optimal' });
+      expect(reached(plan), `seed ${seed}`).toEqual(best);
+      engines.set(best.engines, (engines.get(best.engines) ?? 0) + 1);
+    }
+    // The sheds are worth trying: many build something, some build more than one.
+    expect(engines.get(0)).toBeLessThan(120);
+    expect((engines.get(2) ?? 0) + (engines.get(3) ?? 0)).toBeGreaterThan(20);
+  }, 240_000);
+
+  it('is the best within what is to be heeded', async () => {
+    for (const seed of SEEDS.slice(0, 80)) {
+      const shelf = randomShed(seed);
+      const currency = currencyOf(shelf);
+      const options: PlanOptions = [
+        { mostPerEngine: { amount: 20 + seed, currency } },
+        { buying: false },
+        { atMost: 1 },
+        { mostPerEngine: { amount: 60, currency }, atMost: 2, buying: seed % 8 === 3 },
+        { reserved: shelf.crankshafts?.slice(0, 1).map(({ name }) => name) ?? [] },
+      ][seed % 5] as PlanOptions;
+      const plan = await planBuilds(shelf, options);
+      expect(reached(plan), `seed ${seed}`).toEqual(bruteForce(shelf, options));
+    }
+  }, 240_000);
+
+  it('makes no fewer engines of more parts, of whatever section', async () => {
+    for (const seed of SEEDS.slice(0, 80)) {
+      const shelf = randomShed(seed);
+      const before = (await planBuilds(shelf)).builds.length;
+      const section = SECTIONS[seed % SECTIONS.length] as Section;
+      const parts: readonly { readonly name: string }[] = shelf[section] ?? [];
+      const more = { ...shelf, [section]: [...parts, ...renamed(parts)] };
+      const after = (await planBuilds(more)).builds.length;
+      expect(after, `seed ${seed}, ${section}`).toBeGreaterThanOrEqual(before);
+    }
+  }, 120_000);
+
+  it('is no other when the parts are called otherwise and lie in another order', async () => {
+    for (const seed of SEEDS.slice(0, 60)) {
+      const shelf = randomShed(seed);
+      const turned = Object.fromEntries(
+        Object.entries(shelf).map(([section, parts]) => [
+          section,
+          Array.isArray(parts) && section !== 'machining' ? renamed(parts).reverse() : parts,
+        ]),
+      ) as unknown as Shelf;
+      expect(reached(await planBuilds(turned)), `seed ${seed}`).toEqual(
+        reached(await planBuilds(shelf)),
+      );
+    }
+  }, 120_000);
+
+  it('takes no part twice, and its costs add up', async () => {
+    for (const seed of SEEDS.slice(0, 60)) {
+      const shelf = randomShed(seed);
+      const { builds, cost, orders, shopping } = await planBuilds(shelf);
+      const taken = new Map<string, number>();
+      for (const { name, count } of builds.flatMap(({ parts }) => parts)) {
+        taken.set(name, (taken.get(name) ?? 0) + count);
+      }
+      const sections = ['blocks', 'crankshafts', 'rods', 'pistonSets', 'ringSets'] as const;
+      for (const { name, ...part } of [
+        ...sections.flatMap(
+          (section): readonly { name: string; count?: number }[] => shelf[section] ?? [],
+        ),
+        ...(shelf.shells ?? []).map(({ name, pairs }) => ({ name, count: pairs })),
+      ]) {
+        expect(taken.get(name) ?? 0, name).toBeLessThanOrEqual(part.count ?? 1);
+      }
+      const sum = (all: readonly { cost: { amount: number } }[]) =>
+        all.reduce((total, each) => total + each.cost.amount, 0);
+      expect(sum(orders) + sum(shopping)).toBeCloseTo(cost.amount, 6);
+      expect(sum(builds)).toBeCloseTo(cost.amount, 6);
+    }
+  }, 120_000);
+});
+
+/** The same parts under other names. */
+function renamed<P extends { readonly name: string }>(parts: readonly P[] | undefined): P[] {
+  return (parts ?? []).map((part, i) => ({ ...part, name: `other ${i} ${part.name}` }));
+}
