@@ -31,7 +31,10 @@ describe.each(everyFunction)('%s', (_, target) => {
 
   it('gives a finite result or a RebuildInputError for several wrong values', async () => {
     const [first] = target.sound;
-    const changes = fc.array(change(pathsIn(first)), { minLength: 1, maxLength: 4 });
+    const paths = pathsIn(first);
+    // A function without arguments cannot be given wrong ones.
+    if (paths.length === 0) return;
+    const changes = fc.array(change(paths), { minLength: 1, maxLength: 4 });
     await fc.assert(
       fc.asyncProperty(fc.constantFrom(...target.sound), changes, async (args, wrong) => {
         const bad = wrong.reduce<unknown>((all, { path, by }) => replaced(all, path, by), args);

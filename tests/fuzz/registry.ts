@@ -7,6 +7,7 @@ import { oilCalls } from './calls/oil.js';
 import { planCalls } from './calls/plan.js';
 import { quantityCalls } from './calls/quantities.js';
 import { shelfCalls } from './calls/shelf.js';
+import { shelfFileCalls } from './calls/shelf-file.js';
 import { teachingCalls } from './calls/teaching.js';
 
 /**
@@ -24,5 +25,6 @@ export const registry: Readonly<Record<string, Calls>> = {
   ...oilCalls,
   ...planCalls,
   ...shelfCalls,
+  ...shelfFileCalls,
   ...teachingCalls,
 };

@@ -239,6 +239,45 @@ describe('readSheet', () => {
     ]);
   });
 
+  it.each([
+    [
+      'rods[0].jounral',
+      /^is not a field; did you mean "journal"\? known fields here: name, journal/,
+    ],
+    ['cylinders[1].bore.ringtravel', /did you mean "ringTravel"\?/],
+    ['crankshaft.endplay', /did you mean "endPlay"\?/],
+    ['oill', /did you mean "oil"\? known fields here: version, engine/],
+    ['rods[0].colour', /^is not a field; known fields here: name, journal/],
+  ])('suggests the nearest field for %s, if one is near', (path, message) => {
+    const problems = problemsOf(spoilt({ [path]: {} }));
+    expect(problems).toEqual([{ path, message: expect.stringMatching(message) }]);
+  });
+
+  it('suggests the nearest word', () => {
+    expect(problemsOf(spoilt({ 'shells[0].fits': 'rod' }))[0]).toEqual({
+      path: 'shells[0].fits',
+      message: '"rod" must be rods or mains; did you mean "rods"?',
+    });
+  });
+
+  it('takes several readings of a size for the span they make', () => {
+    const { rods } = readSheet(
+      spoilt({ 'rods[0].housingBore': ['1.7508 in', '1.7506 in', '1.7507 in'] }) as never,
+    );
+    expect(rods?.[0]?.housingBore).toEqual({ min: inch(1.7506), max: inch(1.7508) });
+  });
+
+  it('wants a unit on the steps of a metric engine', () => {
+    const sheet = JSON.parse(exampleText('metric'));
+    sheet.crankshaft.mainJournals.steps = ['standard', '0.25 mm under', '50 under'];
+    expect(problemsOf(sheet)).toEqual([
+      {
+        path: 'crankshaft.mainJournals.steps[2]',
+        message: expect.stringMatching(/^"50 under" has no unit, and this engine is metric/),
+      },
+    ]);
+  });
+
   it('wants a unit on the undersizes of a metric engine', () => {
     const sheet = JSON.parse(exampleText('metric'));
     sheet.shells[0].undersize = '25 under';

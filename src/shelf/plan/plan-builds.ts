@@ -10,7 +10,7 @@ import { lackingFor } from './lacking.js';
 import { costOf, currencyOf } from './money.js';
 import { leftOverOf, ordersOf, shoppingOf, sumOfCosts } from './orders.js';
 import { guardPlanOptions, type PlanRequest } from './plan-request.js';
-import type { Build, Plan, PlanOptions } from './plan-types.js';
+import type { Build, Plan, PlanOptions, Proof } from './plan-types.js';
 import { search } from './search.js';
 import { loadSolver } from './solver.js';
 import { type Stock, stockOf } from './stock.js';
@@ -77,8 +77,9 @@ function planWith(
   );
   const margin = smallestMargin(builds);
   const wanted = builds.length + 1;
+  const more = wanted <= (request.atMost ?? Infinity);
   const next =
-    builds.length < (request.atMost ?? Infinity)
+    more && proof.kind === 'optimal'
       ? lackingFor(
           shelf,
           stock,
@@ -96,17 +97,29 @@ function planWith(
     builds,
     cost: costOf(sumOfCosts(builds), currency),
     ...(margin !== undefined && { smallestMargin: margin }),
-    // What the plan came to at last, where only its margin is not proven.
-    proof:
-      'stage' in proof && proof.stage === 'widest margin'
-        ? { ...proof, found: margin ?? 0 }
-        : proof,
+    proof: proven(proof, builds.length, margin, more && !next),
     orders: ordersOf(builds, currency),
     shopping: shoppingOf(shelf, builds, currency),
     leftOver: leftOverOf(shelf, request.reserved, builds),
     ...(next && { nextEngine: next }),
     cannotBuild: request.mustBuild.filter((name) => !built.includes(name)),
   };
+}
+
+/** What is proven of the plan as it was put together. */
+function proven(
+  proof: Proof,
+  engines: number,
+  margin: Length | undefined,
+  nextNotTold: boolean,
+): Proof {
+  if (proof.kind === 'optimal') {
+    return nextNotTold
+      ? { kind: 'time limit', stage: 'next engine', found: engines, bound: engines }
+      : proof;
+  }
+  // The margin that the plan came to may be wider than what was asked of it at last.
+  return proof.stage === 'widest margin' ? { ...proof, found: margin ?? proof.found } : proof;
 }
 
 /** One batch for each interchange group; or, where every engine's cost counts by itself, one for each engine. */

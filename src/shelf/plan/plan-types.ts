@@ -58,7 +58,7 @@ export interface Plan {
   readonly shopping: readonly Purchase[];
   /** What no engine of the plan takes, section by section. */
   readonly leftOver: readonly LeftOver[];
-  /** The next engine that would not come together, with the least it lacks; absent where `atMost` is reached. */
+  /** The next engine that would not come together, with the least it lacks; absent where no more are wanted, or the time was up. */
   readonly nextEngine?: NextEngine;
   /** Blocks that had to be built and cannot be, alone or together. */
   readonly cannotBuild: readonly string[];
@@ -83,7 +83,7 @@ export type Proof =
       readonly kind: 'time limit';
       /** The stage that was not. */
       readonly stage: PlanStage;
-      /** What the plan reaches there: engines, money, or a margin in metres. */
+      /** What the plan reaches there: engines, money, or a margin in metres; for the next engine the engines there are. */
       readonly found: number;
       /** What no plan can better there, in the same terms, as far as was proven. */
       readonly bound: number;

@@ -77,7 +77,7 @@ const cap = { amount: 100, currency: 'EUR' };
 export const planCalls = {
   planBuilds: calls(planBuilds, {
     madeBy: 'readShelf',
-    cases: 150,
+    cases: 500,
     sound: [
       [single],
       [single, { atMost: 1, buying: false, mostPerEngine: cap, mustBuild: ['block'] }],

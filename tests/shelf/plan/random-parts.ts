@@ -78,7 +78,7 @@ const places = (count: number) => Array.from({ length: count }, (_, i) => i + 1)
 function randomBlock(draw: Draw, name: string): BlockPart {
   const { dice, ruler, engine } = draw;
   const step = someStep(draw, 'bores');
-  const worn = dice.percent(draw.worn);
+  const worn = dice.percent(10 + draw.worn);
   const hasWalls = dice.percent(30);
   return defined({
     ...anyPart(draw, 'blocks', name),
@@ -142,7 +142,7 @@ function randomJournals(
 ): readonly JournalPlace[] {
   const { dice, ruler } = draw;
   const step = someStep(draw, kind);
-  const worn = dice.percent(draw.worn);
+  const worn = dice.percent(10 + draw.worn);
   return places(count).map((i) => {
     const bad = worn && dice.percent(70);
     const fresh = SIZES[kind].journal[1] - step;

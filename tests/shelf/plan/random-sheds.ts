@@ -50,7 +50,7 @@ export function randomShed(seed: number): Shelf {
     engine: randomEngine(dice, ruler),
     usual: { rods: step(), mains: step(), bores: step() },
     strays: dice.oneOf([0, 10, 30]),
-    worn: dice.oneOf([0, 30, 60]),
+    worn: dice.oneOf([0, 20, 50]),
     grouped: dice.percent(20),
   };
   const donors = dice.oneOf([1, 2, 3, 3, 3]);
@@ -76,7 +76,7 @@ function howMany({ dice, engine }: Draw, section: Section, donors: number): numb
   switch (section) {
     case 'blocks':
     case 'crankshafts':
-      return Math.max(1, donors - (dice.percent(25) ? 1 : 0));
+      return Math.max(1, donors - (dice.percent(10) ? 1 : 0));
     case 'rods':
       return Math.min(6, donors * engine.cylinders);
     case 'shells':

@@ -3,8 +3,8 @@ import { bruteForce } from './brute-force.js';
 import { planBuilds } from '../../../src/shelf/index.js';
 const [a,b]=[Number(process.argv[2]),Number(process.argv[3])]; let tp=0,tb=0,bad=0;
 for (let s=a;s<=b;s++) { const shed=randomShed(s);
- for (const opts of [{}, {atMost:1}, {buying:false}, {mostPerEngine:{amount:60,currency:'EUR'}}]) {
- if (opts.mostPerEngine && !shed.machining?.length && !shed.toBuy) continue;
+ for (const opts of [{}, {atMost:1}, {buying:false}, {mostPerEngine:{amount:20+s%120,currency:'EUR'}}, {reserved:[shed.crankshafts?.[0]?.name??'',shed.shells?.[0]?.name??'']}]) {
+ if ((opts as any).mostPerEngine && !shed.machining?.length && !shed.toBuy) continue;
  let t=performance.now(); const want=bruteForce(shed,opts); tb+=performance.now()-t; t=performance.now();
  try { const p=await planBuilds(shed,opts); tp+=performance.now()-t;
  const got={engines:p.builds.length,cost:Math.round(p.cost.amount*1000),margin:p.smallestMargin===undefined?undefined:Math.round(p.smallestMargin*1e9)};
