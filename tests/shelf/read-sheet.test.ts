@@ -262,7 +262,7 @@ describe('readSheet', () => {
 
   it('takes several readings of a size for the span they make', () => {
     const { rods } = readSheet(
-      spoilt({ 'rods[0].housingBore': ['1.7508 in', '1.7506 in', '1.7507 in'] }) as never,
+      spoilt({ 'rods[0].housingBore': ['1.7508 in', '1.7506 in', '1.7507 in'] }),
     );
     expect(rods?.[0]?.housingBore).toEqual({ min: inch(1.7506), max: inch(1.7508) });
   });

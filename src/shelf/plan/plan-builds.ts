@@ -5,6 +5,7 @@ import { assemble } from './assemble.js';
 import { buildOf } from './builds.js';
 import type { Batch } from './draft.js';
 import { FitTable } from './fit-table.js';
+import { guardCounts } from './guard-counts.js';
 import type { Kind } from './kinds.js';
 import { lackingFor } from './lacking.js';
 import { costOf, currencyOf } from './money.js';
@@ -45,7 +46,10 @@ import { type Stock, stockOf } from './stock.js';
  * ```
  */
 export async function planBuilds(shelf: Shelf, options: PlanOptions = {}): Promise<Plan> {
-  const request = madeHere('shelf', shelf, 'readShelf', () => guardPlanOptions(shelf, options));
+  const request = madeHere('shelf', shelf, 'readShelf', () => {
+    guardCounts(shelf);
+    return guardPlanOptions(shelf, options);
+  });
   const solver = await loadSolver(request);
   return madeHere('shelf', shelf, 'readShelf', () => planWith(shelf, request, solver));
 }

@@ -89,6 +89,14 @@ function guardCap(shelf: Shelf, cap: NonNullable<PlanOptions['mostPerEngine']>):
     });
   }
   const known = currencyOf(shelf);
+  if (typeof currency !== 'string' || !/^[A-Z]{3}$/.test(currency)) {
+    throw new RebuildInputError({
+      parameter: 'options.mostPerEngine.currency',
+      value: currency,
+      expected: 'the three letters of a currency',
+      hint: 'For example { amount: 400, currency: "EUR" }.',
+    });
+  }
   if (known !== undefined && currency !== known) {
     throw new RebuildInputError({
       parameter: 'options.mostPerEngine.currency',
