@@ -23,18 +23,6 @@ export function oilLimits(journals: JournalSheet, journal: Span<Length>): Limits
   return journals.oilClearance ?? recommendedOilClearance(journal.max).limits;
 }
 
-/** What three sizes leave. */
-export function clearanceOf(
-  housing: Span<Length>,
-  wall: Span<Length>,
-  journal: Span<Length>,
-): Span<Length> {
-  return {
-    min: (housing.min - 2 * wall.max - journal.max) as Length,
-    max: (housing.max - 2 * wall.min - journal.min) as Length,
-  };
-}
-
 /** What two sizes leave: a piston in its bore, a stem in its guide. */
 export function gapOf(outer: Span<Length>, inner: Span<Length>): Span<Length> {
   return { min: (outer.min - inner.max) as Length, max: (outer.max - inner.min) as Length };

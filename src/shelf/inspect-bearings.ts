@@ -13,6 +13,8 @@ import { withStandard } from '../measuring/size-steps.js';
 import type { Length } from '../quantities/dimensions.js';
 import { RebuildInputError } from '../quantities/error.js';
 import { thou } from '../quantities/units.js';
+import { sameStep } from './fits.js';
+import { grindRequest } from './grind-request.js';
 import { handOut } from './hand-out.js';
 import { own } from './own.js';
 import type { BearingSheet, JournalSheet, Sheet, ShellSheet } from './sheet.js';
@@ -118,24 +120,15 @@ function planFor(
   shelf: readonly ShellSheet[],
   measured: readonly Measured[],
 ): GrindPlan {
-  const { standard, minimum, cleanUpAllowance, sizeAllowance, wear, shape } = journals;
-  const request = {
-    standard,
+  const request = grindRequest(
+    journals,
     steps,
-    journals: measured.map(({ bearing, shape }) => ({
-      name: bearing.name,
-      smallest: shape.smallest,
-      largest: shape.largest,
-      outOfRound: shape.outOfRound,
-      taper: shape.taper,
-      ...(bearing.journal.runout !== undefined && { runout: bearing.journal.runout }),
+    measured.map(({ bearing: { name, journal }, shape }) => ({
+      name,
+      shape,
+      runout: journal.runout,
     })),
-    ...(minimum !== undefined && { minimum }),
-    ...(cleanUpAllowance !== undefined && { cleanUpAllowance }),
-    ...(sizeAllowance !== undefined && { sizeAllowance }),
-    ...(wear !== undefined && { wear }),
-    ...(shape !== undefined && { shape: own(shape) }),
-  };
+  );
   const smallest = grindPlan(request);
   if (smallest.outcome !== 'grind') return smallest;
   const shellsAtHand = steps.filter((step) => pairsOf(shelf, step) >= measured.length);
@@ -216,9 +209,6 @@ export function mismatchOf(explanation: ClearanceExplanation): number {
   const { kind, mismatch } = explanation;
   return kind === 'journal ground, shells not' ? mismatch : -mismatch;
 }
-
-/** Steps are a tenth of a millimetre apart at the least; what is stamped is not measured closer. */
-const sameStep = (a: Length, b: Length) => Math.abs(a - b) < 1e-5;
 
 function madeFor({ shell }: ShellMatch, plan: GrindPlan): boolean {
   return plan.outcome !== 'none' && sameStep(shell.undersize, plan.undersize);

@@ -1,11 +1,11 @@
-import { recommendedOilClearance } from '../../bearings/clearance.js';
+import { oilClearanceSpan, recommendedOilClearance } from '../../bearings/clearance.js';
 import { recommendedRingGap } from '../../cylinders/ring-gap.js';
 import { type Finding, judge, judgeSpan } from '../../judging/judge.js';
 import { type Limits, type Span, spanOf } from '../../judging/limits.js';
 import type { BasedLimits } from '../../judging/own-limits.js';
 import type { Length } from '../../quantities/dimensions.js';
 import type { EngineKind } from '../engine-kind.js';
-import { clearanceOf, gapOf, pistonsInBores } from '../fits.js';
+import { gapOf, pistonsInBores } from '../fits.js';
 import { own } from '../own.js';
 import type { JournalSheet, StatedLimits } from '../sheet.js';
 import { SECTIONS } from '../shelf.js';
@@ -142,7 +142,7 @@ function bearingOf(
   bearing: Omit<BuildBearing, 'kind' | 'clearance' | 'finding'>,
 ): BuildBearing {
   const { housingBore, wall, journalSize } = bearing;
-  const value = clearanceOf(housingBore, wall, journalSize);
+  const value = oilClearanceSpan({ housingBore, shellWall: wall, journal: journalSize });
   const allowed = basedOn(journals.oilClearance) ?? recommendedOilClearance(journalSize.max);
   const { limits, basis } = allowed;
   const finding = judgeSpan({

@@ -1,7 +1,8 @@
+import { oilClearanceSpan } from '../../bearings/clearance.js';
 import type { Span } from '../../judging/limits.js';
 import type { Length } from '../../quantities/dimensions.js';
 import type { EngineKind } from '../engine-kind.js';
-import { clearanceOf, marginOf, oilLimits, sameStep } from '../fits.js';
+import { marginOf, oilLimits, sameStep } from '../fits.js';
 import type { Stock } from './stock.js';
 
 /** The shells that may go into a bearing, as indices of the stock's kinds of shells. */
@@ -54,7 +55,10 @@ export class FitTable {
       if (journals === undefined || ready.fits !== fits || !sameStep(ready.step, step))
         return undefined;
       if (lacking || housing === undefined) return Infinity;
-      return marginOf(clearanceOf(housing, ready.wall, journal), oilLimits(journals, journal));
+      return marginOf(
+        oilClearanceSpan({ housingBore: housing, shellWall: ready.wall, journal }),
+        oilLimits(journals, journal),
+      );
     });
     this.#known.set(key, margins);
     return margins;

@@ -25,10 +25,11 @@ export function guardCounts(shelf: Shelf): void {
   });
 }
 
-type Numbered = Part & Counted & {
-  readonly pairs?: number;
-  readonly price?: { readonly amount: number };
-};
+type Numbered = Part &
+  Counted & {
+    readonly pairs?: number;
+    readonly price?: { readonly amount: number };
+  };
 
 function guardPart(at: string, { pairs, count, price }: Numbered): void {
   if (pairs !== undefined) guardWhole(`${at}.pairs`, pairs, 0, 10_000);

@@ -1,15 +1,8 @@
+import { oilClearanceSpan } from '../../bearings/clearance.js';
 import type { Span } from '../../judging/limits.js';
 import { spanOf } from '../../judging/limits.js';
 import type { Length } from '../../quantities/dimensions.js';
-import {
-  clearanceOf,
-  gapOf,
-  marginOf,
-  oilLimits,
-  pistonsInBores,
-  ringsFit,
-  sameStep,
-} from '../fits.js';
+import { gapOf, marginOf, oilLimits, pistonsInBores, ringsFit, sameStep } from '../fits.js';
 import { own } from '../own.js';
 import type { Part, Parts, Section, Shelf } from '../shelf.js';
 import { readyBlock } from './ready-block.js';
@@ -44,7 +37,11 @@ export function lonelyOn(shelf: Shelf): Lonely {
           (size) =>
             housings.length === 0 ||
             housings.some((housing) => {
-              const clearance = clearanceOf(housing, spanOf(shell.wall), size);
+              const clearance = oilClearanceSpan({
+                housingBore: housing,
+                shellWall: shell.wall,
+                journal: size,
+              });
               return journals && marginOf(clearance, oilLimits(journals, size)) !== undefined;
             }),
         ),

@@ -1,5 +1,5 @@
 import { grindPlan } from '../../crankshaft/grind-plan.js';
-import type { GrindRequest, ServedGrindPlan } from '../../crankshaft/grind-types.js';
+import type { ServedGrindPlan } from '../../crankshaft/grind-types.js';
 import { undersizeSteps } from '../../crankshaft/undersize.js';
 import type { Finding } from '../../judging/judge.js';
 import { journalShape } from '../../measuring/journal.js';
@@ -7,6 +7,7 @@ import { journalShapeLimits, judgeShape } from '../../measuring/shape-rule.js';
 import { withStandard } from '../../measuring/size-steps.js';
 import type { UnitSystem } from '../../quantities/systems.js';
 import type { EngineKind } from '../engine-kind.js';
+import { grindRequest } from '../grind-request.js';
 import { own } from '../own.js';
 import type { JournalSheet } from '../sheet.js';
 import type { CrankshaftPart, JournalPlace } from '../shelf.js';
@@ -59,34 +60,22 @@ function journalsReady(
 ): Journals {
   const shapes = places.map(({ readings }) => journalShape(readings));
   const steps = withStandard(journals.steps ?? undersizeSteps(units));
-  const { standard, minimum, cleanUpAllowance, sizeAllowance, wear, shape } = journals;
-  const request: GrindRequest = {
-    standard,
+  const request = grindRequest(
+    journals,
     steps,
-    journals: places.map(({ name, runout, faults = [] }, i) => {
-      const { smallest, largest, outOfRound, taper } = shapes[i] as (typeof shapes)[number];
-      return {
-        name,
-        smallest,
-        largest,
-        outOfRound,
-        taper,
-        faults: faultsOn(faults, seen),
-        // Once it is straightened it runs true again, or it is not straight.
-        ...(runout !== undefined && !seen.straightened && { runout }),
-      };
-    }),
-    ...(minimum !== undefined && { minimum }),
-    ...(cleanUpAllowance !== undefined && { cleanUpAllowance }),
-    ...(sizeAllowance !== undefined && { sizeAllowance }),
-    ...(wear !== undefined && { wear }),
-    ...(shape !== undefined && { shape: own(shape) }),
-  };
+    places.map(({ name, runout, faults }, i) => ({
+      name,
+      shape: shapes[i] as (typeof shapes)[number],
+      faults: faultsOn(faults, seen),
+      // Once it is straightened it runs true again, or it is not straight.
+      runout: seen.straightened ? undefined : runout,
+    })),
+  );
   const ways = steps.flatMap((step) => {
     const plan = grindPlan({ ...request, shellsAtHand: [step] });
     return plan.outcome === 'none' ? [] : [wayOf(kind, plan, shapes)];
   });
-  const allowed = journalShapeLimits('shape', own(shape));
+  const allowed = journalShapeLimits('shape', own(journals.shape));
   return {
     ways,
     findings: shapes.flatMap((each) => judgeShape(each, allowed)),

@@ -1,6 +1,6 @@
-import type { PlanOptions, Shelf } from 'crankwright/shelf';
+import { type PlanOptions, planBuilds, type Shelf } from 'crankwright/shelf';
 import { describe, expect, it } from 'vitest';
-import { bruteForce } from './brute-force.js';
+import { type BruteAnswer, bruteForce } from './brute-force.js';
 import { readings, rulerOf } from './random-measured.js';
 
 // All sizes here are tenths of a thou, 2540 nm each. Every answer is worked out by hand beside it.
@@ -58,20 +58,31 @@ const single: Shelf = {
   shells: [shells('shells', 0, 619, 1)],
 };
 
-const best = (changes: Partial<Shelf>, options: PlanOptions = {}) =>
-  bruteForce({ ...single, ...changes }, options);
+/** What brute force makes of the shed with changes; the planner must make the same of it. */
+async function best(changes: Partial<Shelf>, options: PlanOptions = {}): Promise<BruteAnswer> {
+  const shelf = { ...single, ...changes };
+  const answer = bruteForce(shelf, options);
+  const { builds, cost, smallestMargin } = await planBuilds(shelf, options);
+  expect({
+    engines: builds.length,
+    cost: Math.round(cost.amount * 1000),
+    margin: smallestMargin === undefined ? undefined : Math.round(smallestMargin * 1e9) + 0,
+  }).toEqual(answer);
+  return answer;
+}
+
 const withEngine = (changes: Partial<Shelf['engine']>) => ({
   engine: { ...single.engine, ...changes },
 });
 const nothing = { engines: 0, cost: 0, margin: undefined };
 
-describe('brute force, of sheds worked by hand', () => {
-  it('builds one engine as it is', () => {
+describe('sheds worked by hand, by brute force and by the planner', () => {
+  it('builds one engine as it is', async () => {
     // Oil: 17505 - 2 * 619 - 16248 = 19, 9 above 10. Piston: 30003 - 29970 = 33, 12 below 45.
-    expect(best({})).toEqual({ engines: 1, cost: 0, margin: 9 * TENTH });
-    expect(best({}, { atMost: 0 })).toEqual(nothing);
-    expect(best({}, { reserved: ['rod A'] })).toEqual(nothing);
-    expect(best({ shells: [] })).toEqual(nothing);
+    expect(await best({})).toEqual({ engines: 1, cost: 0, margin: 9 * TENTH });
+    expect(await best({}, { atMost: 0 })).toEqual(nothing);
+    expect(await best({}, { reserved: ['rod A'] })).toEqual(nothing);
+    expect(await best({ shells: [] })).toEqual(nothing);
   });
 
   describe('where a scored journal is ground to 10 under, 16145 … 16150', () => {
@@ -90,26 +101,26 @@ describe('brute force, of sheds worked by hand', () => {
       toBuy: { shells: [{ ...shells('right', 100, 669, 1), price: eur(5) }] },
     };
 
-    it('takes the cheapest shop, and shells of its own before better ones to buy', () => {
+    it('takes the cheapest shop, and shells of its own before better ones to buy', async () => {
       // Thin: 17505 - 1336 - 16150 … - 16145 = 19 … 24, 6 below 30. Thick: 15 … 20, 5 above 10.
-      expect(best(shed)).toEqual({ engines: 1, cost: 18_000, margin: 6 * TENTH });
+      expect(await best(shed)).toEqual({ engines: 1, cost: 18_000, margin: 6 * TENTH });
     });
 
-    it('buys where it must', () => {
+    it('buys where it must', async () => {
       // Right: 17505 - 1338 - 16150 … - 16145 = 17 … 22, 7 above 10.
       const without = { ...shed, shells: [shells('standard', 0, 619, 1)] };
-      expect(best(without)).toEqual({ engines: 1, cost: 23_000, margin: 7 * TENTH });
-      expect(best(without, { buying: false })).toEqual(nothing);
-      expect(best(without, { mostPerEngine: eur(22.999) })).toEqual(nothing);
-      expect(best(without, { mostPerEngine: eur(23) }).engines).toBe(1);
+      expect(await best(without)).toEqual({ engines: 1, cost: 23_000, margin: 7 * TENTH });
+      expect(await best(without, { buying: false })).toEqual(nothing);
+      expect(await best(without, { mostPerEngine: eur(22.999) })).toEqual(nothing);
+      expect((await best(without, { mostPerEngine: eur(23) })).engines).toBe(1);
     });
 
-    it('leaves it where nobody grinds', () => {
-      expect(best({ ...shed, machining: [] })).toEqual(nothing);
+    it('leaves it where nobody grinds', async () => {
+      expect(await best({ ...shed, machining: [] })).toEqual(nothing);
     });
   });
 
-  it('shares out pistons between two blocks so that the tightest has most room', () => {
+  it('shares out pistons between two blocks so that the tightest has most room', async () => {
     // A 30000, B 30008; P 29970, Q 29975, within 20 … 45. A with Q 25 and B with P 38: 5 and 7.
     // A with P 30 and B with Q 33: 10 and 12. Oil: 17505 - 2 * 618.5 - 16248 = 20, 10 either way.
     const two: Partial<Shelf> = {
@@ -120,16 +131,20 @@ describe('brute force, of sheds worked by hand', () => {
       ringSets: [rings(2)],
       shells: [shells('shells', 0, 618.5, 2)],
     };
-    expect(best(two)).toEqual({ engines: 2, cost: 0, margin: 10 * TENTH });
+    expect(await best(two)).toEqual({ engines: 2, cost: 0, margin: 10 * TENTH });
     // One engine: the best is A with P or B with Q, held by the oil.
-    expect(best(two, { atMost: 1 })).toEqual({ engines: 1, cost: 0, margin: 10 * TENTH });
+    expect(await best(two, { atMost: 1 })).toEqual({ engines: 1, cost: 0, margin: 10 * TENTH });
     // Without P only Q is left: 25 in A, 33 in B, of which B has more than the oil.
-    expect(best(two, { reserved: ['P'] })).toEqual({ engines: 1, cost: 0, margin: 10 * TENTH });
+    expect(await best(two, { reserved: ['P'] })).toEqual({
+      engines: 1,
+      cost: 0,
+      margin: 10 * TENTH,
+    });
     // Without B and P: A with Q, 25 - 20.
-    expect(best(two, { reserved: ['P', 'block B'] }).margin).toBe(5 * TENTH);
+    expect((await best(two, { reserved: ['P', 'block B'] })).margin).toBe(5 * TENTH);
   });
 
-  it('puts the pistons of one set into the bores that they suit', () => {
+  it('puts the pistons of one set into the bores that they suit', async () => {
     // 30000 - 29968 = 32 and 30008 - 29976 = 32: 12 above 20. The other way 24 and 40: 4.
     const twin: Partial<Shelf> = {
       ...withEngine({ cylinders: 2, rodsPerJournal: 2 }),
@@ -140,28 +155,28 @@ describe('brute force, of sheds worked by hand', () => {
       rods: [rod('rod A', 17507), rod('rod B', 17503)],
       shells: [shells('thin', 0, 618, 1), shells('thick', 0, 620, 1)],
     };
-    expect(best(twin)).toEqual({ engines: 1, cost: 0, margin: 9 * TENTH });
+    expect(await best(twin)).toEqual({ engines: 1, cost: 0, margin: 9 * TENTH });
     // A set and a single are not mixed, and one single is not enough.
     const [first, second] = twin.rods ?? [];
     const set = { name: 'set', rods: [...(first?.rods ?? []), ...(second?.rods ?? [])] };
-    expect(best({ ...twin, rods: [set] }).engines).toBe(1);
-    expect(best({ ...twin, rods: [rod('rod A', 17507)] })).toEqual(nothing);
+    expect((await best({ ...twin, rods: [set] })).engines).toBe(1);
+    expect(await best({ ...twin, rods: [rod('rod A', 17507)] })).toEqual(nothing);
   });
 
-  it('keeps to interchange groups', () => {
+  it('keeps to interchange groups', async () => {
     const early = { ...block('block A', 30003), interchange: ['early'] };
     const crank = (...interchange: readonly string[]) => [
       { ...crankshaft('crankshaft A', 16248), interchange },
     ];
-    expect(best({ blocks: [early], crankshafts: crank('late') })).toEqual(nothing);
-    expect(best({ blocks: [early], crankshafts: crank('late', 'early') }).engines).toBe(1);
+    expect(await best({ blocks: [early], crankshafts: crank('late') })).toEqual(nothing);
+    expect((await best({ blocks: [early], crankshafts: crank('late', 'early') })).engines).toBe(1);
     // Each goes with each other, but no group is common to all three.
     const rods = [{ ...rod('rod A', 17505), interchange: ['late', 'middle'] }];
     const blocks = [{ ...early, interchange: ['early', 'middle'] }];
-    expect(best({ blocks, crankshafts: crank('late', 'early'), rods })).toEqual(nothing);
+    expect(await best({ blocks, crankshafts: crank('late', 'early'), rods })).toEqual(nothing);
   });
 
-  it('stacks up to three thrust washers', () => {
+  it('stacks up to three thrust washers', async () => {
     // 25000 - 23000 less three of 640 leaves 80; less two 720, less four nothing.
     const packed = (thickness: number, count: number): Partial<Shelf> => ({
       ...withEngine({ endPlay: span(50, 120) }),
@@ -169,25 +184,30 @@ describe('brute force, of sheds worked by hand', () => {
       crankshafts: [{ ...crankshaft('crankshaft A', 16248), thrustWidth: length(25000) }],
       thrustWashers: [{ name: 'washers', thickness: length(thickness), count }],
     });
-    expect(best(packed(640, 3)).engines).toBe(1);
-    expect(best(packed(640, 2))).toEqual(nothing);
+    expect((await best(packed(640, 3))).engines).toBe(1);
+    expect(await best(packed(640, 2))).toEqual(nothing);
     // Four of 480 would leave 80 as well, but no more than three are stacked.
-    expect(best(packed(480, 4))).toEqual(nothing);
+    expect(await best(packed(480, 4))).toEqual(nothing);
     // The last of three can be bought.
     const washers = { name: 'new', thickness: length(640), price: eur(4) };
-    expect(best({ ...packed(640, 2), toBuy: { thrustWashers: [washers] } }).cost).toBe(4000);
+    expect((await best({ ...packed(640, 2), toBuy: { thrustWashers: [washers] } })).cost).toBe(
+      4000,
+    );
   });
 
-  it('mends housings and heads, or buys another where that is cheaper', () => {
+  it('mends housings and heads, or buys another where that is cheaper', async () => {
     // Resized to 17500 … 17510: 17500 - 1238 - 16248 = 14 and 24, 4 above 10 and 6 below 30.
     const bored = {
       ...withEngine({ rodHousing: span(17500, 17510) }),
       rods: [rod('rod A', 17512)],
       machining: [{ work: 'resize housings', shop: 'the borer', price: eur(12) } as const],
     };
-    expect(best(bored)).toEqual({ engines: 1, cost: 12_000, margin: 4 * TENTH });
+    expect(await best(bored)).toEqual({ engines: 1, cost: 12_000, margin: 4 * TENTH });
     const rods = [{ ...rod('rod B', 17505), price: eur(11.5) }];
-    expect(best({ ...bored, toBuy: { rods } })).toMatchObject({ cost: 11_500, margin: 9 * TENTH });
+    expect(await best({ ...bored, toBuy: { rods } })).toMatchObject({
+      cost: 11_500,
+      margin: 9 * TENTH,
+    });
     // A head 45 out of flat against 40 is skimmed for 30; valves 12 within 12 … 26 leave no room.
     const topped: Partial<Shelf> = {
       ...withEngine({
@@ -199,10 +219,10 @@ describe('brute force, of sheds worked by hand', () => {
       valveSets: [{ name: 'valves A', stem: length(3126) }],
       machining: [{ work: 'skim head', shop: 'the borer', price: eur(30) }],
     };
-    expect(best(topped)).toEqual({ engines: 1, cost: 30_000, margin: 0 });
-    expect(best({ ...topped, machining: [] })).toEqual(nothing);
-    expect(best({ ...topped, valveSets: [] })).toEqual(nothing);
+    expect(await best(topped)).toEqual({ engines: 1, cost: 30_000, margin: 0 });
+    expect(await best({ ...topped, machining: [] })).toEqual(nothing);
+    expect(await best({ ...topped, valveSets: [] })).toEqual(nothing);
     const valveSets = [{ name: 'valves A', stem: length(3127) }];
-    expect(best({ ...topped, valveSets })).toEqual(nothing);
+    expect(await best({ ...topped, valveSets })).toEqual(nothing);
   });
 });

@@ -1,0 +1,42 @@
+import type { GrindRequest } from '../crankshaft/grind-types.js';
+import type { Shape } from '../measuring/shape.js';
+import type { Length } from '../quantities/dimensions.js';
+import { own } from './own.js';
+import type { JournalSheet } from './sheet.js';
+
+/** A journal as it was measured. */
+export interface MeasuredJournal {
+  readonly name: string;
+  readonly shape: Shape;
+  readonly runout?: Length | undefined;
+  readonly faults?: readonly string[];
+}
+
+/** What `grindPlan` decides from: the journals of one kind, and what the maker says of them. */
+export function grindRequest(
+  { standard, minimum, cleanUpAllowance, sizeAllowance, wear, shape }: JournalSheet,
+  steps: readonly Length[],
+  journals: readonly MeasuredJournal[],
+): GrindRequest {
+  return {
+    standard,
+    steps,
+    journals: journals.map(({ name, shape: measured, runout, faults }) => {
+      const { smallest, largest, outOfRound, taper } = measured;
+      return {
+        name,
+        smallest,
+        largest,
+        outOfRound,
+        taper,
+        ...(runout !== undefined && { runout }),
+        ...(faults && { faults }),
+      };
+    }),
+    ...(minimum !== undefined && { minimum }),
+    ...(cleanUpAllowance !== undefined && { cleanUpAllowance }),
+    ...(sizeAllowance !== undefined && { sizeAllowance }),
+    ...(wear !== undefined && { wear }),
+    ...(shape !== undefined && { shape: own(shape) }),
+  };
+}

@@ -1,0 +1,33 @@
+import type { PlanOptions } from '../../../src/shelf/plan/plan-types.js';
+import type { Section, Shelf } from '../../../src/shelf/shelf.js';
+import { enginesOn } from './brute-engines.js';
+import { search } from './brute-search.js';
+import { groupsOf, ofGroup, stockOf, thousandths } from './brute-stock.js';
+
+/** The best that a shelf makes. */
+export interface BruteAnswer {
+  readonly engines: number;
+  /** Machining and buying, in thousandths. */
+  readonly cost: number;
+  /** Smallest margin, in nanometres; undefined if no clearance is judged. */
+  readonly margin: number | undefined;
+}
+
+/** One of each of these. */
+const EVERY_ENGINE_TAKES = ['blocks', 'crankshafts', 'pistonSets', 'ringSets'] as const;
+
+/** The best builds of a small shelf by trying everything. Blocks that must be built are not heeded. */
+export function bruteForce(shelf: Shelf, options: PlanOptions = {}): BruteAnswer {
+  const stock = stockOf(shelf, options);
+  const inStock = (section: Section) => stock[section].reduce((sum, { count }) => sum + count, 0);
+  const byGroup = groupsOf(stock).map((group) => enginesOn(shelf, ofGroup(stock, group)));
+  const { engines, cost, margin } = search({
+    byBlock: stock.blocks.map(({ id }) => byGroup.flatMap((engines) => engines.get(id) ?? [])),
+    counts: Object.values(stock)
+      .flat()
+      .map(({ count }) => count),
+    atMost: Math.min(options.atMost ?? Infinity, ...EVERY_ENGINE_TAKES.map(inStock)),
+    mostPerEngine: options.mostPerEngine ? thousandths(options.mostPerEngine) : Infinity,
+  });
+  return { engines, cost, margin: margin === Infinity ? undefined : margin };
+}

@@ -1,0 +1,154 @@
+import type { Engine } from './brute-engines.js';
+import type { Way } from './brute-ways.js';
+
+/** What is searched. */
+export interface Search {
+  /** The engines that each block can be built up to. */
+  readonly byBlock: readonly (readonly Engine[])[];
+  /** How many there are in each bin. */
+  readonly counts: readonly number[];
+  /** The most engines to build. */
+  readonly atMost: number;
+  /** The most that one may cost. */
+  readonly mostPerEngine: number;
+}
+
+/** A set of engines that are built together. */
+interface Builds {
+  readonly engines: number;
+  readonly cost: number;
+  readonly margin: number;
+}
+
+/** What a choice of ways comes to: the cost of each engine, and the smallest margin. */
+interface Outcome {
+  readonly costs: readonly number[];
+  readonly margin: number;
+}
+
+const costOf = ({ costs }: Outcome) => costs.reduce((sum, cost) => sum + cost, 0);
+
+/** An engine with what it comes to if it is the only one. */
+interface Candidate extends Omit<Builds, 'engines'> {
+  readonly engine: Engine;
+}
+
+/**
+ * The best set of engines, at most one on each block and none taking what is
+ * not there: most, then cheapest, then widest margin. Every set is tried but
+ * those that cannot be better than the best found: engines together cost no
+ * less than one by one, and where they cost the same have no wider a margin.
+ */
+export function search(request: Search): Builds {
+  const { byBlock, atMost } = request;
+  const candidates = byBlock.map((engines) =>
+    engines.flatMap((engine): readonly Candidate[] => {
+      const alone = bestOutcome([engine], request);
+      return alone ? [{ engine, cost: costOf(alone), margin: alone.margin }] : [];
+    }),
+  );
+  for (const each of candidates)
+    each.sort((a, b) => a.cost - b.cost || (a.margin > b.margin ? -1 : 1));
+  let best: Builds = { engines: 0, cost: 0, margin: Infinity };
+  const go = (block: number, chosen: readonly Engine[], so: Builds) => {
+    if (isBetter(so, best)) best = so;
+    const most = Math.min(atMost, so.engines + byBlock.length - block);
+    const isHopeless = ({ cost, margin }: Omit<Builds, 'engines'>) =>
+      !isBetter({ engines: most, cost, margin }, best);
+    if (most === so.engines || isHopeless(so)) return;
+    for (const { engine, cost, margin } of candidates[block] ?? []) {
+      if (isHopeless({ cost: so.cost + cost, margin: Math.min(so.margin, margin) })) continue;
+      const outcome = bestOutcome([...chosen, engine], request);
+      if (outcome === undefined) continue;
+      const next = { engines: so.engines + 1, cost: costOf(outcome), margin: outcome.margin };
+      go(block + 1, [...chosen, engine], next);
+    }
+    go(block + 1, chosen, so);
+  };
+  go(0, [], best);
+  return best;
+}
+
+const isBetter = (a: Builds, b: Builds) =>
+  a.engines > b.engines ||
+  (a.engines === b.engines && (a.cost < b.cost || (a.cost === b.cost && a.margin > b.margin)));
+
+/** The best that some engines come to together; undefined if they cannot be built together. */
+function bestOutcome(engines: readonly Engine[], request: Search): Outcome | undefined {
+  const { counts, mostPerEngine } = request;
+  let outcomes: readonly Outcome[] = [{ costs: engines.map(() => 0), margin: Infinity }];
+  const layers = engines[0]?.length ?? 0;
+  for (let layer = 0; layer < layers && outcomes.length > 0; layer++) {
+    const shared = worthKeeping(mostPerEngine);
+    shareOut(
+      engines.map((engine) => engine[layer] ?? []),
+      [...counts],
+      shared,
+    );
+    const kept = worthKeeping(mostPerEngine);
+    for (const one of outcomes) for (const other of shared.all()) kept.add(added(one, other));
+    outcomes = kept.all();
+  }
+  const best = worthKeeping(Infinity);
+  outcomes.forEach(best.add);
+  return best.all()[0];
+}
+
+/** Adds every choice of one way for each engine that takes no more than is left. */
+function shareOut(
+  choices: readonly (readonly Way[])[],
+  left: number[],
+  kept: Kept,
+  so: Outcome = { costs: [], margin: Infinity },
+): void {
+  const ways = choices[so.costs.length];
+  if (ways === undefined) {
+    kept.add(so);
+    return;
+  }
+  for (const { takes, cost, margin } of ways) {
+    const next = { costs: [...so.costs, cost], margin: Math.min(so.margin, margin) };
+    if (kept.isHopeless(next)) continue;
+    for (const id of takes) left[id] = (left[id] ?? 0) - 1;
+    if (takes.every((id) => (left[id] ?? 0) >= 0)) shareOut(choices, left, kept, next);
+    for (const id of takes) left[id] = (left[id] ?? 0) + 1;
+  }
+}
+
+/** The outcomes that can be part of the best. */
+interface Kept {
+  readonly add: (outcome: Outcome) => void;
+  readonly isHopeless: (outcome: Outcome) => boolean;
+  readonly all: () => readonly Outcome[];
+}
+
+/**
+ * Where nothing limits the cost of one engine, only the best can be part of the
+ * best; otherwise the widest for every spread of the cost that is within the limit.
+ */
+function worthKeeping(mostPerEngine: number): Kept {
+  const best = new Map<string, Outcome>();
+  const keyOf = ({ costs }: Outcome) => (mostPerEngine === Infinity ? '' : costs.join());
+  const isHopeless = (outcome: Outcome) => {
+    const other = best.get(keyOf(outcome));
+    return (
+      outcome.costs.some((cost) => cost > mostPerEngine) ||
+      (other !== undefined && !isBetterOutcome(outcome, other))
+    );
+  };
+  return {
+    isHopeless,
+    add: (outcome) => {
+      if (!isHopeless(outcome)) best.set(keyOf(outcome), outcome);
+    },
+    all: () => [...best.values()],
+  };
+}
+
+const added = (a: Outcome, b: Outcome): Outcome => ({
+  costs: a.costs.map((cost, i) => cost + (b.costs[i] ?? 0)),
+  margin: Math.min(a.margin, b.margin),
+});
+
+const isBetterOutcome = (a: Outcome, b: Outcome) =>
+  costOf(a) < costOf(b) || (costOf(a) === costOf(b) && a.margin > b.margin);
