@@ -1,2 +1,0 @@
-import { randomShed } from './random-sheds.js'; import { bruteForce } from './brute-force.js';
-const out:string[]=[]; for (let s=0;s<200;s++) { const shed=randomShed(s); const o=s%5===0?{mostPerEngine:{amount:20+s,currency:'EUR'}}:{}; try { out.push(JSON.stringify(bruteForce(shed,o as never))) } catch(e) { out.push('threw') } } console.log(JSON.stringify(out));
