@@ -12,7 +12,7 @@ import {
 import { boreShape } from '../measuring/bore.js';
 import { journalShape } from '../measuring/journal.js';
 import { RebuildInputError } from '../quantities/error.js';
-import { apart, count, fields, list, name, word } from './fields.js';
+import { apart, count, fields, name, word } from './fields.js';
 import { marked } from './marks.js';
 import {
   quantity,
@@ -20,6 +20,7 @@ import {
   sizeOrSpan,
   span,
   statedLimits,
+  stepsOf,
   undersize,
 } from './quantity-fields.js';
 import { problemAt } from './sheet-error.js';
@@ -67,7 +68,7 @@ const bothLimits = statedLimits().refine(
 /** What is known of all journals of one kind. */
 export const journalSheet = apart({
   standard: span(guardDiameter),
-  steps: list(undersize(guardUndersize)).exactOptional(),
+  steps: stepsOf(undersize(guardUndersize)).exactOptional(),
   minimum: diameter.exactOptional(),
   cleanUpAllowance: quantity('length', guardStock).exactOptional(),
   sizeAllowance: quantity('length', guardTolerance).exactOptional(),

@@ -126,7 +126,19 @@ const MOST_READINGS = 1000;
 
 /** A list of readings. */
 export function readingsOf<T extends z.ZodType>(item: T) {
-  return list(item).max(MOST_READINGS, `must have at most ${MOST_READINGS} entries`);
+  return short(list(item), MOST_READINGS);
+}
+
+/** More undersizes or oversizes no engine has. */
+const MOST_STEPS = 50;
+
+/** A list of undersizes or oversizes. */
+export function stepsOf<T extends z.ZodType>(item: T) {
+  return short(list(item), MOST_STEPS);
+}
+
+function short<T extends z.ZodType>(items: z.ZodArray<T>, most: number) {
+  return items.max(most, `must have at most ${most} entries`);
 }
 
 /** One size as text, several readings of it, or the span that they make. */

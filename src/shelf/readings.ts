@@ -1,8 +1,9 @@
 import { showValue } from '../quantities/error.js';
-import { MEASURED, type Measurement, PLACES } from './checks/places.js';
+import { PLACES } from './checks/places.js';
 import { nameOf, type RawPart, rawParts } from './checks/shelf-names.js';
+import { type Feature, type Features, FILLED, featuresOf } from './features.js';
 import { didYouMean } from './nearest.js';
-import { type Given, isObject, rawItems } from './read-sections.js';
+import { type Given, isObject } from './read-sections.js';
 import { lineOf, type ReadingRow, readingRows } from './readings-csv.js';
 import type { SheetProblem } from './sheet-error.js';
 import { SECTIONS, type Section } from './shelf.js';
@@ -37,12 +38,6 @@ export function joinReadings(file: Given, csv: unknown): Joined {
   };
 }
 
-/** Something that is measured: a place of a part, or the part as a whole. */
-interface Feature extends Measurement {
-  readonly path: string;
-  readonly holder: Record<string, unknown>;
-}
-
 /** As many mistakes as the message of an error lists. */
 const MOST_QUESTIONS = 50;
 
@@ -53,7 +48,7 @@ class Join {
   /** Where in the CSV something in the copy comes from. */
   readonly #lines = new Map<string, string>();
   readonly #parts = new Map<string, RawPart>();
-  readonly #features = new Map<string, ReadonlyMap<string, Feature>>();
+  readonly #features = new Map<string, Features>();
 
   constructor(file: Given) {
     const { toBuy } = file;
@@ -71,12 +66,11 @@ class Join {
       this.#refuse(row, 'part', `is not on the shelf${question}`);
       return;
     }
-    const features = this.#featuresOf(row.part, part);
-    const feature = features.get(row.feature);
+    const { byName, names } = this.#featuresOf(row.part, part);
+    const feature = byName.get(row.feature);
     if (feature === undefined) {
-      const question = this.#question(row.feature, features);
-      const all = `it has ${[...features.keys()].join(', ') || 'nothing that is measured'}`;
-      this.#refuse(row, 'feature', `is not of "${row.part}"${question || ';'} ${all}`);
+      const question = this.#question(row.feature, byName);
+      this.#refuse(row, 'feature', `is not of "${row.part}"${question || ';'} it has ${names}`);
       return;
     }
     if (feature.holds === 'readings') this.#addReading(row, feature);
@@ -128,23 +122,10 @@ class Join {
     }
   }
 
-  #featuresOf(name: string, { section, path, part }: RawPart): ReadonlyMap<string, Feature> {
-    const seen = this.#features.get(name);
-    if (seen) return seen;
-    const holder = part as Record<string, unknown>;
-    const features = new Map<string, Feature>(
-      MEASURED[section].map((measured) => [measured.field, { ...measured, path, holder }]),
-    );
-    for (const { list, field, holds } of PLACES[section]) {
-      rawItems(part[list]).forEach((place, i) => {
-        const at = `${path}.${list}[${i}]`;
-        const feature = { field, holds, path: at, holder: place as Record<string, unknown> };
-        const placeName = nameOf(place);
-        if (placeName !== undefined) features.set(placeName, feature);
-      });
-    }
-    this.#features.set(name, features);
-    return features;
+  #featuresOf(name: string, part: RawPart): Features {
+    const seen = this.#features.get(name) ?? featuresOf(part);
+    this.#features.set(name, seen);
+    return seen;
   }
 
   /** Asks whether a known name was meant; of the first mistakes only, as looking for it takes long. */
@@ -163,11 +144,6 @@ class Join {
     this.problems.push({ path: `${lineOf(row.line)}: ${column}`, message });
   }
 }
-
-/** Fields that the rows of a file of readings fill. */
-const FILLED = new Set(
-  [...Object.values(PLACES), ...Object.values(MEASURED)].flat().map(({ field }) => field),
-);
 
 /** Whether a problem may only be that the file of readings could not be read. */
 function isLackingReadings({ path, message }: SheetProblem): boolean {

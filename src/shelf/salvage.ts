@@ -18,11 +18,18 @@ export interface Salvage {
 export function salvage(schema: z.core.$ZodType, value: unknown): Salvage {
   const result = z.safeParse(schema, value);
   if (result.success) return { sound: result.data, issues: [] };
-  return { sound: soundIn(inside(schema), value), issues: result.error.issues };
+  const { issues } = result.error;
+  return { sound: soundIn(inside(schema), value, issues), issues };
 }
 
-function soundIn(schema: z.core.$ZodType, value: unknown): unknown {
+function soundIn(
+  schema: z.core.$ZodType,
+  value: unknown,
+  issues: readonly z.core.$ZodIssue[],
+): unknown {
   if (schema instanceof z.ZodArray && Array.isArray(value)) {
+    // A list that is too short or too long is not one with gaps.
+    if (issues.some(({ path }) => path.length === 0)) return undefined;
     return value.map((each: unknown) => salvage(schema.element, each).sound);
   }
   const isObject = typeof value === 'object' && value !== null && !Array.isArray(value);

@@ -22,7 +22,15 @@ import {
   shellFields,
 } from './pieces.js';
 import { parsePrice } from './price.js';
-import { oversize, quantity, sizeOrSpan, span, statedLimits, textAs } from './quantity-fields.js';
+import {
+  oversize,
+  quantity,
+  sizeOrSpan,
+  span,
+  statedLimits,
+  stepsOf,
+  textAs,
+} from './quantity-fields.js';
 import { type Section, type Shelf, WORKS } from './shelf.js';
 
 const price = marked(textAs('amount and currency in quotes, e.g. "14.50 EUR"', parsePrice), {
@@ -125,7 +133,7 @@ export const shelfSections = {
     mainHousing: statedLimits(guardDiameter).exactOptional(),
     bores: apart({
       standard: span(guardDiameter),
-      steps: list(oversize(guardUndersize)).exactOptional(),
+      steps: stepsOf(oversize(guardUndersize)).exactOptional(),
       honingAllowance: quantity('length', guardStock).exactOptional(),
       leastWall: quantity('length', guardWall).exactOptional(),
       sizeAllowance: quantity('length', guardTolerance).exactOptional(),

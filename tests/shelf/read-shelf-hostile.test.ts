@@ -116,6 +116,18 @@ describe('a file of 5 MB', () => {
     expect(performance.now() - start).toBeLessThan(PATIENCE);
   });
 
+  it('is told all mistakes of the readings of one part with as many places', () => {
+    const rods = Array.from({ length: 20_000 }, (_, i) => ({ name: `rod ${i}` }));
+    const rows = Array.from({ length: 50_000 }, () => 'rods A,rod X,,,1 in');
+    const csv = ['part,feature,station,angle,reading', ...rows].join('\n');
+    const start = performance.now();
+    const problems = shelfProblems(changed(plainShelf(), { 'rods[0].rods': rods }), csv);
+    expect(performance.now() - start).toBeLessThan(PATIENCE);
+    // Its rods have no readings, and are more than the engine has.
+    expect(problems).toHaveLength(20_000 + 1 + 50_000);
+    expect(problems.at(-1)?.message.length).toBeLessThan(400);
+  });
+
   it('is refused if one place has more readings than anybody takes', () => {
     const rows = Array.from(
       { length: 200_000 },

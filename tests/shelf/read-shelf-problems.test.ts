@@ -120,6 +120,12 @@ describe('a mistake in a shelf', () => {
     expect(pathsOf({ 'engine.mainJournals': 7 })).toEqual(['engine.mainJournals']);
     expect(pathsOf({ 'engine.bores.leastWall': 'x' })).toEqual(['engine.bores.leastWall']);
     expect(pathsOf({ 'engine.bores.steps': 'x' })).toEqual(['engine.bores.steps']);
+    expect(pathsOf({ 'engine.bores.steps': Array(51).fill('standard') })).toEqual([
+      'engine.bores.steps',
+    ]);
+    expect(pathsOf({ 'engine.rodsPerJournal': '2', 'crankshafts[1].rodJournals': [] })).toEqual([
+      'engine.rodsPerJournal',
+    ]);
     expect(pathsOf({ 'engine.bores.steps[2]': 'x' })).toEqual(['engine.bores.steps[2]']);
     expect(pathsOf({ 'blocks[0].mainHousings': 'x' })).toEqual(['blocks[0].mainHousings']);
     expect(pathsOf({ 'pistonSets[0].pistons[1]': 'x' })).toEqual(['pistonSets[0].pistons[1]']);

@@ -33,7 +33,8 @@ export function countProblems(shelf: SoundShelf): readonly SheetProblem[] {
   return [...engineProblems(engine, name), ...wrong, ...mainShells(shelf, name)];
 }
 
-function wantedBy({ cylinders, mains, rodsPerJournal = 1 }: Sound<EngineKind>): readonly Wanted[] {
+function wantedBy(engine: Sound<EngineKind>): readonly Wanted[] {
+  const { cylinders, mains, rodsPerJournal = 1 } = engine;
   const wanted: Wanted[] = [];
   if (cylinders !== undefined) {
     const by = `${cylinders} cylinders`;
@@ -44,7 +45,7 @@ function wantedBy({ cylinders, mains, rodsPerJournal = 1 }: Sound<EngineKind>): 
     );
     const count = cylinders / rodsPerJournal;
     const each = rodsPerJournal === 1 ? by : `${by}, with ${rodsPerJournal} rods on each journal`;
-    if (Number.isInteger(count)) {
+    if (Number.isInteger(count) && !isLost(engine, 'rodsPerJournal')) {
       wanted.push({ section: 'crankshafts', list: 'rodJournals', count, by: each });
     }
   }

@@ -65,9 +65,6 @@ function stepsOf(
   const path = `${of}.steps`;
   const all = stated.steps ?? usual;
   const steps = all.filter((step) => step !== undefined);
-  const lost =
-    steps.length === 0 ||
-    steps.length < all.length ||
-    steps.some((_, i) => unread.has(`${path}[${i}]`));
+  const lost = steps.length < all.length || steps.some((_, i) => unread.has(`${path}[${i}]`));
   return lost ? undefined : { path, steps: withStandard(steps) };
 }

@@ -3,7 +3,7 @@ import { type Brief, formulate } from './formulate.js';
 import { clearanceMargins } from './margins.js';
 import { type Row, sumOf, type Term } from './model.js';
 import type { PlanStage, Proof } from './plan-types.js';
-import type { Question, Solution, Solver } from './solver.js';
+import type { Question, Solver } from './solver.js';
 
 /** What is sought, and with what. */
 export interface Search {
@@ -44,7 +44,7 @@ export function search({ brief, solver, atMost }: Search): Outcome {
   const built = most.values.length > 0 ? most.values : must.values;
   const engines = sumOf(draft.engines, built);
   if (most.status === 'time limit') {
-    return unproven(draft, built, 'most engines', engines, bounded(most, engines, atMost));
+    return unproven(draft, built, 'most engines', engines, finiteOr(most.bound, atMost));
   }
   if (engines === 0) return { draft, values: built, least: -Infinity, proof: { kind: 'optimal' } };
 
@@ -57,7 +57,7 @@ export function search({ brief, solver, atMost }: Search): Outcome {
   const values = least.values.length > 0 ? least.values : built;
   const cost = sumOf(draft.cost, values);
   if (least.status === 'time limit') {
-    const bound = Math.max(0, bounded(least, 0, cost));
+    const bound = Math.max(0, finiteOr(least.bound, 0));
     return unproven(draft, values, 'least cost', cost / 1000, bound / 1000);
   }
   return widest({ brief, solver }, { draft, values, engines, cost });
@@ -119,9 +119,7 @@ function unproven(
 }
 
 /** What was proven, where the solver got so far; else what is known beforehand. */
-function bounded({ bound }: Solution, least: number, most: number): number {
-  return Number.isFinite(bound) ? Math.min(most, Math.max(least, bound)) : most;
-}
+const finiteOr = (bound: number, known: number) => (Number.isFinite(bound) ? bound : known);
 
 const exactly = (terms: readonly Term[], sum: number): Row => ({ terms, min: sum, max: sum });
 

@@ -32,6 +32,6 @@ export function readings(
   );
 }
 
-/** A measured size: mostly one, now and then a spread of a grain. */
+/** A measured size: mostly one, now and then a spread of a grain or two. */
 export const about = (ruler: Ruler, dice: Dice, size: number): SizeOrSpan<Length> =>
-  dice.percent(25) ? ruler.span(size, size + 1) : ruler.length(size);
+  dice.percent(35) ? ruler.span(size, size + dice.from(1, 2)) : ruler.length(size);

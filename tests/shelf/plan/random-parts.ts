@@ -1,6 +1,6 @@
 import type { Length } from 'crankwright';
 import type { EngineKind } from '../../../src/shelf/engine-kind.js';
-import { type Fault, faultsOf } from '../../../src/shelf/faults.js';
+import { consequenceOf, type Fault, faultsOf } from '../../../src/shelf/faults.js';
 import type {
   BlockPart,
   CrankshaftPart,
@@ -59,14 +59,16 @@ export const randomPart: {
 
 /** What any part may have. */
 function anyPart({ dice, grouped, worn, engine }: Draw, section: Section, name: string) {
-  const faults = faultsOf(section).filter((fault) => fault !== 'spun' || engine.mains > 0);
+  const some = faultsOf(section).filter((fault) => fault !== 'spun' || engine.mains > 0);
+  const mendable = some.filter((fault) => consequenceOf(section, fault).kind !== 'scrap');
+  const faults = dice.percent(70) && mendable.length > 0 ? mendable : some;
   return defined({
     name,
     interchange:
       grouped && dice.percent(50)
         ? dice.oneOf([['early'], ['late'], ['early', 'late']] as const)
         : undefined,
-    faults: dice.percent(worn / 5) ? [dice.oneOf(faults)] : undefined,
+    faults: dice.percent(worn / 3) ? [dice.oneOf(faults)] : undefined,
   });
 }
 
@@ -102,7 +104,7 @@ function randomBlock(draw: Draw, name: string): BlockPart {
 
 function randomWidth({ dice, ruler }: Draw, width: number): Length | undefined {
   return dice.percent(80)
-    ? ruler.length(width + dice.oneOf([0, 0, 40]) + dice.from(-12, 12))
+    ? ruler.length(width + dice.oneOf([0, 0, 60]) + dice.from(-12, 12))
     : undefined;
 }
 
@@ -153,7 +155,7 @@ function randomJournals(
         oval: bad ? dice.from(2, 12) : dice.from(0, 3),
         taper: dice.from(0, 2),
       }),
-      runout: dice.percent(30) ? ruler.length(dice.from(0, 15)) : undefined,
+      runout: dice.percent(40) ? ruler.length(dice.from(0, 90)) : undefined,
       faults: surfaceFault(draw),
     });
   });
@@ -186,10 +188,10 @@ function randomRings(draw: Draw, name: string): RingSetPart {
     ...anyPart(draw, 'ringSets', name),
     count: dice.percent(30) ? 2 : undefined,
     oversize: ruler.length(step),
-    rings: dice.percent(40)
+    rings: dice.percent(60)
       ? places(2).map((i) => ({
           name: `ring ${i}`,
-          gap: ruler.length(dice.from(least, most + 5)),
+          gap: ruler.length(dice.from(least, most + 30)),
           measuredIn: ruler.length(SIZES.bore[0] + step + dice.from(0, 5)),
         }))
       : undefined,
@@ -215,7 +217,7 @@ function randomWashers(draw: Draw, name: string): ThrustWasherPart {
   return defined({
     ...anyPart(draw, 'thrustWashers', name),
     count: dice.percent(80) ? dice.from(2, 4) : undefined,
-    thickness: ruler.length(thin ? dice.from(10, 40) : SIZES.thrust.washer + dice.from(-12, 12)),
+    thickness: ruler.length(thin ? dice.from(15, 60) : SIZES.thrust.washer + dice.from(-12, 12)),
   });
 }
 
@@ -224,7 +226,7 @@ function randomHead(draw: Draw, name: string): HeadPart {
   return defined({
     ...anyPart(draw, 'heads', name),
     flatness: dice.percent(60) ? ruler.length(dice.from(5, SIZES.flatness + 10)) : undefined,
-    guideBore: dice.percent(60) ? about(ruler, dice, SIZES.guide + dice.from(-2, 3)) : undefined,
+    guideBore: dice.percent(60) ? about(ruler, dice, SIZES.guide + dice.from(-3, 3)) : undefined,
   });
 }
 
@@ -233,6 +235,6 @@ function randomValves(draw: Draw, name: string): ValveSetPart {
   return defined({
     ...anyPart(draw, 'valveSets', name),
     count: dice.percent(15) ? 2 : undefined,
-    stem: dice.percent(60) ? about(ruler, dice, SIZES.stem + dice.from(-2, 2)) : undefined,
+    stem: dice.percent(60) ? about(ruler, dice, SIZES.stem + dice.from(-2, 3)) : undefined,
   });
 }

@@ -1,0 +1,69 @@
+import { describe, expect, it } from 'vitest';
+import { generatedShed } from '../../../bench/shed.js';
+import { FitTable } from '../../../src/shelf/plan/fit-table.js';
+import { sumOf } from '../../../src/shelf/plan/model.js';
+import type { PlanStage } from '../../../src/shelf/plan/plan-types.js';
+import { search } from '../../../src/shelf/plan/search.js';
+import { loadSolver, type Solver } from '../../../src/shelf/plan/solver.js';
+import { stockOf } from '../../../src/shelf/plan/stock.js';
+
+const shelf = generatedShed(5, 1);
+const stock = stockOf(shelf, { buying: true, reserved: [], mustBuild: [] });
+const brief = {
+  engine: shelf.engine,
+  stock,
+  fits: new FitTable(shelf.engine, stock.shells),
+  batches: [{ index: 0 }],
+};
+const solver = await loadSolver({});
+
+/** The solver, for which the time is up at some question of a stage. */
+function stoppedAt(stage: PlanStage, from: number, bound: number): Solver {
+  let asked = 0;
+  return {
+    solve: (at, model, question) =>
+      at === stage && asked++ >= from
+        ? { status: 'time limit', values: [], bound }
+        : solver.solve(at, model, question),
+  };
+}
+
+const best = search({ brief, solver, atMost: 5 });
+const engines = sumOf(best.draft.engines, best.values);
+const cost = sumOf(best.draft.cost, best.values);
+
+describe('search', () => {
+  it('builds nothing where the time is up before anything is found, and promises no more than there could be', () => {
+    const found = search({ brief, solver: stoppedAt('most engines', 0, Infinity), atMost: 5 });
+    expect(sumOf(found.draft.engines, found.values)).toBe(0);
+    expect(found.proof).toEqual({ kind: 'time limit', stage: 'most engines', found: 0, bound: 5 });
+  });
+
+  it('keeps what it has where the time is up for the cost: as many engines, at some cost', () => {
+    const found = search({ brief, solver: stoppedAt('least cost', 0, 7000), atMost: 5 });
+    expect(sumOf(found.draft.engines, found.values)).toBe(engines);
+    const spent = sumOf(found.draft.cost, found.values);
+    expect(spent).toBeGreaterThanOrEqual(cost);
+    expect(found.proof).toEqual({
+      kind: 'time limit',
+      stage: 'least cost',
+      found: spent / 1000,
+      bound: 7,
+    });
+    const unknown = search({ brief, solver: stoppedAt('least cost', 0, -Infinity), atMost: 5 });
+    // Nothing is known but that nothing costs less than nothing.
+    expect(unknown.proof).toMatchObject({ found: spent / 1000, bound: 0 });
+  });
+
+  it('keeps the margin it has where the time is up for a wider one', () => {
+    for (const from of [0, 2]) {
+      const found = search({ brief, solver: stoppedAt('widest margin', from, 0), atMost: 5 });
+      expect(sumOf(found.draft.engines, found.values)).toBe(engines);
+      expect(sumOf(found.draft.cost, found.values)).toBe(cost);
+      if (found.proof.kind !== 'time limit') throw new Error('it was proven');
+      expect(found.proof.found).toBeLessThanOrEqual(found.proof.bound);
+      // Never less than the best there is: nothing was promised away.
+      expect(found.proof.bound).toBeGreaterThanOrEqual(best.least * 1e-9);
+    }
+  });
+});
