@@ -226,7 +226,7 @@ function randomHead(draw: Draw, name: string): HeadPart {
   return defined({
     ...anyPart(draw, 'heads', name),
     flatness: dice.percent(60) ? ruler.length(dice.from(5, SIZES.flatness + 10)) : undefined,
-    guideBore: dice.percent(60) ? about(ruler, dice, SIZES.guide + dice.from(-3, 3)) : undefined,
+    guideBore: dice.percent(85) ? about(ruler, dice, SIZES.guide + dice.from(-3, 3)) : undefined,
   });
 }
 
@@ -235,6 +235,6 @@ function randomValves(draw: Draw, name: string): ValveSetPart {
   return defined({
     ...anyPart(draw, 'valveSets', name),
     count: dice.percent(15) ? 2 : undefined,
-    stem: dice.percent(60) ? about(ruler, dice, SIZES.stem + dice.from(-2, 3)) : undefined,
+    stem: dice.percent(85) ? about(ruler, dice, SIZES.stem + dice.from(-2, 3)) : undefined,
   });
 }
