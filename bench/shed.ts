@@ -82,10 +82,13 @@ export function generatedShed(of: number, seed: number): Shelf {
       mainJournals: [journal('pulley main', 20_000), journal('flywheel main', 20_000)],
       thrustWidth: tenths(23_200 + 5 * whole(0, 6)),
     })),
-    rods: many(of, (i) => ({
-      name: `rods ${i}`,
-      rods: [housing('rod 1', 17_505), housing('rod 2', 17_505)],
-    })),
+    // One in ten pairs has been parted, and its rods go where they fit.
+    rods: many(of, (i) => [housing(`rod ${i}a`, 17_505), housing(`rod ${i}b`, 17_505)]).flatMap(
+      (rods, i) =>
+        i % 10 === 9
+          ? rods.map((rod) => ({ name: rod.name, rods: [rod] }))
+          : [{ name: `rods ${i}`, rods }],
+    ),
     pistonSets: many(of, (i) => {
       const step = oneOf(STEPS);
       const pistons = [piston('1', step, whole(-2, 3)), piston('2', step, whole(-2, 3))];

@@ -8,7 +8,7 @@ export interface Dice {
   readonly oneOf: <T>(list: readonly T[]) => T;
 }
 
-/** Source: the linear congruential generator of Numerical Recipes, 2nd ed., section 7.1, "quick and dirty". */
+/** Source: the linear congruential generator of Numerical Recipes, 2nd ed., section 7.1, from memory. */
 export function diceOf(seed: number): Dice {
   let state = seed >>> 0;
   const next = () => {

@@ -47,8 +47,8 @@ export function search(request: Search): Builds {
       return alone ? [{ engine, cost: costOf(alone), margin: alone.margin }] : [];
     }),
   );
-  for (const each of candidates)
-    each.sort((a, b) => a.cost - b.cost || (a.margin > b.margin ? -1 : 1));
+  // The best first: what follows is the sooner seen to be hopeless.
+  for (const each of candidates) each.sort((a, b) => a.cost - b.cost);
   let best: Builds = { engines: 0, cost: 0, margin: Infinity };
   const go = (block: number, chosen: readonly Engine[], so: Builds) => {
     if (isBetter(so, best)) best = so;

@@ -72,7 +72,7 @@ export function randomEngine(dice: Dice, { length, span }: Ruler): EngineKind {
     }),
     endPlay: now(40, pick([50, 120])),
     headFlatness: now(60, { max: length(SIZES.flatness) }),
-    guideClearance: now(60, pick([15, 23])),
+    guideClearance: now(60, pick([16, 22])),
     alsoNeeds: now(50, dice.oneOf([[], ['head'], ['valve set'], ['head', 'valve set']] as const)),
   });
 }

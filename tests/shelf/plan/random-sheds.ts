@@ -9,9 +9,10 @@ import {
   WORKS,
 } from '../../../src/shelf/shelf.js';
 import { type Dice, diceOf } from '../../support/dice.js';
+import type { Draw } from './random-draw.js';
 import { randomEngine } from './random-engine.js';
 import { rulerOf, STEP } from './random-measured.js';
-import { type Draw, randomPart } from './random-parts.js';
+import { randomPart } from './random-parts.js';
 
 /** What a part of each section is called. */
 const CALLED: { readonly [S in Section]: string } = {
@@ -26,7 +27,7 @@ const CALLED: { readonly [S in Section]: string } = {
   valveSets: 'valves',
 };
 
-/** In how many sheds of a hundred with a list to buy from a section is on it. */
+/** Of a hundred lists of what can be bought, how many have something of a section. */
 const BOUGHT: { readonly [S in Section]: number } = {
   blocks: 8,
   crankshafts: 12,
