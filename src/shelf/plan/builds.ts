@@ -128,7 +128,7 @@ function rodBearings(
       journal: crankshaft.kind.ready.rodPlaces[journal] ?? '',
       journalSize: rodWay.sizes[journal] as Span<Length>,
       undersize: rodWay.step,
-      housing: { part: set.member.name, place: set.kind.ready.places[rod] ?? '' },
+      housing: { part: set.member.name, place: set.member.places[rod] ?? '' },
       housingBore: set.kind.ready.housings[rod] as Span<Length>,
       shells: shells.member.name,
       wall: shells.kind.ready.wall,
@@ -161,7 +161,7 @@ function cylindersOf(
   least: number,
 ): readonly BuildCylinder[] {
   const allowed = basedOn(bores.pistonClearance);
-  const { sizes, places } = pistons.kind.ready;
+  const { sizes } = pistons.kind.ready;
   const order = pistonsInBores(boreWay.sizes, sizes, allowed?.limits, least) ?? [];
   return boreWay.sizes.map((boreSize, i) => {
     const piston = order[i] ?? 0;
@@ -171,7 +171,7 @@ function cylindersOf(
       bore: block.kind.ready.places[i] ?? '',
       boreSize,
       oversize: boreWay.step,
-      piston: places[piston] ?? '',
+      piston: pistons.member.places[piston] ?? '',
       pistonSize,
       clearance,
       ...(allowed && { finding: judgeGap('piston clearance', clearance, allowed) }),

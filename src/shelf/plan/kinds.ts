@@ -30,6 +30,8 @@ export interface Member {
   readonly name: string;
   readonly from?: string;
   readonly count: number;
+  /** What its rods or pistons are called, which makes no difference to a plan. */
+  readonly places: readonly string[];
   /** Price of one, if it is bought [thousandths]. */
   readonly price?: number;
 }
@@ -45,11 +47,17 @@ export interface StockOptions {
 export interface Usable<R> {
   readonly repairs: readonly Job[];
   readonly ready: R;
+  readonly places?: readonly string[];
 }
 
-export function whole<R>(section: Section, part: Part, offers: R): Usable<R> | undefined {
+export function whole<R>(
+  section: Section,
+  part: Part,
+  offers: R,
+  places: readonly string[] = [],
+): Usable<R> | undefined {
   const { ready } = readyWhole(section, part);
-  return ready && { repairs: ready.repairs, ready: offers };
+  return ready && { repairs: ready.repairs, ready: offers, places };
 }
 
 export function kindsOf<S extends Section, R>(
@@ -84,6 +92,7 @@ export function kindsOf<S extends Section, R>(
     group.members.push({
       name,
       count: countOf(section, part, price !== undefined),
+      places: usable.places ?? [],
       ...(from !== undefined && { from }),
       ...(price !== undefined && { price }),
     });

@@ -153,10 +153,10 @@ function withLacking(stock: Stock, { engine, units }: Shelf, engines: number): S
         mainPlaces: [],
       }),
     ],
-    rods: [...stock.rods, lacking('rods', { housings: [], places: [] })],
+    rods: [...stock.rods, lacking('rods', { housings: [] })],
     pistonSets: [
       ...stock.pistonSets,
-      ...boreSteps.map((step) => lacking('pistonSets', { step, sizes: [], places: [] })),
+      ...boreSteps.map((step) => lacking('pistonSets', { step, sizes: [] })),
     ],
     ringSets: [
       ...stock.ringSets,

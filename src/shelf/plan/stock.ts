@@ -34,13 +34,11 @@ export interface Stock {
   readonly rods: readonly Kind<{
     /** Empty where any would do. */
     readonly housings: readonly Span<Length>[];
-    readonly places: readonly string[];
   }>[];
   readonly pistonSets: readonly Kind<{
     readonly step: Length;
     /** Empty where any would do. */
     readonly sizes: readonly Span<Length>[];
-    readonly places: readonly string[];
   }>[];
   readonly ringSets: readonly Kind<{
     readonly step: Length;
@@ -103,15 +101,13 @@ export function stockOf(shelf: Shelf, options: StockOptions): Stock {
     rods: kinds('rods', (part) => {
       const { ready } = readyRods(part, engine);
       const places = part.rods.map(({ name }) => name);
-      return ready && { repairs: ready.repairs, ready: { housings: ready.housings, places } };
+      return ready && { repairs: ready.repairs, ready: { housings: ready.housings }, places };
     }),
-    pistonSets: kinds('pistonSets', (part) =>
-      whole('pistonSets', part, {
-        step: part.oversize,
-        sizes: part.pistons.map(({ diameter }) => spanOf(diameter)),
-        places: part.pistons.map(({ name }) => name),
-      }),
-    ),
+    pistonSets: kinds('pistonSets', (part) => {
+      const sizes = part.pistons.map(({ diameter }) => spanOf(diameter));
+      const places = part.pistons.map(({ name }) => name);
+      return whole('pistonSets', part, { step: part.oversize, sizes }, places);
+    }),
     ringSets: kinds('ringSets', (part) =>
       whole('ringSets', part, { step: part.oversize, rings: part.rings ?? [] }),
     ),
