@@ -5,7 +5,7 @@ import { withStandard } from '../../measuring/size-steps.js';
 import type { Length } from '../../quantities/dimensions.js';
 import type { EngineKind } from '../engine-kind.js';
 import { SECTIONS, type Section, type Shelf } from '../shelf.js';
-import type { Batch } from './draft.js';
+import type { Batch, Draft } from './draft.js';
 import { FitTable } from './fit-table.js';
 import { formulate } from './formulate.js';
 import type { Kind } from './kinds.js';
@@ -63,14 +63,18 @@ export function lackingFor(
   const fewest = solver.solve('next engine', draft.model, { goal: 'least', of: weights, where });
   if (fewest.status !== 'optimal') return undefined;
   const least = sumOf(weights, fewest.values);
-  // Of all that are alike in this, the one that takes the least work: no journal is ground for want of shells.
-  const cheapest = solver.solve('next engine', draft.model, {
-    goal: 'least',
-    of: draft.cost,
-    where: [...where, { terms: weights, min: least, max: least }],
-    from: fewest.values,
-  });
-  const { values } = cheapest.status === 'optimal' ? cheapest : fewest;
+  // Of all that are alike in this, the one that takes the least work, and then the smallest steps:
+  // no journal is ground for want of shells.
+  const alike = [{ terms: weights, min: least, max: least }];
+  let values = fewest.values;
+  for (const of of [draft.cost, stepsOf(draft, shelf)]) {
+    const question = { goal: 'least', of, where: [...where, ...alike], from: values } as const;
+    const better = solver.solve('next engine', draft.model, question);
+    if (better.status !== 'optimal') break;
+    values = better.values;
+    const sum = sumOf(of, values);
+    alike.push({ terms: [...of], min: sum, max: sum });
+  }
   const parts = new Map<Kind<unknown>, number>();
   for (const [term, kind] of draft.lacking) {
     parts.set(kind, (parts.get(kind) ?? 0) + sumOf([term], values));
@@ -81,6 +85,21 @@ export function lackingFor(
       .map(([kind, count]) => lackingPart(kind, count))
       .sort((a, b) => SECTIONS.indexOf(a.section) - SECTIONS.indexOf(b.section)),
   };
+}
+
+/** How far up the steps what is lacking stands. */
+function stepsOf({ lacking }: Draft, { engine, units }: Shelf): readonly Term[] {
+  const steps = [
+    ...(engine.rodJournals.steps ?? undersizeSteps(units)),
+    ...(engine.mainJournals?.steps ?? undersizeSteps(units)),
+    ...(engine.bores.steps ?? oversizeSteps(units)),
+  ];
+  return lacking.flatMap(([[variable, count], { ready }]): readonly Term[] => {
+    const { step } = ready as { readonly step?: Length };
+    if (step === undefined) return [];
+    const below = new Set(steps.filter((each) => each < step)).size;
+    return below > 0 ? [[variable, count * below]] : [];
+  });
 }
 
 /** How many parts there are in one engine, counted as they are looked for. */

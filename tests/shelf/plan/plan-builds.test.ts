@@ -1,5 +1,5 @@
 import { readFileSync } from 'node:fs';
-import { RebuildInputError, second } from 'crankwright';
+import { RebuildInputError, second, thou } from 'crankwright';
 import { type PlanOptions, planBuilds, readShelf } from 'crankwright/shelf';
 import { describe, expect, it } from 'vitest';
 import { generatedShed } from '../../../bench/shed.js';
@@ -38,6 +38,10 @@ describe('planBuilds, of the example shed', () => {
         ['heads', 1],
       ]),
     );
+    // Both pairs of main shells 10 under are in use; no crankshaft is ground further for want of them.
+    const shells = plan.nextEngine?.lacks.find(({ section }) => section === 'shells');
+    expect(shells).toMatchObject({ fits: 'mains', count: 2 });
+    expect(shells?.step).toBeCloseTo(thou(10), 9);
     expect(plan.leftOver.filter(({ why }) => why === 'scrap').map(({ name }) => name)).toEqual([
       'block C',
       'spare crankshaft 2',
