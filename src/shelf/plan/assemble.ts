@@ -1,7 +1,7 @@
 import type { Span } from '../../judging/limits.js';
 import type { Length } from '../../quantities/dimensions.js';
 import type { Batch, Draft } from './draft.js';
-import type { Brief } from './formulate.js';
+import { type Brief, needsOf } from './formulate.js';
 import { journalKey } from './formulate-rods.js';
 import { Picker, Pile, type Taken, type UseOf } from './pile.js';
 import type { Stock } from './stock.js';
@@ -95,7 +95,7 @@ function engineOf(
 }
 
 function headOf({ engine }: Brief, pile: Pile, shelf: Picker): Pick<Assembly, 'head' | 'valves'> {
-  const needs = engine.alsoNeeds ?? ['head', 'valve set'];
+  const needs = needsOf(engine);
   const both = needs.includes('head') && needs.includes('valve set');
   const pair = both ? pile.take('stems in guides', () => true) : undefined;
   return {

@@ -1,7 +1,7 @@
 import { oilClearanceSpan, recommendedOilClearance } from '../../bearings/clearance.js';
 import { recommendedRingGap } from '../../cylinders/ring-gap.js';
 import { type Finding, judge, judgeSpan } from '../../judging/judge.js';
-import { type Limits, type Span, spanOf } from '../../judging/limits.js';
+import type { Limits, Span } from '../../judging/limits.js';
 import type { BasedLimits } from '../../judging/own-limits.js';
 import type { Length } from '../../quantities/dimensions.js';
 import type { EngineKind } from '../engine-kind.js';
@@ -43,12 +43,10 @@ export function buildOf(
 
 function partsOf(assembly: Assembly): readonly Taken<Kind<unknown>>[] {
   const { block, crankshaft, rods, pistons, rings, mains, washers, head, valves } = assembly;
-  // A set of rods is one part, however many of its rods run.
-  const sets = [...new Map(rods.map((each) => [each.rods.member, each.rods])).values()];
   return [
     block,
     crankshaft,
-    ...sets,
+    ...rodParts(rods),
     pistons,
     rings,
     ...mains,
@@ -57,6 +55,11 @@ function partsOf(assembly: Assembly): readonly Taken<Kind<unknown>>[] {
     ...(head ? [head] : []),
     ...(valves ? [valves] : []),
   ];
+}
+
+/** A set of rods is one part, however many of its rods run. */
+function rodParts(rods: Assembly['rods']) {
+  return [...new Map(rods.map((each) => [each.rods.member, each.rods])).values()];
 }
 
 /** Parts by name, section by section, alike ones together. */
@@ -90,11 +93,10 @@ function jobsOf({
 }: Assembly): readonly (Omit<BuildJob, 'cost'> & { readonly cost: number })[] {
   const on = ({ kind, member }: Taken<Kind<unknown>>, jobs: readonly PricedJob[] = []) =>
     [...kind.repairs, ...jobs].map((job) => ({ ...job, part: member.name }));
-  const sets = [...new Map(rods.map((each) => [each.rods.member, each.rods])).values()];
   return [
     ...on(block, boreWay.jobs),
     ...on(crankshaft, [...mainWay.jobs, ...rodWay.jobs]),
-    ...sets.flatMap((set) => on(set)),
+    ...rodParts(rods).flatMap((set) => on(set)),
     ...(head ? on(head) : []),
   ];
 }
@@ -201,7 +203,7 @@ function guidesOf({ head, valves }: Assembly, engine: EngineKind): Build['guides
   const { stem } = valves?.kind.ready ?? {};
   if (guide === undefined || stem === undefined) return undefined;
   const allowed = basedOn(engine.guideClearance);
-  const clearance = gapOf(spanOf(guide), spanOf(stem));
+  const clearance = gapOf(guide, stem);
   return {
     clearance,
     ...(allowed && { finding: judgeGap('guide clearance', clearance, allowed) }),

@@ -81,7 +81,7 @@ function shaftsOf(draft: Draft, { engine }: Brief, batch: Batch) {
  * by the shells that the bearings then take: one by one in the order of the
  * rods, over the journals that are still free.
  */
-export function pairings(
+function pairings(
   { fits, least }: Brief,
   step: Length,
   spots: readonly Span<Length>[],

@@ -1,7 +1,7 @@
 import { gapOf, marginOf, pistonsInBores, ringsFit, sameStep } from '../fits.js';
 import { own } from '../own.js';
 import type { Batch, Bores, Draft } from './draft.js';
-import { type Brief, kindsFor } from './formulate.js';
+import { type Brief, kindsFor, needsOf } from './formulate.js';
 
 /** Pistons and rings in bores, and heads with their valves. */
 export function topEnds(draft: Draft, brief: Brief, batch: Batch): void {
@@ -55,7 +55,7 @@ function ringsFor(
 /** A head and valves for every engine that needs them, the stems with enough room in the guides. */
 function headsAndValves(draft: Draft, brief: Brief, batch: Batch): void {
   const { engine, stock } = brief;
-  const needs = engine.alsoNeeds ?? ['head', 'valve set'];
+  const needs = needsOf(engine);
   const engines = draft.termsOf(draft.engines, batch);
   const wanted = (place: string) => {
     for (const [variable, amount] of engines) draft.flow(batch, place, variable, amount);

@@ -79,3 +79,6 @@ export const rodJournalsKey = ({ step, sizes }: PricedWay): string => JSON.strin
 
 /** Bores by what they measure when they are done. */
 export const boresKey = ({ step, sizes }: PricedWay): string => JSON.stringify([step, sizes]);
+
+/** What an engine needs besides what every engine has. */
+export const needsOf = ({ alsoNeeds = ['head', 'valve set'] }: EngineKind) => alsoNeeds;
