@@ -14,5 +14,7 @@ export {
   explainClearance,
   type UndersizeMismatch,
 } from './explain.js';
+export * from './film/index.js';
 export { flattenedThreadGap } from './flattened-thread.js';
 export { matchShells, type Shell, type ShellMatch, type ShellSearch } from './match.js';
+export * from './orbit/index.js';

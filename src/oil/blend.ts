@@ -1,22 +1,10 @@
-import { guardBetween, guardList, guardObject, guardWord } from '../judging/guards.js';
+import { guardBetween, guardList, guardObject } from '../judging/guards.js';
 import type { KinematicViscosity, MassFraction, VolumeFraction } from '../quantities/dimensions.js';
 import { RebuildInputError } from '../quantities/error.js';
 import { guardViscosity } from './guards.js';
-import { doubleLog, viscosityOf } from './viscosity.js';
+import { type BlendingFractions, type BlendingLaw, lawNamed } from './laws.js';
 
-/**
- * The blending laws, and the kind of fraction each was made for. They disagree
- * by several per cent on fuel in oil, so the law is always named.
- */
-export interface BlendingFractions {
-  /** What ASTM D7152 blends by: log log Z, by volume [-]. */
-  readonly 'ASTM D7152': VolumeFraction;
-  /** Blending number 14.534 ln ln(ν + 0.8) + 10.975, by mass [-]. */
-  readonly Refutas: MassFraction;
-}
-
-/** The name of a blending law. */
-export type BlendingLaw = keyof BlendingFractions;
+export { petrolAt20C } from './petrol.js';
 
 /** One part of a blend. */
 export interface BlendPart<L extends BlendingLaw> {
@@ -28,15 +16,16 @@ export interface BlendPart<L extends BlendingLaw> {
 
 /**
  * Kinematic viscosity of a blend from those of its parts, all at one
- * temperature, by the law named: by volume for ASTM D7152, by mass for Refutas.
+ * temperature, by the law named: by volume for ASTM D7152 and the log-mean, by mass for Refutas.
  *
  *     ASTM D7152: W = log10(log10(Z)), W of the blend = Σ fraction * W
  *     Refutas:    V = 14.534 ln(ln(ν + 0.8)) + 10.975, V of the blend = Σ fraction * V
+ *     log-mean:   ln(ν) of the blend = Σ fraction * ln(ν)
  *
  * @param blend - the law and the parts, whose fractions add up to one
  * @returns kinematic viscosity of the blend at that temperature [m²/s]
  * @throws {RebuildInputError} when the fractions do not add up to one, or a viscosity is out of range
- * @see Source: ASTM D7152; Refutas blending number; worked checks in tests/published/oil.test.ts
+ * @see Source: ASTM D7152, ASTM blending method; Refutas blending number; log-mean rule; worked checks in tests/published/oil.test.ts
  * @example
  * ```ts
  * const thinned = blendViscosity({
@@ -56,7 +45,7 @@ export function blendViscosity<L extends BlendingLaw>(blend: {
   readonly parts: readonly BlendPart<L>[];
 }): KinematicViscosity {
   guardObject('blend', blend);
-  const law = lawNamed(blend.law);
+  const law = lawNamed('law', blend.law);
   guardList('parts', blend.parts, 2, 'parts');
   let index = 0;
   let whole = 0;
@@ -78,12 +67,6 @@ export function blendViscosity<L extends BlendingLaw>(blend: {
   return law.viscosity(index);
 }
 
-/**
- * Petrol at 20 °C, taken as 0.55 mm²/s. Common practice, from memory: grades run
- * from 0.5 to 0.6, and it thins as it warms [m²/s].
- */
-export const petrolAt20C = 0.55e-6 as KinematicViscosity;
-
 /** What `fuelFraction` compares. */
 export interface DilutedOil<L extends BlendingLaw> {
   /** The law to blend by; it decides whether the answer is by volume or by mass. */
@@ -103,10 +86,10 @@ export interface DilutedOil<L extends BlendingLaw> {
  *     fraction = (index(oil) - index(sample)) / (index(oil) - index(fuel))
  *
  * @param diluted - the law and the three viscosities, all at one temperature [m²/s]
- * @returns fuel fraction, by volume for ASTM D7152, by mass for Refutas; negative if the sample is
+ * @returns fuel fraction, by volume for ASTM D7152 and the log-mean, by mass for Refutas; negative if the sample is
  * thicker than the new oil, as oxidised or topped-up oil can be [-]
  * @throws {RebuildInputError} when a viscosity is out of range, or the sample is thinner than the fuel
- * @see Source: ASTM D7152; Refutas blending number
+ * @see Source: ASTM D7152, inverse ASTM blending method; Refutas blending number; log-mean rule
  * @example
  * ```ts
  * const fraction = fuelFraction({
@@ -118,7 +101,7 @@ export interface DilutedOil<L extends BlendingLaw> {
  */
 export function fuelFraction<L extends BlendingLaw>(diluted: DilutedOil<L>): BlendingFractions[L] {
   guardObject('diluted', diluted);
-  const law = lawNamed(diluted.law);
+  const law = lawNamed('law', diluted.law);
   const oil = guardViscosity('oil', diluted.oil);
   const fuel = guardViscosity('fuel', diluted.fuel);
   const sample = guardViscosity('sample', diluted.sample);
@@ -132,24 +115,6 @@ export function fuelFraction<L extends BlendingLaw>(diluted: DilutedOil<L>): Ble
   }
   const top = law.index(oil);
   return ((top - law.index(sample)) / (top - law.index(fuel))) as BlendingFractions[L];
-}
-
-interface Law {
-  readonly index: (viscosity: KinematicViscosity) => number;
-  readonly viscosity: (index: number) => KinematicViscosity;
-}
-
-const laws: Readonly<Record<BlendingLaw, Law>> = {
-  'ASTM D7152': { index: doubleLog, viscosity: (index) => viscosityOf(index, index) },
-  Refutas: {
-    index: (viscosity) => 14.534 * Math.log(Math.log(viscosity * 1e6 + 0.8)) + 10.975,
-    viscosity: (index) =>
-      ((Math.exp(Math.exp((index - 10.975) / 14.534)) - 0.8) * 1e-6) as KinematicViscosity,
-  },
-};
-
-function lawNamed(name: BlendingLaw): Law {
-  return laws[guardWord('law', name, ['ASTM D7152', 'Refutas'])];
 }
 
 function guardShare<F extends VolumeFraction | MassFraction>(parameter: string, value: F): F {

@@ -1,7 +1,9 @@
 import { guardBetween } from '../judging/guards.js';
 import type {
+  Density,
   Flow,
   KinematicViscosity,
+  MassFraction,
   Rate,
   Temperature,
   Time,
@@ -17,6 +19,10 @@ export const guardViscosity = (parameter: string, value: KinematicViscosity): Ki
 export const guardTemperature = (parameter: string, value: Temperature): Temperature =>
   guardBetween(parameter, value, 'temperature', [200, 500], 'celsius(40)');
 
+/** Oils and fuels, from the lightest petrol to the heaviest oil. */
+export const guardDensity = (parameter: string, value: Density): Density =>
+  guardBetween(parameter, value, 'density', [600, 1150], 'kilogramPerCubicMetre(880)');
+
 /** One drop: from a fine needle's to a millilitre. */
 export const guardDrop = (parameter: string, value: Volume): Volume =>
   guardBetween(parameter, value, 'volume', [1e-9, 1e-6], 'mL(0.05)');
@@ -24,6 +30,10 @@ export const guardDrop = (parameter: string, value: Volume): Volume =>
 /** A sump or what is in it: up to 100 L. */
 export const guardVolume = (parameter: string, value: Volume): Volume =>
   guardBetween(parameter, value, 'volume', [1e-6, 0.1], 'quartUS(1)');
+
+/** What is poured in, drained or there already: none, or up to 100 L. */
+export const guardPortion = (parameter: string, value: Volume): Volume =>
+  guardBetween(parameter, value, 'volume', [0, 0.1], 'quartUS(1)');
 
 /** Up to ten years. */
 export const guardTime = (parameter: string, value: Time): Time =>
@@ -44,3 +54,7 @@ export const guardFraction = (
   most: number,
 ): VolumeFraction =>
   guardBetween(parameter, value, 'volumeFraction', [0, most], 'percentByVolume(5)');
+
+/** Fuel in oil by mass, from none to all. */
+export const guardMassFraction = (parameter: string, value: MassFraction): MassFraction =>
+  guardBetween(parameter, value, 'massFraction', [0, 1], 'percentByMass(5)');

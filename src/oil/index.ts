@@ -1,25 +1,55 @@
-export {
-  type BlendingFractions,
-  type BlendingLaw,
-  type BlendPart,
-  blendViscosity,
-  type DilutedOil,
-  fuelFraction,
-  petrolAt20C,
-} from './blend.js';
+export { type BlendPart, blendViscosity, type DilutedOil, fuelFraction } from './blend.js';
+export { type BlendDensities, fractionByMass, fractionByVolume } from './blend-fractions.js';
+export { apiGravity, densityAt, densityFromApiGravity, type KnownDensity } from './density.js';
+export { dilutedOil } from './diluted-oil.js';
 export {
   type DilutionFinding,
   type DilutionStage,
   type DilutionThresholds,
   dilutionFinding,
 } from './dilution.js';
+export { type FuelFractionSpan, fuelFractionSpan } from './fuel-fraction-span.js';
+export {
+  type IsoGrade,
+  type IsoGrading,
+  isoGrade,
+  type SaeGrade,
+  type SaeGrades,
+  type SaeWinterGrade,
+  saeGrade,
+} from './grades.js';
+export type { BlendingFractions, BlendingLaw } from './laws.js';
+export { fuelFromLevelRise } from './level-rise.js';
+export {
+  dynamicViscosityAt,
+  extrapolatedDynamicViscosity,
+  type FilmOil,
+  type Oil,
+} from './oil.js';
+export { petrol, petrolAt20C, petrolDensity, petrolLine } from './petrol.js';
+export { kinematicFromSaybolt, sayboltUniversal } from './saybolt.js';
 export {
   commonDrop,
   dripFlow,
   fuelInSump,
-  type SumpFuel,
   type SumpLeak,
   type TimeToDilution,
   timeToDilution,
 } from './sump.js';
-export { type ViscosityLine, type ViscosityPoint, viscosityAt } from './viscosity.js';
+export {
+  type SumpEntry,
+  type SumpLog,
+  type SumpState,
+  type SumpStory,
+  sumpLog,
+} from './sump-log.js';
+export type { SumpFuel } from './sump-state.js';
+export {
+  type ExtrapolatedViscosity,
+  extrapolatedViscosity,
+  type LineRange,
+  type ViscosityLine,
+  type ViscosityPoint,
+  viscosityAt,
+} from './viscosity.js';
+export { type ViscosityPair, viscosityIndex } from './viscosity-index.js';

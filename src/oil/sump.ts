@@ -4,10 +4,12 @@ import {
   guardDrop,
   guardFlow,
   guardFraction,
+  guardPortion,
   guardRate,
   guardTime,
   guardVolume,
 } from './guards.js';
+import { fuelAfter, guardLeaked, guardStart, type SumpFuel } from './sump-state.js';
 
 /** One drop taken as 0.05 mL, 20 to the millilitre. Common practice; petrol drops run smaller, so it errs towards more fuel [m³]. */
 export const commonDrop = 0.05e-6 as Volume;
@@ -38,38 +40,36 @@ export function dripFlow(drip: {
   return (drops * dropVolume) as Flow;
 }
 
-/** A leak into a sump. */
+/**
+ * A leak into a sump. The small splash-lubricated sump is the one in mind: a litre or less, all in
+ * one pan, which the dippers keep stirred. In an engine with a pump, a filter and galleries, count
+ * all the oil there is.
+ */
 export interface SumpLeak {
   /** Fuel that runs into the oil in a time [m³/s]. */
   readonly leak: Flow;
-  /** Clean oil in the sump [m³]. */
+  /** Clean oil in the sump, without any fuel [m³]. */
   readonly oil: Volume;
+  /** Fuel that is in the oil already; none by default [m³]. */
+  readonly fuel?: Volume;
   /**
    * Share of the fuel in the oil that evaporates in a time. Nothing by default,
-   * the safe assumption: a closed, cool crankcase loses hardly any [1/s].
+   * the safe assumption: a closed, cool crankcase loses hardly any. Petrol is driven off where
+   * the oil is hot and the crankcase breathes, and its heavy ends stay [1/s].
    */
   readonly evaporation?: Rate;
-}
-
-/** Fuel in a sump. */
-export interface SumpFuel {
-  /** Fuel in the sump [m³]. */
-  readonly fuel: Volume;
-  /** Oil and fuel together: what the dipstick shows [m³]. */
-  readonly level: Volume;
-  /** Fuel in the whole [-]. */
-  readonly fraction: VolumeFraction;
 }
 
 /**
  * The fuel that a leak has put into a sump after a time.
  *
- *     fuel = leak * time                                   with nothing evaporating
- *     fuel = leak / evaporation * (1 - exp(-evaporation * time))
+ *     fuel = atStart + leak * time                         with nothing evaporating
+ *     fuel = atStart * exp(-evaporation * time) + leak / evaporation * (1 - exp(-evaporation * time))
  *
- * @param sump - the leak, the oil, what evaporates, and for how long it has leaked
+ * @param sump - the leak, the oil, the fuel in it at the start, what evaporates, and for how long it has leaked
  * @returns fuel, level and fraction by volume
- * @throws {RebuildInputError} when a value is negative or cannot belong to a sump
+ * @throws {RebuildInputError} when a value is negative, it cannot belong to a sump, or the leak outruns
+ * the sump and leaves more than 99 % fuel
  * @see Source: mass balance with first-order loss
  * @example
  * ```ts
@@ -83,13 +83,10 @@ export function fuelInSump(
     readonly time: Time;
   },
 ): SumpFuel {
-  const { leak, oil, evaporation } = guardLeak(sump, 'time');
+  const { leak, oil, fuel, evaporation } = guardLeak(sump, 'time');
   const time = guardTime('time', sump.time);
-  const gone = evaporation * time;
-  // (1 - exp(-x)) / x tends to 1 as nothing evaporates.
-  const fuel = (leak * time * (gone === 0 ? 1 : -Math.expm1(-gone) / gone)) as Volume;
-  const level = (oil + fuel) as Volume;
-  return { fuel, level, fraction: (fuel / level) as VolumeFraction };
+  guardStart(oil, fuel);
+  return guardLeaked('leak', leak, oil, fuelAfter(fuel, { leak, evaporation, time }));
 }
 
 /** When a leak brings the oil to a fraction of fuel, if it ever does. */
@@ -97,7 +94,7 @@ export type TimeToDilution =
   | {
       /** It gets there. */
       readonly reached: true;
-      /** After so long [s]. */
+      /** After so long; none if it is there already [s]. */
       readonly time: Time;
     }
   | {
@@ -108,14 +105,15 @@ export type TimeToDilution =
     };
 
 /**
- * How long a leak takes to bring clean oil to a fraction of fuel. The time is
- * a quantity like any other: read it with `valueIn(time, hour)`.
+ * How long a leak takes to bring oil to a fraction of fuel. The time is
+ * a quantity like any other: read it with `valueIn(time, hour)`. Oil that holds so
+ * much already is there after no time, even if fuel evaporates faster than it leaks.
  *
- *     time = fuel / leak                                   with nothing evaporating
- *     time = -ln(1 - evaporation * fuel / leak) / evaporation
+ *     time = (fuel - atStart) / leak                       with nothing evaporating
+ *     time = -ln(1 - (fuel - atStart) / (leak / evaporation - atStart)) / evaporation
  *     fuel = oil * fraction / (1 - fraction)
  *
- * @param sump - the leak, the oil, what evaporates, and the fraction that is too much
+ * @param sump - the leak, the oil, the fuel in it at the start, what evaporates, and the fraction that is too much
  * @returns the time, or the fraction it settles at below that
  * @throws {RebuildInputError} when a value is negative or cannot belong to a sump, or the fraction is not below one
  * @see Source: mass balance with first-order loss
@@ -133,24 +131,25 @@ export function timeToDilution(
     readonly fraction: VolumeFraction;
   },
 ): TimeToDilution {
-  const { leak, oil, evaporation } = guardLeak(sump, 'fraction');
+  const { leak, oil, fuel: atStart, evaporation } = guardLeak(sump, 'fraction');
   const fraction = guardFraction('fraction', sump.fraction, 0.99);
-  const fuel = (oil * fraction) / (1 - fraction);
-  if (fuel === 0) return { reached: true, time: 0 as Time };
-  const equilibrium = evaporation === 0 ? Infinity : leak / evaporation;
-  if (leak === 0 || fuel >= equilibrium) {
-    const settled = leak === 0 ? 0 : equilibrium;
+  const missing = (oil * fraction) / (1 - fraction) - atStart;
+  if (missing <= 0) return { reached: true, time: 0 as Time };
+  if (evaporation === 0 && leak > 0) return { reached: true, time: (missing / leak) as Time };
+  const settled = evaporation === 0 ? atStart : leak / evaporation;
+  if (atStart + missing >= settled) {
     return { reached: false, settlesAt: (settled / (settled + oil)) as VolumeFraction };
   }
-  const time = evaporation === 0 ? fuel / leak : -Math.log1p(-fuel / equilibrium) / evaporation;
+  const time = -Math.log1p(-missing / (settled - atStart)) / evaporation;
   return { reached: true, time: time as Time };
 }
 
 function guardLeak(sump: SumpLeak, besides: string): Required<SumpLeak> {
-  guardFields('sump', sump, ['leak', 'oil', 'evaporation', besides]);
+  guardFields('sump', sump, ['leak', 'oil', 'fuel', 'evaporation', besides]);
   return {
     leak: guardFlow('leak', sump.leak),
     oil: guardVolume('oil', sump.oil),
+    fuel: guardPortion('fuel', sump.fuel ?? (0 as Volume)),
     evaporation: guardRate('evaporation', sump.evaporation ?? (0 as Rate)),
   };
 }

@@ -1,4 +1,4 @@
-import { guardBetween, guardObject } from '../judging/guards.js';
+import { guardObject } from '../judging/guards.js';
 import type { KinematicViscosity, Temperature } from '../quantities/dimensions.js';
 import { RebuildInputError } from '../quantities/error.js';
 import { guardTemperature, guardViscosity } from './guards.js';
@@ -38,8 +38,78 @@ export type ViscosityLine = readonly [ViscosityPoint, ViscosityPoint];
  * ```
  */
 export function viscosityAt(line: ViscosityLine, temperature: Temperature): KinematicViscosity {
-  const [first, second] = guardLine(line);
-  guardBetween('temperature', temperature, 'temperature', [233.15, 423.15], 'celsius(80)');
+  guardLine('line', line);
+  guardTemperature('temperature', temperature);
+  guardOnLine(temperature);
+  return alongLine(line, temperature);
+}
+
+/** Where a temperature lies against the -40 to 150 °C that a viscosity line is trusted in. */
+export type LineRange = 'within' | 'below' | 'above';
+
+/** A viscosity from a line that may have been taken further than it is trusted. */
+export interface ExtrapolatedViscosity {
+  /** Kinematic viscosity at the temperature [m²/s]. */
+  readonly viscosity: KinematicViscosity;
+  /** Within -40 to 150 °C, or below or above it: then an estimate. */
+  readonly range: LineRange;
+}
+
+/**
+ * The same line as `viscosityAt`, taken further where the temperature is
+ * outside -40 to 150 °C, and flagged there. Below, wax can make the oil far
+ * thicker than the line says; above, it cracks and boils.
+ *
+ *     log10(log10(Z)) = A - B * log10(T)                      Z and ν as in viscosityAt
+ *
+ * @param line - two points of the oil, at different temperatures
+ * @param temperature - where the viscosity is wanted, from -73 to 227 °C [K]
+ * @returns kinematic viscosity [m²/s], and whether the temperature is within -40 to 150 °C
+ * @throws {RebuildInputError} when the two temperatures are equal, the oil would thicken when heated,
+ * the temperature cannot be an oil's, or the result is outside the range of the equation
+ * @see Source: ASTM D341, equations and Appendix X1
+ * @example
+ * ```ts
+ * const line = [
+ *   { temperature: celsius(40), viscosity: centistokes(32) },
+ *   { temperature: celsius(100), viscosity: centistokes(5.4) },
+ * ] as const;
+ * const { viscosity, range } = extrapolatedViscosity(line, celsius(180));
+ * format(viscosity, centistokes); // "1.69 cSt"
+ * range; // "above"
+ * ```
+ */
+export function extrapolatedViscosity(
+  line: ViscosityLine,
+  temperature: Temperature,
+): ExtrapolatedViscosity {
+  guardLine('line', line);
+  guardTemperature('temperature', temperature);
+  return { viscosity: alongLine(line, temperature), range: rangeOf(temperature) };
+}
+
+/** Where a temperature lies against -40 to 150 °C. */
+export function rangeOf(temperature: Temperature): LineRange {
+  if (temperature < 233.15) return 'below';
+  return temperature > 423.15 ? 'above' : 'within';
+}
+
+/** Refuses a temperature that the line would have to be taken further for. */
+export function guardOnLine(temperature: Temperature): void {
+  if (rangeOf(temperature) === 'within') return;
+  throw new RebuildInputError({
+    parameter: 'temperature',
+    value: temperature,
+    shown: `${temperature} K`,
+    expected: 'from 233.15 to 423.15 K, -40 to 150 °C',
+    problem: 'is outside 233.15 … 423.15 K, -40 to 150 °C',
+    hint: 'Past it the line is an estimate: extrapolatedViscosity takes it further and says so.',
+  });
+}
+
+/** The line of a sound oil, however far. */
+export function alongLine(line: ViscosityLine, temperature: Temperature): KinematicViscosity {
+  const [first, second] = line;
   const w1 = doubleLog(first.viscosity);
   const w2 = doubleLog(second.viscosity);
   const t1 = Math.log10(first.temperature);
@@ -71,25 +141,26 @@ export function viscosityOf(w: number, cause: unknown): KinematicViscosity {
   });
 }
 
-function guardLine(line: ViscosityLine): ViscosityLine {
+/** Refuses what is not two points of one oil. */
+export function guardLine(parameter: string, line: ViscosityLine): void {
   if (!Array.isArray(line) || line.length !== 2) {
     throw new RebuildInputError({
-      parameter: 'line',
+      parameter,
       value: line,
       expected: 'a list of two points',
       hint: 'Take them from the oil data sheet, usually at 40 and 100 °C.',
     });
   }
   line.forEach((point, i) => {
-    guardObject(`line[${i}]`, point);
-    guardTemperature(`line[${i}].temperature`, point.temperature);
-    guardViscosity(`line[${i}].viscosity`, point.viscosity);
+    guardObject(`${parameter}[${i}]`, point);
+    guardTemperature(`${parameter}[${i}].temperature`, point.temperature);
+    guardViscosity(`${parameter}[${i}].viscosity`, point.viscosity);
   });
   const [a, b] = line as ViscosityLine;
   const apart = b.temperature - a.temperature;
   if (Math.abs(apart) < 1 || (b.viscosity - a.viscosity) * apart >= 0) {
     throw new RebuildInputError({
-      parameter: 'line',
+      parameter,
       value: line,
       shown: `${a.viscosity * 1e6} mm²/s at ${a.temperature} K and ${b.viscosity * 1e6} mm²/s at ${b.temperature} K`,
       expected: 'two points at least 1 K apart, the hotter one thinner',
@@ -97,5 +168,4 @@ function guardLine(line: ViscosityLine): ViscosityLine {
       hint: 'Oil thins as it warms: are the two viscosities swapped?',
     });
   }
-  return [a, b];
 }

@@ -31,6 +31,7 @@ const symbols = {
   energy: 'J',
   power: 'W',
   speed: 'm/s',
+  acceleration: 'm/s²',
   rotationalSpeed: 'rad/s',
   flow: 'm³/s',
   dynamicViscosity: 'Pa·s',
@@ -38,6 +39,8 @@ const symbols = {
   temperature: 'K',
   temperatureDifference: 'ΔK',
   stiffness: 'N/m',
+  thermalExpansion: '1/K',
+  specificHeat: 'J/(kg·K)',
   ratio: '-',
   volumeFraction: 'vol/vol',
   massFraction: 'mass/mass',
@@ -79,6 +82,8 @@ export type Energy = Quantity<'energy'>;
 export type Power = Quantity<'power'>;
 /** A speed along a line [m/s]. */
 export type Speed = Quantity<'speed'>;
+/** An acceleration along a line [m/s²]. */
+export type Acceleration = Quantity<'acceleration'>;
 /** A speed of rotation [rad/s]. */
 export type RotationalSpeed = Quantity<'rotationalSpeed'>;
 /** A volume flow [m³/s]. */
@@ -93,6 +98,10 @@ export type Temperature = Quantity<'temperature'>;
 export type TemperatureDifference = Quantity<'temperatureDifference'>;
 /** A stiffness or spring rate [N/m]. */
 export type Stiffness = Quantity<'stiffness'>;
+/** The share by which something grows for a degree of warming [1/K]. Of length or of volume, as the name says. */
+export type ThermalExpansion = Quantity<'thermalExpansion'>;
+/** Heat that warms a mass by a degree [J/(kg·K)]. */
+export type SpecificHeat = Quantity<'specificHeat'>;
 /** A dimensionless ratio [-]. */
 export type Ratio = Quantity<'ratio'>;
 /** Volume of a part over the volume of the whole [-]. */

@@ -18,6 +18,10 @@ const PSI: Fraction = /* @__PURE__ */ quotient(LBF, /* @__PURE__ */ product(IN, 
 const INHG: Fraction = /* @__PURE__ */ product([135_951, 10], GRAVITY, IN);
 const GALLON_US: Fraction = /* @__PURE__ */ product(IN3, [231, 1]);
 const GALLON_IMPERIAL: Fraction = [454_609, 100_000_000];
+/** One degree Fahrenheit of difference, 5/9 K. */
+const DEGREE_F: Fraction = [5, 9];
+/** International Table Btu, 1055.055 852 62 J exactly. */
+const BTU: Fraction = [105_505_585_262, 100_000_000];
 
 // length
 /** Metre. */
@@ -260,6 +264,12 @@ export const footPerMinute = /* @__PURE__ */ unit(
   0,
 );
 
+// acceleration
+/** Metre per second squared. */
+export const metrePerSecondSquared = /* @__PURE__ */ unit('m/s²', 'acceleration', [1, 1], 1);
+/** Foot per second squared. */
+export const footPerSecondSquared = /* @__PURE__ */ unit('ft/s²', 'acceleration', FT, 0);
+
 // rotationalSpeed
 /** Radian per second. */
 export const radianPerSecond = /* @__PURE__ */ unit('rad/s', 'rotationalSpeed', [1, 1], 2);
@@ -307,7 +317,7 @@ export const celsius = /* @__PURE__ */ unit('°C', 'temperature', [100, 100], 1,
 /** Degree Fahrenheit, a temperature. */
 export const fahrenheit = /* @__PURE__ */ unit('°F', 'temperature', [100, 180], 1, 45_967);
 /** Degree Rankine, a temperature. */
-export const rankine = /* @__PURE__ */ unit('°R', 'temperature', [5, 9], 1);
+export const rankine = /* @__PURE__ */ unit('°R', 'temperature', DEGREE_F, 1);
 
 // temperatureDifference
 /** Kelvin of difference. */
@@ -315,7 +325,12 @@ export const kelvinDifference = /* @__PURE__ */ unit('ΔK', 'temperatureDifferen
 /** Degree Celsius of difference. */
 export const celsiusDifference = /* @__PURE__ */ unit('Δ°C', 'temperatureDifference', [1, 1], 1);
 /** Degree Fahrenheit of difference. */
-export const fahrenheitDifference = /* @__PURE__ */ unit('Δ°F', 'temperatureDifference', [5, 9], 1);
+export const fahrenheitDifference = /* @__PURE__ */ unit(
+  'Δ°F',
+  'temperatureDifference',
+  DEGREE_F,
+  1,
+);
 
 // stiffness
 /** Newton per metre. */
@@ -328,6 +343,30 @@ export const lbfPerInch = /* @__PURE__ */ unit(
   'stiffness',
   /* @__PURE__ */ quotient(LBF, IN),
   2,
+);
+
+// thermalExpansion
+/** Per kelvin, which is also per degree Celsius. */
+export const perKelvin = /* @__PURE__ */ unit('1/K', 'thermalExpansion', [1, 1], 8);
+/** Part per million for a kelvin. */
+export const ppmPerKelvin = /* @__PURE__ */ unit('ppm/K', 'thermalExpansion', [1, 1_000_000], 1);
+/** Part per million for a degree Fahrenheit. */
+export const ppmPerFahrenheit = /* @__PURE__ */ unit(
+  'ppm/°F',
+  'thermalExpansion',
+  /* @__PURE__ */ quotient([1, 1_000_000], DEGREE_F),
+  1,
+);
+
+// specificHeat
+/** Joule per kilogram and kelvin. */
+export const joulePerKilogramKelvin = /* @__PURE__ */ unit('J/(kg·K)', 'specificHeat', [1, 1], 0);
+/** International Table Btu per pound and degree Fahrenheit, 4186.8 J/(kg·K) exactly. */
+export const btuPerPoundFahrenheit = /* @__PURE__ */ unit(
+  'Btu/(lb·°F)',
+  'specificHeat',
+  /* @__PURE__ */ quotient(BTU, /* @__PURE__ */ product(LB, DEGREE_F)),
+  3,
 );
 
 // ratio

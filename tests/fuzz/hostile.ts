@@ -68,6 +68,8 @@ export function replaced(value: unknown, path: Path, by: unknown): unknown {
   const [key, ...rest] = path;
   if (key === undefined) return by;
   if (typeof value !== 'object' || value === null) return value;
+  // A field of an object that was itself replaced by a list: `length` cannot be anything.
+  if (Array.isArray(value) && typeof key === 'string') return value;
   const copy = copyOf(value);
   copy[key] = replaced(copy[key], rest, by);
   return copy;

@@ -2,6 +2,7 @@ import { bearingCalls } from './calls/bearings.js';
 import type { Calls } from './calls/calls.js';
 import { crankshaftCalls } from './calls/crankshaft.js';
 import { cylinderCalls } from './calls/cylinders.js';
+import { filmCalls } from './calls/film.js';
 import { judgingCalls, measuringCalls } from './calls/measuring.js';
 import { oilCalls } from './calls/oil.js';
 import { planCalls } from './calls/plan.js';
@@ -9,6 +10,7 @@ import { quantityCalls } from './calls/quantities.js';
 import { shelfCalls } from './calls/shelf.js';
 import { shelfFileCalls } from './calls/shelf-file.js';
 import { teachingCalls } from './calls/teaching.js';
+import { viscosityCalls } from './calls/viscosity.js';
 
 /**
  * How every exported function is called: soundly, and once for each cause that
@@ -22,9 +24,11 @@ export const registry: Readonly<Record<string, Calls>> = {
   ...crankshaftCalls,
   ...bearingCalls,
   ...cylinderCalls,
+  ...filmCalls,
   ...oilCalls,
   ...planCalls,
   ...shelfCalls,
   ...shelfFileCalls,
   ...teachingCalls,
+  ...viscosityCalls,
 };

@@ -23,7 +23,8 @@ const part = (viscosity: number, fraction: number): AnyPart => ({
   fraction: fraction as VolumeFraction & MassFraction,
 });
 const blend = (law: BlendingLaw, parts: readonly AnyPart[]) => blendViscosity({ law, parts });
-const law = fc.constantFrom('ASTM D7152' as const, 'Refutas' as const);
+const laws = ['ASTM D7152', 'Refutas', 'log-mean'] as const;
+const law = fc.constantFrom(...laws);
 const oils = fc.double({ min: 5, max: 2000, noNaN: true });
 const fuels = fc.double({ min: 0.3, max: 3, noNaN: true });
 const share = fc.double({ min: 0, max: 1, noNaN: true });
@@ -73,6 +74,28 @@ describe('blendViscosity', () => {
     );
   });
 
+  it('is the geometric mean of the parts by the log-mean', () => {
+    fc.assert(
+      fc.property(oils, fuels, (oil, fuel) => {
+        const half = valueIn(blend('log-mean', [part(oil, 0.5), part(fuel, 0.5)]), centistokes);
+        expect(half / Math.sqrt(oil * fuel)).toBeCloseTo(1, 12);
+      }),
+    );
+  });
+
+  it('is thickest by the log-mean, for petrol in oil', () => {
+    const petrols = fc.double({ min: 0.4, max: 0.8, noNaN: true });
+    const thick = fc.double({ min: 20, max: 500, noNaN: true });
+    const little = fc.double({ min: 0.005, max: 0.3, noNaN: true });
+    fc.assert(
+      fc.property(thick, petrols, little, (oil, fuel, x) => {
+        const parts = [part(oil, 1 - x), part(fuel, x)];
+        expect(blend('log-mean', parts)).toBeGreaterThan(blend('ASTM D7152', parts));
+        expect(blend('log-mean', parts)).toBeGreaterThan(blend('Refutas', parts));
+      }),
+    );
+  });
+
   it('differs by law, by several per cent on fuel in oil', () => {
     // The same blend by volume and by mass: petrol of 745 kg/m³ in oil of 880 kg/m³.
     const byMass = (0.05 * 745) / (0.05 * 745 + 0.95 * 880);
@@ -80,6 +103,9 @@ describe('blendViscosity', () => {
     const masses = blend('Refutas', [part(100, 1 - byMass), part(0.5, byMass)]);
     expect(masses / volumes - 1).toBeGreaterThan(0.02);
     expect(masses / volumes - 1).toBeLessThan(0.15);
+    const logs = blend('log-mean', [part(100, 0.95), part(0.5, 0.05)]);
+    expect(logs / masses - 1).toBeGreaterThan(0.2);
+    expect(logs / volumes - 1).toBeLessThan(0.6);
   });
 
   it('refuses fractions that do not add up to one', () => {
@@ -138,7 +164,7 @@ describe('fuelFraction', () => {
   });
 
   it('is nothing for new oil, all for fuel, and negative for thickened oil', () => {
-    for (const by of ['ASTM D7152', 'Refutas'] as const) {
+    for (const by of laws) {
       expect(fractionOf(by, 100, 0.5, centistokes(100))).toBe(0);
       expect(fractionOf(by, 100, 0.5, centistokes(0.5))).toBe(1);
       expect(fractionOf(by, 100, 0.5, centistokes(120))).toBeLessThan(0);

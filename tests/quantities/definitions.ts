@@ -116,6 +116,8 @@ export const definitions: Readonly<Record<UnitSymbol, Definition>> = {
   'electric hp': plain(exact('746')),
   'm/s': plain(one),
   'ft/min': plain(over(foot, minute)),
+  'm/s²': plain(one),
+  'ft/s²': plain(foot),
   'rad/s': plain(one),
   rpm: { factor: [2n, 60n], halfTurns: true },
   'm³/s': plain(one),
@@ -139,6 +141,13 @@ export const definitions: Readonly<Record<UnitSymbol, Definition>> = {
   'N/m': plain(one),
   'N/mm': plain(exact('1000')),
   'lbf/in': plain(over(poundForce, inch)),
+  '1/K': plain(one),
+  'ppm/K': plain(micro),
+  'ppm/°F': plain(over(micro, degreeF)),
+  'J/(kg·K)': plain(one),
+  // The International Table Btu is the heat that takes a pound through 1 °F where a
+  // kilogram and a kelvin take an International Table kilocalorie, 4186.8 J.
+  'Btu/(lb·°F)': plain(exact('4186.8')),
   '-': plain(one),
   '%': plain(hundredth),
   ppm: plain(micro),

@@ -105,6 +105,11 @@ describe('parse reads', () => {
     ['0.05 -', 'ratio', 0.05],
     ['3600 r/min', 'rotationalSpeed', 120 * Math.PI],
     ['90°', 'angle', Math.PI / 2],
+    ['1.2e-5 1/K', 'thermalExpansion', 12e-6],
+    ['12 ppm/°C', 'thermalExpansion', 12e-6],
+    ['5 ppm/F', 'thermalExpansion', 9e-6],
+    ['2000 J/kg/K', 'specificHeat', 2000],
+    ['0.5 BTU/(lb F)', 'specificHeat', 2093.4],
   ] as const)('%s as %s', (text, dimension, wanted) => {
     expect(parse(text, dimension) / wanted).toBeCloseTo(1, 12);
   });

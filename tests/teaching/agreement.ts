@@ -25,6 +25,9 @@ import {
   viscosityAt,
 } from 'crankwright';
 import type { CardName } from 'crankwright/teaching';
+import { filmCode } from './agreement-film.js';
+import { oilCode } from './agreement-oil.js';
+import { viscosityCode } from './agreement-viscosity.js';
 
 /** Values of a card's letters. The test checks that a letter is one of the card before it is read. */
 type Letters = (symbol: string) => never;
@@ -106,6 +109,9 @@ export const code: Readonly<Record<CardName, (v: Letters) => number>> = {
   timeToDilution: (v) => timeOf({ leak: v('q'), oil: v('V_o'), fraction: v('x') }),
   timeToDilutionWithLoss: (v) =>
     timeOf({ leak: v('q'), oil: v('V_o'), fraction: v('x'), evaporation: v('k') }),
+  ...filmCode,
+  ...oilCode,
+  ...viscosityCode,
 };
 
 function worn(

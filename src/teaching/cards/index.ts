@@ -2,9 +2,20 @@ import type { FormulaCard } from '../card.js';
 import { bearingCards } from './bearings.js';
 import { crankshaftCards } from './crankshaft.js';
 import { cylinderCards } from './cylinders.js';
+import { filmCards } from './film.js';
 import { oilCards } from './oil.js';
+import { sumpCards } from './sump.js';
+import { viscosityCards } from './viscosity.js';
 
-const everyCard = { ...crankshaftCards, ...bearingCards, ...cylinderCards, ...oilCards };
+const everyCard = {
+  ...crankshaftCards,
+  ...bearingCards,
+  ...cylinderCards,
+  ...filmCards,
+  ...oilCards,
+  ...sumpCards,
+  ...viscosityCards,
+};
 
 /** The name of a card. */
 export type CardName = keyof typeof everyCard;

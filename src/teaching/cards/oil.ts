@@ -8,7 +8,8 @@ const S = 'S(r) = (exp(exp((r - 10.975) / 14.534)) - 0.8) * 1 mm^2/s';
 const D341 = 'ASTM D341: ν in mm²/s and T in K where logarithms are taken';
 const D7152 = 'ASTM D7152: log log Z of ASTM D341, by volume at one temperature';
 const REFUTAS = 'Refutas blending number, by mass at one temperature';
-const BALANCE = 'mass balance with first-order loss';
+const LOG_MEAN = 'log-mean rule after Arrhenius, by volume at one temperature';
+const IDEAL = 'definition; ideal mixing, the volumes add up';
 
 const oil = input('nu_o', 'kinematic viscosity of the oil', 'kinematicViscosity', 2e-5, 4e-4);
 const fuel = input('nu_f', 'kinematic viscosity of the fuel', 'kinematicViscosity', 4e-7, 8e-7);
@@ -26,12 +27,11 @@ const blend = {
 } as const;
 const byVolume = input('x', 'fuel by volume', 'volumeFraction', 0, 0.3);
 const byMass = input('x', 'fuel by mass', 'massFraction', 0, 0.3);
-const leak = input('q', 'fuel that leaks in a time', 'flow', 1e-9, 1e-7);
-const sump = input('V_o', 'clean oil in the sump', 'volume', 5e-4, 5e-3);
-const loss = input('k', 'share of the fuel that evaporates in a time', 'rate', 1e-7, 1e-5);
-const limit = input('x', 'fuel fraction that is too much', 'volumeFraction', 0.001, 0.05);
 
-/** Formulas of the oil room. */
+const oilDensity = input('rho_o', 'density of the oil', 'density', 820, 950);
+const fuelDensity = input('rho_f', 'density of the fuel', 'density', 680, 800);
+
+/** Formulas of the oil room: viscosity and blends. */
 export const oilCards = {
   viscosityAt: {
     name: 'viscosity at a temperature',
@@ -77,6 +77,15 @@ export const oilCards = {
     expression: 'S((1 - x) * r_o + x * r_f)',
     source: REFUTAS,
   },
+  blendLogMean: {
+    name: 'viscosity of a blend, by the log-mean',
+    computedBy: 'blendViscosity',
+    result: blend,
+    inputs: [oil, fuel, byVolume],
+    where: ['l_o = log(nu_o / (1 mm^2/s))', 'l_f = log(nu_f / (1 mm^2/s))'],
+    expression: 'exp((1 - x) * l_o + x * l_f) * 1 mm^2/s',
+    source: LOG_MEAN,
+  },
   fuelByVolume: {
     name: 'fuel in oil from its viscosity, by volume',
     computedBy: 'fuelFraction',
@@ -105,57 +114,72 @@ export const oilCards = {
     expression: '(r_o - r_s) / (r_o - r_f)',
     source: REFUTAS,
   },
-  dripFlow: {
-    name: 'flow of a drip',
-    computedBy: 'dripFlow',
-    result: { symbol: 'q', meaning: 'flow', dimension: 'flow' },
-    inputs: [
-      input('n', 'drops in a time', 'rate', 0.01, 2),
-      input('V_d', 'volume of one drop', 'volume', 2e-8, 8e-8),
-    ],
-    where: [],
-    expression: 'n * V_d',
-    source: 'definition; 20 drops to the millilitre is common practice',
-  },
-  fuelInSump: {
-    name: 'fuel in a sump after a time',
-    computedBy: 'fuelInSump',
-    result: { symbol: 'V_f', meaning: 'fuel in the sump', dimension: 'volume' },
-    inputs: [leak, loss, input('t', 'time', 'time', 3600, 360000)],
-    where: [],
-    expression: 'q / k * -expm1(-k * t)',
-    source: BALANCE,
-  },
-  fuelFractionInSump: {
-    name: 'fuel fraction in a sump',
-    computedBy: 'fuelInSump',
+  fuelLogMean: {
+    name: 'fuel in oil from its viscosity, by the log-mean',
+    computedBy: 'fuelFraction',
     result: { symbol: 'x', meaning: 'fuel by volume', dimension: 'volumeFraction' },
-    inputs: [leak, sump, input('t', 'time', 'time', 3600, 360000)],
-    where: ['V_f = q * t'],
-    expression: 'V_f / (V_o + V_f)',
-    source: 'volume balance with nothing evaporating',
+    inputs: [oil, fuel, sample],
+    where: [],
+    expression: 'log(nu_o / nu_s) / log(nu_o / nu_f)',
+    source: LOG_MEAN,
   },
-  timeToDilution: {
-    name: 'time until oil is diluted',
-    computedBy: 'timeToDilution',
-    result: { symbol: 't', meaning: 'time', dimension: 'time' },
-    inputs: [leak, sump, limit],
-    where: ['V_f = V_o * x / (1 - x)'],
-    expression: 'V_f / q',
-    source: 'volume balance with nothing evaporating',
+  fractionByMass: {
+    name: 'fuel by mass from fuel by volume',
+    computedBy: 'fractionByMass',
+    result: { symbol: 'w', meaning: 'fuel by mass', dimension: 'massFraction' },
+    inputs: [byVolume, oilDensity, fuelDensity],
+    where: [],
+    expression: 'x * rho_f / (x * rho_f + (1 - x) * rho_o)',
+    source: IDEAL,
   },
-  timeToDilutionWithLoss: {
-    name: 'time until oil is diluted, with evaporation',
-    computedBy: 'timeToDilution',
-    result: { symbol: 't', meaning: 'time', dimension: 'time' },
+  fractionByVolume: {
+    name: 'fuel by volume from fuel by mass',
+    computedBy: 'fractionByVolume',
+    result: { symbol: 'x', meaning: 'fuel by volume', dimension: 'volumeFraction' },
+    inputs: [input('w', 'fuel by mass', 'massFraction', 0, 0.3), oilDensity, fuelDensity],
+    where: [],
+    expression: 'w / rho_f / (w / rho_f + (1 - w) / rho_o)',
+    source: IDEAL,
+  },
+  dilutedDensity: {
+    name: 'density of diluted oil',
+    computedBy: 'dilutedOil',
+    result: { symbol: 'rho', meaning: 'density of the mixture', dimension: 'density' },
+    inputs: [byVolume, oilDensity, fuelDensity],
+    where: [],
+    expression: 'x * rho_f + (1 - x) * rho_o',
+    source: IDEAL,
+  },
+  dilutedExpansion: {
+    name: 'thermal expansion of diluted oil',
+    computedBy: 'dilutedOil',
+    result: {
+      symbol: 'alpha',
+      meaning: 'expansion of the mixture by volume',
+      dimension: 'thermalExpansion',
+    },
     inputs: [
-      input('q', 'fuel that leaks in a time', 'flow', 5e-9, 1e-7),
-      input('V_o', 'clean oil in the sump', 'volume', 5e-4, 1e-3),
-      input('x', 'fuel fraction that is too much', 'volumeFraction', 0.001, 0.02),
-      input('k', 'share of the fuel that evaporates in a time', 'rate', 1e-7, 1e-4),
+      byVolume,
+      input('alpha_o', 'expansion of the oil by volume', 'thermalExpansion', 6e-4, 8e-4),
+      input('alpha_f', 'expansion of the fuel by volume', 'thermalExpansion', 8e-4, 1.4e-3),
     ],
-    where: ['V_f = V_o * x / (1 - x)'],
-    expression: '-log1p(-k * V_f / q) / k',
-    source: BALANCE,
+    where: [],
+    expression: 'x * alpha_f + (1 - x) * alpha_o',
+    source: IDEAL,
+  },
+  fuelByVolumeRefutas: {
+    name: 'fuel in oil from its viscosity, by Refutas turned to volume',
+    computedBy: 'fuelFractionSpan',
+    result: { symbol: 'x', meaning: 'fuel by volume', dimension: 'volumeFraction' },
+    inputs: [oil, fuel, sample, oilDensity, fuelDensity],
+    where: [
+      R,
+      'r_o = R(nu_o / (1 mm^2/s))',
+      'r_f = R(nu_f / (1 mm^2/s))',
+      'r_s = R(nu_s / (1 mm^2/s))',
+      'w = (r_o - r_s) / (r_o - r_f)',
+    ],
+    expression: 'w / rho_f / (w / rho_f + (1 - w) / rho_o)',
+    source: REFUTAS,
   },
 } as const satisfies Record<string, FormulaCard>;

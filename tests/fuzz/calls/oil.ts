@@ -3,18 +3,32 @@ import {
   blendViscosity,
   celsius,
   centistokes,
+  dilutedOil,
   dilutionFinding,
   dripFlow,
+  fractionByMass,
+  fractionByVolume,
   fuelFraction,
+  fuelFractionSpan,
+  fuelFromLevelRise,
   fuelInSump,
   hour,
+  kilogramPerCubicMetre,
+  litre,
   massFraction,
   mL,
   mLPerHour,
+  mm,
+  percentByMass,
   percentByVolume,
   perHour,
   perMinute,
+  petrol,
+  petrolLine,
+  ppmPerKelvin,
   quartUS,
+  squareMm,
+  sumpLog,
   timeToDilution,
   type ViscosityLine,
   viscosityAt,
@@ -41,6 +55,29 @@ const diluted = {
 const leak = { leak: mLPerHour(36), oil: quartUS(1) };
 const losing = { ...leak, evaporation: perHour(0.1) };
 const limit = percentByVolume(2.5);
+const oilDensity = kilogramPerCubicMetre(880);
+const fuelDensity = kilogramPerCubicMetre(740);
+const fuel = { line: petrolLine, density: fuelDensity };
+const thinned = {
+  oil: centistokes(100),
+  fuel: centistokes(0.5),
+  sample: centistokes(67),
+  oilDensity,
+};
+const risen = { rise: mm(3), surface: squareMm(15000), oil: quartUS(1) };
+const story = {
+  oil: litre(0.9),
+  fuel: mL(20),
+  leak: { running: mLPerHour(1), standing: mLPerHour(6) },
+  evaporation: { running: perHour(0.1), standing: perHour(0) },
+  log: [
+    { running: hour(2) },
+    { standing: hour(12) },
+    { drained: litre(0.3) },
+    { added: litre(0.3) },
+    { drained: 'all' },
+  ],
+} as const;
 const thresholds = { act: percentByVolume(2), critical: percentByVolume(4) };
 
 export const oilCalls = {
@@ -72,6 +109,7 @@ export const oilCalls = {
           parts: parts.map(({ viscosity }) => ({ viscosity, fraction: massFraction(0.5) })),
         },
       ],
+      [{ law: 'log-mean', parts }],
     ],
     provoked: {
       'not one in all': [{ law, parts: [...parts, ...parts] }],
@@ -90,6 +128,37 @@ export const oilCalls = {
       'an unknown law': [{ ...diluted, law: 'constructor' }],
     },
   }),
+  fractionByMass: calls(fractionByMass, {
+    sound: [[{ byVolume: limit, oilDensity }], [{ byVolume: limit, oilDensity, fuelDensity }]],
+    provoked: {
+      'percent as a plain number': [{ byVolume: 5, oilDensity }],
+      'not an oil’s density': [{ byVolume: limit, oilDensity: 0.88 }],
+      'not a fuel’s density': [{ byVolume: limit, oilDensity, fuelDensity: 0.74 }],
+      'no blend': [],
+    },
+  }),
+  fractionByVolume: calls(fractionByVolume, {
+    sound: [
+      [{ byMass: percentByMass(5), oilDensity }],
+      [{ byMass: percentByMass(5), oilDensity, fuelDensity }],
+    ],
+    provoked: {
+      'percent as a plain number': [{ byMass: 5, oilDensity }],
+      'not an oil’s density': [{ byMass: 0.05, oilDensity: 0.88 }],
+      'not a fuel’s density': [{ byMass: 0.05, oilDensity, fuelDensity: 0.74 }],
+      'no blend': [],
+    },
+  }),
+  fuelFractionSpan: calls(fuelFractionSpan, {
+    sound: [[thinned], [{ ...thinned, fuelDensity, sample: centistokes(102) }]],
+    provoked: {
+      'a viscosity out of range': [{ ...thinned, oil: 100 }],
+      'a density out of range': [{ ...thinned, oilDensity: 0.88 }],
+      'thinner than the fuel': [{ ...thinned, sample: centistokes(0.4) }],
+      'far thicker than the oil': [{ ...thinned, sample: centistokes(1e6) }],
+      'no blend': [],
+    },
+  }),
   dripFlow: calls(dripFlow, {
     sound: [[{ drops: perMinute(12) }], [{ drops: perMinute(12), dropVolume: mL(0.04) }]],
     provoked: {
@@ -98,11 +167,74 @@ export const oilCalls = {
       'no drip': [],
     },
   }),
+  dilutedOil: calls(dilutedOil, {
+    sound: [
+      [{ oil: { line, density: oilDensity }, fraction: limit }],
+      [
+        {
+          oil: { line, density: oilDensity, expansion: ppmPerKelvin(710) },
+          fuel: petrol,
+          fraction: limit,
+          law: 'Refutas',
+        },
+      ],
+      [{ oil: { line, density: oilDensity }, fuel, fraction: limit, law: 'log-mean' }],
+    ],
+    provoked: {
+      'no oil': [{ fraction: limit }],
+      'an oil of no density': [{ oil: { line, density: 0.88 }, fraction: limit }],
+      'a fuel of no density': [
+        { oil: { line, density: oilDensity }, fuel: { line, density: 0.74 }, fraction: limit },
+      ],
+      'oil and fuel swapped': [
+        { oil: petrol, fuel: { line, density: oilDensity }, fraction: limit },
+      ],
+      'percent as a plain number': [{ oil: { line, density: oilDensity }, fraction: 5 }],
+      'an unknown law': [{ oil: { line, density: oilDensity }, fraction: limit, law: 'Walther' }],
+      'a fuel below the range': [
+        {
+          oil: { line: [warm, { ...hot, temperature: celsius(200) }], density: oilDensity },
+          fraction: limit,
+        },
+      ],
+    },
+  }),
   fuelInSump: calls(fuelInSump, {
-    sound: [[{ ...leak, time: hour(2) }], [{ ...losing, time: hour(2) }]],
+    sound: [
+      [{ ...leak, time: hour(2) }],
+      [{ ...losing, time: hour(2) }],
+      [{ ...losing, fuel: mL(20), time: hour(2) }],
+    ],
     provoked: {
       'a negative time': [{ ...leak, time: hour(-2) }],
       'not a sump': [{ ...leak, oil: 1, time: hour(2) }],
+      'a leak that outruns it': [{ ...leak, leak: 36e-6, time: hour(2000) }],
+      'more fuel than oil can be': [{ ...leak, oil: mL(1), fuel: litre(1), time: hour(2) }],
+      'no sump': [],
+    },
+  }),
+  sumpLog: calls(sumpLog, {
+    sound: [
+      [story],
+      [{ oil: quartUS(1), leak: mLPerHour(36), log: [{ standing: hour(8) }] }],
+      [{ ...story, evaporation: perHour(0.2), leak: mLPerHour(0) }],
+    ],
+    provoked: {
+      'a negative time': [{ ...story, log: [{ running: -1 }] }],
+      'not a sump': [{ ...story, oil: 1 }],
+      'two things at once': [{ ...story, log: [{ running: hour(1), added: litre(0.3) }] }],
+      'more drained than there is': [{ ...story, log: [{ drained: litre(1) }] }],
+      'a leak that outruns it': [{ ...story, leak: 1e-3, log: [{ standing: hour(8) }] }],
+      'an empty log': [{ ...story, log: [] }],
+      'no sump': [],
+    },
+  }),
+  fuelFromLevelRise: calls(fuelFromLevelRise, {
+    sound: [[risen], [{ ...risen, rise: mm(0) }]],
+    provoked: {
+      'a fallen level': [{ ...risen, rise: mm(-3) }],
+      'not a sump': [{ ...risen, surface: 15000 }],
+      'nearly all fuel': [{ ...risen, rise: 0.4, surface: 1 }],
       'no sump': [],
     },
   }),
@@ -111,6 +243,7 @@ export const oilCalls = {
       [{ ...leak, fraction: limit }],
       [{ ...losing, fraction: limit }],
       [{ ...losing, evaporation: perHour(10), fraction: limit }],
+      [{ ...losing, fuel: mL(5), fraction: limit }],
       [{ ...leak, leak: mLPerHour(0), fraction: limit }],
     ],
     provoked: {

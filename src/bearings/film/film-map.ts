@@ -1,0 +1,113 @@
+import { filmMapData } from './film-map-data.js';
+import { ECCENTRICITIES } from './film-numbers.js';
+
+/**
+ * The film over eccentricity and diameter over length, as sums of Chebyshev polynomials whose
+ * coefficients `npm run film-map` computes with `solveReynolds`. Each quantity is taken
+ * relative to something simple that it follows closely, so that few coefficients do.
+ */
+export interface MappedFilm {
+  /** Sommerfeld number. */
+  readonly sommerfeld: number;
+  /** Attitude angle [rad]. */
+  readonly attitude: number;
+  /** Flow over both ends, in units of πrcNL. */
+  readonly outflow: number;
+  /** What is left where the film breaks of the flow through the widest gap, in the same unit. */
+  readonly through: number;
+  /** Mean pressure over the greatest. */
+  readonly pressureRatio: number;
+  /** From the widest gap on to the greatest pressure [rad]. */
+  readonly peakAt: number;
+  /** From the widest gap on to where the film breaks [rad]. */
+  readonly ruptureAt: number;
+}
+
+/** Most coefficients over eccentricity and over diameter over length. */
+export const ORDER = { along: 14, across: 12 } as const;
+
+const NEAREST = /* @__PURE__ */ Math.log(1 - ECCENTRICITIES[0]);
+const FARTHEST = /* @__PURE__ */ Math.log(1 - ECCENTRICITIES[1]);
+
+/** Where an eccentricity lies on the map, from -1 to 1. */
+export const placeOf = (eccentricity: number): number =>
+  (2 * (Math.log(1 - eccentricity) - NEAREST)) / (FARTHEST - NEAREST) - 1;
+
+/** The eccentricity at a place on the map. */
+export const eccentricityAt = (place: number): number =>
+  1 - Math.exp(NEAREST + ((place + 1) / 2) * (FARTHEST - NEAREST));
+
+/** Where a diameter over length lies on the map, from -1 for an infinitely long bearing to 1. */
+export const slendernessOf = (diameterToLength: number): number =>
+  (2.2 * diameterToLength) / (1 + diameterToLength) - 1;
+
+/** The diameter over length at a place on the map. */
+export const diameterToLengthAt = (place: number): number => (place + 1) / (1.2 - place);
+
+/** What the Sommerfeld number is mapped over: it of a very short and of a very long bearing, added. */
+export function simpleSommerfeld(e: number, diameterToLength: number): number {
+  const root = 1 - e * e;
+  const short =
+    (diameterToLength * root) ** 2 / (Math.PI * e * Math.sqrt(Math.PI ** 2 * root + 16 * e * e));
+  return short + ((2 + e * e) * Math.sqrt(root)) / (12 * Math.PI ** 2 * e);
+}
+
+/** The film at an eccentricity and a diameter over length. */
+export function mapFilm(e: number, diameterToLength: number): MappedFilm {
+  const along = polynomials(placeOf(e), ORDER.along);
+  const across = polynomials(slendernessOf(diameterToLength), ORDER.across);
+  return {
+    sommerfeld:
+      Math.exp(sumOf(filmMapData.sommerfeld, along, across)) *
+      simpleSommerfeld(e, diameterToLength),
+    attitude: sumOf(filmMapData.attitude, along, across),
+    outflow: sumOf(filmMapData.outflow, along, across) * e,
+    through: sumOf(filmMapData.through, along, across) * (1 - e * e),
+    pressureRatio: Math.exp(sumOf(filmMapData.pressureRatio, along, across)),
+    peakAt: sumOf(filmMapData.peakAt, along, across),
+    ruptureAt: sumOf(filmMapData.ruptureAt, along, across),
+  };
+}
+
+/**
+ * The Sommerfeld number over the eccentricities of bearings of one length, for a search: the map
+ * summed up in one direction.
+ */
+export function mapSommerfeld(diameterToLength: number): (e: number) => number {
+  const across = polynomials(slendernessOf(diameterToLength), ORDER.across);
+  const rows = filmMapData.sommerfeld.map((row) => sumOf([row], [1], across));
+  return (e) => {
+    const logarithm = sumOf([rows], [1], polynomials(placeOf(e), ORDER.along));
+    return Math.exp(logarithm) * simpleSommerfeld(e, diameterToLength);
+  };
+}
+
+/** Chebyshev polynomials at x, from degree 0 on. */
+function polynomials(x: number, count: number): readonly number[] {
+  const values = [1, x];
+  let before = 1;
+  let here = x;
+  while (values.length < count) {
+    const next = 2 * x * here - before;
+    values.push(next);
+    before = here;
+    here = next;
+  }
+  return values;
+}
+
+/** The sum of the polynomials of one quantity, each by its coefficient. */
+function sumOf(
+  rows: readonly (readonly number[])[],
+  along: readonly number[],
+  across: readonly number[],
+): number {
+  let sum = 0;
+  for (let i = 0; i < rows.length; i++) {
+    const row = rows[i] as readonly number[];
+    let rowSum = 0;
+    for (let j = 0; j < row.length; j++) rowSum += (row[j] as number) * (across[j] as number);
+    sum += rowSum * (along[i] as number);
+  }
+  return sum;
+}

@@ -1,0 +1,124 @@
+import { type Basis, guardBasis } from '../../judging/basis.js';
+import { guardBetween, guardFields, guardLength } from '../../judging/guards.js';
+import { type Finding, judge } from '../../judging/judge.js';
+import type { Length, Ratio } from '../../quantities/dimensions.js';
+import { RebuildInputError } from '../../quantities/error.js';
+
+/** How two surfaces run on each other: they touch, they touch at their peaks, or oil keeps them apart. */
+export type Regime = 'boundary' | 'mixed' | 'full';
+
+/** Roughness of the two surfaces of a bearing, as a root mean square (Rq): about 1.25 times Ra. */
+export interface Roughness {
+  /** Root mean square roughness Rq of the journal [m]. */
+  readonly journal: Length;
+  /** Root mean square roughness Rq of the shell [m]. */
+  readonly shell: Length;
+}
+
+/** The film ratios at which one regime gives way to the next. */
+export interface RegimeThresholds {
+  /** Below this the surfaces touch all over [-]. */
+  readonly mixed: Ratio;
+  /** From this on oil keeps them apart [-]. */
+  readonly full: Ratio;
+}
+
+/** A film against the roughness of its surfaces. */
+export interface FilmFinding {
+  /** Boundary below `mixed`, full from `full` on. */
+  readonly regime: Regime;
+  /** Combined roughness: root of the sum of both squares [m]. */
+  readonly roughness: Length;
+  /** The film ratio against the least for a full film. */
+  readonly finding: Finding<'ratio'>;
+  /** The thresholds that were used. */
+  readonly thresholds: RegimeThresholds;
+}
+
+const COMMON: RegimeThresholds = { mixed: 1 as Ratio, full: 3 as Ratio };
+const SOURCE: Basis = {
+  kind: 'published',
+  source: 'Norton, Machine Design, 4th ed., specific film thickness: boundary below 1, full from 3',
+};
+
+/**
+ * Judges a least film by the roughness of the two surfaces. The caller's thresholds win.
+ *
+ *     film ratio = film / √(Rq_journal² + Rq_shell²)
+ *
+ * @param film - least film [m]
+ * @param roughness - root mean square roughness of journal and shell [m]
+ * @param options - thresholds of your own, and who set them
+ * @returns regime, combined roughness and finding
+ * @throws {RebuildInputError} when the film is negative, a roughness cannot be one, or the thresholds are
+ * reversed
+ * @see Source: Norton, Machine Design, 4th ed., specific film thickness; for bearings that fit closely
+ * Hamrock, NASA RP-1255 (1991), asks for 5 where Norton has 3
+ * @example
+ * ```ts
+ * const roughness = { journal: micrometre(0.3), shell: micrometre(0.4) };
+ * const { regime, finding } = filmRegime(micrometre(2.5), roughness);
+ * regime; // "full"
+ * valueIn(finding.value, ratio); // 5
+ * ```
+ */
+export function filmRegime(
+  film: Length,
+  roughness: Roughness,
+  options: {
+    /** Thresholds of your own [-]. */
+    readonly thresholds?: RegimeThresholds;
+    /** Who set them; by default the caller. */
+    readonly basis?: Basis;
+  } = {},
+): FilmFinding {
+  guardLength('film', film, 0, 0.01);
+  const combined = combinedRoughness(roughness);
+  guardFields('options', options, ['thresholds', 'basis']);
+  if (options.basis !== undefined && options.thresholds === undefined) {
+    throw new RebuildInputError({
+      parameter: 'options.thresholds',
+      value: undefined,
+      expected: 'the thresholds that the basis is of',
+      hint: 'Give thresholds with a basis, or neither.',
+    });
+  }
+  const thresholds = guardThresholds(options.thresholds ?? COMMON);
+  const own = options.thresholds && { kind: 'specified' as const };
+  const finding = judge({
+    feature: 'film over roughness',
+    dimension: 'ratio',
+    value: (film / combined) as Ratio,
+    limits: { min: thresholds.full },
+    basis: guardBasis('options.basis', options.basis ?? own ?? SOURCE),
+  });
+  const touching = finding.value < thresholds.mixed * (1 - 1e-9) ? 'boundary' : 'mixed';
+  const regime = finding.verdict === 'within' ? 'full' : touching;
+  return { regime, roughness: combined, finding, thresholds };
+}
+
+/** Root of the sum of the squares of both. */
+export function combinedRoughness(roughness: Roughness): Length {
+  guardFields('roughness', roughness, ['journal', 'shell']);
+  const journal = guardRoughness('roughness.journal', roughness.journal);
+  const shell = guardRoughness('roughness.shell', roughness.shell);
+  return Math.hypot(journal, shell) as Length;
+}
+
+/** From polished to a file's. */
+const guardRoughness = (parameter: string, value: Length): Length =>
+  guardLength(parameter, value, 1e-9, 1e-4);
+
+function guardThresholds(thresholds: RegimeThresholds): RegimeThresholds {
+  guardFields('options.thresholds', thresholds, ['mixed', 'full']);
+  const guard = (key: keyof RegimeThresholds) =>
+    guardBetween(`options.thresholds.${key}`, thresholds[key], 'ratio', [0.01, 100], 'ratio(3)');
+  const [mixed, full] = [guard('mixed'), guard('full')];
+  if (mixed <= full) return { mixed, full };
+  throw new RebuildInputError({
+    parameter: 'options.thresholds',
+    value: thresholds,
+    expected: 'a mixed threshold that is not above the full one',
+    hint: 'Swap the two.',
+  });
+}

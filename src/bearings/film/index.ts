@@ -1,0 +1,23 @@
+export {
+  type DilutedBearing,
+  dilutionTheFilmStands,
+  type FilmStand,
+} from './dilution-film-stands.js';
+export type { FilmNumbers, FilmPlace, LengthToDiameter } from './film-numbers.js';
+export {
+  type FilmFinding,
+  filmRegime,
+  type Regime,
+  type RegimeThresholds,
+  type Roughness,
+} from './film-regime.js';
+export { type Film, type FloatingFilm, filmThickness } from './film-thickness.js';
+export { finiteBearing, finiteBearingAt, type LoadedPlace } from './finite-bearing.js';
+export { type FedBearing, heatBalance, type WarmFilm } from './heat-balance.js';
+export type { JournalBearing, LoadedBearing, OiledBearing } from './journal-bearing.js';
+export { type Drag, petroff } from './petroff.js';
+export { type SafeHours, safeHours } from './safe-hours.js';
+export { type ShortFilm, shortBearing } from './short-bearing.js';
+export { solveReynolds } from './solve-reynolds.js';
+export { sommerfeldNumber } from './sommerfeld.js';
+export { commonSpecificHeat, temperatureRise, type WarmedOil } from './temperature-rise.js';

@@ -1,0 +1,96 @@
+import { guardBetween, guardDiameter, guardFields, guardLength } from '../../judging/guards.js';
+import type {
+  DynamicViscosity,
+  Force,
+  Length,
+  Ratio,
+  RotationalSpeed,
+} from '../../quantities/dimensions.js';
+import { RebuildInputError } from '../../quantities/error.js';
+
+/** A plain bearing that oil fills. */
+export interface JournalBearing {
+  /** Journal diameter [m]. */
+  readonly journal: Length;
+  /** Length of the bearing along the shaft, without chamfers and grooves [m]. */
+  readonly length: Length;
+  /** Diametral oil clearance [m]. */
+  readonly clearance: Length;
+}
+
+/** A bearing that turns under a load. */
+export interface LoadedBearing extends JournalBearing {
+  /** Speed of the journal in the bearing; none is a journal that stands still [rad/s]. */
+  readonly speed: RotationalSpeed;
+  /** Steady load across the shaft [N]. */
+  readonly load: Force;
+}
+
+/** A bearing that turns under a load in oil of one viscosity. */
+export interface OiledBearing extends LoadedBearing {
+  /** Viscosity of the oil in the film, at the film's temperature [Pa·s]. */
+  readonly viscosity: DynamicViscosity;
+}
+
+/** Fields of a bearing. */
+export const BEARING = ['journal', 'length', 'clearance'] as const;
+/** Fields of a loaded bearing. */
+export const LOADED = [...BEARING, 'speed', 'load'] as const;
+
+/** Refuses sizes that no bearing has; a clearance of nothing or less cannot turn. */
+export function guardBearing(bearing: JournalBearing): JournalBearing {
+  const journal = guardDiameter('journal', bearing.journal);
+  return {
+    journal,
+    length: guardLength('length', bearing.length, journal / 10, 100 * journal),
+    clearance: guardRunningClearance('clearance', bearing.clearance, journal),
+  };
+}
+
+/** Refuses a bearing, speed or load that cannot be. */
+export function guardLoadedBearing(bearing: LoadedBearing): LoadedBearing {
+  return {
+    ...guardBearing(bearing),
+    speed: guardSpeed('speed', bearing.speed),
+    load: guardLoad('load', bearing.load),
+  };
+}
+
+/** Refuses a bearing with fields it does not have, or an oil of no such viscosity. */
+export function guardOiledBearing(bearing: OiledBearing): OiledBearing {
+  guardFields('bearing', bearing, [...LOADED, 'viscosity']);
+  return {
+    ...guardLoadedBearing(bearing),
+    viscosity: guardFilmViscosity('viscosity', bearing.viscosity),
+  };
+}
+
+/** A clearance that a journal can turn in: more than nothing, up to a twentieth of it. */
+export function guardRunningClearance(parameter: string, value: Length, journal: Length): Length {
+  if (typeof value !== 'number' || !(value <= 0)) {
+    return guardLength(parameter, value, 1e-7, journal / 20);
+  }
+  throw new RebuildInputError({
+    parameter,
+    value,
+    expected: 'more than nothing',
+    problem: 'is an interference or a fit without play: this bearing cannot turn',
+    hint: 'Diametral clearance; oilClearance tells what the shells leave.',
+  });
+}
+
+/** None, or up to 300 turns a second. */
+export const guardSpeed = (parameter: string, value: RotationalSpeed): RotationalSpeed =>
+  guardBetween(parameter, value, 'rotationalSpeed', [value === 0 ? 0 : 1e-6, 2000], 'rpm(1800)');
+
+/** A load: none, up to a hundred tonnes. */
+export const guardLoad = (parameter: string, value: Force): Force =>
+  guardBetween(parameter, value, 'force', [value === 0 ? 0 : 1e-6, 1e6], 'lbf(500)');
+
+/** From thinner than petrol to thicker than any oil that flows. */
+export const guardFilmViscosity = (parameter: string, value: DynamicViscosity): DynamicViscosity =>
+  guardBetween(parameter, value, 'dynamicViscosity', [1e-5, 1000], 'centipoise(12)');
+
+/** Length over diameter. */
+export const slenderness = ({ journal, length }: JournalBearing): Ratio =>
+  (length / journal) as Ratio;

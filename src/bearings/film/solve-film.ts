@@ -1,0 +1,143 @@
+import type { FilmGrid } from './film-grid.js';
+
+/** Pressure in a film, place by place along, then around, in units of 6 µω(r/c)². */
+export type FilmPressure = Float64Array;
+
+/**
+ * Pressure in a film that cannot be pulled on. At every place either the film has broken and the
+ * pressure is zero, or as much oil flows out as in. Which of the two is guessed, the film is solved
+ * at once, and the guess is mended wherever it was wrong, until it is right everywhere: both conditions
+ * then hold to the last digits, whatever the step of an iteration would have been.
+ */
+export function solveFilm(
+  grid: FilmGrid,
+  guess: (around: number, along: number) => boolean,
+): FilmPressure {
+  const { around, along } = grid;
+  const film = new Uint8Array(around * along);
+  for (let i = 1; i < around; i++) {
+    for (let j = 0; j < along; j++) film[i * along + j] = guess(i, j) ? 1 : 0;
+  }
+  const inflow = inflowOf(grid);
+  const band = new Float64Array(film.length * (along + 1));
+  const pressure = new Float64Array(film.length);
+  do {
+    fillBand(grid, film, band);
+    solveBand(band, along, film, inflow, pressure);
+  } while (mend(grid, film, inflow, pressure));
+  return pressure;
+}
+
+/** What the turning journal drags into each place more than out of it. */
+function inflowOf({ around, along, gapBefore, width }: FilmGrid): Float64Array {
+  const inflow = new Float64Array(around * along);
+  for (let i = 1; i < around; i++) {
+    const narrowing = (gapBefore[i] as number) - (gapBefore[i + 1] as number);
+    for (let j = 0; j < along; j++) inflow[i * along + j] = narrowing * (width[j] as number);
+  }
+  return inflow;
+}
+
+/**
+ * The lower half of the equations' matrix: a row for each place, in it what couples it to the
+ * `along` places before and, last, to itself. A place without film stands alone.
+ */
+function fillBand(grid: FilmGrid, film: Uint8Array, band: Float64Array): void {
+  const { around, along, easeAround, easeAlong, width, nearness } = grid;
+  band.fill(0);
+  for (let i = 1; i < around; i++) {
+    const before = easeAround[i] as number;
+    const both = before + (easeAround[i + 1] as number);
+    const sideways = easeAlong[i] as number;
+    for (let j = 0; j < along; j++) {
+      const place = i * along + j;
+      const self = place * (along + 1) + along;
+      if (film[place] === 0) continue;
+      const inward = j === 0 ? 0 : sideways * (nearness[j - 1] as number);
+      const wide = width[j] as number;
+      band[self] = both * wide + inward + sideways * (nearness[j] as number);
+      if (film[place - along] === 1) band[self - along] = -before * wide;
+      // With one place along, the place before is the one before around.
+      if (j > 0 && film[place - 1] === 1) band[self - 1] = -inward;
+    }
+  }
+}
+
+/** Banded Cholesky, then forward and back. Overwrites the band. */
+function solveBand(
+  band: Float64Array,
+  reach: number,
+  film: Uint8Array,
+  inflow: Float64Array,
+  pressure: Float64Array,
+): void {
+  const row = reach + 1;
+  const last = film.lastIndexOf(1);
+  pressure.fill(0);
+  for (let r = film.indexOf(1); r <= last; r++) {
+    if (film[r] === 0) continue;
+    const self = r * row + reach;
+    let carried = inflow[r] as number;
+    let own = band[self] as number;
+    for (let c = Math.max(0, r - reach); c < r; c++) {
+      if (film[c] === 0) continue;
+      const here = self - r;
+      const there = c * row + reach - c;
+      let sum = band[here + c] as number;
+      for (let k = Math.max(0, r - reach); k < c; k++) {
+        sum -= (band[here + k] as number) * (band[there + k] as number);
+      }
+      const entry = sum / (band[there + c] as number);
+      band[here + c] = entry;
+      own -= entry * entry;
+      carried -= entry * (pressure[c] as number);
+    }
+    const root = Math.sqrt(own);
+    band[self] = root;
+    pressure[r] = carried / root;
+  }
+  for (let r = last; r >= 0; r--) {
+    if (film[r] === 0) continue;
+    const self = r * row + reach;
+    const solved = (pressure[r] as number) / (band[self] as number);
+    pressure[r] = solved;
+    for (let c = Math.max(0, r - reach); c < r; c++) {
+      pressure[c] = (pressure[c] as number) - (band[self - r + c] as number) * solved;
+    }
+  }
+}
+
+/** Breaks the film where it is pulled on, and closes it where oil gathers. Tells whether it had to. */
+function mend(
+  { around, along, easeAround, easeAlong, width, nearness }: FilmGrid,
+  film: Uint8Array,
+  inflow: Float64Array,
+  pressure: Float64Array,
+): boolean {
+  let mended = false;
+  const old = film.slice();
+  for (let i = 1; i < around; i++) {
+    for (let j = 0; j < along; j++) {
+      const place = i * along + j;
+      if (old[place] === 1) {
+        if ((pressure[place] as number) >= 0) continue;
+        film[place] = 0;
+        mended = true;
+        continue;
+      }
+      const sideways = easeAlong[i] as number;
+      const from = (neighbour: number, ease: number) =>
+        old[neighbour] === 1 ? ease * (pressure[neighbour] as number) : 0;
+      const gathers =
+        (inflow[place] as number) +
+        from(place - along, (easeAround[i] as number) * (width[j] as number)) +
+        from(place + along, (easeAround[i + 1] as number) * (width[j] as number)) +
+        (j === 0 ? 0 : from(place - 1, sideways * (nearness[j - 1] as number))) +
+        (j === along - 1 ? 0 : from(place + 1, sideways * (nearness[j] as number)));
+      if (gathers <= 0) continue;
+      film[place] = 1;
+      mended = true;
+    }
+  }
+  return mended;
+}

@@ -1,0 +1,143 @@
+import { guardBetween, guardFields } from '../judging/guards.js';
+import type { Density, Ratio, Temperature, ThermalExpansion } from '../quantities/dimensions.js';
+import { RebuildInputError } from '../quantities/error.js';
+import { guardDensity } from './guards.js';
+
+/** Water at 60 °F, kg/m³. source: API MPMS chapter 11.1 (2004). */
+const WATER = 999.016;
+/** What a lubricating oil loses by warming, kg/m³ for a kelvin. source: ASTM D1250 (1980), table 54D. */
+const LUBRICATING = 0.6278;
+
+/** The temperature that densities of oil are stated at, 15 °C. */
+export const BASE = 288.15 as Temperature;
+
+/**
+ * Density of an oil at 60 °F (15.56 °C) from its API gravity.
+ *
+ *     density = 999.016 kg/m³ * 141.5 / (gravity + 131.5)
+ *
+ * @param gravity - API gravity, in degrees: 10 is water, lighter oils have more [-]
+ * @returns density at 60 °F [kg/m³]
+ * @throws {RebuildInputError} when the gravity is outside -8 to 104 degrees
+ * @see Source: API MPMS chapter 11.1 (2004), with water of 999.016 kg/m³ at 60 °F
+ * @example
+ * ```ts
+ * format(densityFromApiGravity(ratio(28)), kilogramPerCubicMetre); // "886.3 kg/m³"
+ * ```
+ */
+export function densityFromApiGravity(gravity: Ratio): Density {
+  guardBetween('gravity', gravity, 'ratio', [-8, 104], 'ratio(28)');
+  return ((WATER * 141.5) / (gravity + 131.5)) as Density;
+}
+
+/**
+ * API gravity of an oil from its density at 60 °F (15.56 °C); `densityAt`
+ * takes a density from another temperature there.
+ *
+ *     gravity = 141.5 * 999.016 kg/m³ / density - 131.5
+ *
+ * @param density - density at 60 °F [kg/m³]
+ * @returns API gravity in degrees [-]
+ * @throws {RebuildInputError} when the density cannot be that of an oil or a fuel
+ * @see Source: API MPMS chapter 11.1 (2004), with water of 999.016 kg/m³ at 60 °F
+ * @example
+ * ```ts
+ * apiGravity(kilogramPerCubicMetre(886.3)).toFixed(1); // "28.0"
+ * ```
+ */
+export function apiGravity(density: Density): Ratio {
+  guardDensity('density', density);
+  return ((141.5 * WATER) / density - 131.5) as Ratio;
+}
+
+/** A density that is known at one temperature and wanted at another. */
+export interface KnownDensity {
+  /** The density that is known [kg/m³]. */
+  readonly density: Density;
+  /** Temperature that it is known at [K]. */
+  readonly at: Temperature;
+  /** Temperature that it is wanted at [K]. */
+  readonly temperature: Temperature;
+  /**
+   * Share by which the volume grows for a kelvin, about the temperature that the density is known
+   * at. By default that of lubricating oils: 0.6278 kg/m³ for a kelvin over the density at 15 °C [1/K].
+   */
+  readonly expansion?: ThermalExpansion;
+}
+
+/**
+ * Density of an oil at another temperature, by the form that petroleum is
+ * measured with, at the pressure of the air.
+ *
+ *     density = known * exp(-x * (1 + 0.8 x))                 x = expansion * (temperature - at)
+ *     expansion = 0.6278 kg/(m³·K) / density at 15 °C          of lubricating oils, by default
+ *
+ * By default the density is taken to 15 °C first and from there to where it is
+ * wanted. Petrol grows half as much again as oil: give its own expansion.
+ *
+ * @param known - density, its temperature and the one wanted, from -50 to 150 °C
+ * @returns density at the temperature wanted [kg/m³]
+ * @throws {RebuildInputError} when a temperature is outside -50 to 150 °C, a density or an expansion
+ * cannot be that of an oil, or the default is asked for an oil outside 800 to 1164 kg/m³ at 15 °C
+ * @see Source: ASTM D1250 (1980) and API MPMS chapter 11.1, table 54D, lubricating oils
+ * @example
+ * ```ts
+ * const hot = densityAt({
+ *   density: kilogramPerCubicMetre(880), at: celsius(15), temperature: celsius(100),
+ * });
+ * format(hot, kilogramPerCubicMetre); // "825.8 kg/m³"
+ * ```
+ */
+export function densityAt(known: KnownDensity): Density {
+  guardFields('known', known, ['density', 'at', 'temperature', 'expansion']);
+  const { density, at, temperature, expansion } = known;
+  guardDensity('density', density);
+  guardMeasured('at', at);
+  guardMeasured('temperature', temperature);
+  if (expansion !== undefined) {
+    guardExpansion('expansion', expansion);
+    return warmed(density, expansion, temperature - at);
+  }
+  const base = densityAtBase(density, at);
+  return warmed(base, expansionOfLubricating('density', base), temperature - BASE);
+}
+
+/** A density after warming, by the form of table 54D. */
+export function warmed(density: Density, expansion: ThermalExpansion, by: number): Density {
+  const x = expansion * by;
+  return (density * Math.exp(-x * (1 + 0.8 * x))) as Density;
+}
+
+/** Expansion of a lubricating oil; refuses a density at 15 °C that is not one's. */
+export function expansionOfLubricating(parameter: string, density: Density): ThermalExpansion {
+  if (density >= 800 && density <= 1164) return (LUBRICATING / density) as ThermalExpansion;
+  throw new RebuildInputError({
+    parameter,
+    value: density,
+    shown: `${Number(density.toPrecision(6))} kg/m³ at 15 °C`,
+    expected: 'from 800 to 1164 kg/m³ at 15 °C, where no expansion is given',
+    problem: 'is outside 800 … 1164 kg/m³, where the expansion of lubricating oils is known',
+    hint: 'Give the expansion of what it is, e.g. ppmPerKelvin(1200) for petrol.',
+  });
+}
+
+/** Refuses what cannot be the expansion of an oil or a fuel. */
+export const guardExpansion = (parameter: string, value: ThermalExpansion): ThermalExpansion =>
+  guardBetween(parameter, value, 'thermalExpansion', [1e-4, 2e-3], 'ppmPerKelvin(700)');
+
+/** The density at 15 °C of a lubricating oil that is measured elsewhere: the form turned round, step by step. */
+function densityAtBase(density: Density, at: Temperature): Density {
+  let base = density;
+  // Each step leaves at most a fifth of the error of the one before.
+  for (let step = 0; step < 40; step++) {
+    const x = (LUBRICATING * (at - BASE)) / base;
+    const next = (density * Math.exp(x * (1 + 0.8 * x))) as Density;
+    if (next === base) break;
+    base = next;
+  }
+  return base;
+}
+
+/** The temperatures that the measurement tables cover. */
+const guardMeasured = (parameter: string, value: Temperature): Temperature =>
+  guardBetween(parameter, value, 'temperature', [223.15, 423.15], 'celsius(40)');

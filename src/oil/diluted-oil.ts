@@ -1,0 +1,112 @@
+import { guardFields } from '../judging/guards.js';
+import type {
+  Density,
+  KinematicViscosity,
+  MassFraction,
+  ThermalExpansion,
+  VolumeFraction,
+} from '../quantities/dimensions.js';
+import { RebuildInputError } from '../quantities/error.js';
+import { blendViscosity } from './blend.js';
+import { fractionByMass } from './blend-fractions.js';
+import { expansionOfLubricating, guardExpansion } from './density.js';
+import { guardDensity, guardFraction, guardViscosity } from './guards.js';
+import { type BlendingLaw, lawNamed } from './laws.js';
+import { expansionOf, guardOil, type Oil } from './oil.js';
+import { petrol } from './petrol.js';
+import { alongLine, guardLine, type ViscosityPoint } from './viscosity.js';
+
+/**
+ * The oil that fuel makes of an oil: its viscosity line, density and expansion.
+ *
+ *     line:      the blend of both, by the law, at the two temperatures of the oil's line
+ *     density:   fraction * fuelDensity + (1 - fraction) * oilDensity              at 15 °C
+ *     expansion: fraction * fuelExpansion + (1 - fraction) * oilExpansion
+ *
+ * ASTM D7152 blends log log Z, which is a straight line in log T for oil and fuel alike: by it, the
+ * new line is the blend at every temperature. By the other laws it is the blend at its two
+ * points, and near it between them. ASTM D7152 also gives the thinnest oil, the safe side. Ideal
+ * mixing: the volumes add up.
+ *
+ * @param dilution - the oil, the fuel, how much of it by volume, and the law
+ * @returns the diluted oil
+ * @throws {RebuildInputError} when the oil is none, the fuel is none, the fuel is no thinner than the oil, the
+ * fraction is not from none to one, the law is unknown, or the fuel is below the range of ASTM D341 where the oil's line has a point
+ * @see Source: ASTM D7152 and ASTM D341, by default; ideal mixing
+ * @example
+ * ```ts
+ * const oil = {
+ *   line: [
+ *     { temperature: celsius(40), viscosity: centistokes(100) },
+ *     { temperature: celsius(100), viscosity: centistokes(11) },
+ *   ],
+ *   density: kilogramPerCubicMetre(885),
+ * } as const;
+ * const thinned = dilutedOil({ oil, fraction: percentByVolume(5) });
+ * format(viscosityAt(thinned.line, celsius(40)), centistokes, 0); // "52 cSt"
+ * format(viscosityAt(thinned.line, celsius(100)), centistokes); // "7.48 cSt"
+ * format(thinned.density, kilogramPerCubicMetre); // "878.0 kg/m³"
+ * ```
+ */
+export function dilutedOil(dilution: {
+  /** The oil before. */
+  readonly oil: Oil;
+  /**
+   * The fuel; by default `petrol`. One below 800 kg/m³ without an expansion is taken to expand as
+   * petrol does.
+   */
+  readonly fuel?: Oil;
+  /** Fuel in the whole, by volume; for Refutas it is turned to mass by the densities [-]. */
+  readonly fraction: VolumeFraction;
+  /** The law to blend by; by default ASTM D7152. */
+  readonly law?: BlendingLaw;
+}): Oil {
+  guardFields('dilution', dilution, ['oil', 'fuel', 'fraction', 'law']);
+  const oil = guardOil('oil', dilution.oil);
+  const fuel = guardFuel(dilution.fuel ?? petrol);
+  const fraction = guardFraction('fraction', dilution.fraction, 1);
+  const law = dilution.law ?? 'ASTM D7152';
+  const { by } = lawNamed('law', law);
+
+  const densities = { oilDensity: oil.density, fuelDensity: fuel.density };
+  const share = by === 'mass' ? fractionByMass({ byVolume: fraction, ...densities }) : fraction;
+  const thinned = ({ temperature, viscosity }: ViscosityPoint): ViscosityPoint => {
+    const fuelThere = guardThinner(viscosity, alongLine(fuel.line, temperature));
+    const parts = [
+      { viscosity, fraction: (1 - share) as VolumeFraction & MassFraction },
+      { viscosity: fuelThere, fraction: share as VolumeFraction & MassFraction },
+    ];
+    return { temperature, viscosity: blendViscosity({ law, parts }) };
+  };
+  const mixed = (ofFuel: number, ofOil: number) => fraction * ofFuel + (1 - fraction) * ofOil;
+  const [first, second] = oil.line;
+  return {
+    line: [thinned(first), thinned(second)],
+    density: mixed(fuel.density, oil.density) as Density,
+    expansion: mixed(fuel.expansion, expansionOf(oil)) as ThermalExpansion,
+  };
+}
+
+/** Refuses what is not a fuel; gives it an expansion where it has none. */
+function guardFuel(fuel: Oil): Required<Oil> {
+  guardFields('fuel', fuel, ['line', 'density', 'expansion']);
+  const { line, density, expansion } = fuel;
+  guardLine('fuel.line', line);
+  guardDensity('fuel.density', density);
+  if (expansion !== undefined) guardExpansion('fuel.expansion', expansion);
+  const usual = density < 800 ? petrol.expansion : expansionOfLubricating('fuel.density', density);
+  return { line, density, expansion: expansion ?? usual };
+}
+
+function guardThinner(oil: KinematicViscosity, fuel: KinematicViscosity): KinematicViscosity {
+  guardViscosity('fuel.line', fuel);
+  if (fuel < oil) return fuel;
+  throw new RebuildInputError({
+    parameter: 'fuel.line',
+    value: fuel,
+    shown: `${fuel * 1e6} mm²/s`,
+    expected: 'thinner than the oil',
+    problem: 'is no thinner than the oil at that temperature',
+    hint: 'Are oil and fuel swapped?',
+  });
+}

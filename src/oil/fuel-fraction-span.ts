@@ -1,0 +1,79 @@
+import { guardFields } from '../judging/guards.js';
+import type { Span } from '../judging/limits.js';
+import type { KinematicViscosity, VolumeFraction } from '../quantities/dimensions.js';
+import { RebuildInputError } from '../quantities/error.js';
+import { fuelFraction } from './blend.js';
+import { type BlendDensities, guardDensities, volumeOfMass } from './blend-fractions.js';
+import type { BlendingLaw } from './laws.js';
+
+/** Fuel in an oil by every blending law. */
+export interface FuelFractionSpan {
+  /** What each law makes of it, all by volume. */
+  readonly byLaw: {
+    /** By the law of that name [-]. */
+    readonly [L in BlendingLaw]: VolumeFraction;
+  };
+  /** From the law that finds least to the law that finds most [-]. */
+  readonly span: Span<VolumeFraction>;
+}
+
+/**
+ * How much fuel is in an oil, from how far it has thinned, by every blending law. No law is
+ * right for fuel in oil: what lies between them is the honest uncertainty. To be safe,
+ * judge the upper end.
+ *
+ *     ASTM D7152, log-mean: as `fuelFraction` gives it
+ *     Refutas:              byVolume = byMass / fuelDensity / (byMass / fuelDensity + (1 - byMass) / oilDensity)
+ *
+ * A sample a little thicker than the new oil gives fractions below none, as `fuelFraction` does:
+ * by what was measured there is no fuel in it, or it has thickened by more than the fuel thins it.
+ *
+ * @param diluted - the viscosities, all at one temperature, and the densities, both at one
+ * @returns the fuel by each law, and the span between them
+ * @throws {RebuildInputError} when a viscosity or a density is out of range, the sample is thinner than
+ * the fuel, or it is so much thicker than the oil that it cannot be that oil
+ * @see Source: ASTM D7152, inverse ASTM blending method; Refutas blending number; log-mean rule
+ * @example
+ * ```ts
+ * const { span } = fuelFractionSpan({
+ *   oil: centistokes(100), fuel: centistokes(0.5), sample: centistokes(53),
+ *   oilDensity: kilogramPerCubicMetre(880),
+ * });
+ * format(span.min, percentByVolume); // "5.0 vol%"
+ * format(span.max, percentByVolume); // "12.0 vol%"
+ * ```
+ */
+export function fuelFractionSpan(
+  diluted: BlendDensities & {
+    /** Kinematic viscosity of the oil when it was new [m²/s]. */
+    readonly oil: KinematicViscosity;
+    /** Kinematic viscosity of the fuel; `petrolLine` gives petrol's at any temperature [m²/s]. */
+    readonly fuel: KinematicViscosity;
+    /** Kinematic viscosity of the sample, all three at one temperature [m²/s]. */
+    readonly sample: KinematicViscosity;
+  },
+): FuelFractionSpan {
+  guardFields('diluted', diluted, ['oil', 'fuel', 'sample', 'oilDensity', 'fuelDensity']);
+  const { oil, fuel, sample } = diluted;
+  const by = <L extends BlendingLaw>(law: L) => fuelFraction({ law, oil, fuel, sample });
+  const byMass = by('Refutas');
+  const byVolume = { 'ASTM D7152': by('ASTM D7152'), 'log-mean': by('log-mean') };
+  const densities = guardDensities(diluted);
+  if (Math.min(byMass, ...Object.values(byVolume)) < -1) {
+    throw new RebuildInputError({
+      parameter: 'sample',
+      value: sample,
+      shown: `${sample} m²/s`,
+      expected: 'near the new oil, or thinner',
+      problem: 'is far thicker than the new oil',
+      hint: 'Is it a sample of that oil, and are all three viscosities of one temperature?',
+    });
+  }
+  const byLaw = { ...byVolume, Refutas: volumeOfMass(byMass, densities) };
+  const all = Object.values(byLaw);
+  const span = {
+    min: Math.min(...all) as VolumeFraction,
+    max: Math.max(...all) as VolumeFraction,
+  };
+  return { byLaw, span };
+}

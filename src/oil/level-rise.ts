@@ -1,0 +1,60 @@
+import { guardBetween, guardFields, guardLength } from '../judging/guards.js';
+import type { Area, Length, Volume } from '../quantities/dimensions.js';
+import { RebuildInputError } from '../quantities/error.js';
+import { guardVolume } from './guards.js';
+import { guardDiluted, type SumpFuel } from './sump-state.js';
+
+/**
+ * The fuel that has raised the level in a sump.
+ *
+ *     fuel = rise * surface
+ *
+ * Read the level on level ground, the engine standing and as warm as it was before. The answer is
+ * the least there is: fuel that has taken the place of burnt oil raises nothing, and a level that
+ * has not moved does not clear the oil. Measure its viscosity to know.
+ *
+ * @param sump - how far the level has risen, the free surface of the oil at that height, and the clean oil
+ * @returns fuel, level and fraction by volume
+ * @throws {RebuildInputError} when the level has fallen, a size cannot belong to a sump, or the rise leaves more
+ * than 99 % fuel
+ * @see Source: geometry
+ * @example
+ * ```ts
+ * const sump = fuelFromLevelRise({
+ *   rise: mm(3), surface: squareMm(15000), oil: quartUS(1),
+ * });
+ * format(sump.fuel, mL); // "45.0 mL"
+ * format(sump.fraction, percentByVolume); // "4.5 vol%"
+ * ```
+ */
+export function fuelFromLevelRise(sump: {
+  /** How far the level stands above that of the clean oil, measured upright [m]. */
+  readonly rise: Length;
+  /** Free surface of the oil where the level stands: length by width of the pan, less what stands in it [m²]. */
+  readonly surface: Area;
+  /** Clean oil in the sump [m³]. */
+  readonly oil: Volume;
+}): SumpFuel {
+  guardFields('sump', sump, ['rise', 'surface', 'oil']);
+  const rise = guardRise(sump.rise);
+  const surface = guardBetween('surface', sump.surface, 'area', [1e-4, 1], 'squareMm(15000)');
+  const oil = guardVolume('oil', sump.oil);
+  return guardDiluted(
+    { parameter: 'rise', value: rise, unit: 'm', hint: 'Is it in its unit, e.g. mm(3)?' },
+    oil,
+    (rise * surface) as Volume,
+  );
+}
+
+function guardRise(rise: Length): Length {
+  guardLength('rise', rise, -0.5, 0.5);
+  if (rise >= 0) return rise;
+  throw new RebuildInputError({
+    parameter: 'rise',
+    value: rise,
+    shown: `${rise} m`,
+    expected: 'a rise',
+    problem: 'is a fall: oil has been lost',
+    hint: 'A level that has fallen says nothing of fuel, which may have replaced more of the oil: measure the viscosity.',
+  });
+}

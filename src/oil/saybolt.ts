@@ -1,0 +1,92 @@
+import { guardBetween } from '../judging/guards.js';
+import type { KinematicViscosity, Temperature, Time } from '../quantities/dimensions.js';
+import { RebuildInputError } from '../quantities/error.js';
+
+/** Where the tables of ASTM D2161 begin, mm²/s. */
+const THINNEST = 1.77;
+/** Where the viscosity equation of this room ends, mm²/s. */
+const THICKEST = 2e7;
+
+/**
+ * Saybolt Universal viscosity of an oil: the seconds that 60 mL of it take to
+ * run out of the standard tube.
+ *
+ *     SUS at 100 °F = 4.6324 ν + (1 + 0.03264 ν) / ((3930.2 + 262.7 ν + 23.97 ν² + 1.646 ν³) * 1e-5)
+ *     SUS at t °F   = SUS at 100 °F * (1 + 0.000061 (t - 100))                  ν in mm²/s
+ *
+ * @param viscosity - kinematic viscosity, at least 1.77 mm²/s [m²/s]
+ * @param temperature - temperature of both viscosities, from 0 to 350 °F [K]
+ * @returns Saybolt Universal seconds [s]
+ * @throws {RebuildInputError} when the viscosity is below 1.77 mm²/s or none of an oil, or the
+ * temperature is outside 0 to 350 °F
+ * @see Source: ASTM D2161, equations for Saybolt Universal viscosity
+ * @example
+ * ```ts
+ * format(sayboltUniversal(centistokes(100), fahrenheit(100)), second); // "463.5 s"
+ * ```
+ */
+export function sayboltUniversal(viscosity: KinematicViscosity, temperature: Temperature): Time {
+  guardBetween(
+    'viscosity',
+    viscosity,
+    'kinematicViscosity',
+    [THINNEST / 1e6, THICKEST / 1e6],
+    'centistokes(32)',
+  );
+  return secondsAt(viscosity * 1e6, factorAt(temperature)) as Time;
+}
+
+/**
+ * Kinematic viscosity of an oil from its Saybolt Universal seconds:
+ * `sayboltUniversal` turned round, by halving what it lies between until
+ * nothing is left to halve.
+ *
+ *     sayboltUniversal(viscosity, temperature) = time
+ *
+ * @param time - Saybolt Universal seconds, from about 32 [s]
+ * @param temperature - temperature of both viscosities, from 0 to 350 °F [K]
+ * @returns kinematic viscosity [m²/s]
+ * @throws {RebuildInputError} when the time is that of less than 1.77 mm²/s or of no oil, or the
+ * temperature is outside 0 to 350 °F
+ * @see Source: ASTM D2161, equations for Saybolt Universal viscosity
+ * @example
+ * ```ts
+ * format(kinematicFromSaybolt(second(150), fahrenheit(100)), centistokes); // "31.89 cSt"
+ * ```
+ */
+export function kinematicFromSaybolt(time: Time, temperature: Temperature): KinematicViscosity {
+  const factor = factorAt(temperature);
+  const [least, most] = [secondsAt(THINNEST, factor), secondsAt(THICKEST, factor)];
+  // What the other direction gives at its ends is taken back, rounding and all.
+  guardBetween('time', time, 'time', [least * (1 - 1e-9), most * (1 + 1e-9)], 'second(150)');
+  // The second term of the equation is never below zero nor above 25.5.
+  let high = Math.min(THICKEST, time / (4.6324 * factor));
+  let low = Math.max(THINNEST, high - 6);
+  for (;;) {
+    const middle = low + (high - low) / 2;
+    if (middle <= low || middle >= high) return (middle / 1e6) as KinematicViscosity;
+    if (secondsAt(middle, factor) < time) low = middle;
+    else high = middle;
+  }
+}
+
+/** The equation for 100 °F, times the factor of another temperature. */
+function secondsAt(v: number, factor: number): number {
+  const slow = (3930.2 + 262.7 * v + 23.97 * v * v + 1.646 * v * v * v) * 1e-5;
+  return factor * (4.6324 * v + (1 + 0.03264 * v) / slow);
+}
+
+/** How much longer the tube, grown by the warmth, takes than at 100 °F. */
+function factorAt(temperature: Temperature): number {
+  guardBetween('temperature', temperature, 'temperature', [0, 1000], 'fahrenheit(100)');
+  const fahrenheit = temperature * 1.8 - 459.67;
+  if (fahrenheit >= -1e-9 && fahrenheit <= 350 + 1e-9) return 1 + 0.000061 * (fahrenheit - 100);
+  throw new RebuildInputError({
+    parameter: 'temperature',
+    value: temperature,
+    shown: `${temperature} K`,
+    expected: 'from 0 to 350 °F, 255.37 to 449.82 K',
+    problem: 'is outside 0 … 350 °F, 255.37 … 449.82 K',
+    hint: 'Wrap the reading in its unit, e.g. fahrenheit(210).',
+  });
+}

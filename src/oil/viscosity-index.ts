@@ -1,0 +1,69 @@
+import { guardFields } from '../judging/guards.js';
+import type { KinematicViscosity, Ratio } from '../quantities/dimensions.js';
+import { RebuildInputError } from '../quantities/error.js';
+import { guardViscosity } from './guards.js';
+import { referenceOils } from './viscosity-index-fit.js';
+
+/** What `viscosityIndex` compares. */
+export interface ViscosityPair {
+  /** Kinematic viscosity at 40 °C [m²/s]. */
+  readonly at40C: KinematicViscosity;
+  /** Kinematic viscosity at 100 °C, at least 2 mm²/s [m²/s]. */
+  readonly at100C: KinematicViscosity;
+}
+
+/**
+ * Viscosity index: how little an oil thins between 40 and 100 °C. Common
+ * mineral oils have 90 to 105, multigrades 130 to 180; a poor oil can have
+ * less than nothing.
+ *
+ *     A, up to 100:   VI = 100 (L - U) / (L - H)
+ *     B, above 100:   VI = 100 + (10^N - 1) / 0.00715          N = log10(H / U) / log10(Y)
+ *
+ * U is the viscosity at 40 °C, Y that at 100 °C, L and H the viscosities at 40 °C
+ * of the oils of index 0 and 100 that have the same Y, all in mm²/s. Above 70 mm²/s L and H are
+ * the standard's parabolas. Below, they are a fit of our own to its table, which moves the index by at
+ * most 0.21 where it is from 0 to 200. The standard reports whole numbers; the result here is not rounded.
+ *
+ * @param viscosities - kinematic viscosity at 40 °C and at 100 °C [m²/s]
+ * @returns viscosity index, not rounded [-]
+ * @throws {RebuildInputError} when a viscosity is none of an oil, that at 100 °C is below 2 mm²/s,
+ * where no index is defined, or the oil does not thin by warming
+ * @see Source: ASTM D2270-10(2016), procedures A and B
+ * @example
+ * ```ts
+ * const index = viscosityIndex({ at40C: centistokes(73.3), at100C: centistokes(8.86) });
+ * index.toFixed(0); // "92"
+ * ```
+ */
+export function viscosityIndex(viscosities: ViscosityPair): Ratio {
+  guardFields('viscosities', viscosities, ['at40C', 'at100C']);
+  const u = guardViscosity('at40C', viscosities.at40C) * 1e6;
+  const y = guardIndexed(viscosities.at100C) * 1e6;
+  if (u <= y) {
+    throw new RebuildInputError({
+      parameter: 'at40C',
+      value: viscosities.at40C,
+      shown: `${u} mm²/s`,
+      expected: `thicker than the ${y} mm²/s at 100 °C`,
+      hint: 'Oil thins as it warms: are the two viscosities swapped?',
+    });
+  }
+  const { low, high } = referenceOils(y);
+  if (u >= high) return ((100 * (low - u)) / (low - high)) as Ratio;
+  const n = Math.log(high / u) / Math.log(y);
+  return (100 + (10 ** n - 1) / 0.00715) as Ratio;
+}
+
+/** Refuses a viscosity at 100 °C that the index is not defined for. */
+function guardIndexed(viscosity: KinematicViscosity): KinematicViscosity {
+  if (guardViscosity('at100C', viscosity) >= 2e-6) return viscosity;
+  throw new RebuildInputError({
+    parameter: 'at100C',
+    value: viscosity,
+    shown: `${viscosity} m²/s`,
+    expected: 'at least 2 mm²/s',
+    problem: 'is below 2 mm²/s, where no viscosity index is defined',
+    hint: 'Wrap the reading in its unit, e.g. centistokes(5.4).',
+  });
+}

@@ -1,0 +1,145 @@
+import {
+  apiGravity,
+  celsius,
+  type Density,
+  densityAt,
+  densityFromApiGravity,
+  fahrenheit,
+  kilogramPerCubicMetre,
+  perKelvin,
+  ppmPerKelvin,
+  ratio,
+  valueIn,
+} from 'crankwright';
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { notNumbers, refusal } from '../quantities/refusal.js';
+
+const anyOil = fc.double({ min: 860, max: 1040, noNaN: true }).map(kilogramPerCubicMetre);
+const anyTemperature = fc.double({ min: -45, max: 145, noNaN: true }).map(celsius);
+const anyExpansion = fc.double({ min: 300, max: 1500, noNaN: true }).map(ppmPerKelvin);
+const at = celsius(15);
+
+describe('API gravity', () => {
+  it('is got back from the density that it gives', () => {
+    fc.assert(
+      fc.property(fc.double({ min: -8, max: 104, noNaN: true }), (gravity) => {
+        expect(apiGravity(densityFromApiGravity(ratio(gravity)))).toBeCloseTo(gravity, 10);
+      }),
+    );
+  });
+
+  it('falls as the oil is denser', () => {
+    expect(apiGravity(kilogramPerCubicMetre(900))).toBeLessThan(
+      apiGravity(kilogramPerCubicMetre(899)),
+    );
+  });
+
+  it('outside the scale is refused', () => {
+    expect(refusal(() => densityFromApiGravity(ratio(-8.1))).parameter).toBe('gravity');
+    expect(refusal(() => densityFromApiGravity(ratio(104.1))).parameter).toBe('gravity');
+    expect(refusal(() => apiGravity(0.886 as Density)).hint).toContain('kilogramPerCubicMetre');
+  });
+});
+
+describe('densityAt', () => {
+  it('comes back to what it began with, there and back', () => {
+    fc.assert(
+      fc.property(anyOil, anyTemperature, anyTemperature, (density, one, other) => {
+        const there = densityAt({ density, at: one, temperature: other });
+        const back = densityAt({ density: there, at: other, temperature: one });
+        expect(back / density).toBeCloseTo(1, 12);
+      }),
+    );
+  });
+
+  it('does not matter which way round it is taken', () => {
+    fc.assert(
+      fc.property(anyOil, anyTemperature, anyTemperature, (density, one, other) => {
+        const straight = densityAt({ density, at, temperature: other });
+        const first = densityAt({ density, at, temperature: one });
+        const round = densityAt({ density: first, at: one, temperature: other });
+        expect(round / straight).toBeCloseTo(1, 12);
+      }),
+    );
+  });
+
+  it('falls as it warms, and stays where it is not warmed', () => {
+    const by = fc.double({ min: 0.5, max: 5, noNaN: true });
+    fc.assert(
+      fc.property(
+        anyOil,
+        anyTemperature,
+        anyExpansion,
+        by,
+        (density, temperature, expansion, d) => {
+          const warmer = celsius(temperature - 273.15 + d);
+          for (const known of [
+            { density, at },
+            { density, at, expansion },
+          ]) {
+            expect(densityAt({ ...known, temperature: warmer })).toBeLessThan(
+              densityAt({ ...known, temperature }),
+            );
+            expect(densityAt({ ...known, temperature: at })).toBe(density);
+          }
+        },
+      ),
+    );
+  });
+
+  it('follows the expansion given, for a small change', () => {
+    fc.assert(
+      fc.property(anyOil, anyTemperature, anyExpansion, (density, from, expansion) => {
+        const temperature = celsius(from - 273.15 + 0.01);
+        const after = densityAt({ density, at: from, temperature, expansion });
+        expect((1 - after / density) / 0.01 / expansion).toBeCloseTo(1, 4);
+      }),
+    );
+  });
+
+  it('takes lubricating oil to grow by 0.6278 kg/m³ for a kelvin over its density', () => {
+    const density = kilogramPerCubicMetre(880);
+    const temperature = celsius(90);
+    const given = densityAt({ density, at, temperature, expansion: perKelvin(0.6278 / 880) });
+    expect(given / densityAt({ density, at, temperature })).toBeCloseTo(1, 14);
+  });
+
+  it('reaches from -50 to 150 °C', () => {
+    const known = { density: kilogramPerCubicMetre(880), at };
+    expect(
+      valueIn(densityAt({ ...known, temperature: celsius(-50) }), kilogramPerCubicMetre),
+    ).toBeGreaterThan(915);
+    expect(
+      valueIn(densityAt({ ...known, temperature: celsius(150) }), kilogramPerCubicMetre),
+    ).toBeLessThan(800);
+    for (const temperature of [celsius(-50.1), celsius(150.1)]) {
+      expect(refusal(() => densityAt({ ...known, temperature })).parameter).toBe('temperature');
+      const other = { ...known, at: temperature, temperature: at };
+      expect(refusal(() => densityAt(other)).parameter).toBe('at');
+    }
+  });
+});
+
+describe('densityAt refuses', () => {
+  const known = { density: kilogramPerCubicMetre(880), at, temperature: fahrenheit(100) };
+
+  it.each(notNumbers.map((value) => [value]))('the number %s', (value) => {
+    for (const field of ['density', 'at', 'temperature', 'expansion']) {
+      // An expansion that is left out is the default.
+      if (field === 'expansion' && value === undefined) continue;
+      expect(refusal(() => densityAt({ ...known, [field]: value })).parameter).toBe(field);
+    }
+  });
+
+  it('petrol without its expansion, and takes it with one', () => {
+    const petrol = { ...known, density: kilogramPerCubicMetre(745) };
+    expect(refusal(() => densityAt(petrol)).hint).toContain('ppmPerKelvin(1200) for petrol');
+    expect(() => densityAt({ ...petrol, expansion: ppmPerKelvin(1200) })).not.toThrow();
+  });
+
+  it('an expansion in parts per million without its unit', () => {
+    const bare = { ...known, expansion: 700 as never };
+    expect(refusal(() => densityAt(bare)).hint).toContain('ppmPerKelvin');
+  });
+});
