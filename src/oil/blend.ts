@@ -4,7 +4,6 @@ import { RebuildInputError } from '../quantities/error.js';
 import { guardViscosity } from './guards.js';
 import { type BlendingFractions, type BlendingLaw, lawNamed } from './laws.js';
 
-export { petrolAt20C } from './petrol.js';
 
 /** One part of a blend. */
 export interface BlendPart<L extends BlendingLaw> {

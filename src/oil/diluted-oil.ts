@@ -25,8 +25,9 @@ import { alongLine, guardLine, type ViscosityPoint } from './viscosity.js';
  *
  * ASTM D7152 blends log log Z, which is a straight line in log T for oil and fuel alike: by it, the
  * new line is the blend at every temperature. By the other laws it is the blend at its two
- * points, and near it between them. ASTM D7152 also gives the thinnest oil, the safe side. Ideal
- * mixing: the volumes add up.
+ * points, within a few per cent of it between them, and strays outside them, Refutas by a third at
+ * 0 °C with 30 % of petrol. Up to a tenth of petrol, ASTM D7152 makes the thinnest blend: the safe
+ * side. Ideal mixing: the volumes add up.
  *
  * @param dilution - the oil, the fuel, how much of it by volume, and the law
  * @returns the diluted oil

@@ -10,8 +10,12 @@ import type { BlendingLaw } from './laws.js';
 export interface FuelFractionSpan {
   /** What each law makes of it, all by volume. */
   readonly byLaw: {
-    /** By the law of that name [-]. */
-    readonly [L in BlendingLaw]: VolumeFraction;
+    /** By the ASTM blending method of D7152 [-]. */
+    readonly 'ASTM D7152': VolumeFraction;
+    /** By Refutas, turned from mass to volume by the densities [-]. */
+    readonly Refutas: VolumeFraction;
+    /** By the log-mean [-]. */
+    readonly 'log-mean': VolumeFraction;
   };
   /** From the law that finds least to the law that finds most [-]. */
   readonly span: Span<VolumeFraction>;
@@ -69,7 +73,10 @@ export function fuelFractionSpan(
       hint: 'Is it a sample of that oil, and are all three viscosities of one temperature?',
     });
   }
-  const byLaw = { ...byVolume, Refutas: volumeOfMass(byMass, densities) };
+  const byLaw = {
+    ...byVolume,
+    Refutas: volumeOfMass(byMass, densities),
+  } satisfies Record<BlendingLaw, VolumeFraction>;
   const all = Object.values(byLaw);
   const span = {
     min: Math.min(...all) as VolumeFraction,

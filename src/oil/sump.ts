@@ -54,8 +54,9 @@ export interface SumpLeak {
   readonly fuel?: Volume;
   /**
    * Share of the fuel in the oil that evaporates in a time. Nothing by default,
-   * the safe assumption: a closed, cool crankcase loses hardly any. Petrol is driven off where
-   * the oil is hot and the crankcase breathes, and its heavy ends stay [1/s].
+   * the safe assumption: a closed, cool crankcase loses hardly any. Oil at 82 to 93 °C in a
+   * ventilated one gives petrol off (TM 9-8000, chapter 8), all but its heavy ends; how fast
+   * has to be measured [1/s].
    */
   readonly evaporation?: Rate;
 }

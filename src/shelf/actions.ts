@@ -8,6 +8,7 @@ import type { Flow, KinematicViscosity, Length } from '../quantities/dimensions.
 import type { Inspection } from './inspect.js';
 import { type BearingGroupReport, type BearingReport, mismatchOf } from './inspect-bearings.js';
 import type { CylinderReport, RingReport } from './inspect-cylinder.js';
+import type { FilmReport } from './inspect-film.js';
 
 /** Shells that do not belong to the journal they were found on. */
 export interface WrongShells {
@@ -41,6 +42,12 @@ export type Action =
       readonly viscosity: KinematicViscosity;
       /** What clean oil would measure [m²/s]. */
       readonly clean: KinematicViscosity;
+    }
+  | {
+      /** Oil, thinned or not, no longer keeps the surfaces of a bearing apart. */
+      readonly kind: 'thin film';
+      /** The bearing and its film. */
+      readonly film: FilmReport;
     }
   | {
       /** Fuel runs into the oil. */
@@ -147,6 +154,9 @@ function everyAction(inspection: Inspection): readonly Action[] {
   if (sample && !dilution) {
     const { viscosity, clean } = sample;
     actions.push({ kind: 'thick oil', viscosity, clean });
+  }
+  if (oil?.film && oil.film.finding.regime !== 'full') {
+    actions.push({ kind: 'thin film', film: oil.film });
   }
   if (oil?.leak && oil.leak.flow > 0) actions.push({ kind: 'stop the leak', flow: oil.leak.flow });
   for (const group of groups) actions.push(...asFound(group));

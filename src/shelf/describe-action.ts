@@ -5,6 +5,7 @@ import { describe, describeSpan, guardWording, say, type Wording } from '../judg
 import { madeHere } from '../judging/made-here.js';
 import type { Length } from '../quantities/dimensions.js';
 import type { Action, WrongShells } from './actions.js';
+import { describeThinFilm } from './describe-oil.js';
 import type { RingReport } from './inspect-cylinder.js';
 
 /**
@@ -44,6 +45,8 @@ function sentence(action: Action, wording: Wording): string {
       return `${action.bearing}: other shells or a ground journal; ${describe(action.finding, wording)}`;
     case 'check sizes':
       return `${action.bearing}: measure the housing bore and the shell walls again, the sizes contradict what is stamped; ${describe(action.finding, wording)}`;
+    case 'thin film':
+      return `DO NOT RUN: ${describeThinFilm(action.film, wording)}; look at the oil, its grade, and the clearance and load of the bearing`;
     case 'thick oil':
       return `change the oil: it is thicker than clean oil, ${say(action.viscosity, 'kinematicViscosity', units)} for ${say(action.clean, 'kinematicViscosity', units)}, so it has aged or is another grade, and fuel cannot be told from it`;
     case 'grind':

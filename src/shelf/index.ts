@@ -11,6 +11,7 @@ export type { Consequence, Fault } from './faults.js';
 export { type Inspection, inspect } from './inspect.js';
 export type { BearingGroupReport, BearingReport } from './inspect-bearings.js';
 export type { CylinderReport, RingReport } from './inspect-cylinder.js';
+export type { FilmReport, HotOil } from './inspect-film.js';
 export type { OilReport } from './inspect-oil.js';
 export { type JsonSchema, sheetSchema, shelfSchema } from './json-schema.js';
 export { type BuildSheetOptions, buildSheet } from './plan/build-sheet.js';
@@ -44,6 +45,7 @@ export type {
   CylinderLimits,
   CylinderSheet,
   EndPlaySheet,
+  FilmSheet,
   JournalSheet,
   OilSheet,
   Sheet,

@@ -1,15 +1,28 @@
+import { fractionStood } from '../bearings/film/safe-hours.js';
 import type { Basis } from '../judging/basis.js';
-import { fuelFraction, petrolAt20C } from '../oil/blend.js';
+import { fuelFraction } from '../oil/blend.js';
 import { type DilutionFinding, dilutionFinding } from '../oil/dilution.js';
+import { type FuelFractionSpan, fuelFractionSpan } from '../oil/fuel-fraction-span.js';
+import { petrolAt20C } from '../oil/petrol.js';
 import { dripFlow, type TimeToDilution, timeToDilution } from '../oil/sump.js';
 import { viscosityAt } from '../oil/viscosity.js';
 import type {
   Flow,
   KinematicViscosity,
   Temperature,
+  Volume,
   VolumeFraction,
 } from '../quantities/dimensions.js';
 import { RebuildInputError } from '../quantities/error.js';
+import {
+  cleanOil,
+  densityBasis,
+  type FilmReport,
+  type HotOil,
+  hotOil,
+  inspectFilm,
+  oilNow,
+} from './inspect-film.js';
 import type { OilSheet } from './sheet.js';
 
 /** What was found of the oil. */
@@ -24,6 +37,15 @@ export interface OilReport {
     readonly clean: KinematicViscosity;
     /** Fuel in it by volume, by the law of ASTM D7152; below none if it is thicker than clean oil [-]. */
     readonly fuel: VolumeFraction;
+    /** Fuel by every blending law: the laws disagree, and that is how well it is known. Absent where dilution is. */
+    readonly byLaw?: FuelFractionSpan;
+    /** The oil hot, clean and as it is now. Absent where dilution is. */
+    readonly hot?: {
+      /** Clean oil. */
+      readonly clean: HotOil;
+      /** The oil with that fuel in it. */
+      readonly now: HotOil;
+    };
     /**
      * How that stands. Up to 5 % thicker than clean oil is what measuring leaves open, and counts as
      * no fuel; absent beyond, for then fuel cannot be told from the viscosity.
@@ -43,11 +65,24 @@ export interface OilReport {
     readonly flow: Flow;
     /** The size of a drop that was reckoned with, where drops were counted. */
     readonly basis: Basis;
+    /** How long the oil as it is now lasts, and what ends it: the film of the bearing, or the limit. */
+    readonly left: {
+      /** Time until it must not run. */
+      readonly until: TimeToDilution;
+      /** The fuel fraction that ends it [-]. */
+      readonly fraction: VolumeFraction;
+      /** What sets that fraction. */
+      readonly setBy: 'film' | 'limit';
+    };
     /** How long clean oil lasts until action is due. */
     readonly untilAct: TimeToDilution;
     /** How long clean oil lasts until the engine must not run. */
     readonly untilCritical: TimeToDilution;
   };
+  /** The film of the bearing that the oil must carry, if the sheet names one. */
+  readonly film?: FilmReport;
+  /** Who says how dense the oil is. */
+  readonly densityBasis: Basis;
 }
 
 /** How much thicker than clean oil a sample is before it says more than a measurement does. */
@@ -67,9 +102,14 @@ export function inspectOil(oil: OilSheet): OilReport {
           thresholds: { act, critical },
           basis: { kind: 'specified' as const, ...(source !== undefined && { by: source }) },
         };
+  const sample = oil.sample && sampleOf(oil, oil.sample, options);
+  const fuel = Math.max(0, sample?.dilution ? sample.fuel : 0) as VolumeFraction;
+  const film = oil.bearing && inspectFilm(oil, oil.bearing, fuel);
   return {
-    ...(oil.sample && { sample: sampleOf(oil, oil.sample, options) }),
-    ...(oil.leak && { leak: leakOf(oil, oil.leak, options) }),
+    ...(sample && { sample }),
+    ...(oil.leak && { leak: leakOf(oil, oil.leak, fuel, film, options) }),
+    ...(film && { film }),
+    densityBasis: densityBasis(oil),
   };
 }
 
@@ -82,30 +122,32 @@ function sampleOf(
 ): NonNullable<OilReport['sample']> {
   const clean = viscosityAt(oil.line, temperature);
   const fuelViscosity = fuelOf(oil, temperature);
-  const fuel = fuelFraction({
-    law: 'ASTM D7152',
-    oil: clean,
-    fuel: fuelViscosity.value,
-    sample: viscosity,
-  });
+  const viscosities = { oil: clean, fuel: fuelViscosity.value, sample: viscosity };
+  const fuel = fuelFraction({ law: 'ASTM D7152', ...viscosities });
+  const found = { temperature, viscosity, clean, fuel, fuelViscosity };
+  if (viscosity > THICKENED * clean) return found;
+  const inIt = Math.max(0, fuel) as VolumeFraction;
+  const densities = {
+    oilDensity: cleanOil(oil).density,
+    ...(oil.fuel && { fuelDensity: oil.fuel.density }),
+  };
   return {
-    temperature,
-    viscosity,
-    clean,
-    fuel,
-    ...(viscosity <= THICKENED * clean && {
-      dilution: dilutionFinding(Math.max(0, fuel) as VolumeFraction, options),
-    }),
-    fuelViscosity,
+    ...found,
+    byLaw: fuelFractionSpan({ ...viscosities, ...densities }),
+    hot: { clean: hotOil(cleanOil(oil)), now: hotOil(oilNow(oil, inIt)) },
+    dilution: dilutionFinding(inIt, options),
   };
 }
 
 /** The fuel's viscosity as the sheet gives it; near 20 °C petrol has a default. */
 function fuelOf(
-  { fuelViscosity }: OilSheet,
+  { fuelViscosity, fuel }: OilSheet,
   temperature: Temperature,
 ): NonNullable<OilReport['sample']>['fuelViscosity'] {
   if (fuelViscosity !== undefined) return { value: fuelViscosity, basis: { kind: 'specified' } };
+  if (fuel !== undefined) {
+    return { value: viscosityAt(fuel.line, temperature), basis: { kind: 'specified' } };
+  }
   if (Math.abs(temperature - 293.15) <= 5) return { value: petrolAt20C, basis: PETROL };
   throw new RebuildInputError({
     parameter: 'fuelViscosity',
@@ -120,18 +162,24 @@ function fuelOf(
 function leakOf(
   oil: OilSheet,
   leak: NonNullable<OilSheet['leak']>,
+  fuel: VolumeFraction,
+  film: FilmReport | undefined,
   options: DilutionOptions,
 ): NonNullable<OilReport['leak']> {
   const flow = 'flow' in leak ? leak.flow : dripFlow(leak);
   const measured = 'flow' in leak || leak.dropVolume !== undefined;
   const { act, critical } = dilutionFinding(0 as VolumeFraction, options).thresholds;
-  const until = (fraction: VolumeFraction) =>
-    timeToDilution({ leak: flow, oil: oil.sump, fraction });
+  const until = (fraction: VolumeFraction, inIt = 0) =>
+    timeToDilution({ leak: flow, oil: oil.sump, fuel: inIt as Volume, fraction });
+  const stood = film ? fractionStood(film.stand) : critical;
+  const setBy = film && stood <= critical ? 'film' : 'limit';
+  const fraction = Math.min(stood, critical) as VolumeFraction;
   return {
     flow,
     basis: measured
       ? { kind: 'specified' }
       : { kind: 'common practice', rule: 'a drop of 0.05 mL, 20 to the millilitre' },
+    left: { until: until(fraction, (oil.sump * fuel) / (1 - fuel)), fraction, setBy },
     untilAct: until(act),
     untilCritical: until(critical),
   };

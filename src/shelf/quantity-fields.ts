@@ -13,7 +13,7 @@ type Guard<D extends Dimension> = (parameter: string, value: Quantity<D>) => Qua
 
 /** Quantities as people write them; of each dimension those that a field takes are shown as its examples. */
 const EXAMPLES: Partial<Readonly<Record<Dimension, readonly string[]>>> = {
-  length: ['2.1248 in', '53.97 mm', '0.0012 in', '0.03 mm', '0.062 in', '1.57 mm'],
+  length: ['2.1248 in', '53.97 mm', '0.0012 in', '0.03 mm', '0.062 in', '1.57 mm', '0.4 µm'],
   angle: ['90 deg'],
   temperature: ['104 °F', '40 °C'],
   kinematicViscosity: ['100 cSt'],
@@ -21,6 +21,9 @@ const EXAMPLES: Partial<Readonly<Record<Dimension, readonly string[]>>> = {
   volumeFraction: ['2 vol%'],
   rate: ['6 per minute'],
   flow: ['0.3 mL/min'],
+  density: ['885 kg/m³'],
+  rotationalSpeed: ['1800 rpm'],
+  force: ['400 lbf', '1800 N'],
 };
 
 /** Text with a unit, such as `"2.1248 in"`, read and then checked against what the part can have. */

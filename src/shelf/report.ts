@@ -1,23 +1,15 @@
 import { describeClearance } from '../bearings/explain.js';
 import { describeGrindPlan } from '../crankshaft/describe-grind-plan.js';
-import {
-  describe,
-  describeSpan,
-  guardWording,
-  noteOf,
-  say,
-  type Wording,
-} from '../judging/describe.js';
+import { describe, describeSpan, guardWording, say, type Wording } from '../judging/describe.js';
 import type { Finding } from '../judging/judge.js';
 import type { Span } from '../judging/limits.js';
 import { madeHere } from '../judging/made-here.js';
-import type { TimeToDilution } from '../oil/sump.js';
-import type { KinematicViscosity, Length } from '../quantities/dimensions.js';
-import { format, formatNumber } from '../quantities/format.js';
+import type { Length } from '../quantities/dimensions.js';
+import { formatNumber } from '../quantities/format.js';
 import { tradeUnit, type UnitSystem } from '../quantities/systems.js';
-import { centistokes } from '../quantities/units.js';
 import { actionsFrom, worstOfBore } from './actions.js';
 import { describeAction, describeRing, journalWords } from './describe-action.js';
+import { describeOil } from './describe-oil.js';
 import type { Inspection } from './inspect.js';
 import type { BearingGroupReport } from './inspect-bearings.js';
 import type { CylinderReport } from './inspect-cylinder.js';
@@ -163,37 +155,12 @@ function cylinderSection(cylinder: CylinderReport, wording: Wording): string {
   ]);
 }
 
-function oilSection({ sample, leak }: OilReport, wording: Wording): string {
-  const { units } = wording;
-  const lines: string[] = [];
-  const print = (viscosity: KinematicViscosity) => format(viscosity, centistokes, 1);
-  if (sample) {
-    const { temperature, viscosity, clean, fuel, dilution, fuelViscosity } = sample;
-    const at = say(temperature, 'temperature', units);
-    const share = fuel > 0 ? say(fuel, 'volumeFraction', units) : 'none to be seen';
-    lines.push(
-      `At ${at} the sample is ${print(viscosity)}; clean oil is ${print(clean)}.`,
-      dilution
-        ? `Fuel in the oil: ${share} by the law of ASTM D7152, fuel taken as ${format(fuelViscosity.value, centistokes)} ${noteOf(fuelViscosity.basis, wording)}.`
-        : 'It is thicker than clean oil: it has aged or is another grade, and fuel cannot be told from its viscosity.',
-      ...(dilution ? [`Stage: ${dilution.stage}; ${describe(dilution.finding, wording)}`] : []),
-    );
-  }
-  if (leak) {
-    const flow = say(leak.flow, 'flow', units);
-    lines.push(
-      `The leak is ${flow} ${noteOf(leak.basis, wording)}.`,
-      `Clean oil lasts ${lasting(leak.untilAct, units)} until action is due, ${lasting(leak.untilCritical, units)} until it must not run, if none of the fuel evaporates.`,
-    );
-  }
+function oilSection(oil: OilReport, wording: Wording): string {
+  const lines = describeOil(oil, wording);
   return section(
     'OIL',
     lines.flatMap((line) => paragraph(line, 2)),
   );
-}
-
-function lasting(until: TimeToDilution, units: UnitSystem): string {
-  return until.reached ? say(until.time, 'time', units) : 'for good';
 }
 
 function failed(

@@ -1,6 +1,9 @@
 import { z } from 'zod';
+import { guardRoughness } from '../bearings/film/film-regime.js';
+import { guardBearing, guardLoad, guardSpeed } from '../bearings/film/journal-bearing.js';
 import { guardClearance, guardDiameter } from '../judging/guards.js';
 import {
+  guardDensity,
   guardDrop,
   guardFlow,
   guardFraction,
@@ -10,6 +13,7 @@ import {
   guardVolume,
 } from '../oil/guards.js';
 import { viscosityAt } from '../oil/viscosity.js';
+import type { Ratio } from '../quantities/dimensions.js';
 import { chosen, fields, list, name, word } from './fields.js';
 import {
   accepting,
@@ -50,6 +54,28 @@ const drip = fields({
   dropVolume: quantity('volume', guardDrop).exactOptional(),
 });
 const flow = fields({ flow: quantity('flow', guardFlow) });
+const size = quantity('length', guardDiameter);
+const roughness = quantity('length', guardRoughness);
+
+const film = fields({
+  name,
+  journal: size,
+  length: size,
+  clearance: quantity('length', guardClearance),
+  speed: quantity('rotationalSpeed', guardSpeed),
+  load: quantity('force', guardLoad),
+  inlet: quantity('temperature', guardTemperature),
+  roughness: fields({ journal: roughness, shell: roughness }),
+  filmRatio: z
+    .number({ error: 'must be a number, without quotes' })
+    .min(0.1, 'must be from 0.1 to 1000')
+    .max(1000, 'must be from 0.1 to 1000')
+    .transform((value) => value as Ratio)
+    .exactOptional(),
+}).superRefine(accepting(guardBearing));
+
+const density = quantity('density', guardDensity);
+
 /** Drops in a time, or a flow. */
 const leak = chosen<NonNullable<OilSheet['leak']>>([drip, flow], (value) =>
   typeof value === 'object' && value !== null && 'flow' in value ? flow : drip,
@@ -92,9 +118,12 @@ export const sections = {
   cylinders: list(cylinder).optional(),
   oil: fields({
     line,
+    density: density.exactOptional(),
     sump: quantity('volume', guardVolume),
     sample: point.exactOptional(),
     fuelViscosity: quantity('kinematicViscosity', guardViscosity).exactOptional(),
+    fuel: fields({ line, density }).exactOptional(),
+    bearing: film.exactOptional(),
     leak: leak.exactOptional(),
     thresholds: fields({ act: fraction, critical: fraction, source: name.exactOptional() })
       .refine(({ act, critical }) => act <= critical, 'act is above critical; swap the two')

@@ -1,13 +1,18 @@
+import type { Roughness } from '../bearings/film/film-regime.js';
+import type { LoadedBearing } from '../bearings/film/journal-bearing.js';
 import type { Limits, SizeOrSpan, Span } from '../judging/limits.js';
 import type { DiameterReading } from '../measuring/shape.js';
 import type { ViscosityLine, ViscosityPoint } from '../oil/viscosity.js';
 import type {
+  Density,
   Dimension,
   Flow,
   KinematicViscosity,
   Length,
   Quantity,
   Rate,
+  Ratio,
+  Temperature,
   Volume,
   VolumeFraction,
 } from '../quantities/dimensions.js';
@@ -160,12 +165,23 @@ export interface CylinderSheet {
 export interface OilSheet {
   /** Two points of the clean oil, from its data sheet. */
   readonly line: ViscosityLine;
+  /** Density of the clean oil at 15 °C; by default 880 kg/m³, a rule of thumb [kg/m³]. */
+  readonly density?: Density;
   /** Oil that belongs in the sump [m³]. */
   readonly sump: Volume;
   /** The used oil: its viscosity, and the temperature it was measured at. */
   readonly sample?: ViscosityPoint;
   /** Viscosity of the fuel at the temperature of the sample; petrol at 20 °C has a default [m²/s]. */
   readonly fuelViscosity?: KinematicViscosity;
+  /** The fuel, where it is not petrol and a bearing is to be judged. */
+  readonly fuel?: {
+    /** Two points of its viscosity line. */
+    readonly line: ViscosityLine;
+    /** Density at 15 °C [kg/m³]. */
+    readonly density: Density;
+  };
+  /** The bearing that the oil must carry, usually the hardest loaded big end. */
+  readonly bearing?: FilmSheet;
   /** Fuel that runs into the oil while it stands. */
   readonly leak?:
     | {
@@ -187,4 +203,16 @@ export interface OilSheet {
     /** Who says so. */
     readonly source?: string;
   };
+}
+
+/** A bearing whose oil film is to be judged. */
+export interface FilmSheet extends LoadedBearing {
+  /** What it is called. */
+  readonly name: string;
+  /** Temperature at which the oil comes to it [K]. */
+  readonly inlet: Temperature;
+  /** Root mean square roughness of journal and shell [m]. */
+  readonly roughness: Roughness;
+  /** Least film over combined roughness; by default 3 [-]. */
+  readonly filmRatio?: Ratio;
 }

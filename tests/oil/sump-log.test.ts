@@ -208,6 +208,8 @@ describe('sumpLog', () => {
     const { after, end } = sumpLog({ ...story, log: changed });
     expect(after[1]).toEqual({ oil: 0, fuel: 0, level: 0, fraction: 0, rise: -0.9e-3 });
     expect(end).toEqual({ oil: 0.9e-3, fuel: 0, level: 0.9e-3, fraction: 0, rise: 0 });
+    const still = [{ drained: 'all' }, { drained: mL(0) }] as const;
+    expect(sumpLog({ ...story, log: still }).end.level).toBe(0);
     const measured = { ...story, log: [{ standing: hour(24) }, { drained: mL(1044) }] };
     expect(sumpLog(measured).end.level).toBeLessThan(1e-12);
   });

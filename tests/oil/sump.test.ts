@@ -36,8 +36,9 @@ const anySump = fc
   .map((any): Required<Omit<SumpLeak, 'fuel'>> => any);
 const startingFuel = fc.integer({ min: 0, max: 300 }).map((n) => mL(n));
 const hours = fc.double({ min: 0.01, max: 500, noNaN: true });
-/** Whether the sump is still one after so long: what leaks in would leave more than 1 % oil. */
-const holds = ({ leak, oil }: SumpLeak, t: number, fuel = 0) => leak * hour(t) + fuel < 98 * oil;
+/** Whether the sump is still one after so long: at least 2 % oil, and no more fuel than 100 L. */
+const holds = ({ leak, oil }: SumpLeak, t: number, fuel = 0) =>
+  leak * hour(t) + fuel < Math.min(49 * oil, 0.099);
 
 describe('dripFlow', () => {
   it('is drops by their volume, by default 0.05 mL', () => {

@@ -73,6 +73,7 @@ describe('exact', () => {
     check({ source: SP811, name, given, expected, got: oneIn });
   }
   const remembered: readonly Row[] = [
+    ['Btu/(lb·°F)', 4186.8],
     ['kgf', 9.80665],
     ['kgf·m', 9.80665],
     ['ft', 0.3048],

@@ -1,5 +1,5 @@
-import { format, inch, mm, percentByVolume, thou, valueIn } from 'crankwright';
-import { actionsFrom, inspect, readSheet } from 'crankwright/shelf';
+import { format, inch, mm, percentByVolume, quartUS, thou, valueIn } from 'crankwright';
+import { actionsFrom, describeAction, inspect, readSheet, report } from 'crankwright/shelf';
 import { describe, expect, it } from 'vitest';
 import { exampleText, type Json, spoilt } from './sheets.js';
 
@@ -151,6 +151,7 @@ describe('inspect on other engines', () => {
       'oil.leak': { drops: '6 per minute', dropVolume: '0.02 mL' },
       'oil.thresholds': { act: '6 vol%', critical: '8 vol%', source: 'pump set manual' },
       'oil.fuelViscosity': '0.5 cSt',
+      'oil.bearing': undefined,
     }).oil;
     expect(measured?.leak?.basis.kind).toBe('specified');
     expect(measured?.sample?.dilution?.stage).toBe('normal');
@@ -164,6 +165,62 @@ describe('inspect on other engines', () => {
     expect(actionsFrom(dry).map(({ kind }) => kind)).not.toContain('stop the leak');
     const some = inspected({ 'oil.sample.viscosity': '190 cSt' });
     expect(actionsFrom(some)[0]?.kind).toBe('change the oil');
+  });
+
+  it('judges the film of the bearing in the oil as it is, and what fuel it stands', () => {
+    const { film, sample, leak } = inspected({}).oil ?? {};
+    expect(film?.now.film.outcome).toBe('floats');
+    expect(film?.finding.regime).toBe('full');
+    expect(sample?.hot?.clean.grades.grades).toEqual(['30']);
+    expect(sample?.hot?.now.viscosity).toBeLessThan(sample?.hot?.clean.viscosity ?? 0);
+    const { span } = sample?.byLaw ?? {};
+    expect(span?.min).toBeLessThanOrEqual(sample?.fuel ?? 0);
+    expect(span?.max).toBeGreaterThan(sample?.fuel ?? 1);
+    // Already past the limit of 5 %, so that no time is left.
+    expect(leak?.left).toMatchObject({ setBy: 'limit', until: { reached: true, time: 0 } });
+  });
+
+  it('counts the hours that are left from the fuel that is in it already', () => {
+    const some = inspected({ 'oil.sample.viscosity': '190 cSt' }).oil;
+    const left = some?.leak?.left;
+    expect(left?.setBy).toBe('limit');
+    const fuel = some?.sample?.fuel ?? 0;
+    const sump = quartUS(1);
+    const missing = (sump * 0.05) / 0.95 - (sump * fuel) / (1 - fuel);
+    const flow = some?.leak?.flow ?? 1;
+    expect(left?.until.reached && left.until.time).toBeCloseTo(missing / flow, 3);
+    // A bearing that is loaded harder stands less than the limit.
+    const hard = inspected({ 'oil.sample.viscosity': '300 cSt', 'oil.bearing.filmRatio': 4 }).oil;
+    expect(hard?.leak?.left.setBy).toBe('film');
+    expect(hard?.film?.stand.outcome).toBe('stands');
+  });
+
+  it('says that a film is too thin, first of all', () => {
+    const thin = inspected({ 'oil.sample': undefined, 'oil.bearing.load': '6000 lbf' });
+    expect(thin.oil?.film?.stand.outcome).toBe('too thin when clean');
+    const [first] = actionsFrom(thin);
+    expect(first?.kind).toBe('thin film');
+    expect(first && describeAction(first, { units: 'inch' })).toMatch(
+      /^DO NOT RUN: the oil film at rod 2 is 0\.\d µm, \d\.\d times the roughness, where a full film takes 3\.0 times/,
+    );
+    const still = inspected({ 'oil.sample': undefined, 'oil.bearing.speed': '0 rpm' });
+    expect(report(still)).toContain('Film now: none at rod 2: it stands still.');
+  });
+
+  it('takes a fuel that is not petrol by its own line', () => {
+    const paraffin = {
+      line: [
+        { temperature: '20 °C', viscosity: '2.2 cSt' },
+        { temperature: '100 °C', viscosity: '0.8 cSt' },
+      ],
+      density: '805 kg/m³',
+    };
+    const found = inspected({ 'oil.fuel': paraffin, 'oil.sample.temperature': '104 °F' }).oil;
+    expect(found?.sample?.fuelViscosity.basis.kind).toBe('specified');
+    expect(found?.sample?.fuelViscosity.value).toBeLessThan(2.2e-6);
+    // More of a thicker fuel thins as much.
+    const petrol = inspected({}).oil?.sample?.fuel ?? 1;
+    expect(inspected({ 'oil.fuel': paraffin }).oil?.sample?.fuel).toBeGreaterThan(petrol);
   });
 
   it('judges pistons and rings where the bore is good', () => {

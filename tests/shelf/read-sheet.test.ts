@@ -164,6 +164,12 @@ describe('readSheet', () => {
     ['oil.sample.viscosity', '0.4 cSt', 'oil.sample.viscosity', /as thick as the fuel/],
     ['oil.leak', { flow: '3 mL' }, 'oil.leak.flow', /no unit of flow/],
     ['oil.leak', 'drips', 'oil.leak', /object with named fields/],
+    ['oil.bearing.clearance', '-1 thou', 'oil.bearing', /this bearing cannot turn/],
+    ['oil.bearing.filmRatio', '3', 'oil.bearing.filmRatio', /a number, without quotes/],
+    ['oil.bearing.filmRatio', 0, 'oil.bearing.filmRatio', /from 0.1 to 1000/],
+    ['oil.bearing.load', '400 lb', 'oil.bearing.load', /force/],
+    ['oil.bearing.roughness.shell', undefined, 'oil.bearing.roughness.shell', /missing/],
+    ['oil.fuelViscosity', '0.6 cSt', 'oil.fuel', /the film needs its line/],
     ['oil.thresholds', { act: '5 vol%', critical: '2 vol%' }, 'oil.thresholds', /swap/],
     ['extra', 1, 'extra', /is not a field; known fields here: version, engine/],
   ])('%s as %j is a problem at %s', (path, value, place, message) => {

@@ -86,8 +86,58 @@ describe('report of a bore that is to be machined', () => {
 describe('report of the oil', () => {
   it('sees no fuel where the sample is no thinner than clean oil', () => {
     expect(reported({ 'oil.sample.viscosity': '342 cSt' })).toContain(
-      'Fuel in the oil: none to be seen by the law of ASTM D7152',
+      'Fuel now: none to be seen by the law of ASTM D7152',
     );
+  });
+
+  it('tells the story in five lines, with the caution', () => {
+    const text = reported().replace(/\s+/g, ' ');
+    const story = text.slice(text.indexOf(' OIL '), text.indexOf('WHO SET'));
+    const beginnings = ['Fuel', 'Viscosity', 'Film', 'Time', 'What'];
+    expect(story.match(/\b(Fuel|Viscosity|Film|Time|What) (now|left|to do):/g)).toHaveLength(5);
+    const places = beginnings.map((word) => story.indexOf(`${word} `));
+    expect(places).toEqual([...places].sort((a, b) => a - b));
+    expect(story).toContain('between the laws');
+    expect(story).toContain('SAE 30, when clean');
+    expect(story).toContain('at rod 2');
+    expect(story).toContain('none until it must not run');
+    expect(story).toContain('stop the engine, drain the oil, mend the needle valve');
+    expect(story).toContain('keep flames and switches away, and ventilate');
+  });
+
+  it('has nothing to do where the oil is clean and nothing leaks', () => {
+    const text = reported({
+      'oil.sample.viscosity': '342 cSt',
+      'oil.leak': undefined,
+      'oil.bearing': undefined,
+    });
+    expect(text).toContain('What to do: nothing follows from the oil.\n');
+    expect(text).not.toContain('Film now');
+    expect(text).not.toContain('Time left');
+  });
+
+  it('says that it took a density, and when a leak comes to nothing', () => {
+    const text = reported({
+      'oil.density': undefined,
+      'oil.leak': { flow: '0 mL/h' },
+      'oil.bearing.load': '0 lbf',
+      'oil.sample.viscosity': '300 cSt',
+    }).replace(/\s+/g, ' ');
+    expect(text).toContain('its density a rule of thumb [');
+    expect(text).toContain('oil of 880 kg/m³ at 15 °C');
+    expect(text).toContain('for good until it must not run');
+    expect(text).toContain('it stands any fuel, so lightly is it loaded');
+  });
+
+  it('names oil without a grade as thinner or thicker', () => {
+    const oil = (at104: string, at212: string, sample: string) =>
+      reported({
+        'oil.line[0].viscosity': at104,
+        'oil.line[1].viscosity': at212,
+        'oil.sample.viscosity': sample,
+      }).replace(/\s+/g, ' ');
+    expect(oil('10 cSt', '2.5 cSt', '19 cSt')).toContain('thinner than SAE 8, when clean');
+    expect(oil('600 cSt', '35 cSt', '2500 cSt')).toContain('thicker than SAE 60, when clean');
   });
 
   it('says nothing of fuel where the oil has thickened', () => {
@@ -96,6 +146,8 @@ describe('report of the oil', () => {
       '1. [ ] change the oil: it is thicker than clean oil, 400.00 cSt for 341.80 cSt',
     );
     expect(thick).not.toContain('Stage:');
+    expect(thick).toContain('Fuel now: it cannot be told');
+    expect(thick).toContain('What to do: change the oil');
   });
 });
 

@@ -106,7 +106,7 @@ export function combinedRoughness(roughness: Roughness): Length {
 }
 
 /** From polished to a file's. */
-const guardRoughness = (parameter: string, value: Length): Length =>
+export const guardRoughness = (parameter: string, value: Length): Length =>
   guardLength(parameter, value, 1e-9, 1e-4);
 
 function guardThresholds(thresholds: RegimeThresholds): RegimeThresholds {

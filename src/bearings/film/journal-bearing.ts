@@ -1,4 +1,10 @@
-import { guardBetween, guardDiameter, guardFields, guardLength } from '../../judging/guards.js';
+import {
+  guardBetween,
+  guardDiameter,
+  guardFields,
+  guardLength,
+  showLength,
+} from '../../judging/guards.js';
 import type {
   DynamicViscosity,
   Force,
@@ -73,6 +79,7 @@ export function guardRunningClearance(parameter: string, value: Length, journal:
   throw new RebuildInputError({
     parameter,
     value,
+    shown: showLength(value),
     expected: 'more than nothing',
     problem: 'is an interference or a fit without play: this bearing cannot turn',
     hint: 'Diametral clearance; oilClearance tells what the shells leave.',

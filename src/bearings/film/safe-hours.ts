@@ -74,7 +74,7 @@ export function safeHours(engine: {
   guardFields('engine', engine, ['sump', 'bearing', 'limit']);
   const stand = dilutionTheFilmStands(engine.bearing);
   const limit = limitOf(engine.limit);
-  const film = fractionOf(stand);
+  const film = fractionStood(stand);
   const setBy = film <= limit.fraction ? 'film' : 'limit';
   const fraction = setBy === 'film' ? film : limit.fraction;
   const until = timeToDilution({ ...engine.sump, fraction });
@@ -89,7 +89,8 @@ function limitOf(own: VolumeFraction | undefined): SafeHours['limit'] {
   return { fraction: thresholds.critical, basis: finding.basis };
 }
 
-function fractionOf(stand: FilmStand): VolumeFraction {
+/** The fuel that a film stands: none, a fraction, or all of it. */
+export function fractionStood(stand: FilmStand): VolumeFraction {
   switch (stand.outcome) {
     case 'stands':
       return stand.fraction;

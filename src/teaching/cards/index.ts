@@ -3,7 +3,9 @@ import { bearingCards } from './bearings.js';
 import { crankshaftCards } from './crankshaft.js';
 import { cylinderCards } from './cylinders.js';
 import { filmCards } from './film.js';
+import { motionCards } from './motion.js';
 import { oilCards } from './oil.js';
+import { orbitCards } from './orbit.js';
 import { sumpCards } from './sump.js';
 import { viscosityCards } from './viscosity.js';
 
@@ -12,7 +14,9 @@ const everyCard = {
   ...bearingCards,
   ...cylinderCards,
   ...filmCards,
+  ...motionCards,
   ...oilCards,
+  ...orbitCards,
   ...sumpCards,
   ...viscosityCards,
 };
