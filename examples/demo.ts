@@ -1,5 +1,5 @@
-// Prints the bench report of the pump set's inspection sheet, and then what the
-// pump set's shed makes: which engines, of which parts, at what cost.
+// Prints the bench report of the pump set's inspection sheet, how long its leak may
+// last, and then what the pump set's shed makes: which engines, of which parts, at what cost.
 import { readFileSync } from 'node:fs';
 import { inspect, planBuilds, planReport, readSheet, readShelf, report } from 'crankwright/shelf';
 
@@ -9,4 +9,5 @@ const sheet = readSheet(read('./pump-set-inch.json'));
 const shelf = readShelf(read('./pump-set-shed.json'), read('./pump-set-shed-readings.csv'));
 
 console.log(report(inspect(sheet)));
+await import('./leak.js');
 console.log(planReport(await planBuilds(shelf)));
