@@ -3,6 +3,7 @@ import {
   eccentricityAt,
   type MappedFilm,
   ORDER,
+  simpleOutflow,
   simpleSommerfeld,
 } from '../src/bearings/film/film-map.js';
 import type { FilmNumbers } from '../src/bearings/film/film-numbers.js';
@@ -66,7 +67,7 @@ function mapped(x: number, y: number, placesAround: number): MappedFilm {
   return {
     sommerfeld: Math.log(film.sommerfeld / simpleSommerfeld(e, diameterToLength)),
     attitude: film.attitude,
-    outflow: (inflow * film.sideFlow) / e,
+    outflow: (inflow * film.sideFlow) / simpleOutflow(e, diameterToLength),
     through: (inflow * (1 - film.sideFlow)) / (1 - e * e),
     pressureRatio: Math.log(film.pressureRatio),
     peakAt: film.peakAngle + loadLine,

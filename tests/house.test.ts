@@ -11,7 +11,7 @@ const floors = [
   ['quantities'],
   ['judging'],
   ['measuring'],
-  ['crankshaft', 'bearings', 'cylinders', 'oil'],
+  ['crankshaft', 'bearings', 'cylinders', 'oil', 'motion'],
   ['shelf'],
   ['teaching'],
   ['command'],
@@ -50,8 +50,8 @@ describe('the house', () => {
 
   it('keeps its files short', () => {
     const lines = (file: string) => readFileSync(src + file, 'utf8').split('\n').length;
-    // The table of units is a list; it reads no easier in pieces.
-    const long = files.filter((file) => lines(file) > 260);
-    expect(long).toEqual(['quantities/units.ts']);
+    // The table of units is a list, and the map is made by a script; they read no easier in pieces.
+    const long = files.filter((file) => lines(file) > 260).sort();
+    expect(long).toEqual(['bearings/film/film-map-data.ts', 'quantities/units.ts']);
   });
 });

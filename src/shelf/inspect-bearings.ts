@@ -4,6 +4,7 @@ import { matchShells, type ShellMatch } from '../bearings/match.js';
 import { grindPlan } from '../crankshaft/grind-plan.js';
 import type { GrindPlan, ServedGrindPlan } from '../crankshaft/grind-types.js';
 import { undersizeSteps } from '../crankshaft/undersize.js';
+import { guardUndersize } from '../judging/guards.js';
 import type { Finding } from '../judging/judge.js';
 import type { Span } from '../judging/limits.js';
 import { journalShape } from '../measuring/journal.js';
@@ -206,7 +207,8 @@ function fittedAs(
 /** How much smaller the journal is than its shells are made for; negative if it is larger. */
 export function mismatchOf(explanation: ClearanceExplanation): number {
   if (!('mismatch' in explanation)) return 0;
-  const { kind, mismatch } = explanation;
+  const { kind } = explanation;
+  const mismatch = guardUndersize('explanation.mismatch', explanation.mismatch);
   return kind === 'journal ground, shells not' ? mismatch : -mismatch;
 }
 

@@ -12,6 +12,8 @@ export interface FilmGrid {
   readonly along: number;
   /** Angle of each place around from the widest gap on. */
   readonly angle: Float64Array;
+  /** Angle halfway between each place around and the one before. */
+  readonly angleBefore: Float64Array;
   /** Angle that each place around stands for. */
   readonly arc: Float64Array;
   /** Gap over radial clearance halfway between each place around and the one before. */
@@ -49,6 +51,10 @@ export function layGrid(
     around,
     along,
     angle: Float64Array.from(around1, (_, i) => halves[2 * i] as number),
+    angleBefore: Float64Array.from(
+      around1,
+      (_, i) => (halves[before(i)] as number) * (i === 0 ? -1 : 1),
+    ),
     arc: Float64Array.from(around1, (_, i) => arcAt(2 * i)),
     gapBefore: Float64Array.from(around1, (_, i) => gapAt(before(i))),
     easeAround: Float64Array.from(around1, (_, i) => gapAt(before(i)) ** 3 / arcAt(before(i))),

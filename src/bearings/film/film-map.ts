@@ -3,7 +3,7 @@ import { ECCENTRICITIES } from './film-numbers.js';
 
 /**
  * The film over eccentricity and diameter over length, as sums of Chebyshev polynomials whose
- * coefficients `npm run film-map` computes with `solveReynolds`. Each quantity is taken
+ * coefficients `npm run maps` computes with `solveReynolds`. Each quantity is taken
  * relative to something simple that it follows closely, so that few coefficients do.
  */
 export interface MappedFilm {
@@ -30,7 +30,7 @@ const NEAREST = /* @__PURE__ */ Math.log(1 - ECCENTRICITIES[0]);
 const FARTHEST = /* @__PURE__ */ Math.log(1 - ECCENTRICITIES[1]);
 
 /** Where an eccentricity lies on the map, from -1 to 1. */
-export const placeOf = (eccentricity: number): number =>
+const placeOf = (eccentricity: number): number =>
   (2 * (Math.log(1 - eccentricity) - NEAREST)) / (FARTHEST - NEAREST) - 1;
 
 /** The eccentricity at a place on the map. */
@@ -38,7 +38,7 @@ export const eccentricityAt = (place: number): number =>
   1 - Math.exp(NEAREST + ((place + 1) / 2) * (FARTHEST - NEAREST));
 
 /** Where a diameter over length lies on the map, from -1 for an infinitely long bearing to 1. */
-export const slendernessOf = (diameterToLength: number): number =>
+const slendernessOf = (diameterToLength: number): number =>
   (2.2 * diameterToLength) / (1 + diameterToLength) - 1;
 
 /** The diameter over length at a place on the map. */
@@ -52,6 +52,10 @@ export function simpleSommerfeld(e: number, diameterToLength: number): number {
   return short + ((2 + e * e) * Math.sqrt(root)) / (12 * Math.PI ** 2 * e);
 }
 
+/** What the flow over both ends is mapped over: the less, the longer the bearing. */
+export const simpleOutflow = (e: number, diameterToLength: number): number =>
+  (e * diameterToLength) / (1 + diameterToLength);
+
 /** The film at an eccentricity and a diameter over length. */
 export function mapFilm(e: number, diameterToLength: number): MappedFilm {
   const along = polynomials(placeOf(e), ORDER.along);
@@ -61,7 +65,7 @@ export function mapFilm(e: number, diameterToLength: number): MappedFilm {
       Math.exp(sumOf(filmMapData.sommerfeld, along, across)) *
       simpleSommerfeld(e, diameterToLength),
     attitude: sumOf(filmMapData.attitude, along, across),
-    outflow: sumOf(filmMapData.outflow, along, across) * e,
+    outflow: sumOf(filmMapData.outflow, along, across) * simpleOutflow(e, diameterToLength),
     through: sumOf(filmMapData.through, along, across) * (1 - e * e),
     pressureRatio: Math.exp(sumOf(filmMapData.pressureRatio, along, across)),
     peakAt: sumOf(filmMapData.peakAt, along, across),

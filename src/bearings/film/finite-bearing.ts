@@ -16,8 +16,7 @@ import { rootOfFalling } from './root.js';
 /**
  * The oil film of a steadily loaded full bearing of finite length, from its eccentricity. It reads a
  * map of solutions of the Reynolds equation (`solveReynolds` computes one directly) and differs from them
- * by less than 0.5 %: side flow by so much of the flow, angles by less than 1°, and flow through a bearing
- * longer than ten diameters by more.
+ * by less than 0.5 %: side flow by so much of the flow, and angles by less than 1°.
  *
  * @param place - eccentricity and length over diameter [-]
  * @returns the film in plain ratios
@@ -100,10 +99,8 @@ const diameterToLength = (lengthToDiameter: LengthToDiameter): number =>
 
 function fromMap(eccentricity: Ratio, lengthToDiameter: LengthToDiameter): FilmNumbers {
   const film: MappedFilm = mapFilm(eccentricity, diameterToLength(lengthToDiameter));
-  const { sommerfeld, attitude, through, pressureRatio, peakAt, ruptureAt } = film;
+  const { sommerfeld, attitude, outflow, through, pressureRatio, peakAt, ruptureAt } = film;
   const loadLine = Math.PI - attitude;
-  // Nothing leaves at ends that are endlessly far away.
-  const outflow = lengthToDiameter === 'infinite' ? 0 : film.outflow;
   const inflow = through + outflow;
   return {
     eccentricity,

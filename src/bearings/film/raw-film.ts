@@ -14,7 +14,8 @@ function sumAlong({ along, width }: FilmGrid, pressure: FilmPressure, i: number)
   return sum;
 }
 
-function loadOf(grid: FilmGrid, pressure: FilmPressure): Pick<RawFilm, 'along' | 'across'> {
+/** Load along and across the line of centres. */
+export function loadOf(grid: FilmGrid, pressure: FilmPressure): Pick<RawFilm, 'along' | 'across'> {
   let towards = 0;
   let across = 0;
   for (let i = 1; i < grid.around; i++) {

@@ -11,6 +11,7 @@ export type FilmPressure = Float64Array;
  */
 export function solveFilm(
   grid: FilmGrid,
+  gathered: Float64Array,
   guess: (around: number, along: number) => boolean,
 ): FilmPressure {
   const { around, along } = grid;
@@ -18,7 +19,7 @@ export function solveFilm(
   for (let i = 1; i < around; i++) {
     for (let j = 0; j < along; j++) film[i * along + j] = guess(i, j) ? 1 : 0;
   }
-  const inflow = inflowOf(grid);
+  const inflow = inflowOf(grid, gathered);
   const band = new Float64Array(film.length * (along + 1));
   const pressure = new Float64Array(film.length);
   do {
@@ -28,12 +29,17 @@ export function solveFilm(
   return pressure;
 }
 
-/** What the turning journal drags into each place more than out of it. */
-function inflowOf({ around, along, gapBefore, width }: FilmGrid): Float64Array {
+/** What a turning journal drags into each place around more than out of it. */
+export const dragged = ({ gapBefore }: FilmGrid): Float64Array =>
+  gapBefore.map((gap, i) => gap - (gapBefore[i + 1] ?? gap));
+
+/** What gathers at each place, from what does around, per length along. */
+function inflowOf({ around, along, width }: FilmGrid, gathered: Float64Array): Float64Array {
   const inflow = new Float64Array(around * along);
   for (let i = 1; i < around; i++) {
-    const narrowing = (gapBefore[i] as number) - (gapBefore[i + 1] as number);
-    for (let j = 0; j < along; j++) inflow[i * along + j] = narrowing * (width[j] as number);
+    for (let j = 0; j < along; j++) {
+      inflow[i * along + j] = (gathered[i] as number) * (width[j] as number);
+    }
   }
   return inflow;
 }

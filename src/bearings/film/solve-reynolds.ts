@@ -9,7 +9,7 @@ import {
 } from './film-numbers.js';
 import { infiniteFilm, infiniteRupture } from './infinite-film.js';
 import { rawFilm } from './raw-film.js';
-import { type FilmPressure, solveFilm } from './solve-film.js';
+import { dragged, type FilmPressure, solveFilm } from './solve-film.js';
 
 /** Places around of the finer of the two grids, where nothing else is asked for. */
 const AROUND = 48;
@@ -57,8 +57,8 @@ function finiteFilm(eccentricity: number, lengthToDiameter: number, around: numb
   const coarse = lay(around / 2);
   const fine = lay(around);
   const last = infiniteRupture(eccentricity);
-  const rough = solveFilm(coarse, (i) => (coarse.angle[i] as number) < last);
-  const exact = solveFilm(fine, filmOf(coarse, rough));
+  const rough = solveFilm(coarse, dragged(coarse), (i) => (coarse.angle[i] as number) < last);
+  const exact = solveFilm(fine, dragged(fine), filmOf(coarse, rough));
   return beyond(rawFilm(coarse, rough), rawFilm(fine, exact));
 }
 

@@ -1,0 +1,51 @@
+import { mobilityMapData } from './mobility-map-data.js';
+
+/**
+ * The mobility of a finite bearing over that of a short one, as sums of Chebyshev polynomials whose
+ * coefficients `npm run maps` computes with `squeezeFilm`. Three coordinates, each from -1 to
+ * 1: how near the journal is to the shell where the load points, how near it is to the shell at all, and how
+ * long the bearing is.
+ */
+export const MOBILITY_MAP = {
+  /** From the far side, where the gap is 1.995 radial clearances, to the near one, where it is 0.002: -ln(1 - x). */
+  ahead: [-0.69, 6.21],
+  /** From the load's own line out to where the gap is narrow elsewhere: -ln((1 - e²) / (1 - x²)). */
+  aside: [0, 5.52],
+  /** From a tenth of the diameter to twice: lg(L/D). */
+  length: [-1, 0.301],
+} as const satisfies Readonly<Record<string, readonly [number, number]>>;
+
+/** A coordinate on the map, held to its edges: beyond them the ratio to the short bearing changes no more. */
+export function onMap(value: number, [from, to]: readonly [number, number]): number {
+  return Math.max(-1, Math.min(1, (2 * (value - from)) / (to - from) - 1));
+}
+
+/** The value at a place on the map. */
+export const offMap = (place: number, [from, to]: readonly [number, number]): number =>
+  from + ((place + 1) / 2) * (to - from);
+
+/** Rows of coefficients of a bearing of one length: by degree ahead, then aside. */
+export type MobilityRows = readonly (readonly number[])[];
+
+/** What both mobilities are multiplied by, as logarithms, for bearings of one length. */
+export function mobilityRows(lengthToDiameter: number): {
+  readonly along: MobilityRows;
+  readonly across: MobilityRows;
+} {
+  const place = onMap(Math.log10(lengthToDiameter), MOBILITY_MAP.length);
+  const summed = (map: readonly (readonly (readonly number[])[])[]): MobilityRows =>
+    map.map((row) => row.map((coefficients) => sumAt(coefficients, place)));
+  return { along: summed(mobilityMapData.along), across: summed(mobilityMapData.across) };
+}
+
+/** The sum of Chebyshev polynomials with these coefficients at x, by Clenshaw's recurrence. */
+export function sumAt(coefficients: readonly number[], x: number): number {
+  let next = 0;
+  let afterNext = 0;
+  for (let n = coefficients.length - 1; n > 0; n--) {
+    const here = (coefficients[n] as number) + 2 * x * next - afterNext;
+    afterNext = next;
+    next = here;
+  }
+  return (coefficients[0] ?? 0) + x * next - afterNext;
+}
