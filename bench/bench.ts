@@ -1,12 +1,15 @@
 /**
  * Ratios against peers, all measured in this one run, on this one machine: how
  * long a conversion, a guarded formula and a cold import take, and what one
- * function weighs; and how long plans of sheds take [s]. A missed target makes the exit code 1.
+ * function weighs; how long an oil film and the path of a crankpin take, and plans of sheds [s].
+ * A missed target makes the exit code 1.
  */
 import { weighBundles } from './bundle-size.js';
 import { raceClearances } from './clearance-race.js';
 import { timeColdImports } from './cold-import.js';
 import { raceConverters } from './convert-race.js';
+import { raceFilms } from './film-race.js';
+import { raceOrbits } from './orbit-race.js';
 import { timePlans } from './plan-race.js';
 import { printSection, type Section } from './report.js';
 
@@ -16,6 +19,8 @@ console.log('beside them the range that the middle half of the rounds fell in.')
 const sections: readonly Section[] = [
   ...raceConverters(),
   raceClearances(),
+  ...raceFilms(),
+  ...raceOrbits(),
   timeColdImports(),
   await weighBundles(),
   await timePlans(),

@@ -6,4 +6,20 @@ export const distFile = new URL('../dist/index.js', import.meta.url);
 
 const built: typeof import('crankwright') = await import(distFile.href);
 
-export const { convert, inch, mm, oilClearance, valueIn } = built;
+export const {
+  bigEndLoads,
+  bigEndOrbit,
+  convert,
+  finiteBearing,
+  finiteBearingAt,
+  gasTrace,
+  inch,
+  kilogram,
+  millipascalSecond,
+  mm,
+  oilClearance,
+  ratio,
+  rpm,
+  solveReynolds,
+  valueIn,
+} = built;

@@ -1,14 +1,13 @@
 import { squeezeFilm } from '../src/bearings/film/squeeze-film.js';
-import { MOBILITY_MAP, offMap } from '../src/bearings/orbit/mobility-map.js';
+import { MOBILITY_MAP, ORDER, offMap } from '../src/bearings/orbit/mobility-map.js';
 
 /** Coefficients by degree ahead, aside and in length, of both logarithms. */
 export type MobilityMap = Readonly<
   Record<'along' | 'across', readonly (readonly (readonly number[])[])[]>
 >;
 
-/** Places that the map is made from, and coefficients that are kept. */
+/** Places that the map is made from. */
 const NODES = { ahead: 12, aside: 10, length: 7 } as const;
-const KEPT = { ahead: 9, aside: 7, length: 5 } as const;
 
 /** The coefficients of the mobility map, from films squeezed at the Chebyshev nodes. */
 export function computeMobilityMap(placesAround: number): MobilityMap {
@@ -24,9 +23,9 @@ export function computeMobilityMap(placesAround: number): MobilityMap {
     ),
   );
   const coefficientsOf = (key: 'along' | 'across') =>
-    count(KEPT.ahead).map((a) =>
-      count(KEPT.aside).map((b) =>
-        count(KEPT.length).map((c) => {
+    count(ORDER.ahead).map((a) =>
+      count(ORDER.aside).map((b) =>
+        count(ORDER.length).map((c) => {
           const terms = ratios.flatMap((plane, i) =>
             plane.flatMap((line, j) =>
               line.map(

@@ -10,5 +10,6 @@ export * from './crankshaft/index.js';
 export * from './cylinders/index.js';
 export * from './judging/index.js';
 export * from './measuring/index.js';
+export * from './motion/index.js';
 export * from './oil/index.js';
 export * from './quantities/index.js';

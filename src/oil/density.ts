@@ -38,7 +38,7 @@ export function densityFromApiGravity(gravity: Ratio): Density {
  *
  * @param density - density at 60 °F [kg/m³]
  * @returns API gravity in degrees [-]
- * @throws {RebuildInputError} when the density cannot be that of an oil or a fuel
+ * @throws {RebuildInputError} when the density is that of no liquid in an engine
  * @see Source: API MPMS chapter 11.1 (2004), with water of 999.016 kg/m³ at 60 °F
  * @example
  * ```ts

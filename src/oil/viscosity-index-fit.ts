@@ -17,7 +17,7 @@ export interface ReferenceOils {
  * all 311 rows of the table. Greatest error: 0.19 of an index from 0 to 100,
  * 0.21 from there to 200. About 30 mm²/s the rounding of the table alone is worth 0.08.
  */
-export const fit = {
+const fit = {
   knot: [3.8, 4, 4.4, 4.9, 6.3, 6.8, 6.9, 7.3, 7.9, 9, 14.5, 20, 57],
   low: {
     start: [-0.09329, 1.7458, 1.14886],
@@ -36,7 +36,7 @@ export const fit = {
 } as const;
 
 /** The standard's own parabolas above 70 mm²/s. source: ASTM D2270-10(2016), equations 1 and 2. */
-export const above70 = {
+const above70 = {
   low: [-216, 14.67, 0.8353],
   high: [-97, 11.85, 0.1684],
 } as const;

@@ -4,6 +4,7 @@ import { crankshaftCalls } from './calls/crankshaft.js';
 import { cylinderCalls } from './calls/cylinders.js';
 import { filmCalls } from './calls/film.js';
 import { judgingCalls, measuringCalls } from './calls/measuring.js';
+import { motionCalls } from './calls/motion.js';
 import { oilCalls } from './calls/oil.js';
 import { planCalls } from './calls/plan.js';
 import { quantityCalls } from './calls/quantities.js';
@@ -25,6 +26,7 @@ export const registry: Readonly<Record<string, Calls>> = {
   ...bearingCalls,
   ...cylinderCalls,
   ...filmCalls,
+  ...motionCalls,
   ...oilCalls,
   ...planCalls,
   ...shelfCalls,

@@ -26,6 +26,7 @@ import {
 } from 'crankwright';
 import type { CardName } from 'crankwright/teaching';
 import { filmCode } from './agreement-film.js';
+import { motionCode } from './agreement-motion.js';
 import { oilCode } from './agreement-oil.js';
 import { viscosityCode } from './agreement-viscosity.js';
 
@@ -110,6 +111,7 @@ export const code: Readonly<Record<CardName, (v: Letters) => number>> = {
   timeToDilutionWithLoss: (v) =>
     timeOf({ leak: v('q'), oil: v('V_o'), fraction: v('x'), evaporation: v('k') }),
   ...filmCode,
+  ...motionCode,
   ...oilCode,
   ...viscosityCode,
 };

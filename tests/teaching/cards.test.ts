@@ -60,7 +60,12 @@ describe.each(names)('card %s', (name) => {
     const values = middleOf(card);
     for (const { symbol } of card.inputs) {
       const inputs = card.inputs.map((each) =>
-        each.symbol === symbol ? { ...each, dimension: 'mass' as const } : each,
+        each.symbol === symbol
+          ? {
+              ...each,
+              dimension: each.dimension === 'mass' ? ('time' as const) : ('mass' as const),
+            }
+          : each,
       );
       expect(() => evaluateFormula({ ...card, inputs }, values)).toThrow(RebuildInputError);
     }

@@ -1,3 +1,4 @@
+import { polynomials, sumOf } from './chebyshev.js';
 import { filmMapData } from './film-map-data.js';
 import { ECCENTRICITIES } from './film-numbers.js';
 
@@ -84,34 +85,4 @@ export function mapSommerfeld(diameterToLength: number): (e: number) => number {
     const logarithm = sumOf([rows], [1], polynomials(placeOf(e), ORDER.along));
     return Math.exp(logarithm) * simpleSommerfeld(e, diameterToLength);
   };
-}
-
-/** Chebyshev polynomials at x, from degree 0 on. */
-function polynomials(x: number, count: number): readonly number[] {
-  const values = [1, x];
-  let before = 1;
-  let here = x;
-  while (values.length < count) {
-    const next = 2 * x * here - before;
-    values.push(next);
-    before = here;
-    here = next;
-  }
-  return values;
-}
-
-/** The sum of the polynomials of one quantity, each by its coefficient. */
-function sumOf(
-  rows: readonly (readonly number[])[],
-  along: readonly number[],
-  across: readonly number[],
-): number {
-  let sum = 0;
-  for (let i = 0; i < rows.length; i++) {
-    const row = rows[i] as readonly number[];
-    let rowSum = 0;
-    for (let j = 0; j < row.length; j++) rowSum += (row[j] as number) * (across[j] as number);
-    sum += rowSum * (along[i] as number);
-  }
-  return sum;
 }

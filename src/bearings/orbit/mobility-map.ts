@@ -1,3 +1,4 @@
+import { polynomials, sumOf } from '../film/chebyshev.js';
 import { mobilityMapData } from './mobility-map-data.js';
 
 /**
@@ -14,6 +15,9 @@ export const MOBILITY_MAP = {
   /** From a tenth of the diameter to twice: lg(L/D). */
   length: [-1, 0.301],
 } as const satisfies Readonly<Record<string, readonly [number, number]>>;
+
+/** Most coefficients in each direction. */
+export const ORDER = { ahead: 9, aside: 7, length: 5 } as const;
 
 /** A coordinate on the map, held to its edges: beyond them the ratio to the short bearing changes no more. */
 export function onMap(value: number, [from, to]: readonly [number, number]): number {
@@ -32,20 +36,8 @@ export function mobilityRows(lengthToDiameter: number): {
   readonly along: MobilityRows;
   readonly across: MobilityRows;
 } {
-  const place = onMap(Math.log10(lengthToDiameter), MOBILITY_MAP.length);
+  const terms = polynomials(onMap(Math.log10(lengthToDiameter), MOBILITY_MAP.length), ORDER.length);
   const summed = (map: readonly (readonly (readonly number[])[])[]): MobilityRows =>
-    map.map((row) => row.map((coefficients) => sumAt(coefficients, place)));
+    map.map((row) => row.map((coefficients) => sumOf([coefficients], [1], terms)));
   return { along: summed(mobilityMapData.along), across: summed(mobilityMapData.across) };
-}
-
-/** The sum of Chebyshev polynomials with these coefficients at x, by Clenshaw's recurrence. */
-export function sumAt(coefficients: readonly number[], x: number): number {
-  let next = 0;
-  let afterNext = 0;
-  for (let n = coefficients.length - 1; n > 0; n--) {
-    const here = (coefficients[n] as number) + 2 * x * next - afterNext;
-    afterNext = next;
-    next = here;
-  }
-  return (coefficients[0] ?? 0) + x * next - afterNext;
 }

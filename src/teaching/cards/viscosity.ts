@@ -1,4 +1,3 @@
-import { above70, fit } from '../../oil/viscosity-index-fit.js';
 import { type CardInput, type FormulaCard, input } from '../card.js';
 
 const W = 'W(v) = log10(log10(v + 0.7 + exp(-1.47 - 1.84 * v - 0.51 * v^2)))';
@@ -52,14 +51,21 @@ const at40 = (least: number, most: number): CardInput =>
 const at100 = (least: number, most: number): CardInput =>
   input('nu', 'kinematic viscosity at 100 °C', 'kinematicViscosity', least, most);
 
-/** One of the two curves of the fit, as a function of the viscosity at 100 °C in mm²/s. */
-const curve = (letter: string, { start: [a, b, c], bend }: typeof fit.low | typeof fit.high) =>
-  `${letter}(y) = ${a} + ${b} * y + ${c} * y^2 + sum([${bend.join(', ')}] .* ((y - k + abs(y - k)) / 2) .^ 2)`;
-const KNOTS = `k = [${fit.knot.join(', ')}]`;
+/** A curve of the fit, bent at the knots, as a function of the viscosity at 100 °C in mm²/s. */
+const curve = (letter: string, start: string, bends: string) =>
+  `${letter}(y) = ${start} + sum([${bends}] .* ((y - k + abs(y - k)) / 2) .^ 2)`;
+const KNOTS = 'k = [3.8, 4, 4.4, 4.9, 6.3, 6.8, 6.9, 7.3, 7.9, 9, 14.5, 20, 57]';
+const LOW = /* @__PURE__ */ curve(
+  'L',
+  '-0.09329 + 1.7458 * y + 1.14886 * y^2',
+  '1.04548, 1.77916, -1.00687, -2.7837, 4.35457, -2.78648, -3.90273, 3.44357, -0.9017, 0.49605, 0.10518, -0.10757, -0.06429',
+);
+const HIGH = /* @__PURE__ */ curve(
+  'H',
+  '-0.12382 + 1.58857 * y + 0.83477 * y^2',
+  '-0.56448, 0.67566, -0.1421, -0.71026, 1.2662, -6.25137, 5.78117, -0.54681, -0.25341, 0.16744, 0.01058, -0.07942, -0.05043',
+);
 const IN_MM2 = ['u = U / (1 mm^2/s)', 'y = nu / (1 mm^2/s)'];
-const parabola = ([a, b, c]: typeof above70.low | typeof above70.high) =>
-  `${a} + ${b} * y + ${c} * y^2`;
-
 /** Formulas of the oil room about one oil: viscosity, density, index, Saybolt seconds. */
 export const viscosityCards = {
   extrapolatedViscosity: {
@@ -135,7 +141,7 @@ export const viscosityCards = {
     computedBy: 'viscosityIndex',
     result: index,
     inputs: [at40(7.2e-5, 8.4e-5), at100(7.5e-6, 9e-6)],
-    where: [KNOTS, curve('L', fit.low), curve('H', fit.high), ...IN_MM2],
+    where: [KNOTS, LOW, HIGH, ...IN_MM2],
     expression: '100 * (L(y) - u) / (L(y) - H(y))',
     source: D2270,
   },
@@ -144,7 +150,7 @@ export const viscosityCards = {
     computedBy: 'viscosityIndex',
     result: index,
     inputs: [at40(3e-3, 4.5e-3), at100(7.5e-5, 1e-4)],
-    where: [...IN_MM2, `L = ${parabola(above70.low)}`, `H = ${parabola(above70.high)}`],
+    where: [...IN_MM2, 'L = 0.8353 * y^2 + 14.67 * y - 216', 'H = 0.1684 * y^2 + 11.85 * y - 97'],
     expression: '100 * (L - u) / (L - H)',
     source: D2270,
   },
@@ -153,7 +159,7 @@ export const viscosityCards = {
     computedBy: 'viscosityIndex',
     result: index,
     inputs: [at40(1.5e-5, 2.5e-5), at100(5e-6, 9e-6)],
-    where: [KNOTS, curve('H', fit.high), ...IN_MM2, 'N = log(H(y) / u) / log(y)'],
+    where: [KNOTS, HIGH, ...IN_MM2, 'N = log(H(y) / u) / log(y)'],
     expression: '100 + (10^N - 1) / 0.00715',
     source: D2270,
   },

@@ -1,0 +1,75 @@
+import { CYCLE } from '../../motion/guards.js';
+import { type From, stepOf } from './dormand-prince.js';
+import type { Drift } from './drift.js';
+
+/** Where a cycle ended, and in how many steps. */
+export interface Journey {
+  readonly x: number;
+  readonly y: number;
+  readonly steps: number;
+}
+
+/**
+ * Told of every even angle and of the end of every step, in order. May look at any angle between the
+ * place before and this one.
+ */
+export type OnPlace = (
+  place: Readonly<From>,
+  even: boolean,
+  look: (angle: number, into: From) => void,
+) => void;
+
+/** More tries than this in a cycle are no progress. */
+const MOST_TRIES = 20_000;
+
+/**
+ * Follows the journal once around the cycle. Each step is cut until its error is a small share of the
+ * film there, so that the film keeps its digits where it is thin; a step that would leave the
+ * clearance has no error that is a number, and is cut too. Gives nothing if it gets stuck.
+ */
+export function onceAround(
+  drift: Drift,
+  start: { readonly x: number; readonly y: number },
+  { even, tolerance }: { readonly even: number; readonly tolerance: number },
+  onPlace: OnPlace,
+): Journey | undefined {
+  const step = stepOf(drift);
+  drift.set(0, start.x, start.y);
+  const here: From = { angle: 0, ...start, along: drift.along, across: drift.across };
+  const there: From = { ...here };
+  const look = (angle: number, into: From) => {
+    into.angle = angle;
+    step.at((angle - here.angle) / (step.end - here.angle), into);
+  };
+  let width = CYCLE / even;
+  let mark = 1;
+  let steps = 0;
+  for (let tries = 0; here.angle < CYCLE; tries++) {
+    if (tries > MOST_TRIES) return undefined;
+    const end = Math.min(here.angle + width, CYCLE);
+    step.take(here, end);
+    const h = end - here.angle;
+    const film = 1 - Math.sqrt(step.x * step.x + step.y * step.y);
+    const error = step.error / (tolerance * film);
+    if (!(film > 0 && error <= 1)) {
+      width = h * (error > 1 && error < 1e6 ? Math.max(0.1, 0.9 * error ** -0.2) : 0.1);
+      continue;
+    }
+    for (; mark <= even && (CYCLE * mark) / even < end; mark++) {
+      look((CYCLE * mark) / even, there);
+      onPlace(there, true, look);
+    }
+    const isEven = mark <= even && (CYCLE * mark) / even === end;
+    if (isEven) mark++;
+    there.angle = end;
+    there.x = step.x;
+    there.y = step.y;
+    there.along = step.along;
+    there.across = step.across;
+    onPlace(there, isEven, look);
+    Object.assign(here, there);
+    width = h * Math.min(5, 0.9 * Math.max(error, 1e-9) ** -0.2);
+    steps++;
+  }
+  return { x: here.x, y: here.y, steps };
+}

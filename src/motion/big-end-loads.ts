@@ -1,0 +1,140 @@
+import { guardBetween, guardDiameter, guardFields } from '../judging/guards.js';
+import type {
+  Angle,
+  Force,
+  Length,
+  Mass,
+  RotationalSpeed,
+  Torque,
+} from '../quantities/dimensions.js';
+import type { GasReading } from './gas-trace.js';
+import { CYCLE, guardCycle, guardMass, guardSpeed } from './guards.js';
+import { type CrankTrain, guardCrankTrain, motionAt } from './piston-motion.js';
+
+/** The force of a crankpin on the shells of its rod at one angle of the crank, seen from the rod. */
+export interface PinLoad {
+  /** Crank past the firing top dead centre, from 0 to less than 720 degrees [rad]. */
+  readonly crankAngle: Angle;
+  /** Force along the rod: positive presses on the shell in the rod, negative on the one in the cap [N]. */
+  readonly along: Force;
+  /** Force across the rod, positive towards where the crank turns at top dead centre [N]. */
+  readonly across: Force;
+  /** Lean of the rod from the cylinder's axis, positive over the first half turn [rad]. */
+  readonly rodAngle: Angle;
+}
+
+/** The forces on a big end over the two turns of a four-stroke cycle. */
+export interface LoadDiagram {
+  /** Speed of the crankshaft that they belong to [rad/s]. */
+  readonly speed: RotationalSpeed;
+  /** The forces, in order of the crank's angle. */
+  readonly loads: readonly PinLoad[];
+}
+
+/** A load, and what it does to the crank. */
+export interface BigEndLoad extends PinLoad {
+  /** Torque that the rod puts on the crank [N·m]. */
+  readonly torque: Torque;
+}
+
+/** A load diagram made from an engine's parts. */
+export interface BigEndLoads extends LoadDiagram {
+  /** The forces and the torque, at the angles of the gas readings. */
+  readonly loads: readonly BigEndLoad[];
+  /** Torque on the crank, its mean over the cycle [N·m]. */
+  readonly meanTorque: Torque;
+}
+
+/** The moving parts of one cylinder, and the gas above them. */
+export interface BigEndEngine extends CrankTrain {
+  /** Bore of the cylinder [m]. */
+  readonly bore: Length;
+  /** Speed of the crankshaft [rad/s]. */
+  readonly speed: RotationalSpeed;
+  /** Piston with its rings and pin [kg]. */
+  readonly pistonMass: Mass;
+  /** Small end of the rod, weighed with the big end held up level [kg]. */
+  readonly smallEndMass: Mass;
+  /** Big end of the rod with cap, bolts and shells, weighed with the small end held up level [kg]. */
+  readonly bigEndMass: Mass;
+  /** Gas pressure once around the cycle, above that in the crankcase; a trace's readings, or an indicator diagram's. */
+  readonly gas: readonly GasReading[];
+}
+
+/**
+ * The forces of a crankpin on the shells of its rod, around the cycle, from the gas on the
+ * piston and from the masses. The rod counts as two masses, one at each end. The friction of the piston,
+ * and the weight of the parts, are left out.
+ *
+ *     thrust = (gauge * π/4 * bore² - (pistonMass + smallEndMass) * acceleration) / cos(rodAngle)
+ *     along = thrust - bigEndMass * speed² * r * cos(crankAngle + rodAngle)           r = stroke / 2
+ *     across = -bigEndMass * speed² * r * sin(crankAngle + rodAngle)
+ *     torque = thrust * r * sin(crankAngle + rodAngle)
+ *
+ * @param engine - crank, rod, bore, speed, masses and gas pressure
+ * @returns force along and across the rod, and torque, at each of the gas readings
+ * @throws {RebuildInputError} when a value is not finite or cannot belong to an engine, a field is misspelt,
+ * the rod is too short for the stroke, or the gas readings do not go once around the cycle
+ * @see Source: Khurmi and Gupta, Theory of Machines, chapter 15, with the exact motion of the piston
+ * @example
+ * ```ts
+ * const crank = { stroke: inch(3.25), rodLength: inch(6) };
+ * const { loads, meanTorque } = bigEndLoads({
+ *   ...crank, bore: inch(3), speed: rpm(1800),
+ *   pistonMass: kilogram(0.45), smallEndMass: kilogram(0.18), bigEndMass: kilogram(0.42),
+ *   gas: gasTrace({ ...crank, compressionRatio: ratio(6) }).readings,
+ * });
+ * const [atTop] = loads;
+ * atTop && format(atTop.along, kilonewton, 1); // "8.0 kN"
+ * format(meanTorque, newtonMetre); // "19.8 N·m"
+ * ```
+ */
+export function bigEndLoads(engine: BigEndEngine): BigEndLoads {
+  guardFields('engine', engine, [
+    'stroke',
+    'rodLength',
+    'bore',
+    'speed',
+    'pistonMass',
+    'smallEndMass',
+    'bigEndMass',
+    'gas',
+  ]);
+  guardCrankTrain(engine);
+  const bore = guardDiameter('bore', engine.bore);
+  const speed = guardSpeed('speed', engine.speed);
+  const upAndDown =
+    guardMass('pistonMass', engine.pistonMass) + guardMass('smallEndMass', engine.smallEndMass);
+  const around = guardMass('bigEndMass', engine.bigEndMass);
+  const gas = guardCycle('gas', engine.gas, (at, { gauge }) => {
+    guardBetween(`${at}.gauge`, gauge, 'gaugePressure', [-1.1e5, 5e7], 'kPaGauge(3000)');
+  });
+  const area = (Math.PI / 4) * bore * bore;
+  const r = engine.stroke / 2;
+  const loads = gas.map(({ crankAngle, gauge }): BigEndLoad => {
+    const { acceleration, rodAngle } = motionAt(engine, speed, crankAngle);
+    const thrust = (gauge * area - upAndDown * acceleration) / Math.cos(rodAngle);
+    const fling = around * speed * speed * r;
+    const turned = crankAngle + rodAngle;
+    return {
+      crankAngle,
+      along: (thrust - fling * Math.cos(turned)) as Force,
+      across: (0 - fling * Math.sin(turned)) as Force,
+      rodAngle,
+      // Nothing, not less than nothing, at the top.
+      torque: (thrust * r * Math.sin(turned) + 0) as Torque,
+    };
+  });
+  return { speed, loads, meanTorque: meanOf(loads) };
+}
+
+/** Mean over the cycle: each torque counts over half the way to its neighbours. */
+function meanOf(loads: readonly BigEndLoad[]): Torque {
+  const angle = (i: number) =>
+    (loads.at(i % loads.length)?.crankAngle ?? 0) + (i < 0 ? -CYCLE : i < loads.length ? 0 : CYCLE);
+  const sum = loads.reduce(
+    (total, { torque }, i) => total + (torque * (angle(i + 1) - angle(i - 1))) / 2,
+    0,
+  );
+  return (sum / CYCLE) as Torque;
+}

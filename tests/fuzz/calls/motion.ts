@@ -1,0 +1,125 @@
+import {
+  type Angle,
+  bigEndLoads,
+  bigEndOrbit,
+  degree,
+  gasTrace,
+  inch,
+  kilogram,
+  kilonewton,
+  kPa,
+  kPaGauge,
+  millipascalSecond,
+  newton,
+  pistonMotion,
+  ratio,
+  rpm,
+  shortBearingMobility,
+} from 'crankwright';
+import { calls } from './calls.js';
+
+const crank = { stroke: inch(3.25), rodLength: inch(6) };
+const moving = { ...crank, speed: rpm(1800), crankAngle: degree(40) };
+const cycle = { ...crank, compressionRatio: ratio(6) };
+const everyKnob = {
+  ...cycle,
+  intakePressure: kPa(90),
+  exhaustPressure: kPa(112),
+  airPressure: kPa(99),
+  compressionExponent: ratio(1.3),
+  expansionExponent: ratio(1.25),
+  ignition: degree(25),
+  peakAngle: degree(12),
+  peakPressure: kPa(2800),
+  exhaustOpens: degree(135),
+  valveOverlap: degree(15),
+  places: 72,
+};
+const around = Array.from({ length: 24 }, (_, i) => degree(30 * i));
+const gas = around.map((crankAngle, i) => ({ crankAngle, gauge: kPaGauge(i === 1 ? 2900 : 0) }));
+const engine = {
+  ...crank,
+  bore: inch(3),
+  speed: rpm(1800),
+  pistonMass: kilogram(0.45),
+  smallEndMass: kilogram(0.18),
+  bigEndMass: kilogram(0.42),
+  gas,
+};
+const loads = {
+  speed: rpm(1800),
+  loads: around.map((crankAngle, i) => ({
+    crankAngle,
+    along: i === 1 ? kilonewton(11) : kilonewton(-1),
+    across: newton(200),
+    rodAngle: (0.27 * Math.sin(crankAngle)) as Angle,
+  })),
+};
+const bigEnd = {
+  journal: inch(1.625),
+  length: inch(0.8),
+  clearance: inch(0.0017),
+  viscosity: millipascalSecond(15),
+  loads,
+};
+const place = { along: ratio(0.6), across: ratio(-0.2), lengthToDiameter: ratio(0.5) };
+
+export const motionCalls = {
+  pistonMotion: calls(pistonMotion, {
+    sound: [[moving], [{ ...moving, speed: rpm(0) }]],
+    provoked: {
+      'not a stroke': [{ ...moving, stroke: 3.25 }],
+      'not a rod': [{ ...moving, rodLength: Number.NaN }],
+      'too short a rod': [{ ...moving, rodLength: inch(1.7) }],
+      'a negative speed': [{ ...moving, speed: rpm(-1) }],
+    },
+  }),
+  gasTrace: calls(gasTrace, {
+    sound: [[{ ...cycle, places: 72 }], [everyKnob]],
+    provoked: {
+      'not a number': [{ ...cycle, compressionRatio: Number.NaN }],
+      'gauge for absolute': [{ ...cycle, intakePressure: -5000 }],
+      'a misspelt field': [{ ...cycle, peak: kPa(3000) }],
+      'a peak below compression': [{ ...cycle, peakPressure: kPa(500) }],
+      'a place too few': [{ ...cycle, places: 71 }],
+    },
+  }),
+  bigEndLoads: calls(bigEndLoads, {
+    sound: [[engine], [{ ...engine, speed: rpm(0) }]],
+    provoked: {
+      'not a bore': [{ ...engine, bore: 3 }],
+      'a negative mass': [{ ...engine, pistonMass: kilogram(-1) }],
+      'a misspelt field': [{ ...engine, mass: kilogram(1) }],
+      'too short a rod': [{ ...engine, rodLength: inch(1.7) }],
+      'half a cycle': [{ ...engine, gas: gas.slice(0, 12) }],
+      'out of order': [{ ...engine, gas: [...gas].reverse() }],
+    },
+  }),
+  shortBearingMobility: calls(shortBearingMobility, {
+    sound: [[place], [{ ...place, along: ratio(-0.9), across: ratio(0) }]],
+    provoked: {
+      'not a number': [{ ...place, along: Number.NaN }],
+      'a long bearing': [{ ...place, lengthToDiameter: ratio(1.5) }],
+      'outside of its clearance': [{ ...place, across: ratio(0.9) }],
+      'a misspelt field': [{ ...place, lOverD: ratio(0.5) }],
+    },
+  }),
+  bigEndOrbit: calls(bigEndOrbit, {
+    sound: [
+      [bigEnd],
+      [{ ...bigEnd, clearance: inch(0.02), thinnerThan: inch(0.0003), tolerance: ratio(1e-3) }],
+      [{ ...bigEnd, loads: { ...loads, speed: rpm(0) } }],
+      [{ ...bigEnd, film: 'short' }],
+    ],
+    provoked: {
+      'not a journal': [{ ...bigEnd, journal: 1.625 }],
+      'not a viscosity': [{ ...bigEnd, viscosity: 15 * 1000 }],
+      'a misspelt field': [{ ...bigEnd, thinner: inch(0.0001) }],
+      'a negative clearance': [{ ...bigEnd, clearance: inch(-0.0005) }],
+      'another film': [{ ...bigEnd, film: 'long' }],
+      'no clearance': [{ ...bigEnd, clearance: inch(0) }],
+      'half a cycle': [{ ...bigEnd, loads: { ...loads, loads: loads.loads.slice(0, 12) } }],
+    },
+    cases: 400,
+  }),
+};

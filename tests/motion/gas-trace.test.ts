@@ -1,0 +1,176 @@
+import {
+  type Angle,
+  bar,
+  degree,
+  type GasCycle,
+  gasTrace,
+  inch,
+  kPa,
+  type Pressure,
+  pistonMotion,
+  ratio,
+  rpm,
+  valueIn,
+} from 'crankwright';
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { refusal } from '../quantities/refusal.js';
+import { anyCrank } from './engines.js';
+
+const crank = { stroke: inch(3.25), rodLength: inch(6) };
+const cycle: GasCycle = { ...crank, compressionRatio: ratio(6) };
+const own = {
+  ...cycle,
+  intakePressure: kPa(80),
+  exhaustPressure: kPa(120),
+  airPressure: kPa(100),
+  compressionExponent: ratio(1.3),
+  expansionExponent: ratio(1.2),
+  ignition: degree(10),
+  peakAngle: degree(20),
+  peakPressure: kPa(2500),
+  exhaustOpens: degree(120),
+  valveOverlap: degree(40),
+};
+const trace = gasTrace(own);
+const at = (degrees: number): number => {
+  const reading = trace.readings[degrees];
+  if (!reading) throw new Error(`${degrees}`);
+  expect(valueIn(reading.crankAngle, degree)).toBeCloseTo(degrees, 9);
+  return reading.pressure;
+};
+/** Volume above the piston, in clearance volumes. */
+const volume = (degrees: number) => {
+  const { position } = pistonMotion({ ...crank, speed: rpm(1), crankAngle: degree(degrees) });
+  return 1 + 5 * (position / crank.stroke);
+};
+
+describe('gasTrace', () => {
+  it('is constant over exhaust and intake', () => {
+    for (const degrees of [180, 250, 339]) expect(at(degrees)).toBeCloseTo(120_000, 6);
+    for (const degrees of [381, 500, 540]) expect(at(degrees)).toBeCloseTo(80_000, 6);
+  });
+
+  it('goes from one to the other while both valves stand open', () => {
+    expect(at(360)).toBeCloseTo(100_000, 6);
+    for (let degrees = 341; degrees <= 379; degrees++) {
+      expect(at(degrees)).toBeLessThan(at(degrees - 1));
+    }
+  });
+
+  it('keeps p V^n over compression and over expansion', () => {
+    const compressed = 80_000 * 6 ** 1.3;
+    for (const degrees of [560, 640, 700, 710]) {
+      expect(at(degrees) * volume(degrees) ** 1.3).toBeCloseTo(compressed, 3);
+    }
+    const expanded = 2_500_000 * volume(20) ** 1.2;
+    for (const degrees of [20, 60, 90, 120]) {
+      expect(at(degrees) * volume(degrees) ** 1.2).toBeCloseTo(expanded, 3);
+    }
+  });
+
+  it('rises all the way from ignition to the peak, and is nowhere above it', () => {
+    for (let degrees = 711; degrees < 720; degrees++) {
+      expect(at(degrees)).toBeGreaterThan(at(degrees - 1));
+    }
+    for (let degrees = 1; degrees <= 20; degrees++) {
+      expect(at(degrees)).toBeGreaterThan(at(degrees - 1));
+    }
+    expect(Math.max(...trace.readings.map(({ pressure }) => pressure))).toBe(2_500_000);
+  });
+
+  it('blows down to the exhaust by the bottom', () => {
+    const rest = 2_500_000 * (volume(20) / volume(150)) ** 1.2;
+    expect(at(150)).toBeCloseTo((rest + 120_000) / 2, 3);
+  });
+
+  it('gives gauge pressures above the air around', () => {
+    for (const { pressure, gauge } of trace.readings) {
+      expect(gauge).toBeCloseTo(pressure - 100_000, 6);
+    }
+  });
+
+  it('says what was taken from common practice, and what it is', () => {
+    expect(trace.assumed).toEqual([]);
+    const { assumed, basis } = gasTrace({ ...cycle, peakPressure: kPa(3000) });
+    expect(assumed).toHaveLength(9);
+    expect(assumed).not.toContain('peakPressure');
+    expect(basis.kind).toBe('common practice');
+    const usual = gasTrace(cycle);
+    expect(usual.peakPressure).toBeCloseTo(3 * usual.compressionPressure, 6);
+    expect(usual.compressionPressure).toBeCloseTo(95_000 * 6 ** 1.32, 3);
+  });
+
+  it('takes a field that is given as undefined for one that is left out', () => {
+    const gap = { ...cycle, peakPressure: undefined } as unknown as GasCycle;
+    expect(gasTrace(gap)).toEqual(gasTrace(cycle));
+  });
+
+  it('has the mean effective pressure that its loops enclose', () => {
+    // Closed forms: ∫p dV of the polytropes between two volumes, in clearance volumes.
+    const loop = (p: number, v: number, n: number, to: number) =>
+      ((p * v) / (n - 1)) * (1 - (v / to) ** (n - 1));
+    const sharp = gasTrace({
+      ...own,
+      ignition: degree(0),
+      peakAngle: degree(1),
+      exhaustOpens: degree(175),
+      valveOverlap: degree(2),
+      places: 7200,
+    });
+    const out = loop(2_500_000, 1, 1.2, 6);
+    const into = loop(80_000 * 6 ** 1.3, 1, 1.3, 6);
+    const breathing = (80_000 - 120_000) * 5;
+    const expected = (out - into + breathing) / 5;
+    expect(sharp.meanEffectivePressure / expected).toBeCloseTo(1, 2);
+  });
+
+  it('stays between a vacuum and the peak, whatever the engine', () => {
+    const angle = (min: number, max: number) =>
+      fc.double({ min, max, noNaN: true }).map((one) => degree(one));
+    const knobs = fc.record({
+      ignition: angle(0, 60),
+      peakAngle: angle(1, 60),
+      exhaustOpens: angle(90, 175),
+      valveOverlap: angle(2, 180),
+    });
+    const ratios = fc.double({ min: 2, max: 20, noNaN: true });
+    fc.assert(
+      fc.property(anyCrank, knobs, ratios, (any, some, compression) => {
+        const one = gasTrace({
+          ...any,
+          ...some,
+          compressionRatio: ratio(compression),
+          places: 360,
+        });
+        for (const { pressure } of one.readings) {
+          expect(pressure).toBeGreaterThanOrEqual(95_000 * (1 - 1e-12));
+          expect(pressure).toBeLessThanOrEqual(one.peakPressure * (1 + 1e-12));
+        }
+      }),
+      { numRuns: 50 },
+    );
+  });
+});
+
+describe('gasTrace refuses', () => {
+  it('a peak that compression alone exceeds', () => {
+    const error = refusal(() => gasTrace({ ...cycle, peakPressure: kPa(1011) }));
+    expect(error.message).toContain('at least what compression alone gives');
+    const least = gasTrace(cycle).compressionPressure;
+    expect(() => gasTrace({ ...cycle, peakPressure: least })).not.toThrow();
+  });
+
+  it('a gauge pressure for an absolute one, a bare number, and half a place', () => {
+    expect(refusal(() => gasTrace({ ...cycle, intakePressure: -5000 as Pressure })).parameter).toBe(
+      'intakePressure',
+    );
+    expect(refusal(() => gasTrace({ ...cycle, peakAngle: 150 as Angle })).hint).toContain(
+      'degree(15)',
+    );
+    for (const places of [71, 7201, 100.5, Number.NaN]) {
+      expect(refusal(() => gasTrace({ ...cycle, places })).parameter).toBe('places');
+    }
+    expect(valueIn(gasTrace({ ...cycle, places: 72 }).peakPressure, bar)).toBeGreaterThan(20);
+  });
+});
