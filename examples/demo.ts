@@ -1,5 +1,6 @@
 // Prints the bench report of the pump set's inspection sheet, how long its leak may
-// last, and then what the pump set's shed makes: which engines, of which parts, at what cost.
+// last, how a big end runs, and then what the pump set's shed makes: which engines, of which
+// parts, at what cost.
 import { readFileSync } from 'node:fs';
 import { inspect, planBuilds, planReport, readSheet, readShelf, report } from 'crankwright/shelf';
 
@@ -10,4 +11,6 @@ const shelf = readShelf(read('./pump-set-shed.json'), read('./pump-set-shed-read
 
 console.log(report(inspect(sheet)));
 await import('./leak.js');
+await import('./big-end.js');
+console.log('');
 console.log(planReport(await planBuilds(shelf)));
