@@ -140,6 +140,15 @@ describe('a finite bearing', () => {
       }),
       seed,
     );
+    // Flow and pressure, too, where it is short.
+    for (const e of [0.1, 0.3, 0.5, 0.7, 0.9]) {
+      const at = { eccentricity: e as Ratio, lengthToDiameter: ratio(0.1) };
+      const [short, finite] = [shortBearing(at), finiteBearing(at)];
+      expect(off(short.flow, finite.flow)).toBeLessThan(0.001);
+      expect(off(short.flow * short.sideFlow, finite.flow * finite.sideFlow)).toBeLessThan(0.003);
+      expect(off(short.pressureRatio, finite.pressureRatio)).toBeLessThan(0.05);
+      expect(Math.abs(short.peakAngle - finite.peakAngle)).toBeLessThan(0.01);
+    }
     const far = { eccentricity: ratio(0.9), lengthToDiameter: ratio(0.5) };
     const low = 1 - shortBearing(far).sommerfeld / finiteBearing(far).sommerfeld;
     expect(low).toBeGreaterThan(0.57);

@@ -207,6 +207,16 @@ describe('inspect on other engines', () => {
     expect(report(still)).toContain('Film now: none at rod 2: it stands still.');
   });
 
+  it('judges by the film ratio that the sheet asks for', () => {
+    const regime = (filmRatio: number) =>
+      inspected({ 'oil.bearing.filmRatio': filmRatio }).oil?.film?.finding;
+    // The film is between three and four times the roughness.
+    expect(regime(3)?.regime).toBe('full');
+    expect(regime(4)?.regime).toBe('mixed');
+    expect(regime(4)?.finding.basis).toEqual({ kind: 'specified' });
+    expect(regime(0.5)?.thresholds).toEqual({ mixed: 0.5, full: 0.5 });
+  });
+
   it('takes a fuel that is not petrol by its own line', () => {
     const paraffin = {
       line: [
