@@ -84,7 +84,7 @@ export function guardQuantity<D extends Dimension>(
     parameter,
     value,
     expected: `a finite ${wordsOf(dimension)} [${coherentUnit[dimension]}]`,
-    hint: wrapHint(value, 'inch(2.1248)'),
+    hint: wrapHint(value, dimension === 'length' ? 'inch(2.1248)' : undefined),
   });
 }
 
@@ -101,15 +101,18 @@ export function guardBetween<D extends Dimension>(
 ): Quantity<D> {
   guardQuantity(parameter, value, dimension);
   if (value >= least && value <= most) return value;
-  const unit = coherentUnit[dimension];
-  const range = `${Number(least.toPrecision(4))} … ${Number(most.toPrecision(4))} ${unit}`;
+  const plain = coherentUnit[dimension] === '-';
+  const unit = plain ? '' : ` ${coherentUnit[dimension]}`;
+  const range = `${Number(least.toPrecision(4))} … ${Number(most.toPrecision(4))}${unit}`;
   throw new RebuildInputError({
     parameter,
     value,
-    shown: `${value} ${unit}`,
+    shown: `${value}${unit}`,
     expected: range,
     problem: `is outside ${range}`,
-    hint: `The unit of ${wordsOf(dimension)} is ${unit} here; wrap the reading in its own, e.g. ${wrap}.`,
+    hint: plain
+      ? `A ${wordsOf(dimension)} is a plain number here, e.g. ${wrap}.`
+      : `The unit of ${wordsOf(dimension)} is${unit} here; wrap the reading in its own, e.g. ${wrap}.`,
   });
 }
 
@@ -190,10 +193,9 @@ export const guardStation = (parameter: string, value: Length): Length =>
 const wordsOf = (dimension: Dimension) =>
   dimension.replace(/[A-Z]/g, (capital) => ` ${capital.toLowerCase()}`);
 
-function wrapHint(value: unknown, example: string): string {
-  return typeof value === 'string'
-    ? 'text is read by parse, e.g. parseLength("2-1/8 in").'
-    : `wrap the reading in its unit, e.g. ${example}.`;
+function wrapHint(value: unknown, example?: string): string {
+  if (typeof value === 'string') return 'text is read by parse, e.g. parseLength("2-1/8 in").';
+  return `wrap the reading in its unit${example === undefined ? '' : `, e.g. ${example}`}.`;
 }
 
 /** A length as a person would read it. */

@@ -10,7 +10,7 @@ import type {
 import { RebuildInputError } from '../quantities/error.js';
 
 /** Two turns of the crank: a whole four-stroke cycle. */
-export const CYCLE = 4 * Math.PI;
+export const CYCLE = 12.566370614359172;
 
 /** Strokes, from a model engine's to a small ship's. */
 export const guardStroke = (parameter: string, value: Length): Length =>
@@ -59,7 +59,7 @@ export function guardRodLength(parameter: string, value: Length, stroke: Length)
 
 /** Least number of places that a cycle may be described by, and the widest gap between two. */
 const FEWEST = 24;
-const WIDEST = (Math.PI / 6) * (1 + 1e-9);
+const WIDEST = 0.5235987761;
 
 /**
  * Refuses a list that does not go once around the cycle: places in order, from 0 to

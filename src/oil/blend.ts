@@ -4,7 +4,6 @@ import { RebuildInputError } from '../quantities/error.js';
 import { guardViscosity } from './guards.js';
 import { type BlendingFractions, type BlendingLaw, lawNamed } from './laws.js';
 
-
 /** One part of a blend. */
 export interface BlendPart<L extends BlendingLaw> {
   /** Kinematic viscosity of the part, at the temperature of the blend [m²/s]. */
@@ -67,7 +66,7 @@ export function blendViscosity<L extends BlendingLaw>(blend: {
 }
 
 /** What `fuelFraction` compares. */
-export interface DilutedOil<L extends BlendingLaw> {
+export interface ThinnedSample<L extends BlendingLaw> {
   /** The law to blend by; it decides whether the answer is by volume or by mass. */
   readonly law: L;
   /** Kinematic viscosity of the oil when it was new [m²/s]. */
@@ -98,7 +97,9 @@ export interface DilutedOil<L extends BlendingLaw> {
  * format(fraction, percentByVolume); // "5.0 vol%"
  * ```
  */
-export function fuelFraction<L extends BlendingLaw>(diluted: DilutedOil<L>): BlendingFractions[L] {
+export function fuelFraction<L extends BlendingLaw>(
+  diluted: ThinnedSample<L>,
+): BlendingFractions[L] {
   guardObject('diluted', diluted);
   const law = lawNamed('law', diluted.law);
   const oil = guardViscosity('oil', diluted.oil);

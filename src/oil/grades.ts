@@ -1,3 +1,4 @@
+import { guardBetween } from '../judging/guards.js';
 import type { Span } from '../judging/limits.js';
 import type { KinematicViscosity } from '../quantities/dimensions.js';
 import { guardViscosity } from './guards.js';
@@ -58,7 +59,7 @@ const WINTER: readonly (readonly [grade: SaeWinterGrade, least: number])[] = [
  * ```
  */
 export function saeGrade(viscosityAt100C: KinematicViscosity): SaeGrades {
-  const v = guardViscosity('viscosityAt100C', viscosityAt100C) * 1e6;
+  const v = guardHot('viscosityAt100C', viscosityAt100C) * 1e6;
   const grades = HOT.filter(([, least, below]) => reaches(v, least) && !reaches(v, below));
   const winter = WINTER.filter(([, least]) => reaches(v, least));
   return {
@@ -131,3 +132,7 @@ const isoGradeOf = (middle: number): IsoGrade => ({
 
 /** At least so much, to a part in a thousand million: a viscosity at a limit is not lost by noise. */
 const reaches = (value: number, least: number) => value >= least * (1 - 1e-9);
+
+/** A viscosity at 100 °C: no engine oil has a thousand mm²/s there. */
+const guardHot = (parameter: string, value: KinematicViscosity): KinematicViscosity =>
+  guardBetween(parameter, value, 'kinematicViscosity', [0.21e-6, 1e-3], 'centistokes(11.1)');

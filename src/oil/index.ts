@@ -1,4 +1,4 @@
-export { type BlendPart, blendViscosity, type DilutedOil, fuelFraction } from './blend.js';
+export { type BlendPart, blendViscosity, fuelFraction, type ThinnedSample } from './blend.js';
 export { type BlendDensities, fractionByMass, fractionByVolume } from './blend-fractions.js';
 export { apiGravity, densityAt, densityFromApiGravity, type KnownDensity } from './density.js';
 export { dilutedOil } from './diluted-oil.js';

@@ -117,6 +117,15 @@ export function alongLine(line: ViscosityLine, temperature: Temperature): Kinema
   return viscosityOf(w1 + slope * (Math.log10(temperature) - t1), temperature);
 }
 
+/** Where the line of a sound oil comes to a viscosity. */
+export function temperatureOn(line: ViscosityLine, viscosity: KinematicViscosity): Temperature {
+  const [first, second] = line;
+  const w1 = doubleLog(first.viscosity);
+  const t1 = Math.log10(first.temperature);
+  const slope = (doubleLog(second.viscosity) - w1) / (Math.log10(second.temperature) - t1);
+  return (10 ** (t1 + (doubleLog(viscosity) - w1) / slope)) as Temperature;
+}
+
 const SQUARE_MM = 1e-6;
 
 /** log10 log10 Z of ASTM D341: a straight line in log T, and what ASTM D7152 blends. */

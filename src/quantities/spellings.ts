@@ -11,6 +11,7 @@ export const spellings: Partial<Readonly<Record<UnitSymbol, readonly string[]>>>
   in: ['"', '″', '”', 'inch', 'inches'],
   thou: ['thous', 'mil', 'mils', 'thousandth', 'thousandths'],
   tenth: ['tenths'],
+  µin: ['μin', 'uin', 'microinch', 'microinches'],
   ft: ["'", '′', 'foot', 'feet'],
   'm²': ['m2', 'm^2', 'sq m'],
   'mm²': ['mm2', 'mm^2', 'sq mm'],

@@ -8,6 +8,7 @@ const table = {
   in: u.inch,
   thou: u.thou,
   tenth: u.tenth,
+  µin: u.microinch,
   ft: u.foot,
   'm²': u.squareMetre,
   'mm²': u.squareMm,

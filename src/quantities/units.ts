@@ -41,6 +41,13 @@ export const tenth = /* @__PURE__ */ unit(
   /* @__PURE__ */ product(IN, [1, 10_000]),
   1,
 );
+/** Microinch: a millionth of an inch, for the roughness of a surface. */
+export const microinch = /* @__PURE__ */ unit(
+  'µin',
+  'length',
+  /* @__PURE__ */ product(IN, [1, 1_000_000]),
+  0,
+);
 /** Foot, 12 in. */
 export const foot = /* @__PURE__ */ unit('ft', 'length', FT, 3);
 

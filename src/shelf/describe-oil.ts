@@ -21,7 +21,7 @@ export function describeOil(oil: OilReport, wording: Wording): readonly string[]
     ...(sample ? [`Fuel now: ${fuelIn(sample, wording)}`] : []),
     ...(sample ? [`Viscosity now: ${viscosityOf(sample, wording)}`] : []),
     ...(film ? [`Film now: ${filmOf(film, oil, wording)}`] : []),
-    ...(leak ? [`Time left: ${timeLeft(leak, wording)}`] : []),
+    ...(leak ? [`Time left: ${timeLeft(leak, film, wording)}`] : []),
     `What to do: ${toDo(oil)}`,
   ];
 }
@@ -34,15 +34,19 @@ function fuelIn({ fuel, byLaw, dilution, fuelViscosity }: Sample, wording: Wordi
   if (fuel <= 0) return `none to be seen by the law of ASTM D7152, ${taken}.`;
   const { min, max } = byLaw.span;
   const span = `${formatNumber(min, percentByVolume)} to ${format(max, percentByVolume)} between the laws`;
-  return `by the law of ASTM D7152, ${describe(dilution.finding, wording)}; ${span}, ${taken}. Stage: ${dilution.stage}.`;
+  return `by the law of ASTM D7152, ${describe(dilution.finding, wording)}; ${span}, ${taken}. Stage by that law: ${dilution.stage}.`;
 }
 
 const print2 = (viscosity: KinematicViscosity) => format(viscosity, centistokes);
 
-function viscosityOf({ temperature, viscosity, clean, hot }: Sample, wording: Wording): string {
+function viscosityOf(
+  { temperature, viscosity, clean, dilution, hot }: Sample,
+  wording: Wording,
+): string {
   const at = say(temperature, 'temperature', wording.units);
   const cold = `${print(viscosity)} at ${at}, ${print(clean)} when clean`;
-  if (!hot) return `${cold}: it has aged or is another grade.`;
+  if (!dilution) return `${cold}: it has aged or is another grade.`;
+  if (!hot) return `${cold}.`;
   const hundred = say(celsius(100), 'temperature', wording.units);
   return `${cold}; at ${hundred} ${print(hot.now.viscosity)}, ${gradeOf(hot.now.grades)}, and ${print(hot.clean.viscosity)}, ${gradeOf(hot.clean.grades)}, when clean.`;
 }
@@ -82,17 +86,26 @@ function filmOf(
 /** `the oil film at rod 2 is 1.2 µm, 2.1 times the roughness, where a full film takes 3.0 times (…)`. */
 export function describeThinFilm({ bearing, now, finding }: FilmReport, wording: Wording): string {
   const { finding: judged, thresholds } = finding;
+  if (now.film.outcome === 'no film') return `no oil film carries ${bearing}: ${now.film.because}`;
   const [have, need] = [judged.value, thresholds.full].map((value) =>
     formatNumber(value, ratio, 1),
   );
   return `the oil film at ${bearing} is ${format(now.film.film, micrometre)}, ${have} times the roughness, where a full film takes ${need} times ${noteOf(judged.basis, wording)}`;
 }
 
-function timeLeft({ flow, basis, left, untilAct, untilCritical }: Leak, wording: Wording): string {
+function timeLeft(
+  { flow, basis, left, untilAct, untilCritical }: Leak,
+  film: FilmReport | undefined,
+  wording: Wording,
+): string {
   const { units } = wording;
   const leaking = `at a leak of ${say(flow, 'flow', units)} ${noteOf(basis, wording)}`;
   const end = left.setBy === 'film' ? 'the film is too thin' : 'it must not run';
-  return `${lasting(left.until, units)} until ${end}, ${leaking}. Clean oil lasts ${lasting(untilAct, units)} until action is due, ${lasting(untilCritical, units)} until it must not run, if none of the fuel evaporates.`;
+  if (flow === 0) return 'nothing leaks.';
+  if (film?.stand.outcome === 'too thin when clean') {
+    return `none, whatever leaks: the film is too thin with clean oil; ${leaking}.`;
+  }
+  return `${lasting(left.until, units)} until ${end}, ${leaking}. Clean oil lasts ${lasting(untilAct, units)} until action is due, ${lasting(untilCritical, units)} until ${end}, if none of the fuel evaporates.`;
 }
 
 function lasting(until: TimeToDilution, units: UnitSystem): string {
@@ -112,6 +125,9 @@ function toDo({ sample, film, leak }: OilReport): string {
     ...(stop ? ['stop the engine', 'drain the oil'] : []),
     ...(!stop && sample && sample.dilution?.stage !== 'normal' ? ['change the oil'] : []),
     ...(leaks ? ['mend the needle valve before oil goes in'] : []),
+    ...(film?.stand.outcome === 'too thin when clean'
+      ? ['look at grade, clearance and load: clean oil alone does not mend this']
+      : []),
   ];
   const deed = steps.length > 0 ? steps.join(', ') : 'nothing follows from the oil';
   const caution =

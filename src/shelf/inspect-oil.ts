@@ -10,6 +10,7 @@ import type {
   Flow,
   KinematicViscosity,
   Temperature,
+  Time,
   Volume,
   VolumeFraction,
 } from '../quantities/dimensions.js';
@@ -39,7 +40,7 @@ export interface OilReport {
     readonly fuel: VolumeFraction;
     /** Fuel by every blending law: the laws disagree, and that is how well it is known. Absent where dilution is. */
     readonly byLaw?: FuelFractionSpan;
-    /** The oil hot, clean and as it is now. Absent where dilution is. */
+    /** The oil hot, clean and as it is now. Absent where dilution is, and where the fuel is known cold only. */
     readonly hot?: {
       /** Clean oil. */
       readonly clean: HotOil;
@@ -76,7 +77,7 @@ export interface OilReport {
     };
     /** How long clean oil lasts until action is due. */
     readonly untilAct: TimeToDilution;
-    /** How long clean oil lasts until the engine must not run. */
+    /** How long clean oil lasts until the engine must not run, by its film or by the limit. */
     readonly untilCritical: TimeToDilution;
   };
   /** The film of the bearing that the oil must carry, if the sheet names one. */
@@ -131,10 +132,12 @@ function sampleOf(
     oilDensity: cleanOil(oil).density,
     ...(oil.fuel && { fuelDensity: oil.fuel.density }),
   };
+  // Of a fuel that is told at one temperature only, nothing is known at 100 °C.
+  const known = oil.fuelViscosity === undefined || oil.fuel !== undefined;
   return {
     ...found,
     byLaw: fuelFractionSpan({ ...viscosities, ...densities }),
-    hot: { clean: hotOil(cleanOil(oil)), now: hotOil(oilNow(oil, inIt)) },
+    ...(known && { hot: { clean: hotOil(cleanOil(oil)), now: hotOil(oilNow(oil, inIt)) } }),
     dilution: dilutionFinding(inIt, options),
   };
 }
@@ -174,13 +177,19 @@ function leakOf(
   const stood = film ? fractionStood(film.stand) : critical;
   const setBy = film && stood <= critical ? 'film' : 'limit';
   const fraction = Math.min(stood, critical) as VolumeFraction;
+  const past = fuel >= fraction;
+  const inIt = past ? 0 : (oil.sump * fuel) / (1 - fuel);
   return {
     flow,
     basis: measured
       ? { kind: 'specified' }
       : { kind: 'common practice', rule: 'a drop of 0.05 mL, 20 to the millilitre' },
-    left: { until: until(fraction, (oil.sump * fuel) / (1 - fuel)), fraction, setBy },
+    left: {
+      until: past ? { reached: true, time: 0 as Time } : until(fraction, inIt),
+      fraction,
+      setBy,
+    },
     untilAct: until(act),
-    untilCritical: until(critical),
+    untilCritical: until(fraction),
   };
 }

@@ -23,6 +23,7 @@ import {
   stepsOf,
   undersize,
 } from './quantity-fields.js';
+import { isObject } from './read-sections.js';
 import { problemAt } from './sheet-error.js';
 import type { BorePlace, JournalPlace } from './shelf.js';
 
@@ -106,15 +107,16 @@ export function accepting<T>(calculate: (value: T) => unknown) {
       context.addIssue({
         code: 'custom',
         message: problemAt('', error).message,
-        path: pathOf(error.parameter),
+        path: pathOf(error.parameter, value),
       });
     }
   };
 }
 
-/** `readings[3].diameter` as a path; a parameter that is not a field of the file stays out of it. */
-function pathOf(parameter: string): (string | number)[] {
-  if (!parameter.startsWith('readings')) return [];
+/** `readings[3].diameter` as a path; a parameter that is not a field of the value stays out of it. */
+function pathOf(parameter: string, value: unknown): (string | number)[] {
+  const [field = ''] = parameter.split(/[.[]/);
+  if (!isObject(value) || !Object.hasOwn(value, field)) return [];
   return parameter
     .split(/[.[\]]+/)
     .filter((step) => step !== '')

@@ -8,12 +8,14 @@ import {
   heatBalance,
   hour,
   lbf,
+  micrometre,
   mL,
   mLPerHour,
   percent,
   percentByVolume,
   perHour,
   quartUS,
+  radianPerSecond,
   ratio,
   rpm,
   safeHours,
@@ -112,6 +114,22 @@ describe('the fuel that a film stands', () => {
     expect(still.clean.film).toMatchObject({ because: 'it stands still' });
   });
 
+  it('is found at a hot inlet, too, where oil with much fuel is no oil any more', () => {
+    const stand = dilutionTheFilmStands({ ...hard, load: lbf(200), inlet: celsius(215) });
+    expect(standing(stand).fraction).toBeGreaterThan(0);
+    expect(standing(stand).fraction).toBeLessThan(0.3);
+  });
+
+  it('says why clean oil is too thin, where it only runs too hot', () => {
+    const tight = { ...rough, clearance: micrometre(10), speed: radianPerSecond(2000) };
+    const stand = dilutionTheFilmStands({
+      ...tight,
+      roughness: { journal: micrometre(0.05), shell: micrometre(0.05) },
+    });
+    expect(stand.outcome).toBe('too thin when clean');
+    expect(stand.clean.film).toMatchObject({ because: 'it runs too hot' });
+  });
+
   it('is anything where there is hardly a load', () => {
     expect(dilutionTheFilmStands({ ...rough, load: lbf(0) }).outcome).toBe('stands anything');
   });
@@ -138,6 +156,13 @@ describe('the hours that a leak may last', () => {
     const own = safeHours({ sump, bearing: rough, limit: percentByVolume(2) });
     expect(own).toMatchObject({ setBy: 'limit', fraction: 0.02 });
     expect(own.limit.basis).toEqual({ kind: 'specified' });
+  });
+
+  it('refuse a field that the sump does not have', () => {
+    const wrong = { ...sump, fraction: percentByVolume(1) };
+    expect(() => safeHours({ sump: wrong, bearing: rough })).toThrow(
+      /sump.fraction.*no such field/,
+    );
   });
 
   it('are none for a film that is too thin when clean, or a sump past the fraction', () => {

@@ -146,7 +146,7 @@ describe('a finite bearing', () => {
       const [short, finite] = [shortBearing(at), finiteBearing(at)];
       expect(off(short.flow, finite.flow)).toBeLessThan(0.001);
       expect(off(short.flow * short.sideFlow, finite.flow * finite.sideFlow)).toBeLessThan(0.003);
-      expect(off(short.pressureRatio, finite.pressureRatio)).toBeLessThan(0.05);
+      expect(off(short.pressureRatio, finite.pressureRatio)).toBeLessThan(0.08);
       expect(Math.abs(short.peakAngle - finite.peakAngle)).toBeLessThan(0.01);
     }
     const far = { eccentricity: ratio(0.9), lengthToDiameter: ratio(0.5) };

@@ -1,11 +1,15 @@
 import {
   celsius,
+  centistokes,
   type FedBearing,
   filmThickness,
   heatBalance,
   joulePerKilogramKelvin,
   lbf,
+  micrometre,
+  mm,
   percent,
+  radianPerSecond,
   rpm,
   temperatureRise,
   thou,
@@ -70,6 +74,41 @@ describe('the temperature that a bearing comes to', () => {
     expect(
       heatBalance({ ...fed, inlet: celsius(-42), speed: rpm(1), carried: percent(0) }).range,
     ).toBe('below');
+  });
+
+  it('says that it runs too hot, whatever the load', () => {
+    const tight = { ...fed, clearance: micrometre(10), speed: radianPerSecond(2000) };
+    for (const load of [lbf(0), lbf(400)]) {
+      expect(heatBalance({ ...tight, load }).film).toMatchObject({ because: 'it runs too hot' });
+    }
+  });
+
+  it('refuses an inlet at which the oil is no oil any more, by its name', () => {
+    expect(() => heatBalance({ ...fed, inlet: celsius(-65) })).toThrow(/^inlet: .* for this oil/);
+    const thin = {
+      line: [
+        { temperature: celsius(40), viscosity: centistokes(0.6) },
+        { temperature: celsius(100), viscosity: centistokes(0.3) },
+      ],
+      density: fed.oil.density,
+    } as const;
+    expect(() => heatBalance({ ...fed, oil: thin, inlet: celsius(220) })).toThrow(/^inlet: /);
+    // Cold and hardly loaded, at a viscosity that no film is given.
+    const cold = { ...fed, load: lbf(0.2), inlet: celsius(-40) };
+    expect(heatBalance(cold).film.outcome).toBe('hardly loaded');
+  });
+
+  it('takes a bearing of a tenth of its journal, however that was rounded', () => {
+    for (const size of [50, 45, 35, 33]) {
+      const short = {
+        ...fed,
+        journal: mm(size),
+        length: mm(size / 10),
+        clearance: mm(size / 1000),
+      };
+      expect(heatBalance({ ...short, load: lbf(0) }).film.outcome).toBe('hardly loaded');
+      expect(heatBalance({ ...short, load: lbf(2) }).film.outcome).toBe('floats');
+    }
   });
 
   it('gives a film’s verdicts as they are', () => {

@@ -54,6 +54,7 @@ export const definitions: Readonly<Record<UnitSymbol, Definition>> = {
   in: plain(exact('0.0254')),
   thou: plain(exact('0.0000254')),
   tenth: plain(exact('0.00000254')),
+  µin: plain(exact('0.0000000254')),
   ft: plain(exact('0.3048')),
   'm²': plain(one),
   'mm²': plain(micro),

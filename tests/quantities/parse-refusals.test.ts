@@ -16,7 +16,7 @@ describe('parseLength refuses', () => {
     ['two signs', '+-2 in', /no number that can be read/],
     ['no unit', '2.125', /has no unit, and length needs one at character 6/],
     ['a unit of another dimension', '2 kg', /has no unit of length at character 3 \("kg"\)/],
-    ['an unknown unit', '2 hands', /Units of length: m, mm, µm, in, thou, tenth, ft\./],
+    ['an unknown unit', '2 hands', /Units of length: m, mm, µm, in, thou, tenth, µin, ft\./],
     ['half a fraction', '2 1/ in', /no unit of length at character 3 \("1\/ in"\)/],
     ['a fraction of decimals', '1.5/2 in', /no number that can be read/],
     ['trailing text', '2.1 in loose', /goes on after its unit at character 8 \("loose"\)/],

@@ -207,6 +207,24 @@ describe('inspect on other engines', () => {
     expect(report(still)).toContain('Film now: none at rod 2: it stands still.');
   });
 
+  it('says nothing of hot oil whose fuel is known cold only, nor of a sump full of fuel', () => {
+    const cold = inspected({ 'oil.fuelViscosity': '0.6 cSt', 'oil.bearing': undefined });
+    expect(cold.oil?.sample?.hot).toBeUndefined();
+    expect(report(cold)).toContain('Viscosity now: 130.0 cSt at 68.0 °F, 341.8 cSt when clean.');
+    const flooded = inspected({ 'oil.sample.viscosity': '0.55 cSt', 'oil.bearing': undefined });
+    expect(flooded.oil?.leak?.left.until).toEqual({ reached: true, time: 0 });
+  });
+
+  it('counts clean oil until its film or the limit, whichever comes first', () => {
+    const weak = inspected({ 'oil.bearing.filmRatio': 4 }).oil;
+    const { left, untilCritical, flow } = weak?.leak ?? {};
+    const fraction = left?.fraction ?? 1;
+    expect(fraction).toBeLessThan(0.05);
+    const sump = quartUS(1);
+    const fuel = (sump * fraction) / (1 - fraction);
+    expect(untilCritical?.reached && untilCritical.time).toBeCloseTo(fuel / (flow ?? 1), 2);
+  });
+
   it('judges by the film ratio that the sheet asks for', () => {
     const regime = (filmRatio: number) =>
       inspected({ 'oil.bearing.filmRatio': filmRatio }).oil?.film?.finding;

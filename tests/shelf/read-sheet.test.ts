@@ -164,7 +164,7 @@ describe('readSheet', () => {
     ['oil.sample.viscosity', '0.4 cSt', 'oil.sample.viscosity', /as thick as the fuel/],
     ['oil.leak', { flow: '3 mL' }, 'oil.leak.flow', /no unit of flow/],
     ['oil.leak', 'drips', 'oil.leak', /object with named fields/],
-    ['oil.bearing.clearance', '-1 thou', 'oil.bearing', /this bearing cannot turn/],
+    ['oil.bearing.clearance', '-1 thou', 'oil.bearing.clearance', /this bearing cannot turn/],
     ['oil.bearing.filmRatio', '3', 'oil.bearing.filmRatio', /a number, without quotes/],
     ['oil.bearing.filmRatio', 0, 'oil.bearing.filmRatio', /from 0.1 to 1000/],
     ['oil.bearing.load', '400 lb', 'oil.bearing.load', /force/],

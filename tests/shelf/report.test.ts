@@ -125,7 +125,7 @@ describe('report of the oil', () => {
     }).replace(/\s+/g, ' ');
     expect(text).toContain('its density a rule of thumb [');
     expect(text).toContain('oil of 880 kg/m³ at 15 °C');
-    expect(text).toContain('for good until it must not run');
+    expect(text).toContain('Time left: nothing leaks.');
     expect(text).toContain('it stands any fuel, so lightly is it loaded');
   });
 

@@ -11,6 +11,7 @@ import {
   type FedBearing,
   guardFedBearing,
   type WarmFilm,
+  warmestOf,
   warmFilmOf,
 } from './heat-balance.js';
 import { LOADED } from './journal-bearing.js';
@@ -33,7 +34,7 @@ export type FilmStand =
   | {
       /** Up to a fraction the film is thick enough. */
       readonly outcome: 'stands';
-      /** Fuel by volume at which it is just thick enough [-]. */
+      /** Fuel by volume at which it is just thick enough, or where the film breaks down at once [-]. */
       readonly fraction: VolumeFraction;
       /** The film that is needed [m]. */
       readonly needed: Length;
@@ -69,7 +70,8 @@ const MOST = 0.9;
  * The fuel fraction that the film of this bearing stands: where fuel has thinned the oil until the
  * least film is a multiple of the roughness. At every fraction the bearing comes to a temperature of its own
  * (`heatBalance`; `carried` of 0 holds the film at the inlet's). The film falls as fuel comes in, so there is
- * one answer, and it is bracketed.
+ * one answer, and it is bracketed. Only oil that runs too hot when clean gains by being thinned: it counts as
+ * too thin when clean, and `clean` says why.
  *
  * It tells nothing of cylinders, valve gear or vapour: fuel in a crankcase can ignite long before a bearing
  * fails.
@@ -109,20 +111,23 @@ export function dilutionTheFilmStands(bearing: DilutedBearing): FilmStand {
   );
   const needed = (ratio * combinedRoughness(bearing.roughness)) as Length;
   const at = (fraction: number) => withFuel(bearing, checked, fraction as VolumeFraction);
-  const spare = (fraction: number) => at(fraction).film.film / needed - 1;
-  const clean = at(0);
+  const spare = (fraction: number) => {
+    const diluted = at(fraction);
+    return diluted ? diluted.film.film / needed - 1 : -1;
+  };
+  const clean = warmFilmOf(checked);
   if (clean.film.film < needed) return { outcome: 'too thin when clean', needed, clean };
   if (spare(MOST) >= 0) return { outcome: 'stands anything', needed, clean };
   const fraction = rootOfFalling(spare, 0, MOST) as VolumeFraction;
-  return { outcome: 'stands', fraction, needed, clean, diluted: at(fraction) };
+  return { outcome: 'stands', fraction, needed, clean, diluted: at(fraction) ?? clean };
 }
 
-/** A checked bearing at the temperature it comes to in oil with so much fuel. */
+/** A checked bearing at the temperature it comes to in oil with so much fuel; none if that is thinner than any oil. */
 function withFuel(
   { fuel, law }: DilutedBearing,
   bearing: CheckedBearing,
   fraction: VolumeFraction,
-): WarmFilm {
+): WarmFilm | undefined {
   guardFraction('fraction', fraction, MOST);
   const oil = dilutedOil({
     oil: bearing.oil,
@@ -130,5 +135,5 @@ function withFuel(
     ...(fuel !== undefined && { fuel }),
     ...(law !== undefined && { law }),
   });
-  return warmFilmOf({ ...bearing, oil });
+  return bearing.inlet < warmestOf(oil) ? warmFilmOf({ ...bearing, oil }) : undefined;
 }

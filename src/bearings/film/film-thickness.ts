@@ -16,7 +16,7 @@ import {
   type OiledBearing,
   slenderness,
 } from './journal-bearing.js';
-import { type Drag, petroff } from './petroff.js';
+import { centredDrag, type Drag } from './petroff.js';
 import { sommerfeldOf } from './sommerfeld.js';
 
 /** A journal that floats on its oil. */
@@ -55,8 +55,11 @@ export type Film =
   | {
       /** No film carries the journal. */
       readonly outcome: 'no film';
-      /** It stands still and draws in no oil, or the load has it within a five-hundredth of the radial clearance. */
-      readonly because: 'it stands still' | 'the load is too great';
+      /**
+       * It stands still and draws in no oil, the load has it within a five-hundredth of the radial clearance,
+       * or friction heats the oil past all that is known of it.
+       */
+      readonly because: 'it stands still' | 'the load is too great' | 'it runs too hot';
       /** None that can be counted on [m]. */
       readonly film: Length;
     };
@@ -90,14 +93,11 @@ export function filmThickness(bearing: OiledBearing): Film {
 /** The film of a bearing that was checked. */
 export function filmOf(bearing: OiledBearing): Film {
   const { journal, length, clearance, viscosity, speed, load } = bearing;
-  const none = 0 as Length;
-  if (speed === 0) return { outcome: 'no film', because: 'it stands still', film: none };
+  if (speed === 0) return noFilm('it stands still');
   const found = load === 0 ? 'lighter' : findFilm(sommerfeldOf(bearing), slenderness(bearing));
-  if (found === 'heavier') {
-    return { outcome: 'no film', because: 'the load is too great', film: none };
-  }
+  if (found === 'heavier') return noFilm('the load is too great');
   if (found === 'lighter') {
-    const drag = petroff({ journal, length, clearance, viscosity, speed });
+    const drag = centredDrag({ journal, length, clearance, viscosity, speed });
     return { outcome: 'hardly loaded', film: (0.495 * clearance) as Length, ...drag };
   }
   const friction = (found.friction * clearance) / journal;
@@ -117,6 +117,13 @@ export function filmOf(bearing: OiledBearing): Film {
     numbers: found,
   };
 }
+
+/** The verdict that no film carries the journal. */
+export const noFilm = (because: (Film & { outcome: 'no film' })['because']): Film => ({
+  outcome: 'no film',
+  because,
+  film: 0 as Length,
+});
 
 /** Flow through the widest gap, and what of it leaves at the ends. */
 export function flowsOf(

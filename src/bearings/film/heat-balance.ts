@@ -1,18 +1,20 @@
 import { guardFields } from '../../judging/guards.js';
 import { guardTemperature } from '../../oil/guards.js';
 import { filmOilAt, guardOil, type Oil } from '../../oil/oil.js';
+import { temperatureOn } from '../../oil/viscosity.js';
 import type {
   Density,
   DynamicViscosity,
   Flow,
-  Length,
+  KinematicViscosity,
   Ratio,
   SpecificHeat,
   Temperature,
   TemperatureDifference,
 } from '../../quantities/dimensions.js';
+import { RebuildInputError } from '../../quantities/error.js';
 import { ECCENTRICITIES } from './film-numbers.js';
-import { type Film, filmOf, flowsOf } from './film-thickness.js';
+import { type Film, filmOf, flowsOf, noFilm } from './film-thickness.js';
 import { finiteBearing } from './finite-bearing.js';
 import { guardLoadedBearing, LOADED, type LoadedBearing, slenderness } from './journal-bearing.js';
 import { rootOfFalling } from './root.js';
@@ -94,11 +96,33 @@ export function guardFedBearing(bearing: FedBearing): CheckedBearing {
   return {
     ...guardLoadedBearing(bearing),
     oil: guardOil('oil', bearing.oil),
-    inlet: guardTemperature('inlet', bearing.inlet),
+    inlet: guardInlet(bearing),
     specificHeat: guardSpecificHeat('specificHeat', bearing.specificHeat ?? commonSpecificHeat),
     carried: guardCarried('carried', bearing.carried ?? (1 as Ratio)),
   };
 }
+
+/** Refuses oil that is too thick or too thin on its way in for its line to hold. */
+function guardInlet({ inlet, oil }: FedBearing): Temperature {
+  guardTemperature('inlet', inlet);
+  const [coldest, warmest] = [temperatureOn(oil.line, THICKEST), warmestOf(oil)];
+  if (inlet > coldest && inlet < warmest) return inlet;
+  throw new RebuildInputError({
+    parameter: 'inlet',
+    value: inlet,
+    shown: `${inlet} K`,
+    expected: `from ${Math.ceil(coldest)} to ${Math.floor(warmest)} K for this oil`,
+    hint: 'Past that the oil is too thick to flow or thinner than petrol: check the inlet and the line.',
+  });
+}
+
+/** The thickest oil that ASTM D341 holds for. */
+const THICKEST = 19.9 as KinematicViscosity;
+/** And the thinnest. */
+const THINNEST = 0.22e-6 as KinematicViscosity;
+
+/** Where an oil is as thin as its line can tell. */
+export const warmestOf = ({ line }: Oil): Temperature => temperatureOn(line, THINNEST);
 
 /** The film of a bearing that was checked. */
 export function warmFilmOf(bearing: CheckedBearing): WarmFilm {
@@ -118,14 +142,13 @@ export function warmFilmOf(bearing: CheckedBearing): WarmFilm {
     return film.outcome === 'no film' ? -1 : bearing.inlet + rise / 2 - kelvin;
   };
   // Oil thins and rubs less as it warms, so it comes no farther than if it did not.
-  const hottest = Math.min(HOTTEST, bearing.inlet + inlet.rise / 2);
+  const hottest = Math.min(HOTTEST, warmestOf(bearing.oil), bearing.inlet + inlet.rise / 2);
+  if (tooCool(hottest) > 0.01) return { ...at(hottest), film: noFilm('it runs too hot') };
   const warm = at(rootOfFalling(tooCool, bearing.inlet, hottest));
   const settled = Math.abs(tooCool(warm.temperature)) < 0.01;
-  return settled ? warm : { ...warm, film: TOO_HOT };
+  // Where it does not settle, the film gives way before the oil is warm enough.
+  return settled ? warm : { ...warm, film: noFilm('the load is too great') };
 }
-
-/** The oil thins faster than it cools down. */
-const TOO_HOT: Film = { outcome: 'no film', because: 'the load is too great', film: 0 as Length };
 
 /** What the oil gains on its way through. */
 function riseIn(bearing: CheckedBearing, film: Film, density: Density): TemperatureDifference {

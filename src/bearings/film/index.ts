@@ -15,7 +15,7 @@ export { type Film, type FloatingFilm, filmThickness } from './film-thickness.js
 export { finiteBearing, finiteBearingAt, type LoadedPlace } from './finite-bearing.js';
 export { type FedBearing, heatBalance, type WarmFilm } from './heat-balance.js';
 export type { JournalBearing, LoadedBearing, OiledBearing } from './journal-bearing.js';
-export { type Drag, petroff } from './petroff.js';
+export { type Drag, petroff, type TurningBearing } from './petroff.js';
 export { type SafeHours, safeHours } from './safe-hours.js';
 export { type ShortFilm, shortBearing } from './short-bearing.js';
 export { solveReynolds } from './solve-reynolds.js';

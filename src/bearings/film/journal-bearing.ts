@@ -48,7 +48,7 @@ export function guardBearing(bearing: JournalBearing): JournalBearing {
   const journal = guardDiameter('journal', bearing.journal);
   return {
     journal,
-    length: guardLength('length', bearing.length, journal / 10, 100 * journal),
+    length: guardLength('length', bearing.length, (journal / 10) * (1 - 1e-9), 10 * journal),
     clearance: guardRunningClearance('clearance', bearing.clearance, journal),
   };
 }
@@ -96,8 +96,16 @@ export const guardLoad = (parameter: string, value: Force): Force =>
 
 /** From thinner than petrol to thicker than any oil that flows. */
 export const guardFilmViscosity = (parameter: string, value: DynamicViscosity): DynamicViscosity =>
-  guardBetween(parameter, value, 'dynamicViscosity', [1e-5, 1000], 'centipoise(12)');
+  guardBetween(
+    parameter,
+    value,
+    'dynamicViscosity',
+    // Below this it is a kinematic viscosity that was taken for one: water has 1e-3.
+    [1e-4, 100],
+    'centipoise(12) or dynamicViscosityAt(oil, celsius(80)), not centistokes',
+  );
 
 /** Length over diameter. */
 export const slenderness = ({ journal, length }: JournalBearing): Ratio =>
-  (length / journal) as Ratio;
+  // A tenth is a tenth, however it was rounded.
+  Math.max(0.1, length / journal) as Ratio;

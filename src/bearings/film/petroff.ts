@@ -21,6 +21,14 @@ export interface Drag {
   readonly power: Power;
 }
 
+/** A bearing that turns in oil, its load left out. */
+export interface TurningBearing extends JournalBearing {
+  /** Viscosity of the oil in the gap [Pa·s]. */
+  readonly viscosity: DynamicViscosity;
+  /** Speed of the journal in the bearing [rad/s]. */
+  readonly speed: RotationalSpeed;
+}
+
 /**
  * Drag of a journal that runs in the middle of its bearing: light load, high speed. Under load it is more.
  *
@@ -39,18 +47,18 @@ export interface Drag {
  * format(drag.torque, lbfInch, 2); // "2.00 lbf·in"
  * ```
  */
-export function petroff(
-  bearing: JournalBearing & {
-    /** Viscosity of the oil in the gap [Pa·s]. */
-    readonly viscosity: DynamicViscosity;
-    /** Speed of the journal in the bearing [rad/s]. */
-    readonly speed: RotationalSpeed;
-  },
-): Drag {
+export function petroff(bearing: TurningBearing): Drag {
   guardFields('bearing', bearing, [...BEARING, 'viscosity', 'speed']);
-  const { journal, length, clearance } = guardBearing(bearing);
-  const viscosity = guardFilmViscosity('viscosity', bearing.viscosity);
-  const speed = guardSpeed('speed', bearing.speed);
+  return centredDrag({
+    ...guardBearing(bearing),
+    viscosity: guardFilmViscosity('viscosity', bearing.viscosity),
+    speed: guardSpeed('speed', bearing.speed),
+  });
+}
+
+/** The same of a bearing that was checked. */
+export function centredDrag(bearing: TurningBearing): Drag {
+  const { journal, length, clearance, viscosity, speed } = bearing;
   const torque = (Math.PI * viscosity * speed * journal ** 3 * length) / (2 * clearance);
   return { torque: torque as Torque, power: (torque * speed) as Power };
 }

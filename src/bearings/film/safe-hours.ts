@@ -72,6 +72,7 @@ export function safeHours(engine: {
   readonly limit?: VolumeFraction;
 }): SafeHours {
   guardFields('engine', engine, ['sump', 'bearing', 'limit']);
+  guardFields('sump', engine.sump, ['leak', 'oil', 'fuel', 'evaporation']);
   const stand = dilutionTheFilmStands(engine.bearing);
   const limit = limitOf(engine.limit);
   const film = fractionStood(stand);

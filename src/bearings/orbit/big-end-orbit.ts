@@ -23,9 +23,11 @@ const EVEN = 360;
  *     turning = (speed + rodSpeed) / 2
  *
  * The bearing is round, rigid, full of oil and without grooves; its oil is as thick everywhere. `range` says
- * how far the result may be trusted. A loose bearing may show a thicker least film than a tight one, and
- * is no better for it: judge clearance by flow, temperature and `greatestApproach`, the speed with which the
- * pin strikes at the shell.
+ * how far the result may be trusted: the mobility is mapped for lengths from a tenth of the diameter to
+ * twice, and held at its edges beyond. A load that turns at half the speed of the pin is carried by no film,
+ * and never settles. A loose bearing may show a thicker least film than a tight one, and is no better for
+ * it: judge clearance by flow, temperature and `greatestApproach`, the speed with which the pin strikes at
+ * the shell.
  *
  * @param bigEnd - pin, length, clearance, viscosity and loads; a film of interest; how exact
  * @returns the path, its thinnest film and fastest approach; or that there is no film, because the shaft
