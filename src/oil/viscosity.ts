@@ -109,21 +109,22 @@ export function guardOnLine(temperature: Temperature): void {
 
 /** The line of a sound oil, however far. */
 export function alongLine(line: ViscosityLine, temperature: Temperature): KinematicViscosity {
-  const [first, second] = line;
-  const w1 = doubleLog(first.viscosity);
-  const w2 = doubleLog(second.viscosity);
-  const t1 = Math.log10(first.temperature);
-  const slope = (w2 - w1) / (Math.log10(second.temperature) - t1);
-  return viscosityOf(w1 + slope * (Math.log10(temperature) - t1), temperature);
+  const { w, t, slope } = straight(line);
+  return viscosityOf(w + slope * (Math.log10(temperature) - t), temperature);
 }
 
 /** Where the line of a sound oil comes to a viscosity. */
 export function temperatureOn(line: ViscosityLine, viscosity: KinematicViscosity): Temperature {
-  const [first, second] = line;
-  const w1 = doubleLog(first.viscosity);
-  const t1 = Math.log10(first.temperature);
-  const slope = (doubleLog(second.viscosity) - w1) / (Math.log10(second.temperature) - t1);
-  return (10 ** (t1 + (doubleLog(viscosity) - w1) / slope)) as Temperature;
+  const { w, t, slope } = straight(line);
+  return (10 ** (t + (doubleLog(viscosity) - w) / slope)) as Temperature;
+}
+
+/** A point of the straight line, log log Z over log T, and its slope. */
+function straight([first, second]: ViscosityLine) {
+  const w = doubleLog(first.viscosity);
+  const t = Math.log10(first.temperature);
+  const slope = (doubleLog(second.viscosity) - w) / (Math.log10(second.temperature) - t);
+  return { w, t, slope };
 }
 
 const SQUARE_MM = 1e-6;

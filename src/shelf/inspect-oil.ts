@@ -1,4 +1,4 @@
-import { fractionStood } from '../bearings/film/safe-hours.js';
+import { comesFirst } from '../bearings/film/safe-hours.js';
 import type { Basis } from '../judging/basis.js';
 import { fuelFraction } from '../oil/blend.js';
 import { type DilutionFinding, dilutionFinding } from '../oil/dilution.js';
@@ -174,9 +174,9 @@ function leakOf(
   const { act, critical } = dilutionFinding(0 as VolumeFraction, options).thresholds;
   const until = (fraction: VolumeFraction, inIt = 0) =>
     timeToDilution({ leak: flow, oil: oil.sump, fuel: inIt as Volume, fraction });
-  const stood = film ? fractionStood(film.stand) : critical;
-  const setBy = film && stood <= critical ? 'film' : 'limit';
-  const fraction = Math.min(stood, critical) as VolumeFraction;
+  const { fraction, setBy } = film
+    ? comesFirst(film.stand, critical)
+    : { fraction: critical, setBy: 'limit' as const };
   const past = fuel >= fraction;
   const inIt = past ? 0 : (oil.sump * fuel) / (1 - fuel);
   return {

@@ -75,9 +75,7 @@ export function safeHours(engine: {
   guardFields('sump', engine.sump, ['leak', 'oil', 'fuel', 'evaporation']);
   const stand = dilutionTheFilmStands(engine.bearing);
   const limit = limitOf(engine.limit);
-  const film = fractionStood(stand);
-  const setBy = film <= limit.fraction ? 'film' : 'limit';
-  const fraction = setBy === 'film' ? film : limit.fraction;
+  const { fraction, setBy } = comesFirst(stand, limit.fraction);
   const until = timeToDilution({ ...engine.sump, fraction });
   return { until, fraction, setBy, stand, limit };
 }
@@ -90,8 +88,17 @@ function limitOf(own: VolumeFraction | undefined): SafeHours['limit'] {
   return { fraction: thresholds.critical, basis: finding.basis };
 }
 
+/** Whether a film gives way first, or the limit is reached, and at what fraction. */
+export function comesFirst(
+  stand: FilmStand,
+  limit: VolumeFraction,
+): Pick<SafeHours, 'fraction' | 'setBy'> {
+  const film = fractionStood(stand);
+  return film <= limit ? { fraction: film, setBy: 'film' } : { fraction: limit, setBy: 'limit' };
+}
+
 /** The fuel that a film stands: none, a fraction, or all of it. */
-export function fractionStood(stand: FilmStand): VolumeFraction {
+function fractionStood(stand: FilmStand): VolumeFraction {
   switch (stand.outcome) {
     case 'stands':
       return stand.fraction;
