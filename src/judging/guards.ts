@@ -73,6 +73,25 @@ export function guardWord<W extends string>(
   });
 }
 
+/** Refuses what is not a whole number within bounds, a multiple of some other. */
+export function guardWhole(
+  parameter: string,
+  value: number,
+  [least, most]: readonly [least: number, most: number],
+  hint: string,
+  multipleOf = 1,
+): number {
+  const sound = typeof value === 'number' && value >= least && value <= most;
+  if (sound && Number.isInteger(value / multipleOf)) return value;
+  const kind = multipleOf === 1 ? 'a whole number' : `a multiple of ${multipleOf}`;
+  throw new RebuildInputError({
+    parameter,
+    value,
+    expected: `${kind} from ${least} to ${most}`,
+    hint,
+  });
+}
+
 /** Refuses anything but a finite number, and one so large that a sum of two could not be held. */
 export function guardQuantity<D extends Dimension>(
   parameter: string,

@@ -31,18 +31,32 @@ export function ownLimitsOr<D extends Dimension>(
   guard: (parameter: string, bound: Quantity<D>) => Quantity<D>,
 ): BasedLimits<D> {
   guardObject(parameter, own);
-  const basis = own.basis && guardBasis(`${parameter}.basis`, own.basis);
-  if (own.limits === undefined) {
-    if (basis === undefined) return fallback;
+  const basis = ownBasisOr(parameter, 'limits', own.limits, own.basis, fallback.basis);
+  if (own.limits === undefined) return fallback;
+  return { limits: guardLimits(`${parameter}.limits`, own.limits, guard), basis };
+}
+
+/**
+ * Who set the limits or thresholds: whom the caller names, else the caller, or the fallback
+ * where there are none. A basis of nothing is refused.
+ */
+export function ownBasisOr(
+  parameter: string,
+  field: 'limits' | 'thresholds',
+  own: object | undefined,
+  basis: Basis | undefined,
+  fallback: Basis,
+): Basis {
+  const named = basis === undefined ? undefined : guardBasis(`${parameter}.basis`, basis);
+  if (own === undefined && named !== undefined) {
     throw new RebuildInputError({
-      parameter: `${parameter}.limits`,
+      parameter: `${parameter}.${field}`,
       value: undefined,
-      expected: 'the limits that the basis is of',
-      hint: 'Give limits with a basis, or neither.',
+      expected: `the ${field} that the basis is of`,
+      hint: `Give ${field} with a basis, or neither.`,
     });
   }
-  const limits = guardLimits(`${parameter}.limits`, own.limits, guard);
-  return { limits, basis: basis ?? { kind: 'specified' } };
+  return named ?? (own === undefined ? fallback : { kind: 'specified' });
 }
 
 /** The fields of {@link OwnLimits}, and the target that a recommendation has besides. */

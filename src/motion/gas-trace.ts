@@ -1,5 +1,5 @@
 import type { Basis } from '../judging/basis.js';
-import { guardBetween, guardFields } from '../judging/guards.js';
+import { guardBetween, guardFields, guardWhole } from '../judging/guards.js';
 import type { Angle, GaugePressure, Pressure, Ratio } from '../quantities/dimensions.js';
 import { RebuildInputError } from '../quantities/error.js';
 import { compressed, type GasLaw, pressureAt } from './gas-law.js';
@@ -116,7 +116,12 @@ export function gasTrace(cycle: GasCycle): GasTrace {
   guardFields('cycle', cycle, ['stroke', 'rodLength', 'compressionRatio', 'places', ...KNOBS]);
   const law = guardLaw(cycle);
   const air = guardPressure('airPressure', cycle.airPressure ?? (USUAL.airPressure as Pressure));
-  const places = guardPlaces(cycle.places ?? 720);
+  const places = guardWhole(
+    'places',
+    cycle.places ?? 720,
+    [72, 7200],
+    'With 720 there is one to each degree.',
+  );
   const readings = Array.from({ length: places }, (_, i): GasPoint => {
     const crankAngle = ((CYCLE * i) / places) as Angle;
     const pressure = pressureAt(law, crankAngle) as Pressure;
@@ -184,14 +189,4 @@ function guardLaw(cycle: GasCycle): GasLaw {
 /** A field that is given as undefined counts as left out. */
 function withoutGaps(cycle: GasCycle): Partial<GasCycle> {
   return Object.fromEntries(Object.entries(cycle).filter(([, value]) => value !== undefined));
-}
-
-function guardPlaces(places: number): number {
-  if (Number.isInteger(places) && places >= 72 && places <= 7200) return places;
-  throw new RebuildInputError({
-    parameter: 'places',
-    value: places,
-    expected: 'a whole number from 72 to 7200',
-    hint: 'With 720 there is one to each degree.',
-  });
 }

@@ -1,6 +1,7 @@
-import { type Basis, guardBasis } from '../judging/basis.js';
+import type { Basis } from '../judging/basis.js';
 import { guardFields, guardObject } from '../judging/guards.js';
 import { type Finding, judge } from '../judging/judge.js';
+import { ownBasisOr } from '../judging/own-limits.js';
 import type { VolumeFraction } from '../quantities/dimensions.js';
 import { RebuildInputError } from '../quantities/error.js';
 import { guardFraction } from './guards.js';
@@ -64,16 +65,7 @@ export function dilutionFinding(
   guardFraction('fraction', fraction, 1);
   guardFields('options', options, ['thresholds', 'basis']);
   const thresholds = guardThresholds(options.thresholds ?? COMMON);
-  if (options.basis !== undefined && options.thresholds === undefined) {
-    throw new RebuildInputError({
-      parameter: 'options.thresholds',
-      value: undefined,
-      expected: 'the thresholds that the basis is of',
-      hint: 'Give thresholds with a basis, or neither.',
-    });
-  }
-  const own = options.thresholds && { kind: 'specified' as const };
-  const basis = guardBasis('options.basis', options.basis ?? own ?? RULE);
+  const basis = ownBasisOr('options', 'thresholds', options.thresholds, options.basis, RULE);
   const judgeAgainst = (max: VolumeFraction) =>
     judge({
       feature: 'fuel in oil',

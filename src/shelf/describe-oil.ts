@@ -1,3 +1,4 @@
+import type { FilmStand } from '../bearings/film/dilution-film-stands.js';
 import { describe, noteOf, say, type Wording } from '../judging/describe.js';
 import type { SaeGrades } from '../oil/grades.js';
 import type { TimeToDilution } from '../oil/sump.js';
@@ -30,14 +31,12 @@ const print = (viscosity: KinematicViscosity) => format(viscosity, centistokes, 
 
 function fuelIn({ fuel, byLaw, dilution, fuelViscosity }: Sample, wording: Wording): string {
   if (!dilution || !byLaw) return 'it cannot be told from oil that is thicker than when clean.';
-  const taken = `fuel taken as ${print2(fuelViscosity.value)} ${noteOf(fuelViscosity.basis, wording)}`;
+  const taken = `fuel taken as ${format(fuelViscosity.value, centistokes)} ${noteOf(fuelViscosity.basis, wording)}`;
   if (fuel <= 0) return `none to be seen by the law of ASTM D7152, ${taken}.`;
   const { min, max } = byLaw.span;
   const span = `${formatNumber(min, percentByVolume)} to ${format(max, percentByVolume)} between the laws`;
   return `by the law of ASTM D7152, ${describe(dilution.finding, wording)}; ${span}, ${taken}. Stage by that law: ${dilution.stage}.`;
 }
-
-const print2 = (viscosity: KinematicViscosity) => format(viscosity, centistokes);
 
 function viscosityOf(
   { temperature, viscosity, clean, dilution, hot }: Sample,
@@ -72,15 +71,19 @@ function filmOf(
     densityBasis.kind === 'specified'
       ? ''
       : `, its density a rule of thumb ${noteOf(densityBasis, wording)}`;
-  const stands = {
-    stands: () =>
-      stand.outcome === 'stands'
-        ? `it stands ${say(stand.fraction, 'volumeFraction', wording.units)} of fuel`
-        : '',
-    'too thin when clean': () => 'it is too thin with clean oil, too',
-    'stands anything': () => 'it stands any fuel, so lightly is it loaded',
-  }[stand.outcome]();
-  return `${microns(film.film)} at ${bearing}, ${times}: ${regime} (${needed}), under a steady ${say(load, 'force', wording.units)} with the oil at ${say(temperature, 'temperature', wording.units)} there${density}; ${stands}. A film says nothing of knock: a loose bearing hammers however thick its film.`;
+  return `${microns(film.film)} at ${bearing}, ${times}: ${regime} (${needed}), under a steady ${say(load, 'force', wording.units)} with the oil at ${say(temperature, 'temperature', wording.units)} there${density}; ${standOf(stand, wording.units)}. A film says nothing of knock: a loose bearing hammers however thick its film.`;
+}
+
+/** What fuel a film stands, in words. */
+function standOf(stand: FilmStand, units: UnitSystem): string {
+  switch (stand.outcome) {
+    case 'stands':
+      return `it stands ${say(stand.fraction, 'volumeFraction', units)} of fuel`;
+    case 'too thin when clean':
+      return 'it is too thin with clean oil, too';
+    case 'stands anything':
+      return 'it stands any fuel, so lightly is it loaded';
+  }
 }
 
 /** `the oil film at rod 2 is 1.2 µm, 2.1 times the roughness, where a full film takes 3.0 times (…)`. */

@@ -1,6 +1,5 @@
 import { guardBetween, guardFields } from '../../judging/guards.js';
 import { dilutedOil } from '../../oil/diluted-oil.js';
-import { guardFraction } from '../../oil/guards.js';
 import type { BlendingLaw } from '../../oil/laws.js';
 import type { Oil } from '../../oil/oil.js';
 import type { Length, Ratio, VolumeFraction } from '../../quantities/dimensions.js';
@@ -128,7 +127,6 @@ function withFuel(
   bearing: CheckedBearing,
   fraction: VolumeFraction,
 ): WarmFilm | undefined {
-  guardFraction('fraction', fraction, MOST);
   const oil = dilutedOil({
     oil: bearing.oil,
     fraction,

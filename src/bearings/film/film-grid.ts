@@ -68,6 +68,9 @@ export function layGrid(
   };
 }
 
+/** From two grids, one twice as fine as the other, to one without end: errors go by the square (Richardson). */
+export const endless = (coarse: number, fine: number): number => fine + (fine - coarse) / 3;
+
 /**
  * How many of the places are laid out evenly in Sommerfeld's angle, which crowds them where the
  * gap is narrow and pressure is high; the others lie evenly around, for the oil that flows in and out where it

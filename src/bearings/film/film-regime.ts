@@ -1,6 +1,7 @@
-import { type Basis, guardBasis } from '../../judging/basis.js';
+import type { Basis } from '../../judging/basis.js';
 import { guardBetween, guardFields, guardLength } from '../../judging/guards.js';
 import { type Finding, judge } from '../../judging/judge.js';
+import { ownBasisOr } from '../../judging/own-limits.js';
 import type { Length, Ratio } from '../../quantities/dimensions.js';
 import { RebuildInputError } from '../../quantities/error.js';
 
@@ -75,22 +76,14 @@ export function filmRegime(
   guardLength('film', film, 0, 0.01);
   const combined = combinedRoughness(roughness);
   guardFields('options', options, ['thresholds', 'basis']);
-  if (options.basis !== undefined && options.thresholds === undefined) {
-    throw new RebuildInputError({
-      parameter: 'options.thresholds',
-      value: undefined,
-      expected: 'the thresholds that the basis is of',
-      hint: 'Give thresholds with a basis, or neither.',
-    });
-  }
+  const basis = ownBasisOr('options', 'thresholds', options.thresholds, options.basis, SOURCE);
   const thresholds = guardThresholds(options.thresholds ?? COMMON);
-  const own = options.thresholds && { kind: 'specified' as const };
   const finding = judge({
     feature: 'film over roughness',
     dimension: 'ratio',
     value: (film / combined) as Ratio,
     limits: { min: thresholds.full },
-    basis: guardBasis('options.basis', options.basis ?? own ?? SOURCE),
+    basis,
   });
   const touching = finding.value < thresholds.mixed * (1 - 1e-9) ? 'boundary' : 'mixed';
   const regime = finding.verdict === 'within' ? 'full' : touching;

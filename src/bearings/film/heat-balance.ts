@@ -89,7 +89,7 @@ export function heatBalance(bearing: FedBearing): WarmFilm {
 }
 
 /** A bearing that was checked, nothing of it left out. */
-export interface CheckedBearing extends Required<FedBearing> {}
+export type CheckedBearing = Required<FedBearing>;
 
 /** Refuses a bearing, an oil or a temperature that cannot be. */
 export function guardFedBearing(bearing: FedBearing): CheckedBearing {
@@ -137,16 +137,15 @@ export function warmFilmOf(bearing: CheckedBearing): WarmFilm {
   if (inlet.film.outcome === 'no film') return inlet;
   // What friction would still add: above the answer the oil does not warm itself so far, and without a film
   // it could not be there at all.
-  const tooCool = (kelvin: number) => {
-    const { film, rise } = at(kelvin);
-    return film.outcome === 'no film' ? -1 : bearing.inlet + rise / 2 - kelvin;
-  };
+  const spare = ({ film, rise, temperature }: WarmFilm) =>
+    film.outcome === 'no film' ? -1 : bearing.inlet + rise / 2 - temperature;
   // Oil thins and rubs less as it warms, so it comes no farther than if it did not.
-  const hottest = Math.min(HOTTEST, warmestOf(bearing.oil), bearing.inlet + inlet.rise / 2);
-  if (tooCool(hottest) > 0.01) return { ...at(hottest), film: noFilm('it runs too hot') };
-  const warm = at(rootOfFalling(tooCool, bearing.inlet, hottest));
-  const settled = Math.abs(tooCool(warm.temperature)) < 0.01;
+  const most = Math.min(HOTTEST, warmestOf(bearing.oil), bearing.inlet + inlet.rise / 2);
+  const hottest = at(most);
+  if (spare(hottest) > 0.01) return { ...hottest, film: noFilm('it runs too hot') };
+  const warm = at(rootOfFalling((kelvin) => spare(at(kelvin)), bearing.inlet, most));
   // Where it does not settle, the film gives way before the oil is warm enough.
+  const settled = Math.abs(spare(warm)) < 0.01;
   return settled ? warm : { ...warm, film: noFilm('the load is too great') };
 }
 

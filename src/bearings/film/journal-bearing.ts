@@ -74,7 +74,7 @@ export function guardOiledBearing(bearing: OiledBearing): OiledBearing {
 /** A clearance that a journal can turn in: more than nothing, up to a twentieth of it. */
 export function guardRunningClearance(parameter: string, value: Length, journal: Length): Length {
   if (typeof value !== 'number' || !(value <= 0)) {
-    return guardLength(parameter, value, 1e-7, journal / 20);
+    return guardLength(parameter, value, Math.max(1e-7, journal * 1e-5), journal / 20);
   }
   throw new RebuildInputError({
     parameter,
@@ -82,7 +82,7 @@ export function guardRunningClearance(parameter: string, value: Length, journal:
     shown: showLength(value),
     expected: 'more than nothing',
     problem: 'is an interference or a fit without play: this bearing cannot turn',
-    hint: 'Diametral clearance; oilClearance tells what the shells leave.',
+    hint: 'Measure again what is a bearing that cannot turn; oilClearance tells what the sizes leave.',
   });
 }
 
@@ -101,7 +101,7 @@ export const guardFilmViscosity = (parameter: string, value: DynamicViscosity): 
     value,
     'dynamicViscosity',
     // Below this it is a kinematic viscosity that was taken for one: water has 1e-3.
-    [1e-4, 100],
+    [1e-4, 20],
     'centipoise(12) or dynamicViscosityAt(oil, celsius(80)), not centistokes',
   );
 

@@ -1,5 +1,5 @@
-import { guardCount } from './count.js';
-import { type FilmGrid, layGrid } from './film-grid.js';
+import { guardWhole } from '../../judging/guards.js';
+import { endless, type FilmGrid, layGrid } from './film-grid.js';
 import {
   type FilmNumbers,
   type FilmPlace,
@@ -44,7 +44,13 @@ export function solveReynolds(
   },
 ): FilmNumbers {
   const { eccentricity, lengthToDiameter } = guardPlace('place', place, ['placesAround']);
-  const around = guardCount('placesAround', place.placesAround ?? AROUND, [24, 384], 12);
+  const around = guardWhole(
+    'placesAround',
+    place.placesAround ?? AROUND,
+    [24, 384],
+    'More of them take longer and tell little more.',
+    12,
+  );
   const raw =
     lengthToDiameter === 'infinite'
       ? infiniteFilm(eccentricity)
@@ -68,9 +74,9 @@ function filmOf({ along }: FilmGrid, pressure: FilmPressure) {
     (pressure[Math.floor(i / 2) * along + Math.floor(j / 2)] as number) > 0;
 }
 
-/** From two grids, one twice as fine as the other, to one without end: errors go by the square. */
+/** What two grids tell together. */
 function beyond(coarse: RawFilm, fine: RawFilm): RawFilm {
-  const mean = (key: keyof RawFilm) => fine[key] + (fine[key] - coarse[key]) / 3;
+  const mean = (key: keyof RawFilm) => endless(coarse[key], fine[key]);
   return {
     along: mean('along'),
     across: mean('across'),

@@ -1,4 +1,4 @@
-import { type FilmGrid, layGrid } from './film-grid.js';
+import { endless, type FilmGrid, layGrid } from './film-grid.js';
 import { loadOf } from './raw-film.js';
 import { solveFilm } from './solve-film.js';
 
@@ -27,7 +27,7 @@ export function squeezeFilm(
   const on = (count: number) =>
     squeezeOn(layGrid(eccentricity, 1 / lengthToDiameter, count, count / 6), direction);
   const [coarse, fine] = [on(placesAround / 2), on(placesAround)];
-  const beyond = (key: keyof Squeeze) => fine[key] + (fine[key] - coarse[key]) / 3;
+  const beyond = (key: keyof Squeeze) => endless(coarse[key], fine[key]);
   return { towards: beyond('towards'), across: beyond('across') };
 }
 

@@ -7,8 +7,8 @@ import {
 } from '../../judging/guards.js';
 import { guardCycle, guardDegrees, guardSpeed } from '../../motion/guards.js';
 import type { LoadDiagram } from '../../motion/index.js';
-import type { Force, Length, Ratio } from '../../quantities/dimensions.js';
-import { RebuildInputError } from '../../quantities/error.js';
+import type { Force, Ratio } from '../../quantities/dimensions.js';
+import { guardFilmViscosity, guardRunningClearance } from '../film/journal-bearing.js';
 import type { BigEnd } from './orbit-types.js';
 
 /** A big end with nothing left open but the film of interest. */
@@ -31,14 +31,8 @@ export function guardBigEnd(
   return {
     journal,
     length: guardLength('length', bigEnd.length, journal / 50, 2 * journal),
-    clearance: guardRunning(bigEnd.clearance, journal),
-    viscosity: guardBetween(
-      'viscosity',
-      bigEnd.viscosity,
-      'dynamicViscosity',
-      [1e-4, 20],
-      'millipascalSecond(15)',
-    ),
+    clearance: guardRunningClearance('clearance', bigEnd.clearance, journal),
+    viscosity: guardFilmViscosity('viscosity', bigEnd.viscosity),
     loads: guardLoads(bigEnd.loads),
     film: guardWord('film', bigEnd.film ?? 'finite', ['finite', 'short']),
     ...(thinnerThan !== undefined && { thinnerThan }),
@@ -50,21 +44,6 @@ export function guardBigEnd(
       'ratio(1e-4)',
     ),
   };
-}
-
-/** Refuses a clearance that a journal cannot turn in, and one so wide that the gap is no film. */
-function guardRunning(clearance: Length, journal: Length): Length {
-  if (typeof clearance === 'number' && clearance <= 0) {
-    throw new RebuildInputError({
-      parameter: 'clearance',
-      value: clearance,
-      shown: `${clearance} m`,
-      expected: 'above zero',
-      problem: 'is an interference: a bearing that cannot turn',
-      hint: 'Check journal, shells and housing; oilClearance says what they leave.',
-    });
-  }
-  return guardLength('clearance', clearance, journal * 1e-5, journal / 20);
 }
 
 function guardLoads(diagram: LoadDiagram): LoadDiagram {
