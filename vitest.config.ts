@@ -3,7 +3,8 @@ import { defineConfig } from 'vitest/config';
 
 const source = (path: string) => fileURLToPath(new URL(`./src/${path}`, import.meta.url));
 
-export default defineConfig({
+/** `--mode deep` runs the tests named `.deep.` alone, and longer. */
+export default defineConfig(({ mode }) => ({
   resolve: {
     alias: [
       { find: /^crankwright$/, replacement: source('index.ts') },
@@ -11,9 +12,11 @@ export default defineConfig({
     ],
   },
   test: {
-    include: ['tests/**/*.test.ts'],
-    typecheck: { enabled: true, include: ['tests/types/**/*.test-d.ts'] },
+    include: [mode === 'deep' ? 'tests/**/*.deep.test.ts' : 'tests/**/*.test.ts'],
+    provide: { deep: mode === 'deep' },
+    typecheck: { enabled: mode !== 'deep', include: ['tests/types/**/*.test-d.ts'] },
     testTimeout: 60_000,
+    maxWorkers: 2,
     coverage: {
       provider: 'v8',
       include: ['src/**'],
@@ -21,4 +24,4 @@ export default defineConfig({
       thresholds: { lines: 95, branches: 95 },
     },
   },
-});
+}));

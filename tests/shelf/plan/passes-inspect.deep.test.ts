@@ -1,12 +1,14 @@
 import { inspect, planBuilds } from 'crankwright/shelf';
 import { describe, expect, it } from 'vitest';
+import { tries } from '../../support/tries.js';
 import { asSheet } from './as-sheet.js';
 import { randomShed } from './random-sheds.js';
 
 describe('every engine of a plan', () => {
   it('passes inspection on its own, with the shells it was given and no others', async () => {
     let inspected = 0;
-    for (let seed = 0; seed < 120; seed++) {
+    const sheds = tries(30, 120);
+    for (let seed = 0; seed < sheds; seed++) {
       const shelf = randomShed(seed);
       const { builds } = await planBuilds(shelf);
       for (const build of builds) {
@@ -28,6 +30,6 @@ describe('every engine of a plan', () => {
         }
       }
     }
-    expect(inspected).toBeGreaterThan(60);
+    expect(inspected).toBeGreaterThan(sheds / 2);
   });
 });

@@ -1,13 +1,14 @@
 import { coherentUnit, convert, parse, parseLength, unitTable, valueIn } from 'crankwright';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { tries } from '../support/tries.js';
 import { type Calls, calls } from './calls/calls.js';
 import { hostiles, type Path, pathsIn, replaced, showPath, without } from './hostile.js';
 import { complaint } from './outcome.js';
 import { registry } from './registry.js';
 
 /** Of more cases than this every so-manieth is tried: a sheet has hundreds of places for wrong values. */
-const MOST_CASES = 1_000;
+const MOST_CASES = tries(400, 4_000);
 /** The same cases in every run. */
 const SEED = 5_320_302;
 
@@ -40,7 +41,7 @@ describe.each(everyFunction)('%s', (_, target) => {
         const bad = wrong.reduce<unknown>((all, { path, by }) => replaced(all, path, by), args);
         expect(await complaint(target, bad as readonly unknown[])).toBeUndefined();
       }),
-      { seed: SEED, numRuns: Math.min(150, target.cases ?? 150) },
+      { seed: SEED, numRuns: Math.min(tries(60, 1_000), target.cases ?? 1_000) },
     );
   });
 });
@@ -114,7 +115,7 @@ describe('text', () => {
   const dimension = fc.oneof(fc.constantFrom(...Object.keys(coherentUnit)), fc.string());
   const symbol = fc.oneof(fc.constantFrom(...symbols), fc.string(), fc.constant('__proto__'));
   const take = (run: (...args: never[]) => unknown) => calls(run, { sound: [], provoked: {} });
-  const options = { seed: SEED, numRuns: 3000 };
+  const options = { seed: SEED, numRuns: tries(1_000, 20_000) };
 
   it('is parsed to a finite quantity or refused', async () => {
     await fc.assert(
