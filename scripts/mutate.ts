@@ -29,7 +29,7 @@ await new Stryker({
   // A line that runs only while a module loads would want every test anew: left out, and shown as
   // ignored.
   ignoreStatic: true,
-  concurrency: 1,
+  concurrency: 2,
   // Generous, so that a busy machine does not pass for an endless loop.
   timeoutMS: 15_000,
   thresholds: { high: 95, low: 90, break: 90 },
