@@ -132,8 +132,9 @@ describe('steps', () => {
     expect(refusal(wrong).parameter).toBe('steps[1]');
   });
 
-  it('of a system are named where the system is none', () => {
+  it('of a system are refused by the system or the largest, whichever is wrong', () => {
     expect(refusal(() => sizeSteps('si' as 'inch', undefined)).parameter).toBe('system');
+    expect(refusal(() => sizeSteps('metric', mm(4))).parameter).toBe('largest');
     expect(sizeSteps('metric', mm(0.5))).toEqual([0, mm(0.25), mm(0.5)]);
   });
 });
