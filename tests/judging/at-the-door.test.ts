@@ -2,7 +2,9 @@ import {
   type Angle,
   degree,
   describe as describeFinding,
+  describeGrindPlan,
   type Finding,
+  type GrindPlan,
   grindPlan,
   inch,
   journalShape,
@@ -83,7 +85,7 @@ describe('a whole number', () => {
 
   it('is one within its bounds, both bounds in it', () => {
     expect([4, 7, 12].map((value) => guard(value))).toEqual([4, 7, 12]);
-    for (const wrong of [3, 13, 4.5, ...notNumbers]) {
+    for (const wrong of [3, 13, 4.5, '8', ...notNumbers]) {
       const error = refusal(() => guard(wrong));
       expect([error.parameter, error.value]).toEqual(['places', wrong]);
     }
@@ -154,6 +156,31 @@ describe('a finding at the door', () => {
     expect(refusal(() => describeFinding(good, { units: 'si' as never })).parameter).toBe(
       'wording.units',
     );
+  });
+});
+
+describe('what another function made', () => {
+  const plan = grindPlan({
+    journals: [
+      { name: 'rod 1', smallest: mm(49.9), largest: mm(49.9), outOfRound: mm(0), taper: mm(0) },
+    ],
+    standard: { min: mm(50), max: mm(50) },
+    steps: [mm(0.25)],
+  });
+
+  it('is refused by its name where it holds something else', () => {
+    for (const wrong of [{}, { because: [] }, { ...plan, because: undefined }]) {
+      const call = () => describeGrindPlan(wrong as unknown as GrindPlan, { units: 'inch' });
+      expect(refusal(call).parameter).toMatch(/^plan/);
+    }
+  });
+
+  it('is not blamed for what goes wrong in the caller’s own function', () => {
+    const nameBasis = () => {
+      throw new Error('no such note');
+    };
+    const call = () => describeGrindPlan(plan, { units: 'inch', nameBasis });
+    expect(call).toThrow('no such note');
   });
 });
 
