@@ -213,3 +213,12 @@ describe('describeClearance says', () => {
     expect(refusal(() => describeClearance(why, { units: 'si' as never })).value).toBe('si');
   });
 });
+
+describe('a bearing without any clearance', () => {
+  it('cannot turn, just as one with an interference', () => {
+    const why = ask(thou(0), { steps: [thou(2.5)] });
+    expect(describeClearance(why, { units: 'inch' })).toBe(
+      'these shells are for a journal ground 0.0025 in smaller: it cannot turn; matching shells would leave 0.0025 in',
+    );
+  });
+});

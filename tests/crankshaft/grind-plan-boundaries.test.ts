@@ -55,3 +55,26 @@ describe('grindPlan at its boundaries', () => {
     expect(() => plan(1.62, 1.62, inch(1.9))).toThrow(/of another journal/);
   });
 });
+
+describe('grindPlan where some journals are at the step already', () => {
+  it('says what is left for the wheel as soon as one is ground', () => {
+    // Standard less 10 under is 1.6145 to 1.6150 in.
+    const ground = { ...journal(1.6146, 1.6149), name: 'rod 2' };
+    const work = grindPlan({
+      journals: [journal(1.6182, 1.6186), ground],
+      standard,
+      steps: undersizeSteps('inch'),
+    });
+    expect(work.outcome === 'grind' && work.journals.map((each) => each.work)).toEqual([
+      'grind',
+      'use as it is',
+    ]);
+    expect(work.because).toContainEqual(
+      expect.objectContaining({ kind: 'allowance', cleanUpAllowance: thou(1) }),
+    );
+  });
+
+  it('says nothing of the wheel where none is', () => {
+    expect(plan(1.6246, 1.6248).because.map(({ kind }) => kind)).toEqual(['good as it is']);
+  });
+});

@@ -189,3 +189,34 @@ describe('borePlan', () => {
     expect(() => borePlan({ ...request([worn]), ...wrong })).toThrow(message);
   });
 });
+
+describe('borePlan where cylinders differ', () => {
+  it('bores a bore of the right size that is out of round or tapered beyond its limit', () => {
+    // 2.9995 to 3.0010 in lies within the half thousandth that a size may be outside.
+    for (const flaw of ['outOfRound', 'taper'] as const) {
+      const oval = cylinder('oval', -5, 10, { [flaw]: thou(1.2) });
+      const plan = served(borePlan(request([oval])));
+      expect(plan).toMatchObject({ outcome: 'bore', oversize: thou(10) });
+      const kinds = plan.because.map(({ kind }) => kind);
+      expect(kinds).toContain('shape');
+      expect(kinds).not.toContain('good as it is');
+      const passed = { ...oval, [flaw]: thou(1) };
+      expect(served(borePlan(request([passed]))).outcome).toBe('use as it is');
+    }
+  });
+
+  it('keeps a bore that is at the step already while another is bored to it', () => {
+    const bored = cylinder('bored', 201, 204);
+    const plan = served(borePlan(request([bored, worn])));
+    expect(plan.outcome).toBe('bore');
+    expect(plan.cylinders.map(({ work }) => work)).toEqual(['use as it is', 'bore']);
+    expect(plan.because.map(({ kind }) => kind)).toContain('allowance');
+  });
+
+  it('leaves nothing for the hone where nothing is bored', () => {
+    for (const cylinders of [[good], [good, gone]]) {
+      const plan = served(borePlan(request(cylinders)));
+      expect(plan.because.map(({ kind }) => kind)).not.toContain('allowance');
+    }
+  });
+});
