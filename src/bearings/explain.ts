@@ -9,12 +9,13 @@ import {
   guardUndersize,
 } from '../judging/guards.js';
 import { type Finding, judge } from '../judging/judge.js';
-import { madeHere } from '../judging/made-here.js';
+import { guardLayout } from '../judging/layout.js';
 import { OWN_LIMITS, type OwnLimits, ownLimitsOr } from '../judging/own-limits.js';
 import type { Length } from '../quantities/dimensions.js';
 import { RebuildInputError } from '../quantities/error.js';
 import { thou } from '../quantities/units.js';
 import { guardClearanceLimit, recommendedOilClearance } from './clearance.js';
+import { clearanceExplanationLayout } from './layouts.js';
 
 /** A clearance to be explained. */
 export interface ClearanceQuestion extends OwnLimits<'length'> {
@@ -142,13 +143,8 @@ export function explainClearance(question: ClearanceQuestion): ClearanceExplanat
  * ```
  */
 export function describeClearance(explanation: ClearanceExplanation, wording: Wording): string {
+  guardLayout('explanation', explanation, clearanceExplanationLayout, 'explainClearance');
   guardWording(wording);
-  return madeHere('explanation', explanation, 'explainClearance', () =>
-    sentence(explanation, wording),
-  );
-}
-
-function sentence(explanation: ClearanceExplanation, wording: Wording): string {
   const length = (value: Length) => say(value, 'length', wording.units);
   switch (explanation.kind) {
     case 'journal ground, shells not':

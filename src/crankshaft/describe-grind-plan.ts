@@ -7,9 +7,10 @@ import {
   sayDistance,
   type Wording,
 } from '../judging/describe.js';
-import { madeHere } from '../judging/made-here.js';
+import { guardLayout } from '../judging/layout.js';
 import type { Length } from '../quantities/dimensions.js';
 import type { GrindPlan, GrindReason } from './grind-types.js';
+import { grindPlanLayout } from './layouts.js';
 
 /**
  * Says a grind plan in sentences: the decision first, then one for each step
@@ -34,11 +35,8 @@ import type { GrindPlan, GrindReason } from './grind-types.js';
  * ```
  */
 export function describeGrindPlan(plan: GrindPlan, wording: Wording): readonly string[] {
+  guardLayout('plan', plan, grindPlanLayout, 'grindPlan');
   guardWording(wording);
-  return madeHere('plan', plan, 'grindPlan', () => sentences(plan, wording));
-}
-
-function sentences(plan: GrindPlan, wording: Wording): readonly string[] {
   const { units } = wording;
   const reasons = [
     ...passedOver(plan, wording),

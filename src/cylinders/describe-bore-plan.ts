@@ -6,9 +6,10 @@ import {
   say,
   type Wording,
 } from '../judging/describe.js';
-import { madeHere } from '../judging/made-here.js';
+import { guardLayout } from '../judging/layout.js';
 import type { Length } from '../quantities/dimensions.js';
 import type { BorePlan, BoreReason } from './bore-types.js';
+import { borePlanLayout } from './layouts.js';
 
 /**
  * Says a bore plan in sentences: the decision first, then one for each reason.
@@ -32,11 +33,9 @@ import type { BorePlan, BoreReason } from './bore-types.js';
  * ```
  */
 export function describeBorePlan(plan: BorePlan, wording: Wording): readonly string[] {
+  guardLayout('plan', plan, borePlanLayout, 'borePlan');
   guardWording(wording);
-  return madeHere('plan', plan, 'borePlan', () => [
-    decision(plan, wording),
-    ...plan.because.map((reason) => sentence(reason, wording)),
-  ]);
+  return [decision(plan, wording), ...plan.because.map((reason) => sentence(reason, wording))];
 }
 
 function decision(plan: BorePlan, wording: Wording): string {

@@ -92,13 +92,17 @@ export function guardWhole(
   });
 }
 
-/** Refuses anything but a finite number, and one so large that a sum of two could not be held. */
+/** Whether it is a finite number, and not one so large that sums and products could not be held. */
+export const isSoundNumber = (value: unknown): value is number =>
+  Number.isFinite(value) && Math.abs(value as number) < 1e100;
+
+/** Refuses anything but a sound number. */
 export function guardQuantity<D extends Dimension>(
   parameter: string,
   value: Quantity<D>,
   dimension: D,
 ): Quantity<D> {
-  if (Number.isFinite(value) && Math.abs(value) < 1e100) return value;
+  if (isSoundNumber(value)) return value;
   throw new RebuildInputError({
     parameter,
     value,

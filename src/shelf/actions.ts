@@ -2,13 +2,14 @@ import type { UndersizeMismatch } from '../bearings/explain.js';
 import type { ShellMatch } from '../bearings/match.js';
 import type { ServedGrindPlan } from '../crankshaft/grind-types.js';
 import { type Finding, worstOf } from '../judging/judge.js';
-import { madeHere } from '../judging/made-here.js';
+import { guardLayout } from '../judging/layout.js';
 import type { DilutionFinding } from '../oil/dilution.js';
 import type { Flow, KinematicViscosity, Length } from '../quantities/dimensions.js';
 import type { Inspection } from './inspect.js';
 import { type BearingGroupReport, type BearingReport, mismatchOf } from './inspect-bearings.js';
 import type { CylinderReport, RingReport } from './inspect-cylinder.js';
 import type { FilmReport } from './inspect-film.js';
+import { inspectionLayout } from './layouts.js';
 
 /** Shells that do not belong to the journal they were found on. */
 export interface WrongShells {
@@ -140,10 +141,7 @@ export type Action =
  * ```
  */
 export function actionsFrom(inspection: Inspection): readonly Action[] {
-  return madeHere('inspection', inspection, 'inspect', () => everyAction(inspection));
-}
-
-function everyAction(inspection: Inspection): readonly Action[] {
+  guardLayout('inspection', inspection, inspectionLayout, 'inspect');
   const { rods, mains, endPlay, cylinders, oil } = inspection;
   const groups = [rods, mains].filter((group) => group !== undefined);
   const actions: Action[] = [];

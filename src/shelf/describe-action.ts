@@ -2,11 +2,12 @@ import { consequence } from '../bearings/explain.js';
 import { nameUndersize } from '../crankshaft/describe-grind-plan.js';
 import type { ServedGrindPlan } from '../crankshaft/grind-types.js';
 import { describe, describeSpan, guardWording, say, type Wording } from '../judging/describe.js';
-import { madeHere } from '../judging/made-here.js';
+import { guardLayout } from '../judging/layout.js';
 import type { Length } from '../quantities/dimensions.js';
 import type { Action, WrongShells } from './actions.js';
 import { describeThinFilm } from './describe-oil.js';
 import type { RingReport } from './inspect-cylinder.js';
+import { actionLayout } from './layouts.js';
 
 /**
  * Says one thing to do in a sentence.
@@ -14,7 +15,7 @@ import type { RingReport } from './inspect-cylinder.js';
  * @param action - one of those that `actionsFrom` gave
  * @param wording - the units to print in
  * @returns one sentence without a full stop
- * @throws {RebuildInputError} when the unit system is unknown
+ * @throws {RebuildInputError} when the action is not one or the unit system is unknown
  * @example
  * ```ts
  * const sheet = readSheet({
@@ -26,11 +27,8 @@ import type { RingReport } from './inspect-cylinder.js';
  * ```
  */
 export function describeAction(action: Action, wording: Wording): string {
+  guardLayout('action', action, actionLayout, 'actionsFrom');
   guardWording(wording);
-  return madeHere('action', action, 'actionsFrom', () => sentence(action, wording));
-}
-
-function sentence(action: Action, wording: Wording): string {
   const { units } = wording;
   switch (action.kind) {
     case 'do not run':

@@ -167,7 +167,7 @@ function reportOn(
         : matchShells({
             journal: finishedJournal(plan, name, shape),
             housingBore,
-            shells: shelf,
+            shells: shelf.map(({ name, undersize, wall }) => ({ name, undersize, wall })),
             ...limits,
           }),
   };

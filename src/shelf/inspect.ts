@@ -1,10 +1,11 @@
 import { type EndPlay, endPlay } from '../crankshaft/end-play.js';
-import { guardText } from '../judging/guards.js';
-import { madeHere } from '../judging/made-here.js';
-import { guardSystem, type UnitSystem } from '../quantities/systems.js';
+import { guardObject } from '../judging/guards.js';
+import { guardLayout } from '../judging/layout.js';
+import type { UnitSystem } from '../quantities/systems.js';
 import { type BearingGroupReport, inspectBearings, journalsOf } from './inspect-bearings.js';
 import { type CylinderReport, inspectCylinder } from './inspect-cylinder.js';
 import { inspectOil, type OilReport } from './inspect-oil.js';
+import { sheetLayout, shelfLayout } from './layouts.js';
 import { own } from './own.js';
 import type { Sheet } from './sheet.js';
 import type { Shelf } from './shelf.js';
@@ -49,17 +50,20 @@ export interface Inspection {
  */
 export function inspect<S extends Sheet | Shelf>(sheet: S): S extends Shelf ? Triage : Inspection;
 export function inspect(sheet: Sheet | Shelf): Inspection | Triage {
-  return madeHere('sheet', sheet, 'readSheet', () =>
-    'shelf' in sheet ? triage(sheet) : inspectEngine(sheet),
-  );
+  guardObject('sheet', sheet);
+  if ('shelf' in sheet) {
+    guardLayout('sheet', sheet, shelfLayout, 'readShelf');
+    return triage(sheet);
+  }
+  guardLayout('sheet', sheet, sheetLayout, 'readSheet');
+  return inspectEngine(sheet);
 }
 
 function inspectEngine(sheet: Sheet): Inspection {
   const { endPlay: play } = sheet.crankshaft ?? {};
   const [rods, mains] = [groupOf(sheet, 'rods'), groupOf(sheet, 'mains')];
-  guardSystem('sheet.units', sheet.units);
   return {
-    engine: guardText('sheet.engine', sheet.engine),
+    engine: sheet.engine,
     units: sheet.units,
     ...(rods && { rods }),
     ...(mains && { mains }),

@@ -2,8 +2,8 @@ import { describeClearance } from '../bearings/explain.js';
 import { describeGrindPlan } from '../crankshaft/describe-grind-plan.js';
 import { describe, describeSpan, guardWording, say, type Wording } from '../judging/describe.js';
 import type { Finding } from '../judging/judge.js';
+import { guardLayout } from '../judging/layout.js';
 import type { Span } from '../judging/limits.js';
-import { madeHere } from '../judging/made-here.js';
 import type { Length } from '../quantities/dimensions.js';
 import { formatNumber } from '../quantities/format.js';
 import { tradeUnit, type UnitSystem } from '../quantities/systems.js';
@@ -14,6 +14,7 @@ import type { Inspection } from './inspect.js';
 import type { BearingGroupReport } from './inspect-bearings.js';
 import type { CylinderReport } from './inspect-cylinder.js';
 import type { OilReport } from './inspect-oil.js';
+import { inspectionLayout } from './layouts.js';
 import { numberedNotes, whoSetTheLimits } from './notes.js';
 import { columns, paragraph, section } from './text.js';
 
@@ -38,10 +39,9 @@ export function report(
   inspection: Inspection,
   wording: Wording = { units: inspection?.units },
 ): string {
-  return madeHere('inspection', inspection, 'inspect', () => {
-    guardWording(wording);
-    return page(inspection, wording.units);
-  });
+  guardLayout('inspection', inspection, inspectionLayout, 'inspect');
+  guardWording(wording);
+  return page(inspection, wording.units);
 }
 
 function page(inspection: Inspection, units: UnitSystem): string {

@@ -1,6 +1,7 @@
 import { guardFields, guardWord } from '../../judging/guards.js';
-import { madeHere } from '../../judging/made-here.js';
+import { guardLayout } from '../../judging/layout.js';
 import { guardSystem, type UnitSystem } from '../../quantities/systems.js';
+import { planLayout } from '../layouts.js';
 import { named, partWord } from '../section-words.js';
 import { describeNextEngine } from './describe-lacks.js';
 import type { Plan } from './plan-types.js';
@@ -45,14 +46,13 @@ export interface BuildSheetOptions {
  * ```
  */
 export function buildSheet(plan: Plan, options: BuildSheetOptions = {}): string {
-  return madeHere('plan', plan, 'planBuilds', () => {
-    guardFields('options', options, ['units', 'format']);
-    const units = options.units ?? plan.units;
-    guardSystem('options.units', units);
-    const format = guardWord('options.format', options.format ?? 'markdown', ['markdown', 'text']);
-    const blocks = [...cover(plan, units), ...engines(plan, units)];
-    return format === 'markdown' ? sheetMarkdown(blocks) : sheetText(blocks);
-  });
+  guardLayout('plan', plan, planLayout, 'planBuilds');
+  guardFields('options', options, ['units', 'format']);
+  const units = options.units ?? plan.units;
+  guardSystem('options.units', units);
+  const format = guardWord('options.format', options.format ?? 'markdown', ['markdown', 'text']);
+  const blocks = [...cover(plan, units), ...engines(plan, units)];
+  return format === 'markdown' ? sheetMarkdown(blocks) : sheetText(blocks);
 }
 
 function cover(plan: Plan, units: UnitSystem): readonly Block[] {

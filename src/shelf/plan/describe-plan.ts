@@ -1,6 +1,7 @@
 import { guardWording, sayDistance, type Wording } from '../../judging/describe.js';
-import { madeHere } from '../../judging/made-here.js';
+import { guardLayout } from '../../judging/layout.js';
 import type { UnitSystem } from '../../quantities/systems.js';
+import { planLayout } from '../layouts.js';
 import { numberedNotes, whoSetTheLimits } from '../notes.js';
 import { named, partWord } from '../section-words.js';
 import { capital, paragraph, section } from '../text.js';
@@ -35,10 +36,9 @@ import { sayCost } from './say-cost.js';
  * ```
  */
 export function planReport(plan: Plan, wording: Wording = { units: plan?.units }): string {
-  return madeHere('plan', plan, 'planBuilds', () => {
-    guardWording(wording);
-    return page(plan, wording.units);
-  });
+  guardLayout('plan', plan, planLayout, 'planBuilds');
+  guardWording(wording);
+  return page(plan, wording.units);
 }
 
 function page(plan: Plan, units: UnitSystem): string {

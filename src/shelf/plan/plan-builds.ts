@@ -1,5 +1,6 @@
-import { madeHere } from '../../judging/made-here.js';
+import { guardLayout } from '../../judging/layout.js';
 import type { Length } from '../../quantities/dimensions.js';
+import { shelfLayout } from '../layouts.js';
 import type { Shelf } from '../shelf.js';
 import { assemble } from './assemble.js';
 import { buildOf } from './builds.js';
@@ -46,12 +47,10 @@ import { type Stock, stockOf } from './stock.js';
  * ```
  */
 export async function planBuilds(shelf: Shelf, options: PlanOptions = {}): Promise<Plan> {
-  const request = madeHere('shelf', shelf, 'readShelf', () => {
-    guardCounts(shelf);
-    return guardPlanOptions(shelf, options);
-  });
-  const solver = await loadSolver(request);
-  return madeHere('shelf', shelf, 'readShelf', () => planWith(shelf, request, solver));
+  guardLayout('shelf', shelf, shelfLayout, 'readShelf');
+  guardCounts(shelf);
+  const request = guardPlanOptions(shelf, options);
+  return planWith(shelf, request, await loadSolver(request));
 }
 
 function planWith(

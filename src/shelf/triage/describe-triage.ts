@@ -1,6 +1,7 @@
 import { describe, guardWording, type Wording } from '../../judging/describe.js';
-import { madeHere } from '../../judging/made-here.js';
+import { guardLayout } from '../../judging/layout.js';
 import type { UnitSystem } from '../../quantities/systems.js';
+import { triagedPartLayout, triageLayout } from '../layouts.js';
 import { numberedNotes, whoSetTheLimits } from '../notes.js';
 import { named, wordFor } from '../section-words.js';
 import { SECTIONS, type Section } from '../shelf.js';
@@ -29,13 +30,14 @@ import type { Disposition, Triage, TriagedPart } from './triage-types.js';
  * ```
  */
 export function describePart(part: TriagedPart, wording: Wording): readonly string[] {
+  guardLayout('part', part, triagedPartLayout, 'inspect');
   guardWording(wording);
-  return madeHere('part', part, 'inspect', () => [
+  return [
     headline(part, wording),
     ...part.because.flatMap((reason) => describeReason(reason, part, wording)),
     ...otherFindings(part, wording),
     ...cautionsFor(part.section, part.name, part.jobs),
-  ]);
+  ];
 }
 
 function headline(part: TriagedPart, wording: Wording): string {
@@ -81,10 +83,9 @@ function otherFindings(part: TriagedPart, wording: Wording): readonly string[] {
  * ```
  */
 export function triageReport(triage: Triage, wording: Wording = { units: triage?.units }): string {
-  return madeHere('triage', triage, 'inspect', () => {
-    guardWording(wording);
-    return page(triage, wording.units);
-  });
+  guardLayout('triage', triage, triageLayout, 'inspect');
+  guardWording(wording);
+  return page(triage, wording.units);
 }
 
 function page({ shelf, parts }: Triage, units: UnitSystem): string {

@@ -8,10 +8,7 @@ export interface Calls {
   readonly provoked: Readonly<Record<string, readonly unknown[]>>;
   /** Why the result need not survive JSON, where it need not. */
   readonly notJson?: string;
-  /**
-   * The function that makes its first argument, whose leaves are not checked again: a wrong
-   * one may be passed on, but is never met with anything but a RebuildInputError.
-   */
+  /** The function that makes its first argument, where one does. */
   readonly madeBy?: string;
   /** How many wrong values are tried at most, where a call takes long: a plan takes a tenth of a second. */
   readonly cases?: number;

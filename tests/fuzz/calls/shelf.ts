@@ -1,5 +1,13 @@
 import { readFileSync } from 'node:fs';
-import { actionsFrom, describeAction, inspect, readSheet, report } from 'crankwright/shelf';
+import {
+  actionsFrom,
+  describeAction,
+  inspect,
+  readSheet,
+  readShelf,
+  report,
+} from 'crankwright/shelf';
+import { plainShelf } from '../../shelf/shelves.js';
 import { root } from '../../support/repo.js';
 import { calls } from './calls.js';
 
@@ -99,6 +107,7 @@ const plain = {
     thresholds: { act: '2 vol%', critical: '4 vol%', source: 'the laboratory' },
   },
 };
+const shelf = readShelf(plainShelf());
 const text = readFileSync(`${root}/examples/pump-set-metric.json`, 'utf8');
 const sheet = readSheet(plain);
 const inspection = inspect(sheet);
@@ -122,7 +131,7 @@ export const shelfCalls = {
   }),
   inspect: calls(inspect, {
     madeBy: 'readSheet',
-    sound: [[sheet]],
+    sound: [[sheet], [shelf]],
     provoked: {
       'readings that contradict each other': [
         {

@@ -1,0 +1,71 @@
+import { relative, resolve } from 'node:path';
+import ts from 'typescript';
+import { type Constant, layoutsOf } from './layouts-of-types.js';
+
+const root = resolve(import.meta.dirname, '..');
+const src = `${root}/src`;
+
+/** What functions take that another function of the library made, by the file of its type. */
+const TAKEN = {
+  'bearings/explain.ts': ['ClearanceExplanation'],
+  'crankshaft/grind-types.ts': ['GrindPlan'],
+  'cylinders/bore-types.ts': ['BorePlan'],
+  'shelf/actions.ts': ['Action'],
+  'shelf/inspect.ts': ['Inspection'],
+  'shelf/plan/plan-types.ts': ['Plan'],
+  'shelf/sheet.ts': ['Sheet'],
+  'shelf/shelf.ts': ['Shelf'],
+  'shelf/triage/triage-types.ts': ['Triage', 'TriagedPart'],
+};
+
+/** The text of every file of layouts, by its path below `src`: one for each room that has a type among them. */
+export function layoutFiles(): ReadonlyMap<string, string> {
+  const { config } = ts.readConfigFile(`${root}/tsconfig.json`, ts.sys.readFile);
+  const { options } = ts.parseJsonConfigFileContent({ ...config, include: [] }, ts.sys, root);
+  const paths = Object.keys(TAKEN).map((file) => `${src}/${file}`);
+  const program = ts.createProgram(paths, options);
+  const checker = program.getTypeChecker();
+  const taken = Object.entries(TAKEN).flatMap(([file, names]) => {
+    const source = program.getSourceFile(`${src}/${file}`);
+    const exported = source && checker.getSymbolAtLocation(source)?.exports;
+    return names.map((name) => {
+      const symbol = exported?.get(ts.escapeLeadingUnderscores(name));
+      if (!symbol) throw new Error(`${file} has no ${name}.`);
+      return checker.getDeclaredTypeOfSymbol(symbol);
+    });
+  });
+  const constants = layoutsOf(checker, taken, (declaration) => canName(roomOf(declaration)));
+  const rooms = new Set([...constants.values()].map(({ declaration }) => roomOf(declaration)));
+  return new Map([...rooms].map((room) => [`${room}/layouts.ts`, fileOf(room, constants)]));
+}
+
+/** Whether a layout can stand there: the library's own, and not below `judging`, where layouts are read. */
+const canName = (room: string): boolean => room !== '..' && room !== 'quantities';
+
+/** The first folder below `src`; `..` outside of it. */
+function roomOf(declaration: ts.Declaration): string {
+  return relative(src, declaration.getSourceFile().fileName).split('/')[0] ?? '';
+}
+
+function fileOf(room: string, constants: ReadonlyMap<string, Constant>): string {
+  const own = [...constants].filter(([, { declaration }]) => roomOf(declaration) === room);
+  const used = new Set(own.flatMap(([, { uses }]) => [...uses]));
+  const from = new Map([['judging/layout', ['Layout']]]);
+  for (const name of [...used].sort()) {
+    const other = roomOf((constants.get(name) as Constant).declaration);
+    if (other === room) continue;
+    const file = `${other}/layouts`;
+    from.set(file, [...(from.get(file) ?? []), name]);
+  }
+  const imports = [...from].sort().map(([file, names]) => {
+    const path = file.startsWith(`${room}/`) ? `.${file.slice(room.length)}` : `../${file}`;
+    return `import ${file.endsWith('/layout') ? 'type ' : ''}{ ${names.join(', ')} } from '${path}.js';`;
+  });
+  return [
+    '// How what functions take from each other is laid out. Made by `npm run layouts` from the types.',
+    ...imports,
+    '',
+    ...own.map(([name, { text }]) => `export const ${name} = ${text} satisfies Layout;`),
+    '',
+  ].join('\n');
+}

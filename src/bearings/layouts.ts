@@ -1,0 +1,29 @@
+// How what functions take from each other is laid out. Made by `npm run layouts` from the types.
+import type { Layout } from '../judging/layout.js';
+import { findingLengthLayout, findingRatioLayout, sizeOrSpanLayout, spanLayout } from '../judging/layouts.js';
+
+export const undersizeMismatchLayout = { fields: { kind: { oneOf: ['journal ground, shells not', 'shells undersize, journal not'] }, finding: findingLengthLayout, mismatch: 'number', matched: findingLengthLayout } } satisfies Layout;
+export const clearanceExplanationLayout = { by: 'kind', variants: [
+  undersizeMismatchLayout,
+  { fields: { kind: { oneOf: ['as it should be', 'too loose, unexplained', 'too tight, unexplained'] }, finding: findingLengthLayout } },
+] } satisfies Layout;
+export const lengthToDiameterLayout = { either: ['number', { oneOf: ['infinite'] }] } satisfies Layout;
+export const filmNumbersLayout = { fields: { eccentricity: 'number', lengthToDiameter: lengthToDiameterLayout, sommerfeld: 'number', leastFilm: 'number', attitude: 'number', friction: 'number', flow: 'number', sideFlow: 'number', pressureRatio: 'number', peakAngle: 'number', ruptureAngle: 'number' } } satisfies Layout;
+export const floatingFilmLayout = { fields: { outcome: { oneOf: ['floats'] }, film: 'number', eccentricity: 'number', attitude: 'number', friction: 'number', flow: 'number', sideFlow: 'number', meanPressure: 'number', peakPressure: 'number', numbers: filmNumbersLayout, torque: 'number', power: 'number' } } satisfies Layout;
+export const filmLayout = { by: 'outcome', variants: [
+  floatingFilmLayout,
+  { fields: { outcome: { oneOf: ['no film'] }, because: { oneOf: ['it runs too hot', 'it stands still', 'the load is too great'] }, film: 'number' } },
+  { fields: { torque: 'number', power: 'number', outcome: { oneOf: ['hardly loaded'] }, film: 'number' } },
+] } satisfies Layout;
+export const warmFilmLayout = { fields: { temperature: 'number', rise: 'number', viscosity: 'number', range: { oneOf: ['above', 'below', 'within'] }, film: filmLayout } } satisfies Layout;
+export const regimeLayout = { oneOf: ['boundary', 'full', 'mixed'] } satisfies Layout;
+export const regimeThresholdsLayout = { fields: { mixed: 'number', full: 'number' } } satisfies Layout;
+export const filmFindingLayout = { fields: { regime: regimeLayout, roughness: 'number', finding: findingRatioLayout, thresholds: regimeThresholdsLayout } } satisfies Layout;
+export const filmStandLayout = { by: 'outcome', variants: [
+  { fields: { outcome: { oneOf: ['stands'] }, fraction: 'number', needed: 'number', clean: warmFilmLayout, diluted: warmFilmLayout } },
+  { fields: { outcome: { oneOf: ['too thin when clean'] }, needed: 'number', clean: warmFilmLayout } },
+  { fields: { outcome: { oneOf: ['stands anything'] }, needed: 'number', clean: warmFilmLayout } },
+] } satisfies Layout;
+export const shellLayout = { fields: { name: 'string', undersize: 'number', wall: sizeOrSpanLayout } } satisfies Layout;
+export const shellMatchLayout = { fields: { shell: shellLayout, clearance: spanLayout, finding: findingLengthLayout, fits: 'boolean' } } satisfies Layout;
+export const roughnessLayout = { fields: { journal: 'number', shell: 'number' } } satisfies Layout;

@@ -1,0 +1,23 @@
+// How what functions take from each other is laid out. Made by `npm run layouts` from the types.
+import type { Layout } from '../judging/layout.js';
+import { basisLayout, findingLengthLayout, spanLayout } from '../judging/layouts.js';
+
+export const boreWorkLayout = { fields: { name: 'string', work: { oneOf: ['bore', 'sleeve', 'use as it is'] }, 'stockRemoved?': spanLayout, 'wallLeft?': 'number' } } satisfies Layout;
+export const boreReasonLayout = { by: 'kind', variants: [
+  { fields: { kind: { oneOf: ['does not clean up'] }, oversize: 'number', cylinder: 'string', needed: 'number', target: spanLayout } },
+  { fields: { kind: { oneOf: ['wall too thin'] }, oversize: 'number', cylinder: 'string', wallLeft: 'number', leastWall: 'number' } },
+  { fields: { kind: { oneOf: ['no pistons at hand'] }, oversize: 'number' } },
+  { fields: { kind: { oneOf: ['good as it is'] }, cylinder: 'string', oversize: 'number', 'outside?': 'number', 'basis?': basisLayout } },
+  { fields: { kind: { oneOf: ['cleans up'] }, cylinder: 'string', oversize: 'number', needed: 'number' } },
+  { fields: { kind: { oneOf: ['shape'] }, cylinder: 'string', finding: findingLengthLayout } },
+  { fields: { kind: { oneOf: ['faults'] }, cylinder: 'string', faults: { list: 'string' } } },
+  { fields: { kind: { oneOf: ['allowance'] }, honingAllowance: 'number', basis: basisLayout } },
+] } satisfies Layout;
+export const borePlanLayout = { by: 'outcome', variants: [
+  { fields: { outcome: { oneOf: ['bore', 'sleeve', 'use as it is'] }, oversize: 'number', target: spanLayout, boreTo: spanLayout, cylinders: { list: boreWorkLayout }, because: { list: boreReasonLayout } } },
+  { fields: { outcome: { oneOf: ['none'] }, because: { list: boreReasonLayout } } },
+] } satisfies Layout;
+export const ringFilingLayout = { by: 'work', variants: [
+  { fields: { work: { oneOf: ['fit as it is', 'use another ring', 'wider than a new fit'] }, finding: findingLengthLayout } },
+  { fields: { work: { oneOf: ['file'] }, finding: findingLengthLayout, remove: { fields: { min: 'number', 'max?': 'number' } } } },
+] } satisfies Layout;

@@ -1,0 +1,9 @@
+// How what functions take from each other is laid out. Made by `npm run layouts` from the types.
+import type { Layout } from '../judging/layout.js';
+
+export const formLayout = { oneOf: ['barrel', 'hourglass', 'straight', 'tapered'] } satisfies Layout;
+export const stationShapeLayout = { fields: { station: 'number', mean: 'number', outOfRound: 'number' } } satisfies Layout;
+export const lineShapeLayout = { fields: { angle: 'number', taper: 'number' } } satisfies Layout;
+export const shapeLayout = { fields: { smallest: 'number', largest: 'number', outOfRound: 'number', taper: 'number', form: formLayout, stations: { list: stationShapeLayout }, lines: { list: lineShapeLayout } } } satisfies Layout;
+export const boreShapeLayout = { fields: { 'unworn?': 'number', 'wear?': 'number', smallest: 'number', largest: 'number', outOfRound: 'number', taper: 'number', form: formLayout, stations: { list: stationShapeLayout }, lines: { list: lineShapeLayout } } } satisfies Layout;
+export const diameterReadingLayout = { fields: { station: 'number', angle: 'number', diameter: 'number' } } satisfies Layout;
