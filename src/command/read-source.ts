@@ -20,19 +20,16 @@ export async function readSource({ file, readings }: Source, io: Io): Promise<Te
 async function mainText(file: string | undefined, io: Io): Promise<string> {
   if (file !== undefined && file !== '-') return textOf(file, io);
   if (file === undefined && io.inputIsTerminal) throw new WrongCommand('say which file to read');
-  return withoutMark(await io.readInput());
+  return io.readInput();
 }
 
 async function textOf(path: string, io: Io): Promise<string> {
   try {
-    return withoutMark(await io.readFile(path));
+    return await io.readFile(path);
   } catch (error) {
     throw new UnreadableFile(`${path}: ${whyNot(error)}`);
   }
 }
-
-/** Some editors begin a file with a byte order mark, which JSON does not know. */
-const withoutMark = (text: string): string => text.replace(/^\uFEFF/, '');
 
 const REASONS: Readonly<Record<string, string>> = {
   ENOENT: 'there is no such file',

@@ -1,4 +1,5 @@
 import { RebuildInputError } from '../quantities/error.js';
+import { readJson } from '../shelf/file-text.js';
 import { inspect } from '../shelf/inspect.js';
 import { sheetSchema, shelfSchema } from '../shelf/json-schema.js';
 import { buildSheet } from '../shelf/plan/build-sheet.js';
@@ -82,12 +83,8 @@ async function reported(request: Asked<'report'>, io: Io): Promise<string> {
 
 /** A shelf has its name where a sheet has its engine's. Text that is not JSON is refused as a sheet. */
 function isShelf(text: string): boolean {
-  try {
-    const value: unknown = JSON.parse(text);
-    return typeof value === 'object' && value !== null && Object.hasOwn(value, 'shelf');
-  } catch {
-    return false;
-  }
+  const { value } = readJson(text, 'sheet');
+  return typeof value === 'object' && value !== null && Object.hasOwn(value, 'shelf');
 }
 
 /** What was typed for the options of a plan that only the shelf can judge. */

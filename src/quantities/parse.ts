@@ -16,7 +16,8 @@ import { thou } from './units.js';
  * @param text - number and unit, for example `'18 lbf·ft'`
  * @param dimension - name of the dimension that is wanted
  * @returns the quantity [coherent SI unit]
- * @throws {RebuildInputError} when the text is not one number and one unit of the dimension
+ * @throws {RebuildInputError} when the text is not one number and one unit of the dimension, or the
+ * number is too large, or too small, to be a reading
  * @example
  * ```ts
  * format(parse('18 ft-lb', 'torque'), lbfFoot); // "18.0 lbf·ft"
@@ -36,7 +37,8 @@ export function parse<D extends Dimension>(text: string, dimension: D): Quantity
  *
  * @param text - for example `'2-1/8 in'`, `'2 1/8"'`, `'53.97 mm'`, `'+.020 in'`, `'1.5 thou'`
  * @returns the length [m]
- * @throws {RebuildInputError} when the text is not one number and one unit of length
+ * @throws {RebuildInputError} when the text is not one number and one unit of length, or the number is
+ * too large, or too small, to be a reading
  * @example
  * ```ts
  * format(parseLength('2-1/8 in'), inch); // "2.1250 in"
@@ -49,6 +51,9 @@ export function parseLength(text: string): Length {
 
 const NUMBER =
   /^(?<sign>[+-]?)\s*(?:(?<whole>\d+)(?:-| +)(?<over>\d+)\/(?<under>\d+)|(?<numerator>\d+)\/(?<denominator>\d+)|(?<decimal>(?:\d+\.?\d*|\.\d+)(?:[eE][+-]?\d+)?))(?![\d./,])/;
+
+/** No reading has a number further from 1 than this, up or down, whatever its unit. */
+const [SMALLEST, LARGEST] = [1e-100, 1e100];
 
 class Reader {
   readonly #text: string;
@@ -85,7 +90,7 @@ class Reader {
   }
 
   #size(groups: Readonly<Record<string, string | undefined>>): number {
-    if (groups['decimal'] !== undefined) return Number(groups['decimal']);
+    if (groups['decimal'] !== undefined) return this.#decimal(groups['decimal']);
     const whole = Number(groups['whole'] ?? 0);
     const over = Number(groups['over'] ?? groups['numerator']);
     const under = Number(groups['under'] ?? groups['denominator']);
@@ -95,6 +100,16 @@ class Reader {
       throw this.#problem('has a fraction that cannot be meant', this.#rest, hint);
     }
     return (whole * under + over) / under;
+  }
+
+  /** A number beyond what a double holds would be read as infinite, or as nothing. */
+  #decimal(written: string): number {
+    const size = Number(written);
+    const isNothing = !/[1-9]/.test(written.replace(/e.*/i, ''));
+    if (isNothing || (size >= SMALLEST && size < LARGEST)) return size;
+    const extreme = size < SMALLEST ? 'small' : 'large';
+    const hint = 'Check the exponent: 1e-3 is a thousandth, 1e3 a thousand.';
+    throw this.#problem(`is too ${extreme} to be a reading`, written, hint);
   }
 
   unit(): Unit<Dimension> {

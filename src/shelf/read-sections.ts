@@ -1,4 +1,5 @@
 import type { z } from 'zod';
+import { pathOf, readJson } from './file-text.js';
 import { strangeField } from './nearest.js';
 import { salvage } from './salvage.js';
 import { SheetError, type SheetProblem } from './sheet-error.js';
@@ -6,19 +7,17 @@ import { SheetError, type SheetProblem } from './sheet-error.js';
 /** A file as it came: an object whose fields may be anything. */
 export type Given = Readonly<Record<string, unknown>>;
 
-/** The object that a file holds, as JSON text or as it is parsed. */
-export function givenIn(input: unknown, file: 'sheet' | 'shelf', fieldsOfIt: string): Given {
-  const refuse = (message: string) => new SheetError(input, [{ path: file, message }], file);
-  let raw = input;
-  if (typeof input === 'string') {
-    try {
-      raw = JSON.parse(input);
-    } catch (error) {
-      throw refuse(`is not JSON: ${error instanceof Error ? error.message : String(error)}`);
-    }
-  }
-  if (isObject(raw)) return raw;
-  throw refuse(`must be an object with ${fieldsOfIt}`);
+/** The object that a file holds, as JSON text or as it is parsed, and the keys of it that stand twice. */
+export function givenIn(
+  input: unknown,
+  file: 'sheet' | 'shelf',
+  fieldsOfIt: string,
+): { readonly given: Given; readonly repeated: readonly SheetProblem[] } {
+  const json = typeof input === 'string' ? readJson(input, file) : { value: input, problems: [] };
+  if (isObject(json.value)) return { given: json.value, repeated: json.problems };
+  const message = `must be an object with ${fieldsOfIt}`;
+  const problems = 'value' in json ? [{ path: file, message }] : json.problems;
+  throw new SheetError(input, problems, file);
 }
 
 /** What of a file could be read. */
@@ -53,10 +52,7 @@ interface Issue {
 
 /** A problem of the schema at its path; one for each unknown field. */
 function problemsOf(section: string, issue: Issue): SheetProblem[] {
-  const path = issue.path.reduce<string>(
-    (place, step) => `${place}${typeof step === 'number' ? `[${step}]` : `.${String(step)}`}`,
-    section,
-  );
+  const path = pathOf([section, ...issue.path]);
   if (issue.keys === undefined) return [{ path, message: issue.message }];
   const messages = issue.message.split('\n');
   return issue.keys.map((key, i) => ({ path: `${path}.${key}`, message: messages[i] ?? '' }));

@@ -9,11 +9,13 @@ import { SheetError, type SheetProblem } from './sheet-error.js';
 /**
  * Reads an inspection sheet: JSON text or the value it holds, with every
  * quantity as text with its unit. All mistakes come in one error, each with
- * its path; a mistake in one section hides none in another.
+ * its path; a mistake in one section hides none in another. A key that stands twice is
+ * one, as `JSON.parse` would drop the first without a word.
  *
- * @param input - JSON text, or the parsed value
+ * @param input - JSON text of at most 2 million characters, or the parsed value
  * @returns the sheet with every quantity in SI
- * @throws {SheetError} (a {@link RebuildInputError}) when anything is missing, misspelt, out of range or contradictory
+ * @throws {SheetError} (a {@link RebuildInputError}) when anything is missing, misspelt, given twice, out of range or contradictory, or
+ * the text is not JSON, or is too long
  * @example
  * ```ts
  * const sheet = readSheet('{ "version": 1, "engine": "pump set", "units": "inch" }');
@@ -21,10 +23,12 @@ import { SheetError, type SheetProblem } from './sheet-error.js';
  * ```
  */
 export function readSheet(input: unknown): Sheet {
-  const given = givenIn(input, 'sheet', 'version, engine, units and what was measured');
+  const fieldsOfIt = 'version, engine, units and what was measured';
+  const { given, repeated } = givenIn(input, 'sheet', fieldsOfIt);
   const { sound, problems } = readSections(given, sections);
   const crankshaftRead = !problems.some(({ path }) => path.startsWith('crankshaft'));
   const all = [
+    ...repeated,
     ...problems,
     ...repeatedNames(given),
     ...unknownShells(given),

@@ -19,12 +19,14 @@ import { shelfSections } from './shelf-schema.js';
  * text with its unit and every price with its currency. Readings may stand in a CSV
  * file of their own, with the columns `part, feature, station, angle, reading`. All
  * mistakes come in one error, each with its path or its line; a mistake in one part
- * hides none in another. A shelf without any parts is a sound one.
+ * hides none in another. A key that stands twice is one, as `JSON.parse` would drop the
+ * first without a word. A shelf without any parts is a sound one.
  *
- * @param input - JSON text, or the parsed value
- * @param readings - CSV text that joins it; by default none
+ * @param input - JSON text of at most 2 million characters, or the parsed value
+ * @param readings - CSV text of at most 20 000 lines that joins it; by default none
  * @returns the shelf with every quantity in SI
- * @throws {SheetError} (a {@link RebuildInputError}) when anything is missing, misspelt, out of range or contradictory
+ * @throws {SheetError} (a {@link RebuildInputError}) when anything is missing, misspelt, given twice, out of range or contradictory, or
+ * the text is not JSON, or is too long
  * @example
  * ```ts
  * const shelf = readShelf(
@@ -47,11 +49,12 @@ import { shelfSections } from './shelf-schema.js';
  * ```
  */
 export function readShelf(input: unknown, readings?: string): Shelf {
-  const raw = givenIn(input, 'shelf', 'version, shelf, units, engine and the parts there are');
-  const joined = joinReadings(raw, readings);
+  const fieldsOfIt = 'version, shelf, units, engine and the parts there are';
+  const { given, repeated } = givenIn(input, 'shelf', fieldsOfIt);
+  const joined = joinReadings(given, readings);
   const { sound, problems } = readSections(joined.given, shelfSections);
   const found = [...problems, ...contradictionsOf(joined.given, sound as SoundShelf)];
-  const all = [...found.flatMap(joined.placeOf), ...joined.problems];
+  const all = [...repeated, ...found.flatMap(joined.placeOf), ...joined.problems];
   if (all.length > 0) throw new SheetError(input, all, 'shelf');
   return sound as unknown as Shelf;
 }

@@ -1,8 +1,9 @@
 import Papa from 'papaparse';
+import { tooLong, tooMany, withoutMark } from './file-text.js';
 import { didYouMean } from './nearest.js';
 import type { SheetProblem } from './sheet-error.js';
 
-/** The columns of a file of readings, in any order. */
+/** The columns of a file of readings, in any order, in small letters or capitals. */
 const COLUMNS = ['part', 'feature', 'station', 'angle', 'reading'] as const;
 
 /** One row of the file, and the line that it begins on. */
@@ -14,40 +15,60 @@ export interface ReadingRow extends Readonly<Record<(typeof COLUMNS)[number], st
 export interface ReadingRows {
   readonly rows: readonly ReadingRow[];
   readonly problems: readonly SheetProblem[];
-  /** The columns could not be told apart, so that no row was read. */
+  /** No row was read: there are too many, or their columns cannot be told apart. */
   readonly unread: boolean;
 }
 
 /** Where something stands in the file. */
 export const lineOf = (line: number): string => `readings, line ${line}`;
 
+/** A shed has some hundreds of readings. */
+const MOST_LINES = 20_000;
+
 /** Reads the rows of a file of readings. Every cell is text, and nothing but text. */
 export function readingRows(text: string): ReadingRows {
   // One kind of line end, so that lines can be counted; a quoted cell may hold some too.
-  const plain = text.replace(/\r\n?/g, '\n');
+  const plain = withoutMark(text).replace(/\r\n?/g, '\n');
+  const message = tooLong(text) ?? tooManyLines(plain);
+  if (message !== undefined) return unread([{ path: 'readings', message }]);
   const { data, errors } = Papa.parse<string[]>(plain, { delimiter: ',', newline: '\n' });
   const lines = linesOf(data);
   const quoted = new Map(errors.map(({ row = 0, message }) => [row, message]));
   const [header, ...rows] = data
     .map((cells, i) => ({ cells: cells.map((cell) => cell.trim()), line: lines[i] ?? 1, row: i }))
     .filter(({ cells }) => cells.some((cell) => cell !== ''));
-  const wrong = headerProblems(header?.cells ?? [], header?.line ?? 1);
-  if (wrong.length > 0) return { rows: [], problems: wrong, unread: true };
+  const typed = header?.cells ?? [];
+  // Some write their headings in capitals.
+  const headings = typed.map((heading) => heading.toLowerCase());
+  const wrong = headerProblems(headings, typed, header?.line ?? 1);
+  if (wrong.length > 0) return unread(wrong);
 
   const problems: SheetProblem[] = [];
+  const places = COLUMNS.map((column) => [column, headings.indexOf(column)] as const);
   const sound = rows.flatMap(({ cells, line, row }): readonly ReadingRow[] => {
-    const width = header?.cells.length;
     const message = quoted.has(row)
       ? `has a quotation mark too few or too many: ${quoted.get(row)}`
-      : `has ${cells.length} cells, and the header has ${width}`;
-    if (quoted.has(row) || cells.length !== width) {
+      : `has ${cells.length} cells, and the header has ${headings.length}`;
+    if (quoted.has(row) || cells.length !== headings.length) {
       problems.push({ path: lineOf(line), message });
       return [];
     }
-    const named = COLUMNS.map((column) => [column, cells[header?.cells.indexOf(column) ?? 0]]);
+    const named = places.map(([column, place]) => [column, cells[place]]);
     return [{ ...Object.fromEntries(named), line }];
   });
   return { rows: sound, problems, unread: false };
+}
+
+/** A file whose rows were not read. */
+const unread = (problems: readonly SheetProblem[]): ReadingRows => ({
+  rows: [],
+  problems,
+  unread: true,
+});
+
+function tooManyLines(plain: string): string | undefined {
+  const count = plain.replace(/\n$/, '').split('\n').length;
+  return count > MOST_LINES ? tooMany(count, MOST_LINES, 'lines') : undefined;
 }
 
 /** The line that each row begins on: a quoted cell may go on over several. */
@@ -60,23 +81,27 @@ function linesOf(rows: readonly (readonly string[])[]): readonly number[] {
   });
 }
 
-function headerProblems(header: readonly string[], line: number): readonly SheetProblem[] {
+function headerProblems(
+  headings: readonly string[],
+  typed: readonly string[],
+  line: number,
+): readonly SheetProblem[] {
   const all = `the columns are ${COLUMNS.join(', ')}`;
   const known: readonly string[] = COLUMNS;
   const problem = (message: string): SheetProblem => ({ path: lineOf(line), message });
-  if (!header.some((column) => known.includes(column))) {
+  if (!headings.some((heading) => known.includes(heading))) {
     return [problem(`must name the columns, with commas between: ${all}`)];
   }
   return [
-    ...header.flatMap((column, i) => {
-      if (known.includes(column)) {
-        const twice = header.indexOf(column) < i;
-        return twice ? [problem(`has column "${column}" twice; ${all}`)] : [];
+    ...headings.flatMap((heading, i) => {
+      if (known.includes(heading)) {
+        const twice = headings.indexOf(heading) < i;
+        return twice ? [problem(`has column "${typed[i]}" twice; ${all}`)] : [];
       }
-      const question = didYouMean(column, COLUMNS);
-      return [problem(`"${column}" is not a column; ${question ? `${question} ` : ''}${all}`)];
+      const question = didYouMean(heading, COLUMNS);
+      return [problem(`"${typed[i]}" is not a column; ${question ? `${question} ` : ''}${all}`)];
     }),
-    ...COLUMNS.filter((column) => !header.includes(column)).map((column) =>
+    ...COLUMNS.filter((column) => !headings.includes(column)).map((column) =>
       problem(`has no column "${column}"; ${all}`),
     ),
   ];

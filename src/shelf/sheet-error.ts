@@ -31,13 +31,14 @@ export class SheetError extends RebuildInputError {
     const listed = problems.slice(0, MOST_LISTED);
     const lines = listed.map(({ path, message }) => `\n  ${path}: ${message}`).join('');
     const more = problems.length - listed.length;
+    const one = problems.length === 1;
     super({
       parameter: file,
       value,
-      shown: problems.length === 1 ? '1 problem' : `${problems.length} problems`,
+      shown: one ? '1 problem' : `${problems.length} problems`,
       expected: `a ${file} without mistakes`,
-      problem: 'to correct before anything is inspected',
-      hint: `Each with its place:${lines}${more > 0 ? `\n  and ${more} more` : ''}`,
+      problem: 'found',
+      hint: `Correct ${one ? 'it' : 'each'} at its place:${lines}${more > 0 ? `\n  and ${more} more` : ''}`,
     });
     this.name = 'SheetError';
     this.problems = problems;

@@ -1,3 +1,4 @@
+import { readFileSync } from 'node:fs';
 import { second } from 'crankwright';
 import {
   buildSheet,
@@ -15,6 +16,7 @@ import { describe, expect, it } from 'vitest';
 import { progressLine } from '../../src/command/progress.js';
 import { exampleText } from '../shelf/sheets.js';
 import { plainShelf, spoiltShelf } from '../shelf/shelves.js';
+import { root } from '../support/repo.js';
 import { captured } from './captured.js';
 
 const shelfText = JSON.stringify(plainShelf());
@@ -71,6 +73,23 @@ describe('crankwright report', () => {
     expect([noJson.code, noJson.err]).toEqual([1, expect.stringContaining('is not JSON')]);
     expect((await captured(['report'], { input: '[1]' })).code).toBe(1);
     expect((await captured(['report'], { input: '' })).code).toBe(1);
+  });
+
+  it('reads files with a byte order mark, and tells the line of what is wrong in them', async () => {
+    const shed = 'examples/pump-set-shed.json';
+    const csv = 'examples/pump-set-shed-readings.csv';
+    const texts = Object.fromEntries(
+      [shed, csv].map((file) => [file, `\uFEFF${readFileSync(`${root}/${file}`, 'utf8')}`]),
+    );
+    const marked = await captured(['report', shed, '--readings', csv], { files: texts });
+    expect(marked).toEqual(await captured(['report', shed, '--readings', csv]));
+    expect(marked.code).toBe(0);
+    const twice = '{ "version": 1, "engine": "e",\n"units": "inch",\n"units": "metric" }';
+    expect(await captured(['report'], { input: twice })).toEqual({
+      code: 1,
+      out: '',
+      err: 'crankwright: sheet: 1 problem found. Correct it at its place:\n  units: stands twice, on line 2 and on line 3; keep one of the two\n',
+    });
   });
 
   it('says why a file cannot be read', async () => {

@@ -49,8 +49,25 @@ describe('parseLength refuses', () => {
     expect(parseLength(`${'0'.repeat(97)} in`)).toBe(0);
   });
 
-  it('a number too large for a double', () => {
-    expect(() => parseLength('1e400 in')).toThrow('Infinity is not a finite number');
+  it.each([
+    ['1e400 in', /^text: "1e400 in" is too large to be a reading at character 1 \("1e400"\)\./],
+    ['-1e308 in', /is too large to be a reading at character 2 \("1e308"\)/],
+    ['  1e100 mm', /^text: " {2}1e100 mm" is too large .* at character 3 \("1e100"\)/],
+    ['1e-400 in', /is too small to be a reading at character 1 \("1e-400"\)/],
+    ['-.001e-330 in', /is too small to be a reading/],
+  ])('a number that no reading is, as it was written: %s', (text, message) => {
+    const error = refusal(() => parseLength(text));
+    expect(error.message).toMatch(message);
+    expect(error.message).not.toMatch(/Infinity/);
+    expect([error.parameter, error.value]).toEqual(['text', text]);
+    expect(error.hint).toBe('Check the exponent: 1e-3 is a thousandth, 1e3 a thousand.');
+  });
+
+  it('no number that is only large, or nothing', () => {
+    expect(parseLength('9.9e99 m')).toBe(9.9e99);
+    expect(parseLength('0e-400 in')).toBe(0);
+    expect(parseLength('0/16 in')).toBe(0);
+    expect(refusal(() => parse('1e308 psi', 'pressure')).parameter).toBe('text');
   });
 
   it('or reads, and nothing else, whatever the text', () => {

@@ -320,8 +320,10 @@ describe('readSheet', () => {
 
   it('lists the problems a line each, with their count', () => {
     expect(() => readSheet({ version: 1, engine: 'e' })).toThrow(
-      /^sheet: 1 problem to correct before anything is inspected\. Each with its place:\n {2}units: is missing/,
+      /^sheet: 1 problem found\. Correct it at its place:\n {2}units: is missing: inch or metric$/,
     );
-    expect(() => readSheet({ version: 1 })).toThrow(/^sheet: 2 problems to correct/);
+    expect(() => readSheet({ version: 1 })).toThrow(
+      /^sheet: 2 problems found\. Correct each at its place:\n/,
+    );
   });
 });

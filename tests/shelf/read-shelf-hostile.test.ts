@@ -5,7 +5,7 @@ import { changed, exampleText, type Json } from './sheets.js';
 import { plainShelf, shelfProblems } from './shelves.js';
 
 const DEPTH = 100_000;
-/** Time that a file of 5 MB may take, with room for a slow machine [ms]. */
+/** Time that a file of 2 MB may take, with room for a slow machine [ms]. */
 const PATIENCE = 30_000;
 
 /** A value nested too deep for anything that calls itself. */
@@ -44,9 +44,14 @@ describe('a file nested deep', () => {
   it('is refused as text', () => {
     const nested = `${'['.repeat(DEPTH)}${']'.repeat(DEPTH)}`;
     const text = JSON.stringify(plainShelf());
-    expect(shelfProblems(nested)[0]?.path).toBe('shelf');
-    expect(shelfProblems(text.replace('"the shed"', nested))[0]?.path).toBe('shelf');
-    expect(shelfProblems(text.replace('"scored"', nested))[0]?.path).toBe('blocks[1].faults[0]');
+    for (const deep of [
+      nested,
+      ...['"the shed"', '"scored"'].map((at) => text.replace(at, nested)),
+    ]) {
+      expect(shelfProblems(deep)).toEqual([
+        { path: 'shelf, line 1', message: expect.stringMatching(/inside too many others$/) },
+      ]);
+    }
   });
 
   it('is refused if it holds itself', () => {
@@ -57,7 +62,7 @@ describe('a file nested deep', () => {
   });
 });
 
-describe('a file of 5 MB', () => {
+describe('a file of 2 MB', () => {
   const many = (count: number, part: (i: number) => Json): { [key: string]: Json } => ({
     ...plainShelf(),
     crankshafts: Array.from({ length: count }, (_, i) => part(i)),
@@ -66,14 +71,14 @@ describe('a file of 5 MB', () => {
   const sound = (i: number): Json => ({ ...crankshaft, name: `crankshaft ${i}` });
 
   it('reads', () => {
-    const text = JSON.stringify(many(4000, sound));
-    expect(text.length).toBeGreaterThan(4_000_000);
+    const text = JSON.stringify(many(1600, sound));
+    expect(text.length).toBeGreaterThan(1_600_000);
     const start = performance.now();
-    expect(readShelf(text).crankshafts).toHaveLength(4000);
+    expect(readShelf(text).crankshafts).toHaveLength(1600);
     expect(performance.now() - start).toBeLessThan(PATIENCE);
   });
 
-  it('reads with twenty thousand housings and as many shells', () => {
+  it('reads as a value with twenty thousand housings and as many shells', () => {
     const shelf = {
       ...plainShelf(),
       rods: Array.from({ length: 20_000 }, (_, i) => ({
@@ -89,13 +94,13 @@ describe('a file of 5 MB', () => {
       })),
     };
     const start = performance.now();
-    expect(readShelf(JSON.stringify(shelf)).shells).toHaveLength(20_000);
+    expect(readShelf(shelf).shells).toHaveLength(20_000);
     expect(performance.now() - start).toBeLessThan(PATIENCE);
   });
 
   it('is told all its mistakes', () => {
     const text = JSON.stringify(
-      many(4000, (i) => ({
+      many(1600, (i) => ({
         ...crankshaft,
         name: 'the same',
         thrustWidth: '2.5 inn',
@@ -104,35 +109,32 @@ describe('a file of 5 MB', () => {
       })),
     );
     const start = performance.now();
-    expect(shelfProblems(text)).toHaveLength(4 * 4000 - 1);
+    expect(shelfProblems(text)).toHaveLength(4 * 1600 - 1);
     expect(performance.now() - start).toBeLessThan(PATIENCE);
   });
 
-  it('is told all mistakes of as many readings', () => {
-    const rows = Array.from({ length: 100_000 }, (_, i) => `crankshaft ${i},rod 9,,,1 in`);
+  it('is told all mistakes of as many readings as are taken', () => {
+    const rows = Array.from({ length: 19_999 }, (_, i) => `crankshaft ${i},rod 9,,,1 in`);
     const csv = ['part,feature,station,angle,reading', ...rows].join('\n');
     const start = performance.now();
-    expect(shelfProblems(many(4000, sound), csv)).toHaveLength(100_000);
+    expect(shelfProblems(many(4000, sound), csv)).toHaveLength(19_999);
     expect(performance.now() - start).toBeLessThan(PATIENCE);
   });
 
   it('is told all mistakes of the readings of one part with as many places', () => {
     const rods = Array.from({ length: 20_000 }, (_, i) => ({ name: `rod ${i}` }));
-    const rows = Array.from({ length: 50_000 }, () => 'rods A,rod X,,,1 in');
+    const rows = Array.from({ length: 19_999 }, () => 'rods A,rod X,,,1 in');
     const csv = ['part,feature,station,angle,reading', ...rows].join('\n');
     const start = performance.now();
     const problems = shelfProblems(changed(plainShelf(), { 'rods[0].rods': rods }), csv);
     expect(performance.now() - start).toBeLessThan(PATIENCE);
     // Its rods have no readings, and are more than the engine has.
-    expect(problems).toHaveLength(20_000 + 1 + 50_000);
+    expect(problems).toHaveLength(20_000 + 1 + 19_999);
     expect(problems.at(-1)?.message.length).toBeLessThan(400);
   });
 
   it('is refused if one place has more readings than anybody takes', () => {
-    const rows = Array.from(
-      { length: 200_000 },
-      (_, i) => `rods A,rod A1,,,1.${7507 + (i % 2)} in`,
-    );
+    const rows = Array.from({ length: 19_999 }, (_, i) => `rods A,rod A1,,,1.${7507 + (i % 2)} in`);
     const csv = ['part,feature,station,angle,reading', ...rows].join('\n');
     const shelf = changed(plainShelf(), { 'rods[0].rods[0].housingBore': undefined });
     expect(shelfProblems(shelf, csv)).toEqual([

@@ -125,7 +125,7 @@ describe('readShelf', () => {
       if (!(error instanceof SheetError)) throw error;
       expect(error.problems).toHaveLength(60);
       expect(error.message.split('\n')).toHaveLength(52);
-      expect(error.message).toMatch(/^shelf: 60 problems to correct/);
+      expect(error.message).toMatch(/^shelf: 60 problems found/);
       expect(error.message).toMatch(/\n {2}and 10 more$/);
     }
   });

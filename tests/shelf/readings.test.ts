@@ -98,6 +98,11 @@ describe('a CSV of readings', () => {
 
   it.each<[string, string]>([
     ['columns in another order', 'reading,angle,station,feature,part\n1 in,,,flatness,head B'],
+    ['headings in capitals', 'PART,Feature,STATION,Angle,ReaDing\nhead B,flatness,,,1 in'],
+    [
+      'space about its headings',
+      '\ufeff" Part "\t, feature ,\u00a0station, angle,reading \nhead B,flatness,,,1 in',
+    ],
     ['CRLF', 'part,feature,station,angle,reading\r\nhead B,flatness,,,1 in\r\n'],
     ['a byte order mark', '\ufeffpart,feature,station,angle,reading\nhead B,flatness,,,1 in'],
     ['blank lines and blank rows', `\n\n${csv('', ' , , , , ', 'head B,flatness,,,1 in', '')}\n\n`],
@@ -147,7 +152,7 @@ describe('a mistake in a CSV of readings', () => {
       /^"diameter" is not a column; the columns are/,
     ],
     ['part,feature,station,reading', 'readings, line 1', /^has no column "angle"/],
-    ['part,feature,station,angle,reading,part', 'readings, line 1', /^has column "part" twice/],
+    ['part,feature,station,angle,reading,Part', 'readings, line 1', /^has column "Part" twice/],
   ])('in its header %j is told once', (text, path, message) => {
     // The rows cannot be read, and so no reading is missed.
     const shelf = lacking('crankshafts[0].rodJournals[0].readings', 'shells[0].wall');
@@ -163,9 +168,9 @@ describe('a mistake in a CSV of readings', () => {
   });
 
   it('in a column suggests the nearest', () => {
-    const problems = shelfProblems(plainShelf(), 'Part,feature,station,angel,reading');
+    const problems = shelfProblems(plainShelf(), 'Prat,FEATURE,station,angel,reading');
     expect(problems.map(({ message }) => message)).toEqual([
-      expect.stringMatching(/"Part" is not a column; did you mean "part"\?/),
+      expect.stringMatching(/"Prat" is not a column; did you mean "part"\?/),
       expect.stringMatching(/"angel" is not a column; did you mean "angle"\?/),
       expect.stringMatching(/has no column "part"/),
       expect.stringMatching(/has no column "angle"/),

@@ -99,6 +99,7 @@ export const quantityCalls = {
       'not text': [2.125, 'length'],
       'no fraction': ['1 4/3 in', 'length'],
       'a number too large': ['1e999 in', 'length'],
+      'a number too small': ['1e-999 in', 'length'],
     },
   }),
   parseLength: calls(parseLength, {
@@ -107,6 +108,8 @@ export const quantityCalls = {
       'two units': ['2 in mm'],
       'a comma': ['2,125 in'],
       'not an undersize': ['2.5 under'],
+      'a number too large': ['1e400 in'],
+      'a number too small': ['1e-400 in'],
     },
   }),
   tradeUnit: calls(tradeUnit, {

@@ -1,0 +1,199 @@
+/** A step from an object to its field, or from a list to its item. */
+export type Step = string | number;
+
+/** A key that stands twice in one object. `JSON.parse` keeps the last and drops the others without a word. */
+export interface RepeatedKey {
+  readonly path: readonly Step[];
+  /** The line that it first stands on, and the one that it stands on again. */
+  readonly lines: readonly [first: number, again: number];
+}
+
+/** Where a text stops being JSON. */
+export interface Break {
+  readonly line: number;
+  /** The character of that line, from 1. */
+  readonly character: number;
+  /** What stands there, to the end of the line; nothing where the text ends. */
+  readonly found: string;
+  /** Whether that begins with something that can stand elsewhere in JSON. */
+  readonly isToken: boolean;
+  /** What should stand there. */
+  readonly wanted: Wanted;
+}
+
+/** What can come next in JSON. */
+export type Wanted =
+  | 'a value'
+  | 'a value or ]'
+  | 'another value'
+  | 'a name in double quotes or }'
+  | 'another name in double quotes'
+  | 'a colon'
+  | 'a comma or ]'
+  | 'a comma or }'
+  | 'the end of the text'
+  | 'fewer brackets';
+
+/** A text that was walked through, to its end or to where it breaks. */
+export interface Walk {
+  readonly repeated: readonly RepeatedKey[];
+  readonly broken?: Break;
+}
+
+/** Walks through text that should be JSON, and keeps the lines that `JSON.parse` does not tell. */
+export function walkJson(text: string): Walk {
+  const walker = new Walker();
+  const { repeated } = walker;
+  let at = 0;
+  for (;;) {
+    BLANK.lastIndex = at;
+    const [blank = ''] = BLANK.exec(text) ?? [];
+    walker.pass(blank, at);
+    at += blank.length;
+    const token = tokenAt(text, at);
+    if (token === '' || !walker.take(token)) {
+      const { line, lineStart, wanted } = walker;
+      if (at === text.length && wanted === 'the end of the text') return { repeated };
+      const [found = ''] = /^.*/.exec(text.slice(at, at + MOST_FOUND)) ?? [];
+      const character = at - lineStart + 1;
+      return { repeated, broken: { line, character, found, isToken: token !== '', wanted } };
+    }
+    at += token.length;
+  }
+}
+
+const BLANK = /[ \t\r\n]*/y;
+const MARK_WORD_OR_NUMBER =
+  /[{}[\],:]|true|false|null|-?(?:0|[1-9]\d*)(?:\.\d+)?(?:[eE][+-]?\d+)?/y;
+const ESCAPE = /\\(?:["\\/bfnrt]|u[0-9a-fA-F]{4})/y;
+
+/** The token at a place in the text; nothing at its end, and where there is none. */
+function tokenAt(text: string, at: number): string {
+  if (text[at] === '"') return text.slice(at, textEnd(text, at));
+  MARK_WORD_OR_NUMBER.lastIndex = at;
+  return MARK_WORD_OR_NUMBER.exec(text)?.[0] ?? '';
+}
+
+/** Where text in quotes ends; where it begins if it has no end. A regular expression would overflow on long text. */
+function textEnd(text: string, start: number): number {
+  for (let at = start + 1; at < text.length; at++) {
+    const character = text[at] as string;
+    if (character === '"') return at + 1;
+    if (character < ' ') return start;
+    if (character !== '\\') continue;
+    ESCAPE.lastIndex = at;
+    const [pair = ''] = ESCAPE.exec(text) ?? [];
+    if (pair === '') return start;
+    at += pair.length - 1;
+  }
+  return start;
+}
+
+/** No file nests deeper. */
+const DEEPEST = 50;
+
+/** More characters of what is wrong are not shown. */
+const MOST_FOUND = 20;
+
+/** An object or a list that is open, and where in it the walk is. */
+interface Open {
+  /** The line of every key of an object; a list has none. */
+  readonly lines?: Map<string, number>;
+  step: Step;
+}
+
+class Walker {
+  readonly repeated: RepeatedKey[] = [];
+  wanted: Wanted = 'a value';
+  line = 1;
+  /** Where in the text the line begins. */
+  lineStart = 0;
+  readonly #open: Open[] = [];
+
+  /** Passes white space. */
+  pass(blank: string, start: number): void {
+    for (const { index, 0: end } of blank.matchAll(/\r\n?|\n/g)) {
+      this.line++;
+      this.lineStart = start + index + end.length;
+    }
+  }
+
+  /** Takes a token, unless it may not stand here. */
+  take(token: string): boolean {
+    const [first = ''] = token;
+    switch (first) {
+      case '{':
+        return this.#enter({ lines: new Map(), step: '' }, 'a name in double quotes or }');
+      case '[':
+        return this.#enter({ step: 0 }, 'a value or ]');
+      case '}':
+        return this.#leave('a name in double quotes or }', 'a comma or }');
+      case ']':
+        return this.#leave('a value or ]', 'a comma or ]');
+      case ',':
+        return this.#goOn();
+      case ':':
+        return this.#move('a colon', 'a value');
+      default:
+        return (first === '"' && this.#key(token)) || (this.#wantsValue() && this.#closeValue());
+    }
+  }
+
+  #enter(open: Open, wanted: Wanted): boolean {
+    if (!this.#wantsValue()) return false;
+    if (this.#open.length === DEEPEST) {
+      this.wanted = 'fewer brackets';
+      return false;
+    }
+    this.#open.push(open);
+    this.wanted = wanted;
+    return true;
+  }
+
+  #leave(empty: Wanted, full: Wanted): boolean {
+    if (this.wanted !== empty && this.wanted !== full) return false;
+    this.#open.pop();
+    return this.#closeValue();
+  }
+
+  #goOn(): boolean {
+    const open = this.#open.at(-1);
+    if (typeof open?.step === 'number') open.step++;
+    return (
+      this.#move('a comma or }', 'another name in double quotes') ||
+      this.#move('a comma or ]', 'another value')
+    );
+  }
+
+  #key(token: string): boolean {
+    const open = this.#open.at(-1);
+    if (!/name/.test(this.wanted) || open?.lines === undefined) return false;
+    // Escapes are undone: "fa\u0075lts" is "faults".
+    const key = JSON.parse(token) as string;
+    open.step = key;
+    const first = open.lines.get(key);
+    if (first === undefined) open.lines.set(key, this.line);
+    else
+      this.repeated.push({ path: this.#open.map(({ step }) => step), lines: [first, this.line] });
+    this.wanted = 'a colon';
+    return true;
+  }
+
+  #wantsValue(): boolean {
+    return /value/.test(this.wanted);
+  }
+
+  /** What follows a value is another, or the end of what it stands in. */
+  #closeValue(): boolean {
+    const open = this.#open.at(-1);
+    if (open === undefined) this.wanted = 'the end of the text';
+    else this.wanted = open.lines ? 'a comma or }' : 'a comma or ]';
+    return true;
+  }
+
+  #move(from: Wanted, to: Wanted): boolean {
+    if (this.wanted !== from) return false;
+    this.wanted = to;
+    return true;
+  }
+}
