@@ -8,101 +8,114 @@ export interface Stack {
 
 /** Every stack that a shelf can make. */
 interface Stacks {
-  /** The stack of so many shims whose total is nearest; of equals the first by the order of the shelf. */
+  /** The stack of so many shims whose total is nearest; of equals the thinner, then the first by the order of the shelf. */
   readonly nearest: (count: number, total: number) => Stack;
 }
 
-/** Subsets of half the shelf with one number of shims, by rising sum; of equals the first on the shelf. */
-interface Half {
-  readonly sums: Float64Array;
-  readonly masks: Uint32Array;
-}
+/**
+ * Some shims of half the shelf as one whole number: their sum times `UNIT`, plus what puts those of
+ * equal sum into the order of the shelf. Two packs of the two halves, added up, still have room
+ * below `UNIT`; 40 shims of 20 mm in nanometres, times `UNIT`, are below 2⁵¹ and so exact.
+ */
+type Pack = number;
+
+const UNIT = 2 ** 21;
+/** No shim: the last of its sum. Each shim takes from it a power of two, the earlier the more. */
+const NOTHING: Pack = 2 ** 20 - 1;
+const bitAt = (place: number) => 2 ** (19 - place);
+
+const sumOf = (pack: Pack) => Math.floor(pack / UNIT);
+const holds = (pack: Pack, place: number) => ((NOTHING - (pack % UNIT)) & bitAt(place)) !== 0;
 
 /**
- * Makes all stacks of a shelf of whole-number sizes without listing them: the
- * subsets of either half are sorted by sum, and for a wanted total the two
- * lists are walked towards each other (meet in the middle).
+ * Makes all stacks of a shelf of at most 40 whole-number sizes without listing them: the packs of
+ * either half are kept in order, and for a wanted total the two lists are walked towards each other
+ * (meet in the middle).
  */
 export function stacksOf(sizes: readonly number[]): Stacks {
   const middle = sizes.length >> 1;
-  const [front, back] = [halvesOf(sizes.slice(0, middle)), halvesOf(sizes.slice(middle))];
+  const [front, back] = [packsOf(sizes.slice(0, middle)), packsOf(sizes.slice(middle))];
   return {
     nearest: (count, total) => {
-      let best: Candidate | undefined;
-      for (let inFront = 0; inFront <= Math.min(count, middle); inFront++) {
+      let best = NONE_YET;
+      for (let inFront = 0; inFront <= count; inFront++) {
         const [a, b] = [front[inFront], back[count - inFront]];
         if (a && b) best = nearestPair(a, b, total, best);
       }
-      const { front: f, back: k, sum } = best as Candidate;
-      const has = (place: number) =>
-        ((place < middle ? f >> place : k >> (place - middle)) & 1) === 1;
-      return { total: sum, has };
+      const { front: f, back: k } = best;
+      const has = (place: number) => (place < middle ? holds(f, place) : holds(k, place - middle));
+      return { total: sumOf(f + k), has };
     },
   };
 }
 
-interface Candidate {
-  readonly sum: number;
+interface Pair {
+  readonly front: Pack;
+  readonly back: Pack;
+  /** How far their sum is from the total that is wanted. */
   readonly away: number;
-  readonly front: number;
-  readonly back: number;
 }
+
+const NONE_YET: Pair = { front: NOTHING, back: NOTHING, away: Infinity };
 
 /** Walks up one list and down the other, past every pair that could be nearest. */
-function nearestPair(a: Half, b: Half, total: number, so: Candidate | undefined): Candidate {
+function nearestPair(a: Float64Array, b: Float64Array, total: number, so: Pair): Pair {
   let best = so;
-  let j = b.sums.length - 1;
-  for (let i = 0; i < a.sums.length; i++) {
-    // The last of b that does not overshoot, and the one after it that does.
-    while (j >= 0 && (a.sums[i] as number) + (b.sums[j] as number) > total) j--;
-    for (const k of [j, j + 1]) {
-      if (k < 0 || k >= b.sums.length) continue;
-      const sum = (a.sums[i] as number) + (b.sums[k] as number);
-      const next = {
-        sum,
-        away: Math.abs(sum - total),
-        front: a.masks[i] as number,
-        back: b.masks[k] as number,
-      };
-      if (best === undefined || comesBefore(next, best)) best = next;
-    }
+  const [lastA, lastB] = [a.length - 1, b.length - 1];
+  // Where even the thickest two are too thin, or the thinnest too thick, there is nothing to walk.
+  const isThin = sumOf((a[lastA] as number) + (b[lastB] as number)) <= total;
+  const isThick = sumOf((a[0] as number) + (b[0] as number)) >= total;
+  let [i, j] = [isThin ? lastA : 0, isThick ? 0 : lastB];
+  while (i <= lastA && j >= 0) {
+    const [front, back] = [a[i] as number, b[j] as number];
+    const over = sumOf(front + back) - total;
+    const away = Math.abs(over);
+    if (away <= best.away) best = first(best, { front, back, away });
+    if (over > 0) j--;
+    else i++;
   }
-  return best as Candidate;
+  return best;
 }
 
-/** Nearer; of equals the thinner, then the one with the earlier shims. */
-function comesBefore(a: Candidate, b: Candidate): boolean {
-  if (a.away !== b.away) return a.away < b.away;
-  if (a.sum !== b.sum) return a.sum < b.sum;
-  return a.front === b.front ? earlier(a.back, b.back) : earlier(a.front, b.front);
+/** The nearer; of equals the thinner, then the one with the earlier shims. */
+function first(a: Pair, b: Pair): Pair {
+  const order =
+    a.away - b.away ||
+    sumOf(a.front + a.back) - sumOf(b.front + b.back) ||
+    (a.front % UNIT) - (b.front % UNIT) ||
+    (a.back % UNIT) - (b.back % UNIT);
+  return order <= 0 ? a : b;
 }
 
-/** Whether the first shim that only one of two sets holds is held by `a`. */
-function earlier(a: number, b: number): boolean {
-  const differ = a ^ b;
-  return (a & (differ & -differ)) !== 0;
+/** The packs of at most 20 sizes by their number of shims, each list in order and with every sum once. */
+function packsOf(sizes: readonly number[]): readonly Float64Array[] {
+  return sizes.reduce<readonly Float64Array[]>(
+    (so, size, place) => {
+      const shim = size * UNIT - bitAt(place);
+      return Array.from({ length: so.length + 1 }, (_, count) =>
+        merged(shim, so[count], so[count - 1]),
+      );
+    },
+    [Float64Array.of(NOTHING)],
+  );
 }
 
-/** The subsets of at most 20 sizes, by their number of shims. */
-function halvesOf(sizes: readonly number[]): readonly Half[] {
-  const sums = new Float64Array(2 ** sizes.length);
-  const byCount: number[][] = Array.from({ length: sizes.length + 1 }, () => []);
-  byCount[0]?.push(0);
-  const counts = new Uint8Array(sums.length);
-  for (let mask = 1; mask < sums.length; mask++) {
-    const place = 31 - Math.clz32(mask);
-    const rest = mask ^ (1 << place);
-    sums[mask] = (sums[rest] as number) + (sizes[place] as number);
-    counts[mask] = (counts[rest] as number) + 1;
-    byCount[counts[mask] as number]?.push(mask);
-  }
-  return byCount.map((masks) => {
-    masks.sort((a, b) => (sums[a] as number) - (sums[b] as number) || (earlier(a, b) ? -1 : 1));
+const NONE: Float64Array = /* @__PURE__ */ new Float64Array(0);
+
+/** The packs without a shim and those that it joins in one list. Both are in order, so nothing is sorted. */
+function merged(shim: number, without = NONE, joined = NONE): Float64Array {
+  const list = new Float64Array(without.length + joined.length);
+  let [i, j, length, last] = [0, 0, 0, -1];
+  while (i < without.length || j < joined.length) {
+    const a = i < without.length ? (without[i] as number) : Infinity;
+    const b = j < joined.length ? (joined[j] as number) + shim : Infinity;
+    const next = Math.min(a, b);
+    if (a < b) i++;
+    else j++;
     // Of equal sums one is enough: the first.
-    const kept = masks.filter((mask, i) => i === 0 || sums[mask] !== sums[masks[i - 1] as number]);
-    return {
-      sums: Float64Array.from(kept, (mask) => sums[mask] as number),
-      masks: Uint32Array.from(kept),
-    };
-  });
+    if (sumOf(next) === last) continue;
+    last = sumOf(next);
+    list[length++] = next;
+  }
+  return list.subarray(0, length);
 }

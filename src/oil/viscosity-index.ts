@@ -2,7 +2,7 @@ import { guardFields } from '../judging/guards.js';
 import type { KinematicViscosity, Ratio } from '../quantities/dimensions.js';
 import { RebuildInputError } from '../quantities/error.js';
 import { guardViscosity } from './guards.js';
-import { referenceOils } from './viscosity-index-fit.js';
+import { referenceOils } from './viscosity-index-table.js';
 
 /** What `viscosityIndex` compares. */
 export interface ViscosityPair {
@@ -21,9 +21,10 @@ export interface ViscosityPair {
  *     B, above 100:   VI = 100 + (10^N - 1) / 0.00715          N = log10(H / U) / log10(Y)
  *
  * U is the viscosity at 40 °C, Y that at 100 °C, L and H the viscosities at 40 °C
- * of the oils of index 0 and 100 that have the same Y, all in mm²/s. Above 70 mm²/s L and H are
- * the standard's parabolas. Below, they are a fit of our own to its table, which moves the index by at
- * most 0.21 where it is from 0 to 200. The standard reports whole numbers; the result here is not rounded.
+ * of the oils of index 0 and 100 that have the same Y, all in mm²/s. Up to 70 mm²/s L and H are
+ * interpolated linearly between the rows of the standard's table, above they are its parabolas. At 70
+ * the two differ by at most 0.04 of an index from 0 to 200. The result is not rounded; the standard
+ * reports whole numbers, and where an index is midway between two of them the even one.
  *
  * @param viscosities - kinematic viscosity at 40 °C and at 100 °C [m²/s]
  * @returns viscosity index, not rounded [-]

@@ -2,36 +2,42 @@ import { micrometre, pickShims, type Shim, thou } from 'crankwright';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { refusal } from '../quantities/refusal.js';
+import { diceOf } from '../support/dice.js';
 
 const shelfOf = (micrometres: readonly number[]): Shim[] =>
   micrometres.map((size, i) => ({ name: `shim ${i}`, thickness: micrometre(size) }));
 
 /** The choice by trying every stack: fewest within, else nearest, then thinner, then first on the shelf. */
 function byTrying(sizes: readonly number[], min: number, max: number): readonly number[] {
-  const middle = (min + max) / 2;
-  const stacks = Array.from({ length: 2 ** sizes.length }, (_, mask) => {
-    const places = sizes.flatMap((__, i) => ((mask >> i) & 1 ? [i] : []));
-    return { places, total: places.reduce((sum, i) => sum + (sizes[i] ?? 0), 0) };
-  });
-  const within = stacks.filter(({ total }) => total >= min && total <= max);
-  const away = (total: number) => Math.abs(total - middle);
-  const order = (within.length > 0 ? within : stacks).sort(
-    (a, b) =>
-      (within.length > 0 ? a.places.length - b.places.length : 0) ||
-      away(a.total) - away(b.total) ||
-      (within.length > 0 ? 0 : a.places.length - b.places.length) ||
-      a.total - b.total ||
-      firstDifference(a.places, b.places),
-  );
-  return order[0]?.places ?? [];
+  const stackOf = (mask: number) => {
+    let [count, total] = [0, 0];
+    for (let i = 0; i < sizes.length; i++) {
+      if (!((mask >> i) & 1)) continue;
+      count += 1;
+      total += sizes[i] as number;
+    }
+    const outside = total < min || total > max ? 1 : 0;
+    return { mask, count, total, outside, away: Math.abs(2 * total - min - max) };
+  };
+  let best = stackOf(0);
+  for (let mask = 1; mask < 2 ** sizes.length; mask++) {
+    const next = stackOf(mask);
+    const order =
+      next.outside - best.outside ||
+      (next.outside ? 0 : next.count - best.count) ||
+      next.away - best.away ||
+      next.count - best.count ||
+      next.total - best.total;
+    if (order < 0 || (order === 0 && holdsFirstDifference(mask, best.mask))) best = next;
+  }
+  return sizes.flatMap((_, i) => ((best.mask >> i) & 1 ? [i] : []));
 }
 
-/** Before the other if it holds the first shim that only one of the two holds. */
-function firstDifference(a: readonly number[], b: readonly number[]): number {
-  const place = [...a, ...b]
-    .filter((i) => a.includes(i) !== b.includes(i))
-    .sort((x, y) => x - y)[0];
-  return place === undefined ? 0 : a.includes(place) ? -1 : 1;
+/** Whether `a` holds the first shim that only one of the two holds. */
+function holdsFirstDifference(a: number, b: number): boolean {
+  let place = 0;
+  while (((a >> place) & 1) === ((b >> place) & 1)) place += 1;
+  return ((a >> place) & 1) === 1;
 }
 
 describe('pickShims', () => {
@@ -70,6 +76,24 @@ describe('pickShims', () => {
       { numRuns: 500 },
     );
   });
+
+  it.each([1, 1000, 25_400])(
+    'is what trying every stack of 17 gives, in steps of %i nm',
+    (step) => {
+      const dice = diceOf(step);
+      // In nanometres, from 20 to 300 µm.
+      const sizes = Array.from(
+        { length: 17 },
+        () => step * Math.ceil(dice.from(20_000, 300_000) / step),
+      );
+      for (const min of [0, 30_000, 500_000, 1_200_000, 2_000_000, 9_000_000]) {
+        const span = { min: micrometre(min / 1000), max: micrometre((min + 3) / 1000) };
+        const { shims } = pickShims(shelfOf(sizes.map((size) => size / 1000)), span);
+        const places = byTrying(sizes, min, min + 3);
+        expect(shims.map(({ name }) => name)).toEqual(places.map((i) => `shim ${i}`));
+      }
+    },
+  );
 
   it('takes the fewest of 40 too', () => {
     const sizes = Array.from({ length: 40 }, (_, i) => 100 + ((i * 7919) % 997));

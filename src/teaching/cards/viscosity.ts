@@ -15,7 +15,7 @@ const ON_LINE = 'V(Y(w_1 + B * (log10(T / (1 K)) - log10(T_1 / (1 K)))))';
 const D341 = 'ASTM D341: ν in mm²/s and T in K where logarithms are taken';
 const D1250 = 'ASTM D1250 (1980) and API MPMS chapter 11.1, table 54D, lubricating oils';
 const API = 'API MPMS chapter 11.1 (2004), water of 999.016 kg/m³ at 60 °F';
-const D2270 = 'ASTM D2270-10(2016); below 70 mm²/s L and H are a fit to its table';
+const D2270 = 'ASTM D2270-10(2016); L and H interpolated between two rows of its table';
 
 const line = [
   input('nu_1', 'kinematic viscosity at T_1', 'kinematicViscosity', 2e-5, 3e-4),
@@ -51,20 +51,6 @@ const at40 = (least: number, most: number): CardInput =>
 const at100 = (least: number, most: number): CardInput =>
   input('nu', 'kinematic viscosity at 100 °C', 'kinematicViscosity', least, most);
 
-/** A curve of the fit, bent at the knots, as a function of the viscosity at 100 °C in mm²/s. */
-const curve = (letter: string, start: string, bends: string) =>
-  `${letter}(y) = ${start} + sum([${bends}] .* ((y - k + abs(y - k)) / 2) .^ 2)`;
-const KNOTS = 'k = [3.8, 4, 4.4, 4.9, 6.3, 6.8, 6.9, 7.3, 7.9, 9, 14.5, 20, 57]';
-const LOW = /* @__PURE__ */ curve(
-  'L',
-  '-0.09329 + 1.7458 * y + 1.14886 * y^2',
-  '1.04548, 1.77916, -1.00687, -2.7837, 4.35457, -2.78648, -3.90273, 3.44357, -0.9017, 0.49605, 0.10518, -0.10757, -0.06429',
-);
-const HIGH = /* @__PURE__ */ curve(
-  'H',
-  '-0.12382 + 1.58857 * y + 0.83477 * y^2',
-  '-0.56448, 0.67566, -0.1421, -0.71026, 1.2662, -6.25137, 5.78117, -0.54681, -0.25341, 0.16744, 0.01058, -0.07942, -0.05043',
-);
 const IN_MM2 = ['u = U / (1 mm^2/s)', 'y = nu / (1 mm^2/s)'];
 /** Formulas of the oil room about one oil: viscosity, density, index, Saybolt seconds. */
 export const viscosityCards = {
@@ -137,12 +123,16 @@ export const viscosityCards = {
     source: `${D341}; ${D1250}`,
   },
   viscosityIndex: {
-    name: 'viscosity index up to 100',
+    name: 'viscosity index up to 100, from 8.8 to 8.9 mm²/s',
     computedBy: 'viscosityIndex',
     result: index,
-    inputs: [at40(7.2e-5, 8.4e-5), at100(7.5e-6, 9e-6)],
-    where: [KNOTS, LOW, HIGH, ...IN_MM2],
-    expression: '100 * (L(y) - u) / (L(y) - H(y))',
+    inputs: [at40(7.2e-5, 8.4e-5), at100(8.8e-6, 8.9e-6)],
+    where: [
+      ...IN_MM2,
+      'L = 118.5 + (120.9 - 118.5) * (y - 8.8) / 0.1',
+      'H = 68.79 + (69.94 - 68.79) * (y - 8.8) / 0.1',
+    ],
+    expression: '100 * (L - u) / (L - H)',
     source: D2270,
   },
   viscosityIndexOfThickOil: {
@@ -152,14 +142,14 @@ export const viscosityCards = {
     inputs: [at40(3e-3, 4.5e-3), at100(7.5e-5, 1e-4)],
     where: [...IN_MM2, 'L = 0.8353 * y^2 + 14.67 * y - 216', 'H = 0.1684 * y^2 + 11.85 * y - 97'],
     expression: '100 * (L - u) / (L - H)',
-    source: D2270,
+    source: 'ASTM D2270-10(2016)',
   },
   viscosityIndexAbove100: {
-    name: 'viscosity index above 100',
+    name: 'viscosity index above 100, from 5.0 to 5.1 mm²/s',
     computedBy: 'viscosityIndex',
     result: index,
-    inputs: [at40(1.5e-5, 2.5e-5), at100(5e-6, 9e-6)],
-    where: [KNOTS, HIGH, ...IN_MM2, 'N = log(H(y) / u) / log(y)'],
+    inputs: [at40(1.5e-5, 2.8e-5), at100(5e-6, 5.1e-6)],
+    where: [...IN_MM2, 'H = 28.49 + (29.46 - 28.49) * (y - 5) / 0.1', 'N = log(H / u) / log(y)'],
     expression: '100 + (10^N - 1) / 0.00715',
     source: D2270,
   },
