@@ -1,9 +1,11 @@
 import { BaseSequencer, type TestSpecification } from 'vitest/node';
-import ours from './vitest.config.js';
+import settings from './vitest.config.js';
 
 // For `npm run mutate`, which names the room: its own tests, then the published checks. Types are
 // left out, since what does not compile is no mutant.
 const room = process.env['MUTATED_ROOM'];
+
+const ours = settings({ command: 'serve', mode: 'test' });
 
 /** A mutant is most likely killed by a test of its own room, and the first that kills it is the last. */
 class RoomFirst extends BaseSequencer {
