@@ -35,8 +35,8 @@ export function borePlan(request: BoreRequest): BorePlan {
   const job = guardBoreRequest(request);
   const attempts = job.steps.map((oversize) => tryStep(job, oversize));
   const possible = attempts.filter(({ hasPistons }) => hasPistons);
-  const fewest = Math.min(...possible.map(({ unserved }) => unserved.length));
-  const taken = possible.find(({ unserved }) => unserved.length === fewest);
+  const fewest = Math.min(...possible.map(({ sleeves }) => sleeves));
+  const taken = possible.find(({ sleeves }) => sleeves === fewest);
   if (taken === undefined) {
     return { outcome: 'none', because: attempts.flatMap(({ obstacles }) => obstacles) };
   }
@@ -65,8 +65,8 @@ interface Attempt {
   readonly target: Span<Length>;
   readonly hasPistons: boolean;
   readonly cylinders: readonly BoreWork[];
-  /** Cylinders that only a sleeve brings to this step. */
-  readonly unserved: readonly string[];
+  /** How many cylinders only a sleeve brings to this step. */
+  readonly sleeves: number;
   /** What stands in the step's way. */
   readonly obstacles: readonly BoreReason[];
   /** How the cylinders that it serves stand at it. */
@@ -85,7 +85,7 @@ function tryStep(job: BoreJob, oversize: Length): Attempt {
     target,
     hasPistons,
     cylinders: tried.map(({ work }) => work),
-    unserved: refused.map(({ work }) => work.name),
+    sleeves: refused.length,
     obstacles: [
       ...(hasPistons ? [] : [{ kind: 'no pistons at hand' as const, oversize }]),
       ...refused.flatMap(({ because }) => because),

@@ -179,9 +179,10 @@ describe('borePlan with sleeves', () => {
   const worn = { ...bore(9, 70), name: 'worn' };
   const gone = { ...bore(9, 350, { outOfRound: thou(5), taper: thou(20) }), name: 'gone' };
 
+  const kinds = (plan: BorePlan) =>
+    plan.because.map((reason) => ('oversize' in reason ? [reason.kind, reason.oversize] : []));
+
   it('tells what stands in the way of every step, and of none that it did not need to try', () => {
-    const kinds = (plan: BorePlan) =>
-      plan.because.map((reason) => ('oversize' in reason ? [reason.kind, reason.oversize] : []));
     // gone cleans up nowhere; worn needs 3.0100 in.
     const sleeved = borePlan(request([worn, gone]));
     expect(sleeved).toMatchObject({ outcome: 'sleeve', oversize: thou(10) });
@@ -195,6 +196,20 @@ describe('borePlan with sleeves', () => {
     const bored = borePlan(request([worn]));
     expect(kinds(bored).filter(([kind]) => kind === 'does not clean up')).toEqual([
       ['does not clean up', 0],
+    ]);
+  });
+
+  it('tells nothing of larger steps than the one that serves', () => {
+    const plan = borePlan(request([worn], { pistonsAtHand: [thou(10)] }));
+    expect(plan).toMatchObject({ outcome: 'bore', oversize: thou(10) });
+    expect(kinds(plan).filter(([kind]) => kind === 'no pistons at hand')).toEqual([
+      ['no pistons at hand', 0],
+    ]);
+    const sleeved = borePlan(request([worn, gone], { pistonsAtHand: [thou(10)] }));
+    expect(kinds(sleeved).filter(([kind]) => kind === 'no pistons at hand')).toEqual([
+      ['no pistons at hand', 0],
+      ['no pistons at hand', thou(20)],
+      ['no pistons at hand', thou(30)],
     ]);
   });
 
@@ -215,6 +230,20 @@ describe('borePlan with sleeves', () => {
     const faulty = borePlan(request([{ ...worn, faults: ['scored', 'pitted'] }]));
     expect(describeBorePlan(faulty, { units: 'inch' })).toContain(
       'worn must be bored: scored, pitted',
+    );
+  });
+
+  it('says that a good bore is used as it is, and nothing more', () => {
+    const good = { ...bore(1, 4), name: 'good' };
+    expect(describeBorePlan(borePlan(request([good])), { units: 'inch' })).toEqual([
+      'use as it is at standard, 3.0000 to 3.0005 in',
+      'good is good as it is at standard',
+    ]);
+    // 10 over is 3.0100 to 3.0105 in.
+    const bored = { ...bore(101, 104), name: 'bored' };
+    const plan = borePlan(request([bored]));
+    expect(describeBorePlan(plan, { units: 'inch' }).at(-1)).toBe(
+      'bored is good as it is at 0.0100 in over',
     );
   });
 
