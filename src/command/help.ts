@@ -35,4 +35,5 @@ Exit codes
   1  the file has mistakes, each named with its place, or it cannot be read
   2  the command is wrong
   3  the plan that was printed is not proven to be the best: the time was up
+  4  the output cannot be written, because the disk is full for one
 `;

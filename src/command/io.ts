@@ -1,3 +1,5 @@
+import type { Print } from './output.js';
+
 /** What a command reads from and writes to. */
 export interface Io {
   /** Reads a file to its end, as text. */
@@ -7,7 +9,7 @@ export interface Io {
   /** Whether standard input is a keyboard, on which nobody types JSON. */
   readonly inputIsTerminal: boolean;
   /** Prints to standard output. */
-  readonly print: (text: string) => void;
+  readonly print: Print;
   /** Prints to standard error. */
   readonly complain: (text: string) => void;
   /** Whether standard error is a screen that a line can be erased on. */

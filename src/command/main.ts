@@ -1,27 +1,30 @@
 #!/usr/bin/env node
 import { readFile } from 'node:fs/promises';
 import { createRequire } from 'node:module';
+import { Socket } from 'node:net';
+import type { Writable } from 'node:stream';
 import { text } from 'node:stream/consumers';
+import { type Print, toFile, toStream } from './output.js';
 import { run } from './run.js';
-
-// A reader that has seen enough, such as `head`, closes the pipe: that is no mistake.
-process.stdout.on('error', (error: NodeJS.ErrnoException) => {
-  if (error.code !== 'EPIPE') throw error;
-});
 
 const { version } = createRequire(import.meta.url)('crankwright/package.json') as {
   readonly version: string;
 };
 
+/** Pipes and terminals are sockets to Node; what is none is a file. */
+const printTo = (stream: Writable, file: number): Print =>
+  stream instanceof Socket ? toStream(stream) : toFile(file);
+
+const complain = printTo(process.stderr, 2);
+
 process.exitCode = await run(process.argv.slice(2), {
   readFile: (path) => readFile(path, 'utf8'),
   readInput: () => text(process.stdin),
   inputIsTerminal: process.stdin.isTTY === true,
-  print: (output) => {
-    process.stdout.write(output);
-  },
+  print: printTo(process.stdout, 1),
   complain: (output) => {
-    process.stderr.write(output);
+    // Where complaints cannot be written either, the exit code must do.
+    complain(output).catch(() => {});
   },
   complaintsAreOnTerminal: process.stderr.isTTY === true,
   version,

@@ -12,6 +12,7 @@ import { report } from '../shelf/report.js';
 import { triageReport } from '../shelf/triage/describe-triage.js';
 import { HELP } from './help.js';
 import type { Io } from './io.js';
+import { UnwritableOutput } from './output.js';
 import { progressLine } from './progress.js';
 import { readSource, UnreadableFile } from './read-source.js';
 import { type Request, readRequest } from './request.js';
@@ -22,6 +23,7 @@ const DONE = 0;
 const BAD_FILE = 1;
 const BAD_COMMAND = 2;
 const NOT_PROVEN = 3;
+const UNWRITTEN = 4;
 
 /** Runs a command line to its end and gives its exit code. */
 export async function run(argv: readonly string[], io: Io): Promise<number> {
@@ -36,6 +38,10 @@ export async function run(argv: readonly string[], io: Io): Promise<number> {
       io.complain(`crankwright: ${error.message}\n`);
       return BAD_FILE;
     }
+    if (error instanceof UnwritableOutput) {
+      io.complain(`crankwright: the output cannot be written: ${error.message}\n`);
+      return UNWRITTEN;
+    }
     throw error;
   }
 }
@@ -43,20 +49,20 @@ export async function run(argv: readonly string[], io: Io): Promise<number> {
 async function obey(request: Request, io: Io): Promise<number> {
   switch (request.command) {
     case 'help':
-      io.print(HELP);
+      await io.print(HELP);
       return DONE;
     case 'version':
-      io.print(`${io.version}\n`);
+      await io.print(`${io.version}\n`);
       return DONE;
     case 'schema':
-      io.print(json(request.of === 'sheet' ? sheetSchema() : shelfSchema()));
+      await io.print(json(request.of === 'sheet' ? sheetSchema() : shelfSchema()));
       return DONE;
     case 'report':
-      io.print(await reported(request, io));
+      await io.print(await reported(request, io));
       return DONE;
     case 'plan': {
       const plan = await planned(request, io);
-      io.print(printed(plan, request));
+      await io.print(printed(plan, request));
       return plan.proof.kind === 'optimal' ? DONE : NOT_PROVEN;
     }
   }

@@ -1,11 +1,11 @@
-import type { Dimension, Quantity } from '../quantities/dimensions.js';
+import type { Dimension, Length, Quantity } from '../quantities/dimensions.js';
 import { RebuildInputError } from '../quantities/error.js';
 import { format, formatNumber } from '../quantities/format.js';
 import { guardSystem, tradeUnit, type UnitSystem } from '../quantities/systems.js';
 import { type Unit, valueIn } from '../quantities/unit.js';
 import { type Basis, describeBasis } from './basis.js';
 import { guardObject } from './guards.js';
-import { type Finding, guardFinding } from './judge.js';
+import { comparisonTolerance, type Finding, guardFinding } from './judge.js';
 import type { Limits, Span } from './limits.js';
 
 /** How a sentence is to read. */
@@ -44,8 +44,11 @@ export function describe<D extends Dimension>(finding: Finding<D>, wording: Word
   const doubt = uncertainty === undefined ? '' : ` ± ${distance(uncertainty)}`;
   const standing = () => {
     switch (verdict) {
-      case 'within':
+      case 'within': {
+        const limit = limitAt(value, limits, dimension);
+        if (limit !== undefined) return `just within, exactly at the limit of ${print(limit)}`;
         return `within ${describeLimits(limits, dimension, wording.units)}`;
+      }
       case 'undecided':
         return `cannot be told from ${describeLimits(limits, dimension, wording.units)}`;
       default: {
@@ -55,6 +58,25 @@ export function describe<D extends Dimension>(finding: Finding<D>, wording: Word
     }
   };
   return `${feature} ${print(value)}${doubt}: ${standing()} ${noteOf(basis, wording)}`;
+}
+
+/** The limit that a value cannot be told from, if there is one. */
+function limitAt<D extends Dimension>(
+  value: Quantity<D>,
+  { max, min }: Limits<Quantity<D>>,
+  dimension: D,
+): Quantity<D> | undefined {
+  return [max, min].find(
+    (limit) =>
+      limit !== undefined &&
+      Math.abs(value - limit) <= comparisonTolerance(dimension, [value, limit]),
+  );
+}
+
+/** How far inside its limits a clearance is, after its name: `stays 0.0004 in inside its limits`. */
+export function describeMargin(margin: Length, units: UnitSystem): string {
+  if (Math.abs(margin) <= comparisonTolerance('length', [])) return 'is exactly at its limit';
+  return `stays ${sayDistance(margin, 'length', units)} inside its limits`;
 }
 
 /** Refuses a wording without a unit system. */
@@ -78,7 +100,8 @@ export function noteOf(basis: Basis, { nameBasis }: Wording): string {
 
 /**
  * How far apart two quantities are, with as many decimals as the trade reads and more
- * until something is seen. Two temperatures are a temperature difference apart.
+ * until something is seen; what no nine of them show is nothing. Two temperatures are a
+ * temperature difference apart.
  */
 export function sayDistance(distance: number, dimension: Dimension, units: UnitSystem): string {
   const apart = dimension === 'temperature' ? 'temperatureDifference' : dimension;
@@ -86,7 +109,8 @@ export function sayDistance(distance: number, dimension: Dimension, units: UnitS
   const quantity = distance as Quantity<Dimension>;
   let decimals = unit.decimals;
   while (decimals < 9 && Math.abs(valueIn(quantity, unit)) < 0.5 * 10 ** -decimals) decimals++;
-  return format(quantity, unit, decimals);
+  const isNothing = Math.abs(valueIn(quantity, unit)) < 0.5 * 10 ** -decimals;
+  return format(quantity, unit, isNothing ? unit.decimals : decimals);
 }
 
 /** A quantity in the unit that a shop reads its dimension in. */

@@ -121,8 +121,8 @@ export function worstOf<D extends Dimension>(
     .sort((a, b) => a.margin - b.margin)[0];
 }
 
-/** 1 nm for lengths, 1 part in 10⁹ of the sizes compared for other dimensions. */
-function comparisonTolerance(dimension: Dimension, sizes: readonly number[]): number {
+/** Sizes no further apart are compared as one: 1 nm for lengths, 1 part in 10⁹ of the sizes for other dimensions. */
+export function comparisonTolerance(dimension: Dimension, sizes: readonly number[]): number {
   return dimension === 'length' ? 1e-9 : 1e-9 * Math.max(...sizes.map(Math.abs));
 }
 

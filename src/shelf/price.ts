@@ -10,6 +10,8 @@ export interface Price {
 
 /** No currency has smaller parts than thousandths, and no part of a small engine costs a milliard. */
 const AMOUNT = /^(?:\d{1,9}(?:\.\d{1,3})?|\.\d{1,3})$/;
+/** A number that JSON would take; nobody writes a price like that. */
+const EXPONENT = /\d\.?[eE][+-]?\d/;
 const EXAMPLE = 'Write amount and currency, e.g. 14.50 EUR.';
 
 /**
@@ -21,6 +23,9 @@ export function parsePrice(text: string): Price {
   if (/\p{Sc}/u.test(text)) {
     const hint = 'Many currencies share a sign: write the three letters, e.g. 14.50 USD.';
     throw refused(text, 'has a sign for its currency', hint);
+  }
+  if (EXPONENT.test(text)) {
+    throw refused(text, 'is written with an exponent', 'Write the amount out, e.g. 1000 EUR.');
   }
   const [currency, another] = text.match(/\p{L}+/gu) ?? [];
   if (currency === undefined) throw refused(text, 'has no currency', EXAMPLE);

@@ -26,7 +26,7 @@ export async function captured(
     readFile: async (path) => files[path] ?? readFile(`${root}/${path}`, 'utf8'),
     readInput: async () => input ?? '',
     inputIsTerminal: input === undefined,
-    print: (text) => {
+    print: async (text) => {
       out += text;
     },
     complain: (text) => {

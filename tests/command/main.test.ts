@@ -1,13 +1,21 @@
-import { type ChildProcessWithoutNullStreams, spawn } from 'node:child_process';
+import { type ChildProcessWithoutNullStreams, type StdioOptions, spawn } from 'node:child_process';
 import { once } from 'node:events';
-import { readFileSync } from 'node:fs';
+import { closeSync, existsSync, openSync, readFileSync } from 'node:fs';
+import type { Readable } from 'node:stream';
 import { text } from 'node:stream/consumers';
 import { describe, expect, it } from 'vitest';
 import { root } from '../support/repo.js';
 
-/** Starts the command itself as a process of its own. */
-const start = (...argv: readonly string[]) =>
-  spawn(process.execPath, ['--import', 'tsx', 'src/command/main.ts', ...argv], { cwd: root });
+/** Starts the command itself as a process of its own, with these for its three streams. */
+const start = (stdio: StdioOptions, ...argv: readonly string[]) =>
+  spawn(process.execPath, ['--import', 'tsx', 'src/command/main.ts', ...argv], {
+    cwd: root,
+    stdio,
+  });
+
+/** The same with pipes. */
+const piped = (...argv: readonly string[]) =>
+  start('pipe', ...argv) as ChildProcessWithoutNullStreams;
 
 /** Its exit code and what it wrote. */
 async function end(child: ChildProcessWithoutNullStreams) {
@@ -21,7 +29,7 @@ async function end(child: ChildProcessWithoutNullStreams) {
 
 describe('the command as a process', () => {
   it('reads what is piped into it, prints, and ends with its code', async () => {
-    const child = start('report');
+    const child = piped('report');
     child.stdin.end('{ "version": 1, "engine": "pump set", "units": "inch" }');
     const { code, out, err } = await end(child);
     expect([code, err]).toEqual([0, '']);
@@ -29,18 +37,39 @@ describe('the command as a process', () => {
   });
 
   it('complains on standard error', async () => {
-    const { code, out, err } = await end(start('pln'));
+    const { code, out, err } = await end(piped('pln'));
     expect([code, out]).toEqual([2, '']);
     expect(err).toContain('did you mean "plan"?');
   });
 
   it('knows the version of the package', async () => {
     const { version } = JSON.parse(readFileSync(`${root}/package.json`, 'utf8'));
-    expect(await end(start('--version'))).toEqual({ code: 0, out: `${version}\n`, err: '' });
+    expect(await end(piped('--version'))).toEqual({ code: 0, out: `${version}\n`, err: '' });
+  });
+
+  const full = existsSync('/dev/full');
+
+  it.skipIf(!full)('ends with a line and a code of its own on a full disk', async () => {
+    const disk = openSync('/dev/full', 'w');
+    const sheet = 'examples/pump-set-inch.json';
+    const child = start(['ignore', disk, 'pipe'], 'report', sheet);
+    const [err, [code]] = await Promise.all([text(child.stderr as Readable), once(child, 'exit')]);
+    expect([code, err]).toEqual([
+      4,
+      'crankwright: the output cannot be written: no space is left there\n',
+    ]);
+    closeSync(disk);
+  });
+
+  it.skipIf(!full)('keeps its code where there is nowhere to complain to', async () => {
+    const disk = openSync('/dev/full', 'w');
+    const [code] = await once(start(['ignore', 'ignore', disk], 'pln'), 'exit');
+    expect(code).toBe(2);
+    closeSync(disk);
   });
 
   it('ends in peace when its reader has seen enough', async () => {
-    const child = start('report', 'examples/pump-set-inch.json');
+    const child = piped('report', 'examples/pump-set-inch.json');
     child.stdout.destroy();
     const [err, [code]] = await Promise.all([text(child.stderr), once(child, 'exit')]);
     expect([code, err]).toEqual([0, '']);

@@ -13,6 +13,7 @@ import {
   triageReport,
 } from 'crankwright/shelf';
 import { describe, expect, it } from 'vitest';
+import { UnwritableOutput } from '../../src/command/output.js';
 import { progressLine } from '../../src/command/progress.js';
 import { exampleText } from '../shelf/sheets.js';
 import { plainShelf, spoiltShelf } from '../shelf/shelves.js';
@@ -221,7 +222,7 @@ describe('crankwright', () => {
     ]) {
       expect(out).toContain(`--${option}`);
     }
-    for (const exit of [0, 1, 2, 3]) expect(out).toMatch(new RegExp(`^  ${exit}  `, 'm'));
+    for (const exit of [0, 1, 2, 3, 4]) expect(out).toMatch(new RegExp(`^  ${exit}  `, 'm'));
     expect(await captured(['-h'])).toEqual(done(out));
   });
 
@@ -259,6 +260,20 @@ describe('crankwright', () => {
     expect([code, out]).toEqual([2, '']);
     expect(err).toContain(`crankwright: ${complaint}`);
     expect(err).toContain('\nTry crankwright --help.\n');
+  });
+
+  it('says that its output cannot be written, with an exit code of its own', async () => {
+    const print = () => Promise.reject(new UnwritableOutput('no space is left there'));
+    const unwritten = {
+      code: 4,
+      out: '',
+      err: 'crankwright: the output cannot be written: no space is left there\n',
+    };
+    expect(await captured(['--help'], { print })).toEqual(unwritten);
+    expect(await captured(['report', 'shed.json'], { files, print })).toEqual(unwritten);
+    // A plan that is not proven, and not printed either, is first of all not printed.
+    const late = ['plan', 'shed.json', '--time-limit', '0.000001'];
+    expect(await captured(late, { files, print })).toEqual(unwritten);
   });
 
   it('lets a fault of its own be seen', async () => {

@@ -13,7 +13,12 @@ import {
   type UnitSystem,
 } from 'crankwright';
 import { describe, expect, it } from 'vitest';
-import { describeLimits, describeSpan } from '../../src/judging/describe.js';
+import {
+  describeLimits,
+  describeMargin,
+  describeSpan,
+  sayDistance,
+} from '../../src/judging/describe.js';
 import { refusal } from '../quantities/refusal.js';
 
 const specified: Basis = { kind: 'specified' };
@@ -141,6 +146,80 @@ describe('describe says', () => {
     expect(describeFinding(finding(thou(10.01), both), { units: 'metric' })).toContain(
       ': 0.0003 mm above the limit of 0.254 mm',
     );
+  });
+
+  it.each([
+    [
+      'the most',
+      finding(thou(10), both),
+      'end play 0.0100 in: just within, exactly at the limit of 0.0100 in (specified)',
+    ],
+    [
+      'the least',
+      finding(thou(4), both),
+      'end play 0.0040 in: just within, exactly at the limit of 0.0040 in (specified)',
+    ],
+    [
+      'a most by itself',
+      finding(thou(10), { max: thou(10) }),
+      'end play 0.0100 in: just within, exactly at the limit of 0.0100 in (specified)',
+    ],
+    [
+      'the one size there is',
+      finding(thou(4), { min: thou(4), max: thou(4) }),
+      'end play 0.0040 in: just within, exactly at the limit of 0.0040 in (specified)',
+    ],
+    // A reading at its limit, out by the noise of a double or by 1 nm, which is compared away.
+    [
+      'a limit that noise puts it outside of',
+      finding((thou(10) + 7e-18) as Length, both),
+      'end play 0.0100 in: just within, exactly at the limit of 0.0100 in (specified)',
+    ],
+    [
+      'a limit 0.9 nm away',
+      finding((thou(4) - 0.9e-9) as Length, both),
+      'end play 0.0040 in: just within, exactly at the limit of 0.0040 in (specified)',
+    ],
+    [
+      'no limit 1.1 nm away',
+      finding((thou(4) + 1.1e-9) as Length, both),
+      'end play 0.0040 in: within 0.0040 to 0.0100 in (specified)',
+    ],
+  ])('that a value is at %s', (_, given, sentence) => {
+    expect(describeFinding(given, { units: 'inch' })).toBe(sentence);
+  });
+
+  it('that a value of another dimension is at its limit', () => {
+    const at = (value: number) =>
+      judge({
+        feature: 'fuel in oil',
+        dimension: 'volumeFraction',
+        value: percentByVolume(value),
+        limits: { max: percentByVolume(2.5) },
+        basis: specified,
+      });
+    const say = (value: number) => describeFinding(at(value), { units: 'metric' });
+    expect(say(2.5)).toBe(
+      'fuel in oil 2.5 vol%: just within, exactly at the limit of 2.5 vol% (specified)',
+    );
+    expect(say(2.5 * (1 + 5e-10))).toContain('exactly at the limit');
+    expect(say(2.4999)).toContain(': within the limit of 2.5 vol%');
+  });
+
+  it('a margin as a distance inside, or as none', () => {
+    const say = (margin: number) => describeMargin(margin as Length, 'inch');
+    expect(say(thou(0.4))).toBe('stays 0.0004 in inside its limits');
+    expect(say(mm(0.0001))).toBe('stays 0.000004 in inside its limits');
+    expect([0, -0, -7e-18, 7e-18, 1e-9, -1e-9].map(say)).toEqual(
+      Array(6).fill('is exactly at its limit'),
+    );
+    expect(say(1.1e-9)).toBe('stays 0.00000004 in inside its limits');
+  });
+
+  it('a distance that no decimals show as none, without a row of noughts', () => {
+    expect(sayDistance(-7e-18, 'length', 'inch')).toBe('0.0000 in');
+    expect(sayDistance(7e-18, 'length', 'metric')).toBe('0.000 mm');
+    expect(sayDistance(0, 'volumeFraction', 'metric')).toBe('0.0 vol%');
   });
 
   it('who set the limit as the wording asks', () => {

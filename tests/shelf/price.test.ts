@@ -38,7 +38,15 @@ describe('parsePrice', () => {
     ['1,450.00 EUR', /nothing between thousands/],
     ['1.2345 EUR', /at most three decimals/],
     ['1234567890 EUR', /no amount that can be read/],
-    ['1e3 EUR', /more than one currency/],
+    [
+      '1e9 EUR',
+      /^price: "1e9 EUR" is written with an exponent\. Write the amount out, e\.g\. 1000 EUR\.$/,
+    ],
+    ['EUR 1E3', /is written with an exponent/],
+    ['1.5e+2EUR', /is written with an exponent/],
+    ['1.e-2 EUR', /is written with an exponent/],
+    ['EUR1e3', /is written with an exponent/],
+    ['1e EUR', /more than one currency/],
     ['14 EUR 50', /no amount that can be read/],
     ['14 16 EUR', /no amount that can be read/],
   ])('refuses %j', (text, message) => {

@@ -1,4 +1,4 @@
-import { guardWording, sayDistance, type Wording } from '../../judging/describe.js';
+import { describeMargin, guardWording, type Wording } from '../../judging/describe.js';
 import { guardLayout } from '../../judging/layout.js';
 import type { UnitSystem } from '../../quantities/systems.js';
 import { planLayout } from '../layouts.js';
@@ -82,9 +82,7 @@ function summary(plan: Plan, wording: Wording): readonly string[] {
       : `Engine: ${engine}. ${count} can be built; machining and buying cost ${sayCost(cost)}.`,
     ...(smallestMargin === undefined
       ? []
-      : [
-          `The tightest clearance stays ${sayDistance(smallestMargin, 'length', wording.units)} inside its limits.`,
-        ]),
+      : [`The tightest clearance ${describeMargin(smallestMargin, wording.units)}.`]),
     describeProof(plan, wording),
     ...(cannotBuild.length === 0
       ? []

@@ -1,4 +1,4 @@
-import { inch } from 'crankwright';
+import { inch, type Length } from 'crankwright';
 import { type Plan, planReport } from 'crankwright/shelf';
 import { describe, expect, it } from 'vitest';
 import { sayCost } from '../../../src/shelf/plan/say-cost.js';
@@ -32,6 +32,9 @@ describe('planReport', () => {
     expect(flowing(text)).toContain(
       '2 complete engines can be built; machining and buying cost 205.50 EUR. The tightest clearance stays 0.0003 in inside its limits. Proven: no other plan makes more engines,',
     );
+    // A limit is met to the last bit of a double and no closer.
+    const tight = planReport({ ...twoEngines, smallestMargin: -7e-18 as Length });
+    expect(flowing(tight)).toContain('The tightest clearance is exactly at its limit. Proven:');
     const one = planReport({ ...twoEngines, builds: [machined] });
     expect(flowing(one)).toContain('1 complete engine can be built;');
   });

@@ -1,0 +1,42 @@
+import { writeFileSync } from 'node:fs';
+import type { Writable } from 'node:stream';
+
+/** Prints text, and is done when all of it is written. */
+export type Print = (text: string) => Promise<void>;
+
+/** What was to be printed cannot be written; the message says why. */
+export class UnwritableOutput extends Error {}
+
+/** Prints to a pipe or a terminal. A reader that has seen enough, such as `head`, closes the pipe: that is no mistake. */
+export function toStream(stream: Writable): Print {
+  // Without a listener a failed write would end the process besides.
+  stream.on('error', () => {});
+  return (text) =>
+    new Promise((resolve, reject) => {
+      stream.write(text, (error) => {
+        if (!error || codeOf(error) === 'EPIPE') resolve();
+        else reject(unwritable(error));
+      });
+    });
+}
+
+/** Prints to a file. A stream would leave out in silence what a full disk does not take. */
+export function toFile(file: number): Print {
+  return async (text) => {
+    try {
+      writeFileSync(file, text);
+    } catch (error) {
+      throw unwritable(error as Error);
+    }
+  };
+}
+
+const REASONS: Readonly<Record<string, string>> = {
+  ENOSPC: 'no space is left there',
+  EFBIG: 'the file would be too large',
+};
+
+const codeOf = (error: Error): string => (error as NodeJS.ErrnoException).code ?? '';
+
+const unwritable = (error: Error): UnwritableOutput =>
+  new UnwritableOutput(REASONS[codeOf(error)] ?? error.message);
