@@ -7,6 +7,7 @@ export default defineConfig([
   {
     entry: {
       index: 'src/index.ts',
+      'convert-units': 'src/convert-units/index.ts',
       shelf: 'src/shelf/index.ts',
       teaching: 'src/teaching/index.ts',
     },

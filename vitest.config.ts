@@ -8,7 +8,7 @@ export default defineConfig(({ mode }) => ({
   resolve: {
     alias: [
       { find: /^crankwright$/, replacement: source('index.ts') },
-      { find: /^crankwright\/(\w+)$/, replacement: source('$1/index.ts') },
+      { find: /^crankwright\/([\w-]+)$/, replacement: source('$1/index.ts') },
     ],
   },
   test: {

@@ -5,6 +5,11 @@
 export const distFile = new URL('../dist/index.js', import.meta.url);
 
 const built: typeof import('crankwright') = await import(distFile.href);
+const builtMeasures: typeof import('crankwright/convert-units') = await import(
+  new URL('convert-units.js', distFile).href
+);
+
+export const { exactMeasures } = builtMeasures;
 
 export const {
   bigEndLoads,

@@ -3,7 +3,7 @@ import configureMeasurements from 'convert-units';
 import convertUnits2 from 'convert-units-2';
 import Qty from 'js-quantities';
 import { unit } from 'mathjs';
-import { convert, inch, mm, valueIn } from './built.js';
+import { convert, exactMeasures, inch, mm, valueIn } from './built.js';
 import { race } from './race.js';
 import { ratioCells, type Section } from './report.js';
 import { ratioOf } from './spread.js';
@@ -17,14 +17,8 @@ interface Converter {
 const swift = Qty.swiftConverter('in', 'mm');
 const prepared = (x: number): number => valueIn(inch(x), mm);
 
-const named = (name: string, to_anchor: number) => ({
-  name: { singular: name, plural: name },
-  to_anchor,
-});
-/** Its own tables round the inch; this is its engine, fed with exact factors. */
-const convertUnits3 = configureMeasurements<string, string, string>({
-  length: { systems: { all: { in: named('in', 254), mm: named('mm', 10) } } },
-});
+/** Its own tables round the inch; this is its engine with the factors of crankwright/convert-units. */
+const convertUnits3 = configureMeasurements(exactMeasures);
 
 const OURS: Converter = {
   name: "crankwright  convert(x, 'in', 'mm')",

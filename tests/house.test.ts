@@ -9,7 +9,7 @@ const files = readdirSync(src, { recursive: true, encoding: 'utf8' }).filter((fi
 /** The floors, lowest first. Rooms on the engine floor may use each other, but not in a circle. */
 const floors = [
   ['quantities'],
-  ['judging'],
+  ['judging', 'convert-units'],
   ['measuring'],
   ['crankshaft', 'bearings', 'cylinders', 'oil', 'motion'],
   ['shelf'],
@@ -22,7 +22,7 @@ const floorOf = (room: string) => floors.findIndex((rooms) => rooms.includes(roo
 const uses = files.flatMap((file) => {
   const [room = ''] = file.split('/');
   const text = readFileSync(src + file, 'utf8');
-  const rooms = [...text.matchAll(/from '(?:\.\.\/)+(\w+)\//g)].map(([, used = '']) => used);
+  const rooms = [...text.matchAll(/from '(?:\.\.\/)+([\w-]+)\//g)].map(([, used = '']) => used);
   return rooms
     .filter((used) => floorOf(used) >= 0 && used !== room)
     .map((used) => ({ file, room, used }));
@@ -30,13 +30,19 @@ const uses = files.flatMap((file) => {
 
 describe('the house', () => {
   it('has every room on a floor', () => {
-    const rooms = new Set(files.flatMap((file) => /^(\w+)\//.exec(file)?.[1] ?? []));
+    const rooms = new Set(files.flatMap((file) => /^([\w-]+)\//.exec(file)?.[1] ?? []));
     expect([...rooms].sort()).toEqual(floors.flat().sort());
   });
 
   it('carries nothing from a floor above', () => {
     expect(uses.length).toBeGreaterThan(20);
     expect(uses.filter(({ room, used }) => floorOf(used) > floorOf(room))).toEqual([]);
+  });
+
+  it('lets the measures for convert-units use quantities alone, and nobody use them', () => {
+    const touching = uses.filter(({ room, used }) => [room, used].includes('convert-units'));
+    const ways = touching.map(({ room, used }) => `${room} < ${used}`);
+    expect([...new Set(ways)]).toEqual(['convert-units < quantities']);
   });
 
   it('has no circle of rooms', () => {

@@ -1,45 +1,7 @@
-import type { Dimension } from './dimensions.js';
 import { RebuildInputError, showValue } from './error.js';
-import { greatestCommonDivisor } from './fractions.js';
-import { belowAbsoluteZero, type Unit } from './unit.js';
+import { scales, unitsOf } from './scales.js';
+import { belowAbsoluteZero } from './unit.js';
 import { type CompatibleSymbol, type UnitSymbol, unitTable } from './unit-table.js';
-
-const allUnits: readonly Unit<Dimension>[] = /* @__PURE__ */ Object.values(unitTable);
-
-/** The units of one dimension, in the order of the table. */
-export function unitsOf(dimension: Dimension): readonly Unit<Dimension>[] {
-  return allUnits.filter((unit) => unit.dimension === dimension);
-}
-
-/** A unit's place on the scale of its dimension. */
-interface Scale {
-  readonly dimension: Dimension;
-  /** How many anchors one of the unit is. */
-  readonly factor: number;
-  /** Anchors at zero of the unit; other than zero for temperature scales only. */
-  readonly shift: number;
-}
-
-/**
- * Every unit counted in an anchor of its dimension, so small that every factor
- * is a whole number: a conversion is then one product and one division.
- */
-function buildScales(): Readonly<Record<string, Scale>> {
-  const scales: Record<string, Scale> = Object.create(null);
-  for (const dimension of new Set(allUnits.map((unit) => unit.dimension))) {
-    const units = unitsOf(dimension);
-    const anchors = units
-      .map((unit) => unit.denominator)
-      .reduce((all, next) => (all / greatestCommonDivisor(all, next)) * next, 1);
-    for (const { symbol, numerator, denominator, offset } of units) {
-      const scale = anchors / denominator;
-      scales[symbol] = { dimension, factor: numerator * scale, shift: offset * scale };
-    }
-  }
-  return scales;
-}
-
-const scales = /* @__PURE__ */ buildScales();
 
 /**
  * Converts a plain number between units named by their symbols, for embedding

@@ -11,6 +11,7 @@ export { type Unit, valueIn } from './unit.js';
 export {
   type CompatibleSymbol,
   type DimensionOf,
+  type SymbolOf,
   type UnitSymbol,
   unitTable,
 } from './unit-table.js';

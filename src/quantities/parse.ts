@@ -1,6 +1,6 @@
-import { unitsOf } from './convert.js';
 import type { Dimension, Length, Quantity } from './dimensions.js';
 import { RebuildInputError, showValue } from './error.js';
+import { unitsOf } from './scales.js';
 import { ambiguousSpellings, spellings } from './spellings.js';
 import { guardDimension, tradeUnit } from './systems.js';
 import type { Unit } from './unit.js';

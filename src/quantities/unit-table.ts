@@ -1,3 +1,4 @@
+import type { Dimension } from './dimensions.js';
 import type { Unit } from './unit.js';
 import * as u from './units.js';
 
@@ -116,10 +117,13 @@ export type UnitSymbol = keyof typeof table;
 /** The dimension that a unit's symbol belongs to. */
 export type DimensionOf<S extends UnitSymbol> = (typeof table)[S]['dimension'];
 
-/** The symbols of every unit of the same dimension. */
-export type CompatibleSymbol<S extends UnitSymbol> = {
-  [T in UnitSymbol]: DimensionOf<T> extends DimensionOf<S> ? T : never;
+/** The symbols of the units of a dimension. */
+export type SymbolOf<D extends Dimension> = {
+  [S in UnitSymbol]: DimensionOf<S> extends D ? S : never;
 }[UnitSymbol];
+
+/** The symbols of every unit of the same dimension. */
+export type CompatibleSymbol<S extends UnitSymbol> = SymbolOf<DimensionOf<S>>;
 
 /** Every unit under its symbol: what `convert`, `parse` and the sheet reader know. */
 export const unitTable: { readonly [S in UnitSymbol]: Unit<DimensionOf<S>, S> } = table;

@@ -70,6 +70,11 @@ describe('a block passes', () => {
     expect(await failuresOf(blockOf(code, { language: 'js' }), modules)).toEqual([]);
   });
 
+  it('with a library that an entry point is made for', async () => {
+    const code = "import units from 'convert-units';\ntypeof units; // 'function'";
+    expect(await failuresOf(blockOf(code, { inScope: false }), modules)).toEqual([]);
+  });
+
   it('with a module of Node', async () => {
     const code = "import { join } from 'node:path/posix';\njoin('a', 'b'); // 'a/b'";
     expect(await failuresOf(blockOf(code, { inScope: false }), modules)).toEqual([]);

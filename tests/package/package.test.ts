@@ -4,7 +4,7 @@ import { checkPackage, createPackageFromTarballData } from '@arethetypeswrong/co
 import { build } from 'esbuild';
 import { publint } from 'publint';
 import { beforeAll, describe, expect, it } from 'vitest';
-import { type Packed, pack, run, tsc, write } from './packed.js';
+import { type Packed, pack, putBeside, run, tsc, write } from './packed.js';
 
 const script = `
 const clearance = oilClearance({
@@ -134,6 +134,46 @@ describe('the packed tarball', () => {
     };
     write(packed.project, 'tsconfig.json', JSON.stringify({ compilerOptions, files: ['use.ts'] }));
     run('node', [tsc, '-p', '.'], packed.project);
+  });
+
+  it('gives its measures without convert-units, and asks for no version of it', () => {
+    const { peerDependencies } = JSON.parse(
+      readFileSync(`${packed.packageDir}/package.json`, 'utf8'),
+    );
+    // npm would refuse crankwright beside convert-units 2, even to those who use only the core.
+    expect(Object.keys(peerDependencies ?? {})).not.toContain('convert-units');
+    const inches = `console.log(exactMeasures.length.systems.imperial.in.to_anchor);`;
+    const file = write(
+      packed.project,
+      'measures.mjs',
+      `import { exactMeasures } from 'crankwright/convert-units';${inches}`,
+    );
+    expect(run('node', [file], packed.project)).toBe('127000000\n');
+  });
+
+  it('serves convert-units from ESM, CJS and TypeScript', () => {
+    putBeside(packed.project, 'convert-units');
+    const use = `const convert = configureMeasurements(exactMeasures);
+       console.log(convert(2.1248).from('in').to('mm'));`;
+    const imports = `import configureMeasurements from 'convert-units';
+       import { exactMeasures } from 'crankwright/convert-units';`;
+    const esm = write(packed.project, 'convert-units.mjs', imports + use);
+    const cjs = write(
+      packed.project,
+      'convert-units.cjs',
+      `const { default: configureMeasurements } = require('convert-units');
+       const { exactMeasures } = require('crankwright/convert-units');${use}`,
+    );
+    expect(run('node', [esm], packed.project)).toBe('53.96992\n');
+    const args = ['--no-experimental-require-module', cjs];
+    expect(run('node', args, packed.project)).toBe('53.96992\n');
+    const typed = `export const units: readonly UnitSymbol[] = convert().possibilities();`;
+    const code = `${imports} import type { UnitSymbol } from 'crankwright';
+       const convert = configureMeasurements(exactMeasures); ${typed}`;
+    for (const name of ['measures.mts', 'measures.cts']) write(packed.project, name, code);
+    const options = ['--strict', '--noEmit', '--target', 'es2022', '--module', 'nodenext'];
+    const files = ['--ignoreConfig', 'measures.mts', 'measures.cts'];
+    run('node', [tsc, ...options, '--types', '', ...files], packed.project);
   });
 
   it('gives a browser oilClearance alone in at most 1.5 kB', async () => {

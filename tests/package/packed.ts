@@ -25,10 +25,13 @@ export function pack(): Packed {
   mkdirSync(packageDir, { recursive: true });
   run('tar', ['-xzf', tarball, '-C', packageDir, '--strip-components=1'], project);
   const { dependencies } = JSON.parse(readFileSync(join(packageDir, 'package.json'), 'utf8'));
-  for (const name of Object.keys(dependencies)) {
-    symlinkSync(join(repo, 'node_modules', name), join(project, 'node_modules', name));
-  }
+  for (const name of Object.keys(dependencies)) putBeside(project, name);
   return { tarball: readFileSync(tarball), project, packageDir };
+}
+
+/** Puts a package of the repository into the project, as if its user had installed it. */
+export function putBeside(project: string, name: string): void {
+  symlinkSync(join(repo, 'node_modules', name), join(project, 'node_modules', name));
 }
 
 /** Writes a file into the project and gives its path. */

@@ -14,43 +14,22 @@ import {
 } from 'crankwright';
 import { describe } from 'vitest';
 import { check } from './check.js';
+import {
+  exactRows,
+  rememberedExactRows,
+  rememberedRoundedRows,
+  roundedRows,
+  SP811,
+} from './sp811.js';
 
-const SP811 = 'NIST SP 811 (2008), appendix B.8';
-type Row = readonly [symbol: UnitSymbol, coherent: number];
 const oneIn = (symbol: UnitSymbol): number => unitTable[symbol](1);
 
 describe('rounded to seven digits', () => {
-  const seen: readonly Row[] = [
-    ['lbf', 4.448222],
-    ['lbf·ft', 1.355818],
-    ['lbf·in', 0.1129848],
-    ['psi', 6894.757],
-    ['psi gauge', 6894.757],
-    ['reyn', 6894.757],
-    ['US gal', 3.785412e-3],
-    ['inHg', 3386.389],
-    ['inHg gauge', 3386.389],
-  ];
-  for (const [given, expected] of seen) {
+  for (const [given, expected] of roundedRows) {
     const name = `1 ${given} in the coherent SI unit`;
     check({ source: SP811, name, given, expected, tolerance: { relative: 1e-6 }, got: oneIn });
   }
-  const remembered: readonly Row[] = [
-    ['ft·lbf energy', 1.355818],
-    ['hp', 745.6999],
-    ['metric hp', 735.4988],
-    ['US fl oz', 2.957353e-5],
-    ['US pt', 4.731765e-4],
-    ['US qt', 9.463529e-4],
-    ['imp fl oz', 2.841306e-5],
-    ['oz', 2.834952e-2],
-    ['lb/in³', 2.76799e4],
-    ['lbf/in', 175.1268],
-    ['rpm', 0.1047198],
-    ['deg', 1.745329e-2],
-    ['US gal/min', 6.30902e-5],
-  ];
-  for (const [given, expected] of remembered) {
+  for (const [given, expected] of rememberedRoundedRows) {
     const name = `1 ${given}, as ${SP811} has it`;
     const tolerance = { relative: 1e-6 };
     check({ basis: 'from memory', name, given, expected, tolerance, got: oneIn });
@@ -58,30 +37,11 @@ describe('rounded to seven digits', () => {
 });
 
 describe('exact', () => {
-  const seen: readonly Row[] = [
-    ['in', 0.0254],
-    ['thou', 2.54e-5],
-    ['lb', 0.45359237],
-    ['imp gal', 4.54609e-3],
-    ['in³', 1.6387064e-5],
-    ['kgf/cm²', 98_066.5],
-    ['cP', 0.001],
-    ['cSt', 1e-6],
-  ];
-  for (const [given, expected] of seen) {
+  for (const [given, expected] of exactRows) {
     const name = `1 ${given} is so by definition`;
     check({ source: SP811, name, given, expected, got: oneIn });
   }
-  const remembered: readonly Row[] = [
-    ['Btu/(lb·°F)', 4186.8],
-    ['kgf', 9.80665],
-    ['kgf·m', 9.80665],
-    ['ft', 0.3048],
-    ['electric hp', 746],
-    ['bar', 100_000],
-    ['ft/min', 5.08e-3],
-  ];
-  for (const [given, expected] of remembered) {
+  for (const [given, expected] of rememberedExactRows) {
     const name = `1 ${given} is so by definition`;
     check({ basis: 'from memory', name, given, expected, got: oneIn });
   }

@@ -5,6 +5,9 @@ import type { Block } from './blocks.js';
 import { type Expectation, type ReadBlock, readExpectations } from './expectations.js';
 import type { ModuleValues } from './repo.js';
 
+/** Libraries that an entry point is made to be used with. */
+const SERVED = /^convert-units(\/|$)/;
+
 /** Runs a block and gives everything in which it is not what its comments say, with file and line. */
 export async function failuresOf(
   block: Block,
@@ -142,7 +145,7 @@ async function execute(
   const load = (name: string): unknown => {
     const found = modules.get(name);
     if (found) return found;
-    if (name.startsWith('node:')) return nodeRequire(name);
+    if (name.startsWith('node:') || SERVED.test(name)) return nodeRequire(name);
     throw new Error(`A block may import the entry points and node: modules, not "${name}".`);
   };
   const log = (...values: readonly unknown[]) => recorder.log(...values);
