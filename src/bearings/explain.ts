@@ -10,12 +10,13 @@ import {
 } from '../judging/guards.js';
 import { type Finding, judge } from '../judging/judge.js';
 import { guardLayout } from '../judging/layout.js';
-import { OWN_LIMITS, type OwnLimits, ownLimitsOr } from '../judging/own-limits.js';
+import type { OwnLimits, WithTarget } from '../judging/own-limits.js';
 import type { Length } from '../quantities/dimensions.js';
 import { RebuildInputError } from '../quantities/error.js';
 import { thou } from '../quantities/units.js';
-import { guardClearanceLimit, recommendedOilClearance } from './clearance.js';
+import { oilClearanceLimits } from './clearance.js';
 import { clearanceExplanationLayout } from './layouts.js';
+import { mostApart } from './one-bearing.js';
 
 /** A clearance to be explained. */
 export interface ClearanceQuestion extends OwnLimits<'length'> {
@@ -28,6 +29,16 @@ export interface ClearanceQuestion extends OwnLimits<'length'> {
   /** How far above its limits a matched clearance may be worn and still count; by default 0.002 in [m]. */
   readonly wearAllowance?: Length;
 }
+
+const QUESTION = [
+  'clearance',
+  'journal',
+  'steps',
+  'wearAllowance',
+  'limits',
+  'basis',
+  'target',
+] as const;
 
 /** Journal and shells of different undersizes. */
 export interface UndersizeMismatch {
@@ -77,27 +88,18 @@ export type ClearanceExplanation =
  * ```
  */
 export function explainClearance(question: ClearanceQuestion): ClearanceExplanation {
-  guardFields('question', question, [
-    'clearance',
-    'journal',
-    'steps',
-    'wearAllowance',
-    ...OWN_LIMITS,
-  ]);
+  guardFields('question', question as WithTarget<ClearanceQuestion>, QUESTION);
   const journal = guardDiameter('journal', question.journal);
-  const clearance = guardClearanceOf(journal, 'clearance', question.clearance);
-  const { limits, basis } = ownLimitsOr(
-    'question',
-    question,
-    recommendedOilClearance(journal),
-    guardClearanceLimit(journal),
-  );
+  const most = mostApart(journal);
+  const clearance = guardLength('clearance', question.clearance, -most, most);
+  const { limits, basis } = oilClearanceLimits('question', question, journal);
   const { min, max } = limits;
   if (min === undefined || max === undefined) {
     throw new RebuildInputError({
       parameter: 'limits',
       value: limits,
       expected: 'both a min and a max',
+      problem: 'has only one of min and max',
       hint: 'Without both it cannot be said which clearance matching shells would leave.',
     });
   }
@@ -171,12 +173,6 @@ export function consequence(
   return `${effect}; ${left}, still ${excess} above the limit`;
 }
 
-/** Apart by a twentieth of the journal, or by four steps of a small one: no such bearing was ever together. */
-function guardClearanceOf(journal: Length, parameter: string, clearance: Length): Length {
-  const most = Math.max(0.05 * journal, 0.001);
-  return guardLength(parameter, clearance, -most, most);
-}
-
 function guardSteps(steps: readonly Length[]): readonly Length[] {
   guardList('steps', steps, 1, 'undersize');
   const ground = steps
@@ -187,6 +183,6 @@ function guardSteps(steps: readonly Length[]): readonly Length[] {
     parameter: 'steps',
     value: steps,
     expected: 'at least one undersize other than standard',
-    hint: 'e.g. undersizeSteps("inch").',
+    hint: 'Name those that shells are made in, e.g. undersizeSteps("inch").',
   });
 }

@@ -1,15 +1,9 @@
-import {
-  guardClearance,
-  guardFields,
-  guardLength,
-  guardList,
-  guardObject,
-} from '../judging/guards.js';
+import { guardClearance, guardFields, guardLength, guardList } from '../judging/guards.js';
 import { type Finding, judgeSpan } from '../judging/judge.js';
 import type { Span } from '../judging/limits.js';
 import {
   type BasedLimits,
-  OWN_LIMITS,
+  guardOwnLimits,
   type OwnLimits,
   ownLimitsOr,
 } from '../judging/own-limits.js';
@@ -33,6 +27,8 @@ export interface EndPlay {
   /** The worse end of the span against the limits. */
   readonly finding: Finding<'length'>;
 }
+
+const READING = ['pushed', 'pulled'] as const;
 
 /** What end play may be limited to; a bare number in inches is far more. */
 const guardFloat = (parameter: string, bound: Length) => guardLength(parameter, bound, 0, 0.003);
@@ -65,10 +61,10 @@ export function endPlay(
   readings: readonly EndPlayReading[],
   options: OwnLimits<'length'> = {},
 ): EndPlay {
-  guardFields('options', options, OWN_LIMITS);
+  guardOwnLimits('options', options);
   guardList('readings', readings, 1, 'reading');
   const floats = readings.map((reading, i) => {
-    guardObject(`readings[${i}]`, reading);
+    guardFields(`readings[${i}]`, reading, READING);
     const pushed = guardClearance(`readings[${i}].pushed`, reading.pushed);
     const pulled = guardClearance(`readings[${i}].pulled`, reading.pulled);
     return Math.abs(pulled - pushed) as Length;

@@ -1,4 +1,4 @@
-import { guardLength, guardList, guardObject, guardText } from '../judging/guards.js';
+import { guardFields, guardLength, guardList, guardText } from '../judging/guards.js';
 import { type Finding, judge } from '../judging/judge.js';
 import { guardSpan, type Span } from '../judging/limits.js';
 import type { Length } from '../quantities/dimensions.js';
@@ -22,6 +22,8 @@ export interface ShimStack {
   /** That total against the span wanted. */
   readonly finding: Finding<'length'>;
 }
+
+const SHIM = ['name', 'thickness'] as const;
 
 /** The most shims that a choice is made among. */
 const MOST_SHIMS = 40;
@@ -94,7 +96,7 @@ function guardShelf(shelf: readonly Shim[]): void {
     });
   }
   shelf.forEach((shim, i) => {
-    guardObject(`shelf[${i}]`, shim);
+    guardFields(`shelf[${i}]`, shim, SHIM);
     guardText(`shelf[${i}].name`, shim.name);
     guardLength(`shelf[${i}].thickness`, shim.thickness, 1e-5, 0.02);
   });

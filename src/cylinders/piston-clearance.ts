@@ -1,6 +1,8 @@
-import { guardAlike, guardDiameter, guardObject } from '../judging/guards.js';
+import { guardAlike, guardDiameter, guardFields } from '../judging/guards.js';
 import { guardSpan, type SizeOrSpan, type Span } from '../judging/limits.js';
 import type { Length } from '../quantities/dimensions.js';
+
+const SIZES = ['bore', 'piston'] as const;
 
 /**
  * Diametral clearance of a piston in its bore, both at the same temperature.
@@ -23,7 +25,7 @@ export function pistonClearance(sizes: {
   /** Piston diameter across its thrust faces [m]. */
   readonly piston: Length;
 }): Length {
-  guardObject('sizes', sizes);
+  guardFields('sizes', sizes, SIZES);
   const bore = guardDiameter('bore', sizes.bore);
   const piston = guardAlike('piston', guardDiameter('piston', sizes.piston), 'bore', bore);
   return (bore - piston) as Length;
@@ -54,7 +56,7 @@ export function pistonClearanceSpan(sizes: {
   /** Piston diameter across its thrust faces [m]. */
   readonly piston: SizeOrSpan<Length>;
 }): Span<Length> {
-  guardObject('sizes', sizes);
+  guardFields('sizes', sizes, SIZES);
   const bore = guardSpan('bore', sizes.bore, guardDiameter);
   const piston = guardSpan('piston', sizes.piston, guardDiameter);
   guardAlike('piston', piston.min, 'bore', bore.max);

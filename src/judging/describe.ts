@@ -4,7 +4,7 @@ import { format, formatNumber } from '../quantities/format.js';
 import { guardSystem, tradeUnit, type UnitSystem } from '../quantities/systems.js';
 import { type Unit, valueIn } from '../quantities/unit.js';
 import { type Basis, describeBasis } from './basis.js';
-import { guardObject } from './guards.js';
+import { guardFields } from './guards.js';
 import { comparisonTolerance, type Finding, guardFinding } from './judge.js';
 import type { Limits, Span } from './limits.js';
 
@@ -79,9 +79,11 @@ export function describeMargin(margin: Length, units: UnitSystem): string {
   return `stays ${sayDistance(margin, 'length', units)} inside its limits`;
 }
 
+const WORDING = ['units', 'nameBasis'] as const;
+
 /** Refuses a wording without a unit system. */
 export function guardWording(wording: Wording): void {
-  guardObject('wording', wording);
+  guardFields('wording', wording, WORDING);
   guardSystem('wording.units', wording.units);
   const { nameBasis } = wording;
   if (nameBasis === undefined || typeof nameBasis === 'function') return;

@@ -1,5 +1,6 @@
 import { guardFields, guardStation } from '../judging/guards.js';
 import { guardSpan, type Span } from '../judging/limits.js';
+import { showLength } from '../judging/showing.js';
 import type { Length } from '../quantities/dimensions.js';
 import { RebuildInputError } from '../quantities/error.js';
 import {
@@ -16,6 +17,8 @@ export interface BoreOptions extends ShapeOptions {
   /** Stations between which the rings run, by default all; readings outside it are unworn land [m]. */
   readonly ringTravel?: Span<Length>;
 }
+
+const BORE_OPTIONS = ['resolution', 'ringTravel'] as const;
 
 /** Size and shape of the worn part of a bore, and how it stands to the unworn part. */
 export interface BoreShape extends Shape {
@@ -55,7 +58,7 @@ export function boreShape(
   readings: readonly DiameterReading[],
   options: BoreOptions = {},
 ): BoreShape {
-  guardFields('options', options, ['resolution', 'ringTravel']);
+  guardFields('options', options, BORE_OPTIONS);
   const placed = guardReadings(readings);
   if (options.ringTravel === undefined) return shapeOf(placed, options);
 
@@ -67,7 +70,9 @@ export function boreShape(
     throw new RebuildInputError({
       parameter: 'options.ringTravel',
       value: options.ringTravel,
+      shown: `${showLength(travel.min)} to ${showLength(travel.max)}`,
       expected: 'stations that some of the readings lie between',
+      problem: 'has no reading in it',
       hint: 'Measure stations and ring travel from the same datum, best down from the deck.',
     });
   }

@@ -7,6 +7,8 @@ import {
   shapeOf,
 } from './shape.js';
 
+const OPTIONS = ['resolution'] as const;
+
 /**
  * Size and shape of a journal from micrometer readings.
  *
@@ -38,6 +40,6 @@ export function journalShape(
   readings: readonly DiameterReading[],
   options: ShapeOptions = {},
 ): Shape {
-  guardFields('options', options, ['resolution']);
+  guardFields('options', options, OPTIONS);
   return shapeOf(guardReadings(readings), options);
 }

@@ -30,6 +30,8 @@ export interface PistonMotion {
   readonly rodSpeed: RotationalSpeed;
 }
 
+const CRANK = ['stroke', 'rodLength', 'speed', 'crankAngle'] as const;
+
 /**
  * Piston and rod at one angle of the crank, at constant speed. This is the exact form of
  * the slider-crank. The usual two terms are off by about a hundredth of the greatest acceleration
@@ -64,7 +66,7 @@ export function pistonMotion(
     readonly crankAngle: Angle;
   },
 ): PistonMotion {
-  guardFields('crank', crank, ['stroke', 'rodLength', 'speed', 'crankAngle']);
+  guardFields('crank', crank, CRANK);
   guardCrankTrain(crank);
   const speed = guardSpeed('speed', crank.speed);
   const crankAngle = guardAngle('crankAngle', crank.crankAngle);

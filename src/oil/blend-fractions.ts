@@ -11,6 +11,9 @@ export interface BlendDensities {
   readonly fuelDensity?: Density;
 }
 
+const BY_VOLUME = ['byVolume', 'oilDensity', 'fuelDensity'] as const;
+const BY_MASS = ['byMass', 'oilDensity', 'fuelDensity'] as const;
+
 /**
  * Fuel in oil by mass, from what it is by volume. Ideal mixing: the volumes add up.
  *
@@ -34,7 +37,7 @@ export function fractionByMass(
     readonly byVolume: VolumeFraction;
   },
 ): MassFraction {
-  guardFields('blend', blend, ['byVolume', 'oilDensity', 'fuelDensity']);
+  guardFields('blend', blend, BY_VOLUME);
   const byVolume = guardFraction('byVolume', blend.byVolume, 1);
   const { oilDensity, fuelDensity } = guardDensities(blend);
   const fuel = byVolume * fuelDensity;
@@ -64,7 +67,7 @@ export function fractionByVolume(
     readonly byMass: MassFraction;
   },
 ): VolumeFraction {
-  guardFields('blend', blend, ['byMass', 'oilDensity', 'fuelDensity']);
+  guardFields('blend', blend, BY_MASS);
   const byMass = guardMassFraction('byMass', blend.byMass);
   return volumeOfMass(byMass, guardDensities(blend));
 }

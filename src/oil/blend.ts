@@ -1,6 +1,8 @@
-import { guardBetween, guardList, guardObject } from '../judging/guards.js';
+import { guardBetween, guardFields, guardList } from '../judging/guards.js';
+import { showIn } from '../judging/showing.js';
 import type { KinematicViscosity, MassFraction, VolumeFraction } from '../quantities/dimensions.js';
-import { RebuildInputError } from '../quantities/error.js';
+import { RebuildInputError, showNumber } from '../quantities/error.js';
+import { centistokes, percentByVolume } from '../quantities/units.js';
 import { guardViscosity } from './guards.js';
 import { type BlendingFractions, type BlendingLaw, lawNamed } from './laws.js';
 
@@ -11,6 +13,10 @@ export interface BlendPart<L extends BlendingLaw> {
   /** Its share, by volume or by mass as the law asks [-]. */
   readonly fraction: BlendingFractions[L];
 }
+
+const BLEND = ['law', 'parts'] as const;
+const PART = ['viscosity', 'fraction'] as const;
+const DILUTED = ['law', 'oil', 'fuel', 'sample'] as const;
 
 /**
  * Kinematic viscosity of a blend from those of its parts, all at one
@@ -42,13 +48,13 @@ export function blendViscosity<L extends BlendingLaw>(blend: {
   /** Two or more parts. */
   readonly parts: readonly BlendPart<L>[];
 }): KinematicViscosity {
-  guardObject('blend', blend);
+  guardFields('blend', blend, BLEND);
   const law = lawNamed('law', blend.law);
   guardList('parts', blend.parts, 2, 'parts');
   let index = 0;
   let whole = 0;
   blend.parts.forEach((part, i) => {
-    guardObject(`parts[${i}]`, part);
+    guardFields(`parts[${i}]`, part, PART);
     const fraction = guardShare(`parts[${i}].fraction`, part.fraction);
     whole += fraction;
     index += fraction * law.index(guardViscosity(`parts[${i}].viscosity`, part.viscosity));
@@ -57,7 +63,7 @@ export function blendViscosity<L extends BlendingLaw>(blend: {
     throw new RebuildInputError({
       parameter: 'parts',
       value: whole,
-      shown: `the sum of the fractions, ${whole},`,
+      shown: `the sum of the fractions, ${showNumber(whole)},`,
       expected: 'one',
       hint: 'Every part counts, the oil itself too; are they percent wrapped as plain numbers?',
     });
@@ -100,7 +106,7 @@ export interface ThinnedSample<L extends BlendingLaw> {
 export function fuelFraction<L extends BlendingLaw>(
   diluted: ThinnedSample<L>,
 ): BlendingFractions[L] {
-  guardObject('diluted', diluted);
+  guardFields('diluted', diluted, DILUTED);
   const law = lawNamed('law', diluted.law);
   const oil = guardViscosity('oil', diluted.oil);
   const fuel = guardViscosity('fuel', diluted.fuel);
@@ -109,6 +115,7 @@ export function fuelFraction<L extends BlendingLaw>(
     throw new RebuildInputError({
       parameter: fuel >= oil ? 'fuel' : 'sample',
       value: fuel >= oil ? fuel : sample,
+      shown: showIn(fuel >= oil ? fuel : sample, centistokes),
       expected: fuel >= oil ? 'thinner than the oil' : 'at least as thick as the fuel',
       hint: 'Give all three viscosities at one temperature, in centistokes(…).',
     });
@@ -118,6 +125,6 @@ export function fuelFraction<L extends BlendingLaw>(
 }
 
 function guardShare<F extends VolumeFraction | MassFraction>(parameter: string, value: F): F {
-  guardBetween(parameter, value as VolumeFraction, 'volumeFraction', [0, 1], 'percentByVolume(5)');
+  guardBetween(parameter, value as VolumeFraction, percentByVolume, [0, 1], 'percentByVolume(5)');
   return value;
 }

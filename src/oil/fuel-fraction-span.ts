@@ -1,7 +1,9 @@
 import { guardFields } from '../judging/guards.js';
 import type { Span } from '../judging/limits.js';
+import { showIn } from '../judging/showing.js';
 import type { KinematicViscosity, VolumeFraction } from '../quantities/dimensions.js';
 import { RebuildInputError } from '../quantities/error.js';
+import { centistokes } from '../quantities/units.js';
 import { fuelFraction } from './blend.js';
 import { type BlendDensities, guardDensities, volumeOfMass } from './blend-fractions.js';
 import type { BlendingLaw } from './laws.js';
@@ -20,6 +22,8 @@ export interface FuelFractionSpan {
   /** From the law that finds least to the law that finds most [-]. */
   readonly span: Span<VolumeFraction>;
 }
+
+const DILUTED = ['oil', 'fuel', 'sample', 'oilDensity', 'fuelDensity'] as const;
 
 /**
  * How much fuel is in an oil, from how far it has thinned, by every blending law. No law is
@@ -57,7 +61,7 @@ export function fuelFractionSpan(
     readonly sample: KinematicViscosity;
   },
 ): FuelFractionSpan {
-  guardFields('diluted', diluted, ['oil', 'fuel', 'sample', 'oilDensity', 'fuelDensity']);
+  guardFields('diluted', diluted, DILUTED);
   const { oil, fuel, sample } = diluted;
   const by = <L extends BlendingLaw>(law: L) => fuelFraction({ law, oil, fuel, sample });
   const byMass = by('Refutas');
@@ -67,7 +71,7 @@ export function fuelFractionSpan(
     throw new RebuildInputError({
       parameter: 'sample',
       value: sample,
-      shown: `${sample} m²/s`,
+      shown: showIn(sample, centistokes),
       expected: 'near the new oil, or thinner',
       problem: 'is far thicker than the new oil',
       hint: 'Is it a sample of that oil, and are all three viscosities of one temperature?',

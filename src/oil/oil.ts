@@ -97,9 +97,12 @@ export function extrapolatedDynamicViscosity(oil: Oil, temperature: Temperature)
   return filmOilAt(oil, temperature);
 }
 
+/** The fields of {@link Oil}. */
+export const OIL = ['line', 'density', 'expansion'] as const;
+
 /** Refuses what is not an oil. */
 export function guardOil(parameter: string, oil: Oil): Oil {
-  guardFields(parameter, oil, ['line', 'density', 'expansion']);
+  guardFields(parameter, oil, OIL);
   guardLine(`${parameter}.line`, oil.line);
   guardDensity(`${parameter}.density`, oil.density);
   if (oil.expansion === undefined) expansionOfLubricating(`${parameter}.density`, oil.density);

@@ -83,6 +83,9 @@ export interface SumpLog {
   readonly end: SumpState;
 }
 
+const STORY = ['oil', 'fuel', 'leak', 'evaporation', 'log'] as const;
+const STATES = ['running', 'standing'] as const;
+
 /**
  * A sump followed through what happened to it: hours running and standing, mixture drained, clean
  * oil added. Small splash-lubricated sumps are the ones in mind: all the oil is in one pan and well
@@ -110,11 +113,11 @@ export interface SumpLog {
  * ```
  */
 export function sumpLog(sump: SumpStory): SumpLog {
-  guardFields('sump', sump, ['oil', 'fuel', 'leak', 'evaporation', 'log']);
+  guardFields('sump', sump, STORY);
   const atStart = guardVolume('oil', sump.oil);
   const leak = byState<Flow>('leak', sump.leak, guardFlow);
   const evaporation = byState<Rate>('evaporation', sump.evaporation ?? (0 as Rate), guardRate);
-  guardList('log', sump.log, 1, 'entries');
+  guardList('log', sump.log, 1, 'entry');
   let oil = atStart;
   let fuel = guardPortion('fuel', sump.fuel ?? (0 as Volume));
   guardStart(oil, fuel);
@@ -154,7 +157,7 @@ function byState<Q extends number>(
       names: { running: parameter, standing: parameter },
     };
   }
-  guardFields(parameter, given, ['running', 'standing']);
+  guardFields(parameter, given, STATES);
   const names = { running: `${parameter}.running`, standing: `${parameter}.standing` };
   return {
     running: guard(names.running, given.running),
@@ -163,7 +166,7 @@ function byState<Q extends number>(
   };
 }
 
-const ENTRIES = ['running', 'standing', 'drained', 'added'];
+const ENTRIES = ['running', 'standing', 'drained', 'added'] as const;
 
 function guardEntry(parameter: string, entry: SumpEntry): void {
   guardFields(parameter, entry, ENTRIES);

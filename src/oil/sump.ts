@@ -14,6 +14,8 @@ import { fuelAfter, guardLeaked, guardStart, type SumpFuel } from './sump-state.
 /** One drop taken as 0.05 mL, 20 to the millilitre. Common practice; petrol drops run smaller, so it errs towards more fuel [m³]. */
 export const commonDrop = 0.05e-6 as Volume;
 
+const DRIP = ['drops', 'dropVolume'] as const;
+
 /**
  * The flow of a dripping needle valve.
  *
@@ -34,7 +36,7 @@ export function dripFlow(drip: {
   /** Volume of one drop; by default 0.05 mL, a rule of thumb [m³]. */
   readonly dropVolume?: Volume;
 }): Flow {
-  guardFields('drip', drip, ['drops', 'dropVolume']);
+  guardFields('drip', drip, DRIP);
   const drops = guardRate('drops', drip.drops);
   const dropVolume = guardDrop('dropVolume', drip.dropVolume ?? commonDrop);
   return (drops * dropVolume) as Flow;
@@ -61,6 +63,9 @@ export interface SumpLeak {
   readonly evaporation?: Rate;
 }
 
+const LEAKED = ['leak', 'oil', 'fuel', 'evaporation', 'time'] as const;
+const LEAKING = ['leak', 'oil', 'fuel', 'evaporation', 'fraction'] as const;
+
 /**
  * The fuel that a leak has put into a sump after a time.
  *
@@ -84,7 +89,8 @@ export function fuelInSump(
     readonly time: Time;
   },
 ): SumpFuel {
-  const { leak, oil, fuel, evaporation } = guardLeak(sump, 'time');
+  guardFields('sump', sump, LEAKED);
+  const { leak, oil, fuel, evaporation } = guardLeak(sump);
   const time = guardTime('time', sump.time);
   guardStart(oil, fuel);
   return guardLeaked('leak', leak, oil, fuelAfter(fuel, { leak, evaporation, time }));
@@ -132,7 +138,8 @@ export function timeToDilution(
     readonly fraction: VolumeFraction;
   },
 ): TimeToDilution {
-  const { leak, oil, fuel: atStart, evaporation } = guardLeak(sump, 'fraction');
+  guardFields('sump', sump, LEAKING);
+  const { leak, oil, fuel: atStart, evaporation } = guardLeak(sump);
   const fraction = guardFraction('fraction', sump.fraction, 0.99);
   const missing = (oil * fraction) / (1 - fraction) - atStart;
   if (missing <= 0) return { reached: true, time: 0 as Time };
@@ -145,8 +152,7 @@ export function timeToDilution(
   return { reached: true, time: time as Time };
 }
 
-function guardLeak(sump: SumpLeak, besides: string): Required<SumpLeak> {
-  guardFields('sump', sump, ['leak', 'oil', 'fuel', 'evaporation', besides]);
+function guardLeak(sump: SumpLeak): Required<SumpLeak> {
   return {
     leak: guardFlow('leak', sump.leak),
     oil: guardVolume('oil', sump.oil),

@@ -21,15 +21,15 @@ export interface InputProblem {
  */
 export class RebuildInputError extends RangeError {
   /** Name of the parameter or path that is wrong. */
-  readonly parameter: string;
+  declare readonly parameter: string;
   /** The value as it came. */
-  readonly value: unknown;
+  declare readonly value: unknown;
   /** What was expected. */
-  readonly expected: string;
+  declare readonly expected: string;
   /** What is wrong with it, in the words of the message. */
-  readonly complaint: string;
+  declare readonly complaint: string;
   /** What probably went wrong. */
-  readonly hint: string;
+  declare readonly hint: string;
 
   /**
    * Makes the message from the parts.
@@ -62,5 +62,13 @@ export function showValue(value: unknown): string {
   if (Array.isArray(value)) return `an array of ${value.length}`;
   if (typeof value === 'object' && value !== null) return 'an object';
   if (typeof value === 'function') return 'a function';
-  return String(value);
+  return typeof value === 'number' ? showNumber(value, 9) : String(value);
+}
+
+/** A number as a person would write it: no noise of binary fractions, and no exponent. */
+export function showNumber(value: number, digits = 7): string {
+  const rounded = Number(value.toPrecision(digits));
+  const text = String(rounded);
+  if (!text.includes('e')) return text;
+  return Math.abs(value) > 1 ? 'a huge number' : rounded.toFixed(20).replace(/\.?0+$/, '');
 }

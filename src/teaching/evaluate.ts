@@ -1,5 +1,5 @@
 import { all, create, type FactoryFunctionMap, type Unit } from 'mathjs';
-import { guardObject, guardQuantity } from '../judging/guards.js';
+import { guardFields, guardQuantity } from '../judging/guards.js';
 import type { Dimension, Quantity } from '../quantities/dimensions.js';
 import { RebuildInputError } from '../quantities/error.js';
 import type { FormulaCard } from './card.js';
@@ -85,7 +85,8 @@ export function cardNamed(name: CardName): FormulaCard {
 }
 
 function scopeOf(card: FormulaCard, values: CardValues): Map<string, number | Unit> {
-  guardObject('values', values);
+  const letters = card.inputs.map(({ symbol }) => symbol);
+  guardFields('values', values, letters);
   return new Map(
     card.inputs.map(({ symbol, dimension }) => {
       const value = guardQuantity(symbol, values[symbol] as never, dimension);

@@ -1,6 +1,5 @@
 import type { MathNode, SymbolNode } from 'mathjs';
-import type { Wording } from '../judging/describe.js';
-import { guardObject } from '../judging/guards.js';
+import { guardWording, type Wording } from '../judging/describe.js';
 import type { Dimension, Quantity } from '../quantities/dimensions.js';
 import { tradeUnit, type UnitSystem } from '../quantities/systems.js';
 import { valueIn } from '../quantities/unit.js';
@@ -29,7 +28,7 @@ export function workedSteps(
   wording: Wording,
 ): readonly string[] {
   const card = cardNamed(name);
-  guardObject('wording', wording);
+  guardWording(wording);
   const { result, inputs, where, expression } = card;
   const value = evaluateFormula(card, values);
   const put = new Map(

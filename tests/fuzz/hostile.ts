@@ -63,6 +63,21 @@ export function pathsIn(value: unknown, at: Path = []): readonly Path[] {
   });
 }
 
+/** Every plain object inside a value, by its place. */
+export const objectsIn = (value: unknown): readonly Path[] =>
+  pathsIn(value).filter((path) => {
+    const inner = valueAt(value, path);
+    return (
+      typeof inner === 'object' &&
+      inner !== null &&
+      Object.getPrototypeOf(inner) === Object.prototype
+    );
+  });
+
+/** What stands at a place inside a value. */
+export const valueAt = (value: unknown, path: Path): unknown =>
+  path.reduce<unknown>((outer, key) => (outer as Record<string | number, unknown>)[key], value);
+
 /** A copy with the value at one place replaced. A place that an earlier change removed stays removed. */
 export function replaced(value: unknown, path: Path, by: unknown): unknown {
   const [key, ...rest] = path;
@@ -85,6 +100,25 @@ export function without(value: unknown, path: Path): unknown {
   else copy[key] = without(copy[key], rest);
   return copy;
 }
+
+/** A copy of a value with a hole in one of its lists, and where the hole is. */
+export interface Holed {
+  readonly path: Path;
+  readonly holed: unknown;
+}
+
+/** Every list inside a value, with a hole at its first place and with one at its last. */
+export const holedIn = (value: unknown): readonly Holed[] =>
+  pathsIn(value).flatMap((path) => {
+    const list = valueAt(value, path);
+    if (!Array.isArray(list)) return [];
+    const ends = list.length > 1 ? [0, list.length - 1] : [...list.keys()];
+    return ends.map((place) => {
+      const copy = [...list];
+      delete copy[place];
+      return { path: [...path, place], holed: replaced(value, path, copy) };
+    });
+  });
 
 const copyOf = (value: object): Record<string | number, unknown> =>
   (Array.isArray(value) ? [...value] : { ...value }) as Record<string | number, unknown>;

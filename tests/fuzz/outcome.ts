@@ -55,7 +55,23 @@ export function flawOfError(error: unknown): string | undefined {
     }
   }
   // `[object Object]` and the like stand for a value that was not shown.
-  return error.message.includes('[object ') ? `shows no more than "${error.message}"` : undefined;
+  if (error.message.includes('[object ')) return `shows no more than "${error.message}"`;
+  const noise = noiseIn(error.message);
+  return noise === undefined ? undefined : `shows ${noise} in "${error.message}"`;
+}
+
+/** A number that nobody reads: with an exponent, or more than nine digits. Text that was given is in quotes. */
+export function noiseIn(message: string): string | undefined {
+  const plain = message.replaceAll(/"(?:[^"\\]|\\.)*"/g, '');
+  return plain
+    .match(/(?<![\w.])\d+(?:\.\d+)?(?:e[+-]?\d+)?/gi)
+    ?.find((number) => /e/i.test(number) || digitsOf(number) > 9);
+}
+
+/** How many digits of a number count: not the zeros that only hold its place. */
+function digitsOf(number: string): number {
+  const digits = number.replace(/^0\.?0*/, '');
+  return (digits.includes('.') ? digits.replace('.', '') : digits.replace(/0+$/, '')).length;
 }
 
 /** The first number in a result that is none. */

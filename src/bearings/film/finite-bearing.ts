@@ -1,6 +1,7 @@
 import { guardBetween, guardFields } from '../../judging/guards.js';
 import type { Angle, Ratio } from '../../quantities/dimensions.js';
 import { RebuildInputError } from '../../quantities/error.js';
+import { ratio } from '../../quantities/units.js';
 import { type MappedFilm, mapFilm, mapSommerfeld } from './film-map.js';
 import {
   ECCENTRICITIES,
@@ -12,6 +13,9 @@ import {
   type LengthToDiameter,
 } from './film-numbers.js';
 import { rootOfFalling } from './root.js';
+
+const PLACE = ['eccentricity', 'lengthToDiameter'] as const;
+const LOADED_PLACE = ['sommerfeld', 'lengthToDiameter'] as const;
 
 /**
  * The oil film of a steadily loaded full bearing of finite length, from its eccentricity. It reads a
@@ -34,7 +38,8 @@ import { rootOfFalling } from './root.js';
  * ```
  */
 export function finiteBearing(place: FilmPlace): FilmNumbers {
-  const { eccentricity, lengthToDiameter } = guardPlace('place', place);
+  guardFields('place', place, PLACE);
+  const { eccentricity, lengthToDiameter } = guardPlace(place);
   return fromMap(eccentricity, lengthToDiameter);
 }
 
@@ -62,12 +67,12 @@ export interface LoadedPlace {
  * ```
  */
 export function finiteBearingAt(place: LoadedPlace): FilmNumbers {
-  guardFields('place', place, ['sommerfeld', 'lengthToDiameter']);
+  guardFields('place', place, LOADED_PLACE);
   const lengthToDiameter = guardLengthToDiameter('lengthToDiameter', place.lengthToDiameter);
   const sommerfeld = guardBetween(
     'sommerfeld',
     place.sommerfeld,
-    'ratio',
+    ratio,
     [1e-9, 1e9],
     'sommerfeldNumber({ … })',
   );

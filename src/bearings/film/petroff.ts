@@ -6,7 +6,6 @@ import type {
   Torque,
 } from '../../quantities/dimensions.js';
 import {
-  BEARING,
   guardBearing,
   guardFilmViscosity,
   guardSpeed,
@@ -29,6 +28,8 @@ export interface TurningBearing extends JournalBearing {
   readonly speed: RotationalSpeed;
 }
 
+const TURNING = ['journal', 'length', 'clearance', 'viscosity', 'speed'] as const;
+
 /**
  * Drag of a journal that runs in the middle of its bearing: light load, high speed. Under load it is more.
  *
@@ -48,7 +49,7 @@ export interface TurningBearing extends JournalBearing {
  * ```
  */
 export function petroff(bearing: TurningBearing): Drag {
-  guardFields('bearing', bearing, [...BEARING, 'viscosity', 'speed']);
+  guardFields('bearing', bearing, TURNING);
   return centredDrag({
     ...guardBearing(bearing),
     viscosity: guardFilmViscosity('viscosity', bearing.viscosity),

@@ -29,6 +29,9 @@ export interface SafeHours {
   };
 }
 
+const ENGINE = ['sump', 'bearing', 'limit'] as const;
+const SUMP = ['leak', 'oil', 'fuel', 'evaporation'] as const;
+
 /**
  * How long a leak may last: until the film of this bearing no longer stands the fuel, or until the
  * limit on fuel in oil, whichever comes first. A sump with fuel in it has the less time left, and none if it
@@ -71,8 +74,8 @@ export function safeHours(engine: {
   /** A limit of your own on fuel by volume; by default 5 %, a rule of thumb [-]. */
   readonly limit?: VolumeFraction;
 }): SafeHours {
-  guardFields('engine', engine, ['sump', 'bearing', 'limit']);
-  guardFields('sump', engine.sump, ['leak', 'oil', 'fuel', 'evaporation']);
+  guardFields('engine', engine, ENGINE);
+  guardFields('sump', engine.sump, SUMP);
   const stand = dilutionTheFilmStands(engine.bearing);
   const limit = limitOf(engine.limit);
   const { fraction, setBy } = comesFirst(stand, limit.fraction);

@@ -1,4 +1,4 @@
-import { guardWhole } from '../../judging/guards.js';
+import { guardFields, guardWhole } from '../../judging/guards.js';
 import { endless, type FilmGrid, layGrid } from './film-grid.js';
 import {
   type FilmNumbers,
@@ -13,6 +13,8 @@ import { dragged, type FilmPressure, solveFilm } from './solve-film.js';
 
 /** Places around of the finer of the two grids, where nothing else is asked for. */
 const AROUND = 48;
+
+const PLACE = ['eccentricity', 'lengthToDiameter', 'placesAround'] as const;
 
 /**
  * The oil film of a steadily loaded full bearing, straight from the Reynolds equation. The film
@@ -43,7 +45,8 @@ export function solveReynolds(
     readonly placesAround?: number;
   },
 ): FilmNumbers {
-  const { eccentricity, lengthToDiameter } = guardPlace('place', place, ['placesAround']);
+  guardFields('place', place, PLACE);
+  const { eccentricity, lengthToDiameter } = guardPlace(place);
   const around = guardWhole(
     'placesAround',
     place.placesAround ?? AROUND,

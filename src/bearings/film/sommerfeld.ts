@@ -29,7 +29,7 @@ export function sommerfeldNumber(bearing: OiledBearing): Ratio {
     parameter: 'load',
     value: load,
     expected: 'a load',
-    problem: 'is nothing, which makes the Sommerfeld number endless',
+    problem: 'makes the Sommerfeld number endless',
     hint: 'filmThickness takes a bearing without a load.',
   });
 }

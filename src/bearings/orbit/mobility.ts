@@ -1,6 +1,7 @@
 import { guardBetween, guardFields } from '../../judging/guards.js';
 import type { Ratio } from '../../quantities/dimensions.js';
-import { RebuildInputError } from '../../quantities/error.js';
+import { RebuildInputError, showNumber } from '../../quantities/error.js';
+import { ratio } from '../../quantities/units.js';
 
 /** Where the journal stands in its bearing, in clearance circles, seen from the load. */
 export interface PlaceInBearing {
@@ -19,6 +20,8 @@ export interface JournalMobility {
   /** Across it; it points back to the middle [-]. */
   readonly across: Ratio;
 }
+
+const PLACE = ['along', 'across', 'lengthToDiameter'] as const;
 
 /**
  * How readily a journal gives way to a load: its mobility, of a short bearing. Times the load it is
@@ -45,13 +48,13 @@ export interface JournalMobility {
  * ```
  */
 export function shortBearingMobility(place: PlaceInBearing): JournalMobility {
-  guardFields('place', place, ['along', 'across', 'lengthToDiameter']);
-  const along = guardBetween('along', place.along, 'ratio', [-1, 1], 'ratio(0.6)');
-  const across = guardBetween('across', place.across, 'ratio', [-1, 1], 'ratio(0.2)');
+  guardFields('place', place, PLACE);
+  const along = guardBetween('along', place.along, ratio, [-1, 1], 'ratio(0.6)');
+  const across = guardBetween('across', place.across, ratio, [-1, 1], 'ratio(0.2)');
   const lengthToDiameter = guardBetween(
     'lengthToDiameter',
     place.lengthToDiameter,
-    'ratio',
+    ratio,
     [0.01, 1],
     'ratio(0.5)',
   );
@@ -59,7 +62,7 @@ export function shortBearingMobility(place: PlaceInBearing): JournalMobility {
     throw new RebuildInputError({
       parameter: 'place',
       value: place,
-      shown: `an eccentricity ratio of ${Math.hypot(along, across)}`,
+      shown: `an eccentricity ratio of ${showNumber(Math.hypot(along, across))}`,
       expected: 'below 1',
       problem: 'leaves no film',
       hint: 'Eccentricity is counted in clearance circles: 0 is the middle, 1 touches.',
