@@ -2,7 +2,13 @@ import { guardBetween, guardFields } from '../judging/guards.js';
 import type { Density, Ratio, Temperature, ThermalExpansion } from '../quantities/dimensions.js';
 import { RebuildInputError } from '../quantities/error.js';
 import { celsius, ppmPerKelvin, ratio } from '../quantities/units.js';
-import { guardDensity } from './guards.js';
+import { DENSITIES, guardDensity } from './guards.js';
+
+/**
+ * API gravities, in degrees: from the heaviest oil of table 54D to the lightest petrol. The billionth
+ * is for what comes back rounded from a density.
+ */
+const GRAVITIES = [-10 - 1e-9, 104 + 1e-9] as const;
 
 /** Water at 60 °F, kg/m³. source: API MPMS chapter 11.1 (2004). */
 const WATER = 999.016;
@@ -19,7 +25,7 @@ export const BASE = 288.15 as Temperature;
  *
  * @param gravity - API gravity, in degrees: 10 is water, lighter oils have more [-]
  * @returns density at 60 °F [kg/m³]
- * @throws {RebuildInputError} when the gravity is outside -8 to 104 degrees
+ * @throws {RebuildInputError} when the gravity is outside -10 to 104 degrees
  * @see Source: API MPMS chapter 11.1 (2004), with water of 999.016 kg/m³ at 60 °F
  * @example
  * ```ts
@@ -27,9 +33,11 @@ export const BASE = 288.15 as Temperature;
  * ```
  */
 export function densityFromApiGravity(gravity: Ratio): Density {
-  guardBetween('gravity', gravity, ratio, [-8, 104], 'ratio(28)');
-  return ((WATER * 141.5) / (gravity + 131.5)) as Density;
+  guardBetween('gravity', gravity, ratio, GRAVITIES, 'ratio(28)');
+  return densityOf(gravity);
 }
+
+const densityOf = (gravity: number) => ((WATER * 141.5) / (gravity + 131.5)) as Density;
 
 /**
  * API gravity of an oil from its density at 60 °F (15.56 °C); `densityAt`
@@ -39,7 +47,7 @@ export function densityFromApiGravity(gravity: Ratio): Density {
  *
  * @param density - density at 60 °F [kg/m³]
  * @returns API gravity in degrees [-]
- * @throws {RebuildInputError} when the density is that of no liquid in an engine
+ * @throws {RebuildInputError} when the density is outside 600.3 to 1163 kg/m³
  * @see Source: API MPMS chapter 11.1 (2004), with water of 999.016 kg/m³ at 60 °F
  * @example
  * ```ts
@@ -47,7 +55,9 @@ export function densityFromApiGravity(gravity: Ratio): Density {
  * ```
  */
 export function apiGravity(density: Density): Ratio {
-  guardDensity('density', density);
+  const [heaviest, lightest] = GRAVITIES;
+  const ends = [densityOf(lightest), densityOf(heaviest)] as const;
+  guardBetween('density', density, 'density', ends, 'kilogramPerCubicMetre(880)');
   return ((141.5 * WATER) / density - 131.5) as Ratio;
 }
 
@@ -76,12 +86,15 @@ const KNOWN = ['density', 'at', 'temperature', 'expansion'] as const;
  *     expansion = 0.6278 kg/(m³·K) / density at 15 °C          of lubricating oils, by default
  *
  * By default the density is taken to 15 °C first and from there to where it is
- * wanted. Petrol grows half as much again as oil: give its own expansion.
+ * wanted, so that a lubricating oil has the same density at a temperature by whichever way it came
+ * there. Petrol grows half as much again as oil: give its own expansion. Densities, those given as those
+ * that come out, are from 600 to 1250 kg/m³: what this function gives it takes.
  *
  * @param known - density, its temperature and the one wanted, from -50 to 150 °C
  * @returns density at the temperature wanted [kg/m³]
  * @throws {RebuildInputError} when a temperature is outside -50 to 150 °C, a density or an expansion
- * cannot be that of an oil, or the default is asked for an oil outside 800 to 1164 kg/m³ at 15 °C
+ * cannot be that of an oil, the expansion given takes the density out of 600 to 1250 kg/m³, or the default
+ * is asked for an oil outside 800 to 1164 kg/m³ at 15 °C
  * @see Source: ASTM D1250 (1980) and API MPMS chapter 11.1, table 54D, lubricating oils
  * @example
  * ```ts
@@ -99,7 +112,7 @@ export function densityAt(known: KnownDensity): Density {
   guardMeasured('temperature', temperature);
   if (expansion !== undefined) {
     guardExpansion('expansion', expansion);
-    return warmed(density, expansion, temperature - at);
+    return guardWarmed(warmed(density, expansion, temperature - at), temperature);
   }
   const base = densityAtBase(density, at);
   return warmed(base, expansionOfLubricating('density', base), temperature - BASE);
@@ -111,9 +124,27 @@ export function warmed(density: Density, expansion: ThermalExpansion, by: number
   return (density * Math.exp(-x * (1 + 0.8 * x))) as Density;
 }
 
+/** Refuses a temperature that leaves a liquid with a density that could not be given back. */
+export function guardWarmed(density: Density, temperature: Temperature): Density {
+  const [least, most] = DENSITIES;
+  if (density >= least && density <= most) return density;
+  const range = `${least} … ${most} kg/m³`;
+  throw new RebuildInputError({
+    parameter: 'temperature',
+    value: temperature,
+    shown: `${Number(temperature.toPrecision(6))} K`,
+    expected: `where the liquid has ${range}`,
+    problem: `leaves the liquid with ${Number(density.toPrecision(4))} kg/m³, outside ${range}`,
+    hint: 'Is the expansion its own, and is it still a liquid there?',
+  });
+}
+
 /** Expansion of a lubricating oil; refuses a density at 15 °C that is not one's. */
 export function expansionOfLubricating(parameter: string, density: Density): ThermalExpansion {
-  if (density >= 800 && density <= 1164) return (LUBRICATING / density) as ThermalExpansion;
+  // The billionth is for a density that was measured elsewhere and comes back to 15 °C rounded.
+  if (density >= 800 * (1 - 1e-9) && density <= 1164 * (1 + 1e-9)) {
+    return (LUBRICATING / density) as ThermalExpansion;
+  }
   throw new RebuildInputError({
     parameter,
     value: density,

@@ -31,9 +31,12 @@ export const guardViscosity = (parameter: string, value: KinematicViscosity): Ki
 export const guardTemperature = (parameter: string, value: Temperature): Temperature =>
   guardBetween(parameter, value, celsius, [200, 500], 'celsius(40)');
 
-/** Oils and fuels, from the lightest petrol to the heaviest oil. */
+/** Densities of oils and fuels, from the lightest petrol to the heaviest lubricating oil at -73 °C, 1218 kg/m³. */
+export const DENSITIES = [600, 1250] as const;
+
+/** Oils and fuels. */
 export const guardDensity = (parameter: string, value: Density): Density =>
-  guardBetween(parameter, value, kilogramPerCubicMetre, [600, 1150], 'kilogramPerCubicMetre(880)');
+  guardBetween(parameter, value, kilogramPerCubicMetre, DENSITIES, 'kilogramPerCubicMetre(880)');
 
 /** One drop: from a fine needle's to a millilitre. */
 export const guardDrop = (parameter: string, value: Volume): Volume =>

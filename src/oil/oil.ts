@@ -5,7 +5,7 @@ import type {
   Temperature,
   ThermalExpansion,
 } from '../quantities/dimensions.js';
-import { BASE, expansionOfLubricating, guardExpansion, warmed } from './density.js';
+import { BASE, expansionOfLubricating, guardExpansion, guardWarmed, warmed } from './density.js';
 import { guardDensity, guardTemperature } from './guards.js';
 import {
   alongLine,
@@ -77,7 +77,8 @@ export function dynamicViscosityAt(oil: Oil, temperature: Temperature): DynamicV
  * @param temperature - where they are wanted, from -73 to 227 °C [K]
  * @returns dynamic viscosity, density, and whether the temperature is within -40 to 150 °C
  * @throws {RebuildInputError} when the line is not one of an oil, the density or the expansion cannot
- * be an oil's, the temperature cannot be, or the result is outside the range of the equation
+ * be an oil's, the temperature cannot be, the expansion given takes the density out of 600 to 1250 kg/m³
+ * there, or the result is outside the range of the equation
  * @see Source: ASTM D341; ASTM D1250 (1980), table 54D
  * @example
  * ```ts
@@ -94,7 +95,9 @@ export function dynamicViscosityAt(oil: Oil, temperature: Temperature): DynamicV
 export function extrapolatedDynamicViscosity(oil: Oil, temperature: Temperature): FilmOil {
   guardOil('oil', oil);
   guardTemperature('temperature', temperature);
-  return filmOilAt(oil, temperature);
+  const there = filmOilAt(oil, temperature);
+  guardWarmed(there.density, temperature);
+  return there;
 }
 
 /** The fields of {@link Oil}. */

@@ -90,6 +90,14 @@ describe('the dynamic viscosity', () => {
     }
   });
 
+  it('gives no density that it would not take', () => {
+    const light = { ...oil, expansion: ppmPerKelvin(2000) };
+    // By hand: 885 exp(-0.41 (1 + 0.8 * 0.41)) = 513.4.
+    const error = refusal(() => extrapolatedDynamicViscosity(light, celsius(220)));
+    expect(error.parameter).toBe('temperature');
+    expect(error.message).toContain('513.4 kg/m³');
+  });
+
   it.each([
     ['oil.line', { ...oil, line: [line[0]] }],
     ['oil.line[1].viscosity', { ...oil, line: [line[0], { ...line[1], viscosity: 110 }] }],

@@ -95,7 +95,7 @@ export const viscosityCards = {
     computedBy: 'densityAt',
     result: density,
     inputs: [
-      input('rho_0', 'density at T_0', 'density', 650, 1100),
+      input('rho_0', 'density at T_0', 'density', 800, 1100),
       input('T_0', 'temperature it is known at', 'temperature', 280, 300),
       temperature(230, 420),
       input('a', 'expansion of the volume', 'thermalExpansion', 5e-4, 1.3e-3),

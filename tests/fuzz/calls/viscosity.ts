@@ -75,6 +75,9 @@ export const viscosityCalls = {
       'the other temperature outside the range': [{ ...known, at: celsius(-51) }],
       'not an oil density': [{ ...known, density: 0.88 }],
       'an expansion without its unit': [{ ...known, expansion: 700 }],
+      'an expansion that takes it out of the range': [
+        { ...petrol, temperature: celsius(150), expansion: ppmPerKelvin(2000) },
+      ],
       'petrol with the default': [petrol],
       'a misspelt field': [{ ...known, expansoin: ppmPerKelvin(700) }],
     },
@@ -103,6 +106,10 @@ export const viscosityCalls = {
       'not a density': [{ ...oil, density: 0.885 }, celsius(80)],
       'not an expansion': [{ ...oil, expansion: 700 }, celsius(80)],
       'not an oil temperature': [oil, celsius(300)],
+      'an expansion that takes it out of the range': [
+        { ...oil, expansion: ppmPerKelvin(2000) },
+        celsius(220),
+      ],
       'the result is out of range': [{ ...oil, line: steep }, celsius(150)],
     },
   }),
