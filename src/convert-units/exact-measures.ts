@@ -2,13 +2,13 @@ import { coherentUnit, type Dimension } from '../quantities/dimensions.js';
 import { scales } from '../quantities/scales.js';
 import { tradeUnit } from '../quantities/systems.js';
 import type { UnitSymbol } from '../quantities/unit-table.js';
-import type { ExactMeasure, ExactUnit } from './measure-types.js';
+import type { ExactMeasures, ExactUnit, SameAnchor } from './measure-types.js';
 import { unitWords } from './unit-words.js';
 
-/** A measure whose families and units the compiler does not know; `ExactMeasure` names them. */
+/** A measure whose families and units the compiler does not know; `ExactMeasures` names them. */
 interface AnyMeasure {
   readonly systems: Readonly<Record<string, Readonly<Record<string, ExactUnit>>>>;
-  readonly anchors: Readonly<Record<string, Readonly<Record<string, { readonly ratio: 1 }>>>>;
+  readonly anchors: Readonly<Record<string, Readonly<Record<string, SameAnchor>>>>;
 }
 
 function measureOf(dimension: Dimension): AnyMeasure {
@@ -32,7 +32,7 @@ function measureOf(dimension: Dimension): AnyMeasure {
 
 /** Every family joined to every other by the factor 1: all count in the same anchor. */
 function joined(families: readonly string[]): AnyMeasure['anchors'] {
-  const same = { ratio: 1 } as const;
+  const same: SameAnchor = { ratio: 1 };
   const othersThan = (family: string) =>
     families.filter((other) => other !== family).map((other) => [other, same]);
   return Object.fromEntries(
@@ -69,6 +69,4 @@ const allMeasures = (): Readonly<Record<string, AnyMeasure>> =>
  * convert(25).from('lbf·ft').to('N·m'); // 33.89544870828501
  * ```
  */
-export const exactMeasures = /* @__PURE__ */ allMeasures() as {
-  readonly [D in Dimension]: ExactMeasure<D>;
-};
+export const exactMeasures: ExactMeasures = /* @__PURE__ */ allMeasures() as ExactMeasures;

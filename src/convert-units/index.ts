@@ -7,8 +7,10 @@
 export { exactMeasures } from './exact-measures.js';
 export type {
   ExactMeasure,
+  ExactMeasures,
   ExactUnit,
-  MeasureSystem,
+  SameAnchor,
   SymbolIn,
   SystemOf,
 } from './measure-types.js';
+export type { MeasureSystem } from './unit-words.js';

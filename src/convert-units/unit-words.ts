@@ -1,7 +1,14 @@
 import type { UnitSymbol } from '../quantities/unit-table.js';
 
+/**
+ * The family that a unit belongs to. `toBest` stays within it. Inch units are
+ * `'imperial'`, as convert-units calls them; the pints, quarts and gallons of
+ * the United States, which differ from the imperial ones, are `'US'`.
+ */
+export type MeasureSystem = 'metric' | 'imperial' | 'US';
+
 /** Family, name of one, and name of many. */
-type Words = readonly [system: 'metric' | 'imperial' | 'US', singular: string, plural: string];
+type Words = readonly [system: MeasureSystem, singular: string, plural: string];
 
 /** What convert-units asks of a unit beside its factor. A unit that is missing here does not compile. */
 export const unitWords = {
