@@ -43,7 +43,7 @@ export function describeProof({ proof, builds, cost }: Plan, wording: Wording): 
 
 /** `no complete engine`, `1 complete engine`, `3 complete engines`. */
 export const sayEngines = (count: number): string =>
-  `${count === 0 ? 'no' : count} complete ${count === 1 ? 'engine' : 'engines'}`;
+  `${count === 0 ? 'no' : count} complete ${count > 1 ? 'engines' : 'engine'}`;
 
 /** Whether it is proven how many engines there can be. */
 export const isCountProven = (proof: Proof): boolean =>

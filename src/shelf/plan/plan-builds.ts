@@ -104,8 +104,9 @@ function proven(
       ? proof
       : { kind: nextNotTold, stage: 'next engine', found: engines, bound: engines };
   }
+  if (proof.stage !== 'widest margin' || margin === undefined) return proof;
   // The margin that the plan came to may be wider than what was asked of it at last.
-  return proof.stage === 'widest margin' ? { ...proof, found: margin ?? proof.found } : proof;
+  return { ...proof, found: margin, bound: Math.max(margin, proof.bound) };
 }
 
 const countOf = (kinds: readonly Kind<unknown>[]): number =>

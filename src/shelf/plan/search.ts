@@ -32,9 +32,10 @@ export function search({ brief, solver, atMost }: Search): Outcome {
   const ask = (stage: PlanStage, question: Question) => solver.solve(stage, draft.model, question);
   const none = draft.uses.map(() => 0);
 
+  const few = upTo(draft.engines, atMost);
   const must: Solution =
     draft.mustBuild.length > 0
-      ? ask('most engines', { goal: 'most', of: draft.mustBuild, from: none })
+      ? ask('most engines', { goal: 'most', of: draft.mustBuild, where: [few], from: none })
       : { status: 'optimal', values: none, bound: 0 };
   const musts = must.values.length > 0 ? must.values : none;
   if (isStopped(must)) {
@@ -51,7 +52,7 @@ export function search({ brief, solver, atMost }: Search): Outcome {
   const most = ask('most engines', {
     goal: 'most',
     of: draft.engines,
-    where: [...kept, upTo(draft.engines, atMost)],
+    where: [...kept, few],
     from: musts,
   });
   const built = most.values.length > 0 ? most.values : musts;
