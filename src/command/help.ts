@@ -25,7 +25,8 @@ Options of plan
   --most-per-engine PRICE   the most that any one engine may cost: "400 EUR"
   --reserve NAME            keep a part back; may be given several times
   --must-build NAME         build this block if it can be; several times, too
-  --time-limit SECONDS      stop after so long, with the best plan found by then
+  --time-limit SECONDS      stop after so long, or some seconds later, with the
+                            best plan found by then
 
   -h, --help                print this
   --version                 print the version
@@ -34,6 +35,8 @@ Exit codes
   0  done
   1  the file has mistakes, each named with its place, or it cannot be read
   2  the command is wrong
-  3  the plan that was printed is not proven to be the best: the time was up
+  3  a plan is printed, but not all of it is proven: the time was up, or the
+     solver failed; the plan says which
   4  the output cannot be written, because the disk is full for one
+  5  the solver could not be loaded
 `;

@@ -4,6 +4,7 @@ import { inspect } from '../shelf/inspect.js';
 import { sheetSchema, shelfSchema } from '../shelf/json-schema.js';
 import { buildSheet } from '../shelf/plan/build-sheet.js';
 import { planReport } from '../shelf/plan/describe-plan.js';
+import { SolverNotLoaded } from '../shelf/plan/load-solver.js';
 import { planBuilds } from '../shelf/plan/plan-builds.js';
 import type { Plan } from '../shelf/plan/plan-types.js';
 import { readSheet } from '../shelf/read-sheet.js';
@@ -24,6 +25,7 @@ const BAD_FILE = 1;
 const BAD_COMMAND = 2;
 const NOT_PROVEN = 3;
 const UNWRITTEN = 4;
+const NO_SOLVER = 5;
 
 /** Runs a command line to its end and gives its exit code. */
 export async function run(argv: readonly string[], io: Io): Promise<number> {
@@ -41,6 +43,10 @@ export async function run(argv: readonly string[], io: Io): Promise<number> {
     if (error instanceof UnwritableOutput) {
       io.complain(`crankwright: the output cannot be written: ${error.message}\n`);
       return UNWRITTEN;
+    }
+    if (error instanceof SolverNotLoaded) {
+      io.complain(`crankwright: ${error.message}\n`);
+      return NO_SOLVER;
     }
     throw error;
   }

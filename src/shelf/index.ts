@@ -16,6 +16,7 @@ export type { OilReport } from './inspect-oil.js';
 export { type JsonSchema, sheetSchema, shelfSchema } from './json-schema.js';
 export { type BuildSheetOptions, buildSheet } from './plan/build-sheet.js';
 export { planReport } from './plan/describe-plan.js';
+export { SolverNotLoaded } from './plan/load-solver.js';
 export { planBuilds } from './plan/plan-builds.js';
 export type {
   Build,
@@ -34,6 +35,7 @@ export type {
   Proof,
   Purchase,
   ShopOrder,
+  Unproven,
 } from './plan/plan-types.js';
 export type { Price } from './price.js';
 export { readSheet } from './read-sheet.js';

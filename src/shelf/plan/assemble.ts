@@ -1,44 +1,16 @@
 import type { Span } from '../../judging/limits.js';
 import type { Length } from '../../quantities/dimensions.js';
+import { type Assembly, assemblyCost, type Of, type RodBearing } from './assembly.js';
 import type { Batch, Draft } from './draft.js';
 import { type Brief, needsOf } from './formulate.js';
 import { journalKey } from './formulate-rods.js';
-import { Picker, Pile, type Taken, type UseOf } from './pile.js';
-import type { Stock } from './stock.js';
-
-type Of<S extends keyof Stock> = Taken<Stock[S][number]>;
-
-/** A rod on its journal, with its shells. */
-export interface RodBearing {
-  readonly rods: Of<'rods'>;
-  /** Which rod of the set. */
-  readonly rod: number;
-  /** Which journal of the crankshaft. */
-  readonly journal: number;
-  readonly shells: Of<'shells'>;
-}
-
-/** One engine: which part goes where. */
-export interface Assembly {
-  readonly batch: Batch;
-  readonly crankshaft: Of<'crankshafts'>;
-  readonly mainWay: UseOf<'mains'>['way'];
-  readonly rodWay: UseOf<'rod journals'>['way'];
-  readonly block: Of<'blocks'>;
-  readonly boreWay: UseOf<'block'>['way'];
-  /** Shells of each main. */
-  readonly mains: readonly Of<'shells'>[];
-  readonly rods: readonly RodBearing[];
-  readonly pistons: Of<'pistonSets'>;
-  readonly rings: Of<'ringSets'>;
-  readonly washers?: readonly Of<'thrustWashers'>[];
-  readonly head?: Of<'heads'>;
-  readonly valves?: Of<'valveSets'>;
-}
+import { Picker, Pile, type UseOf } from './pile.js';
 
 /**
  * Makes single engines of what a model counts. What meets in one place of it is alike
- * in all that counts there, so that any may go with any: first come, first served.
+ * in all that counts there, so that any may go with any: first come, first served. Where
+ * the cost of each engine is limited, all are put together at once, step by step, and the
+ * one that is dearest by then takes the cheapest that is left.
  */
 export function assemble(
   brief: Brief,
@@ -46,52 +18,95 @@ export function assemble(
   values: readonly number[],
 ): readonly Assembly[] {
   const shelf = new Picker();
+  const isLimited = brief.mostPerEngine !== undefined;
+  const order = isLimited ? cheapestFirst(draft) : [...draft.uses.keys()];
   return brief.batches.flatMap((batch) => {
     const pile = new Pile(
-      draft.uses.flatMap((use, i) =>
-        use.batch === batch ? Array.from({ length: values[i] ?? 0 }, () => use) : [],
-      ),
+      order.flatMap((i) => {
+        const use = draft.uses[i];
+        return use?.batch === batch ? Array.from({ length: values[i] ?? 0 }, () => use) : [];
+      }),
     );
-    return pile.all('shaft in housings').map((pair) => engineOf(brief, batch, pile, shelf, pair));
+    const begun = pile
+      .all('shaft in housings')
+      .map((pair) => engineOf(brief, batch, pile, shelf, pair));
+    return isLimited ? evenly(begun) : begun.map(toItsEnd);
   });
 }
 
-function engineOf(
+/** The variables of a model by what one more costs. */
+function cheapestFirst({ uses, cost }: Draft): readonly number[] {
+  const costs = uses.map(() => 0);
+  for (const [i, by] of cost) costs[i] = (costs[i] ?? 0) + by;
+  return [...uses.keys()].sort((a, b) => (costs[a] ?? 0) - (costs[b] ?? 0));
+}
+
+/** An engine that is being put together: after each step, what there is of it. */
+type Begun = Generator<Partial<Assembly>, Assembly, void>;
+
+function toItsEnd(begun: Begun): Assembly {
+  let step = begun.next();
+  while (!step.done) step = begun.next();
+  return step.value;
+}
+
+/** Puts engines together a step of each at a time, the dearest so far first. */
+function evenly(begun: readonly Begun[]): readonly Assembly[] {
+  const costs = new Map(begun.map((each) => [each, 0]));
+  const costOf = (each: Begun) => costs.get(each) ?? 0;
+  const ended = new Map<Begun, Assembly>();
+  while (ended.size < begun.length) {
+    for (const each of [...begun].sort((a, b) => costOf(b) - costOf(a))) {
+      const step = each.next();
+      if (step.done) ended.set(each, step.value);
+      else costs.set(each, assemblyCost(step.value));
+    }
+  }
+  return begun.flatMap((each) => ended.get(each) ?? []);
+}
+
+function* engineOf(
   brief: Brief,
   batch: Batch,
   pile: Pile,
   shelf: Picker,
   pair: UseOf<'shaft in housings'>,
-): Assembly {
+): Begun {
   const { kind, way: mainWay } = pile.take('mains', ({ shaft }) => shaft === pair.shaft);
   const { way: rodWay, shaft } = pile.take('rod journals', (use) => use.kind === kind);
-  const block = pile.take('block', ({ housings }) => housings === pair.housings);
+  const crankshaft = { batch, crankshaft: shelf.pick(kind), mainWay, rodWay };
+  yield crankshaft;
+
+  const use = pile.take('block', ({ housings }) => housings === pair.housings);
+  const block = { ...crankshaft, block: shelf.pick(use.kind), boreWay: use.way };
+  yield block;
+
+  const at = ({ bores }: { readonly bores: string }) => bores === use.bores;
+  const pistons = { ...block, pistons: shelf.pick(pile.take('pistons', at).kind) };
+  yield pistons;
+  const rings = { ...pistons, rings: shelf.pick(pile.take('rings', at).kind) };
+  yield rings;
+
   const shells = (choice: string) =>
-    shelf.pick(pile.take('shells', (use) => use.choice === choice).kind);
-  const at = (bores: string) => (use: { readonly bores: string }) => use.bores === bores;
-  return {
-    batch,
-    crankshaft: shelf.pick(kind),
-    mainWay,
-    rodWay,
-    block: shelf.pick(block.kind),
-    boreWay: block.way,
-    mains: mainWay.sizes.map((journal, i) =>
-      shells(
-        brief.fits.choice('mains', mainWay.step, journal, block.kind.ready.housings[i], brief.least)
-          .key,
-      ),
-    ),
-    rods: rodsOf(brief, pile, shelf, rodWay, shaft, shells),
-    pistons: shelf.pick(pile.take('pistons', at(block.bores)).kind),
-    rings: shelf.pick(pile.take('rings', at(block.bores)).kind),
+    shelf.pick(pile.take('shells', (each) => each.choice === choice).kind);
+  const rods = { ...rings, rods: rodsOf(brief, pile, shelf, rodWay, shaft, shells) };
+  yield rods;
+
+  const { housings } = use.kind.ready;
+  const mains = mainWay.sizes.map((journal, i) =>
+    shells(brief.fits.choice('mains', mainWay.step, journal, housings[i], brief.least).key),
+  );
+  const bottom = {
+    ...rods,
+    mains,
     ...(pair.gap !== undefined && {
       washers: pile
         .take('washers', ({ gap }) => gap === pair.gap)
         .pack.map((each) => shelf.pick(each)),
     }),
-    ...headOf(brief, pile, shelf),
   };
+  yield bottom;
+  return { ...bottom, ...headOf(brief, pile, shelf) };
 }
 
 function headOf({ engine }: Brief, pile: Pile, shelf: Picker): Pick<Assembly, 'head' | 'valves'> {

@@ -4,6 +4,7 @@ import { guardSystem, type UnitSystem } from '../../quantities/systems.js';
 import { planLayout } from '../layouts.js';
 import { named, partWord } from '../section-words.js';
 import { describeNextEngine } from './describe-lacks.js';
+import { isCountProven, isPlanProven } from './describe-proof.js';
 import type { Plan } from './plan-types.js';
 import { sayCost } from './say-cost.js';
 import { type Block, caution, checks, heading, paragraph } from './sheet-blocks.js';
@@ -60,7 +61,7 @@ function cover(plan: Plan, units: UnitSystem): readonly Block[] {
   return [
     heading(1, `Build sheet: ${shelf}`),
     ...(builds.length === 0
-      ? [paragraph(`No complete ${engine} can be built from this shelf.`)]
+      ? [paragraph(noEngine(plan))]
       : [
           paragraph(`${builds.length} × ${engine}. Machining and buying cost ${sayCost(cost)}.`),
           checks(builds.map(({ name }, i) => `engine ${i + 1}: ${name}`)),
@@ -68,9 +69,7 @@ function cover(plan: Plan, units: UnitSystem): readonly Block[] {
             'The maker\'s manual always wins over this sheet. A limit marked "common practice" is a rule of thumb.',
           ),
         ]),
-    ...(proof.kind === 'optimal'
-      ? []
-      : [caution('The search for this plan was stopped before it was proven to be the best.')]),
+    ...(isPlanProven(proof) ? [] : [caution('This plan is not proven to be the best.')]),
     ...(shopping.length === 0
       ? []
       : [
@@ -87,6 +86,11 @@ function cover(plan: Plan, units: UnitSystem): readonly Block[] {
       : []),
   ];
 }
+
+const noEngine = ({ engine, proof }: Plan): string =>
+  isCountProven(proof)
+    ? `No complete ${engine} can be built from this shelf.`
+    : `No complete ${engine} was found for this shelf.`;
 
 function engines({ builds }: Plan, units: UnitSystem): readonly Block[] {
   return builds.flatMap((build, i) => [

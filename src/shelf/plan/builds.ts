@@ -9,9 +9,9 @@ import { gapOf, pistonsInBores } from '../fits.js';
 import { own } from '../own.js';
 import type { JournalSheet, StatedLimits } from '../sheet.js';
 import { SECTIONS } from '../shelf.js';
-import type { Assembly } from './assemble.js';
+import { type Assembly, assemblyCost } from './assembly.js';
 import type { Kind } from './kinds.js';
-import { costOf, type PricedJob, totalOf } from './money.js';
+import { costOf, type PricedJob } from './money.js';
 import type { Taken } from './pile.js';
 import type { Build, BuildBearing, BuildCylinder, BuildJob, BuildPart } from './plan-types.js';
 
@@ -23,21 +23,19 @@ export function buildOf(
   currency: string | undefined,
 ): Build {
   const jobs = jobsOf(assembly);
-  const taken = partsOf(assembly);
-  const bought = taken.reduce((sum, { member }) => sum + (member.price ?? 0), 0);
   const { interchange } = assembly.batch;
   const endPlay = endPlayOf(assembly, engine);
   const guides = guidesOf(assembly, engine);
   return {
     name: assembly.block.member.name,
     ...(interchange !== undefined && { interchange }),
-    parts: counted(taken),
+    parts: counted(partsOf(assembly)),
     bearings: [...mainBearings(assembly, engine), ...rodBearings(assembly, engine)],
     cylinders: cylindersOf(assembly, engine, least),
     ...(endPlay && { endPlay }),
     ...(guides && { guides }),
     jobs: jobs.map(({ cost, ...job }) => ({ ...job, cost: costOf(cost, currency) })),
-    cost: costOf(totalOf(jobs) + bought, currency),
+    cost: costOf(assemblyCost(assembly), currency),
   };
 }
 

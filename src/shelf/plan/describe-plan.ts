@@ -8,7 +8,7 @@ import { capital, paragraph, section } from '../text.js';
 import { describeJob } from '../triage/describe-job.js';
 import { describeBuild } from './describe-build.js';
 import { describeNextEngine } from './describe-lacks.js';
-import { describeProof } from './describe-proof.js';
+import { describeProof, isCountProven, sayEngines } from './describe-proof.js';
 import type { BuildJob, LeftOver, Plan, Purchase, ShopOrder } from './plan-types.js';
 import { sayCost } from './say-cost.js';
 
@@ -74,11 +74,13 @@ const BEFORE_YOU_ACT = [
 
 /** What the plan comes to, in a few sentences. */
 function summary(plan: Plan, wording: Wording): readonly string[] {
-  const { builds, engine, cost, smallestMargin, cannotBuild } = plan;
-  const count = builds.length === 1 ? '1 complete engine' : `${builds.length} complete engines`;
+  const { builds, engine, cost, smallestMargin, cannotBuild, proof } = plan;
+  const count = capital(sayEngines(builds.length));
+  const isCertain = isCountProven(proof);
+  const blocks = cannotBuild.join(', ');
   return [
     builds.length === 0
-      ? `Engine: ${engine}. No complete engine can be built.`
+      ? `Engine: ${engine}. ${count} ${isCertain ? 'can be built' : 'was found'}.`
       : `Engine: ${engine}. ${count} can be built; machining and buying cost ${sayCost(cost)}.`,
     ...(smallestMargin === undefined
       ? []
@@ -86,7 +88,11 @@ function summary(plan: Plan, wording: Wording): readonly string[] {
     describeProof(plan, wording),
     ...(cannotBuild.length === 0
       ? []
-      : [`Had to be built and cannot be: ${cannotBuild.join(', ')}.`]),
+      : [
+          isCertain
+            ? `Asked for but impossible to build, alone or together: ${blocks}.`
+            : `Asked for but not in this plan: ${blocks}. They may be possible.`,
+        ]),
   ];
 }
 

@@ -7,6 +7,8 @@ import type { PricedWay, Stock } from './stock.js';
 /** Engines of one interchange group; or, where each engine's cost counts by itself, one engine of it. */
 export interface Batch {
   readonly index: number;
+  /** It is one engine. */
+  readonly single?: true;
   readonly interchange?: string;
 }
 

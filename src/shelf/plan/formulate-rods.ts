@@ -20,6 +20,7 @@ export function rodsOnJournals(draft: Draft, brief: Brief, batch: Batch): void {
   const journals = new Map<string, { readonly step: Length; readonly journal: Span<Length> }>();
   for (const [key, { step, spots }] of shaftsOf(draft, brief, batch)) {
     for (const kind of sets) {
+      brief.clock?.check();
       for (const pairing of pairings(brief, step, spots, kind.ready.housings)) {
         const use = {
           use: 'rod set',
@@ -44,6 +45,7 @@ export function rodsOnJournals(draft: Draft, brief: Brief, batch: Batch): void {
     }
   }
   for (const [key, { step, journal }] of journals) {
+    brief.clock?.check();
     for (const kind of singles) {
       const choice = brief.fits.choice('rods', step, journal, kind.ready.housings[0], brief.least);
       if (choice.shells.length === 0) continue;

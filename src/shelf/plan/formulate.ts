@@ -1,4 +1,5 @@
 import type { EngineKind } from '../engine-kind.js';
+import type { Clock } from './clock.js';
 import { type Batch, Draft } from './draft.js';
 import type { FitTable } from './fit-table.js';
 import { bottomEnds } from './formulate-bottom.js';
@@ -16,8 +17,10 @@ export interface Brief {
   /** The least margin of any clearance [nm]. */
   readonly least: number;
   readonly batches: readonly Batch[];
-  /** The most that one engine may cost; then every batch is one engine [thousandths]. */
+  /** The most that one engine may cost [thousandths]. */
   readonly mostPerEngine?: number;
+  /** Stops it when the time is up. */
+  readonly clock?: Clock;
 }
 
 /**
@@ -29,36 +32,35 @@ export interface Brief {
 export function formulate(brief: Brief): Draft {
   const draft = new Draft();
   for (const batch of brief.batches) {
+    brief.clock?.check();
     bottomEnds(draft, brief, batch);
     rodsOnJournals(draft, brief, batch);
     topEnds(draft, brief, batch);
   }
-  draft.close(brief.mostPerEngine === undefined ? [] : oneByOne(draft, brief, brief.mostPerEngine));
+  draft.close(brief.batches.flatMap((batch) => limits(draft, brief, batch)));
   return draft;
 }
 
-/** Every batch is one engine at the most, and its cost is held; of batches alike the first is built first. */
-function oneByOne(draft: Draft, { batches }: Brief, mostPerEngine: number): readonly Row[] {
-  return batches.flatMap((batch): readonly Row[] => {
-    const engines = draft.termsOf(draft.engines, batch);
-    const cost = draft.termsOf(draft.cost, batch);
-    const before = batches.find(
-      ({ index, interchange }) => index === batch.index - 1 && interchange === batch.interchange,
-    );
-    return [
-      { terms: engines, min: 0, max: 1 },
-      { terms: [...cost, ...times(engines, -mostPerEngine)], min: -Infinity, max: 0 },
-      ...(before
-        ? [
-            {
-              terms: [...engines, ...times(draft.termsOf(draft.engines, before), -1)],
-              min: -Infinity,
-              max: 0,
-            },
-          ]
-        : []),
-    ];
-  });
+/**
+ * Holds the cost of a batch: its engines together cost no more than so many may. Where a batch is one
+ * engine that is exact; of such batches that are alike the first is built first.
+ */
+function limits(draft: Draft, { batches, mostPerEngine }: Brief, batch: Batch): readonly Row[] {
+  const engines = draft.termsOf(draft.engines, batch);
+  const atMost = (terms: readonly Term[], max: number): Row => ({ terms, min: -Infinity, max });
+  const cost = draft.termsOf(draft.cost, batch);
+  const before = batches.find(
+    ({ index, interchange }) => index === batch.index - 1 && interchange === batch.interchange,
+  );
+  return [
+    ...(mostPerEngine === undefined
+      ? []
+      : [atMost([...cost, ...times(engines, -mostPerEngine)], 0)]),
+    ...(batch.single ? [atMost(engines, 1)] : []),
+    ...(batch.single && before
+      ? [atMost([...engines, ...times(draft.termsOf(draft.engines, before), -1)], 0)]
+      : []),
+  ];
 }
 
 const times = (terms: readonly Term[], factor: number): readonly Term[] =>

@@ -1,18 +1,21 @@
 import { undersizeSteps } from '../../crankshaft/undersize.js';
 import { oversizeSteps } from '../../cylinders/oversize.js';
-import type { Span } from '../../judging/limits.js';
-import { withStandard } from '../../measuring/size-steps.js';
 import type { Length } from '../../quantities/dimensions.js';
 import type { EngineKind } from '../engine-kind.js';
 import { SECTIONS, type Section, type Shelf } from '../shelf.js';
-import type { Batch, Draft } from './draft.js';
+import { assemble } from './assemble.js';
+import { type Assembly, assemblyCost } from './assembly.js';
+import { batchesOf } from './batches.js';
+import { TimeUp } from './clock.js';
+import type { Draft } from './draft.js';
 import { FitTable } from './fit-table.js';
 import { formulate } from './formulate.js';
 import type { Kind } from './kinds.js';
+import { withLacking } from './lacking-stock.js';
 import { sumOf, type Term } from './model.js';
-import type { LackingPart, NextEngine } from './plan-types.js';
-import type { Solver } from './solver.js';
-import type { PricedWay, Stock } from './stock.js';
+import type { LackingPart, NextEngine, Unproven } from './plan-types.js';
+import type { Solution, Solver } from './solver.js';
+import type { Stock } from './stock.js';
 import { MOST_WASHERS } from './thrust.js';
 
 /** Where as many parts would do, the one that is the easier to find. */
@@ -28,55 +31,98 @@ const HARD_TO_FIND: Readonly<Record<Section, number>> = {
   blocks: 8,
 };
 
+/** What is sought, and with what. */
+export interface Wanted {
+  readonly shelf: Shelf;
+  readonly stock: Stock;
+  /** How many engines there are to be. */
+  readonly engines: number;
+  readonly mostPerEngine?: number;
+  readonly solver: Solver;
+}
+
 /**
- * The fewest parts, of whatever size would fit, that bring a shelf to so many
- * engines; of equally few the easiest to find. Nothing where time ran out.
+ * The fewest parts, of whatever size would fit, that bring a shelf to so many engines; of equally few
+ * the easiest to find. Or why that could not be told.
  */
-export function lackingFor(
-  shelf: Shelf,
-  stock: Stock,
-  batches: readonly Batch[],
-  engines: number,
-  mostPerEngine: number | undefined,
-  solver: Solver,
-): NextEngine | undefined {
+export function lackingFor(wanted: Wanted): NextEngine | Unproven['kind'] {
+  const { shelf, stock, engines, solver, mostPerEngine = Infinity } = wanted;
   const { engine } = shelf;
   const more = withLacking(stock, shelf, engines);
-  const draft = formulate({
-    engine,
-    stock: more,
-    fits: new FitTable(engine, more.shells),
-    least: -Infinity,
-    batches,
-    ...(mostPerEngine !== undefined && { mostPerEngine }),
-  });
+  const seek = (single?: number) => {
+    const brief = {
+      engine,
+      stock: more,
+      fits: new FitTable(engine, more.shells),
+      least: -Infinity,
+      batches: batchesOf(stock, single),
+      clock: solver.clock,
+      ...(mostPerEngine < Infinity && { mostPerEngine }),
+    };
+    const draft = formulate(brief);
+    return { brief, draft, ...fewest(wanted, draft) };
+  };
+  try {
+    // As with the builds: together first, and one by one only where an engine is too dear.
+    let sought = seek();
+    const isTooDear = (each: Assembly) => assemblyCost(each) > mostPerEngine;
+    if (
+      sought.status === 'optimal' &&
+      assemble(sought.brief, sought.draft, sought.values).some(isTooDear)
+    ) {
+      sought = seek(engines);
+    }
+    if (sought.status === 'infeasible') return 'solver failure';
+    return sought.status === 'optimal' ? nextEngine(sought.draft, sought.values) : sought.status;
+  } catch (error) {
+    if (!(error instanceof TimeUp)) throw error;
+    return 'time limit';
+  }
+}
+
+/** Asks for the fewest parts; then for the least work with so few, and for the smallest steps with that. */
+function fewest(
+  { shelf, engines, solver }: Wanted,
+  draft: Draft,
+): Pick<Solution, 'status' | 'values'> {
   const where = [{ terms: draft.engines, min: engines, max: engines }];
   // One more engine lacks no more parts than it has, each no harder to find than a block: a part
   // more always weighs more than all of them can differ by.
-  const onePart = 1 + HARD_TO_FIND.blocks * partsOf(engine);
+  const onePart = 1 + HARD_TO_FIND.blocks * partsOf(shelf.engine);
   const weights = draft.lacking.map(
     ([[variable, count], { section }]): Term => [
       variable,
       count * (onePart + HARD_TO_FIND[section]),
     ],
   );
-  const fewest = solver.solve('next engine', draft.model, { goal: 'least', of: weights, where });
-  if (fewest.status !== 'optimal') return undefined;
-  const least = sumOf(weights, fewest.values);
-  // Of all that are alike in this, the one that takes the least work, and then the smallest steps:
-  // no journal is ground for want of shells.
-  const alike = [{ terms: weights, min: least, max: least }];
-  let values = fewest.values;
+  const first = solver.solve('next engine', draft.model, { goal: 'least', of: weights, where });
+  if (first.status !== 'optimal') return first;
+  let values = first.values;
+  const asGood = (terms: readonly Term[]) => {
+    const sum = sumOf(terms, values);
+    return { terms, min: sum, max: sum };
+  };
+  // No journal is ground for want of shells.
+  const alike = [asGood(weights)];
   for (const of of [draft.cost, stepsOf(draft, shelf)]) {
-    const question = { goal: 'least', of, where: [...where, ...alike], from: values } as const;
+    const question = {
+      goal: 'least',
+      of,
+      where: [...where, ...alike],
+      from: values,
+    } as const;
     const better = solver.solve('next engine', draft.model, question);
     if (better.status !== 'optimal') break;
     values = better.values;
-    const sum = sumOf(of, values);
-    alike.push({ terms: [...of], min: sum, max: sum });
+    alike.push(asGood(of));
   }
+  return { status: 'optimal', values };
+}
+
+/** The parts that are counted though they are not there. */
+function nextEngine({ lacking }: Draft, values: readonly number[]): NextEngine {
   const parts = new Map<Kind<unknown>, number>();
-  for (const [term, kind] of draft.lacking) {
+  for (const [term, kind] of lacking) {
     parts.set(kind, (parts.get(kind) ?? 0) + sumOf([term], values));
   }
   return {
@@ -115,79 +161,5 @@ function lackingPart({ section, ready }: Kind<unknown>, count: number): LackingP
     ...(fits !== undefined && { fits }),
     ...(step !== undefined && { step }),
     count,
-  };
-}
-
-/** A stock with as many of everything as could be wanted, marked as lacking. */
-function withLacking(stock: Stock, { engine, units }: Shelf, engines: number): Stock {
-  const { rodJournals, mainJournals, bores, cylinders, mains } = engine;
-  const rodSteps = withStandard(rodJournals.steps ?? undersizeSteps(units));
-  const mainSteps = mainJournals ? withStandard(mainJournals.steps ?? undersizeSteps(units)) : [];
-  const boreSteps = withStandard(bores.steps ?? oversizeSteps(units));
-  const lacking = <R>(section: Section, ready: R): Kind<R> => ({
-    section,
-    members: [],
-    count: engines * Math.max(1, cylinders, mains),
-    cost: 0,
-    repairs: [],
-    mustBuild: false,
-    ready,
-    lacking: true,
-  });
-  const finished = (
-    steps: readonly Length[],
-    standard: Span<Length>,
-    sign: 1 | -1,
-    places: number,
-  ) =>
-    steps.map((step): PricedWay => {
-      const size = {
-        min: (standard.min + sign * step) as Length,
-        max: (standard.max + sign * step) as Length,
-      };
-      return { step, sizes: Array.from({ length: places }, () => size), jobs: [], cost: 0 };
-    });
-  const journals = cylinders / (engine.rodsPerJournal ?? 1);
-  const shells = (fits: 'rods' | 'mains') => (step: Length) =>
-    lacking('shells', { fits, step, wall: { min: 0 as Length, max: 0 as Length } });
-  return {
-    blocks: [
-      ...stock.blocks,
-      lacking('blocks', {
-        bores: finished(boreSteps, bores.standard, 1, cylinders),
-        housings: [],
-        places: [],
-        housingPlaces: [],
-      }),
-    ],
-    crankshafts: [
-      ...stock.crankshafts,
-      lacking('crankshafts', {
-        rods: finished(rodSteps, rodJournals.standard, -1, journals),
-        mains:
-          mains > 0 && mainJournals
-            ? finished(mainSteps, mainJournals.standard, -1, mains)
-            : [{ step: 0 as Length, sizes: [], jobs: [], cost: 0 }],
-        rodPlaces: [],
-        mainPlaces: [],
-      }),
-    ],
-    rods: [...stock.rods, lacking('rods', { housings: [] })],
-    pistonSets: [
-      ...stock.pistonSets,
-      ...boreSteps.map((step) => lacking('pistonSets', { step, sizes: [] })),
-    ],
-    ringSets: [
-      ...stock.ringSets,
-      ...boreSteps.map((step) => lacking('ringSets', { step, rings: [] })),
-    ],
-    shells: [
-      ...stock.shells,
-      ...rodSteps.map(shells('rods')),
-      ...(mains > 0 ? mainSteps.map(shells('mains')) : []),
-    ],
-    thrustWashers: [...stock.thrustWashers, lacking('thrustWashers', { thickness: 0 as Length })],
-    heads: [...stock.heads, lacking('heads', {})],
-    valveSets: [...stock.valveSets, lacking('valveSets', {})],
   };
 }

@@ -8,11 +8,15 @@ export interface Row {
   readonly max: number;
 }
 
+/** What is allowed: how far each variable goes, and rows. */
+export interface Allowed {
+  readonly bounds: readonly number[];
+  readonly rows: readonly Row[];
+}
+
 /** A model of whole numbers as it is put together: variables from 0 to a bound, and rows. */
-export class Model {
-  /** Upper bound of each variable. */
+export class Model implements Allowed {
   readonly bounds: number[] = [];
-  /** Every row. */
   readonly rows: Row[] = [];
   readonly #places = new Map<string, Term[]>();
 

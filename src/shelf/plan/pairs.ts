@@ -31,7 +31,8 @@ export class Pairs {
 
   /** How a crankshaft goes with a block; undefined where no shells or no washers would do. */
   of(shaft: Shaft, block: Housings): Pair | undefined {
-    const { fits, least } = this.brief;
+    const { fits, least, clock } = this.brief;
+    clock?.check();
     const bearings = shaft.journals.map((journal, i) =>
       fits.choice('mains', shaft.step, journal, block.housings[i], least),
     );

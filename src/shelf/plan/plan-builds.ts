@@ -2,20 +2,20 @@ import { guardLayout } from '../../judging/layout.js';
 import type { Length } from '../../quantities/dimensions.js';
 import { shelfLayout } from '../layouts.js';
 import type { Shelf } from '../shelf.js';
-import { assemble } from './assemble.js';
+import { affordable, dearestEngine } from './affordable.js';
+import { bestBuilds } from './best-builds.js';
 import { buildOf } from './builds.js';
-import type { Batch } from './draft.js';
 import { FitTable } from './fit-table.js';
 import { guardCounts } from './guard-counts.js';
 import type { Kind } from './kinds.js';
 import { lackingFor } from './lacking.js';
+import { loadSolver } from './load-solver.js';
 import { costOf, currencyOf } from './money.js';
 import { leftOverOf, ordersOf, shoppingOf, sumOfCosts } from './orders.js';
 import { guardPlanOptions, type PlanRequest } from './plan-request.js';
-import type { Build, Plan, PlanOptions, Proof } from './plan-types.js';
-import { search } from './search.js';
-import { loadSolver } from './solver.js';
-import { type Stock, stockOf } from './stock.js';
+import type { Build, Plan, PlanOptions, Proof, Unproven } from './plan-types.js';
+import type { Solver } from './solver.js';
+import { stockOf } from './stock.js';
 
 /**
  * The builds that a shelf makes: the most complete engines; of all ways to make
@@ -53,44 +53,26 @@ export async function planBuilds(shelf: Shelf, options: PlanOptions = {}): Promi
   return planWith(shelf, request, await loadSolver(request));
 }
 
-function planWith(
-  shelf: Shelf,
-  request: PlanRequest,
-  solver: Awaited<ReturnType<typeof loadSolver>>,
-): Plan {
+function planWith(shelf: Shelf, request: PlanRequest, solver: Solver): Plan {
   const { engine } = shelf;
-  const stock = stockOf(shelf, request);
-  const most = Math.min(
+  const { mostPerEngine: most = Infinity } = request;
+  const stock = affordable(stockOf(shelf, request), most);
+  // A limit that no engine can reach is none.
+  const limit = most < dearestEngine(stock, engine) ? { mostPerEngine: most } : {};
+  const atMost = Math.min(
     request.atMost ?? Infinity,
     countOf(stock.blocks),
     countOf(stock.crankshafts),
   );
-  const { mostPerEngine } = request;
-  const brief = {
-    engine,
-    stock,
-    fits: new FitTable(engine, stock.shells),
-    batches: batchesOf(stock, mostPerEngine === undefined ? undefined : most),
-    ...(mostPerEngine !== undefined && { mostPerEngine }),
-  };
-  const { draft, values, least, proof } = search({ brief, solver, atMost: most });
+  const brief = { engine, stock, fits: new FitTable(engine, stock.shells), ...limit };
+  const { assemblies, least, proof } = bestBuilds({ brief, solver, atMost });
   const currency = currencyOf(shelf);
-  const builds = assemble({ ...brief, least }, draft, values).map((assembly) =>
-    buildOf(assembly, engine, least, currency),
-  );
+  const builds = assemblies.map((assembly) => buildOf(assembly, engine, least, currency));
   const margin = smallestMargin(builds);
-  const wanted = builds.length + 1;
-  const more = wanted <= (request.atMost ?? Infinity);
+  const engines = builds.length + 1;
   const next =
-    more && proof.kind === 'optimal'
-      ? lackingFor(
-          shelf,
-          stock,
-          batchesOf(stock, mostPerEngine === undefined ? undefined : wanted),
-          wanted,
-          mostPerEngine,
-          solver,
-        )
+    proof.kind === 'optimal' && engines <= (request.atMost ?? Infinity)
+      ? lackingFor({ shelf, stock, engines, solver, ...limit })
       : undefined;
   const built = builds.map(({ name }) => name);
   return {
@@ -100,11 +82,11 @@ function planWith(
     builds,
     cost: costOf(sumOfCosts(builds), currency),
     ...(margin !== undefined && { smallestMargin: margin }),
-    proof: proven(proof, builds.length, margin, more && !next),
+    proof: proven(proof, builds.length, margin, typeof next === 'string' ? next : undefined),
     orders: ordersOf(builds, currency),
     shopping: shoppingOf(shelf, builds, currency),
     leftOver: leftOverOf(shelf, request.reserved, builds),
-    ...(next && { nextEngine: next }),
+    ...(typeof next === 'object' && { nextEngine: next }),
     cannotBuild: request.mustBuild.filter((name) => !built.includes(name)),
   };
 }
@@ -114,30 +96,16 @@ function proven(
   proof: Proof,
   engines: number,
   margin: Length | undefined,
-  nextNotTold: boolean,
+  nextNotTold: Unproven['kind'] | undefined,
 ): Proof {
   if (proof.kind === 'optimal') {
-    return nextNotTold
-      ? { kind: 'time limit', stage: 'next engine', found: engines, bound: engines }
-      : proof;
+    return nextNotTold === undefined
+      ? proof
+      : { kind: nextNotTold, stage: 'next engine', found: engines, bound: engines };
   }
+  if (proof.stage !== 'widest margin' || margin === undefined) return proof;
   // The margin that the plan came to may be wider than what was asked of it at last.
-  return proof.stage === 'widest margin' ? { ...proof, found: margin ?? proof.found } : proof;
-}
-
-/** One batch for each interchange group; or, where every engine's cost counts by itself, one for each engine. */
-function batchesOf(stock: Stock, engines: number | undefined): readonly Batch[] {
-  const groups = new Set(
-    Object.values(stock).flatMap((kinds: readonly Kind<unknown>[]) =>
-      kinds.flatMap(({ interchange }) => interchange ?? []),
-    ),
-  );
-  const named = groups.size === 0 ? [undefined] : [...groups];
-  const each = named.flatMap((group) => Array.from({ length: engines ?? 1 }, () => group));
-  return each.map((group, index) => ({
-    index,
-    ...(group !== undefined && { interchange: group }),
-  }));
+  return { ...proof, found: margin, bound: Math.max(margin, proof.bound) };
 }
 
 const countOf = (kinds: readonly Kind<unknown>[]): number =>

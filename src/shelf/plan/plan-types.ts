@@ -19,7 +19,11 @@ export interface PlanOptions {
   readonly reserved?: readonly string[];
   /** Names of blocks that must be among those built: an engine goes by its block. */
   readonly mustBuild?: readonly string[];
-  /** Time after which the search stops with the best plan it has; by default it goes on until proven [s]. */
+  /**
+   * Time after which the search stops with the best plan it has; by default it goes on until proven. It is
+   * the time of a clock from the moment that the solver is loaded. The search looks at the clock between
+   * its steps, so that a large shelf can take some seconds more [s].
+   */
   readonly timeLimit?: Time;
   /** Told how the search stands, again and again while it goes on. */
   readonly onProgress?: (progress: PlanProgress) => void;
@@ -58,9 +62,9 @@ export interface Plan {
   readonly shopping: readonly Purchase[];
   /** What no engine of the plan takes, section by section. */
   readonly leftOver: readonly LeftOver[];
-  /** The next engine that would not come together, with the least it lacks; absent where no more are wanted, or the time was up. */
+  /** The next engine that would not come together, with the least it lacks; absent where no more are wanted, or it could not be told. */
   readonly nextEngine?: NextEngine;
-  /** Blocks that had to be built and cannot be, alone or together. */
+  /** Blocks that had to be built and are not: if the most engines are proven, they cannot be, alone or together. */
   readonly cannotBuild: readonly string[];
 }
 
@@ -78,16 +82,19 @@ export type Proof =
       /** No plan is better: in engines, then cost, then margin. */
       readonly kind: 'optimal';
     }
-  | {
-      /** The time was up; stages before this one are proven. */
-      readonly kind: 'time limit';
-      /** The stage that was not. */
-      readonly stage: PlanStage;
-      /** What the plan reaches there: engines, money, or a margin in metres; for the next engine the engines there are. */
-      readonly found: number;
-      /** What no plan can better there, in the same terms, as far as was proven. */
-      readonly bound: number;
-    };
+  | Unproven;
+
+/** How far a proof came before it ended. */
+export interface Unproven {
+  /** Why it ended: the time was up, or the solver failed. Stages before this one are proven. */
+  readonly kind: 'time limit' | 'solver failure';
+  /** The stage that was not. */
+  readonly stage: PlanStage;
+  /** What the plan reaches there: engines, money, or a margin in metres; for the next engine the engines there are. */
+  readonly found: number;
+  /** What no plan can better there, in the same terms, as far as was proven. */
+  readonly bound: number;
+}
 
 /** One engine of a plan. */
 export interface Build {

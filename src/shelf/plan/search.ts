@@ -1,9 +1,10 @@
+import { TimeUp } from './clock.js';
 import type { Draft } from './draft.js';
 import { type Brief, formulate } from './formulate.js';
 import { clearanceMargins } from './margins.js';
 import { type Row, sumOf, type Term } from './model.js';
-import type { PlanStage, Proof } from './plan-types.js';
-import type { Question, Solver } from './solver.js';
+import type { PlanStage, Proof, Unproven } from './plan-types.js';
+import type { Question, Solution, Solver } from './solver.js';
 
 /** What is sought, and with what. */
 export interface Search {
@@ -22,29 +23,48 @@ export interface Outcome {
   readonly proof: Proof;
 }
 
-/** The most engines, at the least cost, with the widest smallest margin: each stage proven before the next. */
+/**
+ * The most engines, at the least cost, with the widest smallest margin: each stage proven before the
+ * next. Throws `TimeUp` when the time is up before there is a model to ask anything of.
+ */
 export function search({ brief, solver, atMost }: Search): Outcome {
   const draft = formulate({ ...brief, least: -Infinity });
   const ask = (stage: PlanStage, question: Question) => solver.solve(stage, draft.model, question);
   const none = draft.uses.map(() => 0);
 
-  const must =
+  const few = upTo(draft.engines, atMost);
+  const must: Solution =
     draft.mustBuild.length > 0
-      ? ask('most engines', { goal: 'most', of: draft.mustBuild, from: none })
-      : { status: 'optimal' as const, values: none };
-  if (must.status === 'time limit') return unproven(draft, none, 'most engines', 0, atMost);
-  const kept = [exactly(draft.mustBuild, sumOf(draft.mustBuild, must.values))];
+      ? ask('most engines', { goal: 'most', of: draft.mustBuild, where: [few], from: none })
+      : { status: 'optimal', values: none, bound: 0 };
+  const musts = must.values.length > 0 ? must.values : none;
+  if (isStopped(must)) {
+    const found = sumOf(draft.engines, musts);
+    return unproven(draft, musts, {
+      kind: must.status,
+      stage: 'most engines',
+      found,
+      bound: atMost,
+    });
+  }
+  const kept = [exactly(draft.mustBuild, sumOf(draft.mustBuild, musts))];
 
   const most = ask('most engines', {
     goal: 'most',
     of: draft.engines,
-    where: [...kept, upTo(draft.engines, atMost)],
-    from: must.values,
+    where: [...kept, few],
+    from: musts,
   });
-  const built = most.values.length > 0 ? most.values : must.values;
+  const built = most.values.length > 0 ? most.values : musts;
   const engines = sumOf(draft.engines, built);
-  if (most.status === 'time limit') {
-    return unproven(draft, built, 'most engines', engines, finiteOr(most.bound, atMost));
+  if (isStopped(most)) {
+    const bound = Math.max(engines, Math.min(atMost, Math.floor(most.bound + 1e-6)));
+    return unproven(draft, built, {
+      kind: most.status,
+      stage: 'most engines',
+      found: engines,
+      bound,
+    });
   }
   if (engines === 0) return { draft, values: built, least: -Infinity, proof: { kind: 'optimal' } };
 
@@ -56,9 +76,14 @@ export function search({ brief, solver, atMost }: Search): Outcome {
   });
   const values = least.values.length > 0 ? least.values : built;
   const cost = sumOf(draft.cost, values);
-  if (least.status === 'time limit') {
-    const bound = Math.max(0, finiteOr(least.bound, 0));
-    return unproven(draft, values, 'least cost', cost / 1000, bound / 1000);
+  if (isStopped(least)) {
+    const bound = Math.max(0, Math.min(cost, least.bound));
+    return unproven(draft, values, {
+      kind: least.status,
+      stage: 'least cost',
+      found: cost / 1000,
+      bound: bound / 1000,
+    });
   }
   return widest({ brief, solver }, { draft, values, engines, cost });
 }
@@ -82,44 +107,67 @@ function widest(
   while (high - low > 1) {
     const middle = Math.floor((low + high) / 2);
     const least = margins[middle] ?? 0;
-    const draft = formulate({ ...brief, least });
-    const { status, values } = solver.solve('widest margin', draft.model, {
-      goal: 'least',
-      of: draft.cost,
-      where: [
-        exactly(draft.mustBuild, sumOf(start.draft.mustBuild, start.values)),
-        exactly(draft.engines, start.engines),
-        upTo(draft.cost, start.cost),
-      ],
-      enough: start.cost,
-    });
-    if (status === 'time limit') {
+    const tried = withMargin(brief, solver, start, least);
+    if (isStopped(tried)) {
       const [found, bound] = [margins[low] ?? 0, margins[high - 1] ?? 0];
-      return {
-        ...unproven(best.draft, best.values, 'widest margin', found * 1e-9, bound * 1e-9),
-        least: best.least,
-      };
+      const proof = {
+        kind: tried.status,
+        stage: 'widest margin',
+        found: found * 1e-9,
+        bound: bound * 1e-9,
+      } as const;
+      return { ...best, proof };
     }
-    if (status === 'optimal') {
-      best = { draft, values, least };
+    if (tried.status === 'optimal') {
+      best = { draft: tried.draft, values: tried.values, least };
       low = middle;
     } else high = middle;
   }
   return { ...best, proof: { kind: 'optimal' } };
 }
 
-function unproven(
-  draft: Draft,
-  values: readonly number[],
-  stage: PlanStage,
-  found: number,
-  bound: number,
-): Outcome {
-  return { draft, values, least: -Infinity, proof: { kind: 'time limit', stage, found, bound } };
+/** As many engines at the same cost, with so much margin, if there are any. */
+function withMargin(
+  brief: Search['brief'],
+  solver: Solver,
+  start: { readonly draft: Draft; readonly values: readonly number[]; readonly cost: number },
+  least: number,
+): Pick<Solution, 'status' | 'values'> & { readonly draft: Draft } {
+  try {
+    const draft = formulate({ ...brief, least });
+    const asBefore = (terms: readonly Term[], before: readonly Term[]) =>
+      exactly(terms, sumOf(before, start.values));
+    const { status, values } = solver.solve('widest margin', draft.model, {
+      goal: 'least',
+      of: draft.cost,
+      where: [
+        asBefore(draft.mustBuild, start.draft.mustBuild),
+        asBefore(draft.engines, start.draft.engines),
+        upTo(draft.cost, start.cost),
+      ],
+    });
+    return { status, values, draft };
+  } catch (error) {
+    if (!(error instanceof TimeUp)) throw error;
+    return { status: 'time limit', values: [], draft: start.draft };
+  }
 }
 
-/** What was proven, where the solver got so far; else what is known beforehand. */
-const finiteOr = (bound: number, known: number) => (Number.isFinite(bound) ? bound : known);
+/** A search that was stopped before it had an answer. */
+type Stopped = Unproven['kind'];
+
+function isStopped<S extends Pick<Solution, 'status'>>(
+  solution: S,
+): solution is S & { readonly status: Stopped } {
+  return solution.status === 'time limit' || solution.status === 'solver failure';
+}
+
+const unproven = (draft: Draft, values: readonly number[], proof: Unproven): Outcome => ({
+  draft,
+  values,
+  least: -Infinity,
+  proof,
+});
 
 const exactly = (terms: readonly Term[], sum: number): Row => ({ terms, min: sum, max: sum });
 

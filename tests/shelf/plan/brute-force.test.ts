@@ -2,6 +2,7 @@ import { type PlanOptions, planBuilds, type Shelf } from 'crankwright/shelf';
 import { describe, expect, it } from 'vitest';
 import { type BruteAnswer, bruteForce } from './brute-force.js';
 import { readings, rulerOf } from './random-measured.js';
+import { reached } from './reached.js';
 
 // All sizes here are tenths of a thou, 2540 nm each. Every answer is worked out by hand beside it.
 
@@ -62,12 +63,9 @@ const single: Shelf = {
 async function best(changes: Partial<Shelf>, options: PlanOptions = {}): Promise<BruteAnswer> {
   const shelf = { ...single, ...changes };
   const answer = bruteForce(shelf, options);
-  const { builds, cost, smallestMargin } = await planBuilds(shelf, options);
-  expect({
-    engines: builds.length,
-    cost: Math.round(cost.amount * 1000),
-    margin: smallestMargin === undefined ? undefined : Math.round(smallestMargin * 1e9) + 0,
-  }).toEqual(answer);
+  const plan = await planBuilds(shelf, options);
+  expect(plan.proof).toEqual({ kind: 'optimal' });
+  expect(reached(plan)).toEqual(answer);
   return answer;
 }
 
@@ -193,6 +191,109 @@ describe('sheds worked by hand, by brute force and by the planner', () => {
     expect((await best({ ...packed(640, 2), toBuy: { thrustWashers: [washers] } })).cost).toBe(
       4000,
     );
+  });
+
+  describe('where no engine may cost more than so much', () => {
+    // Oil: 17505 - 2 * 618.5 - 16248 = 20, 10 inside either way. Piston: 33, 12 below 45.
+    const two: Partial<Shelf> = {
+      blocks: [block('block A', 30003), block('block B', 30003)],
+      crankshafts: [crankshaft('crankshaft A', 16248), crankshaft('crankshaft B', 16248)],
+      rods: [rod('rod A', 17505), rod('rod B', 17505)],
+      pistonSets: [pistons('piston A', 29970), pistons('piston B', 29970)],
+      ringSets: [rings(2)],
+      shells: [shells('shells', 0, 618.5, 2)],
+    };
+    const upTo = (amount: number) => ({ mostPerEngine: eur(amount) });
+
+    it('shares out what is dear, so that none costs too much', async () => {
+      // One rod and one head are to be bought, for 30 each: both in one engine are 60.
+      const shed: Partial<Shelf> = {
+        ...two,
+        ...withEngine({ alsoNeeds: ['head'] }),
+        rods: [rod('rod A', 17505)],
+        heads: [{ name: 'head A' }],
+        toBuy: {
+          rods: [{ ...rod('rod N', 17505), price: eur(30) }],
+          heads: [{ name: 'head N', price: eur(30) }],
+        },
+      };
+      expect(await best(shed, upTo(30))).toEqual({ engines: 2, cost: 60_000, margin: 10 * TENTH });
+      expect(await best(shed, upTo(29.999))).toEqual({ engines: 1, cost: 0, margin: 10 * TENTH });
+    });
+
+    // Block B is 10 over, and only pistons and rings for 20 and 15 go with it.
+    const oversize: Partial<Shelf> = {
+      ...two,
+      blocks: [block('block A', 30003), block('block B', 30103)],
+      pistonSets: [pistons('piston A', 29970)],
+      ringSets: [rings(1)],
+      toBuy: {
+        pistonSets: [{ ...pistons('piston N', 30070), oversize: length(100), price: eur(20) }],
+        ringSets: [{ name: 'rings N', oversize: length(100), price: eur(15) }],
+      },
+    };
+
+    it('drops an engine that costs too much', async () => {
+      const both = { engines: 2, cost: 35_000, margin: 10 * TENTH };
+      expect(await best(oversize, upTo(35))).toEqual(both);
+      // Both engines together cost no more than twice 34.999, but the one costs it all.
+      const one = { engines: 1, cost: 0, margin: 10 * TENTH };
+      expect(await best(oversize, upTo(34.999))).toEqual(one);
+      expect(await best(oversize, upTo(14.999))).toEqual(one);
+    });
+
+    it('takes what is dearer together, where that can be shared out', async () => {
+      // Block C is as block A. Standard pistons and rings are 21 and 15: one for each of A and C.
+      const { pistonSets = [], ringSets = [] } = oversize.toBuy ?? {};
+      const shed: Partial<Shelf> = {
+        ...oversize,
+        blocks: [...(oversize.blocks ?? []), block('block C', 30003)],
+        toBuy: {
+          pistonSets: [...pistonSets, { ...pistons('piston S', 29970), price: eur(21) }],
+          ringSets: [...ringSets, { name: 'rings S', oversize: length(0), price: eur(15) }],
+        },
+      };
+      const dearer = { engines: 2, cost: 36_000, margin: 10 * TENTH };
+      expect((await best(shed, upTo(35))).cost).toBe(35_000);
+      expect(await best(shed, upTo(34.999))).toEqual(dearer);
+      expect(await best(shed, upTo(21))).toEqual(dearer);
+      expect((await best(shed, upTo(20.999))).engines).toBe(1);
+    });
+
+    it('builds what must be built if it does not cost too much, and else as many as there can be', async () => {
+      const must = { mustBuild: ['block A', 'block B'] };
+      expect((await best(oversize, { mustBuild: ['block B'], atMost: 1 })).cost).toBe(35_000);
+      expect((await best(oversize, { mustBuild: ['block B'], atMost: 1, ...upTo(34) })).cost).toBe(
+        0,
+      );
+      // Not more are built than are wanted because more must be.
+      expect(await best(oversize, { ...must, atMost: 1 })).toMatchObject({ engines: 1, cost: 0 });
+      // Of three washers block B needs all, block A none, and C and D one each, as above.
+      const wide = (name: string, size: number, width: number) => ({
+        ...block(name, size),
+        thrustWidth: length(width),
+      });
+      const many = <T>(part: (name: string) => T) => ['1', '2', '3', '4'].map(part);
+      const shed: Partial<Shelf> = {
+        ...oversize,
+        ...withEngine({ endPlay: span(50, 120) }),
+        blocks: [
+          wide('block A', 30003, 24920),
+          wide('block B', 30103, 23000),
+          wide('block C', 30003, 24280),
+          wide('block D', 30003, 24280),
+        ],
+        crankshafts: many((name) => ({ ...crankshaft(name, 16248), thrustWidth: length(25000) })),
+        rods: many((name) => rod(`rod ${name}`, 17505)),
+        pistonSets: many((name) => pistons(`piston ${name}`, 29970)),
+        ringSets: [rings(4)],
+        shells: [shells('shells', 0, 618.5, 4)],
+        thrustWashers: [{ name: 'washers', thickness: length(640), count: 3 }],
+      };
+      // Both of them leave no washer for a third; without block B there are three.
+      expect(await best(shed, must)).toMatchObject({ engines: 2, cost: 35_000 });
+      expect(await best(shed, { ...must, ...upTo(34) })).toMatchObject({ engines: 3, cost: 0 });
+    });
   });
 
   it('mends housings and heads, or buys another where that is cheaper', async () => {

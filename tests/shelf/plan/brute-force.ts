@@ -16,13 +16,14 @@ export interface BruteAnswer {
 /** One of each of these. */
 const EVERY_ENGINE_TAKES = ['blocks', 'crankshafts', 'pistonSets', 'ringSets'] as const;
 
-/** The best builds of a small shelf by trying everything. Blocks that must be built are not heeded. */
+/** The best builds of a small shelf by trying everything. */
 export function bruteForce(shelf: Shelf, options: PlanOptions = {}): BruteAnswer {
   const stock = stockOf(shelf, options);
   const inStock = (section: Section) => stock[section].reduce((sum, { count }) => sum + count, 0);
   const byGroup = groupsOf(stock).map((group) => enginesOn(shelf, ofGroup(stock, group)));
   const { engines, cost, margin } = search({
     byBlock: stock.blocks.map(({ id }) => byGroup.flatMap((engines) => engines.get(id) ?? [])),
+    musts: stock.blocks.map(({ part }) => options.mustBuild?.includes(part.name) ?? false),
     counts: Object.values(stock)
       .flat()
       .map(({ count }) => count),

@@ -5,6 +5,8 @@ import type { Way } from './brute-ways.js';
 export interface Search {
   /** The engines that each block can be built up to. */
   readonly byBlock: readonly (readonly Engine[])[];
+  /** Whether each block must be built. */
+  readonly musts: readonly boolean[];
   /** How many there are in each bin. */
   readonly counts: readonly number[];
   /** The most engines to build. */
@@ -15,6 +17,8 @@ export interface Search {
 
 /** A set of engines that are built together. */
 interface Builds {
+  /** How many of the blocks that must be built are. */
+  readonly musts: number;
   readonly engines: number;
   readonly cost: number;
   readonly margin: number;
@@ -28,19 +32,21 @@ interface Outcome {
 
 const costOf = ({ costs }: Outcome) => costs.reduce((sum, cost) => sum + cost, 0);
 
+type Outlay = Pick<Builds, 'cost' | 'margin'>;
+
 /** An engine with what it comes to if it is the only one. */
-interface Candidate extends Omit<Builds, 'engines'> {
+interface Candidate extends Outlay {
   readonly engine: Engine;
 }
 
 /**
  * The best set of engines, at most one on each block and none taking what is
- * not there: most, then cheapest, then widest margin. Every set is tried but
+ * not there: most of those that must be built, most, then cheapest, then widest margin. Every set is tried but
  * those that cannot be better than the best found: engines together cost no
  * less than one by one, and where they cost the same have no wider a margin.
  */
 export function search(request: Search): Builds {
-  const { byBlock, atMost } = request;
+  const { byBlock, musts, atMost } = request;
   const candidates = byBlock.map((engines) =>
     engines.flatMap((engine): readonly Candidate[] => {
       const alone = bestOutcome([engine], request);
@@ -49,18 +55,24 @@ export function search(request: Search): Builds {
   );
   // The best first: what follows is the sooner seen to be hopeless.
   for (const each of candidates) each.sort((a, b) => a.cost - b.cost);
-  let best: Builds = { engines: 0, cost: 0, margin: Infinity };
+  let best: Builds = { musts: 0, engines: 0, cost: 0, margin: Infinity };
   const go = (block: number, chosen: readonly Engine[], so: Builds) => {
     if (isBetter(so, best)) best = so;
     const most = Math.min(atMost, so.engines + byBlock.length - block);
-    const isHopeless = ({ cost, margin }: Omit<Builds, 'engines'>) =>
-      !isBetter({ engines: most, cost, margin }, best);
+    const mostMusts = so.musts + musts.slice(block).filter(Boolean).length;
+    const isHopeless = ({ cost, margin }: Outlay) =>
+      !isBetter({ musts: mostMusts, engines: most, cost, margin }, best);
     if (most === so.engines || isHopeless(so)) return;
     for (const { engine, cost, margin } of candidates[block] ?? []) {
       if (isHopeless({ cost: so.cost + cost, margin: Math.min(so.margin, margin) })) continue;
       const outcome = bestOutcome([...chosen, engine], request);
       if (outcome === undefined) continue;
-      const next = { engines: so.engines + 1, cost: costOf(outcome), margin: outcome.margin };
+      const next = {
+        musts: so.musts + (musts[block] ? 1 : 0),
+        engines: so.engines + 1,
+        cost: costOf(outcome),
+        margin: outcome.margin,
+      };
       go(block + 1, [...chosen, engine], next);
     }
     go(block + 1, chosen, so);
@@ -69,9 +81,11 @@ export function search(request: Search): Builds {
   return best;
 }
 
-const isBetter = (a: Builds, b: Builds) =>
-  a.engines > b.engines ||
-  (a.engines === b.engines && (a.cost < b.cost || (a.cost === b.cost && a.margin > b.margin)));
+function isBetter(a: Builds, b: Builds): boolean {
+  if (a.musts !== b.musts) return a.musts > b.musts;
+  if (a.engines !== b.engines) return a.engines > b.engines;
+  return a.cost < b.cost || (a.cost === b.cost && a.margin > b.margin);
+}
 
 /** The best that some engines come to together; undefined if they cannot be built together. */
 function bestOutcome(engines: readonly Engine[], request: Search): Outcome | undefined {

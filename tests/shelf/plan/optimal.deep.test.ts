@@ -1,21 +1,13 @@
-import { type Plan, type PlanOptions, planBuilds, type Shelf } from 'crankwright/shelf';
+import { type PlanOptions, planBuilds, type Shelf } from 'crankwright/shelf';
 import { describe, expect, it } from 'vitest';
 import { SECTIONS, type Section } from '../../../src/shelf/shelf.js';
 import { tries } from '../../support/tries.js';
-import { type BruteAnswer, bruteForce } from './brute-force.js';
+import { bruteForce } from './brute-force.js';
 import { randomShed } from './random-sheds.js';
+import { reached } from './reached.js';
 
 /** Seeds from 0 on. */
 const seeds = (count: number) => Array.from({ length: count }, (_, seed) => seed);
-
-/** The three numbers that plans are compared by. */
-function reached({ builds, cost, smallestMargin }: Plan): BruteAnswer {
-  return {
-    engines: builds.length,
-    cost: Math.round(cost.amount * 1000),
-    margin: smallestMargin === undefined ? undefined : Math.round(smallestMargin * 1e9) + 0,
-  };
-}
 
 /** The currency of a shed's prices. */
 function currencyOf({ machining = [], toBuy = {} }: Shelf): string {

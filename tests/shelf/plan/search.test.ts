@@ -1,10 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import { generatedShed } from '../../../bench/shed.js';
 import { FitTable } from '../../../src/shelf/plan/fit-table.js';
+import { loadSolver } from '../../../src/shelf/plan/load-solver.js';
 import { sumOf } from '../../../src/shelf/plan/model.js';
 import type { PlanStage } from '../../../src/shelf/plan/plan-types.js';
 import { search } from '../../../src/shelf/plan/search.js';
-import { loadSolver, type Solver } from '../../../src/shelf/plan/solver.js';
+import type { Solver } from '../../../src/shelf/plan/solver.js';
 import { stockOf } from '../../../src/shelf/plan/stock.js';
 
 const shelf = generatedShed(5, 1);
@@ -21,6 +22,7 @@ const solver = await loadSolver({});
 function stoppedAt(stage: PlanStage, from: number, bound: number): Solver {
   let asked = 0;
   return {
+    ...solver,
     solve: (at, model, question) =>
       at === stage && asked++ >= from
         ? { status: 'time limit', values: [], bound }

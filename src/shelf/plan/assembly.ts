@@ -1,0 +1,52 @@
+import type { Batch } from './draft.js';
+import type { Kind } from './kinds.js';
+import type { Taken, UseOf } from './pile.js';
+import type { Stock } from './stock.js';
+
+/** A part of a section that an engine takes. */
+export type Of<S extends keyof Stock> = Taken<Stock[S][number]>;
+
+/** A rod on its journal, with its shells. */
+export interface RodBearing {
+  readonly rods: Of<'rods'>;
+  /** Which rod of the set. */
+  readonly rod: number;
+  /** Which journal of the crankshaft. */
+  readonly journal: number;
+  readonly shells: Of<'shells'>;
+}
+
+/** One engine: which part goes where. */
+export interface Assembly {
+  readonly batch: Batch;
+  readonly crankshaft: Of<'crankshafts'>;
+  readonly mainWay: UseOf<'mains'>['way'];
+  readonly rodWay: UseOf<'rod journals'>['way'];
+  readonly block: Of<'blocks'>;
+  readonly boreWay: UseOf<'block'>['way'];
+  /** Shells of each main. */
+  readonly mains: readonly Of<'shells'>[];
+  readonly rods: readonly RodBearing[];
+  readonly pistons: Of<'pistonSets'>;
+  readonly rings: Of<'ringSets'>;
+  readonly washers?: readonly Of<'thrustWashers'>[];
+  readonly head?: Of<'heads'>;
+  readonly valves?: Of<'valveSets'>;
+}
+
+/** What an engine costs in machining and buying, as far as it is put together [thousandths]. */
+export function assemblyCost(assembly: Partial<Assembly>): number {
+  const { block, crankshaft, pistons, rings, washers = [], head, valves } = assembly;
+  const { boreWay, mainWay, rodWay, rods = [], mains = [] } = assembly;
+  const parts: readonly (Taken<Kind<unknown>> | undefined)[] = [
+    ...[block, crankshaft, pistons, rings, head, valves, ...washers, ...mains],
+    // A set of rods is one part, however many of its rods run.
+    ...new Set(rods.map((each) => each.rods)),
+    ...rods.map(({ shells }) => shells),
+  ];
+  const work = [boreWay, mainWay, rodWay];
+  return (
+    parts.reduce((sum, part) => sum + (part?.kind.cost ?? 0), 0) +
+    work.reduce((sum, way) => sum + (way?.cost ?? 0), 0)
+  );
+}

@@ -1,0 +1,19 @@
+import type { Batch } from './draft.js';
+import type { Kind } from './kinds.js';
+import type { Stock } from './stock.js';
+
+/** One batch for each interchange group; or, where every engine's cost counts by itself, so many of one engine. */
+export function batchesOf(stock: Stock, single?: number): readonly Batch[] {
+  const groups = new Set(
+    Object.values(stock).flatMap((kinds: readonly Kind<unknown>[]) =>
+      kinds.flatMap(({ interchange }) => interchange ?? []),
+    ),
+  );
+  const named = groups.size === 0 ? [undefined] : [...groups];
+  const each = named.flatMap((group) => Array.from({ length: single ?? 1 }, () => group));
+  return each.map((group, index) => ({
+    index,
+    ...(single !== undefined && { single: true }),
+    ...(group !== undefined && { interchange: group }),
+  }));
+}
