@@ -3,13 +3,12 @@ export type { BorePlan, BoreReason, BoreRequest, BoreToMachine, BoreWork } from 
 export { describeBorePlan } from './describe-bore-plan.js';
 export { oversizeSteps } from './oversize.js';
 export { pistonClearance, pistonClearanceSpan } from './piston-clearance.js';
+export { type RingFiling, ringFilingNeeded } from './ring-filing.js';
 export {
   type MeasuredRingGap,
-  type RingFiling,
   type RingGapAt,
   type RingTravel,
   recommendedRingGap,
-  ringFilingNeeded,
   ringGapAlongBore,
   ringGapIn,
 } from './ring-gap.js';

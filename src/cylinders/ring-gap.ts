@@ -6,14 +6,8 @@ import {
   guardList,
   guardStation,
 } from '../judging/guards.js';
-import { type Finding, judge } from '../judging/judge.js';
-import type { Limits, Span } from '../judging/limits.js';
-import {
-  type BasedLimits,
-  type OwnLimits,
-  ownLimitsOr,
-  type WithTarget,
-} from '../judging/own-limits.js';
+import type { Span } from '../judging/limits.js';
+import type { BasedLimits } from '../judging/own-limits.js';
 import type { StationShape } from '../measuring/shape.js';
 import type { Length } from '../quantities/dimensions.js';
 
@@ -56,7 +50,6 @@ const RING_IN = ['gap', 'measuredIn', 'bore'] as const;
 const RING_ALONG = ['gap', 'measuredIn', 'stations'] as const;
 /** Of a station as `boreShape` gives it, the out-of-round is not looked at. */
 const STATION = ['station', 'mean', 'outOfRound'] as const;
-const RING_TO_FIT = ['gap', 'measuredIn', 'smallestBore', 'limits', 'basis', 'target'] as const;
 
 /**
  * The gap that a ring has in another diameter: its length stays, the
@@ -98,13 +91,17 @@ export interface RingTravel {
   readonly gaps: readonly RingGapAt[];
   /** Tightest and widest gap [m]. */
   readonly span: Span<Length>;
+  /** Where the gap is tightest, in the smallest bore. */
+  readonly tightest: RingGapAt;
+  /** Where the gap is widest, most often at the worn top of the travel. */
+  readonly widest: RingGapAt;
 }
 
 /**
  * The gap of a ring as it travels a worn bore, from one measurement of it.
  *
  * @param ring - the gap, where it was measured, and the stations of the bore as `boreShape` gives them [m]
- * @returns gap at every station, and the span of them all [m]
+ * @returns gap at every station, the span of them all, and where it is tightest and widest [m]
  * @throws {RebuildInputError} when a size cannot belong to a ring or bore, or bores differ by more than 5 %, or there is no station
  * @see Source: geometry; TM 5-6115-593-34, p. 1-9
  * @example
@@ -131,85 +128,22 @@ export function ringGapAlongBore(
     const mean = guardSameBore(`stations[${i}].mean`, place.mean, measuredIn);
     return { station, gap: gapAt(gap, measuredIn, mean) };
   });
-  const sizes = gaps.map((at) => at.gap);
-  return {
-    gaps,
-    span: { min: Math.min(...sizes) as Length, max: Math.max(...sizes) as Length },
-  };
+  const tightest = gaps.reduce((a, b) => (b.gap < a.gap ? b : a));
+  const widest = gaps.reduce((a, b) => (b.gap > a.gap ? b : a));
+  return { gaps, span: { min: tightest.gap, max: widest.gap }, tightest, widest };
 }
 
-/** What to do with a ring whose gap was measured. */
-export type RingFiling =
-  | {
-      /**
-       * Within the limits; wider than the caller's, and a ring cannot be filed longer; or wider than
-       * the rule of thumb, which is of new rings and condemns none.
-       */
-      readonly work: 'fit as it is' | 'use another ring' | 'wider than a new fit';
-      /** The gap against its limits. */
-      readonly finding: Finding<'length'>;
-    }
-  | {
-      /** The ends must be filed. */
-      readonly work: 'file';
-      /** The gap against its limits. */
-      readonly finding: Finding<'length'>;
-      /** Metal to take off the ends, both together: at least, and if the limits say so at most [m]. */
-      readonly remove: Limits<Length> & Pick<Span<Length>, 'min'>;
-    };
-
-/**
- * Whether the ends of a ring must be filed, and by how much. The gap that
- * counts is the tightest: the one in the smallest diameter that the ring travels.
- *
- * @param ring - the gap, the bore it was measured in, the smallest bore it will travel, and the
- * maker's limits if they are known [m]
- * @returns what to do, with the gap against its limits
- * @throws {RebuildInputError} when a size cannot belong to a ring or bore, or bores differ by more than 5 %
- * @see Source: the default limits are common practice
- * @example
- * ```ts
- * const filing = ringFilingNeeded({ gap: thou(5), measuredIn: inch(3) });
- * filing.work; // "file"
- * filing.work === 'file' && format(filing.remove.min, thou); // "4.0 thou"
- * ```
- */
-export function ringFilingNeeded(
-  ring: MeasuredRingGap &
-    OwnLimits<'length'> & {
-      /** Smallest diameter of the ring's travel; by default where the gap was measured [m]. */
-      readonly smallestBore?: Length;
-    },
-): RingFiling {
-  guardFields('ring', ring as WithTarget<typeof ring>, RING_TO_FIT);
-  const { gap: measuredGap, measuredIn } = guardMeasured(ring);
-  const bore = guardSameBore('smallestBore', ring.smallestBore ?? measuredIn, measuredIn);
-  const gap = gapAt(measuredGap, measuredIn, bore);
-  const { limits, basis } = ownLimitsOr('ring', ring, recommendedRingGap(bore), (name, bound) =>
-    guardLength(name, bound, 0, 0.03 * bore),
-  );
-  const finding = judge({ feature: 'ring gap', dimension: 'length', value: gap, limits, basis });
-  if (finding.verdict === 'above') {
-    return { work: ring.limits ? 'use another ring' : 'wider than a new fit', finding };
-  }
-  if (finding.verdict === 'within' || limits.min === undefined) {
-    return { work: 'fit as it is', finding };
-  }
-  const least = (limits.min - gap) as Length;
-  const most = limits.max === undefined ? {} : { max: (limits.max - gap) as Length };
-  return { work: 'file', finding, remove: { min: least, ...most } };
-}
-
-const gapAt = (gap: Length, measuredIn: Length, bore: Length) =>
+/** The gap in a bore of another diameter. */
+export const gapAt = (gap: Length, measuredIn: Length, bore: Length) =>
   (gap + Math.PI * (bore - measuredIn)) as Length;
 
 /** A ring belongs to one cylinder: its bores are alike, however worn. */
-function guardSameBore(parameter: string, bore: Length, measuredIn: Length): Length {
+export function guardSameBore(parameter: string, bore: Length, measuredIn: Length): Length {
   return guardAlike(parameter, guardDiameter(parameter, bore), 'measuredIn', measuredIn);
 }
 
 /** A gap is never more than a tenth of its bore: that catches thousandths given as metres. */
-function guardMeasured(ring: MeasuredRingGap): MeasuredRingGap {
+export function guardMeasured(ring: MeasuredRingGap): MeasuredRingGap {
   const measuredIn = guardDiameter('measuredIn', ring.measuredIn);
   return { gap: guardLength('gap', ring.gap, 0, measuredIn / 10), measuredIn };
 }

@@ -116,7 +116,7 @@ export type Action =
       readonly finding: Finding<'length'>;
     }
   | {
-      /** A ring must be filed or replaced. */
+      /** A ring must be filed or replaced, or the bore is worn too far for it. */
       readonly kind: 'ring';
       /** Which cylinder. */
       readonly cylinder: string;
@@ -204,6 +204,13 @@ export function worstOfBore({ findings }: CylinderReport): Finding<'length'> | u
   return worstOf(findings);
 }
 
+/** What of a ring is to be acted on. A rule of thumb for new rings asks for nothing. */
+const RING_WORK: ReadonlySet<RingReport['filing']['work']> = /* @__PURE__ */ new Set([
+  'file',
+  'use another ring',
+  'bore is worn',
+] as const);
+
 function cylinderWork(report: CylinderReport): Action[] {
   const { name: cylinder, piston, rings } = report;
   const worst = worstOfBore(report);
@@ -214,7 +221,7 @@ function cylinderWork(report: CylinderReport): Action[] {
       ? [{ kind: 'wrong piston' as const, cylinder, finding: misfit }]
       : []),
     ...rings
-      .filter(({ filing }) => filing.work === 'file' || filing.work === 'use another ring')
+      .filter(({ filing }) => RING_WORK.has(filing.work))
       .map((ring) => ({ kind: 'ring' as const, cylinder, ring })),
   ];
 }

@@ -1,5 +1,5 @@
 import { pistonClearanceSpan } from '../cylinders/piston-clearance.js';
-import { ringFilingNeeded } from '../cylinders/ring-gap.js';
+import { ringFilingNeeded } from '../cylinders/ring-filing.js';
 import { spanOf } from '../judging/limits.js';
 import { boreShape } from '../measuring/bore.js';
 import { journalShape } from '../measuring/journal.js';

@@ -3,6 +3,7 @@ import { nameUndersize } from '../crankshaft/describe-grind-plan.js';
 import type { ServedGrindPlan } from '../crankshaft/grind-types.js';
 import { describe, describeSpan, guardWording, say, type Wording } from '../judging/describe.js';
 import { guardLayout } from '../judging/layout.js';
+import type { Span } from '../judging/limits.js';
 import type { Length } from '../quantities/dimensions.js';
 import type { Action, WrongShells } from './actions.js';
 import { describeThinFilm } from './describe-oil.js';
@@ -88,7 +89,7 @@ function whichOf({ journals }: ServedGrindPlan, kind: 'rods' | 'mains'): string 
 
 /** What to do with one ring. */
 export function describeRing({ name, filing }: RingReport, wording: Wording): string {
-  const length = (value: Length) => say(value, 'length', wording.units);
+  const span = (size: Span<Length>) => describeSpan(size, 'length', wording.units);
   const finding = describe(filing.finding, wording);
   switch (filing.work) {
     case 'fit as it is':
@@ -96,12 +97,19 @@ export function describeRing({ name, filing }: RingReport, wording: Wording): st
     case 'wider than a new fit':
       return `${name}: wider than a new fit, the maker's limit decides; ${finding}`;
     case 'use another ring':
-      return `${name}: use another ring; ${finding}`;
+      return `${name}: use another ring, this one is worn or not made for the bore; ${finding}`;
+    case 'bore is worn': {
+      const remedy = filing.serves
+        ? `a ring with a gap of ${span(filing.serves)} at the smallest bore stays within its limits`
+        : 'bore or sleeve the cylinder, or go by a wear limit of its maker';
+      return `${name}: the bore is worn, and the ring is not to blame; ${finding}; ${remedy}`;
+    }
     case 'file': {
-      const { min, max } = filing.remove;
-      const amount =
-        max === undefined ? length(min) : describeSpan({ min, max }, 'length', wording.units);
-      return `${name}: file ${amount} off its ends; ${finding}`;
+      const { min, max = min } = filing.remove;
+      const worn = filing.worn
+        ? `; once filed, ${describe(filing.worn, wording)}: the bore is worn`
+        : '';
+      return `${name}: file ${span({ min, max })} off its ends; ${finding}${worn}`;
     }
   }
 }

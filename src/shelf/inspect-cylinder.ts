@@ -1,5 +1,6 @@
 import { pistonClearanceSpan } from '../cylinders/piston-clearance.js';
-import { type RingFiling, ringFilingNeeded, ringGapAlongBore } from '../cylinders/ring-gap.js';
+import { type RingFiling, ringFilingNeeded } from '../cylinders/ring-filing.js';
+import { ringGapAlongBore } from '../cylinders/ring-gap.js';
 import type { Basis } from '../judging/basis.js';
 import { guardClearance, guardText } from '../judging/guards.js';
 import { type Finding, judge, judgeSpan } from '../judging/judge.js';
@@ -35,6 +36,8 @@ export interface RingReport {
   readonly name: string;
   /** Gap from the tightest to the widest place of its travel [m]. */
   readonly travel: Span<Length>;
+  /** Station of the bore where it is widest [m]. */
+  readonly widestAt: Length;
   /** What to do with it. */
   readonly filing: RingFiling;
 }
@@ -118,10 +121,20 @@ function ringIn(
 ): RingReport {
   const { gap, measuredIn } = ring;
   const name = guardText('rings.name', ring.name);
-  const smallestBore = Math.min(...shape.stations.map(({ mean }) => mean)) as Length;
+  const means = shape.stations.map(({ mean }) => mean);
+  const smallestBore = Math.min(...means) as Length;
+  const largestBore = Math.max(...means) as Length;
+  const { span, widest } = ringGapAlongBore({ gap, measuredIn, stations: shape.stations });
   return {
     name,
-    travel: ringGapAlongBore({ gap, measuredIn, stations: shape.stations }).span,
-    filing: ringFilingNeeded({ gap, measuredIn, smallestBore, ...own(allowed.ringGap) }),
+    travel: span,
+    widestAt: widest.station,
+    filing: ringFilingNeeded({
+      gap,
+      measuredIn,
+      smallestBore,
+      largestBore,
+      ...own(allowed.ringGap),
+    }),
   };
 }

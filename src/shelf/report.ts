@@ -12,7 +12,7 @@ import { describeAction, describeRing, journalWords } from './describe-action.js
 import { describeOil } from './describe-oil.js';
 import type { Inspection } from './inspect.js';
 import type { BearingGroupReport } from './inspect-bearings.js';
-import type { CylinderReport } from './inspect-cylinder.js';
+import type { CylinderReport, RingReport } from './inspect-cylinder.js';
 import type { OilReport } from './inspect-oil.js';
 import { inspectionLayout } from './layouts.js';
 import { numberedNotes, whoSetTheLimits } from './notes.js';
@@ -128,6 +128,8 @@ function cylinderSection(cylinder: CylinderReport, wording: Wording): string {
   const { units } = wording;
   const number = numberIn(units);
   const over = (span: Span<Length>) => `${describeSpan(span, 'length', units)} over the travel`;
+  const along = ({ travel, widestAt }: RingReport) =>
+    `${over(travel)}${travel.max > travel.min ? `, widest at station ${say(widestAt, 'length', units)}` : ''}`;
   const mustBeBored = worstOfBore(cylinder) !== undefined;
   const verdict = piston?.finding
     ? describe(piston.finding, wording)
@@ -149,8 +151,8 @@ function cylinderSection(cylinder: CylinderReport, wording: Wording): string {
       : []),
     ...rings.flatMap((ring) =>
       mustBeBored
-        ? [`${ring.name}: gap ${over(ring.travel)}`]
-        : paragraph(`${describeRing(ring, wording)}; ${over(ring.travel)}`, 2),
+        ? paragraph(`${ring.name}: gap ${along(ring)}`, 2)
+        : paragraph(`${describeRing(ring, wording)}; ${along(ring)}`, 2),
     ),
   ]);
 }

@@ -90,6 +90,15 @@ describe('ringGapAlongBore', () => {
     expect([format(span.min, thou), format(span.max, thou)]).toEqual(['12.0 thou', '37.1 thou']);
   });
 
+  it('says where the gap is tightest and widest, first of all where it is so', () => {
+    const barrel = [3.002, 3.001, 3.005, 3.001, 3.005].map((mean, i) => ({
+      station: inch(i),
+      mean: inch(mean),
+    }));
+    const { tightest, widest, gaps } = ringGapAlongBore({ ...ring, stations: barrel });
+    expect([tightest, widest]).toEqual([gaps[1], gaps[2]]);
+  });
+
   it('takes the stations as boreShape gives them', () => {
     const shape = boreShape(
       [0.5, 3].flatMap((station, i) =>
@@ -109,7 +118,8 @@ describe('ringGapAlongBore', () => {
     fc.assert(
       fc.property(places, (means) => {
         const all = means.map((mean, i) => ({ station: mm(i), mean }));
-        const { gaps, span } = ringGapAlongBore({ ...ring, stations: all });
+        const { gaps, span, tightest, widest } = ringGapAlongBore({ ...ring, stations: all });
+        expect(span).toEqual({ min: tightest.gap, max: widest.gap });
         const each = means.map((bore) => ringGapIn({ ...ring, bore }));
         expect(gaps.map(({ gap }) => gap)).toEqual(each);
         expect(span).toEqual({ min: Math.min(...each), max: Math.max(...each) });

@@ -89,4 +89,20 @@ describe('ring gaps', () => {
     expected: ['file', 'fit as it is', 'wider than a new fit'],
     got: (gaps) => gaps.map((gap) => ringFilingNeeded({ gap, measuredIn: inch(3) }).work as string),
   });
+  check({
+    basis: 'common practice',
+    name: 'a gap too wide at the worn end alone is wear of the bore, at the smallest place a worn or wrong ring',
+    given: [thou(12), thou(30)],
+    expected: ['bore is worn', 'use another ring'],
+    got: (gaps) =>
+      gaps.map(
+        (gap) =>
+          ringFilingNeeded({
+            gap,
+            measuredIn: inch(3),
+            largestBore: inch(3.006),
+            limits: { min: thou(9), max: thou(25) },
+          }).work as string,
+      ),
+  });
 });

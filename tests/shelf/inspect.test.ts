@@ -54,7 +54,9 @@ describe('inspect on the pump set', () => {
       ['taper', 'above'],
       ['wear', 'above'],
     ]);
-    expect(first?.rings.map(({ filing }) => filing.work)).toEqual(['file', 'fit as it is']);
+    // The second ring opens from 0.0100 to 0.0122 in at the worn top, where 0.0120 in is the rule for new ones.
+    expect(first?.rings.map(({ filing }) => filing.work)).toEqual(['file', 'wider than a new fit']);
+    expect(first?.rings.map(({ widestAt }) => widestAt)).toEqual([inch(0.5), inch(0.5)]);
     expect(found.oil?.sample?.dilution?.stage).toBe('critical');
     expect(valueIn(found.oil?.sample?.fuel as never, percentByVolume)).toBeGreaterThan(5);
   });

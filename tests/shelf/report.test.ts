@@ -79,7 +79,9 @@ describe('report of a bore that is to be machined', () => {
     const text = reported();
     const worn = text.slice(text.indexOf('\nCYLINDER 2'), text.indexOf('\nOIL'));
     expect(worn).toContain('piston: 0.0044 to 0.0116 in over the travel\n');
-    expect(worn).toContain('top ring: gap 0.0112 to 0.0303 in over the travel\n');
+    expect(worn).toContain(
+      'top ring: gap 0.0112 to 0.0303 in over the travel, widest at station 0.5000 in\n',
+    );
   });
 });
 
@@ -196,7 +198,23 @@ describe('describeAction', () => {
         'cylinders[0].rings[1].gap': '0.02 in',
         'cylinderLimits.ringGap': { min: '0.009 in', max: '0.015 in' },
       },
-      /second ring: use another ring/,
+      /^cylinder 1, second ring: use another ring, this one is worn or not made for the bore; ring gap at the smallest bore 0.0200 in: 0.0050 in above/,
+    ],
+    [
+      // The bore opens it by π times 0.7 thou from 10.0 thou: 12.2 at its worn top. From 9.8 it is 12.0.
+      'ring too open at the worn end of the bore',
+      { 'cylinderLimits.ringGap': { min: '0.009 in', max: '0.012 in' } },
+      /^cylinder 1, second ring: the bore is worn, and the ring is not to blame; ring gap at the largest bore 0.0122 in: 0.0002 in above the limit of 0.0120 in \(specified\); a ring with a gap of 0.0090 to 0.0098 in at the smallest bore stays within its limits$/,
+    ],
+    [
+      'ring that no other mends',
+      { 'cylinderLimits.ringGap': { min: '0.009 in', max: '0.0105 in' } },
+      /^cylinder 1, second ring: the bore is worn, .*; bore or sleeve the cylinder, or go by a wear limit of its maker$/,
+    ],
+    [
+      'ring that must be filed in a bore that is worn',
+      { 'cylinderLimits.ringGap': { min: '0.009 in', max: '0.0105 in' } },
+      /^cylinder 1, top ring: file 0.0030 to 0.0045 in off its ends; ring gap at the smallest bore 0.0060 in: 0.0030 in below the limit of 0.0090 in \(specified\); once filed, ring gap at the largest bore 0.0112 in: 0.0007 in above the limit of 0.0105 in \(specified\): the bore is worn$/,
     ],
     [
       'file without a most',

@@ -1,6 +1,6 @@
 import { borePlan } from '../../cylinders/bore-plan.js';
 import { pistonClearanceSpan } from '../../cylinders/piston-clearance.js';
-import { ringFilingNeeded } from '../../cylinders/ring-gap.js';
+import { ringFilingNeeded } from '../../cylinders/ring-filing.js';
 import type { Span } from '../../judging/limits.js';
 import { boreShape } from '../../measuring/bore.js';
 import type { Length } from '../../quantities/dimensions.js';

@@ -1,7 +1,7 @@
 import { explainClearance } from '../../bearings/explain.js';
 import { endPlay } from '../../crankshaft/end-play.js';
 import { grindPlan } from '../../crankshaft/grind-plan.js';
-import { ringFilingNeeded } from '../../cylinders/ring-gap.js';
+import { ringFilingNeeded } from '../../cylinders/ring-filing.js';
 import { type SizeOrSpan, type Span, spanOf } from '../../judging/limits.js';
 import { showLength } from '../../judging/showing.js';
 import type { Shape } from '../../measuring/shape.js';

@@ -122,10 +122,13 @@ export const cylinderCalls = {
       [{ gap: thou(5), measuredIn: inch(3) }],
       [{ ...ring, ...own, smallestBore: inch(2.999) }],
       [{ ...ring, limits: { max: thou(10) } }],
+      [{ ...ring, ...own, smallestBore: inch(2.999), largestBore: inch(3.002) }],
     ],
     provoked: {
       'not a gap': [{ ...ring, gap: 12 }],
       'not a bore': [{ ...ring, smallestBore: 3 }],
+      'bores too far apart': [{ ...ring, largestBore: inch(3.2) }],
+      'the largest bore below the smallest': [{ ...ring, largestBore: inch(2.99) }],
       'limits without a bound': [{ ...ring, limits: {} }],
       'no ring': [],
     },
