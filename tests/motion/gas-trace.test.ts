@@ -32,9 +32,9 @@ const own = {
   exhaustOpens: degree(120),
   valveOverlap: degree(40),
 };
-const trace = gasTrace(own);
+const traced = () => gasTrace(own);
 const at = (degrees: number): number => {
-  const reading = trace.readings[degrees];
+  const reading = traced().readings[degrees];
   if (!reading) throw new Error(`${degrees}`);
   expect(valueIn(reading.crankAngle, degree)).toBeCloseTo(degrees, 9);
   return reading.pressure;
@@ -76,7 +76,7 @@ describe('gasTrace', () => {
     for (let degrees = 1; degrees <= 20; degrees++) {
       expect(at(degrees)).toBeGreaterThan(at(degrees - 1));
     }
-    expect(Math.max(...trace.readings.map(({ pressure }) => pressure))).toBe(2_500_000);
+    expect(Math.max(...traced().readings.map(({ pressure }) => pressure))).toBe(2_500_000);
   });
 
   it('blows down to the exhaust by the bottom', () => {
@@ -85,13 +85,13 @@ describe('gasTrace', () => {
   });
 
   it('gives gauge pressures above the air around', () => {
-    for (const { pressure, gauge } of trace.readings) {
+    for (const { pressure, gauge } of traced().readings) {
       expect(gauge).toBeCloseTo(pressure - 100_000, 6);
     }
   });
 
   it('says what was taken from common practice, and what it is', () => {
-    expect(trace.assumed).toEqual([]);
+    expect(traced().assumed).toEqual([]);
     const { assumed, basis } = gasTrace({ ...cycle, peakPressure: kPa(3000) });
     expect(assumed).toHaveLength(9);
     expect(assumed).not.toContain('peakPressure');
@@ -172,5 +172,52 @@ describe('gasTrace refuses', () => {
       expect(refusal(() => gasTrace({ ...cycle, places })).parameter).toBe('places');
     }
     expect(valueIn(gasTrace({ ...cycle, places: 72 }).peakPressure, bar)).toBeGreaterThan(20);
+  });
+});
+
+describe('a stretch of the trace that goes over into another', () => {
+  // Along half a cosine: (1 - cos 60°) / 2 = 1/4 after a third of it, (1 - cos 45°) / 2 after a quarter.
+  const between = (from: number, to: number, share: number) =>
+    from + ((to - from) * (1 - Math.cos(Math.PI * share))) / 2;
+
+  it('burns from compression to the peak between ignition and the peak', () => {
+    // Ignition 10 degrees before the top, peak 20 after it: 0 is a third of the way, 5 a half.
+    const compression = (degrees: number) => 80_000 * (6 / volume(degrees)) ** 1.3;
+    expect(at(0)).toBeCloseTo(between(compression(0), 2_500_000, 1 / 3), 3);
+    expect(at(5)).toBeCloseTo(between(compression(5), 2_500_000, 1 / 2), 3);
+  });
+
+  it('blows down from expansion to the exhaust between its opening and the bottom', () => {
+    // From 120 to 180 degrees: 140 is a third of the way, 150 a half.
+    const expansion = (degrees: number) => 2_500_000 * (volume(20) / volume(degrees)) ** 1.2;
+    expect(at(140)).toBeCloseTo(between(expansion(140), 120_000, 1 / 3), 3);
+    expect(at(150)).toBeCloseTo(between(expansion(150), 120_000, 1 / 2), 3);
+  });
+
+  it('changes from exhaust to intake over the overlap of the valves', () => {
+    // From 340 to 380 degrees: 350 is a quarter of the way, 370 three.
+    expect(at(350)).toBeCloseTo(between(120_000, 80_000, 1 / 4), 3);
+    expect(at(370)).toBeCloseTo(between(120_000, 80_000, 3 / 4), 3);
+  });
+});
+
+describe('gasTrace refuses, by its name,', () => {
+  it.each<[keyof GasCycle, number, number]>([
+    ['compressionRatio', 1.9, 31],
+    ['ignition', degree(-1), degree(61)],
+    ['peakAngle', degree(0.5), degree(61)],
+    ['exhaustOpens', degree(89), degree(176)],
+    ['valveOverlap', degree(1), degree(181)],
+    ['intakePressure', -1, Number.NaN],
+    ['exhaustPressure', -1, Number.NaN],
+    ['airPressure', -1, Number.NaN],
+    ['peakPressure', kPa(1011), Number.NaN],
+    ['compressionExponent', 0.5, 5],
+    ['expansionExponent', 0.5, 5],
+  ])('a %s below %d or above %d', (field, low, high) => {
+    for (const wrong of [low, high]) {
+      const error = refusal(() => gasTrace({ ...cycle, [field]: wrong }));
+      expect([error.parameter, error.value]).toEqual([field, wrong]);
+    }
   });
 });
