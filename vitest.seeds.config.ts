@@ -1,9 +1,9 @@
 import { defineConfig, mergeConfig } from 'vitest/config';
-import usual from './vitest.config.js';
+import settings from './vitest.config.js';
 
 /** The tests as ever, but every property with many seeds, to find one that fails now and then. */
 export default mergeConfig(
-  usual,
+  settings({ command: 'serve', mode: 'test' }),
   defineConfig({
     test: {
       setupFiles: ['tests/support/many-seeds.ts'],
