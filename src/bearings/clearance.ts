@@ -34,7 +34,8 @@ const SIZES = ['housingBore', 'shellWall', 'journal'] as const;
  *
  * @param sizes - housing bore, shell wall and journal [m]
  * @returns diametral clearance; negative is an interference [m]
- * @throws {RebuildInputError} when a size is not finite or cannot belong to an engine, or the three were never one bearing
+ * @throws {RebuildInputError} when a field is misspelt, a size is not finite or cannot belong to an engine, or
+ * the three were never one bearing
  * @see Source: geometry; worked check in tests/published/bearings.test.ts
  * @example
  * ```ts
@@ -58,8 +59,8 @@ export function oilClearance(sizes: BearingSizes): Length {
  *
  * @param sizes - housing bore, shell wall and journal, each one size or a span [m]
  * @returns least and most diametral clearance; negative is an interference [m]
- * @throws {RebuildInputError} when a size is not finite or cannot belong to an engine, a span is reversed, or the
- * three were never one bearing
+ * @throws {RebuildInputError} when a field is misspelt, a size is not finite or cannot belong to an engine, a
+ * span is reversed, or the three were never one bearing
  * @see Source: geometry; worked check in tests/published/bearings.test.ts
  * @example
  * ```ts
@@ -105,7 +106,8 @@ const SHELL = ['standardWall', 'undersize'] as const;
  *
  * @param shell - wall of the standard half shell and the undersize, on the diameter [m]
  * @returns wall of one half shell [m]
- * @throws {RebuildInputError} when the wall cannot belong to a shell or the undersize is negative
+ * @throws {RebuildInputError} when a field is misspelt, the wall cannot belong to a shell or the undersize is
+ * negative
  * @see Source: TM 5-4320-302-14, p. 6-181 (every undersize step there); geometry
  * @example
  * ```ts

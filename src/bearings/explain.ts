@@ -75,7 +75,8 @@ export type ClearanceExplanation =
  *
  * @param question - the clearance, its journal, and the limits and steps if they are known [m]
  * @returns what explains it, with the clearance that matching shells would leave
- * @throws {RebuildInputError} when a size cannot belong to a bearing, or the limits lack one bound
+ * @throws {RebuildInputError} when a field is misspelt, a size cannot belong to a bearing, or the limits lack
+ * one bound
  * @see Source: common practice; worked check in tests/published/bearings.test.ts
  * @example
  * ```ts
@@ -134,7 +135,8 @@ export function explainClearance(question: ClearanceQuestion): ClearanceExplanat
  * @param explanation - what `explainClearance` gave
  * @param wording - the units to print in
  * @returns one sentence without a full stop
- * @throws {RebuildInputError} when the explanation is not one or the unit system is unknown
+ * @throws {RebuildInputError} when a field is misspelt, the explanation is not one or the unit system is
+ * unknown
  * @example
  * ```ts
  * const why = explainClearance({

@@ -18,7 +18,8 @@ const THREAD = ['threadDiameter', 'flattenedWidth'] as const;
  *
  * @param thread - diameter of the thread before, width of the stripe after [m]
  * @returns gap where the thread lay, the diametral clearance there [m]
- * @throws {RebuildInputError} when a size cannot belong to a thread, or the stripe is narrower than the thread
+ * @throws {RebuildInputError} when a field is misspelt, a size cannot belong to a thread, or the stripe is
+ * narrower than the thread
  * @see Source: conservation of area
  * @example
  * ```ts

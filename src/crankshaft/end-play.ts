@@ -48,7 +48,7 @@ const rule = (): BasedLimits<'length'> => ({
  * @param readings - dial indications at both ends of the float, one pair for each turn of the shaft
  * @param options - the maker's limits; without them a rule of thumb, marked as one
  * @returns mean, span and finding
- * @throws {RebuildInputError} when there is no reading, or one cannot be an end play
+ * @throws {RebuildInputError} when a field is misspelt, there is no reading, or one cannot be an end play
  * @see Source: common practice for the default limits
  * @example
  * ```ts

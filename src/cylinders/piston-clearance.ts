@@ -12,7 +12,8 @@ const SIZES = ['bore', 'piston'] as const;
  *
  * @param sizes - bore and piston diameters [m]
  * @returns diametral clearance; negative is an interference [m]
- * @throws {RebuildInputError} when a size cannot belong to an engine, or the two differ by more than 5 %
+ * @throws {RebuildInputError} when a field is misspelt, a size cannot belong to an engine, or the two differ by
+ * more than 5 %
  * @see Source: geometry
  * @example
  * ```ts
@@ -38,8 +39,8 @@ export function pistonClearance(sizes: {
  *
  * @param sizes - bore and piston diameters, each one size or a span [m]
  * @returns least and most diametral clearance; negative is an interference [m]
- * @throws {RebuildInputError} when a size cannot belong to an engine, the two differ by more than 5 %,
- * or a span is reversed
+ * @throws {RebuildInputError} when a field is misspelt, a size cannot belong to an engine, the two differ by
+ * more than 5 %, or a span is reversed
  * @see Source: geometry; worked check in tests/published/cylinders.test.ts
  * @example
  * ```ts

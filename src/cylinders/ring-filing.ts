@@ -61,8 +61,8 @@ export type RingFiling =
  * @param ring - the gap, the bore it was measured in, the smallest and the largest bore it will travel, and the
  * maker's limits if they are known [m]
  * @returns what to do, with the gap that decides against its limits
- * @throws {RebuildInputError} when a size cannot belong to a ring or bore, or bores differ by more than 5 %, or
- * the largest is below the smallest
+ * @throws {RebuildInputError} when a field is misspelt, a size cannot belong to a ring or bore, or bores differ
+ * by more than 5 %, or the largest is below the smallest
  * @see Source: the default limits are common practice
  * @example
  * ```ts

@@ -59,7 +59,8 @@ const STATION = ['station', 'mean', 'outOfRound'] as const;
  *
  * @param ring - the gap, the bore it was measured in, and the bore it is wanted in [m]
  * @returns gap in that bore; negative means the ends butt by so much [m]
- * @throws {RebuildInputError} when a size cannot belong to a ring or bore, or bores differ by more than 5 %
+ * @throws {RebuildInputError} when a field is misspelt, a size cannot belong to a ring or bore, or bores differ
+ * by more than 5 %
  * @see Source: geometry; TM 5-6115-593-34, p. 1-9
  * @example
  * ```ts
@@ -102,7 +103,8 @@ export interface RingTravel {
  *
  * @param ring - the gap, where it was measured, and the stations of the bore as `boreShape` gives them [m]
  * @returns gap at every station, the span of them all, and where it is tightest and widest [m]
- * @throws {RebuildInputError} when a size cannot belong to a ring or bore, or bores differ by more than 5 %, or there is no station
+ * @throws {RebuildInputError} when a field is misspelt, a size cannot belong to a ring or bore, or bores differ
+ * by more than 5 %, or there is no station
  * @see Source: geometry; TM 5-6115-593-34, p. 1-9
  * @example
  * ```ts

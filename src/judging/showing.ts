@@ -4,13 +4,24 @@ import {
   type Length,
   type Quantity,
 } from '../quantities/dimensions.js';
-import { RebuildInputError, showNumber } from '../quantities/error.js';
+import { RebuildInputError, rounded } from '../quantities/error.js';
 import { type Unit, valueIn } from '../quantities/unit.js';
 
 /** A length as a person would read it. */
 export function showLength(metres: number): string {
-  if (metres === 0 || Math.abs(metres) >= 1) return `${showNumber(metres)} m`;
-  return `${showNumber(metres * 1000)} mm`;
+  if (metres === 0 || Math.abs(metres) >= 1) return `${rounded(metres)} m`;
+  return `${rounded(metres * 1000)} mm`;
+}
+
+/** A number as a person would write it: no noise of binary fractions, and no exponent. */
+export function showNumber(value: number): string {
+  const text = rounded(value);
+  if (!text.includes('e')) return text;
+  return Math.abs(value) > 1
+    ? 'a huge number'
+    : Number(text)
+        .toFixed(20)
+        .replace(/\.?0+$/, '');
 }
 
 /** A quantity in a unit, as a person would read it. */

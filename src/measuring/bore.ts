@@ -36,7 +36,8 @@ export interface BoreShape extends Shape {
  * @param readings - diameters on at least two stations of the ring travel, at least two angles at each
  * @param options - where the rings run, and what counts as straight
  * @returns size, out-of-round, taper and form of the ring travel; unworn size and wear where the land was read
- * @throws {RebuildInputError} when the ring travel lacks a station or an angle, or a reading cannot belong to a bore
+ * @throws {RebuildInputError} when a field is misspelt, the ring travel lacks a station or an angle, or a
+ * reading cannot belong to a bore
  * @see Source: definitions of the trade; worked checks in tests/published/measuring.test.ts
  * @example
  * ```ts

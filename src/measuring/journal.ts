@@ -20,8 +20,8 @@ const OPTIONS = ['resolution'] as const;
  * @param readings - diameters on at least two stations, at least two angles at each
  * @param options - what counts as straight
  * @returns size, out-of-round, taper and form
- * @throws {RebuildInputError} when a station has one angle only, an angle one station only, a place is
- * read twice, or a reading cannot belong to a journal
+ * @throws {RebuildInputError} when a field is misspelt, a station has one angle only, an angle one station
+ * only, a place is read twice, or a reading cannot belong to a journal
  * @see Source: definitions of the trade; worked checks in tests/published/measuring.test.ts
  * @example
  * ```ts

@@ -46,8 +46,8 @@ const CRANK = ['stroke', 'rodLength', 'speed', 'crankAngle'] as const;
  *
  * @param crank - stroke, rod, speed and the angle of the crank past top dead centre
  * @returns position, velocity and acceleration of the piston, lean and swing of the rod
- * @throws {RebuildInputError} when a value is not finite or cannot belong to an engine, or the rod is too
- * short for the stroke
+ * @throws {RebuildInputError} when a field is misspelt, a value is not finite or cannot belong to an engine, or
+ * the rod is too short for the stroke
  * @see Source: geometry; Khurmi and Gupta, Theory of Machines, chapter 15, for the two-term form
  * @example
  * ```ts

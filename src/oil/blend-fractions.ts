@@ -21,7 +21,8 @@ const BY_MASS = ['byMass', 'oilDensity', 'fuelDensity'] as const;
  *
  * @param blend - the fraction by volume, and the two densities
  * @returns fuel by mass [-]
- * @throws {RebuildInputError} when the fraction is not from none to one, or a density cannot be an oil's or a fuel's
+ * @throws {RebuildInputError} when a field is misspelt, the fraction is not from none to one, or a density
+ * cannot be an oil's or a fuel's
  * @see Source: definition; ideal mixing
  * @example
  * ```ts
@@ -51,7 +52,8 @@ export function fractionByMass(
  *
  * @param blend - the fraction by mass, and the two densities
  * @returns fuel by volume [-]
- * @throws {RebuildInputError} when the fraction is not from none to one, or a density cannot be an oil's or a fuel's
+ * @throws {RebuildInputError} when a field is misspelt, the fraction is not from none to one, or a density
+ * cannot be an oil's or a fuel's
  * @see Source: definition; ideal mixing
  * @example
  * ```ts

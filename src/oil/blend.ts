@@ -1,7 +1,7 @@
 import { guardBetween, guardFields, guardList } from '../judging/guards.js';
 import { showIn } from '../judging/showing.js';
 import type { KinematicViscosity, MassFraction, VolumeFraction } from '../quantities/dimensions.js';
-import { RebuildInputError, showNumber } from '../quantities/error.js';
+import { RebuildInputError, rounded } from '../quantities/error.js';
 import { centistokes, percentByVolume } from '../quantities/units.js';
 import { guardViscosity } from './guards.js';
 import { type BlendingFractions, type BlendingLaw, lawNamed } from './laws.js';
@@ -28,7 +28,8 @@ const DILUTED = ['law', 'oil', 'fuel', 'sample'] as const;
  *
  * @param blend - the law and the parts, whose fractions add up to one
  * @returns kinematic viscosity of the blend at that temperature [m²/s]
- * @throws {RebuildInputError} when the fractions do not add up to one, or a viscosity is out of range
+ * @throws {RebuildInputError} when a field is misspelt, the fractions do not add up to one, or a viscosity is
+ * out of range
  * @see Source: ASTM D7152, ASTM blending method; Refutas blending number; log-mean rule; worked checks in tests/published/oil.test.ts
  * @example
  * ```ts
@@ -63,7 +64,7 @@ export function blendViscosity<L extends BlendingLaw>(blend: {
     throw new RebuildInputError({
       parameter: 'parts',
       value: whole,
-      shown: `the sum of the fractions, ${showNumber(whole)},`,
+      shown: `the sum of the fractions, ${rounded(whole)},`,
       expected: 'one',
       hint: 'Every part counts, the oil itself too; are they percent wrapped as plain numbers?',
     });
@@ -92,7 +93,8 @@ export interface ThinnedSample<L extends BlendingLaw> {
  * @param diluted - the law and the three viscosities, all at one temperature [m²/s]
  * @returns fuel fraction, by volume for ASTM D7152 and the log-mean, by mass for Refutas; negative if the sample is
  * thicker than the new oil, as oxidised or topped-up oil can be [-]
- * @throws {RebuildInputError} when a viscosity is out of range, or the sample is thinner than the fuel
+ * @throws {RebuildInputError} when a field is misspelt, a viscosity is out of range, or the sample is thinner
+ * than the fuel
  * @see Source: ASTM D7152, inverse ASTM blending method; Refutas blending number; log-mean rule
  * @example
  * ```ts

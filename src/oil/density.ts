@@ -92,9 +92,9 @@ const KNOWN = ['density', 'at', 'temperature', 'expansion'] as const;
  *
  * @param known - density, its temperature and the one wanted, from -50 to 150 °C
  * @returns density at the temperature wanted [kg/m³]
- * @throws {RebuildInputError} when a temperature is outside -50 to 150 °C, a density or an expansion
- * cannot be that of an oil, the expansion given takes the density out of 600 to 1250 kg/m³, or the default
- * is asked for an oil outside 800 to 1164 kg/m³ at 15 °C
+ * @throws {RebuildInputError} when a field is misspelt, a temperature is outside -50 to 150 °C, a density or an
+ * expansion cannot be that of an oil, the expansion given takes the density out of 600 to 1250 kg/m³, or the
+ * default is asked for an oil outside 800 to 1164 kg/m³ at 15 °C
  * @see Source: ASTM D1250 (1980) and API MPMS chapter 11.1, table 54D, lubricating oils
  * @example
  * ```ts

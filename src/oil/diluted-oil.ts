@@ -35,8 +35,9 @@ const DILUTION = ['oil', 'fuel', 'fraction', 'law'] as const;
  *
  * @param dilution - the oil, the fuel, how much of it by volume, and the law
  * @returns the diluted oil
- * @throws {RebuildInputError} when the oil is none, the fuel is none, the fuel is no thinner than the oil, the
- * fraction is not from none to one, the law is unknown, or the fuel is below the range of ASTM D341 where the oil's line has a point
+ * @throws {RebuildInputError} when a field is misspelt, the oil is none, the fuel is none, the fuel is no
+ * thinner than the oil, the fraction is not from none to one, the law is unknown, or the fuel is below the
+ * range of ASTM D341 where the oil's line has a point
  * @see Source: ASTM D7152 and ASTM D341, by default; ideal mixing
  * @example
  * ```ts

@@ -38,8 +38,8 @@ const DILUTED = ['oil', 'fuel', 'sample', 'oilDensity', 'fuelDensity'] as const;
  *
  * @param diluted - the viscosities, all at one temperature, and the densities, both at one
  * @returns the fuel by each law, and the span between them
- * @throws {RebuildInputError} when a viscosity or a density is out of range, the sample is thinner than
- * the fuel, or it is so much thicker than the oil that it cannot be that oil
+ * @throws {RebuildInputError} when a field is misspelt, a viscosity or a density is out of range, the sample is
+ * thinner than the fuel, or it is so much thicker than the oil that it cannot be that oil
  * @see Source: ASTM D7152, inverse ASTM blending method; Refutas blending number; log-mean rule
  * @example
  * ```ts

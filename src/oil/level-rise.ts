@@ -19,8 +19,8 @@ const SUMP = ['rise', 'surface', 'oil'] as const;
  *
  * @param sump - how far the level has risen, the free surface of the oil at that height, and the clean oil
  * @returns fuel, level and fraction by volume
- * @throws {RebuildInputError} when the level has fallen, a size cannot belong to a sump, or the rise leaves more
- * than 99 % fuel
+ * @throws {RebuildInputError} when a field is misspelt, the level has fallen, a size cannot belong to a sump,
+ * or the rise leaves more than 99 % fuel
  * @see Source: geometry
  * @example
  * ```ts

@@ -97,8 +97,9 @@ const STATES = ['running', 'standing'] as const;
  *
  * @param sump - the sump at the start, the leak, what evaporates, and the log
  * @returns what was in it after each entry, and at the end
- * @throws {RebuildInputError} when a value is negative, it cannot belong to a sump, an entry is not exactly one of the four,
- * more is drained than there is, or the leak outruns the sump and leaves more than 99 % fuel
+ * @throws {RebuildInputError} when a field is misspelt, a value is negative, it cannot belong to a sump, an
+ * entry is not exactly one of the four, more is drained than there is, or the leak outruns the sump and leaves
+ * more than 99 % fuel
  * @see Source: mass balance with first-order loss
  * @example
  * ```ts

@@ -23,7 +23,7 @@ const DRIP = ['drops', 'dropVolume'] as const;
  *
  * @param drip - drops in a time, and the volume of one; count drops into a measure to know it
  * @returns flow [m³/s]
- * @throws {RebuildInputError} when the rate is negative or the drop cannot be one
+ * @throws {RebuildInputError} when a field is misspelt, the rate is negative or the drop cannot be one
  * @see Source: common practice for the drop: 20 to the millilitre
  * @example
  * ```ts
@@ -74,8 +74,8 @@ const LEAKING = ['leak', 'oil', 'fuel', 'evaporation', 'fraction'] as const;
  *
  * @param sump - the leak, the oil, the fuel in it at the start, what evaporates, and for how long it has leaked
  * @returns fuel, level and fraction by volume
- * @throws {RebuildInputError} when a value is negative, it cannot belong to a sump, or the leak outruns
- * the sump and leaves more than 99 % fuel
+ * @throws {RebuildInputError} when a field is misspelt, a value is negative, it cannot belong to a sump, or the
+ * leak outruns the sump and leaves more than 99 % fuel
  * @see Source: mass balance with first-order loss
  * @example
  * ```ts
@@ -122,7 +122,8 @@ export type TimeToDilution =
  *
  * @param sump - the leak, the oil, the fuel in it at the start, what evaporates, and the fraction that is too much
  * @returns the time, or the fraction it settles at below that
- * @throws {RebuildInputError} when a value is negative or cannot belong to a sump, or the fraction is not below one
+ * @throws {RebuildInputError} when a field is misspelt, a value is negative or cannot belong to a sump, or the
+ * fraction is not below one
  * @see Source: mass balance with first-order loss
  * @example
  * ```ts

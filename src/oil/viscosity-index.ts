@@ -1,6 +1,6 @@
 import { guardFields } from '../judging/guards.js';
 import type { KinematicViscosity, Ratio } from '../quantities/dimensions.js';
-import { RebuildInputError, showNumber } from '../quantities/error.js';
+import { RebuildInputError, rounded } from '../quantities/error.js';
 import { guardViscosity } from './guards.js';
 import { referenceOils } from './viscosity-index-table.js';
 
@@ -30,8 +30,8 @@ const VISCOSITIES = ['at40C', 'at100C'] as const;
  *
  * @param viscosities - kinematic viscosity at 40 °C and at 100 °C [m²/s]
  * @returns viscosity index, not rounded [-]
- * @throws {RebuildInputError} when a viscosity is none of an oil, that at 100 °C is below 2 mm²/s,
- * where no index is defined, or the oil does not thin by warming
+ * @throws {RebuildInputError} when a field is misspelt, a viscosity is none of an oil, that at 100 °C is below
+ * 2 mm²/s, where no index is defined, or the oil does not thin by warming
  * @see Source: ASTM D2270-10(2016), procedures A and B
  * @example
  * ```ts
@@ -47,8 +47,8 @@ export function viscosityIndex(viscosities: ViscosityPair): Ratio {
     throw new RebuildInputError({
       parameter: 'at40C',
       value: viscosities.at40C,
-      shown: `${showNumber(u)} mm²/s`,
-      expected: `thicker than the ${showNumber(y)} mm²/s at 100 °C`,
+      shown: `${rounded(u)} mm²/s`,
+      expected: `thicker than the ${rounded(y)} mm²/s at 100 °C`,
       hint: 'Oil thins as it warms: are the two viscosities swapped?',
     });
   }
@@ -64,7 +64,7 @@ function guardIndexed(viscosity: KinematicViscosity): KinematicViscosity {
   throw new RebuildInputError({
     parameter: 'at100C',
     value: viscosity,
-    shown: `${showNumber(viscosity * 1e6)} mm²/s`,
+    shown: `${rounded(viscosity * 1e6)} mm²/s`,
     expected: 'at least 2 mm²/s',
     problem: 'is below 2 mm²/s, where no viscosity index is defined',
     hint: 'Wrap the reading in its unit, e.g. centistokes(5.4).',

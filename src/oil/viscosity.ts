@@ -1,7 +1,7 @@
 import { guardFields, guardList } from '../judging/guards.js';
-import { showIn } from '../judging/showing.js';
+import { showIn, showNumber } from '../judging/showing.js';
 import type { KinematicViscosity, Temperature } from '../quantities/dimensions.js';
-import { RebuildInputError, showNumber } from '../quantities/error.js';
+import { RebuildInputError } from '../quantities/error.js';
 import { celsius, centistokes } from '../quantities/units.js';
 import { guardTemperature, guardViscosity } from './guards.js';
 
@@ -29,8 +29,8 @@ export type ViscosityLine = readonly [ViscosityPoint, ViscosityPoint];
  * @param line - two points of the oil, at different temperatures
  * @param temperature - where the viscosity is wanted, from -40 to 150 °C [K]
  * @returns kinematic viscosity [m²/s]
- * @throws {RebuildInputError} when the two temperatures are equal, the oil would thicken when heated,
- * or the temperature or the result is outside the range of the standard
+ * @throws {RebuildInputError} when a field is misspelt, the two temperatures are equal, the oil would thicken
+ * when heated, or the temperature or the result is outside the range of the standard
  * @see Source: ASTM D341, equations and Appendix X1
  * @example
  * ```ts
@@ -69,8 +69,8 @@ export interface ExtrapolatedViscosity {
  * @param line - two points of the oil, at different temperatures
  * @param temperature - where the viscosity is wanted, from -73 to 227 °C [K]
  * @returns kinematic viscosity [m²/s], and whether the temperature is within -40 to 150 °C
- * @throws {RebuildInputError} when the two temperatures are equal, the oil would thicken when heated,
- * the temperature cannot be an oil's, or the result is outside the range of the equation
+ * @throws {RebuildInputError} when a field is misspelt, the two temperatures are equal, the oil would thicken
+ * when heated, the temperature cannot be an oil's, or the result is outside the range of the equation
  * @see Source: ASTM D341, equations and Appendix X1
  * @example
  * ```ts

@@ -62,13 +62,9 @@ export function showValue(value: unknown): string {
   if (Array.isArray(value)) return `an array of ${value.length}`;
   if (typeof value === 'object' && value !== null) return 'an object';
   if (typeof value === 'function') return 'a function';
-  return typeof value === 'number' ? showNumber(value, 9) : String(value);
+  return typeof value === 'number' ? rounded(value, 9) : String(value);
 }
 
-/** A number as a person would write it: no noise of binary fractions, and no exponent. */
-export function showNumber(value: number, digits = 7): string {
-  const rounded = Number(value.toPrecision(digits));
-  const text = String(rounded);
-  if (!text.includes('e')) return text;
-  return Math.abs(value) > 1 ? 'a huge number' : rounded.toFixed(20).replace(/\.?0+$/, '');
-}
+/** A number without the noise of binary fractions. */
+export const rounded = (value: number, digits = 7): string =>
+  String(Number(value.toPrecision(digits)));

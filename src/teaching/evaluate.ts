@@ -50,8 +50,8 @@ export type CardValues = Readonly<Record<string, number>>;
  * @param name - name of the card
  * @param values - a number for each letter that goes in, in SI
  * @returns the result, of the dimension that the card says [coherent SI unit]
- * @throws {RebuildInputError} when there is no such card, a letter has no number, the dimensions do
- * not balance or the result is not a finite number
+ * @throws {RebuildInputError} when a field is misspelt, there is no such card, a letter has no number, the
+ * dimensions do not balance or the result is not a finite number
  * @example
  * ```ts
  * evaluateCard('dripFlow', { n: 0.2, V_d: 5e-8 }); // 1e-8

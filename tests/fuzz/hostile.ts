@@ -101,24 +101,22 @@ export function without(value: unknown, path: Path): unknown {
   return copy;
 }
 
-/** A copy of a value with a hole in one of its lists, and where the hole is. */
-export interface Holed {
-  readonly path: Path;
-  readonly holed: unknown;
-}
-
-/** Every list inside a value, with a hole at its first place and with one at its last. */
-export const holedIn = (value: unknown): readonly Holed[] =>
+/** Every list with something in it inside a value, by its place. */
+export const listsIn = (
+  value: unknown,
+): readonly { readonly path: Path; readonly length: number }[] =>
   pathsIn(value).flatMap((path) => {
     const list = valueAt(value, path);
-    if (!Array.isArray(list)) return [];
-    const ends = list.length > 1 ? [0, list.length - 1] : [...list.keys()];
-    return ends.map((place) => {
-      const copy = [...list];
-      delete copy[place];
-      return { path: [...path, place], holed: replaced(value, path, copy) };
-    });
+    return Array.isArray(list) && list.length > 0 ? [{ path, length: list.length }] : [];
   });
+
+/** A copy with a hole in a list, where an item was. */
+export function holed(value: unknown, item: Path): unknown {
+  const list = item.slice(0, -1);
+  const copy = [...(valueAt(value, list) as readonly unknown[])];
+  delete copy[item.at(-1) as number];
+  return replaced(value, list, copy);
+}
 
 const copyOf = (value: object): Record<string | number, unknown> =>
   (Array.isArray(value) ? [...value] : { ...value }) as Record<string | number, unknown>;

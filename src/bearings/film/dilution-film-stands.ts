@@ -89,8 +89,8 @@ const MOST = 0.9;
  *
  * @param bearing - the bearing with its oil and what cools it, roughness and fuel
  * @returns the fraction [-] with the film there, or why there is none
- * @throws {RebuildInputError} when a value cannot belong to a bearing, an oil or a fuel, or the clearance leaves
- * no room to turn
+ * @throws {RebuildInputError} when a field is misspelt, a value cannot belong to a bearing, an oil or a fuel,
+ * or the clearance leaves no room to turn
  * @see Source: as `heatBalance`, `dilutedOil` and `filmRegime`
  * @example
  * ```ts

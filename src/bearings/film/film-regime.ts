@@ -57,8 +57,8 @@ const SOURCE: Basis = {
  * @param roughness - root mean square roughness of journal and shell [m]
  * @param options - thresholds of your own, and who set them
  * @returns regime, combined roughness and finding
- * @throws {RebuildInputError} when the film is negative, a roughness cannot be one, or the thresholds are
- * reversed
+ * @throws {RebuildInputError} when a field is misspelt, the film is negative, a roughness cannot be one, or the
+ * thresholds are reversed
  * @see Source: Norton, Machine Design, 4th ed., specific film thickness; for bearings that fit closely
  * Hamrock, NASA RP-1255 (1991), asks for 5 where Norton has 3
  * @example

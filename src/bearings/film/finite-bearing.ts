@@ -1,4 +1,5 @@
 import { guardBetween, guardFields } from '../../judging/guards.js';
+import { showNumber } from '../../judging/showing.js';
 import type { Angle, Ratio } from '../../quantities/dimensions.js';
 import { RebuildInputError } from '../../quantities/error.js';
 import { ratio } from '../../quantities/units.js';
@@ -26,8 +27,8 @@ const LOADED_PLACE = ['sommerfeld', 'lengthToDiameter'] as const;
  *
  * @param place - eccentricity and length over diameter [-]
  * @returns the film in plain ratios
- * @throws {RebuildInputError} when the eccentricity is outside 0.01 … 0.998, or the bearing is shorter than
- * a tenth of its diameter
+ * @throws {RebuildInputError} when a field is misspelt, the eccentricity is outside 0.01 … 0.998, or the
+ * bearing is shorter than a tenth of its diameter
  * @see Source: Raimondi and Boyd, Trans. ASLE 1 (1958), for the numbers and their definitions; worked
  * checks in tests/published/film.test.ts
  * @example
@@ -57,8 +58,8 @@ export interface LoadedPlace {
  *
  * @param place - Sommerfeld number and length over diameter [-]
  * @returns the film in plain ratios
- * @throws {RebuildInputError} when the Sommerfeld number is one of an eccentricity outside 0.01 … 0.998, or the
- * bearing is shorter than a tenth of its diameter
+ * @throws {RebuildInputError} when a field is misspelt, the Sommerfeld number is one of an eccentricity outside
+ * 0.01 … 0.998, or the bearing is shorter than a tenth of its diameter
  * @see Source: as `finiteBearing`
  * @example
  * ```ts
@@ -81,6 +82,7 @@ export function finiteBearingAt(place: LoadedPlace): FilmNumbers {
   throw new RebuildInputError({
     parameter: 'sommerfeld',
     value: sommerfeld,
+    shown: showNumber(sommerfeld),
     expected: 'a film with an eccentricity of 0.01 to 0.998',
     problem: `has the journal ${found === 'lighter' ? 'nearly centred' : 'all but touching'}, off the map`,
     hint: 'filmThickness gives a verdict there, too.',

@@ -75,8 +75,8 @@ const HOTTEST = 500;
  *
  * @param bearing - sizes, speed, load, the oil and how it comes in
  * @returns temperature, viscosity and film; if no film lasts, those of the oil on its way in
- * @throws {RebuildInputError} when a value cannot belong to a bearing or an oil, or the clearance leaves
- * no room to turn
+ * @throws {RebuildInputError} when a field is misspelt, a value cannot belong to a bearing or an oil, or the
+ * clearance leaves no room to turn
  * @see Source: Raimondi and Boyd, Trans. ASLE 1 (1958); Shigley's Mechanical Engineering Design, 9th ed., section 12-9
  * @example
  * ```ts

@@ -37,7 +37,8 @@ const TURNING = ['journal', 'length', 'clearance', 'viscosity', 'speed'] as cons
  *
  * @param bearing - sizes, viscosity and speed
  * @returns torque and power
- * @throws {RebuildInputError} when a value cannot belong to a bearing, or the clearance leaves no room to turn
+ * @throws {RebuildInputError} when a field is misspelt, a value cannot belong to a bearing, or the clearance
+ * leaves no room to turn
  * @see Source: Petroff's equation, from shear of an even film; worked check in tests/published/film.test.ts
  * @example
  * ```ts

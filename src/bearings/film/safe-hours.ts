@@ -42,8 +42,8 @@ const SUMP = ['leak', 'oil', 'fuel', 'evaporation'] as const;
  *
  * @param engine - the leak into the sump, the bearing that the oil must carry, and a limit of your own
  * @returns time to the fraction that comes first, what sets it, and both fractions
- * @throws {RebuildInputError} when a value cannot belong to a sump, a bearing, an oil or a fuel, the
- * clearance leaves no room to turn, or the limit is not a fraction
+ * @throws {RebuildInputError} when a field is misspelt, a value cannot belong to a sump, a bearing, an oil or a
+ * fuel, the clearance leaves no room to turn, or the limit is not a fraction
  * @see Source: as `timeToDilution` and `dilutionTheFilmStands`; the limit by default is common practice
  * @example
  * ```ts

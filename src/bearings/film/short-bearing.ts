@@ -28,8 +28,8 @@ const PLACE = ['eccentricity', 'lengthToDiameter'] as const;
  *
  * @param place - eccentricity and length over diameter [-]
  * @returns the film in plain ratios, and whether the bearing is short enough for them
- * @throws {RebuildInputError} when the eccentricity is outside 0.01 … 0.998, or the length over diameter
- * outside 0.01 … 100
+ * @throws {RebuildInputError} when a field is misspelt, the eccentricity is outside 0.01 … 0.998, or the length
+ * over diameter outside 0.01 … 100
  * @see Source: Ocvirk, NACA TN 2808 (1952)
  * @example
  * ```ts

@@ -47,8 +47,8 @@ const WARMED = ['power', 'flow', 'sideFlow', 'density', 'specificHeat', 'carried
  *
  * @param oil - power, flows, density and specific heat of the oil
  * @returns rise from the way in to the way out [K]
- * @throws {RebuildInputError} when a value is out of range, there is no flow, or more leaves at the
- * ends than flows in
+ * @throws {RebuildInputError} when a field is misspelt, a value is out of range, there is no flow, or more
+ * leaves at the ends than flows in
  * @see Source: Raimondi and Boyd, Trans. ASLE 1 (1958)
  * @example
  * ```ts

@@ -1,6 +1,6 @@
 import { guardBetween, guardFields } from '../../judging/guards.js';
 import type { Ratio } from '../../quantities/dimensions.js';
-import { RebuildInputError, showNumber } from '../../quantities/error.js';
+import { RebuildInputError, rounded } from '../../quantities/error.js';
 import { ratio } from '../../quantities/units.js';
 
 /** Where the journal stands in its bearing, in clearance circles, seen from the load. */
@@ -37,8 +37,8 @@ const PLACE = ['along', 'across', 'lengthToDiameter'] as const;
  *
  * @param place - where the journal stands, seen from the load, and length over diameter [-]
  * @returns mobility along and across the load [-]
- * @throws {RebuildInputError} when a value is not finite, the length is not from a hundredth to the whole
- * diameter, or the journal is not inside its clearance
+ * @throws {RebuildInputError} when a field is misspelt, a value is not finite, the length is not from a
+ * hundredth to the whole diameter, or the journal is not inside its clearance
  * @see Source: J. F. Booker, short-bearing mobility, from memory; derived again in the tests
  * @example
  * ```ts
@@ -62,7 +62,7 @@ export function shortBearingMobility(place: PlaceInBearing): JournalMobility {
     throw new RebuildInputError({
       parameter: 'place',
       value: place,
-      shown: `an eccentricity ratio of ${showNumber(Math.hypot(along, across))}`,
+      shown: `an eccentricity ratio of ${rounded(Math.hypot(along, across))}`,
       expected: 'below 1',
       problem: 'leaves no film',
       hint: 'Eccentricity is counted in clearance circles: 0 is the middle, 1 touches.',

@@ -1,3 +1,5 @@
+import { objectsIn, replaced, valueAt } from '../hostile.js';
+
 /** How one exported function is called in the tests. */
 export interface Calls {
   /** Calls it with whatever is given; what it gives is awaited. */
@@ -12,6 +14,14 @@ export interface Calls {
   readonly madeBy?: string;
   /** How many wrong values are tried at most, where a call takes long: a plan takes a tenth of a second. */
   readonly cases?: number;
+}
+
+/** A sound call with a misspelt field in the first of its own objects, if there is one. */
+function misspelt(sound: readonly unknown[], isMade: boolean): Calls['provoked'] {
+  const path = objectsIn(sound).find(([argument]) => !(isMade && argument === 0));
+  if (path === undefined) return {};
+  const object = { ...(valueAt(sound, path) as object), misspelt: 1 };
+  return { 'a misspelt field': replaced(sound, path, object) as readonly unknown[] };
 }
 
 type AnyFunction = (...args: never[]) => unknown;
@@ -31,7 +41,7 @@ export function calls<F extends AnyFunction>(
   return {
     run: (args) => run(...(args as Parameters<F>)),
     sound,
-    provoked,
+    provoked: { ...misspelt(sound[0] ?? [], about.madeBy !== undefined), ...provoked },
     ...about,
   };
 }
