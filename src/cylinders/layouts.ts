@@ -19,5 +19,6 @@ export const borePlanLayout = { by: 'outcome', variants: [
 ] } satisfies Layout;
 export const ringFilingLayout = { by: 'work', variants: [
   { fields: { work: { oneOf: ['fit as it is', 'use another ring', 'wider than a new fit'] }, finding: findingLengthLayout } },
-  { fields: { work: { oneOf: ['file'] }, finding: findingLengthLayout, remove: { fields: { min: 'number', 'max?': 'number' } } } },
+  { fields: { work: { oneOf: ['bore is worn'] }, finding: findingLengthLayout, 'serves?': spanLayout } },
+  { fields: { work: { oneOf: ['file'] }, finding: findingLengthLayout, remove: { fields: { min: 'number', 'max?': 'number' } }, 'worn?': findingLengthLayout } },
 ] } satisfies Layout;

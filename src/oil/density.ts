@@ -1,7 +1,7 @@
 import { guardBetween, guardFields } from '../judging/guards.js';
 import type { Density, Ratio, Temperature, ThermalExpansion } from '../quantities/dimensions.js';
 import { RebuildInputError } from '../quantities/error.js';
-import { celsius, ppmPerKelvin, ratio } from '../quantities/units.js';
+import { celsius, kilogramPerCubicMetre, ppmPerKelvin, ratio } from '../quantities/units.js';
 import { DENSITIES, guardDensity } from './guards.js';
 
 /**
@@ -57,7 +57,7 @@ const densityOf = (gravity: number) => ((WATER * 141.5) / (gravity + 131.5)) as 
 export function apiGravity(density: Density): Ratio {
   const [heaviest, lightest] = GRAVITIES;
   const ends = [densityOf(lightest), densityOf(heaviest)] as const;
-  guardBetween('density', density, 'density', ends, 'kilogramPerCubicMetre(880)');
+  guardBetween('density', density, kilogramPerCubicMetre, ends, 'kilogramPerCubicMetre(880)');
   return ((141.5 * WATER) / density - 131.5) as Ratio;
 }
 

@@ -9,7 +9,7 @@ import { dilutionFindingLayout, fuelFractionSpanLayout, saeGradesLayout, timeToD
 
 export const wrongShellsLayout = { fields: { kind: { oneOf: ['wrong shells'] }, bearing: 'string', shells: 'string', undersize: 'number', journalUndersize: 'number', explanation: undersizeMismatchLayout } } satisfies Layout;
 export const filmReportLayout = { fields: { bearing: 'string', load: 'number', now: warmFilmLayout, finding: filmFindingLayout, stand: filmStandLayout } } satisfies Layout;
-export const ringReportLayout = { fields: { name: 'string', travel: spanLayout, filing: ringFilingLayout } } satisfies Layout;
+export const ringReportLayout = { fields: { name: 'string', travel: spanLayout, widestAt: 'number', filing: ringFilingLayout } } satisfies Layout;
 export const actionLayout = { by: 'kind', variants: [
   wrongShellsLayout,
   { fields: { kind: { oneOf: ['change the oil', 'do not run'] }, dilution: dilutionFindingLayout } },
@@ -38,9 +38,10 @@ export const costLayout = { fields: { amount: 'number', 'currency?': 'string' } 
 export const buildJobLayout = { fields: { part: 'string', shop: 'string', cost: costLayout, work: { oneOf: ['bore', 'grind main journals', 'grind rod journals', 'resize housings', 'skim head', 'sleeve', 'straighten'] }, places: { list: 'string' }, 'step?': 'number', 'to?': spanLayout } } satisfies Layout;
 export const buildLayout = { fields: { name: 'string', 'interchange?': 'string', parts: { list: buildPartLayout }, bearings: { list: buildBearingLayout }, cylinders: { list: buildCylinderLayout }, 'endPlay?': { fields: { washers: { list: 'string' }, play: 'number', finding: findingLengthLayout } }, 'guides?': { fields: { clearance: spanLayout, 'finding?': findingLengthLayout } }, jobs: { list: buildJobLayout }, cost: costLayout } } satisfies Layout;
 export const planStageLayout = { oneOf: ['least cost', 'most engines', 'next engine', 'widest margin'] } satisfies Layout;
+export const unprovenLayout = { fields: { kind: { oneOf: ['solver failure', 'time limit'] }, stage: planStageLayout, found: 'number', bound: 'number' } } satisfies Layout;
 export const proofLayout = { by: 'kind', variants: [
   { fields: { kind: { oneOf: ['optimal'] } } },
-  { fields: { kind: { oneOf: ['time limit'] }, stage: planStageLayout, found: 'number', bound: 'number' } },
+  unprovenLayout,
 ] } satisfies Layout;
 export const shopOrderLayout = { fields: { shop: 'string', jobs: { list: buildJobLayout }, cost: costLayout } } satisfies Layout;
 export const purchaseLayout = { fields: { section: { oneOf: ['blocks', 'crankshafts', 'heads', 'pistonSets', 'ringSets', 'rods', 'shells', 'thrustWashers', 'valveSets'] }, name: 'string', count: 'number', cost: costLayout } } satisfies Layout;

@@ -7,10 +7,16 @@ import { registry } from './registry.js';
 const MANY = 200_000;
 
 const lists = Object.entries(registry).flatMap(([name, { sound, run, madeBy }]) => {
-  const found = new Map<string, { args: readonly unknown[]; path: Path; list: readonly unknown[] }>();
+  const found = new Map<
+    string,
+    { args: readonly unknown[]; path: Path; list: readonly unknown[] }
+  >();
   for (const args of madeBy === undefined ? sound : []) {
     for (const path of pathsIn(args)) {
-      const list = path.reduce<unknown>((inner, key) => (inner as Record<string | number, unknown>)[key], args);
+      const list = path.reduce<unknown>(
+        (inner, key) => (inner as Record<string | number, unknown>)[key],
+        args,
+      );
       const form = showPath(path).replace(/\[\d+\]/g, '[]');
       if (Array.isArray(list) && list.length > 0) found.set(form, { args, path, list });
     }
@@ -26,7 +32,12 @@ describe('a list of two hundred thousand', () => {
       await run(replaced(args, path, long) as readonly unknown[]);
       console.log('TAKEN', showPath(path), performance.now() - start);
     } catch (error) {
-      console.log('REFUSED', showPath(path), performance.now() - start, String(error).slice(0, 150));
+      console.log(
+        'REFUSED',
+        showPath(path),
+        performance.now() - start,
+        String(error).slice(0, 150),
+      );
       expect(error).toBeInstanceOf(RebuildInputError);
     }
   });
