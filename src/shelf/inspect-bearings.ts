@@ -190,7 +190,8 @@ function ranked(
   limits: ReturnType<typeof own<'length'>>,
 ): readonly ShellMatch[] {
   const allowed = oilClearanceLimits('search', limits, journal.max);
-  return rankShells({ journal, housingBore, shells }, allowed);
+  const plain = shells.map(({ name, undersize, wall }) => ({ name, undersize, wall }));
+  return rankShells({ journal, housingBore, shells: plain }, allowed);
 }
 
 /** The step whose size the journal is nearest to, if it is no further than a quarter of a step off. */
