@@ -90,8 +90,8 @@ function summary(plan: Plan, wording: Wording): readonly string[] {
       ? []
       : [
           isCertain
-            ? `Asked for but impossible to build, alone or together: ${blocks}.`
-            : `Asked for but not in this plan: ${blocks}. They may be possible.`,
+            ? `These blocks were asked for and cannot be built, alone or together: ${blocks}.`
+            : `These blocks were asked for and are not in this plan: ${blocks}. It is not known whether they can be built.`,
         ]),
   ];
 }

@@ -4,6 +4,7 @@ import {
   buildSheet,
   inspect,
   type Plan,
+  type PlanStage,
   planBuilds,
   planReport,
   triageReport,
@@ -196,9 +197,14 @@ describe('buildSheet', () => {
     expect(none).toContain('For now: one more engine would need: 2 rods; 1 head.');
     expect(none).not.toContain('\f');
     expectPage(none);
-    const proof = { kind: 'time limit', stage: 'least cost', found: 2, bound: 1 } as const;
-    expect(buildSheet({ ...twoEngines, proof })).toContain(
-      '> **Caution:** The search for this plan was stopped before it was proven',
+    const stopped = (stage: PlanStage) =>
+      ({ kind: 'time limit', stage, found: 2, bound: 1 }) as const;
+    const caution = '> **Caution:** This plan is not proven to be the best.';
+    expect(buildSheet({ ...twoEngines, proof: stopped('least cost') })).toContain(caution);
+    // Only what one more engine needs is not known.
+    expect(buildSheet({ ...twoEngines, proof: stopped('next engine') })).not.toContain(caution);
+    expect(buildSheet({ ...noEngine, proof: stopped('most engines') })).toContain(
+      'No complete pump set, vertical twin was found for this shelf.',
     );
   });
 

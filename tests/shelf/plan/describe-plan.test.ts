@@ -1,5 +1,5 @@
 import { inch, type Length } from 'crankwright';
-import { type Plan, planReport } from 'crankwright/shelf';
+import { type Plan, planReport, type Unproven } from 'crankwright/shelf';
 import { describe, expect, it } from 'vitest';
 import { sayCost } from '../../../src/shelf/plan/say-cost.js';
 import { refusal } from '../../quantities/refusal.js';
@@ -115,35 +115,74 @@ describe('planReport', () => {
     expect(headings(none)).toEqual(['PLAN: the shed', 'THE NEXT ENGINE', 'BEFORE YOU ACT']);
     expect(none).toContain('No complete engine can be built.');
     expect(none).toContain('Proven: no choice of parts makes a complete engine.');
-    expect(none).toContain('Had to be built and cannot be: block D.');
+    expect(none).toContain(
+      'These blocks were asked for and cannot be built, alone or together: block D.',
+    );
     expect(none).toContain('One more engine would need: 2 rods; 1 head.');
     expectPage(none);
   });
 
-  it.each<[Plan['proof'], string]>([
+  const stopped = (stage: Unproven['stage'], found: number, bound: number): Unproven => ({
+    kind: 'time limit',
+    stage,
+    found,
+    bound,
+  });
+  const BEST =
+    'Proven: no other plan makes more engines, or as many for less, or as many for as little with a wider smallest margin.';
+
+  it.each<[Unproven, string]>([
     [
-      { kind: 'time limit', stage: 'most engines', found: 2, bound: 3.4 },
-      'Found are 2; more than 3 cannot be.',
+      stopped('most engines', 2, 3),
+      'NOT PROVEN: found 2 complete engines before the time was up; at most 3 are possible. Allow more time to be sure.',
     ],
     [
-      { kind: 'time limit', stage: 'least cost', found: 205.5, bound: 180 },
-      'This plan costs 205.50 EUR; none of as many engines can cost less than 180.00 EUR. That no plan makes more engines is proven.',
+      stopped('most engines', 0, 1),
+      'NOT PROVEN: found no complete engine before the time was up; at most 1 is possible.',
     ],
     [
-      { kind: 'time limit', stage: 'widest margin', found: inch(0.0003), bound: inch(0.0005) },
-      'Its smallest margin is 0.0003 in; none at this cost can have more than 0.0005 in. That no plan makes more engines, or as many for less, is proven.',
+      stopped('least cost', 205.5, 180),
+      'NOT PROVEN to cost the least: the time was up. This plan costs 205.50 EUR; no plan of as many engines costs less than 180.00 EUR. It is proven that no plan makes more engines. Allow more time to be sure.',
     ],
     [
-      { kind: 'time limit', stage: 'next engine', found: 4, bound: 3 },
-      'What one more engine would need could not be told in the time.',
+      stopped('least cost', 205.5, 0),
+      'This plan costs 205.50 EUR; how much less as many engines can cost is not known.',
+    ],
+    [
+      stopped('widest margin', inch(0.0003), inch(0.0005)),
+      'NOT PROVEN to have the widest margin: the time was up. Its smallest margin is 0.0003 in; no plan at this cost has more than 0.0005 in. It is proven that no plan makes more engines, or as many for less. Allow more time to be sure.',
+    ],
+    [
+      stopped('next engine', 4, 4),
+      `${BEST} What one more engine needs is not known: the time was up.`,
     ],
   ])('says how far the proof came: %j', (proof, sentence) => {
     const page = planReport({ ...twoEngines, proof });
     expect(flowing(page)).toContain(sentence);
     expectPage(page);
-    if (proof.kind === 'time limit' && proof.stage !== 'next engine') {
-      expect(page).toContain('NOT PROVEN');
-    }
+    const failed = planReport({ ...twoEngines, proof: { ...proof, kind: 'solver failure' } });
+    expectPage(failed);
+    expect(flowing(failed)).toContain(
+      sentence
+        .replace('the time was up', 'the solver failed')
+        .replace(
+          'Allow more time to be sure.',
+          'A smaller question may help: build fewer engines at most, or set no limit to what each may cost. Please report the shelf: this should not happen.',
+        ),
+    );
+  });
+
+  it('never says that what was not proven cannot be', () => {
+    const proof = stopped('most engines', 0, 4);
+    const page = flowing(planReport({ ...noEngine, proof }));
+    expect(page).toContain('No complete engine was found. NOT PROVEN');
+    expect(page).toContain(
+      'These blocks were asked for and are not in this plan: block D. It is not known whether they can be built.',
+    );
+    expect(page).not.toMatch(/engine can be built|cannot/);
+    const sure = flowing(planReport({ ...noEngine, proof: stopped('next engine', 0, 0) }));
+    expect(sure).toContain('No complete engine can be built. Proven: no choice of parts makes');
+    expect(sure).toContain('What one more engine needs is not known: the time was up.');
   });
 
   it.each(HOSTILE_NAMES)('bears the name %j', (name) => {

@@ -1,9 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import { generatedShed } from '../../../bench/shed.js';
+import { bestBuilds } from '../../../src/shelf/plan/best-builds.js';
+import { Clock, TimeUp } from '../../../src/shelf/plan/clock.js';
 import { FitTable } from '../../../src/shelf/plan/fit-table.js';
 import { loadSolver } from '../../../src/shelf/plan/load-solver.js';
 import { sumOf } from '../../../src/shelf/plan/model.js';
-import type { PlanStage } from '../../../src/shelf/plan/plan-types.js';
+import type { PlanStage, Unproven } from '../../../src/shelf/plan/plan-types.js';
 import { search } from '../../../src/shelf/plan/search.js';
 import type { Solver } from '../../../src/shelf/plan/solver.js';
 import { stockOf } from '../../../src/shelf/plan/stock.js';
@@ -18,14 +20,22 @@ const brief = {
 };
 const solver = await loadSolver({});
 
-/** The solver, for which the time is up at some question of a stage. */
-function stoppedAt(stage: PlanStage, from: number, bound: number): Solver {
+/** The solver, which is stopped at some question of a stage, by now with a solution or without. */
+function stoppedAt(
+  stage: PlanStage,
+  from: number,
+  bound: number,
+  {
+    kind = 'time limit',
+    values = [],
+  }: { kind?: Unproven['kind']; values?: readonly number[] } = {},
+): Solver {
   let asked = 0;
   return {
     ...solver,
     solve: (at, model, question) =>
       at === stage && asked++ >= from
-        ? { status: 'time limit', values: [], bound }
+        ? { status: kind, values, bound }
         : solver.solve(at, model, question),
   };
 }
@@ -38,6 +48,33 @@ describe('search', () => {
   it('builds nothing where the time is up before anything is found, and promises no more than there could be', () => {
     const found = search({ brief, solver: stoppedAt('most engines', 0, Infinity), atMost: 5 });
     expect(sumOf(found.draft.engines, found.values)).toBe(0);
+    expect(found.proof).toEqual({ kind: 'time limit', stage: 'most engines', found: 0, bound: 5 });
+  });
+
+  it('keeps the engines that were found, and says how many more there could be', () => {
+    const { values } = best;
+    for (const [bound, said] of [
+      [engines + 0.9, engines],
+      [engines + 1.3, engines + 1],
+      [40, 5],
+      [Infinity, 5],
+    ] as const) {
+      for (const kind of ['time limit', 'solver failure'] as const) {
+        const stopped = stoppedAt('most engines', 0, bound, { kind, values });
+        const found = search({ brief, solver: stopped, atMost: 5 });
+        expect(sumOf(found.draft.engines, found.values)).toBe(engines);
+        const proof = { kind, stage: 'most engines', found: engines, bound: said };
+        expect(found.proof).toEqual(proof);
+      }
+    }
+  });
+
+  it('does not begin where no time is left', () => {
+    const clock = new Clock(0);
+    const late = { ...brief, clock };
+    expect(() => search({ brief: late, solver: { ...solver, clock }, atMost: 5 })).toThrow(TimeUp);
+    const found = bestBuilds({ brief, solver: { ...solver, clock }, atMost: 5 });
+    expect(found.assemblies).toEqual([]);
     expect(found.proof).toEqual({ kind: 'time limit', stage: 'most engines', found: 0, bound: 5 });
   });
 

@@ -1,0 +1,49 @@
+import type { Highs } from 'highs';
+import { afterEach, describe, expect, it, vi } from 'vitest';
+import { highsFailing } from '../shelf/plan/fake-highs.js';
+import { plainShelf } from '../shelf/shelves.js';
+
+/** Plans the plain shelf from the command line, with another solver. */
+async function planned(load: () => Highs, ...options: readonly string[]) {
+  vi.resetModules();
+  vi.doMock('highs', () => ({ default: async () => load() }));
+  const { captured } = await import('./captured.js');
+  return captured(['plan', ...options], { input: JSON.stringify(plainShelf()) });
+}
+
+afterEach(() => {
+  vi.doUnmock('highs');
+  vi.resetModules();
+});
+
+describe('crankwright plan, with a solver that is of no use', () => {
+  it('prints what there is and says so, where the solver fails', async () => {
+    const { code, out, err } = await planned(() => highsFailing(() => true));
+    expect([code, err]).toEqual([3, '']);
+    expect(out.replace(/\s+/g, ' ')).toContain(
+      'No complete engine was found. NOT PROVEN: found no complete engine before the solver failed; at most 2 are possible.',
+    );
+  });
+
+  it('prints the plan where only the next engine could not be told', async () => {
+    // Two questions how many engines, one what they cost, and so on: it fails at the last ones.
+    const questions: number[] = [];
+    await planned(() => highsFailing(() => questions.push(0) < 0));
+    let left = questions.length - 3;
+    const { code, out } = await planned(() => highsFailing(() => left-- <= 0));
+    expect(code).toBe(3);
+    expect(out.replace(/\s+/g, ' ')).toMatch(
+      /2 complete engines can be built; .* Proven: .* What one more engine needs is not known: the solver failed\./,
+    );
+  });
+
+  it('says what to do where the solver cannot be loaded', async () => {
+    const { code, out, err } = await planned(() => {
+      throw new Error('highs.wasm is missing');
+    });
+    expect([code, out]).toEqual([4, '']);
+    expect(err).toBe(
+      'crankwright: The solver for plans could not be loaded: highs.wasm is missing. In Node, install the package again. In a browser, see that highs.wasm is served beside the bundle. Then try again.\n',
+    );
+  });
+});
