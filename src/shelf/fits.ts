@@ -1,6 +1,7 @@
 import { recommendedOilClearance } from '../bearings/clearance.js';
 import { ringGapIn } from '../cylinders/ring-gap.js';
 import type { Limits, Span } from '../judging/limits.js';
+import { namedFrom } from '../judging/named-from.js';
 import { NANOMETRE } from '../measuring/standing.js';
 import type { Length } from '../quantities/dimensions.js';
 import type { EngineKind } from './engine-kind.js';
@@ -59,7 +60,11 @@ export function ringsFit(
   const most = ringGap?.max;
   if (most === undefined) return true;
   const smallest = Math.min(...bores.map(({ min }) => min)) as Length;
-  return rings.every(
-    ({ gap, measuredIn }) => ringGapIn({ gap, measuredIn, bore: smallest }) <= most + NANOMETRE,
-  );
+  return rings.every(({ gap, measuredIn }, i) => {
+    const there = namedFrom(
+      () => ({ '': `part.rings[${i}]`, bore: `part.rings[${i}].measuredIn` }),
+      () => ringGapIn({ gap, measuredIn, bore: smallest }),
+    );
+    return there <= most + NANOMETRE;
+  });
 }
