@@ -1,7 +1,8 @@
-import { guardDiameter, guardLength, guardObject, guardUndersize } from '../judging/guards.js';
+import { guardDiameter, guardFields, guardLength, guardUndersize } from '../judging/guards.js';
 import { guardSpan, type SizeOrSpan, type Span } from '../judging/limits.js';
-import type { BasedLimits } from '../judging/own-limits.js';
+import { type BasedLimits, type OwnLimits, ownLimitsOr } from '../judging/own-limits.js';
 import type { Length } from '../quantities/dimensions.js';
+import { guardOneBearing } from './one-bearing.js';
 
 /** The three sizes that leave an oil clearance. */
 export interface BearingSizes {
@@ -23,6 +24,8 @@ export interface BearingSpans {
   readonly journal: SizeOrSpan<Length>;
 }
 
+const SIZES = ['housingBore', 'shellWall', 'journal'] as const;
+
 /**
  * Diametral oil clearance of a shell bearing: what the housing bore leaves
  * once two shell walls and the journal are in it.
@@ -31,7 +34,8 @@ export interface BearingSpans {
  *
  * @param sizes - housing bore, shell wall and journal [m]
  * @returns diametral clearance; negative is an interference [m]
- * @throws {RebuildInputError} when a size is not finite or cannot belong to an engine
+ * @throws {RebuildInputError} when a field is misspelt, a size is not finite or cannot belong to an engine, or
+ * the three were never one bearing
  * @see Source: geometry; worked check in tests/published/bearings.test.ts
  * @example
  * ```ts
@@ -42,11 +46,11 @@ export interface BearingSpans {
  * ```
  */
 export function oilClearance(sizes: BearingSizes): Length {
-  guardObject('sizes', sizes);
+  guardFields('sizes', sizes, SIZES);
   const housingBore = guardDiameter('housingBore', sizes.housingBore);
   const shellWall = guardShellWall('shellWall', sizes.shellWall);
   const journal = guardDiameter('journal', sizes.journal);
-  return (housingBore - 2 * shellWall - journal) as Length;
+  return guardOneBearing(housingBore, shellWall, journal);
 }
 
 /**
@@ -55,7 +59,8 @@ export function oilClearance(sizes: BearingSizes): Length {
  *
  * @param sizes - housing bore, shell wall and journal, each one size or a span [m]
  * @returns least and most diametral clearance; negative is an interference [m]
- * @throws {RebuildInputError} when a size is not finite or cannot belong to an engine, or a span is reversed
+ * @throws {RebuildInputError} when a field is misspelt, a size is not finite or cannot belong to an engine, a
+ * span is reversed, or the three were never one bearing
  * @see Source: geometry; worked check in tests/published/bearings.test.ts
  * @example
  * ```ts
@@ -69,15 +74,29 @@ export function oilClearance(sizes: BearingSizes): Length {
  * ```
  */
 export function oilClearanceSpan(sizes: BearingSpans): Span<Length> {
-  guardObject('sizes', sizes);
+  guardFields('sizes', sizes, SIZES);
   const bore = guardSpan('housingBore', sizes.housingBore, guardDiameter);
   const wall = guardSpan('shellWall', sizes.shellWall, guardShellWall);
   const journal = guardSpan('journal', sizes.journal, guardDiameter);
+  return {
+    min: guardOneBearing(bore.min, wall.max, journal.max),
+    max: guardOneBearing(bore.max, wall.min, journal.min),
+  };
+}
+
+/** The same of sizes that were checked, and that may be of different engines. */
+export function clearanceLeft(
+  bore: Span<Length>,
+  wall: Span<Length>,
+  journal: Span<Length>,
+): Span<Length> {
   return {
     min: (bore.min - 2 * wall.max - journal.max) as Length,
     max: (bore.max - 2 * wall.min - journal.min) as Length,
   };
 }
+
+const SHELL = ['standardWall', 'undersize'] as const;
 
 /**
  * Wall of one half shell for an undersize: each half gains half of it, since
@@ -87,7 +106,8 @@ export function oilClearanceSpan(sizes: BearingSpans): Span<Length> {
  *
  * @param shell - wall of the standard half shell and the undersize, on the diameter [m]
  * @returns wall of one half shell [m]
- * @throws {RebuildInputError} when the wall cannot belong to a shell or the undersize is negative
+ * @throws {RebuildInputError} when a field is misspelt, the wall cannot belong to a shell or the undersize is
+ * negative
  * @see Source: TM 5-4320-302-14, p. 6-181 (every undersize step there); geometry
  * @example
  * ```ts
@@ -100,7 +120,7 @@ export function shellWallFor(shell: {
   /** How far the journal is ground below standard, on the diameter [m]. */
   readonly undersize: Length;
 }): Length {
-  guardObject('shell', shell);
+  guardFields('shell', shell, SHELL);
   const standardWall = guardShellWall('standardWall', shell.standardWall);
   const undersize = guardUndersize('undersize', shell.undersize);
   return (standardWall + undersize / 2) as Length;
@@ -141,11 +161,16 @@ export function recommendedOilClearance(journal: Length): Recommendation {
   };
 }
 
-/** Limits of an oil clearance: at most a hundredth of the journal. */
-export const guardClearanceLimit =
-  (journal: Length) =>
-  (parameter: string, bound: Length): Length =>
-    guardLength(parameter, bound, 0, journal / 100);
+/** The caller's limits of the oil clearance, at most a hundredth of the journal, or the rule of thumb. */
+export function oilClearanceLimits(
+  parameter: string,
+  own: OwnLimits<'length'>,
+  journal: Length,
+): BasedLimits<'length'> {
+  return ownLimitsOr(parameter, own, recommendedOilClearance(journal), (name, bound) =>
+    guardLength(name, bound, 0, journal / 100),
+  );
+}
 
 /** A half shell's wall: from foil to a heavy cast shell. */
 export const guardShellWall = (parameter: string, value: Length): Length =>

@@ -10,11 +10,12 @@ import {
 } from '../judging/guards.js';
 import { type Finding, judge } from '../judging/judge.js';
 import { madeHere } from '../judging/made-here.js';
-import { OWN_LIMITS, type OwnLimits, ownLimitsOr } from '../judging/own-limits.js';
+import type { OwnLimits, WithTarget } from '../judging/own-limits.js';
 import type { Length } from '../quantities/dimensions.js';
 import { RebuildInputError } from '../quantities/error.js';
 import { thou } from '../quantities/units.js';
-import { guardClearanceLimit, recommendedOilClearance } from './clearance.js';
+import { oilClearanceLimits } from './clearance.js';
+import { mostApart } from './one-bearing.js';
 
 /** A clearance to be explained. */
 export interface ClearanceQuestion extends OwnLimits<'length'> {
@@ -27,6 +28,16 @@ export interface ClearanceQuestion extends OwnLimits<'length'> {
   /** How far above its limits a matched clearance may be worn and still count; by default 0.002 in [m]. */
   readonly wearAllowance?: Length;
 }
+
+const QUESTION = [
+  'clearance',
+  'journal',
+  'steps',
+  'wearAllowance',
+  'limits',
+  'basis',
+  'target',
+] as const;
 
 /** Journal and shells of different undersizes. */
 export interface UndersizeMismatch {
@@ -63,7 +74,8 @@ export type ClearanceExplanation =
  *
  * @param question - the clearance, its journal, and the limits and steps if they are known [m]
  * @returns what explains it, with the clearance that matching shells would leave
- * @throws {RebuildInputError} when a size cannot belong to a bearing, or the limits lack one bound
+ * @throws {RebuildInputError} when a field is misspelt, a size cannot belong to a bearing, or the limits lack
+ * one bound
  * @see Source: common practice; worked check in tests/published/bearings.test.ts
  * @example
  * ```ts
@@ -76,27 +88,18 @@ export type ClearanceExplanation =
  * ```
  */
 export function explainClearance(question: ClearanceQuestion): ClearanceExplanation {
-  guardFields('question', question, [
-    'clearance',
-    'journal',
-    'steps',
-    'wearAllowance',
-    ...OWN_LIMITS,
-  ]);
+  guardFields('question', question as WithTarget<ClearanceQuestion>, QUESTION);
   const journal = guardDiameter('journal', question.journal);
-  const clearance = guardClearanceOf(journal, 'clearance', question.clearance);
-  const { limits, basis } = ownLimitsOr(
-    'question',
-    question,
-    recommendedOilClearance(journal),
-    guardClearanceLimit(journal),
-  );
+  const most = mostApart(journal);
+  const clearance = guardLength('clearance', question.clearance, -most, most);
+  const { limits, basis } = oilClearanceLimits('question', question, journal);
   const { min, max } = limits;
   if (min === undefined || max === undefined) {
     throw new RebuildInputError({
       parameter: 'limits',
       value: limits,
       expected: 'both a min and a max',
+      problem: 'has only one of min and max',
       hint: 'Without both it cannot be said which clearance matching shells would leave.',
     });
   }
@@ -131,7 +134,8 @@ export function explainClearance(question: ClearanceQuestion): ClearanceExplanat
  * @param explanation - what `explainClearance` gave
  * @param wording - the units to print in
  * @returns one sentence without a full stop
- * @throws {RebuildInputError} when the explanation is not one or the unit system is unknown
+ * @throws {RebuildInputError} when a field is misspelt, the explanation is not one or the unit system is
+ * unknown
  * @example
  * ```ts
  * const why = explainClearance({
@@ -175,12 +179,6 @@ export function consequence(
   return `${effect}; ${left}, still ${excess} above the limit`;
 }
 
-/** Apart by a twentieth of the journal, or by four steps of a small one: no such bearing was ever together. */
-function guardClearanceOf(journal: Length, parameter: string, clearance: Length): Length {
-  const most = Math.max(0.05 * journal, 0.001);
-  return guardLength(parameter, clearance, -most, most);
-}
-
 function guardSteps(steps: readonly Length[]): readonly Length[] {
   guardList('steps', steps, 1, 'undersize');
   const ground = steps
@@ -191,6 +189,6 @@ function guardSteps(steps: readonly Length[]): readonly Length[] {
     parameter: 'steps',
     value: steps,
     expected: 'at least one undersize other than standard',
-    hint: 'e.g. undersizeSteps("inch").',
+    hint: 'Name those that shells are made in, e.g. undersizeSteps("inch").',
   });
 }

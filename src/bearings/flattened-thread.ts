@@ -1,6 +1,9 @@
-import { guardLength, guardObject } from '../judging/guards.js';
+import { guardFields, guardLength } from '../judging/guards.js';
+import { showLength } from '../judging/showing.js';
 import type { Length } from '../quantities/dimensions.js';
 import { RebuildInputError } from '../quantities/error.js';
+
+const THREAD = ['threadDiameter', 'flattenedWidth'] as const;
 
 /**
  * The gap that crushed a soft gauging thread: its section keeps its area, so
@@ -15,7 +18,8 @@ import { RebuildInputError } from '../quantities/error.js';
  *
  * @param thread - diameter of the thread before, width of the stripe after [m]
  * @returns gap where the thread lay, the diametral clearance there [m]
- * @throws {RebuildInputError} when a size cannot belong to a thread, or the stripe is narrower than the thread
+ * @throws {RebuildInputError} when a field is misspelt, a size cannot belong to a thread, or the stripe is
+ * narrower than the thread
  * @see Source: conservation of area
  * @example
  * ```ts
@@ -29,15 +33,15 @@ export function flattenedThreadGap(thread: {
   /** Width of the stripe it was flattened to [m]. */
   readonly flattenedWidth: Length;
 }): Length {
-  guardObject('thread', thread);
+  guardFields('thread', thread, THREAD);
   const diameter = guardLength('threadDiameter', thread.threadDiameter, 1e-5, 0.003);
   const width = guardLength('flattenedWidth', thread.flattenedWidth, 1e-5, 0.05);
   if (width < diameter) {
     throw new RebuildInputError({
       parameter: 'flattenedWidth',
       value: width,
-      shown: `${width} m`,
-      expected: `at least the thread's own ${diameter} m`,
+      shown: showLength(width),
+      expected: `at least as wide as the thread was, ${showLength(diameter)}`,
       hint: 'A crushed thread is wider than it was; is diameter swapped with width?',
     });
   }

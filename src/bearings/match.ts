@@ -2,19 +2,18 @@ import {
   guardDiameter,
   guardFields,
   guardList,
-  guardObject,
   guardText,
   guardUndersize,
 } from '../judging/guards.js';
 import { type Finding, judgeSpan } from '../judging/judge.js';
-import { guardSpan, type SizeOrSpan, type Span } from '../judging/limits.js';
-import { OWN_LIMITS, type OwnLimits, ownLimitsOr } from '../judging/own-limits.js';
+import { guardSpan, type SizeOrSpan, type Span, spanOf } from '../judging/limits.js';
+import type { BasedLimits, OwnLimits, WithTarget } from '../judging/own-limits.js';
 import type { Length } from '../quantities/dimensions.js';
 import {
-  guardClearanceLimit,
+  clearanceLeft,
   guardShellWall,
+  oilClearanceLimits,
   oilClearanceSpan,
-  recommendedOilClearance,
 } from './clearance.js';
 
 /** A pair of half shells on the shelf. */
@@ -37,6 +36,9 @@ export interface ShellSearch extends OwnLimits<'length'> {
   readonly shells: readonly Shell[];
 }
 
+const SEARCH = ['journal', 'housingBore', 'shells', 'limits', 'basis', 'target'] as const;
+const SHELL = ['name', 'undersize', 'wall'] as const;
+
 /** One shell tried in one bearing. */
 export interface ShellMatch {
   /** The shell tried. */
@@ -56,7 +58,8 @@ export interface ShellMatch {
  *
  * @param search - journal, housing bore, the shells, and the limits if they are known [m]
  * @returns every shell, best first; equals keep the order of the shelf
- * @throws {RebuildInputError} when a size cannot belong to a bearing or the shelf is empty
+ * @throws {RebuildInputError} when a field is misspelt, a size cannot belong to a bearing, a shell was never
+ * one bearing with the two, or the shelf is empty
  * @see Source: geometry; the default limits are common practice
  * @example
  * ```ts
@@ -71,20 +74,26 @@ export interface ShellMatch {
  * ```
  */
 export function matchShells(search: ShellSearch): readonly ShellMatch[] {
-  guardFields('search', search, ['journal', 'housingBore', 'shells', ...OWN_LIMITS]);
+  guardFields('search', search as WithTarget<ShellSearch>, SEARCH);
   const journal = guardSpan('journal', search.journal, guardDiameter);
   const housingBore = guardSpan('housingBore', search.housingBore, guardDiameter);
   guardList('shells', search.shells, 1, 'shell');
-  const { limits, basis } = ownLimitsOr(
-    'search',
-    search,
-    recommendedOilClearance(journal.max),
-    guardClearanceLimit(journal.max),
-  );
-  return search.shells
-    .map((shell, i): ShellMatch => {
-      guardShell(`shells[${i}]`, shell);
-      const clearance = oilClearanceSpan({ journal, housingBore, shellWall: shell.wall });
+  search.shells.forEach((shell, i) => {
+    guardShell(`shells[${i}]`, shell);
+    oilClearanceSpan({ journal, housingBore, shellWall: shell.wall });
+  });
+  const allowed = oilClearanceLimits('search', search, journal.max);
+  return rankShells({ journal, housingBore, shells: search.shells }, allowed);
+}
+
+/** The same of sizes and limits that were checked. */
+export function rankShells(
+  { journal, housingBore, shells }: Pick<ShellSearch, 'journal' | 'housingBore' | 'shells'>,
+  { limits, basis }: BasedLimits<'length'>,
+): readonly ShellMatch[] {
+  return shells
+    .map((shell): ShellMatch => {
+      const clearance = clearanceLeft(spanOf(housingBore), spanOf(shell.wall), spanOf(journal));
       const finding = judgeSpan({
         feature: 'oil clearance',
         dimension: 'length',
@@ -98,7 +107,7 @@ export function matchShells(search: ShellSearch): readonly ShellMatch[] {
 }
 
 function guardShell(at: string, shell: Shell): void {
-  guardObject(at, shell);
+  guardFields(at, shell, SHELL);
   guardText(`${at}.name`, shell.name);
   guardUndersize(`${at}.undersize`, shell.undersize);
   guardSpan(`${at}.wall`, shell.wall, guardShellWall);

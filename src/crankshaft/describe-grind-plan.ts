@@ -18,7 +18,7 @@ import type { GrindPlan, GrindReason } from './grind-types.js';
  * @param plan - what `grindPlan` gave
  * @param wording - the units to print in
  * @returns sentences without full stops
- * @throws {RebuildInputError} when the plan is not one or the unit system is unknown
+ * @throws {RebuildInputError} when a field is misspelt, the plan is not one or the unit system is unknown
  * @example
  * ```ts
  * const plan = grindPlan({

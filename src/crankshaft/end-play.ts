@@ -1,15 +1,9 @@
-import {
-  guardClearance,
-  guardFields,
-  guardLength,
-  guardList,
-  guardObject,
-} from '../judging/guards.js';
+import { guardClearance, guardFields, guardLength, guardList } from '../judging/guards.js';
 import { type Finding, judgeSpan } from '../judging/judge.js';
 import type { Span } from '../judging/limits.js';
 import {
   type BasedLimits,
-  OWN_LIMITS,
+  guardOwnLimits,
   type OwnLimits,
   ownLimitsOr,
 } from '../judging/own-limits.js';
@@ -34,6 +28,8 @@ export interface EndPlay {
   readonly finding: Finding<'length'>;
 }
 
+const READING = ['pushed', 'pulled'] as const;
+
 /** What end play may be limited to; a bare number in inches is far more. */
 const guardFloat = (parameter: string, bound: Length) => guardLength(parameter, bound, 0, 0.003);
 
@@ -52,7 +48,7 @@ const rule = (): BasedLimits<'length'> => ({
  * @param readings - dial indications at both ends of the float, one pair for each turn of the shaft
  * @param options - the maker's limits; without them a rule of thumb, marked as one
  * @returns mean, span and finding
- * @throws {RebuildInputError} when there is no reading, or one cannot be an end play
+ * @throws {RebuildInputError} when a field is misspelt, there is no reading, or one cannot be an end play
  * @see Source: common practice for the default limits
  * @example
  * ```ts
@@ -65,10 +61,10 @@ export function endPlay(
   readings: readonly EndPlayReading[],
   options: OwnLimits<'length'> = {},
 ): EndPlay {
-  guardFields('options', options, OWN_LIMITS);
+  guardOwnLimits('options', options);
   guardList('readings', readings, 1, 'reading');
   const floats = readings.map((reading, i) => {
-    guardObject(`readings[${i}]`, reading);
+    guardFields(`readings[${i}]`, reading, READING);
     const pushed = guardClearance(`readings[${i}].pushed`, reading.pushed);
     const pulled = guardClearance(`readings[${i}].pulled`, reading.pulled);
     return Math.abs(pulled - pushed) as Length;

@@ -19,8 +19,8 @@ import type {
  *
  * @param request - journals, the standard size, the steps, the shells at hand, the maker's minimum
  * @returns the step, target span, work and stock per journal with reasons, or which journal defeats it
- * @throws {RebuildInputError} when a size cannot belong to a journal, a list is empty, or a journal
- * is larger than standard by more than 0.1 mm
+ * @throws {RebuildInputError} when a field is misspelt, a size cannot belong to a journal, a list is empty, or
+ * a journal is larger than standard by more than 0.1 mm
  * @see Source: geometry; steps are common practice; worked checks in tests/published/crankshaft.test.ts
  * @example
  * ```ts

@@ -8,10 +8,11 @@ import {
   guardTolerance,
   guardUndersize,
   guardWord,
-  showLength,
 } from '../judging/guards.js';
 import { guardSpan, type Span } from '../judging/limits.js';
-import { OWN_LIMITS } from '../judging/own-limits.js';
+import { guardOwnLimits } from '../judging/own-limits.js';
+import { showLength } from '../judging/showing.js';
+import type { Shape } from '../measuring/shape.js';
 import { journalShapeLimits } from '../measuring/shape-rule.js';
 import { withStandard } from '../measuring/size-steps.js';
 import { guardSizeAndShape } from '../measuring/standing.js';
@@ -32,7 +33,7 @@ const ALLOWANCE_RULE: Basis = {
 /** A request that is sound and complete. */
 export type Job = ReturnType<typeof guardRequest>;
 
-const FIELDS: readonly (keyof GrindRequest)[] = [
+const REQUEST = [
   'journals',
   'standard',
   'steps',
@@ -42,12 +43,26 @@ const FIELDS: readonly (keyof GrindRequest)[] = [
   'sizeAllowance',
   'wear',
   'shape',
-];
+] as const;
+
+/** Those of a journal, and those that its shape has besides. */
+const JOURNAL = [
+  'name',
+  'smallest',
+  'largest',
+  'outOfRound',
+  'taper',
+  'runout',
+  'faults',
+  'form',
+  'stations',
+  'lines',
+] as const;
 
 /** Checks a request at the door and fills in its defaults, each with its basis. */
 export function guardRequest(request: GrindRequest) {
-  guardFields('request', request, FIELDS);
-  guardFields('shape', request.shape ?? {}, OWN_LIMITS);
+  guardFields('request', request, REQUEST);
+  guardOwnLimits('shape', request.shape ?? {});
   const standard = guardSpan('standard', request.standard, guardDiameter);
   guardList('journals', request.journals, 1, 'journal');
   guardList('steps', request.steps, 1, 'undersize');
@@ -91,6 +106,7 @@ function guardShells(shells: readonly Length[] | undefined): readonly Length[] |
 }
 
 function guardJournal(at: string, journal: JournalToGrind, standard: Span<Length>): JournalToGrind {
+  guardFields(at, journal as JournalToGrind & Shape, JOURNAL);
   guardSizeAndShape(at, journal);
   if (journal.runout !== undefined) guardFlaw(`${at}.runout`, journal.runout);
   guardOfThisKind(at, journal, standard);

@@ -1,4 +1,4 @@
-import { guardLength, guardList, guardObject, guardText } from '../judging/guards.js';
+import { guardFields, guardLength, guardList, guardText } from '../judging/guards.js';
 import { type Finding, judge } from '../judging/judge.js';
 import { guardSpan, type Span } from '../judging/limits.js';
 import type { Length } from '../quantities/dimensions.js';
@@ -23,6 +23,8 @@ export interface ShimStack {
   readonly finding: Finding<'length'>;
 }
 
+const SHIM = ['name', 'thickness'] as const;
+
 /** The most shims that a choice is made among. */
 const MOST_SHIMS = 40;
 
@@ -36,7 +38,8 @@ const MOST_SHIMS = 40;
  * @param shelf - the shims that may be taken, at most 40
  * @param wanted - what they must be together: the span that leaves the end play within its limits [m]
  * @returns the stack, its total and how it stands to the span
- * @throws {RebuildInputError} when a thickness cannot be a shim's, the span is reversed or the shelf is too long
+ * @throws {RebuildInputError} when a field is misspelt, a thickness cannot be a shim's, the span is reversed or
+ * the shelf is too long
  * @see Source: exhaustive choice; checked against trying every stack
  * @example
  * ```ts
@@ -94,7 +97,7 @@ function guardShelf(shelf: readonly Shim[]): void {
     });
   }
   shelf.forEach((shim, i) => {
-    guardObject(`shelf[${i}]`, shim);
+    guardFields(`shelf[${i}]`, shim, SHIM);
     guardText(`shelf[${i}].name`, shim.name);
     guardLength(`shelf[${i}].thickness`, shim.thickness, 1e-5, 0.02);
   });

@@ -13,8 +13,8 @@ import type { BorePlan, BoreReason, BoreRequest, BoreToMachine, BoreWork } from 
  *
  * @param request - cylinders, the standard size, the steps, the pistons at hand, the least wall
  * @returns the step, what to bore and hone to, work and stock per cylinder with reasons
- * @throws {RebuildInputError} when a size cannot belong to a bore, a list is empty, a bore is smaller than
- * standard by more than 0.1 mm, or a wall is given without the least one
+ * @throws {RebuildInputError} when a field is misspelt, a size cannot belong to a bore, a list is empty, a bore
+ * is smaller than standard by more than 0.1 mm, or a wall is given without the least one
  * @see Source: geometry; steps are common practice; worked checks in tests/cylinders/bore-plan.test.ts
  * @example
  * ```ts

@@ -8,10 +8,11 @@ import {
   guardTolerance,
   guardUndersize,
   guardWord,
-  showLength,
 } from '../judging/guards.js';
 import { guardSpan, type Span } from '../judging/limits.js';
-import { type BasedLimits, OWN_LIMITS, ownLimitsOr } from '../judging/own-limits.js';
+import { type BasedLimits, guardOwnLimits, ownLimitsOr } from '../judging/own-limits.js';
+import { showLength } from '../judging/showing.js';
+import type { BoreShape } from '../measuring/bore.js';
 import { withStandard } from '../measuring/size-steps.js';
 import { guardSizeAndShape } from '../measuring/standing.js';
 import type { Length } from '../quantities/dimensions.js';
@@ -32,7 +33,7 @@ const shapeRule = (): BasedLimits<'length'> => ({
   basis: { kind: 'common practice', rule: 'bore out-of-round and taper up to 0.001 in (0.025 mm)' },
 });
 
-const FIELDS: readonly (keyof BoreRequest)[] = [
+const REQUEST = [
   'cylinders',
   'standard',
   'steps',
@@ -42,15 +43,31 @@ const FIELDS: readonly (keyof BoreRequest)[] = [
   'wear',
   'sizeAllowance',
   'shape',
-];
+] as const;
+
+/** Those of a cylinder, and those that the shape of its bore has besides. */
+const CYLINDER = [
+  'name',
+  'smallest',
+  'largest',
+  'outOfRound',
+  'taper',
+  'wall',
+  'faults',
+  'form',
+  'stations',
+  'lines',
+  'unworn',
+  'wear',
+] as const;
 
 /** A request that is sound and complete. */
 export type BoreJob = ReturnType<typeof guardBoreRequest>;
 
 /** Checks a request at the door and fills in its defaults, each with its basis. */
 export function guardBoreRequest(request: BoreRequest) {
-  guardFields('request', request, FIELDS);
-  guardFields('shape', request.shape ?? {}, OWN_LIMITS);
+  guardFields('request', request, REQUEST);
+  guardOwnLimits('shape', request.shape ?? {});
   const standard = guardSpan('standard', request.standard, guardDiameter);
   guardList('cylinders', request.cylinders, 1, 'cylinder');
   guardList('steps', request.steps, 1, 'oversize');
@@ -89,6 +106,7 @@ function guardCylinder(
   standard: Span<Length>,
   leastWall: Length | undefined,
 ): BoreToMachine {
+  guardFields(at, cylinder as BoreToMachine & BoreShape, CYLINDER);
   guardSizeAndShape(at, cylinder);
   const { smallest: min, wall } = cylinder;
   if (wall !== undefined) {

@@ -1,6 +1,8 @@
-import { guardAlike, guardDiameter, guardObject } from '../judging/guards.js';
+import { guardAlike, guardDiameter, guardFields } from '../judging/guards.js';
 import { guardSpan, type SizeOrSpan, type Span } from '../judging/limits.js';
 import type { Length } from '../quantities/dimensions.js';
+
+const SIZES = ['bore', 'piston'] as const;
 
 /**
  * Diametral clearance of a piston in its bore, both at the same temperature.
@@ -10,7 +12,8 @@ import type { Length } from '../quantities/dimensions.js';
  *
  * @param sizes - bore and piston diameters [m]
  * @returns diametral clearance; negative is an interference [m]
- * @throws {RebuildInputError} when a size cannot belong to an engine, or the two differ by more than 5 %
+ * @throws {RebuildInputError} when a field is misspelt, a size cannot belong to an engine, or the two differ by
+ * more than 5 %
  * @see Source: geometry
  * @example
  * ```ts
@@ -23,7 +26,7 @@ export function pistonClearance(sizes: {
   /** Piston diameter across its thrust faces [m]. */
   readonly piston: Length;
 }): Length {
-  guardObject('sizes', sizes);
+  guardFields('sizes', sizes, SIZES);
   const bore = guardDiameter('bore', sizes.bore);
   const piston = guardAlike('piston', guardDiameter('piston', sizes.piston), 'bore', bore);
   return (bore - piston) as Length;
@@ -36,8 +39,8 @@ export function pistonClearance(sizes: {
  *
  * @param sizes - bore and piston diameters, each one size or a span [m]
  * @returns least and most diametral clearance; negative is an interference [m]
- * @throws {RebuildInputError} when a size cannot belong to an engine, the two differ by more than 5 %,
- * or a span is reversed
+ * @throws {RebuildInputError} when a field is misspelt, a size cannot belong to an engine, the two differ by
+ * more than 5 %, or a span is reversed
  * @see Source: geometry; worked check in tests/published/cylinders.test.ts
  * @example
  * ```ts
@@ -54,7 +57,7 @@ export function pistonClearanceSpan(sizes: {
   /** Piston diameter across its thrust faces [m]. */
   readonly piston: SizeOrSpan<Length>;
 }): Span<Length> {
-  guardObject('sizes', sizes);
+  guardFields('sizes', sizes, SIZES);
   const bore = guardSpan('bore', sizes.bore, guardDiameter);
   const piston = guardSpan('piston', sizes.piston, guardDiameter);
   guardAlike('piston', piston.min, 'bore', bore.max);

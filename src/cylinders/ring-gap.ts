@@ -4,16 +4,15 @@ import {
   guardFields,
   guardLength,
   guardList,
-  guardObject,
   guardStation,
 } from '../judging/guards.js';
 import { type Finding, judge } from '../judging/judge.js';
 import type { Limits, Span } from '../judging/limits.js';
 import {
   type BasedLimits,
-  OWN_LIMITS,
   type OwnLimits,
   ownLimitsOr,
+  type WithTarget,
 } from '../judging/own-limits.js';
 import type { StationShape } from '../measuring/shape.js';
 import type { Length } from '../quantities/dimensions.js';
@@ -53,6 +52,12 @@ export interface MeasuredRingGap {
   readonly measuredIn: Length;
 }
 
+const RING_IN = ['gap', 'measuredIn', 'bore'] as const;
+const RING_ALONG = ['gap', 'measuredIn', 'stations'] as const;
+/** Of a station as `boreShape` gives it, the out-of-round is not looked at. */
+const STATION = ['station', 'mean', 'outOfRound'] as const;
+const RING_TO_FIT = ['gap', 'measuredIn', 'smallestBore', 'limits', 'basis', 'target'] as const;
+
 /**
  * The gap that a ring has in another diameter: its length stays, the
  * circumference grows by π times the diameter.
@@ -61,7 +66,8 @@ export interface MeasuredRingGap {
  *
  * @param ring - the gap, the bore it was measured in, and the bore it is wanted in [m]
  * @returns gap in that bore; negative means the ends butt by so much [m]
- * @throws {RebuildInputError} when a size cannot belong to a ring or bore, or bores differ by more than 5 %
+ * @throws {RebuildInputError} when a field is misspelt, a size cannot belong to a ring or bore, or bores differ
+ * by more than 5 %
  * @see Source: geometry; TM 5-6115-593-34, p. 1-9
  * @example
  * ```ts
@@ -74,7 +80,8 @@ export function ringGapIn(
     readonly bore: Length;
   },
 ): Length {
-  const { gap, measuredIn } = guardMeasured('ring', ring);
+  guardFields('ring', ring, RING_IN);
+  const { gap, measuredIn } = guardMeasured(ring);
   return gapAt(gap, measuredIn, guardSameBore('bore', ring.bore, measuredIn));
 }
 
@@ -99,7 +106,8 @@ export interface RingTravel {
  *
  * @param ring - the gap, where it was measured, and the stations of the bore as `boreShape` gives them [m]
  * @returns gap at every station, and the span of them all [m]
- * @throws {RebuildInputError} when a size cannot belong to a ring or bore, or bores differ by more than 5 %, or there is no station
+ * @throws {RebuildInputError} when a field is misspelt, a size cannot belong to a ring or bore, or bores differ
+ * by more than 5 %, or there is no station
  * @see Source: geometry; TM 5-6115-593-34, p. 1-9
  * @example
  * ```ts
@@ -116,10 +124,11 @@ export function ringGapAlongBore(
     readonly stations: readonly Pick<StationShape, 'station' | 'mean'>[];
   },
 ): RingTravel {
-  const { gap, measuredIn } = guardMeasured('ring', ring);
+  guardFields('ring', ring, RING_ALONG);
+  const { gap, measuredIn } = guardMeasured(ring);
   guardList('stations', ring.stations, 1, 'station');
   const gaps = ring.stations.map((place, i) => {
-    guardObject(`stations[${i}]`, place);
+    guardFields(`stations[${i}]`, place as StationShape, STATION);
     const station = guardStation(`stations[${i}].station`, place.station);
     const mean = guardSameBore(`stations[${i}].mean`, place.mean, measuredIn);
     return { station, gap: gapAt(gap, measuredIn, mean) };
@@ -158,7 +167,8 @@ export type RingFiling =
  * @param ring - the gap, the bore it was measured in, the smallest bore it will travel, and the
  * maker's limits if they are known [m]
  * @returns what to do, with the gap against its limits
- * @throws {RebuildInputError} when a size cannot belong to a ring or bore, or bores differ by more than 5 %
+ * @throws {RebuildInputError} when a field is misspelt, a size cannot belong to a ring or bore, or bores differ
+ * by more than 5 %
  * @see Source: the default limits are common practice
  * @example
  * ```ts
@@ -174,8 +184,8 @@ export function ringFilingNeeded(
       readonly smallestBore?: Length;
     },
 ): RingFiling {
-  guardFields('ring', ring, ['gap', 'measuredIn', 'smallestBore', ...OWN_LIMITS]);
-  const { gap: measuredGap, measuredIn } = guardMeasured('ring', ring);
+  guardFields('ring', ring as WithTarget<typeof ring>, RING_TO_FIT);
+  const { gap: measuredGap, measuredIn } = guardMeasured(ring);
   const bore = guardSameBore('smallestBore', ring.smallestBore ?? measuredIn, measuredIn);
   const gap = gapAt(measuredGap, measuredIn, bore);
   const { limits, basis } = ownLimitsOr('ring', ring, recommendedRingGap(bore), (name, bound) =>
@@ -202,8 +212,7 @@ function guardSameBore(parameter: string, bore: Length, measuredIn: Length): Len
 }
 
 /** A gap is never more than a tenth of its bore: that catches thousandths given as metres. */
-function guardMeasured(parameter: string, ring: MeasuredRingGap): MeasuredRingGap {
-  guardObject(parameter, ring);
+function guardMeasured(ring: MeasuredRingGap): MeasuredRingGap {
   const measuredIn = guardDiameter('measuredIn', ring.measuredIn);
   return { gap: guardLength('gap', ring.gap, 0, measuredIn / 10), measuredIn };
 }

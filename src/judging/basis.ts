@@ -1,4 +1,4 @@
-import { guardObject, guardText, guardWord } from './guards.js';
+import { guardFields, guardObject, guardText, guardWord } from './guards.js';
 
 /**
  * Who set a limit. `specified` is the caller's own (the maker's manual, the
@@ -37,12 +37,26 @@ export function describeBasis(basis: Basis): string {
   }
 }
 
+const SPECIFIED = ['kind', 'by'] as const;
+const PUBLISHED = ['kind', 'source'] as const;
+const COMMON_PRACTICE = ['kind', 'rule'] as const;
+
 /** Refuses a basis that does not say who set the limit. */
 export function guardBasis(parameter: string, basis: Basis): Basis {
   guardObject(parameter, basis);
   guardWord(`${parameter}.kind`, basis.kind, ['specified', 'published', 'common practice']);
-  if (basis.kind === 'specified' && basis.by !== undefined) guardText(`${parameter}.by`, basis.by);
-  if (basis.kind === 'published') guardText(`${parameter}.source`, basis.source);
-  if (basis.kind === 'common practice') guardText(`${parameter}.rule`, basis.rule);
+  switch (basis.kind) {
+    case 'specified':
+      guardFields(parameter, basis, SPECIFIED);
+      if (basis.by !== undefined) guardText(`${parameter}.by`, basis.by);
+      break;
+    case 'published':
+      guardFields(parameter, basis, PUBLISHED);
+      guardText(`${parameter}.source`, basis.source);
+      break;
+    case 'common practice':
+      guardFields(parameter, basis, COMMON_PRACTICE);
+      guardText(`${parameter}.rule`, basis.rule);
+  }
   return basis;
 }

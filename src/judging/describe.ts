@@ -4,7 +4,7 @@ import { format, formatNumber } from '../quantities/format.js';
 import { guardSystem, tradeUnit, type UnitSystem } from '../quantities/systems.js';
 import { type Unit, valueIn } from '../quantities/unit.js';
 import { type Basis, describeBasis } from './basis.js';
-import { guardObject } from './guards.js';
+import { guardFields } from './guards.js';
 import { type Finding, guardFinding } from './judge.js';
 import type { Limits, Span } from './limits.js';
 
@@ -22,7 +22,7 @@ export interface Wording {
  * @param finding - what `judge` gave
  * @param wording - the units to print in
  * @returns feature, value, how it stands to its limits and who set them
- * @throws {RebuildInputError} when the finding or the unit system is not one
+ * @throws {RebuildInputError} when a field is misspelt, the finding or the unit system is not one
  * @example
  * ```ts
  * const finding = judge({
@@ -57,9 +57,11 @@ export function describe<D extends Dimension>(finding: Finding<D>, wording: Word
   return `${feature} ${print(value)}${doubt}: ${standing()} ${noteOf(basis, wording)}`;
 }
 
+const WORDING = ['units', 'nameBasis'] as const;
+
 /** Refuses a wording without a unit system. */
 export function guardWording(wording: Wording): void {
-  guardObject('wording', wording);
+  guardFields('wording', wording, WORDING);
   guardSystem('wording.units', wording.units);
   const { nameBasis } = wording;
   if (nameBasis === undefined || typeof nameBasis === 'function') return;

@@ -6,6 +6,9 @@ import {
   type Quantity,
 } from '../quantities/dimensions.js';
 import { RebuildInputError } from '../quantities/error.js';
+import type { Unit } from '../quantities/unit.js';
+import { degree } from '../quantities/units.js';
+import { outsideBounds, outsideLength, showLength, textHint, wordsOf } from './showing.js';
 
 /** Refuses anything but an object that can hold named fields. */
 export function guardObject(parameter: string, value: unknown): void {
@@ -14,35 +17,85 @@ export function guardObject(parameter: string, value: unknown): void {
     parameter,
     value,
     expected: 'an object with named fields',
-    hint: 'More than one argument goes in one object, e.g. { journal: inch(2.125) }.',
+    hint: 'Write its fields in braces, e.g. { name: value }.',
   });
 }
 
+/** The names of the fields of an object, or of every kind of object that it may be. */
+type FieldOf<T> = T extends unknown ? keyof T : never;
+
 /**
- * Refuses an object with a field that is not known. A misspelt option would
+ * Holds a list of names to a type: where one is forgotten, or is no field of it, the list does not
+ * compile. Only where the type has no names of its own may the list be made at run time.
+ */
+type EveryFieldOf<T, Names extends readonly string[]> =
+  string extends FieldOf<T>
+    ? unknown
+    : number extends Names['length']
+      ? { readonly written: 'as const' }
+      : [Exclude<FieldOf<T>, Names[number]>, Exclude<Names[number], FieldOf<T>>] extends [
+            never,
+            never,
+          ]
+        ? unknown
+        : {
+            readonly forgotten: Exclude<FieldOf<T>, Names[number]>;
+            readonly unknown: Exclude<Names[number], FieldOf<T>>;
+          };
+
+/**
+ * Refuses an object with a field that is not known, and what is no object. A misspelt option would
  * otherwise fall back to a rule of thumb without a word.
  */
-export function guardFields(parameter: string, value: object, known: readonly string[]): void {
+export function guardFields<T extends object, const Names extends readonly string[]>(
+  parameter: string,
+  value: T,
+  known: Names & EveryFieldOf<T, Names>,
+): void {
+  // This stands at every door. Fields mostly come in the order of the list, and then nothing is searched.
+  let next = 0;
+  for (const field in value) {
+    if (field !== known[next]) next = known.indexOf(field);
+    if (next < 0) throw strangeField(parameter, value, field, known);
+    next++;
+  }
+  if (next === 0) guardObject(parameter, value);
+}
+
+function strangeField(
+  parameter: string,
+  value: object,
+  field: string,
+  known: readonly string[],
+): RebuildInputError {
+  // Letters of a text and items of a list are met here as fields, too.
   guardObject(parameter, value);
-  const stranger = Object.keys(value).find((key) => !known.includes(key));
-  if (stranger === undefined) return;
-  throw new RebuildInputError({
-    parameter: `${parameter}.${stranger}`,
-    value: (value as Readonly<Record<string, unknown>>)[stranger],
+  return new RebuildInputError({
+    parameter: `${parameter}.${field}`,
+    value: (value as Readonly<Record<string, unknown>>)[field],
     expected: 'a known field',
     problem: 'is given, but there is no such field',
     hint: `Known fields here: ${known.join(', ')}.`,
   });
 }
 
-/** Refuses anything but a list with at least so many items. */
+/** Refuses anything but a list with at least so many items, and one with a hole in it. */
 export function guardList(parameter: string, value: unknown, least: number, of: string): void {
-  if (Array.isArray(value) && value.length >= least && !value.includes(undefined)) return;
+  if (!Array.isArray(value) || value.length < least) {
+    throw new RebuildInputError({
+      parameter,
+      value,
+      expected: least === 0 ? `a list of ${of}` : `a list of at least ${least} ${of}`,
+      hint: Array.isArray(value) ? 'Is it the right list?' : 'Put them in square brackets.',
+    });
+  }
+  if (!value.includes(undefined)) return;
   throw new RebuildInputError({
-    parameter,
-    value,
-    expected: `a list of at least ${least} ${of}`,
-    hint: 'Put them in square brackets, without holes.',
+    // A copy holds undefined where the list has a hole; indexOf passes over holes.
+    parameter: `${parameter}[${[...value].indexOf(undefined)}]`,
+    value: undefined,
+    expected: 'something at each place of the list',
+    hint: 'A list has no holes: is there a comma too many?',
   });
 }
 
@@ -52,8 +105,8 @@ export function guardText(parameter: string, value: unknown): string {
   throw new RebuildInputError({
     parameter,
     value,
-    expected: 'a name',
-    hint: 'Name it as it is marked on the bench.',
+    expected: 'a text that says something',
+    hint: 'Write it in quotes, as you would on the bench, e.g. "rod 1".',
   });
 }
 
@@ -68,7 +121,7 @@ export function guardWord<W extends string>(
   throw new RebuildInputError({
     parameter,
     value,
-    expected: 'one of the words it may be',
+    expected: 'a known value',
     hint: `One of: ${words.join(', ')}.`,
   });
 }
@@ -99,40 +152,30 @@ export function guardQuantity<D extends Dimension>(
   dimension: D,
 ): Quantity<D> {
   if (Number.isFinite(value) && Math.abs(value) < 1e100) return value;
+  const example = dimension === 'length' ? ', e.g. inch(2.1248)' : '';
   throw new RebuildInputError({
     parameter,
     value,
     expected: `a finite ${wordsOf(dimension)} [${coherentUnit[dimension]}]`,
-    hint: wrapHint(value, dimension === 'length' ? 'inch(2.1248)' : undefined),
+    hint: textHint(value) ?? `Give it as a number, and wrap the reading in its unit${example}.`,
   });
 }
 
 /**
  * Refuses a quantity outside what an engine can have, most often a bare number
- * that was never wrapped in its unit.
+ * that was never wrapped in its unit. What is wrong is told in the unit that the
+ * trade reads, the bounds are in coherent SI.
  */
 export function guardBetween<D extends Dimension>(
   parameter: string,
   value: Quantity<D>,
-  dimension: D,
-  [least, most]: readonly [least: number, most: number],
-  wrap: string,
+  unit: Unit<D>,
+  bounds: readonly [least: number, most: number],
+  example: string,
 ): Quantity<D> {
-  guardQuantity(parameter, value, dimension);
-  if (value >= least && value <= most) return value;
-  const plain = coherentUnit[dimension] === '-';
-  const unit = plain ? '' : ` ${coherentUnit[dimension]}`;
-  const range = `${Number(least.toPrecision(4))} … ${Number(most.toPrecision(4))}${unit}`;
-  throw new RebuildInputError({
-    parameter,
-    value,
-    shown: `${value}${unit}`,
-    expected: range,
-    problem: `is outside ${range}`,
-    hint: plain
-      ? `A ${wordsOf(dimension)} is a plain number here, e.g. ${wrap}.`
-      : `The unit of ${wordsOf(dimension)} is${unit} here; wrap the reading in its own, e.g. ${wrap}.`,
-  });
+  if (typeof value === 'number' && value >= bounds[0] && value <= bounds[1]) return value;
+  guardQuantity(parameter, value, unit.dimension);
+  throw outsideBounds(parameter, value, unit, bounds, example);
 }
 
 /** Refuses a length outside what this part of an engine can have. */
@@ -141,27 +184,6 @@ export function guardLength(parameter: string, value: Length, least: number, mos
   // that this stays small enough to be inlined.
   if (typeof value === 'number' && value >= least && value <= most) return value;
   throw outsideLength(parameter, value, least, most);
-}
-
-function outsideLength(
-  parameter: string,
-  value: Length,
-  least: number,
-  most: number,
-): RebuildInputError {
-  const range = `${showLength(least)} … ${showLength(most)}`;
-  const problem = {
-    parameter,
-    value,
-    expected: `a length of ${range}`,
-    hint: `Lengths are metres here; ${wrapHint(value, 'inch(2.1248)')}`,
-  };
-  if (!Number.isFinite(value)) return new RebuildInputError(problem);
-  return new RebuildInputError({
-    ...problem,
-    shown: `${value} m`,
-    problem: `is outside ${range}`,
-  });
 }
 
 /** Journals, bores and pistons: anything from a model engine to a small ship's. */
@@ -175,7 +197,7 @@ export function guardAlike(parameter: string, value: Length, other: string, like
     parameter,
     value,
     shown: showLength(value),
-    expected: `within 5 % of ${other}, ${showLength(like)}`,
+    expected: `within 5 % of ${other} (${showLength(like)})`,
     hint: 'They belong to one cylinder: a digit has slipped, or the units are mixed.',
   });
 }
@@ -202,23 +224,9 @@ export const guardTolerance = (parameter: string, value: Length): Length =>
 
 /** An angle, up to two turns either way. */
 export const guardAngle = (parameter: string, value: Angle): Angle =>
-  guardBetween(parameter, value, 'angle', [-4 * Math.PI, 4 * Math.PI], 'degree(90)');
+  guardBetween(parameter, value, degree, TWO_TURNS, 'degree(90)');
+const TWO_TURNS = [-12.566370614359172, 12.566370614359172] as const;
 
 /** A place along a part. */
 export const guardStation = (parameter: string, value: Length): Length =>
   guardLength(parameter, value, -2, 2);
-
-/** The same dimension in words: `kinematic viscosity`. */
-const wordsOf = (dimension: Dimension) =>
-  dimension.replace(/[A-Z]/g, (capital) => ` ${capital.toLowerCase()}`);
-
-function wrapHint(value: unknown, example?: string): string {
-  if (typeof value === 'string') return 'text is read by parse, e.g. parseLength("2-1/8 in").';
-  return `wrap the reading in its unit${example === undefined ? '' : `, e.g. ${example}`}.`;
-}
-
-/** A length as a person would read it. */
-export function showLength(metres: number): string {
-  if (metres === 0 || Math.abs(metres) >= 1) return `${metres} m`;
-  return `${Number((metres * 1000).toPrecision(7))} mm`;
-}

@@ -2,8 +2,9 @@ import { coherentUnit, type Dimension, type Quantity } from '../quantities/dimen
 import { RebuildInputError } from '../quantities/error.js';
 import type { Basis } from './basis.js';
 import { guardBasis } from './basis.js';
-import { guardObject, guardQuantity, guardText, guardWord } from './guards.js';
+import { guardFields, guardQuantity, guardText, guardWord } from './guards.js';
 import { guardLimits, type Limits, type Span } from './limits.js';
+import { showQuantity } from './showing.js';
 
 /** How a value stands to its limits. */
 export type Verdict = 'within' | 'below' | 'above' | 'undecided';
@@ -32,6 +33,18 @@ export interface Finding<D extends Dimension = Dimension> extends Judgement<D> {
   readonly margin: Quantity<D>;
 }
 
+const JUDGEMENT = ['feature', 'dimension', 'value', 'limits', 'basis', 'uncertainty'] as const;
+const FINDING = [
+  'feature',
+  'dimension',
+  'value',
+  'limits',
+  'basis',
+  'uncertainty',
+  'verdict',
+  'margin',
+] as const;
+
 /**
  * Judges a value against its limits. Both limits belong to the range, and a
  * reading at the limit never fails by floating-point noise: lengths are
@@ -42,7 +55,8 @@ export interface Finding<D extends Dimension = Dimension> extends Judgement<D> {
  *
  * @param judgement - what is judged, its value, its limits and who set them
  * @returns the finding
- * @throws {RebuildInputError} when the value or a limit is not finite, or there is no limit at all
+ * @throws {RebuildInputError} when a field is misspelt, the value or a limit is not finite, or there is no
+ * limit at all
  * @see Source: decision rule of ISO 14253-1
  * @example
  * ```ts
@@ -55,12 +69,12 @@ export interface Finding<D extends Dimension = Dimension> extends Judgement<D> {
  * ```
  */
 export function judge<D extends Dimension>(judgement: Judgement<D>): Finding<D> {
-  guardObject('judgement', judgement);
+  guardFields('judgement', judgement, JUDGEMENT);
   const { feature, value, uncertainty } = judgement;
   guardText('feature', feature);
   const dimension = guardWord('dimension', judgement.dimension, DIMENSIONS) as D;
   guardQuantity('value', value, dimension);
-  const limits = guardLimits('limits', judgement.limits, finite(dimension));
+  const limits = guardLimits('limits', judgement.limits, finite(dimension), dimension);
   const basis = guardBasis('basis', judgement.basis);
   guardUncertainty('uncertainty', uncertainty, dimension);
 
@@ -87,7 +101,7 @@ export function guardFinding<D extends Dimension>(
   parameter: string,
   finding: Finding<D>,
 ): Finding<D> {
-  guardObject(parameter, finding);
+  guardFields(parameter, finding, FINDING);
   const { feature, value, verdict, margin, uncertainty } = finding;
   guardText(`${parameter}.feature`, feature);
   const dimension = guardWord(`${parameter}.dimension`, finding.dimension, DIMENSIONS) as D;
@@ -95,7 +109,7 @@ export function guardFinding<D extends Dimension>(
   guardQuantity(`${parameter}.margin`, margin, dimension);
   guardUncertainty(`${parameter}.uncertainty`, uncertainty, dimension);
   guardWord(`${parameter}.verdict`, verdict, ['within', 'below', 'above', 'undecided']);
-  guardLimits(`${parameter}.limits`, finding.limits, finite(dimension));
+  guardLimits(`${parameter}.limits`, finding.limits, finite(dimension), dimension);
   guardBasis(`${parameter}.basis`, finding.basis);
   return finding;
 }
@@ -140,6 +154,7 @@ function guardUncertainty<D extends Dimension>(
   throw new RebuildInputError({
     parameter,
     value: uncertainty,
+    shown: showQuantity(uncertainty, dimension),
     expected: 'an uncertainty of zero or more',
     hint: 'Give the half width of the interval, without its sign.',
   });

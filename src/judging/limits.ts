@@ -1,5 +1,7 @@
+import type { Dimension, Length, Quantity } from '../quantities/dimensions.js';
 import { RebuildInputError } from '../quantities/error.js';
 import { guardFields } from './guards.js';
+import { showQuantity } from './showing.js';
 
 /** What a size lies between: readings, a tolerance, a result. Both ends belong to it. */
 export interface Span<Q extends number> {
@@ -25,51 +27,62 @@ export function spanOf<Q extends number>(size: SizeOrSpan<Q>): Span<Q> {
   return typeof size === 'object' ? size : { min: size, max: size };
 }
 
-/** Refuses a span whose ends are not quantities or stand the wrong way round; one size is a span of no width. */
-export function guardSpan<Q extends number>(
+/** Both ends of a span, and both bounds of limits. */
+const ENDS = ['min', 'max'] as const;
+
+/** Refuses a span whose ends are not sizes or stand the wrong way round; one size is a span of no width. */
+export function guardSpan(
   parameter: string,
-  value: SizeOrSpan<Q>,
-  guard: (parameter: string, value: Q) => Q,
-): Span<Q> {
+  value: SizeOrSpan<Length>,
+  guard: (parameter: string, value: Length) => Length,
+): Span<Length> {
   if (typeof value !== 'object' || value === null) {
     const size = guard(parameter, value);
     return { min: size, max: size };
   }
+  guardFields(parameter, value, ENDS);
   const min = guard(`${parameter}.min`, value.min);
   const max = guard(`${parameter}.max`, value.max);
-  if (min > max) throw wrongWayRound(parameter, { min, max });
+  if (min > max) throw wrongWayRound(parameter, { min, max }, 'length');
   return { min, max };
 }
 
 /** Refuses limits without any bound, with a bound that is not a quantity, or the wrong way round. */
-export function guardLimits<Q extends number>(
+export function guardLimits<D extends Dimension>(
   parameter: string,
-  limits: Limits<Q>,
-  guard: (parameter: string, bound: Q) => Q,
-): Limits<Q> {
-  guardFields(parameter, limits, ['min', 'max']);
+  limits: Limits<Quantity<D>>,
+  guard: (parameter: string, bound: Quantity<D>) => Quantity<D>,
+  dimension: D,
+): Limits<Quantity<D>> {
+  guardFields(parameter, limits, ENDS);
   const { min, max } = limits;
   if (min === undefined && max === undefined) {
     throw new RebuildInputError({
       parameter,
       value: limits,
       expected: 'limits with a min, a max or both',
+      problem: 'has neither a min nor a max',
       hint: 'A limit that allows everything cannot judge anything.',
     });
   }
   if (min !== undefined) guard(`${parameter}.min`, min);
   if (max !== undefined) guard(`${parameter}.max`, max);
   if (min !== undefined && max !== undefined && min > max) {
-    throw wrongWayRound(parameter, { min, max });
+    throw wrongWayRound(parameter, { min, max }, dimension);
   }
   return limits;
 }
 
-function wrongWayRound(parameter: string, span: Span<number>): RebuildInputError {
+function wrongWayRound(
+  parameter: string,
+  span: Span<number>,
+  dimension: Dimension,
+): RebuildInputError {
+  const show = (end: number) => showQuantity(end, dimension);
   return new RebuildInputError({
     parameter,
     value: span,
-    shown: `min ${span.min} and max ${span.max}`,
+    shown: `min ${show(span.min)} and max ${show(span.max)}`,
     expected: 'a min that is not above its max',
     problem: 'are the wrong way round',
     hint: 'Swap the two.',

@@ -1,7 +1,7 @@
-import type { Dimension, Quantity } from '../quantities/dimensions.js';
+import type { Dimension, Length, Quantity } from '../quantities/dimensions.js';
 import { RebuildInputError } from '../quantities/error.js';
 import { type Basis, guardBasis } from './basis.js';
-import { guardObject } from './guards.js';
+import { guardFields, guardObject } from './guards.js';
 import { guardLimits, type Limits } from './limits.js';
 
 /** The caller's own limits. They win over every rule of thumb. */
@@ -24,16 +24,16 @@ export interface BasedLimits<D extends Dimension> {
  * The caller's limits if there are any, else the default with its basis. Limits
  * past what the part can have are refused: most often a bare number in inches.
  */
-export function ownLimitsOr<D extends Dimension>(
+export function ownLimitsOr(
   parameter: string,
-  own: OwnLimits<D>,
-  fallback: BasedLimits<D>,
-  guard: (parameter: string, bound: Quantity<D>) => Quantity<D>,
-): BasedLimits<D> {
+  own: OwnLimits<'length'>,
+  fallback: BasedLimits<'length'>,
+  guard: (parameter: string, bound: Length) => Length,
+): BasedLimits<'length'> {
   guardObject(parameter, own);
   const basis = ownBasisOr(parameter, 'limits', own.limits, own.basis, fallback.basis);
   if (own.limits === undefined) return fallback;
-  return { limits: guardLimits(`${parameter}.limits`, own.limits, guard), basis };
+  return { limits: guardLimits(`${parameter}.limits`, own.limits, guard, 'length'), basis };
 }
 
 /**
@@ -59,5 +59,12 @@ export function ownBasisOr(
   return named ?? (own === undefined ? fallback : { kind: 'specified' });
 }
 
-/** The fields of {@link OwnLimits}, and the target that a recommendation has besides. */
-export const OWN_LIMITS = ['limits', 'basis', 'target'];
+/** A recommendation may be passed on as own limits, just as it came: its target is let be. */
+export type WithTarget<Own extends OwnLimits<'length'>> = Own & { readonly target?: unknown };
+
+/** Refuses an object that is to hold own limits and nothing else, if it has a field besides. */
+export function guardOwnLimits(parameter: string, own: OwnLimits<'length'>): void {
+  guardFields(parameter, own as WithTarget<OwnLimits<'length'>>, OWN_LIMITS);
+}
+
+const OWN_LIMITS = ['limits', 'basis', 'target'] as const;

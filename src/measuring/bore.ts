@@ -1,5 +1,6 @@
 import { guardFields, guardStation } from '../judging/guards.js';
 import { guardSpan, type Span } from '../judging/limits.js';
+import { showLength } from '../judging/showing.js';
 import type { Length } from '../quantities/dimensions.js';
 import { RebuildInputError } from '../quantities/error.js';
 import {
@@ -17,6 +18,8 @@ export interface BoreOptions extends ShapeOptions {
   readonly ringTravel?: Span<Length>;
 }
 
+const BORE_OPTIONS = ['resolution', 'ringTravel'] as const;
+
 /** Size and shape of the worn part of a bore, and how it stands to the unworn part. */
 export interface BoreShape extends Shape {
   /** Mean diameter of the readings outside the ring travel, if there were any [m]. */
@@ -33,7 +36,8 @@ export interface BoreShape extends Shape {
  * @param readings - diameters on at least two stations of the ring travel, at least two angles at each
  * @param options - where the rings run, and what counts as straight
  * @returns size, out-of-round, taper and form of the ring travel; unworn size and wear where the land was read
- * @throws {RebuildInputError} when the ring travel lacks a station or an angle, or a reading cannot belong to a bore
+ * @throws {RebuildInputError} when a field is misspelt, the ring travel lacks a station or an angle, or a
+ * reading cannot belong to a bore
  * @see Source: definitions of the trade; worked checks in tests/published/measuring.test.ts
  * @example
  * ```ts
@@ -55,7 +59,7 @@ export function boreShape(
   readings: readonly DiameterReading[],
   options: BoreOptions = {},
 ): BoreShape {
-  guardFields('options', options, ['resolution', 'ringTravel']);
+  guardFields('options', options, BORE_OPTIONS);
   const placed = guardReadings(readings);
   if (options.ringTravel === undefined) return shapeOf(placed, options);
 
@@ -67,7 +71,9 @@ export function boreShape(
     throw new RebuildInputError({
       parameter: 'options.ringTravel',
       value: options.ringTravel,
+      shown: `${showLength(travel.min)} to ${showLength(travel.max)}`,
       expected: 'stations that some of the readings lie between',
+      problem: 'has no reading in it',
       hint: 'Measure stations and ring travel from the same datum, best down from the deck.',
     });
   }

@@ -7,6 +7,8 @@ import {
   shapeOf,
 } from './shape.js';
 
+const OPTIONS = ['resolution'] as const;
+
 /**
  * Size and shape of a journal from micrometer readings.
  *
@@ -18,8 +20,8 @@ import {
  * @param readings - diameters on at least two stations, at least two angles at each
  * @param options - what counts as straight
  * @returns size, out-of-round, taper and form
- * @throws {RebuildInputError} when a station has one angle only, an angle one station only, a place is
- * read twice, or a reading cannot belong to a journal
+ * @throws {RebuildInputError} when a field is misspelt, a station has one angle only, an angle one station
+ * only, a place is read twice, or a reading cannot belong to a journal
  * @see Source: definitions of the trade; worked checks in tests/published/measuring.test.ts
  * @example
  * ```ts
@@ -38,6 +40,6 @@ export function journalShape(
   readings: readonly DiameterReading[],
   options: ShapeOptions = {},
 ): Shape {
-  guardFields('options', options, ['resolution']);
+  guardFields('options', options, OPTIONS);
   return shapeOf(guardReadings(readings), options);
 }

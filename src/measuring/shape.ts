@@ -1,13 +1,15 @@
 import {
   guardAngle,
   guardDiameter,
+  guardFields,
   guardList,
-  guardObject,
   guardStation,
   guardTolerance,
 } from '../judging/guards.js';
+import { showIn, showLength } from '../judging/showing.js';
 import type { Angle, Length } from '../quantities/dimensions.js';
 import { RebuildInputError } from '../quantities/error.js';
+import { degree } from '../quantities/units.js';
 
 /** One diameter taken with a micrometer or a bore gauge. */
 export interface DiameterReading {
@@ -96,12 +98,14 @@ export function shapeOf(placed: readonly DiameterReading[], options: ShapeOption
   };
 }
 
+const READING = ['station', 'angle', 'diameter'] as const;
+
 /** Checks every reading and brings its angle to less than half a turn. */
 export function guardReadings(readings: readonly DiameterReading[]): DiameterReading[] {
   guardList('readings', readings, 1, 'reading; shape needs two angles at each of two stations');
   const placed = readings.map((reading, index) => {
     const name = `readings[${index}]`;
-    guardObject(name, reading);
+    guardFields(name, reading, READING);
     const turn = guardAngle(`${name}.angle`, reading.angle) % Math.PI;
     const angle = turn < 0 ? turn + Math.PI : turn;
     return {
@@ -123,8 +127,8 @@ function guardPlausible(readings: readonly DiameterReading[]): void {
     throw new RebuildInputError({
       parameter: `readings[${index}].diameter`,
       value: reading.diameter,
-      shown: `${reading.diameter} m`,
-      expected: `within 2 % of ${middle} m, the middle of the readings`,
+      shown: showLength(reading.diameter),
+      expected: `within 2 % of ${showLength(middle)}, the middle of the readings`,
       hint: 'A digit has slipped, or the units are mixed; no part wears that far and holds together.',
     });
   });
@@ -149,10 +153,10 @@ function groupBy(readings: readonly DiameterReading[], key: 'station' | 'angle')
 /** Out-of-round needs two angles at a station; taper needs two stations on a line. */
 function guardCoverage(stations: readonly Group[], lines: readonly Group[]): void {
   for (const { at, group } of stations) {
-    guardNoRepeat(group, `station ${millimetres(at)}`);
+    guardNoRepeat(group, `station ${showLength(at)}`);
     if (group.length > 1) continue;
     throw missing(
-      `a second angle at station ${millimetres(at)}`,
+      `a second angle at station ${showLength(at)}`,
       'Out-of-round needs two diameters there, best a quarter turn apart.',
     );
   }
@@ -212,5 +216,4 @@ function rangeOf(group: readonly DiameterReading[]): Length {
   return (Math.max(...diameters) - Math.min(...diameters)) as Length;
 }
 
-const millimetres = (metres: number) => `${Number((metres * 1000).toPrecision(6))} mm`;
-const degrees = (radians: number) => `${Number(((radians * 180) / Math.PI).toPrecision(6))} deg`;
+const degrees = (angle: number) => showIn(angle as Angle, degree);

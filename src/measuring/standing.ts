@@ -1,13 +1,7 @@
 import type { Basis } from '../judging/basis.js';
-import {
-  guardDiameter,
-  guardFlaw,
-  guardList,
-  guardObject,
-  guardText,
-  showLength,
-} from '../judging/guards.js';
+import { guardDiameter, guardFlaw, guardList, guardText } from '../judging/guards.js';
 import { guardSpan, type Span } from '../judging/limits.js';
+import { showLength } from '../judging/showing.js';
 import type { Length } from '../quantities/dimensions.js';
 import { RebuildInputError } from '../quantities/error.js';
 import type { Shape } from './shape.js';
@@ -49,9 +43,8 @@ export interface SizeAndShape extends Pick<Shape, 'smallest' | 'largest' | 'outO
   readonly faults?: readonly string[];
 }
 
-/** Refuses sizes that no such part has, and a shape that contradicts them. */
+/** Refuses sizes that no such part has, and a shape that contradicts them. Its fields are for the caller to guard. */
 export function guardSizeAndShape(at: string, part: SizeAndShape): void {
-  guardObject(at, part);
   guardText(`${at}.name`, part.name);
   guardDiameter(`${at}.smallest`, part.smallest);
   guardDiameter(`${at}.largest`, part.largest);

@@ -7,7 +7,8 @@ import type {
   RotationalSpeed,
   Torque,
 } from '../quantities/dimensions.js';
-import type { GasReading } from './gas-trace.js';
+import { kPaGauge } from '../quantities/units.js';
+import type { GasPoint, GasReading } from './gas-trace.js';
 import { CYCLE, guardCycle, guardMass, guardSpeed } from './guards.js';
 import { type CrankTrain, guardCrankTrain, motionAt } from './piston-motion.js';
 
@@ -61,6 +62,19 @@ export interface BigEndEngine extends CrankTrain {
   readonly gas: readonly GasReading[];
 }
 
+const ENGINE = [
+  'stroke',
+  'rodLength',
+  'bore',
+  'speed',
+  'pistonMass',
+  'smallEndMass',
+  'bigEndMass',
+  'gas',
+] as const;
+/** Of a reading as `gasTrace` gives it, the absolute pressure is not looked at. */
+const READING = ['crankAngle', 'gauge', 'pressure'] as const;
+
 /**
  * The forces of a crankpin on the shells of its rod, around the cycle, from the gas on the
  * piston and from the masses. The rod counts as two masses, one at each end. The friction of the piston,
@@ -90,24 +104,16 @@ export interface BigEndEngine extends CrankTrain {
  * ```
  */
 export function bigEndLoads(engine: BigEndEngine): BigEndLoads {
-  guardFields('engine', engine, [
-    'stroke',
-    'rodLength',
-    'bore',
-    'speed',
-    'pistonMass',
-    'smallEndMass',
-    'bigEndMass',
-    'gas',
-  ]);
+  guardFields('engine', engine, ENGINE);
   guardCrankTrain(engine);
   const bore = guardDiameter('bore', engine.bore);
   const speed = guardSpeed('speed', engine.speed);
   const upAndDown =
     guardMass('pistonMass', engine.pistonMass) + guardMass('smallEndMass', engine.smallEndMass);
   const around = guardMass('bigEndMass', engine.bigEndMass);
-  const gas = guardCycle('gas', engine.gas, (at, { gauge }) => {
-    guardBetween(`${at}.gauge`, gauge, 'gaugePressure', [-1.1e5, 5e7], 'kPaGauge(3000)');
+  const gas = guardCycle('gas', engine.gas, (at, reading) => {
+    guardFields(at, reading as GasPoint, READING);
+    guardBetween(`${at}.gauge`, reading.gauge, kPaGauge, [-1.1e5, 5e7], 'kPaGauge(3000)');
   });
   const area = (Math.PI / 4) * bore * bore;
   const r = engine.stroke / 2;

@@ -1,7 +1,9 @@
 import type { Basis } from '../judging/basis.js';
 import { guardBetween, guardFields, guardWhole } from '../judging/guards.js';
+import { showIn } from '../judging/showing.js';
 import type { Angle, GaugePressure, Pressure, Ratio } from '../quantities/dimensions.js';
 import { RebuildInputError } from '../quantities/error.js';
+import { kPa, ratio } from '../quantities/units.js';
 import { compressed, type GasLaw, pressureAt } from './gas-law.js';
 import { CYCLE, guardDegrees, guardExponent, guardPressure } from './guards.js';
 import { type CrankTrain, guardCrankTrain, positionAt } from './piston-motion.js';
@@ -67,7 +69,7 @@ export interface GasTrace {
   readonly basis: Basis;
 }
 
-const USUAL = {
+const USUAL = /* @__PURE__ */ (() => ({
   intakePressure: 95_000,
   exhaustPressure: 110_000,
   airPressure: 101_325,
@@ -77,12 +79,25 @@ const USUAL = {
   peakAngle: Math.PI / 12,
   exhaustOpens: (7 * Math.PI) / 9,
   valveOverlap: Math.PI / 9,
-};
+}))();
 const PEAK_OVER_COMPRESSION = 3;
-const KNOBS: readonly GasKnob[] = /* @__PURE__ */ [
-  .../* @__PURE__ */ Object.keys(USUAL),
+/** The fields of a cycle; from the fifth on they may be left out for a rule of thumb. */
+const FIELDS = [
+  'stroke',
+  'rodLength',
+  'compressionRatio',
+  'places',
+  'intakePressure',
+  'exhaustPressure',
+  'airPressure',
+  'compressionExponent',
+  'expansionExponent',
+  'ignition',
+  'peakAngle',
+  'exhaustOpens',
+  'valveOverlap',
   'peakPressure',
-] as GasKnob[];
+] as const;
 const RULE: Basis = {
   kind: 'common practice',
   rule: 'a spark-ignition engine at full load: 95 kPa over intake, 110 kPa over exhaust, exponents 1.32 and 1.28, from 20 degrees before top to a peak 15 after it at three times compression, exhaust valve open from 140',
@@ -113,7 +128,7 @@ const RULE: Basis = {
  * ```
  */
 export function gasTrace(cycle: GasCycle): GasTrace {
-  guardFields('cycle', cycle, ['stroke', 'rodLength', 'compressionRatio', 'places', ...KNOBS]);
+  guardFields('cycle', cycle, FIELDS);
   const law = guardLaw(cycle);
   const air = guardPressure('airPressure', cycle.airPressure ?? (USUAL.airPressure as Pressure));
   const places = guardWhole(
@@ -132,7 +147,7 @@ export function gasTrace(cycle: GasCycle): GasTrace {
     compressionPressure: compressed(law, 0) as Pressure,
     peakPressure: law.peakPressure as Pressure,
     meanEffectivePressure: meanEffective(law, readings),
-    assumed: KNOBS.filter((knob) => cycle[knob] === undefined),
+    assumed: (FIELDS.slice(4) as GasKnob[]).filter((knob) => cycle[knob] === undefined),
     basis: RULE,
   };
 }
@@ -156,7 +171,7 @@ function guardLaw(cycle: GasCycle): GasLaw {
   const compressionRatio = guardBetween(
     'compressionRatio',
     cycle.compressionRatio,
-    'ratio',
+    ratio,
     [2, 30],
     'ratio(6)',
   );
@@ -180,8 +195,8 @@ function guardLaw(cycle: GasCycle): GasLaw {
   throw new RebuildInputError({
     parameter: 'peakPressure',
     value: peak,
-    shown: `${peak} Pa`,
-    expected: `at least what compression alone gives, ${Math.ceil(alone)} Pa`,
+    shown: showIn(peak as Pressure, kPa),
+    expected: `at least what compression alone gives, ${showIn(alone as Pressure, kPa)}`,
     hint: 'The peak is an absolute pressure. For an engine that is only turned over, give compression itself.',
   });
 }

@@ -1,4 +1,5 @@
-import { guardBetween, guardLength, guardList, guardObject } from '../judging/guards.js';
+import { guardBetween, guardLength, guardList } from '../judging/guards.js';
+import { showIn, showLength } from '../judging/showing.js';
 import type {
   Angle,
   Length,
@@ -8,6 +9,7 @@ import type {
   RotationalSpeed,
 } from '../quantities/dimensions.js';
 import { RebuildInputError } from '../quantities/error.js';
+import { degree, kilogram, kPa, ratio, rpm } from '../quantities/units.js';
 
 /** Two turns of the crank: a whole four-stroke cycle. */
 export const CYCLE = 12.566370614359172;
@@ -18,19 +20,19 @@ export const guardStroke = (parameter: string, value: Length): Length =>
 
 /** Standing still, or from a revolution in ten minutes to 47 000 rpm. */
 export const guardSpeed = (parameter: string, value: RotationalSpeed): RotationalSpeed =>
-  guardBetween(parameter, value, 'rotationalSpeed', [value === 0 ? 0 : 0.01, 5000], 'rpm(1800)');
+  guardBetween(parameter, value, rpm, [value <= 0 ? 0 : 0.01, 5000], 'rpm(1800)');
 
 /** Pistons and halves of rods; nothing where it is to be left out. */
 export const guardMass = (parameter: string, value: Mass): Mass =>
-  guardBetween(parameter, value, 'mass', [0, 2000], 'kilogram(0.45)');
+  guardBetween(parameter, value, kilogram, [0, 2000], 'kilogram(0.45)');
 
 /** Absolute pressures, from a deep vacuum to more than any cylinder holds. */
 export const guardPressure = (parameter: string, value: Pressure): Pressure =>
-  guardBetween(parameter, value, 'pressure', [1000, 5e7], 'kPa(95)');
+  guardBetween(parameter, value, kPa, [1000, 5e7], 'kPa(95)');
 
 /** A polytropic exponent. */
 export const guardExponent = (parameter: string, value: Ratio): Ratio =>
-  guardBetween(parameter, value, 'ratio', [1, 1.7], 'ratio(1.32)');
+  guardBetween(parameter, value, ratio, [1, 1.7], 'ratio(1.32)');
 
 /** An angle of the crank within bounds, in degrees. */
 export function guardDegrees(
@@ -39,7 +41,7 @@ export function guardDegrees(
   [least, most]: readonly [least: number, most: number],
 ): Angle {
   const radians = Math.PI / 180;
-  return guardBetween(parameter, value, 'angle', [least * radians, most * radians], 'degree(15)');
+  return guardBetween(parameter, value, degree, [least * radians, most * radians], 'degree(15)');
 }
 
 /** Refuses a rod that could not follow its crank. */
@@ -50,9 +52,9 @@ export function guardRodLength(parameter: string, value: Length, stroke: Length)
   throw new RebuildInputError({
     parameter,
     value,
-    shown: `${value} m`,
+    shown: showLength(value),
     expected: 'from 0.6 to 25 times the stroke',
-    problem: `cannot belong to a stroke of ${stroke} m`,
+    problem: `cannot belong to a stroke of ${showLength(stroke)}`,
     hint: 'The rod is measured from centre to centre. A digit has slipped, or the units are mixed.',
   });
 }
@@ -74,15 +76,14 @@ export function guardCycle<T extends { readonly crankAngle: Angle }>(
   let before = Number.NEGATIVE_INFINITY;
   places.forEach((place, i) => {
     const at = `${parameter}[${i}]`;
-    guardObject(at, place);
+    guardPlace(at, place);
     const angle = guardBetween(
       `${at}.crankAngle`,
       place.crankAngle,
-      'angle',
+      degree,
       [0, CYCLE * (1 - 1e-12)],
       'degree(90)',
     );
-    guardPlace(at, place);
     // A hundredth of a degree apart at least, or slopes between them mean nothing.
     if (i > 0 && (angle - before < 1.7e-4 || angle - before > WIDEST)) {
       throw unevenCycle(`${at}.crankAngle`, angle);
@@ -99,6 +100,7 @@ function unevenCycle(parameter: string, value: unknown): RebuildInputError {
   return new RebuildInputError({
     parameter,
     value,
+    ...(typeof value === 'number' && { shown: showIn(value as Angle, degree) }),
     expected:
       'in rising order once around the 720 degrees of a cycle, no more than 30 degrees apart',
     hint: 'Start at or after the firing top centre, 0, and end before 720 degrees.',

@@ -30,6 +30,8 @@ export interface PistonMotion {
   readonly rodSpeed: RotationalSpeed;
 }
 
+const CRANK = ['stroke', 'rodLength', 'speed', 'crankAngle'] as const;
+
 /**
  * Piston and rod at one angle of the crank, at constant speed. This is the exact form of
  * the slider-crank. The usual two terms are off by about a hundredth of the greatest acceleration
@@ -44,8 +46,8 @@ export interface PistonMotion {
  *
  * @param crank - stroke, rod, speed and the angle of the crank past top dead centre
  * @returns position, velocity and acceleration of the piston, lean and swing of the rod
- * @throws {RebuildInputError} when a value is not finite or cannot belong to an engine, or the rod is too
- * short for the stroke
+ * @throws {RebuildInputError} when a field is misspelt, a value is not finite or cannot belong to an engine, or
+ * the rod is too short for the stroke
  * @see Source: geometry; Khurmi and Gupta, Theory of Machines, chapter 15, for the two-term form
  * @example
  * ```ts
@@ -64,7 +66,7 @@ export function pistonMotion(
     readonly crankAngle: Angle;
   },
 ): PistonMotion {
-  guardFields('crank', crank, ['stroke', 'rodLength', 'speed', 'crankAngle']);
+  guardFields('crank', crank, CRANK);
   guardCrankTrain(crank);
   const speed = guardSpeed('speed', crank.speed);
   const crankAngle = guardAngle('crankAngle', crank.crankAngle);

@@ -11,6 +11,9 @@ export interface BlendDensities {
   readonly fuelDensity?: Density;
 }
 
+const BY_VOLUME = ['byVolume', 'oilDensity', 'fuelDensity'] as const;
+const BY_MASS = ['byMass', 'oilDensity', 'fuelDensity'] as const;
+
 /**
  * Fuel in oil by mass, from what it is by volume. Ideal mixing: the volumes add up.
  *
@@ -18,7 +21,8 @@ export interface BlendDensities {
  *
  * @param blend - the fraction by volume, and the two densities
  * @returns fuel by mass [-]
- * @throws {RebuildInputError} when the fraction is not from none to one, or a density cannot be an oil's or a fuel's
+ * @throws {RebuildInputError} when a field is misspelt, the fraction is not from none to one, or a density
+ * cannot be an oil's or a fuel's
  * @see Source: definition; ideal mixing
  * @example
  * ```ts
@@ -34,7 +38,7 @@ export function fractionByMass(
     readonly byVolume: VolumeFraction;
   },
 ): MassFraction {
-  guardFields('blend', blend, ['byVolume', 'oilDensity', 'fuelDensity']);
+  guardFields('blend', blend, BY_VOLUME);
   const byVolume = guardFraction('byVolume', blend.byVolume, 1);
   const { oilDensity, fuelDensity } = guardDensities(blend);
   const fuel = byVolume * fuelDensity;
@@ -48,7 +52,8 @@ export function fractionByMass(
  *
  * @param blend - the fraction by mass, and the two densities
  * @returns fuel by volume [-]
- * @throws {RebuildInputError} when the fraction is not from none to one, or a density cannot be an oil's or a fuel's
+ * @throws {RebuildInputError} when a field is misspelt, the fraction is not from none to one, or a density
+ * cannot be an oil's or a fuel's
  * @see Source: definition; ideal mixing
  * @example
  * ```ts
@@ -64,7 +69,7 @@ export function fractionByVolume(
     readonly byMass: MassFraction;
   },
 ): VolumeFraction {
-  guardFields('blend', blend, ['byMass', 'oilDensity', 'fuelDensity']);
+  guardFields('blend', blend, BY_MASS);
   const byMass = guardMassFraction('byMass', blend.byMass);
   return volumeOfMass(byMass, guardDensities(blend));
 }

@@ -1,6 +1,8 @@
-import { guardBetween, guardList, guardObject } from '../judging/guards.js';
+import { guardBetween, guardFields, guardList } from '../judging/guards.js';
+import { showIn } from '../judging/showing.js';
 import type { KinematicViscosity, MassFraction, VolumeFraction } from '../quantities/dimensions.js';
-import { RebuildInputError } from '../quantities/error.js';
+import { RebuildInputError, rounded } from '../quantities/error.js';
+import { centistokes, percentByVolume } from '../quantities/units.js';
 import { guardViscosity } from './guards.js';
 import { type BlendingFractions, type BlendingLaw, lawNamed } from './laws.js';
 
@@ -12,6 +14,10 @@ export interface BlendPart<L extends BlendingLaw> {
   readonly fraction: BlendingFractions[L];
 }
 
+const BLEND = ['law', 'parts'] as const;
+const PART = ['viscosity', 'fraction'] as const;
+const DILUTED = ['law', 'oil', 'fuel', 'sample'] as const;
+
 /**
  * Kinematic viscosity of a blend from those of its parts, all at one
  * temperature, by the law named: by volume for ASTM D7152 and the log-mean, by mass for Refutas.
@@ -22,7 +28,8 @@ export interface BlendPart<L extends BlendingLaw> {
  *
  * @param blend - the law and the parts, whose fractions add up to one
  * @returns kinematic viscosity of the blend at that temperature [m²/s]
- * @throws {RebuildInputError} when the fractions do not add up to one, or a viscosity is out of range
+ * @throws {RebuildInputError} when a field is misspelt, the fractions do not add up to one, or a viscosity is
+ * out of range
  * @see Source: ASTM D7152, ASTM blending method; Refutas blending number; log-mean rule; worked checks in tests/published/oil.test.ts
  * @example
  * ```ts
@@ -42,13 +49,13 @@ export function blendViscosity<L extends BlendingLaw>(blend: {
   /** Two or more parts. */
   readonly parts: readonly BlendPart<L>[];
 }): KinematicViscosity {
-  guardObject('blend', blend);
+  guardFields('blend', blend, BLEND);
   const law = lawNamed('law', blend.law);
   guardList('parts', blend.parts, 2, 'parts');
   let index = 0;
   let whole = 0;
   blend.parts.forEach((part, i) => {
-    guardObject(`parts[${i}]`, part);
+    guardFields(`parts[${i}]`, part, PART);
     const fraction = guardShare(`parts[${i}].fraction`, part.fraction);
     whole += fraction;
     index += fraction * law.index(guardViscosity(`parts[${i}].viscosity`, part.viscosity));
@@ -57,7 +64,7 @@ export function blendViscosity<L extends BlendingLaw>(blend: {
     throw new RebuildInputError({
       parameter: 'parts',
       value: whole,
-      shown: `the sum of the fractions, ${whole},`,
+      shown: `the sum of the fractions, ${rounded(whole)},`,
       expected: 'one',
       hint: 'Every part counts, the oil itself too; are they percent wrapped as plain numbers?',
     });
@@ -86,7 +93,8 @@ export interface ThinnedSample<L extends BlendingLaw> {
  * @param diluted - the law and the three viscosities, all at one temperature [m²/s]
  * @returns fuel fraction, by volume for ASTM D7152 and the log-mean, by mass for Refutas; negative if the sample is
  * thicker than the new oil, as oxidised or topped-up oil can be [-]
- * @throws {RebuildInputError} when a viscosity is out of range, or the sample is thinner than the fuel
+ * @throws {RebuildInputError} when a field is misspelt, a viscosity is out of range, or the sample is thinner
+ * than the fuel
  * @see Source: ASTM D7152, inverse ASTM blending method; Refutas blending number; log-mean rule
  * @example
  * ```ts
@@ -100,7 +108,7 @@ export interface ThinnedSample<L extends BlendingLaw> {
 export function fuelFraction<L extends BlendingLaw>(
   diluted: ThinnedSample<L>,
 ): BlendingFractions[L] {
-  guardObject('diluted', diluted);
+  guardFields('diluted', diluted, DILUTED);
   const law = lawNamed('law', diluted.law);
   const oil = guardViscosity('oil', diluted.oil);
   const fuel = guardViscosity('fuel', diluted.fuel);
@@ -109,6 +117,7 @@ export function fuelFraction<L extends BlendingLaw>(
     throw new RebuildInputError({
       parameter: fuel >= oil ? 'fuel' : 'sample',
       value: fuel >= oil ? fuel : sample,
+      shown: showIn(fuel >= oil ? fuel : sample, centistokes),
       expected: fuel >= oil ? 'thinner than the oil' : 'at least as thick as the fuel',
       hint: 'Give all three viscosities at one temperature, in centistokes(…).',
     });
@@ -118,6 +127,6 @@ export function fuelFraction<L extends BlendingLaw>(
 }
 
 function guardShare<F extends VolumeFraction | MassFraction>(parameter: string, value: F): F {
-  guardBetween(parameter, value as VolumeFraction, 'volumeFraction', [0, 1], 'percentByVolume(5)');
+  guardBetween(parameter, value as VolumeFraction, percentByVolume, [0, 1], 'percentByVolume(5)');
   return value;
 }

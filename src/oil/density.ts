@@ -1,6 +1,7 @@
 import { guardBetween, guardFields } from '../judging/guards.js';
 import type { Density, Ratio, Temperature, ThermalExpansion } from '../quantities/dimensions.js';
 import { RebuildInputError } from '../quantities/error.js';
+import { celsius, ppmPerKelvin, ratio } from '../quantities/units.js';
 import { guardDensity } from './guards.js';
 
 /** Water at 60 °F, kg/m³. source: API MPMS chapter 11.1 (2004). */
@@ -26,7 +27,7 @@ export const BASE = 288.15 as Temperature;
  * ```
  */
 export function densityFromApiGravity(gravity: Ratio): Density {
-  guardBetween('gravity', gravity, 'ratio', [-8, 104], 'ratio(28)');
+  guardBetween('gravity', gravity, ratio, [-8, 104], 'ratio(28)');
   return ((WATER * 141.5) / (gravity + 131.5)) as Density;
 }
 
@@ -65,6 +66,8 @@ export interface KnownDensity {
   readonly expansion?: ThermalExpansion;
 }
 
+const KNOWN = ['density', 'at', 'temperature', 'expansion'] as const;
+
 /**
  * Density of an oil at another temperature, by the form that petroleum is
  * measured with, at the pressure of the air.
@@ -77,8 +80,8 @@ export interface KnownDensity {
  *
  * @param known - density, its temperature and the one wanted, from -50 to 150 °C
  * @returns density at the temperature wanted [kg/m³]
- * @throws {RebuildInputError} when a temperature is outside -50 to 150 °C, a density or an expansion
- * cannot be that of an oil, or the default is asked for an oil outside 800 to 1164 kg/m³ at 15 °C
+ * @throws {RebuildInputError} when a field is misspelt, a temperature is outside -50 to 150 °C, a density or an
+ * expansion cannot be that of an oil, or the default is asked for an oil outside 800 to 1164 kg/m³ at 15 °C
  * @see Source: ASTM D1250 (1980) and API MPMS chapter 11.1, table 54D, lubricating oils
  * @example
  * ```ts
@@ -89,7 +92,7 @@ export interface KnownDensity {
  * ```
  */
 export function densityAt(known: KnownDensity): Density {
-  guardFields('known', known, ['density', 'at', 'temperature', 'expansion']);
+  guardFields('known', known, KNOWN);
   const { density, at, temperature, expansion } = known;
   guardDensity('density', density);
   guardMeasured('at', at);
@@ -123,7 +126,7 @@ export function expansionOfLubricating(parameter: string, density: Density): The
 
 /** Refuses what cannot be the expansion of an oil or a fuel. */
 export const guardExpansion = (parameter: string, value: ThermalExpansion): ThermalExpansion =>
-  guardBetween(parameter, value, 'thermalExpansion', [1e-4, 2e-3], 'ppmPerKelvin(700)');
+  guardBetween(parameter, value, ppmPerKelvin, [1e-4, 2e-3], 'ppmPerKelvin(700)');
 
 /** The density at 15 °C of a lubricating oil that is measured elsewhere: the form turned round, step by step. */
 function densityAtBase(density: Density, at: Temperature): Density {
@@ -140,4 +143,4 @@ function densityAtBase(density: Density, at: Temperature): Density {
 
 /** The temperatures that the measurement tables cover. */
 const guardMeasured = (parameter: string, value: Temperature): Temperature =>
-  guardBetween(parameter, value, 'temperature', [223.15, 423.15], 'celsius(40)');
+  guardBetween(parameter, value, celsius, [223.15, 423.15], 'celsius(40)');

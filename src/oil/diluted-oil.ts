@@ -1,4 +1,5 @@
 import { guardFields } from '../judging/guards.js';
+import { showIn } from '../judging/showing.js';
 import type {
   Density,
   KinematicViscosity,
@@ -7,14 +8,17 @@ import type {
   VolumeFraction,
 } from '../quantities/dimensions.js';
 import { RebuildInputError } from '../quantities/error.js';
+import { centistokes } from '../quantities/units.js';
 import { blendViscosity } from './blend.js';
 import { fractionByMass } from './blend-fractions.js';
 import { expansionOfLubricating, guardExpansion } from './density.js';
 import { guardDensity, guardFraction, guardViscosity } from './guards.js';
 import { type BlendingLaw, lawNamed } from './laws.js';
-import { expansionOf, guardOil, type Oil } from './oil.js';
+import { expansionOf, guardOil, OIL, type Oil } from './oil.js';
 import { petrol } from './petrol.js';
 import { alongLine, guardLine, type ViscosityPoint } from './viscosity.js';
+
+const DILUTION = ['oil', 'fuel', 'fraction', 'law'] as const;
 
 /**
  * The oil that fuel makes of an oil: its viscosity line, density and expansion.
@@ -31,8 +35,9 @@ import { alongLine, guardLine, type ViscosityPoint } from './viscosity.js';
  *
  * @param dilution - the oil, the fuel, how much of it by volume, and the law
  * @returns the diluted oil
- * @throws {RebuildInputError} when the oil is none, the fuel is none, the fuel is no thinner than the oil, the
- * fraction is not from none to one, the law is unknown, or the fuel is below the range of ASTM D341 where the oil's line has a point
+ * @throws {RebuildInputError} when a field is misspelt, the oil is none, the fuel is none, the fuel is no
+ * thinner than the oil, the fraction is not from none to one, the law is unknown, or the fuel is below the
+ * range of ASTM D341 where the oil's line has a point
  * @see Source: ASTM D7152 and ASTM D341, by default; ideal mixing
  * @example
  * ```ts
@@ -62,7 +67,7 @@ export function dilutedOil(dilution: {
   /** The law to blend by; by default ASTM D7152. */
   readonly law?: BlendingLaw;
 }): Oil {
-  guardFields('dilution', dilution, ['oil', 'fuel', 'fraction', 'law']);
+  guardFields('dilution', dilution, DILUTION);
   const oil = guardOil('oil', dilution.oil);
   const fuel = guardFuel(dilution.fuel ?? petrol);
   const fraction = guardFraction('fraction', dilution.fraction, 1);
@@ -90,7 +95,7 @@ export function dilutedOil(dilution: {
 
 /** Refuses what is not a fuel; gives it an expansion where it has none. */
 function guardFuel(fuel: Oil): Required<Oil> {
-  guardFields('fuel', fuel, ['line', 'density', 'expansion']);
+  guardFields('fuel', fuel, OIL);
   const { line, density, expansion } = fuel;
   guardLine('fuel.line', line);
   guardDensity('fuel.density', density);
@@ -105,7 +110,7 @@ function guardThinner(oil: KinematicViscosity, fuel: KinematicViscosity): Kinema
   throw new RebuildInputError({
     parameter: 'fuel.line',
     value: fuel,
-    shown: `${fuel * 1e6} mm²/s`,
+    shown: showIn(fuel, centistokes),
     expected: 'thinner than the oil',
     problem: 'is no thinner than the oil at that temperature',
     hint: 'Are oil and fuel swapped?',

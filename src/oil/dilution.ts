@@ -1,9 +1,11 @@
 import type { Basis } from '../judging/basis.js';
-import { guardFields, guardObject } from '../judging/guards.js';
+import { guardFields } from '../judging/guards.js';
 import { type Finding, judge } from '../judging/judge.js';
 import { ownBasisOr } from '../judging/own-limits.js';
+import { showIn } from '../judging/showing.js';
 import type { VolumeFraction } from '../quantities/dimensions.js';
 import { RebuildInputError } from '../quantities/error.js';
+import { percentByVolume } from '../quantities/units.js';
 import { guardFraction } from './guards.js';
 
 /** How a fuel fraction stands: run on, change the oil and find the leak, or do not run at all. */
@@ -37,6 +39,9 @@ const RULE: Basis = {
   rule: 'act on fuel above 2.5 % by volume, do not run above 5 %; no standard sets a limit',
 };
 
+const OPTIONS = ['thresholds', 'basis'] as const;
+const THRESHOLDS = ['act', 'critical'] as const;
+
 /**
  * Judges a fuel fraction. Without the caller's thresholds it uses what oil
  * laboratories commonly advise, marked as a rule of thumb: they differ, and
@@ -63,7 +68,7 @@ export function dilutionFinding(
   } = {},
 ): DilutionFinding {
   guardFraction('fraction', fraction, 1);
-  guardFields('options', options, ['thresholds', 'basis']);
+  guardFields('options', options, OPTIONS);
   const thresholds = guardThresholds(options.thresholds ?? COMMON);
   const basis = ownBasisOr('options', 'thresholds', options.thresholds, options.basis, RULE);
   const judgeAgainst = (max: VolumeFraction) =>
@@ -86,14 +91,16 @@ export function dilutionFinding(
 }
 
 function guardThresholds(thresholds: DilutionThresholds): DilutionThresholds {
-  guardObject('options.thresholds', thresholds);
+  guardFields('options.thresholds', thresholds, THRESHOLDS);
   const act = guardFraction('options.thresholds.act', thresholds.act, 1);
   const critical = guardFraction('options.thresholds.critical', thresholds.critical, 1);
   if (act <= critical) return { act, critical };
   throw new RebuildInputError({
     parameter: 'options.thresholds',
     value: thresholds,
+    shown: `act ${showIn(act, percentByVolume)} and critical ${showIn(critical, percentByVolume)}`,
     expected: 'an act threshold that is not above the critical one',
+    problem: 'are the wrong way round',
     hint: 'Swap the two.',
   });
 }

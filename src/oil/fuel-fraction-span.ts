@@ -1,7 +1,9 @@
 import { guardFields } from '../judging/guards.js';
 import type { Span } from '../judging/limits.js';
+import { showIn } from '../judging/showing.js';
 import type { KinematicViscosity, VolumeFraction } from '../quantities/dimensions.js';
 import { RebuildInputError } from '../quantities/error.js';
+import { centistokes } from '../quantities/units.js';
 import { fuelFraction } from './blend.js';
 import { type BlendDensities, guardDensities, volumeOfMass } from './blend-fractions.js';
 import type { BlendingLaw } from './laws.js';
@@ -21,6 +23,8 @@ export interface FuelFractionSpan {
   readonly span: Span<VolumeFraction>;
 }
 
+const DILUTED = ['oil', 'fuel', 'sample', 'oilDensity', 'fuelDensity'] as const;
+
 /**
  * How much fuel is in an oil, from how far it has thinned, by every blending law. No law is
  * right for fuel in oil: what lies between them is the honest uncertainty. To be safe,
@@ -34,8 +38,8 @@ export interface FuelFractionSpan {
  *
  * @param diluted - the viscosities, all at one temperature, and the densities, both at one
  * @returns the fuel by each law, and the span between them
- * @throws {RebuildInputError} when a viscosity or a density is out of range, the sample is thinner than
- * the fuel, or it is so much thicker than the oil that it cannot be that oil
+ * @throws {RebuildInputError} when a field is misspelt, a viscosity or a density is out of range, the sample is
+ * thinner than the fuel, or it is so much thicker than the oil that it cannot be that oil
  * @see Source: ASTM D7152, inverse ASTM blending method; Refutas blending number; log-mean rule
  * @example
  * ```ts
@@ -57,7 +61,7 @@ export function fuelFractionSpan(
     readonly sample: KinematicViscosity;
   },
 ): FuelFractionSpan {
-  guardFields('diluted', diluted, ['oil', 'fuel', 'sample', 'oilDensity', 'fuelDensity']);
+  guardFields('diluted', diluted, DILUTED);
   const { oil, fuel, sample } = diluted;
   const by = <L extends BlendingLaw>(law: L) => fuelFraction({ law, oil, fuel, sample });
   const byMass = by('Refutas');
@@ -67,7 +71,7 @@ export function fuelFractionSpan(
     throw new RebuildInputError({
       parameter: 'sample',
       value: sample,
-      shown: `${sample} m²/s`,
+      shown: showIn(sample, centistokes),
       expected: 'near the new oil, or thinner',
       problem: 'is far thicker than the new oil',
       hint: 'Is it a sample of that oil, and are all three viscosities of one temperature?',

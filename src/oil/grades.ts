@@ -1,6 +1,7 @@
 import { guardBetween } from '../judging/guards.js';
 import type { Span } from '../judging/limits.js';
 import type { KinematicViscosity } from '../quantities/dimensions.js';
+import { centistokes } from '../quantities/units.js';
 import { guardViscosity } from './guards.js';
 
 /** A grade of engine oil by its viscosity when hot. */
@@ -135,4 +136,4 @@ const reaches = (value: number, least: number) => value >= least * (1 - 1e-9);
 
 /** A viscosity at 100 °C: no engine oil has a thousand mm²/s there. */
 const guardHot = (parameter: string, value: KinematicViscosity): KinematicViscosity =>
-  guardBetween(parameter, value, 'kinematicViscosity', [0.21e-6, 1e-3], 'centistokes(11.1)');
+  guardBetween(parameter, value, centistokes, [0.21e-6, 1e-3], 'centistokes(11.1)');

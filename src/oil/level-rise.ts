@@ -1,8 +1,12 @@
 import { guardBetween, guardFields, guardLength } from '../judging/guards.js';
+import { showLength } from '../judging/showing.js';
 import type { Area, Length, Volume } from '../quantities/dimensions.js';
 import { RebuildInputError } from '../quantities/error.js';
+import { squareMm } from '../quantities/units.js';
 import { guardVolume } from './guards.js';
 import { guardDiluted, type SumpFuel } from './sump-state.js';
+
+const SUMP = ['rise', 'surface', 'oil'] as const;
 
 /**
  * The fuel that has raised the level in a sump.
@@ -15,8 +19,8 @@ import { guardDiluted, type SumpFuel } from './sump-state.js';
  *
  * @param sump - how far the level has risen, the free surface of the oil at that height, and the clean oil
  * @returns fuel, level and fraction by volume
- * @throws {RebuildInputError} when the level has fallen, a size cannot belong to a sump, or the rise leaves more
- * than 99 % fuel
+ * @throws {RebuildInputError} when a field is misspelt, the level has fallen, a size cannot belong to a sump,
+ * or the rise leaves more than 99 % fuel
  * @see Source: geometry
  * @example
  * ```ts
@@ -35,12 +39,17 @@ export function fuelFromLevelRise(sump: {
   /** Clean oil in the sump [m³]. */
   readonly oil: Volume;
 }): SumpFuel {
-  guardFields('sump', sump, ['rise', 'surface', 'oil']);
+  guardFields('sump', sump, SUMP);
   const rise = guardRise(sump.rise);
-  const surface = guardBetween('surface', sump.surface, 'area', [1e-4, 1], 'squareMm(15000)');
+  const surface = guardBetween('surface', sump.surface, squareMm, [1e-4, 1], 'squareMm(15000)');
   const oil = guardVolume('oil', sump.oil);
   return guardDiluted(
-    { parameter: 'rise', value: rise, unit: 'm', hint: 'Is it in its unit, e.g. mm(3)?' },
+    {
+      parameter: 'rise',
+      value: rise,
+      shown: showLength(rise),
+      hint: 'Is it in its unit, e.g. mm(3)?',
+    },
     oil,
     (rise * surface) as Volume,
   );
@@ -52,7 +61,7 @@ function guardRise(rise: Length): Length {
   throw new RebuildInputError({
     parameter: 'rise',
     value: rise,
-    shown: `${rise} m`,
+    shown: showLength(rise),
     expected: 'a rise',
     problem: 'is a fall: oil has been lost',
     hint: 'A level that has fallen says nothing of fuel, which may have replaced more of the oil: measure the viscosity.',

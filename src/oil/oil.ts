@@ -45,8 +45,8 @@ export interface FilmOil {
  * @param oil - viscosity line, density at 15 °C and, where it is known, expansion
  * @param temperature - where the viscosity is wanted, from -40 to 150 °C [K]
  * @returns dynamic viscosity [Pa·s]
- * @throws {RebuildInputError} when the line is not one of an oil, the density or the expansion cannot
- * be an oil's, or the temperature or the result is outside the range of the line
+ * @throws {RebuildInputError} when a field is misspelt, the line is not one of an oil, the density or the
+ * expansion cannot be an oil's, or the temperature or the result is outside the range of the line
  * @see Source: ASTM D341; ASTM D1250 (1980), table 54D
  * @example
  * ```ts
@@ -76,8 +76,8 @@ export function dynamicViscosityAt(oil: Oil, temperature: Temperature): DynamicV
  * @param oil - viscosity line, density at 15 °C and, where it is known, expansion
  * @param temperature - where they are wanted, from -73 to 227 °C [K]
  * @returns dynamic viscosity, density, and whether the temperature is within -40 to 150 °C
- * @throws {RebuildInputError} when the line is not one of an oil, the density or the expansion cannot
- * be an oil's, the temperature cannot be, or the result is outside the range of the equation
+ * @throws {RebuildInputError} when a field is misspelt, the line is not one of an oil, the density or the
+ * expansion cannot be an oil's, the temperature cannot be, or the result is outside the range of the equation
  * @see Source: ASTM D341; ASTM D1250 (1980), table 54D
  * @example
  * ```ts
@@ -97,9 +97,12 @@ export function extrapolatedDynamicViscosity(oil: Oil, temperature: Temperature)
   return filmOilAt(oil, temperature);
 }
 
+/** The fields of {@link Oil}. */
+export const OIL = ['line', 'density', 'expansion'] as const;
+
 /** Refuses what is not an oil. */
 export function guardOil(parameter: string, oil: Oil): Oil {
-  guardFields(parameter, oil, ['line', 'density', 'expansion']);
+  guardFields(parameter, oil, OIL);
   guardLine(`${parameter}.line`, oil.line);
   guardDensity(`${parameter}.density`, oil.density);
   if (oil.expansion === undefined) expansionOfLubricating(`${parameter}.density`, oil.density);

@@ -1,6 +1,8 @@
 import { guardBetween } from '../judging/guards.js';
+import { showIn } from '../judging/showing.js';
 import type { KinematicViscosity, Temperature, Time } from '../quantities/dimensions.js';
 import { RebuildInputError } from '../quantities/error.js';
+import { centistokes, fahrenheit, second } from '../quantities/units.js';
 
 /** Where the tables of ASTM D2161 begin, mm²/s. */
 const THINNEST = 1.77;
@@ -29,7 +31,7 @@ export function sayboltUniversal(viscosity: KinematicViscosity, temperature: Tem
   guardBetween(
     'viscosity',
     viscosity,
-    'kinematicViscosity',
+    centistokes,
     [THINNEST / 1e6, THICKEST / 1e6],
     'centistokes(32)',
   );
@@ -58,7 +60,7 @@ export function kinematicFromSaybolt(time: Time, temperature: Temperature): Kine
   const factor = factorAt(temperature);
   const [least, most] = [secondsAt(THINNEST, factor), secondsAt(THICKEST, factor)];
   // What the other direction gives at its ends is taken back, rounding and all.
-  guardBetween('time', time, 'time', [least * (1 - 1e-9), most * (1 + 1e-9)], 'second(150)');
+  guardBetween('time', time, second, [least * (1 - 1e-9), most * (1 + 1e-9)], 'second(150)');
   // The second term of the equation is never below zero nor above 25.5.
   let high = Math.min(THICKEST, time / (4.6324 * factor));
   let low = Math.max(THINNEST, high - 6);
@@ -78,15 +80,15 @@ function secondsAt(v: number, factor: number): number {
 
 /** How much longer the tube, grown by the warmth, takes than at 100 °F. */
 function factorAt(temperature: Temperature): number {
-  guardBetween('temperature', temperature, 'temperature', [0, 1000], 'fahrenheit(100)');
-  const fahrenheit = temperature * 1.8 - 459.67;
-  if (fahrenheit >= -1e-9 && fahrenheit <= 350 + 1e-9) return 1 + 0.000061 * (fahrenheit - 100);
+  guardBetween('temperature', temperature, fahrenheit, [0, 1000], 'fahrenheit(100)');
+  const degrees = temperature * 1.8 - 459.67;
+  if (degrees >= -1e-9 && degrees <= 350 + 1e-9) return 1 + 0.000061 * (degrees - 100);
   throw new RebuildInputError({
     parameter: 'temperature',
     value: temperature,
-    shown: `${temperature} K`,
-    expected: 'from 0 to 350 °F, 255.37 to 449.82 K',
-    problem: 'is outside 0 … 350 °F, 255.37 … 449.82 K',
+    shown: showIn(temperature, fahrenheit),
+    expected: 'from 0 to 350 °F',
+    problem: 'is outside 0 … 350 °F',
     hint: 'Wrap the reading in its unit, e.g. fahrenheit(210).',
   });
 }

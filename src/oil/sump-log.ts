@@ -83,6 +83,9 @@ export interface SumpLog {
   readonly end: SumpState;
 }
 
+const STORY = ['oil', 'fuel', 'leak', 'evaporation', 'log'] as const;
+const STATES = ['running', 'standing'] as const;
+
 /**
  * A sump followed through what happened to it: hours running and standing, mixture drained, clean
  * oil added. Small splash-lubricated sumps are the ones in mind: all the oil is in one pan and well
@@ -94,8 +97,9 @@ export interface SumpLog {
  *
  * @param sump - the sump at the start, the leak, what evaporates, and the log
  * @returns what was in it after each entry, and at the end
- * @throws {RebuildInputError} when a value is negative, it cannot belong to a sump, an entry is not exactly one of the four,
- * more is drained than there is, or the leak outruns the sump and leaves more than 99 % fuel
+ * @throws {RebuildInputError} when a field is misspelt, a value is negative, it cannot belong to a sump, an
+ * entry is not exactly one of the four, more is drained than there is, or the leak outruns the sump and leaves
+ * more than 99 % fuel
  * @see Source: mass balance with first-order loss
  * @example
  * ```ts
@@ -110,11 +114,11 @@ export interface SumpLog {
  * ```
  */
 export function sumpLog(sump: SumpStory): SumpLog {
-  guardFields('sump', sump, ['oil', 'fuel', 'leak', 'evaporation', 'log']);
+  guardFields('sump', sump, STORY);
   const atStart = guardVolume('oil', sump.oil);
   const leak = byState<Flow>('leak', sump.leak, guardFlow);
   const evaporation = byState<Rate>('evaporation', sump.evaporation ?? (0 as Rate), guardRate);
-  guardList('log', sump.log, 1, 'entries');
+  guardList('log', sump.log, 1, 'entry');
   let oil = atStart;
   let fuel = guardPortion('fuel', sump.fuel ?? (0 as Volume));
   guardStart(oil, fuel);
@@ -154,7 +158,7 @@ function byState<Q extends number>(
       names: { running: parameter, standing: parameter },
     };
   }
-  guardFields(parameter, given, ['running', 'standing']);
+  guardFields(parameter, given, STATES);
   const names = { running: `${parameter}.running`, standing: `${parameter}.standing` };
   return {
     running: guard(names.running, given.running),
@@ -163,7 +167,7 @@ function byState<Q extends number>(
   };
 }
 
-const ENTRIES = ['running', 'standing', 'drained', 'added'];
+const ENTRIES = ['running', 'standing', 'drained', 'added'] as const;
 
 function guardEntry(parameter: string, entry: SumpEntry): void {
   guardFields(parameter, entry, ENTRIES);

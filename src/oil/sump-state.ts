@@ -1,5 +1,7 @@
+import { showIn } from '../judging/showing.js';
 import type { Flow, Rate, Time, Volume, VolumeFraction } from '../quantities/dimensions.js';
 import { RebuildInputError } from '../quantities/error.js';
+import { mLPerHour } from '../quantities/units.js';
 
 /** Fuel in a sump. */
 export interface SumpFuel {
@@ -39,7 +41,7 @@ const MOST = 0.99;
 interface Culprit {
   readonly parameter: string;
   readonly value: number;
-  readonly unit: string;
+  readonly shown: string;
   readonly hint: string;
 }
 
@@ -47,11 +49,11 @@ interface Culprit {
 export function guardDiluted(culprit: Culprit, oil: Volume, fuel: Volume): SumpFuel {
   const state = sumpFuel(oil, fuel);
   if (state.fraction <= MOST * (1 + 1e-9)) return state;
-  const { parameter, value, unit, hint } = culprit;
+  const { parameter, value, shown, hint } = culprit;
   throw new RebuildInputError({
     parameter,
     value,
-    shown: `${value} ${unit}`,
+    shown,
     expected: 'an amount that leaves at least 1 % oil in the sump',
     problem: `outruns the sump: ${showLitres(fuel)} of fuel in ${showLitres(oil)} of oil`,
     hint,
@@ -61,7 +63,12 @@ export function guardDiluted(culprit: Culprit, oil: Volume, fuel: Volume): SumpF
 /** Refuses a sump that is nearly all fuel from the start. */
 export const guardStart = (oil: Volume, fuel: Volume): SumpFuel =>
   guardDiluted(
-    { parameter: 'fuel', value: fuel, unit: 'm³', hint: 'Is it in its unit, e.g. mL(50)?' },
+    {
+      parameter: 'fuel',
+      value: fuel,
+      shown: showLitres(fuel),
+      hint: 'Is it in its unit, e.g. mL(50)?',
+    },
     oil,
     fuel,
   );
@@ -72,7 +79,7 @@ export const guardLeaked = (parameter: string, leak: Flow, oil: Volume, fuel: Vo
     {
       parameter,
       value: leak,
-      unit: 'm³/s',
+      shown: showIn(leak, mLPerHour),
       hint:
         oil === 0
           ? 'There is no oil in the sump; add some first, e.g. { added: quartUS(1) }.'

@@ -14,6 +14,8 @@ import { fuelAfter, guardLeaked, guardStart, type SumpFuel } from './sump-state.
 /** One drop taken as 0.05 mL, 20 to the millilitre. Common practice; petrol drops run smaller, so it errs towards more fuel [m³]. */
 export const commonDrop = 0.05e-6 as Volume;
 
+const DRIP = ['drops', 'dropVolume'] as const;
+
 /**
  * The flow of a dripping needle valve.
  *
@@ -21,7 +23,7 @@ export const commonDrop = 0.05e-6 as Volume;
  *
  * @param drip - drops in a time, and the volume of one; count drops into a measure to know it
  * @returns flow [m³/s]
- * @throws {RebuildInputError} when the rate is negative or the drop cannot be one
+ * @throws {RebuildInputError} when a field is misspelt, the rate is negative or the drop cannot be one
  * @see Source: common practice for the drop: 20 to the millilitre
  * @example
  * ```ts
@@ -34,7 +36,7 @@ export function dripFlow(drip: {
   /** Volume of one drop; by default 0.05 mL, a rule of thumb [m³]. */
   readonly dropVolume?: Volume;
 }): Flow {
-  guardFields('drip', drip, ['drops', 'dropVolume']);
+  guardFields('drip', drip, DRIP);
   const drops = guardRate('drops', drip.drops);
   const dropVolume = guardDrop('dropVolume', drip.dropVolume ?? commonDrop);
   return (drops * dropVolume) as Flow;
@@ -61,6 +63,9 @@ export interface SumpLeak {
   readonly evaporation?: Rate;
 }
 
+const LEAKED = ['leak', 'oil', 'fuel', 'evaporation', 'time'] as const;
+const LEAKING = ['leak', 'oil', 'fuel', 'evaporation', 'fraction'] as const;
+
 /**
  * The fuel that a leak has put into a sump after a time.
  *
@@ -69,8 +74,8 @@ export interface SumpLeak {
  *
  * @param sump - the leak, the oil, the fuel in it at the start, what evaporates, and for how long it has leaked
  * @returns fuel, level and fraction by volume
- * @throws {RebuildInputError} when a value is negative, it cannot belong to a sump, or the leak outruns
- * the sump and leaves more than 99 % fuel
+ * @throws {RebuildInputError} when a field is misspelt, a value is negative, it cannot belong to a sump, or the
+ * leak outruns the sump and leaves more than 99 % fuel
  * @see Source: mass balance with first-order loss
  * @example
  * ```ts
@@ -84,7 +89,8 @@ export function fuelInSump(
     readonly time: Time;
   },
 ): SumpFuel {
-  const { leak, oil, fuel, evaporation } = guardLeak(sump, 'time');
+  guardFields('sump', sump, LEAKED);
+  const { leak, oil, fuel, evaporation } = guardLeak(sump);
   const time = guardTime('time', sump.time);
   guardStart(oil, fuel);
   return guardLeaked('leak', leak, oil, fuelAfter(fuel, { leak, evaporation, time }));
@@ -116,7 +122,8 @@ export type TimeToDilution =
  *
  * @param sump - the leak, the oil, the fuel in it at the start, what evaporates, and the fraction that is too much
  * @returns the time, or the fraction it settles at below that
- * @throws {RebuildInputError} when a value is negative or cannot belong to a sump, or the fraction is not below one
+ * @throws {RebuildInputError} when a field is misspelt, a value is negative or cannot belong to a sump, or the
+ * fraction is not below one
  * @see Source: mass balance with first-order loss
  * @example
  * ```ts
@@ -132,7 +139,8 @@ export function timeToDilution(
     readonly fraction: VolumeFraction;
   },
 ): TimeToDilution {
-  const { leak, oil, fuel: atStart, evaporation } = guardLeak(sump, 'fraction');
+  guardFields('sump', sump, LEAKING);
+  const { leak, oil, fuel: atStart, evaporation } = guardLeak(sump);
   const fraction = guardFraction('fraction', sump.fraction, 0.99);
   const missing = (oil * fraction) / (1 - fraction) - atStart;
   if (missing <= 0) return { reached: true, time: 0 as Time };
@@ -145,8 +153,7 @@ export function timeToDilution(
   return { reached: true, time: time as Time };
 }
 
-function guardLeak(sump: SumpLeak, besides: string): Required<SumpLeak> {
-  guardFields('sump', sump, ['leak', 'oil', 'fuel', 'evaporation', besides]);
+function guardLeak(sump: SumpLeak): Required<SumpLeak> {
   return {
     leak: guardFlow('leak', sump.leak),
     oil: guardVolume('oil', sump.oil),

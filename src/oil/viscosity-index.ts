@@ -1,6 +1,6 @@
 import { guardFields } from '../judging/guards.js';
 import type { KinematicViscosity, Ratio } from '../quantities/dimensions.js';
-import { RebuildInputError } from '../quantities/error.js';
+import { RebuildInputError, rounded } from '../quantities/error.js';
 import { guardViscosity } from './guards.js';
 import { referenceOils } from './viscosity-index-fit.js';
 
@@ -11,6 +11,8 @@ export interface ViscosityPair {
   /** Kinematic viscosity at 100 °C, at least 2 mm²/s [m²/s]. */
   readonly at100C: KinematicViscosity;
 }
+
+const VISCOSITIES = ['at40C', 'at100C'] as const;
 
 /**
  * Viscosity index: how little an oil thins between 40 and 100 °C. Common
@@ -27,8 +29,8 @@ export interface ViscosityPair {
  *
  * @param viscosities - kinematic viscosity at 40 °C and at 100 °C [m²/s]
  * @returns viscosity index, not rounded [-]
- * @throws {RebuildInputError} when a viscosity is none of an oil, that at 100 °C is below 2 mm²/s,
- * where no index is defined, or the oil does not thin by warming
+ * @throws {RebuildInputError} when a field is misspelt, a viscosity is none of an oil, that at 100 °C is below
+ * 2 mm²/s, where no index is defined, or the oil does not thin by warming
  * @see Source: ASTM D2270-10(2016), procedures A and B
  * @example
  * ```ts
@@ -37,15 +39,15 @@ export interface ViscosityPair {
  * ```
  */
 export function viscosityIndex(viscosities: ViscosityPair): Ratio {
-  guardFields('viscosities', viscosities, ['at40C', 'at100C']);
+  guardFields('viscosities', viscosities, VISCOSITIES);
   const u = guardViscosity('at40C', viscosities.at40C) * 1e6;
   const y = guardIndexed(viscosities.at100C) * 1e6;
   if (u <= y) {
     throw new RebuildInputError({
       parameter: 'at40C',
       value: viscosities.at40C,
-      shown: `${u} mm²/s`,
-      expected: `thicker than the ${y} mm²/s at 100 °C`,
+      shown: `${rounded(u)} mm²/s`,
+      expected: `thicker than the ${rounded(y)} mm²/s at 100 °C`,
       hint: 'Oil thins as it warms: are the two viscosities swapped?',
     });
   }
@@ -61,7 +63,7 @@ function guardIndexed(viscosity: KinematicViscosity): KinematicViscosity {
   throw new RebuildInputError({
     parameter: 'at100C',
     value: viscosity,
-    shown: `${viscosity} m²/s`,
+    shown: `${rounded(viscosity * 1e6)} mm²/s`,
     expected: 'at least 2 mm²/s',
     problem: 'is below 2 mm²/s, where no viscosity index is defined',
     hint: 'Wrap the reading in its unit, e.g. centistokes(5.4).',

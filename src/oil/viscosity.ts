@@ -1,6 +1,8 @@
-import { guardObject } from '../judging/guards.js';
+import { guardFields, guardList } from '../judging/guards.js';
+import { showIn, showNumber } from '../judging/showing.js';
 import type { KinematicViscosity, Temperature } from '../quantities/dimensions.js';
 import { RebuildInputError } from '../quantities/error.js';
+import { celsius, centistokes } from '../quantities/units.js';
 import { guardTemperature, guardViscosity } from './guards.js';
 
 /** One point of an oil's viscosity line. */
@@ -10,6 +12,8 @@ export interface ViscosityPoint {
   /** Kinematic viscosity at it [m²/s]. */
   readonly viscosity: KinematicViscosity;
 }
+
+const POINT = ['temperature', 'viscosity'] as const;
 
 /** Two points of an oil's viscosity line, usually 40 °C and 100 °C from its data sheet. */
 export type ViscosityLine = readonly [ViscosityPoint, ViscosityPoint];
@@ -25,8 +29,8 @@ export type ViscosityLine = readonly [ViscosityPoint, ViscosityPoint];
  * @param line - two points of the oil, at different temperatures
  * @param temperature - where the viscosity is wanted, from -40 to 150 °C [K]
  * @returns kinematic viscosity [m²/s]
- * @throws {RebuildInputError} when the two temperatures are equal, the oil would thicken when heated,
- * or the temperature or the result is outside the range of the standard
+ * @throws {RebuildInputError} when a field is misspelt, the two temperatures are equal, the oil would thicken
+ * when heated, or the temperature or the result is outside the range of the standard
  * @see Source: ASTM D341, equations and Appendix X1
  * @example
  * ```ts
@@ -65,8 +69,8 @@ export interface ExtrapolatedViscosity {
  * @param line - two points of the oil, at different temperatures
  * @param temperature - where the viscosity is wanted, from -73 to 227 °C [K]
  * @returns kinematic viscosity [m²/s], and whether the temperature is within -40 to 150 °C
- * @throws {RebuildInputError} when the two temperatures are equal, the oil would thicken when heated,
- * the temperature cannot be an oil's, or the result is outside the range of the equation
+ * @throws {RebuildInputError} when a field is misspelt, the two temperatures are equal, the oil would thicken
+ * when heated, the temperature cannot be an oil's, or the result is outside the range of the equation
  * @see Source: ASTM D341, equations and Appendix X1
  * @example
  * ```ts
@@ -100,9 +104,9 @@ export function guardOnLine(temperature: Temperature): void {
   throw new RebuildInputError({
     parameter: 'temperature',
     value: temperature,
-    shown: `${temperature} K`,
-    expected: 'from 233.15 to 423.15 K, -40 to 150 °C',
-    problem: 'is outside 233.15 … 423.15 K, -40 to 150 °C',
+    shown: showIn(temperature, celsius),
+    expected: 'from -40 to 150 °C',
+    problem: 'is outside -40 … 150 °C',
     hint: 'Past it the line is an estimate: extrapolatedViscosity takes it further and says so.',
   });
 }
@@ -144,9 +148,9 @@ export function viscosityOf(w: number, cause: unknown): KinematicViscosity {
   throw new RebuildInputError({
     parameter: 'result',
     value: cause,
-    shown: `a viscosity of ${v} mm²/s`,
-    expected: 'from 0.2 to 2e7 mm²/s',
-    problem: 'is outside 0.2 … 2e7 mm²/s, where ASTM D341 holds',
+    shown: `a viscosity of ${showNumber(v)} mm²/s`,
+    expected: 'from 0.2 to 20 000 000 mm²/s',
+    problem: 'is outside 0.2 … 20 000 000 mm²/s, where ASTM D341 holds',
     hint: 'Check the two points of the line and the temperature.',
   });
 }
@@ -161,8 +165,10 @@ export function guardLine(parameter: string, line: ViscosityLine): void {
       hint: 'Take them from the oil data sheet, usually at 40 and 100 °C.',
     });
   }
+  // Of two places, one may still be a hole.
+  guardList(parameter, line, 2, 'points');
   line.forEach((point, i) => {
-    guardObject(`${parameter}[${i}]`, point);
+    guardFields(`${parameter}[${i}]`, point, POINT);
     guardTemperature(`${parameter}[${i}].temperature`, point.temperature);
     guardViscosity(`${parameter}[${i}].viscosity`, point.viscosity);
   });
@@ -172,10 +178,13 @@ export function guardLine(parameter: string, line: ViscosityLine): void {
     throw new RebuildInputError({
       parameter,
       value: line,
-      shown: `${a.viscosity * 1e6} mm²/s at ${a.temperature} K and ${b.viscosity * 1e6} mm²/s at ${b.temperature} K`,
+      shown: `${showPoint(a)} and ${showPoint(b)}`,
       expected: 'two points at least 1 K apart, the hotter one thinner',
       problem: 'cannot be two points of one oil',
       hint: 'Oil thins as it warms: are the two viscosities swapped?',
     });
   }
 }
+
+const showPoint = ({ temperature, viscosity }: ViscosityPoint) =>
+  `${showIn(viscosity, centistokes)} at ${showIn(temperature, celsius)}`;

@@ -77,7 +77,8 @@ function guardResult(result: number, value: number): number {
   throw new RebuildInputError({
     parameter: 'result',
     value,
-    expected: 'small enough for a double to hold the result',
+    shown: 'it',
+    expected: 'small enough for a double to hold',
     hint: 'No part of an engine is that large; check the readings.',
   });
 }

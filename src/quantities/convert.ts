@@ -80,6 +80,7 @@ function notConvertible(value: number): RebuildInputError {
   return new RebuildInputError({
     parameter: 'value',
     value,
+    ...(Number.isFinite(value) && { shown: 'it' }),
     expected: 'a finite number, small enough to be held after conversion',
     hint: 'Text is read by parse, e.g. parseLength("2-1/8 in").',
   });

@@ -21,15 +21,15 @@ export interface InputProblem {
  */
 export class RebuildInputError extends RangeError {
   /** Name of the parameter or path that is wrong. */
-  readonly parameter: string;
+  declare readonly parameter: string;
   /** The value as it came. */
-  readonly value: unknown;
+  declare readonly value: unknown;
   /** What was expected. */
-  readonly expected: string;
+  declare readonly expected: string;
   /** What is wrong with it, in the words of the message. */
-  readonly complaint: string;
+  declare readonly complaint: string;
   /** What probably went wrong. */
-  readonly hint: string;
+  declare readonly hint: string;
 
   /**
    * Makes the message from the parts.
@@ -62,5 +62,9 @@ export function showValue(value: unknown): string {
   if (Array.isArray(value)) return `an array of ${value.length}`;
   if (typeof value === 'object' && value !== null) return 'an object';
   if (typeof value === 'function') return 'a function';
-  return String(value);
+  return typeof value === 'number' ? rounded(value, 9) : String(value);
 }
+
+/** A number without the noise of binary fractions. */
+export const rounded = (value: number, digits = 7): string =>
+  String(Number(value.toPrecision(digits)));

@@ -1,5 +1,5 @@
 import type { GaugePressure, Pressure } from './dimensions.js';
-import { RebuildInputError } from './error.js';
+import { RebuildInputError, rounded } from './error.js';
 
 /** One standard atmosphere, 101 325 Pa exactly; source: NIST SP 811 (2008), appendix B.8 [Pa]. */
 export const standardAtmosphere = 101_325 as Pressure;
@@ -46,7 +46,7 @@ function guardPressure(parameter: string, value: number, vacuum: number): number
   throw new RebuildInputError({
     parameter,
     value,
-    expected: `a pressure from ${vacuum} (a perfect vacuum) to 1e12 Pa`,
+    expected: `a pressure from ${rounded(vacuum / 1000)} kPa, a perfect vacuum, to a million MPa`,
     hint: 'Pressures are pascals here; wrap the reading in its unit, e.g. psiGauge(120) or kPa(101.3).',
   });
 }

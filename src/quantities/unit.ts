@@ -108,6 +108,7 @@ function finite(parameter: string, value: number, result: number): number {
   throw new RebuildInputError({
     parameter,
     value,
+    shown: 'the reading',
     expected: 'a number that a double can still hold after conversion',
     hint: 'No part of an engine is that large; check the reading.',
   });

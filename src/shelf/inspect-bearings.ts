@@ -1,6 +1,6 @@
-import { oilClearanceSpan } from '../bearings/clearance.js';
+import { oilClearanceLimits, oilClearanceSpan } from '../bearings/clearance.js';
 import { type ClearanceExplanation, explainClearance } from '../bearings/explain.js';
-import { matchShells, type ShellMatch } from '../bearings/match.js';
+import { rankShells, type ShellMatch } from '../bearings/match.js';
 import { grindPlan } from '../crankshaft/grind-plan.js';
 import type { GrindPlan, ServedGrindPlan } from '../crankshaft/grind-types.js';
 import { undersizeSteps } from '../crankshaft/undersize.js';
@@ -164,13 +164,19 @@ function reportOn(
     matches:
       plan.outcome === 'none' || shelf.length === 0
         ? []
-        : matchShells({
-            journal: finishedJournal(plan, name, shape),
-            housingBore,
-            shells: shelf,
-            ...limits,
-          }),
+        : ranked(finishedJournal(plan, name, shape), housingBore, shelf, limits),
   };
+}
+
+/** Every shell on the shelf in one bearing. Hopeless ones stand last; what a sheet holds is no mistake in a search. */
+function ranked(
+  journal: Span<Length>,
+  housingBore: BearingSheet['housingBore'],
+  shells: readonly ShellSheet[],
+  limits: ReturnType<typeof own<'length'>>,
+): readonly ShellMatch[] {
+  const allowed = oilClearanceLimits('search', limits, journal.max);
+  return rankShells({ journal, housingBore, shells }, allowed);
 }
 
 /** The step whose size the journal is nearest to, if it is no further than a quarter of a step off. */

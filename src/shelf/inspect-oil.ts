@@ -1,5 +1,6 @@
 import { comesFirst } from '../bearings/film/safe-hours.js';
 import type { Basis } from '../judging/basis.js';
+import { showIn } from '../judging/showing.js';
 import { fuelFraction } from '../oil/blend.js';
 import { type DilutionFinding, dilutionFinding } from '../oil/dilution.js';
 import { type FuelFractionSpan, fuelFractionSpan } from '../oil/fuel-fraction-span.js';
@@ -15,6 +16,7 @@ import type {
   VolumeFraction,
 } from '../quantities/dimensions.js';
 import { RebuildInputError } from '../quantities/error.js';
+import { celsius } from '../quantities/units.js';
 import {
   cleanOil,
   densityBasis,
@@ -155,7 +157,7 @@ function fuelOf(
   throw new RebuildInputError({
     parameter: 'fuelViscosity',
     value: undefined,
-    shown: `the viscosity of the fuel at ${temperature} K`,
+    shown: `the viscosity of the fuel at ${showIn(temperature, celsius)}`,
     expected: 'a viscosity',
     problem: 'is missing',
     hint: 'There is a default for petrol from 15 to 25 °C only; measure the sample there or give it.',

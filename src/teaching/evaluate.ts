@@ -1,5 +1,5 @@
 import { all, create, type FactoryFunctionMap, type Unit } from 'mathjs';
-import { guardObject, guardQuantity } from '../judging/guards.js';
+import { guardFields, guardQuantity } from '../judging/guards.js';
 import type { Dimension, Quantity } from '../quantities/dimensions.js';
 import { RebuildInputError } from '../quantities/error.js';
 import type { FormulaCard } from './card.js';
@@ -50,8 +50,8 @@ export type CardValues = Readonly<Record<string, number>>;
  * @param name - name of the card
  * @param values - a number for each letter that goes in, in SI
  * @returns the result, of the dimension that the card says [coherent SI unit]
- * @throws {RebuildInputError} when there is no such card, a letter has no number, the dimensions do
- * not balance or the result is not a finite number
+ * @throws {RebuildInputError} when a field is misspelt, there is no such card, a letter has no number, the
+ * dimensions do not balance or the result is not a finite number
  * @example
  * ```ts
  * evaluateCard('dripFlow', { n: 0.2, V_d: 5e-8 }); // 1e-8
@@ -85,7 +85,8 @@ export function cardNamed(name: CardName): FormulaCard {
 }
 
 function scopeOf(card: FormulaCard, values: CardValues): Map<string, number | Unit> {
-  guardObject('values', values);
+  const letters = card.inputs.map(({ symbol }) => symbol);
+  guardFields('values', values, letters);
   return new Map(
     card.inputs.map(({ symbol, dimension }) => {
       const value = guardQuantity(symbol, values[symbol] as never, dimension);

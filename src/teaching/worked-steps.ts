@@ -1,6 +1,5 @@
 import type { MathNode, SymbolNode } from 'mathjs';
-import type { Wording } from '../judging/describe.js';
-import { guardObject } from '../judging/guards.js';
+import { guardWording, type Wording } from '../judging/describe.js';
 import type { Dimension, Quantity } from '../quantities/dimensions.js';
 import { tradeUnit, type UnitSystem } from '../quantities/systems.js';
 import { valueIn } from '../quantities/unit.js';
@@ -16,7 +15,8 @@ import { type CardValues, cardNamed, evaluateFormula, math } from './evaluate.js
  * @param values - a number for each letter that goes in, in SI
  * @param wording - the units to print in
  * @returns lines of plain text
- * @throws {RebuildInputError} when there is no such card, a letter has no number or the unit system is unknown
+ * @throws {RebuildInputError} when a field is misspelt, there is no such card, a letter has no number or the
+ * unit system is unknown
  * @example
  * ```ts
  * workedSteps('oilClearance', { D_h: inch(2.251), t: inch(0.062), D_j: inch(2.125) }, { units: 'inch' });
@@ -29,7 +29,7 @@ export function workedSteps(
   wording: Wording,
 ): readonly string[] {
   const card = cardNamed(name);
-  guardObject('wording', wording);
+  guardWording(wording);
   const { result, inputs, where, expression } = card;
   const value = evaluateFormula(card, values);
   const put = new Map(

@@ -18,14 +18,25 @@ import { notNumbers, refusal } from '../quantities/refusal.js';
 
 const sizes = { housingBore: inch(2.251), shellWall: inch(0.062), journal: inch(2.125) };
 const micrometres = (min: number, max: number) => fc.integer({ min, max }).map((n) => mm(n / 1000));
-const anySizes = fc.record({
-  housingBore: micrometres(40_000, 80_000),
-  shellWall: micrometres(1000, 4000),
-  journal: micrometres(35_000, 75_000),
+const anySizes = fc
+  .record({
+    housingBore: fc.integer({ min: 40_000, max: 80_000 }),
+    shellWall: fc.integer({ min: 1000, max: 4000 }),
+    clearance: fc.integer({ min: -900, max: 900 }),
+  })
+  .map(({ housingBore, shellWall, clearance }) => ({
+    housingBore: mm(housingBore / 1000),
+    shellWall: mm(shellWall / 1000),
+    journal: mm((housingBore - 2 * shellWall - clearance) / 1000),
+  }));
+const tolerances = fc.record({
+  housingBore: micrometres(0, 300),
+  shellWall: micrometres(0, 150),
+  journal: micrometres(0, 300),
 });
-const spanOf = (a: Length, b: Length): Span<Length> => ({
-  min: Math.min(a, b) as Length,
-  max: Math.max(a, b) as Length,
+const spanFrom = (least: Length, tolerance: Length): Span<Length> => ({
+  min: least,
+  max: (least + tolerance) as Length,
 });
 
 describe('oilClearance', () => {
@@ -72,7 +83,7 @@ describe('oilClearance', () => {
 
   it('refuses a wall that is a bare number', () => {
     const error = refusal(() => oilClearance({ ...sizes, shellWall: 0.062 as Length }));
-    expect(error.message).toMatch(/0\.062 m is outside 0\.2 mm … \d+ mm/);
+    expect(error.message).toMatch(/62 mm is outside 0\.2 mm … \d+ mm\. .* 0\.062 was given/);
   });
 });
 
@@ -94,10 +105,10 @@ describe('oilClearanceSpan', () => {
   it('holds the clearance of every size in its spans, and its ends are reached', () => {
     const share = fc.double({ min: 0, max: 1, noNaN: true });
     fc.assert(
-      fc.property(anySizes, anySizes, share, share, share, (a, b, s1, s2, s3) => {
-        const housingBore = spanOf(a.housingBore, b.housingBore);
-        const shellWall = spanOf(a.shellWall, b.shellWall);
-        const journal = spanOf(a.journal, b.journal);
+      fc.property(anySizes, tolerances, share, share, share, (sizes, by, s1, s2, s3) => {
+        const housingBore = spanFrom(sizes.housingBore, by.housingBore);
+        const shellWall = spanFrom(sizes.shellWall, by.shellWall);
+        const journal = spanFrom(sizes.journal, by.journal);
         const span = oilClearanceSpan({ housingBore, shellWall, journal });
         const at = ({ min, max }: Span<Length>, s: number) =>
           Math.min(max, min + s * (max - min)) as Length;

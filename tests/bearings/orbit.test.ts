@@ -64,7 +64,7 @@ const anyBigEnd = fc
     engine: anyEngine,
     pin: fc.double({ min: 0.4, max: 0.7, noNaN: true }),
     slender: fc.double({ min: 0.15, max: 1, noNaN: true }),
-    looseness: fc.double({ min: -3.5, max: -1.5, noNaN: true }),
+    looseness: fc.double({ min: -3.5, max: -1.8, noNaN: true }),
     thickness: fc.double({ min: -3, max: -0.5, noNaN: true }),
   })
   .map(({ engine, pin, slender, looseness, thickness }): BigEnd => {

@@ -33,8 +33,8 @@ describe('ringFilingNeeded', () => {
   });
 
   it('judges the gap in the smallest bore of the travel', () => {
-    const ring = { gap: thou(12), measuredIn: inch(3.008), smallestBore: inch(3) };
-    const filing = ringFilingNeeded(ring);
+    const ring = { gap: thou(12), measuredIn: inch(3.008) };
+    const filing = ringFilingNeeded({ ...ring, smallestBore: inch(3) });
     expect(filing.work).toBe('file');
     expect(format(filing.finding.value, thou)).toBe('-13.1 thou');
     expect(filing.finding.value).toBe(ringGapIn({ ...ring, bore: inch(3) }));

@@ -2,7 +2,7 @@ import { coherentUnit, convert, parse, parseLength, unitTable, valueIn } from 'c
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { type Calls, calls } from './calls/calls.js';
-import { hostiles, type Path, pathsIn, replaced, showPath, without } from './hostile.js';
+import { holed, hostiles, type Path, pathsIn, replaced, showPath, without } from './hostile.js';
 import { complaint } from './outcome.js';
 import { registry } from './registry.js';
 
@@ -61,6 +61,9 @@ function oneWrongValue(args: readonly unknown[], n: number): readonly Case[] {
         args: replaced(args, path, make()) as readonly unknown[],
       })),
       { at, wrong: 'removed', args: without(args, path) as readonly unknown[] },
+      ...(path.length > 1 && typeof path.at(-1) === 'number'
+        ? [{ at, wrong: 'a hole', args: holed(args, path) as readonly unknown[] }]
+        : []),
     ];
   });
 }

@@ -63,6 +63,21 @@ export function pathsIn(value: unknown, at: Path = []): readonly Path[] {
   });
 }
 
+/** Every plain object inside a value, by its place. */
+export const objectsIn = (value: unknown): readonly Path[] =>
+  pathsIn(value).filter((path) => {
+    const inner = valueAt(value, path);
+    return (
+      typeof inner === 'object' &&
+      inner !== null &&
+      Object.getPrototypeOf(inner) === Object.prototype
+    );
+  });
+
+/** What stands at a place inside a value. */
+export const valueAt = (value: unknown, path: Path): unknown =>
+  path.reduce<unknown>((outer, key) => (outer as Record<string | number, unknown>)[key], value);
+
 /** A copy with the value at one place replaced. A place that an earlier change removed stays removed. */
 export function replaced(value: unknown, path: Path, by: unknown): unknown {
   const [key, ...rest] = path;
@@ -84,6 +99,23 @@ export function without(value: unknown, path: Path): unknown {
   if (rest.length === 0) delete copy[key];
   else copy[key] = without(copy[key], rest);
   return copy;
+}
+
+/** Every list with something in it inside a value, by its place. */
+export const listsIn = (
+  value: unknown,
+): readonly { readonly path: Path; readonly length: number }[] =>
+  pathsIn(value).flatMap((path) => {
+    const list = valueAt(value, path);
+    return Array.isArray(list) && list.length > 0 ? [{ path, length: list.length }] : [];
+  });
+
+/** A copy with a hole in a list, where an item was. */
+export function holed(value: unknown, item: Path): unknown {
+  const list = item.slice(0, -1);
+  const copy = [...(valueAt(value, list) as readonly unknown[])];
+  delete copy[item.at(-1) as number];
+  return replaced(value, list, copy);
 }
 
 const copyOf = (value: object): Record<string | number, unknown> =>

@@ -2,7 +2,7 @@ import { RebuildInputError } from 'crankwright';
 import { describe, expect, it } from 'vitest';
 import { calls } from './calls/calls.js';
 import { frozen, pathsIn, replaced, without } from './hostile.js';
-import { complaint } from './outcome.js';
+import { complaint, noiseIn } from './outcome.js';
 
 const take = (run: (...args: never[]) => unknown) => calls(run, { sound: [], provoked: {} });
 const refusal = { parameter: 'x', value: 1, expected: 'less', hint: 'Take less.' };
@@ -53,6 +53,23 @@ describe('a function is found out', () => {
         [],
       ),
     ).toBeUndefined();
+  });
+});
+
+describe('a message', () => {
+  it.each([
+    ['x: 4.0000000000000003e-7 m is less', '4.0000000000000003e-7'],
+    ['x: 1e+26 mm is more', '1e+26'],
+    ['x: 0.053969920000000004 m', '0.053969920000000004'],
+    ['x: 12345678901 m', '12345678901'],
+    [
+      'x: 53.96992 mm of 100000000000 mm, readings[12].diameter, "1.2345678901e5 \\" mm"',
+      undefined,
+    ],
+    ['x: 0.000000123456789 m', undefined],
+    ['D2270-10(2016): ISO3448 1.25, 2e', undefined],
+  ])('%s shows the noise %s', (message, noise) => {
+    expect(noiseIn(message)).toBe(noise);
   });
 });
 

@@ -56,7 +56,24 @@ export function flawOfError(error: unknown): string | undefined {
     }
   }
   // `[object Object]` and the like stand for a value that was not shown.
-  return error.message.includes('[object ') ? `shows no more than "${error.message}"` : undefined;
+  if (error.message.includes('[object ')) return `shows no more than "${error.message}"`;
+  const noise = numbersIn(error.message).find((number) => digitsOf(number) > 9);
+  return noise === undefined ? undefined : `shows ${noise} in "${error.message}"`;
+}
+
+/** A number that nobody at a bench writes: with an exponent, or with more than nine digits. */
+export const noiseIn = (message: string): string | undefined =>
+  numbersIn(message).find((number) => /e/i.test(number) || digitsOf(number) > 9);
+
+/** The numbers in a message. Text that was given is in quotes, and its numbers are not ours. */
+const numbersIn = (message: string): readonly string[] =>
+  message.replaceAll(/"(?:[^"\\]|\\.)*"/g, '').match(/(?<![\w.])\d+(?:\.\d+)?(?:e[+-]?\d+)?/gi) ??
+  [];
+
+/** How many digits of a number count: not the zeros that only hold its place. */
+function digitsOf(number: string): number {
+  const digits = number.replace(/e.*/i, '').replace(/^0\.?0*/, '');
+  return (digits.includes('.') ? digits.replace('.', '') : digits.replace(/0+$/, '')).length;
 }
 
 /** The first number in a result that is none. */

@@ -2,7 +2,7 @@ import ts from 'typescript';
 import { describe, expect, it } from 'vitest';
 import { exportsOf, signaturesOf, textOf } from '../support/doc-rules.js';
 import { compilerOptions, entryPoints, importEntries } from '../support/repo.js';
-import { flawOfError } from './outcome.js';
+import { flawOfError, noiseIn } from './outcome.js';
 import { registry } from './registry.js';
 
 const modules = await importEntries();
@@ -43,6 +43,7 @@ describe('a documented cause of refusal', () => {
       thrown = error;
     }
     expect(flawOfError(thrown)).toBeUndefined();
+    expect(noiseIn((thrown as Error).message)).toBeUndefined();
   });
 });
 

@@ -48,7 +48,7 @@ describe('undersize shells', () => {
     check({
       source: manual,
       name: `${undersize} mm under: the bore that is left within the shells`,
-      given: { housingBore, shellWall: span(wall), journal: mm(50) },
+      given: { housingBore, shellWall: span(wall), journal: mm(60 - undersize) },
       expected: span(bore),
       got: (sizes) => {
         const clearance = oilClearanceSpan(sizes);

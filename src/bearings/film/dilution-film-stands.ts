@@ -3,17 +3,16 @@ import { dilutedOil } from '../../oil/diluted-oil.js';
 import type { BlendingLaw } from '../../oil/laws.js';
 import type { Oil } from '../../oil/oil.js';
 import type { Length, Ratio, VolumeFraction } from '../../quantities/dimensions.js';
+import { ratio } from '../../quantities/units.js';
 import { combinedRoughness, type Roughness } from './film-regime.js';
 import {
   type CheckedBearing,
-  FED,
   type FedBearing,
   guardFedBearing,
   type WarmFilm,
   warmestOf,
   warmFilmOf,
 } from './heat-balance.js';
-import { LOADED } from './journal-bearing.js';
 import { rootOfFalling } from './root.js';
 
 /** A bearing whose oil is thinned by fuel, and the film that it needs. */
@@ -59,8 +58,21 @@ export type FilmStand =
       readonly clean: WarmFilm;
     };
 
-/** Fields of {@link DilutedBearing} besides those of a bearing with its oil. */
-export const DILUTED = ['roughness', 'filmRatio', 'fuel', 'law'] as const;
+const DILUTED = [
+  'journal',
+  'length',
+  'clearance',
+  'speed',
+  'load',
+  'oil',
+  'inlet',
+  'specificHeat',
+  'carried',
+  'roughness',
+  'filmRatio',
+  'fuel',
+  'law',
+] as const;
 
 /** Oil with more fuel than this is not oil any more. */
 const MOST = 0.9;
@@ -77,8 +89,8 @@ const MOST = 0.9;
  *
  * @param bearing - the bearing with its oil and what cools it, roughness and fuel
  * @returns the fraction [-] with the film there, or why there is none
- * @throws {RebuildInputError} when a value cannot belong to a bearing, an oil or a fuel, or the clearance leaves
- * no room to turn
+ * @throws {RebuildInputError} when a field is misspelt, a value cannot belong to a bearing, an oil or a fuel,
+ * or the clearance leaves no room to turn
  * @see Source: as `heatBalance`, `dilutedOil` and `filmRegime`
  * @example
  * ```ts
@@ -99,16 +111,16 @@ const MOST = 0.9;
  * ```
  */
 export function dilutionTheFilmStands(bearing: DilutedBearing): FilmStand {
-  guardFields('bearing', bearing, [...LOADED, ...FED, ...DILUTED]);
+  guardFields('bearing', bearing, DILUTED);
   const checked = guardFedBearing(bearing);
-  const ratio = guardBetween(
+  const filmRatio = guardBetween(
     'filmRatio',
     bearing.filmRatio ?? (3 as Ratio),
-    'ratio',
+    ratio,
     [0.1, 1000],
     'ratio(3)',
   );
-  const needed = (ratio * combinedRoughness(bearing.roughness)) as Length;
+  const needed = (filmRatio * combinedRoughness(bearing.roughness)) as Length;
   const at = (fraction: number) => withFuel(bearing, checked, fraction as VolumeFraction);
   const spare = (fraction: number) => {
     const diluted = at(fraction);

@@ -27,8 +27,8 @@ export interface MappedFilm {
 /** Most coefficients over eccentricity and over diameter over length. */
 export const ORDER = { along: 14, across: 12 } as const;
 
-const NEAREST = /* @__PURE__ */ Math.log(1 - ECCENTRICITIES[0]);
-const FARTHEST = /* @__PURE__ */ Math.log(1 - ECCENTRICITIES[1]);
+const NEAREST = /* @__PURE__ */ (() => Math.log(1 - ECCENTRICITIES[0]))();
+const FARTHEST = /* @__PURE__ */ (() => Math.log(1 - ECCENTRICITIES[1]))();
 
 /** Where an eccentricity lies on the map, from -1 to 1. */
 const placeOf = (eccentricity: number): number =>

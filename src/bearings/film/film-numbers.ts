@@ -1,6 +1,7 @@
-import { guardBetween, guardFields } from '../../judging/guards.js';
+import { guardBetween } from '../../judging/guards.js';
 import type { Angle, Ratio } from '../../quantities/dimensions.js';
 import { RebuildInputError } from '../../quantities/error.js';
+import { ratio } from '../../quantities/units.js';
 
 /** Length of a bearing over its diameter; `'infinite'` for one that loses nothing at its ends [-]. */
 export type LengthToDiameter = Ratio | 'infinite';
@@ -60,18 +61,13 @@ export function guardLengthToDiameter(
   });
 }
 
-/** Refuses a place that no film is computed for. */
-export function guardPlace(
-  parameter: string,
-  place: FilmPlace,
-  besides: readonly string[] = [],
-): FilmPlace {
-  guardFields(parameter, place, ['eccentricity', 'lengthToDiameter', ...besides]);
+/** Refuses a place that no film is computed for. Its fields are for the caller to guard. */
+export function guardPlace(place: FilmPlace): FilmPlace {
   return {
     eccentricity: guardBetween(
       'eccentricity',
       place.eccentricity,
-      'ratio',
+      ratio,
       ECCENTRICITIES,
       'ratio(0.6)',
     ),

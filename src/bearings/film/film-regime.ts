@@ -2,8 +2,10 @@ import type { Basis } from '../../judging/basis.js';
 import { guardBetween, guardFields, guardLength } from '../../judging/guards.js';
 import { type Finding, judge } from '../../judging/judge.js';
 import { ownBasisOr } from '../../judging/own-limits.js';
+import { showIn } from '../../judging/showing.js';
 import type { Length, Ratio } from '../../quantities/dimensions.js';
 import { RebuildInputError } from '../../quantities/error.js';
+import { ratio } from '../../quantities/units.js';
 
 /** How two surfaces run on each other: they touch, they touch at their peaks, or oil keeps them apart. */
 export type Regime = 'boundary' | 'mixed' | 'full';
@@ -36,6 +38,10 @@ export interface FilmFinding {
   readonly thresholds: RegimeThresholds;
 }
 
+const OPTIONS = ['thresholds', 'basis'] as const;
+const ROUGHNESS = ['journal', 'shell'] as const;
+const THRESHOLDS = ['mixed', 'full'] as const;
+
 const COMMON: RegimeThresholds = { mixed: 1 as Ratio, full: 3 as Ratio };
 const SOURCE: Basis = {
   kind: 'published',
@@ -51,8 +57,8 @@ const SOURCE: Basis = {
  * @param roughness - root mean square roughness of journal and shell [m]
  * @param options - thresholds of your own, and who set them
  * @returns regime, combined roughness and finding
- * @throws {RebuildInputError} when the film is negative, a roughness cannot be one, or the thresholds are
- * reversed
+ * @throws {RebuildInputError} when a field is misspelt, the film is negative, a roughness cannot be one, or the
+ * thresholds are reversed
  * @see Source: Norton, Machine Design, 4th ed., specific film thickness; for bearings that fit closely
  * Hamrock, NASA RP-1255 (1991), asks for 5 where Norton has 3
  * @example
@@ -75,7 +81,7 @@ export function filmRegime(
 ): FilmFinding {
   guardLength('film', film, 0, 0.01);
   const combined = combinedRoughness(roughness);
-  guardFields('options', options, ['thresholds', 'basis']);
+  guardFields('options', options, OPTIONS);
   const basis = ownBasisOr('options', 'thresholds', options.thresholds, options.basis, SOURCE);
   const thresholds = guardThresholds(options.thresholds ?? COMMON);
   const finding = judge({
@@ -92,7 +98,7 @@ export function filmRegime(
 
 /** Root of the sum of the squares of both. */
 export function combinedRoughness(roughness: Roughness): Length {
-  guardFields('roughness', roughness, ['journal', 'shell']);
+  guardFields('roughness', roughness, ROUGHNESS);
   const journal = guardRoughness('roughness.journal', roughness.journal);
   const shell = guardRoughness('roughness.shell', roughness.shell);
   return Math.hypot(journal, shell) as Length;
@@ -103,15 +109,17 @@ export const guardRoughness = (parameter: string, value: Length): Length =>
   guardLength(parameter, value, 1e-9, 1e-4);
 
 function guardThresholds(thresholds: RegimeThresholds): RegimeThresholds {
-  guardFields('options.thresholds', thresholds, ['mixed', 'full']);
+  guardFields('options.thresholds', thresholds, THRESHOLDS);
   const guard = (key: keyof RegimeThresholds) =>
-    guardBetween(`options.thresholds.${key}`, thresholds[key], 'ratio', [0.01, 100], 'ratio(3)');
+    guardBetween(`options.thresholds.${key}`, thresholds[key], ratio, [0.01, 100], 'ratio(3)');
   const [mixed, full] = [guard('mixed'), guard('full')];
   if (mixed <= full) return { mixed, full };
   throw new RebuildInputError({
     parameter: 'options.thresholds',
     value: thresholds,
+    shown: `mixed ${showIn(mixed, ratio)} and full ${showIn(full, ratio)}`,
     expected: 'a mixed threshold that is not above the full one',
+    problem: 'are the wrong way round',
     hint: 'Swap the two.',
   });
 }

@@ -1,6 +1,8 @@
 import { guardBetween, guardFields } from '../../judging/guards.js';
+import { showNumber } from '../../judging/showing.js';
 import type { Angle, Ratio } from '../../quantities/dimensions.js';
 import { RebuildInputError } from '../../quantities/error.js';
+import { ratio } from '../../quantities/units.js';
 import { type MappedFilm, mapFilm, mapSommerfeld } from './film-map.js';
 import {
   ECCENTRICITIES,
@@ -13,6 +15,9 @@ import {
 } from './film-numbers.js';
 import { rootOfFalling } from './root.js';
 
+const PLACE = ['eccentricity', 'lengthToDiameter'] as const;
+const LOADED_PLACE = ['sommerfeld', 'lengthToDiameter'] as const;
+
 /**
  * The oil film of a steadily loaded full bearing of finite length, from its eccentricity. It reads a
  * map of solutions of the Reynolds equation (`solveReynolds` computes one directly) and differs from them
@@ -22,8 +27,8 @@ import { rootOfFalling } from './root.js';
  *
  * @param place - eccentricity and length over diameter [-]
  * @returns the film in plain ratios
- * @throws {RebuildInputError} when the eccentricity is outside 0.01 … 0.998, or the bearing is shorter than
- * a tenth of its diameter
+ * @throws {RebuildInputError} when a field is misspelt, the eccentricity is outside 0.01 … 0.998, or the
+ * bearing is shorter than a tenth of its diameter
  * @see Source: Raimondi and Boyd, Trans. ASLE 1 (1958), for the numbers and their definitions; worked
  * checks in tests/published/film.test.ts
  * @example
@@ -34,7 +39,8 @@ import { rootOfFalling } from './root.js';
  * ```
  */
 export function finiteBearing(place: FilmPlace): FilmNumbers {
-  const { eccentricity, lengthToDiameter } = guardPlace('place', place);
+  guardFields('place', place, PLACE);
+  const { eccentricity, lengthToDiameter } = guardPlace(place);
   return fromMap(eccentricity, lengthToDiameter);
 }
 
@@ -52,8 +58,8 @@ export interface LoadedPlace {
  *
  * @param place - Sommerfeld number and length over diameter [-]
  * @returns the film in plain ratios
- * @throws {RebuildInputError} when the Sommerfeld number is one of an eccentricity outside 0.01 … 0.998, or the
- * bearing is shorter than a tenth of its diameter
+ * @throws {RebuildInputError} when a field is misspelt, the Sommerfeld number is one of an eccentricity outside
+ * 0.01 … 0.998, or the bearing is shorter than a tenth of its diameter
  * @see Source: as `finiteBearing`
  * @example
  * ```ts
@@ -62,12 +68,12 @@ export interface LoadedPlace {
  * ```
  */
 export function finiteBearingAt(place: LoadedPlace): FilmNumbers {
-  guardFields('place', place, ['sommerfeld', 'lengthToDiameter']);
+  guardFields('place', place, LOADED_PLACE);
   const lengthToDiameter = guardLengthToDiameter('lengthToDiameter', place.lengthToDiameter);
   const sommerfeld = guardBetween(
     'sommerfeld',
     place.sommerfeld,
-    'ratio',
+    ratio,
     [1e-9, 1e9],
     'sommerfeldNumber({ … })',
   );
@@ -76,6 +82,7 @@ export function finiteBearingAt(place: LoadedPlace): FilmNumbers {
   throw new RebuildInputError({
     parameter: 'sommerfeld',
     value: sommerfeld,
+    shown: showNumber(sommerfeld),
     expected: 'a film with an eccentricity of 0.01 to 0.998',
     problem: `has the journal ${found === 'lighter' ? 'nearly centred' : 'all but touching'}, off the map`,
     hint: 'filmThickness gives a verdict there, too.',

@@ -1,4 +1,5 @@
 import { guardFields } from '../../judging/guards.js';
+import { showIn } from '../../judging/showing.js';
 import { guardTemperature } from '../../oil/guards.js';
 import { filmOilAt, guardOil, type Oil } from '../../oil/oil.js';
 import { temperatureOn } from '../../oil/viscosity.js';
@@ -13,10 +14,12 @@ import type {
   TemperatureDifference,
 } from '../../quantities/dimensions.js';
 import { RebuildInputError } from '../../quantities/error.js';
+import { valueIn } from '../../quantities/unit.js';
+import { celsius } from '../../quantities/units.js';
 import { ECCENTRICITIES } from './film-numbers.js';
 import { type Film, filmOf, flowsOf, noFilm } from './film-thickness.js';
 import { finiteBearing } from './finite-bearing.js';
-import { guardLoadedBearing, LOADED, type LoadedBearing, slenderness } from './journal-bearing.js';
+import { guardLoadedBearing, type LoadedBearing, slenderness } from './journal-bearing.js';
 import { rootOfFalling } from './root.js';
 import { commonSpecificHeat, guardCarried, guardSpecificHeat, riseOf } from './temperature-rise.js';
 
@@ -49,8 +52,17 @@ export interface WarmFilm {
   readonly film: Film;
 }
 
-/** What can be said of the fields of {@link FedBearing} besides those of a loaded bearing. */
-export const FED = ['oil', 'inlet', 'specificHeat', 'carried'] as const;
+const FED = [
+  'journal',
+  'length',
+  'clearance',
+  'speed',
+  'load',
+  'oil',
+  'inlet',
+  'specificHeat',
+  'carried',
+] as const;
 
 /** Beyond this nothing is known of any oil [K]. */
 const HOTTEST = 500;
@@ -63,8 +75,8 @@ const HOTTEST = 500;
  *
  * @param bearing - sizes, speed, load, the oil and how it comes in
  * @returns temperature, viscosity and film; if no film lasts, those of the oil on its way in
- * @throws {RebuildInputError} when a value cannot belong to a bearing or an oil, or the clearance leaves
- * no room to turn
+ * @throws {RebuildInputError} when a field is misspelt, a value cannot belong to a bearing or an oil, or the
+ * clearance leaves no room to turn
  * @see Source: Raimondi and Boyd, Trans. ASLE 1 (1958); Shigley's Mechanical Engineering Design, 9th ed., section 12-9
  * @example
  * ```ts
@@ -84,7 +96,7 @@ const HOTTEST = 500;
  * ```
  */
 export function heatBalance(bearing: FedBearing): WarmFilm {
-  guardFields('bearing', bearing, [...LOADED, ...FED]);
+  guardFields('bearing', bearing, FED);
   return warmFilmOf(guardFedBearing(bearing));
 }
 
@@ -110,8 +122,8 @@ function guardInlet({ inlet, oil }: FedBearing): Temperature {
   throw new RebuildInputError({
     parameter: 'inlet',
     value: inlet,
-    shown: `${inlet} K`,
-    expected: `from ${Math.ceil(coldest)} to ${Math.floor(warmest)} K for this oil`,
+    shown: showIn(inlet, celsius),
+    expected: `from ${Math.ceil(valueIn(coldest, celsius))} to ${Math.floor(valueIn(warmest, celsius))} °C for this oil`,
     hint: 'Past that the oil is too thick to flow or thinner than petrol: check the inlet and the line.',
   });
 }

@@ -1,10 +1,5 @@
-import {
-  guardBetween,
-  guardDiameter,
-  guardFields,
-  guardLength,
-  showLength,
-} from '../../judging/guards.js';
+import { guardBetween, guardDiameter, guardFields, guardLength } from '../../judging/guards.js';
+import { showLength } from '../../judging/showing.js';
 import type {
   DynamicViscosity,
   Force,
@@ -13,6 +8,8 @@ import type {
   RotationalSpeed,
 } from '../../quantities/dimensions.js';
 import { RebuildInputError } from '../../quantities/error.js';
+import { centipoise, newton, rpm } from '../../quantities/units.js';
+import { mostApart } from '../one-bearing.js';
 
 /** A plain bearing that oil fills. */
 export interface JournalBearing {
@@ -38,10 +35,7 @@ export interface OiledBearing extends LoadedBearing {
   readonly viscosity: DynamicViscosity;
 }
 
-/** Fields of a bearing. */
-export const BEARING = ['journal', 'length', 'clearance'] as const;
-/** Fields of a loaded bearing. */
-export const LOADED = [...BEARING, 'speed', 'load'] as const;
+const OILED = ['journal', 'length', 'clearance', 'speed', 'load', 'viscosity'] as const;
 
 /** Refuses sizes that no bearing has; a clearance of nothing or less cannot turn. */
 export function guardBearing(bearing: JournalBearing): JournalBearing {
@@ -64,17 +58,17 @@ export function guardLoadedBearing(bearing: LoadedBearing): LoadedBearing {
 
 /** Refuses a bearing with fields it does not have, or an oil of no such viscosity. */
 export function guardOiledBearing(bearing: OiledBearing): OiledBearing {
-  guardFields('bearing', bearing, [...LOADED, 'viscosity']);
+  guardFields('bearing', bearing, OILED);
   return {
     ...guardLoadedBearing(bearing),
     viscosity: guardFilmViscosity('viscosity', bearing.viscosity),
   };
 }
 
-/** A clearance that a journal can turn in: more than nothing, up to a twentieth of it. */
+/** A clearance that a journal can turn in: more than nothing, up to what was ever one bearing. */
 export function guardRunningClearance(parameter: string, value: Length, journal: Length): Length {
   if (typeof value !== 'number' || !(value <= 0)) {
-    return guardLength(parameter, value, Math.max(1e-7, journal * 1e-5), journal / 20);
+    return guardLength(parameter, value, Math.max(1e-7, journal * 1e-5), mostApart(journal));
   }
   throw new RebuildInputError({
     parameter,
@@ -88,18 +82,18 @@ export function guardRunningClearance(parameter: string, value: Length, journal:
 
 /** None, or up to 300 turns a second. */
 export const guardSpeed = (parameter: string, value: RotationalSpeed): RotationalSpeed =>
-  guardBetween(parameter, value, 'rotationalSpeed', [value === 0 ? 0 : 1e-6, 2000], 'rpm(1800)');
+  guardBetween(parameter, value, rpm, [value <= 0 ? 0 : 1e-6, 2000], 'rpm(1800)');
 
 /** A load: none, up to a hundred tonnes. */
 export const guardLoad = (parameter: string, value: Force): Force =>
-  guardBetween(parameter, value, 'force', [value === 0 ? 0 : 1e-6, 1e6], 'lbf(500)');
+  guardBetween(parameter, value, newton, [value <= 0 ? 0 : 1e-6, 1e6], 'lbf(500)');
 
 /** From thinner than petrol to thicker than any oil that flows. */
 export const guardFilmViscosity = (parameter: string, value: DynamicViscosity): DynamicViscosity =>
   guardBetween(
     parameter,
     value,
-    'dynamicViscosity',
+    centipoise,
     // Below this it is a kinematic viscosity that was taken for one: water has 1e-3.
     [1e-4, 20],
     'centipoise(12) or dynamicViscosityAt(oil, celsius(80)), not centistokes',

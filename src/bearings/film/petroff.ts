@@ -6,7 +6,6 @@ import type {
   Torque,
 } from '../../quantities/dimensions.js';
 import {
-  BEARING,
   guardBearing,
   guardFilmViscosity,
   guardSpeed,
@@ -29,6 +28,8 @@ export interface TurningBearing extends JournalBearing {
   readonly speed: RotationalSpeed;
 }
 
+const TURNING = ['journal', 'length', 'clearance', 'viscosity', 'speed'] as const;
+
 /**
  * Drag of a journal that runs in the middle of its bearing: light load, high speed. Under load it is more.
  *
@@ -36,7 +37,8 @@ export interface TurningBearing extends JournalBearing {
  *
  * @param bearing - sizes, viscosity and speed
  * @returns torque and power
- * @throws {RebuildInputError} when a value cannot belong to a bearing, or the clearance leaves no room to turn
+ * @throws {RebuildInputError} when a field is misspelt, a value cannot belong to a bearing, or the clearance
+ * leaves no room to turn
  * @see Source: Petroff's equation, from shear of an even film; worked check in tests/published/film.test.ts
  * @example
  * ```ts
@@ -48,7 +50,7 @@ export interface TurningBearing extends JournalBearing {
  * ```
  */
 export function petroff(bearing: TurningBearing): Drag {
-  guardFields('bearing', bearing, [...BEARING, 'viscosity', 'speed']);
+  guardFields('bearing', bearing, TURNING);
   return centredDrag({
     ...guardBearing(bearing),
     viscosity: guardFilmViscosity('viscosity', bearing.viscosity),

@@ -29,6 +29,9 @@ export interface SafeHours {
   };
 }
 
+const ENGINE = ['sump', 'bearing', 'limit'] as const;
+const SUMP = ['leak', 'oil', 'fuel', 'evaporation'] as const;
+
 /**
  * How long a leak may last: until the film of this bearing no longer stands the fuel, or until the
  * limit on fuel in oil, whichever comes first. A sump with fuel in it has the less time left, and none if it
@@ -39,8 +42,8 @@ export interface SafeHours {
  *
  * @param engine - the leak into the sump, the bearing that the oil must carry, and a limit of your own
  * @returns time to the fraction that comes first, what sets it, and both fractions
- * @throws {RebuildInputError} when a value cannot belong to a sump, a bearing, an oil or a fuel, the
- * clearance leaves no room to turn, or the limit is not a fraction
+ * @throws {RebuildInputError} when a field is misspelt, a value cannot belong to a sump, a bearing, an oil or a
+ * fuel, the clearance leaves no room to turn, or the limit is not a fraction
  * @see Source: as `timeToDilution` and `dilutionTheFilmStands`; the limit by default is common practice
  * @example
  * ```ts
@@ -71,8 +74,8 @@ export function safeHours(engine: {
   /** A limit of your own on fuel by volume; by default 5 %, a rule of thumb [-]. */
   readonly limit?: VolumeFraction;
 }): SafeHours {
-  guardFields('engine', engine, ['sump', 'bearing', 'limit']);
-  guardFields('sump', engine.sump, ['leak', 'oil', 'fuel', 'evaporation']);
+  guardFields('engine', engine, ENGINE);
+  guardFields('sump', engine.sump, SUMP);
   const stand = dilutionTheFilmStands(engine.bearing);
   const limit = limitOf(engine.limit);
   const { fraction, setBy } = comesFirst(stand, limit.fraction);

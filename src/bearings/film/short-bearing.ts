@@ -1,5 +1,6 @@
 import { guardBetween, guardFields } from '../../judging/guards.js';
 import type { Ratio } from '../../quantities/dimensions.js';
+import { ratio } from '../../quantities/units.js';
 import { ECCENTRICITIES, type FilmNumbers, filmNumbers } from './film-numbers.js';
 
 /** The film of a very short bearing, and whether this one is short enough. */
@@ -10,6 +11,8 @@ export interface ShortFilm extends FilmNumbers {
    */
   readonly range: 'within' | 'too long';
 }
+
+const PLACE = ['eccentricity', 'lengthToDiameter'] as const;
 
 /**
  * The oil film of a very short bearing in closed form, Ocvirk's half film: pressure drives oil only
@@ -25,8 +28,8 @@ export interface ShortFilm extends FilmNumbers {
  *
  * @param place - eccentricity and length over diameter [-]
  * @returns the film in plain ratios, and whether the bearing is short enough for them
- * @throws {RebuildInputError} when the eccentricity is outside 0.01 … 0.998, or the length over diameter
- * outside 0.01 … 100
+ * @throws {RebuildInputError} when a field is misspelt, the eccentricity is outside 0.01 … 0.998, or the length
+ * over diameter outside 0.01 … 100
  * @see Source: Ocvirk, NACA TN 2808 (1952)
  * @example
  * ```ts
@@ -41,10 +44,10 @@ export function shortBearing(place: {
   /** Length over diameter [-]. */
   readonly lengthToDiameter: Ratio;
 }): ShortFilm {
-  guardFields('place', place, ['eccentricity', 'lengthToDiameter']);
+  guardFields('place', place, PLACE);
   const { eccentricity: e, lengthToDiameter } = place;
-  guardBetween('eccentricity', e, 'ratio', ECCENTRICITIES, 'ratio(0.6)');
-  guardBetween('lengthToDiameter', lengthToDiameter, 'ratio', [0.01, 100], 'ratio(0.5)');
+  guardBetween('eccentricity', e, ratio, ECCENTRICITIES, 'ratio(0.6)');
+  guardBetween('lengthToDiameter', lengthToDiameter, ratio, [0.01, 100], 'ratio(0.5)');
   const slender = lengthToDiameter ** 2;
   const root = 1 - e * e;
   // Where d/dθ (sin θ / h³) is zero.

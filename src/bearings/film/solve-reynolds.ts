@@ -1,4 +1,4 @@
-import { guardWhole } from '../../judging/guards.js';
+import { guardFields, guardWhole } from '../../judging/guards.js';
 import { endless, type FilmGrid, layGrid } from './film-grid.js';
 import {
   type FilmNumbers,
@@ -14,6 +14,8 @@ import { dragged, type FilmPressure, solveFilm } from './solve-film.js';
 /** Places around of the finer of the two grids, where nothing else is asked for. */
 const AROUND = 48;
 
+const PLACE = ['eccentricity', 'lengthToDiameter', 'placesAround'] as const;
+
 /**
  * The oil film of a steadily loaded full bearing, straight from the Reynolds equation. The film
  * begins at the widest gap with no pressure, and breaks where pressure and its slope both come to zero
@@ -27,8 +29,8 @@ const AROUND = 48;
  * @param place - eccentricity and length over diameter [-], and how fine the grid is
  * @returns the film in plain ratios; with the usual grid the Sommerfeld number to 0.5 %, side flow
  * to 0.5 % of the flow, the place where the film breaks to 3°
- * @throws {RebuildInputError} when the eccentricity is outside 0.01 … 0.998, the bearing is shorter than a
- * tenth of its diameter, or the grid is not one
+ * @throws {RebuildInputError} when a field is misspelt, the eccentricity is outside 0.01 … 0.998, the bearing
+ * is shorter than a tenth of its diameter, or the grid is not one
  * @see Source: Raimondi and Boyd, Trans. ASLE 1 (1958), for the numbers and their definitions
  * @example
  * ```ts
@@ -43,7 +45,8 @@ export function solveReynolds(
     readonly placesAround?: number;
   },
 ): FilmNumbers {
-  const { eccentricity, lengthToDiameter } = guardPlace('place', place, ['placesAround']);
+  guardFields('place', place, PLACE);
+  const { eccentricity, lengthToDiameter } = guardPlace(place);
   const around = guardWhole(
     'placesAround',
     place.placesAround ?? AROUND,

@@ -10,8 +10,8 @@ import { guardOiledBearing, type OiledBearing } from './journal-bearing.js';
  *
  * @param bearing - sizes, viscosity, speed and load
  * @returns Sommerfeld number; zero for a journal that stands still [-]
- * @throws {RebuildInputError} when a value cannot belong to a bearing, the clearance leaves no room to turn, or
- * there is no load
+ * @throws {RebuildInputError} when a field is misspelt, a value cannot belong to a bearing, the clearance
+ * leaves no room to turn, or there is no load
  * @see Source: Raimondi and Boyd, Trans. ASLE 1 (1958)
  * @example
  * ```ts
@@ -29,7 +29,7 @@ export function sommerfeldNumber(bearing: OiledBearing): Ratio {
     parameter: 'load',
     value: load,
     expected: 'a load',
-    problem: 'is nothing, which makes the Sommerfeld number endless',
+    problem: 'makes the Sommerfeld number endless',
     hint: 'filmThickness takes a bearing without a load.',
   });
 }

@@ -7,6 +7,13 @@ import type {
   SpecificHeat,
   TemperatureDifference,
 } from '../../quantities/dimensions.js';
+import {
+  joulePerKilogramKelvin,
+  kilogramPerCubicMetre,
+  mLPerMinute,
+  percent,
+  watt,
+} from '../../quantities/units.js';
 
 /** Specific heat of warm mineral oil, taken as 2000. Common practice: 1900 to 2100 [J/(kg·K)]. */
 export const commonSpecificHeat = 2000 as SpecificHeat;
@@ -30,6 +37,8 @@ export interface WarmedOil {
   readonly carried?: Ratio;
 }
 
+const WARMED = ['power', 'flow', 'sideFlow', 'density', 'specificHeat', 'carried'] as const;
+
 /**
  * How far friction warms the oil on its way through a bearing. What leaves at the ends has gained half
  * of that on average, what goes all the way round the whole.
@@ -38,8 +47,8 @@ export interface WarmedOil {
  *
  * @param oil - power, flows, density and specific heat of the oil
  * @returns rise from the way in to the way out [K]
- * @throws {RebuildInputError} when a value is out of range, there is no flow, or more leaves at the
- * ends than flows in
+ * @throws {RebuildInputError} when a field is misspelt, a value is out of range, there is no flow, or more
+ * leaves at the ends than flows in
  * @see Source: Raimondi and Boyd, Trans. ASLE 1 (1958)
  * @example
  * ```ts
@@ -51,14 +60,20 @@ export interface WarmedOil {
  * ```
  */
 export function temperatureRise(oil: WarmedOil): TemperatureDifference {
-  guardFields('oil', oil, ['power', 'flow', 'sideFlow', 'density', 'specificHeat', 'carried']);
-  const power = guardBetween('power', oil.power, 'power', [0, 1e7], 'watt(50)');
-  const flow = guardBetween('flow', oil.flow, 'flow', [1e-12, 10], 'mLPerMinute(200)');
-  const sideFlow = guardBetween('sideFlow', oil.sideFlow, 'flow', [0, flow], 'mLPerMinute(100)');
+  guardFields('oil', oil, WARMED);
+  const power = guardBetween('power', oil.power, watt, [0, 1e7], 'watt(50)');
+  const flow = guardBetween('flow', oil.flow, mLPerMinute, [1e-12, 10], 'mLPerMinute(200)');
+  const sideFlow = guardBetween(
+    'sideFlow',
+    oil.sideFlow,
+    mLPerMinute,
+    [0, flow],
+    'mLPerMinute(100)',
+  );
   const density = guardBetween(
     'density',
     oil.density,
-    'density',
+    kilogramPerCubicMetre,
     [500, 1200],
     'kilogramPerCubicMetre(880)',
   );
@@ -81,8 +96,14 @@ export function riseOf(oil: Required<WarmedOil>): TemperatureDifference {
 
 /** Oils, and fuel. */
 export const guardSpecificHeat = (parameter: string, value: SpecificHeat): SpecificHeat =>
-  guardBetween(parameter, value, 'specificHeat', [500, 10_000], 'joulePerKilogramKelvin(2000)');
+  guardBetween(
+    parameter,
+    value,
+    joulePerKilogramKelvin,
+    [500, 10_000],
+    'joulePerKilogramKelvin(2000)',
+  );
 
 /** A share of heat. */
 export const guardCarried = (parameter: string, value: Ratio): Ratio =>
-  guardBetween(parameter, value, 'ratio', [0, 1], 'percent(80)');
+  guardBetween(parameter, value, percent, [0, 1], 'percent(80)');

@@ -6,25 +6,31 @@ import {
   guardWord,
 } from '../../judging/guards.js';
 import { guardCycle, guardDegrees, guardSpeed } from '../../motion/guards.js';
-import type { LoadDiagram } from '../../motion/index.js';
+import type { BigEndLoad, BigEndLoads, LoadDiagram } from '../../motion/index.js';
 import type { Force, Ratio } from '../../quantities/dimensions.js';
+import { kilonewton, ratio } from '../../quantities/units.js';
 import { guardFilmViscosity, guardRunningClearance } from '../film/journal-bearing.js';
 import type { BigEnd } from './orbit-types.js';
+
+const BIG_END = [
+  'journal',
+  'length',
+  'clearance',
+  'viscosity',
+  'loads',
+  'film',
+  'thinnerThan',
+  'tolerance',
+] as const;
+/** Of the loads as `bigEndLoads` gives them, the torques are not looked at. */
+const DIAGRAM = ['speed', 'loads', 'meanTorque'] as const;
+const LOAD = ['crankAngle', 'along', 'across', 'rodAngle', 'torque'] as const;
 
 /** A big end with nothing left open but the film of interest. */
 export function guardBigEnd(
   bigEnd: BigEnd,
 ): BigEnd & { readonly tolerance: Ratio; readonly film: 'finite' | 'short' } {
-  guardFields('bigEnd', bigEnd, [
-    'journal',
-    'length',
-    'clearance',
-    'viscosity',
-    'loads',
-    'film',
-    'thinnerThan',
-    'tolerance',
-  ]);
+  guardFields('bigEnd', bigEnd, BIG_END);
   const journal = guardDiameter('journal', bigEnd.journal);
   const { thinnerThan } = bigEnd;
   if (thinnerThan !== undefined) guardLength('thinnerThan', thinnerThan, 0, 0.01);
@@ -39,7 +45,7 @@ export function guardBigEnd(
     tolerance: guardBetween(
       'tolerance',
       bigEnd.tolerance ?? (1e-4 as Ratio),
-      'ratio',
+      ratio,
       [1e-6, 1e-2],
       'ratio(1e-4)',
     ),
@@ -47,11 +53,13 @@ export function guardBigEnd(
 }
 
 function guardLoads(diagram: LoadDiagram): LoadDiagram {
-  guardFields('loads', diagram, ['speed', 'loads', 'meanTorque']);
+  guardFields('loads', diagram as BigEndLoads, DIAGRAM);
   const speed = guardSpeed('loads.speed', diagram.speed);
   const guardForce = (parameter: string, value: Force) =>
-    guardBetween(parameter, value, 'force', [-1e8, 1e8], 'kilonewton(12)');
-  const loads = guardCycle('loads.loads', diagram.loads, (at, { along, across, rodAngle }) => {
+    guardBetween(parameter, value, kilonewton, [-1e8, 1e8], 'kilonewton(12)');
+  const loads = guardCycle('loads.loads', diagram.loads, (at, load) => {
+    guardFields(at, load as BigEndLoad, LOAD);
+    const { along, across, rodAngle } = load;
     guardForce(`${at}.along`, along);
     guardForce(`${at}.across`, across);
     guardDegrees(`${at}.rodAngle`, rodAngle, [-60, 60]);

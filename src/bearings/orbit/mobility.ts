@@ -1,6 +1,7 @@
 import { guardBetween, guardFields } from '../../judging/guards.js';
 import type { Ratio } from '../../quantities/dimensions.js';
-import { RebuildInputError } from '../../quantities/error.js';
+import { RebuildInputError, rounded } from '../../quantities/error.js';
+import { ratio } from '../../quantities/units.js';
 
 /** Where the journal stands in its bearing, in clearance circles, seen from the load. */
 export interface PlaceInBearing {
@@ -20,6 +21,8 @@ export interface JournalMobility {
   readonly across: Ratio;
 }
 
+const PLACE = ['along', 'across', 'lengthToDiameter'] as const;
+
 /**
  * How readily a journal gives way to a load: its mobility, of a short bearing. Times the load it is
  * the speed of the journal, as seen by one who turns halfway between journal and shell.
@@ -34,8 +37,8 @@ export interface JournalMobility {
  *
  * @param place - where the journal stands, seen from the load, and length over diameter [-]
  * @returns mobility along and across the load [-]
- * @throws {RebuildInputError} when a value is not finite, the length is not from a hundredth to the whole
- * diameter, or the journal is not inside its clearance
+ * @throws {RebuildInputError} when a field is misspelt, a value is not finite, the length is not from a
+ * hundredth to the whole diameter, or the journal is not inside its clearance
  * @see Source: J. F. Booker, short-bearing mobility, from memory; derived again in the tests
  * @example
  * ```ts
@@ -45,13 +48,13 @@ export interface JournalMobility {
  * ```
  */
 export function shortBearingMobility(place: PlaceInBearing): JournalMobility {
-  guardFields('place', place, ['along', 'across', 'lengthToDiameter']);
-  const along = guardBetween('along', place.along, 'ratio', [-1, 1], 'ratio(0.6)');
-  const across = guardBetween('across', place.across, 'ratio', [-1, 1], 'ratio(0.2)');
+  guardFields('place', place, PLACE);
+  const along = guardBetween('along', place.along, ratio, [-1, 1], 'ratio(0.6)');
+  const across = guardBetween('across', place.across, ratio, [-1, 1], 'ratio(0.2)');
   const lengthToDiameter = guardBetween(
     'lengthToDiameter',
     place.lengthToDiameter,
-    'ratio',
+    ratio,
     [0.01, 1],
     'ratio(0.5)',
   );
@@ -59,7 +62,7 @@ export function shortBearingMobility(place: PlaceInBearing): JournalMobility {
     throw new RebuildInputError({
       parameter: 'place',
       value: place,
-      shown: `an eccentricity ratio of ${Math.hypot(along, across)}`,
+      shown: `an eccentricity ratio of ${rounded(Math.hypot(along, across))}`,
       expected: 'below 1',
       problem: 'leaves no film',
       hint: 'Eccentricity is counted in clearance circles: 0 is the middle, 1 touches.',

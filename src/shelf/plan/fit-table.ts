@@ -1,4 +1,4 @@
-import { oilClearanceSpan } from '../../bearings/clearance.js';
+import { clearanceLeft } from '../../bearings/clearance.js';
 import type { Span } from '../../judging/limits.js';
 import type { Length } from '../../quantities/dimensions.js';
 import type { EngineKind } from '../engine-kind.js';
@@ -55,10 +55,7 @@ export class FitTable {
       if (journals === undefined || ready.fits !== fits || !sameStep(ready.step, step))
         return undefined;
       if (lacking || housing === undefined) return Infinity;
-      return marginOf(
-        oilClearanceSpan({ housingBore: housing, shellWall: ready.wall, journal }),
-        oilLimits(journals, journal),
-      );
+      return marginOf(clearanceLeft(housing, ready.wall, journal), oilLimits(journals, journal));
     });
     this.#known.set(key, margins);
     return margins;

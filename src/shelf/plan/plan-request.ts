@@ -5,7 +5,7 @@ import { SECTIONS } from '../shelf.js';
 import { currencyOf, inThousandths } from './money.js';
 import type { PlanOptions } from './plan-types.js';
 
-const FIELDS: readonly (keyof PlanOptions)[] = [
+const FIELDS = [
   'atMost',
   'buying',
   'mostPerEngine',
@@ -13,7 +13,7 @@ const FIELDS: readonly (keyof PlanOptions)[] = [
   'mustBuild',
   'timeLimit',
   'onProgress',
-];
+] as const;
 
 /** Options that are sound and complete. */
 export type PlanRequest = ReturnType<typeof guardPlanOptions>;

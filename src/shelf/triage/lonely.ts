@@ -1,4 +1,4 @@
-import { oilClearanceSpan } from '../../bearings/clearance.js';
+import { clearanceLeft } from '../../bearings/clearance.js';
 import type { Span } from '../../judging/limits.js';
 import { spanOf } from '../../judging/limits.js';
 import type { Length } from '../../quantities/dimensions.js';
@@ -37,11 +37,7 @@ export function lonelyOn(shelf: Shelf): Lonely {
           (size) =>
             housings.length === 0 ||
             housings.some((housing) => {
-              const clearance = oilClearanceSpan({
-                housingBore: housing,
-                shellWall: shell.wall,
-                journal: size,
-              });
+              const clearance = clearanceLeft(housing, spanOf(shell.wall), size);
               return journals && marginOf(clearance, oilLimits(journals, size)) !== undefined;
             }),
         ),

@@ -9,9 +9,10 @@ export const bearingCards = {
     computedBy: 'oilClearance',
     result: { symbol: 'c', meaning: 'diametral oil clearance', dimension: 'length' },
     inputs: [
-      input('D_h', 'housing bore, cap torqued, no shells', 'length', 0.03, 0.1),
-      input('t', 'wall of one half shell at its crown', 'length', 0.001, 0.003),
-      journal,
+      // Together they make a bearing: from half a millimetre too tight to as much too loose.
+      input('D_h', 'housing bore, cap torqued, no shells', 'length', 0.057, 0.0573),
+      input('t', 'wall of one half shell at its crown', 'length', 0.0015, 0.0016),
+      input('D_j', 'journal diameter', 'length', 0.0538, 0.0541),
     ],
     where: [],
     expression: 'D_h - 2 * t - D_j',

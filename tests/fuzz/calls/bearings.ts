@@ -51,6 +51,7 @@ export const bearingCalls = {
       'not finite': [{ ...sizes, journal: Number.NaN }],
       'not of an engine': [{ ...sizes, journal: 2.125 }],
       'a wall like a bore': [{ ...sizes, shellWall: inch(2) }],
+      'never one bearing': [{ ...sizes, journal: inch(1.225) }],
       'no sizes': [],
     },
   }),
@@ -60,6 +61,7 @@ export const bearingCalls = {
       'not finite': [{ ...spans, shellWall: Infinity }],
       'not of an engine': [{ ...spans, housingBore: { min: 2.25, max: 2.26 } }],
       reversed: [{ ...spans, journal: { min: inch(2.125), max: inch(2.1245) } }],
+      'never one bearing': [{ ...spans, journal: inch(2.225) }],
       'no sizes': [null],
     },
   }),
@@ -112,6 +114,7 @@ export const bearingCalls = {
     sound: [[search], [{ journal: inch(2.105), housingBore: inch(2.251), shells: search.shells }]],
     provoked: {
       'not of a bearing': [{ ...search, journal: 2.105 }],
+      'never one bearing': [{ ...search, housingBore: inch(2.625) }],
       'an empty shelf': [{ ...search, shells: [] }],
       'a shell without a name': [{ ...search, shells: [{ ...shell, name: '' }] }],
       'a negative undersize': [{ ...search, shells: [{ ...shell, undersize: thou(-1) }] }],

@@ -1,3 +1,5 @@
+import { objectsIn, replaced, valueAt } from '../hostile.js';
+
 /** How one exported function is called in the tests. */
 export interface Calls {
   /** Calls it with whatever is given; what it gives is awaited. */
@@ -17,6 +19,14 @@ export interface Calls {
   readonly cases?: number;
 }
 
+/** A sound call with a misspelt field in the first of its own objects, if there is one. */
+function misspelt(sound: readonly unknown[], isMade: boolean): Calls['provoked'] {
+  const path = objectsIn(sound).find(([argument]) => !(isMade && argument === 0));
+  if (path === undefined) return {};
+  const object = { ...(valueAt(sound, path) as object), misspelt: 1 };
+  return { 'a misspelt field': replaced(sound, path, object) as readonly unknown[] };
+}
+
 type AnyFunction = (...args: never[]) => unknown;
 
 /** Names the calls of a function. Sound ones are type-checked, so that they follow its signature. */
@@ -34,7 +44,7 @@ export function calls<F extends AnyFunction>(
   return {
     run: (args) => run(...(args as Parameters<F>)),
     sound,
-    provoked,
+    provoked: { ...misspelt(sound[0] ?? [], about.madeBy !== undefined), ...provoked },
     ...about,
   };
 }

@@ -1,0 +1,102 @@
+import {
+  coherentUnit,
+  type Dimension,
+  type Length,
+  type Quantity,
+} from '../quantities/dimensions.js';
+import { RebuildInputError, rounded } from '../quantities/error.js';
+import { type Unit, valueIn } from '../quantities/unit.js';
+
+/** A length as a person would read it. */
+export function showLength(metres: number): string {
+  if (metres === 0 || Math.abs(metres) >= 1) return `${rounded(metres)} m`;
+  return `${rounded(metres * 1000)} mm`;
+}
+
+/** A number as a person would write it: no noise of binary fractions, and no exponent. */
+export function showNumber(value: number): string {
+  const text = rounded(value);
+  if (!text.includes('e')) return text;
+  return Math.abs(value) > 1
+    ? 'a huge number'
+    : Number(text)
+        .toFixed(20)
+        .replace(/\.?0+$/, '');
+}
+
+/** A quantity in a unit, as a person would read it. */
+export const showIn = <D extends Dimension>(quantity: Quantity<D>, unit: Unit<D>): string =>
+  withUnit(showNumber(valueIn<D>(quantity, unit)), unit.symbol);
+
+/** A quantity of any dimension: a length as a person would read it, anything else in its coherent SI unit. */
+export const showQuantity = (quantity: number, dimension: Dimension): string =>
+  dimension === 'length'
+    ? showLength(quantity)
+    : withUnit(showNumber(quantity), coherentUnit[dimension]);
+
+const withUnit = (number: string, symbol: string) =>
+  symbol === '-' ? number : `${number} ${symbol}`;
+
+/** The same dimension in words: `kinematic viscosity`. */
+export const wordsOf = (dimension: Dimension): string =>
+  dimension.replace(/[A-Z]/g, (capital) => ` ${capital.toLowerCase()}`);
+
+/** What to do with text where a number belongs. */
+export const textHint = (value: unknown): string | undefined =>
+  typeof value === 'string' ? 'Text is read by parse, e.g. parseLength("2-1/8 in").' : undefined;
+
+/** Refuses a length that no such part has, or what is no length; most often one that was not wrapped in its unit. */
+export function outsideLength(
+  parameter: string,
+  value: Length,
+  least: number,
+  most: number,
+  hint?: string,
+): RebuildInputError {
+  const [from, to] = [showLength(least), showLength(most)];
+  return new RebuildInputError({
+    parameter,
+    value,
+    expected: `a length of ${from} … ${to}`,
+    hint:
+      hint ??
+      textHint(value) ??
+      'Lengths are metres here; wrap the reading in its unit, e.g. inch(2.1248).',
+    ...(Number.isFinite(value) && outside(showLength(value), from, to)),
+  });
+}
+
+/** Refuses a finite quantity outside its bounds, in the unit that the trade reads; the hint tells what was given. */
+export function outsideBounds<D extends Dimension>(
+  parameter: string,
+  value: Quantity<D>,
+  unit: Unit<D>,
+  [least, most]: readonly [least: number, most: number],
+  example: string,
+): RebuildInputError {
+  const inUnit = (quantity: number) => showNumber(valueIn<D>(quantity as Quantity<D>, unit));
+  const [from, to, shown] = [inUnit(least), inUnit(most), inUnit(value)];
+  const tail = unit.symbol === '-' ? '' : ` ${unit.symbol}`;
+  const coherent = coherentUnit[unit.dimension];
+  const words = wordsOf(unit.dimension);
+  const name = `${words[0]?.toUpperCase()}${words.slice(1)}`;
+  const given = unit.symbol === coherent ? '' : `, and ${showNumber(value)} was given`;
+  const about = outside(shown, from, to);
+  return new RebuildInputError({
+    parameter,
+    value,
+    shown: shown + tail,
+    expected: `${from} … ${to}${tail}`,
+    problem: about.problem + tail,
+    hint:
+      coherent === '-'
+        ? `${name} is a plain number here, e.g. ${example}.`
+        : `${name} is in ${coherent} here${given}; wrap the reading in its unit, e.g. ${example}.`,
+  });
+}
+
+/** What is said of a number outside its bounds. One that reads like a bound lies just past it. */
+const outside = (shown: string, from: string, to: string) => ({
+  shown,
+  problem: `is ${shown === from || shown === to ? 'just ' : ''}outside ${from} … ${to}`,
+});
