@@ -30,7 +30,7 @@ export type SymbolIn<D extends Dimension, Y extends MeasureSystem> = {
 
 /** How two families of a measure are joined. */
 export interface SameAnchor {
-  /** Both count in one anchor, which costs no rounding [-]. */
+  /** Both count in one anchor, which costs no rounding. */
   readonly ratio: 1;
 }
 

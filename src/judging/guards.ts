@@ -182,6 +182,10 @@ export function guardBetween<D extends Dimension>(
   throw outsideBounds(parameter, value, unit, bounds, example);
 }
 
+/** The least that is taken of what may also be nothing: a negative value is told that nothing is the least. */
+export const noneOr = (least: number, value: unknown): number =>
+  typeof value === 'number' && value <= 0 ? 0 : least;
+
 /** Refuses a length outside what this part of an engine can have. */
 export function guardLength(parameter: string, value: Length, least: number, most: number): Length {
   // NaN and the infinities fail the comparisons. The error is made elsewhere, so

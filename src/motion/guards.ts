@@ -1,4 +1,4 @@
-import { guardBetween, guardLength, guardList } from '../judging/guards.js';
+import { guardBetween, guardLength, guardList, noneOr } from '../judging/guards.js';
 import { showIn, showLength } from '../judging/showing.js';
 import type {
   Angle,
@@ -20,7 +20,7 @@ export const guardStroke = (parameter: string, value: Length): Length =>
 
 /** Standing still, or from a revolution in ten minutes to 47 000 rpm. */
 export const guardSpeed = (parameter: string, value: RotationalSpeed): RotationalSpeed =>
-  guardBetween(parameter, value, rpm, [value <= 0 ? 0 : 0.01, 5000], 'rpm(1800)');
+  guardBetween(parameter, value, rpm, [noneOr(0.01, value), 5000], 'rpm(1800)');
 
 /** Pistons and halves of rods; nothing where it is to be left out. */
 export const guardMass = (parameter: string, value: Mass): Mass =>

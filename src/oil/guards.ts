@@ -1,4 +1,4 @@
-import { guardBetween } from '../judging/guards.js';
+import { guardBetween, noneOr } from '../judging/guards.js';
 import type {
   Density,
   Flow,
@@ -56,11 +56,11 @@ export const guardTime = (parameter: string, value: Time): Time =>
 
 /** A leak: none, or from a drop in a year to a litre a second. */
 export const guardFlow = (parameter: string, value: Flow): Flow =>
-  guardBetween(parameter, value, mLPerHour, [value <= 0 ? 0 : 1e-15, 1e-3], 'mLPerHour(30)');
+  guardBetween(parameter, value, mLPerHour, [noneOr(1e-15, value), 1e-3], 'mLPerHour(30)');
 
 /** A rate of events or of loss: none, or from once in an age to a thousand a second. */
 export const guardRate = (parameter: string, value: Rate): Rate =>
-  guardBetween(parameter, value, perMinute, [value <= 0 ? 0 : 1e-15, 1000], 'perMinute(12)');
+  guardBetween(parameter, value, perMinute, [noneOr(1e-15, value), 1000], 'perMinute(12)');
 
 /** Fuel in oil by volume, from none to so much. */
 export const guardFraction = (

@@ -108,7 +108,7 @@ class Reader {
     const isNothing = !/[1-9]/.test(written.replace(/e.*/i, ''));
     if (isNothing || (size >= SMALLEST && size < LARGEST)) return size;
     const extreme = size < SMALLEST ? 'small' : 'large';
-    const hint = 'Check the exponent: 1e-3 is a thousandth, 1e3 a thousand.';
+    const hint = 'Check the exponent: "1e-3" is a thousandth, "1e3" a thousand.';
     throw this.#problem(`is too ${extreme} to be a reading`, written, hint);
   }
 

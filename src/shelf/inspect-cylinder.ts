@@ -9,6 +9,7 @@ import { type Names, namedFrom } from '../judging/named-from.js';
 import { type BasedLimits, ownLimitsOr } from '../judging/own-limits.js';
 import { type BoreShape, boreShape } from '../measuring/bore.js';
 import type { Length } from '../quantities/dimensions.js';
+import { largestOf, smallestOf } from '../quantities/extremes.js';
 import { own } from './own.js';
 import type { CylinderLimits, CylinderSheet } from './sheet.js';
 
@@ -159,8 +160,8 @@ function ringIn(
   const { gap, measuredIn } = ring;
   const name = guardText('name', ring.name);
   const means = shape.stations.map(({ mean }) => mean);
-  const smallestBore = Math.min(...means) as Length;
-  const largestBore = Math.max(...means) as Length;
+  const smallestBore = smallestOf(means);
+  const largestBore = largestOf(means);
   const { span, widest } = ringGapAlongBore({ gap, measuredIn, stations: shape.stations });
   return {
     name,

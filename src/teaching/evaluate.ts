@@ -103,7 +103,7 @@ function plainNumber(card: FormulaCard, result: unknown): number {
   if (typeof value === 'number' && Number.isFinite(value) && (unit === '') === (result === value)) {
     return value;
   }
-  throw unbalanced(card, `the result is ${String(result)}`);
+  throw unbalanced(card, `the result is ${math.format(result, 6)}`);
 }
 
 function unbalanced(card: FormulaCard, why: string): RebuildInputError {

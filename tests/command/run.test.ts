@@ -222,7 +222,7 @@ describe('crankwright', () => {
     ]) {
       expect(out).toContain(`--${option}`);
     }
-    for (const exit of [0, 1, 2, 3, 4]) expect(out).toMatch(new RegExp(`^  ${exit}  `, 'm'));
+    for (const exit of [0, 1, 2, 3, 4, 5]) expect(out).toMatch(new RegExp(`^  ${exit}  `, 'm'));
     expect(await captured(['-h'])).toEqual(done(out));
   });
 

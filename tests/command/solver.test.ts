@@ -41,7 +41,7 @@ describe('crankwright plan, with a solver that is of no use', () => {
     const { code, out, err } = await planned(() => {
       throw new Error('highs.wasm is missing');
     });
-    expect([code, out]).toEqual([4, '']);
+    expect([code, out]).toEqual([5, '']);
     expect(err).toBe(
       'crankwright: The solver for plans could not be loaded: highs.wasm is missing. In Node, install the package again. In a browser, see that highs.wasm is served beside the bundle. Then try again.\n',
     );

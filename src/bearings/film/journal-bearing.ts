@@ -1,4 +1,10 @@
-import { guardBetween, guardDiameter, guardFields, guardLength } from '../../judging/guards.js';
+import {
+  guardBetween,
+  guardDiameter,
+  guardFields,
+  guardLength,
+  noneOr,
+} from '../../judging/guards.js';
 import { showLength } from '../../judging/showing.js';
 import type {
   DynamicViscosity,
@@ -82,11 +88,11 @@ export function guardRunningClearance(parameter: string, value: Length, journal:
 
 /** None, or up to 300 turns a second. */
 export const guardSpeed = (parameter: string, value: RotationalSpeed): RotationalSpeed =>
-  guardBetween(parameter, value, rpm, [value <= 0 ? 0 : 1e-6, 2000], 'rpm(1800)');
+  guardBetween(parameter, value, rpm, [noneOr(1e-6, value), 2000], 'rpm(1800)');
 
 /** A load: none, up to a hundred tonnes. */
 export const guardLoad = (parameter: string, value: Force): Force =>
-  guardBetween(parameter, value, newton, [value <= 0 ? 0 : 1e-6, 1e6], 'lbf(500)');
+  guardBetween(parameter, value, newton, [noneOr(1e-6, value), 1e6], 'lbf(500)');
 
 /** From thinner than petrol to thicker than any oil that flows. */
 export const guardFilmViscosity = (parameter: string, value: DynamicViscosity): DynamicViscosity =>

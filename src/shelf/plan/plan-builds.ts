@@ -1,5 +1,6 @@
 import { guardLayout } from '../../judging/layout.js';
 import type { Length } from '../../quantities/dimensions.js';
+import { smallestOf } from '../../quantities/extremes.js';
 import { shelfLayout } from '../layouts.js';
 import type { Shelf } from '../shelf.js';
 import { affordable, dearestEngine } from './affordable.js';
@@ -117,7 +118,5 @@ function smallestMargin(builds: readonly Build[]): Length | undefined {
     ...cylinders.flatMap(({ finding }) => finding ?? []),
     ...(guides?.finding ? [guides.finding] : []),
   ]);
-  return findings.length === 0
-    ? undefined
-    : (Math.min(...findings.map(({ margin }) => margin)) as Length);
+  return findings.length === 0 ? undefined : smallestOf(findings.map(({ margin }) => margin));
 }

@@ -266,7 +266,13 @@ describe('describePart says then', () => {
     const half = (limits: Limits<Length>) => ({
       kind: 'housing' as const,
       place: 'pulley main',
-      finding: judge({ ...finding, limits }),
+      finding: judge({
+        feature: finding.feature,
+        dimension: 'length',
+        value: finding.value,
+        basis: finding.basis,
+        limits,
+      }),
     });
     expect(
       reasons({
@@ -280,7 +286,7 @@ describe('describePart says then', () => {
   });
 
   it('nothing for what is no part or in no units', () => {
-    expect(refusal(() => describePart({} as TriagedPart, inches)).parameter).toBe('part');
+    expect(refusal(() => describePart({} as TriagedPart, inches)).parameter).toBe('part.section');
     expect(refusal(() => describePart(part({}), { units: 'si' as 'inch' })).value).toBe('si');
   });
 });
