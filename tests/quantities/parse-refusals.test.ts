@@ -60,7 +60,7 @@ describe('parseLength refuses', () => {
     expect(error.message).toMatch(message);
     expect(error.message).not.toMatch(/Infinity/);
     expect([error.parameter, error.value]).toEqual(['text', text]);
-    expect(error.hint).toBe('Check the exponent: 1e-3 is a thousandth, 1e3 a thousand.');
+    expect(error.hint).toBe('Check the exponent: "1e-3" is a thousandth, "1e3" a thousand.');
   });
 
   it('no number that is only large, or nothing', () => {
