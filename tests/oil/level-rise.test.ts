@@ -57,7 +57,7 @@ describe('fuelFromLevelRise', () => {
   it('refuses a rise that would be nearly all fuel', () => {
     const flood = { ...good, rise: mm(400), surface: 1 as Area };
     expect(refusal(() => fuelFromLevelRise(flood)).message).toMatch(
-      /rise: 0\.4 m outruns the sump/,
+      /rise: 400 mm outruns the sump/,
     );
   });
 
