@@ -1,7 +1,8 @@
+import type { Highs, ModelData } from 'highs';
 import { describe, expect, it } from 'vitest';
 import { askHighs } from '../../../src/shelf/plan/ask-highs.js';
 import { Clock } from '../../../src/shelf/plan/clock.js';
-import { Model } from '../../../src/shelf/plan/model.js';
+import { Model, type Term } from '../../../src/shelf/plan/model.js';
 import type { Question } from '../../../src/shelf/plan/solver.js';
 import { highs, highsWith } from './fake-highs.js';
 
@@ -45,6 +46,59 @@ describe('what HiGHS says', () => {
     // Nothing lies between 3 and 3.4: that is proven, whatever it ran out of.
     expect(ended(timeLimit, { bound: 3.4 })).toMatchObject({ status: 'optimal', bound: 3 });
     expect(ended(timeLimit, { found: 7, bound: 9 })).toMatchObject({ values: [], bound: 9 });
+  });
+
+  it('is the very least, though others are nearly as little', () => {
+    // Three of ten things that weigh 60 at least, for a million and a little each: by trying all.
+    const weights = [11, 13, 17, 19, 23, 29, 7, 5, 3, 2];
+    const costs = [41, 53, 67, 71, 89, 97, 31, 23, 13, 7].map((little) => 1_000_000 + little);
+    const some = new Model();
+    const things = weights.map(() => some.variable(1));
+    const sumFor = (values: readonly number[]): readonly Term[] =>
+      things.map((thing, i) => [thing, values[i] ?? 0]);
+    some.rows.push(
+      { terms: sumFor(things.map(() => 1)), min: 3, max: 3 },
+      { terms: sumFor(weights), min: 60, max: Infinity },
+    );
+    const threes = things.flatMap((a) =>
+      things.slice(a + 1).flatMap((b) => things.slice(b + 1).map((c) => [a, b, c])),
+    );
+    const total = (of: readonly number[], three: readonly number[]) =>
+      three.reduce((sum, i) => sum + (of[i] ?? 0), 0);
+    const enough = threes.filter((three) => total(weights, three) >= 60);
+    const least = Math.min(...enough.map((three) => total(costs, three)));
+    // It starts from the dearest three that weigh enough.
+    const dear = [3, 4, 5];
+    const from = things.map((thing) => (dear.includes(thing) ? 1 : 0));
+    const question = { goal: 'least', of: sumFor(costs), from } as const;
+    const said = askHighs(highs, some, question, new Clock(), undefined);
+    expect(said).toMatchObject({ status: 'optimal', bound: least });
+    expect(total(costs, dear)).toBeGreaterThan(least);
+  });
+
+  it('is not asked of what is dearer than what is known', () => {
+    // One of three things, for 999 999 999.999, 30 or 20, in thousandths; the second is at hand.
+    const some = new Model();
+    const costs = [999_999_999_999, 30_000, 20_000];
+    const of = costs.map((cost): Term => [some.variable(1), cost]);
+    some.rows.push({ terms: of.map(([thing]): Term => [thing, 1]), min: 1, max: 1 });
+    const seen: unknown[] = [];
+    const spying: Highs = {
+      ...highs,
+      createModel: (data: ModelData) => {
+        seen.push([...data.colCost], [...data.colUpper], [...data.matrix.indices]);
+        return highs.createModel(data);
+      },
+    } as Highs;
+    const question = { goal: 'least', of, from: [0, 1, 0] } as const;
+    const said = askHighs(spying, some, question, new Clock(), undefined);
+    expect(said).toEqual({ status: 'optimal', values: [0, 0, 1], bound: 20_000 });
+    // In lowest terms, the first thing out of the question.
+    expect(seen).toEqual([
+      [0, 3, 2],
+      [0, 1, 1],
+      [1, 2],
+    ]);
   });
 
   it('is not asked for without time', () => {
