@@ -18,6 +18,11 @@ const TAKEN = {
   'shelf/triage/triage-types.ts': ['Triage', 'TriagedPart'],
 };
 
+/** What guards a type besides, and the file it stands in. */
+const GUARDS: Readonly<Record<string, { readonly guard: string; readonly file: string }>> = {
+  Finding: { guard: 'guardFinding', file: 'judging/judge' },
+};
+
 /** The text of every file of layouts, by its path below `src`: one for each room that has a type among them. */
 export function layoutFiles(): ReadonlyMap<string, string> {
   const { config } = ts.readConfigFile(`${root}/tsconfig.json`, ts.sys.readFile);
@@ -34,7 +39,11 @@ export function layoutFiles(): ReadonlyMap<string, string> {
       return checker.getDeclaredTypeOfSymbol(symbol);
     });
   });
-  const constants = layoutsOf(checker, taken, (declaration) => canName(roomOf(declaration)));
+  const guards = Object.fromEntries(
+    Object.entries(GUARDS).map(([name, { guard }]) => [name, guard]),
+  );
+  const isNamed = (declaration: ts.Declaration) => canName(roomOf(declaration));
+  const constants = layoutsOf(checker, taken, isNamed, guards);
   const rooms = new Set([...constants.values()].map(({ declaration }) => roomOf(declaration)));
   return new Map([...rooms].map((room) => [`${room}/layouts.ts`, fileOf(room, constants)]));
 }
@@ -57,6 +66,9 @@ function fileOf(room: string, constants: ReadonlyMap<string, Constant>): string 
     const file = `${other}/layouts`;
     from.set(file, [...(from.get(file) ?? []), name]);
   }
+  for (const { guard, file } of Object.values(GUARDS)) {
+    if (own.some(([, constant]) => constant.guard === guard)) from.set(file, [guard]);
+  }
   const imports = [...from].sort().map(([file, names]) => {
     const path = file.startsWith(`${room}/`) ? `.${file.slice(room.length)}` : `../${file}`;
     return `import ${file.endsWith('/layout') ? 'type ' : ''}{ ${names.join(', ')} } from '${path}.js';`;
@@ -65,7 +77,12 @@ function fileOf(room: string, constants: ReadonlyMap<string, Constant>): string 
     '// How what functions take from each other is laid out. Made by `npm run layouts` from the types.',
     ...imports,
     '',
-    ...own.map(([name, { text }]) => `export const ${name} = ${text} satisfies Layout;`),
+    ...own.map(
+      ([name, constant]) => `export const ${name} = ${guarded(constant)} satisfies Layout;`,
+    ),
     '',
   ].join('\n');
 }
+
+const guarded = ({ text, guard }: Constant): string =>
+  guard === undefined ? text : text.replace(/ }$/, `, also: ${guard} }`);

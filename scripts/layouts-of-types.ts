@@ -4,6 +4,8 @@ import ts from 'typescript';
 export interface Constant {
   readonly declaration: ts.Declaration;
   readonly text: string;
+  /** A function that guards it besides. */
+  readonly guard?: string;
   /** Names of the constants that it refers to. */
   readonly uses: ReadonlySet<string>;
 }
@@ -11,13 +13,15 @@ export interface Constant {
 /**
  * The layouts of types and of the named types that they are made of, by name, those that others
  * refer to first. A type that is declared where it is not to be named is written out where it is used.
+ * Guards are those of types by name.
  */
 export function layoutsOf(
   checker: ts.TypeChecker,
   types: readonly ts.Type[],
   isNamed: (declaration: ts.Declaration) => boolean,
+  guards: Readonly<Record<string, string>>,
 ): ReadonlyMap<string, Constant> {
-  const layouts = new Layouts(checker, isNamed);
+  const layouts = new Layouts(checker, isNamed, guards);
   for (const type of types) layouts.of(type);
   return layouts.constants;
 }
@@ -31,6 +35,7 @@ class Layouts {
   constructor(
     private readonly checker: ts.TypeChecker,
     private readonly isNamed: (declaration: ts.Declaration) => boolean,
+    private readonly guards: Readonly<Record<string, string>>,
   ) {}
 
   /** The name of a constant, or the layout itself where the type has no name of its own. */
@@ -50,7 +55,8 @@ class Layouts {
       this.open.add(name);
       const text = this.laidOut(type);
       this.open.delete(name);
-      this.constants.set(name, { declaration, text, uses });
+      const guard = this.guards[symbol.name];
+      this.constants.set(name, { declaration, text, uses, ...(guard !== undefined && { guard }) });
       this.uses = outer;
     }
     this.uses.add(name);

@@ -1,5 +1,6 @@
 import { coherentUnit, type Dimension, type Quantity } from '../quantities/dimensions.js';
 import { RebuildInputError } from '../quantities/error.js';
+import { largestOf } from '../quantities/extremes.js';
 import type { Basis } from './basis.js';
 import { guardBasis } from './basis.js';
 import { guardObject, guardQuantity, guardText, guardWord } from './guards.js';
@@ -123,7 +124,7 @@ export function worstOf<D extends Dimension>(
 
 /** 1 nm for lengths, 1 part in 10⁹ of the sizes compared for other dimensions. */
 function comparisonTolerance(dimension: Dimension, sizes: readonly number[]): number {
-  return dimension === 'length' ? 1e-9 : 1e-9 * Math.max(...sizes.map(Math.abs));
+  return dimension === 'length' ? 1e-9 : 1e-9 * largestOf(sizes.map(Math.abs));
 }
 
 const finite =

@@ -21,6 +21,8 @@ interface List {
 /** An object. The names of fields that may be absent end in a question mark. */
 interface Fields {
   readonly fields: Readonly<Record<string, Layout>>;
+  /** Refuses what is laid out well and yet cannot be. */
+  readonly also?: (parameter: string, value: never) => unknown;
 }
 
 /** Objects that one field tells apart. */
@@ -67,7 +69,7 @@ function guardAt(at: string, value: unknown, layout: Layout, hint: string): void
 
 type Given = Readonly<Record<string, unknown>>;
 
-function guardEach(at: string, value: Given, { fields }: Fields, hint: string): void {
+function guardEach(at: string, value: Given, { fields, also }: Fields, hint: string): void {
   guardFields(at, value, Object.keys(fields).map(nameOf));
   for (const [key, inner] of Object.entries(fields)) {
     const name = nameOf(key);
@@ -75,6 +77,7 @@ function guardEach(at: string, value: Given, { fields }: Fields, hint: string): 
       guardAt(`${at}.${name}`, value[name], inner, hint);
     }
   }
+  also?.(at, value as never);
 }
 
 const isNeeded = (key: string): boolean => !key.endsWith('?');

@@ -1,4 +1,5 @@
 // How what functions take from each other is laid out. Made by `npm run layouts` from the types.
+import { guardFinding } from './judge.js';
 import type { Layout } from './layout.js';
 
 export const verdictLayout = { oneOf: ['above', 'below', 'undecided', 'within'] } satisfies Layout;
@@ -8,9 +9,9 @@ export const basisLayout = { by: 'kind', variants: [
   { fields: { kind: { oneOf: ['published'] }, source: 'string' } },
   { fields: { kind: { oneOf: ['common practice'] }, rule: 'string' } },
 ] } satisfies Layout;
-export const findingLengthLayout = { fields: { verdict: verdictLayout, margin: 'number', feature: 'string', dimension: { oneOf: ['length'] }, value: 'number', limits: limitsLayout, basis: basisLayout, 'uncertainty?': 'number' } } satisfies Layout;
+export const findingLengthLayout = { fields: { verdict: verdictLayout, margin: 'number', feature: 'string', dimension: { oneOf: ['length'] }, value: 'number', limits: limitsLayout, basis: basisLayout, 'uncertainty?': 'number' }, also: guardFinding } satisfies Layout;
 export const spanLayout = { fields: { min: 'number', max: 'number' } } satisfies Layout;
-export const findingVolumeFractionLayout = { fields: { verdict: verdictLayout, margin: 'number', feature: 'string', dimension: { oneOf: ['volumeFraction'] }, value: 'number', limits: limitsLayout, basis: basisLayout, 'uncertainty?': 'number' } } satisfies Layout;
-export const findingRatioLayout = { fields: { verdict: verdictLayout, margin: 'number', feature: 'string', dimension: { oneOf: ['ratio'] }, value: 'number', limits: limitsLayout, basis: basisLayout, 'uncertainty?': 'number' } } satisfies Layout;
+export const findingVolumeFractionLayout = { fields: { verdict: verdictLayout, margin: 'number', feature: 'string', dimension: { oneOf: ['volumeFraction'] }, value: 'number', limits: limitsLayout, basis: basisLayout, 'uncertainty?': 'number' }, also: guardFinding } satisfies Layout;
+export const findingRatioLayout = { fields: { verdict: verdictLayout, margin: 'number', feature: 'string', dimension: { oneOf: ['ratio'] }, value: 'number', limits: limitsLayout, basis: basisLayout, 'uncertainty?': 'number' }, also: guardFinding } satisfies Layout;
 export const sizeOrSpanLayout = { either: ['number', { fields: { min: 'number', max: 'number' } }] } satisfies Layout;
 export const basedLimitsLengthLayout = { fields: { limits: limitsLayout, basis: basisLayout } } satisfies Layout;

@@ -115,7 +115,5 @@ function cylinderChecks(
 
 function oilChecks({ oil }: SoundSheet): readonly Check[] {
   if (!oil) return [];
-  const path = (parameter: string) =>
-    parameter === 'sample' ? 'oil.sample.viscosity' : `oil.${parameter}`;
-  return [{ path, run: () => inspectOil(oil) }];
+  return [{ path: (parameter) => `oil.${parameter}`, run: () => inspectOil(oil) }];
 }

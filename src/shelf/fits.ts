@@ -1,8 +1,10 @@
 import { recommendedOilClearance } from '../bearings/clearance.js';
 import { ringGapIn } from '../cylinders/ring-gap.js';
 import type { Limits, Span } from '../judging/limits.js';
+import { namedFrom } from '../judging/named-from.js';
 import { NANOMETRE } from '../measuring/standing.js';
 import type { Length } from '../quantities/dimensions.js';
+import { smallestOf } from '../quantities/extremes.js';
 import type { EngineKind } from './engine-kind.js';
 import { handOut } from './hand-out.js';
 import type { JournalSheet } from './sheet.js';
@@ -58,8 +60,12 @@ export function ringsFit(
 ): boolean {
   const most = ringGap?.max;
   if (most === undefined) return true;
-  const smallest = Math.min(...bores.map(({ min }) => min)) as Length;
-  return rings.every(
-    ({ gap, measuredIn }) => ringGapIn({ gap, measuredIn, bore: smallest }) <= most + NANOMETRE,
-  );
+  const smallest = smallestOf(bores.map(({ min }) => min));
+  return rings.every(({ gap, measuredIn }, i) => {
+    const there = namedFrom(
+      () => ({ '': `part.rings[${i}]`, bore: `part.rings[${i}].measuredIn` }),
+      () => ringGapIn({ gap, measuredIn, bore: smallest }),
+    );
+    return there <= most + NANOMETRE;
+  });
 }

@@ -1,4 +1,5 @@
 import type { GrindRequest } from '../crankshaft/grind-types.js';
+import type { Names } from '../judging/named-from.js';
 import type { Shape } from '../measuring/shape.js';
 import type { Length } from '../quantities/dimensions.js';
 import { own } from './own.js';
@@ -39,4 +40,14 @@ export function grindRequest(
     ...(wear !== undefined && { wear }),
     ...(shape !== undefined && { shape: own(shape) }),
   };
+}
+
+/** What of a grind request comes from where: from what the maker says, and from each journal. */
+export function grindNames(maker: string, journals: readonly string[]): Names {
+  const each = journals.flatMap((journal, i) => [
+    [`journals[${i}]`, journal],
+    [`journals[${i}].smallest`, `${journal}.readings`],
+    [`journals[${i}].largest`, `${journal}.readings`],
+  ]);
+  return { '': maker, 'shape.limits': `${maker}.shape`, ...Object.fromEntries(each) };
 }

@@ -4,9 +4,9 @@ import { matchShells, type ShellMatch } from '../bearings/match.js';
 import { grindPlan } from '../crankshaft/grind-plan.js';
 import type { GrindPlan, ServedGrindPlan } from '../crankshaft/grind-types.js';
 import { undersizeSteps } from '../crankshaft/undersize.js';
-import { guardUndersize } from '../judging/guards.js';
 import type { Finding } from '../judging/judge.js';
 import type { Span } from '../judging/limits.js';
+import { namedFrom } from '../judging/named-from.js';
 import { journalShape } from '../measuring/journal.js';
 import type { Shape } from '../measuring/shape.js';
 import { journalShapeLimits, judgeShape } from '../measuring/shape-rule.js';
@@ -14,8 +14,9 @@ import { withStandard } from '../measuring/size-steps.js';
 import type { Length } from '../quantities/dimensions.js';
 import { RebuildInputError } from '../quantities/error.js';
 import { thou } from '../quantities/units.js';
+import { bearingNames, journalOf, makerOf } from './bearing-names.js';
 import { sameStep } from './fits.js';
-import { grindRequest } from './grind-request.js';
+import { grindNames, grindRequest } from './grind-request.js';
 import { handOut } from './hand-out.js';
 import { own } from './own.js';
 import type { BearingSheet, JournalSheet, Sheet, ShellSheet } from './sheet.js';
@@ -63,19 +64,32 @@ export interface BearingReport {
 
 /** Inspects all bearings of one kind. */
 export function inspectBearings(
-  sheet: Pick<Sheet, 'units' | 'shells'>,
+  sheet: Pick<Sheet, 'units' | 'shells' | 'rods' | 'mains'>,
   kind: 'rods' | 'mains',
   journals: JournalSheet,
   bearings: readonly BearingSheet[],
 ): BearingGroupReport {
-  const steps = withStandard(journals.steps ?? undersizeSteps(sheet.units));
+  const steps = namedFrom(
+    () => ({ '': makerOf(kind) }),
+    () => withStandard(journals.steps ?? undersizeSteps(sheet.units)),
+  );
   const shelf = (sheet.shells ?? []).filter((shell) => shell.fits === kind);
-  const measured = bearings.map((bearing) => ({
+  const named = <T>(i: number, run: () => T) => namedFrom(() => bearingNames(sheet, kind, i), run);
+  const measured = bearings.map((bearing, i) => ({
     bearing,
-    shape: journalShape(bearing.journal.readings),
+    shape: named(i, () => journalShape(bearing.journal.readings)),
   }));
-  const plan = planFor(journals, steps, shelf, measured);
-  const reports = measured.map((each) => reportOn(each, journals, steps, shelf, plan));
+  const plan = namedFrom(
+    () =>
+      grindNames(
+        makerOf(kind),
+        bearings.map((_, i) => journalOf(kind, i)),
+      ),
+    () => planFor(journals, steps, shelf, measured),
+  );
+  const reports = measured.map((each, i) =>
+    named(i, () => reportOn(each, journals, steps, shelf, plan)),
+  );
   const handedOut = handOut(
     reports.map(({ matches }) => matches.filter((match) => match.fits && madeFor(match, plan))),
     (match) => match.shell.name,
@@ -207,8 +221,7 @@ function fittedAs(
 /** How much smaller the journal is than its shells are made for; negative if it is larger. */
 export function mismatchOf(explanation: ClearanceExplanation): number {
   if (!('mismatch' in explanation)) return 0;
-  const { kind } = explanation;
-  const mismatch = guardUndersize('explanation.mismatch', explanation.mismatch);
+  const { kind, mismatch } = explanation;
   return kind === 'journal ground, shells not' ? mismatch : -mismatch;
 }
 

@@ -4,9 +4,11 @@ import type { Basis } from '../judging/basis.js';
 import { guardClearance, guardText } from '../judging/guards.js';
 import { type Finding, judge, judgeSpan } from '../judging/judge.js';
 import type { Span } from '../judging/limits.js';
+import { type Names, namedFrom } from '../judging/named-from.js';
 import { type BasedLimits, ownLimitsOr } from '../judging/own-limits.js';
 import { type BoreShape, boreShape } from '../measuring/bore.js';
 import type { Length } from '../quantities/dimensions.js';
+import { smallestOf } from '../quantities/extremes.js';
 import { own } from './own.js';
 import type { CylinderLimits, CylinderSheet } from './sheet.js';
 
@@ -61,16 +63,51 @@ export function inspectCylinder(
   allowed: CylinderLimits = {},
 ): CylinderReport {
   const { readings, ringTravel } = cylinder.bore;
-  const shape = boreShape(readings, ringTravel === undefined ? {} : { ringTravel });
+  const shape = namedFrom(
+    () => BORE_NAMES,
+    () => boreShape(readings, ringTravel === undefined ? {} : { ringTravel }),
+  );
   const piston = cylinder.piston;
   return {
-    name: guardText('name', cylinder.name),
+    name: guardText('cylinder.name', cylinder.name),
     shape,
-    findings: shapeFindings(shape, allowed),
-    ...(piston !== undefined && { piston: pistonIn(shape, piston, allowed) }),
-    rings: (cylinder.rings ?? []).map((ring) => ringIn(shape, ring, allowed)),
+    findings: namedFrom(
+      () => LIMIT_NAMES,
+      () => shapeFindings(shape, allowed),
+    ),
+    ...(piston !== undefined && {
+      piston: namedFrom(
+        () => PISTON_NAMES,
+        () => pistonIn(shape, piston, allowed),
+      ),
+    }),
+    rings: (cylinder.rings ?? []).map((ring, i) =>
+      namedFrom(
+        () => ringNames(`cylinder.rings[${i}]`),
+        () => ringIn(shape, ring, allowed),
+      ),
+    ),
   };
 }
+
+const BORE_NAMES: Names = {
+  readings: 'cylinder.bore.readings',
+  'options.ringTravel': 'cylinder.bore.ringTravel',
+};
+const LIMIT_NAMES: Names = {
+  'out-of-round.limits': 'allowed.outOfRound',
+  'taper.limits': 'allowed.taper',
+};
+const PISTON_NAMES: Names = {
+  bore: 'cylinder.bore.readings',
+  piston: 'cylinder.piston',
+  limits: 'allowed.pistonClearance',
+};
+const ringNames = (ring: string): Names => ({
+  '': ring,
+  smallestBore: 'cylinder.bore.readings',
+  'ring.limits': 'allowed.ringGap',
+});
 
 function shapeFindings(shape: BoreShape, allowed: CylinderLimits): readonly Finding<'length'>[] {
   const first = shape.stations[0]?.station ?? 0;
@@ -117,11 +154,9 @@ function ringIn(
   allowed: CylinderLimits,
 ): RingReport {
   const { gap, measuredIn } = ring;
-  const name = guardText('rings.name', ring.name);
-  const smallestBore = Math.min(...shape.stations.map(({ mean }) => mean)) as Length;
-  return {
-    name,
-    travel: ringGapAlongBore({ gap, measuredIn, stations: shape.stations }).span,
-    filing: ringFilingNeeded({ gap, measuredIn, smallestBore, ...own(allowed.ringGap) }),
-  };
+  const name = guardText('name', ring.name);
+  const smallestBore = smallestOf(shape.stations.map(({ mean }) => mean));
+  const filing = ringFilingNeeded({ gap, measuredIn, smallestBore, ...own(allowed.ringGap) });
+  const travel = ringGapAlongBore({ gap, measuredIn, stations: shape.stations }).span;
+  return { name, travel, filing };
 }

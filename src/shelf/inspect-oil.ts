@@ -1,5 +1,6 @@
 import { comesFirst } from '../bearings/film/safe-hours.js';
 import type { Basis } from '../judging/basis.js';
+import { namedFrom } from '../judging/named-from.js';
 import { fuelFraction } from '../oil/blend.js';
 import { type DilutionFinding, dilutionFinding } from '../oil/dilution.js';
 import { type FuelFractionSpan, fuelFractionSpan } from '../oil/fuel-fraction-span.js';
@@ -24,6 +25,7 @@ import {
   inspectFilm,
   oilNow,
 } from './inspect-film.js';
+import { oilNames } from './oil-names.js';
 import type { OilSheet } from './sheet.js';
 
 /** What was found of the oil. */
@@ -93,7 +95,7 @@ const PETROL: Basis = {
   rule: 'petrol of 0.55 mm²/s at 20 °C (0.5 to 0.6)',
 };
 
-/** Inspects the oil and the leak into it. */
+/** Inspects the oil and the leak into it; what is refused is named from the oil on. */
 export function inspectOil(oil: OilSheet): OilReport {
   const { act, critical, source } = oil.thresholds ?? {};
   const options =
@@ -103,12 +105,15 @@ export function inspectOil(oil: OilSheet): OilReport {
           thresholds: { act, critical },
           basis: { kind: 'specified' as const, ...(source !== undefined && { by: source }) },
         };
-  const sample = oil.sample && sampleOf(oil, oil.sample, options);
+  const { sample: taken, bearing, leak } = oil;
+  const named = <T>(part: 'sample' | 'bearing' | 'leak', run: () => T): T =>
+    namedFrom(() => oilNames(part, oil), run);
+  const sample = taken && named('sample', () => sampleOf(oil, taken, options));
   const fuel = Math.max(0, sample?.dilution ? sample.fuel : 0) as VolumeFraction;
-  const film = oil.bearing && inspectFilm(oil, oil.bearing, fuel);
+  const film = bearing && named('bearing', () => inspectFilm(oil, bearing, fuel));
   return {
     ...(sample && { sample }),
-    ...(oil.leak && { leak: leakOf(oil, oil.leak, fuel, film, options) }),
+    ...(leak && { leak: named('leak', () => leakOf(oil, leak, fuel, film, options)) }),
     ...(film && { film }),
     densityBasis: densityBasis(oil),
   };
@@ -149,7 +154,11 @@ function fuelOf(
 ): NonNullable<OilReport['sample']>['fuelViscosity'] {
   if (fuelViscosity !== undefined) return { value: fuelViscosity, basis: { kind: 'specified' } };
   if (fuel !== undefined) {
-    return { value: viscosityAt(fuel.line, temperature), basis: { kind: 'specified' } };
+    const value = namedFrom(
+      () => ({ line: 'fuel.line' }),
+      () => viscosityAt(fuel.line, temperature),
+    );
+    return { value, basis: { kind: 'specified' } };
   }
   if (Math.abs(temperature - 293.15) <= 5) return { value: petrolAt20C, basis: PETROL };
   throw new RebuildInputError({

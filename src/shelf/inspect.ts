@@ -1,6 +1,7 @@
 import { type EndPlay, endPlay } from '../crankshaft/end-play.js';
 import { guardObject } from '../judging/guards.js';
 import { guardLayout } from '../judging/layout.js';
+import { type Names, namedFrom } from '../judging/named-from.js';
 import type { UnitSystem } from '../quantities/systems.js';
 import { type BearingGroupReport, inspectBearings, journalsOf } from './inspect-bearings.js';
 import { type CylinderReport, inspectCylinder } from './inspect-cylinder.js';
@@ -53,7 +54,10 @@ export function inspect(sheet: Sheet | Shelf): Inspection | Triage {
   guardObject('sheet', sheet);
   if ('shelf' in sheet) {
     guardLayout('sheet', sheet, shelfLayout, 'readShelf');
-    return triage(sheet);
+    return namedFrom(
+      () => ({ shelf: 'sheet' }),
+      () => triage(sheet),
+    );
   }
   guardLayout('sheet', sheet, sheetLayout, 'readSheet');
   return inspectEngine(sheet);
@@ -67,12 +71,32 @@ function inspectEngine(sheet: Sheet): Inspection {
     units: sheet.units,
     ...(rods && { rods }),
     ...(mains && { mains }),
-    ...(play && { endPlay: endPlay(play.readings, own(play.limits)) }),
-    cylinders: (sheet.cylinders ?? []).map((cylinder) =>
-      inspectCylinder(cylinder, sheet.cylinderLimits),
+    ...(play && {
+      endPlay: namedFrom(
+        () => END_PLAY_NAMES,
+        () => endPlay(play.readings, own(play.limits)),
+      ),
+    }),
+    cylinders: (sheet.cylinders ?? []).map((cylinder, i) =>
+      namedFrom(
+        () => ({ cylinder: `sheet.cylinders[${i}]`, allowed: 'sheet.cylinderLimits' }),
+        () => inspectCylinder(cylinder, sheet.cylinderLimits),
+      ),
     ),
-    ...(sheet.oil && { oil: inspectOil(sheet.oil) }),
+    ...(sheet.oil && { oil: oilOf(sheet.oil) }),
   };
+}
+
+const END_PLAY_NAMES: Names = {
+  readings: 'sheet.crankshaft.endPlay.readings',
+  'options.limits': 'sheet.crankshaft.endPlay.limits',
+};
+
+function oilOf(oil: NonNullable<Sheet['oil']>): OilReport {
+  return namedFrom(
+    () => ({ '': 'sheet.oil' }),
+    () => inspectOil(oil),
+  );
 }
 
 function groupOf(sheet: Sheet, kind: 'rods' | 'mains'): BearingGroupReport | undefined {

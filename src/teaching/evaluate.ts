@@ -107,7 +107,7 @@ function plainNumber(card: FormulaCard, result: unknown): number {
 
 function unbalanced(card: FormulaCard, why: string): RebuildInputError {
   return new RebuildInputError({
-    parameter: card.computedBy,
+    parameter: 'values',
     value: card.expression,
     expected: `an expression that gives a ${card.result.dimension} with these values`,
     problem: `does not give a ${card.result.dimension}: ${why}`,

@@ -70,6 +70,17 @@ describe('what is laid out as it should be', () => {
   });
 });
 
+it('is guarded besides, at its place, where it can be laid out well and yet not be', () => {
+  const inOrder = (parameter: string, { min, max }: { min: number; max: number }) => {
+    if (min <= max) return;
+    throw new RebuildInputError({ parameter, value: min, expected: 'less', hint: 'Swap them.' });
+  };
+  const spans: Layout = { list: { ...span, also: inOrder } };
+  guardLayout('spans', [ends], spans, 'grindPlan');
+  const reversed = [ends, { min: 2, max: 1 }];
+  expect(() => guardLayout('spans', reversed, spans, 'grindPlan')).toThrow('spans[1]: 2 is not');
+});
+
 describe('what is not', () => {
   it.each<[value: unknown, parameter: string, expected: string]>([
     [undefined, 'plan', 'an object with named fields'],

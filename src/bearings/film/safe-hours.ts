@@ -1,5 +1,6 @@
 import type { Basis } from '../../judging/basis.js';
 import { guardFields } from '../../judging/guards.js';
+import { namedFrom } from '../../judging/named-from.js';
 import { dilutionFinding } from '../../oil/dilution.js';
 import { guardFraction } from '../../oil/guards.js';
 import { type SumpLeak, type TimeToDilution, timeToDilution } from '../../oil/sump.js';
@@ -73,10 +74,16 @@ export function safeHours(engine: {
 }): SafeHours {
   guardFields('engine', engine, ['sump', 'bearing', 'limit']);
   guardFields('sump', engine.sump, ['leak', 'oil', 'fuel', 'evaporation']);
-  const stand = dilutionTheFilmStands(engine.bearing);
+  const stand = namedFrom(
+    () => ({ '': 'bearing', bearing: 'bearing' }),
+    () => dilutionTheFilmStands(engine.bearing),
+  );
   const limit = limitOf(engine.limit);
   const { fraction, setBy } = comesFirst(stand, limit.fraction);
-  const until = timeToDilution({ ...engine.sump, fraction });
+  const until = namedFrom(
+    () => ({ '': 'sump', sump: 'sump' }),
+    () => timeToDilution({ ...engine.sump, fraction }),
+  );
   return { until, fraction, setBy, stand, limit };
 }
 

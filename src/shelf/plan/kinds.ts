@@ -1,5 +1,6 @@
 import type { Price } from '../price.js';
 import type { Counted, Part, Parts, Section, Shelf } from '../shelf.js';
+import { ofPart } from '../triage/of-part.js';
 import { readyWhole } from '../triage/ready-others.js';
 import type { Job } from '../triage/triage-types.js';
 import { inThousandths, type PricedJob, priced, totalOf } from './money.js';
@@ -73,7 +74,7 @@ export function kindsOf<S extends Section, R>(
   const kinds = new Map<string, { members: Member[]; kind: Omit<Kind<R>, 'members' | 'count'> }>();
   for (const part of [...own, ...offered]) {
     if (reserved.includes(part.name)) continue;
-    const usable = readyPart(part);
+    const usable = ofPart(shelf, part, () => readyPart(part));
     const repairs = usable && priced(usable.repairs, shelf.machining ?? []);
     if (usable === undefined || repairs === undefined) continue;
     const price = 'price' in part ? inThousandths(part.price as Price) : undefined;

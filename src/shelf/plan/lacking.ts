@@ -1,6 +1,7 @@
 import { undersizeSteps } from '../../crankshaft/undersize.js';
 import { oversizeSteps } from '../../cylinders/oversize.js';
 import type { Span } from '../../judging/limits.js';
+import { namedFrom } from '../../judging/named-from.js';
 import { withStandard } from '../../measuring/size-steps.js';
 import type { Length } from '../../quantities/dimensions.js';
 import type { EngineKind } from '../engine-kind.js';
@@ -121,9 +122,14 @@ function lackingPart({ section, ready }: Kind<unknown>, count: number): LackingP
 /** A stock with as many of everything as could be wanted, marked as lacking. */
 function withLacking(stock: Stock, { engine, units }: Shelf, engines: number): Stock {
   const { rodJournals, mainJournals, bores, cylinders, mains } = engine;
-  const rodSteps = withStandard(rodJournals.steps ?? undersizeSteps(units));
-  const mainSteps = mainJournals ? withStandard(mainJournals.steps ?? undersizeSteps(units)) : [];
-  const boreSteps = withStandard(bores.steps ?? oversizeSteps(units));
+  const stepsOf = (field: 'rodJournals' | 'mainJournals' | 'bores', usual = undersizeSteps) =>
+    namedFrom(
+      () => ({ '': `shelf.engine.${field}` }),
+      () => withStandard(engine[field]?.steps ?? usual(units)),
+    );
+  const rodSteps = stepsOf('rodJournals');
+  const mainSteps = mainJournals ? stepsOf('mainJournals') : [];
+  const boreSteps = stepsOf('bores', oversizeSteps);
   const lacking = <R>(section: Section, ready: R): Kind<R> => ({
     section,
     members: [],

@@ -1,4 +1,5 @@
-import { type Span, spanOf } from '../../judging/limits.js';
+import { guardShellWall } from '../../bearings/clearance.js';
+import { guardSpan, type Span, spanOf } from '../../judging/limits.js';
 import type { Length } from '../../quantities/dimensions.js';
 import type { Parts, RingSetPart, Section, Shelf } from '../shelf.js';
 import { readyBlock } from '../triage/ready-block.js';
@@ -115,7 +116,7 @@ export function stockOf(shelf: Shelf, options: StockOptions): Stock {
       whole('shells', part, {
         fits: part.fits,
         step: part.undersize,
-        wall: spanOf(part.wall),
+        wall: guardSpan('part.wall', part.wall, guardShellWall),
       }),
     ),
     thrustWashers: kinds('thrustWashers', (part) =>

@@ -1,10 +1,10 @@
-import { oilClearanceSpan } from '../../bearings/clearance.js';
-import type { Span } from '../../judging/limits.js';
-import { spanOf } from '../../judging/limits.js';
+import { guardShellWall, oilClearanceSpan } from '../../bearings/clearance.js';
+import { guardSpan, type Span, spanOf } from '../../judging/limits.js';
 import type { Length } from '../../quantities/dimensions.js';
 import { gapOf, marginOf, oilLimits, pistonsInBores, ringsFit, sameStep } from '../fits.js';
 import { own } from '../own.js';
 import type { Part, Parts, Section, Shelf } from '../shelf.js';
+import { ofPart } from './of-part.js';
 import { readyBlock } from './ready-block.js';
 import { readyCrankshaft } from './ready-crankshaft.js';
 import { readyRods } from './ready-others.js';
@@ -21,11 +21,14 @@ export function lonelyOn(shelf: Shelf): Lonely {
   const { engine, units } = shelf;
   const all = <S extends Section>(section: S) =>
     [...(shelf[section] ?? []), ...(shelf.toBuy?.[section] ?? [])] as readonly Parts[S][number][];
-  const blocks = all('blocks').flatMap((part) => readyBlock(part, engine, units).ready ?? []);
-  const shafts = all('crankshafts').flatMap(
-    (part) => readyCrankshaft(part, engine, units).ready ?? [],
-  );
-  const bigEnds = all('rods').flatMap((part) => readyRods(part, engine).ready?.housings ?? []);
+  const ready = <P extends Part, R>(parts: readonly P[], get: (part: P) => R | undefined) =>
+    parts.flatMap((part) => ofPart(shelf, part, () => get(part)) ?? []);
+  const blocks = ready(all('blocks'), (part) => readyBlock(part, engine, units).ready);
+  const shafts = ready(all('crankshafts'), (part) => readyCrankshaft(part, engine, units).ready);
+  const bigEnds = ready(all('rods'), (part) => readyRods(part, engine).ready?.housings).flat();
+  for (const part of all('shells')) {
+    ofPart(shelf, part, () => guardSpan('part.wall', part.wall, guardShellWall));
+  }
 
   const fitsShaft = (shell: Parts['shells'][number], housings: readonly Span<Length>[]) => {
     const journals = shell.fits === 'rods' ? engine.rodJournals : engine.mainJournals;

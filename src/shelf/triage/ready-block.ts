@@ -2,6 +2,7 @@ import { borePlan } from '../../cylinders/bore-plan.js';
 import type { BoreRequest } from '../../cylinders/bore-types.js';
 import { oversizeSteps } from '../../cylinders/oversize.js';
 import type { Span } from '../../judging/limits.js';
+import { type Names, namedFrom } from '../../judging/named-from.js';
 import { boreShape } from '../../measuring/bore.js';
 import { withStandard } from '../../measuring/size-steps.js';
 import type { Length } from '../../quantities/dimensions.js';
@@ -32,10 +33,17 @@ export function readyBlock(
 ): Readiness<ReadyBlock> {
   const seen = seenFaults('blocks', part, part.bores);
   const places = engine.mains > 0 ? (part.mainHousings ?? []) : [];
-  const housings = readyHousings(places, engine.mainHousing, seen.spun);
-  const request = boreRequest(part.bores, engine.bores, seen, units);
-  const smallest = borePlan(request);
-  const bores = waysOf(request);
+  const housings = namedFrom(
+    () => ({ housings: 'part.mainHousings', limits: 'engine.mainHousing' }),
+    () => readyHousings(places, engine.mainHousing, seen.spun),
+  );
+  const { smallest, bores } = namedFrom(
+    () => boreNames(part.bores),
+    () => {
+      const request = boreRequest(part.bores, engine.bores, seen, units);
+      return { smallest: borePlan(request), bores: waysOf(request) };
+    },
+  );
   const repairs = [...seen.repairs, ...(housings.ready?.repairs ?? [])];
   const sound = !seen.scrap && bores.length > 0;
   return {
@@ -55,10 +63,13 @@ function boreRequest(
   return {
     standard,
     steps: withStandard(steps ?? oversizeSteps(units)),
-    cylinders: places.map(({ name, readings, ringTravel, wall, faults }) => {
-      const { smallest, largest, outOfRound, taper } = boreShape(
-        readings,
-        ringTravel === undefined ? {} : { ringTravel },
+    cylinders: places.map(({ name, readings, ringTravel, wall, faults }, i) => {
+      const { smallest, largest, outOfRound, taper } = namedFrom(
+        () => ({
+          readings: `cylinders[${i}].readings`,
+          'options.ringTravel': `cylinders[${i}].ringTravel`,
+        }),
+        () => boreShape(readings, ringTravel === undefined ? {} : { ringTravel }),
       );
       return {
         name,
@@ -75,6 +86,20 @@ function boreRequest(
     ...(sizeAllowance !== undefined && { sizeAllowance }),
     ...(wear !== undefined && { wear }),
     ...(shape !== undefined && { shape: own(shape) }),
+  };
+}
+
+/** What of a bore request comes from where: from the engine, and from each bore. */
+function boreNames(bores: readonly BorePlace[]): Names {
+  const each = bores.flatMap((_, i) => [
+    [`cylinders[${i}]`, `part.bores[${i}]`],
+    [`cylinders[${i}].smallest`, `part.bores[${i}].readings`],
+    [`cylinders[${i}].largest`, `part.bores[${i}].readings`],
+  ]);
+  return {
+    '': 'engine.bores',
+    'shape.limits': 'engine.bores.shape',
+    ...Object.fromEntries(each),
   };
 }
 

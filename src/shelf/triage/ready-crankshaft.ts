@@ -2,12 +2,14 @@ import { grindPlan } from '../../crankshaft/grind-plan.js';
 import type { ServedGrindPlan } from '../../crankshaft/grind-types.js';
 import { undersizeSteps } from '../../crankshaft/undersize.js';
 import type { Finding } from '../../judging/judge.js';
+import { namedFrom } from '../../judging/named-from.js';
 import { journalShape } from '../../measuring/journal.js';
+import type { Shape } from '../../measuring/shape.js';
 import { journalShapeLimits, judgeShape } from '../../measuring/shape-rule.js';
 import { withStandard } from '../../measuring/size-steps.js';
 import type { UnitSystem } from '../../quantities/systems.js';
 import type { EngineKind } from '../engine-kind.js';
-import { grindRequest } from '../grind-request.js';
+import { grindNames, grindRequest } from '../grind-request.js';
 import { own } from '../own.js';
 import type { JournalSheet } from '../sheet.js';
 import type { CrankshaftPart, JournalPlace } from '../shelf.js';
@@ -58,14 +60,35 @@ function journalsReady(
   seen: SeenFaults,
   units: UnitSystem,
 ): Journals {
-  const shapes = places.map(({ readings }) => journalShape(readings));
+  const field = kind === 'rods' ? 'rodJournals' : 'mainJournals';
+  const paths = places.map((_, i) => `part.${field}[${i}]`);
+  const shapes = places.map(({ readings }, i) =>
+    namedFrom(
+      () => ({ readings: `${paths[i]}.readings` }),
+      () => journalShape(readings),
+    ),
+  );
+  return namedFrom(
+    () => grindNames(`engine.${field}`, paths),
+    () => groundFrom(kind, places, journals, shapes, seen, units),
+  );
+}
+
+function groundFrom(
+  kind: 'rods' | 'mains',
+  places: readonly JournalPlace[],
+  journals: JournalSheet,
+  shapes: readonly Shape[],
+  seen: SeenFaults,
+  units: UnitSystem,
+): Journals {
   const steps = withStandard(journals.steps ?? undersizeSteps(units));
   const request = grindRequest(
     journals,
     steps,
     places.map(({ name, runout, faults }, i) => ({
       name,
-      shape: shapes[i] as (typeof shapes)[number],
+      shape: shapes[i] as Shape,
       faults: faultsOn(faults, seen),
       // Once it is straightened it runs true again, or it is not straight.
       runout: seen.straightened ? undefined : runout,
@@ -83,18 +106,14 @@ function journalsReady(
   };
 }
 
-function wayOf(
-  kind: 'rods' | 'mains',
-  plan: ServedGrindPlan,
-  shapes: readonly ReturnType<typeof journalShape>[],
-): Way {
+function wayOf(kind: 'rods' | 'mains', plan: ServedGrindPlan, shapes: readonly Shape[]): Way {
   const { undersize: step, target: to, journals } = plan;
   const ground = journals.filter(({ work }) => work === 'grind').map(({ name }) => name);
   const work = kind === 'rods' ? 'grind rod journals' : 'grind main journals';
   return {
     step,
     sizes: journals.map((journal, i) => {
-      const { smallest: min, largest: max } = shapes[i] as (typeof shapes)[number];
+      const { smallest: min, largest: max } = shapes[i] as Shape;
       return journal.work === 'grind' ? to : { min, max };
     }),
     jobs: ground.length === 0 ? [] : [{ work, places: ground, step, to }],

@@ -1,5 +1,6 @@
+import { guardDiameter } from '../../judging/guards.js';
 import { type Finding, judgeSpan } from '../../judging/judge.js';
-import { type Span, spanOf } from '../../judging/limits.js';
+import { guardSpan, type Span, spanOf } from '../../judging/limits.js';
 import type { Length } from '../../quantities/dimensions.js';
 import { own } from '../own.js';
 import type { StatedLimits } from '../sheet.js';
@@ -25,7 +26,10 @@ export function readyHousings(
   stated: StatedLimits<'length'> | undefined,
   spun: boolean,
 ): Readiness<ReadyHousings> {
-  const judged = places.map((place) => ({ place, finding: judgeHousing(place, stated) }));
+  const judged = places.map((place, i) => {
+    guardSpan(`housings[${i}].housingBore`, place.housingBore, guardDiameter);
+    return { place, finding: judgeHousing(place, stated) };
+  });
   const bad = judged.filter(({ finding }) => spun || (finding && finding.verdict !== 'within'));
   const findings = judged.flatMap(({ finding }) => finding ?? []);
   const because = bad.map(

@@ -1,5 +1,6 @@
 import { judge } from '../../judging/judge.js';
 import type { Span } from '../../judging/limits.js';
+import { namedFrom } from '../../judging/named-from.js';
 import type { Length } from '../../quantities/dimensions.js';
 import type { EngineKind } from '../engine-kind.js';
 import { own } from '../own.js';
@@ -20,7 +21,10 @@ export interface ReadyRods {
 /** How rods can be made ready, what was judged of them, and why. */
 export function readyRods(part: RodsPart, engine: EngineKind): Readiness<ReadyRods> {
   const seen = seenFaults('rods', part);
-  const { ready, findings, because } = readyHousings(part.rods, engine.rodHousing, seen.spun);
+  const { ready, findings, because } = namedFrom(
+    () => ({ housings: 'part.rods', limits: 'engine.rodHousing' }),
+    () => readyHousings(part.rods, engine.rodHousing, seen.spun),
+  );
   return {
     ...(!seen.scrap &&
       ready && { ready: { housings: ready.sizes, repairs: [...seen.repairs, ...ready.repairs] } }),
@@ -39,9 +43,13 @@ export interface ReadyWhole {
 export function readyHead(part: HeadPart, engine: EngineKind): Readiness<ReadyWhole> {
   const { scrap, because } = seenFaults('heads', part);
   const { limits, basis } = own(engine.headFlatness);
+  const value = part.flatness;
   const finding =
-    part.flatness !== undefined && limits !== undefined && basis !== undefined
-      ? judge({ feature: 'face', dimension: 'length', value: part.flatness, limits, basis })
+    value !== undefined && limits !== undefined && basis !== undefined
+      ? namedFrom(
+          () => ({ limits: 'engine.headFlatness' }),
+          () => judge({ feature: 'face', dimension: 'length', value, limits, basis }),
+        )
       : undefined;
   const warped = finding !== undefined && finding.verdict !== 'within';
   const spoilt = because.length > 0;

@@ -1,6 +1,7 @@
 import type { Part, Parts, Section, Shelf } from '../shelf.js';
 import { SECTIONS } from '../shelf.js';
 import { type Lonely, lonelyOn } from './lonely.js';
+import { ofPart } from './of-part.js';
 import { readyBlock } from './ready-block.js';
 import { readyCrankshaft } from './ready-crankshaft.js';
 import { readyHead, readyRods, readyWhole } from './ready-others.js';
@@ -16,7 +17,9 @@ export function triage(shelf: Shelf): Triage {
 export function dispositionsOf(shelf: Shelf): readonly TriagedPart[] {
   const lonely = lonelyOn(shelf);
   return SECTIONS.flatMap((section) =>
-    (shelf[section] ?? []).map((part) => triaged(shelf, section, part, lonely)),
+    (shelf[section] ?? []).map((part) =>
+      ofPart(shelf, part, () => triaged(shelf, section, part, lonely)),
+    ),
   );
 }
 

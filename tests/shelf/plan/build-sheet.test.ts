@@ -205,7 +205,7 @@ describe('buildSheet', () => {
   it('refuses what is no plan and what is no option', () => {
     const given = (options: object) => () => buildSheet(twoEngines, options as BuildSheetOptions);
     expect(refusal(() => buildSheet(undefined as unknown as Plan)).parameter).toBe('plan');
-    expect(refusal(() => buildSheet({ units: 'inch' } as Plan)).parameter).toBe('plan');
+    expect(refusal(() => buildSheet({ units: 'inch' } as Plan)).parameter).toBe('plan.shelf');
     expect(refusal(given({ units: 'si' })).parameter).toBe('options.units');
     expect(refusal(given({ format: 'html' })).parameter).toBe('options.format');
     expect(refusal(given({ unit: 'inch' })).parameter).toBe('options.unit');

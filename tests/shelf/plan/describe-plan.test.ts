@@ -152,7 +152,7 @@ describe('planReport', () => {
 
   it('refuses what is no plan, and other units', () => {
     expect(refusal(() => planReport(undefined as unknown as Plan)).parameter).toBe('plan');
-    expect(refusal(() => planReport({} as Plan, { units: 'inch' })).parameter).toBe('plan');
+    expect(refusal(() => planReport({} as Plan, { units: 'inch' })).parameter).toBe('plan.shelf');
     expect(refusal(() => planReport(twoEngines, { units: 'si' as 'inch' })).value).toBe('si');
   });
 });

@@ -264,7 +264,7 @@ describe('describePart says then', () => {
   });
 
   it('nothing for what is no part or in no units', () => {
-    expect(refusal(() => describePart({} as TriagedPart, inches)).parameter).toBe('part');
+    expect(refusal(() => describePart({} as TriagedPart, inches)).parameter).toBe('part.section');
     expect(refusal(() => describePart(part({}), { units: 'si' as 'inch' })).value).toBe('si');
   });
 });
