@@ -14,6 +14,7 @@ import {
   ownLimitsOr,
 } from '../judging/own-limits.js';
 import type { Length } from '../quantities/dimensions.js';
+import { largestOf, smallestOf } from '../quantities/extremes.js';
 import { thou } from '../quantities/units.js';
 
 /** A dial read with the shaft pushed one way, then the other. */
@@ -73,7 +74,7 @@ export function endPlay(
     const pulled = guardClearance(`readings[${i}].pulled`, reading.pulled);
     return Math.abs(pulled - pushed) as Length;
   });
-  const span = { min: Math.min(...floats) as Length, max: Math.max(...floats) as Length };
+  const span = { min: smallestOf(floats), max: largestOf(floats) };
   const { limits, basis } = ownLimitsOr('options', options, rule(), guardFloat);
   return {
     mean: (floats.reduce((sum, float) => sum + float, 0) / floats.length) as Length,

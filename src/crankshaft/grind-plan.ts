@@ -42,7 +42,7 @@ export function grindPlan(request: GrindRequest): GrindPlan {
   let defeated: readonly string[] = [];
   for (const undersize of job.steps) {
     const { journals, because: reasons } = tryStep(job, undersize);
-    because.push(...reasons);
+    for (const reason of reasons) because.push(reason);
     if (journals) {
       return {
         outcome: journals.some(({ work }) => work === 'grind') ? 'grind' : 'use as it is',

@@ -17,6 +17,7 @@ import {
 } from '../judging/own-limits.js';
 import type { StationShape } from '../measuring/shape.js';
 import type { Length } from '../quantities/dimensions.js';
+import { largestOf, smallestOf } from '../quantities/extremes.js';
 
 /**
  * The rule of thumb for a ring gap where the maker's figure is lost: 0.003 to
@@ -125,10 +126,7 @@ export function ringGapAlongBore(
     return { station, gap: gapAt(gap, measuredIn, mean) };
   });
   const sizes = gaps.map((at) => at.gap);
-  return {
-    gaps,
-    span: { min: Math.min(...sizes) as Length, max: Math.max(...sizes) as Length },
-  };
+  return { gaps, span: { min: smallestOf(sizes), max: largestOf(sizes) } };
 }
 
 /** What to do with a ring whose gap was measured. */

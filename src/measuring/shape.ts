@@ -8,6 +8,7 @@ import {
 } from '../judging/guards.js';
 import type { Angle, Length } from '../quantities/dimensions.js';
 import { RebuildInputError } from '../quantities/error.js';
+import { largestOf, smallestOf } from '../quantities/extremes.js';
 
 /** One diameter taken with a micrometer or a bore gauge. */
 export interface DiameterReading {
@@ -83,10 +84,10 @@ export function shapeOf(placed: readonly DiameterReading[], options: ShapeOption
   const around = lines.map(({ at, group }) => ({ angle: at as Angle, taper: rangeOf(group) }));
   const diameters = placed.map((reading) => reading.diameter);
   return {
-    smallest: Math.min(...diameters) as Length,
-    largest: Math.max(...diameters) as Length,
-    outOfRound: Math.max(...along.map((station) => station.outOfRound)) as Length,
-    taper: Math.max(...around.map((line) => line.taper)) as Length,
+    smallest: smallestOf(diameters),
+    largest: largestOf(diameters),
+    outOfRound: largestOf(along.map((station) => station.outOfRound)),
+    taper: largestOf(around.map((line) => line.taper)),
     form: formOf(
       along.map((station) => station.mean),
       resolution,
@@ -196,9 +197,9 @@ function formOf(means: readonly number[], resolution: number): Form {
   const ends = [means[0] as number, means.at(-1) as number];
   const inner = means.slice(1, -1);
   const seen = resolution + SAME_PLACE.station;
-  if (Math.max(...means) - Math.min(...means) <= seen) return 'straight';
-  const bulge = Math.max(...inner) - Math.max(...ends);
-  const waist = Math.min(...ends) - Math.min(...inner);
+  if (largestOf(means) - smallestOf(means) <= seen) return 'straight';
+  const bulge = largestOf(inner) - largestOf(ends);
+  const waist = smallestOf(ends) - smallestOf(inner);
   if (Math.max(bulge, waist) <= seen) return 'tapered';
   return bulge >= waist ? 'barrel' : 'hourglass';
 }
@@ -209,7 +210,7 @@ function meanOf(group: readonly DiameterReading[]): Length {
 
 function rangeOf(group: readonly DiameterReading[]): Length {
   const diameters = group.map((reading) => reading.diameter);
-  return (Math.max(...diameters) - Math.min(...diameters)) as Length;
+  return (largestOf(diameters) - smallestOf(diameters)) as Length;
 }
 
 const millimetres = (metres: number) => `${Number((metres * 1000).toPrecision(6))} mm`;

@@ -3,6 +3,7 @@ import { guardClearance } from '../judging/guards.js';
 import type { SizeOrSpan, Span } from '../judging/limits.js';
 import type { Dimension, Length, Quantity } from '../quantities/dimensions.js';
 import { RebuildInputError, showValue } from '../quantities/error.js';
+import { largestOf, smallestOf } from '../quantities/extremes.js';
 import { parse, parseLength } from '../quantities/parse.js';
 import { chosen, fields, list, name } from './fields.js';
 import { marked } from './marks.js';
@@ -148,7 +149,7 @@ function short<T extends z.ZodType>(items: z.ZodArray<T>, most: number) {
 export function sizeOrSpan(guard: Guard<'length'>) {
   const size = quantity('length', guard);
   const readings = readingsOf(size).transform((sizes): SizeOrSpan<Length> => {
-    const [min, max] = [Math.min(...sizes), Math.max(...sizes)] as [Length, Length];
+    const [min, max] = [smallestOf(sizes), largestOf(sizes)];
     return min === max ? min : { min, max };
   });
   const range = span(guard);

@@ -1,5 +1,6 @@
 import { guardLayout } from '../../judging/layout.js';
 import type { Length } from '../../quantities/dimensions.js';
+import { smallestOf } from '../../quantities/extremes.js';
 import { shelfLayout } from '../layouts.js';
 import type { Shelf } from '../shelf.js';
 import { assemble } from './assemble.js';
@@ -149,7 +150,5 @@ function smallestMargin(builds: readonly Build[]): Length | undefined {
     ...cylinders.flatMap(({ finding }) => finding ?? []),
     ...(guides?.finding ? [guides.finding] : []),
   ]);
-  return findings.length === 0
-    ? undefined
-    : (Math.min(...findings.map(({ margin }) => margin)) as Length);
+  return findings.length === 0 ? undefined : smallestOf(findings.map(({ margin }) => margin));
 }
