@@ -3,6 +3,7 @@ import type { Span } from '../judging/limits.js';
 import { judgeShape } from '../measuring/shape-rule.js';
 import { NANOMETRE, usableAsItIs } from '../measuring/standing.js';
 import type { Length } from '../quantities/dimensions.js';
+import { smallestOf } from '../quantities/extremes.js';
 import { type BoreJob, guardBoreRequest } from './bore-request.js';
 import type { BorePlan, BoreReason, BoreRequest, BoreToMachine, BoreWork } from './bore-types.js';
 
@@ -35,7 +36,7 @@ export function borePlan(request: BoreRequest): BorePlan {
   const job = guardBoreRequest(request);
   const attempts = job.steps.map((oversize) => tryStep(job, oversize));
   const possible = attempts.filter(({ hasPistons }) => hasPistons);
-  const fewest = Math.min(...possible.map(({ sleeves }) => sleeves));
+  const fewest = smallestOf(possible.map(({ sleeves }) => sleeves));
   const taken = possible.find(({ sleeves }) => sleeves === fewest);
   if (taken === undefined) {
     return { outcome: 'none', because: attempts.flatMap(({ obstacles }) => obstacles) };

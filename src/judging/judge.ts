@@ -1,5 +1,6 @@
 import { coherentUnit, type Dimension, type Quantity } from '../quantities/dimensions.js';
 import { RebuildInputError } from '../quantities/error.js';
+import { largestOf } from '../quantities/extremes.js';
 import type { Basis } from './basis.js';
 import { guardBasis } from './basis.js';
 import { guardFields, guardQuantity, guardText, guardWord } from './guards.js';
@@ -137,7 +138,7 @@ export function worstOf<D extends Dimension>(
 
 /** Sizes no further apart are compared as one: 1 nm for lengths, 1 part in 10⁹ of the sizes for other dimensions. */
 export function comparisonTolerance(dimension: Dimension, sizes: readonly number[]): number {
-  return dimension === 'length' ? 1e-9 : 1e-9 * Math.max(...sizes.map(Math.abs));
+  return dimension === 'length' ? 1e-9 : 1e-9 * largestOf(sizes.map(Math.abs));
 }
 
 const finite =

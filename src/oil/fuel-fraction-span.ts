@@ -3,6 +3,7 @@ import type { Span } from '../judging/limits.js';
 import { showIn } from '../judging/showing.js';
 import type { KinematicViscosity, VolumeFraction } from '../quantities/dimensions.js';
 import { RebuildInputError } from '../quantities/error.js';
+import { largestOf, smallestOf } from '../quantities/extremes.js';
 import { centistokes } from '../quantities/units.js';
 import { fuelFraction } from './blend.js';
 import { type BlendDensities, guardDensities, volumeOfMass } from './blend-fractions.js';
@@ -67,7 +68,7 @@ export function fuelFractionSpan(
   const byMass = by('Refutas');
   const byVolume = { 'ASTM D7152': by('ASTM D7152'), 'log-mean': by('log-mean') };
   const densities = guardDensities(diluted);
-  if (Math.min(byMass, ...Object.values(byVolume)) < -1) {
+  if (smallestOf<number>([byMass, ...Object.values(byVolume)]) < -1) {
     throw new RebuildInputError({
       parameter: 'sample',
       value: sample,
@@ -83,8 +84,8 @@ export function fuelFractionSpan(
   } satisfies Record<BlendingLaw, VolumeFraction>;
   const all = Object.values(byLaw);
   const span = {
-    min: Math.min(...all) as VolumeFraction,
-    max: Math.max(...all) as VolumeFraction,
+    min: smallestOf(all),
+    max: largestOf(all),
   };
   return { byLaw, span };
 }

@@ -157,13 +157,19 @@ export function actionsFrom(inspection: Inspection): readonly Action[] {
     actions.push({ kind: 'thin film', film: oil.film });
   }
   if (oil?.leak && oil.leak.flow > 0) actions.push({ kind: 'stop the leak', flow: oil.leak.flow });
-  for (const group of groups) actions.push(...asFound(group));
-  for (const group of groups) actions.push(...grinding(group));
-  for (const group of groups) actions.push(...group.bearings.flatMap(shellsToFit));
-  if (endPlay && endPlay.finding.verdict !== 'within') {
-    actions.push({ kind: 'set the end play', finding: endPlay.finding });
-  }
-  return [...actions, ...cylinders.flatMap(cylinderWork)];
+  return [
+    ...actions,
+    ...groups.flatMap(asFound),
+    ...groups.flatMap(grinding),
+    ...groups.flatMap(({ bearings }) => bearings.flatMap(shellsToFit)),
+    ...endPlayToSet(endPlay),
+    ...cylinders.flatMap(cylinderWork),
+  ];
+}
+
+function endPlayToSet(endPlay: Inspection['endPlay']): Action[] {
+  if (!endPlay || endPlay.finding.verdict === 'within') return [];
+  return [{ kind: 'set the end play', finding: endPlay.finding }];
 }
 
 /** What follows from the shells that were found in the bearings. */

@@ -1,3 +1,5 @@
+import { largestOf } from '../quantities/extremes.js';
+
 /** The longest line of a page, in characters. */
 const WIDTH = 96;
 /** Between the columns of a table; narrower where the page is tight. */
@@ -6,7 +8,7 @@ const [GAP, NARROW_GAP] = ['   ', '  '];
 /** A heading, underlined, and its lines. */
 export function section(heading: string, lines: readonly string[], underline = '-'): string {
   const title = paragraph(heading, 0);
-  const longest = Math.max(...title.map((line) => line.length));
+  const longest = largestOf(title.map((line) => line.length));
   return [...title, underline.repeat(longest), ...lines].join('\n');
 }
 
@@ -27,12 +29,12 @@ export function columns(
   left = 1,
 ): string[] {
   const all = [heading, ...rows].map((row) => heading.map((_, i) => printable(row[i] ?? '')));
-  const natural = heading.map((_, i) => Math.max(...all.map((row) => row[i]?.length ?? 0)));
+  const natural = heading.map((_, i) => largestOf(all.map((row) => row[i]?.length ?? 0)));
   const gap = widthOf(natural, GAP) <= WIDTH ? GAP : NARROW_GAP;
   const widths = fitted(natural, gap);
   return all.flatMap((row) => {
     const cells = row.map((cell, i) => wrapped(cell, widths[i] ?? 0));
-    const height = Math.max(...cells.map((lines) => lines.length));
+    const height = largestOf(cells.map((lines) => lines.length));
     return Array.from({ length: height }, (_, line) =>
       cells
         .map((lines, i) => {
@@ -64,7 +66,7 @@ const widthOf = (widths: readonly number[], gap: string): number =>
 function fitted(natural: readonly number[], gap: string): readonly number[] {
   const widths = [...natural];
   while (widthOf(widths, gap) > WIDTH) {
-    const widest = Math.max(...widths);
+    const widest = largestOf(widths);
     widths[widths.indexOf(widest)] = widest - 1;
   }
   return widths;

@@ -139,7 +139,7 @@ export class Draft {
     for (const [kind, terms] of this.#taken) {
       this.model.rows.push({ terms, min: 0, max: kind.count });
     }
-    this.model.rows.push(...rows);
+    for (const row of rows) this.model.rows.push(row);
   }
 }
 

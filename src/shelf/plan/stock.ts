@@ -1,6 +1,7 @@
 import { guardShellWall } from '../../bearings/clearance.js';
 import { guardSpan, type Span, spanOf } from '../../judging/limits.js';
 import type { Length } from '../../quantities/dimensions.js';
+import { ringsFit } from '../fits.js';
 import type { Parts, RingSetPart, Section, Shelf } from '../shelf.js';
 import { readyBlock } from '../triage/ready-block.js';
 import { readyCrankshaft } from '../triage/ready-crankshaft.js';
@@ -109,9 +110,13 @@ export function stockOf(shelf: Shelf, options: StockOptions): Stock {
       const places = part.pistons.map(({ name }) => name);
       return whole('pistonSets', part, { step: part.oversize, sizes }, places);
     }),
-    ringSets: kinds('ringSets', (part) =>
-      whole('ringSets', part, { step: part.oversize, rings: part.rings ?? [] }),
-    ),
+    ringSets: kinds('ringSets', (part) => {
+      const { oversize: step, rings = [] } = part;
+      const bore = (engine.bores.standard.min + step) as Length;
+      // Rings of no such bore are refused here, where their set is still known.
+      ringsFit(rings, [{ min: bore, max: bore }], engine);
+      return whole('ringSets', part, { step, rings });
+    }),
     shells: kinds('shells', (part) =>
       whole('shells', part, {
         fits: part.fits,

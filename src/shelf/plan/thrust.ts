@@ -1,6 +1,7 @@
 import type { Limits } from '../../judging/limits.js';
 import { NANOMETRE } from '../../measuring/standing.js';
 import type { Length } from '../../quantities/dimensions.js';
+import { smallestOf } from '../../quantities/extremes.js';
 
 /** More washers than this are not stacked in one engine: common practice. */
 export const MOST_WASHERS = 3;
@@ -22,7 +23,7 @@ export function packsFor(
     if (play < min - NANOMETRE) return;
     if (play <= max + NANOMETRE) {
       // Without its thinnest washer the play must be too much, or that is not needed.
-      const thinnest = Math.min(...pack.map((i) => thicknesses[i] ?? 0));
+      const thinnest = smallestOf(pack.map((i) => thicknesses[i] ?? 0));
       if (pack.length === 0 || play + thinnest > max + NANOMETRE) packs.push(pack);
       return;
     }
