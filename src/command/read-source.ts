@@ -34,7 +34,7 @@ async function textOf(path: string, io: Io): Promise<string> {
 const REASONS: Readonly<Record<string, string>> = {
   ENOENT: 'there is no such file',
   EISDIR: 'it is a folder',
-  EACCES: 'it may not be read',
+  EACCES: 'you have no permission to read it',
 };
 
 function whyNot(error: unknown): string {

@@ -43,13 +43,13 @@ function sentence(action: Action, wording: Wording): string {
     case 'wrong shells':
       return describeWrongShells(action, wording);
     case 'wrong clearance':
-      return `${action.bearing}: other shells or a ground journal; ${describe(action.finding, wording)}`;
+      return `${action.bearing}: other shells or a ground journal, once its housing bore is known to be within its limits; ${describe(action.finding, wording)}`;
     case 'check sizes':
-      return `${action.bearing}: measure the housing bore and the shell walls again, the sizes contradict what is stamped; ${describe(action.finding, wording)}`;
+      return `${action.bearing}: measure the housing bore and the shell walls again: the sizes contradict what is stamped on the shells; ${describe(action.finding, wording)}`;
     case 'thin film':
-      return `DO NOT RUN: ${describeThinFilm(action.film, wording)}; look at the oil, its grade, and the clearance and load of the bearing`;
+      return `DO NOT RUN: ${describeThinFilm(action.film, wording)}; check the oil, its grade, and the clearance and load of the bearing`;
     case 'thick oil':
-      return `change the oil: it is thicker than clean oil, ${say(action.viscosity, 'kinematicViscosity', units)} for ${say(action.clean, 'kinematicViscosity', units)}, so it has aged or is another grade, and fuel cannot be told from it`;
+      return `change the oil: it is thicker than clean oil, ${say(action.viscosity, 'kinematicViscosity', units)} against ${say(action.clean, 'kinematicViscosity', units)}; it has aged or is another grade, and how much fuel is in it cannot be told`;
     case 'grind':
       return `grind ${whichOf(action.plan, action.journals)} to ${nameUndersize(action.plan.undersize, wording)}: ${describeSpan(action.plan.target, 'length', units)}`;
     case 'no step serves':
@@ -65,7 +65,7 @@ function sentence(action: Action, wording: Wording): string {
     case 'rebore':
       return `${action.cylinder}: bore or sleeve it, then fit piston and rings to the new size; ${describe(action.finding, wording)}`;
     case 'wrong piston':
-      return `${action.cylinder}: another piston or another size of bore; ${describe(action.finding, wording)}`;
+      return `${action.cylinder}: fit another piston, or bore to another size; ${describe(action.finding, wording)}`;
     case 'ring':
       return `${action.cylinder}, ${describeRing(action.ring, wording)}`;
   }

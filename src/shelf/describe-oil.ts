@@ -30,7 +30,7 @@ export function describeOil(oil: OilReport, wording: Wording): readonly string[]
 const print = (viscosity: KinematicViscosity) => format(viscosity, centistokes, 1);
 
 function fuelIn({ fuel, byLaw, dilution, fuelViscosity }: Sample, wording: Wording): string {
-  if (!dilution || !byLaw) return 'it cannot be told from oil that is thicker than when clean.';
+  if (!dilution || !byLaw) return 'it cannot be told, as the oil is thicker than when clean.';
   const taken = `fuel taken as ${format(fuelViscosity.value, centistokes)} ${noteOf(fuelViscosity.basis, wording)}`;
   if (fuel <= 0) return `none to be seen by the law of ASTM D7152, ${taken}.`;
   const { min, max } = byLaw.span;
@@ -80,9 +80,9 @@ function standOf(stand: FilmStand, units: UnitSystem): string {
     case 'stands':
       return `it stands ${say(stand.fraction, 'volumeFraction', units)} of fuel`;
     case 'too thin when clean':
-      return 'it is too thin with clean oil, too';
+      return 'it is too thin even with clean oil';
     case 'stands anything':
-      return 'it stands any fuel, so lightly is it loaded';
+      return 'it is loaded so lightly that it stands any amount of fuel';
   }
 }
 
@@ -106,14 +106,15 @@ function timeLeft(
   const end = left.setBy === 'film' ? 'the film is too thin' : 'it must not run';
   if (flow === 0) return 'nothing leaks.';
   if (film?.stand.outcome === 'too thin when clean') {
-    return `none, whatever leaks: the film is too thin with clean oil; ${leaking}.`;
+    return `none, whatever leaks: the film is too thin even with clean oil; ${leaking}.`;
   }
-  return `${lasting(left.until, units)} until ${end}, ${leaking}. Clean oil lasts ${lasting(untilAct, units)} until action is due, ${lasting(untilCritical, units)} until ${end}, if none of the fuel evaporates.`;
+  return `${lasting(left.until, end, units)}, ${leaking}. Clean oil lasts ${lasting(untilAct, 'action is due', units)}, ${lasting(untilCritical, end, units)}, if none of the fuel evaporates.`;
 }
 
-function lasting(until: TimeToDilution, units: UnitSystem): string {
-  if (!until.reached) return 'for good';
-  return until.time === 0 ? 'none' : say(until.time, 'time', units);
+/** `2.8 h until it must not run`. */
+function lasting(until: TimeToDilution, end: string, units: UnitSystem): string {
+  if (!until.reached) return `so long that it never comes to the point where ${end}`;
+  return until.time === 0 ? `none: ${end}` : `${say(until.time, 'time', units)} until ${end}`;
 }
 
 function toDo({ sample, film, leak }: OilReport): string {
@@ -129,10 +130,12 @@ function toDo({ sample, film, leak }: OilReport): string {
     ...(!stop && sample && sample.dilution?.stage !== 'normal' ? ['change the oil'] : []),
     ...(leaks ? ['mend the needle valve before oil goes in'] : []),
     ...(film?.stand.outcome === 'too thin when clean'
-      ? ['look at grade, clearance and load: clean oil alone does not mend this']
+      ? [
+          'check its grade, and clearance and load of the bearing: clean oil alone does not cure this',
+        ]
       : []),
   ];
-  const deed = steps.length > 0 ? steps.join(', ') : 'nothing follows from the oil';
+  const deed = steps.length > 0 ? steps.join(', ') : 'no action needed for what was measured';
   const caution =
     fuelled || leaks
       ? '; fuel vapour in a crankcase can ignite: keep flames and switches away, and ventilate'

@@ -33,7 +33,7 @@ export function list<T extends z.ZodType>(item: T, least = 1) {
 export function listOfDifferent<T extends z.ZodType<string>>(item: T, least = 0) {
   return list(item, least).refine(
     (all) => new Set(all).size === all.length,
-    'has something in it twice',
+    'lists something twice',
   );
 }
 

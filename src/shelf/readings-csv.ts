@@ -86,11 +86,12 @@ function headerProblems(
   typed: readonly string[],
   line: number,
 ): readonly SheetProblem[] {
-  const all = `the columns are ${COLUMNS.join(', ')}`;
+  const names = COLUMNS.join(', ');
+  const all = `the columns are ${names}`;
   const known: readonly string[] = COLUMNS;
   const problem = (message: string): SheetProblem => ({ path: lineOf(line), message });
   if (!headings.some((heading) => known.includes(heading))) {
-    return [problem(`must name the columns, with commas between: ${all}`)];
+    return [problem(`must name the columns, with commas between: ${names}`)];
   }
   return [
     ...headings.flatMap((heading, i) => {

@@ -70,7 +70,11 @@ class Join {
     const feature = byName.get(row.feature);
     if (feature === undefined) {
       const question = this.#question(row.feature, byName);
-      this.#refuse(row, 'feature', `is not of "${row.part}"${question || ';'} it has ${names}`);
+      this.#refuse(
+        row,
+        'feature',
+        `is no feature of "${row.part}"${question || ';'} it has ${names}`,
+      );
       return;
     }
     if (feature.holds === 'readings') this.#addReading(row, feature);

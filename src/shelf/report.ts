@@ -54,7 +54,7 @@ function page(inspection: Inspection, units: UnitSystem): string {
       `Sizes are diameters in ${units === 'inch' ? 'inches' : 'millimetres'}, clearances on the diameter.`,
     ]),
     section('WHAT TO DO', [
-      ...(actions.length === 0 ? ['Nothing follows from what was measured.'] : []),
+      ...(actions.length === 0 ? ['No action needed for what was measured.'] : []),
       ...actions.flatMap((action, i) =>
         paragraph(`${String(i + 1).padStart(2)}. [ ] ${describeAction(action, noted)}`, 8),
       ),
@@ -66,7 +66,7 @@ function page(inspection: Inspection, units: UnitSystem): string {
     ...(oil ? [oilSection(oil, noted)] : []),
   ];
   const who = whoSetTheLimits(notes);
-  return `${[...parts, ...who, cautions(oil !== undefined)].join('\n\n')}\n`;
+  return `${[...parts, ...who, cautions(inspection)].join('\n\n')}\n`;
 }
 
 /** What the sheet has no readings of: nothing is said of it. */
@@ -116,7 +116,7 @@ function bearingSection(group: BearingGroupReport, wording: Wording): string {
       ),
       wording,
     ),
-    ...(fitted.length > 0 ? ['As found, with the shells that were in it:', ...fitted] : []),
+    ...(fitted.length > 0 ? ['As found, with the shells that were fitted:', ...fitted] : []),
     ...paragraph(`Decision: ${decision}`, 2),
     ...reasons.flatMap((reason) => paragraph(`  ${reason}`, 4)),
     ...(shells.length > 0 ? ['Shells from the shelf for the finished journals:', ...shells] : []),
@@ -147,7 +147,10 @@ function cylinderSection(cylinder: CylinderReport, wording: Wording): string {
     ...findings.flatMap((finding) => paragraph(describe(finding, wording), 2)),
     ...(mustBeBored ? ['Piston and rings are fitted to the finished bore. In the worn one:'] : []),
     ...(piston
-      ? paragraph(`piston: ${over(piston.clearance)}${mustBeBored ? '' : `; ${verdict}`}`, 2)
+      ? paragraph(
+          `piston: clearance ${over(piston.clearance)}${mustBeBored ? '' : `; ${verdict}`}`,
+          2,
+        )
       : []),
     ...rings.flatMap((ring) =>
       mustBeBored
@@ -174,12 +177,13 @@ function failed(
     .flatMap(({ name, finding }) => paragraph(`${name}: ${describe(finding, wording)}`, 2));
 }
 
-function cautions(oil: boolean): string {
+function cautions({ rods, mains, oil }: Inspection): string {
   return section('BEFORE YOU ACT', [
     ...paragraph(
-      'A limit marked "common practice" is a rule of thumb; the maker\'s manual always wins. Have cracks looked for before any part is machined.',
+      'A limit marked "common practice" is a rule of thumb; the maker\'s manual always wins. Have parts crack-tested before they are machined.',
       0,
     ),
+    ...(rods || mains ? paragraph(HOUSINGS, 0) : []),
     ...(oil
       ? paragraph(
           'Fuel vapour in a crankcase can ignite: ventilate, keep flames, sparks and switches away, and let hot oil cool before you drain it.',
@@ -188,6 +192,10 @@ function cautions(oil: boolean): string {
       : []),
   ]);
 }
+
+/** A sheet has no limits of housings, so that nothing else says it. */
+const HOUSINGS =
+  'Compare every housing bore with the manual. One outside its limits must be resized, or the rod replaced, before shells are chosen: no shell makes up for it.';
 
 const numberIn = (units: UnitSystem) => (length: Length) =>
   formatNumber(length, tradeUnit('length', units));

@@ -17,7 +17,7 @@ describe('a mistake in a shelf', () => {
     ['engine.rodsPerJournal', 3, /must be 1 or 2/],
     ['engine.bores', undefined, /is missing/],
     ['engine.bores.wear', 'all around', /must be one side or all round; did you mean "all round"/],
-    ['engine.alsoNeeds', ['head', 'head'], /has something in it twice/],
+    ['engine.alsoNeeds', ['head', 'head'], /lists something twice/],
     ['engine.endPlay', {}, /min, a max or both/],
     ['blocks', {}, /must be a list/],
     ['blocks[0].bores', [], /"block A" has 0 here/],

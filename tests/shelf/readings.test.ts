@@ -143,7 +143,7 @@ describe('a mistake in a CSV of readings', () => {
     [
       '1,2,3,4,5',
       'readings, line 1',
-      /must name the columns, with commas between: .* part, feature, station/,
+      /must name the columns, with commas between: part, feature, station, angle, reading$/,
     ],
     ['part;feature;station;angle;reading', 'readings, line 1', /with commas between/],
     [
@@ -189,7 +189,7 @@ describe('a mistake in a CSV of readings', () => {
     [
       'head B, flatnes, , , 2 thou',
       ': feature',
-      /^"flatnes" is not of "head B"; did you mean "flatness"\? it has flatness, guideBore/,
+      /^"flatnes" is no feature of "head B"; did you mean "flatness"\? it has flatness, guideBore/,
     ],
     ['block A, wall, , , 2 thou', ': feature', /it has thrustWidth, cylinder 1, cylinder 2/],
     ['head A, flatness, , , 2 thou', ': reading', /shelf's file too, at heads\[0\].flatness/],

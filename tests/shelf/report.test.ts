@@ -43,7 +43,10 @@ describe('report', () => {
     const listed = text.slice(text.indexOf('WHO SET')).match(/^\[\d+\]/gm);
     expect([...marks].sort()).toEqual([...(listed ?? [])].sort());
     expect(flowing).toContain('Fuel vapour in a crankcase can ignite');
-    expect(flowing).toContain("the maker's manual always wins");
+    expect(flowing).toContain("the maker's manual always wins. Have parts crack-tested before");
+    expect(flowing).toContain(
+      'One outside its limits must be resized, or the rod replaced, before shells are chosen',
+    );
   });
 
   it('fits the page, leaves no hole and no number that is none', () => {
@@ -67,9 +70,10 @@ describe('report', () => {
   it('has nothing to do for an engine without findings', () => {
     const bare = report(inspect(readSheet({ version: 1, engine: 'e', units: 'metric' })));
     expect(bare).toContain(
-      'Nothing follows from what was measured.\nNot measured: rods, mains, end play, cylinders, used oil.',
+      'No action needed for what was measured.\nNot measured: rods, mains, end play, cylinders, used oil.',
     );
     expect(bare).not.toContain('OIL');
+    expect(bare).not.toContain('housing');
     expect(bare).not.toContain('WHO SET');
   });
 });
@@ -78,7 +82,7 @@ describe('report of a bore that is to be machined', () => {
   it('does not judge piston and rings in the worn bore', () => {
     const text = reported();
     const worn = text.slice(text.indexOf('\nCYLINDER 2'), text.indexOf('\nOIL'));
-    expect(worn).toContain('piston: 0.0044 to 0.0116 in over the travel\n');
+    expect(worn).toContain('piston: clearance 0.0044 to 0.0116 in over the travel\n');
     expect(worn).toContain(
       'top ring: gap 0.0112 to 0.0303 in over the travel, widest at station 0.5000 in\n',
     );
@@ -102,7 +106,7 @@ describe('report of the oil', () => {
     expect(story).toContain('between the laws');
     expect(story).toContain('SAE 30, when clean');
     expect(story).toContain('at rod 2');
-    expect(story).toContain('none until it must not run');
+    expect(story).toContain('Time left: none: it must not run, at a leak of 18.0 mL/h');
     expect(story).toContain('stop the engine, drain the oil, mend the needle valve');
     expect(story).toContain('keep flames and switches away, and ventilate');
   });
@@ -113,7 +117,7 @@ describe('report of the oil', () => {
       'oil.leak': undefined,
       'oil.bearing': undefined,
     });
-    expect(text).toContain('What to do: nothing follows from the oil.\n');
+    expect(text).toContain('What to do: no action needed for what was measured.\n');
     expect(text).not.toContain('Film now');
     expect(text).not.toContain('Time left');
   });
@@ -128,7 +132,7 @@ describe('report of the oil', () => {
     expect(text).toContain('its density a rule of thumb [');
     expect(text).toContain('oil of 880 kg/m³ at 15 °C');
     expect(text).toContain('Time left: nothing leaks.');
-    expect(text).toContain('it stands any fuel, so lightly is it loaded');
+    expect(text).toContain('it is loaded so lightly that it stands any amount of fuel');
   });
 
   it('names oil without a grade as thinner or thicker', () => {
@@ -145,7 +149,7 @@ describe('report of the oil', () => {
   it('says nothing of fuel where the oil has thickened', () => {
     const thick = reported({ 'oil.sample.viscosity': '400 cSt' }).replace(/\s+/g, ' ');
     expect(thick).toContain(
-      '1. [ ] change the oil: it is thicker than clean oil, 400.00 cSt for 341.80 cSt',
+      '1. [ ] change the oil: it is thicker than clean oil, 400.00 cSt against 341.80 cSt; it has aged or is another grade',
     );
     expect(thick).not.toContain('Stage:');
     expect(thick).toContain('Fuel now: it cannot be told');
@@ -189,9 +193,13 @@ describe('describeAction', () => {
         'crankshaft.mainJournals.sizeAllowance': '0.005 in',
         'crankshaft.mainJournals.shape': { max: '0.005 in' },
       },
-      /^flywheel main: other shells or a ground journal; oil clearance 0.0051 in/,
+      /^flywheel main: other shells or a ground journal, once its housing bore is known to be within its limits; oil clearance 0.0051 in/,
     ],
-    ['wrong piston', { 'cylinders[0].piston': '2.99 in' }, /^cylinder 1: another piston/],
+    [
+      'wrong piston',
+      { 'cylinders[0].piston': '2.99 in' },
+      /^cylinder 1: fit another piston, or bore to another size; /,
+    ],
     [
       'ring too open',
       {

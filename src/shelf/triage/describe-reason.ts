@@ -20,13 +20,8 @@ export function describeReason(
       return labelled(journalWords(reason.journals), describeGrindPlan(reason.plan, wording));
     case 'bores':
       return labelled('bores', describeBorePlan(reason.plan, wording));
-    case 'housing': {
-      const { place, finding } = reason;
-      const how = finding
-        ? describe(finding, wording)
-        : 'there are no limits that it could be resized to';
-      return [`${place}: ${how}`];
-    }
+    case 'housing':
+      return [`${reason.place}: ${describeHousing(reason, part.section, wording)}`];
     case 'face':
       return [describe(reason.finding, wording)];
     case 'no shop':
@@ -84,6 +79,21 @@ function consequenceOf({ place, consequence }: FaultReason, section: Section): s
     case 'repair':
       return need(consequence.work);
   }
+}
+
+/** A housing that cannot be used as it is. No shell makes up for it. */
+function describeHousing(
+  { finding }: Extract<TriageReason, { readonly kind: 'housing' }>,
+  section: Section,
+  wording: Wording,
+): string {
+  const replaced = section === 'rods' ? ', or the rod replaced,' : '';
+  const must = `it must be resized${replaced} before shells are chosen`;
+  if (finding === undefined) return `${must}, and there are no limits to resize it to`;
+  const { min, max } = finding.limits;
+  const lacking = min === undefined ? 'a least' : max === undefined ? 'a most' : undefined;
+  const size = lacking ? `, and the limits lack ${lacking} to resize it to` : '';
+  return `${describe(finding, wording)}; ${must}${size}`;
 }
 
 /** Nothing on the shelf or to be bought, whatever is machined. */

@@ -106,7 +106,7 @@ function page({ shelf, parts }: Triage, units: UnitSystem): string {
 }
 
 const BEFORE_YOU_ACT =
-  'A limit marked "common practice" is a rule of thumb; the maker\'s manual always wins. What can be done to one part here may not pay or not fit with the others: the plan of the shelf decides that. Have cracks looked for before any part is machined, and keep what is scrap until the engine runs.';
+  'A limit marked "common practice" is a rule of thumb; the maker\'s manual always wins. What can be done to one part may not pay, or may not go with the others: the plan of the shelf decides that. Have parts crack-tested before they are machined, and keep what is scrap until the engine runs.';
 
 const DISPOSITIONS: readonly Disposition[] = [
   'use as it is',

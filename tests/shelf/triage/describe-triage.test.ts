@@ -3,6 +3,8 @@ import {
   grindPlan,
   inch,
   judge,
+  type Length,
+  type Limits,
   oversizeSteps,
   type Span,
   undersizeSteps,
@@ -258,8 +260,22 @@ describe('describePart says then', () => {
       { kind: 'housing', place: 'rod B2' },
     ] as const;
     expect(reasons({ section: 'rods', because, findings: [finding] })).toEqual([
-      'rod B1: housing bore 1.7512 in: 0.0002 in above the limit of 1.7510 in (specified)',
-      'rod B2: there are no limits that it could be resized to',
+      'rod B1: housing bore 1.7512 in: 0.0002 in above the limit of 1.7510 in (specified); it must be resized, or the rod replaced, before shells are chosen',
+      'rod B2: it must be resized, or the rod replaced, before shells are chosen, and there are no limits to resize it to',
+    ]);
+    const half = (limits: Limits<Length>) => ({
+      kind: 'housing' as const,
+      place: 'pulley main',
+      finding: judge({ ...finding, limits }),
+    });
+    expect(
+      reasons({
+        section: 'blocks',
+        because: [half({ max: inch(1.751) }), half({ min: inch(1.752) })],
+      }),
+    ).toEqual([
+      'pulley main: housing bore 1.7512 in: 0.0002 in above the limit of 1.7510 in (specified); it must be resized before shells are chosen, and the limits lack a least to resize it to',
+      'pulley main: housing bore 1.7512 in: 0.0008 in below the limit of 1.7520 in (specified); it must be resized before shells are chosen, and the limits lack a most to resize it to',
     ]);
   });
 
