@@ -5,8 +5,6 @@ import { changed, exampleText, type Json } from './sheets.js';
 import { plainShelf, shelfProblems } from './shelves.js';
 
 const DEPTH = 100_000;
-/** Time that a file of 2 MB may take, with room for a slow machine [ms]. */
-const PATIENCE = 30_000;
 
 /** A value nested too deep for anything that calls itself. */
 const bottomless = Array.from({ length: DEPTH }).reduce<Json>(
@@ -73,9 +71,7 @@ describe('a file of 2 MB', () => {
   it('reads', () => {
     const text = JSON.stringify(many(1600, sound));
     expect(text.length).toBeGreaterThan(1_600_000);
-    const start = performance.now();
     expect(readShelf(text).crankshafts).toHaveLength(1600);
-    expect(performance.now() - start).toBeLessThan(PATIENCE);
   });
 
   it('reads as a value with twenty thousand housings and as many shells', () => {
@@ -93,9 +89,7 @@ describe('a file of 2 MB', () => {
         pairs: 1,
       })),
     };
-    const start = performance.now();
     expect(readShelf(shelf).shells).toHaveLength(20_000);
-    expect(performance.now() - start).toBeLessThan(PATIENCE);
   });
 
   it('is told all its mistakes', () => {
@@ -108,26 +102,20 @@ describe('a file of 2 MB', () => {
         [`field ${i}`]: 1,
       })),
     );
-    const start = performance.now();
     expect(shelfProblems(text)).toHaveLength(4 * 1600 - 1);
-    expect(performance.now() - start).toBeLessThan(PATIENCE);
   });
 
   it('is told all mistakes of as many readings as are taken', () => {
     const rows = Array.from({ length: 19_999 }, (_, i) => `crankshaft ${i},rod 9,,,1 in`);
     const csv = ['part,feature,station,angle,reading', ...rows].join('\n');
-    const start = performance.now();
     expect(shelfProblems(many(4000, sound), csv)).toHaveLength(19_999);
-    expect(performance.now() - start).toBeLessThan(PATIENCE);
   });
 
   it('is told all mistakes of the readings of one part with as many places', () => {
     const rods = Array.from({ length: 20_000 }, (_, i) => ({ name: `rod ${i}` }));
     const rows = Array.from({ length: 19_999 }, () => 'rods A,rod X,,,1 in');
     const csv = ['part,feature,station,angle,reading', ...rows].join('\n');
-    const start = performance.now();
     const problems = shelfProblems(changed(plainShelf(), { 'rods[0].rods': rods }), csv);
-    expect(performance.now() - start).toBeLessThan(PATIENCE);
     // Its rods have no readings, and are more than the engine has.
     expect(problems).toHaveLength(20_000 + 1 + 19_999);
     expect(problems.at(-1)?.message.length).toBeLessThan(400);
