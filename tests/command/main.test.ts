@@ -1,6 +1,16 @@
 import { type ChildProcessWithoutNullStreams, type StdioOptions, spawn } from 'node:child_process';
 import { once } from 'node:events';
-import { closeSync, existsSync, openSync, readFileSync } from 'node:fs';
+import {
+  closeSync,
+  existsSync,
+  mkdtempSync,
+  openSync,
+  readFileSync,
+  rmSync,
+  statSync,
+} from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
 import type { Readable } from 'node:stream';
 import { text } from 'node:stream/consumers';
 import { describe, expect, it } from 'vitest';
@@ -59,6 +69,22 @@ describe('the command as a process', () => {
       'crankwright: the output cannot be written: no space is left there\n',
     ]);
     closeSync(disk);
+  });
+
+  it.skipIf(process.platform === 'win32')('tells of a report that is cut off', async () => {
+    const folder = mkdtempSync(join(tmpdir(), 'crankwright-'));
+    const path = join(folder, 'report.txt');
+    // A file of at most some kilobytes takes the beginning of the report, as a disk does that fills up.
+    const command = `ulimit -f 4; exec "${process.execPath}" --import tsx src/command/main.ts report examples/pump-set-inch.json > "${path}"`;
+    const env = { ...process.env, TSX_DISABLE_CACHE: '1' };
+    const child = spawn('sh', ['-c', command], { cwd: root, env });
+    const { code, err } = await end(child);
+    expect([code, err]).toEqual([
+      4,
+      'crankwright: the output cannot be written: the file would be too large\n',
+    ]);
+    expect(statSync(path).size).toBeGreaterThan(0);
+    rmSync(folder, { recursive: true });
   });
 
   it.skipIf(!full)('keeps its code where there is nowhere to complain to', async () => {
