@@ -1,3 +1,4 @@
+import { oilClearanceSpan } from '../bearings/clearance.js';
 import { pistonClearanceSpan } from '../cylinders/piston-clearance.js';
 import { ringFilingNeeded } from '../cylinders/ring-filing.js';
 import { spanOf } from '../judging/limits.js';
@@ -16,7 +17,7 @@ import {
 import { journalsOf } from './inspect-bearings.js';
 import { inspectOil } from './inspect-oil.js';
 import type { Gaps } from './salvage.js';
-import type { BearingSheet, CylinderSheet, JournalSheet, Sheet } from './sheet.js';
+import type { BearingSheet, CylinderSheet, JournalSheet, Sheet, ShellSheet } from './sheet.js';
 import type { SheetProblem } from './sheet-error.js';
 
 /** What of a sheet could be read: its sound sections, and lists of the sound items. */
@@ -50,11 +51,12 @@ function bearingChecks(sheet: SoundSheet, kind: 'rods' | 'mains'): readonly Chec
   if (!journals) {
     return [{ path: `crankshaft.${field}`, run: () => journalsOf({ crankshaft }, kind) }];
   }
+  const ofKind = shells.filter((shell) => shell?.fits === kind);
   const housings = bearings.flatMap((bearing) => (bearing ? [bearing.housingBore] : []));
   const limits = `crankshaft.${field}.oilClearance`;
   return [
     ...bearings.flatMap((bearing, i) =>
-      bearing ? journalChecks(`${kind}[${i}]`, bearing, journals) : [],
+      bearing ? journalChecks(`${kind}[${i}]`, bearing, journals, ofKind) : [],
     ),
     ...shells.flatMap((shell, i): readonly Check[] =>
       shell?.fits === kind
@@ -68,15 +70,23 @@ function bearingChecks(sheet: SoundSheet, kind: 'rods' | 'mains'): readonly Chec
 
 function journalChecks(
   path: string,
-  { name, journal, housingBore }: BearingSheet,
+  { name, journal, housingBore, fittedShells }: BearingSheet,
   journals: JournalSheet,
+  shells: Gaps<ShellSheet>,
 ): readonly Check[] {
   const shape = journalShape(journal.readings);
   const measured = { min: shape.smallest, max: shape.largest };
-  return [
+  const fitted = shells.find((shell) => shell?.name === fittedShells);
+  const alone: readonly Check[] = [
     { path: `${path}.journal`, run: () => guardJournal({ name, ...shape }, journals) },
     { path: `${path}.housingBore`, run: () => guardHousing(spanOf(housingBore), measured) },
   ];
+  // What is wrong by itself is told once.
+  const together = () =>
+    fitted &&
+    problemsFrom(alone).length === 0 &&
+    oilClearanceSpan({ housingBore, shellWall: fitted.wall, journal: measured });
+  return [...alone, { path: `${path}.fittedShells`, run: together }];
 }
 
 function endPlayChecks({ crankshaft }: SoundSheet): readonly Check[] {

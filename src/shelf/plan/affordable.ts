@@ -1,3 +1,4 @@
+import { largestOf } from '../../quantities/extremes.js';
 import type { EngineKind } from '../engine-kind.js';
 import type { Kind } from './kinds.js';
 import type { PricedWay, Stock } from './stock.js';
@@ -34,7 +35,7 @@ export function affordable(stock: Stock, most: number): Stock {
 
 /** More than any engine of a stock can cost, or just that much [thousandths]. */
 export function dearestEngine(stock: Stock, { cylinders, mains }: EngineKind): number {
-  const most = (amounts: readonly number[]) => Math.max(0, ...amounts);
+  const most = (amounts: readonly number[]) => Math.max(0, largestOf(amounts));
   const work = (ways: readonly PricedWay[]) => most(ways.map(({ cost }) => cost));
   const part = (kinds: readonly Kind<unknown>[]) => most(kinds.map(({ cost }) => cost));
   return (
