@@ -22,7 +22,10 @@ import { stockOf } from './stock.js';
  * The builds that a shelf makes: the most complete engines; of all ways to make
  * so many, the cheapest in machining and buying; of those, the one whose tightest
  * clearance stays furthest inside its limits. The plan is proven to be the best, or
- * says how far the proof came when the time was up.
+ * says how far the proof came when the time was up or the solver failed.
+ *
+ * The solver is loaded at the first call. Where it cannot be, a `SolverNotLoaded` is thrown, and the next
+ * call tries again.
  *
  * Oil, piston and valve-guide clearances count for the margin. End play does not: it
  * is set with washers, of which at most three are stacked (common practice).

@@ -1,63 +1,26 @@
 import { type PlanOptions, planBuilds, type Shelf } from 'crankwright/shelf';
 import { describe, expect, it } from 'vitest';
 import { type BruteAnswer, bruteForce } from './brute-force.js';
-import { readings, rulerOf } from './random-measured.js';
 import { reached } from './reached.js';
+import {
+  block,
+  crankshaft,
+  eur,
+  journal,
+  length,
+  oversize,
+  pistons,
+  rings,
+  rod,
+  shells,
+  single,
+  span,
+  TENTH,
+  two,
+  withEngine,
+} from './single-shed.js';
 
-// All sizes here are tenths of a thou, 2540 nm each. Every answer is worked out by hand beside it.
-
-const ruler = rulerOf('inch');
-const { length, span } = ruler;
-const TENTH = 2540;
-
-const eur = (amount: number) => ({ amount, currency: 'EUR' });
-const journal = (size: number) => ({ name: 'rod journal', readings: readings(ruler, size, {}) });
-const block = (name: string, ...sizes: readonly number[]) => ({
-  name,
-  bores: sizes.map((size, i) => ({
-    name: `cylinder ${i + 1}`,
-    readings: readings(ruler, size, {}),
-  })),
-});
-const crankshaft = (name: string, size: number) => ({ name, rodJournals: [journal(size)] });
-const rod = (name: string, housing: number) => ({
-  name,
-  rods: [{ name: 'big end', housingBore: length(housing) }],
-});
-const pistons = (name: string, ...sizes: readonly number[]) => ({
-  name,
-  oversize: length(0),
-  pistons: sizes.map((size, i) => ({ name: `piston ${i + 1}`, diameter: length(size) })),
-});
-const rings = (count: number) => ({ name: 'rings', oversize: length(0), count });
-const shells = (name: string, step: number, wall: number, pairs: number) => ({
-  name,
-  fits: 'rods' as const,
-  undersize: length(step),
-  wall: length(wall),
-  pairs,
-});
-
-/** A single in rolling main bearings, without head or valves, and one of everything it takes. */
-const single: Shelf = {
-  version: 1,
-  shelf: 'worked by hand',
-  units: 'inch',
-  engine: {
-    name: 'pump set, single',
-    cylinders: 1,
-    mains: 0,
-    rodJournals: { standard: span(16245, 16250), oilClearance: span(10, 30) },
-    bores: { standard: span(30000, 30005), pistonClearance: span(20, 45) },
-    alsoNeeds: [],
-  },
-  blocks: [block('block A', 30003)],
-  crankshafts: [crankshaft('crankshaft A', 16248)],
-  rods: [rod('rod A', 17505)],
-  pistonSets: [pistons('piston A', 29970)],
-  ringSets: [rings(1)],
-  shells: [shells('shells', 0, 619, 1)],
-};
+// Sizes are tenths of a thou. Every answer is worked out by hand beside it.
 
 /** What brute force makes of the shed with changes; the planner must make the same of it. */
 async function best(changes: Partial<Shelf>, options: PlanOptions = {}): Promise<BruteAnswer> {
@@ -69,9 +32,6 @@ async function best(changes: Partial<Shelf>, options: PlanOptions = {}): Promise
   return answer;
 }
 
-const withEngine = (changes: Partial<Shelf['engine']>) => ({
-  engine: { ...single.engine, ...changes },
-});
 const nothing = { engines: 0, cost: 0, margin: undefined };
 
 describe('sheds worked by hand, by brute force and by the planner', () => {
@@ -194,15 +154,6 @@ describe('sheds worked by hand, by brute force and by the planner', () => {
   });
 
   describe('where no engine may cost more than so much', () => {
-    // Oil: 17505 - 2 * 618.5 - 16248 = 20, 10 inside either way. Piston: 33, 12 below 45.
-    const two: Partial<Shelf> = {
-      blocks: [block('block A', 30003), block('block B', 30003)],
-      crankshafts: [crankshaft('crankshaft A', 16248), crankshaft('crankshaft B', 16248)],
-      rods: [rod('rod A', 17505), rod('rod B', 17505)],
-      pistonSets: [pistons('piston A', 29970), pistons('piston B', 29970)],
-      ringSets: [rings(2)],
-      shells: [shells('shells', 0, 618.5, 2)],
-    };
     const upTo = (amount: number) => ({ mostPerEngine: eur(amount) });
 
     it('shares out what is dear, so that none costs too much', async () => {
@@ -220,18 +171,6 @@ describe('sheds worked by hand, by brute force and by the planner', () => {
       expect(await best(shed, upTo(30))).toEqual({ engines: 2, cost: 60_000, margin: 10 * TENTH });
       expect(await best(shed, upTo(29.999))).toEqual({ engines: 1, cost: 0, margin: 10 * TENTH });
     });
-
-    // Block B is 10 over, and only pistons and rings for 20 and 15 go with it.
-    const oversize: Partial<Shelf> = {
-      ...two,
-      blocks: [block('block A', 30003), block('block B', 30103)],
-      pistonSets: [pistons('piston A', 29970)],
-      ringSets: [rings(1)],
-      toBuy: {
-        pistonSets: [{ ...pistons('piston N', 30070), oversize: length(100), price: eur(20) }],
-        ringSets: [{ name: 'rings N', oversize: length(100), price: eur(15) }],
-      },
-    };
 
     it('drops an engine that costs too much', async () => {
       const both = { engines: 2, cost: 35_000, margin: 10 * TENTH };
@@ -258,6 +197,20 @@ describe('sheds worked by hand, by brute force and by the planner', () => {
       expect(await best(shed, upTo(34.999))).toEqual(dearer);
       expect(await best(shed, upTo(21))).toEqual(dearer);
       expect((await best(shed, upTo(20.999))).engines).toBe(1);
+    });
+
+    it('says what one more engine needs to keep within it', async () => {
+      const needs = async (amount: number) =>
+        (await planBuilds({ ...single, ...oversize }, { ...upTo(amount), atMost: 2 })).nextEngine;
+      // With rings of its own block B costs 20, and without anything 35: that is not lacking.
+      expect(await needs(34.999)).toEqual({
+        lacks: [{ section: 'ringSets', step: length(100), count: 1 }],
+      });
+      // At less than 20 it needs the dear pistons; at less than 15 both.
+      const lacks = async (amount: number) =>
+        (await needs(amount))?.lacks.map((part) => part.section);
+      expect(await lacks(19.999)).toEqual(['pistonSets']);
+      expect(await lacks(14.999)).toEqual(['pistonSets', 'ringSets']);
     });
 
     it('builds what must be built if it does not cost too much, and else as many as there can be', async () => {

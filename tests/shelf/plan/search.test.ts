@@ -3,9 +3,10 @@ import { generatedShed } from '../../../bench/shed.js';
 import { bestBuilds } from '../../../src/shelf/plan/best-builds.js';
 import { Clock, TimeUp } from '../../../src/shelf/plan/clock.js';
 import { FitTable } from '../../../src/shelf/plan/fit-table.js';
+import { lackingFor } from '../../../src/shelf/plan/lacking.js';
 import { loadSolver } from '../../../src/shelf/plan/load-solver.js';
 import { sumOf } from '../../../src/shelf/plan/model.js';
-import type { PlanStage, Unproven } from '../../../src/shelf/plan/plan-types.js';
+import type { NextEngine, PlanStage, Unproven } from '../../../src/shelf/plan/plan-types.js';
 import { search } from '../../../src/shelf/plan/search.js';
 import type { Solver } from '../../../src/shelf/plan/solver.js';
 import { stockOf } from '../../../src/shelf/plan/stock.js';
@@ -104,5 +105,48 @@ describe('search', () => {
       // Never less than the best there is: nothing was promised away.
       expect(found.proof.bound).toBeGreaterThanOrEqual(best.least * 1e-9);
     }
+  });
+
+  it('keeps the plan where the time is up while a wider margin is put together', () => {
+    let isUp = false;
+    const check = () => {
+      if (isUp) throw new TimeUp();
+    };
+    const clock = Object.assign(new Clock(), { check });
+    const asking: Solver = {
+      ...solver,
+      solve(stage, model, question) {
+        if (stage === 'least cost') isUp = true;
+        return solver.solve(stage, model, question);
+      },
+    };
+    const found = search({ brief: { ...brief, clock }, solver: asking, atMost: 5 });
+    expect(sumOf(found.draft.engines, found.values)).toBe(engines);
+    expect(sumOf(found.draft.cost, found.values)).toBe(cost);
+    expect(found.proof).toMatchObject({ kind: 'time limit', stage: 'widest margin' });
+  });
+});
+
+describe('lackingFor', () => {
+  it('says that the time was up, or that the solver failed', () => {
+    const wanted = { shelf, stock, engines: engines + 1 };
+    expect(lackingFor({ ...wanted, solver: { ...solver, clock: new Clock(0) } })).toBe(
+      'time limit',
+    );
+    for (const kind of ['time limit', 'solver failure'] as const) {
+      const stopped = stoppedAt('next engine', 0, -Infinity, { kind });
+      expect(lackingFor({ ...wanted, solver: stopped })).toBe(kind);
+    }
+  });
+
+  it('says what is lacking though the time is up for which parts would be the best', () => {
+    const whole = lackingFor({ shelf, stock, engines: engines + 1, solver });
+    const some = lackingFor({
+      ...{ shelf, stock, engines: engines + 1 },
+      solver: stoppedAt('next engine', 1, -Infinity),
+    });
+    if (typeof whole === 'string' || typeof some === 'string') throw new Error('it was not told');
+    const count = ({ lacks }: NextEngine) => lacks.reduce((sum, part) => sum + part.count, 0);
+    expect(count(some)).toBe(count(whole));
   });
 });
