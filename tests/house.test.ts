@@ -9,6 +9,7 @@ const files = readdirSync(src, { recursive: true, encoding: 'utf8' }).filter((fi
 /** The floors, lowest first. Rooms on the engine floor may use each other, but not in a circle. */
 const floors = [
   ['quantities'],
+  ['numerics'],
   ['judging'],
   ['measuring'],
   ['crankshaft', 'bearings', 'cylinders', 'oil', 'motion'],

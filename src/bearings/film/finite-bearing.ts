@@ -1,4 +1,5 @@
 import { guardBetween, guardFields } from '../../judging/guards.js';
+import { rootOfFalling } from '../../numerics/roots.js';
 import type { Angle, Ratio } from '../../quantities/dimensions.js';
 import { RebuildInputError } from '../../quantities/error.js';
 import { type MappedFilm, mapFilm, mapSommerfeld } from './film-map.js';
@@ -11,7 +12,6 @@ import {
   journalFriction,
   type LengthToDiameter,
 } from './film-numbers.js';
-import { rootOfFalling } from './root.js';
 
 /**
  * The oil film of a steadily loaded full bearing of finite length, from its eccentricity. It reads a
