@@ -1,6 +1,5 @@
 import { RebuildInputError } from '../quantities/error.js';
 import { inspect } from '../shelf/inspect.js';
-import { sheetSchema, shelfSchema } from '../shelf/json-schema.js';
 import { buildSheet } from '../shelf/plan/build-sheet.js';
 import { planReport } from '../shelf/plan/describe-plan.js';
 import { planBuilds } from '../shelf/plan/plan-builds.js';
@@ -8,6 +7,8 @@ import type { Plan } from '../shelf/plan/plan-types.js';
 import { readSheet } from '../shelf/read-sheet.js';
 import { readShelf } from '../shelf/read-shelf.js';
 import { report } from '../shelf/report.js';
+import { sheetSchema } from '../shelf/sheet-json-schema.js';
+import { shelfSchema } from '../shelf/shelf-json-schema.js';
 import { triageReport } from '../shelf/triage/describe-triage.js';
 import { HELP } from './help.js';
 import type { Io } from './io.js';

@@ -7,6 +7,9 @@ import type { Length } from '../quantities/dimensions.js';
 import type { Action, WrongShells } from './actions.js';
 import { describeThinFilm } from './describe-oil.js';
 import type { RingReport } from './inspect-cylinder.js';
+import { journalWords } from './journal-words.js';
+
+export { journalWords } from './journal-words.js';
 
 /**
  * Says one thing to do in a sentence.
@@ -106,9 +109,4 @@ export function describeRing({ name, filing }: RingReport, wording: Wording): st
       return `${name}: file ${amount} off its ends; ${finding}`;
     }
   }
-}
-
-/** `rod journals`, `main journals`. */
-export function journalWords(kind: 'rods' | 'mains'): string {
-  return kind === 'rods' ? 'rod journals' : 'main journals';
 }

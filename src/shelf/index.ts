@@ -13,7 +13,7 @@ export type { BearingGroupReport, BearingReport } from './inspect-bearings.js';
 export type { CylinderReport, RingReport } from './inspect-cylinder.js';
 export type { FilmReport, HotOil } from './inspect-film.js';
 export type { OilReport } from './inspect-oil.js';
-export { type JsonSchema, sheetSchema, shelfSchema } from './json-schema.js';
+export type { JsonSchema } from './json-schema.js';
 export { type BuildSheetOptions, buildSheet } from './plan/build-sheet.js';
 export { planReport } from './plan/describe-plan.js';
 export { planBuilds } from './plan/plan-builds.js';
@@ -53,6 +53,7 @@ export type {
   StatedLimits,
 } from './sheet.js';
 export { SheetError, type SheetProblem } from './sheet-error.js';
+export { sheetSchema } from './sheet-json-schema.js';
 export type {
   BlockPart,
   BorePlace,
@@ -76,6 +77,7 @@ export type {
   ValveSetPart,
   Work,
 } from './shelf.js';
+export { shelfSchema } from './shelf-json-schema.js';
 export { describePart, triageReport } from './triage/describe-triage.js';
 export type {
   Disposition,
