@@ -10,6 +10,7 @@ import { report } from '../shelf/report.js';
 import { sheetSchema } from '../shelf/sheet-json-schema.js';
 import { shelfSchema } from '../shelf/shelf-json-schema.js';
 import { triageReport } from '../shelf/triage/describe-triage.js';
+import { triage } from '../shelf/triage/triage.js';
 import { HELP } from './help.js';
 import type { Io } from './io.js';
 import { progressLine } from './progress.js';
@@ -68,10 +69,10 @@ async function reported(request: Asked<'report'>, io: Io): Promise<string> {
   const { text, readings } = await readSource(request, io);
   const { units, output } = request;
   if (isShelf(text)) {
-    const triage = inspect(readShelf(text, readings));
+    const sorted = triage(readShelf(text, readings));
     return output === 'json'
-      ? json(triage)
-      : triageReport(triage, { units: units ?? triage.units });
+      ? json(sorted)
+      : triageReport(sorted, { units: units ?? sorted.units });
   }
   if (readings !== undefined) {
     throw new WrongCommand('--readings joins a shelf, and this file is an inspection sheet');

@@ -79,6 +79,7 @@ export type {
 } from './shelf.js';
 export { shelfSchema } from './shelf-json-schema.js';
 export { describePart, triageReport } from './triage/describe-triage.js';
+export { triage } from './triage/triage.js';
 export type {
   Disposition,
   Job,

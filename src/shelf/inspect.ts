@@ -7,9 +7,6 @@ import { type CylinderReport, inspectCylinder } from './inspect-cylinder.js';
 import { inspectOil, type OilReport } from './inspect-oil.js';
 import { own } from './own.js';
 import type { Sheet } from './sheet.js';
-import type { Shelf } from './shelf.js';
-import { triage } from './triage/triage.js';
-import type { Triage } from './triage/triage-types.js';
 
 /** Everything that was found of one engine: data only, JSON as it is. */
 export interface Inspection {
@@ -31,10 +28,9 @@ export interface Inspection {
 
 /**
  * Inspects one engine: the shape every part is in, the size to grind to, the
- * shells that fit, the clearances, ring gaps and end play, and the oil. Of a whole
- * shelf it says what is to become of every part.
+ * shells that fit, the clearances, ring gaps and end play, and the oil.
  *
- * @param sheet - the engine's sheet, as `readSheet` gives it, or the shelf, as `readShelf` does
+ * @param sheet - the engine's sheet, as `readSheet` gives it
  * @returns findings and decisions, every one with its reasons
  * @throws {RebuildInputError} when readings contradict each other, such as a journal larger than standard
  * @example
@@ -47,11 +43,8 @@ export interface Inspection {
  * endPlay && endPlay.finding.verdict; // "above"
  * ```
  */
-export function inspect<S extends Sheet | Shelf>(sheet: S): S extends Shelf ? Triage : Inspection;
-export function inspect(sheet: Sheet | Shelf): Inspection | Triage {
-  return madeHere('sheet', sheet, 'readSheet', () =>
-    'shelf' in sheet ? triage(sheet) : inspectEngine(sheet),
-  );
+export function inspect(sheet: Sheet): Inspection {
+  return madeHere('sheet', sheet, 'readSheet', () => inspectEngine(sheet));
 }
 
 function inspectEngine(sheet: Sheet): Inspection {
