@@ -1,4 +1,4 @@
-import { rootOfFalling } from '../src/bearings/film/root.js';
+import { rootOfFalling } from '../src/numerics/roots.js';
 import { mustAgree, raceBeside, timeCell } from './beside.js';
 import { finiteBearing, finiteBearingAt, ratio, solveReynolds } from './built.js';
 import { denseCholesky, mathjsSparse, type Solver, sommerfeldBy } from './film-peers.js';

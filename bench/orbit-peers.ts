@@ -26,7 +26,7 @@ export function speedOf({ journal, length, clearance, viscosity, loads }: BigEnd
     // that. They are given the edge instead, and see that the step was too long.
     const held = Math.min(1, (1 - 1e-9) / Math.hypot(x, y));
     drift.set(angle % CYCLE, x * held, y * held);
-    return [drift.along, drift.across];
+    return [drift.dx, drift.dy];
   };
 }
 

@@ -1,4 +1,5 @@
 import { readdirSync, readFileSync } from 'node:fs';
+import { posix } from 'node:path';
 import { describe, expect, it } from 'vitest';
 
 const src = new URL('../src/', import.meta.url).pathname;
@@ -9,6 +10,7 @@ const files = readdirSync(src, { recursive: true, encoding: 'utf8' }).filter((fi
 /** The floors, lowest first. Rooms on the engine floor may use each other, but not in a circle. */
 const floors = [
   ['quantities'],
+  ['numerics'],
   ['judging', 'convert-units'],
   ['measuring'],
   ['crankshaft', 'bearings', 'cylinders', 'oil', 'motion'],
@@ -17,20 +19,38 @@ const floors = [
   ['command'],
 ];
 const floorOf = (room: string) => floors.findIndex((rooms) => rooms.includes(room));
+const roomOf = (file: string) => /^([\w-]+)\//.exec(file)?.[1];
+
+/** Which file uses which other, be it for a type alone. */
+const imports = files.flatMap((file) => {
+  const text = readFileSync(src + file, 'utf8');
+  const paths = [...text.matchAll(/(?:from|import\() ?'(\.[^']+)\.js'/g)];
+  return paths.map(([, path = '']) => ({
+    file,
+    used: `${posix.join(posix.dirname(file), path)}.ts`,
+  }));
+});
 
 /** Which room of the house uses which other, and in which file. */
-const uses = files.flatMap((file) => {
-  const [room = ''] = file.split('/');
-  const text = readFileSync(src + file, 'utf8');
-  const rooms = [...text.matchAll(/from '(?:\.\.\/)+([\w-]+)\//g)].map(([, used = '']) => used);
-  return rooms
-    .filter((used) => floorOf(used) >= 0 && used !== room)
-    .map((used) => ({ file, room, used }));
+const uses = imports.flatMap(({ file, used }) => {
+  const [room, other] = [roomOf(file), roomOf(used)];
+  return room && other && room !== other ? [{ file, room, used: other }] : [];
 });
+
+/** Those that lead back to themselves. */
+function circles(edges: readonly (readonly [from: string, to: string])[]): readonly string[] {
+  const next = new Map<string, string[]>();
+  for (const [from, to] of edges) next.set(from, [...(next.get(from) ?? []), to]);
+  const reaches = (from: string, to: string, seen: Set<string>): boolean =>
+    (next.get(from) ?? []).some(
+      (place) => place === to || (!seen.has(place) && reaches(place, to, seen.add(place))),
+    );
+  return [...next.keys()].filter((place) => reaches(place, place, new Set())).sort();
+}
 
 describe('the house', () => {
   it('has every room on a floor', () => {
-    const rooms = new Set(files.flatMap((file) => /^([\w-]+)\//.exec(file)?.[1] ?? []));
+    const rooms = new Set(files.flatMap((file) => roomOf(file) ?? []));
     expect([...rooms].sort()).toEqual(floors.flat().sort());
   });
 
@@ -46,12 +66,16 @@ describe('the house', () => {
   });
 
   it('has no circle of rooms', () => {
-    const next = (room: string) => uses.filter((use) => use.room === room).map(({ used }) => used);
-    const reaches = (from: string, to: string, seen = new Set<string>()): boolean =>
-      next(from).some(
-        (room) => room === to || (!seen.has(room) && reaches(room, to, seen.add(room))),
-      );
-    expect(floors.flat().filter((room) => reaches(room, room))).toEqual([]);
+    expect(circles([['a', 'b'] as const, ['b', 'c'] as const, ['c', 'b'] as const])).toEqual([
+      'b',
+      'c',
+    ]);
+    expect(circles(uses.map(({ room, used }) => [room, used] as const))).toEqual([]);
+  });
+
+  it('has no circle of files', () => {
+    expect(imports.filter(({ used }) => !files.includes(used))).toEqual([]);
+    expect(circles(imports.map(({ file, used }) => [file, used] as const))).toEqual([]);
   });
 
   it('hands no list over item by item, which overflows the stack where it is long', () => {

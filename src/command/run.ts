@@ -1,7 +1,6 @@
 import { RebuildInputError } from '../quantities/error.js';
 import { readJson } from '../shelf/file-text.js';
 import { inspect } from '../shelf/inspect.js';
-import { sheetSchema, shelfSchema } from '../shelf/json-schema.js';
 import { buildSheet } from '../shelf/plan/build-sheet.js';
 import { planReport } from '../shelf/plan/describe-plan.js';
 import { SolverNotLoaded } from '../shelf/plan/load-solver.js';
@@ -10,7 +9,10 @@ import type { Plan } from '../shelf/plan/plan-types.js';
 import { readSheet } from '../shelf/read-sheet.js';
 import { readShelf } from '../shelf/read-shelf.js';
 import { report } from '../shelf/report.js';
+import { sheetSchema } from '../shelf/sheet-json-schema.js';
+import { shelfSchema } from '../shelf/shelf-json-schema.js';
 import { triageReport } from '../shelf/triage/describe-triage.js';
+import { triage } from '../shelf/triage/triage.js';
 import { HELP } from './help.js';
 import type { Io } from './io.js';
 import { UnwritableOutput } from './output.js';
@@ -80,10 +82,10 @@ async function reported(request: Asked<'report'>, io: Io): Promise<string> {
   const { text, readings } = await readSource(request, io);
   const { units, output } = request;
   if (isShelf(text)) {
-    const triage = inspect(readShelf(text, readings));
+    const sorted = triage(readShelf(text, readings));
     return output === 'json'
-      ? json(triage)
-      : triageReport(triage, { units: units ?? triage.units });
+      ? json(sorted)
+      : triageReport(sorted, { units: units ?? sorted.units });
   }
   if (readings !== undefined) {
     throw new WrongCommand('--readings joins a shelf, and this file is an inspection sheet');

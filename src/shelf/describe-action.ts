@@ -8,7 +8,10 @@ import type { Length } from '../quantities/dimensions.js';
 import type { Action, WrongShells } from './actions.js';
 import { describeThinFilm } from './describe-oil.js';
 import type { RingReport } from './inspect-cylinder.js';
+import { journalWords } from './journal-words.js';
 import { actionLayout } from './layouts.js';
+
+export { journalWords } from './journal-words.js';
 
 /**
  * Says one thing to do in a sentence.
@@ -112,9 +115,4 @@ export function describeRing({ name, filing }: RingReport, wording: Wording): st
       return `${name}: file ${span({ min, max })} off its ends; ${finding}${worn}`;
     }
   }
-}
-
-/** `rod journals`, `main journals`. */
-export function journalWords(kind: 'rods' | 'mains'): string {
-  return kind === 'rods' ? 'rod journals' : 'main journals';
 }

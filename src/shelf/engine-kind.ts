@@ -1,6 +1,6 @@
 import type { Span } from '../judging/limits.js';
 import type { Length } from '../quantities/dimensions.js';
-import type { JournalSheet, StatedLimits } from './sheet.js';
+import type { StatedLimits } from './own.js';
 
 /** What is known of the engine that the parts are for. */
 export interface EngineKind {
@@ -30,6 +30,26 @@ export interface EngineKind {
   readonly guideClearance?: StatedLimits<'length'>;
   /** What an engine needs besides; by default a head and a valve set. */
   readonly alsoNeeds?: readonly ('head' | 'valve set')[];
+}
+
+/** What the maker and the grinder say of all journals of one kind. */
+export interface JournalSheet {
+  /** Maker's span for a standard journal [m]. */
+  readonly standard: Span<Length>;
+  /** Undersizes it may be ground to; by default those of the trade [m]. */
+  readonly steps?: readonly Length[];
+  /** Smallest journal that the maker allows [m]. */
+  readonly minimum?: Length;
+  /** Stock to leave for the wheel, on the diameter [m]. */
+  readonly cleanUpAllowance?: Length;
+  /** How far a journal may lie outside its size and still be used as it is [m]. */
+  readonly sizeAllowance?: Length;
+  /** How the journals wore; by default on one side. */
+  readonly wear?: 'one side' | 'all round';
+  /** Out-of-round and taper allowed without grinding. */
+  readonly shape?: StatedLimits<'length'>;
+  /** Oil clearance. */
+  readonly oilClearance?: StatedLimits<'length'>;
 }
 
 /** What the maker and the boring shop say of all bores. */

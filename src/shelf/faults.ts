@@ -1,4 +1,5 @@
-import type { Section, Work } from './shelf.js';
+import type { Section } from './sections.js';
+import type { Work } from './works.js';
 
 /** What can be seen to be wrong with a part. */
 export type Fault = 'cracked' | 'frost-heaved' | 'spun' | 'bent' | 'scored' | 'pitted';

@@ -1,5 +1,5 @@
 import { recommendedOilClearance } from '../bearings/clearance.js';
-import { ringGapIn } from '../cylinders/ring-gap.js';
+import { type MeasuredRingGap, ringGapIn } from '../cylinders/ring-gap.js';
 import type { Limits, Span } from '../judging/limits.js';
 import { namedFrom } from '../judging/named-from.js';
 import { NANOMETRE } from '../measuring/standing.js';
@@ -8,7 +8,6 @@ import { smallestOf } from '../quantities/extremes.js';
 import type { EngineKind } from './engine-kind.js';
 import { handOut } from './hand-out.js';
 import type { JournalSheet } from './sheet.js';
-import type { RingSetPart } from './shelf.js';
 
 /**
  * How far a clearance stays inside its limits, in whole nanometres, so that
@@ -54,7 +53,7 @@ export function pistonsInBores(
 
 /** Whether no ring of a set has too wide a gap for a bore; one that is too tight is filed. */
 export function ringsFit(
-  rings: NonNullable<RingSetPart['rings']>,
+  rings: readonly MeasuredRingGap[],
   bores: readonly Span<Length>[],
   { bores: { ringGap } }: EngineKind,
 ): boolean {

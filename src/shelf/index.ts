@@ -13,7 +13,7 @@ export type { BearingGroupReport, BearingReport } from './inspect-bearings.js';
 export type { CylinderReport, RingReport } from './inspect-cylinder.js';
 export type { FilmReport, HotOil } from './inspect-film.js';
 export type { OilReport } from './inspect-oil.js';
-export { type JsonSchema, sheetSchema, shelfSchema } from './json-schema.js';
+export type { JsonSchema } from './json-schema.js';
 export { type BuildSheetOptions, buildSheet } from './plan/build-sheet.js';
 export { planReport } from './plan/describe-plan.js';
 export { SolverNotLoaded } from './plan/load-solver.js';
@@ -55,6 +55,7 @@ export type {
   StatedLimits,
 } from './sheet.js';
 export { SheetError, type SheetProblem } from './sheet-error.js';
+export { sheetSchema } from './sheet-json-schema.js';
 export type {
   BlockPart,
   BorePlace,
@@ -78,7 +79,9 @@ export type {
   ValveSetPart,
   Work,
 } from './shelf.js';
+export { shelfSchema } from './shelf-json-schema.js';
 export { describePart, triageReport } from './triage/describe-triage.js';
+export { triage } from './triage/triage.js';
 export type {
   Disposition,
   Job,

@@ -1,17 +1,13 @@
 import { type EndPlay, endPlay } from '../crankshaft/end-play.js';
-import { guardObject } from '../judging/guards.js';
 import { guardLayout } from '../judging/layout.js';
 import { type Names, namedFrom } from '../judging/named-from.js';
 import type { UnitSystem } from '../quantities/systems.js';
 import { type BearingGroupReport, inspectBearings, journalsOf } from './inspect-bearings.js';
 import { type CylinderReport, inspectCylinder } from './inspect-cylinder.js';
 import { inspectOil, type OilReport } from './inspect-oil.js';
-import { sheetLayout, shelfLayout } from './layouts.js';
+import { sheetLayout } from './layouts.js';
 import { own } from './own.js';
 import type { Sheet } from './sheet.js';
-import type { Shelf } from './shelf.js';
-import { triage } from './triage/triage.js';
-import type { Triage } from './triage/triage-types.js';
 
 /** Everything that was found of one engine: data only, JSON as it is. */
 export interface Inspection {
@@ -33,10 +29,9 @@ export interface Inspection {
 
 /**
  * Inspects one engine: the shape every part is in, the size to grind to, the
- * shells that fit, the clearances, ring gaps and end play, and the oil. Of a whole
- * shelf it says what is to become of every part.
+ * shells that fit, the clearances, ring gaps and end play, and the oil.
  *
- * @param sheet - the engine's sheet, as `readSheet` gives it, or the shelf, as `readShelf` does
+ * @param sheet - the engine's sheet, as `readSheet` gives it
  * @returns findings and decisions, every one with its reasons
  * @throws {RebuildInputError} when readings contradict each other, such as a journal larger than standard
  * @example
@@ -49,16 +44,7 @@ export interface Inspection {
  * endPlay && endPlay.finding.verdict; // "above"
  * ```
  */
-export function inspect<S extends Sheet | Shelf>(sheet: S): S extends Shelf ? Triage : Inspection;
-export function inspect(sheet: Sheet | Shelf): Inspection | Triage {
-  guardObject('sheet', sheet);
-  if ('shelf' in sheet) {
-    guardLayout('sheet', sheet, shelfLayout, 'readShelf');
-    return namedFrom(
-      () => ({ shelf: 'sheet' }),
-      () => triage(sheet),
-    );
-  }
+export function inspect(sheet: Sheet): Inspection {
   guardLayout('sheet', sheet, sheetLayout, 'readSheet');
   return inspectEngine(sheet);
 }

@@ -1,8 +1,5 @@
 import { z } from 'zod';
-import { fields } from './fields.js';
 import { markOf } from './marks.js';
-import { sections } from './schema.js';
-import { shelfSections } from './shelf-schema.js';
 
 /** A JSON Schema of a file, draft 2020-12: plain JSON. */
 export interface JsonSchema {
@@ -18,38 +15,8 @@ export interface JsonSchema {
   readonly [keyword: string]: unknown;
 }
 
-/**
- * JSON Schema of an inspection sheet, draft 2020-12, for editors that check a file while it is
- * written. It knows the fields, and which must be there; that texts are quantities of the right
- * size, and that the readings go together, only `readSheet` tells.
- *
- * @returns a fresh schema, plain JSON
- * @example
- * ```ts
- * sheetSchema().required; // ["version", "engine", "units"]
- * ```
- */
-export function sheetSchema(): JsonSchema {
-  return schemaOfFile('Inspection sheet of one engine', fields(sections), false);
-}
-
-/**
- * JSON Schema of a shelf of parts, draft 2020-12, for editors that check a file while it is
- * written. It knows the fields, and which must be there; that texts are quantities and prices,
- * and that the parts are of one engine, only `readShelf` tells. Readings that stand in
- * a CSV file are not missed.
- *
- * @returns a fresh schema, plain JSON
- * @example
- * ```ts
- * shelfSchema().required; // ["version", "shelf", "units", "engine"]
- * ```
- */
-export function shelfSchema(): JsonSchema {
-  return schemaOfFile('Shelf of parts of one kind of engine', fields(shelfSections), true);
-}
-
-function schemaOfFile(title: string, file: z.ZodType, withCsv: boolean): JsonSchema {
+/** The schema of a whole file; with a CSV beside it, what may stand there need not stand in the file. */
+export function jsonSchemaOf(title: string, file: z.ZodType, withCsv: boolean): JsonSchema {
   const { $schema, ...schema } = schemaOf(file, withCsv);
   return { $schema, title, ...schema } as JsonSchema;
 }

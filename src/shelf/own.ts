@@ -1,6 +1,12 @@
+import type { Limits } from '../judging/limits.js';
 import type { OwnLimits } from '../judging/own-limits.js';
-import type { Dimension } from '../quantities/dimensions.js';
-import type { StatedLimits } from './sheet.js';
+import type { Dimension, Quantity } from '../quantities/dimensions.js';
+
+/** Limits with the document or person that set them. */
+export interface StatedLimits<D extends Dimension> extends Limits<Quantity<D>> {
+  /** Who says so, for example the manual and its page. */
+  readonly source?: string;
+}
 
 /** Limits as the sheet states them, in the form that the calculations take; none gives none. */
 export function own<D extends Dimension>(stated: StatedLimits<D> | undefined): OwnLimits<D> {

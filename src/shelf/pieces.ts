@@ -9,8 +9,11 @@ import {
   guardTolerance,
   guardUndersize,
 } from '../judging/guards.js';
+import type { Span } from '../judging/limits.js';
 import { boreShape } from '../measuring/bore.js';
 import { journalShape } from '../measuring/journal.js';
+import type { DiameterReading } from '../measuring/shape.js';
+import type { Length } from '../quantities/dimensions.js';
 import { RebuildInputError } from '../quantities/error.js';
 import { apart, count, fields, name, word } from './fields.js';
 import { marked } from './marks.js';
@@ -25,7 +28,6 @@ import {
 } from './quantity-fields.js';
 import { isObject } from './read-sections.js';
 import { problemAt } from './sheet-error.js';
-import type { BorePlace, JournalPlace } from './shelf.js';
 
 const diameter = quantity('length', guardDiameter);
 
@@ -50,16 +52,17 @@ export const journalFields = {
 export const boreFields = { readings, ringTravel: span(guardStation).exactOptional() };
 
 /** Refuses readings that cannot be those of one journal. */
-export const asJournal = accepting(({ readings }: Pick<JournalPlace, 'readings'>) =>
-  journalShape(readings),
-);
+export const asJournal = accepting(({ readings }: Measured) => journalShape(readings));
 
 /** Refuses readings that cannot be those of one bore. */
 export const asBore = accepting(({ readings, ringTravel }: Measured) =>
   boreShape(readings, ringTravel === undefined ? {} : { ringTravel }),
 );
 
-type Measured = Pick<BorePlace, 'readings' | 'ringTravel'>;
+interface Measured {
+  readonly readings: readonly DiameterReading[];
+  readonly ringTravel?: Span<Length>;
+}
 
 const bothLimits = statedLimits().refine(
   ({ min, max }) => min !== undefined && max !== undefined,

@@ -1,15 +1,13 @@
 import type { Roughness } from '../bearings/film/film-regime.js';
 import type { LoadedBearing } from '../bearings/film/journal-bearing.js';
-import type { Limits, SizeOrSpan, Span } from '../judging/limits.js';
+import type { SizeOrSpan, Span } from '../judging/limits.js';
 import type { DiameterReading } from '../measuring/shape.js';
 import type { ViscosityLine, ViscosityPoint } from '../oil/viscosity.js';
 import type {
   Density,
-  Dimension,
   Flow,
   KinematicViscosity,
   Length,
-  Quantity,
   Rate,
   Ratio,
   Temperature,
@@ -17,6 +15,13 @@ import type {
   VolumeFraction,
 } from '../quantities/dimensions.js';
 import type { UnitSystem } from '../quantities/systems.js';
+import type { JournalSheet } from './engine-kind.js';
+import type { StatedLimits } from './own.js';
+import type { ShellSheet } from './shell-pairs.js';
+
+export type { JournalSheet } from './engine-kind.js';
+export type { StatedLimits } from './own.js';
+export type { ShellSheet } from './shell-pairs.js';
 
 /**
  * The inspection sheet of one engine, as `readSheet` gives it: every quantity
@@ -45,12 +50,6 @@ export interface Sheet {
   readonly oil?: OilSheet;
 }
 
-/** Limits with the document or person that set them. */
-export interface StatedLimits<D extends Dimension> extends Limits<Quantity<D>> {
-  /** Who says so, for example the manual and its page. */
-  readonly source?: string;
-}
-
 /** The crankshaft as a whole. */
 export interface CrankshaftSheet {
   /** The rod journals' standard size and limits; needed where rods were measured. */
@@ -59,26 +58,6 @@ export interface CrankshaftSheet {
   readonly mainJournals?: JournalSheet;
   /** End play. */
   readonly endPlay?: EndPlaySheet;
-}
-
-/** What the maker and the grinder say of all journals of one kind. */
-export interface JournalSheet {
-  /** Maker's span for a standard journal [m]. */
-  readonly standard: Span<Length>;
-  /** Undersizes it may be ground to; by default those of the trade [m]. */
-  readonly steps?: readonly Length[];
-  /** Smallest journal that the maker allows [m]. */
-  readonly minimum?: Length;
-  /** Stock to leave for the wheel, on the diameter [m]. */
-  readonly cleanUpAllowance?: Length;
-  /** How far a journal may lie outside its size and still be used as it is [m]. */
-  readonly sizeAllowance?: Length;
-  /** How the journals wore; by default on one side. */
-  readonly wear?: 'one side' | 'all round';
-  /** Out-of-round and taper allowed without grinding. */
-  readonly shape?: StatedLimits<'length'>;
-  /** Oil clearance. */
-  readonly oilClearance?: StatedLimits<'length'>;
 }
 
 /** End play as it was read. */
@@ -109,20 +88,6 @@ export interface BearingSheet {
   readonly housingBore: SizeOrSpan<Length>;
   /** Name of the shells that were found in it. */
   readonly fittedShells?: string;
-}
-
-/** Pairs of half shells of one kind on the shelf. */
-export interface ShellSheet {
-  /** What they are called on the shelf. */
-  readonly name: string;
-  /** The bearings they are for. */
-  readonly fits: 'rods' | 'mains';
-  /** The undersize they are made for, on the diameter; 0 for standard [m]. */
-  readonly undersize: Length;
-  /** Measured wall of one half at its crown [m]. */
-  readonly wall: SizeOrSpan<Length>;
-  /** Pairs fit to be used again; 0 for shells that are only there to be explained. */
-  readonly pairs: number;
 }
 
 /** Limits that hold for every cylinder. Where one is absent a published or common rule serves, and says so. */

@@ -5,7 +5,12 @@ import type { UnitSystem } from '../quantities/systems.js';
 import type { EngineKind } from './engine-kind.js';
 import type { Fault } from './faults.js';
 import type { Price } from './price.js';
-import type { ShellSheet } from './sheet.js';
+import type { Section } from './sections.js';
+import type { ShellSheet } from './shell-pairs.js';
+import type { Work } from './works.js';
+
+export { SECTIONS, type Section } from './sections.js';
+export { WORKS, type Work } from './works.js';
 
 /**
  * Every part of one kind of engine that lies in a shed, as `readShelf` gives it:
@@ -48,22 +53,6 @@ export interface Parts {
   /** Valves, in sets for a whole engine. */
   readonly valveSets: readonly ValveSetPart[];
 }
-
-/** A section of the shelf. */
-export type Section = keyof Parts;
-
-/** The sections of a shelf, in the order an engine is built up. */
-export const SECTIONS = [
-  'blocks',
-  'crankshafts',
-  'rods',
-  'pistonSets',
-  'ringSets',
-  'shells',
-  'thrustWashers',
-  'heads',
-  'valveSets',
-] as const satisfies readonly Section[];
 
 /** Parts that can be bought: like those of the shelf, each with its price. */
 export type Offers = { readonly [S in Section]?: readonly Offered<Parts[S][number]>[] };
@@ -202,20 +191,6 @@ export interface ValveSetPart extends Part, Counted {
   /** Diameter of their stems, the span of all [m]. */
   readonly stem?: SizeOrSpan<Length>;
 }
-
-/** Work that the owner can have done. */
-export const WORKS = [
-  'grind rod journals',
-  'grind main journals',
-  'bore',
-  'sleeve',
-  'straighten',
-  'resize housings',
-  'skim head',
-] as const;
-
-/** One of the works that the owner can have done. */
-export type Work = (typeof WORKS)[number];
 
 /** Work that a shop does, and what it asks. */
 export interface MachiningOffer {

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import type { Drift } from '../../src/bearings/orbit/drift.js';
 import { onceAround } from '../../src/bearings/orbit/once-around.js';
 import { settle } from '../../src/bearings/orbit/settle.js';
+import type { VectorField } from '../../src/numerics/dormand-prince.js';
 
 type Place = { readonly x: number; readonly y: number };
 
@@ -73,11 +73,11 @@ describe('onceAround', () => {
   const drifting = (
     formula: (angle: number, x: number, y: number) => readonly [number, number],
   ) => {
-    const drift: Drift = {
-      along: 0,
-      across: 0,
+    const drift: VectorField = {
+      dx: 0,
+      dy: 0,
       set(angle, x, y) {
-        [drift.along, drift.across] = formula(angle, x, y);
+        [drift.dx, drift.dy] = formula(angle, x, y);
       },
     };
     return drift;
@@ -105,15 +105,15 @@ describe('onceAround', () => {
     let between = 0;
     const swing = drifting((angle) => [Math.sin(angle) / 9, Math.cos(angle) / 9]);
     const taken = onceAround(swing, { x: 0, y: 0 }, how, (place, even) => {
-      const { angle, x, y, along, across } = place;
+      const { t: angle, x, y, dx, dy } = place;
       expect(angle).toBeGreaterThan(before);
       before = angle;
       if (even) marks.push(angle);
       else between++;
       expect(x).toBeCloseTo((1 - Math.cos(angle)) / 9, 6);
       expect(y).toBeCloseTo(Math.sin(angle) / 9, 6);
-      expect(along).toBeCloseTo(Math.sin(angle) / 9, 5);
-      expect(across).toBeCloseTo(Math.cos(angle) / 9, 5);
+      expect(dx).toBeCloseTo(Math.sin(angle) / 9, 5);
+      expect(dy).toBeCloseTo(Math.cos(angle) / 9, 5);
     });
     expect(marks).toHaveLength(72);
     marks.forEach((angle, i) => {

@@ -10,6 +10,7 @@ import {
   report,
   sheetSchema,
   shelfSchema,
+  triage,
   triageReport,
 } from 'crankwright/shelf';
 import { describe, expect, it } from 'vitest';
@@ -33,23 +34,23 @@ describe('crankwright report', () => {
 
   it('reports on a shelf', async () => {
     expect(await captured(['report', 'shed.json'], { files })).toEqual(
-      done(triageReport(inspect(shelf))),
+      done(triageReport(triage(shelf))),
     );
   });
 
   it('reads standard input where no file or a dash is named', async () => {
-    const expected = done(triageReport(inspect(shelf)));
+    const expected = done(triageReport(triage(shelf)));
     expect(await captured(['report'], { input: shelfText })).toEqual(expected);
     expect(await captured(['report', '-'], { input: `\uFEFF${shelfText}` })).toEqual(expected);
   });
 
   it('prints in the units asked for, and data without any', async () => {
     const metric = await captured(['report', 'shed.json', '--units', 'metric'], { files });
-    expect(metric.out).toBe(triageReport(inspect(shelf), { units: 'metric' }));
+    expect(metric.out).toBe(triageReport(triage(shelf), { units: 'metric' }));
     const sheet = await captured(['report', '--units=metric', 'examples/pump-set-inch.json']);
     expect(sheet.out).toContain('40.500 to 40.513 mm');
     const json = await captured(['report', 'shed.json', '--json'], { files });
-    expect(JSON.parse(json.out)).toEqual(inspect(shelf));
+    expect(JSON.parse(json.out)).toEqual(triage(shelf));
     const sheetJson = await captured(['report', 'examples/pump-set-inch.json', '--json']);
     expect(JSON.parse(sheetJson.out)).toEqual(inspect(readSheet(exampleText('inch'))));
   });

@@ -193,7 +193,7 @@ describe('blocks are found', () => {
     expect(problems).toEqual([{ at: 'src/twice.ts:7', problem: '@example has no ```ts block' }]);
   });
 
-  it('and a name that two entry points export is an error', () => {
+  it('and a name that stands for two things at two entry points is an error', () => {
     const names = ['a', 'b'].map((from) => ({ name: 'inch', from, isType: false }));
     expect(clashes([...names, { name: 'mm', from: 'a', isType: false }])).toEqual([
       'inch: a and b',

@@ -16,6 +16,7 @@ const TAKEN: Readonly<Record<string, string>> = {
   planBuilds: 'shelf',
   planReport: 'plan',
   report: 'inspection',
+  triage: 'shelf',
   triageReport: 'triage',
 };
 const calls = Object.entries(TAKEN).flatMap(([name, parameter]) =>

@@ -11,7 +11,10 @@ export interface ScopedName {
   readonly isType: boolean;
 }
 
-/** Every name that the entry points export, in the order of the entry points. */
+/**
+ * Every name that the entry points export, in the order of the entry points. What several of them
+ * export is named once, from the first.
+ */
 export function exportedNames(): readonly ScopedName[] {
   const entries = entryPoints();
   const program = ts.createProgram(
@@ -19,22 +22,25 @@ export function exportedNames(): readonly ScopedName[] {
     compilerOptions(),
   );
   const checker = program.getTypeChecker();
+  const met = new Set<ts.Symbol>();
   return entries.flatMap(({ specifier, path }) => {
     const file = program.getSourceFile(path);
     const module = file && checker.getSymbolAtLocation(file);
     if (!module) throw new Error(`${path} exports nothing.`);
-    return checker.getExportsOfModule(module).map((symbol) => ({
-      name: symbol.name,
-      from: specifier,
-      isType: !(targetOf(symbol, checker).flags & ts.SymbolFlags.Value),
-    }));
+    return checker.getExportsOfModule(module).flatMap((symbol) => {
+      const target = targetOf(symbol, checker);
+      if (met.has(target)) return [];
+      met.add(target);
+      const isType = !(target.flags & ts.SymbolFlags.Value);
+      return [{ name: symbol.name, from: specifier, isType }];
+    });
   });
 }
 
 const targetOf = (symbol: ts.Symbol, checker: ts.TypeChecker): ts.Symbol =>
   symbol.flags & ts.SymbolFlags.Alias ? checker.getAliasedSymbol(symbol) : symbol;
 
-/** Names that more than one entry point exports. */
+/** Names that stand for different things at different entry points. */
 export function clashes(names: readonly ScopedName[]): readonly string[] {
   const owners = new Map<string, string[]>();
   for (const { name, from } of names) owners.set(name, [...(owners.get(name) ?? []), from]);

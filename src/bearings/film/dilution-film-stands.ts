@@ -1,4 +1,5 @@
 import { guardBetween, guardFields } from '../../judging/guards.js';
+import { rootOfFalling } from '../../numerics/roots.js';
 import { dilutedOil } from '../../oil/diluted-oil.js';
 import type { BlendingLaw } from '../../oil/laws.js';
 import type { Oil } from '../../oil/oil.js';
@@ -13,7 +14,6 @@ import {
   warmestOf,
   warmFilmOf,
 } from './heat-balance.js';
-import { rootOfFalling } from './root.js';
 
 /** A bearing whose oil is thinned by fuel, and the film that it needs. */
 export interface DilutedBearing extends FedBearing {

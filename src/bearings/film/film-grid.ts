@@ -1,3 +1,5 @@
+import { newtonFromBeyond } from '../../numerics/roots.js';
+
 /**
  * Half a bearing laid out in places. Around it they crowd where the gap is narrow; along it they run from
  * midway to one end, and crowd towards the end of a long bearing. Pressure is zero at the widest
@@ -68,9 +70,6 @@ export function layGrid(
   };
 }
 
-/** From two grids, one twice as fine as the other, to one without end: errors go by the square (Richardson). */
-export const endless = (coarse: number, fine: number): number => fine + (fine - coarse) / 3;
-
 /**
  * How many of the places are laid out evenly in Sommerfeld's angle, which crowds them where the
  * gap is narrow and pressure is high; the others lie evenly around, for the oil that flows in and out where it
@@ -92,13 +91,12 @@ function crowdedAngles(eccentricity: number, count: number): Float64Array {
   const step = (2 * Math.PI) / count;
   let angle = 0;
   for (let i = 1; 2 * i < count; i++) {
-    // From beyond the angle sought, Newton's steps come down to it and never pass it.
-    let next = Math.min(angle + step / crowding(angle), Math.PI - 1e-9);
-    do {
-      angle = next;
-      const reached = CROWDED * sommerfeld(angle) + (1 - CROWDED) * angle;
-      next = angle - (reached - i * step) / crowding(angle);
-    } while (angle - next > 1e-13);
+    const excess = (at: number) => CROWDED * sommerfeld(at) + (1 - CROWDED) * at - i * step;
+    angle = newtonFromBeyond(
+      (at) => excess(at) / crowding(at),
+      Math.min(angle + step / crowding(angle), Math.PI - 1e-9),
+      1e-13,
+    );
     angles[i] = angle;
     angles[count - i] = 2 * Math.PI - angle;
   }

@@ -1,5 +1,6 @@
 import { guardBetween, guardFields } from '../../judging/guards.js';
 import { showNumber } from '../../judging/showing.js';
+import { rootOfFalling } from '../../numerics/roots.js';
 import type { Angle, Ratio } from '../../quantities/dimensions.js';
 import { RebuildInputError } from '../../quantities/error.js';
 import { ratio } from '../../quantities/units.js';
@@ -13,7 +14,6 @@ import {
   journalFriction,
   type LengthToDiameter,
 } from './film-numbers.js';
-import { rootOfFalling } from './root.js';
 
 const PLACE = ['eccentricity', 'lengthToDiameter'] as const;
 const LOADED_PLACE = ['sommerfeld', 'lengthToDiameter'] as const;

@@ -1,5 +1,6 @@
 import { guardFields } from '../../judging/guards.js';
 import { showIn } from '../../judging/showing.js';
+import { rootOfFalling } from '../../numerics/roots.js';
 import { guardTemperature } from '../../oil/guards.js';
 import { filmOilAt, guardOil, type Oil } from '../../oil/oil.js';
 import { temperatureOn } from '../../oil/viscosity.js';
@@ -20,7 +21,6 @@ import { ECCENTRICITIES } from './film-numbers.js';
 import { type Film, filmOf, flowsOf, noFilm } from './film-thickness.js';
 import { finiteBearing } from './finite-bearing.js';
 import { guardLoadedBearing, type LoadedBearing, slenderness } from './journal-bearing.js';
-import { rootOfFalling } from './root.js';
 import { commonSpecificHeat, guardCarried, guardSpecificHeat, riseOf } from './temperature-rise.js';
 
 /** A bearing in its oil, and what cools it. */

@@ -1,3 +1,4 @@
+import { rootOfFalling } from '../../numerics/roots.js';
 import type { RawFilm } from './film-numbers.js';
 
 /**
@@ -42,17 +43,10 @@ function angleFromWidest(e: number, y: number): number {
   return y > Math.PI ? theta + 2 * Math.PI : theta;
 }
 
-/** γ of the rupture: where the pressure is zero again, found by halving. */
+/** γ of the rupture: where the pressure is zero again. */
 function ruptureOf(e: number): number {
   // Pressure at γ if the film broke there; it falls through zero once beyond the narrowest gap.
   const left = (y: number) =>
     2 * (Math.sin(y) - y * Math.cos(y)) - e * (y - Math.sin(y) * Math.cos(y));
-  let low = Math.PI;
-  let high = 1.5 * Math.PI;
-  for (let i = 0; i < 60; i++) {
-    const middle = (low + high) / 2;
-    if (left(middle) > 0) low = middle;
-    else high = middle;
-  }
-  return (low + high) / 2;
+  return rootOfFalling(left, Math.PI, 1.5 * Math.PI);
 }

@@ -1,3 +1,4 @@
+import { solveBanded } from '../../numerics/banded-cholesky.js';
 import type { FilmGrid } from './film-grid.js';
 
 /** Pressure in a film, place by place along, then around, in units of 6 µω(r/c)². */
@@ -6,7 +7,7 @@ export type FilmPressure = Float64Array;
 /**
  * Pressure in a film that cannot be pulled on. At every place either the film has broken and the
  * pressure is zero, or as much oil flows out as in. Which of the two is guessed, the film is solved
- * at once, and the guess is mended wherever it was wrong, until it is right everywhere: both conditions
+ * at once, and the guess is corrected wherever it was wrong, until it is right everywhere (an active set): both conditions
  * then hold to the last digits, whatever the step of an iteration would have been.
  */
 export function solveFilm(
@@ -24,8 +25,8 @@ export function solveFilm(
   const pressure = new Float64Array(film.length);
   do {
     fillBand(grid, film, band);
-    solveBand(band, along, film, inflow, pressure);
-  } while (mend(grid, film, inflow, pressure));
+    solveBanded(band, along, film, inflow, pressure);
+  } while (updateActiveSet(grid, film, inflow, pressure));
   return pressure;
 }
 
@@ -69,58 +70,14 @@ function fillBand(grid: FilmGrid, film: Uint8Array, band: Float64Array): void {
   }
 }
 
-/** Banded Cholesky, then forward and back. Overwrites the band. */
-function solveBand(
-  band: Float64Array,
-  reach: number,
-  film: Uint8Array,
-  inflow: Float64Array,
-  pressure: Float64Array,
-): void {
-  const row = reach + 1;
-  const last = film.lastIndexOf(1);
-  pressure.fill(0);
-  for (let r = film.indexOf(1); r <= last; r++) {
-    if (film[r] === 0) continue;
-    const self = r * row + reach;
-    let carried = inflow[r] as number;
-    let own = band[self] as number;
-    for (let c = Math.max(0, r - reach); c < r; c++) {
-      if (film[c] === 0) continue;
-      const here = self - r;
-      const there = c * row + reach - c;
-      let sum = band[here + c] as number;
-      for (let k = Math.max(0, r - reach); k < c; k++) {
-        sum -= (band[here + k] as number) * (band[there + k] as number);
-      }
-      const entry = sum / (band[there + c] as number);
-      band[here + c] = entry;
-      own -= entry * entry;
-      carried -= entry * (pressure[c] as number);
-    }
-    const root = Math.sqrt(own);
-    band[self] = root;
-    pressure[r] = carried / root;
-  }
-  for (let r = last; r >= 0; r--) {
-    if (film[r] === 0) continue;
-    const self = r * row + reach;
-    const solved = (pressure[r] as number) / (band[self] as number);
-    pressure[r] = solved;
-    for (let c = Math.max(0, r - reach); c < r; c++) {
-      pressure[c] = (pressure[c] as number) - (band[self - r + c] as number) * solved;
-    }
-  }
-}
-
 /** Breaks the film where it is pulled on, and closes it where oil gathers. Tells whether it had to. */
-function mend(
+function updateActiveSet(
   { around, along, easeAround, easeAlong, width, nearness }: FilmGrid,
   film: Uint8Array,
   inflow: Float64Array,
   pressure: Float64Array,
 ): boolean {
-  let mended = false;
+  let changed = false;
   const old = film.slice();
   for (let i = 1; i < around; i++) {
     for (let j = 0; j < along; j++) {
@@ -128,7 +85,7 @@ function mend(
       if (old[place] === 1) {
         if ((pressure[place] as number) >= 0) continue;
         film[place] = 0;
-        mended = true;
+        changed = true;
         continue;
       }
       const sideways = easeAlong[i] as number;
@@ -142,8 +99,8 @@ function mend(
         (j === along - 1 ? 0 : from(place + 1, sideways * (nearness[j] as number)));
       if (gathers <= 0) continue;
       film[place] = 1;
-      mended = true;
+      changed = true;
     }
   }
-  return mended;
+  return changed;
 }

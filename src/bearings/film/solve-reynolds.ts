@@ -1,5 +1,6 @@
 import { guardFields, guardWhole } from '../../judging/guards.js';
-import { endless, type FilmGrid, layGrid } from './film-grid.js';
+import { richardson } from '../../numerics/richardson.js';
+import { type FilmGrid, layGrid } from './film-grid.js';
 import {
   type FilmNumbers,
   type FilmPlace,
@@ -79,7 +80,7 @@ function filmOf({ along }: FilmGrid, pressure: FilmPressure) {
 
 /** What two grids tell together. */
 function beyond(coarse: RawFilm, fine: RawFilm): RawFilm {
-  const mean = (key: keyof RawFilm) => endless(coarse[key], fine[key]);
+  const mean = (key: keyof RawFilm) => richardson(coarse[key], fine[key]);
   return {
     along: mean('along'),
     across: mean('across'),

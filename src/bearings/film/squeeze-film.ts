@@ -1,4 +1,5 @@
-import { endless, type FilmGrid, layGrid } from './film-grid.js';
+import { richardson } from '../../numerics/richardson.js';
+import { type FilmGrid, layGrid } from './film-grid.js';
 import { loadOf } from './raw-film.js';
 import { solveFilm } from './solve-film.js';
 
@@ -27,7 +28,7 @@ export function squeezeFilm(
   const on = (count: number) =>
     squeezeOn(layGrid(eccentricity, 1 / lengthToDiameter, count, count / 6), direction);
   const [coarse, fine] = [on(placesAround / 2), on(placesAround)];
-  const beyond = (key: keyof Squeeze) => endless(coarse[key], fine[key]);
+  const beyond = (key: keyof Squeeze) => richardson(coarse[key], fine[key]);
   return { towards: beyond('towards'), across: beyond('across') };
 }
 

@@ -1,27 +1,20 @@
+import type { VectorField } from '../../numerics/dormand-prince.js';
 import { at, type LoadTable, nowhere, seek } from './load-table.js';
 import type { Mobility } from './mobility.js';
 
-/** How the journal moves: set to a crank angle and a place, it holds the speed. Nothing is allocated. */
-export interface Drift {
-  /** Speed along the rod, in radial clearances for a radian of the crank. */
-  along: number;
-  /** Speed across it. */
-  across: number;
-  set(angle: number, x: number, y: number): void;
-}
-
 /**
  * The journal's drift in the frame of the rod. Seen by one who turns with the oil, halfway between
- * pin and shell, it goes where its mobility under the load lets it; and that frame turns.
+ * pin and shell, it goes where its mobility under the load lets it; and that frame turns. Time is the crank
+ * angle, x is along the rod and y across it, in radial clearances.
  *
  *     d(x, y)/dangle = readiness * load * mobility + turning × (x, y)
  */
-export function driftOf(table: LoadTable, readiness: number, mobility: Mobility): Drift {
+export function driftOf(table: LoadTable, readiness: number, mobility: Mobility): VectorField {
   const { angle: knots, along: alongAt, across: acrossAt, turning: turningAt } = table;
   const place = nowhere();
-  const drift: Drift = {
-    along: 0,
-    across: 0,
+  const drift: VectorField = {
+    dx: 0,
+    dy: 0,
     set(angle, x, y) {
       seek(knots, angle, place);
       const along = at(alongAt, place);
@@ -33,8 +26,8 @@ export function driftOf(table: LoadTable, readiness: number, mobility: Mobility)
       const s = load > 0 ? across / load : 0;
       mobility.set(x * c + y * s, y * c - x * s);
       const push = readiness * load;
-      drift.along = push * (mobility.along * c - mobility.across * s) - turning * y;
-      drift.across = push * (mobility.along * s + mobility.across * c) + turning * x;
+      drift.dx = push * (mobility.along * c - mobility.across * s) - turning * y;
+      drift.dy = push * (mobility.along * s + mobility.across * c) + turning * x;
     },
   };
   return drift;

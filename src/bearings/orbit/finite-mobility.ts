@@ -1,4 +1,4 @@
-import { polynomials, sumOf } from '../film/chebyshev.js';
+import { polynomials, sumOf } from '../../numerics/chebyshev.js';
 import { type Mobility, shortMobility } from './mobility.js';
 import { MOBILITY_MAP, mobilityRows, ORDER, onMap } from './mobility-map.js';
 

@@ -1,6 +1,5 @@
 import { CYCLE } from '../../motion/guards.js';
-import { type From, stepOf } from './dormand-prince.js';
-import type { Drift } from './drift.js';
+import { dormandPrince, type State, type VectorField } from '../../numerics/dormand-prince.js';
 
 /** Where a cycle ended, and in how many steps. */
 export interface Journey {
@@ -14,9 +13,9 @@ export interface Journey {
  * place before and this one.
  */
 export type OnPlace = (
-  place: Readonly<From>,
+  place: Readonly<State>,
   even: boolean,
-  look: (angle: number, into: From) => void,
+  look: (angle: number, into: State) => void,
 ) => void;
 
 /** More tries than this in a cycle are no progress. */
@@ -28,27 +27,27 @@ const MOST_TRIES = 20_000;
  * clearance has no error that is a number, and is cut too. Gives nothing if it gets stuck.
  */
 export function onceAround(
-  drift: Drift,
+  drift: VectorField,
   start: { readonly x: number; readonly y: number },
   { even, tolerance }: { readonly even: number; readonly tolerance: number },
   onPlace: OnPlace,
 ): Journey | undefined {
-  const step = stepOf(drift);
+  const step = dormandPrince(drift);
   drift.set(0, start.x, start.y);
-  const here: From = { angle: 0, ...start, along: drift.along, across: drift.across };
-  const there: From = { ...here };
-  const look = (angle: number, into: From) => {
-    into.angle = angle;
-    step.at((angle - here.angle) / (step.end - here.angle), into);
+  const here: State = { t: 0, ...start, dx: drift.dx, dy: drift.dy };
+  const there: State = { ...here };
+  const look = (angle: number, into: State) => {
+    into.t = angle;
+    step.at((angle - here.t) / (step.t - here.t), into);
   };
   let width = CYCLE / even;
   let mark = 1;
   let steps = 0;
-  for (let tries = 0; here.angle < CYCLE; tries++) {
+  for (let tries = 0; here.t < CYCLE; tries++) {
     if (tries > MOST_TRIES) return undefined;
-    const end = Math.min(here.angle + width, CYCLE);
+    const end = Math.min(here.t + width, CYCLE);
     step.take(here, end);
-    const h = end - here.angle;
+    const h = end - here.t;
     const film = 1 - Math.sqrt(step.x * step.x + step.y * step.y);
     const error = step.error / (tolerance * film);
     if (!(film > 0 && error <= 1)) {
@@ -61,11 +60,11 @@ export function onceAround(
     }
     const isEven = mark <= even && (CYCLE * mark) / even === end;
     if (isEven) mark++;
-    there.angle = end;
+    there.t = end;
     there.x = step.x;
     there.y = step.y;
-    there.along = step.along;
-    there.across = step.across;
+    there.dx = step.dx;
+    there.dy = step.dy;
     onPlace(there, isEven, look);
     Object.assign(here, there);
     width = h * Math.min(5, 0.9 * Math.max(error, 1e-9) ** -0.2);

@@ -1,6 +1,7 @@
 import { CYCLE } from '../../motion/guards.js';
+import type { State } from '../../numerics/dormand-prince.js';
+import { rootOfFalling } from '../../numerics/roots.js';
 import type { Angle, Length, Ratio, Speed } from '../../quantities/dimensions.js';
-import type { From } from './dormand-prince.js';
 import type { OnPlace } from './once-around.js';
 import type { Approach, OrbitPoint } from './orbit-types.js';
 
@@ -27,8 +28,8 @@ export function recordOf(even: number, radial: number, limit: number): Record {
   const pathX = new Float64Array(even);
   const pathY = new Float64Array(even);
   let mark = 0;
-  const before: From = { angle: 0, x: 0, y: 0, along: 0, across: 0 };
-  const middle: From = { ...before };
+  const before: State = { t: 0, x: 0, y: 0, dx: 0, dy: 0 };
+  const middle: State = { ...before };
   const least = { film: 1, angle: 0, x: 0, y: 0 };
   const fastest = { speed: 0, angle: 0, film: 1 };
   let thinner = 0;
@@ -41,16 +42,13 @@ export function recordOf(even: number, radial: number, limit: number): Record {
     least.y = y;
   };
   /** Where the film grows here but shrank before, it was thinnest in between. */
-  const offerTurning = (closing: number, place: Readonly<From>, look: Parameters<OnPlace>[2]) => {
-    let [start, shrinking] = [before.angle, closingAt(before)];
-    let [end, growing] = [place.angle, closing];
-    for (let i = 0; i < 3 && shrinking > 0 && growing < 0; i++) {
-      look(start + ((end - start) * shrinking) / (shrinking - growing), middle);
-      offer(middle.angle, middle.x, middle.y);
-      const there = closingAt(middle);
-      if (there > 0) [start, shrinking] = [middle.angle, there];
-      else [end, growing] = [middle.angle, there];
-    }
+  const offerTurning = (end: number, look: Parameters<OnPlace>[2]) => {
+    const closing = (angle: number) => {
+      look(angle, middle);
+      return closingAt(middle);
+    };
+    look(rootOfFalling(closing, before.t, end), middle);
+    offer(middle.t, middle.x, middle.y);
   };
   return {
     radial,
@@ -59,18 +57,18 @@ export function recordOf(even: number, radial: number, limit: number): Record {
       pathX[0] = x;
       pathY[0] = y;
       thinner = 0;
-      Object.assign(before, { angle: 0, x, y, along: 0, across: 0 });
+      Object.assign(before, { t: 0, x, y, dx: 0, dy: 0 });
       Object.assign(least, { film: filmAt(x, y), angle: 0, x, y });
       Object.assign(fastest, { speed: 0, angle: 0, film: least.film });
     },
     onPlace(place, isEven, look) {
-      const { angle, x, y } = place;
+      const { t: angle, x, y } = place;
       if (isEven && mark < even) {
         pathX[mark] = x;
         pathY[mark] = y;
         mark++;
       }
-      const width = angle - before.angle;
+      const width = angle - before.t;
       const film = filmAt(x, y);
       thinner += width * shareBelow(filmAt(before.x, before.y), film, limit);
       const closing = closingAt(place);
@@ -80,12 +78,12 @@ export function recordOf(even: number, radial: number, limit: number): Record {
         fastest.film = film;
       }
       offer(angle, x, y);
-      if (closing < 0) offerTurning(closing, place, look);
-      before.angle = angle;
+      if (closing < 0 && closingAt(before) > 0) offerTurning(angle, look);
+      before.t = angle;
       before.x = x;
       before.y = y;
-      before.along = place.along;
-      before.across = place.across;
+      before.dx = place.dx;
+      before.dy = place.dy;
     },
     path: () =>
       Array.from(pathX, (x, i): OrbitPoint => {
@@ -117,9 +115,7 @@ function shareBelow(from: number, to: number, limit: number): number {
 const filmAt = (x: number, y: number): number => 1 - Math.sqrt(x * x + y * y);
 
 /** How fast the film shrinks. From the very middle it does whichever way the journal goes. */
-function closingAt({ x, y, along, across }: From): number {
+function closingAt({ x, y, dx, dy }: State): number {
   const eccentricity = Math.sqrt(x * x + y * y);
-  return eccentricity > 0
-    ? (x * along + y * across) / eccentricity
-    : Math.sqrt(along * along + across * across);
+  return eccentricity > 0 ? (x * dx + y * dy) / eccentricity : Math.sqrt(dx * dx + dy * dy);
 }

@@ -1,8 +1,8 @@
 import type { Span } from '../../judging/limits.js';
 import type { Length } from '../../quantities/dimensions.js';
 import { type Assembly, assemblyCost, type Of, type RodBearing } from './assembly.js';
+import { type Brief, needsOf } from './brief.js';
 import type { Batch, Draft } from './draft.js';
-import { type Brief, needsOf } from './formulate.js';
 import { journalKey } from './formulate-rods.js';
 import { Picker, Pile, type UseOf } from './pile.js';
 

@@ -1,8 +1,8 @@
 import { assemble } from './assemble.js';
 import { type Assembly, assemblyCost } from './assembly.js';
 import { batchesOf } from './batches.js';
+import type { Brief } from './brief.js';
 import { TimeUp } from './clock.js';
-import type { Brief } from './formulate.js';
 import type { Proof, Unproven } from './plan-types.js';
 import { search } from './search.js';
 import type { Solver } from './solver.js';

@@ -1,7 +1,7 @@
 import { type Alike, alike, firsts } from './alike.js';
+import { type Brief, boresKey, kindsFor, rodJournalsKey } from './brief.js';
 import type { Batch, Draft, Housings, Shaft } from './draft.js';
 import type { Choice } from './fit-table.js';
-import { type Brief, boresKey, kindsFor, rodJournalsKey } from './formulate.js';
 import { type Pack, Pairs } from './pairs.js';
 import type { PricedWay, Stock } from './stock.js';
 

@@ -1,8 +1,8 @@
 import type { Span } from '../../judging/limits.js';
 import type { Length } from '../../quantities/dimensions.js';
+import { type Brief, kindsFor } from './brief.js';
 import type { Batch, Draft } from './draft.js';
 import type { Choice } from './fit-table.js';
-import { type Brief, kindsFor } from './formulate.js';
 import { shellsFor } from './formulate-bottom.js';
 
 /**

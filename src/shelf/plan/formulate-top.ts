@@ -1,7 +1,7 @@
 import { gapOf, marginOf, pistonsInBores, ringsFit, sameStep } from '../fits.js';
 import { own } from '../own.js';
+import { type Brief, kindsFor, needsOf } from './brief.js';
 import type { Batch, Bores, Draft } from './draft.js';
-import { type Brief, kindsFor, needsOf } from './formulate.js';
 
 /** Pistons and rings in bores, and heads with their valves. */
 export function topEnds(draft: Draft, brief: Brief, batch: Batch): void {

@@ -1,27 +1,9 @@
-import type { EngineKind } from '../engine-kind.js';
-import type { Clock } from './clock.js';
+import type { Brief } from './brief.js';
 import { type Batch, Draft } from './draft.js';
-import type { FitTable } from './fit-table.js';
 import { bottomEnds } from './formulate-bottom.js';
 import { rodsOnJournals } from './formulate-rods.js';
 import { topEnds } from './formulate-top.js';
-import type { Kind } from './kinds.js';
 import type { Row, Term } from './model.js';
-import type { PricedWay, Stock } from './stock.js';
-
-/** What a model is made of. */
-export interface Brief {
-  readonly engine: EngineKind;
-  readonly stock: Stock;
-  readonly fits: FitTable;
-  /** The least margin of any clearance [nm]. */
-  readonly least: number;
-  readonly batches: readonly Batch[];
-  /** The most that one engine may cost [thousandths]. */
-  readonly mostPerEngine?: number;
-  /** Stops it when the time is up. */
-  readonly clock?: Clock;
-}
 
 /**
  * Puts all builds into one model of whole numbers. It does not tell one engine
@@ -65,22 +47,3 @@ function limits(draft: Draft, { batches, mostPerEngine }: Brief, batch: Batch): 
 
 const times = (terms: readonly Term[], factor: number): readonly Term[] =>
   terms.map(([variable, coefficient]) => [variable, coefficient * factor]);
-
-/** The kinds that go into the engines of a batch. */
-export function kindsFor<K extends Kind<unknown>>(
-  kinds: readonly K[],
-  { interchange }: Batch,
-): readonly K[] {
-  return kinds.filter(
-    (kind) => kind.interchange === undefined || kind.interchange.includes(interchange ?? ''),
-  );
-}
-
-/** Rod journals by what they measure when they are done. */
-export const rodJournalsKey = ({ step, sizes }: PricedWay): string => JSON.stringify([step, sizes]);
-
-/** Bores by what they measure when they are done. */
-export const boresKey = ({ step, sizes }: PricedWay): string => JSON.stringify([step, sizes]);
-
-/** What an engine needs besides what every engine has. */
-export const needsOf = ({ alsoNeeds = ['head', 'valve set'] }: EngineKind) => alsoNeeds;

@@ -1,6 +1,6 @@
 import { gapOf, marginOf } from '../fits.js';
 import { own } from '../own.js';
-import type { Brief } from './formulate.js';
+import type { Brief } from './brief.js';
 
 /**
  * Every margin that a clearance of any build can have, smallest first [nm]. The

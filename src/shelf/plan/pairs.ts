@@ -1,7 +1,7 @@
 import type { Length } from '../../quantities/dimensions.js';
+import { type Brief, kindsFor } from './brief.js';
 import type { Batch, Housings, Shaft } from './draft.js';
 import type { Choice } from './fit-table.js';
-import { type Brief, kindsFor } from './formulate.js';
 import type { Stock } from './stock.js';
 import { packsFor } from './thrust.js';
 

@@ -1,6 +1,7 @@
+import type { Brief } from './brief.js';
 import { TimeUp } from './clock.js';
 import type { Draft } from './draft.js';
-import { type Brief, formulate } from './formulate.js';
+import { formulate } from './formulate.js';
 import { clearanceMargins } from './margins.js';
 import { type Row, sumOf, type Term } from './model.js';
 import type { PlanStage, Proof, Unproven } from './plan-types.js';

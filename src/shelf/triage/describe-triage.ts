@@ -15,7 +15,7 @@ import type { Disposition, Triage, TriagedPart } from './triage-types.js';
  * Says what is to become of a part in sentences: the disposition first, then
  * what was seen and judged, and what is to be heeded.
  *
- * @param part - one of the parts that `inspect` gave for a shelf
+ * @param part - one of the parts that `triage` gave
  * @param wording - the units to print in
  * @returns sentences without full stops
  * @throws {RebuildInputError} when the part is not one or the unit system is unknown
@@ -30,7 +30,7 @@ import type { Disposition, Triage, TriagedPart } from './triage-types.js';
  * ```
  */
 export function describePart(part: TriagedPart, wording: Wording): readonly string[] {
-  guardLayout('part', part, triagedPartLayout, 'inspect');
+  guardLayout('part', part, triagedPartLayout, 'triage');
   guardWording(wording);
   return [
     headline(part, wording),
@@ -72,7 +72,7 @@ function otherFindings(part: TriagedPart, wording: Wording): readonly string[] {
  * The triage of a shelf as plain text for the bench: how many parts are good for
  * what, then part by part what is to become of it and why, with who set each limit.
  *
- * @param triage - what `inspect` gave for a shelf
+ * @param triage - what `triage` gave for a shelf
  * @param wording - the units to print in; by default those of the shelf
  * @returns lines of at most 96 characters, the last one ended
  * @throws {RebuildInputError} when the triage is not one or the unit system is unknown
@@ -83,7 +83,7 @@ function otherFindings(part: TriagedPart, wording: Wording): readonly string[] {
  * ```
  */
 export function triageReport(triage: Triage, wording: Wording = { units: triage?.units }): string {
-  guardLayout('triage', triage, triageLayout, 'inspect');
+  guardLayout('triage', triage, triageLayout, 'triage');
   guardWording(wording);
   return page(triage, wording.units);
 }

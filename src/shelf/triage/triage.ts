@@ -1,3 +1,7 @@
+import { guardText } from '../../judging/guards.js';
+import { guardLayout } from '../../judging/layout.js';
+import { guardSystem } from '../../quantities/systems.js';
+import { shelfLayout } from '../layouts.js';
 import type { Part, Parts, Section, Shelf } from '../shelf.js';
 import { SECTIONS } from '../shelf.js';
 import { type Lonely, lonelyOn } from './lonely.js';
@@ -8,9 +12,35 @@ import { readyHead, readyRods, readyWhole } from './ready-others.js';
 import type { Disposition, Job, Triage, TriagedPart, TriageReason } from './triage-types.js';
 import type { Readiness } from './ways.js';
 
-/** Every part of a shelf with what is to become of it. */
+/**
+ * Says of every part of a shelf what is to become of it: use as it is, machine, repair, keep as a
+ * spare or scrap, with what was seen and judged.
+ *
+ * @param shelf - the parts, as `readShelf` gives them
+ * @returns every part, section by section, with its disposition and why
+ * @throws {RebuildInputError} when the shelf is not one
+ * @example
+ * ```ts
+ * const shelf = readShelf({
+ *   version: 1, shelf: 'the shed', units: 'inch',
+ *   engine: {
+ *     name: 'pump set', cylinders: 2, mains: 0,
+ *     rodJournals: { standard: { min: '1.6245 in', max: '1.6250 in' } },
+ *     bores: { standard: { min: '3.0000 in', max: '3.0005 in' } },
+ *   },
+ *   heads: [{ name: 'head A', faults: ['cracked'] }],
+ * });
+ * triage(shelf).parts.map(({ name, disposition }) => `${name}: ${disposition}`); // ["head A: scrap"]
+ * ```
+ */
 export function triage(shelf: Shelf): Triage {
-  return { shelf: shelf.shelf, units: shelf.units, parts: dispositionsOf(shelf) };
+  guardLayout('shelf', shelf, shelfLayout, 'readShelf');
+  guardSystem('shelf.units', shelf.units);
+  return {
+    shelf: guardText('shelf.shelf', shelf.shelf),
+    units: shelf.units,
+    parts: dispositionsOf(shelf),
+  };
 }
 
 /** Every part of a shelf with its disposition, section by section. */

@@ -2,18 +2,18 @@ import { second } from 'crankwright';
 import {
   buildSheet,
   describePart,
-  inspect,
   planBuilds,
   planReport,
   readShelf,
+  triage,
   triageReport,
 } from 'crankwright/shelf';
 import { noEngine, twoEngines } from '../../shelf/plan/plans.js';
 import { plainShelf } from '../../shelf/shelves.js';
 import { calls } from './calls.js';
 
-const triage = inspect(readShelf(plainShelf()));
-const [first, ...others] = triage.parts.map((part) => [part, { units: 'inch' }] as const);
+const sorted = triage(readShelf(plainShelf()));
+const [first, ...others] = sorted.parts.map((part) => [part, { units: 'inch' }] as const);
 
 /** As little as makes an engine: a single in rolling bearings, without head and valves. */
 const single = readShelf({
@@ -90,8 +90,13 @@ export const planCalls = {
       'a name that is not on the shelf': [single, { reserved: ['head'] }],
     },
   }),
+  triage: calls(triage, {
+    madeBy: 'readShelf',
+    sound: [[single], [readShelf(plainShelf())]],
+    provoked: { 'not a shelf': [{}] },
+  }),
   describePart: calls(describePart, {
-    madeBy: 'inspect',
+    madeBy: 'triage',
     sound: first ? [first, ...others] : [],
     provoked: {
       'not a part': [{}, { units: 'inch' }],
@@ -100,12 +105,12 @@ export const planCalls = {
     },
   }),
   triageReport: calls(triageReport, {
-    madeBy: 'inspect',
-    sound: [[triage], [triage, { units: 'metric' }]],
+    madeBy: 'triage',
+    sound: [[sorted], [sorted, { units: 'metric' }]],
     provoked: {
       'not a triage': [{}, { units: 'inch' }],
       'no triage': [],
-      'unknown unit system': [triage, { units: 'imperial' }],
+      'unknown unit system': [sorted, { units: 'imperial' }],
     },
   }),
   planReport: calls(planReport, {

@@ -1,13 +1,5 @@
 import { readFileSync } from 'node:fs';
-import {
-  actionsFrom,
-  describeAction,
-  inspect,
-  readSheet,
-  readShelf,
-  report,
-} from 'crankwright/shelf';
-import { plainShelf } from '../../shelf/shelves.js';
+import { actionsFrom, describeAction, inspect, readSheet, report } from 'crankwright/shelf';
 import { root } from '../../support/repo.js';
 import { calls } from './calls.js';
 
@@ -107,7 +99,6 @@ const plain = {
     thresholds: { act: '2 vol%', critical: '4 vol%', source: 'the laboratory' },
   },
 };
-const shelf = readShelf(plainShelf());
 const text = readFileSync(`${root}/examples/pump-set-metric.json`, 'utf8');
 const sheet = readSheet(plain);
 const inspection = inspect(sheet);
@@ -133,7 +124,7 @@ export const shelfCalls = {
   }),
   inspect: calls(inspect, {
     madeBy: 'readSheet',
-    sound: [[sheet], [shelf]],
+    sound: [[sheet]],
     provoked: {
       'readings that contradict each other': [
         {

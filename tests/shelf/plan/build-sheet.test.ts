@@ -2,11 +2,11 @@ import { type Basis, inch, recommendedRingGap } from 'crankwright';
 import {
   type BuildSheetOptions,
   buildSheet,
-  inspect,
   type Plan,
   type PlanStage,
   planBuilds,
   planReport,
+  triage,
   triageReport,
 } from 'crankwright/shelf';
 import { describe, expect, it } from 'vitest';
@@ -274,7 +274,7 @@ describe('the text of a build sheet', () => {
 describe('everything said of a random shed', () => {
   it.each(Array.from({ length: 25 }, (_, seed) => seed))('%i has no hole', async (seed) => {
     const shed = randomShed(seed);
-    expectPage(triageReport(inspect(shed)));
+    expectPage(triageReport(triage(shed)));
     const plan = await planBuilds(shed);
     for (const units of ['inch', 'metric'] as const) {
       expectPage(planReport(plan, { units }));

@@ -1,5 +1,5 @@
 import { inch, mm, thou } from 'crankwright';
-import { inspect, planBuilds, readShelf, type Shelf } from 'crankwright/shelf';
+import { planBuilds, readShelf, type Shelf, triage } from 'crankwright/shelf';
 import { describe, expect, it } from 'vitest';
 import { replaced } from '../../fuzz/hostile.js';
 import { plainShelf } from '../shelves.js';
@@ -38,10 +38,10 @@ describe('a size that cannot be', () => {
     await expect(planBuilds(wrong)).rejects.toMatchObject({ parameter: `shelf.${place}` });
     let refused: unknown;
     try {
-      inspect(wrong);
+      triage(wrong);
     } catch (error) {
       refused = error;
     }
-    expect(refused).toMatchObject({ parameter: `sheet.${place}` });
+    expect(refused).toMatchObject({ parameter: `shelf.${place}` });
   });
 });

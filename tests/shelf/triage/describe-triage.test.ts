@@ -11,10 +11,10 @@ import {
 } from 'crankwright';
 import {
   describePart,
-  inspect,
   readShelf,
   type Triage,
   type TriagedPart,
+  triage,
   triageReport,
 } from 'crankwright/shelf';
 import { describe, expect, it } from 'vitest';
@@ -292,8 +292,8 @@ describe('describePart says then', () => {
 });
 
 describe('triageReport', () => {
-  const triage = inspect(readShelf(plainShelf()));
-  const text = triageReport(triage);
+  const sorted = triage(readShelf(plainShelf()));
+  const text = triageReport(sorted);
 
   it('counts, then goes section by section, and names who set the limits', () => {
     const headings = text.split('\n').filter((_, i, lines) => /^-+$/.test(lines[i + 1] ?? ''));
@@ -319,7 +319,7 @@ describe('triageReport', () => {
   });
 
   it('says of every part what describePart says', () => {
-    for (const each of triage.parts) {
+    for (const each of sorted.parts) {
       const [first = ''] = describePart(each, inches);
       expect(flowing(text)).toContain(first);
     }
@@ -327,11 +327,11 @@ describe('triageReport', () => {
   });
 
   it('prints in the units of the shelf, or in others when asked', () => {
-    const metric = triageReport(triage, { units: 'metric' });
+    const metric = triageReport(sorted, { units: 'metric' });
     expectPage(metric);
     expect(metric).toContain('76.708 to 76.721 mm');
     expect(metric.slice(0, metric.indexOf('WHO SET'))).not.toMatch(/\d in\b(?! comes)/);
-    expect(triageReport({ ...triage, units: 'metric' })).toBe(metric);
+    expect(triageReport({ ...sorted, units: 'metric' })).toBe(metric);
   });
 
   it('says that a shelf is empty', () => {
@@ -342,7 +342,7 @@ describe('triageReport', () => {
   });
 
   it.each(HOSTILE_NAMES)('bears the name %j', (name) => {
-    const parts = triage.parts.map((each) => ({ ...each, name, from: name }));
+    const parts = sorted.parts.map((each) => ({ ...each, name, from: name }));
     const page = triageReport({ shelf: name, units: 'inch', parts });
     expectPage(page);
     // biome-ignore lint/suspicious/noControlCharactersInRegex: they are what must not be there
@@ -350,7 +350,7 @@ describe('triageReport', () => {
   });
 
   it('says what nothing goes with', () => {
-    const lonely = inspect(
+    const lonely = triage(
       readShelf(spoiltShelf({ 'crankshafts[0].interchange': ['another make'] })),
     );
     expectPage(triageReport(lonely));
@@ -359,6 +359,6 @@ describe('triageReport', () => {
 
   it('refuses what is no triage, and other units', () => {
     expect(refusal(() => triageReport(undefined as unknown as Triage)).parameter).toBe('triage');
-    expect(refusal(() => triageReport(triage, { units: 'si' as 'inch' })).value).toBe('si');
+    expect(refusal(() => triageReport(sorted, { units: 'si' as 'inch' })).value).toBe('si');
   });
 });

@@ -1,23 +1,23 @@
 import { format, inch } from 'crankwright';
-import { inspect, readShelf, type TriagedPart } from 'crankwright/shelf';
+import { readShelf, type TriagedPart, triage } from 'crankwright/shelf';
 import { describe, expect, it } from 'vitest';
 import type { Json } from '../sheets.js';
 import { spoiltShelf } from '../shelves.js';
 
 /** One part of the plain shelf with some values changed, as it is sorted. */
 function part(name: string, changes: Readonly<Record<string, Json | undefined>> = {}): TriagedPart {
-  const found = inspect(readShelf(spoiltShelf(changes))).parts.find((each) => each.name === name);
+  const found = triage(readShelf(spoiltShelf(changes))).parts.find((each) => each.name === name);
   if (found === undefined) throw new Error(`no ${name}`);
   return found;
 }
 
 const works = ({ jobs }: TriagedPart) => jobs.map(({ work, places }) => [work, ...places]);
 
-describe('inspect, of a shelf', () => {
+describe('triage', () => {
   it('sorts every part, and only those of the shelf', () => {
-    const triage = inspect(readShelf(spoiltShelf({})));
-    expect([triage.shelf, triage.units]).toEqual(['the shed', 'inch']);
-    expect(triage.parts.map(({ name, disposition }) => `${name}: ${disposition}`)).toEqual([
+    const sorted = triage(readShelf(spoiltShelf({})));
+    expect([sorted.shelf, sorted.units]).toEqual(['the shed', 'inch']);
+    expect(sorted.parts.map(({ name, disposition }) => `${name}: ${disposition}`)).toEqual([
       'block A: use as it is',
       'block B: machine',
       'crankshaft A: use as it is',
@@ -69,7 +69,7 @@ describe('inspect, of a shelf', () => {
     const readings = ((worn as { crankshafts: { rodJournals: { readings: Json }[] }[] })
       .crankshafts[0]?.rodJournals[0]?.readings ?? []) as { diameter: string }[];
     for (const reading of readings) reading.diameter = '1.5950 in';
-    const [, , shaft] = inspect(readShelf(worn)).parts;
+    const [, , shaft] = triage(readShelf(worn)).parts;
     expect(shaft).toMatchObject({ name: 'crankshaft A', disposition: 'scrap' });
     expect(shaft?.because[0]).toMatchObject({ journals: 'rods', plan: { outcome: 'none' } });
   });
