@@ -12,12 +12,12 @@ const SHEDS = [
 
 /** Plans generated sheds of growing size to the proof that nothing is better. */
 export async function timePlans(): Promise<Section> {
-  const file = new URL('../dist/shelf.js', import.meta.url);
-  const { planBuilds }: typeof import('crankwright/shelf') = await import(file.href);
+  const file = new URL('../dist/planning.js', import.meta.url);
+  const { planBuilds }: typeof import('crankwright/planning') = await import(file.href);
   const timed = async (of: number) => {
-    const shelf = generatedShed(of, 1);
+    const shed = generatedShed(of, 1);
     const start = performance.now();
-    const plan = await planBuilds(shelf);
+    const plan = await planBuilds(shed);
     const seconds = (performance.now() - start) / 1000;
     if (plan.proof.kind !== 'optimal') throw new Error(`a shed of ${of} of each was not proven`);
     return { seconds, engines: plan.builds.length };

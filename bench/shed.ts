@@ -1,5 +1,5 @@
 import { degree, inch, type Length, thou } from 'crankwright';
-import type { JournalPlace, Shelf } from 'crankwright/shelf';
+import type { JournalPlace, Shed } from 'crankwright/shed';
 
 const STEPS = [0, 10, 20, 30] as const;
 
@@ -9,7 +9,7 @@ const STEPS = [0, 10, 20, 30] as const;
  * ground in its own way; with shells of every step in three walls, a few for each.
  * The same number and seed make the same shed.
  */
-export function generatedShed(of: number, seed: number): Shelf {
+export function generatedShed(of: number, seed: number): Shed {
   const { whole, chance, oneOf } = dice(seed);
   const many = <T>(count: number, make: (i: number) => T) =>
     Array.from({ length: count }, (_, i) => make(i));
@@ -50,7 +50,7 @@ export function generatedShed(of: number, seed: number): Shelf {
 
   return {
     version: 1,
-    shelf: `a generated shed, ${of} of each`,
+    shed: `a generated shed, ${of} of each`,
     units: 'inch',
     engine: {
       name: 'pump set, vertical twin',

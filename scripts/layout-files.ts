@@ -10,17 +10,17 @@ const TAKEN = {
   'bearings/explain.ts': ['ClearanceExplanation'],
   'crankshaft/grind-types.ts': ['GrindPlan'],
   'cylinders/bore-types.ts': ['BorePlan'],
-  'shelf/actions.ts': ['Action'],
-  'shelf/inspect.ts': ['Inspection'],
-  'shelf/plan/plan-types.ts': ['Plan'],
-  'shelf/sheet.ts': ['Sheet'],
-  'shelf/shelf.ts': ['Shelf'],
-  'shelf/triage/triage-types.ts': ['Triage', 'TriagedPart'],
+  'sheet/actions.ts': ['Action'],
+  'sheet/inspect.ts': ['Inspection'],
+  'planning/plan-types.ts': ['Plan'],
+  'sheet/sheet.ts': ['Sheet'],
+  'shed/shed.ts': ['Shed'],
+  'shed/triage/triage-types.ts': ['Triage', 'TriagedPart'],
 };
 
-/** What guards a type besides, and the file it stands in. */
+/** What guards a type besides, and the file of `judging` it stands in. */
 const GUARDS: Readonly<Record<string, { readonly guard: string; readonly file: string }>> = {
-  Finding: { guard: 'guardFinding', file: 'judging/judge' },
+  Finding: { guard: 'guardFinding', file: 'judge' },
 };
 
 /** The text of every file of layouts, by its path below `src`: one for each room that has a type among them. */
@@ -59,19 +59,21 @@ function roomOf(declaration: ts.Declaration): string {
 function fileOf(room: string, constants: ReadonlyMap<string, Constant>): string {
   const own = [...constants].filter(([, { declaration }]) => roomOf(declaration) === room);
   const used = new Set(own.flatMap(([, { uses }]) => [...uses]));
-  const from = new Map([['judging/layout', ['Layout']]]);
+  const lent = room === 'judging' ? (file: string) => `judging/${file}` : () => 'judging/internal';
+  const from = new Map<string, string[]>();
+  const take = (file: string, name: string) => from.set(file, [...(from.get(file) ?? []), name]);
+  take(lent('layout'), 'Layout');
   for (const name of [...used].sort()) {
     const other = roomOf((constants.get(name) as Constant).declaration);
-    if (other === room) continue;
-    const file = `${other}/layouts`;
-    from.set(file, [...(from.get(file) ?? []), name]);
+    if (other !== room) take(`${other}/layouts`, name);
   }
   for (const { guard, file } of Object.values(GUARDS)) {
-    if (own.some(([, constant]) => constant.guard === guard)) from.set(file, [guard]);
+    if (own.some(([, constant]) => constant.guard === guard)) take(lent(file), guard);
   }
   const imports = [...from].sort().map(([file, names]) => {
     const path = file.startsWith(`${room}/`) ? `.${file.slice(room.length)}` : `../${file}`;
-    return `import ${file.endsWith('/layout') ? 'type ' : ''}{ ${names.join(', ')} } from '${path}.js';`;
+    const type = names.join() === 'Layout' ? 'type ' : '';
+    return `import ${type}{ ${names.join(', ')} } from '${path}.js';`;
   });
   return [
     '// How what functions take from each other is laid out. Made by `npm run layouts` from the types.',

@@ -1,9 +1,9 @@
 // Writes the JSON Schemas that are shipped beside the built package.
 import { writeFileSync } from 'node:fs';
-import { sheetSchema } from '../src/shelf/sheet-json-schema.js';
-import { shelfSchema } from '../src/shelf/shelf-json-schema.js';
+import { shedSchema } from '../src/shed/json-schema.js';
+import { sheetSchema } from '../src/sheet/json-schema.js';
 
-for (const [name, schema] of Object.entries({ sheet: sheetSchema(), shelf: shelfSchema() })) {
+for (const [name, schema] of Object.entries({ sheet: sheetSchema(), shed: shedSchema() })) {
   const file = new URL(`../dist/${name}.schema.json`, import.meta.url);
   writeFileSync(file, `${JSON.stringify(schema, null, 2)}\n`);
 }

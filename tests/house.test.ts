@@ -12,9 +12,13 @@ const floors = [
   ['quantities'],
   ['numerics'],
   ['judging', 'convert-units'],
-  ['measuring'],
+  ['measuring', 'pages'],
   ['crankshaft', 'bearings', 'cylinders', 'oil', 'motion'],
-  ['shelf'],
+  ['reading'],
+  ['sheet'],
+  ['shed'],
+  ['planning'],
+  ['build-sheet'],
   ['teaching'],
   ['command'],
 ];
@@ -36,6 +40,10 @@ const uses = imports.flatMap(({ file, used }) => {
   const [room, other] = [roomOf(file), roomOf(used)];
   return room && other && room !== other ? [{ file, room, used: other }] : [];
 });
+
+/** The names that an import or export lists. */
+const namesIn = (list: string): readonly string[] =>
+  list.split(',').flatMap((name) => /^(?:type )?(\w+)/.exec(name.trim())?.[1] ?? []);
 
 /** Those that lead back to themselves. */
 function circles(edges: readonly (readonly [from: string, to: string])[]): readonly string[] {
@@ -63,6 +71,39 @@ describe('the house', () => {
     const touching = uses.filter(({ room, used }) => [room, used].includes('convert-units'));
     const ways = touching.map(({ room, used }) => `${room} < ${used}`);
     expect([...new Set(ways)]).toEqual(['convert-units < quantities']);
+  });
+
+  it('uses a neighbour through its index, or through what it lends the house alone', () => {
+    const past = imports.filter(
+      ({ file, used }) =>
+        roomOf(file) !== undefined &&
+        roomOf(file) !== roomOf(used) &&
+        !/^[\w-]+\/(index|internal|layouts)\.ts$/.test(used),
+    );
+    expect(past).toEqual([]);
+  });
+
+  it('lends the house nothing that no neighbour takes', () => {
+    const idle = files
+      .filter((file) => file.endsWith('/internal.ts'))
+      .flatMap((lender) => {
+        const takers = imports.filter(({ used }) => used === lender).map(({ file }) => file);
+        const taken = takers.flatMap((file) =>
+          [
+            ...readFileSync(src + file, 'utf8').matchAll(
+              /import (?:type )?\{([^}]*)\} from '([^']+)'/g,
+            ),
+          ]
+            .filter(([, , path = '']) => path.endsWith(`/${lender.replace('.ts', '.js')}`))
+            .flatMap(([, names = '']) => namesIn(names)),
+        );
+        const lent = [...readFileSync(src + lender, 'utf8').matchAll(/\{([^}]*)\}/g)];
+        return lent
+          .flatMap(([, names = '']) => namesIn(names))
+          .filter((name) => !taken.includes(name))
+          .map((name) => `${lender}: ${name}`);
+      });
+    expect(idle).toEqual([]);
   });
 
   it('has no circle of rooms', () => {

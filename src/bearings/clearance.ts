@@ -1,7 +1,13 @@
-import { guardDiameter, guardFields, guardLength, guardUndersize } from '../judging/guards.js';
-import { guardSpan, type SizeOrSpan, type Span } from '../judging/limits.js';
-import { type BasedLimits, type OwnLimits, ownLimitsOr } from '../judging/own-limits.js';
-import type { Length } from '../quantities/dimensions.js';
+import type { BasedLimits, OwnLimits, SizeOrSpan, Span } from '../judging/index.js';
+import {
+  guardDiameter,
+  guardFields,
+  guardLength,
+  guardSpan,
+  guardUndersize,
+  ownLimitsOr,
+} from '../judging/internal.js';
+import type { Length } from '../quantities/index.js';
 import { guardOneBearing } from './one-bearing.js';
 
 /** The three sizes that leave an oil clearance. */

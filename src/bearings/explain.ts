@@ -1,19 +1,19 @@
-import { undersizeSteps } from '../crankshaft/undersize.js';
-import { describe, guardWording, say, sayDistance, type Wording } from '../judging/describe.js';
+import { undersizeSteps } from '../crankshaft/index.js';
+import { describe, type Finding, judge, type OwnLimits, type Wording } from '../judging/index.js';
 import {
   guardDiameter,
   guardFields,
+  guardLayout,
   guardLength,
   guardList,
   guardTolerance,
   guardUndersize,
-} from '../judging/guards.js';
-import { type Finding, judge } from '../judging/judge.js';
-import { guardLayout } from '../judging/layout.js';
-import type { OwnLimits, WithTarget } from '../judging/own-limits.js';
-import type { Length } from '../quantities/dimensions.js';
-import { RebuildInputError } from '../quantities/error.js';
-import { thou } from '../quantities/units.js';
+  guardWording,
+  say,
+  sayDistance,
+  type WithTarget,
+} from '../judging/internal.js';
+import { type Length, RebuildInputError, thou } from '../quantities/index.js';
 import { oilClearanceLimits } from './clearance.js';
 import { clearanceExplanationLayout } from './layouts.js';
 import { mostApart } from './one-bearing.js';

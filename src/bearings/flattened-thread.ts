@@ -1,7 +1,5 @@
-import { guardFields, guardLength } from '../judging/guards.js';
-import { showLength } from '../judging/showing.js';
-import type { Length } from '../quantities/dimensions.js';
-import { RebuildInputError } from '../quantities/error.js';
+import { guardFields, guardLength, showLength } from '../judging/internal.js';
+import { type Length, RebuildInputError } from '../quantities/index.js';
 
 const THREAD = ['threadDiameter', 'flattenedWidth'] as const;
 

@@ -1,3 +1,9 @@
+/**
+ * Shell bearings: walls, oil clearance, shells that fit, the oil film, and the orbit of a
+ * big end.
+ *
+ * @packageDocumentation
+ */
 export {
   type BearingSizes,
   type BearingSpans,

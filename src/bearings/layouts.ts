@@ -1,5 +1,5 @@
 // How what functions take from each other is laid out. Made by `npm run layouts` from the types.
-import type { Layout } from '../judging/layout.js';
+import type { Layout } from '../judging/internal.js';
 import { findingLengthLayout, findingRatioLayout, sizeOrSpanLayout, spanLayout } from '../judging/layouts.js';
 
 export const undersizeMismatchLayout = { fields: { kind: { oneOf: ['journal ground, shells not', 'shells undersize, journal not'] }, finding: findingLengthLayout, mismatch: 'number', matched: findingLengthLayout } } satisfies Layout;

@@ -1,14 +1,16 @@
+import type { BasedLimits, Finding, OwnLimits, SizeOrSpan, Span } from '../judging/index.js';
 import {
   guardDiameter,
   guardFields,
   guardList,
+  guardSpan,
   guardText,
   guardUndersize,
-} from '../judging/guards.js';
-import { type Finding, judgeSpan } from '../judging/judge.js';
-import { guardSpan, type SizeOrSpan, type Span, spanOf } from '../judging/limits.js';
-import type { BasedLimits, OwnLimits, WithTarget } from '../judging/own-limits.js';
-import type { Length } from '../quantities/dimensions.js';
+  judgeSpan,
+  spanOf,
+  type WithTarget,
+} from '../judging/internal.js';
+import type { Length } from '../quantities/index.js';
 import {
   clearanceLeft,
   guardShellWall,

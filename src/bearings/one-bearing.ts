@@ -1,5 +1,5 @@
-import { outsideLength } from '../judging/showing.js';
-import type { Length } from '../quantities/dimensions.js';
+import { outsideLength } from '../judging/internal.js';
+import type { Length } from '../quantities/index.js';
 
 /**
  * The most that clearance, or interference, can be in what was ever one bearing. Common practice:

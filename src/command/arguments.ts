@@ -1,5 +1,5 @@
 import { parseArgs } from 'node:util';
-import { didYouMean } from '../shelf/nearest.js';
+import { didYouMean } from '../reading/index.js';
 import { APART, OPTIONS, type OptionName, REPEATED, TAKES } from './options.js';
 import { WrongCommand } from './wrong-command.js';
 

@@ -1,19 +1,19 @@
 /** What `--help` prints. */
 export const HELP = `crankwright - from micrometer readings to what to do with an engine
 
-  crankwright report FILE   an inspection sheet, or a shelf of parts: what to do
+  crankwright report FILE   an inspection sheet, or a shed of parts: what to do
                             with each, and why
-  crankwright plan FILE     a shelf of parts: the most engines it makes, for the
+  crankwright plan FILE     a shed of parts: the most engines it makes, for the
                             least money
-  crankwright schema WHICH  the JSON Schema of a sheet or a shelf, for an editor
+  crankwright schema WHICH  the JSON Schema of a sheet or a shed, for an editor
 
 FILE is JSON. Without it, or where it is -, it is read from standard input.
-WHICH is sheet or shelf.
+WHICH is sheet or shed.
 
 Options of report and plan
   --units inch|metric       units to print in; by default those of the file
   --json                    print the result as data, in SI units
-  --readings FILE           CSV of readings that joins a shelf:
+  --readings FILE           CSV of readings that joins a shed:
                             part, feature, station, angle, reading
 
 Options of plan

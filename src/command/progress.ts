@@ -1,4 +1,4 @@
-import type { PlanProgress } from '../shelf/plan/plan-types.js';
+import type { PlanProgress } from '../planning/index.js';
 import type { Io } from './io.js';
 
 /** A search that is done sooner shows no progress [s]. */

@@ -1,9 +1,6 @@
-import { RebuildInputError } from '../quantities/error.js';
-import type { UnitSystem } from '../quantities/systems.js';
-import { second } from '../quantities/units.js';
-import { didYouMean } from '../shelf/nearest.js';
-import type { PlanOptions } from '../shelf/plan/plan-types.js';
-import { parsePrice } from '../shelf/price.js';
+import type { PlanOptions } from '../planning/index.js';
+import { RebuildInputError, second, type UnitSystem } from '../quantities/index.js';
+import { didYouMean, parsePrice } from '../reading/index.js';
 import { readArguments, type Typed } from './arguments.js';
 import type { OptionName } from './options.js';
 import { WrongCommand } from './wrong-command.js';
@@ -21,7 +18,7 @@ export interface Source {
 /** What was asked for. */
 export type Request =
   | { readonly command: 'help' | 'version' }
-  | { readonly command: 'schema'; readonly of: 'sheet' | 'shelf' }
+  | { readonly command: 'schema'; readonly of: 'sheet' | 'shed' }
   | (Source & { readonly command: 'report'; readonly output: 'text' | 'json' })
   | (Source & {
       readonly command: 'plan';
@@ -38,7 +35,7 @@ export function readRequest(argv: readonly string[]): Request {
     case 'version':
       return { command };
     case 'schema':
-      return { command, of: oneOf(onlyOperand(typed), ['sheet', 'shelf'], 'schema') };
+      return { command, of: oneOf(onlyOperand(typed), ['sheet', 'shed'], 'schema') };
     case 'report':
       return { command, ...sourceOf(typed), output: options.has('json') ? 'json' : 'text' };
     case 'plan':

@@ -1,18 +1,9 @@
-import { RebuildInputError } from '../quantities/error.js';
-import { readJson } from '../shelf/file-text.js';
-import { inspect } from '../shelf/inspect.js';
-import { buildSheet } from '../shelf/plan/build-sheet.js';
-import { planReport } from '../shelf/plan/describe-plan.js';
-import { SolverNotLoaded } from '../shelf/plan/load-solver.js';
-import { planBuilds } from '../shelf/plan/plan-builds.js';
-import type { Plan } from '../shelf/plan/plan-types.js';
-import { readSheet } from '../shelf/read-sheet.js';
-import { readShelf } from '../shelf/read-shelf.js';
-import { report } from '../shelf/report.js';
-import { sheetSchema } from '../shelf/sheet-json-schema.js';
-import { shelfSchema } from '../shelf/shelf-json-schema.js';
-import { triageReport } from '../shelf/triage/describe-triage.js';
-import { triage } from '../shelf/triage/triage.js';
+import { buildSheet } from '../build-sheet/index.js';
+import { type Plan, planBuilds, planReport, SolverNotLoaded } from '../planning/index.js';
+import { RebuildInputError } from '../quantities/index.js';
+import { readJson } from '../reading/index.js';
+import { readShed, shedSchema, triage, triageReport } from '../shed/index.js';
+import { inspect, readSheet, report, sheetSchema } from '../sheet/index.js';
 import { HELP } from './help.js';
 import type { Io } from './io.js';
 import { UnwritableOutput } from './output.js';
@@ -63,7 +54,7 @@ async function obey(request: Request, io: Io): Promise<number> {
       await io.print(`${io.version}\n`);
       return DONE;
     case 'schema':
-      await io.print(json(request.of === 'sheet' ? sheetSchema() : shelfSchema()));
+      await io.print(json(request.of === 'sheet' ? sheetSchema() : shedSchema()));
       return DONE;
     case 'report':
       await io.print(await reported(request, io));
@@ -81,27 +72,27 @@ type Asked<C extends Request['command']> = Extract<Request, { readonly command: 
 async function reported(request: Asked<'report'>, io: Io): Promise<string> {
   const { text, readings } = await readSource(request, io);
   const { units, output } = request;
-  if (isShelf(text)) {
-    const sorted = triage(readShelf(text, readings));
+  if (isShed(text)) {
+    const sorted = triage(readShed(text, readings));
     return output === 'json'
       ? json(sorted)
       : triageReport(sorted, { units: units ?? sorted.units });
   }
   if (readings !== undefined) {
-    throw new WrongCommand('--readings joins a shelf, and this file is an inspection sheet');
+    throw new WrongCommand('--readings joins a shed, and this file is an inspection sheet');
   }
   const inspection = inspect(readSheet(text));
   if (output === 'json') return json(inspection);
   return report(inspection, { units: units ?? inspection.units });
 }
 
-/** A shelf has its name where a sheet has its engine's. Text that is not JSON is refused as a sheet. */
-function isShelf(text: string): boolean {
+/** A shed has its name where a sheet has its engine's. Text that is not JSON is refused as a sheet. */
+function isShed(text: string): boolean {
   const { value } = readJson(text, 'sheet');
-  return typeof value === 'object' && value !== null && Object.hasOwn(value, 'shelf');
+  return typeof value === 'object' && value !== null && Object.hasOwn(value, 'shed');
 }
 
-/** What was typed for the options of a plan that only the shelf can judge. */
+/** What was typed for the options of a plan that only the shed can judge. */
 const TYPED: Readonly<Record<string, string>> = {
   reserved: '--reserve',
   mustBuild: '--must-build',
@@ -110,13 +101,13 @@ const TYPED: Readonly<Record<string, string>> = {
 
 async function planned({ options, ...source }: Asked<'plan'>, io: Io): Promise<Plan> {
   const { text, readings } = await readSource(source, io);
-  const shelf = readShelf(text, readings);
+  const shed = readShed(text, readings);
   const line = progressLine(io);
   try {
-    return await planBuilds(shelf, { ...options, onProgress: line.show });
+    return await planBuilds(shed, { ...options, onProgress: line.show });
   } catch (error) {
     if (!(error instanceof RebuildInputError)) throw error;
-    // A name that the shelf does not have, a price in another currency: they were typed.
+    // A name that the shed does not have, a price in another currency: they were typed.
     const [, option = ''] = /^options\.(\w+)/.exec(error.parameter) ?? [];
     const typed = TYPED[option];
     if (typed === undefined) throw error;

@@ -1,7 +1,5 @@
-import { coherentUnit, type Dimension } from '../quantities/dimensions.js';
-import { scales } from '../quantities/scales.js';
-import { tradeUnit } from '../quantities/systems.js';
-import type { UnitSymbol } from '../quantities/unit-table.js';
+import { coherentUnit, type Dimension, tradeUnit, type UnitSymbol } from '../quantities/index.js';
+import { scales } from '../quantities/internal.js';
 import type { ExactMeasures, ExactUnit, SameAnchor } from './measure-types.js';
 import { unitWords } from './unit-words.js';
 

@@ -1,5 +1,4 @@
-import type { Dimension } from '../quantities/dimensions.js';
-import type { SymbolOf } from '../quantities/unit-table.js';
+import type { Dimension, SymbolOf } from '../quantities/index.js';
 import type { MeasureSystem, unitWords } from './unit-words.js';
 
 // The types of convert-units are not imported. Its measures have this shape, and so nothing here

@@ -1,4 +1,4 @@
-import type { UnitSymbol } from '../quantities/unit-table.js';
+import type { UnitSymbol } from '../quantities/index.js';
 
 /**
  * The family that a unit belongs to. `toBest` stays within it. Inch units are

@@ -1,14 +1,13 @@
+import { describe, type Wording } from '../judging/index.js';
 import {
-  describe,
   describeSpan,
+  guardLayout,
   guardWording,
   noteOf,
   say,
   sayDistance,
-  type Wording,
-} from '../judging/describe.js';
-import { guardLayout } from '../judging/layout.js';
-import type { Length } from '../quantities/dimensions.js';
+} from '../judging/internal.js';
+import type { Length } from '../quantities/index.js';
 import type { GrindPlan, GrindReason } from './grind-types.js';
 import { grindPlanLayout } from './layouts.js';
 

@@ -1,15 +1,15 @@
-import { guardClearance, guardFields, guardLength, guardList } from '../judging/guards.js';
-import { type Finding, judgeSpan } from '../judging/judge.js';
-import type { Span } from '../judging/limits.js';
+import type { BasedLimits, Finding, OwnLimits, Span } from '../judging/index.js';
 import {
-  type BasedLimits,
+  guardClearance,
+  guardFields,
+  guardLength,
+  guardList,
   guardOwnLimits,
-  type OwnLimits,
+  judgeSpan,
   ownLimitsOr,
-} from '../judging/own-limits.js';
-import type { Length } from '../quantities/dimensions.js';
-import { largestOf, smallestOf } from '../quantities/extremes.js';
-import { thou } from '../quantities/units.js';
+} from '../judging/internal.js';
+import { type Length, thou } from '../quantities/index.js';
+import { largestOf, smallestOf } from '../quantities/internal.js';
 
 /** A dial read with the shaft pushed one way, then the other. */
 export interface EndPlayReading {

@@ -1,8 +1,7 @@
-import { worstOf } from '../judging/judge.js';
-import type { Span } from '../judging/limits.js';
-import { judgeShape } from '../measuring/shape-rule.js';
-import { NANOMETRE, outsideOf, usableAsItIs } from '../measuring/standing.js';
-import type { Length } from '../quantities/dimensions.js';
+import type { Span } from '../judging/index.js';
+import { worstOf } from '../judging/internal.js';
+import { judgeShape, NANOMETRE, outsideOf, usableAsItIs } from '../measuring/internal.js';
+import type { Length } from '../quantities/index.js';
 import { guardRequest, type Job } from './grind-request.js';
 import type {
   GrindPlan,

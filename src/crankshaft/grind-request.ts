@@ -1,24 +1,20 @@
-import type { Basis } from '../judging/basis.js';
+import type { Basis, Span } from '../judging/index.js';
 import {
   guardDiameter,
   guardFields,
   guardFlaw,
   guardList,
+  guardOwnLimits,
+  guardSpan,
   guardStock,
   guardTolerance,
   guardUndersize,
   guardWord,
-} from '../judging/guards.js';
-import { guardSpan, type Span } from '../judging/limits.js';
-import { guardOwnLimits } from '../judging/own-limits.js';
-import { showLength } from '../judging/showing.js';
-import type { Shape } from '../measuring/shape.js';
-import { journalShapeLimits } from '../measuring/shape-rule.js';
-import { withStandard } from '../measuring/size-steps.js';
-import { guardSizeAndShape } from '../measuring/standing.js';
-import type { Length } from '../quantities/dimensions.js';
-import { RebuildInputError } from '../quantities/error.js';
-import { thou } from '../quantities/units.js';
+  showLength,
+} from '../judging/internal.js';
+import type { Shape } from '../measuring/index.js';
+import { guardSizeAndShape, journalShapeLimits, withStandard } from '../measuring/internal.js';
+import { type Length, RebuildInputError, thou } from '../quantities/index.js';
 import type { GrindRequest, JournalToGrind } from './grind-types.js';
 
 const SIZE_RULE: Basis = {

@@ -1,8 +1,5 @@
-import type { Basis } from '../judging/basis.js';
-import type { Finding } from '../judging/judge.js';
-import type { Span } from '../judging/limits.js';
-import type { OwnLimits } from '../judging/own-limits.js';
-import type { Length } from '../quantities/dimensions.js';
+import type { Basis, Finding, OwnLimits, Span } from '../judging/index.js';
+import type { Length } from '../quantities/index.js';
 
 /** What a grinder has to know of one journal; `journalShape` gives most of it. */
 export interface JournalToGrind {

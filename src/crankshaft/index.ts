@@ -1,3 +1,8 @@
+/**
+ * What to grind a crankshaft to, its end play, and the shims that set it.
+ *
+ * @packageDocumentation
+ */
 export { describeGrindPlan } from './describe-grind-plan.js';
 export { type EndPlay, type EndPlayReading, endPlay } from './end-play.js';
 export { grindPlan } from './grind-plan.js';

@@ -1,8 +1,6 @@
-import { guardFields, guardLength, guardList, guardText } from '../judging/guards.js';
-import { type Finding, judge } from '../judging/judge.js';
-import { guardSpan, type Span } from '../judging/limits.js';
-import type { Length } from '../quantities/dimensions.js';
-import { RebuildInputError } from '../quantities/error.js';
+import { type Finding, judge, type Span } from '../judging/index.js';
+import { guardFields, guardLength, guardList, guardSpan, guardText } from '../judging/internal.js';
+import { type Length, RebuildInputError } from '../quantities/index.js';
 import { type Stack, stacksOf } from './shim-stacks.js';
 
 /** One shim or thrust washer on the shelf. */

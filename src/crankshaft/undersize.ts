@@ -1,6 +1,5 @@
-import { sizeSteps } from '../measuring/size-steps.js';
-import type { Length } from '../quantities/dimensions.js';
-import type { UnitSystem } from '../quantities/systems.js';
+import { sizeSteps } from '../measuring/internal.js';
+import type { Length, UnitSystem } from '../quantities/index.js';
 
 /**
  * The steps that journals are ground to and shells are made in, standard

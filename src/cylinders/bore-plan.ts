@@ -1,9 +1,8 @@
-import { worstOf } from '../judging/judge.js';
-import type { Span } from '../judging/limits.js';
-import { judgeShape } from '../measuring/shape-rule.js';
-import { NANOMETRE, usableAsItIs } from '../measuring/standing.js';
-import type { Length } from '../quantities/dimensions.js';
-import { smallestOf } from '../quantities/extremes.js';
+import type { Span } from '../judging/index.js';
+import { worstOf } from '../judging/internal.js';
+import { judgeShape, NANOMETRE, usableAsItIs } from '../measuring/internal.js';
+import type { Length } from '../quantities/index.js';
+import { smallestOf } from '../quantities/internal.js';
 import { type BoreJob, guardBoreRequest } from './bore-request.js';
 import type { BorePlan, BoreReason, BoreRequest, BoreToMachine, BoreWork } from './bore-types.js';
 

@@ -1,23 +1,21 @@
-import type { Basis } from '../judging/basis.js';
+import type { BasedLimits, Basis, Span } from '../judging/index.js';
 import {
   guardDiameter,
   guardFields,
   guardLength,
   guardList,
+  guardOwnLimits,
+  guardSpan,
   guardStock,
   guardTolerance,
   guardUndersize,
   guardWord,
-} from '../judging/guards.js';
-import { guardSpan, type Span } from '../judging/limits.js';
-import { type BasedLimits, guardOwnLimits, ownLimitsOr } from '../judging/own-limits.js';
-import { showLength } from '../judging/showing.js';
-import type { BoreShape } from '../measuring/bore.js';
-import { withStandard } from '../measuring/size-steps.js';
-import { guardSizeAndShape } from '../measuring/standing.js';
-import type { Length } from '../quantities/dimensions.js';
-import { RebuildInputError } from '../quantities/error.js';
-import { thou } from '../quantities/units.js';
+  ownLimitsOr,
+  showLength,
+} from '../judging/internal.js';
+import type { BoreShape } from '../measuring/index.js';
+import { guardSizeAndShape, withStandard } from '../measuring/internal.js';
+import { type Length, RebuildInputError, thou } from '../quantities/index.js';
 import type { BoreRequest, BoreToMachine } from './bore-types.js';
 
 const SIZE_RULE: Basis = {

@@ -1,13 +1,6 @@
-import {
-  describe,
-  describeSpan,
-  guardWording,
-  noteOf,
-  say,
-  type Wording,
-} from '../judging/describe.js';
-import { guardLayout } from '../judging/layout.js';
-import type { Length } from '../quantities/dimensions.js';
+import { describe, type Wording } from '../judging/index.js';
+import { describeSpan, guardLayout, guardWording, noteOf, say } from '../judging/internal.js';
+import type { Length } from '../quantities/index.js';
 import type { BorePlan, BoreReason } from './bore-types.js';
 import { borePlanLayout } from './layouts.js';
 

@@ -1,3 +1,8 @@
+/**
+ * What to bore cylinders to, piston clearance, and ring gaps.
+ *
+ * @packageDocumentation
+ */
 export { borePlan } from './bore-plan.js';
 export type { BorePlan, BoreReason, BoreRequest, BoreToMachine, BoreWork } from './bore-types.js';
 export { describeBorePlan } from './describe-bore-plan.js';

@@ -1,5 +1,5 @@
 // How what functions take from each other is laid out. Made by `npm run layouts` from the types.
-import type { Layout } from '../judging/layout.js';
+import type { Layout } from '../judging/internal.js';
 import { basisLayout, findingLengthLayout, spanLayout } from '../judging/layouts.js';
 
 export const boreWorkLayout = { fields: { name: 'string', work: { oneOf: ['bore', 'sleeve', 'use as it is'] }, 'stockRemoved?': spanLayout, 'wallLeft?': 'number' } } satisfies Layout;

@@ -1,6 +1,6 @@
-import { guardAlike, guardDiameter, guardFields } from '../judging/guards.js';
-import { guardSpan, type SizeOrSpan, type Span } from '../judging/limits.js';
-import type { Length } from '../quantities/dimensions.js';
+import type { SizeOrSpan, Span } from '../judging/index.js';
+import { guardAlike, guardDiameter, guardFields, guardSpan } from '../judging/internal.js';
+import type { Length } from '../quantities/index.js';
 
 const SIZES = ['bore', 'piston'] as const;
 

@@ -1,9 +1,6 @@
-import { guardFields, guardLength } from '../judging/guards.js';
-import { type Finding, judge } from '../judging/judge.js';
-import type { Limits, Span } from '../judging/limits.js';
-import { type OwnLimits, ownLimitsOr, type WithTarget } from '../judging/own-limits.js';
-import type { Length } from '../quantities/dimensions.js';
-import { RebuildInputError } from '../quantities/error.js';
+import { type Finding, judge, type Limits, type OwnLimits, type Span } from '../judging/index.js';
+import { guardFields, guardLength, ownLimitsOr, type WithTarget } from '../judging/internal.js';
+import { type Length, RebuildInputError } from '../quantities/index.js';
 import {
   gapAt,
   guardMeasured,

@@ -1,3 +1,4 @@
+import type { BasedLimits, Span } from '../judging/index.js';
 import {
   guardAlike,
   guardDiameter,
@@ -5,11 +6,9 @@ import {
   guardLength,
   guardList,
   guardStation,
-} from '../judging/guards.js';
-import type { Span } from '../judging/limits.js';
-import type { BasedLimits } from '../judging/own-limits.js';
-import type { StationShape } from '../measuring/shape.js';
-import type { Length } from '../quantities/dimensions.js';
+} from '../judging/internal.js';
+import type { StationShape } from '../measuring/index.js';
+import type { Length } from '../quantities/index.js';
 
 /**
  * The rule of thumb for a ring gap where the maker's figure is lost: 0.003 to

@@ -1,8 +1,15 @@
-import type { Dimension, Length, Quantity } from '../quantities/dimensions.js';
-import { RebuildInputError } from '../quantities/error.js';
-import { format, formatNumber } from '../quantities/format.js';
-import { guardSystem, tradeUnit, type UnitSystem } from '../quantities/systems.js';
-import { type Unit, valueIn } from '../quantities/unit.js';
+import {
+  type Dimension,
+  format,
+  type Length,
+  type Quantity,
+  RebuildInputError,
+  tradeUnit,
+  type Unit,
+  type UnitSystem,
+  valueIn,
+} from '../quantities/index.js';
+import { formatNumber, guardSystem } from '../quantities/internal.js';
 import { type Basis, describeBasis } from './basis.js';
 import { guardFields } from './guards.js';
 import { comparisonTolerance, type Finding, guardFinding } from './judge.js';

@@ -2,12 +2,12 @@ import {
   type Angle,
   coherentUnit,
   type Dimension,
+  degree,
   type Length,
   type Quantity,
-} from '../quantities/dimensions.js';
-import { RebuildInputError } from '../quantities/error.js';
-import type { Unit } from '../quantities/unit.js';
-import { degree } from '../quantities/units.js';
+  RebuildInputError,
+  type Unit,
+} from '../quantities/index.js';
 import { outsideBounds, outsideLength, showLength, textHint, wordsOf } from './showing.js';
 
 /** Refuses anything but an object that can hold named fields. */

@@ -1,8 +1,11 @@
-import { coherentUnit, type Dimension, type Quantity } from '../quantities/dimensions.js';
-import { RebuildInputError } from '../quantities/error.js';
-import { largestOf } from '../quantities/extremes.js';
-import type { Basis } from './basis.js';
-import { guardBasis } from './basis.js';
+import {
+  coherentUnit,
+  type Dimension,
+  type Quantity,
+  RebuildInputError,
+} from '../quantities/index.js';
+import { largestOf } from '../quantities/internal.js';
+import { type Basis, guardBasis } from './basis.js';
 import { guardFields, guardQuantity, guardText, guardWord } from './guards.js';
 import { guardLimits, type Limits, type Span } from './limits.js';
 import { showQuantity } from './showing.js';

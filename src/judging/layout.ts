@@ -1,4 +1,4 @@
-import { RebuildInputError } from '../quantities/error.js';
+import { RebuildInputError } from '../quantities/index.js';
 import { guardFields, isSoundNumber } from './guards.js';
 
 /**

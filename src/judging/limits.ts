@@ -1,5 +1,9 @@
-import type { Dimension, Length, Quantity } from '../quantities/dimensions.js';
-import { RebuildInputError } from '../quantities/error.js';
+import {
+  type Dimension,
+  type Length,
+  type Quantity,
+  RebuildInputError,
+} from '../quantities/index.js';
 import { guardFields } from './guards.js';
 import { showQuantity } from './showing.js';
 

@@ -1,4 +1,4 @@
-import { RebuildInputError } from '../quantities/error.js';
+import { RebuildInputError } from '../quantities/index.js';
 
 /** What the arguments of a function are called where they come from, by what it calls them itself. */
 export type Names = Readonly<Record<string, string>>;

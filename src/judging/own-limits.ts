@@ -1,5 +1,9 @@
-import type { Dimension, Length, Quantity } from '../quantities/dimensions.js';
-import { RebuildInputError } from '../quantities/error.js';
+import {
+  type Dimension,
+  type Length,
+  type Quantity,
+  RebuildInputError,
+} from '../quantities/index.js';
 import { type Basis, guardBasis } from './basis.js';
 import { guardFields, guardObject } from './guards.js';
 import { guardLimits, type Limits } from './limits.js';

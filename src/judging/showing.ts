@@ -3,9 +3,11 @@ import {
   type Dimension,
   type Length,
   type Quantity,
-} from '../quantities/dimensions.js';
-import { RebuildInputError, rounded } from '../quantities/error.js';
-import { type Unit, valueIn } from '../quantities/unit.js';
+  RebuildInputError,
+  type Unit,
+  valueIn,
+} from '../quantities/index.js';
+import { rounded } from '../quantities/internal.js';
 
 /** A length as a person would read it. */
 export function showLength(metres: number): string {

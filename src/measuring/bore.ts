@@ -1,8 +1,6 @@
-import { guardFields, guardStation } from '../judging/guards.js';
-import { guardSpan, type Span } from '../judging/limits.js';
-import { showLength } from '../judging/showing.js';
-import type { Length } from '../quantities/dimensions.js';
-import { RebuildInputError } from '../quantities/error.js';
+import type { Span } from '../judging/index.js';
+import { guardFields, guardSpan, guardStation, showLength } from '../judging/internal.js';
+import { type Length, RebuildInputError } from '../quantities/index.js';
 import {
   type DiameterReading,
   guardReadings,

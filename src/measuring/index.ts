@@ -1,3 +1,8 @@
+/**
+ * From readings to size and shape: journals and bores.
+ *
+ * @packageDocumentation
+ */
 export { type BoreOptions, type BoreShape, boreShape } from './bore.js';
 export { journalShape } from './journal.js';
 export type {

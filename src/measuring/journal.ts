@@ -1,4 +1,4 @@
-import { guardFields } from '../judging/guards.js';
+import { guardFields } from '../judging/internal.js';
 import {
   type DiameterReading,
   guardReadings,

@@ -1,5 +1,5 @@
 // How what functions take from each other is laid out. Made by `npm run layouts` from the types.
-import type { Layout } from '../judging/layout.js';
+import type { Layout } from '../judging/internal.js';
 
 export const formLayout = { oneOf: ['barrel', 'hourglass', 'straight', 'tapered'] } satisfies Layout;
 export const stationShapeLayout = { fields: { station: 'number', mean: 'number', outOfRound: 'number' } } satisfies Layout;

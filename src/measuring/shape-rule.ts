@@ -1,7 +1,6 @@
-import { guardTolerance } from '../judging/guards.js';
-import { type Finding, judge } from '../judging/judge.js';
-import { type BasedLimits, type OwnLimits, ownLimitsOr } from '../judging/own-limits.js';
-import { thou } from '../quantities/units.js';
+import { type BasedLimits, type Finding, judge, type OwnLimits } from '../judging/index.js';
+import { guardTolerance, ownLimitsOr } from '../judging/internal.js';
+import { thou } from '../quantities/index.js';
 import type { Shape } from './shape.js';
 
 /** The out-of-round or taper a journal may have before it is ground, where the maker's limit is not known. */

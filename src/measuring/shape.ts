@@ -5,12 +5,11 @@ import {
   guardList,
   guardStation,
   guardTolerance,
-} from '../judging/guards.js';
-import { showIn, showLength } from '../judging/showing.js';
-import type { Angle, Length } from '../quantities/dimensions.js';
-import { RebuildInputError } from '../quantities/error.js';
-import { largestOf, smallestOf } from '../quantities/extremes.js';
-import { degree } from '../quantities/units.js';
+  showIn,
+  showLength,
+} from '../judging/internal.js';
+import { type Angle, degree, type Length, RebuildInputError } from '../quantities/index.js';
+import { largestOf, smallestOf } from '../quantities/internal.js';
 
 /** One diameter taken with a micrometer or a bore gauge. */
 export interface DiameterReading {

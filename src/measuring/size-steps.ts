@@ -1,7 +1,6 @@
-import { guardUndersize } from '../judging/guards.js';
-import type { Length } from '../quantities/dimensions.js';
-import { guardSystem, type UnitSystem } from '../quantities/systems.js';
-import { mm, thou } from '../quantities/units.js';
+import { guardUndersize } from '../judging/internal.js';
+import { type Length, mm, thou, type UnitSystem } from '../quantities/index.js';
+import { guardSystem } from '../quantities/internal.js';
 import { NANOMETRE } from './standing.js';
 
 /** The steps in order, standard first whether it was named or not: a good journal is never ground. */

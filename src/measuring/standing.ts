@@ -1,9 +1,13 @@
-import type { Basis } from '../judging/basis.js';
-import { guardDiameter, guardFlaw, guardList, guardText } from '../judging/guards.js';
-import { guardSpan, type Span } from '../judging/limits.js';
-import { showLength } from '../judging/showing.js';
-import type { Length } from '../quantities/dimensions.js';
-import { RebuildInputError } from '../quantities/error.js';
+import type { Basis, Span } from '../judging/index.js';
+import {
+  guardDiameter,
+  guardFlaw,
+  guardList,
+  guardSpan,
+  guardText,
+  showLength,
+} from '../judging/internal.js';
+import { type Length, RebuildInputError } from '../quantities/index.js';
 import type { Shape } from './shape.js';
 
 /** Sizes closer than this are one. */

@@ -1,13 +1,13 @@
-import { guardBetween, guardDiameter, guardFields } from '../judging/guards.js';
-import type {
-  Angle,
-  Force,
-  Length,
-  Mass,
-  RotationalSpeed,
-  Torque,
-} from '../quantities/dimensions.js';
-import { kPaGauge } from '../quantities/units.js';
+import { guardBetween, guardDiameter, guardFields } from '../judging/internal.js';
+import {
+  type Angle,
+  type Force,
+  kPaGauge,
+  type Length,
+  type Mass,
+  type RotationalSpeed,
+  type Torque,
+} from '../quantities/index.js';
 import type { GasPoint, GasReading } from './gas-trace.js';
 import { CYCLE, guardCycle, guardMass, guardSpeed } from './guards.js';
 import { type CrankTrain, guardCrankTrain, motionAt } from './piston-motion.js';

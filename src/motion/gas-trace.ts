@@ -1,9 +1,14 @@
-import type { Basis } from '../judging/basis.js';
-import { guardBetween, guardFields, guardWhole } from '../judging/guards.js';
-import { showIn } from '../judging/showing.js';
-import type { Angle, GaugePressure, Pressure, Ratio } from '../quantities/dimensions.js';
-import { RebuildInputError } from '../quantities/error.js';
-import { kPa, ratio } from '../quantities/units.js';
+import type { Basis } from '../judging/index.js';
+import { guardBetween, guardFields, guardWhole, showIn } from '../judging/internal.js';
+import {
+  type Angle,
+  type GaugePressure,
+  kPa,
+  type Pressure,
+  type Ratio,
+  RebuildInputError,
+  ratio,
+} from '../quantities/index.js';
 import { compressed, type GasLaw, pressureAt } from './gas-law.js';
 import { CYCLE, guardDegrees, guardExponent, guardPressure } from './guards.js';
 import { type CrankTrain, guardCrankTrain, positionAt } from './piston-motion.js';

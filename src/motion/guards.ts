@@ -1,15 +1,25 @@
-import { guardBetween, guardLength, guardList, noneOr } from '../judging/guards.js';
-import { showIn, showLength } from '../judging/showing.js';
-import type {
-  Angle,
-  Length,
-  Mass,
-  Pressure,
-  Ratio,
-  RotationalSpeed,
-} from '../quantities/dimensions.js';
-import { RebuildInputError } from '../quantities/error.js';
-import { degree, kilogram, kPa, ratio, rpm } from '../quantities/units.js';
+import {
+  guardBetween,
+  guardLength,
+  guardList,
+  noneOr,
+  showIn,
+  showLength,
+} from '../judging/internal.js';
+import {
+  type Angle,
+  degree,
+  kilogram,
+  kPa,
+  type Length,
+  type Mass,
+  type Pressure,
+  type Ratio,
+  RebuildInputError,
+  type RotationalSpeed,
+  ratio,
+  rpm,
+} from '../quantities/index.js';
 
 /** Two turns of the crank: a whole four-stroke cycle. */
 export const CYCLE = 12.566370614359172;

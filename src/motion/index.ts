@@ -1,3 +1,8 @@
+/**
+ * How crank, rod and piston move, the pressure of the gas, and the loads on a big end.
+ *
+ * @packageDocumentation
+ */
 export {
   type BigEndEngine,
   type BigEndLoad,

@@ -1,11 +1,5 @@
-import { guardAngle, guardFields } from '../judging/guards.js';
-import type {
-  Acceleration,
-  Angle,
-  Length,
-  RotationalSpeed,
-  Speed,
-} from '../quantities/dimensions.js';
+import { guardAngle, guardFields } from '../judging/internal.js';
+import type { Acceleration, Angle, Length, RotationalSpeed, Speed } from '../quantities/index.js';
 import { guardRodLength, guardSpeed, guardStroke } from './guards.js';
 
 /** A crank and its rod, the piston pin in line with the crankshaft. */

@@ -1,5 +1,5 @@
-import { guardFields } from '../judging/guards.js';
-import type { Density, MassFraction, VolumeFraction } from '../quantities/dimensions.js';
+import { guardFields } from '../judging/internal.js';
+import type { Density, MassFraction, VolumeFraction } from '../quantities/index.js';
 import { guardDensity, guardFraction, guardMassFraction } from './guards.js';
 import { petrolDensity } from './petrol.js';
 

@@ -1,8 +1,13 @@
-import { guardBetween, guardFields, guardList } from '../judging/guards.js';
-import { showIn } from '../judging/showing.js';
-import type { KinematicViscosity, MassFraction, VolumeFraction } from '../quantities/dimensions.js';
-import { RebuildInputError, rounded } from '../quantities/error.js';
-import { centistokes, percentByVolume } from '../quantities/units.js';
+import { guardBetween, guardFields, guardList, showIn } from '../judging/internal.js';
+import {
+  centistokes,
+  type KinematicViscosity,
+  type MassFraction,
+  percentByVolume,
+  RebuildInputError,
+  type VolumeFraction,
+} from '../quantities/index.js';
+import { rounded } from '../quantities/internal.js';
 import { guardViscosity } from './guards.js';
 import { type BlendingFractions, type BlendingLaw, lawNamed } from './laws.js';
 

@@ -1,7 +1,15 @@
-import { guardBetween, guardFields } from '../judging/guards.js';
-import type { Density, Ratio, Temperature, ThermalExpansion } from '../quantities/dimensions.js';
-import { RebuildInputError } from '../quantities/error.js';
-import { celsius, kilogramPerCubicMetre, ppmPerKelvin, ratio } from '../quantities/units.js';
+import { guardBetween, guardFields } from '../judging/internal.js';
+import {
+  celsius,
+  type Density,
+  kilogramPerCubicMetre,
+  ppmPerKelvin,
+  type Ratio,
+  RebuildInputError,
+  ratio,
+  type Temperature,
+  type ThermalExpansion,
+} from '../quantities/index.js';
 import { DENSITIES, guardDensity } from './guards.js';
 
 /**

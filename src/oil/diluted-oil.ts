@@ -1,14 +1,13 @@
-import { guardFields } from '../judging/guards.js';
-import { showIn } from '../judging/showing.js';
-import type {
-  Density,
-  KinematicViscosity,
-  MassFraction,
-  ThermalExpansion,
-  VolumeFraction,
-} from '../quantities/dimensions.js';
-import { RebuildInputError } from '../quantities/error.js';
-import { centistokes } from '../quantities/units.js';
+import { guardFields, showIn } from '../judging/internal.js';
+import {
+  centistokes,
+  type Density,
+  type KinematicViscosity,
+  type MassFraction,
+  RebuildInputError,
+  type ThermalExpansion,
+  type VolumeFraction,
+} from '../quantities/index.js';
 import { blendViscosity } from './blend.js';
 import { fractionByMass } from './blend-fractions.js';
 import { expansionOfLubricating, guardExpansion } from './density.js';

@@ -1,11 +1,6 @@
-import type { Basis } from '../judging/basis.js';
-import { guardFields } from '../judging/guards.js';
-import { type Finding, judge } from '../judging/judge.js';
-import { ownBasisOr } from '../judging/own-limits.js';
-import { showIn } from '../judging/showing.js';
-import type { VolumeFraction } from '../quantities/dimensions.js';
-import { RebuildInputError } from '../quantities/error.js';
-import { percentByVolume } from '../quantities/units.js';
+import { type Basis, type Finding, judge } from '../judging/index.js';
+import { guardFields, ownBasisOr, showIn } from '../judging/internal.js';
+import { percentByVolume, RebuildInputError, type VolumeFraction } from '../quantities/index.js';
 import { guardFraction } from './guards.js';
 
 /** How a fuel fraction stands: run on, change the oil and find the leak, or do not run at all. */

@@ -1,10 +1,12 @@
-import { guardFields } from '../judging/guards.js';
-import type { Span } from '../judging/limits.js';
-import { showIn } from '../judging/showing.js';
-import type { KinematicViscosity, VolumeFraction } from '../quantities/dimensions.js';
-import { RebuildInputError } from '../quantities/error.js';
-import { largestOf, smallestOf } from '../quantities/extremes.js';
-import { centistokes } from '../quantities/units.js';
+import type { Span } from '../judging/index.js';
+import { guardFields, showIn } from '../judging/internal.js';
+import {
+  centistokes,
+  type KinematicViscosity,
+  RebuildInputError,
+  type VolumeFraction,
+} from '../quantities/index.js';
+import { largestOf, smallestOf } from '../quantities/internal.js';
 import { fuelFraction } from './blend.js';
 import { type BlendDensities, guardDensities, volumeOfMass } from './blend-fractions.js';
 import type { BlendingLaw } from './laws.js';

@@ -1,7 +1,6 @@
-import { guardBetween } from '../judging/guards.js';
-import type { Span } from '../judging/limits.js';
-import type { KinematicViscosity } from '../quantities/dimensions.js';
-import { centistokes } from '../quantities/units.js';
+import type { Span } from '../judging/index.js';
+import { guardBetween } from '../judging/internal.js';
+import { centistokes, type KinematicViscosity } from '../quantities/index.js';
 import { guardViscosity } from './guards.js';
 
 /** A grade of engine oil by its viscosity when hot. */

@@ -1,27 +1,25 @@
-import { guardBetween, noneOr } from '../judging/guards.js';
-import type {
-  Density,
-  Flow,
-  KinematicViscosity,
-  MassFraction,
-  Rate,
-  Temperature,
-  Time,
-  Volume,
-  VolumeFraction,
-} from '../quantities/dimensions.js';
+import { guardBetween, noneOr } from '../judging/internal.js';
 import {
   celsius,
   centistokes,
+  type Density,
+  type Flow,
   hour,
+  type KinematicViscosity,
   kilogramPerCubicMetre,
   litre,
+  type MassFraction,
   mL,
   mLPerHour,
   percentByMass,
   percentByVolume,
   perMinute,
-} from '../quantities/units.js';
+  type Rate,
+  type Temperature,
+  type Time,
+  type Volume,
+  type VolumeFraction,
+} from '../quantities/index.js';
 
 /** From 0.21 mm²/s, where the viscosity equation begins, to 2·10⁷ mm²/s, where it ends. */
 export const guardViscosity = (parameter: string, value: KinematicViscosity): KinematicViscosity =>

@@ -1,3 +1,8 @@
+/**
+ * Viscosity, grades and blends of oil, and the fuel that leaks into a sump.
+ *
+ * @packageDocumentation
+ */
 export { type BlendPart, blendViscosity, fuelFraction, type ThinnedSample } from './blend.js';
 export { type BlendDensities, fractionByMass, fractionByVolume } from './blend-fractions.js';
 export { apiGravity, densityAt, densityFromApiGravity, type KnownDensity } from './density.js';

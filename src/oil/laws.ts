@@ -1,5 +1,5 @@
-import { guardWord } from '../judging/guards.js';
-import type { KinematicViscosity, MassFraction, VolumeFraction } from '../quantities/dimensions.js';
+import { guardWord } from '../judging/internal.js';
+import type { KinematicViscosity, MassFraction, VolumeFraction } from '../quantities/index.js';
 import { doubleLog, viscosityOf } from './viscosity.js';
 
 /**

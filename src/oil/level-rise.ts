@@ -1,8 +1,11 @@
-import { guardBetween, guardFields, guardLength } from '../judging/guards.js';
-import { showLength } from '../judging/showing.js';
-import type { Area, Length, Volume } from '../quantities/dimensions.js';
-import { RebuildInputError } from '../quantities/error.js';
-import { squareMm } from '../quantities/units.js';
+import { guardBetween, guardFields, guardLength, showLength } from '../judging/internal.js';
+import {
+  type Area,
+  type Length,
+  RebuildInputError,
+  squareMm,
+  type Volume,
+} from '../quantities/index.js';
 import { guardVolume } from './guards.js';
 import { guardDiluted, type SumpFuel } from './sump-state.js';
 

@@ -1,10 +1,10 @@
-import { guardFields } from '../judging/guards.js';
+import { guardFields } from '../judging/internal.js';
 import type {
   Density,
   DynamicViscosity,
   Temperature,
   ThermalExpansion,
-} from '../quantities/dimensions.js';
+} from '../quantities/index.js';
 import { BASE, expansionOfLubricating, guardExpansion, guardWarmed, warmed } from './density.js';
 import { guardDensity, guardTemperature } from './guards.js';
 import {

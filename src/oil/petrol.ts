@@ -3,7 +3,7 @@ import type {
   KinematicViscosity,
   Temperature,
   ThermalExpansion,
-} from '../quantities/dimensions.js';
+} from '../quantities/index.js';
 import type { Oil } from './oil.js';
 import type { ViscosityLine } from './viscosity.js';
 

@@ -1,8 +1,13 @@
-import { guardBetween } from '../judging/guards.js';
-import { showIn } from '../judging/showing.js';
-import type { KinematicViscosity, Temperature, Time } from '../quantities/dimensions.js';
-import { RebuildInputError } from '../quantities/error.js';
-import { centistokes, fahrenheit, second } from '../quantities/units.js';
+import { guardBetween, showIn } from '../judging/internal.js';
+import {
+  centistokes,
+  fahrenheit,
+  type KinematicViscosity,
+  RebuildInputError,
+  second,
+  type Temperature,
+  type Time,
+} from '../quantities/index.js';
 
 /** Where the tables of ASTM D2161 begin, mm²/s. */
 const THINNEST = 1.77;

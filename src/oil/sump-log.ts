@@ -1,6 +1,11 @@
-import { guardFields, guardList } from '../judging/guards.js';
-import type { Flow, Rate, Time, Volume } from '../quantities/dimensions.js';
-import { RebuildInputError } from '../quantities/error.js';
+import { guardFields, guardList } from '../judging/internal.js';
+import {
+  type Flow,
+  type Rate,
+  RebuildInputError,
+  type Time,
+  type Volume,
+} from '../quantities/index.js';
 import { guardFlow, guardPortion, guardRate, guardTime, guardVolume } from './guards.js';
 import {
   fuelAfter,

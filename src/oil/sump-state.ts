@@ -1,7 +1,13 @@
-import { showIn } from '../judging/showing.js';
-import type { Flow, Rate, Time, Volume, VolumeFraction } from '../quantities/dimensions.js';
-import { RebuildInputError } from '../quantities/error.js';
-import { mLPerHour } from '../quantities/units.js';
+import { showIn } from '../judging/internal.js';
+import {
+  type Flow,
+  mLPerHour,
+  type Rate,
+  RebuildInputError,
+  type Time,
+  type Volume,
+  type VolumeFraction,
+} from '../quantities/index.js';
 
 /** Fuel in a sump. */
 export interface SumpFuel {

@@ -1,5 +1,5 @@
-import { guardFields } from '../judging/guards.js';
-import type { Flow, Rate, Time, Volume, VolumeFraction } from '../quantities/dimensions.js';
+import { guardFields } from '../judging/internal.js';
+import type { Flow, Rate, Time, Volume, VolumeFraction } from '../quantities/index.js';
 import {
   guardDrop,
   guardFlow,

@@ -1,6 +1,6 @@
-import { guardFields } from '../judging/guards.js';
-import type { KinematicViscosity, Ratio } from '../quantities/dimensions.js';
-import { RebuildInputError, rounded } from '../quantities/error.js';
+import { guardFields } from '../judging/internal.js';
+import { type KinematicViscosity, type Ratio, RebuildInputError } from '../quantities/index.js';
+import { rounded } from '../quantities/internal.js';
 import { guardViscosity } from './guards.js';
 import { referenceOils } from './viscosity-index-table.js';
 

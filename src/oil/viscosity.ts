@@ -1,8 +1,11 @@
-import { guardFields, guardList } from '../judging/guards.js';
-import { showIn, showNumber } from '../judging/showing.js';
-import type { KinematicViscosity, Temperature } from '../quantities/dimensions.js';
-import { RebuildInputError } from '../quantities/error.js';
-import { celsius, centistokes } from '../quantities/units.js';
+import { guardFields, guardList, showIn, showNumber } from '../judging/internal.js';
+import {
+  celsius,
+  centistokes,
+  type KinematicViscosity,
+  RebuildInputError,
+  type Temperature,
+} from '../quantities/index.js';
 import { guardTemperature, guardViscosity } from './guards.js';
 
 /** One point of an oil's viscosity line. */

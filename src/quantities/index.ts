@@ -1,3 +1,9 @@
+/**
+ * What a number means: SI quantities that know their dimension, and the units they are read
+ * and written in.
+ *
+ * @packageDocumentation
+ */
 export { minus, plus, times } from './arithmetic.js';
 export { convert } from './convert.js';
 export type * from './dimensions.js';

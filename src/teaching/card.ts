@@ -1,4 +1,4 @@
-import type { Dimension } from '../quantities/dimensions.js';
+import type { Dimension } from '../quantities/index.js';
 
 /** A letter in a formula. */
 export interface CardSymbol {

@@ -1,7 +1,6 @@
 import { all, create, type FactoryFunctionMap, type Unit } from 'mathjs';
-import { guardFields, guardQuantity } from '../judging/guards.js';
-import type { Dimension, Quantity } from '../quantities/dimensions.js';
-import { RebuildInputError } from '../quantities/error.js';
+import { guardFields, guardQuantity } from '../judging/internal.js';
+import { type Dimension, type Quantity, RebuildInputError } from '../quantities/index.js';
 import type { FormulaCard } from './card.js';
 import { type CardName, cards } from './cards/index.js';
 

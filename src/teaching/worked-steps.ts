@@ -1,9 +1,14 @@
 import type { MathNode, SymbolNode } from 'mathjs';
-import { guardWording, type Wording } from '../judging/describe.js';
-import type { Dimension, Quantity } from '../quantities/dimensions.js';
-import { tradeUnit, type UnitSystem } from '../quantities/systems.js';
-import { valueIn } from '../quantities/unit.js';
-import { kelvin } from '../quantities/units.js';
+import type { Wording } from '../judging/index.js';
+import { guardWording } from '../judging/internal.js';
+import {
+  type Dimension,
+  kelvin,
+  type Quantity,
+  tradeUnit,
+  type UnitSystem,
+  valueIn,
+} from '../quantities/index.js';
 import type { CardName } from './cards/index.js';
 import { type CardValues, cardNamed, evaluateFormula, math } from './evaluate.js';
 

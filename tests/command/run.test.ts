@@ -1,29 +1,20 @@
 import { readFileSync } from 'node:fs';
 import { second } from 'crankwright';
-import {
-  buildSheet,
-  inspect,
-  planBuilds,
-  planReport,
-  readSheet,
-  readShelf,
-  report,
-  sheetSchema,
-  shelfSchema,
-  triage,
-  triageReport,
-} from 'crankwright/shelf';
+import { buildSheet } from 'crankwright/build-sheet';
+import { planBuilds, planReport } from 'crankwright/planning';
+import { readShed, shedSchema, triage, triageReport } from 'crankwright/shed';
+import { inspect, readSheet, report, sheetSchema } from 'crankwright/sheet';
 import { describe, expect, it } from 'vitest';
 import { UnwritableOutput } from '../../src/command/output.js';
 import { progressLine } from '../../src/command/progress.js';
-import { exampleText } from '../shelf/sheets.js';
-import { plainShelf, spoiltShelf } from '../shelf/shelves.js';
+import { plainShed, spoiltShed } from '../shed/sheds.js';
+import { exampleText } from '../sheet/sheets.js';
 import { root } from '../support/repo.js';
 import { captured } from './captured.js';
 
-const shelfText = JSON.stringify(plainShelf());
-const shelf = readShelf(shelfText);
-const files = { 'shed.json': shelfText };
+const shedText = JSON.stringify(plainShed());
+const shed = readShed(shedText);
+const files = { 'shed.json': shedText };
 const done = (out: string) => ({ code: 0, out, err: '' });
 
 describe('crankwright report', () => {
@@ -32,40 +23,40 @@ describe('crankwright report', () => {
     expect(await captured(['report', 'examples/pump-set-inch.json'])).toEqual(done(expected));
   });
 
-  it('reports on a shelf', async () => {
+  it('reports in a shed', async () => {
     expect(await captured(['report', 'shed.json'], { files })).toEqual(
-      done(triageReport(triage(shelf))),
+      done(triageReport(triage(shed))),
     );
   });
 
   it('reads standard input where no file or a dash is named', async () => {
-    const expected = done(triageReport(triage(shelf)));
-    expect(await captured(['report'], { input: shelfText })).toEqual(expected);
-    expect(await captured(['report', '-'], { input: `\uFEFF${shelfText}` })).toEqual(expected);
+    const expected = done(triageReport(triage(shed)));
+    expect(await captured(['report'], { input: shedText })).toEqual(expected);
+    expect(await captured(['report', '-'], { input: `\uFEFF${shedText}` })).toEqual(expected);
   });
 
   it('prints in the units asked for, and data without any', async () => {
     const metric = await captured(['report', 'shed.json', '--units', 'metric'], { files });
-    expect(metric.out).toBe(triageReport(triage(shelf), { units: 'metric' }));
+    expect(metric.out).toBe(triageReport(triage(shed), { units: 'metric' }));
     const sheet = await captured(['report', '--units=metric', 'examples/pump-set-inch.json']);
     expect(sheet.out).toContain('40.500 to 40.513 mm');
     const json = await captured(['report', 'shed.json', '--json'], { files });
-    expect(JSON.parse(json.out)).toEqual(triage(shelf));
+    expect(JSON.parse(json.out)).toEqual(triage(shed));
     const sheetJson = await captured(['report', 'examples/pump-set-inch.json', '--json']);
     expect(JSON.parse(sheetJson.out)).toEqual(inspect(readSheet(exampleText('inch'))));
   });
 
-  it('joins readings to a shelf, and to nothing else', async () => {
+  it('joins readings to a shed, and to nothing else', async () => {
     const shed = 'examples/pump-set-shed.json';
     const readings = ['--readings', 'examples/pump-set-shed-readings.csv'];
     expect((await captured(['report', shed, ...readings])).code).toBe(0);
     const wrong = await captured(['report', 'examples/pump-set-inch.json', ...readings]);
-    expect(wrong).toEqual({ code: 2, out: '', err: expect.stringContaining('joins a shelf') });
+    expect(wrong).toEqual({ code: 2, out: '', err: expect.stringContaining('joins a shed') });
   });
 
   it('names every mistake in the file', async () => {
     const bad = JSON.stringify(
-      spoiltShelf({ 'blocks[0].name': undefined, 'shells[1].undersize': '11 nuts' }),
+      spoiltShed({ 'blocks[0].name': undefined, 'shells[1].undersize': '11 nuts' }),
     );
     const { code, out, err } = await captured(['report'], { input: bad });
     expect([code, out]).toEqual([1, '']);
@@ -115,7 +106,7 @@ describe('crankwright report', () => {
 
 describe('crankwright plan', () => {
   it('prints the plan, its data or the build sheet', async () => {
-    const plan = await planBuilds(shelf);
+    const plan = await planBuilds(shed);
     const printed = async (...options: readonly string[]) =>
       captured(['plan', 'shed.json', ...options], { files });
     expect(await printed()).toEqual(done(planReport(plan)));
@@ -133,10 +124,10 @@ describe('crankwright plan', () => {
       ...['--most-per-engine', '400 EUR', '--reserve', 'head B', '--reserve=valves new'],
       ...['--must-build', 'block A', '--time-limit', '60'],
     ];
-    const { out, code } = await captured(argv, { input: shelfText });
+    const { out, code } = await captured(argv, { input: shedText });
     expect(code).toBe(0);
     expect(JSON.parse(out)).toEqual(
-      await planBuilds(shelf, {
+      await planBuilds(shed, {
         atMost: 1,
         buying: false,
         mostPerEngine: { amount: 400, currency: 'EUR' },
@@ -147,7 +138,7 @@ describe('crankwright plan', () => {
     );
   });
 
-  it('says of a name that the shelf has not that the command is wrong', async () => {
+  it('says of a name that the shed has not that the command is wrong', async () => {
     const tried = (...options: readonly string[]) =>
       captured(['plan', 'shed.json', ...options], { files });
     for (const [option, value] of [
@@ -161,9 +152,9 @@ describe('crankwright plan', () => {
     }
   });
 
-  it('plans a shelf without parts, and refuses a sheet', async () => {
-    const { version, units, engine } = plainShelf();
-    const bare = JSON.stringify({ version, shelf: 'bare', units, engine });
+  it('plans a shed without parts, and refuses a sheet', async () => {
+    const { version, units, engine } = plainShed();
+    const bare = JSON.stringify({ version, shed: 'bare', units, engine });
     const { code, out } = await captured(['plan'], { input: bare });
     expect(code).toBe(0);
     expect(out).toContain('No complete engine can be built.');
@@ -209,7 +200,7 @@ describe('the line of progress', () => {
 describe('crankwright', () => {
   it('prints schemas', async () => {
     expect(JSON.parse((await captured(['schema', 'sheet'])).out)).toEqual(sheetSchema());
-    expect(JSON.parse((await captured(['schema', 'shelf'])).out)).toEqual(shelfSchema());
+    expect(JSON.parse((await captured(['schema', 'shed'])).out)).toEqual(shedSchema());
   });
 
   it('prints its version and its help, which fits a terminal and names every option and exit code', async () => {
@@ -239,8 +230,8 @@ describe('crankwright', () => {
     [['report', '-x'], '-x is not an option'],
     [['report', '--at-most', '1'], '--at-most is not an option of report'],
     [['schema', 'sheet', '--json'], '--json is not an option of schema'],
-    [['schema'], 'schema: say which, sheet or shelf'],
-    [['schema', 'shel'], 'schema: "shel" is not sheet or shelf; did you mean "shelf"?'],
+    [['schema'], 'schema: say which, sheet or shed'],
+    [['schema', 'shel'], 'schema: "shel" is not sheet or shed; did you mean "shed"?'],
     [['report', '--units'], '--units needs a value'],
     [['report', '--units', '--json'], '--units needs a value'],
     [['report', '--units='], '--units needs a value'],

@@ -1,14 +1,14 @@
 import type { Highs } from 'highs';
 import { afterEach, describe, expect, it, vi } from 'vitest';
-import { highsFailing } from '../shelf/plan/fake-highs.js';
-import { plainShelf } from '../shelf/shelves.js';
+import { highsFailing } from '../planning/fake-highs.js';
+import { plainShed } from '../shed/sheds.js';
 
-/** Plans the plain shelf from the command line, with another solver. */
+/** Plans the plain shed from the command line, with another solver. */
 async function planned(load: () => Highs, ...options: readonly string[]) {
   vi.resetModules();
   vi.doMock('highs', () => ({ default: async () => load() }));
   const { captured } = await import('./captured.js');
-  return captured(['plan', ...options], { input: JSON.stringify(plainShelf()) });
+  return captured(['plan', ...options], { input: JSON.stringify(plainShed()) });
 }
 
 afterEach(() => {

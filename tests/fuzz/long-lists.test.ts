@@ -9,7 +9,7 @@ import {
   thou,
   undersizeSteps,
 } from 'crankwright';
-import { inspect, readSheet } from 'crankwright/shelf';
+import { inspect, readSheet } from 'crankwright/sheet';
 import { describe, expect, it } from 'vitest';
 
 /** More than a function can be called with as arguments of its own. */

@@ -1,5 +1,5 @@
 import { RebuildInputError } from 'crankwright';
-import { SheetError } from 'crankwright/shelf';
+import { FileError } from 'crankwright/sheet';
 import ts from 'typescript';
 import { describe, expect, it } from 'vitest';
 import { exportsOf, signaturesOf } from '../support/doc-rules.js';
@@ -55,7 +55,7 @@ describe.each(functions.filter(({ numbers }) => numbers.length > 0))('$name', (t
   });
 });
 
-/** Of more numbers than this every so-manieth is tried: a shelf has hundreds, and a plan takes long. */
+/** Of more numbers than this every so-manieth is tried: a shed has hundreds, and a plan takes long. */
 const MOST_NUMBERS = 60;
 
 /** The path that a call is refused for, if it is; the first of several that a reader finds. */
@@ -67,7 +67,7 @@ async function refused(
     await run(args as readonly unknown[]);
     return undefined;
   } catch (error) {
-    if (error instanceof SheetError) return error.problems[0]?.path;
+    if (error instanceof FileError) return error.problems[0]?.path;
     if (error instanceof RebuildInputError) return error.parameter;
     throw error;
   }

@@ -10,7 +10,7 @@ const NAMED_OTHERWISE: Readonly<Record<string, (place: string) => string>> = {
   safeHours: (place) => place.replace(/^(?:sump|bearing)\.(?=.*[.[])/, ''),
   // A file has many problems at once, and the error lists them with their places.
   readSheet: (place) => `${place}: `,
-  readShelf: (place) => `${place}: `,
+  readShed: (place) => `${place}: `,
 };
 /** Of more places than this in one call every so-manieth is tried: a gas trace has hundreds of readings alike. */
 const MOST_PLACES = 150;

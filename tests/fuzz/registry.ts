@@ -8,8 +8,8 @@ import { motionCalls } from './calls/motion.js';
 import { oilCalls } from './calls/oil.js';
 import { planCalls } from './calls/plan.js';
 import { quantityCalls } from './calls/quantities.js';
-import { shelfCalls } from './calls/shelf.js';
-import { shelfFileCalls } from './calls/shelf-file.js';
+import { shedCalls } from './calls/shed.js';
+import { sheetCalls } from './calls/sheet.js';
 import { teachingCalls } from './calls/teaching.js';
 import { viscosityCalls } from './calls/viscosity.js';
 
@@ -29,8 +29,8 @@ export const registry: Readonly<Record<string, Calls>> = {
   ...motionCalls,
   ...oilCalls,
   ...planCalls,
-  ...shelfCalls,
-  ...shelfFileCalls,
+  ...sheetCalls,
+  ...shedCalls,
   ...teachingCalls,
   ...viscosityCalls,
 };

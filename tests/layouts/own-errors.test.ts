@@ -1,7 +1,7 @@
 import { expect, it, vi } from 'vitest';
 import { planCalls } from '../fuzz/calls/plan.js';
 
-vi.mock('../../src/shelf/plan/builds.js', () => ({
+vi.mock('../../src/planning/builds.js', () => ({
   buildOf: () => {
     throw new TypeError('planted');
   },

@@ -13,10 +13,10 @@ const TAKEN: Readonly<Record<string, string>> = {
   describeGrindPlan: 'plan',
   describePart: 'part',
   inspect: 'sheet',
-  planBuilds: 'shelf',
+  planBuilds: 'shed',
   planReport: 'plan',
   report: 'inspection',
-  triage: 'shelf',
+  triage: 'shed',
   triageReport: 'triage',
 };
 const calls = Object.entries(TAKEN).flatMap(([name, parameter]) =>

@@ -31,7 +31,7 @@ export function compilerOptions(): ts.CompilerOptions {
 
 /** One way into the package. */
 export interface EntryPoint {
-  /** What is imported: `crankwright/shelf`. */
+  /** What is imported: `crankwright/shed`. */
   readonly specifier: string;
   /** Its source file. */
   readonly path: string;

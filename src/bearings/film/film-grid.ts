@@ -1,4 +1,4 @@
-import { newtonFromBeyond } from '../../numerics/roots.js';
+import { newtonFromBeyond } from '../../numerics/index.js';
 
 /**
  * Half a bearing laid out in places. Around it they crowd where the gap is narrow; along it they run from

@@ -1,4 +1,4 @@
-import { polynomials, sumOf } from '../../numerics/chebyshev.js';
+import { polynomials, sumOf } from '../../numerics/index.js';
 import { filmMapData } from './film-map-data.js';
 import { ECCENTRICITIES } from './film-numbers.js';
 

@@ -1,7 +1,5 @@
-import { guardBetween } from '../../judging/guards.js';
-import type { Angle, Ratio } from '../../quantities/dimensions.js';
-import { RebuildInputError } from '../../quantities/error.js';
-import { ratio } from '../../quantities/units.js';
+import { guardBetween } from '../../judging/internal.js';
+import { type Angle, type Ratio, RebuildInputError, ratio } from '../../quantities/index.js';
 
 /** Length of a bearing over its diameter; `'infinite'` for one that loses nothing at its ends [-]. */
 export type LengthToDiameter = Ratio | 'infinite';

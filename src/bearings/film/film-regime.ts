@@ -1,11 +1,12 @@
-import type { Basis } from '../../judging/basis.js';
-import { guardBetween, guardFields, guardLength } from '../../judging/guards.js';
-import { type Finding, judge } from '../../judging/judge.js';
-import { ownBasisOr } from '../../judging/own-limits.js';
-import { showIn } from '../../judging/showing.js';
-import type { Length, Ratio } from '../../quantities/dimensions.js';
-import { RebuildInputError } from '../../quantities/error.js';
-import { ratio } from '../../quantities/units.js';
+import { type Basis, type Finding, judge } from '../../judging/index.js';
+import {
+  guardBetween,
+  guardFields,
+  guardLength,
+  ownBasisOr,
+  showIn,
+} from '../../judging/internal.js';
+import { type Length, type Ratio, RebuildInputError, ratio } from '../../quantities/index.js';
 
 /** How two surfaces run on each other: they touch, they touch at their peaks, or oil keeps them apart. */
 export type Regime = 'boundary' | 'mixed' | 'full';

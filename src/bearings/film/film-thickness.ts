@@ -7,7 +7,7 @@ import type {
   Pressure,
   Ratio,
   Torque,
-} from '../../quantities/dimensions.js';
+} from '../../quantities/index.js';
 import type { FilmNumbers } from './film-numbers.js';
 import { findFilm } from './finite-bearing.js';
 import {

@@ -1,9 +1,6 @@
-import { guardBetween, guardFields } from '../../judging/guards.js';
-import { showNumber } from '../../judging/showing.js';
-import { rootOfFalling } from '../../numerics/roots.js';
-import type { Angle, Ratio } from '../../quantities/dimensions.js';
-import { RebuildInputError } from '../../quantities/error.js';
-import { ratio } from '../../quantities/units.js';
+import { guardBetween, guardFields, showNumber } from '../../judging/internal.js';
+import { rootOfFalling } from '../../numerics/index.js';
+import { type Angle, type Ratio, RebuildInputError, ratio } from '../../quantities/index.js';
 import { type MappedFilm, mapFilm, mapSommerfeld } from './film-map.js';
 import {
   ECCENTRICITIES,

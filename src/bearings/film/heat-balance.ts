@@ -1,22 +1,20 @@
-import { guardFields } from '../../judging/guards.js';
-import { showIn } from '../../judging/showing.js';
-import { rootOfFalling } from '../../numerics/roots.js';
-import { guardTemperature } from '../../oil/guards.js';
-import { filmOilAt, guardOil, type Oil } from '../../oil/oil.js';
-import { temperatureOn } from '../../oil/viscosity.js';
-import type {
-  Density,
-  DynamicViscosity,
-  Flow,
-  KinematicViscosity,
-  Ratio,
-  SpecificHeat,
-  Temperature,
-  TemperatureDifference,
-} from '../../quantities/dimensions.js';
-import { RebuildInputError } from '../../quantities/error.js';
-import { valueIn } from '../../quantities/unit.js';
-import { celsius } from '../../quantities/units.js';
+import { guardFields, showIn } from '../../judging/internal.js';
+import { rootOfFalling } from '../../numerics/index.js';
+import type { Oil } from '../../oil/index.js';
+import { filmOilAt, guardOil, guardTemperature, temperatureOn } from '../../oil/internal.js';
+import {
+  celsius,
+  type Density,
+  type DynamicViscosity,
+  type Flow,
+  type KinematicViscosity,
+  type Ratio,
+  RebuildInputError,
+  type SpecificHeat,
+  type Temperature,
+  type TemperatureDifference,
+  valueIn,
+} from '../../quantities/index.js';
 import { ECCENTRICITIES } from './film-numbers.js';
 import { type Film, filmOf, flowsOf, noFilm } from './film-thickness.js';
 import { finiteBearing } from './finite-bearing.js';

@@ -1,8 +1,3 @@
-export {
-  type DilutedBearing,
-  dilutionTheFilmStands,
-  type FilmStand,
-} from './dilution-film-stands.js';
 export type { FilmNumbers, FilmPlace, LengthToDiameter } from './film-numbers.js';
 export {
   type FilmFinding,
@@ -15,6 +10,11 @@ export { type Film, type FloatingFilm, filmThickness } from './film-thickness.js
 export { finiteBearing, finiteBearingAt, type LoadedPlace } from './finite-bearing.js';
 export { type FedBearing, heatBalance, type WarmFilm } from './heat-balance.js';
 export type { JournalBearing, LoadedBearing, OiledBearing } from './journal-bearing.js';
+export {
+  type DilutedBearing,
+  type FilmStand,
+  maxFuelDilution,
+} from './max-fuel-dilution.js';
 export { type Drag, petroff, type TurningBearing } from './petroff.js';
 export { type SafeHours, safeHours } from './safe-hours.js';
 export { type ShortFilm, shortBearing } from './short-bearing.js';

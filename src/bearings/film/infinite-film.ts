@@ -1,4 +1,4 @@
-import { rootOfFalling } from '../../numerics/roots.js';
+import { rootOfFalling } from '../../numerics/index.js';
 import type { RawFilm } from './film-numbers.js';
 
 /**

@@ -4,17 +4,19 @@ import {
   guardFields,
   guardLength,
   noneOr,
-} from '../../judging/guards.js';
-import { showLength } from '../../judging/showing.js';
-import type {
-  DynamicViscosity,
-  Force,
-  Length,
-  Ratio,
-  RotationalSpeed,
-} from '../../quantities/dimensions.js';
-import { RebuildInputError } from '../../quantities/error.js';
-import { centipoise, newton, rpm } from '../../quantities/units.js';
+  showLength,
+} from '../../judging/internal.js';
+import {
+  centipoise,
+  type DynamicViscosity,
+  type Force,
+  type Length,
+  newton,
+  type Ratio,
+  RebuildInputError,
+  type RotationalSpeed,
+  rpm,
+} from '../../quantities/index.js';
 import { mostApart } from '../one-bearing.js';
 
 /** A plain bearing that oil fills. */

@@ -1,10 +1,5 @@
-import { guardFields } from '../../judging/guards.js';
-import type {
-  DynamicViscosity,
-  Power,
-  RotationalSpeed,
-  Torque,
-} from '../../quantities/dimensions.js';
+import { guardFields } from '../../judging/internal.js';
+import type { DynamicViscosity, Power, RotationalSpeed, Torque } from '../../quantities/index.js';
 import {
   guardBearing,
   guardFilmViscosity,

@@ -1,15 +1,14 @@
-import type { Basis } from '../../judging/basis.js';
-import { guardFields } from '../../judging/guards.js';
-import { namedFrom } from '../../judging/named-from.js';
-import { dilutionFinding } from '../../oil/dilution.js';
-import { guardFraction } from '../../oil/guards.js';
-import { type SumpLeak, type TimeToDilution, timeToDilution } from '../../oil/sump.js';
-import type { VolumeFraction } from '../../quantities/dimensions.js';
+import type { Basis } from '../../judging/index.js';
+import { guardFields, namedFrom } from '../../judging/internal.js';
 import {
-  type DilutedBearing,
-  dilutionTheFilmStands,
-  type FilmStand,
-} from './dilution-film-stands.js';
+  dilutionFinding,
+  type SumpLeak,
+  type TimeToDilution,
+  timeToDilution,
+} from '../../oil/index.js';
+import { guardFraction } from '../../oil/internal.js';
+import type { VolumeFraction } from '../../quantities/index.js';
+import { type DilutedBearing, type FilmStand, maxFuelDilution } from './max-fuel-dilution.js';
 
 /** How long a leaking engine may run. */
 export interface SafeHours {
@@ -45,7 +44,7 @@ const SUMP = ['leak', 'oil', 'fuel', 'evaporation'] as const;
  * @returns time to the fraction that comes first, what sets it, and both fractions
  * @throws {RebuildInputError} when a field is misspelt, a value cannot belong to a sump, a bearing, an oil or a
  * fuel, the clearance leaves no room to turn, or the limit is not a fraction
- * @see Source: as `timeToDilution` and `dilutionTheFilmStands`; the limit by default is common practice
+ * @see Source: as `timeToDilution` and `maxFuelDilution`; the limit by default is common practice
  * @example
  * ```ts
  * const { until, setBy } = safeHours({
@@ -79,10 +78,10 @@ export function safeHours(engine: {
   guardFields('sump', engine.sump, SUMP);
   const stand = namedFrom(
     () => ({ '': 'bearing', bearing: 'bearing' }),
-    () => dilutionTheFilmStands(engine.bearing),
+    () => maxFuelDilution(engine.bearing),
   );
   const limit = limitOf(engine.limit);
-  const { fraction, setBy } = comesFirst(stand, limit.fraction);
+  const { fraction, setBy } = governingLimit(stand, limit.fraction);
   const until = namedFrom(
     () => ({ '': 'sump', sump: 'sump' }),
     () => timeToDilution({ ...engine.sump, fraction }),
@@ -99,7 +98,7 @@ function limitOf(own: VolumeFraction | undefined): SafeHours['limit'] {
 }
 
 /** Whether a film gives way first, or the limit is reached, and at what fraction. */
-export function comesFirst(
+export function governingLimit(
   stand: FilmStand,
   limit: VolumeFraction,
 ): Pick<SafeHours, 'fraction' | 'setBy'> {

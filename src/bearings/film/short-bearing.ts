@@ -1,6 +1,5 @@
-import { guardBetween, guardFields } from '../../judging/guards.js';
-import type { Ratio } from '../../quantities/dimensions.js';
-import { ratio } from '../../quantities/units.js';
+import { guardBetween, guardFields } from '../../judging/internal.js';
+import { type Ratio, ratio } from '../../quantities/index.js';
 import { ECCENTRICITIES, type FilmNumbers, filmNumbers } from './film-numbers.js';
 
 /** The film of a very short bearing, and whether this one is short enough. */

@@ -1,4 +1,4 @@
-import { solveBanded } from '../../numerics/banded-cholesky.js';
+import { solveBanded } from '../../numerics/index.js';
 import type { FilmGrid } from './film-grid.js';
 
 /** Pressure in a film, place by place along, then around, in units of 6 µω(r/c)². */

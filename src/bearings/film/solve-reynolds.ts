@@ -1,5 +1,5 @@
-import { guardFields, guardWhole } from '../../judging/guards.js';
-import { richardson } from '../../numerics/richardson.js';
+import { guardFields, guardWhole } from '../../judging/internal.js';
+import { richardson } from '../../numerics/index.js';
 import { type FilmGrid, layGrid } from './film-grid.js';
 import {
   type FilmNumbers,

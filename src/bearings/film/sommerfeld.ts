@@ -1,5 +1,4 @@
-import type { Ratio } from '../../quantities/dimensions.js';
-import { RebuildInputError } from '../../quantities/error.js';
+import { type Ratio, RebuildInputError } from '../../quantities/index.js';
 import { guardOiledBearing, type OiledBearing } from './journal-bearing.js';
 
 /**

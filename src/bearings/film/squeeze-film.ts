@@ -1,4 +1,4 @@
-import { richardson } from '../../numerics/richardson.js';
+import { richardson } from '../../numerics/index.js';
 import { type FilmGrid, layGrid } from './film-grid.js';
 import { loadOf } from './raw-film.js';
 import { solveFilm } from './solve-film.js';

@@ -1,19 +1,17 @@
-import { guardBetween, guardFields } from '../../judging/guards.js';
-import type {
-  Density,
-  Flow,
-  Power,
-  Ratio,
-  SpecificHeat,
-  TemperatureDifference,
-} from '../../quantities/dimensions.js';
+import { guardBetween, guardFields } from '../../judging/internal.js';
 import {
+  type Density,
+  type Flow,
   joulePerKilogramKelvin,
   kilogramPerCubicMetre,
   mLPerMinute,
+  type Power,
   percent,
+  type Ratio,
+  type SpecificHeat,
+  type TemperatureDifference,
   watt,
-} from '../../quantities/units.js';
+} from '../../quantities/index.js';
 
 /** Specific heat of warm mineral oil, taken as 2000. Common practice: 1900 to 2100 [J/(kg·K)]. */
 export const commonSpecificHeat = 2000 as SpecificHeat;

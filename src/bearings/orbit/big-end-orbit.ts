@@ -1,5 +1,5 @@
-import { CYCLE } from '../../motion/guards.js';
-import type { Angle, Length } from '../../quantities/dimensions.js';
+import { CYCLE } from '../../motion/internal.js';
+import type { Angle, Length } from '../../quantities/index.js';
 import { driftOf } from './drift.js';
 import { finiteMobility } from './finite-mobility.js';
 import { guardBigEnd } from './guard-big-end.js';

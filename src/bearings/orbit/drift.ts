@@ -1,4 +1,4 @@
-import type { VectorField } from '../../numerics/dormand-prince.js';
+import type { VectorField } from '../../numerics/index.js';
 import { at, type LoadTable, nowhere, seek } from './load-table.js';
 import type { Mobility } from './mobility.js';
 

@@ -1,4 +1,4 @@
-import { polynomials, sumOf } from '../../numerics/chebyshev.js';
+import { polynomials, sumOf } from '../../numerics/index.js';
 import { type Mobility, shortMobility } from './mobility.js';
 import { MOBILITY_MAP, mobilityRows, ORDER, onMap } from './mobility-map.js';
 

@@ -4,11 +4,10 @@ import {
   guardFields,
   guardLength,
   guardWord,
-} from '../../judging/guards.js';
-import { guardCycle, guardDegrees, guardSpeed } from '../../motion/guards.js';
+} from '../../judging/internal.js';
 import type { BigEndLoad, BigEndLoads, LoadDiagram } from '../../motion/index.js';
-import type { Force, Ratio } from '../../quantities/dimensions.js';
-import { kilonewton, ratio } from '../../quantities/units.js';
+import { guardCycle, guardDegrees, guardSpeed } from '../../motion/internal.js';
+import { type Force, kilonewton, type Ratio, ratio } from '../../quantities/index.js';
 import { guardFilmViscosity, guardRunningClearance } from '../film/journal-bearing.js';
 import type { BigEnd } from './orbit-types.js';
 

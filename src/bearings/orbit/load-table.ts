@@ -1,5 +1,5 @@
-import { CYCLE } from '../../motion/guards.js';
 import type { LoadDiagram, PinLoad } from '../../motion/index.js';
+import { CYCLE } from '../../motion/internal.js';
 
 /** A load diagram as the inner loop reads it: values and slopes at knots that reach a little past the cycle at both ends. */
 export interface LoadTable {

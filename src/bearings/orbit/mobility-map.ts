@@ -1,4 +1,4 @@
-import { polynomials, sumOf } from '../../numerics/chebyshev.js';
+import { polynomials, sumOf } from '../../numerics/index.js';
 import { mobilityMapData } from './mobility-map-data.js';
 
 /**

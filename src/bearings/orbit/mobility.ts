@@ -1,7 +1,6 @@
-import { guardBetween, guardFields } from '../../judging/guards.js';
-import type { Ratio } from '../../quantities/dimensions.js';
-import { RebuildInputError, rounded } from '../../quantities/error.js';
-import { ratio } from '../../quantities/units.js';
+import { guardBetween, guardFields } from '../../judging/internal.js';
+import { type Ratio, RebuildInputError, ratio } from '../../quantities/index.js';
+import { rounded } from '../../quantities/internal.js';
 
 /** Where the journal stands in its bearing, in clearance circles, seen from the load. */
 export interface PlaceInBearing {

@@ -1,5 +1,5 @@
-import { CYCLE } from '../../motion/guards.js';
-import { dormandPrince, type State, type VectorField } from '../../numerics/dormand-prince.js';
+import { CYCLE } from '../../motion/internal.js';
+import { dormandPrince, type State, type VectorField } from '../../numerics/index.js';
 
 /** Where a cycle ended, and in how many steps. */
 export interface Journey {

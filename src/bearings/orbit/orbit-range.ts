@@ -1,7 +1,5 @@
-import type { Basis } from '../../judging/basis.js';
-import { judge } from '../../judging/judge.js';
-import type { Limits } from '../../judging/limits.js';
-import type { Ratio } from '../../quantities/dimensions.js';
+import { type Basis, judge, type Limits } from '../../judging/index.js';
+import type { Ratio } from '../../quantities/index.js';
 import type { BigEnd, OrbitRange } from './orbit-types.js';
 
 interface Trust {

@@ -1,6 +1,6 @@
-import type { Finding } from '../../judging/judge.js';
+import type { Finding } from '../../judging/index.js';
 import type { LoadDiagram } from '../../motion/index.js';
-import type { Angle, DynamicViscosity, Length, Ratio, Speed } from '../../quantities/dimensions.js';
+import type { Angle, DynamicViscosity, Length, Ratio, Speed } from '../../quantities/index.js';
 
 /** A big end, its oil and its loads. */
 export interface BigEnd {

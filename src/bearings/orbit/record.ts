@@ -1,7 +1,6 @@
-import { CYCLE } from '../../motion/guards.js';
-import type { State } from '../../numerics/dormand-prince.js';
-import { rootOfFalling } from '../../numerics/roots.js';
-import type { Angle, Length, Ratio, Speed } from '../../quantities/dimensions.js';
+import { CYCLE } from '../../motion/internal.js';
+import { rootOfFalling, type State } from '../../numerics/index.js';
+import type { Angle, Length, Ratio, Speed } from '../../quantities/index.js';
 import type { OnPlace } from './once-around.js';
 import type { Approach, OrbitPoint } from './orbit-types.js';
 

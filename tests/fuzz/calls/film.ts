@@ -3,7 +3,6 @@ import {
   centipoise,
   centistokes,
   cubicMetrePerSecond,
-  dilutionTheFilmStands,
   filmRegime,
   filmThickness,
   finiteBearing,
@@ -13,6 +12,7 @@ import {
   joulePerKilogramKelvin,
   kilogramPerCubicMetre,
   lbf,
+  maxFuelDilution,
   micrometre,
   mLPerHour,
   percent,
@@ -151,7 +151,7 @@ export const filmCalls = {
       'thresholds reversed': [1e-6, roughness, { thresholds: { mixed: 4, full: 1 } }],
     },
   }),
-  dilutionTheFilmStands: calls(dilutionTheFilmStands, {
+  maxFuelDilution: calls(maxFuelDilution, {
     sound: [
       [rough],
       [{ ...rough, fuel, law: 'Refutas', filmRatio: ratio(4) }],

@@ -1,24 +1,18 @@
 import { second } from 'crankwright';
-import {
-  buildSheet,
-  describePart,
-  planBuilds,
-  planReport,
-  readShelf,
-  triage,
-  triageReport,
-} from 'crankwright/shelf';
-import { noEngine, twoEngines } from '../../shelf/plan/plans.js';
-import { plainShelf } from '../../shelf/shelves.js';
+import { buildSheet } from 'crankwright/build-sheet';
+import { planBuilds, planReport } from 'crankwright/planning';
+import { describePart, readShed, triage, triageReport } from 'crankwright/shed';
+import { noEngine, twoEngines } from '../../planning/plans.js';
+import { plainShed } from '../../shed/sheds.js';
 import { calls } from './calls.js';
 
-const sorted = triage(readShelf(plainShelf()));
+const sorted = triage(readShed(plainShed()));
 const [first, ...others] = sorted.parts.map((part) => [part, { units: 'inch' }] as const);
 
 /** As little as makes an engine: a single in rolling bearings, without head and valves. */
-const single = readShelf({
+const single = readShed({
   version: 1,
-  shelf: 'the bench',
+  shed: 'the bench',
   units: 'inch',
   engine: {
     name: 'pump set, single',
@@ -76,7 +70,7 @@ const cap = { amount: 100, currency: 'EUR' };
 
 export const planCalls = {
   planBuilds: calls(planBuilds, {
-    madeBy: 'readShelf',
+    madeBy: 'readShed',
     cases: 500,
     sound: [
       [single],
@@ -84,16 +78,16 @@ export const planCalls = {
       [single, { reserved: ['rod'], timeLimit: second(60), onProgress: () => {} }],
     ],
     provoked: {
-      'not a shelf': [{}],
+      'not a shed': [{}],
       'unknown option': [single, { most: 1 }],
       'an option that cannot be': [single, { atMost: -1 }],
-      'a name that is not on the shelf': [single, { reserved: ['head'] }],
+      'a name that is not in the shed': [single, { reserved: ['head'] }],
     },
   }),
   triage: calls(triage, {
-    madeBy: 'readShelf',
-    sound: [[single], [readShelf(plainShelf())]],
-    provoked: { 'not a shelf': [{}] },
+    madeBy: 'readShed',
+    sound: [[single], [readShed(plainShed())]],
+    provoked: { 'not a shed': [{}] },
   }),
   describePart: calls(describePart, {
     madeBy: 'triage',

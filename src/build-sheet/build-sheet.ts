@@ -1,0 +1,104 @@
+import { guardFields, guardLayout, guardWord } from '../judging/internal.js';
+import {
+  type Block,
+  caution,
+  checks,
+  heading,
+  markdownPage,
+  paragraph,
+  plainTextPage,
+} from '../pages/index.js';
+import type { Plan } from '../planning/index.js';
+import { describeNextEngine, isCountProven, isPlanProven, sayCost } from '../planning/internal.js';
+import { planLayout } from '../planning/layouts.js';
+import type { UnitSystem } from '../quantities/index.js';
+import { guardSystem } from '../quantities/internal.js';
+import { named, partWord } from '../shed/internal.js';
+import { engineSheet } from './engine.js';
+
+/** How a build sheet is to be printed. */
+export interface BuildSheetOptions {
+  /** The units to print in; by default those of the shed. */
+  readonly units?: UnitSystem;
+  /** Markdown, for printing in tables; or plain text, with a form feed before every engine. By default Markdown. */
+  readonly format?: 'markdown' | 'text';
+}
+
+/**
+ * The sheet for the bench: for every engine of a plan, on pages of its own and in
+ * the order of the work, what to lay out, what to send out and to what size, what
+ * to measure, what clearances to prove, ring gaps and end play to set, and what to
+ * check at the first start, with boxes to tick and room to write. For other programs
+ * there is the plan itself: it is plain data, `JSON.stringify(plan)`.
+ *
+ * The plan holds no ring-gap limits; those of the sheet are the rule of thumb, marked as one.
+ *
+ * @param plan - what `planBuilds` gave
+ * @param options - units and format
+ * @returns Markdown with the tables and boxes of the GitHub flavour, or text in lines of at most 96 characters
+ * @throws {RebuildInputError} when the plan is not one, an option is unknown, or the units or the format are
+ * @example
+ * ```ts
+ * const plan = await planBuilds(readShed({
+ *   version: 1, shed: 'the shed', units: 'inch',
+ *   engine: {
+ *     name: 'pump set', cylinders: 2, mains: 0,
+ *     rodJournals: { standard: { min: '1.6245 in', max: '1.6250 in' } },
+ *     bores: { standard: { min: '3.0000 in', max: '3.0005 in' } },
+ *   },
+ * }));
+ * buildSheet(plan).split('\n')[0]; // "# Build sheet: the shed"
+ * ```
+ */
+export function buildSheet(plan: Plan, options: BuildSheetOptions = {}): string {
+  guardLayout('plan', plan, planLayout, 'planBuilds');
+  guardFields('options', options, ['units', 'format']);
+  const units = options.units ?? plan.units;
+  guardSystem('options.units', units);
+  const format = guardWord('options.format', options.format ?? 'markdown', ['markdown', 'text']);
+  const blocks = [...cover(plan, units), ...engines(plan, units)];
+  return format === 'markdown' ? markdownPage(blocks) : plainTextPage(blocks);
+}
+
+function cover(plan: Plan, units: UnitSystem): readonly Block[] {
+  const { builds, engine, shed, shopping, nextEngine, cost, proof } = plan;
+  return [
+    heading(1, `Build sheet: ${shed}`),
+    ...(builds.length === 0
+      ? [paragraph(noEngine(plan))]
+      : [
+          paragraph(`${builds.length} × ${engine}. Machining and buying cost ${sayCost(cost)}.`),
+          checks(builds.map(({ name }, i) => `engine ${i + 1}: ${name}`)),
+          caution(
+            'The maker\'s manual always wins over this sheet. A limit marked "common practice" is a rule of thumb.',
+          ),
+        ]),
+    ...(isPlanProven(proof) ? [] : [caution('This plan is not proven to be the best.')]),
+    ...(shopping.length === 0
+      ? []
+      : [
+          heading(2, 'Buy'),
+          checks(
+            shopping.map(
+              ({ section, name, count, cost: price }) =>
+                `${named(name, count)} (${partWord(section, count)}): ${sayCost(price)}`,
+            ),
+          ),
+        ]),
+    ...(builds.length === 0 && nextEngine
+      ? [paragraph(`For now: ${describeNextEngine(nextEngine, { units })}.`)]
+      : []),
+  ];
+}
+
+const noEngine = ({ engine, proof }: Plan): string =>
+  isCountProven(proof)
+    ? `No complete ${engine} can be built from this shed.`
+    : `No complete ${engine} was found for this shed.`;
+
+function engines({ builds }: Plan, units: UnitSystem): readonly Block[] {
+  return builds.flatMap((build, i) => [
+    { kind: 'page' as const },
+    ...engineSheet(build, `Engine ${i + 1} of ${builds.length}: ${build.name}`, units),
+  ]);
+}

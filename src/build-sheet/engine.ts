@@ -1,0 +1,36 @@
+import { type Block, checks, heading, list, numberedNotes, paragraph } from '../pages/index.js';
+import type { Build } from '../planning/index.js';
+import type { UnitSystem } from '../quantities/index.js';
+import { endPlayStep, ringGapStep, startStep, torqueStep } from './assembly.js';
+import { clearanceStep, fitStep, measureStep } from './measuring.js';
+import { layOutStep, sendOutStep } from './parts.js';
+
+/** The pages of one engine, in the order of the work. They stand alone: who set its limits is named at their end. */
+export function engineSheet(build: Build, title: string, units: UnitSystem): readonly Block[] {
+  const { wording, named } = numberedNotes(units);
+  const steps = [
+    layOutStep(build),
+    sendOutStep(build, wording),
+    measureStep(build, wording),
+    fitStep(build, wording),
+    clearanceStep(build, wording),
+    ringGapStep(build, wording),
+    endPlayStep(build, wording),
+    torqueStep(build),
+    startStep(),
+  ];
+  return [
+    heading(1, title),
+    paragraph(
+      `Sizes are diameters in ${units === 'inch' ? 'inches' : 'millimetres'}, clearances on the diameter.`,
+    ),
+    ...(build.interchange === undefined ? [] : [paragraph(`Interchange: ${build.interchange}.`)]),
+    list([{ write: 'Begun on' }, { write: 'Built by' }, { write: 'Engine number' }]),
+    ...steps.flatMap((step, i) => [heading(2, `${i + 1}. ${step.title}`), ...step.blocks]),
+    ...(named.length === 0
+      ? []
+      : [heading(2, 'Who set the limits'), list(named.map((note, i) => `[${i + 1}] ${note}`))]),
+    heading(2, 'Done'),
+    checks([{ write: 'Finished on' }, { write: 'Hours run' }]),
+  ];
+}

@@ -1,0 +1,36 @@
+// What the other rooms use of this one and users never see.
+export { describeBasis } from './basis.js';
+export {
+  describeMargin,
+  describeSpan,
+  guardWording,
+  noteOf,
+  say,
+  sayDistance,
+} from './describe.js';
+export {
+  guardAlike,
+  guardAngle,
+  guardBetween,
+  guardClearance,
+  guardDiameter,
+  guardFields,
+  guardFlaw,
+  guardLength,
+  guardList,
+  guardQuantity,
+  guardStation,
+  guardStock,
+  guardText,
+  guardTolerance,
+  guardUndersize,
+  guardWhole,
+  guardWord,
+  noneOr,
+} from './guards.js';
+export { judgeSpan, worstOf } from './judge.js';
+export { guardLayout, type Layout } from './layout.js';
+export { guardSpan, spanOf } from './limits.js';
+export { type Names, namedFrom } from './named-from.js';
+export { guardOwnLimits, ownBasisOr, ownLimitsOr, type WithTarget } from './own-limits.js';
+export { outsideLength, showIn, showLength, showNumber } from './showing.js';

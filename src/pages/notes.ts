@@ -1,0 +1,29 @@
+import type { Wording } from '../judging/index.js';
+import { describeBasis } from '../judging/internal.js';
+import type { UnitSystem } from '../quantities/index.js';
+import { section, wrap } from './text.js';
+
+/** Who set the limits of a page: numbered where they are met, named at its end. */
+export interface Notes {
+  /** A wording that names them by number: `[1]`. */
+  readonly wording: Wording;
+  /** What each number stands for, in order. */
+  readonly named: readonly string[];
+}
+
+/** The notes of one page. A note is added at its first mention. */
+export function numberedNotes(units: UnitSystem): Notes {
+  const named: string[] = [];
+  const nameBasis: Wording['nameBasis'] = (basis) => {
+    const note = describeBasis(basis);
+    if (!named.includes(note)) named.push(note);
+    return `[${named.indexOf(note) + 1}]`;
+  };
+  return { wording: { units, nameBasis }, named };
+}
+
+/** The section that names them, if there are any. */
+export function whoSetTheLimits({ named }: Notes): readonly string[] {
+  const lines = named.flatMap((note, i) => wrap(`[${i + 1}] ${note}`, 4));
+  return lines.length === 0 ? [] : [section('WHO SET THE LIMITS', lines)];
+}

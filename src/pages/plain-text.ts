@@ -1,0 +1,36 @@
+import { BLANK, type Block, type Entry } from './blocks.js';
+import { columns, section, wrap } from './text.js';
+
+/** A sheet as plain text. A form feed begins every new page. */
+export function plainTextPage(blocks: readonly Block[]): string {
+  const texts = blocks.map((block) => textOf(block));
+  return `${texts.join('\n\n').replaceAll('\f\n\n', '\f')}\n`;
+}
+
+function textOf(block: Block): string {
+  switch (block.kind) {
+    case 'page':
+      return '\f';
+    case 'heading':
+      return section(block.text, [], block.level === 1 ? '=' : '-');
+    case 'paragraph':
+      return wrap(block.text, 0).join('\n');
+    case 'caution':
+      return wrap(`CAUTION: ${block.text}`, 4).join('\n');
+    case 'checks':
+      return block.items.flatMap((item) => wrap(`[ ] ${filled(item)}`, 4)).join('\n');
+    case 'list':
+      return block.items.flatMap((item) => wrap(filled(item), 4)).join('\n');
+    case 'table':
+      return columns(
+        block.heading,
+        block.rows.map((row) => row.map(filled)),
+        block.left,
+      ).join('\n');
+  }
+}
+
+function filled(entry: Entry): string {
+  if (typeof entry === 'string') return entry;
+  return entry.write === '' ? BLANK : `${entry.write}: ${BLANK}`;
+}

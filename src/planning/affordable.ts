@@ -1,0 +1,52 @@
+import { largestOf } from '../quantities/internal.js';
+import type { EngineKind } from '../reading/index.js';
+import type { Kind } from './kinds.js';
+import type { PricedWay, Stock } from './stock.js';
+import { MOST_WASHERS } from './thrust.js';
+
+/** A stock without what costs more than one engine may, by itself or with the work on it [thousandths]. */
+export function affordable(stock: Stock, most: number): Stock {
+  const kinds = <K extends Kind<unknown>>(all: readonly K[]) =>
+    all.filter(({ cost }) => cost <= most);
+  const ways = ({ cost }: Kind<unknown>, all: readonly PricedWay[]) =>
+    all.filter((way) => cost + way.cost <= most);
+  return {
+    blocks: kinds(stock.blocks).map((kind) => ({
+      ...kind,
+      ready: { ...kind.ready, bores: ways(kind, kind.ready.bores) },
+    })),
+    crankshafts: kinds(stock.crankshafts).map((kind) => ({
+      ...kind,
+      ready: {
+        ...kind.ready,
+        mains: ways(kind, kind.ready.mains),
+        rods: ways(kind, kind.ready.rods),
+      },
+    })),
+    rods: kinds(stock.rods),
+    pistonSets: kinds(stock.pistonSets),
+    ringSets: kinds(stock.ringSets),
+    shells: kinds(stock.shells),
+    thrustWashers: kinds(stock.thrustWashers),
+    heads: kinds(stock.heads),
+    valveSets: kinds(stock.valveSets),
+  };
+}
+
+/** More than any engine of a stock can cost, or just that much [thousandths]. */
+export function dearestEngine(stock: Stock, { cylinders, mains }: EngineKind): number {
+  const most = (amounts: readonly number[]) => Math.max(0, largestOf(amounts));
+  const work = (ways: readonly PricedWay[]) => most(ways.map(({ cost }) => cost));
+  const part = (kinds: readonly Kind<unknown>[]) => most(kinds.map(({ cost }) => cost));
+  return (
+    most(stock.blocks.map(({ cost, ready }) => cost + work(ready.bores))) +
+    most(stock.crankshafts.map(({ cost, ready }) => cost + work(ready.mains) + work(ready.rods))) +
+    cylinders * part(stock.rods) +
+    (cylinders + mains) * part(stock.shells) +
+    MOST_WASHERS * part(stock.thrustWashers) +
+    part(stock.pistonSets) +
+    part(stock.ringSets) +
+    part(stock.heads) +
+    part(stock.valveSets)
+  );
+}

@@ -1,0 +1,196 @@
+import type { Span } from '../judging/index.js';
+import type { Length } from '../quantities/index.js';
+import { type Assembly, assemblyCost, type Of, type RodBearing } from './assembly.js';
+import { type Brief, needsOf } from './brief.js';
+import type { Batch, Draft } from './draft.js';
+import { journalKey } from './formulate-rods.js';
+import { Picker, Pile, type UseOf } from './pile.js';
+
+/**
+ * Makes single engines of what a model counts. What meets in one place of it is alike
+ * in all that counts there, so that any may go with any: first come, first served. Where
+ * the cost of each engine is limited, all are put together at once, step by step, and the
+ * one that is dearest by then takes the cheapest that is left.
+ */
+export function assemble(
+  brief: Brief,
+  draft: Draft,
+  values: readonly number[],
+): readonly Assembly[] {
+  const shed = new Picker();
+  const isLimited = brief.mostPerEngine !== undefined;
+  const order = isLimited ? cheapestFirst(draft) : [...draft.uses.keys()];
+  return brief.batches.flatMap((batch) => {
+    const pile = new Pile(
+      order.flatMap((i) => {
+        const use = draft.uses[i];
+        return use?.batch === batch ? Array.from({ length: values[i] ?? 0 }, () => use) : [];
+      }),
+    );
+    const begun = pile
+      .all('shaft in housings')
+      .map((pair) => engineOf(brief, batch, pile, shed, pair));
+    return isLimited ? evenly(begun) : begun.map(toItsEnd);
+  });
+}
+
+/** The variables of a model by what one more costs. */
+function cheapestFirst({ uses, cost }: Draft): readonly number[] {
+  const costs = uses.map(() => 0);
+  for (const [i, by] of cost) costs[i] = (costs[i] ?? 0) + by;
+  return [...uses.keys()].sort((a, b) => (costs[a] ?? 0) - (costs[b] ?? 0));
+}
+
+/** An engine that is being put together: after each step, what there is of it. */
+type Begun = Generator<Partial<Assembly>, Assembly, void>;
+
+function toItsEnd(begun: Begun): Assembly {
+  let step = begun.next();
+  while (!step.done) step = begun.next();
+  return step.value;
+}
+
+/** Puts engines together a step of each at a time, the dearest so far first. */
+function evenly(begun: readonly Begun[]): readonly Assembly[] {
+  const costs = new Map(begun.map((each) => [each, 0]));
+  const costOf = (each: Begun) => costs.get(each) ?? 0;
+  const ended = new Map<Begun, Assembly>();
+  while (ended.size < begun.length) {
+    for (const each of [...begun].sort((a, b) => costOf(b) - costOf(a))) {
+      const step = each.next();
+      if (step.done) ended.set(each, step.value);
+      else costs.set(each, assemblyCost(step.value));
+    }
+  }
+  return begun.flatMap((each) => ended.get(each) ?? []);
+}
+
+function* engineOf(
+  brief: Brief,
+  batch: Batch,
+  pile: Pile,
+  shed: Picker,
+  pair: UseOf<'shaft in housings'>,
+): Begun {
+  const { kind, way: mainWay } = pile.take('mains', ({ shaft }) => shaft === pair.shaft);
+  const { way: rodWay, shaft } = pile.take('rod journals', (use) => use.kind === kind);
+  const crankshaft = { batch, crankshaft: shed.pick(kind), mainWay, rodWay };
+  yield crankshaft;
+
+  const use = pile.take('block', ({ housings }) => housings === pair.housings);
+  const block = { ...crankshaft, block: shed.pick(use.kind), boreWay: use.way };
+  yield block;
+
+  const at = ({ bores }: { readonly bores: string }) => bores === use.bores;
+  const pistons = { ...block, pistons: shed.pick(pile.take('pistons', at).kind) };
+  yield pistons;
+  const rings = { ...pistons, rings: shed.pick(pile.take('rings', at).kind) };
+  yield rings;
+
+  const shells = (choice: string) =>
+    shed.pick(pile.take('shells', (each) => each.choice === choice).kind);
+  const rods = { ...rings, rods: rodsOf(brief, pile, shed, rodWay, shaft, shells) };
+  yield rods;
+
+  const { housings } = use.kind.ready;
+  const mains = mainWay.sizes.map((journal, i) =>
+    shells(brief.fits.choice('mains', mainWay.step, journal, housings[i], brief.least).key),
+  );
+  const bottom = {
+    ...rods,
+    mains,
+    ...(pair.gap !== undefined && {
+      washers: pile
+        .take('washers', ({ gap }) => gap === pair.gap)
+        .pack.map((each) => shed.pick(each)),
+    }),
+  };
+  yield bottom;
+  return { ...bottom, ...headOf(brief, pile, shed) };
+}
+
+function headOf({ engine }: Brief, pile: Pile, shed: Picker): Pick<Assembly, 'head' | 'valves'> {
+  const needs = needsOf(engine);
+  const both = needs.includes('head') && needs.includes('valve set');
+  const pair = both ? pile.take('stems in guides', () => true) : undefined;
+  return {
+    ...(needs.includes('head') && {
+      head: shed.pick(pile.take('head', ({ guide }) => !pair || guide === pair.guide).kind),
+    }),
+    ...(needs.includes('valve set') && {
+      valves: shed.pick(pile.take('valves', ({ stem }) => !pair || stem === pair.stem).kind),
+    }),
+  };
+}
+
+function rodsOf(
+  brief: Brief,
+  pile: Pile,
+  shed: Picker,
+  way: UseOf<'rod journals'>['way'],
+  shaft: string,
+  shells: (choice: string) => Of<'shells'>,
+): readonly RodBearing[] {
+  const each = brief.engine.rodsPerJournal ?? 1;
+  const spots = way.sizes.flatMap((size, journal) =>
+    Array.from({ length: each }, () => ({ size, journal })),
+  );
+  const set = pile.find('rod set', (use) => use.shaft === shaft);
+  if (set === undefined) {
+    pile.take('single rods', (use) => use.shaft === shaft);
+    return spots.map(({ size, journal }) => {
+      const key = journalKey(way.step, size);
+      const use = pile.take('rod on journal', (on) => on.journal === key);
+      return { rods: shed.pick(use.kind), rod: 0, journal, shells: shells(use.choice) };
+    });
+  }
+  const rods = shed.pick(set.kind);
+  const choiceOf = (size: Span<Length>, housing: Span<Length>) =>
+    brief.fits.choice('rods', way.step, size, housing, brief.least).key;
+  const order = orderOf(spots.length, set.choices, (rod, spot) =>
+    choiceOf(
+      (spots[spot] as (typeof spots)[number]).size,
+      set.kind.ready.housings[rod] as Span<Length>,
+    ),
+  );
+  return order.map(({ rod, spot, choice }) => ({
+    rods,
+    rod,
+    journal: (spots[spot] as (typeof spots)[number]).journal,
+    shells: shells(choice),
+  }));
+}
+
+interface Placed {
+  readonly rod: number;
+  readonly spot: number;
+  readonly choice: string;
+}
+
+/** Puts rods on journals so that the bearings take just these choices of shells. */
+function orderOf(
+  rods: number,
+  choices: readonly string[],
+  choiceOf: (rod: number, spot: number) => string,
+): readonly Placed[] {
+  const place = (
+    placed: readonly Placed[],
+    left: readonly string[],
+  ): readonly Placed[] | undefined => {
+    const rod = placed.length;
+    if (rod === rods) return placed;
+    for (let spot = 0; spot < rods; spot++) {
+      if (placed.some((each) => each.spot === spot)) continue;
+      const choice = choiceOf(rod, spot);
+      const at = left.indexOf(choice);
+      if (at < 0) continue;
+      const found = place(
+        [...placed, { rod, spot, choice }],
+        left.filter((_, i) => i !== at),
+      );
+      if (found) return found;
+    }
+    return undefined;
+  };
+  return place([], choices) ?? [];
+}

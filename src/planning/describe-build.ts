@@ -1,0 +1,123 @@
+import { nameUndersize } from '../crankshaft/internal.js';
+import { nameOversize } from '../cylinders/internal.js';
+import { describe, type Finding, type Span, type Wording } from '../judging/index.js';
+import { describeSpan, noteOf } from '../judging/internal.js';
+import { capital, columns, section, wrap } from '../pages/index.js';
+import { type Length, tradeUnit } from '../quantities/index.js';
+import { formatNumber } from '../quantities/internal.js';
+import { journalWords } from '../reading/index.js';
+import { describeJob, named, partWord } from '../shed/internal.js';
+import type { Build, BuildBearing, BuildCylinder } from './plan-types.js';
+import { sayCost } from './say-cost.js';
+
+/** One engine of a plan: its parts, what they leave, and the work on them. */
+export function describeBuild(build: Build, number: number, wording: Wording): string {
+  const { name, interchange, parts, jobs, cost, endPlay, guides } = build;
+  return section(`ENGINE ${number}: ${name}`, [
+    ...wrap(`Machining and buying for it cost ${sayCost(cost)}.`, 2),
+    ...(interchange === undefined ? [] : wrap(`Interchange: ${interchange}.`, 2)),
+    'Parts:',
+    ...parts.flatMap((part) => wrap(`  ${describePartOf(part)}`, 6)),
+    ...(jobs.length === 0 ? ['Nothing is machined.'] : ['Machining:']),
+    ...jobs.flatMap((job) =>
+      wrap(`  ${job.part}: ${describeJob(job, wording)}, by ${job.shop}`, 4),
+    ),
+    ...(['mains', 'rods'] as const).flatMap((kind) => bearingLines(kind, build.bearings, wording)),
+    ...cylinderLines(build.cylinders, wording),
+    ...(endPlay
+      ? wrap(`With ${stackOf(endPlay.washers)}: ${describe(endPlay.finding, wording)}`, 2)
+      : ['End play: not planned.']),
+    ...(guides ? wrap(capital(describeGuides(guides, wording)), 2) : []),
+  ]);
+}
+
+/** `pair of shells: 2 × rod shells 20 under, bought`. */
+export function describePartOf({
+  section: each,
+  name,
+  from,
+  count,
+  bought,
+}: Build['parts'][number]): string {
+  const source = from === undefined ? '' : `, from ${from}`;
+  return `${partWord(each, count)}: ${named(name, count)}${source}${bought ? ', to be bought' : ''}`;
+}
+
+function describeGuides(
+  { clearance, finding }: NonNullable<Build['guides']>,
+  wording: Wording,
+): string {
+  if (finding) return describe(finding, wording);
+  return `guide clearance ${describeSpan(clearance, 'length', wording.units)}: no limit is given, so it is not judged`;
+}
+
+/** Washers in one stack: `2 × washer 0.096 + shim 0.005`; `no washers`. */
+export function stackOf(names: readonly string[]): string {
+  if (names.length === 0) return 'no washers';
+  const each = [...new Set(names)];
+  return each.map((name) => named(name, names.filter((one) => one === name).length)).join(' + ');
+}
+
+function bearingLines(
+  kind: BuildBearing['kind'],
+  bearings: readonly BuildBearing[],
+  wording: Wording,
+): readonly string[] {
+  const its = bearings.filter((bearing) => bearing.kind === kind);
+  if (its.length === 0) return [];
+  const steps = new Set(its.map(({ undersize }) => nameUndersize(undersize, wording)));
+  return [
+    ...wrap(`${capital(journalWords(kind))} and their shells, ${[...steps].join(', ')}:`, 2),
+    ...columns(
+      ['journal', 'housing', 'shells', 'clearance', 'limits'],
+      its.map(({ journal, housing, shells, clearance, finding }) => [
+        journal,
+        // Every main is in the block.
+        kind === 'mains' ? housing.place : `${housing.part}, ${housing.place}`,
+        shells,
+        spanNumber(clearance, wording),
+        limitsOf(finding, wording),
+      ]),
+      3,
+    ),
+  ];
+}
+
+function cylinderLines(cylinders: readonly BuildCylinder[], wording: Wording): readonly string[] {
+  const steps = new Set(cylinders.map(({ oversize }) => nameOversize(oversize, wording)));
+  return [
+    ...wrap(`Bores and pistons, ${[...steps].join(', ')}:`, 2),
+    ...columns(
+      ['bore', 'piston', 'bore size', 'clearance', 'limits'],
+      cylinders.map(({ bore, piston, boreSize, clearance, finding }) => [
+        bore,
+        piston,
+        spanNumber(boreSize, wording),
+        spanNumber(clearance, wording),
+        finding ? limitsOf(finding, wording) : 'not judged',
+      ]),
+      2,
+    ),
+  ];
+}
+
+/** `1.6045 to 1.6050`, for tables that name the unit above. */
+export function spanNumber({ min, max }: Span<Length>, { units }: Wording): string {
+  const unit = tradeUnit('length', units);
+  const [low, high] = [formatNumber(min, unit), formatNumber(max, unit)];
+  return low === high ? high : `${low} to ${high}`;
+}
+
+/** `0.0012 to 0.0028 [1]`, `at most 0.0040 [2]`. */
+function limitsOf({ limits, basis }: Finding<'length'>, wording: Wording): string {
+  return `${limitsNumber(limits, wording)} ${noteOf(basis, wording)}`;
+}
+
+/** `0.0012 to 0.0028`, `at least 0.0012`. */
+export function limitsNumber({ min, max }: Finding<'length'>['limits'], wording: Wording): string {
+  const unit = tradeUnit('length', wording.units);
+  if (min !== undefined && max !== undefined) return spanNumber({ min, max }, wording);
+  return min === undefined
+    ? `at most ${formatNumber(max as Length, unit)}`
+    : `at least ${formatNumber(min, unit)}`;
+}

@@ -1,0 +1,22 @@
+import { nameUndersize } from '../crankshaft/internal.js';
+import { nameOversize } from '../cylinders/internal.js';
+import type { Wording } from '../judging/index.js';
+import { wordFor } from '../shed/internal.js';
+import type { LackingPart, NextEngine } from './plan-types.js';
+
+/** `one more engine would need: 1 piston set 0.0200 in over; 1 pair of rod shells 0.0300 in under`. */
+export function describeNextEngine({ lacks }: NextEngine, wording: Wording): string {
+  const parts = lacks.map((part) => lacking(part, wording));
+  return `one more engine would need: ${parts.join('; ')}`;
+}
+
+function lacking({ section, fits, step, count }: LackingPart, wording: Wording): string {
+  const word = wordFor(section, count);
+  const what = fits === undefined ? word : word.replace('shells', `${bearingWord(fits)} shells`);
+  if (step === undefined) return `${count} ${what}`;
+  const size = fits === undefined ? nameOversize(step, wording) : nameUndersize(step, wording);
+  return `${count} ${what} ${size === 'standard' ? 'of standard size' : size}`;
+}
+
+/** `rod`, `main`. */
+export const bearingWord = (kind: 'rods' | 'mains'): string => (kind === 'rods' ? 'rod' : 'main');

@@ -1,0 +1,133 @@
+import type { Wording } from '../judging/index.js';
+import { describeMargin, guardLayout, guardWording } from '../judging/internal.js';
+import { capital, numberedNotes, section, whoSetTheLimits, wrap } from '../pages/index.js';
+import type { UnitSystem } from '../quantities/index.js';
+import { describeJob, named, partWord } from '../shed/internal.js';
+import { describeBuild } from './describe-build.js';
+import { describeNextEngine } from './describe-lacks.js';
+import { describeProof, isCountProven, sayEngines } from './describe-proof.js';
+import { planLayout } from './layouts.js';
+import type { BuildJob, LeftOver, Plan, Purchase, ShopOrder } from './plan-types.js';
+import { sayCost } from './say-cost.js';
+
+/**
+ * A plan as plain text: how many complete engines there are, what they cost and
+ * what is proven; then engine by engine what it is made of and what clearances
+ * that leaves; the orders for the shops, what to buy, what is left over, and
+ * what one more engine would need.
+ *
+ * @param plan - what `planBuilds` gave
+ * @param wording - the units to print in; by default those of the shed
+ * @returns lines of at most 96 characters, the last one ended
+ * @throws {RebuildInputError} when the plan is not one or the unit system is unknown
+ * @example
+ * ```ts
+ * const plan = await planBuilds(readShed({
+ *   version: 1, shed: 'the shed', units: 'inch',
+ *   engine: {
+ *     name: 'pump set', cylinders: 2, mains: 0,
+ *     rodJournals: { standard: { min: '1.6245 in', max: '1.6250 in' } },
+ *     bores: { standard: { min: '3.0000 in', max: '3.0005 in' } },
+ *   },
+ * }));
+ * planReport(plan).includes('No complete engine can be built.'); // true
+ * ```
+ */
+export function planReport(plan: Plan, wording: Wording = { units: plan?.units }): string {
+  guardLayout('plan', plan, planLayout, 'planBuilds');
+  guardWording(wording);
+  return page(plan, wording.units);
+}
+
+function page(plan: Plan, units: UnitSystem): string {
+  const notes = numberedNotes(units);
+  const noted = notes.wording;
+  const { builds, nextEngine } = plan;
+  const texts = [
+    section(`PLAN: ${plan.shed}`, [
+      ...sentences(summary(plan, noted)),
+      `Sizes are diameters in ${units === 'inch' ? 'inches' : 'millimetres'}, clearances on the diameter.`,
+    ]),
+    ...builds.map((build, i) => describeBuild(build, i + 1, noted)),
+    ...part(
+      'MACHINING ORDERS',
+      plan.orders.flatMap((order) => orderLines(order, noted)),
+    ),
+    ...part('TO BUY', plan.shopping.flatMap(purchaseLines)),
+    ...part('LEFT OVER', leftOverLines(plan.leftOver)),
+    ...part(
+      'THE NEXT ENGINE',
+      nextEngine ? sentences([`${capital(describeNextEngine(nextEngine, noted))}.`]) : [],
+    ),
+    ...whoSetTheLimits(notes),
+    section('BEFORE YOU ACT', sentences(BEFORE_YOU_ACT)),
+  ];
+  return `${texts.join('\n\n')}\n`;
+}
+
+const BEFORE_YOU_ACT = [
+  'A limit marked "common practice" is a rule of thumb; the maker\'s manual always wins. Have a bent, scored or reground crankshaft crack-tested before it is machined, and ask the shops before you buy: prices here are those of the shed.',
+  'The plan goes by the sizes that were read and ordered. Measure everything again when it comes back; the build sheet has a line for each.',
+];
+
+/** What the plan comes to, in a few sentences. */
+function summary(plan: Plan, wording: Wording): readonly string[] {
+  const { builds, engine, cost, smallestMargin, cannotBuild, proof } = plan;
+  const count = capital(sayEngines(builds.length));
+  const isCertain = isCountProven(proof);
+  const blocks = cannotBuild.join(', ');
+  return [
+    builds.length === 0
+      ? `Engine: ${engine}. ${count} ${isCertain ? 'can be built' : 'was found'}.`
+      : `Engine: ${engine}. ${count} can be built; machining and buying cost ${sayCost(cost)}.`,
+    ...(smallestMargin === undefined
+      ? []
+      : [`The tightest clearance ${describeMargin(smallestMargin, wording.units)}.`]),
+    describeProof(plan, wording),
+    ...(cannotBuild.length === 0
+      ? []
+      : [
+          isCertain
+            ? `These blocks were asked for and cannot be built, alone or together: ${blocks}.`
+            : `These blocks were asked for and are not in this plan: ${blocks}. It is not known whether they can be built.`,
+        ]),
+  ];
+}
+
+function orderLines({ shop, jobs, cost }: ShopOrder, wording: Wording): readonly string[] {
+  return [
+    ...wrap(`${shop}: ${sayCost(cost)}`, 4),
+    ...jobs.flatMap((job) => wrap(`  ${describeOrder(job, wording)}`, 4)),
+  ];
+}
+
+/** `crankshaft B: grind rod journals …; 60.00 EUR`. */
+function describeOrder(job: BuildJob, wording: Wording): string {
+  return `${job.part}: ${describeJob(job, wording)}; ${sayCost(job.cost)}`;
+}
+
+function purchaseLines({ section: each, name, count, cost }: Purchase): readonly string[] {
+  return wrap(`${named(name, count)} (${partWord(each, count)}): ${sayCost(cost)}`, 4);
+}
+
+const WHY_LEFT = [
+  ['reserved', 'Kept back'],
+  ['spare', 'Spare'],
+  ['scrap', 'Scrap'],
+] as const;
+
+function leftOverLines(leftOver: readonly LeftOver[]): readonly string[] {
+  return WHY_LEFT.flatMap(([why, heading]) => {
+    const names = leftOver
+      .filter((part) => part.why === why)
+      .map(({ section: each, name, count }) => `${named(name, count)} (${partWord(each, count)})`);
+    return names.length === 0 ? [] : wrap(`${heading}: ${names.join('; ')}`, 4);
+  });
+}
+
+/** A section, unless there is nothing in it. */
+const part = (heading: string, lines: readonly string[]): readonly string[] =>
+  lines.length === 0 ? [] : [section(heading, lines)];
+
+const sentences = (texts: readonly string[]): readonly string[] =>
+  texts.flatMap((text) => wrap(text, 0));

@@ -1,0 +1,55 @@
+import type { Wording } from '../judging/index.js';
+import { sayDistance } from '../judging/internal.js';
+import type { Plan, Proof, Unproven } from './plan-types.js';
+import { sayCost } from './say-cost.js';
+
+const BEST =
+  'Proven: no other plan makes more engines, or as many for less, or as many for as little with a wider smallest margin.';
+
+const NONE = 'Proven: no choice of parts makes a complete engine.';
+
+const REPORT_IT = 'Please report the shed: this should not happen.';
+
+/** What ended a proof, and what to do about it. */
+const ENDED: Readonly<
+  Record<Unproven['kind'], { readonly because: string; readonly advice: string }>
+> = {
+  'time limit': { because: 'the time was up', advice: 'Allow more time to be sure.' },
+  'solver failure': {
+    because: 'the solver failed',
+    advice: `A smaller question may help: build fewer engines at most, or set no limit to what each may cost. ${REPORT_IT}`,
+  },
+};
+
+/** Says what is proven of a plan, or how far the proof came. */
+export function describeProof({ proof, builds, cost }: Plan, wording: Wording): string {
+  if (proof.kind === 'optimal') {
+    return builds.length === 0 ? NONE : BEST;
+  }
+  const { stage, found, bound } = proof;
+  const { because, advice } = ENDED[proof.kind];
+  const money = (amount: number) => sayCost({ ...cost, amount });
+  const margin = (size: number) => sayDistance(size, 'length', wording.units);
+  switch (stage) {
+    case 'most engines':
+      return `NOT PROVEN: found ${sayEngines(found)} before ${because}; at most ${bound} ${bound === 1 ? 'is' : 'are'} possible. ${advice}`;
+    case 'least cost':
+      return `NOT PROVEN to cost the least: ${because}. This plan costs ${money(found)}; ${bound > 0 ? `no plan of as many engines costs less than ${money(bound)}` : 'how much less as many engines can cost is not known'}. It is proven that no plan makes more engines. ${advice}`;
+    case 'widest margin':
+      return `NOT PROVEN to have the widest margin: ${because}. Its smallest margin is ${margin(found)}; no plan at this cost has more than ${margin(bound)}. It is proven that no plan makes more engines, or as many for less. ${advice}`;
+    case 'next engine':
+      return `${builds.length === 0 ? NONE : BEST} What one more engine needs is not known: ${because}.`;
+  }
+}
+
+/** `no complete engine`, `1 complete engine`, `3 complete engines`. */
+export const sayEngines = (count: number): string =>
+  `${count === 0 ? 'no' : count} complete ${count > 1 ? 'engines' : 'engine'}`;
+
+/** Whether it is proven how many engines there can be. */
+export const isCountProven = (proof: Proof): boolean =>
+  proof.kind === 'optimal' || proof.stage !== 'most engines';
+
+/** Whether it is proven that no plan is better. */
+export const isPlanProven = (proof: Proof): boolean =>
+  proof.kind === 'optimal' || proof.stage === 'next engine';

@@ -1,0 +1,100 @@
+import { gapOf, marginOf, own, pistonsInBores, ringsFit, sameStep } from '../reading/index.js';
+import { type Brief, kindsFor, needsOf } from './brief.js';
+import type { Batch, Bores, Draft } from './draft.js';
+
+/** Pistons and rings in bores, and heads with their valves. */
+export function topEnds(draft: Draft, brief: Brief, batch: Batch): void {
+  for (const [key, bores] of boresOf(draft, batch)) {
+    pistonsFor(draft, brief, batch, key, bores);
+    ringsFor(draft, brief, batch, key, bores);
+  }
+  headsAndValves(draft, brief, batch);
+}
+
+function boresOf(draft: Draft, batch: Batch): ReadonlyMap<string, Bores> {
+  const all = new Map<string, Bores>();
+  for (const use of draft.uses) {
+    if (use.use === 'block' && use.batch === batch) all.set(use.bores, use.way);
+  }
+  return all;
+}
+
+function pistonsFor(
+  draft: Draft,
+  { engine, stock, least }: Brief,
+  batch: Batch,
+  key: string,
+  bores: Bores,
+): void {
+  const { limits } = own(engine.bores.pistonClearance);
+  for (const kind of kindsFor(stock.pistonSets, batch)) {
+    const { step, sizes } = kind.ready;
+    if (!sameStep(step, bores.step)) continue;
+    if (!kind.lacking && !pistonsInBores(bores.sizes, sizes, limits, least)) continue;
+    const variable = draft.take(batch, kind, { use: 'pistons', kind, bores: key });
+    draft.flow(batch, `pistons ${key}`, variable, -1);
+  }
+}
+
+function ringsFor(
+  draft: Draft,
+  { engine, stock }: Brief,
+  batch: Batch,
+  key: string,
+  bores: Bores,
+): void {
+  for (const kind of kindsFor(stock.ringSets, batch)) {
+    const { step, rings } = kind.ready;
+    if (!sameStep(step, bores.step) || !ringsFit(rings, bores.sizes, engine)) continue;
+    const variable = draft.take(batch, kind, { use: 'rings', kind, bores: key });
+    draft.flow(batch, `rings ${key}`, variable, -1);
+  }
+}
+
+/** A head and valves for every engine that needs them, the stems with enough room in the guides. */
+function headsAndValves(draft: Draft, brief: Brief, batch: Batch): void {
+  const { engine, stock } = brief;
+  const needs = needsOf(engine);
+  const engines = draft.termsOf(draft.engines, batch);
+  const wanted = (place: string) => {
+    for (const [variable, amount] of engines) draft.flow(batch, place, variable, amount);
+  };
+  const guides = new Set<string>();
+  const stems = new Set<string>();
+  if (needs.includes('head')) {
+    wanted('heads');
+    for (const kind of kindsFor(stock.heads, batch)) {
+      const guide = JSON.stringify(kind.ready.guide ?? null);
+      guides.add(guide);
+      const variable = draft.take(batch, kind, { use: 'head', kind, guide });
+      draft.flow(batch, 'heads', variable, -1);
+      if (needs.includes('valve set')) draft.flow(batch, `guide ${guide}`, variable, 1);
+    }
+  }
+  if (needs.includes('valve set')) {
+    wanted('valves');
+    for (const kind of kindsFor(stock.valveSets, batch)) {
+      const stem = JSON.stringify(kind.ready.stem ?? null);
+      stems.add(stem);
+      const variable = draft.take(batch, kind, { use: 'valves', kind, stem });
+      draft.flow(batch, 'valves', variable, -1);
+      if (needs.includes('head')) draft.flow(batch, `stem ${stem}`, variable, 1);
+    }
+  }
+  for (const guide of guides) {
+    for (const stem of stems) {
+      if (!stemsFit(brief, guide, stem)) continue;
+      const variable = draft.count(batch, { use: 'stems in guides', guide, stem });
+      draft.flow(batch, `guide ${guide}`, variable, -1);
+      draft.flow(batch, `stem ${stem}`, variable, -1);
+    }
+  }
+}
+
+function stemsFit({ engine, least }: Brief, guide: string, stem: string): boolean {
+  const [outer, inner] = [JSON.parse(guide), JSON.parse(stem)];
+  const { limits } = own(engine.guideClearance);
+  if (limits === undefined || outer === null || inner === null) return true;
+  const margin = marginOf(gapOf(outer, inner), limits);
+  return margin !== undefined && margin >= least;
+}

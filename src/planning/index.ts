@@ -1,0 +1,28 @@
+/**
+ * Which parts make the most engines, at the least cost, with the widest margins.
+ *
+ * @packageDocumentation
+ */
+export type { Price } from '../reading/index.js';
+export { planReport } from './describe-plan.js';
+export { SolverNotLoaded } from './load-solver.js';
+export { planBuilds } from './plan-builds.js';
+export type {
+  Build,
+  BuildBearing,
+  BuildCylinder,
+  BuildJob,
+  BuildPart,
+  Cost,
+  LackingPart,
+  LeftOver,
+  NextEngine,
+  Plan,
+  PlanOptions,
+  PlanProgress,
+  PlanStage,
+  Proof,
+  Purchase,
+  ShopOrder,
+  Unproven,
+} from './plan-types.js';

@@ -1,0 +1,5 @@
+// What the other rooms use of this one and users never see.
+export { describePartOf, limitsNumber, spanNumber, stackOf } from './describe-build.js';
+export { describeNextEngine } from './describe-lacks.js';
+export { isCountProven, isPlanProven } from './describe-proof.js';
+export { sayCost } from './say-cost.js';

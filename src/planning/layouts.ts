@@ -1,0 +1,22 @@
+// How what functions take from each other is laid out. Made by `npm run layouts` from the types.
+import type { Layout } from '../judging/internal.js';
+import { basedLimitsLengthLayout, findingLengthLayout, spanLayout } from '../judging/layouts.js';
+
+export const buildPartLayout = { fields: { section: { oneOf: ['blocks', 'crankshafts', 'heads', 'pistonSets', 'ringSets', 'rods', 'shells', 'thrustWashers', 'valveSets'] }, name: 'string', 'from?': 'string', count: 'number', bought: 'boolean' } } satisfies Layout;
+export const buildBearingLayout = { fields: { kind: { oneOf: ['mains', 'rods'] }, journal: 'string', journalSize: spanLayout, undersize: 'number', housing: { fields: { part: 'string', place: 'string' } }, housingBore: spanLayout, shells: 'string', wall: spanLayout, clearance: spanLayout, finding: findingLengthLayout } } satisfies Layout;
+export const buildCylinderLayout = { fields: { bore: 'string', boreSize: spanLayout, oversize: 'number', piston: 'string', pistonSize: spanLayout, clearance: spanLayout, 'finding?': findingLengthLayout, ringGap: basedLimitsLengthLayout } } satisfies Layout;
+export const costLayout = { fields: { amount: 'number', 'currency?': 'string' } } satisfies Layout;
+export const buildJobLayout = { fields: { part: 'string', shop: 'string', cost: costLayout, work: { oneOf: ['bore', 'grind main journals', 'grind rod journals', 'resize housings', 'skim head', 'sleeve', 'straighten'] }, places: { list: 'string' }, 'step?': 'number', 'to?': spanLayout } } satisfies Layout;
+export const buildLayout = { fields: { name: 'string', 'interchange?': 'string', parts: { list: buildPartLayout }, bearings: { list: buildBearingLayout }, cylinders: { list: buildCylinderLayout }, 'endPlay?': { fields: { washers: { list: 'string' }, play: 'number', finding: findingLengthLayout } }, 'guides?': { fields: { clearance: spanLayout, 'finding?': findingLengthLayout } }, jobs: { list: buildJobLayout }, cost: costLayout } } satisfies Layout;
+export const planStageLayout = { oneOf: ['least cost', 'most engines', 'next engine', 'widest margin'] } satisfies Layout;
+export const unprovenLayout = { fields: { kind: { oneOf: ['solver failure', 'time limit'] }, stage: planStageLayout, found: 'number', bound: 'number' } } satisfies Layout;
+export const proofLayout = { by: 'kind', variants: [
+  { fields: { kind: { oneOf: ['optimal'] } } },
+  unprovenLayout,
+] } satisfies Layout;
+export const shopOrderLayout = { fields: { shop: 'string', jobs: { list: buildJobLayout }, cost: costLayout } } satisfies Layout;
+export const purchaseLayout = { fields: { section: { oneOf: ['blocks', 'crankshafts', 'heads', 'pistonSets', 'ringSets', 'rods', 'shells', 'thrustWashers', 'valveSets'] }, name: 'string', count: 'number', cost: costLayout } } satisfies Layout;
+export const leftOverLayout = { fields: { section: { oneOf: ['blocks', 'crankshafts', 'heads', 'pistonSets', 'ringSets', 'rods', 'shells', 'thrustWashers', 'valveSets'] }, name: 'string', count: 'number', why: { oneOf: ['reserved', 'scrap', 'spare'] } } } satisfies Layout;
+export const lackingPartLayout = { fields: { section: { oneOf: ['blocks', 'crankshafts', 'heads', 'pistonSets', 'ringSets', 'rods', 'shells', 'thrustWashers', 'valveSets'] }, 'fits?': { oneOf: ['mains', 'rods'] }, 'step?': 'number', count: 'number' } } satisfies Layout;
+export const nextEngineLayout = { fields: { lacks: { list: lackingPartLayout } } } satisfies Layout;
+export const planLayout = { fields: { shed: 'string', engine: 'string', units: { oneOf: ['inch', 'metric'] }, builds: { list: buildLayout }, cost: costLayout, 'smallestMargin?': 'number', proof: proofLayout, orders: { list: shopOrderLayout }, shopping: { list: purchaseLayout }, leftOver: { list: leftOverLayout }, 'nextEngine?': nextEngineLayout, cannotBuild: { list: 'string' } } } satisfies Layout;

@@ -1,0 +1,36 @@
+import { gapOf, marginOf, own } from '../reading/index.js';
+import type { Brief } from './brief.js';
+
+/**
+ * Every margin that a clearance of any build can have, smallest first [nm]. The
+ * bearings are known from a model that was put together before.
+ */
+export function clearanceMargins({
+  engine,
+  stock,
+  fits,
+}: Pick<Brief, 'engine' | 'stock' | 'fits'>): readonly number[] {
+  const { limits: piston } = own(engine.bores.pistonClearance);
+  const { limits: guide } = own(engine.guideClearance);
+  const bores = distinct(
+    stock.blocks.flatMap(({ ready }) => ready.bores.flatMap(({ sizes }) => sizes)),
+  );
+  const pistons = distinct(stock.pistonSets.flatMap(({ ready }) => ready.sizes));
+  const guides = distinct(stock.heads.flatMap(({ ready }) => ready.guide ?? []));
+  const stems = distinct(stock.valveSets.flatMap(({ ready }) => ready.stem ?? []));
+  const all = [
+    ...fits.margins(),
+    ...(piston
+      ? bores.flatMap((bore) => pistons.map((each) => marginOf(gapOf(bore, each), piston)))
+      : []),
+    ...(guide
+      ? guides.flatMap((bore) => stems.map((each) => marginOf(gapOf(bore, each), guide)))
+      : []),
+  ].filter((margin) => margin !== undefined);
+  return [...new Set(all)].sort((a, b) => a - b);
+}
+
+/** Sizes that differ. */
+function distinct<T>(sizes: readonly T[]): readonly T[] {
+  return [...new Map(sizes.map((size) => [JSON.stringify(size), size])).values()];
+}

@@ -1,0 +1,54 @@
+import type { Price } from '../reading/index.js';
+import type { Job, MachiningOffer, Shed, Work } from '../shed/index.js';
+import { SECTIONS } from '../shed/internal.js';
+import type { Cost } from './plan-types.js';
+
+/**
+ * Money is counted in thousandths, so that sums are whole numbers: no currency
+ * has smaller parts.
+ */
+export const inThousandths = ({ amount }: Price): number => Math.round(amount * 1000);
+
+/** Thousandths as money again. */
+export function costOf(thousandths: number, currency: string | undefined): Cost {
+  return { amount: thousandths / 1000, ...(currency !== undefined && { currency }) };
+}
+
+/** The currency of a shed's prices, if it has any. All are of one. */
+export function currencyOf({ machining = [], toBuy = {} }: Shed): string | undefined {
+  const offers = SECTIONS.flatMap((section): readonly { price: Price }[] => toBuy[section] ?? []);
+  return [...machining, ...offers][0]?.price.currency;
+}
+
+/** A job with the shop that does it for least, and what it asks [thousandths]. */
+export interface PricedJob extends Job {
+  readonly shop: string;
+  readonly cost: number;
+}
+
+/** Prices every job at the shop that asks least for it, the first on the list of equals; undefined if one is not offered. */
+export function priced(
+  jobs: readonly Job[],
+  offers: readonly MachiningOffer[],
+): readonly PricedJob[] | undefined {
+  const all = jobs.flatMap((job): PricedJob[] => {
+    const offer = cheapest(job.work, offers);
+    // A job on the whole part is one piece of work.
+    const pieces = Math.max(1, job.places.length);
+    return offer ? [{ ...job, shop: offer.shop, cost: pieces * inThousandths(offer.price) }] : [];
+  });
+  return all.length === jobs.length ? all : undefined;
+}
+
+/** What jobs cost together [thousandths]. */
+export const totalOf = (jobs: readonly { readonly cost: number }[]): number =>
+  jobs.reduce((sum, { cost }) => sum + cost, 0);
+
+function cheapest(work: Work, offers: readonly MachiningOffer[]): MachiningOffer | undefined {
+  return offers
+    .filter((offer) => offer.work === work)
+    .reduce<MachiningOffer | undefined>(
+      (best, offer) => (best && best.price.amount <= offer.price.amount ? best : offer),
+      undefined,
+    );
+}

@@ -1,0 +1,57 @@
+import type { Shed } from '../shed/index.js';
+import { dispositionsOf, SECTIONS } from '../shed/internal.js';
+import { costOf, inThousandths } from './money.js';
+import type { Build, BuildJob, Cost, LeftOver, Purchase, ShopOrder } from './plan-types.js';
+
+/** What costs come to together [thousandths]. */
+export const sumOfCosts = (all: readonly { readonly cost: Cost }[]): number =>
+  all.reduce((sum, { cost }) => sum + Math.round(cost.amount * 1000), 0);
+
+/** What every shop is to do, the shops in the order that they are met. */
+export function ordersOf(
+  builds: readonly Build[],
+  currency: string | undefined,
+): readonly ShopOrder[] {
+  const jobs = builds.flatMap((build) => build.jobs);
+  const shops = [...new Set(jobs.map(({ shop }) => shop))];
+  return shops.map((shop) => {
+    const its: readonly BuildJob[] = jobs.filter((job) => job.shop === shop);
+    return { shop, jobs: its, cost: costOf(sumOfCosts(its), currency) };
+  });
+}
+
+/** What is to be bought, section by section. */
+export function shoppingOf(
+  { toBuy = {} }: Shed,
+  builds: readonly Build[],
+  currency: string | undefined,
+): readonly Purchase[] {
+  return SECTIONS.flatMap((section) =>
+    (toBuy[section] ?? []).flatMap(({ name, price }): Purchase[] => {
+      const count = usedOf(name, builds);
+      const cost = costOf(count * inThousandths(price), currency);
+      return count === 0 ? [] : [{ section, name, count, cost }];
+    }),
+  );
+}
+
+/** What of the shed no engine takes, and why. */
+export function leftOverOf(
+  shed: Shed,
+  reserved: readonly string[],
+  builds: readonly Build[],
+): readonly LeftOver[] {
+  const past = dispositionsOf(shed);
+  return past.flatMap(({ section, name, count, disposition }): LeftOver[] => {
+    const left = count - usedOf(name, builds);
+    if (left <= 0) return [];
+    const why = reserved.includes(name) ? 'reserved' : disposition === 'scrap' ? 'scrap' : 'spare';
+    return [{ section, name, count: left, why }];
+  });
+}
+
+function usedOf(name: string, builds: readonly Build[]): number {
+  return builds
+    .flatMap(({ parts }) => parts)
+    .reduce((sum, part) => (part.name === name ? sum + part.count : sum), 0);
+}

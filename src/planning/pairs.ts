@@ -1,0 +1,83 @@
+import type { Length } from '../quantities/index.js';
+import { type Brief, kindsFor } from './brief.js';
+import type { Batch, Housings, Shaft } from './draft.js';
+import type { Choice } from './fit-table.js';
+import type { Stock } from './stock.js';
+import { packsFor } from './thrust.js';
+
+/** Washers that set the end play of one engine. */
+export type Pack = readonly Stock['thrustWashers'][number][];
+
+/** A crankshaft in a block, as far as it works. */
+export interface Pair {
+  /** Alike for pairs that take the same shells and washers. */
+  readonly key: string;
+  /** The shells that each main may have. */
+  readonly bearings: readonly Choice[];
+  /** The gap that washers must fill, by the packs that do; absent where none is to be filled. */
+  readonly gap: string | undefined;
+}
+
+/** Works out how crankshafts go with blocks, and keeps what was met. */
+export class Pairs {
+  readonly #choices = new Map<string, Choice>();
+  readonly #gaps = new Map<string, readonly Pack[]>();
+  readonly #packs = new Map<number, string>();
+
+  constructor(
+    private readonly brief: Brief,
+    private readonly batch: Batch,
+  ) {}
+
+  /** How a crankshaft goes with a block; undefined where no shells or no washers would do. */
+  of(shaft: Shaft, block: Housings): Pair | undefined {
+    const { fits, least, clock } = this.brief;
+    clock?.check();
+    const bearings = shaft.journals.map((journal, i) =>
+      fits.choice('mains', shaft.step, journal, block.housings[i], least),
+    );
+    if (bearings.some(({ shells }) => shells.length === 0)) return undefined;
+    const gap = this.#gapOf(shaft, block);
+    if (gap !== undefined && this.#gaps.get(gap)?.length === 0) return undefined;
+    for (const choice of bearings) this.#choices.set(choice.key, choice);
+    return { key: JSON.stringify([bearings.map(({ key }) => key), gap]), bearings, gap };
+  }
+
+  /** Every choice of shells that was met. */
+  choices(): Iterable<Choice> {
+    return this.#choices.values();
+  }
+
+  /** Every gap that was met, with the packs that fill it. */
+  gaps(): Iterable<[string, readonly Pack[]]> {
+    return this.#gaps;
+  }
+
+  #gapOf({ thrustWidth: outer }: Shaft, { thrustWidth: inner }: Housings): string | undefined {
+    if (this.brief.engine.endPlay === undefined) return undefined;
+    if (outer === undefined || inner === undefined) return undefined;
+    const nanometres = Math.round((outer - inner) * 1e9);
+    const known = this.#packs.get(nanometres);
+    if (known !== undefined) return known;
+    const packs = this.#packsFor((nanometres / 1e9) as Length);
+    const gap = JSON.stringify(packs.map((pack) => pack.map(({ members }) => members[0]?.name)));
+    this.#packs.set(nanometres, gap);
+    this.#gaps.set(gap, packs);
+    return gap;
+  }
+
+  #packsFor(without: Length): readonly Pack[] {
+    const limits = this.brief.engine.endPlay ?? {};
+    const kinds = kindsFor(this.brief.stock.thrustWashers, this.batch);
+    const there = kinds.filter(({ lacking }) => !lacking);
+    const packs = packsFor(
+      without,
+      there.map(({ ready }) => ready.thickness),
+      there.map(({ count }) => count),
+      limits,
+    ).map((pack) => pack.flatMap((i) => there[i] ?? []));
+    // One of the right thickness would do, if there is room for any.
+    const any = kinds.filter(({ lacking }) => lacking && without > (limits.min ?? 0));
+    return [...packs, ...any.map((kind) => [kind])];
+  }
+}

@@ -1,0 +1,125 @@
+import { guardLayout } from '../judging/internal.js';
+import type { Length } from '../quantities/index.js';
+import { smallestOf } from '../quantities/internal.js';
+import type { Shed } from '../shed/index.js';
+import { shedLayout } from '../shed/layouts.js';
+import { affordable, dearestEngine } from './affordable.js';
+import { bestBuilds } from './best-builds.js';
+import { buildOf } from './builds.js';
+import { FitTable } from './fit-table.js';
+import { guardCounts } from './guard-counts.js';
+import type { Kind } from './kinds.js';
+import { lackingFor } from './lacking.js';
+import { loadSolver } from './load-solver.js';
+import { costOf, currencyOf } from './money.js';
+import { leftOverOf, ordersOf, shoppingOf, sumOfCosts } from './orders.js';
+import { guardPlanOptions, type PlanRequest } from './plan-request.js';
+import type { Build, Plan, PlanOptions, Proof, Unproven } from './plan-types.js';
+import type { Solver } from './solver.js';
+import { stockOf } from './stock.js';
+
+/**
+ * The builds that a shed makes: the most complete engines; of all ways to make
+ * so many, the cheapest in machining and buying; of those, the one whose tightest
+ * clearance stays furthest inside its limits. The plan is proven to be the best, or
+ * says how far the proof came when the time was up or the solver failed.
+ *
+ * The solver is loaded at the first call. Where it cannot be, a `SolverNotLoaded` is thrown, and the next
+ * call tries again.
+ *
+ * Oil, piston and valve-guide clearances count for the margin. End play does not: it
+ * is set with washers, of which at most three are stacked (common practice).
+ *
+ * @param shed - the parts, as `readShed` gives them
+ * @param options - what to heed: how many at most, whether to buy, what is kept back or must be built
+ * @returns engines with their parts and clearances, orders, shopping, what is left, and what one more lacks
+ * @throws {RebuildInputError} when the shed is not one, an option is unknown or cannot be, or a name is
+ * not in the shed
+ * @see Source: exact search by the HiGHS solver; checked against trying everything on small sheds
+ * @example
+ * ```ts
+ * const plan = await planBuilds(readShed({
+ *   version: 1, shed: 'the shed', units: 'inch',
+ *   engine: {
+ *     name: 'pump set', cylinders: 2, mains: 0,
+ *     rodJournals: { standard: { min: '1.6245 in', max: '1.6250 in' } },
+ *     bores: { standard: { min: '3.0000 in', max: '3.0005 in' } },
+ *   },
+ * }));
+ * plan.builds.length; // 0
+ * plan.nextEngine?.lacks.length; // 8
+ * ```
+ */
+export async function planBuilds(shed: Shed, options: PlanOptions = {}): Promise<Plan> {
+  guardLayout('shed', shed, shedLayout, 'readShed');
+  guardCounts(shed);
+  const request = guardPlanOptions(shed, options);
+  return planWith(shed, request, await loadSolver(request));
+}
+
+function planWith(shed: Shed, request: PlanRequest, solver: Solver): Plan {
+  const { engine } = shed;
+  const { mostPerEngine: most = Infinity } = request;
+  const stock = affordable(stockOf(shed, request), most);
+  // A limit that no engine can reach is none.
+  const limit = most < dearestEngine(stock, engine) ? { mostPerEngine: most } : {};
+  const atMost = Math.min(
+    request.atMost ?? Infinity,
+    countOf(stock.blocks),
+    countOf(stock.crankshafts),
+  );
+  const brief = { engine, stock, fits: new FitTable(engine, stock.shells), ...limit };
+  const { assemblies, least, proof } = bestBuilds({ brief, solver, atMost });
+  const currency = currencyOf(shed);
+  const builds = assemblies.map((assembly) => buildOf(assembly, engine, least, currency));
+  const margin = smallestMargin(builds);
+  const engines = builds.length + 1;
+  const next =
+    proof.kind === 'optimal' && engines <= (request.atMost ?? Infinity)
+      ? lackingFor({ shed, stock, engines, solver, ...limit })
+      : undefined;
+  const built = builds.map(({ name }) => name);
+  return {
+    shed: shed.shed,
+    engine: engine.name,
+    units: shed.units,
+    builds,
+    cost: costOf(sumOfCosts(builds), currency),
+    ...(margin !== undefined && { smallestMargin: margin }),
+    proof: proven(proof, builds.length, margin, typeof next === 'string' ? next : undefined),
+    orders: ordersOf(builds, currency),
+    shopping: shoppingOf(shed, builds, currency),
+    leftOver: leftOverOf(shed, request.reserved, builds),
+    ...(typeof next === 'object' && { nextEngine: next }),
+    cannotBuild: request.mustBuild.filter((name) => !built.includes(name)),
+  };
+}
+
+/** What is proven of the plan as it was put together. */
+function proven(
+  proof: Proof,
+  engines: number,
+  margin: Length | undefined,
+  nextNotTold: Unproven['kind'] | undefined,
+): Proof {
+  if (proof.kind === 'optimal') {
+    return nextNotTold === undefined
+      ? proof
+      : { kind: nextNotTold, stage: 'next engine', found: engines, bound: engines };
+  }
+  if (proof.stage !== 'widest margin' || margin === undefined) return proof;
+  // The margin that the plan came to may be wider than what was asked of it at last.
+  return { ...proof, found: margin, bound: Math.max(margin, proof.bound) };
+}
+
+const countOf = (kinds: readonly Kind<unknown>[]): number =>
+  kinds.reduce((sum, { count }) => sum + count, 0);
+
+function smallestMargin(builds: readonly Build[]): Length | undefined {
+  const findings = builds.flatMap(({ bearings, cylinders, guides }) => [
+    ...bearings.map(({ finding }) => finding),
+    ...cylinders.flatMap(({ finding }) => finding ?? []),
+    ...(guides?.finding ? [guides.finding] : []),
+  ]);
+  return findings.length === 0 ? undefined : smallestOf(findings.map(({ margin }) => margin));
+}

@@ -1,0 +1,137 @@
+import { guardShellWall } from '../bearings/internal.js';
+import type { Span } from '../judging/index.js';
+import { guardSpan, spanOf } from '../judging/internal.js';
+import type { Length } from '../quantities/index.js';
+import { ringsFit } from '../reading/index.js';
+import type { Parts, RingSetPart, Section, Shed } from '../shed/index.js';
+import { readyBlock, readyCrankshaft, readyHead, readyRods, type Way } from '../shed/internal.js';
+import { type Kind, kindsOf, type StockOptions, type Usable, whole } from './kinds.js';
+import { type PricedJob, priced, totalOf } from './money.js';
+
+/** A way to make a part ready, with what it costs [thousandths]. */
+export interface PricedWay extends Omit<Way, 'jobs'> {
+  readonly jobs: readonly PricedJob[];
+  readonly cost: number;
+}
+
+/** Everything that engines can be built of, alike parts together. */
+export interface Stock {
+  readonly blocks: readonly Kind<{
+    readonly bores: readonly PricedWay[];
+    /** Empty where any would do. */
+    readonly housings: readonly Span<Length>[];
+    readonly thrustWidth?: Length;
+    readonly places: readonly string[];
+    readonly housingPlaces: readonly string[];
+  }>[];
+  readonly crankshafts: readonly Kind<{
+    readonly rods: readonly PricedWay[];
+    readonly mains: readonly PricedWay[];
+    readonly thrustWidth?: Length;
+    readonly rodPlaces: readonly string[];
+    readonly mainPlaces: readonly string[];
+  }>[];
+  readonly rods: readonly Kind<{
+    /** Empty where any would do. */
+    readonly housings: readonly Span<Length>[];
+  }>[];
+  readonly pistonSets: readonly Kind<{
+    readonly step: Length;
+    /** Empty where any would do. */
+    readonly sizes: readonly Span<Length>[];
+  }>[];
+  readonly ringSets: readonly Kind<{
+    readonly step: Length;
+    readonly rings: NonNullable<RingSetPart['rings']>;
+  }>[];
+  readonly shells: readonly Kind<{
+    readonly fits: 'rods' | 'mains';
+    readonly step: Length;
+    readonly wall: Span<Length>;
+  }>[];
+  readonly thrustWashers: readonly Kind<{ readonly thickness: Length }>[];
+  readonly heads: readonly Kind<{ readonly guide?: Span<Length> }>[];
+  readonly valveSets: readonly Kind<{ readonly stem?: Span<Length> }>[];
+}
+
+/** Sorts a shed and what can be bought into kinds, leaving out what is past use or kept back. */
+export function stockOf(shed: Shed, options: StockOptions): Stock {
+  const { engine, units, machining = [] } = shed;
+  const ways = (all: readonly Way[]): readonly PricedWay[] =>
+    all.flatMap((way) => {
+      const jobs = priced(way.jobs, machining);
+      return jobs ? [{ ...way, jobs, cost: totalOf(jobs) }] : [];
+    });
+  const kinds = <S extends Section, R>(
+    section: S,
+    ready: (part: Parts[S][number]) => Usable<R> | undefined,
+  ) => kindsOf(shed, section, options, ready);
+
+  return {
+    blocks: kinds('blocks', (part) => {
+      const { ready } = readyBlock(part, engine, units);
+      const bores = ways(ready?.bores ?? []);
+      if (ready === undefined || bores.length === 0) return undefined;
+      return {
+        repairs: ready.repairs,
+        ready: {
+          bores,
+          housings: ready.housings,
+          ...(part.thrustWidth !== undefined && { thrustWidth: part.thrustWidth }),
+          places: part.bores.map(({ name }) => name),
+          housingPlaces: part.mainHousings?.map(({ name }) => name) ?? [],
+        },
+      };
+    }),
+    crankshafts: kinds('crankshafts', (part) => {
+      const { ready } = readyCrankshaft(part, engine, units);
+      const [rods, mains] = [ways(ready?.rods ?? []), ways(ready?.mains ?? [])];
+      if (ready === undefined || rods.length === 0 || mains.length === 0) return undefined;
+      return {
+        repairs: ready.repairs,
+        ready: {
+          rods,
+          mains,
+          ...(part.thrustWidth !== undefined && { thrustWidth: part.thrustWidth }),
+          rodPlaces: part.rodJournals.map(({ name }) => name),
+          mainPlaces: part.mainJournals?.map(({ name }) => name) ?? [],
+        },
+      };
+    }),
+    rods: kinds('rods', (part) => {
+      const { ready } = readyRods(part, engine);
+      const places = part.rods.map(({ name }) => name);
+      return ready && { repairs: ready.repairs, ready: { housings: ready.housings }, places };
+    }),
+    pistonSets: kinds('pistonSets', (part) => {
+      const sizes = part.pistons.map(({ diameter }) => spanOf(diameter));
+      const places = part.pistons.map(({ name }) => name);
+      return whole('pistonSets', part, { step: part.oversize, sizes }, places);
+    }),
+    ringSets: kinds('ringSets', (part) => {
+      const { oversize: step, rings = [] } = part;
+      const bore = (engine.bores.standard.min + step) as Length;
+      // Rings of no such bore are refused here, where their set is still known.
+      ringsFit(rings, [{ min: bore, max: bore }], engine);
+      return whole('ringSets', part, { step, rings });
+    }),
+    shells: kinds('shells', (part) =>
+      whole('shells', part, {
+        fits: part.fits,
+        step: part.undersize,
+        wall: guardSpan('part.wall', part.wall, guardShellWall),
+      }),
+    ),
+    thrustWashers: kinds('thrustWashers', (part) =>
+      whole('thrustWashers', part, { thickness: part.thickness }),
+    ),
+    heads: kinds('heads', (part) => {
+      const { ready } = readyHead(part, engine);
+      const guide = part.guideBore === undefined ? {} : { guide: spanOf(part.guideBore) };
+      return ready && { repairs: ready.repairs, ready: guide };
+    }),
+    valveSets: kinds('valveSets', (part) =>
+      whole('valveSets', part, part.stem === undefined ? {} : { stem: spanOf(part.stem) }),
+    ),
+  };
+}

@@ -1,0 +1,53 @@
+import type { GrindRequest } from '../crankshaft/index.js';
+import type { Names } from '../judging/internal.js';
+import type { Shape } from '../measuring/index.js';
+import type { Length } from '../quantities/index.js';
+import type { JournalKind } from './engine-kind.js';
+import { own } from './stated-limits.js';
+
+/** A journal as it was measured. */
+export interface MeasuredJournal {
+  readonly name: string;
+  readonly shape: Shape;
+  readonly runout?: Length | undefined;
+  readonly faults?: readonly string[];
+}
+
+/** What `grindPlan` decides from: the journals of one kind, and what the maker says of them. */
+export function grindRequest(
+  { standard, minimum, cleanUpAllowance, sizeAllowance, wear, shape }: JournalKind,
+  steps: readonly Length[],
+  journals: readonly MeasuredJournal[],
+): GrindRequest {
+  return {
+    standard,
+    steps,
+    journals: journals.map(({ name, shape: measured, runout, faults }) => {
+      const { smallest, largest, outOfRound, taper } = measured;
+      return {
+        name,
+        smallest,
+        largest,
+        outOfRound,
+        taper,
+        ...(runout !== undefined && { runout }),
+        ...(faults && { faults }),
+      };
+    }),
+    ...(minimum !== undefined && { minimum }),
+    ...(cleanUpAllowance !== undefined && { cleanUpAllowance }),
+    ...(sizeAllowance !== undefined && { sizeAllowance }),
+    ...(wear !== undefined && { wear }),
+    ...(shape !== undefined && { shape: own(shape) }),
+  };
+}
+
+/** What of a grind request comes from where: from what the maker says, and from each journal. */
+export function grindNames(maker: string, journals: readonly string[]): Names {
+  const each = journals.flatMap((journal, i) => [
+    [`journals[${i}]`, journal],
+    [`journals[${i}].smallest`, `${journal}.readings`],
+    [`journals[${i}].largest`, `${journal}.readings`],
+  ]);
+  return { '': maker, 'shape.limits': `${maker}.shape`, ...Object.fromEntries(each) };
+}

@@ -1,0 +1,48 @@
+// What the other rooms use of this one. It is no entry point: users never see it.
+export { bareSteps, stepsIn } from './bare-steps.js';
+export { type Check, problemsFrom, where } from './check.js';
+export type { BoreKind, EngineKind, JournalKind } from './engine-kind.js';
+export { chosen, count, fields, list, listOfDifferent, name, partial, word } from './fields.js';
+export { FileError, type FileProblem } from './file-error.js';
+export { readJson } from './file-text.js';
+export { gapOf, marginOf, oilLimits, pistonsInBores, ringsFit, sameStep } from './fits.js';
+export { grindNames, grindRequest } from './grind-request.js';
+export { journalWords } from './journal-words.js';
+export { type JsonSchema, jsonSchemaOf } from './json-schema.js';
+export { marked } from './marks.js';
+export { didYouMean } from './nearest.js';
+export {
+  accepting,
+  asBore,
+  asJournal,
+  boreFields,
+  housingBore,
+  journalFields,
+  journalKind,
+  ring,
+  shellFields,
+} from './pieces.js';
+export { type Price, parsePrice } from './price.js';
+export {
+  oversize,
+  quantity,
+  sizeOrSpan,
+  span,
+  statedLimits,
+  stepsOf,
+  textAs,
+} from './quantity-fields.js';
+export { type Given, givenIn, isObject, rawItems, readSections } from './read-sections.js';
+export { lineOf, type ReadingRow, readingRows } from './readings-csv.js';
+export { type Gaps, isLost } from './salvage.js';
+export type { ShellPairs } from './shell-pairs.js';
+export {
+  guardClearanceLimits,
+  guardEndPlayLimits,
+  guardHousing,
+  guardJournal,
+  guardMinimum,
+  guardRingGapLimits,
+  guardWall,
+} from './sizes.js';
+export { own, type StatedLimits } from './stated-limits.js';

@@ -1,0 +1,124 @@
+import type { z } from 'zod';
+import { guardShellWall } from '../bearings/internal.js';
+import type { Span } from '../judging/index.js';
+import {
+  guardAngle,
+  guardDiameter,
+  guardFlaw,
+  guardStation,
+  guardStock,
+  guardTolerance,
+  guardUndersize,
+} from '../judging/internal.js';
+import { boreShape, type DiameterReading, journalShape } from '../measuring/index.js';
+import { type Length, RebuildInputError } from '../quantities/index.js';
+import { count, fields, name, partial, word } from './fields.js';
+import { problemAt } from './file-error.js';
+import { marked } from './marks.js';
+import {
+  quantity,
+  readingsOf,
+  sizeOrSpan,
+  span,
+  statedLimits,
+  stepsOf,
+  undersize,
+} from './quantity-fields.js';
+import { isObject } from './read-sections.js';
+
+const diameter = quantity('length', guardDiameter);
+
+const readings = marked(
+  readingsOf(
+    fields({
+      station: quantity('length', guardStation),
+      angle: quantity('angle', guardAngle),
+      diameter,
+    }),
+  ),
+  { inCsv: true },
+);
+
+/** What was measured of a journal. */
+export const journalFields = {
+  readings,
+  runout: quantity('length', guardFlaw).exactOptional(),
+};
+
+/** What was measured of a bore. */
+export const boreFields = { readings, ringTravel: span(guardStation).exactOptional() };
+
+/** Refuses readings that cannot be those of one journal. */
+export const asJournal = accepting(({ readings }: Measured) => journalShape(readings));
+
+/** Refuses readings that cannot be those of one bore. */
+export const asBore = accepting(({ readings, ringTravel }: Measured) =>
+  boreShape(readings, ringTravel === undefined ? {} : { ringTravel }),
+);
+
+interface Measured {
+  readonly readings: readonly DiameterReading[];
+  readonly ringTravel?: Span<Length>;
+}
+
+const bothLimits = statedLimits().refine(
+  ({ min, max }) => min !== undefined && max !== undefined,
+  'needs both a min and a max: a bearing can be too tight and too loose',
+);
+
+/** What is known of all journals of one kind. */
+export const journalKind = partial({
+  standard: span(guardDiameter),
+  steps: stepsOf(undersize(guardUndersize)).exactOptional(),
+  minimum: diameter.exactOptional(),
+  cleanUpAllowance: quantity('length', guardStock).exactOptional(),
+  sizeAllowance: quantity('length', guardTolerance).exactOptional(),
+  wear: word('one side', 'all round').exactOptional(),
+  shape: statedLimits(guardTolerance).exactOptional(),
+  oilClearance: marked(bothLimits, { json: () => ({ required: ['min', 'max'] }) }).exactOptional(),
+});
+
+/** A housing bore without its shells. */
+export const housingBore = marked(sizeOrSpan(guardDiameter), { inCsv: true });
+
+/** A ring whose gap was measured. */
+export const ring = fields({
+  name,
+  gap: marked(quantity('length', guardFlaw), { inCsv: true }),
+  measuredIn: diameter,
+});
+
+/** Pairs of half shells of one kind. */
+export const shellFields = {
+  name,
+  fits: word('rods', 'mains'),
+  undersize: undersize(guardUndersize),
+  wall: marked(sizeOrSpan(guardShellWall), { inCsv: true }),
+  pairs: count('pairs', 0),
+};
+
+/** Tries a calculation on values that are each sound; what it refuses becomes a problem at its place. */
+export function accepting<T>(calculate: (value: T) => unknown) {
+  return (value: T, context: z.RefinementCtx) => {
+    try {
+      calculate(value);
+    } catch (error) {
+      if (!(error instanceof RebuildInputError)) throw error;
+      context.addIssue({
+        code: 'custom',
+        message: problemAt('', error).message,
+        path: pathOf(error.parameter, value),
+      });
+    }
+  };
+}
+
+/** `readings[3].diameter` as a path; a parameter that is not a field of the value stays out of it. */
+function pathOf(parameter: string, value: unknown): (string | number)[] {
+  const [field = ''] = parameter.split(/[.[]/);
+  if (!isObject(value) || !Object.hasOwn(value, field)) return [];
+  return parameter
+    .split(/[.[\]]+/)
+    .filter((step) => step !== '')
+    .map((step) => (/^\d+$/.test(step) ? Number(step) : step));
+}

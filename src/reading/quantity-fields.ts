@@ -1,0 +1,188 @@
+import { z } from 'zod';
+import type { SizeOrSpan, Span } from '../judging/index.js';
+import { guardClearance } from '../judging/internal.js';
+import {
+  type Dimension,
+  type Length,
+  parse,
+  parseLength,
+  type Quantity,
+  RebuildInputError,
+} from '../quantities/index.js';
+import { largestOf, showValue, smallestOf } from '../quantities/internal.js';
+import { chosen, fields, list, name } from './fields.js';
+import { problemAt } from './file-error.js';
+import { marked } from './marks.js';
+import type { StatedLimits } from './stated-limits.js';
+
+type Guard<D extends Dimension> = (parameter: string, value: Quantity<D>) => Quantity<D>;
+
+/** Quantities as people write them; of each dimension those that a field takes are shown as its examples. */
+const EXAMPLES: Partial<Readonly<Record<Dimension, readonly string[]>>> = {
+  length: ['2.1248 in', '53.97 mm', '0.0012 in', '0.03 mm', '0.062 in', '1.57 mm', '0.4 µm'],
+  angle: ['90 deg'],
+  temperature: ['104 °F', '40 °C'],
+  kinematicViscosity: ['100 cSt'],
+  volume: ['1 US qt', '0.05 mL'],
+  volumeFraction: ['2 vol%'],
+  rate: ['6 per minute'],
+  flow: ['0.3 mL/min'],
+  density: ['885 kg/m³'],
+  rotationalSpeed: ['1800 rpm'],
+  force: ['400 lbf', '1800 N'],
+};
+
+/** Text with a unit, such as `"2.1248 in"`, read and then checked against what the part can have. */
+export function quantity<D extends Dimension>(dimension: D, guard: Guard<D>) {
+  const words = dimension.replace(/[A-Z]/g, (capital) => ` ${capital.toLowerCase()}`);
+  return measured(
+    (text) => parse(text, dimension),
+    guard,
+    `${words}: number and unit`,
+    EXAMPLES[dimension] ?? [],
+  );
+}
+
+/** An undersize: `"standard"`, `"20 under"`, `"0.50 mm under"`. */
+export function undersize(guard: Guard<'length'>) {
+  return step('under', guard);
+}
+
+/** An oversize: `"standard"`, `"20 over"`, `"0.50 mm over"`. */
+export function oversize(guard: Guard<'length'>) {
+  return step('over', guard);
+}
+
+function step(way: 'under' | 'over', guard: Guard<'length'>) {
+  const other = way === 'under' ? 'over' : 'under';
+  const reader = (text: string): Length => {
+    if (text.trim().toLowerCase() === 'standard') return 0 as Length;
+    if (!new RegExp(`${other}(?:size)?\\s*$`, 'i').test(text)) return parseLength(text);
+    throw new RebuildInputError({
+      parameter: 'text',
+      value: text,
+      expected: `an ${way}size`,
+      hint: `Write standard, or how far ${way}, e.g. "20 ${way}".`,
+    });
+  };
+  const examples = ['standard', `20 ${way}`, `0.50 mm ${way}`];
+  return measured(reader, guard, `${way}size: standard, thou, or number and unit`, examples);
+}
+
+/** Text that a reader turns into a quantity; what it or the guard refuses becomes a problem of the file. */
+function measured<D extends Dimension>(
+  reader: (text: string) => Quantity<D>,
+  guard: Guard<D>,
+  description: string,
+  written: readonly string[],
+) {
+  const read = (text: string) => guarded(text, reader(text), guard);
+  return marked(textAs('number and unit in quotes, e.g. "2.1248 in"', read), {
+    json: () => ({
+      description,
+      examples: written.filter((text) => accepts(read, text)).slice(0, 3),
+    }),
+  });
+}
+
+/** Text that a reader makes something of; what it refuses becomes a problem of the file. */
+export function textAs<T>(wanted: string, read: (text: string) => T) {
+  return z
+    .string({
+      error: ({ input }) =>
+        input === undefined ? 'is missing' : `${showValue(input)} is not text; write ${wanted}`,
+    })
+    .transform((text, context): T => {
+      try {
+        return read(text);
+      } catch (error) {
+        if (!(error instanceof RebuildInputError)) throw error;
+        context.addIssue(problemAt('', error).message);
+        return z.NEVER;
+      }
+    });
+}
+
+function accepts(read: (text: string) => unknown, text: string): boolean {
+  try {
+    read(text);
+    return true;
+  } catch {
+    return false;
+  }
+}
+
+/** What the guard says, in the words of the file: the text as it was written. */
+function guarded<D extends Dimension>(text: string, value: Quantity<D>, guard: Guard<D>) {
+  try {
+    return guard('text', value);
+  } catch (error) {
+    if (!(error instanceof RebuildInputError)) throw error;
+    const { expected } = error;
+    const hint = 'Check the digits and the unit.';
+    throw new RebuildInputError({ parameter: 'text', value: text, expected, hint });
+  }
+}
+
+/** A span, its ends the right way round. */
+export function span(guard: Guard<'length'>) {
+  const end = quantity('length', guard);
+  return fields({ min: end, max: end }).refine(inOrder, { error: REVERSED, abort: true });
+}
+
+/** More readings of one place nobody takes. */
+const MOST_READINGS = 1000;
+
+/** A list of readings. */
+export function readingsOf<T extends z.ZodType>(item: T) {
+  return short(list(item), MOST_READINGS);
+}
+
+/** More undersizes or oversizes no engine has. */
+const MOST_STEPS = 50;
+
+/** A list of undersizes or oversizes. */
+export function stepsOf<T extends z.ZodType>(item: T) {
+  return short(list(item), MOST_STEPS);
+}
+
+function short<T extends z.ZodType>(items: z.ZodArray<T>, most: number) {
+  return items.max(most, `must have at most ${most} entries`);
+}
+
+/** One size as text, several readings of it, or the span that they make. */
+export function sizeOrSpan(guard: Guard<'length'>) {
+  const size = quantity('length', guard);
+  const readings = readingsOf(size).transform((sizes): SizeOrSpan<Length> => {
+    const [min, max] = [smallestOf(sizes), largestOf(sizes)];
+    return min === max ? min : { min, max };
+  });
+  const range = span(guard);
+  return chosen<SizeOrSpan<Length>>([size, range, readings], (value) => {
+    if (Array.isArray(value)) return readings;
+    return typeof value === 'object' ? range : size;
+  });
+}
+
+/** Limits with at least one bound, and who set them. */
+export function statedLimits(
+  guard: Guard<'length'> = guardClearance,
+): z.ZodType<StatedLimits<'length'>> {
+  const bound = quantity('length', guard);
+  const limits = fields({
+    min: bound.exactOptional(),
+    max: bound.exactOptional(),
+    source: name.exactOptional(),
+  })
+    .refine(({ min, max }) => min !== undefined || max !== undefined, 'needs a min, a max or both')
+    .refine(inOrder, REVERSED);
+  return marked(limits, {
+    json: () => ({ anyOf: [{ required: ['min'] }, { required: ['max'] }] }),
+  }) as unknown as z.ZodType<StatedLimits<'length'>>;
+}
+
+const REVERSED = 'min is above max; swap the two';
+
+function inOrder({ min, max }: Partial<Span<number>>): boolean {
+  return min === undefined || max === undefined || min <= max;
+}

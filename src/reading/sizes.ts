@@ -1,0 +1,95 @@
+import { explainClearance } from '../bearings/index.js';
+import { endPlay, grindPlan } from '../crankshaft/index.js';
+import { ringFilingNeeded } from '../cylinders/index.js';
+import type { SizeOrSpan, Span } from '../judging/index.js';
+import { showLength, spanOf } from '../judging/internal.js';
+import type { Shape } from '../measuring/index.js';
+import { type Length, RebuildInputError } from '../quantities/index.js';
+import type { JournalKind } from './engine-kind.js';
+import type { ShellPairs } from './shell-pairs.js';
+import { own, type StatedLimits } from './stated-limits.js';
+
+const NONE = 0 as Length;
+
+type Standard = Pick<JournalKind, 'standard'>;
+type NamedShape = Pick<Shape, 'smallest' | 'largest' | 'outOfRound' | 'taper'> & {
+  readonly name: string;
+};
+
+/** Refuses a journal that cannot be one of its kind. */
+export function guardJournal(
+  { name, smallest, largest, outOfRound, taper }: NamedShape,
+  { standard }: Standard,
+): void {
+  const journals = [{ name, smallest, largest, outOfRound, taper }];
+  grindPlan({ journals, standard, steps: [NONE] });
+}
+
+/** Refuses a maker's minimum that even a journal that nothing is wrong with would not pass. */
+export function guardMinimum({ standard, minimum }: Pick<JournalKind, 'standard' | 'minimum'>) {
+  const { max } = standard;
+  const journals = [
+    { name: 'standard', smallest: max, largest: max, outOfRound: NONE, taper: NONE },
+  ];
+  grindPlan({ journals, standard, steps: [NONE], ...(minimum !== undefined && { minimum }) });
+}
+
+/** A housing holds the journal and two walls: thin ones, or up to a fifth of the journal each. */
+export function guardHousing(housing: Span<Length>, journal: Span<Length>): void {
+  const [least, most] = [journal.max + 2 * 0.0002, journal.min * 1.4];
+  if (housing.min > least && housing.max < most) return;
+  throw implausible(housing, `${showLength(least)} … ${showLength(most)} round that journal`);
+}
+
+/**
+ * The wall fills what some housing of its kind and the journal leave, to a few undersizes;
+ * where no housing is known it is at most a fifth of the journal.
+ */
+export function guardWall(
+  { wall, undersize }: Pick<ShellPairs, 'wall' | 'undersize'>,
+  housings: readonly SizeOrSpan<Length>[],
+  { standard }: Standard,
+): void {
+  const { min, max } = spanOf(wall);
+  if (housings.length === 0) {
+    const most = (standard.min * 0.4 + undersize) / 2;
+    if (max < most) return;
+    throw implausible({ min, max }, `below ${showLength(most)}, a fifth of the journal`);
+  }
+  const walls = housings.map((bore) => (spanOf(bore).max - standard.max + undersize) / 2);
+  const near = (left: number) => Math.abs(min - left) < 0.0015 && Math.abs(max - left) < 0.0015;
+  if (walls.some(near)) return;
+  const expected = [...new Set(walls.map(showLength))].slice(0, 3).join(' or ');
+  throw implausible({ min, max }, `near ${expected}, which the housings leave for it`);
+}
+
+function implausible({ min, max }: Span<Length>, expected: string): RebuildInputError {
+  return new RebuildInputError({
+    parameter: 'size',
+    value: { min, max },
+    shown: min === max ? showLength(min) : `${showLength(min)} … ${showLength(max)}`,
+    expected,
+    hint: 'Check the digits and the unit.',
+  });
+}
+
+/** Refuses limits that no oil clearance of such a journal has. */
+export function guardClearanceLimits({
+  standard,
+  oilClearance,
+}: Pick<JournalKind, 'standard' | 'oilClearance'>): void {
+  explainClearance({ clearance: NONE, journal: standard.max, ...own(oilClearance) });
+}
+
+/** Refuses limits that no end play has. */
+export function guardEndPlayLimits(limits?: StatedLimits<'length'>): void {
+  endPlay([{ pushed: NONE, pulled: NONE }], own(limits));
+}
+
+/** Refuses limits that no ring gap has. */
+export function guardRingGapLimits(
+  measuredIn: Length,
+  limits: StatedLimits<'length'> | undefined,
+): void {
+  ringFilingNeeded({ gap: NONE, measuredIn, ...own(limits) });
+}

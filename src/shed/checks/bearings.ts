@@ -1,0 +1,68 @@
+import type { SizeOrSpan } from '../../judging/index.js';
+import { spanOf } from '../../judging/internal.js';
+import { journalShape } from '../../measuring/index.js';
+import type { Length } from '../../quantities/index.js';
+import {
+  type Check,
+  guardClearanceLimits,
+  guardHousing,
+  guardJournal,
+  guardMinimum,
+  guardWall,
+  where,
+} from '../../reading/index.js';
+import type { HousingPlace } from '../shed.js';
+import { type Placed, partsIn, placed, type SoundShed } from './sound-shed.js';
+
+/** What every bearing of a kind is made of: its parts must be sizes that could ever run together. */
+export function bearingChecks(shed: SoundShed, kind: 'rods' | 'mains'): readonly Check[] {
+  const [journals, housing] =
+    kind === 'rods'
+      ? (['rodJournals', 'rodHousing'] as const)
+      : (['mainJournals', 'mainHousing'] as const);
+  const { [journals]: maker = {}, [housing]: resized = {} } = shed.engine ?? {};
+  const { standard, minimum, oilClearance } = maker;
+  if (standard === undefined) return [];
+
+  const bounds = [resized.min, resized.max].flatMap((bound) => bound ?? []);
+  const housings = housingsOf(shed, kind);
+  const sizes = distinct([...bounds, ...housings.map(({ part }) => part.housingBore)]);
+  const inHousing = (bore: SizeOrSpan<Length>) => guardHousing(spanOf(bore), standard);
+  return [
+    ...where(`engine.${journals}.minimum`, minimum, (least) =>
+      guardMinimum({ standard, minimum: least }),
+    ),
+    ...where(`engine.${journals}.oilClearance`, oilClearance, (limits) =>
+      guardClearanceLimits({ standard, oilClearance: limits }),
+    ),
+    ...bounds.flatMap((bound) => where(`engine.${housing}`, bound, inHousing)),
+    ...partsIn(shed, 'crankshafts')
+      .flatMap(({ path, part }) => placed(part[journals] ?? [], `${path}.${journals}`))
+      .flatMap(({ path, part }) =>
+        where(path, part, ({ name, readings }) =>
+          guardJournal({ name, ...journalShape(readings) }, { standard }),
+        ),
+      ),
+    ...housings.flatMap(({ path, part }) =>
+      where(`${path}.housingBore`, part.housingBore, inHousing),
+    ),
+    ...partsIn(shed, 'shells').flatMap(({ path, part: { fits, wall, undersize = 0 as Length } }) =>
+      where(`${path}.wall`, fits === kind ? wall : undefined, (measured) =>
+        guardWall({ wall: measured, undersize }, sizes, { standard }),
+      ),
+    ),
+  ];
+}
+
+function housingsOf(shed: SoundShed, kind: 'rods' | 'mains'): readonly Placed<HousingPlace>[] {
+  return kind === 'rods'
+    ? partsIn(shed, 'rods').flatMap(({ path, part }) => placed(part.rods ?? [], `${path}.rods`))
+    : partsIn(shed, 'blocks').flatMap(({ path, part }) =>
+        placed(part.mainHousings ?? [], `${path}.mainHousings`),
+      );
+}
+
+/** Sizes that differ by a tenth of a millimetre: thousands of housings are only a few. */
+function distinct(sizes: readonly SizeOrSpan<Length>[]): readonly SizeOrSpan<Length>[] {
+  return [...new Map(sizes.map((size) => [Math.round(spanOf(size).max * 1e4), size])).values()];
+}

@@ -1,0 +1,62 @@
+import { borePlan, pistonClearanceSpan, ringFilingNeeded } from '../../cylinders/index.js';
+import type { Span } from '../../judging/index.js';
+import { boreShape } from '../../measuring/index.js';
+import type { Length } from '../../quantities/index.js';
+import { type Check, type FileProblem, guardRingGapLimits, where } from '../../reading/index.js';
+import type { BorePlace } from '../shed.js';
+import { type Placed, partsIn, placed, type SoundShed } from './sound-shed.js';
+
+/** Bores, pistons and rings must be sizes that could ever go together. */
+export function boreChecks(shed: SoundShed): readonly Check[] {
+  const { standard, ringGap } = shed.engine?.bores ?? {};
+  if (standard === undefined) return [];
+  return [
+    ...where('engine.bores.ringGap', ringGap, (limits) => guardRingGapLimits(standard.min, limits)),
+    ...boresIn(shed).flatMap(({ path, part }) =>
+      where(path, part, (bore) => guardBore(bore, standard)),
+    ),
+    ...partsIn(shed, 'pistonSets').flatMap(({ path, part: { pistons = [], oversize } }) =>
+      placed(pistons, `${path}.pistons`).flatMap(({ path: at, part: { diameter: piston } }) =>
+        where(`${at}.diameter`, oversize, (step) =>
+          pistonClearanceSpan({ bore: boredTo(standard, step), piston }),
+        ),
+      ),
+    ),
+    ...partsIn(shed, 'ringSets').flatMap(({ path, part: { rings = [], oversize } }) =>
+      placed(rings, `${path}.rings`).flatMap(({ path: at, part: { gap, measuredIn } }) =>
+        where(at, oversize, (step) =>
+          ringFilingNeeded({ gap, measuredIn, smallestBore: boredTo(standard, step).min }),
+        ),
+      ),
+    ),
+  ];
+}
+
+/** A wall that was measured is to be judged by something. */
+export function leastWallMissing(shed: SoundShed): readonly FileProblem[] {
+  const bores = shed.engine?.bores;
+  if (!bores || Object.hasOwn(bores, 'leastWall')) return [];
+  const measured = boresIn(shed).find(({ part }) => part.wall !== undefined);
+  if (!measured) return [];
+  const message = `is missing, and the wall of ${measured.path}, "${measured.part.name}", was measured`;
+  return [{ path: 'engine.bores.leastWall', message }];
+}
+
+function boresIn(shed: SoundShed): readonly Placed<BorePlace>[] {
+  return partsIn(shed, 'blocks').flatMap(({ path, part }) =>
+    placed(part.bores ?? [], `${path}.bores`),
+  );
+}
+
+function guardBore({ name, readings, ringTravel }: BorePlace, standard: Span<Length>): void {
+  const { smallest, largest, outOfRound, taper } = boreShape(
+    readings,
+    ringTravel === undefined ? {} : { ringTravel },
+  );
+  const cylinders = [{ name, smallest, largest, outOfRound, taper }];
+  borePlan({ cylinders, standard, steps: [0 as Length] });
+}
+
+function boredTo({ min, max }: Span<Length>, oversize: Length): Span<Length> {
+  return { min: (min + oversize) as Length, max: (max + oversize) as Length };
+}

@@ -1,0 +1,46 @@
+/**
+ * Every part there is of one kind of engine: read the file, and say of each part what is to
+ * become of it.
+ *
+ * @packageDocumentation
+ */
+export {
+  type BoreKind,
+  type EngineKind,
+  FileError,
+  type FileProblem,
+  type JournalKind,
+  type JsonSchema,
+  type Price,
+  type ShellPairs,
+  type StatedLimits,
+} from '../reading/index.js';
+export type { Consequence, Fault } from './faults.js';
+export { shedSchema } from './json-schema.js';
+export { readShed } from './read-shed.js';
+export type { Section } from './sections.js';
+export type {
+  BlockPart,
+  BorePlace,
+  Counted,
+  CrankshaftPart,
+  HeadPart,
+  HousingPlace,
+  JournalPlace,
+  MachiningOffer,
+  Offered,
+  Offers,
+  Part,
+  Parts,
+  PistonSetPart,
+  RingSetPart,
+  RodsPart,
+  Shed,
+  ShellPart,
+  ThrustWasherPart,
+  ValveSetPart,
+} from './shed.js';
+export { describePart, triageReport } from './triage/describe-triage.js';
+export { triage } from './triage/triage.js';
+export type { Disposition, Job, Triage, TriagedPart, TriageReason } from './triage/triage-types.js';
+export type { Work } from './works.js';

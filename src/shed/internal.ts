@@ -1,0 +1,11 @@
+// What the other rooms use of this one and users never see.
+export { named, partWord, wordFor } from './section-words.js';
+export { SECTIONS } from './sections.js';
+export { cautionsFor } from './triage/cautions.js';
+export { describeJob } from './triage/describe-job.js';
+export { ofPart } from './triage/of-part.js';
+export { readyBlock } from './triage/ready-block.js';
+export { readyCrankshaft } from './triage/ready-crankshaft.js';
+export { readyHead, readyRods, readyWhole } from './triage/ready-others.js';
+export { dispositionsOf } from './triage/triage.js';
+export type { Way } from './triage/ways.js';

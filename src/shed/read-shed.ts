@@ -1,0 +1,101 @@
+import type { RebuildInputError } from '../quantities/index.js';
+import {
+  bareSteps,
+  FileError,
+  type FileProblem,
+  type Given,
+  givenIn,
+  guardEndPlayLimits,
+  isObject,
+  problemsFrom,
+  readSections,
+  stepsIn,
+  where,
+} from '../reading/index.js';
+import { bearingChecks } from './checks/bearings.js';
+import { boreChecks, leastWallMissing } from './checks/bores.js';
+import { countProblems, currencyProblems } from './checks/counts.js';
+import { type RawPart, rawParts, repeatedNames } from './checks/names.js';
+import type { SoundShed } from './checks/sound-shed.js';
+import { stepProblems } from './checks/steps.js';
+import { joinReadings } from './readings.js';
+import { shedSections } from './schema.js';
+import type { Shed } from './shed.js';
+
+/**
+ * Reads a shed of parts: JSON text or the value it holds, with every quantity as
+ * text with its unit and every price with its currency. Readings may stand in a CSV
+ * file of their own, with the columns `part, feature, station, angle, reading`. All
+ * mistakes come in one error, each with its path or its line; a mistake in one part
+ * hides none in another. A key that stands twice is one, as `JSON.parse` would drop the
+ * first without a word. A shed without any parts is a sound one.
+ *
+ * @param input - JSON text of at most 2 million characters, or the parsed value
+ * @param readings - CSV text of at most 20 000 lines that joins it; by default none
+ * @returns the shed with every quantity in SI
+ * @throws {FileError} (a {@link RebuildInputError}) when anything is missing, misspelt, given twice, out of range or contradictory, or
+ * the text is not JSON, or is too long
+ * @example
+ * ```ts
+ * const shed = readShed(
+ *   {
+ *     version: 1,
+ *     shed: 'the shed',
+ *     units: 'inch',
+ *     engine: {
+ *       name: 'pump set',
+ *       cylinders: 2,
+ *       mains: 0,
+ *       rodJournals: { standard: { min: '1.6245 in', max: '1.6250 in' } },
+ *       bores: { standard: { min: '3.0000 in', max: '3.0005 in' } },
+ *     },
+ *     rods: [{ name: 'rod A', rods: [{ name: 'big end' }] }],
+ *   },
+ *   'part, feature, station, angle, reading\nrod A, big end, , , 1.7507 in',
+ * );
+ * shed.rods?.map(({ name }) => name); // ["rod A"]
+ * ```
+ */
+export function readShed(input: unknown, readings?: string): Shed {
+  const fieldsOfIt = 'version, shed, units, engine and the parts there are';
+  const { given, repeated } = givenIn(input, 'shed', fieldsOfIt);
+  const joined = joinReadings(given, readings);
+  const { sound, problems } = readSections(joined.given, shedSections);
+  const found = [...problems, ...contradictionsOf(joined.given, sound as SoundShed)];
+  const all = [...repeated, ...found.flatMap(joined.placeOf), ...joined.problems];
+  if (all.length > 0) throw new FileError(input, all, 'shed');
+  return sound as unknown as Shed;
+}
+
+/** What does not go together: in the file as it came, however spoilt, and in what of it is sound. */
+function contradictionsOf(given: Given, shed: SoundShed): readonly FileProblem[] {
+  const parts = rawParts(given);
+  const bare = bareStepsOf(given, parts);
+  return [
+    ...repeatedNames(parts),
+    ...bare,
+    ...countProblems(shed),
+    ...currencyProblems(shed),
+    ...leastWallMissing(shed),
+    ...stepProblems(shed, bare),
+    ...problemsFrom([
+      ...bearingChecks(shed, 'rods'),
+      ...bearingChecks(shed, 'mains'),
+      ...boreChecks(shed),
+      ...where('engine.endPlay', shed.engine?.endPlay, guardEndPlayLimits),
+    ]),
+  ];
+}
+
+/** Undersizes and oversizes without a unit, which on a metric shed are not thou. */
+function bareStepsOf(given: Given, parts: readonly RawPart[]): readonly FileProblem[] {
+  const engine = isObject(given['engine']) ? given['engine'] : {};
+  return bareSteps(given['units'], [
+    ...['rodJournals', 'mainJournals', 'bores'].flatMap((field) =>
+      stepsIn(engine[field], `engine.${field}`),
+    ),
+    ...parts.flatMap(({ path, part }) =>
+      ['undersize', 'oversize'].map((field) => ({ path: `${path}.${field}`, step: part[field] })),
+    ),
+  ]);
+}

@@ -1,0 +1,178 @@
+import { z } from 'zod';
+import { guardWall } from '../cylinders/internal.js';
+import {
+  guardDiameter,
+  guardFlaw,
+  guardLength,
+  guardStock,
+  guardTolerance,
+  guardUndersize,
+} from '../judging/internal.js';
+import {
+  asBore,
+  asJournal,
+  boreFields,
+  chosen,
+  count,
+  fields,
+  housingBore,
+  journalFields,
+  journalKind,
+  list,
+  listOfDifferent,
+  marked,
+  name,
+  oversize,
+  parsePrice,
+  partial,
+  quantity,
+  ring,
+  shellFields,
+  sizeOrSpan,
+  span,
+  statedLimits,
+  stepsOf,
+  textAs,
+  word,
+} from '../reading/index.js';
+import { type Fault, faultsOf, SURFACE_FAULTS } from './faults.js';
+import type { Section } from './sections.js';
+import type { Shed } from './shed.js';
+import { WORKS } from './works.js';
+
+const price = marked(textAs('amount and currency in quotes, e.g. "14.50 EUR"', parsePrice), {
+  json: () => ({
+    description: 'price: an amount and the three letters of its currency',
+    examples: ['14.50 EUR', 'EUR 14.50'],
+  }),
+});
+
+const width = quantity('length', (parameter, value) => guardLength(parameter, value, 0.003, 1));
+const thickness = quantity('length', (parameter, value) =>
+  guardLength(parameter, value, 1e-5, 0.02),
+);
+const size = marked(sizeOrSpan(guardDiameter), { inCsv: true });
+
+const faults = (of: readonly Fault[]) => listOfDifferent(word(...of)).exactOptional();
+/** One name, or several. */
+const group = name.transform((one): readonly string[] => [one]);
+const groups = listOfDifferent(name, 1);
+const interchange = chosen<readonly string[]>([group, groups], (value) =>
+  Array.isArray(value) ? groups : group,
+);
+
+const partFields = (section: Section) => ({
+  name,
+  from: name.exactOptional(),
+  interchange: interchange.exactOptional(),
+  faults: faults(faultsOf(section)),
+});
+const counted = { count: count('pieces', 1).exactOptional() };
+const housing = fields({ name, housingBore });
+const onSurface = faults(SURFACE_FAULTS);
+const journalPlace = fields({ name, ...journalFields, faults: onSurface }).superRefine(asJournal);
+const borePlace = fields({
+  name,
+  ...boreFields,
+  wall: quantity('length', guardWall).exactOptional(),
+  faults: onSurface,
+}).superRefine(asBore);
+
+/** What stands in the sections of parts. How many places each has is compared with the engine. */
+const parts = {
+  blocks: {
+    ...partFields('blocks'),
+    bores: list(borePlace, 0),
+    mainHousings: list(housing, 0).exactOptional(),
+    thrustWidth: width.exactOptional(),
+  },
+  crankshafts: {
+    ...partFields('crankshafts'),
+    rodJournals: list(journalPlace, 0),
+    mainJournals: list(journalPlace, 0).exactOptional(),
+    thrustWidth: width.exactOptional(),
+  },
+  rods: { ...partFields('rods'), rods: list(housing, 0) },
+  pistonSets: {
+    ...partFields('pistonSets'),
+    ...counted,
+    oversize: oversize(guardUndersize),
+    pistons: list(fields({ name, diameter: size }), 0),
+  },
+  ringSets: {
+    ...partFields('ringSets'),
+    ...counted,
+    oversize: oversize(guardUndersize),
+    rings: list(ring, 0).exactOptional(),
+  },
+  shells: { ...partFields('shells'), ...shellFields },
+  thrustWashers: {
+    ...partFields('thrustWashers'),
+    ...counted,
+    thickness: marked(thickness, { inCsv: true }),
+  },
+  heads: {
+    ...partFields('heads'),
+    flatness: quantity('length', guardFlaw).exactOptional(),
+    guideBore: size.exactOptional(),
+  },
+  valveSets: { ...partFields('valveSets'), ...counted, stem: size.exactOptional() },
+};
+
+const section = <S extends z.ZodRawShape>(shape: S) => list(partial(shape), 0);
+/** The same with a price, as what can be bought is listed. */
+const offers = <S extends z.ZodRawShape>(shape: S) =>
+  list(partial({ ...shape, price }), 0).exactOptional();
+
+/** The sections of a shed. Each is read apart, so that a mistake in one hides nothing in another. */
+export const shedSections = {
+  version: z.literal(1, { error: 'must be 1, the version of this layout' }),
+  shed: name,
+  units: word('inch', 'metric'),
+  engine: partial({
+    name,
+    cylinders: count('cylinders', 1, 24),
+    rodsPerJournal: z.literal([1, 2], { error: 'must be 1 or 2, without quotes' }).exactOptional(),
+    mains: count('mains', 0, 25),
+    rodJournals: journalKind,
+    mainJournals: journalKind.exactOptional(),
+    rodHousing: statedLimits(guardDiameter).exactOptional(),
+    mainHousing: statedLimits(guardDiameter).exactOptional(),
+    bores: partial({
+      standard: span(guardDiameter),
+      steps: stepsOf(oversize(guardUndersize)).exactOptional(),
+      honingAllowance: quantity('length', guardStock).exactOptional(),
+      leastWall: quantity('length', guardWall).exactOptional(),
+      sizeAllowance: quantity('length', guardTolerance).exactOptional(),
+      wear: word('one side', 'all round').exactOptional(),
+      shape: statedLimits(guardTolerance).exactOptional(),
+      pistonClearance: statedLimits().exactOptional(),
+      ringGap: statedLimits().exactOptional(),
+    }),
+    endPlay: statedLimits().exactOptional(),
+    headFlatness: statedLimits().exactOptional(),
+    guideClearance: statedLimits().exactOptional(),
+    alsoNeeds: listOfDifferent(word('head', 'valve set')).exactOptional(),
+  }),
+  blocks: section(parts.blocks).optional(),
+  crankshafts: section(parts.crankshafts).optional(),
+  rods: section(parts.rods).optional(),
+  pistonSets: section(parts.pistonSets).optional(),
+  ringSets: section(parts.ringSets).optional(),
+  shells: section(parts.shells).optional(),
+  thrustWashers: section(parts.thrustWashers).optional(),
+  heads: section(parts.heads).optional(),
+  valveSets: section(parts.valveSets).optional(),
+  machining: list(partial({ work: word(...WORKS), shop: name, price }), 0).optional(),
+  toBuy: partial({
+    blocks: offers(parts.blocks),
+    crankshafts: offers(parts.crankshafts),
+    rods: offers(parts.rods),
+    pistonSets: offers(parts.pistonSets),
+    ringSets: offers(parts.ringSets),
+    shells: offers(parts.shells),
+    thrustWashers: offers(parts.thrustWashers),
+    heads: offers(parts.heads),
+    valveSets: offers(parts.valveSets),
+  }).optional(),
+} satisfies { readonly [K in keyof Required<Shed>]: z.ZodType<Shed[K]> };

@@ -1,0 +1,15 @@
+/** The sections of a shed, in the order an engine is built up. */
+export const SECTIONS = [
+  'blocks',
+  'crankshafts',
+  'rods',
+  'pistonSets',
+  'ringSets',
+  'shells',
+  'thrustWashers',
+  'heads',
+  'valveSets',
+] as const;
+
+/** A section of the shed. */
+export type Section = (typeof SECTIONS)[number];

@@ -1,0 +1,17 @@
+import { namedFrom } from '../../judging/internal.js';
+import { SECTIONS } from '../sections.js';
+import type { Part, Shed } from '../shed.js';
+
+/** Works on one part of a shed; what is refused of the `part` or the `engine` is named from the shed on. */
+export function ofPart<T>(shed: Shed, part: Part, run: () => T): T {
+  return namedFrom(() => ({ part: placeOf(shed, part), engine: 'shed.engine' }), run);
+}
+
+function placeOf(shed: Shed, part: Part): string {
+  const lists = SECTIONS.flatMap((section) => [
+    { path: `shed.${section}`, parts: shed[section] as readonly Part[] | undefined },
+    { path: `shed.toBuy.${section}`, parts: shed.toBuy?.[section] as typeof shed.heads },
+  ]);
+  const list = lists.find(({ parts }) => parts?.includes(part));
+  return `${list?.path}[${list?.parts?.indexOf(part)}]`;
+}

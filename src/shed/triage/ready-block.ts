@@ -1,0 +1,128 @@
+import { type BoreRequest, borePlan, oversizeSteps } from '../../cylinders/index.js';
+import type { Span } from '../../judging/index.js';
+import { type Names, namedFrom } from '../../judging/internal.js';
+import { boreShape } from '../../measuring/index.js';
+import { withStandard } from '../../measuring/internal.js';
+import type { Length, UnitSystem } from '../../quantities/index.js';
+import { type BoreKind, type EngineKind, own } from '../../reading/index.js';
+import type { BlockPart, BorePlace } from '../shed.js';
+import { readyHousings } from './ready-housings.js';
+import { faultsOn, type SeenFaults, seenFaults } from './seen-faults.js';
+import type { Job } from './triage-types.js';
+import type { Readiness, Way } from './ways.js';
+
+/** How a block can be made ready. */
+export interface ReadyBlock {
+  /** At every step for which there could be pistons: fewest sleeves first, then smallest step. */
+  readonly bores: readonly Way[];
+  /** Its main housings as they are used [m]. */
+  readonly housings: readonly Span<Length>[];
+  /** What is done to it in any case. */
+  readonly repairs: readonly Job[];
+}
+
+/** How a block can be made ready, what was judged of it, and why. */
+export function readyBlock(
+  part: BlockPart,
+  engine: EngineKind,
+  units: UnitSystem,
+): Readiness<ReadyBlock> {
+  const seen = seenFaults('blocks', part, part.bores);
+  const places = engine.mains > 0 ? (part.mainHousings ?? []) : [];
+  const housings = namedFrom(
+    () => ({ housings: 'part.mainHousings', limits: 'engine.mainHousing' }),
+    () => readyHousings(places, engine.mainHousing, seen.spun),
+  );
+  const { smallest, bores } = namedFrom(
+    () => boreNames(part.bores),
+    () => {
+      const request = boreRequest(part.bores, engine.bores, seen, units);
+      return { smallest: borePlan(request), bores: waysOf(request) };
+    },
+  );
+  const repairs = [...seen.repairs, ...(housings.ready?.repairs ?? [])];
+  const sound = !seen.scrap && bores.length > 0;
+  return {
+    ...(sound && housings.ready && { ready: { bores, housings: housings.ready.sizes, repairs } }),
+    findings: housings.findings,
+    because: [...seen.because, { kind: 'bores', plan: smallest }, ...housings.because],
+  };
+}
+
+function boreRequest(
+  places: readonly BorePlace[],
+  bores: BoreKind,
+  seen: SeenFaults,
+  units: UnitSystem,
+): BoreRequest {
+  const { standard, steps, honingAllowance, leastWall, sizeAllowance, wear, shape } = bores;
+  return {
+    standard,
+    steps: withStandard(steps ?? oversizeSteps(units)),
+    cylinders: places.map(({ name, readings, ringTravel, wall, faults }, i) => {
+      const { smallest, largest, outOfRound, taper } = namedFrom(
+        () => ({
+          readings: `cylinders[${i}].readings`,
+          'options.ringTravel': `cylinders[${i}].ringTravel`,
+        }),
+        () => boreShape(readings, ringTravel === undefined ? {} : { ringTravel }),
+      );
+      return {
+        name,
+        smallest,
+        largest,
+        outOfRound,
+        taper,
+        faults: faultsOn(faults, seen),
+        ...(wall !== undefined && { wall }),
+      };
+    }),
+    ...(honingAllowance !== undefined && { honingAllowance }),
+    ...(leastWall !== undefined && { leastWall }),
+    ...(sizeAllowance !== undefined && { sizeAllowance }),
+    ...(wear !== undefined && { wear }),
+    ...(shape !== undefined && { shape: own(shape) }),
+  };
+}
+
+/** What of a bore request comes from where: from the engine, and from each bore. */
+function boreNames(bores: readonly BorePlace[]): Names {
+  const each = bores.flatMap((_, i) => [
+    [`cylinders[${i}]`, `part.bores[${i}]`],
+    [`cylinders[${i}].smallest`, `part.bores[${i}].readings`],
+    [`cylinders[${i}].largest`, `part.bores[${i}].readings`],
+  ]);
+  return {
+    '': 'engine.bores',
+    'shape.limits': 'engine.bores.shape',
+    ...Object.fromEntries(each),
+  };
+}
+
+/** What becomes of the bores at every step for which there could be pistons. */
+function waysOf(request: BoreRequest): readonly Way[] {
+  const ways = request.steps.flatMap((step): Way[] => {
+    const plan = borePlan({ ...request, pistonsAtHand: [step] });
+    if (plan.outcome === 'none') return [];
+    const { oversize, target: to, cylinders } = plan;
+    const placesFor = (work: 'bore' | 'sleeve') =>
+      cylinders.filter((cylinder) => cylinder.work === work).map(({ name }) => name);
+    return [
+      {
+        step: oversize,
+        sizes: cylinders.map(({ work }, i) => {
+          const { smallest: min, largest: max } = request.cylinders[
+            i
+          ] as BoreRequest['cylinders'][number];
+          return work === 'use as it is' ? { min, max } : to;
+        }),
+        jobs: (['bore', 'sleeve'] as const)
+          .map((work): Job => ({ work, places: placesFor(work), step: oversize, to }))
+          .filter(({ places }) => places.length > 0),
+      },
+    ];
+  });
+  return ways.sort((a, b) => sleevesOf(a) - sleevesOf(b));
+}
+
+const sleevesOf = ({ jobs }: Way) => jobs.find(({ work }) => work === 'sleeve')?.places.length ?? 0;

@@ -1,0 +1,68 @@
+import type { Finding, Span } from '../../judging/index.js';
+import { guardDiameter, guardSpan, judgeSpan, spanOf } from '../../judging/internal.js';
+import type { Length } from '../../quantities/index.js';
+import { own, type StatedLimits } from '../../reading/index.js';
+import type { HousingPlace } from '../shed.js';
+import type { Job, TriageReason } from './triage-types.js';
+import type { Readiness } from './ways.js';
+
+/** Housings as they are used. */
+export interface ReadyHousings {
+  /** What each measures then [m]. */
+  readonly sizes: readonly Span<Length>[];
+  /** Resizing, where any needs it. */
+  readonly repairs: readonly Job[];
+}
+
+/**
+ * Housings that are good, or are resized to the maker's limits: those outside
+ * them, and all in which shells have spun. Without both limits there is no size
+ * to resize them to.
+ */
+export function readyHousings(
+  places: readonly HousingPlace[],
+  stated: StatedLimits<'length'> | undefined,
+  spun: boolean,
+): Readiness<ReadyHousings> {
+  const judged = places.map((place, i) => {
+    guardSpan(`housings[${i}].housingBore`, place.housingBore, guardDiameter);
+    return { place, finding: judgeHousing(place, stated) };
+  });
+  const bad = judged.filter(({ finding }) => spun || (finding && finding.verdict !== 'within'));
+  const findings = judged.flatMap(({ finding }) => finding ?? []);
+  const because = bad.map(
+    ({ place, finding }): TriageReason => ({
+      kind: 'housing',
+      place: place.name,
+      ...(finding && { finding }),
+    }),
+  );
+  const to = resizedTo(stated);
+  if (bad.length > 0 && to === undefined) return { findings, because };
+  const resized = bad.map(({ place }) => place.name);
+  return {
+    ready: {
+      sizes: places.map(({ name, housingBore }) =>
+        to && resized.includes(name) ? to : spanOf(housingBore),
+      ),
+      repairs: to && resized.length > 0 ? [{ work: 'resize housings', places: resized, to }] : [],
+    },
+    findings,
+    because,
+  };
+}
+
+function judgeHousing(
+  { housingBore }: HousingPlace,
+  stated: StatedLimits<'length'> | undefined,
+): Finding<'length'> | undefined {
+  const { limits, basis } = own(stated);
+  if (limits === undefined || basis === undefined) return undefined;
+  const value = spanOf(housingBore);
+  return judgeSpan({ feature: 'housing bore', dimension: 'length', value, limits, basis });
+}
+
+function resizedTo(stated: StatedLimits<'length'> | undefined): Span<Length> | undefined {
+  const { min, max } = stated ?? {};
+  return min === undefined || max === undefined ? undefined : { min, max };
+}

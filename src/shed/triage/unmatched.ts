@@ -1,0 +1,132 @@
+import { clearanceLeft, guardShellWall } from '../../bearings/internal.js';
+import type { Span } from '../../judging/index.js';
+import { guardSpan, spanOf } from '../../judging/internal.js';
+import type { Length } from '../../quantities/index.js';
+import {
+  gapOf,
+  marginOf,
+  oilLimits,
+  own,
+  pistonsInBores,
+  ringsFit,
+  sameStep,
+} from '../../reading/index.js';
+import type { Section } from '../sections.js';
+import type { Part, Parts, Shed } from '../shed.js';
+import { ofPart } from './of-part.js';
+import { readyBlock } from './ready-block.js';
+import { readyCrankshaft } from './ready-crankshaft.js';
+import { readyRods } from './ready-others.js';
+
+/** The section that has nothing which goes with a part, if there is one. */
+export type Unmatched = (section: Section, part: Part) => Section | undefined;
+
+/**
+ * Looks for parts that nothing goes with, in the shed or among what can be
+ * bought, whatever is machined. A section that has no parts at all is no reason:
+ * what is missing there is still to be found.
+ */
+export function unmatchedIn(shed: Shed): Unmatched {
+  const { engine, units } = shed;
+  const all = <S extends Section>(section: S) =>
+    [...(shed[section] ?? []), ...(shed.toBuy?.[section] ?? [])] as readonly Parts[S][number][];
+  const ready = <P extends Part, R>(parts: readonly P[], get: (part: P) => R | undefined) =>
+    parts.flatMap((part) => ofPart(shed, part, () => get(part)) ?? []);
+  const blocks = ready(all('blocks'), (part) => readyBlock(part, engine, units).ready);
+  const shafts = ready(all('crankshafts'), (part) => readyCrankshaft(part, engine, units).ready);
+  const bigEnds = ready(all('rods'), (part) => readyRods(part, engine).ready?.housings).flat();
+  for (const part of all('shells')) {
+    ofPart(shed, part, () => guardSpan('part.wall', part.wall, guardShellWall));
+  }
+
+  const fitsShaft = (shell: Parts['shells'][number], housings: readonly Span<Length>[]) => {
+    const journals = shell.fits === 'rods' ? engine.rodJournals : engine.mainJournals;
+    const ways = shafts.flatMap((shaft) => shaft[shell.fits]);
+    return ways.some(
+      ({ step, sizes }) =>
+        sameStep(step, shell.undersize) &&
+        sizes.some(
+          (size) =>
+            housings.length === 0 ||
+            housings.some((housing) => {
+              const clearance = clearanceLeft(housing, spanOf(shell.wall), size);
+              return journals && marginOf(clearance, oilLimits(journals, size)) !== undefined;
+            }),
+        ),
+    );
+  };
+
+  /** Whether a part of a section has what goes with it in another, or that one is empty. */
+  const withMate = (_section: Section, mate: Section, has: () => boolean) =>
+    all(mate).length === 0 || has() ? undefined : mate;
+
+  return (section, part) => {
+    const castings = section === 'blocks' ? 'crankshafts' : 'blocks';
+    const groups = part.interchange;
+    const alone = withMate(section, castings, () =>
+      all(castings).some((other) => sharesGroup(groups, other.interchange)),
+    );
+    if (alone) return alone;
+    switch (section) {
+      case 'shells': {
+        const shell = part as Parts['shells'][number];
+        const housings =
+          shell.fits === 'rods' ? bigEnds : blocks.flatMap((block) => block.housings);
+        return withMate(section, 'crankshafts', () => fitsShaft(shell, housings));
+      }
+      case 'rods': {
+        const housings = readyRods(part as Parts['rods'][number], engine).ready?.housings ?? [];
+        const shells = all('shells').filter(({ fits }) => fits === 'rods');
+        const served = () =>
+          housings.every((housing) => shells.some((shell) => fitsShaft(shell, [housing])));
+        return shells.length === 0 || all('crankshafts').length === 0 || served()
+          ? undefined
+          : 'shells';
+      }
+      case 'pistonSets': {
+        const { oversize, pistons } = part as Parts['pistonSets'][number];
+        const sizes = pistons.map(({ diameter }) => spanOf(diameter));
+        const { limits } = own(engine.bores.pistonClearance);
+        return withMate(section, 'blocks', () =>
+          blocks.some(({ bores }) =>
+            bores.some(
+              (way) =>
+                sameStep(way.step, oversize) &&
+                pistonsInBores(way.sizes, sizes, limits, -Infinity) !== undefined,
+            ),
+          ),
+        );
+      }
+      case 'ringSets': {
+        const { oversize, rings = [] } = part as Parts['ringSets'][number];
+        return withMate(section, 'blocks', () =>
+          blocks.some(({ bores }) =>
+            bores.some((way) => sameStep(way.step, oversize) && ringsFit(rings, way.sizes, engine)),
+          ),
+        );
+      }
+      case 'valveSets': {
+        const { stem } = part as Parts['valveSets'][number];
+        const { limits } = own(engine.guideClearance);
+        return withMate(section, 'heads', () =>
+          all('heads').some(
+            ({ guideBore }) =>
+              limits === undefined ||
+              stem === undefined ||
+              guideBore === undefined ||
+              marginOf(gapOf(spanOf(guideBore), spanOf(stem)), limits) !== undefined,
+          ),
+        );
+      }
+      default:
+        return undefined;
+    }
+  };
+}
+
+function sharesGroup(
+  one: readonly string[] | undefined,
+  other: readonly string[] | undefined,
+): boolean {
+  return one === undefined || other === undefined || one.some((group) => other.includes(group));
+}

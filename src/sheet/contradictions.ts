@@ -1,0 +1,130 @@
+import { oilClearanceSpan } from '../bearings/index.js';
+import { pistonClearanceSpan, ringFilingNeeded } from '../cylinders/index.js';
+import { spanOf } from '../judging/internal.js';
+import { boreShape, journalShape } from '../measuring/index.js';
+import {
+  type Check,
+  type FileProblem,
+  type Gaps,
+  guardClearanceLimits,
+  guardEndPlayLimits,
+  guardHousing,
+  guardJournal,
+  guardMinimum,
+  guardRingGapLimits,
+  guardWall,
+  type JournalKind,
+  problemsFrom,
+  type ShellPairs,
+} from '../reading/index.js';
+import { journalsOf } from './inspect-bearings.js';
+import { inspectOil } from './inspect-oil.js';
+import type { BearingSheet, CylinderSheet, Sheet } from './sheet.js';
+
+/** What of a sheet could be read: its sound sections, and lists of the sound items. */
+export type SoundSheet = {
+  readonly [K in keyof Sheet]?: Sheet[K] extends readonly (infer Item)[] | undefined
+    ? Gaps<Item>
+    : Sheet[K];
+};
+
+/**
+ * Readings that are each sound but cannot all be true: every one is found, at its own
+ * place. Sections that could not be read are passed over.
+ */
+export function contradictions(sheet: SoundSheet): readonly FileProblem[] {
+  return problemsFrom([
+    ...bearingChecks(sheet, 'rods'),
+    ...bearingChecks(sheet, 'mains'),
+    ...endPlayChecks(sheet),
+    ...(sheet.cylinders ?? []).flatMap((cylinder, i) =>
+      cylinder === undefined ? [] : cylinderChecks(sheet, cylinder, i),
+    ),
+    ...oilChecks(sheet),
+  ]);
+}
+
+function bearingChecks(sheet: SoundSheet, kind: 'rods' | 'mains'): readonly Check[] {
+  const field = kind === 'rods' ? 'rodJournals' : 'mainJournals';
+  const { crankshaft = {}, [kind]: bearings, shells = [] } = sheet;
+  const journals = crankshaft[field];
+  if (!bearings) return [];
+  if (!journals) {
+    return [{ path: `crankshaft.${field}`, run: () => journalsOf({ crankshaft }, kind) }];
+  }
+  const ofKind = shells.filter((shell) => shell?.fits === kind);
+  const housings = bearings.flatMap((bearing) => (bearing ? [bearing.housingBore] : []));
+  const limits = `crankshaft.${field}.oilClearance`;
+  return [
+    ...bearings.flatMap((bearing, i) =>
+      bearing ? journalChecks(`${kind}[${i}]`, bearing, journals, ofKind) : [],
+    ),
+    ...shells.flatMap((shell, i): readonly Check[] =>
+      shell?.fits === kind
+        ? [{ path: `shells[${i}].wall`, run: () => guardWall(shell, housings, journals) }]
+        : [],
+    ),
+    { path: limits, run: () => guardClearanceLimits(journals) },
+    { path: `crankshaft.${field}`, run: () => guardMinimum(journals) },
+  ];
+}
+
+function journalChecks(
+  path: string,
+  { name, journal, housingBore, fittedShells }: BearingSheet,
+  journals: JournalKind,
+  shells: Gaps<ShellPairs>,
+): readonly Check[] {
+  const shape = journalShape(journal.readings);
+  const measured = { min: shape.smallest, max: shape.largest };
+  const fitted = shells.find((shell) => shell?.name === fittedShells);
+  const alone: readonly Check[] = [
+    { path: `${path}.journal`, run: () => guardJournal({ name, ...shape }, journals) },
+    { path: `${path}.housingBore`, run: () => guardHousing(spanOf(housingBore), measured) },
+  ];
+  // What is wrong by itself is told once.
+  const together = () =>
+    fitted &&
+    problemsFrom(alone).length === 0 &&
+    oilClearanceSpan({ housingBore, shellWall: fitted.wall, journal: measured });
+  return [...alone, { path: `${path}.fittedShells`, run: together }];
+}
+
+function endPlayChecks({ crankshaft }: SoundSheet): readonly Check[] {
+  const play = crankshaft?.endPlay;
+  if (!play) return [];
+  return [{ path: 'crankshaft.endPlay.limits', run: () => guardEndPlayLimits(play.limits) }];
+}
+
+function cylinderChecks(
+  { cylinderLimits: allowed }: SoundSheet,
+  { bore, piston, rings }: CylinderSheet,
+  i: number,
+): readonly Check[] {
+  const { readings, ringTravel } = bore;
+  const { smallest: min, largest: max } = boreShape(readings, ringTravel ? { ringTravel } : {});
+  return [
+    {
+      path: `cylinders[${i}].piston`,
+      run: () => piston !== undefined && pistonClearanceSpan({ bore: { min, max }, piston }),
+    },
+    ...(rings ?? []).map(({ gap, measuredIn }, j) => ({
+      path: `cylinders[${i}].rings[${j}]`,
+      run: () => ringFilingNeeded({ gap, measuredIn, smallestBore: min }),
+    })),
+    // The limits are the same for all; one cylinder is enough to refuse them by.
+    ...(i === 0
+      ? [
+          {
+            path: 'cylinderLimits.ringGap',
+            run: () => guardRingGapLimits(min, allowed?.ringGap),
+          },
+        ]
+      : []),
+  ];
+}
+
+function oilChecks({ oil }: SoundSheet): readonly Check[] {
+  if (!oil) return [];
+  return [{ path: (parameter) => `oil.${parameter}`, run: () => inspectOil(oil) }];
+}

@@ -1,0 +1,34 @@
+/**
+ * One engine's inspection sheet: read it, inspect the engine, say what to do, print the
+ * report.
+ *
+ * @packageDocumentation
+ */
+export {
+  FileError,
+  type FileProblem,
+  type JournalKind,
+  type JsonSchema,
+  type ShellPairs,
+  type StatedLimits,
+} from '../reading/index.js';
+export { type Action, actionsFrom, type WrongShells } from './actions.js';
+export { describeAction } from './describe-action.js';
+export { type Inspection, inspect } from './inspect.js';
+export type { BearingGroupReport, BearingReport } from './inspect-bearings.js';
+export type { CylinderReport, RingReport } from './inspect-cylinder.js';
+export type { FilmReport, HotOil } from './inspect-film.js';
+export type { OilReport } from './inspect-oil.js';
+export { sheetSchema } from './json-schema.js';
+export { readSheet } from './read-sheet.js';
+export { report } from './report.js';
+export type {
+  BearingSheet,
+  CrankshaftSheet,
+  CylinderLimits,
+  CylinderSheet,
+  EndPlaySheet,
+  FilmSheet,
+  OilSheet,
+  Sheet,
+} from './sheet.js';

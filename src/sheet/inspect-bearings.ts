@@ -1,0 +1,252 @@
+import {
+  type ClearanceExplanation,
+  explainClearance,
+  oilClearanceSpan,
+  type ShellMatch,
+} from '../bearings/index.js';
+import { oilClearanceLimits, rankShells } from '../bearings/internal.js';
+import {
+  type GrindPlan,
+  grindPlan,
+  type ServedGrindPlan,
+  undersizeSteps,
+} from '../crankshaft/index.js';
+import type { Finding, Span } from '../judging/index.js';
+import { namedFrom } from '../judging/internal.js';
+import { journalShape, type Shape } from '../measuring/index.js';
+import { journalShapeLimits, judgeShape, withStandard } from '../measuring/internal.js';
+import { maximumMatching } from '../numerics/index.js';
+import { type Length, RebuildInputError, thou } from '../quantities/index.js';
+import {
+  grindNames,
+  grindRequest,
+  type JournalKind,
+  own,
+  type ShellPairs,
+  sameStep,
+} from '../reading/index.js';
+import { bearingNames, journalOf, makerOf } from './bearing-names.js';
+import type { BearingSheet, Sheet } from './sheet.js';
+
+/** What was found of the bearings of one kind, and what is to be done. */
+export interface BearingGroupReport {
+  /** Rods or mains. */
+  readonly kind: 'rods' | 'mains';
+  /** The common undersize, with its reasons. Where shells are lacking it is the one to buy shells for. */
+  readonly plan: GrindPlan;
+  /** Every bearing, in the order of the sheet. */
+  readonly bearings: readonly BearingReport[];
+  /** Pairs of shells of the plan's undersize that the shelf lacks [-]. */
+  readonly pairsToBuy: number;
+}
+
+/** What was found of one bearing. */
+export interface BearingReport {
+  /** What it is called on the bench. */
+  readonly name: string;
+  /** Size and shape of the journal as it is. */
+  readonly shape: Shape;
+  /** The undersize that its readings say it is ground to, if they lie near one [m]. */
+  readonly undersize?: Length;
+  /** Its out-of-round and taper against their limits. */
+  readonly findings: readonly Finding<'length'>[];
+  /** The shells that were found in it, the clearance they leave and what explains it. */
+  readonly fitted?: {
+    /** Name of the shells. */
+    readonly shells: string;
+    /** The undersize they are made for [m]. */
+    readonly undersize: Length;
+    /** Diametral clearance as found [m]. */
+    readonly clearance: Span<Length>;
+    /** What explains it by size, at its worse end. */
+    readonly explanation: ClearanceExplanation;
+    /** Whether that agrees with what the shells are stamped and the journal measures. */
+    readonly agrees: boolean;
+  };
+  /** Every shell on the shelf in the finished bearing, best first; empty where no step serves. */
+  readonly matches: readonly ShellMatch[];
+  /** The shells it gets, if the shelf has a pair to spare that fits and is made for the step. */
+  readonly shells?: ShellMatch;
+}
+
+/** Inspects all bearings of one kind. */
+export function inspectBearings(
+  sheet: Pick<Sheet, 'units' | 'shells' | 'rods' | 'mains'>,
+  kind: 'rods' | 'mains',
+  journals: JournalKind,
+  bearings: readonly BearingSheet[],
+): BearingGroupReport {
+  const steps = namedFrom(
+    () => ({ '': makerOf(kind) }),
+    () => withStandard(journals.steps ?? undersizeSteps(sheet.units)),
+  );
+  const shelf = (sheet.shells ?? []).filter((shell) => shell.fits === kind);
+  const named = <T>(i: number, run: () => T) => namedFrom(() => bearingNames(sheet, kind, i), run);
+  const measured = bearings.map((bearing, i) => ({
+    bearing,
+    shape: named(i, () => journalShape(bearing.journal.readings)),
+  }));
+  const plan = namedFrom(
+    () =>
+      grindNames(
+        makerOf(kind),
+        bearings.map((_, i) => journalOf(kind, i)),
+      ),
+    () => planFor(journals, steps, shelf, measured),
+  );
+  const reports = measured.map((each, i) =>
+    named(i, () => reportOn(each, journals, steps, shelf, plan)),
+  );
+  const handedOut = maximumMatching(
+    reports.map(({ matches }) => matches.filter((match) => match.fits && madeFor(match, plan))),
+    (match) => match.shell.name,
+    new Map(shelf.map((shell) => [shell.name, shell.pairs])),
+  );
+  return {
+    kind,
+    plan,
+    bearings: reports.map((report, i) => {
+      const shells = handedOut[i];
+      return shells ? { ...report, shells } : report;
+    }),
+    pairsToBuy: plan.outcome === 'none' ? 0 : handedOut.filter((shells) => !shells).length,
+  };
+}
+
+/** What is known of the journals that bearings of a kind run on; without a standard size nothing can be judged. */
+export function journalsOf(sheet: Partial<Sheet>, kind: 'rods' | 'mains'): JournalKind {
+  const field = kind === 'rods' ? 'rodJournals' : 'mainJournals';
+  const journals = sheet.crankshaft?.[field];
+  if (journals) return journals;
+  throw new RebuildInputError({
+    parameter: `crankshaft.${field}`,
+    value: undefined,
+    expected: `the standard size of the journals that ${kind} run on`,
+    hint: `Give crankshaft.${field}.standard, or the ${kind} cannot be judged.`,
+  });
+}
+
+interface Measured {
+  readonly bearing: BearingSheet;
+  readonly shape: Shape;
+}
+
+/**
+ * The step to go to. Good journals are left alone, whatever the shelf holds;
+ * what must be ground goes to a step that the shelf has shells for, else to the
+ * smallest, and shells are bought.
+ */
+function planFor(
+  journals: JournalKind,
+  steps: readonly Length[],
+  shelf: readonly ShellPairs[],
+  measured: readonly Measured[],
+): GrindPlan {
+  const request = grindRequest(
+    journals,
+    steps,
+    measured.map(({ bearing: { name, journal }, shape }) => ({
+      name,
+      shape,
+      runout: journal.runout,
+    })),
+  );
+  const smallest = grindPlan(request);
+  if (smallest.outcome !== 'grind') return smallest;
+  const shellsAtHand = steps.filter((step) => pairsOf(shelf, step) >= measured.length);
+  const served = grindPlan({ ...request, shellsAtHand });
+  return served.outcome === 'none' ? smallest : served;
+}
+
+function pairsOf(shelf: readonly ShellPairs[], undersize: Length): number {
+  return shelf
+    .filter((shell) => sameStep(shell.undersize, undersize))
+    .reduce((sum, shell) => sum + shell.pairs, 0);
+}
+
+function reportOn(
+  { bearing, shape }: Measured,
+  journals: JournalKind,
+  steps: readonly Length[],
+  shelf: readonly ShellPairs[],
+  plan: GrindPlan,
+): BearingReport {
+  const { housingBore, name } = bearing;
+  const limits = own(journals.oilClearance);
+  const allowed = journalShapeLimits('shape', own(journals.shape));
+  const undersize = measuredUndersize(shape, journals.standard, steps);
+  const fitted = shelf.find((shell) => shell.name === bearing.fittedShells);
+  return {
+    name,
+    shape,
+    ...(undersize !== undefined && { undersize }),
+    findings: judgeShape(shape, allowed),
+    ...(fitted && { fitted: fittedAs(fitted, housingBore, shape, steps, limits, undersize) }),
+    matches:
+      plan.outcome === 'none' || shelf.length === 0
+        ? []
+        : ranked(finishedJournal(plan, name, shape), housingBore, shelf, limits),
+  };
+}
+
+/** Every shell on the shelf in one bearing. Hopeless ones stand last; what a sheet holds is no mistake in a search. */
+function ranked(
+  journal: Span<Length>,
+  housingBore: BearingSheet['housingBore'],
+  shells: readonly ShellPairs[],
+  limits: ReturnType<typeof own<'length'>>,
+): readonly ShellMatch[] {
+  const allowed = oilClearanceLimits('search', limits, journal.max);
+  const plain = shells.map(({ name, undersize, wall }) => ({ name, undersize, wall }));
+  return rankShells({ journal, housingBore, shells: plain }, allowed);
+}
+
+/** The step whose size the journal is nearest to, if it is no further than a quarter of a step off. */
+function measuredUndersize(
+  { smallest, largest }: Shape,
+  standard: Span<Length>,
+  steps: readonly Length[],
+): Length | undefined {
+  const below = (standard.min + standard.max - smallest - largest) / 2;
+  const [nearest] = [...steps].sort((a, b) => Math.abs(a - below) - Math.abs(b - below));
+  return nearest !== undefined && Math.abs(nearest - below) <= thou(2.5) ? nearest : undefined;
+}
+
+function fittedAs(
+  shell: ShellPairs,
+  housingBore: BearingSheet['housingBore'],
+  shape: Shape,
+  steps: readonly Length[],
+  limits: ReturnType<typeof own<'length'>>,
+  undersize: Length | undefined,
+): NonNullable<BearingReport['fitted']> {
+  const journal = { min: shape.smallest, max: shape.largest };
+  const clearance = oilClearanceSpan({ housingBore, shellWall: shell.wall, journal });
+  const [loose, tight] = [clearance.max, clearance.min].map((end) =>
+    explainClearance({ clearance: end, journal: shape.largest, steps, ...limits }),
+  ) as [ClearanceExplanation, ClearanceExplanation];
+  const explanation = tight.finding.margin < loose.finding.margin ? tight : loose;
+  const agrees =
+    undefined === undersize ||
+    sameStep(undersize, (shell.undersize + mismatchOf(explanation)) as Length);
+  return { shells: shell.name, undersize: shell.undersize, clearance, explanation, agrees };
+}
+
+/** How much smaller the journal is than its shells are made for; negative if it is larger. */
+export function mismatchOf(explanation: ClearanceExplanation): number {
+  if (!('mismatch' in explanation)) return 0;
+  const { kind, mismatch } = explanation;
+  return kind === 'journal ground, shells not' ? mismatch : -mismatch;
+}
+
+function madeFor({ shell }: ShellMatch, plan: GrindPlan): boolean {
+  return plan.outcome !== 'none' && sameStep(shell.undersize, plan.undersize);
+}
+
+/** What the journal will measure once the plan is carried out. */
+function finishedJournal(plan: ServedGrindPlan, name: string, shape: Shape): Span<Length> {
+  const asItIs = plan.journals.some(
+    (journal) => journal.name === name && journal.work === 'use as it is',
+  );
+  return asItIs ? { min: shape.smallest, max: shape.largest } : plan.target;
+}

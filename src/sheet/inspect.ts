@@ -1,0 +1,90 @@
+import { type EndPlay, endPlay } from '../crankshaft/index.js';
+import { guardLayout, type Names, namedFrom } from '../judging/internal.js';
+import type { UnitSystem } from '../quantities/index.js';
+import { own } from '../reading/index.js';
+import { type BearingGroupReport, inspectBearings, journalsOf } from './inspect-bearings.js';
+import { type CylinderReport, inspectCylinder } from './inspect-cylinder.js';
+import { inspectOil, type OilReport } from './inspect-oil.js';
+import { sheetLayout } from './layouts.js';
+import type { Sheet } from './sheet.js';
+
+/** Everything that was found of one engine: data only, JSON as it is. */
+export interface Inspection {
+  /** What the engine is called. */
+  readonly engine: string;
+  /** Units that the sheet asks its report in. */
+  readonly units: UnitSystem;
+  /** Rod journals, rods and their shells, if the sheet has any. */
+  readonly rods?: BearingGroupReport;
+  /** Main journals, housings and their shells, if the sheet has any. */
+  readonly mains?: BearingGroupReport;
+  /** Crankshaft end play, if it was measured. */
+  readonly endPlay?: EndPlay;
+  /** Every cylinder of the sheet. */
+  readonly cylinders: readonly CylinderReport[];
+  /** The oil and what leaks into it, if the sheet has it. */
+  readonly oil?: OilReport;
+}
+
+/**
+ * Inspects one engine: the shape every part is in, the size to grind to, the
+ * shells that fit, the clearances, ring gaps and end play, and the oil.
+ *
+ * @param sheet - the engine's sheet, as `readSheet` gives it
+ * @returns findings and decisions, every one with its reasons
+ * @throws {RebuildInputError} when readings contradict each other, such as a journal larger than standard
+ * @example
+ * ```ts
+ * const sheet = readSheet({
+ *   version: 1, engine: 'pump set', units: 'inch',
+ *   crankshaft: { endPlay: { readings: [{ pushed: '0 thou', pulled: '14 thou' }] } },
+ * });
+ * const { endPlay } = inspect(sheet);
+ * endPlay && endPlay.finding.verdict; // "above"
+ * ```
+ */
+export function inspect(sheet: Sheet): Inspection {
+  guardLayout('sheet', sheet, sheetLayout, 'readSheet');
+  return inspectEngine(sheet);
+}
+
+function inspectEngine(sheet: Sheet): Inspection {
+  const { endPlay: play } = sheet.crankshaft ?? {};
+  const [rods, mains] = [groupOf(sheet, 'rods'), groupOf(sheet, 'mains')];
+  return {
+    engine: sheet.engine,
+    units: sheet.units,
+    ...(rods && { rods }),
+    ...(mains && { mains }),
+    ...(play && {
+      endPlay: namedFrom(
+        () => END_PLAY_NAMES,
+        () => endPlay(play.readings, own(play.limits)),
+      ),
+    }),
+    cylinders: (sheet.cylinders ?? []).map((cylinder, i) =>
+      namedFrom(
+        () => ({ cylinder: `sheet.cylinders[${i}]`, allowed: 'sheet.cylinderLimits' }),
+        () => inspectCylinder(cylinder, sheet.cylinderLimits),
+      ),
+    ),
+    ...(sheet.oil && { oil: oilOf(sheet.oil) }),
+  };
+}
+
+const END_PLAY_NAMES: Names = {
+  readings: 'sheet.crankshaft.endPlay.readings',
+  'options.limits': 'sheet.crankshaft.endPlay.limits',
+};
+
+function oilOf(oil: NonNullable<Sheet['oil']>): OilReport {
+  return namedFrom(
+    () => ({ '': 'sheet.oil' }),
+    () => inspectOil(oil),
+  );
+}
+
+function groupOf(sheet: Sheet, kind: 'rods' | 'mains'): BearingGroupReport | undefined {
+  const bearings = sheet[kind];
+  return bearings && inspectBearings(sheet, kind, journalsOf(sheet, kind), bearings);
+}

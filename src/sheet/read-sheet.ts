@@ -1,0 +1,93 @@
+import type { RebuildInputError } from '../quantities/index.js';
+import {
+  bareSteps,
+  FileError,
+  type FileProblem,
+  type Given,
+  givenIn,
+  isObject,
+  rawItems,
+  readSections,
+  stepsIn,
+} from '../reading/index.js';
+import { contradictions, type SoundSheet } from './contradictions.js';
+import { sections } from './schema.js';
+import type { Sheet } from './sheet.js';
+
+/**
+ * Reads an inspection sheet: JSON text or the value it holds, with every
+ * quantity as text with its unit. All mistakes come in one error, each with
+ * its path; a mistake in one section hides none in another. A key that stands twice is
+ * one, as `JSON.parse` would drop the first without a word.
+ *
+ * @param input - JSON text of at most 2 million characters, or the parsed value
+ * @returns the sheet with every quantity in SI
+ * @throws {FileError} (a {@link RebuildInputError}) when anything is missing, misspelt, given twice, out of range or contradictory, or
+ * the text is not JSON, or is too long
+ * @example
+ * ```ts
+ * const sheet = readSheet('{ "version": 1, "engine": "pump set", "units": "inch" }');
+ * sheet.engine; // "pump set"
+ * ```
+ */
+export function readSheet(input: unknown): Sheet {
+  const fieldsOfIt = 'version, engine, units and what was measured';
+  const { given, repeated } = givenIn(input, 'sheet', fieldsOfIt);
+  const { sound, problems } = readSections(given, sections);
+  const crankshaftRead = !problems.some(({ path }) => path.startsWith('crankshaft'));
+  const all = [
+    ...repeated,
+    ...problems,
+    ...repeatedNames(given),
+    ...unknownShells(given),
+    ...bareUndersizes(given),
+    // A crankshaft that could not be read is not missing besides.
+    ...contradictions(sound as SoundSheet).filter(
+      ({ path }) => crankshaftRead || !path.startsWith('crankshaft'),
+    ),
+  ];
+  if (all.length > 0) throw new FileError(input, all);
+  return sound as unknown as Sheet;
+}
+
+/** Names that stand twice. */
+function repeatedNames(given: Given): readonly FileProblem[] {
+  return ['rods', 'mains', 'shells', 'cylinders'].flatMap((section) => {
+    const seen = new Set<unknown>();
+    return rawItems(given[section]).flatMap(({ name }, i) => {
+      if (typeof name !== 'string' || !seen.has(name)) {
+        seen.add(name);
+        return [];
+      }
+      const message = `"${name}" stands twice; give each its own name`;
+      return [{ path: `${section}[${i}].name`, message }];
+    });
+  });
+}
+
+/** Shells that are fitted but not on the list. */
+function unknownShells(given: Given): readonly FileProblem[] {
+  const shells = rawItems(given['shells']);
+  return ['rods', 'mains'].flatMap((kind) => {
+    const known = new Set(shells.flatMap(({ name, fits }) => (fits === kind ? [name] : [])));
+    return rawItems(given[kind]).flatMap(({ fittedShells }, i) => {
+      if (typeof fittedShells !== 'string' || known.has(fittedShells)) return [];
+      const message = `"${fittedShells}" is not among the shells for ${kind}; list it there, with 0 pairs if it is scrap`;
+      return [{ path: `${kind}[${i}].fittedShells`, message }];
+    });
+  });
+}
+
+/** Undersizes without a unit, which on a metric engine are not thou. */
+function bareUndersizes(given: Given): readonly FileProblem[] {
+  const crankshaft = isObject(given['crankshaft']) ? given['crankshaft'] : {};
+  return bareSteps(given['units'], [
+    ...rawItems(given['shells']).map(({ undersize }, i) => ({
+      path: `shells[${i}].undersize`,
+      step: undersize,
+    })),
+    ...['rodJournals', 'mainJournals'].flatMap((kind) =>
+      stepsIn(crankshaft[kind], `crankshaft.${kind}`),
+    ),
+  ]);
+}

@@ -1,0 +1,193 @@
+import { describeClearance } from '../bearings/index.js';
+import { describeGrindPlan } from '../crankshaft/index.js';
+import { describe, type Finding, type Span, type Wording } from '../judging/index.js';
+import { describeSpan, guardLayout, guardWording, say } from '../judging/internal.js';
+import { columns, numberedNotes, section, whoSetTheLimits, wrap } from '../pages/index.js';
+import { type Length, tradeUnit, type UnitSystem } from '../quantities/index.js';
+import { formatNumber } from '../quantities/internal.js';
+import { journalWords } from '../reading/index.js';
+import { actionsFrom, worstOfBore } from './actions.js';
+import { describeAction, describeRing } from './describe-action.js';
+import { describeOil } from './describe-oil.js';
+import type { Inspection } from './inspect.js';
+import type { BearingGroupReport } from './inspect-bearings.js';
+import type { CylinderReport, RingReport } from './inspect-cylinder.js';
+import type { OilReport } from './inspect-oil.js';
+import { inspectionLayout } from './layouts.js';
+
+/**
+ * An inspection as plain text for the bench: what to do first, then part by
+ * part what was measured, what was decided and why, with who set each limit.
+ *
+ * @param inspection - what `inspect` gave
+ * @param wording - the units to print in; by default those of the sheet
+ * @returns lines of at most 96 characters, the last one ended
+ * @throws {RebuildInputError} when the inspection is not one or the unit system is unknown
+ * @example
+ * ```ts
+ * const sheet = readSheet({
+ *   version: 1, engine: 'pump set', units: 'inch',
+ *   crankshaft: { endPlay: { readings: [{ pushed: '0 thou', pulled: '7 thou' }] } },
+ * });
+ * report(inspect(sheet)).includes('END PLAY'); // true
+ * ```
+ */
+export function report(
+  inspection: Inspection,
+  wording: Wording = { units: inspection?.units },
+): string {
+  guardLayout('inspection', inspection, inspectionLayout, 'inspect');
+  guardWording(wording);
+  return page(inspection, wording.units);
+}
+
+function page(inspection: Inspection, units: UnitSystem): string {
+  const { engine, rods, mains, endPlay, cylinders, oil } = inspection;
+  const notes = numberedNotes(units);
+  const noted = notes.wording;
+  const actions = actionsFrom(inspection);
+  const parts = [
+    section(`INSPECTION: ${engine}`, [
+      `Sizes are diameters in ${units === 'inch' ? 'inches' : 'millimetres'}, clearances on the diameter.`,
+    ]),
+    section('WHAT TO DO', [
+      ...(actions.length === 0 ? ['No action needed for what was measured.'] : []),
+      ...actions.flatMap((action, i) =>
+        wrap(`${String(i + 1).padStart(2)}. [ ] ${describeAction(action, noted)}`, 8),
+      ),
+      ...notMeasured(inspection),
+    ]),
+    ...[rods, mains].flatMap((group) => (group ? [bearingSection(group, noted)] : [])),
+    ...(endPlay ? [section('END PLAY', wrap(describe(endPlay.finding, noted), 2))] : []),
+    ...cylinders.map((cylinder) => cylinderSection(cylinder, noted)),
+    ...(oil ? [oilSection(oil, noted)] : []),
+  ];
+  const who = whoSetTheLimits(notes);
+  return `${[...parts, ...who, cautions(inspection)].join('\n\n')}\n`;
+}
+
+/** What the sheet has no readings of: nothing is said of it. */
+function notMeasured({ rods, mains, endPlay, cylinders, oil }: Inspection): readonly string[] {
+  const missing = [
+    rods ? [] : ['rods'],
+    mains ? [] : ['mains'],
+    endPlay ? [] : ['end play'],
+    cylinders.length > 0 ? [] : ['cylinders'],
+    oil?.sample ? [] : ['used oil'],
+  ].flat();
+  return missing.length === 0 ? [] : [`Not measured: ${missing.join(', ')}.`];
+}
+
+function bearingSection(group: BearingGroupReport, wording: Wording): string {
+  const { units } = wording;
+  const number = numberIn(units);
+  const [decision, ...reasons] = describeGrindPlan(group.plan, wording);
+  const fitted = group.bearings.flatMap(({ name, fitted }) =>
+    fitted
+      ? wrap(
+          `${name}, "${fitted.shells}": ${describeSpan(fitted.clearance, 'length', units)}; ${describeClearance(fitted.explanation, wording)}`,
+          4,
+        )
+      : [],
+  );
+  const shells = group.bearings.flatMap(({ name, shells }) =>
+    shells ? wrap(`${name}, "${shells.shell.name}": ${describe(shells.finding, wording)}`, 4) : [],
+  );
+  return section(journalWords(group.kind).toUpperCase(), [
+    ...columns(
+      ['journal', 'smallest', 'largest', 'out-of-round', 'taper', 'form'],
+      group.bearings.map(({ name, shape }) => [
+        name,
+        number(shape.smallest),
+        number(shape.largest),
+        number(shape.outOfRound),
+        number(shape.taper),
+        shape.form,
+      ]),
+    ),
+    ...failed(
+      group.bearings.flatMap(({ name, findings }) =>
+        findings.map((finding) => ({ name, finding })),
+      ),
+      wording,
+    ),
+    ...(fitted.length > 0 ? ['As found, with the shells that were fitted:', ...fitted] : []),
+    ...wrap(`Decision: ${decision}`, 2),
+    ...reasons.flatMap((reason) => wrap(`  ${reason}`, 4)),
+    ...(shells.length > 0 ? ['Shells from the shelf for the finished journals:', ...shells] : []),
+  ]);
+}
+
+function cylinderSection(cylinder: CylinderReport, wording: Wording): string {
+  const { name, shape, findings, piston, rings } = cylinder;
+  const { units } = wording;
+  const number = numberIn(units);
+  const over = (span: Span<Length>) => `${describeSpan(span, 'length', units)} over the travel`;
+  const along = ({ travel, widestAt }: RingReport) =>
+    `${over(travel)}${travel.max > travel.min ? `, widest at station ${say(widestAt, 'length', units)}` : ''}`;
+  const mustBeBored = worstOfBore(cylinder) !== undefined;
+  const verdict = piston?.finding
+    ? describe(piston.finding, wording)
+    : 'no limit is given, so it is not judged';
+  return section(name.toUpperCase(), [
+    ...columns(
+      ['station', 'mean', 'out-of-round'],
+      shape.stations.map(({ station, mean, outOfRound }) => [
+        number(station),
+        number(mean),
+        number(outOfRound),
+      ]),
+    ),
+    `Form ${shape.form}, taper ${say(shape.taper, 'length', units)}.`,
+    ...findings.flatMap((finding) => wrap(describe(finding, wording), 2)),
+    ...(mustBeBored ? ['Piston and rings are fitted to the finished bore. In the worn one:'] : []),
+    ...(piston
+      ? wrap(`piston: clearance ${over(piston.clearance)}${mustBeBored ? '' : `; ${verdict}`}`, 2)
+      : []),
+    ...rings.flatMap((ring) =>
+      mustBeBored
+        ? wrap(`${ring.name}: gap ${along(ring)}`, 2)
+        : wrap(`${describeRing(ring, wording)}; ${along(ring)}`, 2),
+    ),
+  ]);
+}
+
+function oilSection(oil: OilReport, wording: Wording): string {
+  const lines = describeOil(oil, wording);
+  return section(
+    'OIL',
+    lines.flatMap((line) => wrap(line, 2)),
+  );
+}
+
+function failed(
+  judged: readonly { readonly name: string; readonly finding: Finding<'length'> }[],
+  wording: Wording,
+): string[] {
+  return judged
+    .filter(({ finding }) => finding.verdict !== 'within')
+    .flatMap(({ name, finding }) => wrap(`${name}: ${describe(finding, wording)}`, 2));
+}
+
+function cautions({ rods, mains, oil }: Inspection): string {
+  return section('BEFORE YOU ACT', [
+    ...wrap(
+      'A limit marked "common practice" is a rule of thumb; the maker\'s manual always wins. Have parts crack-tested before they are machined.',
+      0,
+    ),
+    ...(rods || mains ? wrap(HOUSINGS, 0) : []),
+    ...(oil
+      ? wrap(
+          'Fuel vapour in a crankcase can ignite: ventilate, keep flames, sparks and switches away, and let hot oil cool before you drain it.',
+          0,
+        )
+      : []),
+  ]);
+}
+
+/** A sheet has no limits of housings, so that nothing else says it. */
+const HOUSINGS =
+  'Compare every housing bore with the manual. One outside its limits must be resized, or the rod replaced, before shells are chosen: no shell makes up for it.';
+
+const numberIn = (units: UnitSystem) => (length: Length) =>
+  formatNumber(length, tradeUnit('length', units));

@@ -1,0 +1,137 @@
+import { z } from 'zod';
+import { guardBearing, guardLoad, guardRoughness, guardSpeed } from '../bearings/internal.js';
+import { guardClearance, guardDiameter } from '../judging/internal.js';
+import { viscosityAt } from '../oil/index.js';
+import {
+  guardDensity,
+  guardDrop,
+  guardFlow,
+  guardFraction,
+  guardRate,
+  guardTemperature,
+  guardViscosity,
+  guardVolume,
+} from '../oil/internal.js';
+import type { Ratio } from '../quantities/index.js';
+import {
+  accepting,
+  asBore,
+  asJournal,
+  boreFields,
+  chosen,
+  fields,
+  housingBore,
+  journalFields,
+  journalKind,
+  list,
+  name,
+  quantity,
+  ring,
+  shellFields,
+  sizeOrSpan,
+  statedLimits,
+  word,
+} from '../reading/index.js';
+import type { OilSheet, Sheet } from './sheet.js';
+
+const bearing = fields({
+  name,
+  journal: fields(journalFields).superRefine(asJournal),
+  housingBore,
+  fittedShells: name.exactOptional(),
+});
+
+const point = fields({
+  temperature: quantity('temperature', guardTemperature),
+  viscosity: quantity('kinematicViscosity', guardViscosity),
+});
+
+const line = z
+  .tuple([point, point], { error: 'must be a list of two points, each temperature and viscosity' })
+  .superRefine(accepting((points) => viscosityAt(points, points[0].temperature)));
+
+const fraction = quantity('volumeFraction', (parameter, value) =>
+  guardFraction(parameter, value, 0.99),
+);
+
+const drip = fields({
+  drops: quantity('rate', guardRate),
+  dropVolume: quantity('volume', guardDrop).exactOptional(),
+});
+const flow = fields({ flow: quantity('flow', guardFlow) });
+const size = quantity('length', guardDiameter);
+const roughness = quantity('length', guardRoughness);
+
+const film = fields({
+  name,
+  journal: size,
+  length: size,
+  clearance: quantity('length', guardClearance),
+  speed: quantity('rotationalSpeed', guardSpeed),
+  load: quantity('force', guardLoad),
+  inlet: quantity('temperature', guardTemperature),
+  roughness: fields({ journal: roughness, shell: roughness }),
+  filmRatio: z
+    .number({ error: 'must be a number, without quotes' })
+    .min(0.1, 'must be from 0.1 to 1000')
+    .max(1000, 'must be from 0.1 to 1000')
+    .transform((value) => value as Ratio)
+    .exactOptional(),
+}).superRefine(accepting(guardBearing));
+
+const density = quantity('density', guardDensity);
+
+/** Drops in a time, or a flow. */
+const leak = chosen<NonNullable<OilSheet['leak']>>([drip, flow], (value) =>
+  typeof value === 'object' && value !== null && 'flow' in value ? flow : drip,
+);
+
+const cylinder = fields({
+  name,
+  bore: fields(boreFields).superRefine(asBore),
+  piston: sizeOrSpan(guardDiameter).exactOptional(),
+  rings: list(ring).exactOptional(),
+});
+
+/** The sections of a sheet. Each is read apart, so that a mistake in one hides nothing in another. */
+export const sections = {
+  version: z.literal(1, { error: 'must be 1, the version of this layout' }),
+  engine: name,
+  units: word('inch', 'metric'),
+  crankshaft: fields({
+    rodJournals: journalKind.exactOptional(),
+    mainJournals: journalKind.exactOptional(),
+    endPlay: fields({
+      readings: list(
+        fields({
+          pushed: quantity('length', guardClearance),
+          pulled: quantity('length', guardClearance),
+        }),
+      ),
+      limits: statedLimits().exactOptional(),
+    }).exactOptional(),
+  }).optional(),
+  rods: list(bearing).optional(),
+  mains: list(bearing).optional(),
+  shells: list(fields(shellFields)).optional(),
+  cylinderLimits: fields({
+    outOfRound: statedLimits().exactOptional(),
+    taper: statedLimits().exactOptional(),
+    pistonClearance: statedLimits().exactOptional(),
+    ringGap: statedLimits().exactOptional(),
+  }).optional(),
+  cylinders: list(cylinder).optional(),
+  oil: fields({
+    line,
+    density: density.exactOptional(),
+    sump: quantity('volume', guardVolume),
+    sample: point.exactOptional(),
+    fuelViscosity: quantity('kinematicViscosity', guardViscosity).exactOptional(),
+    fuel: fields({ line, density }).exactOptional(),
+    bearing: film.exactOptional(),
+    leak: leak.exactOptional(),
+    thresholds: fields({ act: fraction, critical: fraction, source: name.exactOptional() })
+      .refine(({ act, critical }) => act <= critical, 'act is above critical; swap the two')
+      .exactOptional(),
+  }).optional(),
+} satisfies { readonly [K in keyof Required<Sheet>]: z.ZodType<Sheet[K]> };

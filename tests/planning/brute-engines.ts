@@ -1,0 +1,73 @@
+import type { Shed } from '../../src/shed/shed.js';
+import { orders, pistonWays, ringWays, shellWays, thrustWays, topWays } from './brute-fits.js';
+import { blockWays, crankWays } from './brute-parts.js';
+import { rodWays, spanOf } from './brute-rods.js';
+import { repairsOf, type Stock, taking, workCost } from './brute-stock.js';
+import { bestWays, NOTHING, together, type Way } from './brute-ways.js';
+
+/**
+ * An engine whose block, crankshaft and rods are chosen, with their steps. What
+ * else it takes is chosen layer by layer, one way of each; no bin is in two layers.
+ */
+export type Engine = readonly (readonly Way[])[];
+
+/** Every engine of one interchange group, by the id of its block. */
+export function enginesOn(shed: Shed, stock: Stock): ReadonlyMap<number, readonly Engine[]> {
+  const bottoms = bottomsOf(shed, stock);
+  const tops = bestWays(topWays(shed, headWays(shed, stock.heads), stock.valveSets));
+  const { mainJournals } = shed.engine;
+  const engines = stock.blocks.map((bin) => {
+    const onIt = blockWays(shed, bin).flatMap((block) => {
+      const pistons = pistonWays(shed, stock.pistonSets, block);
+      const rings = ringWays(shed, stock.ringSets, block);
+      return bottoms.map(({ crank, fixed, rodShells }): Engine => {
+        const widths = [block.part.thrustWidth, crank.part.thrustWidth] as const;
+        const mainShells = mainJournals
+          ? shellWays(stock.shells, 'mains', mainJournals, crank.mains, block.housings)
+          : [NOTHING];
+        const washers = thrustWays(shed, stock.thrustWashers, ...widths);
+        return [[together(block, fixed)], pistons, rings, rodShells, mainShells, washers, tops];
+      });
+    });
+    return [bin.id, onIt.filter((engine) => engine.every((ways) => ways.length > 0))] as const;
+  });
+  return new Map(engines);
+}
+
+/** Every crankshaft with rods, and the shells that go between. */
+function bottomsOf(shed: Shed, stock: Stock) {
+  const { rodJournals, rodsPerJournal = 1 } = shed.engine;
+  const rods = rodWays(shed, stock.rods);
+  const cranks = stock.crankshafts.flatMap((bin) => crankWays(shed, bin));
+  return cranks.flatMap((crank) => {
+    const { step, sizes } = crank.rods;
+    const journals = { step, sizes: sizes.flatMap((size) => Array(rodsPerJournal).fill(size)) };
+    return rods.map((rod) => ({
+      crank,
+      fixed: together(crank, rod),
+      rodShells: bestWays(
+        orders(rod.housings).flatMap((housings) =>
+          shellWays(stock.shells, 'rods', rodJournals, journals, housings),
+        ),
+      ),
+    }));
+  });
+}
+
+/** Every head, skimmed where it must be. */
+function headWays(shed: Shed, bins: Stock['heads']) {
+  const most = shed.engine.headFlatness?.max ?? Infinity;
+  return bins.flatMap((bin) => {
+    const { flatness = 0, guideBore } = bin.part;
+    const skimmed = flatness > most + 1e-9 || repairsOf('heads', bin.part).has('skim head');
+    const work = workCost(shed, 'skim head', skimmed ? 1 : 0);
+    if (work === undefined) return [];
+    const way = taking(bin);
+    return [
+      {
+        way: { ...way, cost: way.cost + work },
+        ...(guideBore !== undefined && { guideBore: spanOf(guideBore) }),
+      },
+    ];
+  });
+}

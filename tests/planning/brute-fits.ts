@@ -1,0 +1,149 @@
+import {
+  type Length,
+  type Limits,
+  oilClearanceSpan,
+  pistonClearanceSpan,
+  recommendedOilClearance,
+  ringGapIn,
+  type Span,
+} from 'crankwright';
+import type { JournalKind } from '../../src/reading/engine-kind.js';
+import type { Shed, ShellPart } from '../../src/shed/shed.js';
+import type { BlockWay, Journals } from './brute-parts.js';
+import { spanOf } from './brute-rods.js';
+import { type Bin, type Stock, taking } from './brute-stock.js';
+import { bestWays, everyWay, NOTHING, together, type Way } from './brute-ways.js';
+
+/** How far a clearance stays inside its limits at its worse end. */
+const roomIn = (clearance: Span<Length>, { min, max }: Limits<Length>): number =>
+  Math.min(
+    min === undefined ? Infinity : clearance.min - min,
+    max === undefined ? Infinity : max - clearance.max,
+  );
+
+/** A way to fit what fits with so much room; none where it does not fit. */
+const fitted = (way: Way, room: number): readonly Way[] =>
+  room < -1e-9 ? [] : [{ ...way, margin: Math.round(room * 1e9) + 0 }];
+
+/** Steps are compared to a hundredth of a millimetre. */
+const sameStep = (a: Length, b: Length) => Math.abs(a - b) < 1e-5;
+
+/** Every order of a list. */
+export function orders<T>(list: readonly T[]): readonly (readonly T[])[] {
+  if (list.length === 0) return [[]];
+  return list.flatMap((first, i) =>
+    orders([...list.slice(0, i), ...list.slice(i + 1)]).map((rest) => [first, ...rest]),
+  );
+}
+
+/** Every choice of shells for journals, each in its housing. */
+export function shellWays(
+  bins: readonly Bin<ShellPart>[],
+  kind: 'rods' | 'mains',
+  sheet: JournalKind,
+  { step, sizes }: Journals,
+  housings: readonly Span<Length>[],
+): readonly Way[] {
+  const right = bins.filter(({ part }) => part.fits === kind && sameStep(part.undersize, step));
+  const choices = sizes.map((journal, i) =>
+    right.flatMap((bin) => {
+      const clearance = oilClearanceSpan({
+        housingBore: housings[i] as Span<Length>,
+        shellWall: bin.part.wall,
+        journal,
+      });
+      const { min, max } = sheet.oilClearance ?? recommendedOilClearance(journal.max).limits;
+      return fitted(taking(bin), roomIn(clearance, { min, max } as Limits<Length>));
+    }),
+  );
+  return bestWays(everyWay(choices).filter((way) => isInStock(way, right)));
+}
+
+/** Whether a way takes no more from any bin than there is. */
+const isInStock = ({ takes }: Way, bins: readonly Bin[]) =>
+  bins.every(({ id, count }) => takes.filter((taken) => taken === id).length <= count);
+
+/** Every choice of pistons for a block, each in the bore where all leave the most room. */
+export function pistonWays(shed: Shed, bins: Stock['pistonSets'], block: BlockWay): readonly Way[] {
+  const { pistonClearance = {} } = shed.engine.bores;
+  const right = bins.filter(({ part }) => sameStep(part.oversize, block.step));
+  return bestWays(
+    right.flatMap((bin) =>
+      orders(bin.part.pistons).flatMap((pistons) => {
+        const rooms = pistons.map(({ diameter }, i) => {
+          const bore = block.bores[i] as Span<Length>;
+          return roomIn(pistonClearanceSpan({ bore, piston: diameter }), pistonClearance);
+        });
+        const room = Math.min(...rooms);
+        return room === Infinity ? [taking(bin)] : fitted(taking(bin), room);
+      }),
+    ),
+  );
+}
+
+/** Every ring set for a block. */
+export function ringWays(shed: Shed, bins: Stock['ringSets'], block: BlockWay): readonly Way[] {
+  const { max } = shed.engine.bores.ringGap ?? {};
+  const bore = Math.min(...block.bores.map(({ min }) => min)) as Length;
+  const close = (rings: Stock['ringSets'][number]['part']['rings'] = []) =>
+    max === undefined ||
+    rings.every(({ gap, measuredIn }) => ringGapIn({ gap, measuredIn, bore }) <= max + 1e-9);
+  return bins
+    .filter(({ part }) => sameStep(part.oversize, block.step) && close(part.rings))
+    .map(taking);
+}
+
+/** Every stack of up to three washers that sets the end play, or nothing where none is to be set. */
+export function thrustWays(
+  shed: Shed,
+  bins: Stock['thrustWashers'],
+  inBlock: Length | undefined,
+  ofCrank: Length | undefined,
+): readonly Way[] {
+  const { endPlay } = shed.engine;
+  if (endPlay === undefined || inBlock === undefined || ofCrank === undefined) return [NOTHING];
+  const play = ofCrank - inBlock;
+  const stacks = [[], ...bins.flatMap((a, i) => stacksFrom(bins.slice(i), a))];
+  const ways = stacks.flatMap((stack) => {
+    const left = stack.reduce((rest, { part }) => rest - part.thickness, play) as Length;
+    if (roomIn({ min: left, max: left }, endPlay) < -1e-9) return [];
+    return everyWay(stack.map((bin) => [taking(bin)]));
+  });
+  return bestWays(ways.filter((way) => isInStock(way, bins)));
+}
+
+/** Stacks of up to three that begin with one, and go on with it or a later one. */
+function stacksFrom(
+  bins: Stock['thrustWashers'],
+  first: Stock['thrustWashers'][number],
+): readonly Stock['thrustWashers'][] {
+  return [
+    [first],
+    ...bins.flatMap((second, j) => [
+      [first, second],
+      ...bins.slice(j).map((third) => [first, second, third]),
+    ]),
+  ];
+}
+
+/** Every head with its valves, as far as an engine needs them. */
+export function topWays(
+  shed: Shed,
+  heads: readonly { readonly way: Way; readonly guideBore?: Span<Length> }[],
+  valveSets: Stock['valveSets'],
+): readonly Way[] {
+  const { alsoNeeds = ['head', 'valve set'], guideClearance } = shed.engine;
+  const needsHead = alsoNeeds.includes('head');
+  const needsValves = alsoNeeds.includes('valve set');
+  if (!needsHead) return needsValves ? valveSets.map(taking) : [NOTHING];
+  if (!needsValves) return heads.map(({ way }) => way);
+  return heads.flatMap(({ way, guideBore }) =>
+    valveSets.flatMap((bin) => {
+      const both = together(way, taking(bin));
+      if (!guideClearance || !guideBore || bin.part.stem === undefined) return [both];
+      const stem = spanOf(bin.part.stem);
+      const clearance = { min: guideBore.min - stem.max, max: guideBore.max - stem.min };
+      return fitted(both, roomIn(clearance as Span<Length>, guideClearance));
+    }),
+  );
+}

@@ -1,0 +1,178 @@
+import {
+  borePlan,
+  boreShape,
+  grindPlan,
+  journalShape,
+  type Length,
+  type OwnLimits,
+  oversizeSteps,
+  type Span,
+  undersizeSteps,
+} from 'crankwright';
+import type { JournalKind } from '../../src/reading/engine-kind.js';
+import type { StatedLimits } from '../../src/reading/stated-limits.js';
+import type { BlockPart, CrankshaftPart, JournalPlace, Shed } from '../../src/shed/shed.js';
+import type { Work } from '../../src/shed/works.js';
+import { resizing } from './brute-rods.js';
+import { type Bin, repairsOf, surfaceFaults, taking, workCost, worksCost } from './brute-stock.js';
+import type { Way } from './brute-ways.js';
+
+/** A block at one bore step. */
+export interface BlockWay extends Way {
+  readonly part: BlockPart;
+  readonly step: Length;
+  readonly bores: readonly Span<Length>[];
+  readonly housings: readonly Span<Length>[];
+}
+
+/** A crankshaft at one step of its rod journals and one of its mains. */
+export interface CrankWay extends Way {
+  readonly part: CrankshaftPart;
+  readonly rods: Journals;
+  readonly mains: Journals;
+}
+
+/** Journals of one kind, finished at one step. */
+export interface Journals {
+  readonly step: Length;
+  readonly sizes: readonly Span<Length>[];
+}
+
+const limitsOf = (stated: StatedLimits<'length'>): OwnLimits<'length'> => {
+  const { source: _, ...limits } = stated;
+  return { limits };
+};
+
+const withStandard = (steps: readonly Length[]): readonly Length[] => [
+  0 as Length,
+  ...steps.filter((step) => step > 1e-9),
+];
+
+/** A block at every step that it can be bored to. */
+export function blockWays(shed: Shed, bin: Bin<BlockPart>): readonly BlockWay[] {
+  const { part } = bin;
+  const { bores: kind, mainHousing, mains } = shed.engine;
+  const {
+    standard,
+    steps = oversizeSteps(shed.units),
+    shape,
+    pistonClearance,
+    ringGap,
+    ...rest
+  } = kind;
+  const spun = repairsOf('blocks', part).has('resize housings');
+  const housings = mains === 0 ? [] : (part.mainHousings ?? []);
+  const resized = resizing(housings, mainHousing, spun);
+  if (resized === undefined) return [];
+  const shapes = part.bores.map(({ readings, ringTravel }) =>
+    boreShape(readings, ringTravel ? { ringTravel } : {}),
+  );
+  const cylinders = part.bores.map(({ name, wall, faults = [] }, i) => ({
+    ...sizeOf(name, shapes[i] as never),
+    ...(wall !== undefined && { wall }),
+    faults: [...surfaceFaults('blocks', part), ...faults],
+  }));
+  return withStandard(steps).flatMap((step) => {
+    const plan = borePlan({
+      ...rest,
+      standard,
+      steps: withStandard(steps),
+      cylinders,
+      pistonsAtHand: [step],
+      ...(shape && { shape: limitsOf(shape) }),
+    });
+    if (plan.outcome === 'none') return [];
+    const count = (work: string) => plan.cylinders.filter((each) => each.work === work).length;
+    const cost = worksCost(shed, [
+      ['resize housings', resized.count],
+      ['bore', count('bore')],
+      ['sleeve', count('sleeve')],
+    ]);
+    if (cost === undefined) return [];
+    const bores = plan.cylinders.map(({ work }, i) =>
+      work === 'use as it is' ? measured(shapes[i] as never) : plan.target,
+    );
+    const way = taking(bin);
+    return [{ ...way, cost: way.cost + cost, part, step, bores, housings: resized.housings }];
+  });
+}
+
+/** A crankshaft at every pair of steps that it can be ground to. */
+export function crankWays(shed: Shed, bin: Bin<CrankshaftPart>): readonly CrankWay[] {
+  const { part } = bin;
+  const { rodJournals, mainJournals, mains } = shed.engine;
+  const straightened = repairsOf('crankshafts', part).has('straighten');
+  const repair = worksCost(shed, [['straighten', straightened ? 1 : 0]]);
+  if (repair === undefined) return [];
+  const none = [{ step: 0 as Length, sizes: [], cost: 0 }];
+  const rodWays = journalWays(shed, part, rodJournals, part.rodJournals, 'grind rod journals');
+  const mainWays =
+    mains === 0 || mainJournals === undefined
+      ? none
+      : journalWays(shed, part, mainJournals, part.mainJournals ?? [], 'grind main journals');
+  const way = taking(bin);
+  return rodWays.flatMap((rods) =>
+    mainWays.map((mainsAt) => ({
+      ...way,
+      cost: way.cost + repair + rods.cost + mainsAt.cost,
+      part,
+      rods,
+      mains: mainsAt,
+    })),
+  );
+}
+
+/** The journals of one kind of a crankshaft at every step that serves. */
+function journalWays(
+  shed: Shed,
+  part: CrankshaftPart,
+  sheet: JournalKind,
+  places: readonly JournalPlace[],
+  work: Work,
+): readonly (Journals & { readonly cost: number })[] {
+  const { oilClearance, shape, steps = undersizeSteps(shed.units), ...rest } = sheet;
+  const straightened = repairsOf('crankshafts', part).has('straighten');
+  const shapes = places.map(({ readings }) => journalShape(readings));
+  const journals = places.map(({ name, runout, faults = [] }, i) => ({
+    ...sizeOf(name, shapes[i] as never),
+    ...(runout !== undefined && !straightened && { runout }),
+    faults: [...surfaceFaults('crankshafts', part), ...faults],
+  }));
+  return withStandard(steps).flatMap((step) => {
+    const plan = grindPlan({
+      ...rest,
+      steps: withStandard(steps),
+      journals,
+      shellsAtHand: [step],
+      ...(shape && { shape: limitsOf(shape) }),
+    });
+    if (plan.outcome === 'none') return [];
+    const ground = plan.journals.filter((each) => each.work === 'grind').length;
+    const cost = workCost(shed, work, ground);
+    if (cost === undefined) return [];
+    const sizes = plan.journals.map((each, i) =>
+      each.work === 'grind' ? plan.target : measured(shapes[i] as never),
+    );
+    return [{ step, sizes, cost }];
+  });
+}
+
+interface Measured {
+  readonly smallest: Length;
+  readonly largest: Length;
+  readonly outOfRound: Length;
+  readonly taper: Length;
+}
+
+const measured = ({ smallest, largest }: Measured): Span<Length> => ({
+  min: smallest,
+  max: largest,
+});
+
+const sizeOf = (name: string, { smallest, largest, outOfRound, taper }: Measured) => ({
+  name,
+  smallest,
+  largest,
+  outOfRound,
+  taper,
+});

@@ -1,0 +1,114 @@
+import type { PlanOptions } from '../../src/planning/plan-types.js';
+import type { Price } from '../../src/reading/price.js';
+import { consequenceOf, type Fault } from '../../src/shed/faults.js';
+import { SECTIONS, type Section } from '../../src/shed/sections.js';
+import type { Part, Parts, PistonSetPart, Shed, ShellPart } from '../../src/shed/shed.js';
+import type { Work } from '../../src/shed/works.js';
+import type { Way } from './brute-ways.js';
+
+/** Parts all alike that engines may take, in the shed or to be bought. */
+export interface Bin<P extends Part = Part> {
+  /** No two bins share it. */
+  readonly id: number;
+  readonly part: P;
+  /** How many there are; Infinity for as many as are wanted. */
+  readonly count: number;
+  /** What one costs, in thousandths; 0 in the shed. */
+  readonly price: number;
+}
+
+/** Every bin of every section. */
+export type Stock = { readonly [S in Section]: readonly Bin<Parts[S][number]>[] };
+
+/** The groups that engines of a stock may be of; a nameless one where no part belongs to any. */
+export function groupsOf(stock: Stock): readonly string[] {
+  const named = Object.values(stock).flatMap((bins: readonly Bin[]) =>
+    bins.flatMap(({ part }) => part.interchange ?? []),
+  );
+  return named.length === 0 ? [''] : [...new Set(named)];
+}
+
+/** The bins of a stock whose parts go into engines of a group. */
+export function ofGroup(stock: Stock, group: string): Stock {
+  const goesIn = ({ part }: Bin) => part.interchange?.includes(group) ?? true;
+  return Object.fromEntries(
+    Object.entries(stock).map(([section, bins]) => [section, bins.filter(goesIn)]),
+  ) as never;
+}
+
+/** The way that takes one from a bin. */
+export const taking = ({ id, price }: Bin): Way => ({
+  takes: [id],
+  cost: price,
+  margin: Infinity,
+});
+
+/** A price in thousandths, which are whole. */
+export const thousandths = ({ amount }: Price): number => Math.round(amount * 1000);
+
+/** Everything that engines may take: neither scrap nor kept back. */
+export function stockOf(shed: Shed, options: PlanOptions): Stock {
+  const offers = options.buying === false ? {} : (shed.toBuy ?? {});
+  let id = 0;
+  const binsOf = (section: Section): readonly Bin[] =>
+    [
+      ...(shed[section] ?? []).map((part) => ({ part, count: countOf(part, 1), price: 0 })),
+      ...(offers[section] ?? []).map((part) => ({
+        part,
+        count: isCounted(section) ? countOf(part, Infinity) : 1,
+        price: thousandths(part.price),
+      })),
+    ]
+      .filter(({ part }) => !options.reserved?.includes(part.name) && !isScrap(section, part))
+      .map((bin) => ({ id: id++, ...bin }));
+  return Object.fromEntries(SECTIONS.map((section) => [section, binsOf(section)])) as never;
+}
+
+const isCounted = (section: Section) =>
+  !['blocks', 'crankshafts', 'rods', 'heads'].includes(section);
+
+function countOf(part: Part, otherwise: number): number {
+  const { pairs, count } = part as Partial<ShellPart & PistonSetPart>;
+  return pairs ?? count ?? otherwise;
+}
+
+const consequences = (section: Section, part: Part) =>
+  (part.faults ?? []).map((fault) => consequenceOf(section, fault));
+
+const isScrap = (section: Section, part: Part) =>
+  consequences(section, part).some(({ kind }) => kind === 'scrap');
+
+/** The works that a part's faults ask for, each once. */
+export function repairsOf(section: Section, part: Part): ReadonlySet<Work> {
+  return new Set(
+    consequences(section, part).flatMap((what) => (what.kind === 'repair' ? [what.work] : [])),
+  );
+}
+
+/** The faults of a part that all its journals or bores must be machined for. */
+export function surfaceFaults(section: Section, part: Part): readonly Fault[] {
+  return (part.faults ?? []).filter((fault) => consequenceOf(section, fault).kind === 'machine');
+}
+
+/** What so much work costs in thousandths, at the cheapest shop; undefined if none does it. */
+export function workCost(shed: Shed, work: Work, times: number): number | undefined {
+  if (times === 0) return 0;
+  const prices = (shed.machining ?? [])
+    .filter((offer) => offer.work === work)
+    .map(({ price }) => thousandths(price));
+  return prices.length === 0 ? undefined : times * Math.min(...prices);
+}
+
+/** What several works cost together; undefined if no shop does one of them. */
+export function worksCost(
+  shed: Shed,
+  works: readonly (readonly [work: Work, times: number])[],
+): number | undefined {
+  let sum = 0;
+  for (const [work, times] of works) {
+    const cost = workCost(shed, work, times);
+    if (cost === undefined) return undefined;
+    sum += cost;
+  }
+  return sum;
+}

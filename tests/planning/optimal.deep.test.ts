@@ -1,0 +1,85 @@
+import { type PlanOptions, planBuilds } from 'crankwright/planning';
+import type { Shed } from 'crankwright/shed';
+import { describe, expect, it } from 'vitest';
+import { SECTIONS, type Section } from '../../src/shed/sections.js';
+import { tries } from '../support/tries.js';
+import { bruteForce } from './brute-force.js';
+import { randomShed } from './random-sheds.js';
+import { reached } from './reached.js';
+
+/** Seeds from 0 on. */
+const seeds = (count: number) => Array.from({ length: count }, (_, seed) => seed);
+
+/** The currency of a shed's prices. */
+function currencyOf({ machining = [], toBuy = {} }: Shed): string {
+  const offers = Object.values(toBuy).flatMap(
+    (all: readonly { price: { currency: string } }[]) => all,
+  );
+  return [...machining, ...offers][0]?.price.currency ?? 'EUR';
+}
+
+describe('a plan', () => {
+  it('is the best by trying everything: in engines, then cost, then margin', async () => {
+    const engines = new Map<number, number>();
+    const all = seeds(tries(40, 200));
+    for (const seed of all) {
+      const shed = randomShed(seed);
+      const best = bruteForce(shed);
+      const plan = await planBuilds(shed);
+      expect(plan.proof, `seed ${seed}`).toEqual({ kind: 'optimal' });
+      expect(reached(plan), `seed ${seed}`).toEqual(best);
+      engines.set(best.engines, (engines.get(best.engines) ?? 0) + 1);
+    }
+    // The sheds are worth trying: many build something, some build more than one.
+    expect(engines.get(0)).toBeLessThan(0.6 * all.length);
+    expect((engines.get(2) ?? 0) + (engines.get(3) ?? 0)).toBeGreaterThan(0.1 * all.length);
+  }, 240_000);
+
+  it('is the best within what is to be heeded', async () => {
+    for (const seed of seeds(tries(20, 80))) {
+      const shed = randomShed(seed);
+      const currency = currencyOf(shed);
+      const options: PlanOptions = [
+        { mostPerEngine: { amount: 20 + seed, currency } },
+        { buying: false },
+        { atMost: 1 },
+        { mostPerEngine: { amount: 60, currency }, atMost: 2, buying: seed % 8 === 3 },
+        { reserved: shed.crankshafts?.slice(0, 1).map(({ name }) => name) ?? [] },
+      ][seed % 5] as PlanOptions;
+      const plan = await planBuilds(shed, options);
+      expect(reached(plan), `seed ${seed}`).toEqual(bruteForce(shed, options));
+    }
+  }, 240_000);
+
+  it('makes no fewer engines of more parts, of whatever section', async () => {
+    for (const seed of seeds(tries(18, 80))) {
+      const shed = randomShed(seed);
+      const before = (await planBuilds(shed)).builds.length;
+      const section = SECTIONS[seed % SECTIONS.length] as Section;
+      const parts: readonly { readonly name: string }[] = shed[section] ?? [];
+      const more = { ...shed, [section]: [...parts, ...renamed(parts)] };
+      const after = (await planBuilds(more)).builds.length;
+      expect(after, `seed ${seed}, ${section}`).toBeGreaterThanOrEqual(before);
+    }
+  }, 120_000);
+
+  it('is no other when the parts are called otherwise and lie in another order', async () => {
+    for (const seed of seeds(tries(15, 60))) {
+      const shed = randomShed(seed);
+      const turned = Object.fromEntries(
+        Object.entries(shed).map(([section, parts]) => [
+          section,
+          Array.isArray(parts) && section !== 'machining' ? renamed(parts).reverse() : parts,
+        ]),
+      ) as unknown as Shed;
+      expect(reached(await planBuilds(turned)), `seed ${seed}`).toEqual(
+        reached(await planBuilds(shed)),
+      );
+    }
+  }, 120_000);
+});
+
+/** The same parts under other names. */
+function renamed<P extends { readonly name: string }>(parts: readonly P[] | undefined): P[] {
+  return (parts ?? []).map((part, i) => ({ ...part, name: `other ${i} ${part.name}` }));
+}

@@ -1,0 +1,125 @@
+import { readShed } from 'crankwright/shed';
+import { FileError, readSheet } from 'crankwright/sheet';
+import { describe, expect, it } from 'vitest';
+import { plainShed, shedProblems } from '../shed/sheds.js';
+import { exampleText } from '../sheet/sheets.js';
+
+function sheetProblems(input: unknown) {
+  try {
+    readSheet(input);
+  } catch (error) {
+    if (error instanceof FileError) return error.problems;
+    throw error;
+  }
+  return [];
+}
+
+const HEADER = 'part, feature, station, angle, reading';
+
+describe('the text of a file', () => {
+  it('may begin with a byte order mark', () => {
+    const sheet = exampleText('inch');
+    expect(readSheet(`\ufeff${sheet}`)).toEqual(readSheet(sheet));
+    const shed = JSON.stringify(plainShed());
+    expect(readShed(`\ufeff${shed}`, `\ufeff${HEADER}`)).toEqual(readShed(shed));
+    // Two of them are no mark.
+    expect(sheetProblems(`\ufeff\ufeff${sheet}`)).toEqual([
+      { path: 'sheet, line 1', message: expect.stringMatching(/^is not JSON/) },
+    ]);
+  });
+
+  it.each<[string, string, string]>([
+    ['', 'sheet, line 1', 'is not JSON: the text ends where a value should stand'],
+    [
+      '{ "version": 1,\n  engine: "pump set" }',
+      'sheet, line 2',
+      'is not JSON: "engine: \\"pump set\\" }" at character 3 stands where another name in double quotes should',
+    ],
+    [
+      '{ "version": 1,\n  "engine": "pump set",\n}',
+      'sheet, line 3',
+      'is not JSON: "}" at character 1 stands where another name in double quotes should; the comma before it is one too many',
+    ],
+    [
+      '{ "version": 1\n  "engine": "pump set" }',
+      'sheet, line 2',
+      'is not JSON: "\\"engine\\": \\"pump set\\"" at character 3 stands where a comma or } should',
+    ],
+    [
+      '{ "engine": "pump\nset" }',
+      'sheet, line 1',
+      'is not JSON: the quotation mark at character 13 begins text that does not end on its line, or has a backslash too many',
+    ],
+    [
+      '{ "engine": "2 1/8" in" }',
+      'sheet, line 1',
+      'is not JSON: "in\\" }" at character 21 stands where a comma or } should',
+    ],
+    [
+      '{ "engine": "2 1/8""\n}',
+      'sheet, line 1',
+      'is not JSON: the quotation mark at character 20 is one too many; inside text write \\"',
+    ],
+    [
+      '['.repeat(60),
+      'sheet, line 1',
+      'is not JSON: the bracket at character 51 stands inside too many others',
+    ],
+  ])('that is not JSON is refused at its line: %j', (text, path, message) => {
+    expect(sheetProblems(text)).toEqual([{ path, message }]);
+    const shed = shedProblems(text);
+    expect(shed).toEqual([{ path: path.replace('sheet', 'shed'), message }]);
+  });
+
+  it('is refused for a key that stands twice, at both its lines, beside every other mistake', () => {
+    const text = [
+      '{ "version": 1, "engine": "pump set", "units": "inch", "colour": "red",',
+      '  "crankshaft": { "endPlay": { "readings": [',
+      '    { "pushed": "0 thou",',
+      '      "pulled": "7 thou",',
+      '      "pu\\u0073hed": "1 thou" } ] } },',
+      '  "units": "metric" }',
+    ].join('\n');
+    expect(sheetProblems(text)).toEqual([
+      {
+        path: 'crankshaft.endPlay.readings[0].pushed',
+        message: 'stands twice, on line 3 and on line 5; keep one of the two',
+      },
+      { path: 'units', message: 'stands twice, on line 1 and on line 6; keep one of the two' },
+      { path: 'colour', message: expect.stringMatching(/^is not a field/) },
+    ]);
+  });
+
+  it('is refused for faults that stand twice: those of the first would be forgotten', () => {
+    const text = JSON.stringify({ ...plainShed(), blocks: [] }).replace(
+      '"blocks":[]',
+      '"blocks":[{"name":"block A","bores":[],"faults":["cracked"],"faults":[]}]',
+    );
+    expect(shedProblems(text)).toContainEqual({
+      path: 'blocks[0].faults',
+      message: 'stands twice, both times on line 1; keep one of the two',
+    });
+  });
+
+  it('is refused unread where it is longer than any shed’s', () => {
+    const long = ' '.repeat(2_000_001);
+    const message = 'has 2000001 characters, and at most 2000000 are read; is it the right file?';
+    expect(sheetProblems(long)).toEqual([{ path: 'sheet', message }]);
+    expect(shedProblems(long)).toEqual([{ path: 'shed', message }]);
+    expect(shedProblems(plainShed(), `${HEADER}${long}`)).toEqual([
+      { path: 'readings', message: message.replace('2000001', '2000039') },
+    ]);
+    const rest = '{ "version": 1, "engine": "e", "units": "inch" }';
+    expect(readSheet(rest.padEnd(2_000_000)).engine).toBe('e');
+  });
+
+  it('of readings has at most 20000 lines', () => {
+    const lines = (rows: number) => `${HEADER}${'\nhead B,guideBore,,,0.3145 in'.repeat(rows)}`;
+    expect(shedProblems(plainShed(), lines(20_000))).toEqual([
+      {
+        path: 'readings',
+        message: 'has 20001 lines, and at most 20000 are read; is it the right file?',
+      },
+    ]);
+  });
+});

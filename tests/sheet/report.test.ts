@@ -1,0 +1,238 @@
+import { RebuildInputError } from 'crankwright';
+import { actionsFrom, describeAction, inspect, readSheet, report } from 'crankwright/sheet';
+import { describe, expect, it } from 'vitest';
+import { exampleText, type Json, spoilt } from './sheets.js';
+
+const reported = (changes: Readonly<Record<string, Json | undefined>> = {}) =>
+  report(inspect(readSheet(spoilt(changes))));
+
+describe('report', () => {
+  const text = reported();
+  /** The text with its line breaks undone, so that a sentence can be looked for. */
+  const flowing = text.replace(/\s+/g, ' ');
+
+  it('says what to do before it says why', () => {
+    const headings = text.split('\n').filter((_, i, lines) => /^-+$/.test(lines[i + 1] ?? ''));
+    expect(headings).toEqual([
+      'INSPECTION: pump set, vertical twin',
+      'WHAT TO DO',
+      'ROD JOURNALS',
+      'MAIN JOURNALS',
+      'END PLAY',
+      'CYLINDER 1',
+      'CYLINDER 2',
+      'OIL',
+      'WHO SET THE LIMITS',
+      'BEFORE YOU ACT',
+    ]);
+  });
+
+  it('names the standard shells on the ground journal as such', () => {
+    expect(flowing).toContain(
+      'rod 2, WRONG SHELLS: standard shells ("rod standard, hammered") on a journal ground 0.0200 in under: it will knock',
+    );
+  });
+
+  it('tells the sizes to grind to, which the rods and mains do not share', () => {
+    expect(flowing).toContain('grind the rod journals to 0.0300 in under: 1.5945 to 1.5950 in');
+    expect(flowing).toContain('grind the main journals to 0.0100 in under: 1.9895 to 1.9900 in');
+  });
+
+  it('says who set every limit, and shows the cautions', () => {
+    const marks = new Set(text.match(/\[\d+\]/g));
+    const listed = text.slice(text.indexOf('WHO SET')).match(/^\[\d+\]/gm);
+    expect([...marks].sort()).toEqual([...(listed ?? [])].sort());
+    expect(flowing).toContain('Fuel vapour in a crankcase can ignite');
+    expect(flowing).toContain("the maker's manual always wins. Have parts crack-tested before");
+    expect(flowing).toContain(
+      'One outside its limits must be resized, or the rod replaced, before shells are chosen',
+    );
+  });
+
+  it('fits the page, leaves no hole and no number that is none', () => {
+    for (const line of text.split('\n')) expect(line.length).toBeLessThanOrEqual(96);
+    expect(text).not.toMatch(/undefined|NaN|Infinity|\[object|-0\.0+\b/);
+    expect(text.endsWith('\n')).toBe(true);
+  });
+
+  it('prints in the units of the sheet, or in others when asked', () => {
+    const metric = report(inspect(readSheet(exampleText('metric'))));
+    expect(metric).toContain('41.733');
+    expect(metric.slice(0, metric.indexOf('WHO SET'))).not.toMatch(/\d in\b/);
+    const asked = report(inspect(readSheet(exampleText('inch'))), { units: 'metric' });
+    expect(asked).toContain('40.500 to 40.513 mm');
+    expect(() =>
+      report(inspect(readSheet(exampleText('inch'))), { units: 'cubits' as never }),
+    ).toThrow(RebuildInputError);
+    expect(() => report(undefined as never)).toThrow(RebuildInputError);
+  });
+
+  it('has nothing to do for an engine without findings', () => {
+    const bare = report(inspect(readSheet({ version: 1, engine: 'e', units: 'metric' })));
+    expect(bare).toContain(
+      'No action needed for what was measured.\nNot measured: rods, mains, end play, cylinders, used oil.',
+    );
+    expect(bare).not.toContain('OIL');
+    expect(bare).not.toContain('housing');
+    expect(bare).not.toContain('WHO SET');
+  });
+});
+
+describe('report of a bore that is to be machined', () => {
+  it('does not judge piston and rings in the worn bore', () => {
+    const text = reported();
+    const worn = text.slice(text.indexOf('\nCYLINDER 2'), text.indexOf('\nOIL'));
+    expect(worn).toContain('piston: clearance 0.0044 to 0.0116 in over the travel\n');
+    expect(worn).toContain(
+      'top ring: gap 0.0112 to 0.0303 in over the travel, widest at station 0.5000 in\n',
+    );
+  });
+});
+
+describe('report of the oil', () => {
+  it('sees no fuel where the sample is no thinner than clean oil', () => {
+    expect(reported({ 'oil.sample.viscosity': '342 cSt' })).toContain(
+      'Fuel now: none to be seen by the law of ASTM D7152',
+    );
+  });
+
+  it('tells the story in five lines, with the caution', () => {
+    const text = reported().replace(/\s+/g, ' ');
+    const story = text.slice(text.indexOf(' OIL '), text.indexOf('WHO SET'));
+    const beginnings = ['Fuel', 'Viscosity', 'Film', 'Time', 'What'];
+    expect(story.match(/\b(Fuel|Viscosity|Film|Time|What) (now|left|to do):/g)).toHaveLength(5);
+    const places = beginnings.map((word) => story.indexOf(`${word} `));
+    expect(places).toEqual([...places].sort((a, b) => a - b));
+    expect(story).toContain('between the laws');
+    expect(story).toContain('SAE 30, when clean');
+    expect(story).toContain('at rod 2');
+    expect(story).toContain('Time left: none: it must not run, at a leak of 18.0 mL/h');
+    expect(story).toContain('stop the engine, drain the oil, mend the needle valve');
+    expect(story).toContain('keep flames and switches away, and ventilate');
+  });
+
+  it('has nothing to do where the oil is clean and nothing leaks', () => {
+    const text = reported({
+      'oil.sample.viscosity': '342 cSt',
+      'oil.leak': undefined,
+      'oil.bearing': undefined,
+    });
+    expect(text).toContain('What to do: no action needed for what was measured.\n');
+    expect(text).not.toContain('Film now');
+    expect(text).not.toContain('Time left');
+  });
+
+  it('says that it took a density, and when a leak comes to nothing', () => {
+    const text = reported({
+      'oil.density': undefined,
+      'oil.leak': { flow: '0 mL/h' },
+      'oil.bearing.load': '0 lbf',
+      'oil.sample.viscosity': '300 cSt',
+    }).replace(/\s+/g, ' ');
+    expect(text).toContain('its density a rule of thumb [');
+    expect(text).toContain('oil of 880 kg/m³ at 15 °C');
+    expect(text).toContain('Time left: nothing leaks.');
+    expect(text).toContain('it is loaded so lightly that it stands any amount of fuel');
+  });
+
+  it('names oil without a grade as thinner or thicker', () => {
+    const oil = (at104: string, at212: string, sample: string) =>
+      reported({
+        'oil.line[0].viscosity': at104,
+        'oil.line[1].viscosity': at212,
+        'oil.sample.viscosity': sample,
+      }).replace(/\s+/g, ' ');
+    expect(oil('10 cSt', '2.5 cSt', '19 cSt')).toContain('thinner than SAE 8, when clean');
+    expect(oil('600 cSt', '35 cSt', '2500 cSt')).toContain('thicker than SAE 60, when clean');
+  });
+
+  it('says nothing of fuel where the oil has thickened', () => {
+    const thick = reported({ 'oil.sample.viscosity': '400 cSt' }).replace(/\s+/g, ' ');
+    expect(thick).toContain(
+      '1. [ ] change the oil: it is thicker than clean oil, 400.00 cSt against 341.80 cSt; it has aged or is another grade',
+    );
+    expect(thick).not.toContain('Stage:');
+    expect(thick).toContain('Fuel now: it cannot be told');
+    expect(thick).toContain('What to do: change the oil');
+  });
+});
+
+describe('describeAction', () => {
+  const said = (changes: Readonly<Record<string, Json | undefined>>) =>
+    actionsFrom(inspect(readSheet(spoilt(changes)))).map((action) =>
+      describeAction(action, { units: 'inch' }),
+    );
+
+  it.each<[string, Readonly<Record<string, Json | undefined>>, RegExp]>([
+    [
+      'change the oil',
+      { 'oil.sample.viscosity': '190 cSt' },
+      /^change the oil and find the leak; /,
+    ],
+    [
+      'no step serves',
+      { 'crankshaft.rodJournals.minimum': '1.6 in' },
+      /^the rod journals cannot be saved by grinding: find another crankshaft/,
+    ],
+    [
+      'defeated by a journal',
+      { 'crankshaft.rodJournals.steps': ['20 under'] },
+      /^the rod journals cannot be saved by grinding \(rod 2\)/,
+    ],
+    [
+      'undersize shells on a standard journal',
+      {
+        'mains[0].fittedShells': 'main 10 under',
+      },
+      /^pulley main, WRONG SHELLS: 0.0100 in under shells \("main 10 under"\) on a standard journal: it cannot turn/,
+    ],
+    ['buy both pairs', { 'shells[2].pairs': 0 }, /^buy 2 pairs of shells for the rod journals/],
+    [
+      'wrong clearance',
+      {
+        'crankshaft.mainJournals.sizeAllowance': '0.005 in',
+        'crankshaft.mainJournals.shape': { max: '0.005 in' },
+      },
+      /^flywheel main: other shells or a ground journal, once its housing bore is known to be within its limits; oil clearance 0.0051 in/,
+    ],
+    [
+      'wrong piston',
+      { 'cylinders[0].piston': '2.99 in' },
+      /^cylinder 1: fit another piston, or bore to another size; /,
+    ],
+    [
+      'ring too open',
+      {
+        'cylinders[0].rings[1].gap': '0.02 in',
+        'cylinderLimits.ringGap': { min: '0.009 in', max: '0.015 in' },
+      },
+      /^cylinder 1, second ring: use another ring, this one is worn or not made for the bore; ring gap at the smallest bore 0.0200 in: 0.0050 in above/,
+    ],
+    [
+      // The bore opens it by π times 0.7 thou from 10.0 thou: 12.2 at its worn top. From 9.8 it is 12.0.
+      'ring too open at the worn end of the bore',
+      { 'cylinderLimits.ringGap': { min: '0.009 in', max: '0.012 in' } },
+      /^cylinder 1, second ring: the bore is worn, and the ring is not to blame; ring gap at the largest bore 0.0122 in: 0.0002 in above the limit of 0.0120 in \(specified\); a ring with a gap of 0.0090 to 0.0098 in at the smallest bore stays within its limits$/,
+    ],
+    [
+      'ring that no other mends',
+      { 'cylinderLimits.ringGap': { min: '0.009 in', max: '0.0105 in' } },
+      /^cylinder 1, second ring: the bore is worn, .*; bore or sleeve the cylinder, or go by a wear limit of its maker$/,
+    ],
+    [
+      'ring that must be filed in a bore that is worn',
+      { 'cylinderLimits.ringGap': { min: '0.009 in', max: '0.0105 in' } },
+      /^cylinder 1, top ring: file 0.0030 to 0.0045 in off its ends; ring gap at the smallest bore 0.0060 in: 0.0030 in below the limit of 0.0090 in \(specified\); once filed, ring gap at the largest bore 0.0112 in: 0.0007 in above the limit of 0.0105 in \(specified\): the bore is worn$/,
+    ],
+    [
+      'file without a most',
+      { 'cylinderLimits.ringGap': { min: '0.009 in' } },
+      /^cylinder 1, top ring: file 0.0030 in off its ends/,
+    ],
+  ])('%s', (_, changes, sentence) => {
+    expect(
+      said(changes).some((text) => sentence.test(text)),
+      said(changes).join('\n'),
+    ).toBe(true);
+  });
+});
