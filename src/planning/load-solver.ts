@@ -13,7 +13,7 @@ export class SolverNotLoaded extends Error {
   constructor(cause: unknown) {
     const why = cause instanceof Error ? cause.message : String(cause);
     super(
-      `The solver for plans could not be loaded: ${why}. In Node, install the package again. In a browser, see that highs.wasm is served beside the bundle. Then try again.`,
+      `The solver for plans could not be loaded: ${why}. In Node, install the package again. In a browser, give planBuilds a solver. Then try again.`,
       { cause },
     );
     this.name = 'SolverNotLoaded';
@@ -22,9 +22,14 @@ export class SolverNotLoaded extends Error {
 
 let loading: Promise<Highs> | undefined;
 
+/** Its name, for the next line to read: no bundler follows it, and none meets what HiGHS wants of Node. */
+const HIGHS = 'highs';
+const importHighs = (): Promise<typeof import('highs')> =>
+  import(/* webpackIgnore: true */ /* @vite-ignore */ HIGHS);
+
 /** Loads HiGHS, which is large, only now that it is needed, and only once; a load that failed is forgotten. */
 async function loadHighs(): Promise<Highs> {
-  const load = loading ?? import('highs').then(({ default: start }) => start());
+  const load = loading ?? importHighs().then(({ default: start }) => start());
   loading = load;
   try {
     return await load;
@@ -35,8 +40,8 @@ async function loadHighs(): Promise<Highs> {
 }
 
 /** Loads the solver and starts its clock. */
-export async function loadSolver({ timeLimit, onProgress }: SolverOptions): Promise<Solver> {
-  const highs = await loadHighs();
+export async function loadSolver(options: SolverOptions): Promise<Solver> {
+  const { timeLimit, onProgress, solver: highs = await loadHighs() } = options;
   const clock = new Clock(timeLimit);
   return {
     clock,

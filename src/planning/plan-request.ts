@@ -13,6 +13,7 @@ const FIELDS = [
   'mustBuild',
   'timeLimit',
   'onProgress',
+  'solver',
 ] as const;
 
 /** Options that are sound and complete. */
@@ -21,7 +22,7 @@ export type PlanRequest = ReturnType<typeof guardPlanOptions>;
 /** Checks what a plan is to heed against the shed that it is made of. */
 export function guardPlanOptions(shed: Shed, options: PlanOptions) {
   guardFields('options', options, FIELDS);
-  const { atMost, buying = true, mostPerEngine, timeLimit, onProgress } = options;
+  const { atMost, buying = true, mostPerEngine, timeLimit, onProgress, solver } = options;
   if (atMost !== undefined) guardCount('options.atMost', atMost);
   guardBoolean('options.buying', buying);
   if (timeLimit !== undefined) guardTime('options.timeLimit', timeLimit);
@@ -44,6 +45,7 @@ export function guardPlanOptions(shed: Shed, options: PlanOptions) {
     ...(mostPerEngine !== undefined && { mostPerEngine: guardCap(shed, mostPerEngine) }),
     ...(timeLimit !== undefined && { timeLimit }),
     ...(onProgress !== undefined && { onProgress: guardCallback(onProgress) }),
+    ...(solver !== undefined && { solver: guardSolver(solver) }),
   };
 }
 
@@ -140,5 +142,15 @@ function guardCallback(onProgress: NonNullable<PlanOptions['onProgress']>) {
     value: onProgress,
     expected: 'a function that is told how the search stands',
     hint: 'Leave it out if nobody wants to know.',
+  });
+}
+
+function guardSolver(solver: NonNullable<PlanOptions['solver']>) {
+  if (typeof solver?.createModel === 'function') return solver;
+  throw new RebuildInputError({
+    parameter: 'options.solver',
+    value: solver,
+    expected: 'the HiGHS solver, started',
+    hint: 'Await what the package highs exports: solver: await start().',
   });
 }

@@ -1,3 +1,4 @@
+import type { Highs } from 'highs';
 import type { BasedLimits, Finding, Span } from '../judging/index.js';
 import type { Length, Time, UnitSystem } from '../quantities/index.js';
 import type { Price } from '../reading/index.js';
@@ -23,6 +24,11 @@ export interface PlanOptions {
   readonly timeLimit?: Time;
   /** Told how the search stands, again and again while it goes on. */
   readonly onProgress?: (progress: PlanProgress) => void;
+  /**
+   * The HiGHS solver, started. Without it the package `highs` is loaded for the first plan, by its
+   * name: a page in a browser starts one of its own.
+   */
+  readonly solver?: Highs;
 }
 
 /** How a search stands. */

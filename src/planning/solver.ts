@@ -1,3 +1,4 @@
+import type { Highs } from 'highs';
 import type { Clock } from './clock.js';
 import type { Model, Row, Term } from './model.js';
 import type { PlanProgress, PlanStage } from './plan-types.js';
@@ -30,6 +31,8 @@ export interface SolverOptions {
   /** Time for all that is asked together, and for putting it together [s]. */
   readonly timeLimit?: number;
   readonly onProgress?: (progress: PlanProgress) => void;
+  /** The solver; without it one is loaded. */
+  readonly solver?: Highs;
 }
 
 /** Answers questions about models, one after the other, while there is time. */

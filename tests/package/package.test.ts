@@ -1,9 +1,12 @@
-import { readdirSync, readFileSync } from 'node:fs';
+import { mkdtempSync, readdirSync, readFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
 import { gzipSync } from 'node:zlib';
 import { checkPackage, createPackageFromTarballData } from '@arethetypeswrong/core';
 import { build } from 'esbuild';
 import { publint } from 'publint';
 import { beforeAll, describe, expect, it } from 'vitest';
+import { bundlers } from './bundlers.js';
 import { type Packed, pack, putBeside, run, tsc, write } from './packed.js';
 
 const script = `
@@ -241,25 +244,34 @@ describe('the packed tarball', () => {
     expect(gzipSync(outputFiles[0]?.contents ?? '').length).toBeLessThanOrEqual(1500);
   });
 
-  it('bundles the core for a browser without Node or any dependency', async () => {
-    const stdin = { contents: `export * from 'crankwright'`, resolveDir: packed.project };
-    const options = { bundle: true, write: false, format: 'esm', metafile: true } as const;
-    const { metafile } = await build({ ...options, stdin, platform: 'browser' });
-    const outside = Object.keys(metafile.inputs).filter((path) => !/crankwright|stdin/.test(path));
-    expect(outside).toEqual([]);
-  });
-
-  it('bundles planning for a browser, the solver apart, where node: is left outside', async () => {
-    const stdin = { contents: `export * from 'crankwright/planning'`, resolveDir: packed.project };
-    const options = { bundle: true, write: false, format: 'esm', outdir: 'out' } as const;
-    const { outputFiles } = await build({
-      ...options,
-      stdin,
-      platform: 'browser',
-      splitting: true,
-      external: ['node:*'],
-    });
-    // The solver is loaded when a plan is made, not with the page.
-    expect(outputFiles.map(({ path }) => /highs/.test(path)).filter(Boolean)).toHaveLength(1);
-  });
+  it.each(Object.entries(bundlers))(
+    'bundles whole for a browser: %s',
+    async (_, bundle) => {
+      const { exports } = JSON.parse(readFileSync(`${packed.packageDir}/package.json`, 'utf8'));
+      const names = Object.keys(exports).filter((name) => !name.endsWith('.json'));
+      const lines = names.map((name, i) => `export * as e${i} from 'crankwright${name.slice(1)}';`);
+      const entry = write(packed.project, 'every-entry.mjs', lines.join('\n'));
+      const alone = mkdtempSync(join(tmpdir(), 'bundle-'));
+      expect(await bundle(packed.project, entry, alone)).toEqual([]);
+      // Where no package can be found, all of it loads but the solver, which a page gives.
+      const main = readdirSync(alone).find((file) => /^(?:every-entry|main)\.m?js$/.test(file));
+      const highs = new URL('../../node_modules/highs/build/highs.mjs', import.meta.url).href;
+      write(alone, 'package.json', '{ "type": "module" }');
+      const script = write(
+        alone,
+        'run.js',
+        `const { format, inch, oilClearance, planBuilds, readShed, thou } = Object.assign(
+         {}, ...Object.values(await import('./${main}')));
+       const sizes = { housingBore: inch(2.251), shellWall: inch(0.062), journal: inch(2.125) };
+       console.log(format(oilClearance(sizes), thou));
+       const shed = readShed(${readFileSync(`${packed.packageDir}/examples/pump-set-shed.json`, 'utf8')},
+         ${JSON.stringify(readFileSync(`${packed.packageDir}/examples/pump-set-shed-readings.csv`, 'utf8'))});
+       await planBuilds(shed).catch(({ name }) => console.log(name));
+       const { default: start } = await import('${highs}');
+       console.log((await planBuilds(shed, { solver: await start() })).builds.length);`,
+      );
+      expect(run('node', [script], alone)).toBe('2.0 thou\nSolverNotLoaded\n2\n');
+    },
+    120_000,
+  );
 });

@@ -49,6 +49,15 @@ describe('loading the solver', () => {
   });
 });
 
+describe('a solver that is given', () => {
+  it('is used, and none is loaded', async () => {
+    const { loadSolver, loaded } = await loadingOf(refuse);
+    const solver = await loadSolver({ solver: highs });
+    expect(solver.solve('most engines', model, question).values).toEqual([3]);
+    expect(loaded()).toBe(0);
+  });
+});
+
 describe('the solver', () => {
   it('says that it failed where HiGHS does, and lives on', async () => {
     const { loadSolver, loaded } = await loadingOf(() => highsFailing(() => true));
