@@ -3,7 +3,7 @@ import { guardFields, guardObject, guardText, guardWord } from './guards.js';
 /**
  * Who set a limit. `specified` is the caller's own (the maker's manual, the
  * machinist) and always wins; `published` names its document; `common practice`
- * is a rule of thumb and says which.
+ * is a rule of thumb and says which; `computed` is this library's own work and says how.
  */
 export type Basis =
   | {
@@ -23,6 +23,12 @@ export type Basis =
       readonly kind: 'common practice';
       /** The rule, in words. */
       readonly rule: string;
+    }
+  | {
+      /** A limit that this library worked out. */
+      readonly kind: 'computed';
+      /** From what, and how far that holds. */
+      readonly how: string;
     };
 
 /** Names a basis in a few words. */
@@ -34,17 +40,21 @@ export function describeBasis(basis: Basis): string {
       return `published: ${basis.source}`;
     case 'common practice':
       return `common practice: ${basis.rule}`;
+    case 'computed':
+      return `computed: ${basis.how}`;
   }
 }
 
 const SPECIFIED = ['kind', 'by'] as const;
 const PUBLISHED = ['kind', 'source'] as const;
 const COMMON_PRACTICE = ['kind', 'rule'] as const;
+const COMPUTED = ['kind', 'how'] as const;
+const KINDS = ['specified', 'published', 'common practice', 'computed'] as const;
 
 /** Refuses a basis that does not say who set the limit. */
 export function guardBasis(parameter: string, basis: Basis): Basis {
   guardObject(parameter, basis);
-  guardWord(`${parameter}.kind`, basis.kind, ['specified', 'published', 'common practice']);
+  guardWord(`${parameter}.kind`, basis.kind, KINDS);
   switch (basis.kind) {
     case 'specified':
       guardFields(parameter, basis, SPECIFIED);
@@ -57,6 +67,10 @@ export function guardBasis(parameter: string, basis: Basis): Basis {
     case 'common practice':
       guardFields(parameter, basis, COMMON_PRACTICE);
       guardText(`${parameter}.rule`, basis.rule);
+      break;
+    case 'computed':
+      guardFields(parameter, basis, COMPUTED);
+      guardText(`${parameter}.how`, basis.how);
   }
   return basis;
 }

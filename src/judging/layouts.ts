@@ -8,6 +8,7 @@ export const basisLayout = { by: 'kind', variants: [
   { fields: { kind: { oneOf: ['specified'] }, 'by?': 'string' } },
   { fields: { kind: { oneOf: ['published'] }, source: 'string' } },
   { fields: { kind: { oneOf: ['common practice'] }, rule: 'string' } },
+  { fields: { kind: { oneOf: ['computed'] }, how: 'string' } },
 ] } satisfies Layout;
 export const findingLengthLayout = { fields: { verdict: verdictLayout, margin: 'number', feature: 'string', dimension: { oneOf: ['length'] }, value: 'number', limits: limitsLayout, basis: basisLayout, 'uncertainty?': 'number' }, also: guardFinding } satisfies Layout;
 export const spanLayout = { fields: { min: 'number', max: 'number' } } satisfies Layout;

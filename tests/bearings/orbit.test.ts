@@ -307,6 +307,7 @@ describe('bigEndOrbit', () => {
     expect(verdicts({ ...short, length: inch(0.8125) })).toEqual(['within', 'below']);
     expect(verdicts({ ...short, length: inch(0.82) })).toEqual(['above', 'below']);
     expect(verdicts({ ...short, viscosity: millipascalSecond(200) })).toEqual(['above', 'within']);
+    expect(settled(healthy).range.leastGap.basis.kind).toBe('computed');
     const { basis } = settled(short).range.leastGap;
     expect(basis.kind === 'common practice' && basis.rule).toContain('too thick a film');
     const { range, leastFilm } = settled(healthy);

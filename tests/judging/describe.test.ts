@@ -100,6 +100,12 @@ describe('describe says', () => {
       'inch',
       'end play 0.0070 in: within 0.0040 to 0.0100 in (common practice: 4 to 10 thou)',
     ],
+    [
+      'how it was computed',
+      finding(thou(7), both, { kind: 'computed', how: 'from the thrust washers in stock' }),
+      'inch',
+      'end play 0.0070 in: within 0.0040 to 0.0100 in (computed: from the thrust washers in stock)',
+    ],
   ] as const)('%s', (_, given, units, sentence) => {
     expect(describeFinding(given, { units })).toBe(sentence);
   });

@@ -226,6 +226,8 @@ describe('judge refuses', () => {
     ['basis', { kind: 'published' }, 'basis.source'],
     ['basis', { kind: 'published', source: ' ' }, 'basis.source'],
     ['basis', { kind: 'common practice', rule: '' }, 'basis.rule'],
+    ['basis', { kind: 'computed' }, 'basis.how'],
+    ['basis', { kind: 'computed', how: 'so', source: 'a book' }, 'basis.source'],
   ])('%s %j', (field, value, parameter) => {
     expect(refusal(withField(field, value)).parameter).toBe(parameter);
   });

@@ -12,9 +12,8 @@ const FINITE: Trust = {
   lengthToDiameter: { min: 0.1 as Ratio, max: 2 as Ratio },
   leastGap: { min: 0.002 as Ratio },
   basis: {
-    kind: 'published',
-    source:
-      'Reynolds equation with the film broken as by Swift and Stieber, solved for squeezed films and mapped within 2 % to a length of twice the diameter and a gap of 0.002',
+    kind: 'computed',
+    how: 'Reynolds equation with the film broken as by Swift and Stieber, solved for squeezed films and mapped within 2 % to a length of twice the diameter and a gap of 0.002',
   },
 };
 const SHORT: Trust = {
