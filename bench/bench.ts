@@ -23,7 +23,7 @@ const sections: readonly Section[] = [
   ...raceOrbits(),
   timeColdImports(),
   await weighBundles(),
-  await timePlans(),
+  ...(await timePlans()),
 ];
 const met = sections.map(printSection);
 if (met.includes(false)) process.exitCode = 1;

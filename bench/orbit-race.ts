@@ -60,6 +60,6 @@ function raceOrbit(state: string, bigEnd: Parameters<typeof bigEndOrbit>[0]): Se
       },
     },
     peers: [by('odex  solve', byOdex), by('mathjs  solveODE', byMathjs)],
-    target: { name: `bigEndOrbit, ${state}`, atMost: 2, unit: 'ms' },
+    target: { name: `bigEndOrbit, ${state}`, atMost: 1 },
   });
 }
