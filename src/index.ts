@@ -6,4 +6,10 @@
  * @packageDocumentation
  */
 export * from './bearings/index.js';
-export * from './core.js';
+export * from './crankshaft/index.js';
+export * from './cylinders/index.js';
+export * from './judging/index.js';
+export * from './measuring/index.js';
+export * from './motion/index.js';
+export * from './oil/index.js';
+export * from './quantities/index.js';

@@ -14,6 +14,9 @@ export interface InputProblem {
   readonly problem?: string;
 }
 
+/** The same in every copy of the class below: each entry point of the package holds one. */
+const MARK = Symbol.for('crankwright.RebuildInputError');
+
 /**
  * Wrong input. Thrown by every public function, before anything is computed,
  * when an argument cannot mean what it should. A bad part is never an error;
@@ -32,6 +35,18 @@ export class RebuildInputError extends RangeError {
   declare readonly hint: string;
 
   /**
+   * Tells an error of this kind, whichever entry point of the package threw it.
+   *
+   * @param value - anything
+   * @returns whether it is one
+   */
+  static override [Symbol.hasInstance](value: unknown): boolean {
+    // biome-ignore lint/complexity/noThisInStatic: a class below this one asks for its own
+    if (this !== RebuildInputError) return super[Symbol.hasInstance](value);
+    return typeof value === 'object' && value !== null && MARK in value;
+  }
+
+  /**
    * Makes the message from the parts.
    *
    * @param problem - the parameter, its value, what was expected and a hint
@@ -39,6 +54,7 @@ export class RebuildInputError extends RangeError {
   constructor(problem: InputProblem) {
     const complaint = complaintOf(problem);
     super(`${problem.parameter}: ${complaint}. ${problem.hint}`);
+    Object.defineProperty(this, MARK, { value: true });
     this.complaint = complaint;
     this.name = 'RebuildInputError';
     this.parameter = problem.parameter;

@@ -61,6 +61,7 @@ export const bundlers: Readonly<Record<string, Bundler>> = {
         output: { path: out, library: { type: 'module' } },
         experiments: { outputModule: true },
         performance: false,
+        optimization: { minimize: false },
       };
       webpack(settings, (failure, stats) => {
         const { errors = [], warnings = [] } = stats?.toJson() ?? {};
