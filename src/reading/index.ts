@@ -10,7 +10,7 @@ export { grindNames, grindRequest } from './grind-request.js';
 export { journalWords } from './journal-words.js';
 export { type JsonSchema, jsonSchemaOf } from './json-schema.js';
 export { marked } from './marks.js';
-export { didYouMean } from './nearest.js';
+export { didYouMean, either } from './nearest.js';
 export {
   accepting,
   asBore,
