@@ -10,15 +10,15 @@ import { describeJob, named, partWord } from '../shed/internal.js';
 import type { Build, BuildBearing, BuildCylinder } from './plan-types.js';
 import { sayCost } from './say-cost.js';
 
-/** One engine of a plan: its parts, what they leave, and the work on them. */
+/** Describes one engine of a plan: its parts, their clearances, and the work on them. */
 export function describeBuild(build: Build, number: number, wording: Wording): string {
   const { name, interchange, parts, jobs, cost, endPlay, guides } = build;
   return section(`ENGINE ${number}: ${name}`, [
-    ...wrap(`Machining and buying for it cost ${sayCost(cost)}.`, 2),
+    ...wrap(`Machining and purchases for it cost ${sayCost(cost)}.`, 2),
     ...(interchange === undefined ? [] : wrap(`Interchange: ${interchange}.`, 2)),
     'Parts:',
     ...parts.flatMap((part) => wrap(`  ${describePartOf(part)}`, 6)),
-    ...(jobs.length === 0 ? ['Nothing is machined.'] : ['Machining:']),
+    ...(jobs.length === 0 ? ['No machining.'] : ['Machining:']),
     ...jobs.flatMap((job) =>
       wrap(`  ${job.part}: ${describeJob(job, wording)}, by ${job.shop}`, 4),
     ),
@@ -26,7 +26,7 @@ export function describeBuild(build: Build, number: number, wording: Wording): s
     ...cylinderLines(build.cylinders, wording),
     ...(endPlay
       ? wrap(`With ${stackOf(endPlay.washers)}: ${describe(endPlay.finding, wording)}`, 2)
-      : ['End play: not planned.']),
+      : ['End play: not planned, as its limits or a thrust width are missing.']),
     ...(guides ? wrap(capital(describeGuides(guides, wording)), 2) : []),
   ]);
 }
@@ -48,7 +48,7 @@ function describeGuides(
   wording: Wording,
 ): string {
   if (finding) return describe(finding, wording);
-  return `guide clearance ${describeSpan(clearance, 'length', wording.units)}: no limit is given, so it is not judged`;
+  return `guide clearance ${describeSpan(clearance, 'length', wording.units)}: not judged, as no limit is given`;
 }
 
 /** Washers in one stack: `2 × washer 0.096 + shim 0.005`; `no washers`. */
@@ -72,7 +72,7 @@ function bearingLines(
       ['journal', 'housing', 'shells', 'clearance', 'limits'],
       its.map(({ journal, housing, shells, clearance, finding }) => [
         journal,
-        // Every main is in the block.
+        // Every main housing is in the block.
         kind === 'mains' ? housing.place : `${housing.part}, ${housing.place}`,
         shells,
         spanNumber(clearance, wording),
@@ -101,7 +101,7 @@ function cylinderLines(cylinders: readonly BuildCylinder[], wording: Wording): r
   ];
 }
 
-/** `1.6045 to 1.6050`, for tables that name the unit above. */
+/** `1.6045 to 1.6050`, for tables whose unit is named above them. */
 export function spanNumber({ min, max }: Span<Length>, { units }: Wording): string {
   const unit = tradeUnit('length', units);
   const [low, high] = [formatNumber(min, unit), formatNumber(max, unit)];
