@@ -12,7 +12,7 @@ import { readSource, UnreadableFile } from './read-source.js';
 import { type Request, readRequest } from './request.js';
 import { WrongCommand } from './wrong-command.js';
 
-/** Exit codes, as `--help` lists them. */
+/** Exit codes, as listed by `--help`. */
 const DONE = 0;
 const BAD_FILE = 1;
 const BAD_COMMAND = 2;
@@ -20,7 +20,7 @@ const NOT_PROVEN = 3;
 const UNWRITTEN = 4;
 const NO_SOLVER = 5;
 
-/** Runs a command line to its end and gives its exit code. */
+/** Runs a command line and returns its exit code. */
 export async function run(argv: readonly string[], io: Io): Promise<number> {
   try {
     return await obey(readRequest(argv), io);
@@ -34,7 +34,7 @@ export async function run(argv: readonly string[], io: Io): Promise<number> {
       return BAD_FILE;
     }
     if (error instanceof UnwritableOutput) {
-      io.complain(`crankwright: the output cannot be written: ${error.message}\n`);
+      io.complain(`crankwright: cannot write the output: ${error.message}\n`);
       return UNWRITTEN;
     }
     if (error instanceof SolverNotLoaded) {
@@ -79,20 +79,20 @@ async function reported(request: Asked<'report'>, io: Io): Promise<string> {
       : triageReport(sorted, { units: units ?? sorted.units });
   }
   if (readings !== undefined) {
-    throw new WrongCommand('--readings joins a shed, and this file is an inspection sheet');
+    throw new WrongCommand('--readings is for a shed, but this file is an inspection sheet');
   }
   const inspection = inspect(readSheet(text));
   if (output === 'json') return json(inspection);
   return report(inspection, { units: units ?? inspection.units });
 }
 
-/** A shed has its name where a sheet has its engine's. Text that is not JSON is refused as a sheet. */
+/** Whether the file is a shed: only a shed file has the field `shed`. Text that is not JSON is refused as a sheet. */
 function isShed(text: string): boolean {
   const { value } = readJson(text, 'sheet');
   return typeof value === 'object' && value !== null && Object.hasOwn(value, 'shed');
 }
 
-/** What was typed for the options of a plan that only the shed can judge. */
+/** The command-line options for the plan options that are checked against the shed. */
 const TYPED: Readonly<Record<string, string>> = {
   reserved: '--reserve',
   mustBuild: '--must-build',
@@ -107,7 +107,7 @@ async function planned({ options, ...source }: Asked<'plan'>, io: Io): Promise<P
     return await planBuilds(shed, { ...options, onProgress: line.show });
   } catch (error) {
     if (!(error instanceof RebuildInputError)) throw error;
-    // A name that the shed does not have, a price in another currency: they were typed.
+    // An unknown name or another currency came from the command line, not from the file.
     const [, option = ''] = /^options\.(\w+)/.exec(error.parameter) ?? [];
     const typed = TYPED[option];
     if (typed === undefined) throw error;

@@ -12,7 +12,7 @@ import { sayCost } from './say-cost.js';
 
 /** Describes one engine of a plan: its parts, their clearances, and the work on them. */
 export function describeBuild(build: Build, number: number, wording: Wording): string {
-  const { name, interchange, parts, jobs, cost, endPlay, guides } = build;
+  const { name, interchange, parts, jobs, cost, endPlay } = build;
   return section(`ENGINE ${number}: ${name}`, [
     ...wrap(`Machining and purchases for it cost ${sayCost(cost)}.`, 2),
     ...(interchange === undefined ? [] : wrap(`Interchange: ${interchange}.`, 2)),
@@ -27,7 +27,7 @@ export function describeBuild(build: Build, number: number, wording: Wording): s
     ...(endPlay
       ? wrap(`With ${stackOf(endPlay.washers)}: ${describe(endPlay.finding, wording)}`, 2)
       : ['End play: not planned, as its limits or a thrust width are missing.']),
-    ...(guides ? wrap(capital(describeGuides(guides, wording)), 2) : []),
+    ...wrap(capital(guideLine(build, wording)), 2).filter((line) => line !== ''),
   ]);
 }
 
@@ -43,10 +43,15 @@ export function describePartOf({
   return `${partWord(each, count)}: ${named(name, count)}${source}${bought ? ', to be bought' : ''}`;
 }
 
-function describeGuides(
-  { clearance, finding }: NonNullable<Build['guides']>,
-  wording: Wording,
-): string {
+/** The clearance of the valve stems; empty if the engine has no head with valves. */
+function guideLine({ guides, parts }: Build, wording: Wording): string {
+  const has = (section: string) => parts.some((part) => part.section === section);
+  if (!guides) {
+    return has('heads') && has('valveSets')
+      ? 'guide clearance: not judged, as the guides or the stems were not measured.'
+      : '';
+  }
+  const { clearance, finding } = guides;
   if (finding) return describe(finding, wording);
   return `guide clearance ${describeSpan(clearance, 'length', wording.units)}: not judged, as no limit is given`;
 }

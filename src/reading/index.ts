@@ -1,4 +1,4 @@
-// What the other rooms use of this one. It is no entry point: users never see it.
+// What the other rooms use of this one. It is not an entry point: users never see it.
 export { bareSteps, stepsIn } from './bare-steps.js';
 export { type Check, problemsFrom, where } from './check.js';
 export type { BoreKind, EngineKind, JournalKind } from './engine-kind.js';

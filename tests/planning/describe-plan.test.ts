@@ -65,6 +65,17 @@ describe('planReport', () => {
     expect(text).toContain('Guide clearance 0.0019 to 0.0020 in: not judged, as no limit is given');
   });
 
+  it('says where guides and stems were not measured, in an engine that has them', () => {
+    const { guides, ...unmeasured } = machined;
+    const head = { section: 'heads', name: 'head A', count: 1, bought: false } as const;
+    const valves = { ...head, section: 'valveSets', name: 'valves A' } as const;
+    const page = (parts: Plan['builds'][number]['parts']) =>
+      flowing(planReport({ ...twoEngines, builds: [{ ...unmeasured, parts }] }));
+    const said = 'Guide clearance: not judged, as the guides or the stems were not measured.';
+    expect(page([head, valves])).toContain(said);
+    expect(page([head])).not.toContain('Guide clearance');
+  });
+
   it('says what stands with one limit only, and an end play without washers', () => {
     const [first] = machined.bearings;
     if (!first || !machined.endPlay) throw new Error('the fixture has no bearing');

@@ -14,7 +14,7 @@ import {
 import type { HousingPlace } from '../shed.js';
 import { type Placed, partsIn, placed, type SoundShed } from './sound-shed.js';
 
-/** What every bearing of a kind is made of: its parts must be sizes that could ever run together. */
+/** Checks that the journals, housings and shells of one kind have sizes that could run together. */
 export function bearingChecks(shed: SoundShed, kind: 'rods' | 'mains'): readonly Check[] {
   const [journals, housing] =
     kind === 'rods'
@@ -62,7 +62,7 @@ function housingsOf(shed: SoundShed, kind: 'rods' | 'mains'): readonly Placed<Ho
       );
 }
 
-/** Sizes that differ by a tenth of a millimetre: thousands of housings are only a few. */
+/** Drops sizes within a tenth of a millimetre of another: thousands of housings become a few. */
 function distinct(sizes: readonly SizeOrSpan<Length>[]): readonly SizeOrSpan<Length>[] {
   return [...new Map(sizes.map((size) => [Math.round(spanOf(size).max * 1e4), size])).values()];
 }

@@ -6,7 +6,7 @@ import { type Check, type FileProblem, guardRingGapLimits, where } from '../../r
 import type { BorePlace } from '../shed.js';
 import { type Placed, partsIn, placed, type SoundShed } from './sound-shed.js';
 
-/** Bores, pistons and rings must be sizes that could ever go together. */
+/** Checks that bores, pistons and rings have sizes that could go together. */
 export function boreChecks(shed: SoundShed): readonly Check[] {
   const { standard, ringGap } = shed.engine?.bores ?? {};
   if (standard === undefined) return [];
@@ -32,13 +32,13 @@ export function boreChecks(shed: SoundShed): readonly Check[] {
   ];
 }
 
-/** A wall that was measured is to be judged by something. */
+/** A measured wall needs a limit to be judged by. */
 export function leastWallMissing(shed: SoundShed): readonly FileProblem[] {
   const bores = shed.engine?.bores;
   if (!bores || Object.hasOwn(bores, 'leastWall')) return [];
   const measured = boresIn(shed).find(({ part }) => part.wall !== undefined);
   if (!measured) return [];
-  const message = `is missing, and the wall of ${measured.path}, "${measured.part.name}", was measured`;
+  const message = `is missing, but the wall of ${measured.path}, "${measured.part.name}", was measured`;
   return [{ path: 'engine.bores.leastWall', message }];
 }
 
