@@ -28,13 +28,13 @@ export function readArguments(argv: readonly string[]): Typed {
   });
   const words = tokens.flatMap((token) => (token.kind === 'positional' ? [token.value] : []));
   const given = tokens.filter((token) => token.kind === 'option');
-  if (given.some(({ name }) => name === 'help')) return bare('help');
-  if (given.some(({ name }) => name === 'version')) return bare('version');
+  if (given.some(({ name }) => name === 'help')) return withoutOperands('help');
+  if (given.some(({ name }) => name === 'version')) return withoutOperands('version');
   const [name, ...operands] = words;
   const command = commandOf(name);
   const options = new Map<OptionName, readonly string[]>();
   for (const token of given) {
-    const option = known(token.name, token.rawName, command);
+    const option = knownOption(token.name, token.rawName, command);
     const value = optionValue(option, token);
     const before = options.get(option) ?? [];
     if (before.length > 0 && !REPEATED.includes(option)) {
@@ -50,7 +50,7 @@ export function readArguments(argv: readonly string[]): Typed {
   return { command, operands, options };
 }
 
-const bare = (command: 'help' | 'version'): Typed => ({
+const withoutOperands = (command: 'help' | 'version'): Typed => ({
   command,
   operands: [],
   options: new Map(),
@@ -67,7 +67,7 @@ function commandOf(name: string | undefined): CommandName {
   );
 }
 
-function known(name: string, typed: string, command: CommandName): OptionName {
+function knownOption(name: string, typed: string, command: CommandName): OptionName {
   const takes: readonly OptionName[] = [...TAKES[command], 'help', 'version'];
   const option = takes.find((each) => each === name);
   if (option) return option;

@@ -23,7 +23,7 @@ const NO_SOLVER = 5;
 /** Runs a command line and returns its exit code. */
 export async function run(argv: readonly string[], io: Io): Promise<number> {
   try {
-    return await obey(readRequest(argv), io);
+    return await execute(readRequest(argv), io);
   } catch (error) {
     if (error instanceof WrongCommand) {
       io.complain(`crankwright: ${error.message}\nTry crankwright --help.\n`);
@@ -45,7 +45,7 @@ export async function run(argv: readonly string[], io: Io): Promise<number> {
   }
 }
 
-async function obey(request: Request, io: Io): Promise<number> {
+async function execute(request: Request, io: Io): Promise<number> {
   switch (request.command) {
     case 'help':
       await io.print(HELP);
@@ -57,11 +57,11 @@ async function obey(request: Request, io: Io): Promise<number> {
       await io.print(json(request.of === 'sheet' ? sheetSchema() : shedSchema()));
       return DONE;
     case 'report':
-      await io.print(await reported(request, io));
+      await io.print(await reportText(request, io));
       return DONE;
     case 'plan': {
-      const plan = await planned(request, io);
-      await io.print(printed(plan, request));
+      const plan = await makePlan(request, io);
+      await io.print(planText(plan, request));
       return plan.proof.kind === 'optimal' ? DONE : NOT_PROVEN;
     }
   }
@@ -69,7 +69,7 @@ async function obey(request: Request, io: Io): Promise<number> {
 
 type Asked<C extends Request['command']> = Extract<Request, { readonly command: C }>;
 
-async function reported(request: Asked<'report'>, io: Io): Promise<string> {
+async function reportText(request: Asked<'report'>, io: Io): Promise<string> {
   const { text, readings } = await readSource(request, io);
   const { units, output } = request;
   if (isShed(text)) {
@@ -99,7 +99,7 @@ const TYPED: Readonly<Record<string, string>> = {
   mostPerEngine: '--most-per-engine',
 };
 
-async function planned({ options, ...source }: Asked<'plan'>, io: Io): Promise<Plan> {
+async function makePlan({ options, ...source }: Asked<'plan'>, io: Io): Promise<Plan> {
   const { text, readings } = await readSource(source, io);
   const shed = readShed(text, readings);
   const line = progressLine(io);
@@ -117,7 +117,7 @@ async function planned({ options, ...source }: Asked<'plan'>, io: Io): Promise<P
   }
 }
 
-function printed(plan: Plan, { output, units = plan.units }: Asked<'plan'>): string {
+function planText(plan: Plan, { output, units = plan.units }: Asked<'plan'>): string {
   switch (output) {
     case 'json':
       return json(plan);

@@ -39,7 +39,7 @@ export function describeGrindPlan(plan: GrindPlan, wording: Wording): readonly s
   const { units } = wording;
   const reasons = [
     ...passedOver(plan, wording),
-    ...plan.because.flatMap((reason) => standing(reason, plan, wording)),
+    ...plan.because.flatMap((reason) => describeJournal(reason, plan, wording)),
   ];
   if (plan.outcome === 'none') {
     const who = plan.defeatedBy.length > 0 ? `: ${plan.defeatedBy.join(', ')} cannot clean up` : '';
@@ -98,7 +98,11 @@ function stockOf(name: string, plan: GrindPlan, { units }: Wording): string {
 }
 
 /** Each journal at the step that was chosen. */
-function standing(reason: GrindReason, plan: GrindPlan, wording: Wording): readonly string[] {
+function describeJournal(
+  reason: GrindReason,
+  plan: GrindPlan,
+  wording: Wording,
+): readonly string[] {
   const length = (value: Length) => say(value, 'length', wording.units);
   switch (reason.kind) {
     case 'good as it is': {

@@ -1,19 +1,19 @@
 import type { Highs } from 'highs';
-import { askHighs, failureOf, nothingOf } from './ask-highs.js';
+import { askHighs, failureOf, noSolution } from './ask-highs.js';
 import { Clock } from './clock.js';
 import type { Solver, SolverOptions } from './solver.js';
 
-/** The solver that proves plans could not be loaded. The next plan tries again. */
+/** Thrown when the solver cannot be loaded. The next plan tries again. */
 export class SolverNotLoaded extends Error {
   /**
-   * Says what to do about it.
+   * Makes a message with the remedies.
    *
    * @param cause - why it could not be loaded
    */
   constructor(cause: unknown) {
     const why = cause instanceof Error ? cause.message : String(cause);
     super(
-      `The solver for plans could not be loaded: ${why}. In Node, install the package again. In a browser, see that highs.wasm is served beside the bundle. Then try again.`,
+      `The solver for plans could not be loaded: ${why}. In Node, reinstall the package. In a browser, make sure that highs.wasm is served beside the bundle. Then try again.`,
       { cause },
     );
     this.name = 'SolverNotLoaded';
@@ -22,7 +22,7 @@ export class SolverNotLoaded extends Error {
 
 let loading: Promise<Highs> | undefined;
 
-/** Loads HiGHS, which is large, only now that it is needed, and only once; a load that failed is forgotten. */
+/** Loads HiGHS, which is large, once, when it is first needed. After a failure the next call tries again. */
 async function loadHighs(): Promise<Highs> {
   const load = loading ?? import('highs').then(({ default: start }) => start());
   loading = load;
@@ -47,9 +47,9 @@ export async function loadSolver({ timeLimit, onProgress }: SolverOptions): Prom
       } catch (error) {
         const failure = failureOf(highs, error);
         if (failure === undefined) throw error;
-        // What crashed is of no more use to anybody.
+        // A crashed solver cannot be used again.
         if (failure === 'crashed') loading = undefined;
-        return nothingOf(question, 'solver failure');
+        return noSolution(question, 'solver failure');
       }
     },
   };

@@ -21,7 +21,7 @@ export function problemsFrom(checks: readonly Check[]): readonly FileProblem[] {
 }
 
 /** A check of a value, if there is one. */
-export function where<T>(
+export function checkIfGiven<T>(
   path: string,
   value: T | undefined,
   run: (value: T) => unknown,

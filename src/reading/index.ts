@@ -1,6 +1,6 @@
 // What the other rooms use of this one. It is not an entry point: users never see it.
 export { bareSteps, stepsIn } from './bare-steps.js';
-export { type Check, problemsFrom, where } from './check.js';
+export { type Check, checkIfGiven, problemsFrom } from './check.js';
 export type { BoreKind, EngineKind, JournalKind } from './engine-kind.js';
 export { chosen, count, fields, list, listOfDifferent, name, partial, word } from './fields.js';
 export { FileError, type FileProblem } from './file-error.js';

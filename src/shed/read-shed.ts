@@ -1,6 +1,7 @@
 import type { RebuildInputError } from '../quantities/index.js';
 import {
   bareSteps,
+  checkIfGiven,
   FileError,
   type FileProblem,
   type Given,
@@ -10,7 +11,6 @@ import {
   problemsFrom,
   readSections,
   stepsIn,
-  where,
 } from '../reading/index.js';
 import { bearingChecks } from './checks/bearings.js';
 import { boreChecks, leastWallMissing } from './checks/bores.js';
@@ -81,7 +81,7 @@ function contradictionsOf(given: Given, shed: SoundShed): readonly FileProblem[]
       ...bearingChecks(shed, 'rods'),
       ...bearingChecks(shed, 'mains'),
       ...boreChecks(shed),
-      ...where('engine.endPlay', shed.engine?.endPlay, guardEndPlayLimits),
+      ...checkIfGiven('engine.endPlay', shed.engine?.endPlay, guardEndPlayLimits),
     ]),
   ];
 }

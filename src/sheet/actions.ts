@@ -159,8 +159,8 @@ export function actionsFrom(inspection: Inspection): readonly Action[] {
   if (oil?.leak && oil.leak.flow > 0) actions.push({ kind: 'stop the leak', flow: oil.leak.flow });
   return [
     ...actions,
-    ...groups.flatMap(asFound),
-    ...groups.flatMap(grinding),
+    ...groups.flatMap(fittedShellActions),
+    ...groups.flatMap(grindActions),
     ...groups.flatMap(({ bearings }) => bearings.flatMap(shellsToFit)),
     ...endPlayToSet(endPlay),
     ...cylinders.flatMap(cylinderWork),
@@ -173,7 +173,7 @@ function endPlayToSet(endPlay: Inspection['endPlay']): Action[] {
 }
 
 /** Actions for the shells that were found in the bearings. */
-function asFound({ plan, bearings }: BearingGroupReport): Action[] {
+function fittedShellActions({ plan, bearings }: BearingGroupReport): Action[] {
   return bearings.flatMap(({ name: bearing, fitted }): Action[] => {
     if (fitted === undefined) return [];
     const { shells, undersize, explanation, agrees } = fitted;
@@ -189,7 +189,7 @@ function asFound({ plan, bearings }: BearingGroupReport): Action[] {
   });
 }
 
-function grinding({ kind: journals, plan, pairsToBuy: pairs }: BearingGroupReport): Action[] {
+function grindActions({ kind: journals, plan, pairsToBuy: pairs }: BearingGroupReport): Action[] {
   if (plan.outcome === 'none') {
     return [{ kind: 'no step serves', journals, defeatedBy: plan.defeatedBy }];
   }

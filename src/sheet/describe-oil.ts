@@ -95,11 +95,11 @@ function oilTaken(sample: OilReport['sample']): string {
 function standOf(stand: FilmStand, units: UnitSystem): string {
   switch (stand.outcome) {
     case 'stands':
-      return `it stands up to ${say(stand.fraction, 'volumeFraction', units)} of fuel, by ASTM D7152`;
+      return `it tolerates up to ${say(stand.fraction, 'volumeFraction', units)} of fuel, by ASTM D7152`;
     case 'too thin when clean':
       return 'it is too thin even with clean oil';
     case 'stands anything':
-      return 'at this light load it stands any amount of fuel';
+      return 'at this light load it tolerates any amount of fuel';
   }
 }
 

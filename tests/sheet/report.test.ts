@@ -132,7 +132,7 @@ describe('report of the oil', () => {
     expect(text).toContain('its density taken by a rule of thumb [');
     expect(text).toContain('oil of 880 kg/m³ at 15 °C');
     expect(text).toContain('Time left: no leak was measured (0 flow).');
-    expect(text).toContain('at this light load it stands any amount of fuel');
+    expect(text).toContain('at this light load it tolerates any amount of fuel');
   });
 
   it('says that it took clean oil where no used oil was measured, and does not tell the time left', () => {

@@ -2,7 +2,12 @@ import { borePlan, pistonClearanceSpan, ringFilingNeeded } from '../../cylinders
 import type { Span } from '../../judging/index.js';
 import { boreShape } from '../../measuring/index.js';
 import type { Length } from '../../quantities/index.js';
-import { type Check, type FileProblem, guardRingGapLimits, where } from '../../reading/index.js';
+import {
+  type Check,
+  checkIfGiven,
+  type FileProblem,
+  guardRingGapLimits,
+} from '../../reading/index.js';
 import type { BorePlace } from '../shed.js';
 import { type Placed, partsIn, placed, type SoundShed } from './sound-shed.js';
 
@@ -11,20 +16,22 @@ export function boreChecks(shed: SoundShed): readonly Check[] {
   const { standard, ringGap } = shed.engine?.bores ?? {};
   if (standard === undefined) return [];
   return [
-    ...where('engine.bores.ringGap', ringGap, (limits) => guardRingGapLimits(standard.min, limits)),
+    ...checkIfGiven('engine.bores.ringGap', ringGap, (limits) =>
+      guardRingGapLimits(standard.min, limits),
+    ),
     ...boresIn(shed).flatMap(({ path, part }) =>
-      where(path, part, (bore) => guardBore(bore, standard)),
+      checkIfGiven(path, part, (bore) => guardBore(bore, standard)),
     ),
     ...partsIn(shed, 'pistonSets').flatMap(({ path, part: { pistons = [], oversize } }) =>
       placed(pistons, `${path}.pistons`).flatMap(({ path: at, part: { diameter: piston } }) =>
-        where(`${at}.diameter`, oversize, (step) =>
+        checkIfGiven(`${at}.diameter`, oversize, (step) =>
           pistonClearanceSpan({ bore: boredTo(standard, step), piston }),
         ),
       ),
     ),
     ...partsIn(shed, 'ringSets').flatMap(({ path, part: { rings = [], oversize } }) =>
       placed(rings, `${path}.rings`).flatMap(({ path: at, part: { gap, measuredIn } }) =>
-        where(at, oversize, (step) =>
+        checkIfGiven(at, oversize, (step) =>
           ringFilingNeeded({ gap, measuredIn, smallestBore: boredTo(standard, step).min }),
         ),
       ),

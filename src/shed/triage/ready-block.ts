@@ -41,9 +41,9 @@ export function readyBlock(
     },
   );
   const repairs = [...seen.repairs, ...(housings.ready?.repairs ?? [])];
-  const sound = !seen.scrap && bores.length > 0;
+  const usable = !seen.scrap && bores.length > 0;
   return {
-    ...(sound && housings.ready && { ready: { bores, housings: housings.ready.sizes, repairs } }),
+    ...(usable && housings.ready && { ready: { bores, housings: housings.ready.sizes, repairs } }),
     findings: housings.findings,
     because: [...seen.because, { kind: 'bores', plan: smallest }, ...housings.because],
   };

@@ -38,9 +38,9 @@ export function readyCrankshaft(
     engine.mains > 0 && engine.mainJournals
       ? journalsReady('mains', part.mainJournals ?? [], engine.mainJournals, seen, units)
       : { ways: [{ step: 0, sizes: [], jobs: [] } as unknown as Way], findings: [], because: [] };
-  const sound = !seen.scrap && rods.ways.length > 0 && mains.ways.length > 0;
+  const usable = !seen.scrap && rods.ways.length > 0 && mains.ways.length > 0;
   return {
-    ...(sound && { ready: { rods: rods.ways, mains: mains.ways, repairs: seen.repairs } }),
+    ...(usable && { ready: { rods: rods.ways, mains: mains.ways, repairs: seen.repairs } }),
     findings: [...rods.findings, ...mains.findings],
     because: [...seen.because, ...rods.because, ...mains.because],
   };

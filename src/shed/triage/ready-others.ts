@@ -51,10 +51,10 @@ export function readyHead(part: HeadPart, engine: EngineKind): Readiness<ReadyWh
         )
       : undefined;
   const warped = finding !== undefined && finding.verdict !== 'within';
-  const spoilt = because.length > 0;
+  const faulty = because.length > 0;
   return {
     ...(!scrap && {
-      ready: { repairs: warped || spoilt ? [{ work: 'skim head', places: [] }] : [] },
+      ready: { repairs: warped || faulty ? [{ work: 'skim head', places: [] }] : [] },
     }),
     findings: finding ? [finding] : [],
     because: [...because, ...(warped ? [{ kind: 'face' as const, finding }] : [])],
