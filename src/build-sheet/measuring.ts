@@ -33,7 +33,7 @@ export function measureStep(build: Build, wording: Wording): Step {
         'Take out the plugs of every oilway and clean it with brush and solvent until nothing more comes out: grit from the wheel ruins new shells. Wear eye protection when you blow an oilway through.',
       ),
       paragraph(
-        'Measure the parts that came back from a shop and those that did not go out. "Should be" is the size that was ordered, or measured before. "May be" is the range that keeps the clearance within its limits, if the mating parts are as they should be.',
+        'Measure the parts that came back from a shop and those that did not go out. "Should be" is the size that was ordered, or measured before. "May be" is the range that keeps the clearance within its limits, if the mating parts are as they should be; every part must also be within the maker\'s own limits.',
       ),
       paragraph('Journals, at both ends and on two axes:'),
       sizes(

@@ -118,7 +118,7 @@ function page({ shed, parts }: Triage, units: UnitSystem): string {
 }
 
 const BEFORE_YOU_ACT =
-  '"Use as it is" means that no fault was seen and no reading is outside its limits; what was not measured was not judged. A limit marked "common practice" is a rule of thumb; the maker\'s manual always wins. Work on one part may not pay, or may not suit the others: the plan of the shed decides that. Have parts crack-tested before they are machined, and keep the scrap until the engine runs.';
+  '"Use as it is" means that no fault is listed and no reading is outside its limits; what was not measured was not judged. A limit marked "common practice" is a rule of thumb; the maker\'s manual always wins. Work on one part may not pay, or may not suit the others: the plan of the shed decides that. Have parts crack-tested before they are machined, and keep the scrap until the engine runs.';
 
 const DISPOSITIONS: readonly Disposition[] = [
   'use as it is',

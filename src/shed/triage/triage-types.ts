@@ -17,7 +17,7 @@ export interface Triage {
 }
 
 /**
- * What to do with a part. `use as it is`: no fault was seen, and no reading is outside its limits;
+ * What to do with a part. `use as it is`: no fault is listed, and no reading is outside its limits;
  * `machine`: grind or bore its running surfaces first; `use after`: repair it first, and machine it
  * if it has such jobs; `spare`: usable, but nothing in the shed fits it; `scrap`.
  */
