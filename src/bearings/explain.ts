@@ -18,7 +18,7 @@ import { oilClearanceLimits } from './clearance.js';
 import { clearanceExplanationLayout } from './layouts.js';
 import { mostApart } from './one-bearing.js';
 
-/** A clearance to be explained. */
+/** A clearance to explain. */
 export interface ClearanceQuestion extends OwnLimits<'length'> {
   /** Diametral clearance that was measured or worked out; negative is an interference [m]. */
   readonly clearance: Length;
@@ -26,7 +26,7 @@ export interface ClearanceQuestion extends OwnLimits<'length'> {
   readonly journal: Length;
   /** Undersizes that shells and journals come in; by default 10, 20 and 30 thou [m]. */
   readonly steps?: readonly Length[];
-  /** How far above its limits a matched clearance may be worn and still count; by default 0.002 in [m]. */
+  /** How far wear may take a matched clearance above its limits; by default 0.002 in [m]. */
   readonly wearAllowance?: Length;
 }
 
@@ -66,15 +66,14 @@ export type ClearanceExplanation =
     };
 
 /**
- * Asks whether a wrong clearance is explained by an undersize step: a ground
- * journal running in shells made for a larger one, which is loose by just
- * that step and knocks, or the reverse, which is tight by it. A step explains the
- * clearance if matching shells would leave one within the limits, or above them by no more than
- * the wear allowance; `matched` says which. Steps no larger than the limits are wide explain
- * nothing: they cannot be told from wear.
+ * Checks whether an undersize step explains a wrong clearance. A ground journal in shells made
+ * for a larger one is loose by exactly that step and knocks; the reverse is tight by it. A step
+ * explains the clearance if matching shells would bring it within the limits, or above them by at
+ * most the wear allowance; `matched` says which. A step no larger than the width of the limits
+ * explains nothing: it is indistinguishable from wear.
  *
  * @param question - the clearance, its journal, and the limits and steps if they are known [m]
- * @returns what explains it, with the clearance that matching shells would leave
+ * @returns the explanation, with the clearance that matching shells would leave
  * @throws {RebuildInputError} when a field is misspelt, a size cannot belong to a bearing, or the limits lack
  * one bound
  * @see Source: common practice; worked check in tests/published/bearings.test.ts
@@ -130,13 +129,13 @@ export function explainClearance(question: ClearanceQuestion): ClearanceExplanat
 }
 
 /**
- * Says an explanation in one sentence.
+ * Describes an explanation in one sentence.
  *
  * @param explanation - what `explainClearance` gave
  * @param wording - the units to print in
  * @returns one sentence without a full stop
- * @throws {RebuildInputError} when a field is misspelt, the explanation is not one or the unit system is
- * unknown
+ * @throws {RebuildInputError} when a field is misspelt, the explanation is not what `explainClearance` gives, or the
+ * unit system is unknown
  * @example
  * ```ts
  * const why = explainClearance({
@@ -162,7 +161,7 @@ export function describeClearance(explanation: ClearanceExplanation, wording: Wo
   }
 }
 
-/** What a mismatch does, and what matching shells would leave. */
+/** What a mismatch does, and the clearance that matching shells would leave. */
 export function consequence(
   { kind, finding, matched }: UndersizeMismatch,
   wording: Wording,

@@ -6,13 +6,13 @@ import { tradeUnit } from '../quantities/index.js';
 import { formatNumber } from '../quantities/internal.js';
 import { allowed } from './measuring.js';
 
-/** The gap of every ring, filed in its finished bore. */
+/** The ring gaps, set in the finished bores. */
 export function ringGapStep({ cylinders }: Build, wording: Wording): Step {
   return {
     title: 'Set the ring gaps',
     blocks: [
       paragraph(
-        "Square each ring in its finished bore with the piston, measure its gap, and file its ends a little at a time: what is off is off. The maker's limits win over those here.",
+        "Square each ring in its finished bore with the piston and measure its gap. File its ends a little at a time: you cannot put metal back. The maker's limits win over those here.",
       ),
       table(
         ['bore', 'gap', 'limits by', 'top ring', 'second ring', 'oil ring'],
@@ -36,7 +36,7 @@ export function endPlayStep({ endPlay }: Build, wording: Wording): Step {
     return {
       title,
       blocks: [
-        paragraph('It was not planned: a width is missing, or its limits are.'),
+        paragraph('Not planned, as its limits or a thrust width are missing.'),
         checks([{ write: "End play, by the maker's manual" }]),
       ],
     };
@@ -56,7 +56,7 @@ export function endPlayStep({ endPlay }: Build, wording: Wording): Step {
   };
 }
 
-/** Bolts: what they are torqued to stands in the maker's manual only. */
+/** The bolts. Only the maker's manual gives their torques. */
 export function torqueStep({ bearings, parts }: Build): Step {
   const bolts = [
     ...(bearings.some(({ kind }) => kind === 'mains') ? ['Main bearing caps'] : []),
@@ -68,35 +68,35 @@ export function torqueStep({ bearings, parts }: Build): Step {
     title: 'Oil, assemble and torque',
     blocks: [
       paragraph(
-        "Oil every bearing and bore. After each cap turn the crankshaft by hand: if it binds, stop and measure. Figures are the maker's.",
+        "Oil every bearing and bore. After each cap, turn the crankshaft by hand: if it binds, stop and measure. Take the torques from the maker's manual.",
       ),
       checks(bolts.map((bolt) => ({ write: `${bolt}, by the maker's manual` }))),
     ],
   };
 }
 
-/** What to heed and to check when it runs for the first time. */
+/** Cautions and checks for the first start. */
 export function startStep(): Step {
   return {
     title: 'First start',
     blocks: [
       caution(
-        'Fuel vapour lights from a spark. Ventilate, keep flames and switches away, wipe up what is spilt, and have an extinguisher at hand. Exhaust gas kills: run it outdoors or lead the gas outside.',
+        'A spark lights fuel vapour. Ventilate, keep flames and switches away, wipe up spills, and have an extinguisher at hand. Exhaust gas kills: run the engine outdoors, or lead the exhaust outside.',
       ),
       checks([
         "Oil filled to the mark, of the grade in the maker's manual",
         'Turned by hand through two full turns: nothing binds',
         'Turned over with the plugs out until oil shows at the bearings or on the gauge',
-        'The way to stop it is tried out',
-        'Guards are on',
+        'Stop control tried out',
+        'Guards fitted',
       ]),
       caution(
-        'Stand clear of flywheel, pulley and belt, tie up hair and sleeves, and reach over nothing that spins.',
+        'Stand clear of flywheel, pulley and belt, tie back hair and sleeves, and never reach over anything that spins.',
       ),
       checks([
         { write: 'Oil pressure cold' },
         { write: 'Oil pressure hot' },
-        'No knock, cold or hot: stop at once if there is one',
+        'No knock, cold or hot: if it knocks, stop at once',
         'No leak of fuel, oil or water',
       ]),
       caution(
@@ -104,7 +104,7 @@ export function startStep(): Step {
       ),
       checks([
         'Oil level after the first run',
-        "Bolts torqued again if the maker's manual asks for it",
+        "Bolts re-torqued if the maker's manual says so",
         { write: 'First oil change after hours' },
       ]),
     ],

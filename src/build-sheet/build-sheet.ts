@@ -1,12 +1,12 @@
 import { guardFields, guardLayout, guardWord } from '../judging/internal.js';
 import {
+  asMarkdown,
+  asPlainText,
   type Block,
   caution,
   checks,
   heading,
-  markdownPage,
   paragraph,
-  plainTextPage,
 } from '../pages/index.js';
 import type { Plan } from '../planning/index.js';
 import { describeNextEngine, isCountProven, isPlanProven, sayCost } from '../planning/internal.js';
@@ -14,29 +14,29 @@ import { planLayout } from '../planning/layouts.js';
 import type { UnitSystem } from '../quantities/index.js';
 import { guardSystem } from '../quantities/internal.js';
 import { named, partWord } from '../shed/internal.js';
-import { engineSheet } from './engine.js';
+import { enginePages } from './engine.js';
 
-/** How a build sheet is to be printed. */
+/** How to print a build sheet. */
 export interface BuildSheetOptions {
   /** The units to print in; by default those of the shed. */
   readonly units?: UnitSystem;
-  /** Markdown, for printing in tables; or plain text, with a form feed before every engine. By default Markdown. */
+  /** Markdown, with tables; or plain text, with a form feed before every engine. By default Markdown. */
   readonly format?: 'markdown' | 'text';
 }
 
 /**
- * The sheet for the bench: for every engine of a plan, on pages of its own and in
- * the order of the work, what to lay out, what to send out and to what size, what
- * to measure, what clearances to prove, ring gaps and end play to set, and what to
- * check at the first start, with boxes to tick and room to write. For other programs
- * there is the plan itself: it is plain data, `JSON.stringify(plan)`.
+ * Prints the build sheet of a plan, to work from at the bench. Every engine has pages of its own, in the
+ * order of the work: the parts to lay out, the work to send out with its sizes, the sizes to measure,
+ * the clearances to check, the ring gaps and end play to set, and the checks at the first start. There
+ * are boxes to tick and room to write. Other programs can read the plan itself, which is plain data:
+ * `JSON.stringify(plan)`.
  *
- * The plan holds no ring-gap limits; those of the sheet are the rule of thumb, marked as one.
+ * If the shed gives no limits for the ring gap, the sheet prints the rule of thumb and marks it as one.
  *
  * @param plan - what `planBuilds` gave
  * @param options - units and format
  * @returns Markdown with the tables and boxes of the GitHub flavour, or text in lines of at most 96 characters
- * @throws {RebuildInputError} when the plan is not one, an option is unknown, or the units or the format are
+ * @throws {RebuildInputError} when the plan is not what `planBuilds` gives, or an option, the units or the format are unknown
  * @example
  * ```ts
  * const plan = await planBuilds(readShed({
@@ -57,7 +57,7 @@ export function buildSheet(plan: Plan, options: BuildSheetOptions = {}): string 
   guardSystem('options.units', units);
   const format = guardWord('options.format', options.format ?? 'markdown', ['markdown', 'text']);
   const blocks = [...cover(plan, units), ...engines(plan, units)];
-  return format === 'markdown' ? markdownPage(blocks) : plainTextPage(blocks);
+  return format === 'markdown' ? asMarkdown(blocks) : asPlainText(blocks);
 }
 
 function cover(plan: Plan, units: UnitSystem): readonly Block[] {
@@ -67,7 +67,7 @@ function cover(plan: Plan, units: UnitSystem): readonly Block[] {
     ...(builds.length === 0
       ? [paragraph(noEngine(plan))]
       : [
-          paragraph(`${builds.length} × ${engine}. Machining and buying cost ${sayCost(cost)}.`),
+          paragraph(`${builds.length} × ${engine}. Machining and purchases cost ${sayCost(cost)}.`),
           checks(builds.map(({ name }, i) => `engine ${i + 1}: ${name}`)),
           caution(
             'The maker\'s manual always wins over this sheet. A limit marked "common practice" is a rule of thumb.',
@@ -98,7 +98,7 @@ const noEngine = ({ engine, proof }: Plan): string =>
 
 function engines({ builds }: Plan, units: UnitSystem): readonly Block[] {
   return builds.flatMap((build, i) => [
-    { kind: 'page' as const },
-    ...engineSheet(build, `Engine ${i + 1} of ${builds.length}: ${build.name}`, units),
+    { kind: 'page break' as const },
+    ...enginePages(build, `Engine ${i + 1} of ${builds.length}: ${build.name}`, units),
   ]);
 }

@@ -5,8 +5,8 @@ import { endPlayStep, ringGapStep, startStep, torqueStep } from './assembly.js';
 import { clearanceStep, fitStep, measureStep } from './measuring.js';
 import { layOutStep, sendOutStep } from './parts.js';
 
-/** The pages of one engine, in the order of the work. They stand alone: who set its limits is named at their end. */
-export function engineSheet(build: Build, title: string, units: UnitSystem): readonly Block[] {
+/** The pages of one engine, in the order of the work. They can be used alone: their end names who set the limits. */
+export function enginePages(build: Build, title: string, units: UnitSystem): readonly Block[] {
   const { wording, named } = numberedNotes(units);
   const steps = [
     layOutStep(build),

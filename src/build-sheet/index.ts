@@ -1,6 +1,5 @@
 /**
- * The sheet for the bench: what to do to build the engines of a plan, in the order of the
- * work.
+ * The build sheet: how to build the engines of a plan, step by step in the order of the work.
  *
  * @packageDocumentation
  */

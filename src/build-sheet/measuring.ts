@@ -17,23 +17,23 @@ import { limitsNumber, spanNumber } from '../planning/internal.js';
 import type { Length } from '../quantities/index.js';
 import { boreLimits, housingLimits, journalLimits } from './size-limits.js';
 
-/** Every journal, housing and bore: what it should measure, and what it may for its clearance to be right. */
+/** Every journal, housing and bore: its expected size, and the sizes that keep its clearance within limits. */
 export function measureStep(build: Build, wording: Wording): Step {
   const { bearings, cylinders, parts } = build;
   const shaft = parts.find(({ section }) => section === 'crankshafts')?.name ?? 'crankshaft';
   const rows = (all: readonly (readonly Entry[])[]): readonly (readonly Entry[])[] =>
-    // Two rods on one journal ask for it once if they ask for the same.
+    // Two rods on one journal ask for the same row; it is printed once.
     [...new Map(all.map((row) => [JSON.stringify(row), row])).values()];
   const sizes = (all: readonly (readonly Entry[])[]) =>
     table(['place', 'should be', 'measured', 'may be', 'limits by'], rows(all), 1);
   return {
-    title: 'Clean, then measure what came back and what did not go out',
+    title: 'Clean and measure every part',
     blocks: [
       caution(
-        'Take out the plugs of every oilway and clean it with brush and solvent until nothing comes out: grit from the wheel ruins new shells. Wear eye protection when you blow them through.',
+        'Take out the plugs of every oilway and clean it with brush and solvent until nothing more comes out: grit from the wheel ruins new shells. Wear eye protection when you blow an oilway through.',
       ),
       paragraph(
-        '"Should be" is what was ordered, or what was read before. "May be" is what keeps the clearance within its limits while the parts that go with it are as they should be.',
+        'Measure the parts that came back from a shop and those that did not go out. "Should be" is the size that was ordered, or measured before. "May be" is the range that keeps the clearance within its limits, if the mating parts are as they should be; every part must also be within the maker\'s own limits.',
       ),
       paragraph('Journals, at both ends and on two axes:'),
       sizes(
@@ -71,7 +71,7 @@ export function measureStep(build: Build, wording: Wording): Step {
   };
 }
 
-/** What repairs put right, measured again. */
+/** Measurements to repeat after repairs. */
 function afterRepairs({ jobs, parts }: Build): readonly Block[] {
   const items = jobs.flatMap(({ work, part }): Entry[] => {
     const isShaft = parts.some(({ section, name }) => section === 'crankshafts' && name === part);
@@ -81,14 +81,14 @@ function afterRepairs({ jobs, parts }: Build): readonly Block[] {
   });
   return items.length === 0
     ? []
-    : [paragraph("What was put right, against the maker's manual:"), checks(items)];
+    : [paragraph("After repair, against the maker's manual:"), checks(items)];
 }
 
 /** Which shells and pistons go where. */
 export function fitStep({ bearings, cylinders, parts }: Build, wording: Wording): Step {
   const pistons = parts.find(({ section }) => section === 'pistonSets')?.name ?? 'the pistons';
   return {
-    title: 'Put together dry',
+    title: 'Assemble dry',
     blocks: [
       checks([
         ...bearings.map(
@@ -104,7 +104,7 @@ export function fitStep({ bearings, cylinders, parts }: Build, wording: Wording)
   };
 }
 
-/** Every clearance that the plan counts on. */
+/** Every clearance that the plan relies on. */
 export function clearanceStep(build: Build, wording: Wording): Step {
   const { bearings, cylinders, guides } = build;
   const row = (
@@ -117,10 +117,10 @@ export function clearanceStep(build: Build, wording: Wording): Step {
     ...(finding ? allowed(finding, finding.limits, wording) : NOT_JUDGED),
   ];
   return {
-    title: 'Prove the clearances',
+    title: 'Check the clearances',
     blocks: [
       paragraph(
-        'By what was measured, or with gauging thread, the caps torqued and the crankshaft not turned while the thread lies in it.',
+        'Work each clearance out from your measurements, or use gauging thread: torque the caps, and do not turn the crankshaft while the thread is in place.',
       ),
       table(
         ['clearance', 'expected', 'measured', 'limits', 'limits by'],
@@ -137,7 +137,7 @@ export function clearanceStep(build: Build, wording: Wording): Step {
 
 const NOT_JUDGED = ['not judged', 'no limits known'];
 
-/** What a size may be and who says so, as two cells. */
+/** The limits of a size and who set them, as two cells. */
 export function allowed(
   { basis }: Pick<BasedLimits<'length'>, 'basis'>,
   limits: Limits<Length>,

@@ -4,18 +4,18 @@ import type { Build } from '../planning/index.js';
 import { describePartOf } from '../planning/internal.js';
 import { cautionsFor, describeJob } from '../shed/internal.js';
 
-/** Everything that the engine is made of. */
+/** The parts of the engine. */
 export function layOutStep({ parts }: Build): Step {
   return {
     title: 'Lay out the parts',
     blocks: [
-      paragraph('Tie a label with the name of this engine to each.'),
+      paragraph('Label each part with the name of this engine.'),
       checks(parts.map((part) => describePartOf(part))),
     ],
   };
 }
 
-/** What goes to which shop, and to what size. */
+/** The work for each shop, with its sizes. */
 export function sendOutStep({ parts, jobs }: Build, wording: Wording): Step {
   const shops = [...new Set(jobs.map(({ shop }) => shop))];
   const warnings = parts.flatMap(({ section, name }) =>
@@ -28,7 +28,7 @@ export function sendOutStep({ parts, jobs }: Build, wording: Wording): Step {
   return {
     title: 'Send out',
     blocks: [
-      ...(jobs.length === 0 ? [paragraph('Nothing of this engine goes to a shop.')] : []),
+      ...(jobs.length === 0 ? [paragraph('No part of this engine needs a shop.')] : []),
       ...warnings.map((warning) => caution(`${capital(warning)}.`)),
       ...shops.flatMap((shop): Block[] => [
         paragraph(`To ${shop}:`),

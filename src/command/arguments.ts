@@ -6,19 +6,19 @@ import { WrongCommand } from './wrong-command.js';
 /** The name of a command. */
 export type CommandName = keyof typeof TAKES;
 
-/** A command as it was typed, every option known and where it belongs. */
+/** A command line with valid options. */
 export interface Typed {
-  /** Which command; help and version go before all others. */
+  /** Which command; help and version take precedence. */
   readonly command: CommandName | 'help' | 'version';
-  /** What stands after the command. */
+  /** The words after the command. */
   readonly operands: readonly string[];
-  /** The values of the options that were given, in their order; of a switch an empty text. */
+  /** The values of the given options, in order; a switch has an empty text. */
   readonly options: ReadonlyMap<OptionName, readonly string[]>;
 }
 
-/** Reads a command line. What it cannot mean is refused with what was probably meant. */
+/** Reads a command line. A refusal suggests what was probably meant. */
 export function readArguments(argv: readonly string[]): Typed {
-  // Not strict: its messages do not say what was probably meant.
+  // Not strict, because its messages do not suggest what was probably meant.
   const { tokens } = parseArgs({
     args: [...argv],
     options: OPTIONS,
@@ -28,13 +28,13 @@ export function readArguments(argv: readonly string[]): Typed {
   });
   const words = tokens.flatMap((token) => (token.kind === 'positional' ? [token.value] : []));
   const given = tokens.filter((token) => token.kind === 'option');
-  if (given.some(({ name }) => name === 'help')) return bare('help');
-  if (given.some(({ name }) => name === 'version')) return bare('version');
+  if (given.some(({ name }) => name === 'help')) return withoutOperands('help');
+  if (given.some(({ name }) => name === 'version')) return withoutOperands('version');
   const [name, ...operands] = words;
   const command = commandOf(name);
   const options = new Map<OptionName, readonly string[]>();
   for (const token of given) {
-    const option = known(token.name, token.rawName, command);
+    const option = knownOption(token.name, token.rawName, command);
     const value = optionValue(option, token);
     const before = options.get(option) ?? [];
     if (before.length > 0 && !REPEATED.includes(option)) {
@@ -44,13 +44,13 @@ export function readArguments(argv: readonly string[]): Typed {
   }
   for (const [one, other] of APART) {
     if (options.has(one) && options.has(other)) {
-      throw new WrongCommand(`--${one} and --${other} do not go together`);
+      throw new WrongCommand(`--${one} and --${other} cannot be combined`);
     }
   }
   return { command, operands, options };
 }
 
-const bare = (command: 'help' | 'version'): Typed => ({
+const withoutOperands = (command: 'help' | 'version'): Typed => ({
   command,
   operands: [],
   options: new Map(),
@@ -58,7 +58,8 @@ const bare = (command: 'help' | 'version'): Typed => ({
 
 function commandOf(name: string | undefined): CommandName {
   const names = Object.keys(TAKES) as CommandName[];
-  if (name === undefined) throw new WrongCommand(`say what to do: ${names.join(', ')}`);
+  if (name === undefined)
+    throw new WrongCommand(`no command given; commands are ${names.join(', ')}`);
   const command = names.find((each) => each === name);
   if (command) return command;
   throw new WrongCommand(
@@ -66,7 +67,7 @@ function commandOf(name: string | undefined): CommandName {
   );
 }
 
-function known(name: string, typed: string, command: CommandName): OptionName {
+function knownOption(name: string, typed: string, command: CommandName): OptionName {
   const takes: readonly OptionName[] = [...TAKES[command], 'help', 'version'];
   const option = takes.find((each) => each === name);
   if (option) return option;
@@ -90,7 +91,7 @@ function optionValue(
     if (value === undefined) return '';
     throw new WrongCommand(`--${option} takes no value`);
   }
-  // A value that looks like an option is one whose own value was left out.
+  // A value that looks like an option is the next option: the value was left out.
   const isOption = inlineValue !== true && value !== undefined && /^-./.test(value);
   if (value === undefined || value.trim() === '' || isOption) {
     throw new WrongCommand(`--${option} needs a value`);

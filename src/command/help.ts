@@ -1,42 +1,42 @@
 /** What `--help` prints. */
-export const HELP = `crankwright - from micrometer readings to what to do with an engine
+export const HELP = `crankwright - what to do with an engine, from your micrometer readings
 
-  crankwright report FILE   an inspection sheet, or a shed of parts: what to do
-                            with each, and why
-  crankwright plan FILE     a shed of parts: the most engines it makes, for the
-                            least money
-  crankwright schema WHICH  the JSON Schema of a sheet or a shed, for an editor
+  crankwright report FILE   report on an inspection sheet or a shed file: what
+                            to do with each part, and why
+  crankwright plan FILE     plan from a shed file: the most engines the parts
+                            make, for the least money
+  crankwright schema WHICH  print the JSON Schema of a file, for an editor
 
-FILE is JSON. Without it, or where it is -, it is read from standard input.
+FILE is JSON. If it is left out or is -, standard input is read.
 WHICH is sheet or shed.
 
 Options of report and plan
   --units inch|metric       units to print in; by default those of the file
-  --json                    print the result as data, in SI units
-  --readings FILE           CSV of readings that joins a shed:
+  --json                    print the result as JSON, in SI units
+  --readings FILE           CSV with the readings of a shed; its columns are
                             part, feature, station, angle, reading
 
 Options of plan
-  --build-sheet             print the sheet for the bench instead, as plain text
-                            with a form feed before every engine
+  --build-sheet             print the build sheet instead of the plan, as plain
+                            text with a form feed before every engine
   --markdown                print the build sheet as Markdown
   --at-most N               build at most N engines
-  --no-buying               buy nothing
-  --most-per-engine PRICE   the most that any one engine may cost: "400 EUR"
-  --reserve NAME            keep a part back; may be given several times
-  --must-build NAME         build this block if it can be; several times, too
-  --time-limit SECONDS      stop after so long, or some seconds later, with the
-                            best plan found by then
+  --no-buying               buy no parts
+  --most-per-engine PRICE   cost limit for each engine: "400 EUR"
+  --reserve NAME            keep this part back; can be repeated
+  --must-build NAME         build this block if possible; can be repeated
+  --time-limit SECONDS      stop after this time, or a few seconds later, with
+                            the best plan so far
 
-  -h, --help                print this
+  -h, --help                print this help
   --version                 print the version
 
 Exit codes
   0  done
-  1  the file has mistakes, each named with its place, or it cannot be read
-  2  the command is wrong
-  3  a plan is printed, but not all of it is proven: the time was up, or the
-     solver failed; the plan says which
-  4  the output cannot be written, because the disk is full for one
+  1  the file cannot be read, or has mistakes; each is listed with its place
+  2  the command line is wrong
+  3  the plan is printed, but not fully proven: the time was up or the solver
+     failed; the plan says which
+  4  the output cannot be written, for example because the disk is full
   5  the solver could not be loaded
 `;

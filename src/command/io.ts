@@ -1,18 +1,18 @@
 import type { Print } from './output.js';
 
-/** What a command reads from and writes to. */
+/** The inputs and outputs of a command. */
 export interface Io {
-  /** Reads a file to its end, as text. */
+  /** Reads a whole file as text. */
   readonly readFile: (path: string) => Promise<string>;
-  /** Reads standard input to its end, as text. */
+  /** Reads all of standard input as text. */
   readonly readInput: () => Promise<string>;
-  /** Whether standard input is a keyboard, on which nobody types JSON. */
+  /** Whether standard input is a keyboard. */
   readonly inputIsTerminal: boolean;
   /** Prints to standard output. */
   readonly print: Print;
   /** Prints to standard error. */
   readonly complain: (text: string) => void;
-  /** Whether standard error is a screen that a line can be erased on. */
+  /** Whether standard error is a terminal, where a line can be erased. */
   readonly complaintsAreOnTerminal: boolean;
   /** The version of the package. */
   readonly version: string;

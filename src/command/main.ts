@@ -11,7 +11,7 @@ const { version } = createRequire(import.meta.url)('crankwright/package.json') a
   readonly version: string;
 };
 
-/** Pipes and terminals are sockets to Node; what is none is a file. */
+/** To Node, pipes and terminals are sockets; anything else is a file. */
 const printTo = (stream: Writable, file: number): Print =>
   stream instanceof Socket ? toStream(stream) : toFile(file);
 
@@ -23,7 +23,7 @@ process.exitCode = await run(process.argv.slice(2), {
   inputIsTerminal: process.stdin.isTTY === true,
   print: printTo(process.stdout, 1),
   complain: (output) => {
-    // Where complaints cannot be written either, the exit code must do.
+    // If standard error cannot be written either, only the exit code is left.
     complain(output).catch(() => {});
   },
   complaintsAreOnTerminal: process.stderr.isTTY === true,

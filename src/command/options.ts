@@ -1,4 +1,4 @@
-/** Every option, as `parseArgs` of Node takes them. */
+/** All options, in the form that Node's `parseArgs` takes. */
 export const OPTIONS = {
   help: { type: 'boolean', short: 'h' },
   version: { type: 'boolean' },
@@ -18,7 +18,7 @@ export const OPTIONS = {
 /** The name of an option, without its dashes. */
 export type OptionName = keyof typeof OPTIONS;
 
-/** What each command takes besides its operand; help and version are taken everywhere. */
+/** The options of each command; every command also takes help and version. */
 export const TAKES = {
   report: ['units', 'json', 'readings'],
   plan: [
@@ -37,10 +37,10 @@ export const TAKES = {
   schema: [],
 } as const satisfies Record<string, readonly OptionName[]>;
 
-/** Options that may be given more than once. */
+/** Options that can be repeated. */
 export const REPEATED: readonly OptionName[] = ['reserve', 'must-build'];
 
-/** Options that say how the output looks and do not go together. */
+/** Pairs of options that cannot be combined. */
 export const APART: readonly (readonly [OptionName, OptionName])[] = [
   ['json', 'units'],
   ['json', 'build-sheet'],

@@ -1,15 +1,15 @@
 import { writeFileSync } from 'node:fs';
 import type { Writable } from 'node:stream';
 
-/** Prints text, and is done when all of it is written. */
+/** Prints text; resolves when all of it is written. */
 export type Print = (text: string) => Promise<void>;
 
-/** What was to be printed cannot be written; the message says why. */
+/** Thrown when the output cannot be written; the message says why. */
 export class UnwritableOutput extends Error {}
 
-/** Prints to a pipe or a terminal. A reader that has seen enough, such as `head`, closes the pipe: that is no mistake. */
+/** Prints to a pipe or a terminal. A reader such as `head` may close the pipe early: that is not an error. */
 export function toStream(stream: Writable): Print {
-  // Without a listener a failed write would end the process besides.
+  // Without a listener, a failed write would also end the process.
   stream.on('error', () => {});
   return (text) =>
     new Promise((resolve, reject) => {
@@ -20,7 +20,7 @@ export function toStream(stream: Writable): Print {
     });
 }
 
-/** Prints to a file. A stream would leave out in silence what a full disk does not take. */
+/** Prints to a file. A stream would silently drop what a full disk does not take. */
 export function toFile(file: number): Print {
   return async (text) => {
     try {

@@ -1,11 +1,11 @@
 import type { PlanProgress } from '../planning/index.js';
 import type { Io } from './io.js';
 
-/** A search that is done sooner shows no progress [s]. */
+/** A shorter search shows no progress [s]. */
 const PATIENCE = 1;
 const ERASE = '\r\u001b[K';
 
-/** A line that shows how a long search stands, on a terminal only, and is gone at its end. */
+/** A line that shows the progress of a long search. It appears on a terminal only, and is erased at the end. */
 export interface ProgressLine {
   readonly show: (progress: PlanProgress) => void;
   readonly erase: () => void;

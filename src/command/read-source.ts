@@ -2,16 +2,16 @@ import type { Io } from './io.js';
 import type { Source } from './request.js';
 import { WrongCommand } from './wrong-command.js';
 
-/** A file cannot be read. */
+/** Thrown when a file cannot be read. */
 export class UnreadableFile extends Error {}
 
-/** The texts that a command works on. */
+/** The input texts of a command. */
 export interface Texts {
   readonly text: string;
   readonly readings?: string;
 }
 
-/** Reads the file, or standard input, and the readings that join it. */
+/** Reads the file, or standard input, and its CSV of readings. */
 export async function readSource({ file, readings }: Source, io: Io): Promise<Texts> {
   const csv = readings === undefined ? undefined : await textOf(readings, io);
   return { text: await mainText(file, io), ...(csv !== undefined && { readings: csv }) };
@@ -19,7 +19,7 @@ export async function readSource({ file, readings }: Source, io: Io): Promise<Te
 
 async function mainText(file: string | undefined, io: Io): Promise<string> {
   if (file !== undefined && file !== '-') return textOf(file, io);
-  if (file === undefined && io.inputIsTerminal) throw new WrongCommand('say which file to read');
+  if (file === undefined && io.inputIsTerminal) throw new WrongCommand('no file given');
   return io.readInput();
 }
 
@@ -32,7 +32,7 @@ async function textOf(path: string, io: Io): Promise<string> {
 }
 
 const REASONS: Readonly<Record<string, string>> = {
-  ENOENT: 'there is no such file',
+  ENOENT: 'no such file',
   EISDIR: 'it is a folder',
   EACCES: 'you have no permission to read it',
 };

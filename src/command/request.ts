@@ -5,17 +5,17 @@ import { readArguments, type Typed } from './arguments.js';
 import type { OptionName } from './options.js';
 import { WrongCommand } from './wrong-command.js';
 
-/** Where a command reads from and how it prints. */
+/** The input of a command, and the units to print in. */
 export interface Source {
-  /** The file; `-` for standard input; by default that. */
+  /** The file; `-` is standard input, and the default. */
   readonly file?: string;
-  /** A CSV file of readings that joins it. */
+  /** A CSV file with its readings. */
   readonly readings?: string;
   /** The units to print in; by default those of the file. */
   readonly units?: UnitSystem;
 }
 
-/** What was asked for. */
+/** The request on a command line. */
 export type Request =
   | { readonly command: 'help' | 'version' }
   | { readonly command: 'schema'; readonly of: 'sheet' | 'shed' }
@@ -55,14 +55,14 @@ const first = (options: Options, name: OptionName): string | undefined => option
 function onlyOperand({ command, operands }: Typed): string | undefined {
   const [operand, another] = operands;
   if (another === undefined) return operand;
-  throw new WrongCommand(`${command} takes one operand, and "${another}" is a second`);
+  throw new WrongCommand(`${command} takes one operand; "${another}" is one too many`);
 }
 
 function sourceOf(typed: Typed): Source {
   const file = onlyOperand(typed);
   const readings = first(typed.options, 'readings');
   const units = first(typed.options, 'units');
-  if (readings === '-') throw new WrongCommand('--readings needs a file of its own');
+  if (readings === '-') throw new WrongCommand('--readings needs a file, not standard input');
   return {
     ...(file !== undefined && { file }),
     ...(readings !== undefined && { readings }),
@@ -74,7 +74,7 @@ function planOutput(options: Options) {
   const sheet = options.has('build-sheet');
   if (options.has('markdown')) {
     if (sheet) return 'build sheet in Markdown';
-    throw new WrongCommand('--markdown goes with --build-sheet');
+    throw new WrongCommand('--markdown needs --build-sheet');
   }
   if (sheet) return 'build sheet';
   return options.has('json') ? 'json' : 'text';
@@ -124,7 +124,7 @@ function oneOf<W extends string>(
   const found = words.find((each) => each === word);
   if (found) return found;
   const which = words.join(' or ');
-  if (word === undefined) throw new WrongCommand(`${where}: say which, ${which}`);
+  if (word === undefined) throw new WrongCommand(`${where} needs ${which}`);
   const near = didYouMean(word, words);
   throw new WrongCommand(`${where}: "${word}" is not ${which}${near ? `; ${near}` : ''}`);
 }

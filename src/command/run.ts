@@ -12,7 +12,7 @@ import { readSource, UnreadableFile } from './read-source.js';
 import { type Request, readRequest } from './request.js';
 import { WrongCommand } from './wrong-command.js';
 
-/** Exit codes, as `--help` lists them. */
+/** Exit codes, as listed by `--help`. */
 const DONE = 0;
 const BAD_FILE = 1;
 const BAD_COMMAND = 2;
@@ -20,10 +20,10 @@ const NOT_PROVEN = 3;
 const UNWRITTEN = 4;
 const NO_SOLVER = 5;
 
-/** Runs a command line to its end and gives its exit code. */
+/** Runs a command line and returns its exit code. */
 export async function run(argv: readonly string[], io: Io): Promise<number> {
   try {
-    return await obey(readRequest(argv), io);
+    return await execute(readRequest(argv), io);
   } catch (error) {
     if (error instanceof WrongCommand) {
       io.complain(`crankwright: ${error.message}\nTry crankwright --help.\n`);
@@ -34,7 +34,7 @@ export async function run(argv: readonly string[], io: Io): Promise<number> {
       return BAD_FILE;
     }
     if (error instanceof UnwritableOutput) {
-      io.complain(`crankwright: the output cannot be written: ${error.message}\n`);
+      io.complain(`crankwright: cannot write the output: ${error.message}\n`);
       return UNWRITTEN;
     }
     if (error instanceof SolverNotLoaded) {
@@ -45,7 +45,7 @@ export async function run(argv: readonly string[], io: Io): Promise<number> {
   }
 }
 
-async function obey(request: Request, io: Io): Promise<number> {
+async function execute(request: Request, io: Io): Promise<number> {
   switch (request.command) {
     case 'help':
       await io.print(HELP);
@@ -57,11 +57,11 @@ async function obey(request: Request, io: Io): Promise<number> {
       await io.print(json(request.of === 'sheet' ? sheetSchema() : shedSchema()));
       return DONE;
     case 'report':
-      await io.print(await reported(request, io));
+      await io.print(await reportText(request, io));
       return DONE;
     case 'plan': {
-      const plan = await planned(request, io);
-      await io.print(printed(plan, request));
+      const plan = await makePlan(request, io);
+      await io.print(planText(plan, request));
       return plan.proof.kind === 'optimal' ? DONE : NOT_PROVEN;
     }
   }
@@ -69,7 +69,7 @@ async function obey(request: Request, io: Io): Promise<number> {
 
 type Asked<C extends Request['command']> = Extract<Request, { readonly command: C }>;
 
-async function reported(request: Asked<'report'>, io: Io): Promise<string> {
+async function reportText(request: Asked<'report'>, io: Io): Promise<string> {
   const { text, readings } = await readSource(request, io);
   const { units, output } = request;
   if (isShed(text)) {
@@ -79,27 +79,27 @@ async function reported(request: Asked<'report'>, io: Io): Promise<string> {
       : triageReport(sorted, { units: units ?? sorted.units });
   }
   if (readings !== undefined) {
-    throw new WrongCommand('--readings joins a shed, and this file is an inspection sheet');
+    throw new WrongCommand('--readings is for a shed, but this file is an inspection sheet');
   }
   const inspection = inspect(readSheet(text));
   if (output === 'json') return json(inspection);
   return report(inspection, { units: units ?? inspection.units });
 }
 
-/** A shed has its name where a sheet has its engine's. Text that is not JSON is refused as a sheet. */
+/** Whether the file is a shed: only a shed file has the field `shed`. Text that is not JSON is refused as a sheet. */
 function isShed(text: string): boolean {
   const { value } = readJson(text, 'sheet');
   return typeof value === 'object' && value !== null && Object.hasOwn(value, 'shed');
 }
 
-/** What was typed for the options of a plan that only the shed can judge. */
+/** The command-line options for the plan options that are checked against the shed. */
 const TYPED: Readonly<Record<string, string>> = {
   reserved: '--reserve',
   mustBuild: '--must-build',
   mostPerEngine: '--most-per-engine',
 };
 
-async function planned({ options, ...source }: Asked<'plan'>, io: Io): Promise<Plan> {
+async function makePlan({ options, ...source }: Asked<'plan'>, io: Io): Promise<Plan> {
   const { text, readings } = await readSource(source, io);
   const shed = readShed(text, readings);
   const line = progressLine(io);
@@ -107,7 +107,7 @@ async function planned({ options, ...source }: Asked<'plan'>, io: Io): Promise<P
     return await planBuilds(shed, { ...options, onProgress: line.show });
   } catch (error) {
     if (!(error instanceof RebuildInputError)) throw error;
-    // A name that the shed does not have, a price in another currency: they were typed.
+    // An unknown name or another currency came from the command line, not from the file.
     const [, option = ''] = /^options\.(\w+)/.exec(error.parameter) ?? [];
     const typed = TYPED[option];
     if (typed === undefined) throw error;
@@ -117,7 +117,7 @@ async function planned({ options, ...source }: Asked<'plan'>, io: Io): Promise<P
   }
 }
 
-function printed(plan: Plan, { output, units = plan.units }: Asked<'plan'>): string {
+function planText(plan: Plan, { output, units = plan.units }: Asked<'plan'>): string {
   switch (output) {
     case 'json':
       return json(plan);

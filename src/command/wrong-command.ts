@@ -1,2 +1,2 @@
-/** The command as it was typed is wrong: an option that there is not, a value that cannot be. */
+/** Thrown for a wrong command line: an unknown option, an impossible value. */
 export class WrongCommand extends Error {}

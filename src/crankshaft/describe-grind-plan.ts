@@ -12,13 +12,13 @@ import type { GrindPlan, GrindReason } from './grind-types.js';
 import { grindPlanLayout } from './layouts.js';
 
 /**
- * Says a grind plan in sentences: the decision first, then one for each step
- * that was passed over and one for each journal.
+ * Describes a grind plan in sentences: the decision, then each step that was
+ * passed over, then each journal.
  *
  * @param plan - what `grindPlan` gave
  * @param wording - the units to print in
  * @returns sentences without full stops
- * @throws {RebuildInputError} when a field is misspelt, the plan is not one or the unit system is unknown
+ * @throws {RebuildInputError} when a field is misspelt, the plan is not what `grindPlan` gives, or the unit system is unknown
  * @example
  * ```ts
  * const plan = grindPlan({
@@ -30,7 +30,7 @@ import { grindPlanLayout } from './layouts.js';
  *   steps: undersizeSteps('inch'),
  * });
  * describeGrindPlan(plan, { units: 'inch' });
- * // ["use as it is at standard, 2.4995 to 2.5000 in", "main 1 is good as it is at standard"]
+ * // ["no grinding needed at standard, 2.4995 to 2.5000 in", "main 1 needs no grinding at standard"]
  * ```
  */
 export function describeGrindPlan(plan: GrindPlan, wording: Wording): readonly string[] {
@@ -39,13 +39,13 @@ export function describeGrindPlan(plan: GrindPlan, wording: Wording): readonly s
   const { units } = wording;
   const reasons = [
     ...passedOver(plan, wording),
-    ...plan.because.flatMap((reason) => standing(reason, plan, wording)),
+    ...plan.because.flatMap((reason) => describeJournal(reason, plan, wording)),
   ];
   if (plan.outcome === 'none') {
-    const who = plan.defeatedBy.length > 0 ? `: defeated by ${plan.defeatedBy.join(', ')}` : '';
+    const who = plan.defeatedBy.length > 0 ? `: ${plan.defeatedBy.join(', ')} cannot clean up` : '';
     return [`no step serves${who}`, ...reasons];
   }
-  const verb = plan.outcome === 'grind' ? 'grind to' : 'use as it is at';
+  const verb = plan.outcome === 'grind' ? 'grind to' : 'no grinding needed at';
   const target = describeSpan(plan.target, 'length', units);
   return [`${verb} ${nameUndersize(plan.undersize, wording)}, ${target}`, ...reasons];
 }
@@ -55,7 +55,7 @@ export function nameUndersize(undersize: Length, { units }: Wording): string {
   return Math.abs(undersize) < 1e-9 ? 'standard' : `${say(undersize, 'length', units)} under`;
 }
 
-/** One sentence for each step that was passed over, with all that stood in its way. */
+/** One sentence for each step that was passed over, with everything that ruled it out. */
 function passedOver({ because }: GrindPlan, wording: Wording): readonly string[] {
   const obstacles = new Map<Length, string[]>();
   for (const reason of because) {
@@ -75,12 +75,12 @@ function obstacle(reason: GrindReason, wording: Wording): string | undefined {
       const { journal, outside, available, target } = reason;
       const short = sayDistance(target.max - available, 'length', wording.units);
       const why = outside === 0 ? 'out of shape or damaged' : outsideBy(outside, wording);
-      return `${journal}, ${why}, does not clean up (${length(available)} left, ${short} short)`;
+      return `${journal} is ${why} and does not clean up (clean at ${length(available)}, ${short} short)`;
     }
     case 'no shells at hand':
       return 'not enough shells at hand';
     case 'below the minimum':
-      return `${reason.journal}, ${length(reason.smallest)}, would be below the minimum ${length(reason.minimum)}`;
+      return `${reason.journal} would be ${length(reason.smallest)}, below the minimum of ${length(reason.minimum)}`;
     default:
       return undefined;
   }
@@ -90,27 +90,32 @@ function outsideBy(outside: Length, { units }: Wording): string {
   return `${sayDistance(Math.abs(outside), 'length', units)} ${outside < 0 ? 'below' : 'above'} it`;
 }
 
-/** What comes off a journal that is ground. */
+/** The stock that grinding takes off a journal. */
 function stockOf(name: string, plan: GrindPlan, { units }: Wording): string {
   const journals = plan.outcome === 'none' ? [] : plan.journals;
   const stock = journals.find((journal) => journal.name === name)?.stockRemoved;
   return stock ? `: ${describeSpan(stock, 'length', units)} comes off` : '';
 }
 
-/** How each journal stands at the step that was taken. */
-function standing(reason: GrindReason, plan: GrindPlan, wording: Wording): readonly string[] {
+/** Each journal at the step that was chosen. */
+function describeJournal(
+  reason: GrindReason,
+  plan: GrindPlan,
+  wording: Wording,
+): readonly string[] {
   const length = (value: Length) => say(value, 'length', wording.units);
   switch (reason.kind) {
     case 'good as it is': {
-      const worn = reason.outside === undefined ? '' : `, ${outsideBy(reason.outside, wording)}`;
-      const note = reason.basis === undefined ? '' : ` ${noteOf(reason.basis, wording)}`;
+      const off = reason.outside === undefined ? '' : `: ${outsideBy(reason.outside, wording)}`;
+      const note =
+        reason.basis === undefined ? '' : `, within the allowance ${noteOf(reason.basis, wording)}`;
       return [
-        `${reason.journal} is good as it is at ${nameUndersize(reason.undersize, wording)}${worn}${note}`,
+        `${reason.journal} needs no grinding at ${nameUndersize(reason.undersize, wording)}${off}${note}`,
       ];
     }
     case 'cleans up':
       return [
-        `${reason.journal} cleans up at ${nameUndersize(reason.undersize, wording)} (${length(reason.available)} left)${stockOf(reason.journal, plan, wording)}`,
+        `${reason.journal} cleans up at ${nameUndersize(reason.undersize, wording)} (clean at ${length(reason.available)})${stockOf(reason.journal, plan, wording)}`,
       ];
     case 'shape':
       return [`${reason.journal} must be ground: ${describe(reason.finding, wording)}`];
@@ -118,7 +123,7 @@ function standing(reason: GrindReason, plan: GrindPlan, wording: Wording): reado
       return [`${reason.journal} must be ground: ${reason.faults.join(', ')}`];
     case 'allowance':
       return [
-        `with ${length(reason.cleanUpAllowance)} left to clean up ${noteOf(reason.basis, wording)}`,
+        `clean-up allowance ${length(reason.cleanUpAllowance)} ${noteOf(reason.basis, wording)}`,
       ];
     default:
       return [];

@@ -5,12 +5,12 @@ import type { BorePlan, BoreReason } from './bore-types.js';
 import { borePlanLayout } from './layouts.js';
 
 /**
- * Says a bore plan in sentences: the decision first, then one for each reason.
+ * Describes a bore plan in sentences: the decision, then each reason.
  *
  * @param plan - what `borePlan` gave
  * @param wording - the units to print in
  * @returns sentences without full stops
- * @throws {RebuildInputError} when a field is misspelt, the plan is not one or the unit system is unknown
+ * @throws {RebuildInputError} when a field is misspelt, the plan is not what `borePlan` gives, or the unit system is unknown
  * @example
  * ```ts
  * const plan = borePlan({
@@ -22,7 +22,7 @@ import { borePlanLayout } from './layouts.js';
  *   steps: oversizeSteps('inch'),
  * });
  * describeBorePlan(plan, { units: 'inch' });
- * // ["use as it is at standard, 3.0000 to 3.0005 in", "cylinder 1 is good as it is at standard"]
+ * // ["no boring needed at standard, 3.0000 to 3.0005 in", "cylinder 1 needs no boring at standard"]
  * ```
  */
 export function describeBorePlan(plan: BorePlan, wording: Wording): readonly string[] {
@@ -35,7 +35,7 @@ function decision(plan: BorePlan, wording: Wording): string {
   if (plan.outcome === 'none') return 'no pistons are at hand for any step';
   const span = (size: typeof plan.target) => describeSpan(size, 'length', wording.units);
   const step = `${nameOversize(plan.oversize, wording)}, ${span(plan.target)}`;
-  if (plan.outcome === 'use as it is') return `use as it is at ${step}`;
+  if (plan.outcome === 'use as it is') return `no boring needed at ${step}`;
   const named = (work: string) =>
     plan.cylinders
       .filter((cylinder) => cylinder.work === work)
@@ -50,26 +50,27 @@ function sentence(reason: BoreReason, wording: Wording): string {
   const step = 'oversize' in reason ? nameOversize(reason.oversize, wording) : '';
   switch (reason.kind) {
     case 'does not clean up':
-      return `not ${step}: ${reason.cylinder} does not clean up (${length(reason.needed)} needed, ${length(reason.target.min)} at the least)`;
+      return `not ${step}: ${reason.cylinder} does not clean up (needs ${length(reason.needed)}, the step starts at ${length(reason.target.min)})`;
     case 'wall too thin':
-      return `not ${step}: ${reason.cylinder} would keep a wall of ${length(reason.wallLeft)}, ${length(reason.leastWall)} is the least`;
+      return `not ${step}: ${reason.cylinder} would have a wall of ${length(reason.wallLeft)}, below the least of ${length(reason.leastWall)}`;
     case 'no pistons at hand':
       return `not ${step}: no pistons at hand`;
     case 'good as it is': {
       const by = Math.abs(reason.outside ?? 0) as Length;
       const side = (reason.outside ?? 0) < 0 ? 'below' : 'above';
-      const outside = reason.outside === undefined ? '' : `, ${length(by)} ${side} it`;
-      const note = reason.basis === undefined ? '' : ` ${noteOf(reason.basis, wording)}`;
-      return `${reason.cylinder} is good as it is at ${step}${outside}${note}`;
+      const outside = reason.outside === undefined ? '' : `: ${length(by)} ${side} it`;
+      const note =
+        reason.basis === undefined ? '' : `, within the allowance ${noteOf(reason.basis, wording)}`;
+      return `${reason.cylinder} needs no boring at ${step}${outside}${note}`;
     }
     case 'cleans up':
-      return `${reason.cylinder} cleans up at ${step} (${length(reason.needed)} needed)`;
+      return `${reason.cylinder} cleans up at ${step} (needs ${length(reason.needed)})`;
     case 'shape':
       return `${reason.cylinder} must be bored: ${describe(reason.finding, wording)}`;
     case 'faults':
       return `${reason.cylinder} must be bored: ${reason.faults.join(', ')}`;
     case 'allowance':
-      return `with ${length(reason.honingAllowance)} left for the hone ${noteOf(reason.basis, wording)}`;
+      return `honing allowance ${length(reason.honingAllowance)} ${noteOf(reason.basis, wording)}`;
   }
 }
 

@@ -15,21 +15,21 @@ import { guardFields } from './guards.js';
 import { comparisonTolerance, type Finding, guardFinding } from './judge.js';
 import type { Limits, Span } from './limits.js';
 
-/** How a sentence is to read. */
+/** How to word a sentence. */
 export interface Wording {
-  /** Whose units to print in. */
+  /** The unit system to print in. */
   readonly units: UnitSystem;
-  /** How to name who set a limit; by default in full, in parentheses. A report may number them. */
+  /** How to name who set a limit; by default in full, in parentheses. A report numbers them. */
   readonly nameBasis?: (basis: Basis) => string;
 }
 
 /**
- * Says a finding in one sentence, in the units asked for.
+ * Describes a finding in one sentence, in the units asked for.
  *
  * @param finding - what `judge` gave
  * @param wording - the units to print in
- * @returns feature, value, how it stands to its limits and who set them
- * @throws {RebuildInputError} when a field is misspelt, the finding or the unit system is not one
+ * @returns feature, value, where it stands against its limits, and who set them
+ * @throws {RebuildInputError} when a field is misspelt, the finding is not what `judge` gives, or the unit system is unknown
  * @example
  * ```ts
  * const finding = judge({
@@ -57,7 +57,7 @@ export function describe<D extends Dimension>(finding: Finding<D>, wording: Word
         return `within ${describeLimits(limits, dimension, wording.units)}`;
       }
       case 'undecided':
-        return `cannot be told from ${describeLimits(limits, dimension, wording.units)}`;
+        return `undecided, as it may be inside or outside ${describeLimits(limits, dimension, wording.units)}`;
       default: {
         const limit = (verdict === 'above' ? limits.max : limits.min) as Quantity<D>;
         return `${distance(-margin)} ${verdict} the limit of ${print(limit)}`;
@@ -67,7 +67,7 @@ export function describe<D extends Dimension>(finding: Finding<D>, wording: Word
   return `${feature} ${print(value)}${doubt}: ${standing()} ${noteOf(basis, wording)}`;
 }
 
-/** The limit that a value cannot be told from, if there is one. */
+/** The limit that a value is equal to within the tolerance of comparison, if there is one. */
 function limitAt<D extends Dimension>(
   value: Quantity<D>,
   { max, min }: Limits<Quantity<D>>,
@@ -80,7 +80,7 @@ function limitAt<D extends Dimension>(
   );
 }
 
-/** How far inside its limits a clearance is, after its name: `stays 0.0004 in inside its limits`. */
+/** How far a clearance is inside its limits, to follow its name: `stays 0.0004 in inside its limits`. */
 export function describeMargin(margin: Length, units: UnitSystem): string {
   if (Math.abs(margin) <= comparisonTolerance('length', [])) return 'is exactly at its limit';
   return `stays ${sayDistance(margin, 'length', units)} inside its limits`;
@@ -102,15 +102,15 @@ export function guardWording(wording: Wording): void {
   });
 }
 
-/** Who set a limit, as the wording asks. */
+/** Names who set a limit, in the way the wording asks for. */
 export function noteOf(basis: Basis, { nameBasis }: Wording): string {
   return nameBasis ? nameBasis(basis) : `(${describeBasis(basis)})`;
 }
 
 /**
- * How far apart two quantities are, with as many decimals as the trade reads and more
- * until something is seen; what no nine of them show is nothing. Two temperatures are a
- * temperature difference apart.
+ * The distance between two quantities, with the decimals of the trade. A distance too small
+ * for them gets more, up to nine; if nine show nothing it prints as zero. The distance
+ * between two temperatures is a temperature difference.
  */
 export function sayDistance(distance: number, dimension: Dimension, units: UnitSystem): string {
   const apart = dimension === 'temperature' ? 'temperatureDifference' : dimension;

@@ -1,6 +1,6 @@
-/** What a sheet for the bench is made of, block by block; it is printed as plain text or as Markdown. */
+/** A block of a printed document. A list of blocks is printed as plain text or as Markdown. */
 export type Block =
-  | { readonly kind: 'page' }
+  | { readonly kind: 'page break' }
   | { readonly kind: 'heading'; readonly level: 1 | 2; readonly text: string }
   | { readonly kind: 'paragraph'; readonly text: string }
   | { readonly kind: 'caution'; readonly text: string }
@@ -9,11 +9,11 @@ export type Block =
       readonly kind: 'table';
       readonly heading: readonly string[];
       readonly rows: readonly (readonly Entry[])[];
-      /** How many columns of words come before those of numbers. */
+      /** How many columns of words come before the columns of numbers. */
       readonly left: number;
     };
 
-/** One step of the work. */
+/** One step of the work, under a heading of its own. */
 export interface Step {
   readonly title: string;
   readonly blocks: readonly Block[];
@@ -25,7 +25,7 @@ export type Entry = string | { readonly write: string };
 /** Room to write in. */
 export const BLANK = '________';
 
-/** Where something is to be measured and written down. */
+/** A cell for a measurement to be written into. */
 export const blank: Entry = { write: '' };
 
 export const heading = (level: 1 | 2, text: string): Block => ({

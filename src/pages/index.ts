@@ -1,4 +1,4 @@
-// What the other rooms use of this one. It is no entry point: users never see it.
+// What the other rooms use of this one. It is not an entry point: users never see it.
 export {
   type Block,
   blank,
@@ -11,7 +11,7 @@ export {
   type Step,
   table,
 } from './blocks.js';
-export { markdownPage } from './markdown.js';
+export { asMarkdown } from './markdown.js';
 export { numberedNotes, whoSetTheLimits } from './notes.js';
-export { plainTextPage } from './plain-text.js';
+export { asPlainText } from './plain-text.js';
 export { capital, columns, section, wrap } from './text.js';

@@ -1,17 +1,17 @@
 import { BLANK, type Block, type Entry } from './blocks.js';
 import { printable } from './text.js';
 
-/** Ends a page where it is printed, in every browser. */
+/** Starts a new page when a browser prints it. */
 const PAGE_BREAK = '<div style="break-before: page"></div>';
 
-/** A sheet as Markdown, with the tables and boxes of the GitHub flavour. */
-export function markdownPage(blocks: readonly Block[]): string {
+/** Prints blocks as Markdown, with the tables and boxes of the GitHub flavour. */
+export function asMarkdown(blocks: readonly Block[]): string {
   return `${blocks.map((block) => markdownOf(block)).join('\n\n')}\n`;
 }
 
 function markdownOf(block: Block): string {
   switch (block.kind) {
-    case 'page':
+    case 'page break':
       return PAGE_BREAK;
     case 'heading':
       return `${'#'.repeat(block.level)} ${escaped(block.text)}`;
@@ -31,13 +31,13 @@ function markdownOf(block: Block): string {
   }
 }
 
-/** Room to write in is eight underlines between spaces, which no Markdown reads as anything else. */
+/** Room to write in is eight underlines between spaces, which Markdown prints as they are. */
 function filled(entry: Entry): string {
   if (typeof entry === 'string') return escaped(entry);
   return entry.write === '' ? BLANK : `${escaped(entry.write)}: ${BLANK}`;
 }
 
-/** Text that Markdown shows as it stands: whatever it would read as its own is escaped. */
+/** Text that Markdown shows unchanged: its special characters are escaped. */
 export function escaped(text: string): string {
   return printable(text)
     .replace(/[\\`*_[\]|~$#]/g, '\\$&')
@@ -46,7 +46,7 @@ export function escaped(text: string): string {
     .replaceAll('>', '&gt;');
 }
 
-/** The same at the beginning of a line, where it would begin a list or underline a heading. */
+/** Escapes what would begin a list or underline a heading at the beginning of a line. */
 function unlisted(text: string): string {
   return text.replace(/^([-+=])/, '\\$1').replace(/^(\d+)([.)])(?= |$)/, '$1\\$2');
 }

@@ -3,15 +3,15 @@ import { describeBasis } from '../judging/internal.js';
 import type { UnitSystem } from '../quantities/index.js';
 import { section, wrap } from './text.js';
 
-/** Who set the limits of a page: numbered where they are met, named at its end. */
+/** Who set the limits of a document: numbered in the text, named at the end. */
 export interface Notes {
   /** A wording that names them by number: `[1]`. */
   readonly wording: Wording;
-  /** What each number stands for, in order. */
+  /** The name behind each number, in order. */
   readonly named: readonly string[];
 }
 
-/** The notes of one page. A note is added at its first mention. */
+/** The notes of one document. A note is added at its first mention. */
 export function numberedNotes(units: UnitSystem): Notes {
   const named: string[] = [];
   const nameBasis: Wording['nameBasis'] = (basis) => {
@@ -22,7 +22,7 @@ export function numberedNotes(units: UnitSystem): Notes {
   return { wording: { units, nameBasis }, named };
 }
 
-/** The section that names them, if there are any. */
+/** The section that names them, left out if there are none. */
 export function whoSetTheLimits({ named }: Notes): readonly string[] {
   const lines = named.flatMap((note, i) => wrap(`[${i + 1}] ${note}`, 4));
   return lines.length === 0 ? [] : [section('WHO SET THE LIMITS', lines)];

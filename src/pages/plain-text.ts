@@ -1,15 +1,15 @@
 import { BLANK, type Block, type Entry } from './blocks.js';
 import { columns, section, wrap } from './text.js';
 
-/** A sheet as plain text. A form feed begins every new page. */
-export function plainTextPage(blocks: readonly Block[]): string {
+/** Prints blocks as plain text. A form feed begins every new page. */
+export function asPlainText(blocks: readonly Block[]): string {
   const texts = blocks.map((block) => textOf(block));
   return `${texts.join('\n\n').replaceAll('\f\n\n', '\f')}\n`;
 }
 
 function textOf(block: Block): string {
   switch (block.kind) {
-    case 'page':
+    case 'page break':
       return '\f';
     case 'heading':
       return section(block.text, [], block.level === 1 ? '=' : '-');

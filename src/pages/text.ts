@@ -1,18 +1,18 @@
 import { largestOf } from '../quantities/internal.js';
 
-/** The longest line of a page, in characters. */
+/** The longest line, in characters. */
 const WIDTH = 96;
-/** Between the columns of a table; narrower where the page is tight. */
+/** The gap between the columns of a table; the narrow one is for wide tables. */
 const [GAP, NARROW_GAP] = ['   ', '  '];
 
-/** A heading, underlined, and its lines. */
+/** An underlined heading and its lines. */
 export function section(heading: string, lines: readonly string[], underline = '-'): string {
   const title = wrap(heading, 0);
   const longest = largestOf(title.map((line) => line.length));
   return [...title, underline.repeat(longest), ...lines].join('\n');
 }
 
-/** Breaks a sentence into lines, those after the first indented. */
+/** Breaks a sentence into lines and indents those after the first. */
 export function wrap(text: string, indent: number): string[] {
   const lead = /^ */.exec(text)?.[0] ?? '';
   const [first = '', ...others] = wrapped(text, WIDTH - indent, WIDTH - lead.length);
@@ -20,8 +20,8 @@ export function wrap(text: string, indent: number): string[] {
 }
 
 /**
- * A table: the first columns to the left, by default one, the others to the
- * right. One that is too wide for the page has its widest cells broken.
+ * A table. The first columns, by default one, are aligned left and the others right. If it is too
+ * wide for the page, its widest cells are broken into lines.
  */
 export function columns(
   heading: readonly string[],
@@ -47,7 +47,7 @@ export function columns(
   });
 }
 
-/** Text as it can stand on one line of a page: without line breaks and whatever steers a terminal or turns text round. */
+/** Text for one line: without line breaks, terminal control characters and characters that reverse text. */
 export function printable(text: string): string {
   return text
     .replace(/[\p{Cc}\p{Zl}\p{Zp}\u202a-\u202e\u2066-\u2069]/gu, ' ')
@@ -55,14 +55,14 @@ export function printable(text: string): string {
     .trim();
 }
 
-/** A sentence with a capital at its beginning. */
+/** A sentence with a capital letter at its beginning. */
 export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
-/** What a row of a table takes. */
+/** The width of a table row. */
 const widthOf = (widths: readonly number[], gap: string): number =>
   widths.reduce((sum, width) => sum + gap.length + width, -gap.length);
 
-/** Takes from the widest columns until a row fits the page. */
+/** Narrows the widest columns until a row fits the page. */
 function fitted(natural: readonly number[], gap: string): readonly number[] {
   const widths = [...natural];
   while (widthOf(widths, gap) > WIDTH) {
@@ -72,7 +72,7 @@ function fitted(natural: readonly number[], gap: string): readonly number[] {
   return widths;
 }
 
-/** Lines of at most so many characters, the first perhaps of others; a word that is longer is cut. */
+/** Lines of at most `width` characters, the first of at most `firstWidth`; a longer word is cut. */
 function wrapped(text: string, width: number, firstWidth = width): readonly string[] {
   const lines: string[] = [];
   const room = () => (lines.length === 0 ? firstWidth : width);

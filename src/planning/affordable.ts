@@ -4,7 +4,7 @@ import type { Kind } from './kinds.js';
 import type { PricedWay, Stock } from './stock.js';
 import { MOST_WASHERS } from './thrust.js';
 
-/** A stock without what costs more than one engine may, by itself or with the work on it [thousandths]. */
+/** Drops the parts and work that alone cost more than the limit for one engine [thousandths]. */
 export function affordable(stock: Stock, most: number): Stock {
   const kinds = <K extends Kind<unknown>>(all: readonly K[]) =>
     all.filter(({ cost }) => cost <= most);
@@ -33,7 +33,7 @@ export function affordable(stock: Stock, most: number): Stock {
   };
 }
 
-/** More than any engine of a stock can cost, or just that much [thousandths]. */
+/** An upper bound on the cost of any engine of a stock [thousandths]. */
 export function dearestEngine(stock: Stock, { cylinders, mains }: EngineKind): number {
   const most = (amounts: readonly number[]) => Math.max(0, largestOf(amounts));
   const work = (ways: readonly PricedWay[]) => most(ways.map(({ cost }) => cost));

@@ -1,9 +1,9 @@
-/** What each key is one with: the first of all that are alike. */
+/** For each key, the first key that is like it. */
 export type Alike = ReadonlyMap<string, string>;
 
 /**
- * Puts rows together that are alike in every cell, and then columns: sizes that
- * differ are one to a plan if they go with the same things in the same way.
+ * Groups rows that are equal in every cell, and then columns. To a plan, different sizes are the
+ * same if they fit the same parts in the same way.
  */
 export function alike<R, C>(
   rows: ReadonlyMap<string, R>,
@@ -19,7 +19,7 @@ export function alike<R, C>(
   return { rows: sameRows, columns: firstOf([...columns.keys()], across) };
 }
 
-/** The keys that stand for others or for themselves. */
+/** The keys that represent a group. */
 export const firsts = (all: Alike): readonly string[] =>
   [...all.keys()].filter((key) => isFirst(all, key));
 

@@ -6,21 +6,21 @@ import { lowestTerms, tightened } from './tighten.js';
 
 type ModelStatus = keyof Highs['constants']['modelStatus'];
 
-/** What every state means in which HiGHS can end. A state that is not among them is a failure. */
+/** The meaning of every final state of HiGHS. Any other state is a failure. */
 const ENDS: Readonly<Record<ModelStatus, Solution['status']>> = {
   optimal: 'optimal',
   infeasible: 'infeasible',
-  // Every variable has two bounds, so that nothing is unbounded.
+  // Every variable has two bounds, so nothing is unbounded.
   unboundedOrInfeasible: 'infeasible',
   unbounded: 'solver failure',
   timeLimit: 'time limit',
-  // Nothing sets a limit or a target of these kinds, and nobody interrupts it.
+  // We set no limit or target of these kinds, and nobody interrupts it.
   iterationLimit: 'solver failure',
   solutionLimit: 'solver failure',
   objectiveBound: 'solver failure',
   objectiveTarget: 'solver failure',
   interrupted: 'solver failure',
-  // It did not get so far, or says itself that it failed.
+  // It did not get that far, or reports a failure itself.
   notSet: 'solver failure',
   loadError: 'solver failure',
   modelError: 'solver failure',
@@ -28,21 +28,21 @@ const ENDS: Readonly<Record<ModelStatus, Solution['status']>> = {
   solveError: 'solver failure',
   postsolveError: 'solver failure',
   unknown: 'solver failure',
-  // A model without variables is not asked.
+  // A model without variables is never passed to it.
   empty: 'solver failure',
 };
 
-/** An answer of which nothing is known but how it ended. */
-export function nothingOf({ goal }: Question, status: 'time limit' | 'solver failure'): Solution {
+/** An answer without a solution. */
+export function noSolution({ goal }: Question, status: 'time limit' | 'solver failure'): Solution {
   return { status, values: [], bound: goal === 'most' ? Infinity : -Infinity };
 }
 
 /**
- * Asks HiGHS one question, within the time that is left. What it says is not believed blindly: a
- * solution is tried on every row, in whole numbers.
+ * Asks HiGHS one question, within the time left. The answer is checked: a solution must satisfy
+ * every row, in whole numbers.
  *
- * Its presolve stays off: that of 1.15.1 said of a shed that three engines can be built of that
- * nothing can (tests/planning/cases/shed-must-build.json), and these models take no longer without.
+ * Presolve is off. In version 1.15.1 it reported that a shed makes no engine when it makes three
+ * (tests/planning/cases/shed-must-build.json), and these models solve as fast without it.
  */
 export function askHighs(
   highs: Highs,
@@ -54,11 +54,11 @@ export function askHighs(
   const rows = [...model.rows, ...(question.where ?? [])];
   const known = noWorse(question);
   const tight = tightened({ bounds: model.bounds, rows: [...known, ...rows] });
-  // What is known of the start leaves out much, but as a row it would only hinder.
+  // The cost of the start tightens the model, but as a row it would slow the solver down.
   const asked = { ...tight, rows: tight.rows.slice(known.length) };
   if (asked.rows.some(isImpossible)) return { status: 'infeasible', values: [], bound: 0 };
   if (asked.bounds.length === 0) return { status: 'optimal', values: [], bound: 0 };
-  if (clock.left() === 0) return nothingOf(question, 'time limit');
+  if (clock.left() === 0) return noSolution(question, 'time limit');
   const [goal, factor] = lowestTerms(question.of, asked.bounds);
   const native = highs.createModel(dataOf(highs, asked, goal, question));
   try {
@@ -66,9 +66,9 @@ export function askHighs(
     native.options.set({
       output_flag: false,
       presolve: 'off',
-      // The default gap of 1 in 10⁴ would call a plan the best that is not.
+      // The default gap of 1 in 10⁴ would accept a plan that is not the best.
       mip_rel_gap: 0,
-      // It takes longer on these models than all the rest of a solve.
+      // On these models it takes longer than the rest of the solve.
       mip_heuristic_run_feasibility_jump: false,
       ...(left < Infinity && { time_limit: left }),
     });
@@ -86,15 +86,15 @@ export function askHighs(
   }
 }
 
-/** Whether HiGHS failed with this error, or crashed for good; undefined where the error is no failure of it. */
+/** Whether HiGHS failed with this error, or crashed for good; undefined if the error is not a failure of HiGHS. */
 export function failureOf(highs: Highs, error: unknown): 'failed' | 'crashed' | undefined {
   if (!(error instanceof Error)) return undefined;
-  // The classes below this one say that it was used wrongly.
+  // Subclasses mean that we used it wrongly.
   if (error.constructor === highs.errors.HighsError) return 'failed';
   return error.name === 'RuntimeError' ? 'crashed' : undefined;
 }
 
-/** That the least is no more than a solution that is known. */
+/** A row: the least is no more than the known solution gives. */
 function noWorse({ goal, of, from }: Question): readonly Row[] {
   return goal === 'least' && from ? [{ terms: of, min: -Infinity, max: sumOf(of, from) }] : [];
 }
@@ -148,22 +148,22 @@ function solutionOf(
   const names = Object.keys(states) as readonly ModelStatus[];
   const state = names.find((name) => states[name] === native.getModelStatus());
   const status = state ? ENDS[state] : 'solver failure';
-  // There is one at least: the search was started from it.
-  if (status === 'infeasible' && question.from) return nothingOf(question, 'solver failure');
+  // There is a solution: the search was started from it.
+  if (status === 'infeasible' && question.from) return noSolution(question, 'solver failure');
   if (status === 'infeasible') return { status, values: [], bound: 0 };
   const values = valuesOf(native, model);
-  if (status === 'solver failure') return { ...nothingOf(question, status), values };
+  if (status === 'solver failure') return { ...noSolution(question, status), values };
   const bound = factor * Number(native.info.get('mip_dual_bound'));
   const best = sumOf(question.of, values);
-  // What is sought is a whole number of these factors, so that nothing lies between it and a nearer bound.
+  // The sum is a whole multiple of the factor, so nothing lies between it and a closer bound.
   const isProven = values.length > 0 && Math.abs(best - bound) < factor * (1 - 1e-6);
   if (isProven) return { status: 'optimal', values, bound: best };
   return status === 'time limit'
     ? { status, values, bound }
-    : { ...nothingOf(question, 'solver failure'), values };
+    : { ...noSolution(question, 'solver failure'), values };
 }
 
-/** What HiGHS found, in whole numbers; nothing where that breaks a row. */
+/** The solution of HiGHS in whole numbers; empty if it breaks a row. */
 function valuesOf(native: NativeModel, { bounds, rows }: Allowed): readonly number[] {
   const values = Array.from(native.getSolution().colValue, (value) => Math.round(value) + 0);
   const holds =

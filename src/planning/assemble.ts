@@ -7,10 +7,10 @@ import { journalKey } from './formulate-rods.js';
 import { Picker, Pile, type UseOf } from './pile.js';
 
 /**
- * Makes single engines of what a model counts. What meets in one place of it is alike
- * in all that counts there, so that any may go with any: first come, first served. Where
- * the cost of each engine is limited, all are put together at once, step by step, and the
- * one that is dearest by then takes the cheapest that is left.
+ * Makes single engines from the counts of a model. Parts that meet in one place of the model are
+ * interchangeable there, so they are taken in order. If the cost of each engine is limited, all
+ * engines are assembled together, step by step, and the dearest engine so far picks first, the
+ * cheapest part left.
  */
 export function assemble(
   brief: Brief,
@@ -34,14 +34,14 @@ export function assemble(
   });
 }
 
-/** The variables of a model by what one more costs. */
+/** The variables of a model, in order of unit cost. */
 function cheapestFirst({ uses, cost }: Draft): readonly number[] {
   const costs = uses.map(() => 0);
   for (const [i, by] of cost) costs[i] = (costs[i] ?? 0) + by;
   return [...uses.keys()].sort((a, b) => (costs[a] ?? 0) - (costs[b] ?? 0));
 }
 
-/** An engine that is being put together: after each step, what there is of it. */
+/** An engine in assembly: it yields its parts so far after each step. */
 type Begun = Generator<Partial<Assembly>, Assembly, void>;
 
 function toItsEnd(begun: Begun): Assembly {
@@ -50,7 +50,7 @@ function toItsEnd(begun: Begun): Assembly {
   return step.value;
 }
 
-/** Puts engines together a step of each at a time, the dearest so far first. */
+/** Assembles engines one step at a time, the dearest so far first. */
 function evenly(begun: readonly Begun[]): readonly Assembly[] {
   const costs = new Map(begun.map((each) => [each, 0]));
   const costOf = (each: Begun) => costs.get(each) ?? 0;
@@ -167,7 +167,7 @@ interface Placed {
   readonly choice: string;
 }
 
-/** Puts rods on journals so that the bearings take just these choices of shells. */
+/** Assigns rods to journals so that the bearings use exactly these choices of shells. */
 function orderOf(
   rods: number,
   choices: readonly string[],

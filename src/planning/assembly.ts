@@ -3,7 +3,7 @@ import type { Kind } from './kinds.js';
 import type { Taken, UseOf } from './pile.js';
 import type { Stock } from './stock.js';
 
-/** A part of a section that an engine takes. */
+/** A part of a section, taken by an engine. */
 export type Of<S extends keyof Stock> = Taken<Stock[S][number]>;
 
 /** A rod on its journal, with its shells. */
@@ -16,7 +16,7 @@ export interface RodBearing {
   readonly shells: Of<'shells'>;
 }
 
-/** One engine: which part goes where. */
+/** One engine: the part for each place. */
 export interface Assembly {
   readonly batch: Batch;
   readonly crankshaft: Of<'crankshafts'>;
@@ -24,7 +24,7 @@ export interface Assembly {
   readonly rodWay: UseOf<'rod journals'>['way'];
   readonly block: Of<'blocks'>;
   readonly boreWay: UseOf<'block'>['way'];
-  /** Shells of each main. */
+  /** The shells of each main. */
   readonly mains: readonly Of<'shells'>[];
   readonly rods: readonly RodBearing[];
   readonly pistons: Of<'pistonSets'>;
@@ -34,13 +34,13 @@ export interface Assembly {
   readonly valves?: Of<'valveSets'>;
 }
 
-/** What an engine costs in machining and buying, as far as it is put together [thousandths]. */
+/** The cost of machining and purchases for an engine, as far as it is assembled [thousandths]. */
 export function assemblyCost(assembly: Partial<Assembly>): number {
   const { block, crankshaft, pistons, rings, washers = [], head, valves } = assembly;
   const { boreWay, mainWay, rodWay, rods = [], mains = [] } = assembly;
   const parts: readonly (Taken<Kind<unknown>> | undefined)[] = [
     ...[block, crankshaft, pistons, rings, head, valves, ...washers, ...mains],
-    // A set of rods is one part, however many of its rods run.
+    // A set of rods is one part, whatever the number of its rods.
     ...new Set(rods.map((each) => each.rods)),
     ...rods.map(({ shells }) => shells),
   ];

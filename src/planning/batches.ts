@@ -2,7 +2,7 @@ import type { Batch } from './draft.js';
 import type { Kind } from './kinds.js';
 import type { Stock } from './stock.js';
 
-/** One batch for each interchange group; or, where every engine's cost counts by itself, so many of one engine. */
+/** One batch for each interchange group; or, if each engine has its own cost limit, `single` batches of one engine. */
 export function batchesOf(stock: Stock, single?: number): readonly Batch[] {
   const groups = new Set(
     Object.values(stock).flatMap((kinds: readonly Kind<unknown>[]) =>

@@ -7,27 +7,27 @@ import type { Proof, Unproven } from './plan-types.js';
 import { search } from './search.js';
 import type { Solver } from './solver.js';
 
-/** What is sought, and with what. */
+/** The input of the search. */
 export interface Sought {
   readonly brief: Omit<Brief, 'least' | 'batches'>;
   readonly solver: Solver;
-  /** Build at most so many. */
+  /** The most engines to build. */
   readonly atMost: number;
 }
 
-/** The best engines that were found, and what is proven of them. */
+/** The best engines found, and what is proven about them. */
 export interface Found {
   readonly assemblies: readonly Assembly[];
-  /** The least margin that was asked of them [nm]. */
+  /** The least margin they had to keep [nm]. */
   readonly least: number;
   readonly proof: Proof;
 }
 
 /**
- * The best builds. Where the cost of each engine is limited, the engines are first sought together:
- * together they may cost so many times the limit, and nothing that is dearer by itself is taken. No
- * plan that keeps every engine within the limit can be better than what that gives, and often its
- * engines do keep within it. Only where they do not is every engine sought by itself, which is slow.
+ * Finds the best builds. If the cost of each engine is limited, the search first treats the engines
+ * together: n engines may cost n times the limit, and no single item may cost more than it. No plan
+ * that keeps every engine within the limit can be better, and often this one does keep within it.
+ * If not, the search treats every engine separately, which is slow.
  */
 export function bestBuilds(sought: Sought): Found {
   const { brief, atMost } = sought;
@@ -36,8 +36,8 @@ export function bestBuilds(sought: Sought): Found {
   const within = together.assemblies.filter((each) => assemblyCost(each) <= mostPerEngine);
   if (within.length === together.assemblies.length) return together;
 
-  // To build one block more of those that must be built may cost engines: what is proven of the one
-  // number of such blocks is not of the other.
+  // One more of the blocks that must be built may mean fewer engines, so a bound for one number of
+  // such blocks does not hold for another.
   const mustBuild = stock.blocks.some((kind) => kind.mustBuild);
   const most = mustBuild ? atMost : mostOf(together);
   const some = (kind: Unproven['kind'], bound: number): Found => {
@@ -55,7 +55,7 @@ export function bestBuilds(sought: Sought): Found {
   return isBetter(apart.assemblies, within) ? apart : some(proof.kind, proof.bound);
 }
 
-/** Seeks engines together; or, where a number is given, so many one by one. */
+/** Searches the engines together or, given a number, as that many separate engines. */
 function found({ brief, solver, atMost }: Sought, single?: number): Found {
   try {
     const batches = batchesOf(brief.stock, single);
@@ -69,11 +69,11 @@ function found({ brief, solver, atMost }: Sought, single?: number): Found {
   }
 }
 
-/** How many engines there can be at most. */
+/** The most engines possible. */
 const mostOf = ({ assemblies, proof }: Found): number =>
   proof.kind !== 'optimal' && proof.stage === 'most engines' ? proof.bound : assemblies.length;
 
-/** More of the blocks that must be built, or as many and more engines. */
+/** Whether one plan has more of the blocks that must be built, or as many and more engines. */
 function isBetter(some: readonly Assembly[], others: readonly Assembly[]): boolean {
   const musts = (all: readonly Assembly[]) =>
     all.filter(({ block }) => block.kind.mustBuild).length;

@@ -5,7 +5,7 @@ import type { FitTable } from './fit-table.js';
 import type { Kind } from './kinds.js';
 import type { PricedWay, Stock } from './stock.js';
 
-/** What a model is made of. */
+/** The input of a model. */
 export interface Brief {
   readonly engine: EngineKind;
   readonly stock: Stock;
@@ -13,13 +13,13 @@ export interface Brief {
   /** The least margin of any clearance [nm]. */
   readonly least: number;
   readonly batches: readonly Batch[];
-  /** The most that one engine may cost [thousandths]. */
+  /** The cost limit of one engine [thousandths]. */
   readonly mostPerEngine?: number;
-  /** Stops it when the time is up. */
+  /** Stops the work when the time is up. */
   readonly clock?: Clock;
 }
 
-/** The kinds that go into the engines of a batch. */
+/** The kinds that fit the engines of a batch. */
 export function kindsFor<K extends Kind<unknown>>(
   kinds: readonly K[],
   { interchange }: Batch,
@@ -29,11 +29,11 @@ export function kindsFor<K extends Kind<unknown>>(
   );
 }
 
-/** Rod journals by what they measure when they are done. */
+/** A key for rod journals by their finished sizes. */
 export const rodJournalsKey = ({ step, sizes }: PricedWay): string => JSON.stringify([step, sizes]);
 
-/** Bores by what they measure when they are done. */
+/** A key for bores by their finished sizes. */
 export const boresKey = ({ step, sizes }: PricedWay): string => JSON.stringify([step, sizes]);
 
-/** What an engine needs besides what every engine has. */
+/** What an engine needs beyond the parts of every engine. */
 export const needsOf = ({ alsoNeeds = ['head', 'valve set'] }: EngineKind) => alsoNeeds;

@@ -18,7 +18,7 @@ import { costOf, type PricedJob } from './money.js';
 import type { Taken } from './pile.js';
 import type { Build, BuildBearing, BuildCylinder, BuildJob, BuildPart } from './plan-types.js';
 
-/** Says everything of one engine: its parts, what they leave, the work and what it costs. */
+/** Describes one engine as data: its parts, clearances, work and cost. */
 export function buildOf(
   assembly: Assembly,
   engine: EngineKind,
@@ -58,12 +58,12 @@ function partsOf(assembly: Assembly): readonly Taken<Kind<unknown>>[] {
   ];
 }
 
-/** A set of rods is one part, however many of its rods run. */
+/** The rods as parts; a set is one part. */
 function rodParts(rods: Assembly['rods']) {
   return [...new Map(rods.map((each) => [each.rods.member, each.rods])).values()];
 }
 
-/** Parts by name, section by section, alike ones together. */
+/** Parts with their counts, section by section. */
 function counted(taken: readonly Taken<Kind<unknown>>[]): readonly BuildPart[] {
   const parts = new Map<string, BuildPart>();
   for (const { kind, member } of taken) {

@@ -1,16 +1,16 @@
 import { second, type Time } from '../quantities/index.js';
 
-/** The time for a plan is up. */
+/** Thrown when the time for a plan is up. */
 export class TimeUp extends Error {}
 
 /**
- * Measures the time that a plan takes. It is the one place that reads a clock: only a time limit
- * and the progress that is told depend on it.
+ * Measures the time of a plan. It is the only place that reads a clock. Only the time limit and the
+ * progress reports depend on it.
  */
 export class Clock {
   readonly #start = performance.now();
 
-  /** A clock for so much time, or for as much as it takes [s]. */
+  /** A clock with a time limit, by default none [s]. */
   constructor(private readonly limit: number = Infinity) {}
 
   /** Time since the start. */
@@ -18,7 +18,7 @@ export class Clock {
     return second((performance.now() - this.#start) / 1000);
   }
 
-  /** Time that is left [s]. */
+  /** Time left [s]. */
   left(): number {
     return this.limit === Infinity ? Infinity : Math.max(0, this.limit - this.elapsed());
   }

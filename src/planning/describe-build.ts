@@ -10,15 +10,15 @@ import { describeJob, named, partWord } from '../shed/internal.js';
 import type { Build, BuildBearing, BuildCylinder } from './plan-types.js';
 import { sayCost } from './say-cost.js';
 
-/** One engine of a plan: its parts, what they leave, and the work on them. */
+/** Describes one engine of a plan: its parts, their clearances, and the work on them. */
 export function describeBuild(build: Build, number: number, wording: Wording): string {
-  const { name, interchange, parts, jobs, cost, endPlay, guides } = build;
+  const { name, interchange, parts, jobs, cost, endPlay } = build;
   return section(`ENGINE ${number}: ${name}`, [
-    ...wrap(`Machining and buying for it cost ${sayCost(cost)}.`, 2),
+    ...wrap(`Machining and purchases for it cost ${sayCost(cost)}.`, 2),
     ...(interchange === undefined ? [] : wrap(`Interchange: ${interchange}.`, 2)),
     'Parts:',
     ...parts.flatMap((part) => wrap(`  ${describePartOf(part)}`, 6)),
-    ...(jobs.length === 0 ? ['Nothing is machined.'] : ['Machining:']),
+    ...(jobs.length === 0 ? ['No machining.'] : ['Machining:']),
     ...jobs.flatMap((job) =>
       wrap(`  ${job.part}: ${describeJob(job, wording)}, by ${job.shop}`, 4),
     ),
@@ -26,8 +26,8 @@ export function describeBuild(build: Build, number: number, wording: Wording): s
     ...cylinderLines(build.cylinders, wording),
     ...(endPlay
       ? wrap(`With ${stackOf(endPlay.washers)}: ${describe(endPlay.finding, wording)}`, 2)
-      : ['End play: not planned.']),
-    ...(guides ? wrap(capital(describeGuides(guides, wording)), 2) : []),
+      : ['End play: not planned, as its limits or a thrust width are missing.']),
+    ...wrap(capital(guideLine(build, wording)), 2).filter((line) => line !== ''),
   ]);
 }
 
@@ -43,12 +43,17 @@ export function describePartOf({
   return `${partWord(each, count)}: ${named(name, count)}${source}${bought ? ', to be bought' : ''}`;
 }
 
-function describeGuides(
-  { clearance, finding }: NonNullable<Build['guides']>,
-  wording: Wording,
-): string {
+/** The clearance of the valve stems; empty if the engine has no head with valves. */
+function guideLine({ guides, parts }: Build, wording: Wording): string {
+  const has = (section: string) => parts.some((part) => part.section === section);
+  if (!guides) {
+    return has('heads') && has('valveSets')
+      ? 'guide clearance: not judged, as the guides or the stems were not measured.'
+      : '';
+  }
+  const { clearance, finding } = guides;
   if (finding) return describe(finding, wording);
-  return `guide clearance ${describeSpan(clearance, 'length', wording.units)}: no limit is given, so it is not judged`;
+  return `guide clearance ${describeSpan(clearance, 'length', wording.units)}: not judged, as no limit is given`;
 }
 
 /** Washers in one stack: `2 × washer 0.096 + shim 0.005`; `no washers`. */
@@ -72,7 +77,7 @@ function bearingLines(
       ['journal', 'housing', 'shells', 'clearance', 'limits'],
       its.map(({ journal, housing, shells, clearance, finding }) => [
         journal,
-        // Every main is in the block.
+        // Every main housing is in the block.
         kind === 'mains' ? housing.place : `${housing.part}, ${housing.place}`,
         shells,
         spanNumber(clearance, wording),
@@ -101,7 +106,7 @@ function cylinderLines(cylinders: readonly BuildCylinder[], wording: Wording): r
   ];
 }
 
-/** `1.6045 to 1.6050`, for tables that name the unit above. */
+/** `1.6045 to 1.6050`, for tables whose unit is named above them. */
 export function spanNumber({ min, max }: Span<Length>, { units }: Wording): string {
   const unit = tradeUnit('length', units);
   const [low, high] = [formatNumber(min, unit), formatNumber(max, unit)];

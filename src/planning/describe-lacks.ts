@@ -4,10 +4,10 @@ import type { Wording } from '../judging/index.js';
 import { wordFor } from '../shed/internal.js';
 import type { LackingPart, NextEngine } from './plan-types.js';
 
-/** `one more engine would need: 1 piston set 0.0200 in over; 1 pair of rod shells 0.0300 in under`. */
+/** `one more engine needs: 1 piston set 0.0200 in over; 1 pair of rod shells 0.0300 in under`. */
 export function describeNextEngine({ lacks }: NextEngine, wording: Wording): string {
   const parts = lacks.map((part) => lacking(part, wording));
-  return `one more engine would need: ${parts.join('; ')}`;
+  return `one more engine needs: ${parts.join('; ')}`;
 }
 
 function lacking({ section, fits, step, count }: LackingPart, wording: Wording): string {

@@ -11,15 +11,14 @@ import type { BuildJob, LeftOver, Plan, Purchase, ShopOrder } from './plan-types
 import { sayCost } from './say-cost.js';
 
 /**
- * A plan as plain text: how many complete engines there are, what they cost and
- * what is proven; then engine by engine what it is made of and what clearances
- * that leaves; the orders for the shops, what to buy, what is left over, and
- * what one more engine would need.
+ * Prints a plan as plain text: how many complete engines it makes, what they cost and what is
+ * proven; then the parts and clearances of each engine; the orders for the shops, the parts to
+ * buy, the parts left over, and what one more engine needs.
  *
  * @param plan - what `planBuilds` gave
  * @param wording - the units to print in; by default those of the shed
- * @returns lines of at most 96 characters, the last one ended
- * @throws {RebuildInputError} when the plan is not one or the unit system is unknown
+ * @returns lines of at most 96 characters; the last one ends with a line break
+ * @throws {RebuildInputError} when the plan is not what `planBuilds` gives, or the unit system is unknown
  * @example
  * ```ts
  * const plan = await planBuilds(readShed({
@@ -66,11 +65,11 @@ function page(plan: Plan, units: UnitSystem): string {
 }
 
 const BEFORE_YOU_ACT = [
-  'A limit marked "common practice" is a rule of thumb; the maker\'s manual always wins. Have a bent, scored or reground crankshaft crack-tested before it is machined, and ask the shops before you buy: prices here are those of the shed.',
-  'The plan goes by the sizes that were read and ordered. Measure everything again when it comes back; the build sheet has a line for each.',
+  'A limit marked "common practice" is a rule of thumb; the maker\'s manual always wins. Have a bent, scored or reground crankshaft crack-tested before it is machined, and ask the shops before you buy: the prices here come from the shed file.',
+  'The plan uses the sizes you measured and those it orders; what was not measured was not judged. Measure everything again when it comes back; the build sheet has a line for each size.',
 ];
 
-/** What the plan comes to, in a few sentences. */
+/** The plan in a few sentences. */
 function summary(plan: Plan, wording: Wording): readonly string[] {
   const { builds, engine, cost, smallestMargin, cannotBuild, proof } = plan;
   const count = capital(sayEngines(builds.length));
@@ -79,7 +78,7 @@ function summary(plan: Plan, wording: Wording): readonly string[] {
   return [
     builds.length === 0
       ? `Engine: ${engine}. ${count} ${isCertain ? 'can be built' : 'was found'}.`
-      : `Engine: ${engine}. ${count} can be built; machining and buying cost ${sayCost(cost)}.`,
+      : `Engine: ${engine}. ${count} can be built; machining and purchases cost ${sayCost(cost)}.`,
     ...(smallestMargin === undefined
       ? []
       : [`The tightest clearance ${describeMargin(smallestMargin, wording.units)}.`]),
@@ -88,8 +87,8 @@ function summary(plan: Plan, wording: Wording): readonly string[] {
       ? []
       : [
           isCertain
-            ? `These blocks were asked for and cannot be built, alone or together: ${blocks}.`
-            : `These blocks were asked for and are not in this plan: ${blocks}. It is not known whether they can be built.`,
+            ? `You asked for these blocks, but they cannot be built, alone or together: ${blocks}.`
+            : `You asked for these blocks, but they are not in this plan: ${blocks}. Whether they can be built is not known.`,
         ]),
   ];
 }
@@ -125,7 +124,7 @@ function leftOverLines(leftOver: readonly LeftOver[]): readonly string[] {
   });
 }
 
-/** A section, unless there is nothing in it. */
+/** A section, left out if it is empty. */
 const part = (heading: string, lines: readonly string[]): readonly string[] =>
   lines.length === 0 ? [] : [section(heading, lines)];
 

@@ -4,7 +4,7 @@ import type { Plan, Proof, Unproven } from './plan-types.js';
 import { sayCost } from './say-cost.js';
 
 const BEST =
-  'Proven: no other plan makes more engines, or as many for less, or as many for as little with a wider smallest margin.';
+  'Proven: no other plan makes more engines, as many for less, or as many at this cost with a wider smallest margin.';
 
 const NONE = 'Proven: no choice of parts makes a complete engine.';
 
@@ -17,11 +17,11 @@ const ENDED: Readonly<
   'time limit': { because: 'the time was up', advice: 'Allow more time to be sure.' },
   'solver failure': {
     because: 'the solver failed',
-    advice: `A smaller question may help: build fewer engines at most, or set no limit to what each may cost. ${REPORT_IT}`,
+    advice: `A smaller question may help: allow fewer engines, or drop the cost limit for each engine. ${REPORT_IT}`,
   },
 };
 
-/** Says what is proven of a plan, or how far the proof came. */
+/** Describes what is proven about a plan, or how far the proof came. */
 export function describeProof({ proof, builds, cost }: Plan, wording: Wording): string {
   if (proof.kind === 'optimal') {
     return builds.length === 0 ? NONE : BEST;
@@ -34,11 +34,11 @@ export function describeProof({ proof, builds, cost }: Plan, wording: Wording): 
     case 'most engines':
       return `NOT PROVEN: found ${sayEngines(found)} before ${because}; at most ${bound} ${bound === 1 ? 'is' : 'are'} possible. ${advice}`;
     case 'least cost':
-      return `NOT PROVEN to cost the least: ${because}. This plan costs ${money(found)}; ${bound > 0 ? `no plan of as many engines costs less than ${money(bound)}` : 'how much less as many engines can cost is not known'}. It is proven that no plan makes more engines. ${advice}`;
+      return `NOT PROVEN to cost the least: ${because}. This plan costs ${money(found)}; ${bound > 0 ? `no plan for as many engines costs less than ${money(bound)}` : 'how much less as many engines can cost is not known'}. Proven: no plan makes more engines. ${advice}`;
     case 'widest margin':
-      return `NOT PROVEN to have the widest margin: ${because}. Its smallest margin is ${margin(found)}; no plan at this cost has more than ${margin(bound)}. It is proven that no plan makes more engines, or as many for less. ${advice}`;
+      return `NOT PROVEN to have the widest margin: ${because}. Its smallest margin is ${margin(found)}; no plan at this cost has more than ${margin(bound)}. Proven: no plan makes more engines, or as many for less. ${advice}`;
     case 'next engine':
-      return `${builds.length === 0 ? NONE : BEST} What one more engine needs is not known: ${because}.`;
+      return `${builds.length === 0 ? NONE : BEST} What one more engine needs is not known, because ${because}.`;
   }
 }
 
@@ -46,7 +46,7 @@ export function describeProof({ proof, builds, cost }: Plan, wording: Wording): 
 export const sayEngines = (count: number): string =>
   `${count === 0 ? 'no' : count} complete ${count > 1 ? 'engines' : 'engine'}`;
 
-/** Whether it is proven how many engines there can be. */
+/** Whether the largest number of engines is proven. */
 export const isCountProven = (proof: Proof): boolean =>
   proof.kind === 'optimal' || proof.stage !== 'most engines';
 

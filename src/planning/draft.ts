@@ -4,28 +4,28 @@ import type { Kind } from './kinds.js';
 import { Model, type Row, type Term } from './model.js';
 import type { PricedWay, Stock } from './stock.js';
 
-/** Engines of one interchange group; or, where each engine's cost counts by itself, one engine of it. */
+/** The engines of one interchange group; or one engine of it, if each engine has its own cost limit. */
 export interface Batch {
   readonly index: number;
-  /** It is one engine. */
+  /** Whether it is one engine. */
   readonly single?: true;
   readonly interchange?: string;
 }
 
-/** Journals of one crankshaft as they go into an engine. */
+/** The main journals of one crankshaft, ready for an engine. */
 export interface Shaft {
   readonly step: Length;
   readonly journals: readonly Span<Length>[];
   readonly thrustWidth?: Length;
 }
 
-/** Main housings of one block; empty where any would do. */
+/** The main housings of one block; empty for a block of any size. */
 export interface Housings {
   readonly housings: readonly Span<Length>[];
   readonly thrustWidth?: Length;
 }
 
-/** Bores of one block as they go into an engine. */
+/** The bores of one block, ready for an engine. */
 export interface Bores {
   readonly step: Length;
   readonly sizes: readonly Span<Length>[];
@@ -85,18 +85,18 @@ export type Use =
   | { readonly use: 'valves'; readonly kind: KindOf<'valveSets'>; readonly stem: string }
   | { readonly use: 'stems in guides'; readonly guide: string; readonly stem: string };
 
-/** A model of all builds as it is put together, with what its variables count. */
+/** A model of all builds under construction, with the meaning of its variables. */
 export class Draft {
   readonly model = new Model();
   /** What each variable counts, and of which batch. */
   readonly uses: (Use & { readonly batch: Batch })[] = [];
-  /** How many engines there are. */
+  /** The number of engines. */
   readonly engines: Term[] = [];
-  /** What they cost [thousandths]. */
+  /** Their cost [thousandths]. */
   readonly cost: Term[] = [];
-  /** Parts that are not there, by how many. */
+  /** The missing parts, with their numbers. */
   readonly lacking: (readonly [term: Term, kind: Kind<unknown>])[] = [];
-  /** How many of the blocks that must be built are. */
+  /** The number of must-build blocks in the plan. */
   readonly mustBuild: Term[] = [];
   readonly #taken = new Map<Kind<unknown>, Term[]>();
 
@@ -106,7 +106,7 @@ export class Draft {
     return this.model.variable(bound);
   }
 
-  /** Adds a variable that takes one of a kind from the shed, at what that and the work on it cost. */
+  /** Adds a variable that takes one part of a kind from the shed, with its cost and the cost of work on it. */
   take(batch: Batch, kind: Kind<unknown>, use: Use, work = 0): number {
     const variable = this.count(batch, use, kind.count);
     this.alsoTake(variable, kind);
@@ -114,7 +114,7 @@ export class Draft {
     return variable;
   }
 
-  /** Lets a variable take one of a kind, too. */
+  /** Lets a variable take one part of another kind as well. */
   alsoTake(variable: number, kind: Kind<unknown>): void {
     const terms = this.#taken.get(kind) ?? [];
     terms.push([variable, 1]);
@@ -123,7 +123,7 @@ export class Draft {
     if (kind.lacking) this.lacking.push([[variable, 1], kind]);
   }
 
-  /** A place of one batch where what comes in must go out. */
+  /** Adds a term to a place of one batch. What comes into a place must go out. */
   flow(batch: Batch, place: string, variable: number, amount: number): void {
     this.model.flow(`${batch.index} ${place}`, variable, amount);
   }
@@ -133,7 +133,7 @@ export class Draft {
     return terms.filter(([variable]) => this.uses[variable]?.batch === batch);
   }
 
-  /** Closes the model: what comes in goes out, and nothing is taken more often than it is there. */
+  /** Closes the model: every place balances, and no kind is taken more often than it is available. */
   close(rows: readonly Row[]): void {
     this.model.balance();
     for (const [kind, terms] of this.#taken) {
@@ -143,5 +143,5 @@ export class Draft {
   }
 }
 
-/** More than any variable comes to. */
+/** An upper bound for any variable. */
 const MANY = 10_000;

@@ -4,14 +4,14 @@ import type { Length } from '../quantities/index.js';
 import { type EngineKind, marginOf, oilLimits, sameStep } from '../reading/index.js';
 import type { Stock } from './stock.js';
 
-/** The shells that may go into a bearing, as indices of the stock's kinds of shells. */
+/** The shells that fit a bearing, as indices of the kinds of shells in the stock. */
 export interface Choice {
-  /** Alike for bearings that the same shells may go into. */
+  /** Equal for bearings that take the same shells. */
   readonly key: string;
   readonly shells: readonly number[];
 }
 
-/** Which shells fit which bearing, and how well; every bearing is worked out once. */
+/** Which shells fit which bearing, and with what margin; every bearing is computed once. */
 export class FitTable {
   readonly #known = new Map<string, readonly (number | undefined)[]>();
 
@@ -20,12 +20,12 @@ export class FitTable {
     private readonly shells: Stock['shells'],
   ) {}
 
-  /** Every margin that has been met [nm]. */
+  /** Every margin computed so far [nm]. */
   margins(): readonly number[] {
     return [...this.#known.values()].flat().filter((margin) => margin !== undefined);
   }
 
-  /** The shells that leave a bearing at least so much margin; without a housing any would do. */
+  /** The shells that give a bearing at least this margin; without a housing, all shells of the step. */
   choice(
     fits: 'rods' | 'mains',
     step: Length,

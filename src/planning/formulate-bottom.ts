@@ -6,9 +6,8 @@ import { type Pack, Pairs } from './pairs.js';
 import type { PricedWay, Stock } from './stock.js';
 
 /**
- * Crankshafts in blocks: each crankshaft of an engine takes one way for its
- * mains and one for its rod journals, lies in the housings of one block, and
- * gets shells for every main and washers for its end play.
+ * Crankshafts in blocks. Each crankshaft takes one way for its mains and one for its rod journals,
+ * goes into the housings of one block, and takes shells for every main and washers for its end play.
  */
 export function bottomEnds(draft: Draft, brief: Brief, batch: Batch): void {
   const { stock } = brief;
@@ -95,7 +94,7 @@ function takeWashers(draft: Draft, batch: Batch, gap: string, packs: readonly Pa
   }
 }
 
-/** One pair for every bearing, of the shells that fit it. */
+/** Takes one pair of fitting shells for every bearing. */
 export function shellsFor(
   draft: Draft,
   { stock }: Brief,

@@ -6,8 +6,8 @@ import type { Choice } from './fit-table.js';
 import { shellsFor } from './formulate-bottom.js';
 
 /**
- * Rods on the journals of crankshafts, in sets that stay together or single,
- * with a pair of shells for each.
+ * Rods on the journals of crankshafts, as sets that stay together or as single rods, with a pair of
+ * shells for each rod.
  */
 export function rodsOnJournals(draft: Draft, brief: Brief, batch: Batch): void {
   const { cylinders } = brief.engine;
@@ -59,11 +59,11 @@ export function rodsOnJournals(draft: Draft, brief: Brief, batch: Batch): void {
   shellsFor(draft, brief, batch, choices.values());
 }
 
-/** A journal by its step and size. */
+/** A key for a journal by its step and size. */
 export const journalKey = (step: Length, { min, max }: Span<Length>): string =>
   `${step} ${min} ${max}`;
 
-/** The rod journals that crankshafts of a batch can have, each as often as a rod runs on it. */
+/** The rod journals of the crankshafts of a batch, each repeated for every rod on it. */
 function shaftsOf(draft: Draft, { engine }: Brief, batch: Batch) {
   const shafts = new Map<
     string,
@@ -79,9 +79,8 @@ function shaftsOf(draft: Draft, { engine }: Brief, batch: Batch) {
 }
 
 /**
- * Every way to put the rods of a set on the journals of a crankshaft, told apart
- * by the shells that the bearings then take: one by one in the order of the
- * rods, over the journals that are still free.
+ * Every way to put the rods of a set on the journals of a crankshaft. Ways that use the same shells
+ * count as one. The rods are placed in order, each on one of the journals still free.
  */
 function pairings(
   { fits, least }: Brief,

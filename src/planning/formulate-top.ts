@@ -51,7 +51,7 @@ function ringsFor(
   }
 }
 
-/** A head and valves for every engine that needs them, the stems with enough room in the guides. */
+/** A head and valves for every engine that needs them, with enough clearance between stems and guides. */
 function headsAndValves(draft: Draft, brief: Brief, batch: Batch): void {
   const { engine, stock } = brief;
   const needs = needsOf(engine);

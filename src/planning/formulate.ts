@@ -6,10 +6,9 @@ import { topEnds } from './formulate-top.js';
 import type { Row, Term } from './model.js';
 
 /**
- * Puts all builds into one model of whole numbers. It does not tell one engine
- * from the next: it counts how many parts of a kind go each way, so that it
- * grows with the kinds of parts and not with how many there are. Parts that an
- * engine needs meet in places where as many must come in as go out.
+ * Puts all builds into one model of whole numbers. The model does not number the engines: it counts
+ * how many parts of a kind go each way, so its size grows with the kinds of parts, not with their
+ * number. Parts of an engine meet in places, where as many must come in as go out.
  */
 export function formulate(brief: Brief): Draft {
   const draft = new Draft();
@@ -24,8 +23,8 @@ export function formulate(brief: Brief): Draft {
 }
 
 /**
- * Holds the cost of a batch: its engines together cost no more than so many may. Where a batch is one
- * engine that is exact; of such batches that are alike the first is built first.
+ * Limits the cost of a batch: n engines together cost at most n times the limit. For a batch of one
+ * engine this is exact. Of several such batches, the first is built first.
  */
 function limits(draft: Draft, { batches, mostPerEngine }: Brief, batch: Batch): readonly Row[] {
   const engines = draft.termsOf(draft.engines, batch);

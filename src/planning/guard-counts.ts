@@ -5,8 +5,8 @@ import type { Counted, Part, Shed } from '../shed/index.js';
 import { SECTIONS } from '../shed/internal.js';
 
 /**
- * Refuses a shed with counts or prices that `readShed` would not give: they go into
- * the solver as they are, and into the length of lists.
+ * Refuses a shed with counts or prices that `readShed` would not return. They go straight into the
+ * solver and into the length of lists.
  */
 export function guardCounts(shed: Shed): void {
   const { cylinders, mains } = shed.engine;

@@ -1,4 +1,4 @@
-// What the other rooms use of this one and users never see.
+// What the other rooms use of this one; users never see it.
 export { describePartOf, limitsNumber, spanNumber, stackOf } from './describe-build.js';
 export { describeNextEngine } from './describe-lacks.js';
 export { isCountProven, isPlanProven } from './describe-proof.js';

@@ -3,24 +3,24 @@ import type { Counted, Job, Part, Parts, Section, Shed } from '../shed/index.js'
 import { ofPart, readyWhole } from '../shed/internal.js';
 import { inThousandths, type PricedJob, priced, totalOf } from './money.js';
 
-/** Parts that are alike in all that matters to a plan. */
+/** Parts that are the same to a plan. */
 export interface Kind<R> {
   readonly section: Section;
   /** The parts, in the order of the file. */
   readonly members: readonly Member[];
-  /** How many there are of them all. */
+  /** The number of parts of this kind. */
   readonly count: number;
-  /** The groups it interchanges with; absent if it goes into all. */
+  /** The interchange groups it fits; absent if it fits all. */
   readonly interchange?: readonly string[];
-  /** What buying one and repairing it costs [thousandths]. */
+  /** The cost of buying and repairing one [thousandths]. */
   readonly cost: number;
-  /** Repairs that it needs in any case. */
+  /** Repairs it needs in any case. */
   readonly repairs: readonly PricedJob[];
-  /** Its block must be among those built. */
+  /** Whether this block must be built. */
   readonly mustBuild: boolean;
-  /** What it offers an engine. */
+  /** The part as an engine gets it. */
   readonly ready: R;
-  /** It is not there: it stands for whatever part would fit. */
+  /** A missing part, of whatever size fits. */
   readonly lacking?: true;
 }
 
@@ -29,27 +29,27 @@ export interface Member {
   readonly name: string;
   readonly from?: string;
   readonly count: number;
-  /** What its rods or pistons are called, which makes no difference to a plan. */
+  /** The names of its rods or pistons, which do not matter to a plan. */
   readonly places: readonly string[];
-  /** Price of one, if it is bought [thousandths]. */
+  /** Price of one, if it is to be bought [thousandths]. */
   readonly price?: number;
 }
 
-/** What of a shed may be used. */
+/** Which parts of a shed may be used. */
 export interface StockOptions {
   readonly buying: boolean;
   readonly reserved: readonly string[];
   readonly mustBuild: readonly string[];
 }
 
-/** What a part offers once its repairs are done. */
+/** A usable part, after its repairs. */
 export interface Usable<R> {
   readonly repairs: readonly Job[];
   readonly ready: R;
   readonly places?: readonly string[];
 }
 
-export function whole<R>(
+export function usableWhole<R>(
   section: Section,
   part: Part,
   offers: R,
@@ -83,7 +83,7 @@ export function kindsOf<S extends Section, R>(
       ready: usable.ready,
       cost: (price ?? 0) + totalOf(repairs),
       ...(interchange !== undefined && { interchange: [...interchange].sort() }),
-      // A block that must be built is not like any other.
+      // A block that must be built is a kind of its own.
       mustBuild: section === 'blocks' && mustBuild.includes(name),
     };
     const key = JSON.stringify([kind, price, kind.mustBuild && name]);
@@ -104,11 +104,16 @@ export function kindsOf<S extends Section, R>(
   }));
 }
 
-/** More of a thing that can be bought than any plan takes. */
-const AS_MANY_AS_WANTED = 10_000;
+/** More than any plan takes. */
+const NO_LIMIT = 10_000;
 
-/** Sections whose parts are bought off a list, not one by one. */
-const BY_THE_DOZEN: readonly Section[] = ['pistonSets', 'ringSets', 'thrustWashers', 'valveSets'];
+/** Sections whose parts can be bought in any number. */
+const SOLD_IN_ANY_NUMBER: readonly Section[] = [
+  'pistonSets',
+  'ringSets',
+  'thrustWashers',
+  'valveSets',
+];
 
 function countOf(
   section: Section,
@@ -117,5 +122,5 @@ function countOf(
 ) {
   const named = part.pairs ?? part.count;
   if (named !== undefined) return named;
-  return offered && BY_THE_DOZEN.includes(section) ? AS_MANY_AS_WANTED : 1;
+  return offered && SOLD_IN_ANY_NUMBER.includes(section) ? NO_LIMIT : 1;
 }

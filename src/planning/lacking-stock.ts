@@ -8,7 +8,7 @@ import type { Section, Shed } from '../shed/index.js';
 import type { Kind } from './kinds.js';
 import type { PricedWay, Stock } from './stock.js';
 
-/** A stock with as many of everything as could be wanted, marked as lacking. */
+/** Adds to a stock as many missing parts of every kind as could be needed. */
 export function withLacking(stock: Stock, { engine, units }: Shed, engines: number): Stock {
   const { rodJournals, mainJournals, bores, cylinders, mains } = engine;
   const stepsOf = (field: 'rodJournals' | 'mainJournals' | 'bores', usual = undersizeSteps) =>

@@ -19,7 +19,7 @@ import type { Solution, Solver } from './solver.js';
 import type { Stock } from './stock.js';
 import { MOST_WASHERS } from './thrust.js';
 
-/** Where as many parts would do, the one that is the easier to find. */
+/** How hard a part is to find: between equally few parts, the easier ones are chosen. */
 const HARD_TO_FIND: Readonly<Record<Section, number>> = {
   shells: 1,
   thrustWashers: 1,
@@ -32,19 +32,19 @@ const HARD_TO_FIND: Readonly<Record<Section, number>> = {
   blocks: 8,
 };
 
-/** What is sought, and with what. */
+/** The input of the search for missing parts. */
 export interface Wanted {
   readonly shed: Shed;
   readonly stock: Stock;
-  /** How many engines there are to be. */
+  /** The number of engines wanted. */
   readonly engines: number;
   readonly mostPerEngine?: number;
   readonly solver: Solver;
 }
 
 /**
- * The fewest parts, of whatever size would fit, that bring a shed to so many engines; of equally few
- * the easiest to find. Or why that could not be told.
+ * Finds the fewest parts, of whatever size fits, that complete the number of engines wanted; between
+ * equally few, the easiest to find. Otherwise returns why the search ended.
  */
 export function lackingFor(wanted: Wanted): NextEngine | Unproven['kind'] {
   const { shed, stock, engines, solver, mostPerEngine = Infinity } = wanted;
@@ -64,7 +64,7 @@ export function lackingFor(wanted: Wanted): NextEngine | Unproven['kind'] {
     return { brief, draft, ...fewest(wanted, draft) };
   };
   try {
-    // As with the builds: together first, and one by one only where an engine is too dear.
+    // As with the builds: together first, and separately only if an engine is too dear.
     let sought = seek();
     const isTooDear = (each: Assembly) => assemblyCost(each) > mostPerEngine;
     if (
@@ -81,14 +81,14 @@ export function lackingFor(wanted: Wanted): NextEngine | Unproven['kind'] {
   }
 }
 
-/** Asks for the fewest parts; then for the least work with so few, and for the smallest steps with that. */
+/** Asks for the fewest parts, then the least work with those, then the smallest steps. */
 function fewest(
   { shed, engines, solver }: Wanted,
   draft: Draft,
 ): Pick<Solution, 'status' | 'values'> {
   const where = [{ terms: draft.engines, min: engines, max: engines }];
-  // One more engine lacks no more parts than it has, each no harder to find than a block: a part
-  // more always weighs more than all of them can differ by.
+  // An engine cannot lack more parts than it has, and no part is harder to find than a block. So one
+  // more part always weighs more than the difficulty of all parts.
   const onePart = 1 + HARD_TO_FIND.blocks * partsOf(shed.engine);
   const weights = draft.lacking.map(
     ([[variable, count], { section }]): Term => [
@@ -103,7 +103,7 @@ function fewest(
     const sum = sumOf(terms, values);
     return { terms, min: sum, max: sum };
   };
-  // No journal is ground for want of shells.
+  // Otherwise a journal could be ground just because shells are missing.
   const alike = [asGood(weights)];
   for (const of of [draft.cost, stepsOf(draft, shed)]) {
     const question = {
@@ -120,7 +120,7 @@ function fewest(
   return { status: 'optimal', values };
 }
 
-/** The parts that are counted though they are not there. */
+/** The missing parts that the solution uses. */
 function nextEngine({ lacking }: Draft, values: readonly number[]): NextEngine {
   const parts = new Map<Kind<unknown>, number>();
   for (const [term, kind] of lacking) {
@@ -134,7 +134,7 @@ function nextEngine({ lacking }: Draft, values: readonly number[]): NextEngine {
   };
 }
 
-/** How far up the steps what is lacking stands. */
+/** Terms that count how many steps up the missing parts are. */
 function stepsOf({ lacking }: Draft, { engine, units }: Shed): readonly Term[] {
   const steps = [
     ...(engine.rodJournals.steps ?? undersizeSteps(units)),
@@ -149,7 +149,7 @@ function stepsOf({ lacking }: Draft, { engine, units }: Shed): readonly Term[] {
   });
 }
 
-/** How many parts there are in one engine, counted as they are looked for. */
+/** The number of parts in one engine, counted as the search counts them. */
 function partsOf({ cylinders, mains }: EngineKind): number {
   const [castings, sets, headAndValves] = [2, 2, 2];
   return castings + sets + headAndValves + MOST_WASHERS + 2 * cylinders + mains;

@@ -1,19 +1,19 @@
 import type { Highs } from 'highs';
-import { askHighs, failureOf, nothingOf } from './ask-highs.js';
+import { askHighs, failureOf, noSolution } from './ask-highs.js';
 import { Clock } from './clock.js';
 import type { Solver, SolverOptions } from './solver.js';
 
-/** The solver that proves plans could not be loaded. The next plan tries again. */
+/** Thrown when the solver cannot be loaded. The next plan tries again. */
 export class SolverNotLoaded extends Error {
   /**
-   * Says what to do about it.
+   * Makes a message with the remedies.
    *
    * @param cause - why it could not be loaded
    */
   constructor(cause: unknown) {
     const why = cause instanceof Error ? cause.message : String(cause);
     super(
-      `The solver for plans could not be loaded: ${why}. In Node, install the package again. In a browser, give planBuilds a solver. Then try again.`,
+      `The solver for plans could not be loaded: ${why}. In Node, reinstall the package. In a browser, give planBuilds a solver. Then try again.`,
       { cause },
     );
     this.name = 'SolverNotLoaded';
@@ -22,12 +22,12 @@ export class SolverNotLoaded extends Error {
 
 let loading: Promise<Highs> | undefined;
 
-/** Its name, for the next line to read: no bundler follows it, and none meets what HiGHS wants of Node. */
+/** The solver's package. Bundlers do not follow a name in a variable, and HiGHS imports modules of Node. */
 const HIGHS = 'highs';
 const importHighs = (): Promise<typeof import('highs')> =>
   import(/* webpackIgnore: true */ /* @vite-ignore */ HIGHS);
 
-/** Loads HiGHS, which is large, only now that it is needed, and only once; a load that failed is forgotten. */
+/** Loads HiGHS, which is large, once, when it is first needed. After a failure the next call tries again. */
 async function loadHighs(): Promise<Highs> {
   const load = loading ?? importHighs().then(({ default: start }) => start());
   loading = load;
@@ -52,9 +52,9 @@ export async function loadSolver(options: SolverOptions): Promise<Solver> {
       } catch (error) {
         const failure = failureOf(highs, error);
         if (failure === undefined) throw error;
-        // What crashed is of no more use to anybody.
+        // A crashed solver cannot be used again.
         if (failure === 'crashed') loading = undefined;
-        return nothingOf(question, 'solver failure');
+        return noSolution(question, 'solver failure');
       }
     },
   };

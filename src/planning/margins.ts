@@ -2,8 +2,8 @@ import { gapOf, marginOf, own } from '../reading/index.js';
 import type { Brief } from './brief.js';
 
 /**
- * Every margin that a clearance of any build can have, smallest first [nm]. The
- * bearings are known from a model that was put together before.
+ * Every margin that a clearance of any build can have, smallest first [nm]. Those of the bearings
+ * come from an earlier model.
  */
 export function clearanceMargins({
   engine,
@@ -30,7 +30,7 @@ export function clearanceMargins({
   return [...new Set(all)].sort((a, b) => a - b);
 }
 
-/** Sizes that differ. */
+/** The distinct sizes. */
 function distinct<T>(sizes: readonly T[]): readonly T[] {
   return [...new Map(sizes.map((size) => [JSON.stringify(size), size])).values()];
 }

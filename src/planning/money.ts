@@ -4,8 +4,7 @@ import { SECTIONS } from '../shed/internal.js';
 import type { Cost } from './plan-types.js';
 
 /**
- * Money is counted in thousandths, so that sums are whole numbers: no currency
- * has smaller parts.
+ * Money in thousandths, to make sums whole numbers: no currency has smaller parts.
  */
 export const inThousandths = ({ amount }: Price): number => Math.round(amount * 1000);
 
@@ -14,19 +13,19 @@ export function costOf(thousandths: number, currency: string | undefined): Cost 
   return { amount: thousandths / 1000, ...(currency !== undefined && { currency }) };
 }
 
-/** The currency of a shed's prices, if it has any. All are of one. */
+/** The currency of a shed's prices, if it has any. All prices share one. */
 export function currencyOf({ machining = [], toBuy = {} }: Shed): string | undefined {
   const offers = SECTIONS.flatMap((section): readonly { price: Price }[] => toBuy[section] ?? []);
   return [...machining, ...offers][0]?.price.currency;
 }
 
-/** A job with the shop that does it for least, and what it asks [thousandths]. */
+/** A job with the cheapest shop for it and the price [thousandths]. */
 export interface PricedJob extends Job {
   readonly shop: string;
   readonly cost: number;
 }
 
-/** Prices every job at the shop that asks least for it, the first on the list of equals; undefined if one is not offered. */
+/** Prices every job at the cheapest shop, the first in the list if several are equal; undefined if no shop offers a job. */
 export function priced(
   jobs: readonly Job[],
   offers: readonly MachiningOffer[],
@@ -40,7 +39,7 @@ export function priced(
   return all.length === jobs.length ? all : undefined;
 }
 
-/** What jobs cost together [thousandths]. */
+/** The total cost of jobs [thousandths]. */
 export const totalOf = (jobs: readonly { readonly cost: number }[]): number =>
   jobs.reduce((sum, { cost }) => sum + cost, 0);
 

@@ -3,11 +3,11 @@ import { dispositionsOf, SECTIONS } from '../shed/internal.js';
 import { costOf, inThousandths } from './money.js';
 import type { Build, BuildJob, Cost, LeftOver, Purchase, ShopOrder } from './plan-types.js';
 
-/** What costs come to together [thousandths]. */
+/** The sum of costs [thousandths]. */
 export const sumOfCosts = (all: readonly { readonly cost: Cost }[]): number =>
   all.reduce((sum, { cost }) => sum + Math.round(cost.amount * 1000), 0);
 
-/** What every shop is to do, the shops in the order that they are met. */
+/** The orders for every shop, in the order of the engines. */
 export function ordersOf(
   builds: readonly Build[],
   currency: string | undefined,
@@ -20,7 +20,7 @@ export function ordersOf(
   });
 }
 
-/** What is to be bought, section by section. */
+/** The parts to buy, section by section. */
 export function shoppingOf(
   { toBuy = {} }: Shed,
   builds: readonly Build[],
@@ -35,7 +35,7 @@ export function shoppingOf(
   );
 }
 
-/** What of the shed no engine takes, and why. */
+/** The parts of the shed that no engine takes, and why. */
 export function leftOverOf(
   shed: Shed,
   reserved: readonly string[],

@@ -5,20 +5,20 @@ import type { Choice } from './fit-table.js';
 import type { Stock } from './stock.js';
 import { packsFor } from './thrust.js';
 
-/** Washers that set the end play of one engine. */
+/** The washers that set the end play of one engine. */
 export type Pack = readonly Stock['thrustWashers'][number][];
 
-/** A crankshaft in a block, as far as it works. */
+/** A crankshaft that fits a block. */
 export interface Pair {
-  /** Alike for pairs that take the same shells and washers. */
+  /** Equal for pairs that take the same shells and washers. */
   readonly key: string;
-  /** The shells that each main may have. */
+  /** The shells that fit each main. */
   readonly bearings: readonly Choice[];
-  /** The gap that washers must fill, by the packs that do; absent where none is to be filled. */
+  /** A key for the gap that washers must fill, by the packs that fill it; absent if there is none to fill. */
   readonly gap: string | undefined;
 }
 
-/** Works out how crankshafts go with blocks, and keeps what was met. */
+/** Works out which crankshafts fit which blocks, and remembers the choices and gaps. */
 export class Pairs {
   readonly #choices = new Map<string, Choice>();
   readonly #gaps = new Map<string, readonly Pack[]>();
@@ -29,7 +29,7 @@ export class Pairs {
     private readonly batch: Batch,
   ) {}
 
-  /** How a crankshaft goes with a block; undefined where no shells or no washers would do. */
+  /** How a crankshaft fits a block; undefined if no shells or no washers fit. */
   of(shaft: Shaft, block: Housings): Pair | undefined {
     const { fits, least, clock } = this.brief;
     clock?.check();
@@ -43,12 +43,12 @@ export class Pairs {
     return { key: JSON.stringify([bearings.map(({ key }) => key), gap]), bearings, gap };
   }
 
-  /** Every choice of shells that was met. */
+  /** Every choice of shells so far. */
   choices(): Iterable<Choice> {
     return this.#choices.values();
   }
 
-  /** Every gap that was met, with the packs that fill it. */
+  /** Every gap so far, with the packs that fill it. */
   gaps(): Iterable<[string, readonly Pack[]]> {
     return this.#gaps;
   }
@@ -76,7 +76,7 @@ export class Pairs {
       there.map(({ count }) => count),
       limits,
     ).map((pack) => pack.flatMap((i) => there[i] ?? []));
-    // One of the right thickness would do, if there is room for any.
+    // A missing washer has the right thickness, if there is room for any.
     const any = kinds.filter(({ lacking }) => lacking && without > (limits.min ?? 0));
     return [...packs, ...any.map((kind) => [kind])];
   }

@@ -1,16 +1,16 @@
 import type { Use } from './draft.js';
 import type { Kind, Member } from './kinds.js';
 
-/** A part that an engine takes: one of a kind, by name. */
+/** A part taken by an engine: a member of its kind. */
 export interface Taken<K extends Kind<unknown>> {
   readonly kind: K;
   readonly member: Member;
 }
 
-/** What a variable of one sort counts. */
+/** The use that a variable of one sort counts. */
 export type UseOf<U extends Use['use']> = Extract<Use, { readonly use: U }>;
 
-/** Hands out the parts of a kind by name, in the order of the file. */
+/** Takes the parts of a kind by name, in the order of the file. */
 export class Picker {
   readonly #next = new Map<Kind<unknown>, number>();
 
@@ -26,7 +26,7 @@ export class Picker {
   }
 }
 
-/** What a model counted in one batch, each as often as it was counted. */
+/** The uses that a model counted in one batch, each repeated by its count. */
 export class Pile {
   readonly #left: Use[];
 
@@ -38,13 +38,13 @@ export class Pile {
     return this.#left.filter((use): use is UseOf<U> => use.use === name);
   }
 
-  /** Takes the first of a use that will do, if there is one. */
+  /** Takes the first matching use, if there is one. */
   find<U extends Use['use']>(name: U, fits: (use: UseOf<U>) => boolean): UseOf<U> | undefined {
     const at = this.#left.findIndex((use) => use.use === name && fits(use as UseOf<U>));
     return at < 0 ? undefined : (this.#left.splice(at, 1)[0] as UseOf<U>);
   }
 
-  /** Takes the first of a use that will do; the model sees to it that there is one. */
+  /** Takes the first matching use; the model guarantees that there is one. */
   take<U extends Use['use']>(name: U, fits: (use: UseOf<U>) => boolean): UseOf<U> {
     const found = this.find(name, fits);
     if (found) return found;

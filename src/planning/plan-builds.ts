@@ -19,22 +19,22 @@ import type { Solver } from './solver.js';
 import { stockOf } from './stock.js';
 
 /**
- * The builds that a shed makes: the most complete engines; of all ways to make
- * so many, the cheapest in machining and buying; of those, the one whose tightest
- * clearance stays furthest inside its limits. The plan is proven to be the best, or
- * says how far the proof came when the time was up or the solver failed.
+ * Finds the best builds from a shed: the most complete engines; among those plans, the least cost of
+ * machining and purchases; among those, the plan whose tightest clearance stays furthest inside its
+ * limits. The plan is proven to be the best, or says how far the proof came before the time was up
+ * or the solver failed.
  *
- * The solver is loaded at the first call. Where it cannot be, a `SolverNotLoaded` is thrown, and the next
- * call tries again.
+ * The first call loads the solver. If that fails, it throws `SolverNotLoaded`, and the next call
+ * tries again.
  *
- * Oil, piston and valve-guide clearances count for the margin. End play does not: it
- * is set with washers, of which at most three are stacked (common practice).
+ * Oil, piston and valve-guide clearances count for the margin. End play does not: washers set it, at
+ * most three in a stack (common practice). What was not measured is not judged.
  *
  * @param shed - the parts, as `readShed` gives them
- * @param options - what to heed: how many at most, whether to buy, what is kept back or must be built
- * @returns engines with their parts and clearances, orders, shopping, what is left, and what one more lacks
- * @throws {RebuildInputError} when the shed is not one, an option is unknown or cannot be, or a name is
- * not in the shed
+ * @param options - the most engines, whether to buy, which parts to keep back or to build, and the time limit
+ * @returns engines with their parts and clearances, orders, purchases, parts left over, and what one more engine needs
+ * @throws {RebuildInputError} when the shed is not what `readShed` gives, an option is unknown or impossible, or a
+ * name is not in the shed
  * @see Source: exact search by the HiGHS solver; checked against trying everything on small sheds
  * @example
  * ```ts
@@ -61,7 +61,7 @@ function planWith(shed: Shed, request: PlanRequest, solver: Solver): Plan {
   const { engine } = shed;
   const { mostPerEngine: most = Infinity } = request;
   const stock = affordable(stockOf(shed, request), most);
-  // A limit that no engine can reach is none.
+  // A limit above the dearest possible engine does not limit anything.
   const limit = most < dearestEngine(stock, engine) ? { mostPerEngine: most } : {};
   const atMost = Math.min(
     request.atMost ?? Infinity,
@@ -95,20 +95,20 @@ function planWith(shed: Shed, request: PlanRequest, solver: Solver): Plan {
   };
 }
 
-/** What is proven of the plan as it was put together. */
+/** The proof of the final plan. */
 function proven(
   proof: Proof,
   engines: number,
   margin: Length | undefined,
-  nextNotTold: Unproven['kind'] | undefined,
+  nextUnknown: Unproven['kind'] | undefined,
 ): Proof {
   if (proof.kind === 'optimal') {
-    return nextNotTold === undefined
+    return nextUnknown === undefined
       ? proof
-      : { kind: nextNotTold, stage: 'next engine', found: engines, bound: engines };
+      : { kind: nextUnknown, stage: 'next engine', found: engines, bound: engines };
   }
   if (proof.stage !== 'widest margin' || margin === undefined) return proof;
-  // The margin that the plan came to may be wider than what was asked of it at last.
+  // The plan may keep a wider margin than the last one it was asked for.
   return { ...proof, found: margin, bound: Math.max(margin, proof.bound) };
 }
 

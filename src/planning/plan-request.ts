@@ -16,10 +16,10 @@ const FIELDS = [
   'solver',
 ] as const;
 
-/** Options that are sound and complete. */
+/** Checked options with their defaults. */
 export type PlanRequest = ReturnType<typeof guardPlanOptions>;
 
-/** Checks what a plan is to heed against the shed that it is made of. */
+/** Checks the options of a plan against its shed. */
 export function guardPlanOptions(shed: Shed, options: PlanOptions) {
   guardFields('options', options, FIELDS);
   const { atMost, buying = true, mostPerEngine, timeLimit, onProgress, solver } = options;
@@ -34,7 +34,7 @@ export function guardPlanOptions(shed: Shed, options: PlanOptions) {
       parameter: 'options.mustBuild',
       value: both,
       expected: 'blocks that are not reserved',
-      hint: 'Name it in one of the two lists only.',
+      hint: 'Name it in only one of the two lists.',
     });
   }
   return {
@@ -55,7 +55,7 @@ function guardCount(parameter: string, value: number): void {
     parameter,
     value,
     expected: 'a whole number of engines, 0 or more',
-    hint: 'Leave it out to build as many as there are.',
+    hint: 'Leave it out to build as many as possible.',
   });
 }
 
@@ -65,7 +65,7 @@ function guardBoolean(parameter: string, value: boolean): void {
     parameter,
     value,
     expected: 'true or false',
-    hint: 'Leave it out to let parts be bought.',
+    hint: 'Leave it out to allow purchases.',
   });
 }
 
@@ -75,7 +75,7 @@ function guardTime(parameter: string, value: number): void {
     parameter,
     value,
     expected: 'a time above 0, up to 11 days [s]',
-    hint: 'Leave it out to go on until the plan is proven, or wrap it in its unit, e.g. second(60).',
+    hint: 'Leave it out to search until the plan is proven, or wrap it in its unit, e.g. second(60).',
   });
 }
 
@@ -129,7 +129,7 @@ function namesOf(
       value: name,
       expected:
         sections.length === 1 ? `the name of one of the ${sections[0]}` : 'the name of a part',
-      hint: `There are: ${known.slice(0, 12).join(', ')}${known.length > 12 ? ' …' : ''}.`,
+      hint: `Known names: ${known.slice(0, 12).join(', ')}${known.length > 12 ? ' …' : ''}.`,
     });
   });
   return names;
@@ -140,8 +140,8 @@ function guardCallback(onProgress: NonNullable<PlanOptions['onProgress']>) {
   throw new RebuildInputError({
     parameter: 'options.onProgress',
     value: onProgress,
-    expected: 'a function that is told how the search stands',
-    hint: 'Leave it out if nobody wants to know.',
+    expected: 'a function that receives the progress of the search',
+    hint: 'Leave it out if you do not need it.',
   });
 }
 

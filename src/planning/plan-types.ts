@@ -4,25 +4,25 @@ import type { Length, Time, UnitSystem } from '../quantities/index.js';
 import type { Price } from '../reading/index.js';
 import type { Job, Section } from '../shed/index.js';
 
-/** What `planBuilds` is to heed. */
+/** Options of `planBuilds`. */
 export interface PlanOptions {
-  /** Build at most so many engines; by default as many as there are. */
+  /** The most engines to build; by default as many as possible. */
   readonly atMost?: number;
-  /** Whether parts may be bought; by default they may. */
+  /** Whether parts may be bought; by default yes. */
   readonly buying?: boolean;
-  /** The most that machining and buying for any one engine may cost; by default no limit. */
+  /** Limit on the cost of machining and purchases for each engine; by default none. */
   readonly mostPerEngine?: Price;
-  /** Names of parts that are kept back. */
+  /** Names of parts to keep back. */
   readonly reserved?: readonly string[];
-  /** Names of blocks that must be among those built: an engine goes by its block. */
+  /** Names of blocks that must be built. An engine is named after its block. */
   readonly mustBuild?: readonly string[];
   /**
-   * Time after which the search stops with the best plan it has; by default it goes on until proven. It is
-   * the time of a clock from the moment that the solver is loaded. The search looks at the clock between
-   * its steps, so that a large shed can take some seconds more [s].
+   * Time after which the search stops with the best plan so far; by default it runs until the plan is
+   * proven. It is clock time, counted from when the solver is loaded. The search checks the clock between
+   * its steps, so a large shed can take some seconds more [s].
    */
   readonly timeLimit?: Time;
-  /** Told how the search stands, again and again while it goes on. */
+  /** Called with the progress, repeatedly during the search. */
   readonly onProgress?: (progress: PlanProgress) => void;
   /**
    * The HiGHS solver, started. Without it the package `highs` is loaded for the first plan, by its
@@ -31,46 +31,46 @@ export interface PlanOptions {
   readonly solver?: Highs;
 }
 
-/** How a search stands. */
+/** Progress of a search. */
 export interface PlanProgress {
-  /** What it is at. */
+  /** The current stage. */
   readonly stage: PlanStage;
-  /** Time it has taken so far [s]. */
+  /** Time so far [s]. */
   readonly elapsed: Time;
 }
 
 /** The stages of a search: each is proven before the next one begins. */
 export type PlanStage = 'most engines' | 'least cost' | 'widest margin' | 'next engine';
 
-/** The builds that a shed makes, best by engines, then cost, then margin: data only, JSON as it is. */
+/** The best builds from a shed, by engines, then cost, then margin: plain data that JSON carries unchanged. */
 export interface Plan {
-  /** What the shed is called. */
+  /** Name of the shed. */
   readonly shed: string;
-  /** What the engines are called. */
+  /** Name of the engines. */
   readonly engine: string;
-  /** Units that the shed asks its plans in. */
+  /** The units that the shed wants its plans in. */
   readonly units: UnitSystem;
   /** Every engine of the plan. */
   readonly builds: readonly Build[];
-  /** What machining and buying cost together; without a currency where the shed has no prices. */
+  /** Cost of machining and purchases together; without a currency if the shed has no prices. */
   readonly cost: Cost;
-  /** The smallest margin of any clearance to its limits, if any is judged [m]. */
+  /** The smallest margin between any clearance and its limits; absent if none is judged [m]. */
   readonly smallestMargin?: Length;
-  /** What is proven of it. */
+  /** What is proven about it. */
   readonly proof: Proof;
-  /** What every shop is to do. */
+  /** The order for every shop. */
   readonly orders: readonly ShopOrder[];
-  /** What is to be bought. */
+  /** The parts to buy. */
   readonly shopping: readonly Purchase[];
-  /** What no engine of the plan takes, section by section. */
+  /** The parts that no engine of the plan takes, section by section. */
   readonly leftOver: readonly LeftOver[];
-  /** The next engine that would not come together, with the least it lacks; absent where no more are wanted, or it could not be told. */
+  /** The parts that one more engine needs; absent if no more are wanted, or if the search for them did not finish. */
   readonly nextEngine?: NextEngine;
-  /** Blocks that had to be built and are not: if the most engines are proven, they cannot be, alone or together. */
+  /** Blocks that must be built but are not in the plan. If the most engines are proven, they cannot be built, alone or together. */
   readonly cannotBuild: readonly string[];
 }
 
-/** An amount of money, perhaps of no currency. */
+/** An amount of money. */
 export interface Cost {
   /** How much [-]. */
   readonly amount: number;
@@ -78,7 +78,7 @@ export interface Cost {
   readonly currency?: string;
 }
 
-/** What is proven of a plan. */
+/** What is proven about a plan. */
 export type Proof =
   | {
       /** No plan is better: in engines, then cost, then margin. */
@@ -86,63 +86,63 @@ export type Proof =
     }
   | Unproven;
 
-/** How far a proof came before it ended. */
+/** How far an unfinished proof came. */
 export interface Unproven {
-  /** Why it ended: the time was up, or the solver failed. Stages before this one are proven. */
+  /** Why it ended: the time was up, or the solver failed. */
   readonly kind: 'time limit' | 'solver failure';
-  /** The stage that was not. */
+  /** The stage that is not proven. The stages before it are. */
   readonly stage: PlanStage;
-  /** What the plan reaches there: engines, money, or a margin in metres; for the next engine the engines there are. */
+  /** The plan's value at that stage: engines, money, or a margin in metres; for the next engine, the engines of the plan. */
   readonly found: number;
-  /** What no plan can better there, in the same terms, as far as was proven. */
+  /** The bound that is proven so far for that value, in the same terms. */
   readonly bound: number;
 }
 
 /** One engine of a plan. */
 export interface Build {
-  /** What it goes by: its block. */
+  /** Its name, which is that of its block. */
   readonly name: string;
-  /** The interchange group it is of, if its parts belong to one. */
+  /** Its interchange group, if its parts belong to one. */
   readonly interchange?: string;
-  /** Every part it is made of, section by section. */
+  /** Its parts, section by section. */
   readonly parts: readonly BuildPart[];
   /** Every bearing, mains first. */
   readonly bearings: readonly BuildBearing[];
   /** Every cylinder. */
   readonly cylinders: readonly BuildCylinder[];
-  /** Crankshaft end play with the washers that set it, if both widths were measured. */
+  /** Crankshaft end play with the washers that set it; absent if its limits or a thrust width are missing. */
   readonly endPlay?: {
-    /** The washers, by name, as often as they are used. */
+    /** The names of the washers, one for each washer. */
     readonly washers: readonly string[];
-    /** What it will be [m]. */
+    /** Expected value [m]. */
     readonly play: Length;
-    /** How it stands to its limits. */
+    /** The value against its limits. */
     readonly finding: Finding<'length'>;
   };
-  /** Clearance of the valve stems in their guides, if both were measured. */
+  /** Clearance of the valve stems in their guides; absent if either was not measured. */
   readonly guides?: {
-    /** What it will be [m]. */
+    /** Expected value [m]. */
     readonly clearance: Span<Length>;
-    /** How it stands to its limits, if there are any. */
+    /** The value against its limits, if there are any. */
     readonly finding?: Finding<'length'>;
   };
-  /** Work on its parts, each with what it costs. */
+  /** The work on its parts, each job with its cost. */
   readonly jobs: readonly BuildJob[];
-  /** What machining and buying for it cost. */
+  /** Cost of machining and purchases for it. */
   readonly cost: Cost;
 }
 
-/** A part that an engine takes. */
+/** A part of an engine. */
 export interface BuildPart {
-  /** Where in the shed it is. */
+  /** Its section of the shed. */
   readonly section: Section;
-  /** What it is called. */
+  /** Its name. */
   readonly name: string;
-  /** What it came from, if that is known. */
+  /** Where it came from, if that is known. */
   readonly from?: string;
-  /** How many of it the engine takes: pairs of shells, washers; otherwise 1 [-]. */
+  /** How many the engine takes: pairs of shells, washers; otherwise 1 [-]. */
   readonly count: number;
-  /** Whether it is bought. */
+  /** Whether it must be bought. */
   readonly bought: boolean;
 }
 
@@ -152,7 +152,7 @@ export interface BuildBearing {
   readonly kind: 'rods' | 'mains';
   /** Crankshaft and journal. */
   readonly journal: string;
-  /** Size of the journal when it is done [m]. */
+  /** Finished size of the journal [m]. */
   readonly journalSize: Span<Length>;
   /** Undersize of the journal and its shells [m]. */
   readonly undersize: Length;
@@ -163,7 +163,7 @@ export interface BuildBearing {
     /** Which housing of it. */
     readonly place: string;
   };
-  /** Size of the housing when it is done [m]. */
+  /** Finished size of the housing [m]. */
   readonly housingBore: Span<Length>;
   /** The shells, by name. */
   readonly shells: string;
@@ -171,7 +171,7 @@ export interface BuildBearing {
   readonly wall: Span<Length>;
   /** Diametral clearance [m]. */
   readonly clearance: Span<Length>;
-  /** How its worse end stands to the limits. */
+  /** Its worse end against the limits. */
   readonly finding: Finding<'length'>;
 }
 
@@ -179,7 +179,7 @@ export interface BuildBearing {
 export interface BuildCylinder {
   /** Which bore of the block. */
   readonly bore: string;
-  /** Size of the bore when it is done [m]. */
+  /** Finished size of the bore [m]. */
   readonly boreSize: Span<Length>;
   /** Oversize of bore, piston and rings [m]. */
   readonly oversize: Length;
@@ -189,9 +189,9 @@ export interface BuildCylinder {
   readonly pistonSize: Span<Length>;
   /** Diametral clearance [m]. */
   readonly clearance: Span<Length>;
-  /** How its worse end stands to the limits, if there are any. */
+  /** Its worse end against the limits, if there are any. */
   readonly finding?: Finding<'length'>;
-  /** What its rings are filed to: the maker's limits, or the rule of thumb. */
+  /** Limits of its ring gaps: the maker's, or the rule of thumb. */
   readonly ringGap: BasedLimits<'length'>;
 }
 
@@ -199,47 +199,47 @@ export interface BuildCylinder {
 export interface BuildJob extends Job {
   /** Which part. */
   readonly part: string;
-  /** Who does it. */
+  /** The shop that does it. */
   readonly shop: string;
-  /** What it costs. */
+  /** Its cost. */
   readonly cost: Cost;
 }
 
-/** What one shop is to do. */
+/** The order for one shop. */
 export interface ShopOrder {
   /** Which shop. */
   readonly shop: string;
   /** Every job, in the order of the engines. */
   readonly jobs: readonly BuildJob[];
-  /** What they cost together. */
+  /** Their total cost. */
   readonly cost: Cost;
 }
 
-/** Something to buy. */
+/** A part to buy. */
 export interface Purchase {
-  /** Where on the list of what can be bought it stands. */
+  /** Its section of the parts to buy. */
   readonly section: Section;
-  /** What it is called there. */
+  /** Its name there. */
   readonly name: string;
   /** How many [-]. */
   readonly count: number;
-  /** What they cost together. */
+  /** Their total cost. */
   readonly cost: Cost;
 }
 
 /** A part that no engine of the plan takes. */
 export interface LeftOver {
-  /** Where in the shed it is. */
+  /** Its section of the shed. */
   readonly section: Section;
-  /** What it is called. */
+  /** Its name. */
   readonly name: string;
   /** How many are left [-]. */
   readonly count: number;
-  /** Whether it was kept back, is past use, or is a spare. */
+  /** Whether it was kept back, is scrap, or is a spare. */
   readonly why: 'reserved' | 'scrap' | 'spare';
 }
 
-/** The engine that just failed, with the smallest set of parts that would complete it. */
+/** One more engine, with the smallest set of parts that would complete it. */
 export interface NextEngine {
   /** The parts it lacks. */
   readonly lacks: readonly LackingPart[];
@@ -247,11 +247,11 @@ export interface NextEngine {
 
 /** Parts that an engine lacks. */
 export interface LackingPart {
-  /** Which section they belong to. */
+  /** Their section. */
   readonly section: Section;
   /** Shells: the bearings they are for. */
   readonly fits?: 'rods' | 'mains';
-  /** Undersize or oversize that they must have, where they have one [m]. */
+  /** The undersize or oversize they must have, if they have one [m]. */
   readonly step?: Length;
   /** How many [-]. */
   readonly count: number;

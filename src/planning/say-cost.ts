@@ -1,6 +1,6 @@
 import type { Cost } from './plan-types.js';
 
-/** `60.00 EUR`, with a third decimal where there is one; nothing costs nothing. */
+/** `60.00 EUR`, with a third decimal if it is not zero; `nothing` for zero. */
 export function sayCost({ amount, currency }: Cost): string {
   if (amount === 0) return 'nothing';
   const [cents, tenths] = [amount.toFixed(2), amount.toFixed(3)];

@@ -7,56 +7,56 @@ import { type Row, sumOf, type Term } from './model.js';
 import type { PlanStage, Proof, Unproven } from './plan-types.js';
 import type { Question, Solution, Solver } from './solver.js';
 
-/** What is sought, and with what. */
+/** The input of a search. */
 export interface Search {
   readonly brief: Omit<Brief, 'least'>;
   readonly solver: Solver;
-  /** Build at most so many. */
+  /** The most engines to build. */
   readonly atMost: number;
 }
 
-/** The best builds that were found, and what is proven of them. */
+/** The best builds found, and what is proven about them. */
 export interface Outcome {
   readonly draft: Draft;
   readonly values: readonly number[];
-  /** The least margin that its draft allowed [nm]. */
+  /** The least margin that the draft allows [nm]. */
   readonly least: number;
   readonly proof: Proof;
 }
 
 /**
- * The most engines, at the least cost, with the widest smallest margin: each stage proven before the
- * next. Throws `TimeUp` when the time is up before there is a model to ask anything of.
+ * Finds the most engines, at the least cost, with the widest smallest margin. Each stage is proven
+ * before the next. Throws `TimeUp` if the time is up before the model is ready.
  */
 export function search({ brief, solver, atMost }: Search): Outcome {
   const draft = formulate({ ...brief, least: -Infinity });
   const ask = (stage: PlanStage, question: Question) => solver.solve(stage, draft.model, question);
   const none = draft.uses.map(() => 0);
 
-  const few = upTo(draft.engines, atMost);
-  const must: Solution =
+  const withinLimit = upTo(draft.engines, atMost);
+  const forced: Solution =
     draft.mustBuild.length > 0
-      ? ask('most engines', { goal: 'most', of: draft.mustBuild, where: [few], from: none })
+      ? ask('most engines', { goal: 'most', of: draft.mustBuild, where: [withinLimit], from: none })
       : { status: 'optimal', values: none, bound: 0 };
-  const musts = must.values.length > 0 ? must.values : none;
-  if (isStopped(must)) {
-    const found = sumOf(draft.engines, musts);
-    return unproven(draft, musts, {
-      kind: must.status,
+  const start = forced.values.length > 0 ? forced.values : none;
+  if (isStopped(forced)) {
+    const found = sumOf(draft.engines, start);
+    return unproven(draft, start, {
+      kind: forced.status,
       stage: 'most engines',
       found,
       bound: atMost,
     });
   }
-  const kept = [exactly(draft.mustBuild, sumOf(draft.mustBuild, musts))];
+  const kept = [exactly(draft.mustBuild, sumOf(draft.mustBuild, start))];
 
   const most = ask('most engines', {
     goal: 'most',
     of: draft.engines,
-    where: [...kept, few],
-    from: musts,
+    where: [...kept, withinLimit],
+    from: start,
   });
-  const built = most.values.length > 0 ? most.values : musts;
+  const built = most.values.length > 0 ? most.values : start;
   const engines = sumOf(draft.engines, built);
   if (isStopped(most)) {
     const bound = Math.max(engines, Math.min(atMost, Math.floor(most.bound + 1e-6)));
@@ -90,8 +90,8 @@ export function search({ brief, solver, atMost }: Search): Outcome {
 }
 
 /**
- * Raises the least margin as far as the same engines at the same cost allow,
- * by halving the list of all margins there are.
+ * Raises the least margin as far as the same number of engines at the same cost allows, by halving
+ * the list of all possible margins.
  */
 function widest(
   { brief, solver }: Omit<Search, 'atMost'>,
@@ -127,7 +127,7 @@ function widest(
   return { ...best, proof: { kind: 'optimal' } };
 }
 
-/** As many engines at the same cost, with so much margin, if there are any. */
+/** As many engines at the same cost with at least this margin, if possible. */
 function withMargin(
   brief: Search['brief'],
   solver: Solver,
@@ -154,7 +154,7 @@ function withMargin(
   }
 }
 
-/** A search that was stopped before it had an answer. */
+/** Why a search stopped without an answer. */
 type Stopped = Unproven['kind'];
 
 function isStopped<S extends Pick<Solution, 'status'>>(

@@ -3,39 +3,39 @@ import type { Clock } from './clock.js';
 import type { Model, Row, Term } from './model.js';
 import type { PlanProgress, PlanStage } from './plan-types.js';
 
-/** What a solve came to. */
+/** The result of a solve. */
 export interface Solution {
   /**
-   * `optimal`: none is better. `infeasible`: there is none at all. Otherwise the time was up, or the
-   * solver failed, before either was proven.
+   * `optimal`: no solution is better. `infeasible`: there is no solution. Otherwise the time was up, or
+   * the solver failed, before either was proven.
    */
   readonly status: 'optimal' | 'infeasible' | 'time limit' | 'solver failure';
-  /** Every variable; empty where nothing was found. */
+  /** The value of every variable; empty if nothing was found. */
   readonly values: readonly number[];
-  /** What none can better, as far as was proven; infinite where nothing was. */
+  /** The proven bound on any solution; infinite if nothing was proven. */
   readonly bound: number;
 }
 
-/** What is asked of a model. */
+/** A question about a model. */
 export interface Question {
   readonly goal: 'most' | 'least';
   readonly of: readonly Term[];
-  /** Rows that hold besides those of the model. */
+  /** Rows in addition to those of the model. */
   readonly where?: readonly Row[];
   /** A solution to start from. */
   readonly from?: readonly number[];
 }
 
-/** How a solver is run. */
+/** Options of a solver. */
 export interface SolverOptions {
-  /** Time for all that is asked together, and for putting it together [s]. */
+  /** Time for all questions and for building their models [s]. */
   readonly timeLimit?: number;
   readonly onProgress?: (progress: PlanProgress) => void;
   /** The solver; without it one is loaded. */
   readonly solver?: Highs;
 }
 
-/** Answers questions about models, one after the other, while there is time. */
+/** Answers questions about models, one at a time, while there is time. */
 export interface Solver {
   readonly clock: Clock;
   solve(stage: PlanStage, model: Model, question: Question): Solution;

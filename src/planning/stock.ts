@@ -5,20 +5,20 @@ import type { Length } from '../quantities/index.js';
 import { ringsFit } from '../reading/index.js';
 import type { Parts, RingSetPart, Section, Shed } from '../shed/index.js';
 import { readyBlock, readyCrankshaft, readyHead, readyRods, type Way } from '../shed/internal.js';
-import { type Kind, kindsOf, type StockOptions, type Usable, whole } from './kinds.js';
+import { type Kind, kindsOf, type StockOptions, type Usable, usableWhole } from './kinds.js';
 import { type PricedJob, priced, totalOf } from './money.js';
 
-/** A way to make a part ready, with what it costs [thousandths]. */
+/** A way to make a part ready, with its cost [thousandths]. */
 export interface PricedWay extends Omit<Way, 'jobs'> {
   readonly jobs: readonly PricedJob[];
   readonly cost: number;
 }
 
-/** Everything that engines can be built of, alike parts together. */
+/** All usable parts, grouped by kind. */
 export interface Stock {
   readonly blocks: readonly Kind<{
     readonly bores: readonly PricedWay[];
-    /** Empty where any would do. */
+    /** Empty for a missing part, which may have any size. */
     readonly housings: readonly Span<Length>[];
     readonly thrustWidth?: Length;
     readonly places: readonly string[];
@@ -32,12 +32,12 @@ export interface Stock {
     readonly mainPlaces: readonly string[];
   }>[];
   readonly rods: readonly Kind<{
-    /** Empty where any would do. */
+    /** Empty for a missing part, which may have any size. */
     readonly housings: readonly Span<Length>[];
   }>[];
   readonly pistonSets: readonly Kind<{
     readonly step: Length;
-    /** Empty where any would do. */
+    /** Empty for a missing part, which may have any size. */
     readonly sizes: readonly Span<Length>[];
   }>[];
   readonly ringSets: readonly Kind<{
@@ -54,7 +54,7 @@ export interface Stock {
   readonly valveSets: readonly Kind<{ readonly stem?: Span<Length> }>[];
 }
 
-/** Sorts a shed and what can be bought into kinds, leaving out what is past use or kept back. */
+/** Sorts the parts of a shed and those to buy into kinds, without scrap and parts kept back. */
 export function stockOf(shed: Shed, options: StockOptions): Stock {
   const { engine, units, machining = [] } = shed;
   const ways = (all: readonly Way[]): readonly PricedWay[] =>
@@ -106,24 +106,24 @@ export function stockOf(shed: Shed, options: StockOptions): Stock {
     pistonSets: kinds('pistonSets', (part) => {
       const sizes = part.pistons.map(({ diameter }) => spanOf(diameter));
       const places = part.pistons.map(({ name }) => name);
-      return whole('pistonSets', part, { step: part.oversize, sizes }, places);
+      return usableWhole('pistonSets', part, { step: part.oversize, sizes }, places);
     }),
     ringSets: kinds('ringSets', (part) => {
       const { oversize: step, rings = [] } = part;
       const bore = (engine.bores.standard.min + step) as Length;
-      // Rings of no such bore are refused here, where their set is still known.
+      // Impossible rings are refused here, where their set is still known.
       ringsFit(rings, [{ min: bore, max: bore }], engine);
-      return whole('ringSets', part, { step, rings });
+      return usableWhole('ringSets', part, { step, rings });
     }),
     shells: kinds('shells', (part) =>
-      whole('shells', part, {
+      usableWhole('shells', part, {
         fits: part.fits,
         step: part.undersize,
         wall: guardSpan('part.wall', part.wall, guardShellWall),
       }),
     ),
     thrustWashers: kinds('thrustWashers', (part) =>
-      whole('thrustWashers', part, { thickness: part.thickness }),
+      usableWhole('thrustWashers', part, { thickness: part.thickness }),
     ),
     heads: kinds('heads', (part) => {
       const { ready } = readyHead(part, engine);
@@ -131,7 +131,7 @@ export function stockOf(shed: Shed, options: StockOptions): Stock {
       return ready && { repairs: ready.repairs, ready: guide };
     }),
     valveSets: kinds('valveSets', (part) =>
-      whole('valveSets', part, part.stem === undefined ? {} : { stem: spanOf(part.stem) }),
+      usableWhole('valveSets', part, part.stem === undefined ? {} : { stem: spanOf(part.stem) }),
     ),
   };
 }

@@ -3,13 +3,12 @@ import { NANOMETRE } from '../measuring/internal.js';
 import type { Length } from '../quantities/index.js';
 import { smallestOf } from '../quantities/internal.js';
 
-/** More washers than this are not stacked in one engine: common practice. */
+/** The most washers stacked in one engine: common practice. */
 export const MOST_WASHERS = 3;
 
 /**
- * The packs of washers that bring an end play within its limits, each as the
- * indices of its washers. Only packs that no smaller one is part of: more
- * washers than are needed are never wanted.
+ * The packs of washers that bring an end play within its limits, each as the indices of its washers.
+ * A pack with more washers than needed is left out.
  */
 export function packsFor(
   without: Length,
@@ -22,7 +21,7 @@ export function packsFor(
     const play = without - total;
     if (play < min - NANOMETRE) return;
     if (play <= max + NANOMETRE) {
-      // Without its thinnest washer the play must be too much, or that is not needed.
+      // If the play is within limits without its thinnest washer, that washer is not needed.
       const thinnest = smallestOf(pack.map((i) => thicknesses[i] ?? 0));
       if (pack.length === 0 || play + thinnest > max + NANOMETRE) packs.push(pack);
       return;

@@ -1,9 +1,9 @@
 import type { Allowed, Row, Term } from './model.js';
 
 /**
- * Takes out of a model what no row has room for, and brings every row to lowest terms. Everything
- * in a model is a whole number, so that this is exact. A solver is not: a price of a milliard beside
- * one of a cent is more than its tolerances bear, and a limit on the cost mostly excludes the milliard.
+ * Tightens the bounds of a model by its rows, and reduces every row to lowest terms. Everything in a
+ * model is a whole number, so this is exact. A solver is not: a price of a thousand million beside
+ * one of a cent exceeds its tolerances, and a cost limit usually rules out the large one.
  */
 export function tightened({ bounds, rows }: Allowed): Allowed {
   const merged = rows.map((row) => ({ ...row, terms: mergedTerms(row.terms) }));
@@ -24,7 +24,7 @@ function inLowestTerms({ terms, min, max }: Row, bounds: readonly number[]): Row
   return { terms: kept, min: Math.ceil(min / factor), max: Math.floor(max / factor) };
 }
 
-/** The terms that can be other than zero, without their common factor, and that factor. */
+/** The terms that can be non-zero, divided by their common factor, and that factor. */
 export function lowestTerms(
   terms: readonly Term[],
   bounds: readonly number[],

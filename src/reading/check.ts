@@ -1,13 +1,13 @@
 import { RebuildInputError } from '../quantities/index.js';
 import { type FileProblem, problemAt } from './file-error.js';
 
-/** Something to try, and where in the file it stands. */
+/** A calculation to try on values of the file, and the path of those values. */
 export interface Check {
   readonly path: string | ((parameter: string) => string);
   readonly run: () => unknown;
 }
 
-/** What the checks refuse, each at its place. */
+/** The problems that the checks find, each with its path. */
 export function problemsFrom(checks: readonly Check[]): readonly FileProblem[] {
   return checks.flatMap(({ path, run }) => {
     try {
@@ -20,8 +20,8 @@ export function problemsFrom(checks: readonly Check[]): readonly FileProblem[] {
   });
 }
 
-/** Something to try of a value, if there is one. */
-export function where<T>(
+/** A check of a value, if there is one. */
+export function checkIfGiven<T>(
   path: string,
   value: T | undefined,
   run: (value: T) => unknown,

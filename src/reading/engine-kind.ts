@@ -2,47 +2,47 @@ import type { Span } from '../judging/index.js';
 import type { Length } from '../quantities/index.js';
 import type { StatedLimits } from './stated-limits.js';
 
-/** What is known of the engine that the parts are for. */
+/** Data on the engine the parts are for. */
 export interface EngineKind {
-  /** What the engine is called. */
+  /** Name of the engine. */
   readonly name: string;
-  /** How many cylinders it has, and so rods and pistons [-]. */
+  /** Number of cylinders, and so of rods and pistons [-]. */
   readonly cylinders: number;
-  /** How many rods run on one journal: 1, or 2 as in most V engines; by default 1. */
+  /** Number of rods on one journal: 1, or 2 as in most V engines; by default 1. */
   readonly rodsPerJournal?: 1 | 2;
-  /** How many main bearings with shells it has; 0 where the crankshaft runs in rolling bearings [-]. */
+  /** Number of main bearings with shells; 0 if the crankshaft runs in rolling bearings [-]. */
   readonly mains: number;
-  /** The rod journals' standard size and limits. */
+  /** Standard size and limits of the rod journals. */
   readonly rodJournals: JournalKind;
-  /** The main journals' standard size and limits; needed where there are mains with shells. */
+  /** Standard size and limits of the main journals; required if there are mains with shells. */
   readonly mainJournals?: JournalKind;
-  /** Big-end housing bore without shells; it is what a housing is resized to. */
+  /** Limits of the big-end housing bore without shells; a housing is resized to them. */
   readonly rodHousing?: StatedLimits<'length'>;
-  /** Main housing bore without shells; it is what a housing is resized to. */
+  /** Limits of the main housing bore without shells; a housing is resized to them. */
   readonly mainHousing?: StatedLimits<'length'>;
-  /** The bores' standard size and limits. */
+  /** Standard size and limits of the bores. */
   readonly bores: BoreKind;
-  /** Crankshaft end play. Where it is given, thrust washers are planned wherever both widths were measured. */
+  /** Limits of the crankshaft's end play. With them, thrust washers are planned if both thrust widths were measured. */
   readonly endPlay?: StatedLimits<'length'>;
-  /** Distortion of a head's face that is allowed without skimming. */
+  /** Limits of the distortion of a head's face; beyond them it must be skimmed. */
   readonly headFlatness?: StatedLimits<'length'>;
-  /** Clearance of a valve stem in its guide. */
+  /** Limits of the clearance of a valve stem in its guide. */
   readonly guideClearance?: StatedLimits<'length'>;
-  /** What an engine needs besides; by default a head and a valve set. */
+  /** What else an engine needs; by default a head and a valve set. */
   readonly alsoNeeds?: readonly ('head' | 'valve set')[];
 }
 
-/** What the maker and the grinder say of all journals of one kind. */
+/** Data from the maker and the grinder for all journals of one kind. */
 export interface JournalKind {
   /** Maker's span for a standard journal [m]. */
   readonly standard: Span<Length>;
-  /** Undersizes it may be ground to; by default those of the trade [m]. */
+  /** Undersizes to grind to; by default those of the trade [m]. */
   readonly steps?: readonly Length[];
   /** Smallest journal that the maker allows [m]. */
   readonly minimum?: Length;
   /** Stock to leave for the wheel, on the diameter [m]. */
   readonly cleanUpAllowance?: Length;
-  /** How far a journal may lie outside its size and still be used as it is [m]. */
+  /** How far a journal may be outside its size without grinding [m]. */
   readonly sizeAllowance?: Length;
   /** How the journals wore; by default on one side. */
   readonly wear?: 'one side' | 'all round';
@@ -52,23 +52,23 @@ export interface JournalKind {
   readonly oilClearance?: StatedLimits<'length'>;
 }
 
-/** What the maker and the boring shop say of all bores. */
+/** Data from the maker and the boring shop for all bores. */
 export interface BoreKind {
   /** Maker's span for a standard bore [m]. */
   readonly standard: Span<Length>;
-  /** Oversizes it may be bored to; by default those of the trade [m]. */
+  /** Oversizes to bore to; by default those of the trade [m]. */
   readonly steps?: readonly Length[];
   /** Stock that boring leaves for the hone, on the diameter [m]. */
   readonly honingAllowance?: Length;
-  /** Thinnest wall that may be left; needed where walls were measured [m]. */
+  /** Thinnest wall that may be left; required if walls were measured [m]. */
   readonly leastWall?: Length;
-  /** How far a bore may lie outside its size and still be used as it is [m]. */
+  /** How far a bore may be outside its size without boring [m]. */
   readonly sizeAllowance?: Length;
   /** How the bores wore; by default on one side. */
   readonly wear?: 'one side' | 'all round';
   /** Out-of-round and taper allowed without boring. */
   readonly shape?: StatedLimits<'length'>;
-  /** Piston clearance, on the diameter. Without it pistons go by their oversize alone. */
+  /** Piston clearance, on the diameter. Without it only the oversize of pistons is compared. */
   readonly pistonClearance?: StatedLimits<'length'>;
   /** Ring gap. */
   readonly ringGap?: StatedLimits<'length'>;

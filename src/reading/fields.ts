@@ -1,26 +1,26 @@
 import { z } from 'zod';
 import { showValue } from '../quantities/internal.js';
 import { marked } from './marks.js';
-import { didYouMean, either, strangeField } from './nearest.js';
+import { didYouMean, either, unknownField } from './nearest.js';
 
-/** An object with just these fields; others are refused, each with the nearest there is. */
+/** An object with exactly these fields; any other is refused, with the nearest known field. */
 export function fields<S extends z.ZodRawShape>(shape: S) {
   return z.strictObject(shape, {
     error: (issue) => {
-      // One line for each: they part again where the issue becomes problems.
+      // One line for each field; `problemsOf` splits them again.
       if (issue.code === 'unrecognized_keys')
-        return issue.keys.map((key) => strangeField(key, Object.keys(shape))).join('\n');
+        return issue.keys.map((key) => unknownField(key, Object.keys(shape))).join('\n');
       return issue.input === undefined ? 'is missing' : 'must be an object with named fields';
     },
   });
 }
 
-/** The same, but where a field is wrong the others are still looked at. It is not to be refined. */
+/** The same, but if a field is wrong the others are still checked. Do not refine it. */
 export function partial<S extends z.ZodRawShape>(shape: S) {
   return marked(fields(shape), { partial: true });
 }
 
-/** A list with at least so many items. */
+/** A list with at least `least` items. */
 export function list<T extends z.ZodType>(item: T, least = 1) {
   const any = z.array(item, {
     error: ({ input }) =>
@@ -29,15 +29,15 @@ export function list<T extends z.ZodType>(item: T, least = 1) {
   return least === 0 ? any : any.min(least, `must have at least ${least} entry`);
 }
 
-/** A list of words or names of which none stands twice. */
+/** A list of words or names without repeats. */
 export function listOfDifferent<T extends z.ZodType<string>>(item: T, least = 0) {
   return list(item, least).refine(
     (all) => new Set(all).size === all.length,
-    'lists something twice',
+    'lists an entry twice',
   );
 }
 
-/** A name as it is marked on the bench. */
+/** A name, as marked on the bench. */
 export const name = z
   .string({
     error: ({ input }) => (input === undefined ? 'is missing' : 'must be text, in quotes'),
@@ -45,9 +45,9 @@ export const name = z
   .trim()
   .min(1, 'must not be empty')
   .max(60, 'must have at most 60 characters')
-  .regex(/^\P{Cc}*$/u, 'must stand on one line');
+  .regex(/^\P{Cc}*$/u, 'must be on one line');
 
-/** One of a few words. */
+/** One of the given words. */
 export function word<const W extends string>(...words: readonly W[]) {
   return z.enum(words, {
     error: ({ input }) => {
@@ -58,15 +58,15 @@ export function word<const W extends string>(...words: readonly W[]) {
   });
 }
 
-/** A whole number of things, from so many to so many. */
+/** A whole number of things, from `least` to `most`. */
 export function count(things: string, least: number, most = 10_000) {
   const error = `must be a whole number of ${things}, ${least} to ${most}, without quotes`;
   return z.int({ error }).min(least, error).max(most, error);
 }
 
 /**
- * Reads a value by the one of several schemas that its look asks for. A union would
- * report what is wrong with it in every reading; only one is meant.
+ * Reads a value with the schema chosen by its form. A union would report the problems of every
+ * schema, though only one is meant.
  */
 export function chosen<T>(
   options: readonly z.ZodType<T>[],

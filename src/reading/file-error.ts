@@ -1,26 +1,26 @@
 import { RebuildInputError } from '../quantities/index.js';
 
-/** One thing wrong with a sheet or a shed. */
+/** One problem in an inspection sheet or a shed file. */
 export interface FileProblem {
-  /** Where: `rods[1].journal.readings[3].diameter`. */
+  /** Its place: `rods[1].journal.readings[3].diameter`. */
   readonly path: string;
-  /** What, in one or two sentences. */
+  /** What is wrong, in one or two sentences. */
   readonly message: string;
 }
 
-/** More problems than these are only counted in the message. */
+/** The most problems that the message lists; it only counts the others. */
 const MOST_LISTED = 50;
 
-/** Everything that is wrong with a sheet or a shed, in one error. */
+/** All problems of an inspection sheet or a shed file, in one error. */
 export class FileError extends RebuildInputError {
   /** Every problem, in the order of the file. */
   readonly problems: readonly FileProblem[];
 
   /**
-   * Lists the problems, one a line, up to fifty of them.
+   * Lists the problems, one per line, at most fifty.
    *
-   * @param value - the file as it came
-   * @param problems - what is wrong with it, at least one
+   * @param value - the raw file
+   * @param problems - the problems, at least one
    * @param file - which file it is
    */
   constructor(value: unknown, problems: readonly FileProblem[], file: 'sheet' | 'shed' = 'sheet') {
@@ -34,14 +34,14 @@ export class FileError extends RebuildInputError {
       shown: one ? '1 problem' : `${problems.length} problems`,
       expected: `a ${file} without mistakes`,
       problem: 'found',
-      hint: `Correct ${one ? 'it' : 'each'} at its place:${lines}${more > 0 ? `\n  and ${more} more` : ''}`,
+      hint: `Correct ${one ? 'it' : 'them'}:${lines}${more > 0 ? `\n  and ${more} more` : ''}`,
     });
     this.name = 'FileError';
     this.problems = problems;
   }
 }
 
-/** A problem from an error that a calculation threw, in the words of a file. */
+/** A problem of the file from an error that a calculation threw. */
 export function problemAt(path: string, { complaint, hint }: RebuildInputError): FileProblem {
   const advice = hint.includes('wrap the reading') ? 'Check the digits and the unit.' : hint;
   return { path, message: `${complaint}. ${advice}` };

@@ -2,26 +2,26 @@ import { showValue } from '../quantities/internal.js';
 import type { FileProblem } from './file-error.js';
 import { type Break, type RepeatedKey, walkJson } from './json-walk.js';
 
-/** A shed of a thousand parts takes less. */
+/** A shed of a thousand parts is shorter. */
 const MOST_CHARACTERS = 2_000_000;
 
-/** The text of a file without the byte order mark that some editors begin it with. */
+/** The text of a file without the byte order mark that some editors write. */
 export const withoutMark = (text: string): string => text.replace(/^\uFEFF/, '');
 
-/** What is said of a text that is too long to be the right file, if it is. */
+/** The message for a text that is too long, if it is. */
 export function tooLong({ length }: string): string | undefined {
   return length > MOST_CHARACTERS ? tooMany(length, MOST_CHARACTERS, 'characters') : undefined;
 }
 
-/** What is said of a file that holds more of something than is read. */
+/** The message for a file with too many characters or lines. */
 export const tooMany = (count: number, most: number, what: string): string =>
-  `has ${count} ${what}, and at most ${most} are read; is it the right file?`;
+  `has ${count} ${what}, but the limit is ${most}; is it the right file?`;
 
-/** What a text of JSON holds. */
+/** The result of reading JSON. */
 export interface JsonText {
-  /** Its value; absent if it is not JSON. */
+  /** The value; absent if the text is not JSON. */
   readonly value?: unknown;
-  /** Why it is not JSON, or every key in it that stands twice. */
+  /** Why the text is not JSON, or every repeated key. */
   readonly problems: readonly FileProblem[];
 }
 
@@ -39,28 +39,27 @@ export function readJson(text: string, file: 'sheet' | 'shed'): JsonText {
   };
 }
 
-/** A path as problems name it: `rods[1].journal`. */
+/** A path in the form of a problem: `rods[1].journal`. */
 export function pathOf([first, ...others]: readonly PropertyKey[]): string {
   const step = (each: PropertyKey) => (typeof each === 'number' ? `[${each}]` : `.${String(each)}`);
   return `${typeof first === 'number' ? step(first) : String(first)}${others.map(step).join('')}`;
 }
 
 function twice({ path, lines: [first, again] }: RepeatedKey): FileProblem {
-  const where =
-    first === again ? `both times on line ${first}` : `on line ${first} and on line ${again}`;
-  return { path: pathOf(path), message: `stands twice, ${where}; keep one of the two` };
+  const where = first === again ? `both times on line ${first}` : `on lines ${first} and ${again}`;
+  return { path: pathOf(path), message: `is given twice, ${where}; keep one of the two` };
 }
 
 function describeBreak({ character, found, isToken, wanted }: Break): string {
   const place = `at character ${character}`;
-  if (found === '') return `the text ends where ${wanted} should stand`;
-  if (wanted === 'fewer brackets') return `the bracket ${place} stands inside too many others`;
+  if (found === '') return `the text ends, but ${wanted} should follow`;
+  if (wanted === 'fewer brackets') return `the bracket ${place} is nested too deeply`;
   if (found.startsWith('"') && !isToken) {
     return /value|name/.test(wanted)
-      ? `the quotation mark ${place} begins text that does not end on its line, or has a backslash too many`
-      : `the quotation mark ${place} is one too many; inside text write \\"`;
+      ? `the text that begins ${place} has no closing quotation mark on its line, or an extra backslash`
+      : `the quotation mark ${place} is not expected there; inside text write \\"`;
   }
   const isComma = /^another/.test(wanted) && /^[}\]]/.test(found);
-  const comma = isComma ? '; the comma before it is one too many' : '';
-  return `${showValue(found)} ${place} stands where ${wanted} should${comma}`;
+  const comma = isComma ? '; remove the comma before it' : '';
+  return `${showValue(found)} ${place}, but ${wanted} should be there${comma}`;
 }

@@ -9,8 +9,8 @@ import { smallestOf } from '../quantities/internal.js';
 import type { EngineKind, JournalKind } from './engine-kind.js';
 
 /**
- * How far a clearance stays inside its limits, in whole nanometres, so that
- * margins which are alike are equal; undefined where it is outside.
+ * How far a clearance is inside its limits, in whole nanometres, to make equal margins compare as
+ * equal; undefined if it is outside.
  */
 export function marginOf(clearance: Span<Length>, limits: Limits<Length>): number | undefined {
   const { min = -Infinity, max = Infinity } = limits;
@@ -18,20 +18,20 @@ export function marginOf(clearance: Span<Length>, limits: Limits<Length>): numbe
   return margin >= -NANOMETRE ? Math.round(margin / NANOMETRE) : undefined;
 }
 
-/** What an oil clearance must lie between: the maker's limits, or the rule of thumb for that journal. */
+/** The limits of an oil clearance: the maker's, or the rule of thumb for that journal. */
 export function oilLimits(journals: JournalKind, journal: Span<Length>): Limits<Length> {
   return journals.oilClearance ?? recommendedOilClearance(journal.max).limits;
 }
 
-/** What two sizes leave: a piston in its bore, a stem in its guide. */
+/** The clearance between two sizes: a piston in its bore, a stem in its guide. */
 export function gapOf(outer: Span<Length>, inner: Span<Length>): Span<Length> {
   return { min: (outer.min - inner.max) as Length, max: (outer.max - inner.min) as Length };
 }
 
-/** Steps are a tenth of a millimetre apart at the least; what is stamped is not measured closer. */
+/** Whether two steps are the same. Steps are at least a tenth of a millimetre apart. */
 export const sameStep = (a: Length, b: Length): boolean => Math.abs(a - b) < 1e-5;
 
-/** Which piston goes into which bore so that every margin is at least so much; undefined if none does. */
+/** The piston for each bore that keeps every margin at `least` or more; undefined if there is no such choice. */
 export function pistonsInBores(
   bores: readonly Span<Length>[],
   pistons: readonly Span<Length>[],
@@ -50,7 +50,7 @@ export function pistonsInBores(
   return all.length === bores.length ? all : undefined;
 }
 
-/** Whether no ring of a set has too wide a gap for a bore; one that is too tight is filed. */
+/** Whether every ring of a set has a gap that is not too wide. A tight one can be filed. */
 export function ringsFit(
   rings: readonly MeasuredRingGap[],
   bores: readonly Span<Length>[],

@@ -13,7 +13,7 @@ export interface MeasuredJournal {
   readonly faults?: readonly string[];
 }
 
-/** What `grindPlan` decides from: the journals of one kind, and what the maker says of them. */
+/** The input of `grindPlan`: the journals of one kind, and the maker's data. */
 export function grindRequest(
   { standard, minimum, cleanUpAllowance, sizeAllowance, wear, shape }: JournalKind,
   steps: readonly Length[],
@@ -42,7 +42,7 @@ export function grindRequest(
   };
 }
 
-/** What of a grind request comes from where: from what the maker says, and from each journal. */
+/** Where the inputs of a grind request come from: the maker's data, and each journal. */
 export function grindNames(maker: string, journals: readonly string[]): Names {
   const each = journals.flatMap((journal, i) => [
     [`journals[${i}]`, journal],

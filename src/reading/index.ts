@@ -1,6 +1,6 @@
-// What the other rooms use of this one. It is no entry point: users never see it.
+// What the other rooms use of this one. It is not an entry point: users never see it.
 export { bareSteps, stepsIn } from './bare-steps.js';
-export { type Check, problemsFrom, where } from './check.js';
+export { type Check, checkIfGiven, problemsFrom } from './check.js';
 export type { BoreKind, EngineKind, JournalKind } from './engine-kind.js';
 export { chosen, count, fields, list, listOfDifferent, name, partial, word } from './fields.js';
 export { FileError, type FileProblem } from './file-error.js';
@@ -10,7 +10,7 @@ export { grindNames, grindRequest } from './grind-request.js';
 export { journalWords } from './journal-words.js';
 export { type JsonSchema, jsonSchemaOf } from './json-schema.js';
 export { marked } from './marks.js';
-export { didYouMean } from './nearest.js';
+export { didYouMean, either } from './nearest.js';
 export {
   accepting,
   asBore,

@@ -3,19 +3,19 @@ import { markOf } from './marks.js';
 
 /** A JSON Schema of a file, draft 2020-12: plain JSON. */
 export interface JsonSchema {
-  /** The draft that it follows. */
+  /** The draft it follows. */
   readonly $schema: string;
-  /** What it is of. */
+  /** What it describes. */
   readonly title: string;
-  /** The fields of the file, each with a schema of its own. */
+  /** The fields of the file, each with its own schema. */
   readonly properties: Readonly<Record<string, unknown>>;
-  /** Those of them that must be there. */
+  /** The required fields. */
   readonly required: readonly string[];
   /** Every other keyword. */
   readonly [keyword: string]: unknown;
 }
 
-/** The schema of a whole file; with a CSV beside it, what may stand there need not stand in the file. */
+/** The schema of a whole file. With a CSV, the fields that the CSV can give are not required. */
 export function jsonSchemaOf(title: string, file: z.ZodType, withCsv: boolean): JsonSchema {
   const { $schema, ...schema } = schemaOf(file, withCsv);
   return { $schema, title, ...schema } as JsonSchema;
@@ -39,7 +39,7 @@ function schemaOf(schema: z.ZodType, withCsv: boolean): Schema {
   });
 }
 
-/** The schema of a part of a file: which draft it follows is said once, at the top. */
+/** The schema of a part of a file, without `$schema`, which belongs at the top only. */
 function partOf(schema: z.ZodType, withCsv: boolean): Schema {
   const { $schema, ...part } = schemaOf(schema, withCsv);
   return part;

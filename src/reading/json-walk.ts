@@ -1,23 +1,23 @@
 /** A step from an object to its field, or from a list to its item. */
 export type Step = string | number;
 
-/** A key that stands twice in one object. `JSON.parse` keeps the last and drops the others without a word. */
+/** A key given twice in one object. `JSON.parse` keeps the last and silently drops the others. */
 export interface RepeatedKey {
   readonly path: readonly Step[];
-  /** The line that it first stands on, and the one that it stands on again. */
+  /** The lines of its first and of its repeated use. */
   readonly lines: readonly [first: number, again: number];
 }
 
-/** Where a text stops being JSON. */
+/** The place where a text stops being JSON. */
 export interface Break {
   readonly line: number;
-  /** The character of that line, from 1. */
+  /** The character in that line, from 1. */
   readonly character: number;
-  /** What stands there, to the end of the line; nothing where the text ends. */
+  /** The text there, to the end of the line; empty at the end of the text. */
   readonly found: string;
-  /** Whether that begins with something that can stand elsewhere in JSON. */
+  /** Whether it begins with a token that is valid elsewhere in JSON. */
   readonly isToken: boolean;
-  /** What should stand there. */
+  /** What should be there. */
   readonly wanted: Wanted;
 }
 
@@ -34,13 +34,13 @@ export type Wanted =
   | 'the end of the text'
   | 'fewer brackets';
 
-/** A text that was walked through, to its end or to where it breaks. */
+/** The result of walking through a text, to its end or to where it breaks. */
 export interface Walk {
   readonly repeated: readonly RepeatedKey[];
   readonly broken?: Break;
 }
 
-/** Walks through text that should be JSON, and keeps the lines that `JSON.parse` does not tell. */
+/** Walks through text that should be JSON and keeps the line numbers, which `JSON.parse` does not give. */
 export function walkJson(text: string): Walk {
   const walker = new Walker();
   const { repeated } = walker;
@@ -67,14 +67,14 @@ const MARK_WORD_OR_NUMBER =
   /[{}[\],:]|true|false|null|-?(?:0|[1-9]\d*)(?:\.\d+)?(?:[eE][+-]?\d+)?/y;
 const ESCAPE = /\\(?:["\\/bfnrt]|u[0-9a-fA-F]{4})/y;
 
-/** The token at a place in the text; nothing at its end, and where there is none. */
+/** The token at a place in the text; empty if there is none. */
 function tokenAt(text: string, at: number): string {
   if (text[at] === '"') return text.slice(at, textEnd(text, at));
   MARK_WORD_OR_NUMBER.lastIndex = at;
   return MARK_WORD_OR_NUMBER.exec(text)?.[0] ?? '';
 }
 
-/** Where text in quotes ends; where it begins if it has no end. A regular expression would overflow on long text. */
+/** The end of quoted text, or its start if it has no end. A regular expression would overflow on long text. */
 function textEnd(text: string, start: number): number {
   for (let at = start + 1; at < text.length; at++) {
     const character = text[at] as string;
@@ -89,15 +89,15 @@ function textEnd(text: string, start: number): number {
   return start;
 }
 
-/** No file nests deeper. */
+/** The deepest nesting allowed. */
 const DEEPEST = 50;
 
-/** More characters of what is wrong are not shown. */
+/** The most characters of the wrong text to show. */
 const MOST_FOUND = 20;
 
-/** An object or a list that is open, and where in it the walk is. */
+/** An open object or list, and the current place in it. */
 interface Open {
-  /** The line of every key of an object; a list has none. */
+  /** The line of every key of an object; absent for a list. */
   readonly lines?: Map<string, number>;
   step: Step;
 }
@@ -106,7 +106,7 @@ class Walker {
   readonly repeated: RepeatedKey[] = [];
   wanted: Wanted = 'a value';
   line = 1;
-  /** Where in the text the line begins. */
+  /** Where the line begins in the text. */
   lineStart = 0;
   readonly #open: Open[] = [];
 
@@ -118,7 +118,7 @@ class Walker {
     }
   }
 
-  /** Takes a token, unless it may not stand here. */
+  /** Takes a token; false if it is not valid here. */
   take(token: string): boolean {
     const [first = ''] = token;
     switch (first) {
@@ -168,7 +168,7 @@ class Walker {
   #key(token: string): boolean {
     const open = this.#open.at(-1);
     if (!/name/.test(this.wanted) || open?.lines === undefined) return false;
-    // Escapes are undone: "fa\u0075lts" is "faults".
+    // Undoes escapes: "fa\u0075lts" is "faults".
     const key = JSON.parse(token) as string;
     open.step = key;
     const first = open.lines.get(key);
@@ -183,7 +183,7 @@ class Walker {
     return /value/.test(this.wanted);
   }
 
-  /** What follows a value is another, or the end of what it stands in. */
+  /** After a value comes another, or the end of the object or list. */
   #closeValue(): boolean {
     const open = this.#open.at(-1);
     if (open === undefined) this.wanted = 'the end of the text';

@@ -1,24 +1,24 @@
 import type { z } from 'zod';
 
-/** What is known of a schema beside what it accepts. */
+/** Extra data on a schema, beyond what it accepts. */
 interface Mark {
-  /** It is an object whose sound fields are of use where others are not. */
+  /** An object whose valid fields are kept if others are not valid. */
   readonly partial?: true;
-  /** It reads a value by one of these. */
+  /** The schemas it chooses from. */
   readonly options?: readonly z.ZodType[];
-  /** It is a field that a CSV of readings may fill instead. */
+  /** A field that a CSV of readings may give instead. */
   readonly inCsv?: true;
-  /** What JSON Schema cannot see in it. */
+  /** Keywords for JSON Schema that cannot be derived. */
   readonly json?: () => z.core.JSONSchema.BaseSchema;
 }
 
 const marks = /* @__PURE__ */ new WeakMap<z.core.$ZodType, Mark>();
 
-/** Marks a schema, beside the marks that it has. One that is refined afterwards is another and has no mark. */
+/** Adds marks to a schema. Refining it afterwards makes a new schema without marks. */
 export function marked<T extends z.ZodType>(schema: T, mark: Mark): T {
   marks.set(schema, { ...markOf(schema), ...mark });
   return schema;
 }
 
-/** What a schema is marked with. */
+/** The marks of a schema. */
 export const markOf = (schema: z.core.$ZodType): Mark => marks.get(schema) ?? {};

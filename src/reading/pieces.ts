@@ -39,19 +39,19 @@ const readings = marked(
   { inCsv: true },
 );
 
-/** What was measured of a journal. */
+/** The measurements of a journal. */
 export const journalFields = {
   readings,
   runout: quantity('length', guardFlaw).exactOptional(),
 };
 
-/** What was measured of a bore. */
+/** The measurements of a bore. */
 export const boreFields = { readings, ringTravel: span(guardStation).exactOptional() };
 
-/** Refuses readings that cannot be those of one journal. */
+/** Refuses readings that cannot belong to one journal. */
 export const asJournal = accepting(({ readings }: Measured) => journalShape(readings));
 
-/** Refuses readings that cannot be those of one bore. */
+/** Refuses readings that cannot belong to one bore. */
 export const asBore = accepting(({ readings, ringTravel }: Measured) =>
   boreShape(readings, ringTravel === undefined ? {} : { ringTravel }),
 );
@@ -66,7 +66,7 @@ const bothLimits = statedLimits().refine(
   'needs both a min and a max: a bearing can be too tight and too loose',
 );
 
-/** What is known of all journals of one kind. */
+/** Data on all journals of one kind. */
 export const journalKind = partial({
   standard: span(guardDiameter),
   steps: stepsOf(undersize(guardUndersize)).exactOptional(),
@@ -81,7 +81,7 @@ export const journalKind = partial({
 /** A housing bore without its shells. */
 export const housingBore = marked(sizeOrSpan(guardDiameter), { inCsv: true });
 
-/** A ring whose gap was measured. */
+/** A ring with a measured gap. */
 export const ring = fields({
   name,
   gap: marked(quantity('length', guardFlaw), { inCsv: true }),
@@ -97,7 +97,7 @@ export const shellFields = {
   pairs: count('pairs', 0),
 };
 
-/** Tries a calculation on values that are each sound; what it refuses becomes a problem at its place. */
+/** Tries a calculation on values that are each valid; a refusal becomes a problem at its path. */
 export function accepting<T>(calculate: (value: T) => unknown) {
   return (value: T, context: z.RefinementCtx) => {
     try {
@@ -113,7 +113,7 @@ export function accepting<T>(calculate: (value: T) => unknown) {
   };
 }
 
-/** `readings[3].diameter` as a path; a parameter that is not a field of the value stays out of it. */
+/** `readings[3].diameter` as a path; empty if the parameter is not a field of the value. */
 function pathOf(parameter: string, value: unknown): (string | number)[] {
   const [field = ''] = parameter.split(/[.[]/);
   if (!isObject(value) || !Object.hasOwn(value, field)) return [];

@@ -17,7 +17,7 @@ import type { StatedLimits } from './stated-limits.js';
 
 type Guard<D extends Dimension> = (parameter: string, value: Quantity<D>) => Quantity<D>;
 
-/** Quantities as people write them; of each dimension those that a field takes are shown as its examples. */
+/** Quantities as people write them. A field shows those it accepts as its examples. */
 const EXAMPLES: Partial<Readonly<Record<Dimension, readonly string[]>>> = {
   length: ['2.1248 in', '53.97 mm', '0.0012 in', '0.03 mm', '0.062 in', '1.57 mm', '0.4 µm'],
   angle: ['90 deg'],
@@ -32,7 +32,7 @@ const EXAMPLES: Partial<Readonly<Record<Dimension, readonly string[]>>> = {
   force: ['400 lbf', '1800 N'],
 };
 
-/** Text with a unit, such as `"2.1248 in"`, read and then checked against what the part can have. */
+/** Text with a unit, such as `"2.1248 in"`, read and then checked against the sizes the part can have. */
 export function quantity<D extends Dimension>(dimension: D, guard: Guard<D>) {
   const words = dimension.replace(/[A-Z]/g, (capital) => ` ${capital.toLowerCase()}`);
   return measured(
@@ -69,7 +69,7 @@ function step(way: 'under' | 'over', guard: Guard<'length'>) {
   return measured(reader, guard, `${way}size: standard, thou, or number and unit`, examples);
 }
 
-/** Text that a reader turns into a quantity; what it or the guard refuses becomes a problem of the file. */
+/** Text that a reader turns into a quantity; a refusal by the reader or the guard becomes a problem of the file. */
 function measured<D extends Dimension>(
   reader: (text: string) => Quantity<D>,
   guard: Guard<D>,
@@ -85,7 +85,7 @@ function measured<D extends Dimension>(
   });
 }
 
-/** Text that a reader makes something of; what it refuses becomes a problem of the file. */
+/** Text for a reader; a refusal becomes a problem of the file. */
 export function textAs<T>(wanted: string, read: (text: string) => T) {
   return z
     .string({
@@ -112,7 +112,7 @@ function accepts(read: (text: string) => unknown, text: string): boolean {
   }
 }
 
-/** What the guard says, in the words of the file: the text as it was written. */
+/** Runs the guard; a refusal shows the text as it was written. */
 function guarded<D extends Dimension>(text: string, value: Quantity<D>, guard: Guard<D>) {
   try {
     return guard('text', value);
@@ -124,13 +124,13 @@ function guarded<D extends Dimension>(text: string, value: Quantity<D>, guard: G
   }
 }
 
-/** A span, its ends the right way round. */
+/** A span with its ends in order. */
 export function span(guard: Guard<'length'>) {
   const end = quantity('length', guard);
   return fields({ min: end, max: end }).refine(inOrder, { error: REVERSED, abort: true });
 }
 
-/** More readings of one place nobody takes. */
+/** The most readings of one place. */
 const MOST_READINGS = 1000;
 
 /** A list of readings. */
@@ -138,7 +138,7 @@ export function readingsOf<T extends z.ZodType>(item: T) {
   return short(list(item), MOST_READINGS);
 }
 
-/** More undersizes or oversizes no engine has. */
+/** The most undersizes or oversizes of an engine. */
 const MOST_STEPS = 50;
 
 /** A list of undersizes or oversizes. */
@@ -150,7 +150,7 @@ function short<T extends z.ZodType>(items: z.ZodArray<T>, most: number) {
   return items.max(most, `must have at most ${most} entries`);
 }
 
-/** One size as text, several readings of it, or the span that they make. */
+/** One size as text, a span, or a list of readings, which make a span. */
 export function sizeOrSpan(guard: Guard<'length'>) {
   const size = quantity('length', guard);
   const readings = readingsOf(size).transform((sizes): SizeOrSpan<Length> => {

@@ -1,13 +1,13 @@
 import type { z } from 'zod';
 import { FileError, type FileProblem } from './file-error.js';
 import { pathOf, readJson } from './file-text.js';
-import { strangeField } from './nearest.js';
+import { unknownField } from './nearest.js';
 import { salvage } from './salvage.js';
 
-/** A file as it came: an object whose fields may be anything. */
+/** A raw file: an object whose fields may be anything. */
 export type Given = Readonly<Record<string, unknown>>;
 
-/** The object that a file holds, as JSON text or as it is parsed, and the keys of it that stand twice. */
+/** The object in a file, from JSON text or already parsed, and its repeated keys. */
 export function givenIn(
   input: unknown,
   file: 'sheet' | 'shed',
@@ -20,28 +20,28 @@ export function givenIn(
   throw new FileError(input, problems, file);
 }
 
-/** What of a file could be read. */
+/** The part of a file that could be read. */
 interface Reading {
-  /** The sound sections, and what is sound of others. */
+  /** The valid sections, and the valid parts of the others. */
   readonly sound: Readonly<Record<string, unknown>>;
-  /** What is wrong with the rest, in the order of the file. */
+  /** The problems of the rest, in the order of the file. */
   readonly problems: readonly FileProblem[];
 }
 
-/** Reads each section on its own, so that a mistake in one hides nothing in another. */
+/** Reads each section on its own, so a mistake in one hides none in another. */
 export function readSections(given: Given, sections: Readonly<Record<string, z.ZodType>>): Reading {
   const known = Object.keys(sections);
   const sound: Record<string, unknown> = {};
-  const strange = Object.keys(given)
+  const unknown = Object.keys(given)
     .filter((key) => !known.includes(key))
-    .map((path) => ({ path, message: strangeField(path, known) }));
+    .map((path) => ({ path, message: unknownField(path, known) }));
   const problems = Object.entries(sections).flatMap(([key, schema]) => {
     const value = Object.hasOwn(given, key) ? given[key] : undefined;
     const read = salvage(schema, value);
     if (read.sound !== undefined) sound[key] = read.sound;
     return read.issues.flatMap((issue) => problemsOf(key, issue));
   });
-  return { sound, problems: [...strange, ...problems] };
+  return { sound, problems: [...unknown, ...problems] };
 }
 
 interface Issue {
@@ -58,7 +58,7 @@ function problemsOf(section: string, issue: Issue): FileProblem[] {
   return issue.keys.map((key, i) => ({ path: `${path}.${key}`, message: messages[i] ?? '' }));
 }
 
-/** A list of the file as it came, item by item, however spoilt. */
+/** The items of a raw list, valid or not; one that is not an object becomes an empty one. */
 export function rawItems(list: unknown): readonly Given[] {
   const each: readonly unknown[] = Array.isArray(list) ? list : [];
   return each.map((item) => (isObject(item) ? item : {}));

@@ -6,28 +6,28 @@ import { didYouMean } from './nearest.js';
 /** The columns of a file of readings, in any order, in small letters or capitals. */
 const COLUMNS = ['part', 'feature', 'station', 'angle', 'reading'] as const;
 
-/** One row of the file, and the line that it begins on. */
+/** One row of the file, and the line it begins on. */
 export interface ReadingRow extends Readonly<Record<(typeof COLUMNS)[number], string>> {
   readonly line: number;
 }
 
-/** What a file of readings holds. */
+/** The result of reading a CSV of readings. */
 export interface ReadingRows {
   readonly rows: readonly ReadingRow[];
   readonly problems: readonly FileProblem[];
-  /** No row was read: there are too many, or their columns cannot be told apart. */
+  /** No row was read: the file is too long, or its header is wrong. */
   readonly unread: boolean;
 }
 
-/** Where something stands in the file. */
+/** A place in the file. */
 export const lineOf = (line: number): string => `readings, line ${line}`;
 
-/** A shed has some hundreds of readings. */
+/** The most lines; a shed has a few hundred readings. */
 const MOST_LINES = 20_000;
 
-/** Reads the rows of a file of readings. Every cell is text, and nothing but text. */
+/** Reads the rows of a CSV of readings. Every cell is plain text. */
 export function readingRows(text: string): ReadingRows {
-  // One kind of line end, so that lines can be counted; a quoted cell may hold some too.
+  // With one kind of line end, lines can be counted; a quoted cell may hold some too.
   const plain = withoutMark(text).replace(/\r\n?/g, '\n');
   const message = tooLong(text) ?? tooManyLines(plain);
   if (message !== undefined) return unread([{ path: 'readings', message }]);
@@ -47,8 +47,8 @@ export function readingRows(text: string): ReadingRows {
   const places = COLUMNS.map((column) => [column, headings.indexOf(column)] as const);
   const sound = rows.flatMap(({ cells, line, row }): readonly ReadingRow[] => {
     const message = quoted.has(row)
-      ? `has a quotation mark too few or too many: ${quoted.get(row)}`
-      : `has ${cells.length} cells, and the header has ${headings.length}`;
+      ? `has an unmatched quotation mark: ${quoted.get(row)}`
+      : `has ${cells.length} cells, but the header has ${headings.length}`;
     if (quoted.has(row) || cells.length !== headings.length) {
       problems.push({ path: lineOf(line), message });
       return [];
@@ -71,7 +71,7 @@ function tooManyLines(plain: string): string | undefined {
   return count > MOST_LINES ? tooMany(count, MOST_LINES, 'lines') : undefined;
 }
 
-/** The line that each row begins on: a quoted cell may go on over several. */
+/** The line each row begins on: a quoted cell may span several lines. */
 function linesOf(rows: readonly (readonly string[])[]): readonly number[] {
   let line = 1;
   return rows.map((cells) => {
@@ -91,7 +91,7 @@ function headerProblems(
   const known: readonly string[] = COLUMNS;
   const problem = (message: string): FileProblem => ({ path: lineOf(line), message });
   if (!headings.some((heading) => known.includes(heading))) {
-    return [problem(`must name the columns, with commas between: ${names}`)];
+    return [problem(`must name the columns, separated by commas: ${names}`)];
   }
   return [
     ...headings.flatMap((heading, i) => {

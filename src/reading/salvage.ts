@@ -1,19 +1,19 @@
 import { z } from 'zod';
 import { markOf } from './marks.js';
 
-/** A list in which what could not be read is undefined, and the rest stands in its place. */
+/** A list in which an item that could not be read is undefined; the others keep their places. */
 export type Gaps<T> = readonly (T | undefined)[];
 
-/** What can be read of a value: all of it, or its sound fields and items. */
+/** The readable part of a value: all of it, or its valid fields and items. */
 export interface Salvage {
   readonly sound: unknown;
-  /** What is wrong with it; none if it is sound throughout. */
+  /** Its problems; none if all of it is valid. */
   readonly issues: readonly z.core.$ZodIssue[];
 }
 
 /**
- * Reads a value and saves what is sound of one that is not: a list leaves gaps, of an object
- * that is marked `partial` the fields that are not sound are undefined, anything else is lost.
+ * Reads a value and keeps its valid parts. A list keeps gaps for bad items. An object marked
+ * `partial` keeps its valid fields and has undefined for the others. Any other bad value is lost.
  */
 export function salvage(schema: z.core.$ZodType, value: unknown): Salvage {
   const result = z.safeParse(schema, value);
@@ -28,7 +28,7 @@ function soundIn(
   issues: readonly z.core.$ZodIssue[],
 ): unknown {
   if (schema instanceof z.ZodArray && Array.isArray(value)) {
-    // A list that is too short or too long is not one with gaps.
+    // A list of the wrong length is bad as a whole.
     if (issues.some(({ path }) => path.length === 0)) return undefined;
     return value.map((each: unknown) => salvage(schema.element, each).sound);
   }
@@ -42,7 +42,7 @@ function soundIn(
   return Object.fromEntries(read);
 }
 
-/** Whether a field was there, or had to be, and could not be read. */
+/** Whether a field was given or required, but could not be read. */
 export function isLost(salvaged: object, field: string): boolean {
   return (
     Object.hasOwn(salvaged, field) && (salvaged as Record<string, unknown>)[field] === undefined

@@ -3,7 +3,7 @@ import type { Length } from '../quantities/index.js';
 
 /** Pairs of half shells of one kind on the shelf. */
 export interface ShellPairs {
-  /** What they are called on the shelf. */
+  /** Their name on the shelf. */
   readonly name: string;
   /** The bearings they are for. */
   readonly fits: 'rods' | 'mains';
@@ -11,6 +11,6 @@ export interface ShellPairs {
   readonly undersize: Length;
   /** Measured wall of one half at its crown [m]. */
   readonly wall: SizeOrSpan<Length>;
-  /** Pairs fit to be used again; 0 for shells that are only there to be explained. */
+  /** Pairs fit to use again; 0 for shells that are listed only to explain what was found. */
   readonly pairs: number;
 }

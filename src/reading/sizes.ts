@@ -16,7 +16,7 @@ type NamedShape = Pick<Shape, 'smallest' | 'largest' | 'outOfRound' | 'taper'> &
   readonly name: string;
 };
 
-/** Refuses a journal that cannot be one of its kind. */
+/** Refuses a journal whose size does not fit its kind. */
 export function guardJournal(
   { name, smallest, largest, outOfRound, taper }: NamedShape,
   { standard }: Standard,
@@ -25,7 +25,7 @@ export function guardJournal(
   grindPlan({ journals, standard, steps: [NONE] });
 }
 
-/** Refuses a maker's minimum that even a journal that nothing is wrong with would not pass. */
+/** Refuses a maker's minimum that even a new journal is below. */
 export function guardMinimum({ standard, minimum }: Pick<JournalKind, 'standard' | 'minimum'>) {
   const { max } = standard;
   const journals = [
@@ -38,12 +38,12 @@ export function guardMinimum({ standard, minimum }: Pick<JournalKind, 'standard'
 export function guardHousing(housing: Span<Length>, journal: Span<Length>): void {
   const [least, most] = [journal.max + 2 * 0.0002, journal.min * 1.4];
   if (housing.min > least && housing.max < most) return;
-  throw implausible(housing, `${showLength(least)} … ${showLength(most)} round that journal`);
+  throw implausible(housing, `within ${showLength(least)} … ${showLength(most)} for that journal`);
 }
 
 /**
- * The wall fills what some housing of its kind and the journal leave, to a few undersizes;
- * where no housing is known it is at most a fifth of the journal.
+ * A wall fills the room between the journal and some housing of its kind, within a few
+ * undersizes. If no housing is known, it is at most a fifth of the journal.
  */
 export function guardWall(
   { wall, undersize }: Pick<ShellPairs, 'wall' | 'undersize'>,
@@ -60,7 +60,7 @@ export function guardWall(
   const near = (left: number) => Math.abs(min - left) < 0.0015 && Math.abs(max - left) < 0.0015;
   if (walls.some(near)) return;
   const expected = [...new Set(walls.map(showLength))].slice(0, 3).join(' or ');
-  throw implausible({ min, max }, `near ${expected}, which the housings leave for it`);
+  throw implausible({ min, max }, `near ${expected}, the room that the housings leave`);
 }
 
 function implausible({ min, max }: Span<Length>, expected: string): RebuildInputError {
@@ -73,7 +73,7 @@ function implausible({ min, max }: Span<Length>, expected: string): RebuildInput
   });
 }
 
-/** Refuses limits that no oil clearance of such a journal has. */
+/** Refuses limits that no oil clearance of such a journal can have. */
 export function guardClearanceLimits({
   standard,
   oilClearance,
@@ -81,12 +81,12 @@ export function guardClearanceLimits({
   explainClearance({ clearance: NONE, journal: standard.max, ...own(oilClearance) });
 }
 
-/** Refuses limits that no end play has. */
+/** Refuses limits that no end play can have. */
 export function guardEndPlayLimits(limits?: StatedLimits<'length'>): void {
   endPlay([{ pushed: NONE, pulled: NONE }], own(limits));
 }
 
-/** Refuses limits that no ring gap has. */
+/** Refuses limits that no ring gap can have. */
 export function guardRingGapLimits(
   measuredIn: Length,
   limits: StatedLimits<'length'> | undefined,

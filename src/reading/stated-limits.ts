@@ -3,11 +3,11 @@ import type { Dimension, Quantity } from '../quantities/index.js';
 
 /** Limits with the document or person that set them. */
 export interface StatedLimits<D extends Dimension> extends Limits<Quantity<D>> {
-  /** Who says so, for example the manual and its page. */
+  /** Who set them, for example the manual and its page. */
   readonly source?: string;
 }
 
-/** Limits as the sheet states them, in the form that the calculations take; none gives none. */
+/** The limits of a file in the form that the calculations take; empty if there are none. */
 export function own<D extends Dimension>(stated: StatedLimits<D> | undefined): OwnLimits<D> {
   if (stated === undefined) return {};
   const { source, ...limits } = stated;

@@ -1,23 +1,23 @@
 import type { Section } from './sections.js';
 import type { Work } from './works.js';
 
-/** What can be seen to be wrong with a part. */
+/** A visible fault of a part. */
 export type Fault = 'cracked' | 'frost-heaved' | 'spun' | 'bent' | 'scored' | 'pitted';
 
-/** What follows from a fault. */
+/** The consequence of a fault. */
 export type Consequence =
   | {
-      /** The part is past use. */
+      /** The part is scrap. */
       readonly kind: 'scrap';
     }
   | {
-      /** Its running surfaces cannot be used as they are: they must be ground or bored. */
+      /** Its running surfaces must be ground or bored before use. */
       readonly kind: 'machine';
     }
   | {
-      /** It can be used once that is done. */
+      /** It can be used after a repair. */
       readonly kind: 'repair';
-      /** What is done. */
+      /** The repair. */
       readonly work: Work;
     };
 
@@ -26,9 +26,9 @@ const machine: Consequence = { kind: 'machine' };
 const repair = (work: Work): Consequence => ({ kind: 'repair', work });
 
 /**
- * What each fault means for each part. A fault that is not here cannot be a
- * part's. Spun: the shells have turned in their housing, which is worn, and
- * have torn the journal.
+ * The consequence of each fault, for each kind of part. A part cannot have a fault that is not
+ * listed for it. Spun: the shells have turned in their housing, have worn it, and have torn the
+ * journal.
  */
 const TABLE: { readonly [S in Section]?: { readonly [F in Fault]?: Consequence } } = {
   blocks: {
@@ -63,15 +63,15 @@ const TABLE: { readonly [S in Section]?: { readonly [F in Fault]?: Consequence }
   valveSets: { cracked: scrap, bent: scrap, pitted: scrap },
 };
 
-/** The faults that parts of a section can have. */
+/** The faults that the parts of a section can have. */
 export function faultsOf(section: Section): readonly Fault[] {
   return Object.keys(TABLE[section] ?? {}) as Fault[];
 }
 
-/** The faults that one journal or bore can have: they spoil its surface. */
+/** The faults that one journal or bore can have: damage to its surface. */
 export const SURFACE_FAULTS = ['scored', 'pitted', 'spun'] as const satisfies readonly Fault[];
 
-/** What follows from a fault of a part. */
+/** The consequence of a fault of a part. */
 export function consequenceOf(section: Section, fault: Fault): Consequence {
   return TABLE[section]?.[fault] ?? scrap;
 }

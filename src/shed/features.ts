@@ -2,23 +2,23 @@ import { rawItems } from '../reading/index.js';
 import { nameOf, type RawPart } from './checks/names.js';
 import { MEASURED, type Measurement, PLACES } from './checks/places.js';
 
-/** Something that is measured: a place of a part, or the part as a whole. */
+/** Something to measure: a place on a part, or the part as a whole. */
 export interface Feature extends Measurement {
   readonly path: string;
   readonly holder: Record<string, unknown>;
 }
 
-/** What can be measured of one part. */
+/** Everything to measure on one part. */
 export interface Features {
   readonly byName: ReadonlyMap<string, Feature>;
-  /** Their names, to be told. */
+  /** Their names, for messages. */
   readonly names: string;
 }
 
-/** More names of features are not listed. */
+/** The most names of features in a message. */
 const MOST_NAMES = 30;
 
-/** Everything that can be measured of a part, by the name that a row of readings gives it. */
+/** Everything to measure on a part, by the name a row of readings uses. */
 export function featuresOf({ section, path, part }: RawPart): Features {
   const holder = part as Record<string, unknown>;
   const byName = new Map<string, Feature>(
@@ -33,10 +33,10 @@ export function featuresOf({ section, path, part }: RawPart): Features {
     });
   }
   const names = [...byName.keys()].slice(0, MOST_NAMES).join(', ');
-  return { byName, names: names || 'nothing that is measured' };
+  return { byName, names: names || 'nothing to measure' };
 }
 
-/** Fields that the rows of a file of readings fill. */
+/** Fields that the rows of a CSV of readings can fill. */
 export const FILLED: ReadonlySet<string> = /* @__PURE__ */ new Set(
   [...Object.values(PLACES), ...Object.values(MEASURED)].flat().map(({ field }) => field),
 );

@@ -1,6 +1,6 @@
 /**
- * Every part there is of one kind of engine: read the file, and say of each part what is to
- * become of it.
+ * All the parts you have for one kind of engine: read the shed file, and find out what to do with
+ * each part.
  *
  * @packageDocumentation
  */

@@ -1,4 +1,4 @@
-// What the other rooms use of this one and users never see.
+// What the other rooms use of this one; users never see it.
 export { named, partWord, wordFor } from './section-words.js';
 export { SECTIONS } from './sections.js';
 export { cautionsFor } from './triage/cautions.js';

@@ -2,12 +2,11 @@ import { fields, type JsonSchema, jsonSchemaOf } from '../reading/index.js';
 import { shedSections } from './schema.js';
 
 /**
- * JSON Schema of a shed of parts, draft 2020-12, for editors that check a file while it is
- * written. It knows the fields, and which must be there; that texts are quantities and prices,
- * and that the parts are of one engine, only `readShed` tells. Readings that stand in
- * a CSV file are not missed.
+ * JSON Schema of a shed file, draft 2020-12, for editors that check a file while you write it. It
+ * knows the fields and which of them are required. Only `readShed` checks the quantities and prices,
+ * and whether the parts belong to one engine. Readings that a CSV file may give are not required.
  *
- * @returns a fresh schema, plain JSON
+ * @returns a new schema, plain JSON
  * @example
  * ```ts
  * shedSchema().required; // ["version", "shed", "units", "engine"]

@@ -1,6 +1,7 @@
 import type { RebuildInputError } from '../quantities/index.js';
 import {
   bareSteps,
+  checkIfGiven,
   FileError,
   type FileProblem,
   type Given,
@@ -10,7 +11,6 @@ import {
   problemsFrom,
   readSections,
   stepsIn,
-  where,
 } from '../reading/index.js';
 import { bearingChecks } from './checks/bearings.js';
 import { boreChecks, leastWallMissing } from './checks/bores.js';
@@ -23,18 +23,17 @@ import { shedSections } from './schema.js';
 import type { Shed } from './shed.js';
 
 /**
- * Reads a shed of parts: JSON text or the value it holds, with every quantity as
- * text with its unit and every price with its currency. Readings may stand in a CSV
- * file of their own, with the columns `part, feature, station, angle, reading`. All
- * mistakes come in one error, each with its path or its line; a mistake in one part
- * hides none in another. A key that stands twice is one, as `JSON.parse` would drop the
- * first without a word. A shed without any parts is a sound one.
+ * Reads a shed file: JSON text or the parsed value, with every quantity as text with its unit and
+ * every price with its currency. The readings may be in a CSV file, with the columns
+ * `part, feature, station, angle, reading`. One error lists all mistakes, each with its path or its
+ * line; a mistake in one part hides none in another. A repeated key is a mistake, because
+ * `JSON.parse` would silently drop the first. A shed without any parts is valid.
  *
  * @param input - JSON text of at most 2 million characters, or the parsed value
- * @param readings - CSV text of at most 20 000 lines that joins it; by default none
+ * @param readings - CSV text of readings, at most 20 000 lines; by default none
  * @returns the shed with every quantity in SI
- * @throws {FileError} (a {@link RebuildInputError}) when anything is missing, misspelt, given twice, out of range or contradictory, or
- * the text is not JSON, or is too long
+ * @throws {FileError} (a {@link RebuildInputError}) when a field is missing, misspelt, repeated, out of range or contradictory, or
+ * the text is too long or not JSON
  * @example
  * ```ts
  * const shed = readShed(
@@ -57,7 +56,7 @@ import type { Shed } from './shed.js';
  * ```
  */
 export function readShed(input: unknown, readings?: string): Shed {
-  const fieldsOfIt = 'version, shed, units, engine and the parts there are';
+  const fieldsOfIt = 'version, shed, units, engine and the parts';
   const { given, repeated } = givenIn(input, 'shed', fieldsOfIt);
   const joined = joinReadings(given, readings);
   const { sound, problems } = readSections(joined.given, shedSections);
@@ -67,7 +66,7 @@ export function readShed(input: unknown, readings?: string): Shed {
   return sound as unknown as Shed;
 }
 
-/** What does not go together: in the file as it came, however spoilt, and in what of it is sound. */
+/** Finds contradictions, in the raw file and in the parts of it that could be read. */
 function contradictionsOf(given: Given, shed: SoundShed): readonly FileProblem[] {
   const parts = rawParts(given);
   const bare = bareStepsOf(given, parts);
@@ -82,12 +81,12 @@ function contradictionsOf(given: Given, shed: SoundShed): readonly FileProblem[]
       ...bearingChecks(shed, 'rods'),
       ...bearingChecks(shed, 'mains'),
       ...boreChecks(shed),
-      ...where('engine.endPlay', shed.engine?.endPlay, guardEndPlayLimits),
+      ...checkIfGiven('engine.endPlay', shed.engine?.endPlay, guardEndPlayLimits),
     ]),
   ];
 }
 
-/** Undersizes and oversizes without a unit, which on a metric shed are not thou. */
+/** Undersizes and oversizes without a unit in a metric shed: they cannot be thou. */
 function bareStepsOf(given: Given, parts: readonly RawPart[]): readonly FileProblem[] {
   const engine = isObject(given['engine']) ? given['engine'] : {};
   return bareSteps(given['units'], [

@@ -13,16 +13,16 @@ import { PLACES } from './checks/places.js';
 import { type Feature, type Features, FILLED, featuresOf } from './features.js';
 import { SECTIONS, type Section } from './sections.js';
 
-/** A shed's file with its readings in their places. */
+/** A shed file with the readings of the CSV put in their places. */
 export interface Joined {
   readonly given: Given;
-  /** Rows that could not be joined. */
+  /** Rows that could not be used. */
   readonly problems: readonly FileProblem[];
-  /** Moves a problem of what was joined to the line that it came from. */
+  /** Moves a problem with a reading to the line of the CSV it came from. */
   readonly placeOf: (problem: FileProblem) => readonly FileProblem[];
 }
 
-/** Joins a CSV of readings to a shed's file, before either is read further. */
+/** Puts the readings of a CSV into a shed file, before the file is validated. */
 export function joinReadings(file: Given, csv: unknown): Joined {
   const placeOf = (problem: FileProblem) => [problem];
   if (csv === undefined) return { given: file, problems: [], placeOf };
@@ -43,14 +43,14 @@ export function joinReadings(file: Given, csv: unknown): Joined {
   };
 }
 
-/** As many mistakes as the message of an error lists. */
+/** The number of mistakes that the message of an error lists. */
 const MOST_QUESTIONS = 50;
 
 class Join {
-  /** A copy of the file down to the places of its parts. */
+  /** A copy of the file, down to the places of its parts. */
   readonly given: Given;
   readonly problems: FileProblem[] = [];
-  /** Where in the CSV something in the copy comes from. */
+  /** The line of the CSV for each value in the copy that came from it. */
   readonly #lines = new Map<string, string>();
   readonly #parts = new Map<string, RawPart>();
   readonly #features = new Map<string, Features>();
@@ -78,7 +78,7 @@ class Join {
       this.#refuse(
         row,
         'feature',
-        `is no feature of "${row.part}"${question || ';'} it has ${names}`,
+        `is not a feature of "${row.part}"${question || ';'} it has ${names}`,
       );
       return;
     }
@@ -86,7 +86,7 @@ class Join {
     else this.#addSize(row, feature);
   }
 
-  /** Where a problem stands: in the CSV, if what it is of was joined from there. */
+  /** The place of a problem: in the CSV, if the value came from there. */
   placeOf(path: string): string {
     const own = this.#lines.get(path);
     if (own !== undefined) return own;
@@ -117,7 +117,7 @@ class Join {
       this.#lines.set(at, where);
       this.#lines.set(`${at}[0]`, where);
     } else if (mine === undefined) {
-      this.#refuse(row, 'reading', `is in the shed's file too, at ${at}; keep one of the two`);
+      this.#refuse(row, 'reading', `is also given in the shed file, at ${at}; keep one of the two`);
     } else if (holds === 'span') {
       const sizes = holder[field] as string[];
       this.#lines.set(`${at}[${sizes.length}]`, where);
@@ -126,7 +126,7 @@ class Join {
       this.#refuse(
         row,
         'reading',
-        `is the second reading of "${row.feature}", after ${mine}; give their mean`,
+        `is a second reading of "${row.feature}", after ${mine}; give the mean of the two`,
       );
     }
   }
@@ -137,7 +137,7 @@ class Join {
     return seen;
   }
 
-  /** Asks whether a known name was meant; of the first mistakes only, as looking for it takes long. */
+  /** Suggests a known name, for the first mistakes only, because the search is slow. */
   #question(name: string, known: ReadonlyMap<string, unknown>): string {
     if (this.problems.length >= MOST_QUESTIONS) return '';
     const question = didYouMean(name, [...known.keys()]);
@@ -154,12 +154,12 @@ class Join {
   }
 }
 
-/** Whether a problem may only be that the file of readings could not be read. */
+/** Whether the only problem may be that the CSV of readings could not be read. */
 function isLackingReadings({ path, message }: FileProblem): boolean {
   return message === 'is missing' && FILLED.has(path.slice(path.lastIndexOf('.') + 1));
 }
 
-/** A copy of the sections of parts, down to the places of each. */
+/** Copies the sections of parts, down to the places of each part. */
 function copied(from: Given): Given {
   const sections = SECTIONS.flatMap((section) => {
     const parts: unknown = from[section];

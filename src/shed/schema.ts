@@ -78,7 +78,7 @@ const borePlace = fields({
   faults: onSurface,
 }).superRefine(asBore);
 
-/** What stands in the sections of parts. How many places each has is compared with the engine. */
+/** The fields of each section of parts. The number of places is compared with the engine later. */
 const parts = {
   blocks: {
     ...partFields('blocks'),
@@ -120,11 +120,11 @@ const parts = {
 };
 
 const section = <S extends z.ZodRawShape>(shape: S) => list(partial(shape), 0);
-/** The same with a price, as what can be bought is listed. */
+/** The same with a price, for parts to buy. */
 const offers = <S extends z.ZodRawShape>(shape: S) =>
   list(partial({ ...shape, price }), 0).exactOptional();
 
-/** The sections of a shed. Each is read apart, so that a mistake in one hides nothing in another. */
+/** The sections of a shed file. Each is read on its own, so a mistake in one hides none in another. */
 export const shedSections = {
   version: z.literal(1, { error: 'must be 1, the version of this layout' }),
   shed: name,

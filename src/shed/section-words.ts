@@ -1,6 +1,6 @@
 import type { Section } from './sections.js';
 
-/** One and several of each section, in the trade's words. */
+/** The trade's word for one part of each section, and for several. */
 const WORDS: { readonly [S in Section]: readonly [one: string, several: string] } = {
   blocks: ['block', 'blocks'],
   crankshafts: ['crankshaft', 'crankshafts'],
@@ -13,13 +13,13 @@ const WORDS: { readonly [S in Section]: readonly [one: string, several: string] 
   valveSets: ['valve set', 'valve sets'],
 };
 
-/** `piston set`, or `piston sets` where there are several. */
+/** `piston set`, or `piston sets` for several. */
 export const wordFor = (section: Section, count = 1): string => WORDS[section][count === 1 ? 0 : 1];
 
-/** What so many parts of a section are called beside their name: rods may be one or a set. */
+/** The word for parts of a section beside their name: `rods` for one rod and for a set. */
 export const partWord = (section: Section, count = 1): string =>
   section === 'rods' ? 'rods' : wordFor(section, count);
 
-/** A name, and how many there are of it: `2 × pistons A`. */
+/** A name with its count: `2 × pistons A`. */
 export const named = (name: string, count: number): string =>
   count === 1 ? name : `${count} × ${name}`;

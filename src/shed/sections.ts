@@ -1,4 +1,4 @@
-/** The sections of a shed, in the order an engine is built up. */
+/** The sections of a shed, in the order of assembly. */
 export const SECTIONS = [
   'blocks',
   'crankshafts',

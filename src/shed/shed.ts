@@ -7,22 +7,22 @@ import type { Section } from './sections.js';
 import type { Work } from './works.js';
 
 /**
- * Every part of one kind of engine that lies in a shed, as `readShed` gives it:
- * every quantity is SI. In the JSON each stands as text with its unit,
- * `"2.1248 in"`, and each price as text with its currency, `"14.50 EUR"`.
+ * All the parts you have for one kind of engine, as `readShed` returns them, with every quantity in
+ * SI. In the JSON file each quantity is text with its unit, `"2.1248 in"`, and each price is text
+ * with its currency, `"14.50 EUR"`.
  */
 export interface Shed extends Partial<Parts> {
-  /** Version of the file's layout. */
+  /** Version of the layout. */
   readonly version: 1;
-  /** What the shed is called. */
+  /** Name of the shed. */
   readonly shed: string;
-  /** Units that plans are printed in, and that undersizes and oversizes step by. */
+  /** Units of the plans, and of the default undersizes and oversizes. */
   readonly units: UnitSystem;
-  /** What is known of the engine that the parts are for. */
+  /** Data on the engine the parts are for. */
   readonly engine: EngineKind;
-  /** Machining that the owner can get; without it nothing can be machined. */
+  /** Machining you can get; without it nothing can be machined. */
   readonly machining?: readonly MachiningOffer[];
-  /** Parts that can be bought, section by section as in the shed. */
+  /** Parts you can buy, section by section as in the shed. */
   readonly toBuy?: Offers;
 }
 
@@ -48,10 +48,10 @@ export interface Parts {
   readonly valveSets: readonly ValveSetPart[];
 }
 
-/** Parts that can be bought: like those of the shed, each with its price. */
+/** Parts to buy: like those of the shed, each with its price. */
 export type Offers = { readonly [S in Section]?: readonly Offered<Parts[S][number]>[] };
 
-/** A part that can be bought. Its count or pairs are how many can be had; by default as many as are wanted. */
+/** A part to buy. Its `count` or `pairs` is how many you can get; by default there is no limit. */
 export type Offered<P> = P & {
   /** Price of one: a part, a set, a pair of shells. */
   readonly price: Price;
@@ -59,19 +59,19 @@ export type Offered<P> = P & {
 
 /** What every part has. */
 export interface Part {
-  /** What it is called on the bench; no two parts share a name. */
+  /** Its name on the bench; no two parts share a name. */
   readonly name: string;
-  /** What it came from, for example a donor. */
+  /** Where it came from, for example a donor. */
   readonly from?: string;
-  /** The groups of engines it interchanges with; by default it goes into all. */
+  /** The groups of engines it fits; by default all. */
   readonly interchange?: readonly string[];
-  /** What can be seen to be wrong with it. */
+  /** Its visible faults. */
   readonly faults?: readonly Fault[];
 }
 
-/** A part that there may be several of, all alike. */
+/** A part of which there may be several, all alike. */
 export interface Counted {
-  /** How many there are, all alike; by default 1. */
+  /** How many there are; by default 1. */
   readonly count?: number;
 }
 
@@ -81,27 +81,27 @@ export interface BlockPart extends Part {
   readonly bores: readonly BorePlace[];
   /** Every main housing, in the order of the crankshaft's main journals. */
   readonly mainHousings?: readonly HousingPlace[];
-  /** Width over its thrust faces, between which the crankshaft's run [m]. */
+  /** Width over its thrust faces, which lie between those of the crankshaft [m]. */
   readonly thrustWidth?: Length;
 }
 
 /** One cylinder of a block. */
 export interface BorePlace {
-  /** What it is called on the bench. */
+  /** Its name on the bench. */
   readonly name: string;
   /** Bore-gauge readings, stations measured down from the deck. */
   readonly readings: readonly DiameterReading[];
-  /** Stations between which the rings run [m]. */
+  /** The stations at the ends of the ring travel [m]. */
   readonly ringTravel?: Span<Length>;
-  /** Cylinder wall at its thinnest, as it is now [m]. */
+  /** Cylinder wall at its thinnest, now [m]. */
   readonly wall?: Length;
-  /** What can be seen to be wrong with it. */
+  /** Its visible faults. */
   readonly faults?: readonly Fault[];
 }
 
-/** One housing that a pair of shells sits in. */
+/** One housing for a pair of shells. */
 export interface HousingPlace {
-  /** What it is called on the bench. */
+  /** Its name on the bench. */
   readonly name: string;
   /** Housing bore with its cap torqued and no shells [m]. */
   readonly housingBore: SizeOrSpan<Length>;
@@ -119,17 +119,17 @@ export interface CrankshaftPart extends Part {
 
 /** One journal of a crankshaft. */
 export interface JournalPlace {
-  /** What it is called on the bench. */
+  /** Its name on the bench. */
   readonly name: string;
-  /** Micrometer readings, two angles or more at two stations or more. */
+  /** Micrometer readings, at two or more angles at each of two or more stations. */
   readonly readings: readonly DiameterReading[];
   /** Full indicator reading against the axis it will be ground about [m]. */
   readonly runout?: Length;
-  /** What can be seen to be wrong with it. */
+  /** Its visible faults. */
   readonly faults?: readonly Fault[];
 }
 
-/** One rod, or a set that stays together: as many as the engine has cylinders. */
+/** One rod, or a set that stays together, with one rod for each cylinder. */
 export interface RodsPart extends Part {
   /** Every rod. */
   readonly rods: readonly HousingPlace[];
@@ -141,7 +141,7 @@ export interface PistonSetPart extends Part, Counted {
   readonly oversize: Length;
   /** Every piston. */
   readonly pistons: readonly {
-    /** What it is called on the bench. */
+    /** Its name on the bench. */
     readonly name: string;
     /** Diameter across its thrust faces [m]. */
     readonly diameter: SizeOrSpan<Length>;
@@ -152,7 +152,7 @@ export interface PistonSetPart extends Part, Counted {
 export interface RingSetPart extends Part, Counted {
   /** The oversize they are made for, on the diameter of the bore; 0 for standard [m]. */
   readonly oversize: Length;
-  /** Rings whose gap was measured: a gap that is too wide cannot be filed away. */
+  /** Rings with a measured gap: a gap that is too wide cannot be corrected. */
   readonly rings?: readonly {
     /** Which ring. */
     readonly name: string;
@@ -176,22 +176,22 @@ export interface ThrustWasherPart extends Part, Counted {
 export interface HeadPart extends Part {
   /** Largest gap under a straight edge laid across its face [m]. */
   readonly flatness?: Length;
-  /** Bore of its valve guides, the span of all [m]. */
+  /** Bore of its valve guides, as one span for all [m]. */
   readonly guideBore?: SizeOrSpan<Length>;
 }
 
 /** Valves for a whole engine. */
 export interface ValveSetPart extends Part, Counted {
-  /** Diameter of their stems, the span of all [m]. */
+  /** Diameter of their stems, as one span for all [m]. */
   readonly stem?: SizeOrSpan<Length>;
 }
 
-/** Work that a shop does, and what it asks. */
+/** Work that a shop offers, and its price. */
 export interface MachiningOffer {
-  /** What is done. */
+  /** The work. */
   readonly work: Work;
-  /** Who does it. */
+  /** The shop. */
   readonly shop: string;
-  /** Price of one: a journal, a cylinder, a housing; for straightening and skimming a part. */
+  /** Price for one journal, cylinder or housing; for straightening and skimming, for one part. */
   readonly price: Price;
 }

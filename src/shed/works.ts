@@ -1,4 +1,4 @@
-/** Work that the owner can have done. */
+/** The kinds of work a shop can do. */
 export const WORKS = [
   'grind rod journals',
   'grind main journals',
@@ -9,5 +9,5 @@ export const WORKS = [
   'skim head',
 ] as const;
 
-/** One of the works that the owner can have done. */
+/** A kind of work a shop can do. */
 export type Work = (typeof WORKS)[number];

@@ -10,37 +10,37 @@ import type { CylinderReport, RingReport } from './inspect-cylinder.js';
 import type { FilmReport } from './inspect-film.js';
 import { inspectionLayout } from './layouts.js';
 
-/** Shells that do not belong to the journal they were found on. */
+/** Shells found on a journal of another undersize. */
 export interface WrongShells {
-  /** Take them out: the engine is wrecked if it runs. */
+  /** Take them out: running the engine would wreck it. */
   readonly kind: 'wrong shells';
-  /** Where they were found. */
+  /** The bearing they were found in. */
   readonly bearing: string;
-  /** What they are called on the shelf. */
+  /** Their name on the shelf. */
   readonly shells: string;
   /** The undersize they are made for [m]. */
   readonly undersize: Length;
   /** The undersize that the journal is ground to [m]. */
   readonly journalUndersize: Length;
-  /** How that follows from the clearance. */
+  /** How the clearance shows it. */
   readonly explanation: UndersizeMismatch;
 }
 
-/** One thing to do, by its `kind`, with what it follows from. */
+/** One thing to do, by its `kind`, with the finding behind it. */
 export type Action =
   | WrongShells
   | {
-      /** Fuel has thinned the oil: past running, or past leaving it in. */
+      /** Fuel has thinned the oil: too far to run, or far enough to change it. */
       readonly kind: 'do not run' | 'change the oil';
-      /** How the oil stands. */
+      /** The fuel fraction against its limit. */
       readonly dilution: DilutionFinding;
     }
   | {
-      /** The oil is thicker than it was when clean: it has aged, or is another grade. */
+      /** The oil is thicker than clean oil: it has aged, or is another grade. */
       readonly kind: 'thick oil';
-      /** What the sample measured [m²/s]. */
+      /** Viscosity of the sample [m²/s]. */
       readonly viscosity: KinematicViscosity;
-      /** What clean oil would measure [m²/s]. */
+      /** Viscosity of clean oil at the same temperature [m²/s]. */
       readonly clean: KinematicViscosity;
     }
   | {
@@ -50,15 +50,15 @@ export type Action =
       readonly film: FilmReport;
     }
   | {
-      /** Fuel runs into the oil. */
+      /** Fuel leaks into the oil. */
       readonly kind: 'stop the leak';
-      /** How much of it [m³/s]. */
+      /** Size of the leak [m³/s]. */
       readonly flow: Flow;
     }
   | {
       /**
-       * A bearing that is not to be ground has a clearance that no undersize explains. Or its
-       * sizes contradict what its shells are stamped and its journal measures.
+       * A bearing that needs no grinding has a wrong clearance, and no undersize explains it. Or
+       * the clearance contradicts the stamp on the shells and the size of the journal.
        */
       readonly kind: 'wrong clearance' | 'check sizes';
       /** Which bearing. */
@@ -67,7 +67,7 @@ export type Action =
       readonly finding: Finding<'length'>;
     }
   | {
-      /** Journals go to the grinder. */
+      /** Journals must be ground. */
       readonly kind: 'grind';
       /** Which ones. */
       readonly journals: 'rods' | 'mains';
@@ -75,25 +75,25 @@ export type Action =
       readonly plan: ServedGrindPlan;
     }
   | {
-      /** Grinding cannot save these journals. */
+      /** No undersize saves these journals. */
       readonly kind: 'no step serves';
       /** Which ones. */
       readonly journals: 'rods' | 'mains';
-      /** The journals that no step cleans up. */
+      /** Journals that do not clean up at any step. */
       readonly defeatedBy: readonly string[];
     }
   | {
-      /** Shells from the shelf go into a finished bearing. */
+      /** Shells from the shelf fit a finished bearing. */
       readonly kind: 'fit shells';
       /** Which bearing. */
       readonly bearing: string;
-      /** Which shells, and what they leave. */
+      /** Which shells, and the clearance they leave. */
       readonly match: ShellMatch;
     }
   | {
-      /** The shelf lacks shells that fit. */
+      /** The shelf has too few shells that fit. */
       readonly kind: 'buy shells';
-      /** For which journals. */
+      /** Which journals they are for. */
       readonly journals: 'rods' | 'mains';
       /** The undersize to buy [m]. */
       readonly undersize: Length;
@@ -107,11 +107,11 @@ export type Action =
       readonly finding: Finding<'length'>;
     }
   | {
-      /** The bore, or the piston in it, is not fit to be used. */
+      /** The bore, or the clearance of its piston, is outside its limits. */
       readonly kind: 'rebore' | 'wrong piston';
       /** Which cylinder. */
       readonly cylinder: string;
-      /** What it fails by. */
+      /** The finding that it fails. */
       readonly finding: Finding<'length'>;
     }
   | {
@@ -124,8 +124,9 @@ export type Action =
     };
 
 /**
- * What follows from an inspection, most urgent first: what wrecks the engine
- * if it is run, then crankshaft, cylinders and assembly.
+ * Lists what to do after an inspection, most urgent first: whatever would wreck the engine if
+ * it ran, then crankshaft, assembly and cylinders. An empty list says nothing about what was not
+ * measured.
  *
  * @param inspection - what `inspect` gave
  * @returns things to do, in order
@@ -158,8 +159,8 @@ export function actionsFrom(inspection: Inspection): readonly Action[] {
   if (oil?.leak && oil.leak.flow > 0) actions.push({ kind: 'stop the leak', flow: oil.leak.flow });
   return [
     ...actions,
-    ...groups.flatMap(asFound),
-    ...groups.flatMap(grinding),
+    ...groups.flatMap(fittedShellActions),
+    ...groups.flatMap(grindActions),
     ...groups.flatMap(({ bearings }) => bearings.flatMap(shellsToFit)),
     ...endPlayToSet(endPlay),
     ...cylinders.flatMap(cylinderWork),
@@ -171,8 +172,8 @@ function endPlayToSet(endPlay: Inspection['endPlay']): Action[] {
   return [{ kind: 'set the end play', finding: endPlay.finding }];
 }
 
-/** What follows from the shells that were found in the bearings. */
-function asFound({ plan, bearings }: BearingGroupReport): Action[] {
+/** Actions for the shells that were found in the bearings. */
+function fittedShellActions({ plan, bearings }: BearingGroupReport): Action[] {
   return bearings.flatMap(({ name: bearing, fitted }): Action[] => {
     if (fitted === undefined) return [];
     const { shells, undersize, explanation, agrees } = fitted;
@@ -182,13 +183,13 @@ function asFound({ plan, bearings }: BearingGroupReport): Action[] {
       const journalUndersize = (undersize + mismatchOf(explanation)) as Length;
       return [{ kind: 'wrong shells', bearing, shells, undersize, journalUndersize, explanation }];
     }
-    // Moot where the journals are ground and get other shells.
+    // If the journals are ground, they get other shells anyway.
     if (plan.outcome !== 'use as it is' || finding.verdict === 'within') return [];
     return [{ kind: 'wrong clearance', bearing, finding }];
   });
 }
 
-function grinding({ kind: journals, plan, pairsToBuy: pairs }: BearingGroupReport): Action[] {
+function grindActions({ kind: journals, plan, pairsToBuy: pairs }: BearingGroupReport): Action[] {
   if (plan.outcome === 'none') {
     return [{ kind: 'no step serves', journals, defeatedBy: plan.defeatedBy }];
   }
@@ -204,12 +205,12 @@ function shellsToFit({ name, shells, fitted }: BearingReport): Action[] {
   return [{ kind: 'fit shells', bearing: name, match: shells }];
 }
 
-/** What the bore fails by, if it fails. It is machined then, and gets a piston and rings to its new size. */
+/** The worst finding that a bore fails, if it fails one. It is then machined and gets a piston and rings of its new size. */
 export function worstOfBore({ findings }: CylinderReport): Finding<'length'> | undefined {
   return worstOf(findings);
 }
 
-/** What of a ring is to be acted on. A rule of thumb for new rings asks for nothing. */
+/** The ring findings that need action. A used ring outside a rule of thumb for new rings does not. */
 const RING_WORK: ReadonlySet<RingReport['filing']['work']> = /* @__PURE__ */ new Set([
   'file',
   'use another ring',

@@ -3,14 +3,14 @@ import type { Sheet } from './sheet.js';
 
 type Kind = 'rods' | 'mains';
 
-/** What the sheet calls all that is said of the journals of one kind. */
+/** Where the sheet keeps the maker's data on the journals of one kind. */
 export const makerOf = (kind: Kind): string =>
   `sheet.crankshaft.${kind === 'rods' ? 'rodJournals' : 'mainJournals'}`;
 
-/** What the sheet calls a journal. */
+/** Where the sheet keeps a journal. */
 export const journalOf = (kind: Kind, i: number): string => `sheet.${kind}[${i}].journal`;
 
-/** What of a bearing comes from where on the sheet. */
+/** Where on the sheet each input of a bearing's calculations comes from. */
 export function bearingNames(
   { shells = [], ...sheet }: Pick<Sheet, Kind | 'shells'>,
   kind: Kind,
@@ -24,7 +24,7 @@ export function bearingNames(
   return {
     readings: `${journalOf(kind, i)}.readings`,
     housingBore: `sheet.${kind}[${i}].housingBore`,
-    // What was measured leaves it: most often it is the housing that is wrong.
+    // The readings give the clearance; usually the housing is the one that is wrong.
     clearance: `sheet.${kind}[${i}].housingBore`,
     shellWall: `sheet.shells[${fitted}].wall`,
     ...Object.fromEntries(ofKind.map(([at], n) => [`shells[${n}]`, `sheet.shells[${at}]`])),

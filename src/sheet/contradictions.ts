@@ -21,7 +21,7 @@ import { journalsOf } from './inspect-bearings.js';
 import { inspectOil } from './inspect-oil.js';
 import type { BearingSheet, CylinderSheet, Sheet } from './sheet.js';
 
-/** What of a sheet could be read: its sound sections, and lists of the sound items. */
+/** The part of an inspection sheet that could be read: its valid sections, and lists of the valid items. */
 export type SoundSheet = {
   readonly [K in keyof Sheet]?: Sheet[K] extends readonly (infer Item)[] | undefined
     ? Gaps<Item>
@@ -29,8 +29,8 @@ export type SoundSheet = {
 };
 
 /**
- * Readings that are each sound but cannot all be true: every one is found, at its own
- * place. Sections that could not be read are passed over.
+ * Finds readings that are each plausible but cannot all be true, each at its own path. Sections
+ * that could not be read are skipped.
  */
 export function contradictions(sheet: SoundSheet): readonly FileProblem[] {
   return problemsFrom([
@@ -82,7 +82,7 @@ function journalChecks(
     { path: `${path}.journal`, run: () => guardJournal({ name, ...shape }, journals) },
     { path: `${path}.housingBore`, run: () => guardHousing(spanOf(housingBore), measured) },
   ];
-  // What is wrong by itself is told once.
+  // A size that is wrong by itself is reported only once.
   const together = () =>
     fitted &&
     problemsFrom(alone).length === 0 &&
@@ -112,7 +112,7 @@ function cylinderChecks(
       path: `cylinders[${i}].rings[${j}]`,
       run: () => ringFilingNeeded({ gap, measuredIn, smallestBore: min }),
     })),
-    // The limits are the same for all; one cylinder is enough to refuse them by.
+    // The limits are the same for all cylinders, so the first one is enough to check them.
     ...(i === 0
       ? [
           {

@@ -11,12 +11,12 @@ import type { RingReport } from './inspect-cylinder.js';
 import { actionLayout } from './layouts.js';
 
 /**
- * Says one thing to do in a sentence.
+ * Describes one action in a sentence.
  *
  * @param action - one of those that `actionsFrom` gave
  * @param wording - the units to print in
  * @returns one sentence without a full stop
- * @throws {RebuildInputError} when the action is not one or the unit system is unknown
+ * @throws {RebuildInputError} when the action is not what `actionsFrom` gives, or the unit system is unknown
  * @example
  * ```ts
  * const sheet = readSheet({
@@ -37,26 +37,26 @@ export function describeAction(action: Action, wording: Wording): string {
     case 'change the oil':
       return `change the oil and find the leak; ${describe(action.dilution.finding, wording)}`;
     case 'stop the leak':
-      return `stop the fuel leak of ${say(action.flow, 'flow', units)} before oil goes in`;
+      return `stop the fuel leak of ${say(action.flow, 'flow', units)} before you refill`;
     case 'wrong shells':
       return describeWrongShells(action, wording);
     case 'wrong clearance':
-      return `${action.bearing}: other shells or a ground journal, once its housing bore is known to be within its limits; ${describe(action.finding, wording)}`;
+      return `${action.bearing}: check its housing bore against the manual, then fit other shells or grind the journal; ${describe(action.finding, wording)}`;
     case 'check sizes':
-      return `${action.bearing}: measure the housing bore and the shell walls again: the sizes contradict what is stamped on the shells; ${describe(action.finding, wording)}`;
+      return `${action.bearing}: measure the housing bore and the shell walls again, as the sizes contradict the stamp on the shells; ${describe(action.finding, wording)}`;
     case 'thin film':
       return `DO NOT RUN: ${describeThinFilm(action.film, wording)}; check the oil, its grade, and the clearance and load of the bearing`;
     case 'thick oil':
-      return `change the oil: it is thicker than clean oil, ${say(action.viscosity, 'kinematicViscosity', units)} against ${say(action.clean, 'kinematicViscosity', units)}; it has aged or is another grade, and how much fuel is in it cannot be told`;
+      return `change the oil: it is thicker than clean oil, ${say(action.viscosity, 'kinematicViscosity', units)} against ${say(action.clean, 'kinematicViscosity', units)}; it has aged or is another grade, and its viscosity does not show how much fuel is in it`;
     case 'grind':
       return `grind ${whichOf(action.plan, action.journals)} to ${nameUndersize(action.plan.undersize, wording)}: ${describeSpan(action.plan.target, 'length', units)}`;
     case 'no step serves':
-      return `the ${journalWords(action.journals)} cannot be saved by grinding${action.defeatedBy.length > 0 ? ` (${action.defeatedBy.join(', ')})` : ''}: find another crankshaft, or ask a crankshaft welding shop`;
+      return `no undersize saves the ${journalWords(action.journals)}${action.defeatedBy.length > 0 ? ` (${action.defeatedBy.join(', ')})` : ''}: find another crankshaft, or ask a crankshaft welding shop`;
     case 'fit shells':
       return `${action.bearing}: fit "${action.match.shell.name}", which leaves ${describeSpan(action.match.clearance, 'length', units)}`;
     case 'buy shells': {
       const pairs = action.pairs === 1 ? '1 pair' : `${action.pairs} pairs`;
-      return `buy ${pairs} of shells for the ${journalWords(action.journals)}, ${nameUndersize(action.undersize, wording)}: the sheet lists none to spare that fit`;
+      return `buy ${pairs} of shells for the ${journalWords(action.journals)}, ${nameUndersize(action.undersize, wording)}: the sheet has no spare pair that fits`;
     }
     case 'set the end play':
       return `set the end play; ${describe(action.finding, wording)}`;
@@ -80,14 +80,14 @@ function describeWrongShells(
   return `${bearing}, WRONG SHELLS: ${pair} on ${journal}: ${consequence(explanation, wording)}`;
 }
 
-/** `the rod journals`, or by name where some are good as they are. */
+/** `the rod journals`, or those to be ground by name if others need no grinding. */
 function whichOf({ journals }: ServedGrindPlan, kind: 'rods' | 'mains'): string {
   const ground = journals.filter(({ work }) => work === 'grind').map(({ name }) => name);
   if (ground.length === journals.length) return `the ${journalWords(kind)}`;
-  return `${ground.join(', ')} and no other of the ${journalWords(kind)}`;
+  return `${ground.join(', ')}, but none of the other ${journalWords(kind)},`;
 }
 
-/** What to do with one ring. */
+/** Describes what to do with one ring. */
 export function describeRing({ name, filing }: RingReport, wording: Wording): string {
   const span = (size: Span<Length>) => describeSpan(size, 'length', wording.units);
   const finding = describe(filing.finding, wording);
@@ -95,14 +95,14 @@ export function describeRing({ name, filing }: RingReport, wording: Wording): st
     case 'fit as it is':
       return `${name}: fit as it is; ${finding}`;
     case 'wider than a new fit':
-      return `${name}: wider than a new fit, the maker's limit decides; ${finding}`;
+      return `${name}: wider than a new ring is set, so go by the maker's wear limit; ${finding}`;
     case 'use another ring':
-      return `${name}: use another ring, this one is worn or not made for the bore; ${finding}`;
+      return `${name}: use another ring, as this one is worn or not made for this bore; ${finding}`;
     case 'bore is worn': {
       const remedy = filing.serves
         ? `a ring with a gap of ${span(filing.serves)} at the smallest bore stays within its limits`
-        : 'bore or sleeve the cylinder, or go by a wear limit of its maker';
-      return `${name}: the bore is worn, and the ring is not to blame; ${finding}; ${remedy}`;
+        : "bore or sleeve the cylinder, or go by the maker's wear limit";
+      return `${name}: the bore is worn, not the ring; ${finding}; ${remedy}`;
     }
     case 'file': {
       const { min, max = min } = filing.remove;

@@ -14,15 +14,16 @@ import {
   type UnitSystem,
 } from '../quantities/index.js';
 import { formatNumber } from '../quantities/internal.js';
+import { either } from '../reading/index.js';
 import type { FilmReport } from './inspect-film.js';
 import type { OilReport } from './inspect-oil.js';
 
 type Sample = NonNullable<OilReport['sample']>;
-type Leak = NonNullable<OilReport['leak']>;
+type WithLeak = OilReport & Required<Pick<OilReport, 'leak'>>;
 
 /**
- * The oil in five lines: the fuel in it, how thick that leaves it, the film in the bearing, the time left, and
- * what to do. A line of what was not measured is left out.
+ * Describes the oil in up to five lines: the fuel in it, its viscosity, the film in the bearing, the time left,
+ * and what to do. A line whose readings are missing is left out.
  */
 export function describeOil(oil: OilReport, wording: Wording): readonly string[] {
   const { sample, film, leak } = oil;
@@ -30,7 +31,7 @@ export function describeOil(oil: OilReport, wording: Wording): readonly string[]
     ...(sample ? [`Fuel now: ${fuelIn(sample, wording)}`] : []),
     ...(sample ? [`Viscosity now: ${viscosityOf(sample, wording)}`] : []),
     ...(film ? [`Film now: ${filmOf(film, oil, wording)}`] : []),
-    ...(leak ? [`Time left: ${timeLeft(leak, film, wording)}`] : []),
+    ...(leak ? [`Time left: ${timeLeft({ ...oil, leak }, wording)}`] : []),
     `What to do: ${toDo(oil)}`,
   ];
 }
@@ -38,12 +39,12 @@ export function describeOil(oil: OilReport, wording: Wording): readonly string[]
 const print = (viscosity: KinematicViscosity) => format(viscosity, centistokes, 1);
 
 function fuelIn({ fuel, byLaw, dilution, fuelViscosity }: Sample, wording: Wording): string {
-  if (!dilution || !byLaw) return 'it cannot be told, as the oil is thicker than when clean.';
+  if (!dilution || !byLaw) return 'unknown, as the sample is thicker than clean oil.';
   const taken = `fuel taken as ${format(fuelViscosity.value, centistokes)} ${noteOf(fuelViscosity.basis, wording)}`;
-  if (fuel <= 0) return `none to be seen by the law of ASTM D7152, ${taken}.`;
+  if (fuel <= 0) return `the viscosity shows none by ASTM D7152, ${taken}.`;
   const { min, max } = byLaw.span;
-  const span = `${formatNumber(min, percentByVolume)} to ${format(max, percentByVolume)} between the laws`;
-  return `by the law of ASTM D7152, ${describe(dilution.finding, wording)}; ${span}, ${taken}. Stage by that law: ${dilution.stage}.`;
+  const span = `the blending laws range from ${formatNumber(min, percentByVolume)} to ${format(max, percentByVolume)}`;
+  return `by ASTM D7152, ${describe(dilution.finding, wording)}; ${span}; ${taken}. Stage by ASTM D7152: ${dilution.stage}.`;
 }
 
 function viscosityOf(
@@ -51,78 +52,89 @@ function viscosityOf(
   wording: Wording,
 ): string {
   const at = say(temperature, 'temperature', wording.units);
-  const cold = `${print(viscosity)} at ${at}, ${print(clean)} when clean`;
+  const cold = `${print(viscosity)} at ${at}, against ${print(clean)} for clean oil`;
   if (!dilution) return `${cold}: it has aged or is another grade.`;
   if (!hot) return `${cold}.`;
   const hundred = say(celsius(100), 'temperature', wording.units);
-  return `${cold}; at ${hundred} ${print(hot.now.viscosity)}, ${gradeOf(hot.now.grades)}, and ${print(hot.clean.viscosity)}, ${gradeOf(hot.clean.grades)}, when clean.`;
+  return `${cold}; computed for ${hundred}: ${print(hot.now.viscosity)} now, ${gradeOf(hot.now.grades)}, and ${print(hot.clean.viscosity)} clean, ${gradeOf(hot.clean.grades)}.`;
 }
 
-/** `SAE 20`, `SAE 16 or 20`, `thinner than SAE 8`. */
+/** `SAE 20`, `SAE 12, 16 or 20`, `thinner than SAE 8`. */
 function gradeOf({ grades, standing }: SaeGrades): string {
-  if (standing === 'graded') return `SAE ${grades.join(' or ')}`;
+  if (standing === 'graded') return `SAE ${either(grades)}`;
   return standing === 'thinner' ? 'thinner than SAE 8' : 'thicker than SAE 60';
 }
 
 function filmOf(
   { bearing, load, now, finding, stand }: FilmReport,
-  { densityBasis }: OilReport,
+  { sample, densityBasis }: OilReport,
   wording: Wording,
 ): string {
   const { film, temperature } = now;
-  if (film.outcome === 'no film') return `none at ${bearing}: ${film.because}.`;
+  if (film.outcome === 'no film')
+    return `none at ${bearing}: ${film.because}. ${oilTaken(sample)}`.trim();
   const { regime, thresholds, roughness } = finding;
   const microns = (length: Length) => format(length, micrometre);
   const times = `${formatNumber(finding.finding.value, ratio, 1)} times the roughness of ${microns(roughness)}`;
-  const needed = `full film from ${formatNumber(thresholds.full, ratio, 1)} times ${noteOf(finding.finding.basis, wording)}`;
+  const needed = `a full film takes ${formatNumber(thresholds.full, ratio, 1)} times ${noteOf(finding.finding.basis, wording)}`;
   const density =
     densityBasis.kind === 'specified'
       ? ''
-      : `, its density a rule of thumb ${noteOf(densityBasis, wording)}`;
-  return `${microns(film.film)} at ${bearing}, ${times}: ${regime} (${needed}), under a steady ${say(load, 'force', wording.units)} with the oil at ${say(temperature, 'temperature', wording.units)} there${density}; ${standOf(stand, wording.units)}. A film says nothing of knock: a loose bearing hammers however thick its film.`;
+      : `, its density taken by a rule of thumb ${noteOf(densityBasis, wording)}`;
+  const oil = oilTaken(sample);
+  return `computed as ${microns(film.film)} at ${bearing}, ${times}: ${regime} film (${needed}), under a steady ${say(load, 'force', wording.units)}, with the oil there at ${say(temperature, 'temperature', wording.units)}${density}; ${standOf(stand, wording.units)}. ${oil === '' ? '' : `${oil} `}The film says nothing about knock: a loose bearing hammers however thick its film.`;
 }
 
-/** What fuel a film stands, in words. */
+/** Says so where the oil was taken as clean because a sample does not show otherwise. */
+function oilTaken(sample: OilReport['sample']): string {
+  if (sample === undefined) return 'No used oil was measured, so this holds for clean oil only.';
+  return sample.dilution ? '' : 'This holds for clean oil, not for the thickened sample.';
+}
+
+/** How much fuel a film stands, in words. */
 function standOf(stand: FilmStand, units: UnitSystem): string {
   switch (stand.outcome) {
     case 'stands':
-      return `it stands ${say(stand.fraction, 'volumeFraction', units)} of fuel`;
+      return `it tolerates up to ${say(stand.fraction, 'volumeFraction', units)} of fuel, by ASTM D7152`;
     case 'too thin when clean':
       return 'it is too thin even with clean oil';
     case 'stands anything':
-      return 'it is loaded so lightly that it stands any amount of fuel';
+      return 'at this light load it tolerates any amount of fuel';
   }
 }
 
-/** `the oil film at rod 2 is 1.2 µm, 2.1 times the roughness, where a full film takes 3.0 times (…)`. */
+/** `the oil film at rod 2 is 1.2 µm, 2.1 times the roughness; a full film takes 3.0 times (…)`. */
 export function describeThinFilm({ bearing, now, finding }: FilmReport, wording: Wording): string {
   const { finding: judged, thresholds } = finding;
   if (now.film.outcome === 'no film') return `no oil film carries ${bearing}: ${now.film.because}`;
   const [have, need] = [judged.value, thresholds.full].map((value) =>
     formatNumber(value, ratio, 1),
   );
-  return `the oil film at ${bearing} is ${format(now.film.film, micrometre)}, ${have} times the roughness, where a full film takes ${need} times ${noteOf(judged.basis, wording)}`;
+  return `the oil film at ${bearing} is ${format(now.film.film, micrometre)}, ${have} times the roughness; a full film takes ${need} times ${noteOf(judged.basis, wording)}`;
 }
 
-function timeLeft(
-  { flow, basis, left, untilAct, untilCritical }: Leak,
-  film: FilmReport | undefined,
-  wording: Wording,
-): string {
+function timeLeft({ sample, film, leak }: WithLeak, wording: Wording): string {
+  const { flow, basis, left, untilAct, untilCritical } = leak;
   const { units } = wording;
   const leaking = `at a leak of ${say(flow, 'flow', units)} ${noteOf(basis, wording)}`;
-  const end = left.setBy === 'film' ? 'the film is too thin' : 'it must not run';
-  if (flow === 0) return 'nothing leaks.';
+  const isFilm = left.setBy === 'film';
+  const limit = isFilm ? 'the film is too thin' : 'the fuel limit';
+  if (flow === 0) return 'no leak was measured (0 flow).';
   if (film?.stand.outcome === 'too thin when clean') {
-    return `none, whatever leaks: the film is too thin even with clean oil; ${leaking}.`;
+    return `none, even without a leak: the film is too thin in clean oil; ${leaking}.`;
   }
-  return `${lasting(left.until, end, units)}, ${leaking}. Clean oil lasts ${lasting(untilAct, 'action is due', units)}, ${lasting(untilCritical, end, units)}, if none of the fuel evaporates.`;
+  const fresh = `Clean oil would last ${lasting(untilAct, 'action is due', units)} and ${lasting(untilCritical, limit, units)}, if no fuel evaporates.`;
+  // Nothing is known of the oil that is in the sump.
+  if (!sample?.dilution)
+    return `unknown, as the fuel in the oil now is unknown; ${leaking}. ${fresh}`;
+  const past = isFilm ? 'none, the film is already too thin' : 'none, already past the fuel limit';
+  const isPast = left.until.reached && left.until.time === 0;
+  return `${isPast ? past : lasting(left.until, limit, units)}, ${leaking}. ${fresh}`;
 }
 
-/** `2.8 h until it must not run`. */
+/** `2.8 h until the fuel limit`, `indefinitely`. */
 function lasting(until: TimeToDilution, end: string, units: UnitSystem): string {
-  if (!until.reached) return `so long that it never comes to the point where ${end}`;
-  return until.time === 0 ? `none: ${end}` : `${say(until.time, 'time', units)} until ${end}`;
+  return until.reached ? `${say(until.time, 'time', units)} until ${end}` : 'indefinitely';
 }
 
 function toDo({ sample, film, leak }: OilReport): string {
@@ -136,10 +148,10 @@ function toDo({ sample, film, leak }: OilReport): string {
   const steps = [
     ...(stop ? ['stop the engine', 'drain the oil'] : []),
     ...(!stop && sample && sample.dilution?.stage !== 'normal' ? ['change the oil'] : []),
-    ...(leaks ? ['mend the needle valve before oil goes in'] : []),
+    ...(leaks ? ['mend the needle valve before you refill'] : []),
     ...(film?.stand.outcome === 'too thin when clean'
       ? [
-          'check its grade, and clearance and load of the bearing: clean oil alone does not cure this',
+          'check the grade of the oil and the clearance and load of the bearing: clean oil alone does not cure this',
         ]
       : []),
   ];

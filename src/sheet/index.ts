@@ -1,6 +1,5 @@
 /**
- * One engine's inspection sheet: read it, inspect the engine, say what to do, print the
- * report.
+ * One engine: read its inspection sheet, inspect it, list what to do and print the report.
  *
  * @packageDocumentation
  */

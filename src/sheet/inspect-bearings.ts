@@ -28,29 +28,29 @@ import {
 import { bearingNames, journalOf, makerOf } from './bearing-names.js';
 import type { BearingSheet, Sheet } from './sheet.js';
 
-/** What was found of the bearings of one kind, and what is to be done. */
+/** Findings on the bearings of one kind, and what to do. */
 export interface BearingGroupReport {
   /** Rods or mains. */
   readonly kind: 'rods' | 'mains';
-  /** The common undersize, with its reasons. Where shells are lacking it is the one to buy shells for. */
+  /** The common undersize, with its reasons. If shells are missing, buy them for this undersize. */
   readonly plan: GrindPlan;
   /** Every bearing, in the order of the sheet. */
   readonly bearings: readonly BearingReport[];
-  /** Pairs of shells of the plan's undersize that the shelf lacks [-]. */
+  /** Pairs of shells of the plan's undersize to buy [-]. */
   readonly pairsToBuy: number;
 }
 
-/** What was found of one bearing. */
+/** Findings on one bearing. */
 export interface BearingReport {
-  /** What it is called on the bench. */
+  /** Its name on the bench. */
   readonly name: string;
-  /** Size and shape of the journal as it is. */
+  /** Size and shape of the journal now. */
   readonly shape: Shape;
-  /** The undersize that its readings say it is ground to, if they lie near one [m]. */
+  /** The undersize it is ground to, if its readings are near one [m]. */
   readonly undersize?: Length;
   /** Its out-of-round and taper against their limits. */
   readonly findings: readonly Finding<'length'>[];
-  /** The shells that were found in it, the clearance they leave and what explains it. */
+  /** The shells found in it, the clearance they leave and what explains it. */
   readonly fitted?: {
     /** Name of the shells. */
     readonly shells: string;
@@ -58,14 +58,14 @@ export interface BearingReport {
     readonly undersize: Length;
     /** Diametral clearance as found [m]. */
     readonly clearance: Span<Length>;
-    /** What explains it by size, at its worse end. */
+    /** What explains the clearance, at its worse end. */
     readonly explanation: ClearanceExplanation;
-    /** Whether that agrees with what the shells are stamped and the journal measures. */
+    /** Whether that agrees with the stamp on the shells and the size of the journal. */
     readonly agrees: boolean;
   };
-  /** Every shell on the shelf in the finished bearing, best first; empty where no step serves. */
+  /** Every kind of shell on the shelf, tried in the finished bearing, best first; empty if no step serves. */
   readonly matches: readonly ShellMatch[];
-  /** The shells it gets, if the shelf has a pair to spare that fits and is made for the step. */
+  /** The shells it gets, if the shelf has a spare pair that fits and is made for the step. */
   readonly shells?: ShellMatch;
 }
 
@@ -113,7 +113,7 @@ export function inspectBearings(
   };
 }
 
-/** What is known of the journals that bearings of a kind run on; without a standard size nothing can be judged. */
+/** The maker's data on the journals of one kind; without a standard size they cannot be judged. */
 export function journalsOf(sheet: Partial<Sheet>, kind: 'rods' | 'mains'): JournalKind {
   const field = kind === 'rods' ? 'rodJournals' : 'mainJournals';
   const journals = sheet.crankshaft?.[field];
@@ -132,9 +132,9 @@ interface Measured {
 }
 
 /**
- * The step to go to. Good journals are left alone, whatever the shelf holds;
- * what must be ground goes to a step that the shelf has shells for, else to the
- * smallest, and shells are bought.
+ * Chooses the step. Journals within limits are left alone, whatever shells there are. If any must be
+ * ground, a step with enough shells on the shelf is preferred; otherwise the smallest step is taken
+ * and shells are bought.
  */
 function planFor(
   journals: JournalKind,
@@ -189,7 +189,7 @@ function reportOn(
   };
 }
 
-/** Every shell on the shelf in one bearing. Hopeless ones stand last; what a sheet holds is no mistake in a search. */
+/** Ranks every kind of shell on the shelf for one bearing. Shells that cannot fit come last; they are not an error. */
 function ranked(
   journal: Span<Length>,
   housingBore: BearingSheet['housingBore'],
@@ -201,7 +201,7 @@ function ranked(
   return rankShells({ journal, housingBore, shells: plain }, allowed);
 }
 
-/** The step whose size the journal is nearest to, if it is no further than a quarter of a step off. */
+/** The step nearest to the journal's size, if it is within 2.5 thou. */
 function measuredUndersize(
   { smallest, largest }: Shape,
   standard: Span<Length>,
@@ -232,7 +232,7 @@ function fittedAs(
   return { shells: shell.name, undersize: shell.undersize, clearance, explanation, agrees };
 }
 
-/** How much smaller the journal is than its shells are made for; negative if it is larger. */
+/** How much smaller the journal is than the size its shells are made for; negative if it is larger. */
 export function mismatchOf(explanation: ClearanceExplanation): number {
   if (!('mismatch' in explanation)) return 0;
   const { kind, mismatch } = explanation;
@@ -243,7 +243,7 @@ function madeFor({ shell }: ShellMatch, plan: GrindPlan): boolean {
   return plan.outcome !== 'none' && sameStep(shell.undersize, plan.undersize);
 }
 
-/** What the journal will measure once the plan is carried out. */
+/** The size of the journal after the planned work. */
 function finishedJournal(plan: ServedGrindPlan, name: string, shape: Shape): Span<Length> {
   const asItIs = plan.journals.some(
     (journal) => journal.name === name && journal.work === 'use as it is',

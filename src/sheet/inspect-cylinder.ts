@@ -19,38 +19,38 @@ import { largestOf, smallestOf } from '../quantities/internal.js';
 import { own } from '../reading/index.js';
 import type { CylinderLimits, CylinderSheet } from './sheet.js';
 
-/** What was found of one cylinder. */
+/** Findings on one cylinder. */
 export interface CylinderReport {
-  /** What it is called on the bench. */
+  /** Its name on the bench. */
   readonly name: string;
-  /** Size and shape of the ring travel, and the wear where the unworn land was read. */
+  /** Size and shape of the ring travel, and the wear if the unworn land was measured. */
   readonly shape: BoreShape;
   /** Out-of-round, taper and wear against their limits. */
   readonly findings: readonly Finding<'length'>[];
-  /** The piston in it. */
+  /** The piston in it, if it was measured. */
   readonly piston?: {
-    /** Diametral clearance from the tightest to the loosest place of the ring travel [m]. */
+    /** Diametral clearance, from the tightest to the loosest place of the ring travel [m]. */
     readonly clearance: Span<Length>;
-    /** The worse end of it against the limits, if the sheet gives any. */
+    /** Its worse end against the limits; absent if the sheet gives none, and then it is not judged. */
     readonly finding?: Finding<'length'>;
   };
-  /** Every ring. */
+  /** Every ring whose gap was measured. */
   readonly rings: readonly RingReport[];
 }
 
-/** What was found of one ring in its cylinder. */
+/** Findings on one ring in its cylinder. */
 export interface RingReport {
   /** Which ring. */
   readonly name: string;
-  /** Gap from the tightest to the widest place of its travel [m]. */
+  /** Gap, from the tightest to the widest place of its travel [m]. */
   readonly travel: Span<Length>;
-  /** Station of the bore where it is widest [m]. */
+  /** Station of the bore where the gap is widest [m]. */
   readonly widestAt: Length;
   /** What to do with it. */
   readonly filing: RingFiling;
 }
 
-/** Limits for a bore where the maker's are not known. */
+/** Limits for a bore if the maker's are not known. */
 const SHAPE_RULE: Basis = {
   kind: 'common practice',
   rule: 'bore out-of-round up to 0.001 of its diameter',
@@ -58,12 +58,12 @@ const SHAPE_RULE: Basis = {
 const WEAR: Basis = {
   kind: 'published',
   source:
-    'TM 10-3930-647-14&P, bore wear of 0.001 of the diameter (the order of its labels is inferred)',
+    'TM 10-3930-647-14&P, for another engine: bore wear of 0.001 of the diameter (the order of its labels is inferred)',
 };
 const TAPER: Basis = {
   kind: 'published',
   source:
-    'TM 10-3930-647-14&P, bore taper of 0.0005 of the length it is read over (the order of its labels is inferred)',
+    'TM 10-3930-647-14&P, for another engine: bore taper of 0.0005 of the length it is read over (the order of its labels is inferred)',
 };
 
 /** Inspects one cylinder with its piston and rings. */

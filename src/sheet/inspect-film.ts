@@ -20,44 +20,44 @@ import {
 } from '../quantities/index.js';
 import type { FilmSheet, OilSheet } from './sheet.js';
 
-/** An oil at 100 °C, where its grade is told. */
+/** An oil at 100 °C, the temperature that defines its grade. */
 export interface HotOil {
   /** Kinematic viscosity at 100 °C [m²/s]. */
   readonly viscosity: KinematicViscosity;
-  /** The grades that it satisfies. */
+  /** The grades it satisfies. */
   readonly grades: SaeGrades;
 }
 
-/** What was found of the film in the bearing that the oil must carry. */
+/** Findings on the film in the bearing that the sheet names. */
 export interface FilmReport {
-  /** What the bearing is called. */
+  /** Name of the bearing. */
   readonly bearing: string;
-  /** The steady load that it was judged under [N]. */
+  /** The steady load it was judged under [N]. */
   readonly load: Force;
-  /** The bearing in the oil as it is now. */
+  /** The bearing in the oil as it is now, or in clean oil if no sample shows its fuel. */
   readonly now: WarmFilm;
   /** Its film against the roughness of its surfaces. */
   readonly finding: FilmFinding;
-  /** What fuel the film stands. */
+  /** How much fuel the film stands. */
   readonly stand: FilmStand;
 }
 
-/** The density that is reckoned with where the sheet gives none. */
+/** The density used if the sheet gives none. */
 const USUAL_DENSITY = 880 as Density;
 
-/** Who says how dense the oil is. */
+/** Who set the density of the oil. */
 export const densityBasis = ({ density }: OilSheet): Basis =>
   density === undefined
     ? { kind: 'common practice', rule: 'oil of 880 kg/m³ at 15 °C' }
     : { kind: 'specified' };
 
-/** The clean oil of a sheet. */
+/** The clean oil. */
 export const cleanOil = ({ line, density }: OilSheet): Oil => ({
   line,
   density: density ?? USUAL_DENSITY,
 });
 
-/** The oil as it is with so much fuel in it. */
+/** The oil with this much fuel in it. */
 export function oilNow(oil: OilSheet, fuel: VolumeFraction): Oil {
   const clean = cleanOil(oil);
   return dilutedOil({ oil: clean, fraction: fuel, ...(oil.fuel && { fuel: oil.fuel }) });
@@ -69,7 +69,7 @@ export function hotOil({ line }: Oil): HotOil {
   return { viscosity, grades: saeGrade(viscosity) };
 }
 
-/** Inspects the film of a bearing in oil with so much fuel in it. */
+/** Inspects the film of a bearing in oil with this much fuel in it. */
 export function inspectFilm(oil: OilSheet, bearing: FilmSheet, fuel: VolumeFraction): FilmReport {
   if (oil.fuelViscosity !== undefined && oil.fuel === undefined) {
     throw new RebuildInputError({
@@ -78,7 +78,7 @@ export function inspectFilm(oil: OilSheet, bearing: FilmSheet, fuel: VolumeFract
       shown: 'the line of the fuel',
       expected: 'two points and a density',
       problem: 'is missing',
-      hint: 'With a viscosity of its own the fuel is not petrol, and the film needs its line.',
+      hint: 'A fuel with its own viscosity is not taken as petrol, so the film needs its line.',
     });
   }
   const { name, roughness, filmRatio, ...loaded } = bearing;

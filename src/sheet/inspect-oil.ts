@@ -35,74 +35,77 @@ import {
 import { oilNames } from './oil-names.js';
 import type { OilSheet } from './sheet.js';
 
-/** What was found of the oil. */
+/** Findings on the oil. */
 export interface OilReport {
   /** The used oil, if a sample was measured. */
   readonly sample?: {
-    /** Temperature it was measured at [K]. */
+    /** Temperature of the measurement [K]. */
     readonly temperature: Temperature;
-    /** What it measured [m²/s]. */
+    /** Its viscosity [m²/s]. */
     readonly viscosity: KinematicViscosity;
-    /** What clean oil would measure there [m²/s]. */
+    /** Viscosity of clean oil at that temperature [m²/s]. */
     readonly clean: KinematicViscosity;
-    /** Fuel in it by volume, by the law of ASTM D7152; below none if it is thicker than clean oil [-]. */
+    /** Fuel in it by volume, by ASTM D7152; negative if it is thicker than clean oil [-]. */
     readonly fuel: VolumeFraction;
-    /** Fuel by every blending law: the laws disagree, and that is how well it is known. Absent where dilution is. */
+    /** Fuel by every blending law. The laws disagree: their span is the uncertainty. Absent if `dilution` is. */
     readonly byLaw?: FuelFractionSpan;
-    /** The oil hot, clean and as it is now. Absent where dilution is, and where the fuel is known cold only. */
+    /** The oil when hot, clean and now. Absent if `dilution` is, or if the fuel's viscosity is known only cold. */
     readonly hot?: {
       /** Clean oil. */
       readonly clean: HotOil;
-      /** The oil with that fuel in it. */
+      /** The oil with this fuel in it. */
       readonly now: HotOil;
     };
     /**
-     * How that stands. Up to 5 % thicker than clean oil is what measuring leaves open, and counts as
-     * no fuel; absent beyond, for then fuel cannot be told from the viscosity.
+     * The fuel fraction against its limit. A sample up to 5 % thicker than clean oil is within the error of
+     * measurement and counts as no fuel. Absent beyond that: the viscosity then shows nothing about fuel.
      */
     readonly dilution?: DilutionFinding;
-    /** The fuel's viscosity that was reckoned with, and who says so. */
+    /** The viscosity of the fuel that was used, and who set it. */
     readonly fuelViscosity: {
       /** Kinematic viscosity of the fuel [m²/s]. */
       readonly value: KinematicViscosity;
-      /** Who says so. */
+      /** Who set it. */
       readonly basis: Basis;
     };
   };
   /** The leak, if one was measured. */
   readonly leak?: {
-    /** Fuel that runs into the oil in a time [m³/s]. */
+    /** Fuel that leaks into the oil [m³/s]. */
     readonly flow: Flow;
-    /** The size of a drop that was reckoned with, where drops were counted. */
+    /** Who set the flow, or the size of a drop if drops were counted. */
     readonly basis: Basis;
-    /** How long the oil as it is now lasts, and what ends it: the film of the bearing, or the limit. */
+    /**
+     * How long the oil as it is now lasts, and what ends it: the film of the bearing, or the limit. Without
+     * a sample that shows its fuel, the oil is taken as clean.
+     */
     readonly left: {
-      /** Time until it must not run. */
+      /** Time until the engine must not run. */
       readonly until: TimeToDilution;
       /** The fuel fraction that ends it [-]. */
       readonly fraction: VolumeFraction;
       /** What sets that fraction. */
       readonly setBy: 'film' | 'limit';
     };
-    /** How long clean oil lasts until action is due. */
+    /** Time until action is due, from clean oil. */
     readonly untilAct: TimeToDilution;
-    /** How long clean oil lasts until the engine must not run, by its film or by the limit. */
+    /** Time until the engine must not run, by the film or by the limit, from clean oil. */
     readonly untilCritical: TimeToDilution;
   };
-  /** The film of the bearing that the oil must carry, if the sheet names one. */
+  /** The film of the bearing that the sheet names, if it names one. */
   readonly film?: FilmReport;
-  /** Who says how dense the oil is. */
+  /** Who set the density of the oil. */
   readonly densityBasis: Basis;
 }
 
-/** How much thicker than clean oil a sample is before it says more than a measurement does. */
+/** A sample thicker than this many times clean oil is beyond the error of measurement. */
 const THICKENED = 1.05;
 const PETROL: Basis = {
   kind: 'common practice',
   rule: 'petrol of 0.55 mm²/s at 20 °C (0.5 to 0.6)',
 };
 
-/** Inspects the oil and the leak into it; what is refused is named from the oil on. */
+/** Inspects the oil and its leak. A refusal names the field below `oil`. */
 export function inspectOil(oil: OilSheet): OilReport {
   const { act, critical, source } = oil.thresholds ?? {};
   const options =
@@ -144,7 +147,7 @@ function sampleOf(
     oilDensity: cleanOil(oil).density,
     ...(oil.fuel && { fuelDensity: oil.fuel.density }),
   };
-  // Of a fuel that is told at one temperature only, nothing is known at 100 °C.
+  // A fuel with a viscosity at one temperature only has none at 100 °C.
   const known = oil.fuelViscosity === undefined || oil.fuel !== undefined;
   return {
     ...found,
@@ -154,7 +157,7 @@ function sampleOf(
   };
 }
 
-/** The fuel's viscosity as the sheet gives it; near 20 °C petrol has a default. */
+/** The fuel's viscosity from the sheet; petrol has a default near 20 °C. */
 function fuelOf(
   { fuelViscosity, fuel }: OilSheet,
   temperature: Temperature,
@@ -174,7 +177,7 @@ function fuelOf(
     shown: `the viscosity of the fuel at ${showIn(temperature, celsius)}`,
     expected: 'a viscosity',
     problem: 'is missing',
-    hint: 'There is a default for petrol from 15 to 25 °C only; measure the sample there or give it.',
+    hint: 'Only petrol from 15 to 25 °C has a default. Measure the sample there, or give fuelViscosity.',
   });
 }
 

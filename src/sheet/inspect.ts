@@ -8,11 +8,11 @@ import { inspectOil, type OilReport } from './inspect-oil.js';
 import { sheetLayout } from './layouts.js';
 import type { Sheet } from './sheet.js';
 
-/** Everything that was found of one engine: data only, JSON as it is. */
+/** All findings on one engine: plain data that JSON carries unchanged. */
 export interface Inspection {
-  /** What the engine is called. */
+  /** Name of the engine. */
   readonly engine: string;
-  /** Units that the sheet asks its report in. */
+  /** The units that the sheet wants its report in. */
   readonly units: UnitSystem;
   /** Rod journals, rods and their shells, if the sheet has any. */
   readonly rods?: BearingGroupReport;
@@ -22,16 +22,16 @@ export interface Inspection {
   readonly endPlay?: EndPlay;
   /** Every cylinder of the sheet. */
   readonly cylinders: readonly CylinderReport[];
-  /** The oil and what leaks into it, if the sheet has it. */
+  /** The oil and its leak, if the sheet has them. */
   readonly oil?: OilReport;
 }
 
 /**
- * Inspects one engine: the shape every part is in, the size to grind to, the
- * shells that fit, the clearances, ring gaps and end play, and the oil.
+ * Inspects one engine: the shape of every part, the size to grind to, the shells that fit, the
+ * clearances, ring gaps and end play, and the oil. It judges only what was measured.
  *
  * @param sheet - the engine's sheet, as `readSheet` gives it
- * @returns findings and decisions, every one with its reasons
+ * @returns findings and decisions, each with its reasons
  * @throws {RebuildInputError} when readings contradict each other, such as a journal larger than standard
  * @example
  * ```ts

@@ -1,10 +1,10 @@
 import type { Names } from '../judging/internal.js';
 import type { OilSheet } from './sheet.js';
 
-/** What the calculations of the oil call otherwise than the sheet does, part by part. */
+/** The sheet's names for the inputs of the oil calculations, part by part. */
 export function oilNames(part: 'sample' | 'bearing' | 'leak', oil: OilSheet): Names {
   const { fuel, fuelViscosity } = oil;
-  // Petrol is no field of the sheet: then it is the oil that does not go with it.
+  // Petrol is not a field of the sheet, so a mismatch is blamed on the oil.
   const fuelLine = fuel === undefined ? 'line' : 'fuel.line';
   switch (part) {
     case 'sample':

@@ -15,15 +15,14 @@ import { sections } from './schema.js';
 import type { Sheet } from './sheet.js';
 
 /**
- * Reads an inspection sheet: JSON text or the value it holds, with every
- * quantity as text with its unit. All mistakes come in one error, each with
- * its path; a mistake in one section hides none in another. A key that stands twice is
- * one, as `JSON.parse` would drop the first without a word.
+ * Reads an inspection sheet: JSON text or the parsed value, with every quantity as text with its
+ * unit. One error lists all mistakes, each with its path; a mistake in one section hides none in
+ * another. A repeated key is a mistake, because `JSON.parse` would silently drop the first.
  *
  * @param input - JSON text of at most 2 million characters, or the parsed value
  * @returns the sheet with every quantity in SI
- * @throws {FileError} (a {@link RebuildInputError}) when anything is missing, misspelt, given twice, out of range or contradictory, or
- * the text is not JSON, or is too long
+ * @throws {FileError} (a {@link RebuildInputError}) when a field is missing, misspelt, repeated, out of range or contradictory, or
+ * the text is too long or not JSON
  * @example
  * ```ts
  * const sheet = readSheet('{ "version": 1, "engine": "pump set", "units": "inch" }');
@@ -31,7 +30,7 @@ import type { Sheet } from './sheet.js';
  * ```
  */
 export function readSheet(input: unknown): Sheet {
-  const fieldsOfIt = 'version, engine, units and what was measured';
+  const fieldsOfIt = 'version, engine, units and the readings';
   const { given, repeated } = givenIn(input, 'sheet', fieldsOfIt);
   const { sound, problems } = readSections(given, sections);
   const crankshaftRead = !problems.some(({ path }) => path.startsWith('crankshaft'));
@@ -41,7 +40,7 @@ export function readSheet(input: unknown): Sheet {
     ...repeatedNames(given),
     ...unknownShells(given),
     ...bareUndersizes(given),
-    // A crankshaft that could not be read is not missing besides.
+    // A crankshaft that could not be read is not also reported as missing.
     ...contradictions(sound as SoundSheet).filter(
       ({ path }) => crankshaftRead || !path.startsWith('crankshaft'),
     ),
@@ -50,7 +49,7 @@ export function readSheet(input: unknown): Sheet {
   return sound as unknown as Sheet;
 }
 
-/** Names that stand twice. */
+/** Names used twice. */
 function repeatedNames(given: Given): readonly FileProblem[] {
   return ['rods', 'mains', 'shells', 'cylinders'].flatMap((section) => {
     const seen = new Set<unknown>();
@@ -59,26 +58,26 @@ function repeatedNames(given: Given): readonly FileProblem[] {
         seen.add(name);
         return [];
       }
-      const message = `"${name}" stands twice; give each its own name`;
+      const message = `"${name}" is used twice; give each its own name`;
       return [{ path: `${section}[${i}].name`, message }];
     });
   });
 }
 
-/** Shells that are fitted but not on the list. */
+/** Fitted shells that are not in the list. */
 function unknownShells(given: Given): readonly FileProblem[] {
   const shells = rawItems(given['shells']);
   return ['rods', 'mains'].flatMap((kind) => {
     const known = new Set(shells.flatMap(({ name, fits }) => (fits === kind ? [name] : [])));
     return rawItems(given[kind]).flatMap(({ fittedShells }, i) => {
       if (typeof fittedShells !== 'string' || known.has(fittedShells)) return [];
-      const message = `"${fittedShells}" is not among the shells for ${kind}; list it there, with 0 pairs if it is scrap`;
+      const message = `"${fittedShells}" is not in the list of shells for ${kind}; add it, with 0 pairs if it is scrap`;
       return [{ path: `${kind}[${i}].fittedShells`, message }];
     });
   });
 }
 
-/** Undersizes without a unit, which on a metric engine are not thou. */
+/** Undersizes without a unit on a metric engine: they cannot be thou. */
 function bareUndersizes(given: Given): readonly FileProblem[] {
   const crankshaft = isObject(given['crankshaft']) ? given['crankshaft'] : {};
   return bareSteps(given['units'], [

@@ -16,13 +16,13 @@ import type { OilReport } from './inspect-oil.js';
 import { inspectionLayout } from './layouts.js';
 
 /**
- * An inspection as plain text for the bench: what to do first, then part by
- * part what was measured, what was decided and why, with who set each limit.
+ * Prints an inspection as plain text for the bench. It begins with what to do. Then come the
+ * readings, decisions and reasons, part by part, and who set each limit.
  *
  * @param inspection - what `inspect` gave
  * @param wording - the units to print in; by default those of the sheet
- * @returns lines of at most 96 characters, the last one ended
- * @throws {RebuildInputError} when the inspection is not one or the unit system is unknown
+ * @returns lines of at most 96 characters; the last one ends with a line break
+ * @throws {RebuildInputError} when the inspection is not what `inspect` gives, or the unit system is unknown
  * @example
  * ```ts
  * const sheet = readSheet({
@@ -66,7 +66,7 @@ function page(inspection: Inspection, units: UnitSystem): string {
   return `${[...parts, ...who, cautions(inspection)].join('\n\n')}\n`;
 }
 
-/** What the sheet has no readings of: nothing is said of it. */
+/** Lists what has no readings, because the report does not judge it. */
 function notMeasured({ rods, mains, endPlay, cylinders, oil }: Inspection): readonly string[] {
   const missing = [
     rods ? [] : ['rods'],
@@ -75,7 +75,7 @@ function notMeasured({ rods, mains, endPlay, cylinders, oil }: Inspection): read
     cylinders.length > 0 ? [] : ['cylinders'],
     oil?.sample ? [] : ['used oil'],
   ].flat();
-  return missing.length === 0 ? [] : [`Not measured: ${missing.join(', ')}.`];
+  return missing.length === 0 ? [] : [`Not measured, so not judged: ${missing.join(', ')}.`];
 }
 
 function bearingSection(group: BearingGroupReport, wording: Wording): string {
@@ -128,7 +128,7 @@ function cylinderSection(cylinder: CylinderReport, wording: Wording): string {
   const mustBeBored = worstOfBore(cylinder) !== undefined;
   const verdict = piston?.finding
     ? describe(piston.finding, wording)
-    : 'no limit is given, so it is not judged';
+    : 'not judged, as no limit is given';
   return section(name.toUpperCase(), [
     ...columns(
       ['station', 'mean', 'out-of-round'],
@@ -140,7 +140,7 @@ function cylinderSection(cylinder: CylinderReport, wording: Wording): string {
     ),
     `Form ${shape.form}, taper ${say(shape.taper, 'length', units)}.`,
     ...findings.flatMap((finding) => wrap(describe(finding, wording), 2)),
-    ...(mustBeBored ? ['Piston and rings are fitted to the finished bore. In the worn one:'] : []),
+    ...(mustBeBored ? ['Piston and rings must fit the finished bore. In the worn bore now:'] : []),
     ...(piston
       ? wrap(`piston: clearance ${over(piston.clearance)}${mustBeBored ? '' : `; ${verdict}`}`, 2)
       : []),
@@ -172,7 +172,7 @@ function failed(
 function cautions({ rods, mains, oil }: Inspection): string {
   return section('BEFORE YOU ACT', [
     ...wrap(
-      'A limit marked "common practice" is a rule of thumb; the maker\'s manual always wins. Have parts crack-tested before they are machined.',
+      'A limit marked "common practice" is a rule of thumb, and one marked "published" may be for another engine; the maker\'s manual always wins. Have parts crack-tested before they are machined.',
       0,
     ),
     ...(rods || mains ? wrap(HOUSINGS, 0) : []),
@@ -185,9 +185,9 @@ function cautions({ rods, mains, oil }: Inspection): string {
   ]);
 }
 
-/** A sheet has no limits of housings, so that nothing else says it. */
+/** An inspection sheet has no limits for housings, so the report cannot judge them. */
 const HOUSINGS =
-  'Compare every housing bore with the manual. One outside its limits must be resized, or the rod replaced, before shells are chosen: no shell makes up for it.';
+  'Compare every housing bore with the manual. If one is outside its limits, have it resized or replace the rod before you choose shells: no shell makes up for a bad housing.';
 
 const numberIn = (units: UnitSystem) => (length: Length) =>
   formatNumber(length, tradeUnit('length', units));

@@ -81,7 +81,7 @@ const film = fields({
 
 const density = quantity('density', guardDensity);
 
-/** Drops in a time, or a flow. */
+/** Drops per unit of time, or a flow. */
 const leak = chosen<NonNullable<OilSheet['leak']>>([drip, flow], (value) =>
   typeof value === 'object' && value !== null && 'flow' in value ? flow : drip,
 );
@@ -93,7 +93,7 @@ const cylinder = fields({
   rings: list(ring).exactOptional(),
 });
 
-/** The sections of a sheet. Each is read apart, so that a mistake in one hides nothing in another. */
+/** The sections of an inspection sheet. Each is read on its own, so a mistake in one hides none in another. */
 export const sections = {
   version: z.literal(1, { error: 'must be 1, the version of this layout' }),
   engine: name,

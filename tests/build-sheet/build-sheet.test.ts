@@ -21,8 +21,8 @@ const markdownPageOf = (number: number) => markdown.split(PAGE_BREAK)[number] ??
 const cells = (row: string) => row.split(/(?<!\\)(?:\\\\)*\|/).slice(1, -1);
 
 /** The tables of Markdown, row by row. */
-const tables = (sheet: string) =>
-  sheet
+const tables = (page: string) =>
+  page
     .split('\n\n')
     .filter((block) => block.startsWith('|'))
     .map((block) => block.trimEnd().split('\n'));
@@ -40,9 +40,9 @@ describe('buildSheet', () => {
     expect(steps).toEqual([
       '1. Lay out the parts',
       '2. Send out',
-      '3. Clean, then measure what came back and what did not go out',
-      '4. Put together dry',
-      '5. Prove the clearances',
+      '3. Clean and measure every part',
+      '4. Assemble dry',
+      '5. Check the clearances',
       '6. Set the ring gaps',
       '7. Set the end play',
       '8. Oil, assemble and torque',
@@ -58,7 +58,7 @@ describe('buildSheet', () => {
     expect(markdownPageOf(1)).toContain(
       'To the grinder:\n\n- [ ] crankshaft B: straighten\n- [ ] crankshaft B: grind rod journals rod 1, rod 2 to 0.0200 in under, 1.6045 to 1.6050 in\n',
     );
-    expect(pageOf(2)).toContain('Nothing of this engine goes to a shop.');
+    expect(pageOf(2)).toContain('No part of this engine needs a shop.');
     expect(markdown.split(PAGE_BREAK)[0]).toContain(
       '- [ ] 2 × rod shells 20 under (pairs of shells): 29.00 EUR',
     );
@@ -145,10 +145,12 @@ describe('buildSheet', () => {
       at('crankshaft B: grind rod journals'),
     );
     expect(at('plugs of every oilway')).toBeLessThan(at('Journals, at both ends'));
+    // No shell makes up for a housing that is outside its own limits.
+    at("every part must also be within the maker's own limits");
     expect(at('caps on and torqued')).toBeLessThan(at('rods A, rod A1 1.7507'));
-    expect(
-      at('Fuel vapour lights from a spark. Ventilate, keep flames and switches away'),
-    ).toBeLessThan(at('Oil pressure cold'));
+    expect(at('A spark lights fuel vapour. Ventilate, keep flames and switches away')).toBeLessThan(
+      at('Oil pressure cold'),
+    );
     expect(at('Stand clear of flywheel, pulley and belt')).toBeLessThan(at('No knock'));
     expect(at('hot after a run')).toBeLessThan(at('Oil level after the first run'));
     expect(pageOf(2)).not.toContain('crack-tested');
@@ -184,10 +186,10 @@ describe('buildSheet', () => {
     expect(buildSheet({ ...twoEngines, units: 'metric' })).toBe(metric);
   });
 
-  it('is a sheet where nothing can be built, or nothing is proven', () => {
+  it('prints a page if nothing can be built, or nothing is proven', () => {
     const none = buildSheet(noEngine, { format: 'text' });
     expect(none).toContain('No complete pump set, vertical twin can be built from this shed.');
-    expect(none).toContain('For now: one more engine would need: 2 rods; 1 head.');
+    expect(none).toContain('For now: one more engine needs: 2 rods; 1 head.');
     expect(none).not.toContain('\f');
     expectPage(none);
     const stopped = (stage: PlanStage) =>

@@ -66,7 +66,7 @@ describe('the command as a process', () => {
     const [err, [code]] = await Promise.all([text(child.stderr as Readable), once(child, 'exit')]);
     expect([code, err]).toEqual([
       4,
-      'crankwright: the output cannot be written: no space is left there\n',
+      'crankwright: cannot write the output: no space is left there\n',
     ]);
     closeSync(disk);
   });
@@ -81,7 +81,7 @@ describe('the command as a process', () => {
     const { code, err } = await end(child);
     expect([code, err]).toEqual([
       4,
-      'crankwright: the output cannot be written: the file would be too large\n',
+      'crankwright: cannot write the output: the file would be too large\n',
     ]);
     expect(statSync(path).size).toBeGreaterThan(0);
     rmSync(folder, { recursive: true });

@@ -51,7 +51,11 @@ describe('crankwright report', () => {
     const readings = ['--readings', 'examples/pump-set-shed-readings.csv'];
     expect((await captured(['report', shed, ...readings])).code).toBe(0);
     const wrong = await captured(['report', 'examples/pump-set-inch.json', ...readings]);
-    expect(wrong).toEqual({ code: 2, out: '', err: expect.stringContaining('joins a shed') });
+    expect(wrong).toEqual({
+      code: 2,
+      out: '',
+      err: expect.stringContaining('--readings is for a shed'),
+    });
   });
 
   it('names every mistake in the file', async () => {
@@ -81,13 +85,13 @@ describe('crankwright report', () => {
     expect(await captured(['report'], { input: twice })).toEqual({
       code: 1,
       out: '',
-      err: 'crankwright: sheet: 1 problem found. Correct it at its place:\n  units: stands twice, on line 2 and on line 3; keep one of the two\n',
+      err: 'crankwright: sheet: 1 problem found. Correct it:\n  units: is given twice, on lines 2 and 3; keep one of the two\n',
     });
   });
 
   it('says why a file cannot be read', async () => {
     const reasons = {
-      'nowhere.json': 'there is no such file',
+      'nowhere.json': 'no such file',
       examples: 'it is a folder',
     };
     for (const [file, reason] of Object.entries(reasons)) {
@@ -219,29 +223,29 @@ describe('crankwright', () => {
   });
 
   it.each<[readonly string[], string]>([
-    [[], 'say what to do: report, plan, schema'],
+    [[], 'no command given; commands are report, plan, schema'],
     [['pln'], '"pln" is not a command; did you mean "plan"?'],
     [['__proto__'], '"__proto__" is not a command; commands are report, plan, schema'],
-    [['report', 'a', 'b'], 'report takes one operand, and "b" is a second'],
-    [['report'], 'say which file to read'],
+    [['report', 'a', 'b'], 'report takes one operand; "b" is one too many'],
+    [['report'], 'no file given'],
     [['report', '--reading', 'x'], '--reading is not an option; did you mean "--readings"?'],
     [['report', '--qqqqqqqqq'], '--qqqqqqqqq is not an option'],
     [['report', '--constructor'], '--constructor is not an option'],
     [['report', '-x'], '-x is not an option'],
     [['report', '--at-most', '1'], '--at-most is not an option of report'],
     [['schema', 'sheet', '--json'], '--json is not an option of schema'],
-    [['schema'], 'schema: say which, sheet or shed'],
+    [['schema'], 'schema needs sheet or shed'],
     [['schema', 'shel'], 'schema: "shel" is not sheet or shed; did you mean "shed"?'],
     [['report', '--units'], '--units needs a value'],
     [['report', '--units', '--json'], '--units needs a value'],
     [['report', '--units='], '--units needs a value'],
     [['report', '--units', 'imperial'], '--units: "imperial" is not inch or metric'],
     [['report', '--json=yes'], '--json takes no value'],
-    [['report', '--json', '--units', 'inch'], '--json and --units do not go together'],
-    [['plan', '--json', '--build-sheet'], '--json and --build-sheet do not go together'],
+    [['report', '--json', '--units', 'inch'], '--json and --units cannot be combined'],
+    [['plan', '--json', '--build-sheet'], '--json and --build-sheet cannot be combined'],
     [['plan', '--json', '--json'], '--json is given twice'],
-    [['plan', '--markdown'], '--markdown goes with --build-sheet'],
-    [['plan', '--readings', '-'], '--readings needs a file of its own'],
+    [['plan', '--markdown'], '--markdown needs --build-sheet'],
+    [['plan', '--readings', '-'], '--readings needs a file, not standard input'],
     [['plan', '--at-most', '1.5'], '--at-most: "1.5" is not a whole number of engines'],
     [['plan', '--at-most=-1'], '--at-most: "-1" is not a whole number of engines'],
     [['plan', '--time-limit', '0'], '--time-limit: "0" is not a number of seconds above 0'],
@@ -259,7 +263,7 @@ describe('crankwright', () => {
     const unwritten = {
       code: 4,
       out: '',
-      err: 'crankwright: the output cannot be written: no space is left there\n',
+      err: 'crankwright: cannot write the output: no space is left there\n',
     };
     expect(await captured(['--help'], { print })).toEqual(unwritten);
     expect(await captured(['report', 'shed.json'], { files, print })).toEqual(unwritten);

@@ -33,7 +33,7 @@ describe('crankwright plan, with a solver that is of no use', () => {
     const { code, out } = await planned(() => highsFailing(() => left-- <= 0));
     expect(code).toBe(3);
     expect(out.replace(/\s+/g, ' ')).toMatch(
-      /2 complete engines can be built; .* Proven: .* What one more engine needs is not known: the solver failed\./,
+      /2 complete engines can be built; .* Proven: .* What one more engine needs is not known, because the solver failed\./,
     );
   });
 
@@ -43,7 +43,7 @@ describe('crankwright plan, with a solver that is of no use', () => {
     });
     expect([code, out]).toEqual([5, '']);
     expect(err).toBe(
-      'crankwright: The solver for plans could not be loaded: highs.wasm is missing. In Node, install the package again. In a browser, see that highs.wasm is served beside the bundle. Then try again.\n',
+      'crankwright: The solver for plans could not be loaded: highs.wasm is missing. In Node, reinstall the package. In a browser, make sure that highs.wasm is served beside the bundle. Then try again.\n',
     );
   });
 });

@@ -198,8 +198,8 @@ describe('describeGrindPlan, where a journal of good size does not clean up', ()
     });
     // 2.1246 less the wheel's thousandth is 2.1236 in; the target ends at 2.1250 in.
     expect(describeGrindPlan(plan, { units: 'inch' })).toEqual([
-      'no step serves: defeated by rod 1',
-      'not standard: rod 1, out of shape or damaged, does not clean up (2.1236 in left, 0.0014 in short)',
+      'no step serves: rod 1 cannot clean up',
+      'not standard: rod 1 is out of shape or damaged and does not clean up (clean at 2.1236 in, 0.0014 in short)',
     ]);
   });
 });

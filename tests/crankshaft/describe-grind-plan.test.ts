@@ -17,32 +17,32 @@ const inches = { units: 'inch' } as const;
 const millimetres = { units: 'metric' } as const;
 
 describe('describeGrindPlan says', () => {
-  it('that a journal is good as it is', () => {
+  it('that a journal needs no grinding', () => {
     const plan = grindPlan(rods(asNew));
     expect(describeGrindPlan(plan, inches)).toEqual([
-      'use as it is at standard, 2.1245 to 2.1250 in',
-      'rod 1 is good as it is at standard',
+      'no grinding needed at standard, 2.1245 to 2.1250 in',
+      'rod 1 needs no grinding at standard',
     ]);
     expect(describeGrindPlan(plan, millimetres)).toEqual([
-      'use as it is at standard, 53.962 to 53.975 mm',
-      'rod 1 is good as it is at standard',
+      'no grinding needed at standard, 53.962 to 53.975 mm',
+      'rod 1 needs no grinding at standard',
     ]);
   });
 
   it('how far it is worn, and who allows that', () => {
     const plan = grindPlan({ ...rods({ ...asNew, smallest: 21_242 }), sizeAllowance: tenths(4) });
     expect(describeGrindPlan(plan, inches)[1]).toBe(
-      'rod 1 is good as it is at standard, 0.0003 in below it (specified)',
+      'rod 1 needs no grinding at standard: 0.0003 in below it, within the allowance (specified)',
     );
     expect(describeGrindPlan(plan, millimetres)[1]).toBe(
-      'rod 1 is good as it is at standard, 0.008 mm below it (specified)',
+      'rod 1 needs no grinding at standard: 0.008 mm below it, within the allowance (specified)',
     );
   });
 
   it('how far it is above its size', () => {
     const plan = grindPlan({ ...rods({ ...asNew, largest: 21_253 }), sizeAllowance: tenths(4) });
     expect(describeGrindPlan(plan, inches)[1]).toBe(
-      'rod 1 is good as it is at standard, 0.0003 in above it (specified)',
+      'rod 1 needs no grinding at standard: 0.0003 in above it, within the allowance (specified)',
     );
   });
 
@@ -50,21 +50,21 @@ describe('describeGrindPlan says', () => {
     const plan = grindPlan({ ...rods(asNew, worn), cleanUpAllowance: thou(1) });
     expect(describeGrindPlan(plan, inches)).toEqual([
       'grind to 0.0100 in under, 2.1145 to 2.1150 in',
-      'not standard: rod 2, 0.0056 in below it, does not clean up (2.1166 in left, 0.0084 in short)',
-      'rod 1 cleans up at 0.0100 in under (2.1236 in left): 0.0098 to 0.0103 in comes off',
+      'not standard: rod 2 is 0.0056 in below it and does not clean up (clean at 2.1166 in, 0.0084 in short)',
+      'rod 1 cleans up at 0.0100 in under (clean at 2.1236 in): 0.0098 to 0.0103 in comes off',
       expect.stringMatching(
         /^rod 2 must be ground: out-of-round 0\.0013 in: 0\.0008 in above the limit of 0\.0005 in \(common practice: /,
       ),
-      'rod 2 cleans up at 0.0100 in under (2.1166 in left): 0.0052 to 0.0057 in comes off',
-      'with 0.0010 in left to clean up (specified)',
+      'rod 2 cleans up at 0.0100 in under (clean at 2.1166 in): 0.0052 to 0.0057 in comes off',
+      'clean-up allowance 0.0010 in (specified)',
     ]);
     expect(describeGrindPlan(plan, millimetres)).toEqual([
       'grind to 0.254 mm under, 53.708 to 53.721 mm',
-      'not standard: rod 2, 0.142 mm below it, does not clean up (53.762 mm left, 0.213 mm short)',
-      'rod 1 cleans up at 0.254 mm under (53.939 mm left): 0.249 to 0.262 mm comes off',
+      'not standard: rod 2 is 0.142 mm below it and does not clean up (clean at 53.762 mm, 0.213 mm short)',
+      'rod 1 cleans up at 0.254 mm under (clean at 53.939 mm): 0.249 to 0.262 mm comes off',
       expect.stringMatching(/^rod 2 must be ground: out-of-round 0\.033 mm: 0\.020 mm above the /),
-      'rod 2 cleans up at 0.254 mm under (53.762 mm left): 0.132 to 0.145 mm comes off',
-      'with 0.025 mm left to clean up (specified)',
+      'rod 2 cleans up at 0.254 mm under (clean at 53.762 mm): 0.132 to 0.145 mm comes off',
+      'clean-up allowance 0.025 mm (specified)',
     ]);
   });
 
@@ -76,26 +76,26 @@ describe('describeGrindPlan says', () => {
     });
     expect(describeGrindPlan(plan, inches)).toEqual([
       'no step serves',
-      'not standard: not enough shells at hand; rod 2, 0.0056 in below it, does not clean up (2.1166 in left, 0.0084 in short)',
-      'not 0.0100 in under: not enough shells at hand; rod 2, 2.1145 in, would be below the minimum 2.1200 in',
-      'not 0.0200 in under: rod 2, 2.1045 in, would be below the minimum 2.1200 in',
-      'not 0.0300 in under: rod 2, 2.0945 in, would be below the minimum 2.1200 in',
+      'not standard: not enough shells at hand; rod 2 is 0.0056 in below it and does not clean up (clean at 2.1166 in, 0.0084 in short)',
+      'not 0.0100 in under: not enough shells at hand; rod 2 would be 2.1145 in, below the minimum of 2.1200 in',
+      'not 0.0200 in under: rod 2 would be 2.1045 in, below the minimum of 2.1200 in',
+      'not 0.0300 in under: rod 2 would be 2.0945 in, below the minimum of 2.1200 in',
     ]);
     expect(describeGrindPlan(plan, millimetres)[2]).toBe(
-      'not 0.254 mm under: not enough shells at hand; rod 2, 53.708 mm, would be below the minimum 53.848 mm',
+      'not 0.254 mm under: not enough shells at hand; rod 2 would be 53.708 mm, below the minimum of 53.848 mm',
     );
   });
 
-  it('who defeats it', () => {
+  it('which journals cannot clean up at any step', () => {
     const plan = grindPlan(rods(ruined, { ...ruined, name: 'rod 4' }));
-    expect(describeGrindPlan(plan, inches)[0]).toBe('no step serves: defeated by rod 3, rod 4');
+    expect(describeGrindPlan(plan, inches)[0]).toBe('no step serves: rod 3, rod 4 cannot clean up');
     expect(describeGrindPlan(plan, inches)).toHaveLength(5);
   });
 
   it('who set a limit as the wording asks', () => {
     const wording: Wording = { units: 'inch', nameBasis: ({ kind }) => `[${kind}]` };
     const said = describeGrindPlan(grindPlan(rods(worn)), wording);
-    expect(said.at(-1)).toBe('with 0.0010 in left to clean up [common practice]');
+    expect(said.at(-1)).toBe('clean-up allowance 0.0010 in [common practice]');
     expect(said[2]).toMatch(/the limit of 0\.0005 in \[common practice\]$/);
   });
 

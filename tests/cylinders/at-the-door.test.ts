@@ -233,17 +233,17 @@ describe('borePlan with sleeves', () => {
     );
   });
 
-  it('says that a good bore is used as it is, and nothing more', () => {
+  it('says that a good bore needs no boring, and nothing more', () => {
     const good = { ...bore(1, 4), name: 'good' };
     expect(describeBorePlan(borePlan(request([good])), { units: 'inch' })).toEqual([
-      'use as it is at standard, 3.0000 to 3.0005 in',
-      'good is good as it is at standard',
+      'no boring needed at standard, 3.0000 to 3.0005 in',
+      'good needs no boring at standard',
     ]);
     // 10 over is 3.0100 to 3.0105 in.
     const bored = { ...bore(101, 104), name: 'bored' };
     const plan = borePlan(request([bored]));
     expect(describeBorePlan(plan, { units: 'inch' }).at(-1)).toBe(
-      'bored is good as it is at 0.0100 in over',
+      'bored needs no boring at 0.0100 in over',
     );
   });
 
@@ -252,7 +252,7 @@ describe('borePlan with sleeves', () => {
       units: 'inch',
       nameBasis: ({ kind }) => `[${kind}]`,
     });
-    expect(said.at(-1)).toBe('with 0.0030 in left for the hone [common practice]');
+    expect(said.at(-1)).toBe('honing allowance 0.0030 in [common practice]');
   });
 });
 

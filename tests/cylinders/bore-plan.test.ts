@@ -138,12 +138,12 @@ describe('borePlan', () => {
   it('says its decision and reasons in sentences', () => {
     expect(describeBorePlan(borePlan(request([good, worn])), { units: 'inch' })).toEqual([
       'bore to 3.0170 to 3.0175 in and hone to 0.0200 in over, 3.0200 to 3.0205 in',
-      'not standard: worn does not clean up (3.0130 in needed, 3.0000 in at the least)',
-      'not 0.0100 in over: worn does not clean up (3.0130 in needed, 3.0100 in at the least)',
-      'good cleans up at 0.0200 in over (3.0034 in needed)',
+      'not standard: worn does not clean up (needs 3.0130 in, the step starts at 3.0000 in)',
+      'not 0.0100 in over: worn does not clean up (needs 3.0130 in, the step starts at 3.0100 in)',
+      'good cleans up at 0.0200 in over (needs 3.0034 in)',
       'worn must be bored: taper 0.0069 in: 0.0059 in above the limit of 0.0010 in (common practice: bore out-of-round and taper up to 0.001 in (0.025 mm))',
-      'worn cleans up at 0.0200 in over (3.0130 in needed)',
-      'with 0.0030 in left for the hone (common practice: boring leaves 0.003 in (0.076 mm) for the hone)',
+      'worn cleans up at 0.0200 in over (needs 3.0130 in)',
+      'honing allowance 0.0030 in (common practice: boring leaves 0.003 in (0.076 mm) for the hone)',
     ]);
   });
 
@@ -160,12 +160,16 @@ describe('borePlan', () => {
       'not 0.762 mm over: no pistons at hand',
     ]);
     const over = said(borePlan(request([cylinder('over', 1, 10)], { sizeAllowance: thou(1) })));
-    expect(over[1]).toBe('over is good as it is at standard, 0.013 mm above it (specified)');
+    expect(over[1]).toBe(
+      'over needs no boring at standard: 0.013 mm above it, within the allowance (specified)',
+    );
     const under = said(borePlan(request([cylinder('under', -5, 3)])));
-    expect(under[1]).toMatch(/^under is good as it is at standard, 0.013 mm below it \(common/);
+    expect(under[1]).toMatch(
+      /^under needs no boring at standard: 0.013 mm below it, within the allowance \(common/,
+    );
     const thin = borePlan(request([{ ...worn, wall: inch(0.15) }], { leastWall: inch(0.1403) }));
     expect(said(thin)).toContain(
-      'not 0.508 mm over: worn would keep a wall of 3.561 mm, 3.564 mm is the least',
+      'not 0.508 mm over: worn would have a wall of 3.561 mm, below the least of 3.564 mm',
     );
   });
 

@@ -80,7 +80,7 @@ describe('describe says', () => {
       'undecided',
       finding(thou(10), both, specified, thou(1)),
       'inch',
-      'end play 0.0100 in ± 0.0010 in: cannot be told from 0.0040 to 0.0100 in (specified)',
+      'end play 0.0100 in ± 0.0010 in: undecided, as it may be inside or outside 0.0040 to 0.0100 in (specified)',
     ],
     [
       'who specified it',

@@ -30,7 +30,7 @@ describe('planReport', () => {
 
   it('says how many engines, what they cost, how tight they are and what is proven', () => {
     expect(flowing(text)).toContain(
-      '2 complete engines can be built; machining and buying cost 205.50 EUR. The tightest clearance stays 0.0003 in inside its limits. Proven: no other plan makes more engines,',
+      '2 complete engines can be built; machining and purchases cost 205.50 EUR. The tightest clearance stays 0.0003 in inside its limits. Proven: no other plan makes more engines,',
     );
     // A limit is met to the last bit of a double and no closer.
     const tight = planReport({ ...twoEngines, smallestMargin: -7e-18 as Length });
@@ -46,7 +46,7 @@ describe('planReport', () => {
       'crankshaft B: grind rod journals rod 1, rod 2 to 0.0200 in under, 1.6045 to 1.6050 in, by the grinder',
     );
     expect(text).toContain('Interchange: before serial 4000.');
-    expect(text).toContain('Nothing is machined.');
+    expect(text).toContain('No machining.');
   });
 
   it('shows every bearing and cylinder with its clearance beside the limits and their note', () => {
@@ -61,8 +61,19 @@ describe('planReport', () => {
     expect(text).toContain(
       'With 2 × washers 0.096: end play 0.0080 in: within 0.0050 to 0.0120 in [2]',
     );
-    expect(text).toContain('End play: not planned.');
-    expect(text).toContain('Guide clearance 0.0019 to 0.0020 in: no limit is given');
+    expect(text).toContain('End play: not planned, as its limits or a thrust width are missing.');
+    expect(text).toContain('Guide clearance 0.0019 to 0.0020 in: not judged, as no limit is given');
+  });
+
+  it('says where guides and stems were not measured, in an engine that has them', () => {
+    const { guides, ...unmeasured } = machined;
+    const head = { section: 'heads', name: 'head A', count: 1, bought: false } as const;
+    const valves = { ...head, section: 'valveSets', name: 'valves A' } as const;
+    const page = (parts: Plan['builds'][number]['parts']) =>
+      flowing(planReport({ ...twoEngines, builds: [{ ...unmeasured, parts }] }));
+    const said = 'Guide clearance: not judged, as the guides or the stems were not measured.';
+    expect(page([head, valves])).toContain(said);
+    expect(page([head])).not.toContain('Guide clearance');
   });
 
   it('says what stands with one limit only, and an end play without washers', () => {
@@ -89,7 +100,7 @@ describe('planReport', () => {
       'Kept back: head B (head)\nSpare: 2 × rod shells standard (pairs of shells)\nScrap: block D (block)\n',
     );
     expect(flowing(text)).toContain(
-      'One more engine would need: 1 piston set 0.0200 in over; 1 pair of rod shells 0.0300 in under.',
+      'One more engine needs: 1 piston set 0.0200 in over; 1 pair of rod shells 0.0300 in under.',
     );
     const nextEngine = {
       lacks: [
@@ -98,7 +109,7 @@ describe('planReport', () => {
       ],
     } as const;
     expect(flowing(planReport({ ...twoEngines, nextEngine }))).toContain(
-      'One more engine would need: 2 pairs of main shells of standard size; 1 crankshaft.',
+      'One more engine needs: 2 pairs of main shells of standard size; 1 crankshaft.',
     );
   });
 
@@ -116,9 +127,9 @@ describe('planReport', () => {
     expect(none).toContain('No complete engine can be built.');
     expect(none).toContain('Proven: no choice of parts makes a complete engine.');
     expect(none).toContain(
-      'These blocks were asked for and cannot be built, alone or together: block D.',
+      'You asked for these blocks, but they cannot be built, alone or together: block D.',
     );
-    expect(none).toContain('One more engine would need: 2 rods; 1 head.');
+    expect(none).toContain('One more engine needs: 2 rods; 1 head.');
     expectPage(none);
   });
 
@@ -129,7 +140,7 @@ describe('planReport', () => {
     bound,
   });
   const BEST =
-    'Proven: no other plan makes more engines, or as many for less, or as many for as little with a wider smallest margin.';
+    'Proven: no other plan makes more engines, as many for less, or as many at this cost with a wider smallest margin.';
 
   it.each<[Unproven, string]>([
     [
@@ -142,7 +153,7 @@ describe('planReport', () => {
     ],
     [
       stopped('least cost', 205.5, 180),
-      'NOT PROVEN to cost the least: the time was up. This plan costs 205.50 EUR; no plan of as many engines costs less than 180.00 EUR. It is proven that no plan makes more engines. Allow more time to be sure.',
+      'NOT PROVEN to cost the least: the time was up. This plan costs 205.50 EUR; no plan for as many engines costs less than 180.00 EUR. Proven: no plan makes more engines. Allow more time to be sure.',
     ],
     [
       stopped('least cost', 205.5, 0),
@@ -150,11 +161,11 @@ describe('planReport', () => {
     ],
     [
       stopped('widest margin', inch(0.0003), inch(0.0005)),
-      'NOT PROVEN to have the widest margin: the time was up. Its smallest margin is 0.0003 in; no plan at this cost has more than 0.0005 in. It is proven that no plan makes more engines, or as many for less. Allow more time to be sure.',
+      'NOT PROVEN to have the widest margin: the time was up. Its smallest margin is 0.0003 in; no plan at this cost has more than 0.0005 in. Proven: no plan makes more engines, or as many for less. Allow more time to be sure.',
     ],
     [
       stopped('next engine', 4, 4),
-      `${BEST} What one more engine needs is not known: the time was up.`,
+      `${BEST} What one more engine needs is not known, because the time was up.`,
     ],
   ])('says how far the proof came: %j', (proof, sentence) => {
     const page = planReport({ ...twoEngines, proof });
@@ -167,7 +178,7 @@ describe('planReport', () => {
         .replace('the time was up', 'the solver failed')
         .replace(
           'Allow more time to be sure.',
-          'A smaller question may help: build fewer engines at most, or set no limit to what each may cost. Please report the shed: this should not happen.',
+          'A smaller question may help: allow fewer engines, or drop the cost limit for each engine. Please report the shed: this should not happen.',
         ),
     );
   });
@@ -177,12 +188,12 @@ describe('planReport', () => {
     const page = flowing(planReport({ ...noEngine, proof }));
     expect(page).toContain('No complete engine was found. NOT PROVEN');
     expect(page).toContain(
-      'These blocks were asked for and are not in this plan: block D. It is not known whether they can be built.',
+      'You asked for these blocks, but they are not in this plan: block D. Whether they can be built is not known.',
     );
     expect(page).not.toMatch(/engine can be built|cannot/);
     const sure = flowing(planReport({ ...noEngine, proof: stopped('next engine', 0, 0) }));
     expect(sure).toContain('No complete engine can be built. Proven: no choice of parts makes');
-    expect(sure).toContain('What one more engine needs is not known: the time was up.');
+    expect(sure).toContain('What one more engine needs is not known, because the time was up.');
   });
 
   it.each(HOSTILE_NAMES)('bears the name %j', (name) => {

@@ -91,7 +91,7 @@ describe.each<[string, PlanOptions]>([
       expect(nextEngine).toBeDefined();
       expect(plan).toEqual({ ...rest, proof });
       expect(planReport(plan).replace(/\s+/g, ' ')).toContain(
-        'Proven: no other plan makes more engines, or as many for less, or as many for as little with a wider smallest margin. What one more engine needs is not known: the solver failed.',
+        'Proven: no other plan makes more engines, as many for less, or as many at this cost with a wider smallest margin. What one more engine needs is not known, because the solver failed.',
       );
     }
   });

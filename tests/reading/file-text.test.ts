@@ -29,41 +29,41 @@ describe('the text of a file', () => {
   });
 
   it.each<[string, string, string]>([
-    ['', 'sheet, line 1', 'is not JSON: the text ends where a value should stand'],
+    ['', 'sheet, line 1', 'is not JSON: the text ends, but a value should follow'],
     [
       '{ "version": 1,\n  engine: "pump set" }',
       'sheet, line 2',
-      'is not JSON: "engine: \\"pump set\\" }" at character 3 stands where another name in double quotes should',
+      'is not JSON: "engine: \\"pump set\\" }" at character 3, but another name in double quotes should be there',
     ],
     [
       '{ "version": 1,\n  "engine": "pump set",\n}',
       'sheet, line 3',
-      'is not JSON: "}" at character 1 stands where another name in double quotes should; the comma before it is one too many',
+      'is not JSON: "}" at character 1, but another name in double quotes should be there; remove the comma before it',
     ],
     [
       '{ "version": 1\n  "engine": "pump set" }',
       'sheet, line 2',
-      'is not JSON: "\\"engine\\": \\"pump set\\"" at character 3 stands where a comma or } should',
+      'is not JSON: "\\"engine\\": \\"pump set\\"" at character 3, but a comma or } should be there',
     ],
     [
       '{ "engine": "pump\nset" }',
       'sheet, line 1',
-      'is not JSON: the quotation mark at character 13 begins text that does not end on its line, or has a backslash too many',
+      'is not JSON: the text that begins at character 13 has no closing quotation mark on its line, or an extra backslash',
     ],
     [
       '{ "engine": "2 1/8" in" }',
       'sheet, line 1',
-      'is not JSON: "in\\" }" at character 21 stands where a comma or } should',
+      'is not JSON: "in\\" }" at character 21, but a comma or } should be there',
     ],
     [
       '{ "engine": "2 1/8""\n}',
       'sheet, line 1',
-      'is not JSON: the quotation mark at character 20 is one too many; inside text write \\"',
+      'is not JSON: the quotation mark at character 20 is not expected there; inside text write \\"',
     ],
     [
       '['.repeat(60),
       'sheet, line 1',
-      'is not JSON: the bracket at character 51 stands inside too many others',
+      'is not JSON: the bracket at character 51 is nested too deeply',
     ],
   ])('that is not JSON is refused at its line: %j', (text, path, message) => {
     expect(sheetProblems(text)).toEqual([{ path, message }]);
@@ -83,10 +83,10 @@ describe('the text of a file', () => {
     expect(sheetProblems(text)).toEqual([
       {
         path: 'crankshaft.endPlay.readings[0].pushed',
-        message: 'stands twice, on line 3 and on line 5; keep one of the two',
+        message: 'is given twice, on lines 3 and 5; keep one of the two',
       },
-      { path: 'units', message: 'stands twice, on line 1 and on line 6; keep one of the two' },
-      { path: 'colour', message: expect.stringMatching(/^is not a field/) },
+      { path: 'units', message: 'is given twice, on lines 1 and 6; keep one of the two' },
+      { path: 'colour', message: expect.stringMatching(/^is not a known field/) },
     ]);
   });
 
@@ -97,13 +97,13 @@ describe('the text of a file', () => {
     );
     expect(shedProblems(text)).toContainEqual({
       path: 'blocks[0].faults',
-      message: 'stands twice, both times on line 1; keep one of the two',
+      message: 'is given twice, both times on line 1; keep one of the two',
     });
   });
 
   it('is refused unread where it is longer than any shed’s', () => {
     const long = ' '.repeat(2_000_001);
-    const message = 'has 2000001 characters, and at most 2000000 are read; is it the right file?';
+    const message = 'has 2000001 characters, but the limit is 2000000; is it the right file?';
     expect(sheetProblems(long)).toEqual([{ path: 'sheet', message }]);
     expect(shedProblems(long)).toEqual([{ path: 'shed', message }]);
     expect(shedProblems(plainShed(), `${HEADER}${long}`)).toEqual([
@@ -118,7 +118,7 @@ describe('the text of a file', () => {
     expect(shedProblems(plainShed(), lines(20_000))).toEqual([
       {
         path: 'readings',
-        message: 'has 20001 lines, and at most 20000 are read; is it the right file?',
+        message: 'has 20001 lines, but the limit is 20000; is it the right file?',
       },
     ]);
   });

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { didYouMean, either, nearest, strangeField } from '../../src/reading/nearest.js';
+import { didYouMean, either, nearest, unknownField } from '../../src/reading/nearest.js';
 
 describe('nearest', () => {
   const known = ['oversize', 'undersize', 'pairs', 'fits'];
@@ -39,11 +39,11 @@ describe('nearest', () => {
 });
 
 it('a strange field is answered with what there is', () => {
-  expect(strangeField('nam', ['name', 'shop'])).toBe(
-    'is not a field; did you mean "name"? known fields here: name, shop',
+  expect(unknownField('nam', ['name', 'shop'])).toBe(
+    'is not a known field; did you mean "name"? known fields here: name, shop',
   );
-  expect(strangeField('colour', ['name', 'shop'])).toBe(
-    'is not a field; known fields here: name, shop',
+  expect(unknownField('colour', ['name', 'shop'])).toBe(
+    'is not a known field; known fields here: name, shop',
   );
 });
 

@@ -34,10 +34,10 @@ describe('parsePrice', () => {
     ['14 £', /write the three letters/],
     ['-14 EUR', /is negative/],
     ['EUR −14', /is negative/],
-    ['14,50 EUR', /no amount that can be read.*decimals after a point/],
-    ['1,450.00 EUR', /nothing between thousands/],
+    ['14,50 EUR', /no readable amount.*decimals after a point/],
+    ['1,450.00 EUR', /no separator between thousands/],
     ['1.2345 EUR', /at most three decimals/],
-    ['1234567890 EUR', /no amount that can be read/],
+    ['1234567890 EUR', /no readable amount/],
     [
       '1e9 EUR',
       /^price: "1e9 EUR" is written with an exponent\. Write the amount out, e\.g\. 1000 EUR\.$/,
@@ -47,8 +47,8 @@ describe('parsePrice', () => {
     ['1.e-2 EUR', /is written with an exponent/],
     ['EUR1e3', /is written with an exponent/],
     ['1e EUR', /more than one currency/],
-    ['14 EUR 50', /no amount that can be read/],
-    ['14 16 EUR', /no amount that can be read/],
+    ['14 EUR 50', /no readable amount/],
+    ['14 16 EUR', /no readable amount/],
   ])('refuses %j', (text, message) => {
     expect(() => parsePrice(text)).toThrow(message);
     expect(() => parsePrice(text)).toThrow(RebuildInputError);

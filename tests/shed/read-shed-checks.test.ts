@@ -21,7 +21,7 @@ describe('the places of a part are as many as the engine has', () => {
     [
       { 'blocks[0].bores': [bore] },
       'blocks[0].bores',
-      /"block A" has 1 here, and "pump set, vertical twin" has 2 cylinders/,
+      /"block A" has 1 here, but "pump set, vertical twin" has 2 cylinders/,
     ],
     [
       { 'crankshafts[1].rodJournals': journals },
@@ -31,7 +31,7 @@ describe('the places of a part are as many as the engine has', () => {
     [
       { 'blocks[1].mainHousings': housings },
       'blocks[1].mainHousings',
-      /"block B" has 1 here, and .* has 2 mains/,
+      /"block B" has 1 here, but .* has 2 mains/,
     ],
     [{ 'blocks[1].mainHousings': undefined }, 'blocks[1].mainHousings', /is missing: .* 2 mains/],
     [
@@ -78,7 +78,7 @@ describe('the places of a part are as many as the engine has', () => {
     expect(problems[0]?.message).toMatch(/2 cylinders, with 2 rods on each journal$/);
     expect(problemsOf({ 'engine.rodsPerJournal': 2, 'engine.cylinders': 3 })[0]).toEqual({
       path: 'engine.rodsPerJournal',
-      message: expect.stringMatching(/has 3 cylinders, which do not go in pairs/),
+      message: expect.stringMatching(/has 3 cylinders, which do not make pairs/),
     });
   });
 
@@ -97,23 +97,23 @@ describe('the places of a part are as many as the engine has', () => {
 
 describe('names', () => {
   it.each<[Changes, string, RegExp]>([
-    [{ 'heads[1].name': 'head A' }, 'heads[1].name', /^"head A" is the name of heads\[0\] too/],
-    [{ 'rods[1].name': ' block A ' }, 'rods[1].name', /"block A" is the name of blocks\[0\] too/],
+    [{ 'heads[1].name': 'head A' }, 'heads[1].name', /^"head A" is also the name of heads\[0\];/],
+    [{ 'rods[1].name': ' block A ' }, 'rods[1].name', /"block A" is also the name of blocks\[0\];/],
     [
       { 'toBuy.shells[0].name': 'rod shells standard' },
       'toBuy.shells[0].name',
-      /name of shells\[0\] too; give each part of the shed its own name/,
+      /is also the name of shells\[0\]; give each part of the shed its own name/,
     ],
     [{ 'heads[1].name': '__proto__', 'heads[0].name': '__proto__' }, 'heads[1].name', /heads\[0\]/],
     [
       { 'blocks[0].bores[1].name': 'cylinder 1' },
       'blocks[0].bores[1].name',
-      /^"cylinder 1" is the name of blocks\[0\].bores\[0\] too; give each place/,
+      /^"cylinder 1" is also the name of blocks\[0\].bores\[0\]; give each place/,
     ],
     [
       { 'crankshafts[0].mainJournals[0].name': 'rod 1' },
       'crankshafts[0].mainJournals[0].name',
-      /name of crankshafts\[0\].rodJournals\[0\] too/,
+      /is also the name of crankshafts\[0\].rodJournals\[0\];/,
     ],
   ])('%j stand once', (changes, path, message) => {
     expect(problemsOf(changes)).toEqual([{ path, message: expect.stringMatching(message) }]);
@@ -130,7 +130,7 @@ describe('prices', () => {
     expect(problemsOf(changes)).toEqual([
       {
         path: 'machining[2].price',
-        message: expect.stringMatching(/^is in USD, and machining\[0\].price in EUR/),
+        message: expect.stringMatching(/^is in USD, but machining\[0\].price is in EUR/),
       },
       { path: 'toBuy.shells[0].price', message: expect.stringMatching(/^is in GBP/) },
     ]);
@@ -167,15 +167,23 @@ describe('a size that cannot be', () => {
     [
       { 'rods[1].rods[0].housingBore': '2.7507 in' },
       'rods[1].rods[0].housingBore',
-      /round that journal/,
+      /within .* for that journal/,
     ],
     [
       { 'blocks[1].mainHousings[0].housingBore': '2.0100 in' },
       'blocks[1].mainHousings[0].housingBore',
-      /round that journal/,
+      /within .* for that journal/,
     ],
-    [{ 'engine.rodHousing': { max: '2.7510 in' } }, 'engine.rodHousing', /round that journal/],
-    [{ 'engine.mainHousing': { min: '1.9 in' } }, 'engine.mainHousing', /round that journal/],
+    [
+      { 'engine.rodHousing': { max: '2.7510 in' } },
+      'engine.rodHousing',
+      /within .* for that journal/,
+    ],
+    [
+      { 'engine.mainHousing': { min: '1.9 in' } },
+      'engine.mainHousing',
+      /within .* for that journal/,
+    ],
     [{ 'engine.rodJournals.minimum': '1.7 in' }, 'engine.rodJournals.minimum', /No journal could/],
     [
       { 'engine.rodJournals.oilClearance.max': '0.03 in' },
@@ -190,7 +198,7 @@ describe('a size that cannot be', () => {
       /wall of blocks\[0\].bores\[0\], "cylinder 1", was measured/,
     ],
     [{ 'shells[0].wall': '0.620 in' }, 'shells[0].wall', /^15.748 mm is not near 1.\d+ mm/],
-    [{ 'shells[2].wall': '0.162 in' }, 'shells[2].wall', /which the housings leave for it/],
+    [{ 'shells[2].wall': '0.162 in' }, 'shells[2].wall', /the room that the housings leave/],
     [
       { 'pistonSets[0].pistons[1].diameter': '2.7 in' },
       'pistonSets[0].pistons[1].diameter',
@@ -215,12 +223,12 @@ describe('a step that nobody makes', () => {
     [
       { 'shells[1].undersize': '15 under' },
       'shells[1].undersize',
-      /^"rod shells 10 under" is for 0.0150 in, and the engine has 0.0000 in, 0.0100 in, 0.0200 in; if it is made, name it in engine.rodJournals.steps$/,
+      /^"rod shells 10 under" is for 0.0150 in, but the engine has 0.0000 in, 0.0100 in, 0.0200 in; if that step exists, add it to engine.rodJournals.steps$/,
     ],
     [
       { 'shells[2].undersize': '40 under', 'shells[2].wall': '0.0822 in' },
       'shells[2].undersize',
-      /0.0300 in; if it is made, name it in engine.mainJournals.steps$/,
+      /0.0300 in; if that step exists, add it to engine.mainJournals.steps$/,
     ],
     [
       { 'ringSets[1].oversize': '25 over' },

@@ -49,7 +49,7 @@ describe('a file nested deep', () => {
       ...['"the shed"', '"scored"'].map((at) => text.replace(at, nested)),
     ]) {
       expect(shedProblems(deep)).toEqual([
-        { path: 'shed, line 1', message: expect.stringMatching(/inside too many others$/) },
+        { path: 'shed, line 1', message: expect.stringMatching(/nested too deeply$/) },
       ]);
     }
   });

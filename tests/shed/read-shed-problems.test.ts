@@ -17,7 +17,7 @@ describe('a mistake in a shed', () => {
     ['engine.rodsPerJournal', 3, /must be 1 or 2/],
     ['engine.bores', undefined, /is missing/],
     ['engine.bores.wear', 'all around', /must be one side or all round; did you mean "all round"/],
-    ['engine.alsoNeeds', ['head', 'head'], /lists something twice/],
+    ['engine.alsoNeeds', ['head', 'head'], /lists an entry twice/],
     ['engine.endPlay', {}, /min, a max or both/],
     ['blocks', {}, /must be a list/],
     ['blocks[0].bores', [], /"block A" has 0 here/],
@@ -60,13 +60,13 @@ describe('a mistake in a shed', () => {
   it.each<[string, RegExp]>([
     [
       'pistonSets[0].oversise',
-      /^is not a field; did you mean "oversize"\? known fields here: name/,
+      /^is not a known field; did you mean "oversize"\? known fields here: name/,
     ],
     ['blocks[0].bores[1].wal', /did you mean "wall"\?/],
     ['engine.bores.leastwall', /did you mean "leastWall"\?/],
     ['crankshaft', /did you mean "crankshafts"\?/],
     ['toBuy.headz', /did you mean "heads"\?/],
-    ['machining[1].colour', /^is not a field; known fields here: work, shop, price$/],
+    ['machining[1].colour', /^is not a known field; known fields here: work, shop, price$/],
     ['shells[0].price', /known fields here: name, from/],
   ])('a field %s is refused with the nearest there is', (path, message) => {
     const problems = shedProblems(spoiltShed({ [path]: 'x' }));
@@ -137,7 +137,7 @@ describe('a mistake in a shed', () => {
       units: 'metric',
     };
     const bare = shedProblems(shed).map(({ path, message }) => {
-      expect(message).toMatch(/has no unit, and this engine is metric.*"0.25 mm (under|over)"/);
+      expect(message).toMatch(/has no unit, but this engine is metric.*"0.25 mm (under|over)"/);
       return path;
     });
     expect(bare).toEqual([

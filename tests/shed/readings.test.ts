@@ -143,9 +143,9 @@ describe('a mistake in a CSV of readings', () => {
     [
       '1,2,3,4,5',
       'readings, line 1',
-      /must name the columns, with commas between: part, feature, station, angle, reading$/,
+      /must name the columns, separated by commas: part, feature, station, angle, reading$/,
     ],
-    ['part;feature;station;angle;reading', 'readings, line 1', /with commas between/],
+    ['part;feature;station;angle;reading', 'readings, line 1', /separated by commas/],
     [
       'part,feature,station,angle,diameter,reading',
       'readings, line 1',
@@ -178,21 +178,25 @@ describe('a mistake in a CSV of readings', () => {
   });
 
   it.each<[string, string, RegExp]>([
-    ['head B, flatness, , 2 thou', '', /^has 4 cells, and the header has 5/],
+    ['head B, flatness, , 2 thou', '', /^has 4 cells, but the header has 5/],
     ['head B, flatness, , , 2 thou,', '', /^has 6 cells/],
     ['head B, flatness, , , "2" thou', ': reading', /no number that can be read/],
-    ['head B,flatness,,,"2" thou', '', /^has a quotation mark too few or too many/],
-    ['"head B, flatness, , , 2 thou', '', /^has a quotation mark too few or too many/],
+    ['head B,flatness,,,"2" thou', '', /^has an unmatched quotation mark: /],
+    ['"head B, flatness, , , 2 thou', '', /^has an unmatched quotation mark: /],
     ['head C, flatness, , , 2 thou', ': part', /^"head C" is not in the shed; did you mean "head/],
     [', flatness, , , 2 thou', ': part', /^"" is not in the shed/],
     ['constructor, flatness, , , 2 thou', ': part', /^"constructor" is not in the shed$/],
     [
       'head B, flatnes, , , 2 thou',
       ': feature',
-      /^"flatnes" is no feature of "head B"; did you mean "flatness"\? it has flatness, guideBore/,
+      /^"flatnes" is not a feature of "head B"; did you mean "flatness"\? it has flatness, guideBore/,
     ],
     ['block A, wall, , , 2 thou', ': feature', /it has thrustWidth, cylinder 1, cylinder 2/],
-    ['head A, flatness, , , 2 thou', ': reading', /shed's file too, at heads\[0\].flatness/],
+    [
+      'head A, flatness, , , 2 thou',
+      ': reading',
+      /is also given in the shed file, at heads\[0\].flatness/,
+    ],
     ['head B, flatness, 1 in, , 2 thou', ': station', /must be empty: "flatness" has no stations/],
     ['head B, flatness, , 90 deg, 2 thou', ': angle', /must be empty/],
     ['head B, flatness, , , 2', ': reading', /no unit/],

@@ -203,16 +203,20 @@ describe('inspect on other engines', () => {
     const [first] = actionsFrom(thin);
     expect(first?.kind).toBe('thin film');
     expect(first && describeAction(first, { units: 'inch' })).toMatch(
-      /^DO NOT RUN: the oil film at rod 2 is 0\.\d µm, \d\.\d times the roughness, where a full film takes 3\.0 times/,
+      /^DO NOT RUN: the oil film at rod 2 is 0\.\d µm, \d\.\d times the roughness; a full film takes 3\.0 times/,
     );
     const still = inspected({ 'oil.sample': undefined, 'oil.bearing.speed': '0 rpm' });
-    expect(report(still)).toContain('Film now: none at rod 2: it stands still.');
+    expect(report(still)).toContain(
+      'Film now: none at rod 2: it stands still. No used oil was measured,',
+    );
   });
 
   it('says nothing of hot oil whose fuel is known cold only, nor of a sump full of fuel', () => {
     const cold = inspected({ 'oil.fuelViscosity': '0.6 cSt', 'oil.bearing': undefined });
     expect(cold.oil?.sample?.hot).toBeUndefined();
-    expect(report(cold)).toContain('Viscosity now: 130.0 cSt at 68.0 °F, 341.8 cSt when clean.');
+    expect(report(cold)).toContain(
+      'Viscosity now: 130.0 cSt at 68.0 °F, against 341.8 cSt for clean oil.',
+    );
     const flooded = inspected({ 'oil.sample.viscosity': '0.55 cSt', 'oil.bearing': undefined });
     expect(flooded.oil?.leak?.left.until).toEqual({ reached: true, time: 0 });
   });
@@ -372,8 +376,8 @@ describe('inspect at its boundaries', () => {
     const at = (temperature: string) => () => inspected({ 'oil.sample.temperature': temperature });
     expect(at('25 °C')).not.toThrow();
     expect(at('15 °C')).not.toThrow();
-    expect(at('25.1 °C')).toThrow(/from 15 to 25 °C only/);
-    expect(at('14.9 °C')).toThrow(/from 15 to 25 °C only/);
+    expect(at('25.1 °C')).toThrow(/Only petrol from 15 to 25 °C has a default/);
+    expect(at('14.9 °C')).toThrow(/Only petrol from 15 to 25 °C has a default/);
   });
 
   it('takes oil up to 5 % thicker than clean for clean', () => {

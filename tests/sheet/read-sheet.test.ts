@@ -157,10 +157,20 @@ describe('readSheet', () => {
       /has no reading in it/,
     ],
     ['cylinders[0].rings[0].gap', '0.39 in', 'cylinders[0].rings[0]', /outside/],
-    ['shells', undefined, 'rods[0].fittedShells', /is not among the shells for rods/],
+    [
+      'shells',
+      undefined,
+      'rods[0].fittedShells',
+      /is not in the list of shells for rods; add it, with 0 pairs/,
+    ],
     ['oil.line', ['32 cSt'], 'oil.line', /two points/],
     ['oil.line[1].viscosity', '300 cSt', 'oil.line', /two points of one oil/],
-    ['oil.sample.temperature', '104 °F', 'oil.fuelViscosity', /from 15 to 25 °C only/],
+    [
+      'oil.sample.temperature',
+      '104 °F',
+      'oil.fuelViscosity',
+      /Only petrol from 15 to 25 °C has a default/,
+    ],
     ['oil.sample.viscosity', '0.4 cSt', 'oil.sample.viscosity', /as thick as the fuel/],
     ['oil.leak', { flow: '3 mL' }, 'oil.leak.flow', /no unit of flow/],
     ['oil.leak', 'drips', 'oil.leak', /object with named fields/],
@@ -171,7 +181,7 @@ describe('readSheet', () => {
     ['oil.bearing.roughness.shell', undefined, 'oil.bearing.roughness.shell', /missing/],
     ['oil.fuelViscosity', '0.6 cSt', 'oil.fuel', /the film needs its line/],
     ['oil.thresholds', { act: '5 vol%', critical: '2 vol%' }, 'oil.thresholds', /swap/],
-    ['extra', 1, 'extra', /is not a field; known fields here: version, engine/],
+    ['extra', 1, 'extra', /is not a known field; known fields here: version, engine/],
   ])('%s as %j is a problem at %s', (path, value, place, message) => {
     const problems = problemsOf(spoilt({ [path]: value }));
     const there = problems.find((problem) => problem.path === place);
@@ -219,8 +229,8 @@ describe('readSheet', () => {
   it.each<[string, Json, string, RegExp]>([
     ['engine', 'x'.repeat(61), 'engine', /at most 60 characters/],
     ['engine', 'two\nlines', 'engine', /on one line/],
-    ['rods[0].housingBore', '2.7506 in', 'rods[0].housingBore', /round that journal/],
-    ['rods[0].housingBore', '1.6100 in', 'rods[0].housingBore', /round that journal/],
+    ['rods[0].housingBore', '2.7506 in', 'rods[0].housingBore', /within .* for that journal/],
+    ['rods[0].housingBore', '1.6100 in', 'rods[0].housingBore', /within .* for that journal/],
     ['shells[1].wall', '0.719 in', 'shells[1].wall', /^18.2626 mm is not near/],
     ['shells[1].wall', '0.14 in', 'shells[1].wall', /^3.556 mm is not near/],
     [
@@ -248,12 +258,12 @@ describe('readSheet', () => {
   it.each([
     [
       'rods[0].jounral',
-      /^is not a field; did you mean "journal"\? known fields here: name, journal/,
+      /^is not a known field; did you mean "journal"\? known fields here: name, journal/,
     ],
     ['cylinders[1].bore.ringtravel', /did you mean "ringTravel"\?/],
     ['crankshaft.endplay', /did you mean "endPlay"\?/],
     ['oill', /did you mean "oil"\? known fields here: version, engine/],
-    ['rods[0].colour', /^is not a field; known fields here: name, journal/],
+    ['rods[0].colour', /^is not a known field; known fields here: name, journal/],
   ])('suggests the nearest field for %s, if one is near', (path, message) => {
     const problems = problemsOf(spoilt({ [path]: {} }));
     expect(problems).toEqual([{ path, message: expect.stringMatching(message) }]);
@@ -279,7 +289,7 @@ describe('readSheet', () => {
     expect(problemsOf(sheet)).toEqual([
       {
         path: 'crankshaft.mainJournals.steps[2]',
-        message: expect.stringMatching(/^"50 under" has no unit, and this engine is metric/),
+        message: expect.stringMatching(/^"50 under" has no unit, but this engine is metric/),
       },
     ]);
   });
@@ -289,7 +299,7 @@ describe('readSheet', () => {
     sheet.shells[0].undersize = '25 under';
     expect(problemsOf(sheet)).toContainEqual({
       path: 'shells[0].undersize',
-      message: expect.stringMatching(/this engine is metric: write it in mm/),
+      message: expect.stringMatching(/this engine is metric; write it in mm/),
     });
   });
 
@@ -306,7 +316,7 @@ describe('readSheet', () => {
   it('takes __proto__ for an unknown field and nothing else', () => {
     const text = '{ "version": 1, "engine": "e", "units": "inch", "__proto__": { "oil": 1 } }';
     expect(problemsOf(text)).toEqual([
-      { path: '__proto__', message: expect.stringMatching(/not a field/) },
+      { path: '__proto__', message: expect.stringMatching(/not a known field/) },
     ]);
   });
 
@@ -320,10 +330,8 @@ describe('readSheet', () => {
 
   it('lists the problems a line each, with their count', () => {
     expect(() => readSheet({ version: 1, engine: 'e' })).toThrow(
-      /^sheet: 1 problem found\. Correct it at its place:\n {2}units: is missing: inch or metric$/,
+      /^sheet: 1 problem found\. Correct it:\n {2}units: is missing: inch or metric$/,
     );
-    expect(() => readSheet({ version: 1 })).toThrow(
-      /^sheet: 2 problems found\. Correct each at its place:\n/,
-    );
+    expect(() => readSheet({ version: 1 })).toThrow(/^sheet: 2 problems found\. Correct them:\n/);
   });
 });

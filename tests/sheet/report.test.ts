@@ -45,7 +45,7 @@ describe('report', () => {
     expect(flowing).toContain('Fuel vapour in a crankcase can ignite');
     expect(flowing).toContain("the maker's manual always wins. Have parts crack-tested before");
     expect(flowing).toContain(
-      'One outside its limits must be resized, or the rod replaced, before shells are chosen',
+      'If one is outside its limits, have it resized or replace the rod before you choose shells',
     );
   });
 
@@ -70,7 +70,7 @@ describe('report', () => {
   it('has nothing to do for an engine without findings', () => {
     const bare = report(inspect(readSheet({ version: 1, engine: 'e', units: 'metric' })));
     expect(bare).toContain(
-      'No action needed for what was measured.\nNot measured: rods, mains, end play, cylinders, used oil.',
+      'No action needed for what was measured.\nNot measured, so not judged: rods, mains, end play, cylinders, used oil.',
     );
     expect(bare).not.toContain('OIL');
     expect(bare).not.toContain('housing');
@@ -92,7 +92,7 @@ describe('report of a bore that is to be machined', () => {
 describe('report of the oil', () => {
   it('sees no fuel where the sample is no thinner than clean oil', () => {
     expect(reported({ 'oil.sample.viscosity': '342 cSt' })).toContain(
-      'Fuel now: none to be seen by the law of ASTM D7152',
+      'Fuel now: the viscosity shows none by ASTM D7152',
     );
   });
 
@@ -103,10 +103,10 @@ describe('report of the oil', () => {
     expect(story.match(/\b(Fuel|Viscosity|Film|Time|What) (now|left|to do):/g)).toHaveLength(5);
     const places = beginnings.map((word) => story.indexOf(`${word} `));
     expect(places).toEqual([...places].sort((a, b) => a - b));
-    expect(story).toContain('between the laws');
-    expect(story).toContain('SAE 30, when clean');
+    expect(story).toContain('the blending laws range from 5.9 to 15.0 vol%');
+    expect(story).toContain('7.1 cSt now, SAE 12, 16 or 20, and 11.1 cSt clean, SAE 30.');
     expect(story).toContain('at rod 2');
-    expect(story).toContain('Time left: none: it must not run, at a leak of 18.0 mL/h');
+    expect(story).toContain('Time left: none, already past the fuel limit, at a leak of 18.0 mL/h');
     expect(story).toContain('stop the engine, drain the oil, mend the needle valve');
     expect(story).toContain('keep flames and switches away, and ventilate');
   });
@@ -129,10 +129,34 @@ describe('report of the oil', () => {
       'oil.bearing.load': '0 lbf',
       'oil.sample.viscosity': '300 cSt',
     }).replace(/\s+/g, ' ');
-    expect(text).toContain('its density a rule of thumb [');
+    expect(text).toContain('its density taken by a rule of thumb [');
     expect(text).toContain('oil of 880 kg/m³ at 15 °C');
-    expect(text).toContain('Time left: nothing leaks.');
-    expect(text).toContain('it is loaded so lightly that it stands any amount of fuel');
+    expect(text).toContain('Time left: no leak was measured (0 flow).');
+    expect(text).toContain('at this light load it tolerates any amount of fuel');
+  });
+
+  it('says that it took clean oil where no used oil was measured, and does not tell the time left', () => {
+    const text = reported({ 'oil.sample': undefined }).replace(/\s+/g, ' ');
+    expect(text).toContain('No used oil was measured, so this holds for clean oil only.');
+    expect(text).toContain(
+      'Time left: unknown, as the fuel in the oil now is unknown; at a leak of',
+    );
+    const thick = reported({ 'oil.sample.viscosity': '400 cSt' }).replace(/\s+/g, ' ');
+    expect(thick).toContain('This holds for clean oil, not for the thickened sample.');
+    expect(thick).toContain('Time left: unknown');
+    expect(reported().replace(/\s+/g, ' ')).not.toContain('holds for clean oil');
+  });
+
+  it('tells the time that is left until the limit or the film', () => {
+    const left = (changes: Readonly<Record<string, Json | undefined>>) =>
+      /Time left: [^.]*\.\d h until [a-z ]+/.exec(
+        reported({ 'oil.sample.viscosity': '300 cSt', ...changes }).replace(/\s+/g, ' '),
+      )?.[0];
+    expect(left({})).toMatch(/^Time left: \d\.\d h until the fuel limit$/);
+    expect(left({ 'oil.bearing.filmRatio': 4 })).toMatch(/h until the film is too thin$/);
+    expect(reported({ 'oil.bearing.filmRatio': 4 }).replace(/\s+/g, ' ')).toContain(
+      'Time left: none, the film is already too thin, at a leak',
+    );
   });
 
   it('names oil without a grade as thinner or thicker', () => {
@@ -142,8 +166,8 @@ describe('report of the oil', () => {
         'oil.line[1].viscosity': at212,
         'oil.sample.viscosity': sample,
       }).replace(/\s+/g, ' ');
-    expect(oil('10 cSt', '2.5 cSt', '19 cSt')).toContain('thinner than SAE 8, when clean');
-    expect(oil('600 cSt', '35 cSt', '2500 cSt')).toContain('thicker than SAE 60, when clean');
+    expect(oil('10 cSt', '2.5 cSt', '19 cSt')).toContain('clean, thinner than SAE 8.');
+    expect(oil('600 cSt', '35 cSt', '2500 cSt')).toContain('clean, thicker than SAE 60.');
   });
 
   it('says nothing of fuel where the oil has thickened', () => {
@@ -151,8 +175,8 @@ describe('report of the oil', () => {
     expect(thick).toContain(
       '1. [ ] change the oil: it is thicker than clean oil, 400.00 cSt against 341.80 cSt; it has aged or is another grade',
     );
-    expect(thick).not.toContain('Stage:');
-    expect(thick).toContain('Fuel now: it cannot be told');
+    expect(thick).not.toContain('Stage by');
+    expect(thick).toContain('Fuel now: unknown, as the sample is thicker than clean oil.');
     expect(thick).toContain('What to do: change the oil');
   });
 });
@@ -172,12 +196,12 @@ describe('describeAction', () => {
     [
       'no step serves',
       { 'crankshaft.rodJournals.minimum': '1.6 in' },
-      /^the rod journals cannot be saved by grinding: find another crankshaft/,
+      /^no undersize saves the rod journals: find another crankshaft/,
     ],
     [
       'defeated by a journal',
       { 'crankshaft.rodJournals.steps': ['20 under'] },
-      /^the rod journals cannot be saved by grinding \(rod 2\)/,
+      /^no undersize saves the rod journals \(rod 2\): /,
     ],
     [
       'undersize shells on a standard journal',
@@ -193,7 +217,7 @@ describe('describeAction', () => {
         'crankshaft.mainJournals.sizeAllowance': '0.005 in',
         'crankshaft.mainJournals.shape': { max: '0.005 in' },
       },
-      /^flywheel main: other shells or a ground journal, once its housing bore is known to be within its limits; oil clearance 0.0051 in/,
+      /^flywheel main: check its housing bore against the manual, then fit other shells or grind the journal; oil clearance 0.0051 in/,
     ],
     [
       'wrong piston',
@@ -206,18 +230,18 @@ describe('describeAction', () => {
         'cylinders[0].rings[1].gap': '0.02 in',
         'cylinderLimits.ringGap': { min: '0.009 in', max: '0.015 in' },
       },
-      /^cylinder 1, second ring: use another ring, this one is worn or not made for the bore; ring gap at the smallest bore 0.0200 in: 0.0050 in above/,
+      /^cylinder 1, second ring: use another ring, as this one is worn or not made for this bore; ring gap at the smallest bore 0.0200 in: 0.0050 in above/,
     ],
     [
       // The bore opens it by π times 0.7 thou from 10.0 thou: 12.2 at its worn top. From 9.8 it is 12.0.
       'ring too open at the worn end of the bore',
       { 'cylinderLimits.ringGap': { min: '0.009 in', max: '0.012 in' } },
-      /^cylinder 1, second ring: the bore is worn, and the ring is not to blame; ring gap at the largest bore 0.0122 in: 0.0002 in above the limit of 0.0120 in \(specified\); a ring with a gap of 0.0090 to 0.0098 in at the smallest bore stays within its limits$/,
+      /^cylinder 1, second ring: the bore is worn, not the ring; ring gap at the largest bore 0.0122 in: 0.0002 in above the limit of 0.0120 in \(specified\); a ring with a gap of 0.0090 to 0.0098 in at the smallest bore stays within its limits$/,
     ],
     [
       'ring that no other mends',
       { 'cylinderLimits.ringGap': { min: '0.009 in', max: '0.0105 in' } },
-      /^cylinder 1, second ring: the bore is worn, .*; bore or sleeve the cylinder, or go by a wear limit of its maker$/,
+      /^cylinder 1, second ring: the bore is worn, .*; bore or sleeve the cylinder, or go by the maker's wear limit$/,
     ],
     [
       'ring that must be filed in a bore that is worn',

@@ -28,7 +28,7 @@ export function sommerfeldNumber(bearing: OiledBearing): Ratio {
     parameter: 'load',
     value: load,
     expected: 'a load',
-    problem: 'makes the Sommerfeld number endless',
+    problem: 'makes the Sommerfeld number infinite',
     hint: 'filmThickness takes a bearing without a load.',
   });
 }

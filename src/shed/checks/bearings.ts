@@ -4,17 +4,17 @@ import { journalShape } from '../../measuring/index.js';
 import type { Length } from '../../quantities/index.js';
 import {
   type Check,
+  checkIfGiven,
   guardClearanceLimits,
   guardHousing,
   guardJournal,
   guardMinimum,
   guardWall,
-  where,
 } from '../../reading/index.js';
 import type { HousingPlace } from '../shed.js';
 import { type Placed, partsIn, placed, type SoundShed } from './sound-shed.js';
 
-/** What every bearing of a kind is made of: its parts must be sizes that could ever run together. */
+/** Checks that the journals, housings and shells of one kind have sizes that could run together. */
 export function bearingChecks(shed: SoundShed, kind: 'rods' | 'mains'): readonly Check[] {
   const [journals, housing] =
     kind === 'rods'
@@ -29,25 +29,25 @@ export function bearingChecks(shed: SoundShed, kind: 'rods' | 'mains'): readonly
   const sizes = distinct([...bounds, ...housings.map(({ part }) => part.housingBore)]);
   const inHousing = (bore: SizeOrSpan<Length>) => guardHousing(spanOf(bore), standard);
   return [
-    ...where(`engine.${journals}.minimum`, minimum, (least) =>
+    ...checkIfGiven(`engine.${journals}.minimum`, minimum, (least) =>
       guardMinimum({ standard, minimum: least }),
     ),
-    ...where(`engine.${journals}.oilClearance`, oilClearance, (limits) =>
+    ...checkIfGiven(`engine.${journals}.oilClearance`, oilClearance, (limits) =>
       guardClearanceLimits({ standard, oilClearance: limits }),
     ),
-    ...bounds.flatMap((bound) => where(`engine.${housing}`, bound, inHousing)),
+    ...bounds.flatMap((bound) => checkIfGiven(`engine.${housing}`, bound, inHousing)),
     ...partsIn(shed, 'crankshafts')
       .flatMap(({ path, part }) => placed(part[journals] ?? [], `${path}.${journals}`))
       .flatMap(({ path, part }) =>
-        where(path, part, ({ name, readings }) =>
+        checkIfGiven(path, part, ({ name, readings }) =>
           guardJournal({ name, ...journalShape(readings) }, { standard }),
         ),
       ),
     ...housings.flatMap(({ path, part }) =>
-      where(`${path}.housingBore`, part.housingBore, inHousing),
+      checkIfGiven(`${path}.housingBore`, part.housingBore, inHousing),
     ),
     ...partsIn(shed, 'shells').flatMap(({ path, part: { fits, wall, undersize = 0 as Length } }) =>
-      where(`${path}.wall`, fits === kind ? wall : undefined, (measured) =>
+      checkIfGiven(`${path}.wall`, fits === kind ? wall : undefined, (measured) =>
         guardWall({ wall: measured, undersize }, sizes, { standard }),
       ),
     ),
@@ -62,7 +62,7 @@ function housingsOf(shed: SoundShed, kind: 'rods' | 'mains'): readonly Placed<Ho
       );
 }
 
-/** Sizes that differ by a tenth of a millimetre: thousands of housings are only a few. */
+/** Drops sizes within a tenth of a millimetre of another: thousands of housings become a few. */
 function distinct(sizes: readonly SizeOrSpan<Length>[]): readonly SizeOrSpan<Length>[] {
   return [...new Map(sizes.map((size) => [Math.round(spanOf(size).max * 1e4), size])).values()];
 }

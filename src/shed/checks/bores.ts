@@ -2,29 +2,36 @@ import { borePlan, pistonClearanceSpan, ringFilingNeeded } from '../../cylinders
 import type { Span } from '../../judging/index.js';
 import { boreShape } from '../../measuring/index.js';
 import type { Length } from '../../quantities/index.js';
-import { type Check, type FileProblem, guardRingGapLimits, where } from '../../reading/index.js';
+import {
+  type Check,
+  checkIfGiven,
+  type FileProblem,
+  guardRingGapLimits,
+} from '../../reading/index.js';
 import type { BorePlace } from '../shed.js';
 import { type Placed, partsIn, placed, type SoundShed } from './sound-shed.js';
 
-/** Bores, pistons and rings must be sizes that could ever go together. */
+/** Checks that bores, pistons and rings have sizes that could go together. */
 export function boreChecks(shed: SoundShed): readonly Check[] {
   const { standard, ringGap } = shed.engine?.bores ?? {};
   if (standard === undefined) return [];
   return [
-    ...where('engine.bores.ringGap', ringGap, (limits) => guardRingGapLimits(standard.min, limits)),
+    ...checkIfGiven('engine.bores.ringGap', ringGap, (limits) =>
+      guardRingGapLimits(standard.min, limits),
+    ),
     ...boresIn(shed).flatMap(({ path, part }) =>
-      where(path, part, (bore) => guardBore(bore, standard)),
+      checkIfGiven(path, part, (bore) => guardBore(bore, standard)),
     ),
     ...partsIn(shed, 'pistonSets').flatMap(({ path, part: { pistons = [], oversize } }) =>
       placed(pistons, `${path}.pistons`).flatMap(({ path: at, part: { diameter: piston } }) =>
-        where(`${at}.diameter`, oversize, (step) =>
+        checkIfGiven(`${at}.diameter`, oversize, (step) =>
           pistonClearanceSpan({ bore: boredTo(standard, step), piston }),
         ),
       ),
     ),
     ...partsIn(shed, 'ringSets').flatMap(({ path, part: { rings = [], oversize } }) =>
       placed(rings, `${path}.rings`).flatMap(({ path: at, part: { gap, measuredIn } }) =>
-        where(at, oversize, (step) =>
+        checkIfGiven(at, oversize, (step) =>
           ringFilingNeeded({ gap, measuredIn, smallestBore: boredTo(standard, step).min }),
         ),
       ),
@@ -32,13 +39,13 @@ export function boreChecks(shed: SoundShed): readonly Check[] {
   ];
 }
 
-/** A wall that was measured is to be judged by something. */
+/** A measured wall needs a limit to be judged by. */
 export function leastWallMissing(shed: SoundShed): readonly FileProblem[] {
   const bores = shed.engine?.bores;
   if (!bores || Object.hasOwn(bores, 'leastWall')) return [];
   const measured = boresIn(shed).find(({ part }) => part.wall !== undefined);
   if (!measured) return [];
-  const message = `is missing, and the wall of ${measured.path}, "${measured.part.name}", was measured`;
+  const message = `is missing, but the wall of ${measured.path}, "${measured.part.name}", was measured`;
   return [{ path: 'engine.bores.leastWall', message }];
 }
 

@@ -2,12 +2,12 @@ import { type EngineKind, type FileProblem, type Gaps, isLost } from '../../read
 import type { Section } from '../sections.js';
 import { partsIn, pricesIn, type Sound, type SoundShed } from './sound-shed.js';
 
-/** How many places of a kind each part of a section has. */
+/** How many places of a kind each part of a section must have. */
 interface Wanted {
   readonly section: Section;
   readonly list: string;
   readonly count: number;
-  /** What of the engine asks for so many. */
+  /** The data of the engine that require this number. */
   readonly by: string;
 }
 
@@ -24,7 +24,7 @@ export function countProblems(shed: SoundShed): readonly FileProblem[] {
       const message =
         places === undefined
           ? `is missing: "${name}" has ${by}`
-          : `"${part.name ?? 'it'}" has ${has} here, and "${name}" has ${by}`;
+          : `"${part.name ?? 'it'}" has ${has} here, but "${name}" has ${by}`;
       return [{ path: `${path}.${list}`, message }];
     }),
   );
@@ -57,42 +57,42 @@ function wantedBy(engine: Sound<EngineKind>): readonly Wanted[] {
   return wanted;
 }
 
-/** What the engine says of itself that does not go together. */
+/** Contradictions in the data of the engine itself. */
 function engineProblems(engine: Sound<EngineKind>, name: string): readonly FileProblem[] {
   const { cylinders = 0, mains, rodsPerJournal = 1 } = engine;
   const problems: FileProblem[] = [];
   const refuse = (field: string, message: string) =>
     problems.push({ path: `engine.${field}`, message });
   if (cylinders % rodsPerJournal !== 0) {
-    refuse('rodsPerJournal', `"${name}" has ${cylinders} cylinders, which do not go in pairs`);
+    refuse('rodsPerJournal', `"${name}" has ${cylinders} cylinders, which do not make pairs`);
   }
   if (mains !== undefined && mains > 0 && !Object.hasOwn(engine, 'mainJournals')) {
     refuse('mainJournals', `is missing: "${name}" has ${mains} mains`);
   }
   for (const field of ['mainJournals', 'mainHousing'] as const) {
     if (mains === 0 && engine[field] !== undefined) {
-      refuse(field, `is given, and "${name}" has 0 mains`);
+      refuse(field, `is given, but "${name}" has 0 mains`);
     }
   }
   return problems;
 }
 
-/** Shells for mains of an engine whose mains have none. */
+/** Shells for mains of an engine without main shells. */
 function mainShells(shed: SoundShed, name: string): readonly FileProblem[] {
   if (shed.engine?.mains !== 0) return [];
   return partsIn(shed, 'shells').flatMap(({ path, part }) => {
     if (part.fits !== 'mains') return [];
-    const message = `"${part.name ?? 'it'}" is for mains, and "${name}" has 0 mains with shells`;
+    const message = `"${part.name ?? 'it'}" is for mains, but "${name}" has 0 mains with shells`;
     return [{ path: `${path}.fits`, message }];
   });
 }
 
-/** Prices in another currency than the first. */
+/** Prices in a currency other than the first one. */
 export function currencyProblems(shed: SoundShed): readonly FileProblem[] {
   const [first, ...others] = pricesIn(shed);
   return others.flatMap(({ path, part: { currency } }) => {
     if (first === undefined || currency === first.part.currency) return [];
-    const message = `is in ${currency}, and ${first.path} in ${first.part.currency}; give all prices in one currency`;
+    const message = `is in ${currency}, but ${first.path} is in ${first.part.currency}; give all prices in one currency`;
     return [{ path, message }];
   });
 }

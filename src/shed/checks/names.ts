@@ -2,14 +2,14 @@ import { type FileProblem, type Given, isObject, rawItems } from '../../reading/
 import { SECTIONS, type Section } from '../sections.js';
 import { PLACES } from './places.js';
 
-/** A part of the file as it came, however spoilt, and where it stands. */
+/** A part of the raw file, valid or not, and its path. */
 export interface RawPart {
   readonly section: Section;
   readonly path: string;
   readonly part: Given;
 }
 
-/** Every part of the file, those that can be bought after the others. */
+/** Every part of the raw file; the parts to buy come last. */
 export function rawParts(given: Given): readonly RawPart[] {
   const toBuy = isObject(given['toBuy']) ? given['toBuy'] : {};
   const partsOf = (from: Given, before: string) =>
@@ -23,7 +23,7 @@ export function rawParts(given: Given): readonly RawPart[] {
   return [...partsOf(given, ''), ...partsOf(toBuy, 'toBuy.')];
 }
 
-/** Parts of the whole shed, and places of one part, that share a name: what goes by name could be either. */
+/** Parts of the whole shed, or places of one part, that share a name: a name must mean one thing. */
 export function repeatedNames(parts: readonly RawPart[]): readonly FileProblem[] {
   return [
     ...repeated(parts, 'give each part of the shed its own name'),
@@ -49,12 +49,12 @@ function repeated(
       first.set(name, path);
       return [];
     }
-    const message = `"${name}" is the name of ${other} too; ${advice}`;
+    const message = `"${name}" is also the name of ${other}; ${advice}`;
     return [{ path: `${path}.name`, message }];
   });
 }
 
-/** The name of a part or place as it is read, if it has one. */
+/** The trimmed name of a part or place, if it has one. */
 export function nameOf({ name }: Given): string | undefined {
   return typeof name === 'string' && name.trim() !== '' ? name.trim() : undefined;
 }

@@ -1,16 +1,16 @@
 import type { Section } from '../sections.js';
 
-/** How a place or a part holds what is measured of it. */
+/** How a place or a part stores its measurements. */
 export interface Measurement {
   readonly field: string;
-  /** Diameters by station and angle, one size or the span of several readings, or one size alone. */
+  /** Diameters by station and angle; a span of one or more readings; or a single size. */
   readonly holds: 'readings' | 'span' | 'size';
 }
 
 const readings: Measurement = { field: 'readings', holds: 'readings' };
 const housingBore: Measurement = { field: 'housingBore', holds: 'span' };
 
-/** The lists of named places that parts have, with what is measured of each place. */
+/** The lists of named places on parts, with the measurement of each place. */
 export const PLACES: {
   readonly [S in Section]: readonly (Measurement & { readonly list: string })[];
 } = {
@@ -33,7 +33,7 @@ export const PLACES: {
 
 const thrustWidth: Measurement = { field: 'thrustWidth', holds: 'size' };
 
-/** What is measured of a part as a whole. */
+/** The measurements of a part as a whole. */
 export const MEASURED: { readonly [S in Section]: readonly Measurement[] } = {
   blocks: [thrustWidth],
   crankshafts: [thrustWidth],

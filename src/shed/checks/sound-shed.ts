@@ -4,7 +4,7 @@ import type { Gaps, Price } from '../../reading/index.js';
 import { SECTIONS, type Section } from '../sections.js';
 import type { BorePlace, HousingPlace, JournalPlace, Parts, PistonSetPart, Shed } from '../shed.js';
 
-/** What is read whole or not at all. */
+/** Values that are read as a whole or not at all. */
 type Whole =
   | string
   | number
@@ -17,7 +17,7 @@ type Whole =
   | PistonSetPart['pistons'][number]
   | MeasuredRingGap;
 
-/** What of a value could be read: fields may be lost, and lists may have gaps. */
+/** The part of a value that could be read: fields may be missing, and lists may have gaps. */
 export type Sound<T> = T extends Whole
   ? T
   : 'source' extends keyof T
@@ -26,16 +26,16 @@ export type Sound<T> = T extends Whole
       ? Gaps<Sound<Item>>
       : { readonly [K in keyof T]?: Sound<T[K]> | undefined };
 
-/** What of a shed could be read. */
+/** The part of a shed that could be read. */
 export type SoundShed = Sound<Shed>;
 
-/** A part and where it stands. */
+/** A part and its path. */
 export interface Placed<P> {
   readonly path: string;
   readonly part: P;
 }
 
-/** Every part of a section, those that can be bought besides, as far as each could be read. */
+/** Every part of a section, in the shed and to buy, as far as it could be read. */
 export function partsIn<S extends Section>(
   shed: SoundShed,
   section: S,
@@ -46,12 +46,12 @@ export function partsIn<S extends Section>(
   ] as readonly Placed<Sound<Parts[S][number]>>[];
 }
 
-/** The items of a list that could be read, each where it stands. */
+/** The items of a list that could be read, each with its path. */
 export function placed<P>(list: Gaps<P>, path: string): readonly Placed<P>[] {
   return list.flatMap((part, i) => (part === undefined ? [] : [{ path: `${path}[${i}]`, part }]));
 }
 
-/** Every price, and where it stands. */
+/** Every price, with its path. */
 export function pricesIn(shed: SoundShed): readonly Placed<Price>[] {
   const offers = SECTIONS.flatMap((section) =>
     placed<{ readonly price?: Price | undefined }>(shed.toBuy?.[section] ?? [], `toBuy.${section}`),

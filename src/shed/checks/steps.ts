@@ -7,8 +7,8 @@ import { type FileProblem, type Gaps, isLost, sameStep } from '../../reading/ind
 import { partsIn, type SoundShed } from './sound-shed.js';
 
 /**
- * Shells, pistons and rings for a step that the engine does not have: nobody makes them for
- * it. Steps that were written without their unit are not compared.
+ * Finds shells, pistons and rings for a step that the engine does not have. Steps written without
+ * a unit are not compared.
  */
 export function stepProblems(
   shed: SoundShed,
@@ -31,7 +31,7 @@ export function stepProblems(
     if (step === undefined || known === undefined || unread.has(path)) return [];
     if (known.steps.some((each) => sameStep(each, step))) return [];
     const there = known.steps.map(print).join(', ');
-    const message = `"${name ?? 'it'}" is for ${print(step)}, and the engine has ${there}; if it is made, name it in ${known.path}`;
+    const message = `"${name ?? 'it'}" is for ${print(step)}, but the engine has ${there}; if that step exists, add it to ${known.path}`;
     return [{ path, message }];
   };
   return [
@@ -46,13 +46,13 @@ export function stepProblems(
   ];
 }
 
-/** The steps that something of the engine may be machined to, and where they stand or could. */
+/** The steps that journals or bores may be machined to, and their path in the file. */
 interface Steps {
   readonly path: string;
   readonly steps: readonly Length[];
 }
 
-/** The engine's own steps, or those of the trade; none that is known where any could not be read. */
+/** The engine's own steps, or those of the trade; undefined if any of them could not be read. */
 function stepsOf(
   of: string,
   stated: { readonly steps?: Gaps<Length> | undefined } | undefined,

@@ -1,7 +1,7 @@
 import type { Section } from '../sections.js';
 import type { Job } from './triage-types.js';
 
-/** What is to be heeded with the work on a part, as sentences without full stops. */
+/** Cautions for the work on a part, as sentences without full stops. */
 export function cautionsFor(
   section: Section,
   name: string,
@@ -11,17 +11,17 @@ export function cautionsFor(
   const bends = works.includes('straighten');
   if (section === 'crankshafts' && works.length > 0) {
     return [
-      `have ${name} crack-tested before it is machined${bends ? ', and again once it is straight' : ''}: a bent or ground crankshaft can hide a crack that breaks it`,
+      `have ${name} crack-tested before it is machined${bends ? ', and again once it is straight' : ''}: a bent or ground crankshaft can hide a crack and break`,
     ];
   }
   if (section === 'rods' && bends) {
     return [
-      `have ${name} crack-tested before it is straightened and after: a rod that breaks goes through the block; if in doubt use another`,
+      `have ${name} crack-tested before and after it is straightened: a broken rod goes through the block; if in doubt, use another`,
     ];
   }
   if (works.includes('sleeve')) {
     return [
-      `${name}: sleeves are pressed in with force or heat; leave that to the shop, and do not stand in line with the press`,
+      `${name}: sleeves go in with force or heat; leave that to the shop, and do not stand in line with the press`,
     ];
   }
   return [];

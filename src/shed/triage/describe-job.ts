@@ -5,7 +5,7 @@ import { describeSpan } from '../../judging/internal.js';
 import type { Work } from '../works.js';
 import type { Job } from './triage-types.js';
 
-/** Each work as an order, as something that is done, and as what a part needs. */
+/** Each kind of work as an order, as an activity, and as what a part needs. */
 const WORDS: {
   readonly [W in Work]: readonly [order: string, doing: string, need: string];
 } = {
@@ -28,15 +28,15 @@ const WORDS: {
 
 /** An order for the shop: `grind rod journals rod 1, rod 2 to 0.0200 in under, 1.6045 to 1.6050 in`. */
 export function describeJob(job: Job, wording: Wording): string {
-  return saying(WORDS[job.work][0], job, wording);
+  return withSize(WORDS[job.work][0], job, wording);
 }
 
-/** The same as something that is done: `grinding rod journals rod 1 to …`. */
+/** The same as an activity: `grinding rod journals rod 1 to …`. */
 export function describeDoing(job: Job, wording: Wording): string {
-  return saying(WORDS[job.work][1], job, wording);
+  return withSize(WORDS[job.work][1], job, wording);
 }
 
-/** The work alone: `straightening`. */
+/** The activity alone: `straightening`. */
 export function doing(work: Work): string {
   return WORDS[work][1];
 }
@@ -46,7 +46,7 @@ export function need(work: Work): string {
   return WORDS[work][2];
 }
 
-function saying(verb: string, { work, places, step, to }: Job, wording: Wording): string {
+function withSize(verb: string, { work, places, step, to }: Job, wording: Wording): string {
   const what = places.length === 0 ? verb : `${verb} ${places.join(', ')}`;
   const size = to && describeSpan(to, 'length', wording.units);
   if (step === undefined) return size === undefined ? what : `${what} to measure ${size}`;

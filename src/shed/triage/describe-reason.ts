@@ -7,7 +7,7 @@ import type { Section } from '../sections.js';
 import { doing, need } from './describe-job.js';
 import type { TriagedPart, TriageReason } from './triage-types.js';
 
-/** Says a reason in full: what was seen or judged, and what follows. */
+/** Describes a reason: what was seen or judged, and the consequence. */
 export function describeReason(
   reason: TriageReason,
   part: TriagedPart,
@@ -15,7 +15,7 @@ export function describeReason(
 ): readonly string[] {
   switch (reason.kind) {
     case 'fault':
-      return [`seen: ${sightOf(reason)}; ${consequenceOf(reason, part.section)}`];
+      return [`seen: ${describeFault(reason)}; ${consequenceOf(reason, part.section)}`];
     case 'journals':
       return labelled(journalWords(reason.journals), describeGrindPlan(reason.plan, wording));
     case 'bores':
@@ -25,14 +25,14 @@ export function describeReason(
     case 'face':
       return [describe(reason.finding, wording)];
     case 'no shop':
-      return [`no shop on the list does ${doing(reason.work)}`];
+      return [`no shop on the list offers ${doing(reason.work)}`];
     case 'fits nothing':
-      // A spare's first sentence says so.
+      // The first sentence of a spare says so.
       return [];
   }
 }
 
-/** What alone keeps a part out of use, in a few words; undefined if the reason does not. */
+/** In a few words, what rules a part out; undefined if the reason does not. */
 export function obstacle(reason: TriageReason, { section, jobs }: TriagedPart): string | undefined {
   switch (reason.kind) {
     case 'fault':
@@ -41,14 +41,14 @@ export function obstacle(reason: TriageReason, { section, jobs }: TriagedPart): 
       const { plan, journals } = reason;
       if (plan.outcome !== 'none') return undefined;
       const who = plan.defeatedBy.length > 0 ? ` (${plan.defeatedBy.join(', ')})` : '';
-      return `the ${journalWords(journals)} cannot be saved by grinding${who}`;
+      return `no undersize saves the ${journalWords(journals)}${who}`;
     }
     case 'bores':
-      return reason.plan.outcome === 'none' ? 'there are no pistons for its bores' : undefined;
+      return reason.plan.outcome === 'none' ? 'no pistons are at hand for its bores' : undefined;
     case 'housing':
       return jobs.some(({ work }) => work === 'resize housings')
         ? undefined
-        : `housing ${reason.place} cannot be used as it is`;
+        : `housing ${reason.place} is not fit for use`;
     case 'fits nothing':
       return nothingFits(section, reason.section);
     default:
@@ -58,13 +58,13 @@ export function obstacle(reason: TriageReason, { section, jobs }: TriagedPart): 
 
 type FaultReason = Extract<TriageReason, { readonly kind: 'fault' }>;
 
-function sightOf({ fault, place }: FaultReason): string {
+function describeFault({ fault, place }: FaultReason): string {
   const where = place === undefined ? '' : ` on ${place}`;
   switch (fault) {
     case 'frost-heaved':
-      return `frost-heaved${where}, ice in its water spaces has forced the metal apart`;
+      return `frost-heaved${where}: ice in its water spaces has forced the metal apart`;
     case 'spun':
-      return `spun${where}, shells have turned where they should sit still`;
+      return `spun${where}: shells have turned in their housing`;
     default:
       return `${fault}${where}`;
   }
@@ -73,7 +73,7 @@ function sightOf({ fault, place }: FaultReason): string {
 function consequenceOf({ place, consequence }: FaultReason, section: Section): string {
   switch (consequence.kind) {
     case 'scrap':
-      return 'it is past use';
+      return 'scrap it';
     case 'machine':
       return `${place ?? 'it'} must be ${section === 'blocks' ? 'bored' : 'ground'}`;
     case 'repair':
@@ -81,35 +81,34 @@ function consequenceOf({ place, consequence }: FaultReason, section: Section): s
   }
 }
 
-/** A housing that cannot be used as it is. No shell makes up for it. */
+/** Describes a housing that is not fit for use. No shell makes up for it. */
 function describeHousing(
   { finding }: Extract<TriageReason, { readonly kind: 'housing' }>,
   section: Section,
   wording: Wording,
 ): string {
-  const replaced = section === 'rods' ? ', or the rod replaced,' : '';
-  const must = `it must be resized${replaced} before shells are chosen`;
-  if (finding === undefined) return `${must}, and there are no limits to resize it to`;
+  const must = `resize it${section === 'rods' ? ' or replace the rod' : ''} before you choose shells`;
+  if (finding === undefined) return `${must}, but no limits are given to resize it to`;
   const { min, max } = finding.limits;
-  const lacking = min === undefined ? 'a least' : max === undefined ? 'a most' : undefined;
-  const size = lacking ? `, and the limits lack ${lacking} to resize it to` : '';
+  const lacking = min === undefined ? 'lower' : max === undefined ? 'upper' : undefined;
+  const size = lacking ? `, but no ${lacking} limit is given to resize it to` : '';
   return `${describe(finding, wording)}; ${must}${size}`;
 }
 
-/** Nothing in the shed or to be bought, whatever is machined. */
+/** No part in the shed or to buy fits, whatever is machined. */
 function nothingFits(section: Section, missing: Section): string {
   if (missing === 'blocks' && (section === 'pistonSets' || section === 'ringSets')) {
-    return 'no block here takes this set, whatever it is bored to';
+    return 'no block here takes this set at any oversize';
   }
   if (section === 'shells') {
-    return 'no crankshaft here takes these shells, whatever it is ground to';
+    return 'no crankshaft here takes these shells at any undersize';
   }
   return missing === 'shells'
-    ? 'no shells here leave it its clearance'
-    : `no ${wordFor(missing)} here goes with it`;
+    ? 'no shells here give it a clearance within limits'
+    : `no ${wordFor(missing)} here fits it`;
 }
 
-/** Sentences of a plan, the first saying what they are of. */
+/** The sentences of a plan, with a label before the first. */
 function labelled(label: string, [first = '', ...others]: readonly string[]): readonly string[] {
   return [`${label}: ${first}`, ...others];
 }

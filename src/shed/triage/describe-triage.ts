@@ -11,13 +11,13 @@ import { describeReason, obstacle } from './describe-reason.js';
 import type { Disposition, Triage, TriagedPart } from './triage-types.js';
 
 /**
- * Says what is to become of a part in sentences: the disposition first, then
- * what was seen and judged, and what is to be heeded.
+ * Describes in sentences what to do with a part: the disposition, then what was seen and judged,
+ * then cautions. Of a part that is scrap for a visible fault, only its faults are told.
  *
  * @param part - one of the parts that `triage` gave
  * @param wording - the units to print in
  * @returns sentences without full stops
- * @throws {RebuildInputError} when the part is not one or the unit system is unknown
+ * @throws {RebuildInputError} when the part is not what `triage` gives, or the unit system is unknown
  * @example
  * ```ts
  * const part = {
@@ -25,19 +25,31 @@ import type { Disposition, Triage, TriagedPart } from './triage-types.js';
  *   because: [{ kind: 'fault', fault: 'cracked', consequence: { kind: 'scrap' } }],
  * } as const;
  * describePart(part, { units: 'inch' });
- * // ["block C: scrap: cracked", "seen: cracked; it is past use"]
+ * // ["block C: scrap: cracked", "seen: cracked; scrap it"]
  * ```
  */
 export function describePart(part: TriagedPart, wording: Wording): readonly string[] {
   guardLayout('part', part, triagedPartLayout, 'triage');
   guardWording(wording);
+  const reasons = (because: TriagedPart['because']) =>
+    because.flatMap((reason) => describeReason(reason, part, wording));
+  // What else was measured of a cracked part would only read as praise.
+  if (part.disposition === 'scrap' && part.because.some(isCondemning)) {
+    return [
+      headline(part, wording),
+      ...reasons(part.because.filter(({ kind }) => kind === 'fault')),
+    ];
+  }
   return [
     headline(part, wording),
-    ...part.because.flatMap((reason) => describeReason(reason, part, wording)),
+    ...reasons(part.because),
     ...otherFindings(part, wording),
     ...cautionsFor(part.section, part.name, part.jobs),
   ];
 }
+
+const isCondemning = (reason: TriagedPart['because'][number]): boolean =>
+  reason.kind === 'fault' && reason.consequence.kind === 'scrap';
 
 function headline(part: TriagedPart, wording: Wording): string {
   const { name, from, count, disposition, jobs, because } = part;
@@ -57,7 +69,7 @@ function headline(part: TriagedPart, wording: Wording): string {
   }
 }
 
-/** What was judged and no reason says. A grind plan says it of the journals, each by its name. */
+/** Findings that no reason mentions. A grind plan already mentions each journal by name. */
 function otherFindings(part: TriagedPart, wording: Wording): readonly string[] {
   if (part.section === 'crankshafts') return [];
   const told = part.because.flatMap((reason) => ('finding' in reason ? [reason.finding] : []));
@@ -68,17 +80,17 @@ function otherFindings(part: TriagedPart, wording: Wording): readonly string[] {
 }
 
 /**
- * The triage of a shed as plain text for the bench: how many parts are good for
- * what, then part by part what is to become of it and why, with who set each limit.
+ * Prints the triage of a shed as plain text for the bench: how many parts have each disposition,
+ * then what to do with each part and why, and who set each limit.
  *
  * @param triage - what `triage` gave for a shed
  * @param wording - the units to print in; by default those of the shed
- * @returns lines of at most 96 characters, the last one ended
- * @throws {RebuildInputError} when the triage is not one or the unit system is unknown
+ * @returns lines of at most 96 characters; the last one ends with a line break
+ * @throws {RebuildInputError} when the triage is not what `triage` gives, or the unit system is unknown
  * @example
  * ```ts
  * const text = triageReport({ shed: 'the shed', units: 'inch', parts: [] });
- * text.includes('There are no parts in this shed.'); // true
+ * text.includes('This shed has no parts.'); // true
  * ```
  */
 export function triageReport(triage: Triage, wording: Wording = { units: triage?.units }): string {
@@ -94,9 +106,9 @@ function page({ shed, parts }: Triage, units: UnitSystem): string {
     return its.length === 0 ? [] : [partsSection(each, its, notes.wording)];
   });
   const texts = [
-    section(`WHAT LIES IN THE SHED: ${shed}`, [
+    section(`PARTS IN THE SHED: ${shed}`, [
       `Sizes are diameters in ${units === 'inch' ? 'inches' : 'millimetres'}.`,
-      ...(parts.length === 0 ? ['There are no parts in this shed.'] : tally(parts)),
+      ...(parts.length === 0 ? ['This shed has no parts.'] : tally(parts)),
     ]),
     ...sections,
     ...whoSetTheLimits(notes),
@@ -106,7 +118,7 @@ function page({ shed, parts }: Triage, units: UnitSystem): string {
 }
 
 const BEFORE_YOU_ACT =
-  'A limit marked "common practice" is a rule of thumb; the maker\'s manual always wins. What can be done to one part may not pay, or may not go with the others: the plan of the shed decides that. Have parts crack-tested before they are machined, and keep what is scrap until the engine runs.';
+  '"Use as it is" means that no fault is listed and no reading is outside its limits; what was not measured was not judged. A limit marked "common practice" is a rule of thumb; the maker\'s manual always wins. Work on one part may not pay, or may not suit the others: the plan of the shed decides that. Have parts crack-tested before they are machined, and keep the scrap until the engine runs.';
 
 const DISPOSITIONS: readonly Disposition[] = [
   'use as it is',
@@ -116,7 +128,7 @@ const DISPOSITIONS: readonly Disposition[] = [
   'scrap',
 ];
 
-/** How many parts of every section are good for what. */
+/** How many parts of every section have each disposition. */
 function tally(parts: readonly TriagedPart[]): readonly string[] {
   const sections = SECTIONS.filter((each) => parts.some((part) => part.section === each));
   return columns(

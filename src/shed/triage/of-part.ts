@@ -2,7 +2,7 @@ import { namedFrom } from '../../judging/internal.js';
 import { SECTIONS } from '../sections.js';
 import type { Part, Shed } from '../shed.js';
 
-/** Works on one part of a shed; what is refused of the `part` or the `engine` is named from the shed on. */
+/** Runs a calculation on one part of a shed. A refusal of `part` or `engine` names its path from the shed on. */
 export function ofPart<T>(shed: Shed, part: Part, run: () => T): T {
   return namedFrom(() => ({ part: placeOf(shed, part), engine: 'shed.engine' }), run);
 }

@@ -13,15 +13,15 @@ import type { Readiness, Way } from './ways.js';
 
 /** How a block can be made ready. */
 export interface ReadyBlock {
-  /** At every step for which there could be pistons: fewest sleeves first, then smallest step. */
+  /** One way for every step that serves, fewest sleeves first, then smallest step. */
   readonly bores: readonly Way[];
-  /** Its main housings as they are used [m]. */
+  /** Its main housings, after any resizing [m]. */
   readonly housings: readonly Span<Length>[];
-  /** What is done to it in any case. */
+  /** Repairs it needs in any case. */
   readonly repairs: readonly Job[];
 }
 
-/** How a block can be made ready, what was judged of it, and why. */
+/** Works out how a block can be made ready, with findings and reasons. */
 export function readyBlock(
   part: BlockPart,
   engine: EngineKind,
@@ -41,9 +41,9 @@ export function readyBlock(
     },
   );
   const repairs = [...seen.repairs, ...(housings.ready?.repairs ?? [])];
-  const sound = !seen.scrap && bores.length > 0;
+  const usable = !seen.scrap && bores.length > 0;
   return {
-    ...(sound && housings.ready && { ready: { bores, housings: housings.ready.sizes, repairs } }),
+    ...(usable && housings.ready && { ready: { bores, housings: housings.ready.sizes, repairs } }),
     findings: housings.findings,
     because: [...seen.because, { kind: 'bores', plan: smallest }, ...housings.because],
   };
@@ -85,7 +85,7 @@ function boreRequest(
   };
 }
 
-/** What of a bore request comes from where: from the engine, and from each bore. */
+/** Where the inputs of a bore request come from: the engine, and each bore. */
 function boreNames(bores: readonly BorePlace[]): Names {
   const each = bores.flatMap((_, i) => [
     [`cylinders[${i}]`, `part.bores[${i}]`],
@@ -99,7 +99,7 @@ function boreNames(bores: readonly BorePlace[]): Names {
   };
 }
 
-/** What becomes of the bores at every step for which there could be pistons. */
+/** The work on the bores for every step that serves. */
 function waysOf(request: BoreRequest): readonly Way[] {
   const ways = request.steps.flatMap((step): Way[] => {
     const plan = borePlan({ ...request, pistonsAtHand: [step] });

@@ -18,15 +18,15 @@ import type { Readiness, Way } from './ways.js';
 
 /** How a crankshaft can be made ready: a way for its rod journals and one for its mains. */
 export interface ReadyCrankshaft {
-  /** At every step that serves the rod journals, smallest first. */
+  /** One way for every step that serves the rod journals, smallest first. */
   readonly rods: readonly Way[];
-  /** At every step that serves the mains, smallest first; one empty way where it has none with shells. */
+  /** One way for every step that serves the mains, smallest first; one empty way if no main has shells. */
   readonly mains: readonly Way[];
-  /** What is done to it in any case. */
+  /** Repairs it needs in any case. */
   readonly repairs: readonly Job[];
 }
 
-/** How a crankshaft can be made ready, what was judged of it, and why. */
+/** Works out how a crankshaft can be made ready, with findings and reasons. */
 export function readyCrankshaft(
   part: CrankshaftPart,
   engine: EngineKind,
@@ -38,9 +38,9 @@ export function readyCrankshaft(
     engine.mains > 0 && engine.mainJournals
       ? journalsReady('mains', part.mainJournals ?? [], engine.mainJournals, seen, units)
       : { ways: [{ step: 0, sizes: [], jobs: [] } as unknown as Way], findings: [], because: [] };
-  const sound = !seen.scrap && rods.ways.length > 0 && mains.ways.length > 0;
+  const usable = !seen.scrap && rods.ways.length > 0 && mains.ways.length > 0;
   return {
-    ...(sound && { ready: { rods: rods.ways, mains: mains.ways, repairs: seen.repairs } }),
+    ...(usable && { ready: { rods: rods.ways, mains: mains.ways, repairs: seen.repairs } }),
     findings: [...rods.findings, ...mains.findings],
     because: [...seen.because, ...rods.because, ...mains.because],
   };
@@ -89,7 +89,7 @@ function groundFrom(
       name,
       shape: shapes[i] as Shape,
       faults: faultsOn(faults, seen),
-      // Once it is straightened it runs true again, or it is not straight.
+      // A straightened crankshaft runs true, so the old runout no longer counts.
       runout: seen.straightened ? undefined : runout,
     })),
   );

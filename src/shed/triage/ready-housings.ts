@@ -6,18 +6,18 @@ import type { HousingPlace } from '../shed.js';
 import type { Job, TriageReason } from './triage-types.js';
 import type { Readiness } from './ways.js';
 
-/** Housings as they are used. */
+/** Housings that are ready for use. */
 export interface ReadyHousings {
-  /** What each measures then [m]. */
+  /** Size of each, after any resizing [m]. */
   readonly sizes: readonly Span<Length>[];
-  /** Resizing, where any needs it. */
+  /** Resizing, if any needs it. */
   readonly repairs: readonly Job[];
 }
 
 /**
- * Housings that are good, or are resized to the maker's limits: those outside
- * them, and all in which shells have spun. Without both limits there is no size
- * to resize them to.
+ * Works out whether housings can be used. Those outside the maker's limits, and those in which
+ * shells have spun, must be resized to the limits. Without both limits that is not possible, and
+ * without any limits a housing is not judged.
  */
 export function readyHousings(
   places: readonly HousingPlace[],

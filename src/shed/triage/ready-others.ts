@@ -11,13 +11,13 @@ import type { Readiness } from './ways.js';
 
 /** How a rod, or a set of them, can be made ready. */
 export interface ReadyRods {
-  /** Big-end housings as they are used [m]. */
+  /** Big-end housings, after any resizing [m]. */
   readonly housings: readonly Span<Length>[];
-  /** What is done to them in any case. */
+  /** Repairs they need in any case. */
   readonly repairs: readonly Job[];
 }
 
-/** How rods can be made ready, what was judged of them, and why. */
+/** Works out how rods can be made ready, with findings and reasons. */
 export function readyRods(part: RodsPart, engine: EngineKind): Readiness<ReadyRods> {
   const seen = seenFaults('rods', part);
   const { ready, findings, because } = namedFrom(
@@ -32,13 +32,13 @@ export function readyRods(part: RodsPart, engine: EngineKind): Readiness<ReadyRo
   };
 }
 
-/** What a part takes that is used as it is, or repaired as a whole. */
+/** How a part that needs no machining can be made ready. */
 export interface ReadyWhole {
-  /** What is done to it in any case. */
+  /** Repairs it needs in any case. */
   readonly repairs: readonly Job[];
 }
 
-/** How a head can be made ready, what was judged of it, and why. */
+/** Works out how a head can be made ready, with findings and reasons. */
 export function readyHead(part: HeadPart, engine: EngineKind): Readiness<ReadyWhole> {
   const { scrap, because } = seenFaults('heads', part);
   const { limits, basis } = own(engine.headFlatness);
@@ -51,17 +51,17 @@ export function readyHead(part: HeadPart, engine: EngineKind): Readiness<ReadyWh
         )
       : undefined;
   const warped = finding !== undefined && finding.verdict !== 'within';
-  const spoilt = because.length > 0;
+  const faulty = because.length > 0;
   return {
     ...(!scrap && {
-      ready: { repairs: warped || spoilt ? [{ work: 'skim head', places: [] }] : [] },
+      ready: { repairs: warped || faulty ? [{ work: 'skim head', places: [] }] : [] },
     }),
     findings: finding ? [finding] : [],
     because: [...because, ...(warped ? [{ kind: 'face' as const, finding }] : [])],
   };
 }
 
-/** Whether any other part can be used: it is, unless a fault condemns it. */
+/** Works out whether any other part can be used: it can, unless a fault makes it scrap. */
 export function readyWhole(section: Section, part: Part): Readiness<ReadyWhole> {
   const { scrap, because } = seenFaults(section, part);
   return { ...(!scrap && { ready: { repairs: [] } }), findings: [], because };

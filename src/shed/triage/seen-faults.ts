@@ -3,23 +3,23 @@ import type { Section } from '../sections.js';
 import type { Part } from '../shed.js';
 import type { Job, TriageReason } from './triage-types.js';
 
-/** What follows from the faults of a part. */
+/** The consequences of the faults of a part. */
 export interface SeenFaults {
-  /** It is past use. */
+  /** It is scrap. */
   readonly scrap: boolean;
-  /** It is straightened, so that what was read of its runout no longer holds. */
+  /** It must be straightened, so its old runout no longer counts. */
   readonly straightened: boolean;
-  /** Its housings are resized, all of them. */
+  /** All its housings must be resized. */
   readonly spun: boolean;
-  /** Faults that no running surface of it can be used with. */
+  /** Faults for which every running surface must be machined. */
   readonly surface: readonly Fault[];
   /** Repairs of the whole part. */
   readonly repairs: readonly Job[];
-  /** Every fault with what follows. */
+  /** Every fault with its consequence. */
   readonly because: readonly TriageReason[];
 }
 
-/** Works out what follows from the faults of a part, and of its places. */
+/** Works out the consequences of the faults of a part and of its places. */
 export function seenFaults(
   section: Section,
   part: Part,
@@ -37,7 +37,7 @@ export function seenFaults(
     surface: seen.flatMap(({ fault, consequence }) =>
       consequence.kind === 'machine' ? [fault] : [],
     ),
-    // Housings are resized one by one, and a face is skimmed once whatever is wrong with it.
+    // Resizing is counted housing by housing, and a face is skimmed once for all its faults.
     repairs: works.includes('straighten') ? [{ work: 'straighten', places: [] }] : [],
     because: [
       ...seen.map(({ fault, consequence }) => ({ kind: 'fault' as const, fault, consequence })),
@@ -53,7 +53,7 @@ export function seenFaults(
   };
 }
 
-/** The faults that one journal or bore cannot be used with: its own, and those of the whole part. */
+/** The faults for which one journal or bore must be machined: its own, and those of the whole part. */
 export function faultsOn(
   own: readonly Fault[] | undefined,
   { surface }: SeenFaults,

@@ -6,38 +6,38 @@ import type { Consequence, Fault } from '../faults.js';
 import type { Section } from '../sections.js';
 import type { Work } from '../works.js';
 
-/** Every part of a shed with what is to become of it: data only, JSON as it is. */
+/** Every part of a shed with its disposition: plain data that JSON carries unchanged. */
 export interface Triage {
-  /** What the shed is called. */
+  /** Name of the shed. */
   readonly shed: string;
-  /** Units that the shed asks its report in. */
+  /** The units that the shed wants its report in. */
   readonly units: UnitSystem;
   /** Every part, section by section in the order of the file. */
   readonly parts: readonly TriagedPart[];
 }
 
 /**
- * What is to become of a part. `use as it is`; `machine`: its running surfaces are
- * ground or bored first; `use after`: it is repaired first, and perhaps machined;
- * `spare`: sound, but nothing in the shed goes with it; `scrap`.
+ * What to do with a part. `use as it is`: no fault is listed, and no reading is outside its limits;
+ * `machine`: grind or bore its running surfaces first; `use after`: repair it first, and machine it
+ * if it has such jobs; `spare`: usable, but nothing in the shed fits it; `scrap`.
  */
 export type Disposition = 'use as it is' | 'machine' | 'use after' | 'spare' | 'scrap';
 
-/** What was found of one part of the shed. */
+/** Findings on one part of the shed. */
 export interface TriagedPart {
-  /** Where in the shed it is. */
+  /** Its section of the shed. */
   readonly section: Section;
-  /** What it is called on the bench. */
+  /** Its name on the bench. */
   readonly name: string;
-  /** What it came from, if that is known. */
+  /** Where it came from, if that is known. */
   readonly from?: string;
   /** How many there are, all alike [-]. */
   readonly count: number;
-  /** What is to become of it. */
+  /** What to do with it. */
   readonly disposition: Disposition;
-  /** What is done to it before it is used, at the smallest step that serves. */
+  /** The work it needs before use, at the smallest step that serves. */
   readonly jobs: readonly Job[];
-  /** Everything that was judged of it. */
+  /** All its findings. Empty if nothing of it was measured, or nothing has limits. */
   readonly findings: readonly Finding<'length'>[];
   /** Why. */
   readonly because: readonly TriageReason[];
@@ -45,30 +45,30 @@ export interface TriagedPart {
 
 /** Work on one part. */
 export interface Job {
-  /** What is done. */
+  /** The work. */
   readonly work: Work;
-  /** What it is done to: journals, cylinders or housings by name; empty for the whole part. */
+  /** Names of the journals, cylinders or housings it is done to; empty for the whole part. */
   readonly places: readonly string[];
   /** The undersize or oversize it is machined to [m]. */
   readonly step?: Length;
-  /** What every place must measure then [m]. */
+  /** Finished size of every place [m]. */
   readonly to?: Span<Length>;
 }
 
-/** Why a part is disposed of as it is, by its `kind`. */
+/** One reason for a disposition, by its `kind`. */
 export type TriageReason =
   | {
-      /** Something is to be seen. */
+      /** A visible fault. */
       readonly kind: 'fault';
-      /** What. */
+      /** Which fault. */
       readonly fault: Fault;
-      /** The journal or bore it was seen on; by default the whole part. */
+      /** The journal or bore it is on; absent for the whole part. */
       readonly place?: string;
-      /** What follows. */
+      /** Its consequence. */
       readonly consequence: Consequence;
     }
   | {
-      /** What its journals can be ground to. */
+      /** The steps its journals can be ground to. */
       readonly kind: 'journals';
       /** Rods or mains. */
       readonly journals: 'rods' | 'mains';
@@ -76,34 +76,34 @@ export type TriageReason =
       readonly plan: GrindPlan;
     }
   | {
-      /** What its bores can be bored to. */
+      /** The steps its bores can be bored to. */
       readonly kind: 'bores';
       /** The smallest step that serves them all, with its own reasons. */
       readonly plan: BorePlan;
     }
   | {
-      /** A housing is outside its limits, or its shells have turned in it. */
+      /** A housing is outside its limits, or shells have turned in it. */
       readonly kind: 'housing';
       /** Which one. */
       readonly place: string;
-      /** Its bore against the limits, if there are any: then it can be resized to them. */
+      /** Its bore against the limits, if there are any. */
       readonly finding?: Finding<'length'>;
     }
   | {
-      /** A head's face is too far from flat. */
+      /** The face of a head is not flat enough. */
       readonly kind: 'face';
       /** How far, against the limit. */
       readonly finding: Finding<'length'>;
     }
   | {
-      /** No shop on the list does the work. */
+      /** No shop on the list offers the work. */
       readonly kind: 'no shop';
-      /** What is wanted. */
+      /** The work. */
       readonly work: Work;
     }
   | {
-      /** Nothing in the shed, nor among what can be bought, goes with it. */
+      /** No part in the shed or to buy fits it. */
       readonly kind: 'fits nothing';
-      /** The section that should have gone with it. */
+      /** The section without a part that fits it. */
       readonly section: Section;
     };

@@ -12,12 +12,12 @@ import { type Unmatched, unmatchedIn } from './unmatched.js';
 import type { Readiness } from './ways.js';
 
 /**
- * Says of every part of a shed what is to become of it: use as it is, machine, repair, keep as a
- * spare or scrap, with what was seen and judged.
+ * Decides what to do with every part of a shed: use as it is, machine, repair, keep as a spare, or
+ * scrap. Each decision has its reasons. What was not measured is not judged.
  *
  * @param shed - the parts, as `readShed` gives them
- * @returns every part, section by section, with its disposition and why
- * @throws {RebuildInputError} when the shed is not one
+ * @returns every part, section by section, with its disposition and the reasons
+ * @throws {RebuildInputError} when the shed is not what `readShed` gives
  * @example
  * ```ts
  * const shed = readShed({
@@ -75,12 +75,12 @@ function triaged(shed: Shed, section: Section, part: Part, unmatched: Unmatched)
 function dispositionOf(jobs: readonly Job[] | undefined, isUnmatched: boolean): Disposition {
   if (jobs === undefined) return 'scrap';
   if (isUnmatched) return 'spare';
-  // What is ground or bored has a step; anything else is a repair.
+  // Grinding and boring have a step; other work is a repair.
   if (jobs.some(({ step }) => step === undefined)) return 'use after';
   return jobs.length > 0 ? 'machine' : 'use as it is';
 }
 
-/** What is done to a part at the smallest step that serves; no jobs at all if it is past use. */
+/** The work on a part at the smallest step that serves; without `jobs` it is scrap. */
 function readinessOf(
   { engine, units }: Shed,
   section: Section,
@@ -118,7 +118,7 @@ function readinessOf(
   }
 }
 
-/** Work that a part needs and nobody on the list does. */
+/** Work that a part needs and no shop on the list offers. */
 function noShop({ machining = [] }: Shed, jobs: readonly Job[]): readonly TriageReason[] {
   const works = [...new Set(jobs.map(({ work }) => work))];
   return works

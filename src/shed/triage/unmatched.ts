@@ -18,13 +18,12 @@ import { readyBlock } from './ready-block.js';
 import { readyCrankshaft } from './ready-crankshaft.js';
 import { readyRods } from './ready-others.js';
 
-/** The section that has nothing which goes with a part, if there is one. */
+/** The section without a part that fits a given part, if there is one. */
 export type Unmatched = (section: Section, part: Part) => Section | undefined;
 
 /**
- * Looks for parts that nothing goes with, in the shed or among what can be
- * bought, whatever is machined. A section that has no parts at all is no reason:
- * what is missing there is still to be found.
+ * Finds parts that no other part fits, in the shed or to buy, whatever is machined. An empty
+ * section does not count: its parts are still to be found.
  */
 export function unmatchedIn(shed: Shed): Unmatched {
   const { engine, units } = shed;
@@ -56,7 +55,7 @@ export function unmatchedIn(shed: Shed): Unmatched {
     );
   };
 
-  /** Whether a part of a section has what goes with it in another, or that one is empty. */
+  /** The section of the mate, unless it is empty or has a part that fits. */
   const withMate = (_section: Section, mate: Section, has: () => boolean) =>
     all(mate).length === 0 || has() ? undefined : mate;
 

@@ -2,22 +2,22 @@ import type { Finding, Span } from '../../judging/index.js';
 import type { Length } from '../../quantities/index.js';
 import type { Job, TriageReason } from './triage-types.js';
 
-/** One way to make the running surfaces of a part ready: as they are, or machined to a step. */
+/** One way to make the running surfaces of a part ready: without machining, or machined to a step. */
 export interface Way {
-  /** The undersize or oversize they have then [m]. */
+  /** Their undersize or oversize [m]. */
   readonly step: Length;
-  /** What each measures then, place by place [m]. */
+  /** The finished size of each place [m]. */
   readonly sizes: readonly Span<Length>[];
-  /** What is done for it. */
+  /** The work it takes. */
   readonly jobs: readonly Job[];
 }
 
-/** Whether and how a part can be made ready, what was judged of it, and why. */
+/** Whether and how a part can be made ready, with findings and reasons. */
 export interface Readiness<R> {
-  /** How; absent if it is past use. */
+  /** How; absent if it is scrap. */
   readonly ready?: R;
-  /** Everything that was judged. */
+  /** All findings. */
   readonly findings: readonly Finding<'length'>[];
-  /** Why. */
+  /** The reasons. */
   readonly because: readonly TriageReason[];
 }

@@ -112,12 +112,12 @@ describe('describePart says first', () => {
   });
 
   it.each([
-    ['pistonSets', 'blocks', 'no block here takes this set, whatever it is bored to'],
-    ['ringSets', 'blocks', 'no block here takes this set, whatever it is bored to'],
-    ['shells', 'crankshafts', 'no crankshaft here takes these shells, whatever it is ground to'],
-    ['rods', 'shells', 'no shells here leave it its clearance'],
-    ['valveSets', 'heads', 'no head here goes with it'],
-    ['blocks', 'crankshafts', 'no crankshaft here goes with it'],
+    ['pistonSets', 'blocks', 'no block here takes this set at any oversize'],
+    ['ringSets', 'blocks', 'no block here takes this set at any oversize'],
+    ['shells', 'crankshafts', 'no crankshaft here takes these shells at any undersize'],
+    ['rods', 'shells', 'no shells here give it a clearance within limits'],
+    ['valveSets', 'heads', 'no head here fits it'],
+    ['blocks', 'crankshafts', 'no crankshaft here fits it'],
   ] as const)('why %s are spare for want of %s', (section, missing, why) => {
     const said = describePart(
       part({
@@ -154,7 +154,7 @@ describe('describePart says first', () => {
       steps: undersizeSteps('inch'),
     });
     expect(first({ ...scrap, because: [{ kind: 'journals', journals: 'rods', plan: lost }] })).toBe(
-      'crank A: scrap: the rod journals cannot be saved by grinding (rod 2)',
+      'crank A: scrap: no undersize saves the rod journals (rod 2)',
     );
     const unserved = borePlan({
       cylinders: [
@@ -171,10 +171,10 @@ describe('describePart says first', () => {
       pistonsAtHand: [],
     });
     expect(first({ ...scrap, because: [{ kind: 'bores', plan: unserved }] })).toBe(
-      'crank A: scrap: there are no pistons for its bores',
+      'crank A: scrap: no pistons are at hand for its bores',
     );
     expect(first({ ...scrap, because: [{ kind: 'housing', place: 'rod 1' }] })).toBe(
-      'crank A: scrap: housing rod 1 cannot be used as it is',
+      'crank A: scrap: housing rod 1 is not fit for use',
     );
   });
 });
@@ -193,11 +193,11 @@ describe('describePart says then', () => {
       ),
     );
     for (const sentence of said) {
-      expect(sentence).toMatch(/^seen: [\w-]+.*; (it is past use|it must be|its \w+ must be)/);
+      expect(sentence).toMatch(/^seen: [\w-]+.*; (scrap it|it must be|its \w+ must be)/);
     }
     expect(said).toContain('seen: bent; it must be straightened');
     expect(said).toContain(
-      'seen: spun, shells have turned where they should sit still; its housings must be resized',
+      'seen: spun: shells have turned in their housing; its housings must be resized',
     );
   });
 
@@ -224,7 +224,9 @@ describe('describePart says then', () => {
   it('to test what is bent before and after, and to leave sleeves to the shop', () => {
     const jobs = [{ work: 'straighten', places: [] }] as const;
     expect(reasons({ jobs })[0]).toMatch(/crack-tested .* and again once it is straight/);
-    expect(reasons({ section: 'rods', jobs })[0]).toMatch(/crack-tested before it is straightened/);
+    expect(reasons({ section: 'rods', jobs })[0]).toMatch(
+      /crack-tested before and after it is straightened/,
+    );
     expect(reasons({ section: 'heads', jobs: [{ work: 'skim head', places: [] }] })).toEqual([]);
     expect(
       reasons({ section: 'blocks', jobs: [{ work: 'sleeve', places: ['cylinder 1'] }] })[0],
@@ -250,7 +252,48 @@ describe('describePart says then', () => {
           { kind: 'no shop', work: 'skim head' },
         ],
       }),
-    ).toEqual([face, 'no shop on the list does skimming its face']);
+    ).toEqual([face, 'no shop on the list offers skimming its face']);
+  });
+
+  it('nothing but the fault of a part that it condemns', () => {
+    const kept = grindPlan({
+      journals: [
+        {
+          name: 'rod 1',
+          smallest: inch(1.6246),
+          largest: inch(1.6247),
+          outOfRound: inch(0),
+          taper: inch(0),
+        },
+      ],
+      standard: span(1.6245, 1.625),
+      steps: undersizeSteps('inch'),
+    });
+    const finding = judge({
+      feature: 'housing bore',
+      dimension: 'length',
+      value: inch(1.7508),
+      limits: span(1.7506, 1.751),
+      basis: { kind: 'specified' },
+    });
+    const cracked = {
+      kind: 'fault',
+      fault: 'cracked',
+      consequence: { kind: 'scrap' },
+    } as const;
+    const because = [cracked, { kind: 'journals', journals: 'rods', plan: kept }] as const;
+    expect(describePart(part({ disposition: 'scrap', because }), inches)).toEqual([
+      'crank A: scrap: cracked',
+      'seen: cracked; scrap it',
+    ]);
+    expect(
+      describePart(
+        part({ section: 'rods', disposition: 'scrap', because: [cracked], findings: [finding] }),
+        inches,
+      ),
+    ).toHaveLength(2);
+    // Without the crack the same plan is told.
+    expect(reasons({ because: because.slice(1) })).toContain('rod 1 needs no grinding at standard');
   });
 
   it('which housing is not right, or cannot be put right', () => {
@@ -266,8 +309,8 @@ describe('describePart says then', () => {
       { kind: 'housing', place: 'rod B2' },
     ] as const;
     expect(reasons({ section: 'rods', because, findings: [finding] })).toEqual([
-      'rod B1: housing bore 1.7512 in: 0.0002 in above the limit of 1.7510 in (specified); it must be resized, or the rod replaced, before shells are chosen',
-      'rod B2: it must be resized, or the rod replaced, before shells are chosen, and there are no limits to resize it to',
+      'rod B1: housing bore 1.7512 in: 0.0002 in above the limit of 1.7510 in (specified); resize it or replace the rod before you choose shells',
+      'rod B2: resize it or replace the rod before you choose shells, but no limits are given to resize it to',
     ]);
     const half = (limits: Limits<Length>) => ({
       kind: 'housing' as const,
@@ -286,8 +329,8 @@ describe('describePart says then', () => {
         because: [half({ max: inch(1.751) }), half({ min: inch(1.752) })],
       }),
     ).toEqual([
-      'pulley main: housing bore 1.7512 in: 0.0002 in above the limit of 1.7510 in (specified); it must be resized before shells are chosen, and the limits lack a least to resize it to',
-      'pulley main: housing bore 1.7512 in: 0.0008 in below the limit of 1.7520 in (specified); it must be resized before shells are chosen, and the limits lack a most to resize it to',
+      'pulley main: housing bore 1.7512 in: 0.0002 in above the limit of 1.7510 in (specified); resize it before you choose shells, but no lower limit is given to resize it to',
+      'pulley main: housing bore 1.7512 in: 0.0008 in below the limit of 1.7520 in (specified); resize it before you choose shells, but no upper limit is given to resize it to',
     ]);
   });
 
@@ -304,7 +347,7 @@ describe('triageReport', () => {
   it('counts, then goes section by section, and names who set the limits', () => {
     const headings = text.split('\n').filter((_, i, lines) => /^-+$/.test(lines[i + 1] ?? ''));
     expect(headings).toEqual([
-      'WHAT LIES IN THE SHED: the shed',
+      'PARTS IN THE SHED: the shed',
       'BLOCKS',
       'CRANKSHAFTS',
       'RODS',
@@ -330,6 +373,7 @@ describe('triageReport', () => {
       expect(flowing(text)).toContain(first);
     }
     expect(flowing(text)).toContain("the maker's manual always wins");
+    expect(flowing(text)).toContain('what was not measured was not judged');
   });
 
   it('prints in the units of the shed, or in others when asked', () => {
@@ -342,7 +386,7 @@ describe('triageReport', () => {
 
   it('says that a shed is empty', () => {
     const none = triageReport({ shed: 'bare', units: 'inch', parts: [] });
-    expect(none).toContain('There are no parts in this shed.');
+    expect(none).toContain('This shed has no parts.');
     expect(none).not.toContain('WHO SET');
     expectPage(none);
   });

@@ -1,0 +1,49 @@
+import { readFileSync } from 'node:fs';
+import { inspect, readSheet, report } from 'crankwright/sheet';
+import { describe, expect, it } from 'vitest';
+import { HELP } from '../../src/command/help.js';
+
+const read = (name: string) => readFileSync(new URL(`../../${name}`, import.meta.url), 'utf8');
+const readme = read('README.md');
+/** Every fenced block, with its language. */
+const blocks = [...readme.matchAll(/^```(\w+)\n([\s\S]*?)\n```$/gm)].map(
+  ([, language = '', text = '']) => ({ language, text }),
+);
+
+describe('the README', () => {
+  it('shows lines of a report just as they are printed now', () => {
+    const printed = report(inspect(readSheet(read('examples/pump-set-inch.json'))));
+    const [shown, ...others] = blocks.filter(({ language }) => language === 'text');
+    expect(others).toEqual([]);
+    expect(shown?.text.split('\n').length).toBeGreaterThan(7);
+    expect(printed).toContain(`\n${shown?.text}\n`);
+  });
+
+  it('shows a report, the two commands, a command line and the library, in this order', () => {
+    expect(blocks.slice(0, 4).map(({ language }) => language)).toEqual(['text', 'sh', 'sh', 'ts']);
+    expect(blocks[1]?.text).toMatch(/^npm ci\b.*\nnpm test\b.*$/);
+    expect(blocks[2]?.text).toMatch(/^npx crankwright report .*$/);
+    expect(blocks[3]?.text).toContain("await import('crankwright')");
+  });
+
+  it('imports as a plain prompt of Node takes it, wherever it awaits an import', () => {
+    const typed = blocks.filter(({ text }) => text.includes('await import('));
+    expect(typed.length).toBeGreaterThan(2);
+    const AsyncFunction = (async () => {}).constructor as new (code: string) => unknown;
+    for (const { text } of typed) expect(() => new AsyncFunction(text)).not.toThrow();
+  });
+
+  it('calls only commands that there are', () => {
+    const calls = [...readme.matchAll(/^npx crankwright ([a-z]+)/gm)].map(([, name]) => name);
+    expect(calls.length).toBeGreaterThan(2);
+    for (const name of calls) expect(HELP).toContain(`\n  crankwright ${name} `);
+  });
+
+  it('names every entry point of the package', () => {
+    const { exports } = JSON.parse(read('package.json')) as { exports: object };
+    const rooms = Object.keys(exports).filter((name) => /^\.\/[\w-]+$/.test(name));
+    expect(rooms.length).toBeGreaterThan(12);
+    const rows = [...readme.matchAll(/^\| `crankwright\/([\w-]+)`/gm)].map(([, name]) => name);
+    expect(rows.sort()).toEqual(rooms.map((name) => name.slice(2)).sort());
+  });
+});
