@@ -43,7 +43,7 @@ describe('crankwright plan, with a solver that is of no use', () => {
     });
     expect([code, out]).toEqual([5, '']);
     expect(err).toBe(
-      'crankwright: The solver for plans could not be loaded: highs.wasm is missing. In Node, reinstall the package. In a browser, make sure that highs.wasm is served beside the bundle. Then try again.\n',
+      'crankwright: The solver for plans could not be loaded: highs.wasm is missing. In Node, reinstall the package. In a browser, give planBuilds a solver. Then try again.\n',
     );
   });
 });
