@@ -7,10 +7,6 @@ import {
 } from '../quantities/index.js';
 import { sayboltTemperature, sayboltViscosity } from './domains.js';
 
-/** Where the two viscosities are known of each other, mm²/s. */
-const THINNEST = 1.77;
-const THICKEST = 2e7;
-
 /**
  * Saybolt Universal viscosity of an oil: the seconds that 60 mL of it take to
  * run out of the standard tube.
@@ -54,7 +50,9 @@ export function sayboltUniversal(viscosity: KinematicViscosity, temperature: Tem
  */
 export function kinematicFromSaybolt(time: Time, temperature: Temperature): KinematicViscosity {
   const factor = factorAt(temperature);
-  const [least, most] = [secondsAt(THINNEST, factor), secondsAt(THICKEST, factor)];
+  // Where the two are known of each other, mm²/s.
+  const [thinnest, thickest] = [sayboltViscosity.least * 1e6, sayboltViscosity.most * 1e6];
+  const [least, most] = [secondsAt(thinnest, factor), secondsAt(thickest, factor)];
   // What the other direction gives at its ends is taken back, rounding and all.
   guardBetween(
     'time',
@@ -64,8 +62,8 @@ export function kinematicFromSaybolt(time: Time, temperature: Temperature): Kine
     'second(150)',
   );
   // The second term of the equation is never below zero nor above 25.5.
-  let high = Math.min(THICKEST, time / (4.6324 * factor));
-  let low = Math.max(THINNEST, high - 6);
+  let high = Math.min(thickest, time / (4.6324 * factor));
+  let low = Math.max(thinnest, high - 6);
   for (;;) {
     const middle = low + (high - low) / 2;
     if (middle <= low || middle >= high) return (middle / 1e6) as KinematicViscosity;
