@@ -30,7 +30,7 @@ export async function weighBundles(): Promise<Section> {
       {
         name: 'oilClearance',
         measured: (oilClearance?.bytes ?? Number.NaN) / 1000,
-        atMost: 1.5,
+        atMost: 1.2,
         unit: 'kB',
       },
     ],

@@ -1,16 +1,18 @@
 import { undersizeSteps } from '../crankshaft/index.js';
 import { describe, type Finding, judge, type OwnLimits, type Wording } from '../judging/index.js';
 import {
-  guardDiameter,
+  diameter,
+  diametralClearance,
   guardFields,
   guardLayout,
   guardLength,
   guardList,
-  guardTolerance,
-  guardUndersize,
   guardWording,
+  NANOMETRE,
   say,
   sayDistance,
+  sizeStep,
+  toleratedWear,
   type WithTarget,
 } from '../judging/internal.js';
 import { type Length, RebuildInputError, thou } from '../quantities/index.js';
@@ -89,9 +91,14 @@ export type ClearanceExplanation =
  */
 export function explainClearance(question: ClearanceQuestion): ClearanceExplanation {
   guardFields('question', question as WithTarget<ClearanceQuestion>, QUESTION);
-  const journal = guardDiameter('journal', question.journal);
+  const journal = diameter('journal', question.journal);
   const most = mostApart(journal);
-  const clearance = guardLength('clearance', question.clearance, -most, most);
+  const clearance = guardLength(
+    'clearance',
+    question.clearance,
+    [-most, most],
+    diametralClearance.example,
+  );
   const { limits, basis } = oilClearanceLimits('question', question, journal);
   const { min, max } = limits;
   if (min === undefined || max === undefined) {
@@ -104,7 +111,7 @@ export function explainClearance(question: ClearanceQuestion): ClearanceExplanat
     });
   }
   const steps = guardSteps(question.steps ?? undersizeSteps('inch'));
-  const wear = guardTolerance('wearAllowance', question.wearAllowance ?? thou(2));
+  const wear = toleratedWear('wearAllowance', question.wearAllowance ?? thou(2));
   const judgeAs = (value: Length) =>
     judge({ feature: 'oil clearance', dimension: 'length', value, limits, basis });
 
@@ -112,9 +119,10 @@ export function explainClearance(question: ClearanceQuestion): ClearanceExplanat
   if (finding.verdict === 'within') return { kind: 'as it should be', finding };
   const loose = finding.verdict === 'above';
   const explains = (matched: Finding<'length'>) =>
-    matched.verdict === 'within' || (matched.verdict === 'above' && matched.margin >= -wear - 1e-9);
+    matched.verdict === 'within' ||
+    (matched.verdict === 'above' && matched.margin >= -wear - NANOMETRE);
   const [best] = steps
-    .filter((step) => step > max - min + 1e-9)
+    .filter((step) => step > max - min + NANOMETRE)
     .map((mismatch) => ({
       mismatch,
       matched: judgeAs((loose ? clearance - mismatch : clearance + mismatch) as Length),
@@ -177,8 +185,8 @@ export function consequence(
 function guardSteps(steps: readonly Length[]): readonly Length[] {
   guardList('steps', steps, 1, 'undersize');
   const ground = steps
-    .map((step, i) => guardUndersize(`steps[${i}]`, step))
-    .filter((step) => step > 1e-9);
+    .map((step, i) => sizeStep(`steps[${i}]`, step))
+    .filter((step) => step > NANOMETRE);
   if (ground.length > 0) return ground;
   throw new RebuildInputError({
     parameter: 'steps',

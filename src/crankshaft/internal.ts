@@ -1,2 +1,6 @@
 // What the other rooms use of this one and users never see.
+
 export { nameUndersize } from './describe-grind-plan.js';
+export { dialReading, shimThickness, thrustFaceWidth } from './domains.js';
+export { endPlayLimits } from './end-play.js';
+export { guardJournalOfKind, guardMinimumOfKind } from './grind-request.js';

@@ -8,29 +8,31 @@ export {
   say,
   sayDistance,
 } from './describe.js';
+export { angleDomain, domain, lengthDomain } from './domain.js';
+export {
+  angleAround,
+  diameter,
+  diametralClearance,
+  machiningStock,
+  outOfTrue,
+  sizeStep,
+  stationAlong,
+  toleratedWear,
+} from './domains.js';
 export {
   guardAlike,
-  guardAngle,
   guardBetween,
-  guardClearance,
-  guardDiameter,
   guardFields,
-  guardFlaw,
   guardLength,
   guardList,
   guardQuantity,
-  guardStation,
-  guardStock,
   guardText,
-  guardTolerance,
-  guardUndersize,
   guardWhole,
   guardWord,
-  noneOr,
 } from './guards.js';
 export { judgeSpan, worstOf } from './judge.js';
 export { guardLayout, type Layout } from './layout.js';
-export { guardSpan, spanOf } from './limits.js';
+export { guardSpan, NANOMETRE, ROUNDING, spanOf } from './limits.js';
 export { type Names, namedFrom } from './named-from.js';
 export { guardOwnLimits, ownBasisOr, ownLimitsOr, type WithTarget } from './own-limits.js';
 export { outsideLength, showIn, showLength, showNumber } from './showing.js';

@@ -1,7 +1,7 @@
 import { type Basis, type Finding, judge } from '../judging/index.js';
 import { guardFields, ownBasisOr, showIn } from '../judging/internal.js';
 import { percentByVolume, RebuildInputError, type VolumeFraction } from '../quantities/index.js';
-import { guardFraction } from './guards.js';
+import { dilutionLimit, fuelShare } from './domains.js';
 
 /** How a fuel fraction stands: run on, change the oil and find the leak, or do not run at all. */
 export type DilutionStage = 'normal' | 'act' | 'critical';
@@ -34,6 +34,14 @@ const RULE: Basis = {
   rule: 'act on fuel above 2.5 % by volume, do not run above 5 %; no standard sets a limit',
 };
 
+/** Who says when there is too much fuel in an oil. */
+export interface DilutionOptions {
+  /** Thresholds of your own [-]. */
+  readonly thresholds?: DilutionThresholds;
+  /** Who set them; by default the caller. */
+  readonly basis?: Basis;
+}
+
 const OPTIONS = ['thresholds', 'basis'] as const;
 const THRESHOLDS = ['act', 'critical'] as const;
 
@@ -55,17 +63,10 @@ const THRESHOLDS = ['act', 'critical'] as const;
  */
 export function dilutionFinding(
   fraction: VolumeFraction,
-  options: {
-    /** Thresholds of your own [-]. */
-    readonly thresholds?: DilutionThresholds;
-    /** Who set them; by default the caller. */
-    readonly basis?: Basis;
-  } = {},
+  options: DilutionOptions = {},
 ): DilutionFinding {
-  guardFraction('fraction', fraction, 1);
-  guardFields('options', options, OPTIONS);
-  const thresholds = guardThresholds(options.thresholds ?? COMMON);
-  const basis = ownBasisOr('options', 'thresholds', options.thresholds, options.basis, RULE);
+  fuelShare('fraction', fraction);
+  const { thresholds, basis } = dilutionThresholds(options);
   const judgeAgainst = (max: VolumeFraction) =>
     judge({
       feature: 'fuel in oil',
@@ -85,10 +86,18 @@ export function dilutionFinding(
   return { stage, finding: against.act, thresholds };
 }
 
+/** The caller's thresholds, or the rule of thumb, and who says so. */
+export function dilutionThresholds(options: DilutionOptions): Required<DilutionOptions> {
+  guardFields('options', options, OPTIONS);
+  const thresholds = guardThresholds(options.thresholds ?? COMMON);
+  const basis = ownBasisOr('options', 'thresholds', options.thresholds, options.basis, RULE);
+  return { thresholds, basis };
+}
+
 function guardThresholds(thresholds: DilutionThresholds): DilutionThresholds {
   guardFields('options.thresholds', thresholds, THRESHOLDS);
-  const act = guardFraction('options.thresholds.act', thresholds.act, 1);
-  const critical = guardFraction('options.thresholds.critical', thresholds.critical, 1);
+  const act = dilutionLimit('options.thresholds.act', thresholds.act);
+  const critical = dilutionLimit('options.thresholds.critical', thresholds.critical);
   if (act <= critical) return { act, critical };
   throw new RebuildInputError({
     parameter: 'options.thresholds',

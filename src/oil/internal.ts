@@ -1,13 +1,14 @@
 // What the other rooms use of this one and users never see.
+export { dilutionThresholds } from './dilution.js';
 export {
-  guardDensity,
-  guardDrop,
-  guardFlow,
-  guardFraction,
-  guardRate,
-  guardTemperature,
-  guardViscosity,
-  guardVolume,
-} from './guards.js';
+  dilutionLimit,
+  dripRate,
+  leakFlow,
+  liquidDensity,
+  liquidViscosity,
+  oilTemperature,
+  singleDrop,
+  sumpVolume,
+} from './domains.js';
 export { filmOilAt, guardOil } from './oil.js';
 export { alongLine, temperatureOn } from './viscosity.js';

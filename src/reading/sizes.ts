@@ -1,6 +1,6 @@
-import { explainClearance } from '../bearings/index.js';
-import { endPlay, grindPlan } from '../crankshaft/index.js';
-import { ringFilingNeeded } from '../cylinders/index.js';
+import { oilClearanceLimits, shellWall } from '../bearings/internal.js';
+import { endPlayLimits, guardJournalOfKind, guardMinimumOfKind } from '../crankshaft/internal.js';
+import { ringGapLimits } from '../cylinders/internal.js';
 import type { SizeOrSpan, Span } from '../judging/index.js';
 import { showLength, spanOf } from '../judging/internal.js';
 import type { Shape } from '../measuring/index.js';
@@ -8,8 +8,6 @@ import { type Length, RebuildInputError } from '../quantities/index.js';
 import type { JournalKind } from './engine-kind.js';
 import type { ShellPairs } from './shell-pairs.js';
 import { own, type StatedLimits } from './stated-limits.js';
-
-const NONE = 0 as Length;
 
 type Standard = Pick<JournalKind, 'standard'>;
 type NamedShape = Pick<Shape, 'smallest' | 'largest' | 'outOfRound' | 'taper'> & {
@@ -21,22 +19,17 @@ export function guardJournal(
   { name, smallest, largest, outOfRound, taper }: NamedShape,
   { standard }: Standard,
 ): void {
-  const journals = [{ name, smallest, largest, outOfRound, taper }];
-  grindPlan({ journals, standard, steps: [NONE] });
+  guardJournalOfKind('journal', { name, smallest, largest, outOfRound, taper }, standard);
 }
 
 /** Refuses a maker's minimum that even a new journal is below. */
 export function guardMinimum({ standard, minimum }: Pick<JournalKind, 'standard' | 'minimum'>) {
-  const { max } = standard;
-  const journals = [
-    { name: 'standard', smallest: max, largest: max, outOfRound: NONE, taper: NONE },
-  ];
-  grindPlan({ journals, standard, steps: [NONE], ...(minimum !== undefined && { minimum }) });
+  guardMinimumOfKind('minimum', minimum, standard);
 }
 
 /** A housing holds the journal and two walls: thin ones, or up to a fifth of the journal each. */
 export function guardHousing(housing: Span<Length>, journal: Span<Length>): void {
-  const [least, most] = [journal.max + 2 * 0.0002, journal.min * 1.4];
+  const [least, most] = [journal.max + 2 * shellWall.least, journal.min * 1.4];
   if (housing.min > least && housing.max < most) return;
   throw implausible(housing, `within ${showLength(least)} … ${showLength(most)} for that journal`);
 }
@@ -78,12 +71,12 @@ export function guardClearanceLimits({
   standard,
   oilClearance,
 }: Pick<JournalKind, 'standard' | 'oilClearance'>): void {
-  explainClearance({ clearance: NONE, journal: standard.max, ...own(oilClearance) });
+  oilClearanceLimits('oilClearance', own(oilClearance), standard.max);
 }
 
 /** Refuses limits that no end play can have. */
 export function guardEndPlayLimits(limits?: StatedLimits<'length'>): void {
-  endPlay([{ pushed: NONE, pulled: NONE }], own(limits));
+  endPlayLimits('endPlay', own(limits));
 }
 
 /** Refuses limits that no ring gap can have. */
@@ -91,5 +84,5 @@ export function guardRingGapLimits(
   measuredIn: Length,
   limits: StatedLimits<'length'> | undefined,
 ): void {
-  ringFilingNeeded({ gap: NONE, measuredIn, ...own(limits) });
+  ringGapLimits('ringGap', own(limits), measuredIn);
 }

@@ -1,16 +1,18 @@
 import { z } from 'zod';
-import { guardBearing, guardLoad, guardRoughness, guardSpeed } from '../bearings/internal.js';
-import { guardClearance, guardDiameter } from '../judging/internal.js';
+import { guardBearing, surfaceRoughness } from '../bearings/internal.js';
+import { dialReading } from '../crankshaft/internal.js';
+import { diameter, diametralClearance } from '../judging/internal.js';
+import { bearingLoad, crankSpeed } from '../motion/internal.js';
 import { viscosityAt } from '../oil/index.js';
 import {
-  guardDensity,
-  guardDrop,
-  guardFlow,
-  guardFraction,
-  guardRate,
-  guardTemperature,
-  guardViscosity,
-  guardVolume,
+  dilutionLimit,
+  dripRate,
+  leakFlow,
+  liquidDensity,
+  liquidViscosity,
+  oilTemperature,
+  singleDrop,
+  sumpVolume,
 } from '../oil/internal.js';
 import type { Ratio } from '../quantities/index.js';
 import {
@@ -42,34 +44,32 @@ const bearing = fields({
 });
 
 const point = fields({
-  temperature: quantity('temperature', guardTemperature),
-  viscosity: quantity('kinematicViscosity', guardViscosity),
+  temperature: quantity('temperature', oilTemperature),
+  viscosity: quantity('kinematicViscosity', liquidViscosity),
 });
 
 const line = z
   .tuple([point, point], { error: 'must be a list of two points, each temperature and viscosity' })
   .superRefine(accepting((points) => viscosityAt(points, points[0].temperature)));
 
-const fraction = quantity('volumeFraction', (parameter, value) =>
-  guardFraction(parameter, value, 0.99),
-);
+const fraction = quantity('volumeFraction', dilutionLimit);
 
 const drip = fields({
-  drops: quantity('rate', guardRate),
-  dropVolume: quantity('volume', guardDrop).exactOptional(),
+  drops: quantity('rate', dripRate),
+  dropVolume: quantity('volume', singleDrop).exactOptional(),
 });
-const flow = fields({ flow: quantity('flow', guardFlow) });
-const size = quantity('length', guardDiameter);
-const roughness = quantity('length', guardRoughness);
+const flow = fields({ flow: quantity('flow', leakFlow) });
+const size = quantity('length', diameter);
+const roughness = quantity('length', surfaceRoughness);
 
 const film = fields({
   name,
   journal: size,
   length: size,
-  clearance: quantity('length', guardClearance),
-  speed: quantity('rotationalSpeed', guardSpeed),
-  load: quantity('force', guardLoad),
-  inlet: quantity('temperature', guardTemperature),
+  clearance: quantity('length', diametralClearance),
+  speed: quantity('rotationalSpeed', crankSpeed),
+  load: quantity('force', bearingLoad),
+  inlet: quantity('temperature', oilTemperature),
   roughness: fields({ journal: roughness, shell: roughness }),
   filmRatio: z
     .number({ error: 'must be a number, without quotes' })
@@ -79,7 +79,7 @@ const film = fields({
     .exactOptional(),
 }).superRefine(accepting(guardBearing));
 
-const density = quantity('density', guardDensity);
+const density = quantity('density', liquidDensity);
 
 /** Drops per unit of time, or a flow. */
 const leak = chosen<NonNullable<OilSheet['leak']>>([drip, flow], (value) =>
@@ -89,7 +89,7 @@ const leak = chosen<NonNullable<OilSheet['leak']>>([drip, flow], (value) =>
 const cylinder = fields({
   name,
   bore: fields(boreFields).superRefine(asBore),
-  piston: sizeOrSpan(guardDiameter).exactOptional(),
+  piston: sizeOrSpan(diameter).exactOptional(),
   rings: list(ring).exactOptional(),
 });
 
@@ -104,8 +104,8 @@ export const sections = {
     endPlay: fields({
       readings: list(
         fields({
-          pushed: quantity('length', guardClearance),
-          pulled: quantity('length', guardClearance),
+          pushed: quantity('length', dialReading),
+          pulled: quantity('length', dialReading),
         }),
       ),
       limits: statedLimits().exactOptional(),
@@ -124,9 +124,9 @@ export const sections = {
   oil: fields({
     line,
     density: density.exactOptional(),
-    sump: quantity('volume', guardVolume),
+    sump: quantity('volume', sumpVolume),
     sample: point.exactOptional(),
-    fuelViscosity: quantity('kinematicViscosity', guardViscosity).exactOptional(),
+    fuelViscosity: quantity('kinematicViscosity', liquidViscosity).exactOptional(),
     fuel: fields({ line, density }).exactOptional(),
     bearing: film.exactOptional(),
     leak: leak.exactOptional(),

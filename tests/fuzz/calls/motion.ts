@@ -93,13 +93,16 @@ export const motionCalls = {
       'too short a rod': [{ ...engine, rodLength: inch(1.7) }],
       'half a cycle': [{ ...engine, gas: gas.slice(0, 12) }],
       'out of order': [{ ...engine, gas: [...gas].reverse() }],
+      'more force than a big end carries': [
+        { ...engine, bigEndMass: kilogram(1000), speed: rpm(40_000) },
+      ],
     },
   }),
   shortBearingMobility: calls(shortBearingMobility, {
     sound: [[place], [{ ...place, along: ratio(-0.9), across: ratio(0) }]],
     provoked: {
       'not a number': [{ ...place, along: Number.NaN }],
-      'a long bearing': [{ ...place, lengthToDiameter: ratio(1.5) }],
+      'a long bearing': [{ ...place, lengthToDiameter: ratio(2.5) }],
       'outside of its clearance': [{ ...place, across: ratio(0.9) }],
       'a misspelt field': [{ ...place, lOverD: ratio(0.5) }],
     },
@@ -113,7 +116,7 @@ export const motionCalls = {
     ],
     provoked: {
       'not a journal': [{ ...bigEnd, journal: 1.625 }],
-      'not a viscosity': [{ ...bigEnd, viscosity: 15 * 1000 }],
+      'not a viscosity': [{ ...bigEnd, viscosity: 15 * 10_000 }],
       'a misspelt field': [{ ...bigEnd, thinner: inch(0.0001) }],
       'a negative clearance': [{ ...bigEnd, clearance: inch(-0.0005) }],
       'another film': [{ ...bigEnd, film: 'long' }],
