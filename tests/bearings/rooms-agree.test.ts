@@ -5,6 +5,7 @@ import {
   centipoise,
   centistokes,
   type Density,
+  type DynamicViscosity,
   densityAt,
   dripFlow,
   dynamicViscosityAt,
@@ -123,11 +124,19 @@ describe('what one room gives, the next one takes', () => {
     expect(temperatureRise(warmed)).toBeGreaterThan(0);
   });
 
-  it('the viscosity of an oil in the cold', () => {
-    const viscosity = dynamicViscosityAt(oil, celsius(-30));
-    expect(viscosity).toBeGreaterThan(20);
-    const cold = { ...bearing, viscosity, speed: rpm(10), load: newton(100) };
-    expect(filmThickness(cold).outcome).toBe('hardly loaded');
+  it('the viscosity of an oil in the cold, but for one that no engine turns in', () => {
+    const cold = (degrees: number) => ({
+      ...bearing,
+      viscosity: dynamicViscosityAt(oil, celsius(degrees)),
+      speed: rpm(10),
+      load: newton(100),
+    });
+    expect(filmThickness(cold(-20)).outcome).toBe('hardly loaded');
+    expect(cold(-30).viscosity).toBeGreaterThan(20);
+    expect(refusal(() => filmThickness(cold(-30))).parameter).toBe('viscosity');
+    // 32 cP as a bare number.
+    const bare = { ...cold(-20), viscosity: 32 as DynamicViscosity };
+    expect(refusal(() => petroff(bare)).parameter).toBe('viscosity');
   });
 
   it('the slowest drip of the smallest drop', () => {

@@ -9,12 +9,12 @@ import {
 } from '../../quantities/index.js';
 
 /**
- * Oil in a film: every viscosity that the line and the density of an oil can come to. Below that it is a
- * kinematic viscosity that was taken for a dynamic one: water has 1e-3.
+ * Oil in a film, down to a tenth of water: below that it is a kinematic viscosity that was taken for a dynamic
+ * one. Above it no engine turns, and most often it is a number of centipoise without its unit.
  */
 export const filmViscosity = /* @__PURE__ */ domain(centipoise, {
   least: 1e-4,
-  most: 25_000,
+  most: 20,
   example: 'centipoise(12)',
 });
 
