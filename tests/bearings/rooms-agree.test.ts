@@ -131,7 +131,7 @@ describe('what one room gives, the next one takes', () => {
       speed: rpm(10),
       load: newton(100),
     });
-    expect(filmThickness(cold(-20)).outcome).toBe('hardly loaded');
+    expect(filmThickness(cold(-20)).outcome).toBe('floats');
     expect(cold(-30).viscosity).toBeGreaterThan(20);
     expect(refusal(() => filmThickness(cold(-30))).parameter).toBe('viscosity');
     // 32 cP as a bare number.
