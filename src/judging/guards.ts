@@ -154,12 +154,16 @@ export function guardQuantity<D extends Dimension>(
   dimension: D,
 ): Quantity<D> {
   if (isSoundNumber(value)) return value;
-  const example = dimension === 'length' ? ', e.g. inch(2.1248)' : '';
+  const example = dimension === 'length' ? 'inch(2.1248)' : undefined;
   throw new RebuildInputError({
     parameter,
     value,
     expected: `a finite ${wordsOf(dimension)} [${coherentUnit[dimension]}]`,
-    hint: hintFor(value, `Give it as a number, and wrap the reading in its unit${example}.`),
+    hint: hintFor(
+      value,
+      `Give it as a number, and wrap the reading in its unit${example ? `, e.g. ${example}` : ''}.`,
+    ),
+    example,
   });
 }
 

@@ -18,7 +18,7 @@ export function namedFrom<T>(names: () => Names, run: () => T): T {
 }
 
 function renamed(error: RebuildInputError, names: Names): RebuildInputError {
-  const { value, expected, hint, complaint } = error;
+  const { value, expected, hint, complaint, example } = error;
   // A complaint is made of what is shown and the problem with it.
   const [shown = '', ...problem] = complaint.split(' ');
   const parameter = renamedPath(error.parameter, names);
@@ -27,6 +27,7 @@ function renamed(error: RebuildInputError, names: Names): RebuildInputError {
     value,
     expected,
     hint,
+    example,
     shown,
     problem: problem.join(' '),
   });

@@ -71,6 +71,7 @@ export function outsideLength(
   return new RebuildInputError({
     parameter,
     value,
+    example,
     expected: `a length of ${from} … ${to}`,
     hint: hintFor(value, hint),
     ...(Number.isFinite(value) && {
@@ -98,6 +99,7 @@ export function outsideBounds<D extends Dimension>(
     parameter,
     value,
     shown: shown + tail,
+    example,
     expected: `${orNone ? '0, or ' : ''}${from} … ${to}${tail}`,
     problem: `${outside(shown, from, to)}${tail}${orNone ? ', and is not 0' : ''}`,
     hint:

@@ -12,10 +12,12 @@ export interface InputProblem {
   readonly shown?: string;
   /** The complaint, if "is not {expected}" does not say it well. */
   readonly problem?: string;
+  /** A value that is taken, as a caller writes it, if the unit may have been left off: `inch(2.1248)`. */
+  readonly example?: string | undefined;
 }
 
-/** The same in every copy of the class below: each entry point of the package holds one. */
-const MARK = Symbol.for('crankwright.RebuildInputError');
+/** The code of every such error, whichever copy of the class below made it: each entry point holds one. */
+const CODE = 'RebuildInputError';
 
 /**
  * Wrong input. Thrown by every public function, before anything is computed,
@@ -23,6 +25,8 @@ const MARK = Symbol.for('crankwright.RebuildInputError');
  * it is a verdict.
  */
 export class RebuildInputError extends RangeError {
+  /** The same for every error of this kind, `FileError` included. */
+  declare readonly code: typeof CODE;
   /** Name of the parameter or path that is wrong. */
   declare readonly parameter: string;
   /** The value as it came. */
@@ -33,6 +37,8 @@ export class RebuildInputError extends RangeError {
   declare readonly complaint: string;
   /** What probably went wrong. */
   declare readonly hint: string;
+  /** A value that is taken, as a caller writes it, where the unit may have been left off. */
+  declare readonly example?: string;
 
   /**
    * Tells an error of this kind, whichever entry point of the package threw it.
@@ -41,9 +47,7 @@ export class RebuildInputError extends RangeError {
    * @returns whether it is one
    */
   static override [Symbol.hasInstance](value: unknown): boolean {
-    // biome-ignore lint/complexity/noThisInStatic: a class below this one asks for its own
-    if (this !== RebuildInputError) return super[Symbol.hasInstance](value);
-    return typeof value === 'object' && value !== null && MARK in value;
+    return (value as RebuildInputError | undefined)?.code === CODE;
   }
 
   /**
@@ -58,8 +62,7 @@ export class RebuildInputError extends RangeError {
         ? `is missing; expected ${expected}`
         : `${shown ?? showValue(value)} ${problem ?? `is not ${expected}`}`;
     super(`${parameter}: ${complaint}. ${hint}`);
-    Object.assign(this, told, { name: 'RebuildInputError', complaint });
-    Object.defineProperty(this, MARK, { value: true });
+    Object.assign(this, told, { name: CODE, code: CODE, complaint });
   }
 }
 
