@@ -13,7 +13,7 @@ import {
   shellWallFor,
   thou,
 } from 'crankwright';
-import { calls } from './calls.js';
+import { calls, refused } from './calls.js';
 
 const sizes = { housingBore: inch(2.251), shellWall: inch(0.062), journal: inch(2.125) };
 const spans = {
@@ -48,43 +48,55 @@ export const bearingCalls = {
   oilClearance: calls(oilClearance, {
     sound: [[sizes], [{ ...sizes, journal: inch(2.128) }]],
     provoked: {
-      'not finite': [{ ...sizes, journal: Number.NaN }],
-      'not of an engine': [{ ...sizes, journal: 2.125 }],
-      'a wall like a bore': [{ ...sizes, shellWall: inch(2) }],
-      'never one bearing': [{ ...sizes, journal: inch(1.225) }],
-      'no sizes': [],
+      'not finite': refused('journal', { ...sizes, journal: Number.NaN }),
+      'not of an engine': refused('journal', { ...sizes, journal: 2.125 }),
+      'a wall like a bore': refused('shellWall', { ...sizes, shellWall: inch(2) }),
+      'never one bearing': refused('journal', { ...sizes, journal: inch(1.225) }),
+      'no sizes': refused('sizes'),
     },
   }),
   oilClearanceSpan: calls(oilClearanceSpan, {
     sound: [[spans], [sizes]],
     provoked: {
-      'not finite': [{ ...spans, shellWall: Infinity }],
-      'not of an engine': [{ ...spans, housingBore: { min: 2.25, max: 2.26 } }],
-      reversed: [{ ...spans, journal: { min: inch(2.125), max: inch(2.1245) } }],
-      'never one bearing': [{ ...spans, journal: inch(2.225) }],
-      'no sizes': [null],
+      'not finite': refused('shellWall', { ...spans, shellWall: Infinity }),
+      'not of an engine': refused('housingBore.min', {
+        ...spans,
+        housingBore: { min: 2.25, max: 2.26 },
+      }),
+      reversed: refused('journal', { ...spans, journal: { min: inch(2.125), max: inch(2.1245) } }),
+      'never one bearing': refused('journal', { ...spans, journal: inch(2.225) }),
+      'no sizes': refused('sizes', null),
     },
   }),
   shellWallFor: calls(shellWallFor, {
     sound: [[{ standardWall: inch(0.062), undersize: thou(20) }]],
     provoked: {
-      'not the wall of a shell': [{ standardWall: 0.062, undersize: thou(20) }],
-      'negative undersize': [{ standardWall: inch(0.062), undersize: thou(-20) }],
-      'no shell': [],
+      'not the wall of a shell': refused('standardWall', {
+        standardWall: 0.062,
+        undersize: thou(20),
+      }),
+      'negative undersize': refused('undersize', {
+        standardWall: inch(0.062),
+        undersize: thou(-20),
+      }),
+      'no shell': refused('shell'),
     },
   }),
   recommendedOilClearance: calls(recommendedOilClearance, {
     sound: [[inch(2.125)]],
-    provoked: { 'not a journal': [2.125], 'no number': ['2.125 in'] },
+    provoked: {
+      'not a journal': refused('journal', 2.125),
+      'no number': refused('journal', '2.125 in'),
+    },
   }),
   explainClearance: calls(explainClearance, {
     sound: [[question], [tight], [odd], [fine]],
     provoked: {
-      'not of a bearing': [{ ...question, clearance: 22 }],
-      'not a journal': [{ ...question, journal: 2.105 }],
-      'one bound only': [{ ...question, limits: { max: thou(3) } }],
-      'no step but standard': [{ ...question, steps: [thou(0)] }],
-      'no question': [],
+      'not of a bearing': refused('clearance', { ...question, clearance: 22 }),
+      'not a journal': refused('journal', { ...question, journal: 2.105 }),
+      'one bound only': refused('limits', { ...question, limits: { max: thou(3) } }),
+      'no step but standard': refused('steps', { ...question, steps: [thou(0)] }),
+      'no question': refused('question'),
     },
   }),
   describeClearance: calls(describeClearance, {
@@ -96,29 +108,38 @@ export const bearingCalls = {
       [explainClearance(fine), { units: 'metric' }],
     ],
     provoked: {
-      'not an explanation': [{}, { units: 'inch' }],
-      'no explanation': [undefined, { units: 'inch' }],
-      'unknown unit system': [why, { units: 'imperial' }],
-      'no wording': [why],
+      'not an explanation': refused('explanation.kind', {}, { units: 'inch' }),
+      'no explanation': refused('explanation', undefined, { units: 'inch' }),
+      'unknown unit system': refused('wording.units', why, { units: 'imperial' }),
+      'no wording': refused('wording', why),
     },
   }),
   flattenedThreadGap: calls(flattenedThreadGap, {
     sound: [[{ threadDiameter: mm(0.2), flattenedWidth: mm(0.6) }]],
     provoked: {
-      'not a thread': [{ threadDiameter: 0.2, flattenedWidth: mm(0.6) }],
-      'narrower than the thread': [{ threadDiameter: mm(0.6), flattenedWidth: mm(0.2) }],
-      'no thread': [],
+      'not a thread': refused('threadDiameter', { threadDiameter: 0.2, flattenedWidth: mm(0.6) }),
+      'narrower than the thread': refused('flattenedWidth', {
+        threadDiameter: mm(0.6),
+        flattenedWidth: mm(0.2),
+      }),
+      'no thread': refused('thread'),
     },
   }),
   matchShells: calls(matchShells, {
     sound: [[search], [{ journal: inch(2.105), housingBore: inch(2.251), shells: search.shells }]],
     provoked: {
-      'not of a bearing': [{ ...search, journal: 2.105 }],
-      'never one bearing': [{ ...search, housingBore: inch(2.625) }],
-      'an empty shelf': [{ ...search, shells: [] }],
-      'a shell without a name': [{ ...search, shells: [{ ...shell, name: '' }] }],
-      'a negative undersize': [{ ...search, shells: [{ ...shell, undersize: thou(-1) }] }],
-      'no search': [],
+      'not of a bearing': refused('journal', { ...search, journal: 2.105 }),
+      'never one bearing': refused('journal', { ...search, housingBore: inch(2.625) }),
+      'an empty shelf': refused('shells', { ...search, shells: [] }),
+      'a shell without a name': refused('shells[0].name', {
+        ...search,
+        shells: [{ ...shell, name: '' }],
+      }),
+      'a negative undersize': refused('shells[0].undersize', {
+        ...search,
+        shells: [{ ...shell, undersize: thou(-1) }],
+      }),
+      'no search': refused('search'),
     },
   }),
 };

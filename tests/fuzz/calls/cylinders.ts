@@ -13,7 +13,7 @@ import {
   ringGapIn,
   thou,
 } from 'crankwright';
-import { calls } from './calls.js';
+import { calls, refused } from './calls.js';
 
 const ring = { gap: thou(12), measuredIn: inch(3) };
 const stations = [
@@ -58,15 +58,24 @@ const bored = borePlan(block);
 export const cylinderCalls = {
   oversizeSteps: calls(oversizeSteps, {
     sound: [['inch'], ['metric', mm(1)]],
-    provoked: { 'unknown system': ['imperial'], 'largest not from 0 to 3 mm': ['inch', 30] },
+    provoked: {
+      'unknown system': refused('system', 'imperial'),
+      'largest not from 0 to 3 mm': refused('largest', 'inch', 30),
+    },
   }),
   borePlan: calls(borePlan, {
     sound: [[block]],
     provoked: {
-      'a size that cannot be a bore': [{ ...block, standard: { min: 3, max: 3.0005 } }],
-      'an empty list': [{ ...block, cylinders: [] }],
-      'smaller than standard': [{ ...block, standard: { min: inch(3.02), max: inch(3.021) } }],
-      'a wall without the least one': [{ ...block, leastWall: undefined }],
+      'a size that cannot be a bore': refused('standard.min', {
+        ...block,
+        standard: { min: 3, max: 3.0005 },
+      }),
+      'an empty list': refused('cylinders', { ...block, cylinders: [] }),
+      'smaller than standard': refused('cylinders[0].smallest', {
+        ...block,
+        standard: { min: inch(3.02), max: inch(3.021) },
+      }),
+      'a wall without the least one': refused('leastWall', { ...block, leastWall: undefined }),
     },
   }),
   describeBorePlan: calls(describeBorePlan, {
@@ -76,45 +85,48 @@ export const cylinderCalls = {
       [borePlan({ ...block, steps: [thou(0)], pistonsAtHand: [] }), { units: 'metric' }],
     ],
     provoked: {
-      'the plan is not one': [{}, { units: 'inch' }],
-      'the unit system is unknown': [bored, { units: 'imperial' }],
+      'the plan is not one': refused('plan.outcome', {}, { units: 'inch' }),
+      'the unit system is unknown': refused('wording.units', bored, { units: 'imperial' }),
     },
   }),
   pistonClearance: calls(pistonClearance, {
     sound: [[{ bore: inch(3.0005), piston: inch(2.997) }]],
     provoked: {
-      'not of an engine': [{ bore: 3.0005, piston: inch(2.997) }],
-      'no piston': [{ bore: inch(3) }],
-      'no sizes': [],
+      'not of an engine': refused('bore', { bore: 3.0005, piston: inch(2.997) }),
+      'no piston': refused('piston', { bore: inch(3) }),
+      'no sizes': refused('sizes'),
     },
   }),
   pistonClearanceSpan: calls(pistonClearanceSpan, {
     sound: [[spans], [{ bore: mm(87.2), piston: mm(87.1) }]],
     provoked: {
-      'not of an engine': [{ ...spans, bore: 87.2 }],
-      reversed: [{ ...spans, piston: { min: mm(87.2), max: mm(87.1) } }],
-      'no sizes': [],
+      'not of an engine': refused('bore', { ...spans, bore: 87.2 }),
+      reversed: refused('piston', { ...spans, piston: { min: mm(87.2), max: mm(87.1) } }),
+      'no sizes': refused('sizes'),
     },
   }),
   recommendedRingGap: calls(recommendedRingGap, {
     sound: [[inch(3)]],
-    provoked: { 'not a bore': [3] },
+    provoked: { 'not a bore': refused('bore', 3) },
   }),
   ringGapIn: calls(ringGapIn, {
     sound: [[{ ...ring, bore: inch(3.001) }], [{ ...ring, bore: inch(2.99) }]],
     provoked: {
-      'not a gap': [{ ...ring, gap: 12, bore: inch(3) }],
-      'not a bore': [{ ...ring, bore: 3.001 }],
-      'no ring': [],
+      'not a gap': refused('gap', { ...ring, gap: 12, bore: inch(3) }),
+      'not a bore': refused('bore', { ...ring, bore: 3.001 }),
+      'no ring': refused('ring'),
     },
   }),
   ringGapAlongBore: calls(ringGapAlongBore, {
     sound: [[{ ...ring, stations }]],
     provoked: {
-      'not a gap': [{ ...ring, gap: thou(-1), stations }],
-      'not a bore': [{ ...ring, stations: [{ station: inch(1), mean: 3 }] }],
-      'no station': [{ ...ring, stations: [] }],
-      'no ring': [],
+      'not a gap': refused('gap', { ...ring, gap: thou(-1), stations }),
+      'not a bore': refused('stations[0].mean', {
+        ...ring,
+        stations: [{ station: inch(1), mean: 3 }],
+      }),
+      'no station': refused('stations', { ...ring, stations: [] }),
+      'no ring': refused('ring'),
     },
   }),
   ringFilingNeeded: calls(ringFilingNeeded, {
@@ -125,12 +137,15 @@ export const cylinderCalls = {
       [{ ...ring, ...own, smallestBore: inch(2.999), largestBore: inch(3.002) }],
     ],
     provoked: {
-      'not a gap': [{ ...ring, gap: 12 }],
-      'not a bore': [{ ...ring, smallestBore: 3 }],
-      'bores too far apart': [{ ...ring, largestBore: inch(3.2) }],
-      'the largest bore below the smallest': [{ ...ring, largestBore: inch(2.99) }],
-      'limits without a bound': [{ ...ring, limits: {} }],
-      'no ring': [],
+      'not a gap': refused('gap', { ...ring, gap: 12 }),
+      'not a bore': refused('smallestBore', { ...ring, smallestBore: 3 }),
+      'bores too far apart': refused('largestBore', { ...ring, largestBore: inch(3.2) }),
+      'the largest bore below the smallest': refused('largestBore', {
+        ...ring,
+        largestBore: inch(2.99),
+      }),
+      'limits without a bound': refused('ring.limits', { ...ring, limits: {} }),
+      'no ring': refused('ring'),
     },
   }),
 };

@@ -30,7 +30,7 @@ import {
   thou,
   watt,
 } from 'crankwright';
-import { calls } from './calls.js';
+import { calls, refused } from './calls.js';
 
 const place = { eccentricity: ratio(0.6), lengthToDiameter: ratio(0.5) };
 const infinite = { ...place, lengthToDiameter: 'infinite' } as const;
@@ -61,46 +61,46 @@ export const filmCalls = {
   finiteBearing: calls(finiteBearing, {
     sound: [[place], [infinite]],
     provoked: {
-      'an eccentricity outside': [{ ...place, eccentricity: 1 }],
-      'a shorter bearing': [{ ...place, lengthToDiameter: 0.05 }],
+      'an eccentricity outside': refused('eccentricity', { ...place, eccentricity: 1 }),
+      'a shorter bearing': refused('lengthToDiameter', { ...place, lengthToDiameter: 0.05 }),
     },
   }),
   finiteBearingAt: calls(finiteBearingAt, {
     sound: [[{ sommerfeld: ratio(0.135), lengthToDiameter: ratio(1) }]],
     provoked: {
-      'an eccentricity below': [{ sommerfeld: 1e6, lengthToDiameter: 1 }],
-      'an eccentricity above': [{ sommerfeld: 1e-8, lengthToDiameter: 1 }],
-      'a shorter bearing': [{ sommerfeld: 0.1, lengthToDiameter: 0.05 }],
+      'an eccentricity below': refused('sommerfeld', { sommerfeld: 1e6, lengthToDiameter: 1 }),
+      'an eccentricity above': refused('sommerfeld', { sommerfeld: 1e-8, lengthToDiameter: 1 }),
+      'a shorter bearing': refused('lengthToDiameter', { sommerfeld: 0.1, lengthToDiameter: 0.05 }),
     },
   }),
   solveReynolds: calls(solveReynolds, {
     sound: [[place], [{ ...place, placesAround: 24 }], [infinite]],
     provoked: {
-      'an eccentricity outside': [{ ...place, eccentricity: 0 }],
-      'a shorter bearing': [{ ...place, lengthToDiameter: 0.05 }],
-      'not a grid': [{ ...place, placesAround: 50 }],
+      'an eccentricity outside': refused('eccentricity', { ...place, eccentricity: 0 }),
+      'a shorter bearing': refused('lengthToDiameter', { ...place, lengthToDiameter: 0.05 }),
+      'not a grid': refused('placesAround', { ...place, placesAround: 50 }),
     },
   }),
   shortBearing: calls(shortBearing, {
     sound: [[place]],
     provoked: {
-      'an eccentricity outside': [{ ...place, eccentricity: -0.1 }],
-      'a length outside': [{ ...place, lengthToDiameter: 0 }],
+      'an eccentricity outside': refused('eccentricity', { ...place, eccentricity: -0.1 }),
+      'a length outside': refused('lengthToDiameter', { ...place, lengthToDiameter: 0 }),
     },
   }),
   sommerfeldNumber: calls(sommerfeldNumber, {
     sound: [[oiled], [{ ...oiled, speed: rpm(0) }]],
     provoked: {
-      'not of a bearing': [{ ...oiled, length: 100 }],
-      'a clearance of nothing or less': [{ ...oiled, clearance: -1e-5 }],
-      'no load': [{ ...oiled, load: 0 }],
+      'not of a bearing': refused('length', { ...oiled, length: 100 }),
+      'a clearance of nothing or less': refused('clearance', { ...oiled, clearance: -1e-5 }),
+      'no load': refused('load', { ...oiled, load: 0 }),
     },
   }),
   petroff: calls(petroff, {
     sound: [[turning], [{ ...turning, speed: rpm(0) }]],
     provoked: {
-      'not of a bearing': [{ ...turning, journal: 1.625 }],
-      'a clearance of nothing or less': [{ ...turning, clearance: 0 }],
+      'not of a bearing': refused('journal', { ...turning, journal: 1.625 }),
+      'a clearance of nothing or less': refused('clearance', { ...turning, clearance: 0 }),
     },
   }),
   filmThickness: calls(filmThickness, {
@@ -111,9 +111,9 @@ export const filmCalls = {
       [{ ...oiled, speed: rpm(20), load: lbf(90_000) }],
     ],
     provoked: {
-      'not of a bearing': [{ ...oiled, viscosity: 0 }],
-      'a clearance of nothing or less': [{ ...oiled, clearance: -1e-5 }],
-      'shorter than a tenth': [{ ...oiled, length: 0.001 }],
+      'not of a bearing': refused('viscosity', { ...oiled, viscosity: 0 }),
+      'a clearance of nothing or less': refused('clearance', { ...oiled, clearance: -1e-5 }),
+      'shorter than a tenth': refused('length', { ...oiled, length: 0.001 }),
     },
   }),
   temperatureRise: calls(temperatureRise, {
@@ -122,9 +122,9 @@ export const filmCalls = {
       [{ ...warmed, specificHeat: joulePerKilogramKelvin(1900), carried: percent(80) }],
     ],
     provoked: {
-      negative: [{ ...warmed, power: -1 }],
-      'no flow': [{ ...warmed, flow: 0, sideFlow: 0 }],
-      'more leaves': [{ ...warmed, sideFlow: 4e-6 }],
+      negative: refused('power', { ...warmed, power: -1 }),
+      'no flow': refused('flow', { ...warmed, flow: 0, sideFlow: 0 }),
+      'more leaves': refused('sideFlow', { ...warmed, sideFlow: 4e-6 }),
     },
   }),
   heatBalance: calls(heatBalance, {
@@ -135,9 +135,9 @@ export const filmCalls = {
       [{ ...fed, speed: rpm(0) }],
     ],
     provoked: {
-      'not of a bearing': [{ ...fed, load: -1 }],
-      'not of an oil': [{ ...fed, oil: { ...oil, density: 0.885 } }],
-      'a clearance of nothing or less': [{ ...fed, clearance: 0 }],
+      'not of a bearing': refused('load', { ...fed, load: -1 }),
+      'not of an oil': refused('oil.density', { ...fed, oil: { ...oil, density: 0.885 } }),
+      'a clearance of nothing or less': refused('clearance', { ...fed, clearance: 0 }),
     },
   }),
   filmRegime: calls(filmRegime, {
@@ -146,9 +146,11 @@ export const filmCalls = {
       [micrometre(2), roughness, { thresholds, basis: { kind: 'specified', by: 'the shop' } }],
     ],
     provoked: {
-      'a negative film': [-1e-6, roughness],
-      'not a roughness': [1e-6, { ...roughness, shell: 0 }],
-      'thresholds reversed': [1e-6, roughness, { thresholds: { mixed: 4, full: 1 } }],
+      'a negative film': refused('film', -1e-6, roughness),
+      'not a roughness': refused('roughness.shell', 1e-6, { ...roughness, shell: 0 }),
+      'thresholds reversed': refused('options.thresholds', 1e-6, roughness, {
+        thresholds: { mixed: 4, full: 1 },
+      }),
     },
   }),
   maxFuelDilution: calls(maxFuelDilution, {
@@ -158,22 +160,28 @@ export const filmCalls = {
       [{ ...rough, speed: rpm(0) }],
     ],
     provoked: {
-      'not of a bearing': [{ ...rough, speed: -1 }],
-      'not of an oil': [{ ...rough, oil: { ...oil, line: [] } }],
-      'not of a fuel': [{ ...rough, fuel: { ...fuel, density: 7 } }],
-      'a clearance of nothing or less': [{ ...rough, clearance: 0 }],
+      'not of a bearing': refused('speed', { ...rough, speed: -1 }),
+      'not of an oil': refused('oil.line', { ...rough, oil: { ...oil, line: [] } }),
+      'not of a fuel': refused('fuel.density', { ...rough, fuel: { ...fuel, density: 7 } }),
+      'a clearance of nothing or less': refused('clearance', { ...rough, clearance: 0 }),
     },
     cases: 300,
   }),
   safeHours: calls(safeHours, {
     sound: [[{ sump, bearing: rough }], [{ sump, bearing: rough, limit: percentByVolume(3) }]],
     provoked: {
-      'not of a sump': [{ sump: { ...sump, oil: 1 }, bearing: rough }],
-      'not of a bearing': [{ sump, bearing: { ...rough, journal: 1 } }],
-      'not of an oil': [{ sump, bearing: { ...rough, oil: null } }],
-      'not of a fuel': [{ sump, bearing: { ...rough, fuel: { ...fuel, line: null } } }],
-      'a clearance of nothing or less': [{ sump, bearing: { ...rough, clearance: -1 } }],
-      'not a fraction': [{ sump, bearing: rough, limit: 5 }],
+      'not of a sump': refused('sump.oil', { sump: { ...sump, oil: 1 }, bearing: rough }),
+      'not of a bearing': refused('bearing.length', { sump, bearing: { ...rough, journal: 1 } }),
+      'not of an oil': refused('bearing.oil', { sump, bearing: { ...rough, oil: null } }),
+      'not of a fuel': refused('bearing.fuel.line', {
+        sump,
+        bearing: { ...rough, fuel: { ...fuel, line: null } },
+      }),
+      'a clearance of nothing or less': refused('bearing.clearance', {
+        sump,
+        bearing: { ...rough, clearance: -1 },
+      }),
+      'not a fraction': refused('limit', { sump, bearing: rough, limit: 5 }),
     },
     cases: 300,
   }),

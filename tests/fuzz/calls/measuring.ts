@@ -9,7 +9,7 @@ import {
   percentByVolume,
   thou,
 } from 'crankwright';
-import { calls } from './calls.js';
+import { calls, refused } from './calls.js';
 
 const reading = (station: number, angle: number, diameter: number): DiameterReading => ({
   station: inch(station),
@@ -65,14 +65,29 @@ export const judgingCalls = {
       ],
     ],
     provoked: {
-      'the value is not finite': [{ ...sound, value: Number.NaN, limits: { max: thou(2) } }],
-      'a limit is not finite': [{ ...sound, limits: { max: Infinity } }],
-      'there is no limit': [{ ...sound, limits: {} }],
-      'limits the wrong way round': [{ ...sound, limits: { min: thou(2), max: thou(1) } }],
-      'no basis': [{ ...sound, limits: { max: thou(2) }, basis: { kind: 'hearsay' } }],
-      'an unknown dimension': [{ ...sound, limits: { max: thou(2) }, dimension: 'size' }],
-      'no feature': [{ ...sound, limits: { max: thou(2) }, feature: ' ' }],
-      'no judgement': [],
+      'the value is not finite': refused('value', {
+        ...sound,
+        value: Number.NaN,
+        limits: { max: thou(2) },
+      }),
+      'a limit is not finite': refused('limits.max', { ...sound, limits: { max: Infinity } }),
+      'there is no limit': refused('limits', { ...sound, limits: {} }),
+      'limits the wrong way round': refused('limits', {
+        ...sound,
+        limits: { min: thou(2), max: thou(1) },
+      }),
+      'no basis': refused('basis.kind', {
+        ...sound,
+        limits: { max: thou(2) },
+        basis: { kind: 'hearsay' },
+      }),
+      'an unknown dimension': refused('dimension', {
+        ...sound,
+        limits: { max: thou(2) },
+        dimension: 'size',
+      }),
+      'no feature': refused('feature', { ...sound, limits: { max: thou(2) }, feature: ' ' }),
+      'no judgement': refused('judgement'),
     },
   }),
   describe: calls(describe, {
@@ -81,10 +96,10 @@ export const judgingCalls = {
       [finding, { units: 'metric' }],
     ],
     provoked: {
-      'the finding is not one': [{}, { units: 'inch' }],
-      'there is no finding': [undefined, { units: 'inch' }],
-      'the unit system is not one': [finding, { units: 'imperial' }],
-      'there is no wording': [finding],
+      'the finding is not one': refused('finding.feature', {}, { units: 'inch' }),
+      'there is no finding': refused('finding', undefined, { units: 'inch' }),
+      'the unit system is not one': refused('wording.units', finding, { units: 'imperial' }),
+      'there is no wording': refused('wording', finding),
     },
   }),
 };
@@ -93,24 +108,52 @@ export const measuringCalls = {
   journalShape: calls(journalShape, {
     sound: [[journal], [journal, { resolution: thou(0.2) }]],
     provoked: {
-      'a station has one angle only': [withoutLast],
-      'an angle has one station only': [[first, second, third, reading(1.25, 45, 2.124)]],
-      'a place is read twice': [[...journal, fourth]],
-      'not a journal': [[first, second, third, reading(1.25, 90, 2124)]],
-      'a digit has slipped': [[first, second, third, reading(1.25, 90, 2.724)]],
-      'no reading': [[]],
-      'a resolution below nothing': [journal, { resolution: thou(-1) }],
+      'a station has one angle only': refused('readings', withoutLast),
+      'an angle has one station only': refused('readings', [
+        first,
+        second,
+        third,
+        reading(1.25, 45, 2.124),
+      ]),
+      'a place is read twice': refused('readings', [...journal, fourth]),
+      'not a journal': refused('readings[3].diameter', [
+        first,
+        second,
+        third,
+        reading(1.25, 90, 2124),
+      ]),
+      'a digit has slipped': refused('readings[3].diameter', [
+        first,
+        second,
+        third,
+        reading(1.25, 90, 2.724),
+      ]),
+      'no reading': refused('readings', []),
+      'a resolution below nothing': refused('options.resolution', journal, {
+        resolution: thou(-1),
+      }),
     },
   }),
   boreShape: calls(boreShape, {
     sound: [[bore.slice(1)], [bore, { ringTravel: { min: inch(0.3), max: inch(3.5) } }]],
     provoked: {
-      'the ring travel lacks a station': [bore, { ringTravel: { min: inch(0.3), max: inch(0.6) } }],
-      'the ring travel lacks an angle': [bore, { ringTravel: { min: inch(0), max: inch(3.5) } }],
-      'a reading cannot belong to a bore': [[...bore, reading(4, 0, 300)]],
-      'no reading in the travel': [bore, { ringTravel: { min: inch(5), max: inch(6) } }],
-      'a travel the wrong way round': [bore, { ringTravel: { min: inch(3.5), max: inch(0.3) } }],
-      'no options': [bore, null],
+      'the ring travel lacks a station': refused('readings', bore, {
+        ringTravel: { min: inch(0.3), max: inch(0.6) },
+      }),
+      'the ring travel lacks an angle': refused('readings', bore, {
+        ringTravel: { min: inch(0), max: inch(3.5) },
+      }),
+      'a reading cannot belong to a bore': refused('readings[5].diameter', [
+        ...bore,
+        reading(4, 0, 300),
+      ]),
+      'no reading in the travel': refused('options.ringTravel', bore, {
+        ringTravel: { min: inch(5), max: inch(6) },
+      }),
+      'a travel the wrong way round': refused('options.ringTravel', bore, {
+        ringTravel: { min: inch(3.5), max: inch(0.3) },
+      }),
+      'no options': refused('options', bore, null),
     },
   }),
 };
