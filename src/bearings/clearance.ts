@@ -1,13 +1,15 @@
 import type { BasedLimits, OwnLimits, SizeOrSpan, Span } from '../judging/index.js';
 import {
-  guardDiameter,
+  diameter,
+  diametralClearance,
   guardFields,
   guardLength,
   guardSpan,
-  guardUndersize,
   ownLimitsOr,
+  sizeStep,
 } from '../judging/internal.js';
 import type { Length } from '../quantities/index.js';
+import { shellWall } from './domains.js';
 import { guardOneBearing } from './one-bearing.js';
 
 /** The three sizes that leave an oil clearance. */
@@ -53,10 +55,10 @@ const SIZES = ['housingBore', 'shellWall', 'journal'] as const;
  */
 export function oilClearance(sizes: BearingSizes): Length {
   guardFields('sizes', sizes, SIZES);
-  const housingBore = guardDiameter('housingBore', sizes.housingBore);
-  const shellWall = guardShellWall('shellWall', sizes.shellWall);
-  const journal = guardDiameter('journal', sizes.journal);
-  return guardOneBearing(housingBore, shellWall, journal);
+  const housingBore = diameter('housingBore', sizes.housingBore);
+  const wall = shellWall('shellWall', sizes.shellWall);
+  const journal = diameter('journal', sizes.journal);
+  return guardOneBearing(housingBore, wall, journal);
 }
 
 /**
@@ -81,9 +83,9 @@ export function oilClearance(sizes: BearingSizes): Length {
  */
 export function oilClearanceSpan(sizes: BearingSpans): Span<Length> {
   guardFields('sizes', sizes, SIZES);
-  const bore = guardSpan('housingBore', sizes.housingBore, guardDiameter);
-  const wall = guardSpan('shellWall', sizes.shellWall, guardShellWall);
-  const journal = guardSpan('journal', sizes.journal, guardDiameter);
+  const bore = guardSpan('housingBore', sizes.housingBore, diameter);
+  const wall = guardSpan('shellWall', sizes.shellWall, shellWall);
+  const journal = guardSpan('journal', sizes.journal, diameter);
   return {
     min: guardOneBearing(bore.min, wall.max, journal.max),
     max: guardOneBearing(bore.max, wall.min, journal.min),
@@ -127,8 +129,8 @@ export function shellWallFor(shell: {
   readonly undersize: Length;
 }): Length {
   guardFields('shell', shell, SHELL);
-  const standardWall = guardShellWall('standardWall', shell.standardWall);
-  const undersize = guardUndersize('undersize', shell.undersize);
+  const standardWall = shellWall('standardWall', shell.standardWall);
+  const undersize = sizeStep('undersize', shell.undersize);
   return (standardWall + undersize / 2) as Length;
 }
 
@@ -156,7 +158,7 @@ export interface Recommendation extends BasedLimits<'length'> {
  * ```
  */
 export function recommendedOilClearance(journal: Length): Recommendation {
-  const target = (0.001 * guardDiameter('journal', journal)) as Length;
+  const target = (0.001 * diameter('journal', journal)) as Length;
   return {
     target,
     limits: { min: (0.75 * target) as Length, max: (1.5 * target) as Length },
@@ -174,10 +176,6 @@ export function oilClearanceLimits(
   journal: Length,
 ): BasedLimits<'length'> {
   return ownLimitsOr(parameter, own, recommendedOilClearance(journal), (name, bound) =>
-    guardLength(name, bound, 0, journal / 100),
+    guardLength(name, bound, [0, journal / 100], diametralClearance.example),
   );
 }
-
-/** A half shell's wall: from foil to a heavy cast shell. */
-export const guardShellWall = (parameter: string, value: Length): Length =>
-  guardLength(parameter, value, 0.0002, 0.02);

@@ -1,16 +1,17 @@
 import { undersizeSteps } from '../crankshaft/index.js';
 import { describe, type Finding, judge, type OwnLimits, type Wording } from '../judging/index.js';
 import {
-  guardDiameter,
+  diameter,
+  diametralClearance,
   guardFields,
   guardLayout,
   guardLength,
   guardList,
-  guardTolerance,
-  guardUndersize,
   guardWording,
   say,
   sayDistance,
+  sizeStep,
+  toleratedWear,
   type WithTarget,
 } from '../judging/internal.js';
 import { type Length, RebuildInputError, thou } from '../quantities/index.js';
@@ -90,9 +91,14 @@ export type ClearanceExplanation =
  */
 export function explainClearance(question: ClearanceQuestion): ClearanceExplanation {
   guardFields('question', question as WithTarget<ClearanceQuestion>, QUESTION);
-  const journal = guardDiameter('journal', question.journal);
+  const journal = diameter('journal', question.journal);
   const most = mostApart(journal);
-  const clearance = guardLength('clearance', question.clearance, -most, most);
+  const clearance = guardLength(
+    'clearance',
+    question.clearance,
+    [-most, most],
+    diametralClearance.example,
+  );
   const { limits, basis } = oilClearanceLimits('question', question, journal);
   const { min, max } = limits;
   if (min === undefined || max === undefined) {
@@ -105,7 +111,7 @@ export function explainClearance(question: ClearanceQuestion): ClearanceExplanat
     });
   }
   const steps = guardSteps(question.steps ?? undersizeSteps('inch'));
-  const wear = guardTolerance('wearAllowance', question.wearAllowance ?? thou(2));
+  const wear = toleratedWear('wearAllowance', question.wearAllowance ?? thou(2));
   const judgeAs = (value: Length) =>
     judge({ feature: 'oil clearance', dimension: 'length', value, limits, basis });
 
@@ -178,7 +184,7 @@ export function consequence(
 function guardSteps(steps: readonly Length[]): readonly Length[] {
   guardList('steps', steps, 1, 'undersize');
   const ground = steps
-    .map((step, i) => guardUndersize(`steps[${i}]`, step))
+    .map((step, i) => sizeStep(`steps[${i}]`, step))
     .filter((step) => step > 1e-9);
   if (ground.length > 0) return ground;
   throw new RebuildInputError({

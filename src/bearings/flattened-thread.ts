@@ -1,5 +1,6 @@
-import { guardFields, guardLength, showLength } from '../judging/internal.js';
+import { guardFields, showLength } from '../judging/internal.js';
 import { type Length, RebuildInputError } from '../quantities/index.js';
+import { flattenedStripe, gaugingThread } from './domains.js';
 
 const THREAD = ['threadDiameter', 'flattenedWidth'] as const;
 
@@ -32,8 +33,8 @@ export function flattenedThreadGap(thread: {
   readonly flattenedWidth: Length;
 }): Length {
   guardFields('thread', thread, THREAD);
-  const diameter = guardLength('threadDiameter', thread.threadDiameter, 1e-5, 0.003);
-  const width = guardLength('flattenedWidth', thread.flattenedWidth, 1e-5, 0.05);
+  const diameter = gaugingThread('threadDiameter', thread.threadDiameter);
+  const width = flattenedStripe('flattenedWidth', thread.flattenedWidth);
   if (width < diameter) {
     throw new RebuildInputError({
       parameter: 'flattenedWidth',

@@ -1,22 +1,18 @@
 import type { BasedLimits, Finding, OwnLimits, SizeOrSpan, Span } from '../judging/index.js';
 import {
-  guardDiameter,
+  diameter,
   guardFields,
   guardList,
   guardSpan,
   guardText,
-  guardUndersize,
   judgeSpan,
+  sizeStep,
   spanOf,
   type WithTarget,
 } from '../judging/internal.js';
 import type { Length } from '../quantities/index.js';
-import {
-  clearanceLeft,
-  guardShellWall,
-  oilClearanceLimits,
-  oilClearanceSpan,
-} from './clearance.js';
+import { clearanceLeft, oilClearanceLimits, oilClearanceSpan } from './clearance.js';
+import { shellWall } from './domains.js';
 
 /** A pair of half shells on the shelf. */
 export interface Shell {
@@ -77,8 +73,8 @@ export interface ShellMatch {
  */
 export function matchShells(search: ShellSearch): readonly ShellMatch[] {
   guardFields('search', search as WithTarget<ShellSearch>, SEARCH);
-  const journal = guardSpan('journal', search.journal, guardDiameter);
-  const housingBore = guardSpan('housingBore', search.housingBore, guardDiameter);
+  const journal = guardSpan('journal', search.journal, diameter);
+  const housingBore = guardSpan('housingBore', search.housingBore, diameter);
   guardList('shells', search.shells, 1, 'shell');
   search.shells.forEach((shell, i) => {
     guardShell(`shells[${i}]`, shell);
@@ -111,6 +107,6 @@ export function rankShells(
 function guardShell(at: string, shell: Shell): void {
   guardFields(at, shell, SHELL);
   guardText(`${at}.name`, shell.name);
-  guardUndersize(`${at}.undersize`, shell.undersize);
-  guardSpan(`${at}.wall`, shell.wall, guardShellWall);
+  sizeStep(`${at}.undersize`, shell.undersize);
+  guardSpan(`${at}.wall`, shell.wall, shellWall);
 }

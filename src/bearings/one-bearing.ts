@@ -22,8 +22,7 @@ export function guardOneBearing(housingBore: Length, shellWall: Length, journal:
   throw outsideLength(
     'journal',
     journal,
-    left - most,
-    Math.min(left + most, housingBore),
-    'A digit has slipped, the units are mixed, or one size is of another bearing.',
+    { least: left - most, most: Math.min(left + most, housingBore) },
+    'A digit is wrong, or units or bearings are mixed.',
   );
 }

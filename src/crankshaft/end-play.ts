@@ -1,8 +1,6 @@
 import type { BasedLimits, Finding, OwnLimits, Span } from '../judging/index.js';
 import {
-  guardClearance,
   guardFields,
-  guardLength,
   guardList,
   guardOwnLimits,
   judgeSpan,
@@ -10,6 +8,7 @@ import {
 } from '../judging/internal.js';
 import { type Length, thou } from '../quantities/index.js';
 import { largestOf, smallestOf } from '../quantities/internal.js';
+import { dialReading, endPlayLimit } from './domains.js';
 
 /** A dial read with the shaft pushed one way, then the other. */
 export interface EndPlayReading {
@@ -30,9 +29,6 @@ export interface EndPlay {
 }
 
 const READING = ['pushed', 'pulled'] as const;
-
-/** What end play may be limited to; a bare number in inches is far more. */
-const guardFloat = (parameter: string, bound: Length) => guardLength(parameter, bound, 0, 0.003);
 
 const rule = (): BasedLimits<'length'> => ({
   limits: { min: thou(4), max: thou(10) },
@@ -66,12 +62,12 @@ export function endPlay(
   guardList('readings', readings, 1, 'reading');
   const floats = readings.map((reading, i) => {
     guardFields(`readings[${i}]`, reading, READING);
-    const pushed = guardClearance(`readings[${i}].pushed`, reading.pushed);
-    const pulled = guardClearance(`readings[${i}].pulled`, reading.pulled);
+    const pushed = dialReading(`readings[${i}].pushed`, reading.pushed);
+    const pulled = dialReading(`readings[${i}].pulled`, reading.pulled);
     return Math.abs(pulled - pushed) as Length;
   });
   const span = { min: smallestOf(floats), max: largestOf(floats) };
-  const { limits, basis } = ownLimitsOr('options', options, rule(), guardFloat);
+  const { limits, basis } = ownLimitsOr('options', options, rule(), endPlayLimit);
   return {
     mean: (floats.reduce((sum, float) => sum + float, 0) / floats.length) as Length,
     span,

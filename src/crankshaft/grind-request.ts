@@ -1,16 +1,16 @@
 import type { Basis, Span } from '../judging/index.js';
 import {
-  guardDiameter,
+  diameter,
   guardFields,
-  guardFlaw,
   guardList,
   guardOwnLimits,
   guardSpan,
-  guardStock,
-  guardTolerance,
-  guardUndersize,
   guardWord,
+  machiningStock,
+  outOfTrue,
   showLength,
+  sizeStep,
+  toleratedWear,
 } from '../judging/internal.js';
 import type { Shape } from '../measuring/index.js';
 import { guardSizeAndShape, journalShapeLimits, withStandard } from '../measuring/internal.js';
@@ -59,7 +59,7 @@ const JOURNAL = [
 export function guardRequest(request: GrindRequest) {
   guardFields('request', request, REQUEST);
   guardOwnLimits('shape', request.shape ?? {});
-  const standard = guardSpan('standard', request.standard, guardDiameter);
+  const standard = guardSpan('standard', request.standard, diameter);
   guardList('journals', request.journals, 1, 'journal');
   guardList('steps', request.steps, 1, 'undersize');
   const { cleanUpAllowance: allowance, sizeAllowance: size } = request;
@@ -72,11 +72,11 @@ export function guardRequest(request: GrindRequest) {
     shellsAtHand: guardShells(request.shellsAtHand),
     minimum: guardMinimum(request.minimum, standard),
     allowance: {
-      cleanUpAllowance: guardStock('cleanUpAllowance', allowance ?? thou(1)),
+      cleanUpAllowance: machiningStock('cleanUpAllowance', allowance ?? thou(1)),
       basis: allowance === undefined ? ALLOWANCE_RULE : ({ kind: 'specified' } as const),
     },
     sizeAllowance: {
-      most: guardTolerance('sizeAllowance', size ?? thou(0.5)),
+      most: toleratedWear('sizeAllowance', size ?? thou(0.5)),
       basis: size === undefined ? SIZE_RULE : ({ kind: 'specified' } as const),
     },
     wear: guardWord('wear', request.wear ?? 'one side', ['one side', 'all round']),
@@ -85,7 +85,7 @@ export function guardRequest(request: GrindRequest) {
 }
 
 function guardMinimum(minimum: Length | undefined, standard: Span<Length>): Length | undefined {
-  if (minimum === undefined || guardDiameter('minimum', minimum) <= standard.max) return minimum;
+  if (minimum === undefined || diameter('minimum', minimum) <= standard.max) return minimum;
   throw new RebuildInputError({
     parameter: 'minimum',
     value: minimum,
@@ -98,13 +98,13 @@ function guardMinimum(minimum: Length | undefined, standard: Span<Length>): Leng
 function guardShells(shells: readonly Length[] | undefined): readonly Length[] | undefined {
   if (shells === undefined) return undefined;
   guardList('shellsAtHand', shells, 0, 'undersizes');
-  return shells.map((shell, i) => guardUndersize(`shellsAtHand[${i}]`, shell));
+  return shells.map((shell, i) => sizeStep(`shellsAtHand[${i}]`, shell));
 }
 
 function guardJournal(at: string, journal: JournalToGrind, standard: Span<Length>): JournalToGrind {
   guardFields(at, journal as JournalToGrind & Shape, JOURNAL);
   guardSizeAndShape(at, journal);
-  if (journal.runout !== undefined) guardFlaw(`${at}.runout`, journal.runout);
+  if (journal.runout !== undefined) outOfTrue(`${at}.runout`, journal.runout);
   guardOfThisKind(at, journal, standard);
   return journal;
 }
@@ -112,12 +112,12 @@ function guardJournal(at: string, journal: JournalToGrind, standard: Span<Length
 /** Journals wear, and are ground, by no more than the largest undersize there is. */
 function guardOfThisKind(at: string, journal: JournalToGrind, standard: Span<Length>): void {
   const { name, smallest, largest } = journal;
-  if (smallest < standard.min - 0.003) {
+  if (smallest < standard.min - sizeStep.most) {
     throw new RebuildInputError({
       parameter: `${at}.smallest`,
       value: smallest,
       shown: `${name}, ${showLength(smallest)} at its smallest,`,
-      expected: `at most 3 mm below the standard ${showLength(standard.min)}`,
+      expected: `at most ${showLength(sizeStep.most)} below the standard ${showLength(standard.min)}`,
       hint: 'No journal is ground that far: check the standard size, the digits and which journal this is.',
     });
   }

@@ -1,2 +1,4 @@
 // What the other rooms use of this one and users never see.
+
 export { nameUndersize } from './describe-grind-plan.js';
+export { dialReading, shimThickness, thrustFaceWidth } from './domains.js';

@@ -1,6 +1,7 @@
 import { type Finding, judge, type Span } from '../judging/index.js';
-import { guardFields, guardLength, guardList, guardSpan, guardText } from '../judging/internal.js';
+import { guardFields, guardList, guardSpan, guardText } from '../judging/internal.js';
 import { type Length, RebuildInputError } from '../quantities/index.js';
+import { shimPack, shimThickness } from './domains.js';
 import { type Stack, stacksOf } from './shim-stacks.js';
 
 /** One shim or thrust washer on the shelf. */
@@ -54,7 +55,7 @@ const MOST_SHIMS = 40;
  */
 export function pickShims(shelf: readonly Shim[], wanted: Span<Length>): ShimStack {
   guardShelf(shelf);
-  const span = guardSpan('wanted', wanted, guardPack);
+  const span = guardSpan('wanted', wanted, shimPack);
   // Whole nanometres: sums are exact, and stacks that are alike are equal.
   const sizes = shelf.map(({ thickness }) => Math.round(thickness * 1e9));
   const best = choose(sizes, Math.round(span.min * 1e9), Math.round(span.max * 1e9));
@@ -97,9 +98,6 @@ function guardShelf(shelf: readonly Shim[]): void {
   shelf.forEach((shim, i) => {
     guardFields(`shelf[${i}]`, shim, SHIM);
     guardText(`shelf[${i}].name`, shim.name);
-    guardLength(`shelf[${i}].thickness`, shim.thickness, 1e-5, 0.02);
+    shimThickness(`shelf[${i}].thickness`, shim.thickness);
   });
 }
-
-/** What shims are together: nothing, or up to a tall pack. */
-const guardPack = (parameter: string, value: Length) => guardLength(parameter, value, 0, 0.1);

@@ -1,22 +1,22 @@
 import type { BasedLimits, Basis, Span } from '../judging/index.js';
 import {
-  guardDiameter,
+  diameter,
   guardFields,
-  guardLength,
   guardList,
   guardOwnLimits,
   guardSpan,
-  guardStock,
-  guardTolerance,
-  guardUndersize,
   guardWord,
+  machiningStock,
   ownLimitsOr,
   showLength,
+  sizeStep,
+  toleratedWear,
 } from '../judging/internal.js';
 import type { BoreShape } from '../measuring/index.js';
 import { guardSizeAndShape, withStandard } from '../measuring/internal.js';
 import { type Length, RebuildInputError, thou } from '../quantities/index.js';
 import type { BoreRequest, BoreToMachine } from './bore-types.js';
+import { cylinderWall } from './domains.js';
 
 const SIZE_RULE: Basis = {
   kind: 'common practice',
@@ -66,37 +66,33 @@ export type BoreJob = ReturnType<typeof guardBoreRequest>;
 export function guardBoreRequest(request: BoreRequest) {
   guardFields('request', request, REQUEST);
   guardOwnLimits('shape', request.shape ?? {});
-  const standard = guardSpan('standard', request.standard, guardDiameter);
+  const standard = guardSpan('standard', request.standard, diameter);
   guardList('cylinders', request.cylinders, 1, 'cylinder');
   guardList('steps', request.steps, 1, 'oversize');
   const { honingAllowance: honing, sizeAllowance: size, pistonsAtHand: pistons } = request;
   if (pistons !== undefined) guardList('pistonsAtHand', pistons, 0, 'oversizes');
   const leastWall =
-    request.leastWall === undefined ? undefined : guardWall('leastWall', request.leastWall);
+    request.leastWall === undefined ? undefined : cylinderWall('leastWall', request.leastWall);
   return {
     standard,
     cylinders: request.cylinders.map((cylinder, i) =>
       guardCylinder(`cylinders[${i}]`, cylinder, standard, leastWall),
     ),
     steps: withStandard(request.steps),
-    pistonsAtHand: pistons?.map((step, i) => guardUndersize(`pistonsAtHand[${i}]`, step)),
+    pistonsAtHand: pistons?.map((step, i) => sizeStep(`pistonsAtHand[${i}]`, step)),
     leastWall,
     allowance: {
-      honingAllowance: guardStock('honingAllowance', honing ?? thou(3)),
+      honingAllowance: machiningStock('honingAllowance', honing ?? thou(3)),
       basis: honing === undefined ? HONING_RULE : ({ kind: 'specified' } as const),
     },
     sizeAllowance: {
-      most: guardTolerance('sizeAllowance', size ?? thou(1)),
+      most: toleratedWear('sizeAllowance', size ?? thou(1)),
       basis: size === undefined ? SIZE_RULE : ({ kind: 'specified' } as const),
     },
     wear: guardWord('wear', request.wear ?? 'one side', ['one side', 'all round']),
-    shape: ownLimitsOr('shape', request.shape ?? {}, shapeRule(), guardTolerance),
+    shape: ownLimitsOr('shape', request.shape ?? {}, shapeRule(), toleratedWear),
   };
 }
-
-/** The wall of a cylinder. */
-export const guardWall = (parameter: string, value: Length): Length =>
-  guardLength(parameter, value, 0.0005, 0.05);
 
 function guardCylinder(
   at: string,
@@ -108,9 +104,9 @@ function guardCylinder(
   guardSizeAndShape(at, cylinder);
   const { smallest: min, wall } = cylinder;
   if (wall !== undefined) {
-    guardWall(`${at}.wall`, wall);
+    cylinderWall(`${at}.wall`, wall);
     // A wall that was measured is to be judged by something.
-    guardWall('leastWall', leastWall as Length);
+    cylinderWall('leastWall', leastWall as Length);
   }
   if (standard.min - min <= 1e-4) return cylinder;
   throw new RebuildInputError({

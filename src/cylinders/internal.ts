@@ -1,3 +1,3 @@
 // What the other rooms use of this one and users never see.
-export { guardWall } from './bore-request.js';
 export { nameOversize } from './describe-bore-plan.js';
+export { cylinderWall, ringGap } from './domains.js';

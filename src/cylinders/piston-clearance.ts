@@ -1,5 +1,5 @@
 import type { SizeOrSpan, Span } from '../judging/index.js';
-import { guardAlike, guardDiameter, guardFields, guardSpan } from '../judging/internal.js';
+import { diameter, guardAlike, guardFields, guardSpan } from '../judging/internal.js';
 import type { Length } from '../quantities/index.js';
 
 const SIZES = ['bore', 'piston'] as const;
@@ -27,8 +27,8 @@ export function pistonClearance(sizes: {
   readonly piston: Length;
 }): Length {
   guardFields('sizes', sizes, SIZES);
-  const bore = guardDiameter('bore', sizes.bore);
-  const piston = guardAlike('piston', guardDiameter('piston', sizes.piston), 'bore', bore);
+  const bore = diameter('bore', sizes.bore);
+  const piston = guardAlike('piston', diameter('piston', sizes.piston), 'bore', bore);
   return (bore - piston) as Length;
 }
 
@@ -58,8 +58,8 @@ export function pistonClearanceSpan(sizes: {
   readonly piston: SizeOrSpan<Length>;
 }): Span<Length> {
   guardFields('sizes', sizes, SIZES);
-  const bore = guardSpan('bore', sizes.bore, guardDiameter);
-  const piston = guardSpan('piston', sizes.piston, guardDiameter);
+  const bore = guardSpan('bore', sizes.bore, diameter);
+  const piston = guardSpan('piston', sizes.piston, diameter);
   guardAlike('piston', piston.min, 'bore', bore.max);
   guardAlike('piston', piston.max, 'bore', bore.min);
   return {

@@ -1,6 +1,7 @@
 import { type Finding, judge, type Limits, type OwnLimits, type Span } from '../judging/index.js';
 import { guardFields, guardLength, ownLimitsOr, type WithTarget } from '../judging/internal.js';
 import { type Length, RebuildInputError } from '../quantities/index.js';
+import { ringGap } from './domains.js';
 import {
   gapAt,
   guardMeasured,
@@ -85,7 +86,7 @@ export function ringFilingNeeded(
   const largest = guardSameBore('largestBore', ring.largestBore ?? smallest, measuredIn);
   if (largest < smallest) throw belowSmallest(largest);
   const { limits, basis } = ownLimitsOr('ring', ring, recommendedRingGap(smallest), (name, bound) =>
-    guardLength(name, bound, 0, 0.03 * smallest),
+    guardLength(name, bound, [0, 0.03 * smallest], ringGap.example),
   );
   const judgeAt = (end: 'smallest' | 'largest', value: number) => {
     const feature = largest > smallest ? `ring gap at the ${end} bore` : 'ring gap';

@@ -1,14 +1,15 @@
 import type { BasedLimits, Span } from '../judging/index.js';
 import {
+  diameter,
   guardAlike,
-  guardDiameter,
   guardFields,
   guardLength,
   guardList,
-  guardStation,
+  stationAlong,
 } from '../judging/internal.js';
 import type { StationShape } from '../measuring/index.js';
 import type { Length } from '../quantities/index.js';
+import { ringGap } from './domains.js';
 
 /**
  * The rule of thumb for a ring gap where the maker's figure is lost: 0.003 to
@@ -27,7 +28,7 @@ import type { Length } from '../quantities/index.js';
  * ```
  */
 export function recommendedRingGap(bore: Length): BasedLimits<'length'> {
-  guardDiameter('bore', bore);
+  diameter('bore', bore);
   return {
     limits: { min: (0.003 * bore) as Length, max: (0.004 * bore) as Length },
     basis: {
@@ -125,7 +126,7 @@ export function ringGapAlongBore(
   guardList('stations', ring.stations, 1, 'station');
   const gaps = ring.stations.map((place, i) => {
     guardFields(`stations[${i}]`, place as StationShape, STATION);
-    const station = guardStation(`stations[${i}].station`, place.station);
+    const station = stationAlong(`stations[${i}].station`, place.station);
     const mean = guardSameBore(`stations[${i}].mean`, place.mean, measuredIn);
     return { station, gap: gapAt(gap, measuredIn, mean) };
   });
@@ -140,11 +141,12 @@ export const gapAt = (gap: Length, measuredIn: Length, bore: Length) =>
 
 /** A ring belongs to one cylinder: its bores are alike, however worn. */
 export function guardSameBore(parameter: string, bore: Length, measuredIn: Length): Length {
-  return guardAlike(parameter, guardDiameter(parameter, bore), 'measuredIn', measuredIn);
+  return guardAlike(parameter, diameter(parameter, bore), 'measuredIn', measuredIn);
 }
 
 /** A gap is never more than a tenth of its bore: that catches thousandths given as metres. */
 export function guardMeasured(ring: MeasuredRingGap): MeasuredRingGap {
-  const measuredIn = guardDiameter('measuredIn', ring.measuredIn);
-  return { gap: guardLength('gap', ring.gap, 0, measuredIn / 10), measuredIn };
+  const measuredIn = diameter('measuredIn', ring.measuredIn);
+  const most = Math.min(ringGap.most, measuredIn / 10);
+  return { gap: guardLength('gap', ring.gap, [ringGap.least, most], ringGap.example), measuredIn };
 }

@@ -1,23 +1,21 @@
 import {
-  type Angle,
   coherentUnit,
   type Dimension,
-  degree,
   type Length,
   type Quantity,
   RebuildInputError,
   type Unit,
 } from '../quantities/index.js';
-import { outsideBounds, outsideLength, showLength, textHint, wordsOf } from './showing.js';
+import { hintFor, outsideBounds, outsideLength, showLength, wordsOf } from './showing.js';
 
 /** Refuses anything but an object that can hold named fields. */
 export function guardObject(parameter: string, value: unknown): void {
-  if (typeof value === 'object' && value !== null && !Array.isArray(value)) return;
+  if (typeof value === 'object' && value && !Array.isArray(value)) return;
   throw new RebuildInputError({
     parameter,
     value,
     expected: 'an object with named fields',
-    hint: 'Write its fields in braces, e.g. { name: value }.',
+    hint: 'Write it as { name: value }.',
   });
 }
 
@@ -73,8 +71,8 @@ function strangeField(
   return new RebuildInputError({
     parameter: `${parameter}.${field}`,
     value: (value as Readonly<Record<string, unknown>>)[field],
+    shown: `"${field}"`,
     expected: 'a known field',
-    problem: 'is given, but there is no such field',
     hint: `Known fields here: ${known.join(', ')}.`,
   });
 }
@@ -161,42 +159,42 @@ export function guardQuantity<D extends Dimension>(
     parameter,
     value,
     expected: `a finite ${wordsOf(dimension)} [${coherentUnit[dimension]}]`,
-    hint: textHint(value) ?? `Give it as a number, and wrap the reading in its unit${example}.`,
+    hint: hintFor(value, `Give it as a number, and wrap the reading in its unit${example}.`),
   });
 }
 
 /**
- * Refuses a quantity outside what an engine can have, most often a bare number
- * that was never wrapped in its unit. What is wrong is told in the unit that the
- * trade reads, the bounds are in coherent SI.
+ * Refuses a quantity outside bounds that another value sets, most often a bare number that was never
+ * wrapped in its unit. What is wrong is told in the unit that the trade reads, the bounds are in
+ * coherent SI. Fixed bounds are a domain.
  */
 export function guardBetween<D extends Dimension>(
   parameter: string,
   value: Quantity<D>,
   unit: Unit<D>,
-  bounds: readonly [least: number, most: number],
+  [least, most]: readonly [least: number, most: number],
   example: string,
 ): Quantity<D> {
-  if (typeof value === 'number' && value >= bounds[0] && value <= bounds[1]) return value;
+  if (typeof value === 'number' && value >= least && value <= most) return value;
   guardQuantity(parameter, value, unit.dimension);
-  throw outsideBounds(parameter, value, unit, bounds, example);
+  throw outsideBounds(parameter, value, unit, { least, most, example });
 }
 
 /** The least that is taken of what may also be nothing: a negative value is told that nothing is the least. */
 export const noneOr = (least: number, value: unknown): number =>
   typeof value === 'number' && value <= 0 ? 0 : least;
 
-/** Refuses a length outside what this part of an engine can have. */
-export function guardLength(parameter: string, value: Length, least: number, most: number): Length {
-  // NaN and the infinities fail the comparisons. The error is made elsewhere, so
-  // that this stays small enough to be inlined.
+/** Refuses a length outside bounds that another size sets. */
+export function guardLength(
+  parameter: string,
+  value: Length,
+  [least, most]: readonly [least: number, most: number],
+  example: string,
+): Length {
+  // NaN and the infinities fail the comparisons.
   if (typeof value === 'number' && value >= least && value <= most) return value;
-  throw outsideLength(parameter, value, least, most);
+  throw outsideLength(parameter, value, { least, most, example });
 }
-
-/** Journals, bores and pistons: anything from a model engine to a small ship's. */
-export const guardDiameter = (parameter: string, value: Length): Length =>
-  guardLength(parameter, value, 0.003, 1);
 
 /** Refuses a size that differs by more than 5 % from one it must nearly equal. */
 export function guardAlike(parameter: string, value: Length, other: string, like: Length): Length {
@@ -209,32 +207,3 @@ export function guardAlike(parameter: string, value: Length, other: string, like
     hint: 'They belong to one cylinder: a digit has slipped, or the units are mixed.',
   });
 }
-
-/** Clearances, gaps and floats of either sign. */
-export const guardClearance = (parameter: string, value: Length): Length =>
-  guardLength(parameter, value, -0.01, 0.01);
-
-/** Out-of-round, taper and runout as they were measured: nothing or more. */
-export const guardFlaw = (parameter: string, value: Length): Length =>
-  guardLength(parameter, value, 0, 0.01);
-
-/** An undersize, from standard to far beyond what is made. */
-export const guardUndersize = (parameter: string, value: Length): Length =>
-  guardLength(parameter, value, 0, 0.003);
-
-/** Stock left to machine. */
-export const guardStock = (parameter: string, value: Length): Length =>
-  guardLength(parameter, value, 0, 0.0005);
-
-/** Wear or shape that may be let pass. */
-export const guardTolerance = (parameter: string, value: Length): Length =>
-  guardLength(parameter, value, 0, 0.0002);
-
-/** An angle, up to two turns either way. */
-export const guardAngle = (parameter: string, value: Angle): Angle =>
-  guardBetween(parameter, value, degree, TWO_TURNS, 'degree(90)');
-const TWO_TURNS = [-12.566370614359172, 12.566370614359172] as const;
-
-/** A place along a part. */
-export const guardStation = (parameter: string, value: Length): Length =>
-  guardLength(parameter, value, -2, 2);

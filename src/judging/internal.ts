@@ -8,22 +8,25 @@ export {
   say,
   sayDistance,
 } from './describe.js';
+export { lengthDomain } from './domain.js';
+export {
+  angleAround,
+  diameter,
+  diametralClearance,
+  machiningStock,
+  outOfTrue,
+  sizeStep,
+  stationAlong,
+  toleratedWear,
+} from './domains.js';
 export {
   guardAlike,
-  guardAngle,
   guardBetween,
-  guardClearance,
-  guardDiameter,
   guardFields,
-  guardFlaw,
   guardLength,
   guardList,
   guardQuantity,
-  guardStation,
-  guardStock,
   guardText,
-  guardTolerance,
-  guardUndersize,
   guardWhole,
   guardWord,
   noneOr,

@@ -43,28 +43,40 @@ const withUnit = (number: string, symbol: string) =>
 export const wordsOf = (dimension: Dimension): string =>
   dimension.replace(/[A-Z]/g, (capital) => ` ${capital.toLowerCase()}`);
 
-/** What to do with text where a number belongs. */
-export const textHint = (value: unknown): string | undefined =>
-  typeof value === 'string' ? 'Text is read by parse, e.g. parseLength("2-1/8 in").' : undefined;
+/** What to do with text where a number belongs, or with what is no text. */
+export const hintFor = (value: unknown, otherwise: string): string =>
+  typeof value === 'string' ? 'parse reads text, e.g. parseLength("2-1/8 in").' : otherwise;
+
+/** What a quantity must lie between, both bounds in coherent SI and taken. */
+export interface Bounds {
+  /** Least that is taken. */
+  readonly least: number;
+  /** Most that is taken. */
+  readonly most: number;
+  /** Whether 0 is taken besides, though the least is more: a leak is none, or one that can be measured. */
+  readonly orNone?: boolean;
+  /** One that is taken, as a caller writes it: `inch(2.1248)`. */
+  readonly example: string;
+}
 
 /** Refuses a length that no such part has, or what is no length; most often one that was not wrapped in its unit. */
 export function outsideLength(
   parameter: string,
   value: Length,
-  least: number,
-  most: number,
-  hint?: string,
+  { least, most, example }: Omit<Bounds, 'example'> & { readonly example?: string },
+  hint = `Lengths are metres here; wrap the reading in its unit, e.g. ${example}.`,
 ): RebuildInputError {
-  const [from, to] = [showLength(least), showLength(most)];
+  const from = showLength(least);
+  const to = showLength(most);
   return new RebuildInputError({
     parameter,
     value,
     expected: `a length of ${from} … ${to}`,
-    hint:
-      hint ??
-      textHint(value) ??
-      'Lengths are metres here; wrap the reading in its unit, e.g. inch(2.1248).',
-    ...(Number.isFinite(value) && outside(showLength(value), from, to)),
+    hint: hintFor(value, hint),
+    ...(Number.isFinite(value) && {
+      shown: showLength(value),
+      problem: outside(showLength(value), from, to),
+    }),
   });
 }
 
@@ -73,8 +85,7 @@ export function outsideBounds<D extends Dimension>(
   parameter: string,
   value: Quantity<D>,
   unit: Unit<D>,
-  [least, most]: readonly [least: number, most: number],
-  example: string,
+  { least, most, orNone, example }: Bounds,
 ): RebuildInputError {
   const inUnit = (quantity: number) => showNumber(valueIn<D>(quantity as Quantity<D>, unit));
   const [from, to, shown] = [inUnit(least), inUnit(most), inUnit(value)];
@@ -83,13 +94,12 @@ export function outsideBounds<D extends Dimension>(
   const words = wordsOf(unit.dimension);
   const name = `${words[0]?.toUpperCase()}${words.slice(1)}`;
   const given = unit.symbol === coherent ? '' : `, and ${showNumber(value)} was given`;
-  const about = outside(shown, from, to);
   return new RebuildInputError({
     parameter,
     value,
     shown: shown + tail,
-    expected: `${from} … ${to}${tail}`,
-    problem: about.problem + tail,
+    expected: `${orNone ? '0, or ' : ''}${from} … ${to}${tail}`,
+    problem: `${outside(shown, from, to)}${tail}${orNone ? ', and is not 0' : ''}`,
     hint:
       coherent === '-'
         ? `${name} is a plain number here, e.g. ${example}.`
@@ -98,7 +108,5 @@ export function outsideBounds<D extends Dimension>(
 }
 
 /** What is said of a number outside its bounds. One that reads like a bound lies just past it. */
-const outside = (shown: string, from: string, to: string) => ({
-  shown,
-  problem: `is ${shown === from || shown === to ? 'just ' : ''}outside ${from} … ${to}`,
-});
+const outside = (shown: string, from: string, to: string) =>
+  `is ${[from, to].includes(shown) ? 'just ' : ''}outside ${from} … ${to}`;

@@ -1,5 +1,5 @@
 import type { Span } from '../judging/index.js';
-import { guardFields, guardSpan, guardStation, showLength } from '../judging/internal.js';
+import { guardFields, guardSpan, showLength, stationAlong } from '../judging/internal.js';
 import { type Length, RebuildInputError } from '../quantities/index.js';
 import {
   type DiameterReading,
@@ -61,7 +61,7 @@ export function boreShape(
   const placed = guardReadings(readings);
   if (options.ringTravel === undefined) return shapeOf(placed, options);
 
-  const travel = guardSpan('options.ringTravel', options.ringTravel, guardStation);
+  const travel = guardSpan('options.ringTravel', options.ringTravel, stationAlong);
   const swept = ({ station }: DiameterReading) =>
     station >= travel.min - SAME_PLACE.station && station <= travel.max + SAME_PLACE.station;
   const worn = placed.filter(swept);

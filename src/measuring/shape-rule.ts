@@ -1,5 +1,5 @@
 import { type BasedLimits, type Finding, judge, type OwnLimits } from '../judging/index.js';
-import { guardTolerance, ownLimitsOr } from '../judging/internal.js';
+import { ownLimitsOr, toleratedWear } from '../judging/internal.js';
 import { thou } from '../quantities/index.js';
 import type { Shape } from './shape.js';
 
@@ -17,7 +17,7 @@ export function journalShapeLimits(
   parameter: string,
   own: OwnLimits<'length'>,
 ): BasedLimits<'length'> {
-  return ownLimitsOr(parameter, own, rule(), guardTolerance);
+  return ownLimitsOr(parameter, own, rule(), toleratedWear);
 }
 
 /** Out-of-round and taper of a part against the same limits. */

@@ -1,12 +1,12 @@
 import {
-  guardAngle,
-  guardDiameter,
+  angleAround,
+  diameter,
   guardFields,
   guardList,
-  guardStation,
-  guardTolerance,
   showIn,
   showLength,
+  stationAlong,
+  toleratedWear,
 } from '../judging/internal.js';
 import { type Angle, degree, type Length, RebuildInputError } from '../quantities/index.js';
 import { largestOf, smallestOf } from '../quantities/internal.js';
@@ -73,7 +73,7 @@ export const SAME_PLACE = { station: 1e-9, angle: 1e-6 };
 
 /** The shape that sound readings tell. Journals and bores are measured alike; only what wears where differs. */
 export function shapeOf(placed: readonly DiameterReading[], options: ShapeOptions): Shape {
-  const resolution = guardTolerance('options.resolution', options.resolution ?? TENTH);
+  const resolution = toleratedWear('options.resolution', options.resolution ?? TENTH);
   const stations = groupBy(placed, 'station');
   const lines = groupBy(placed, 'angle');
   guardCoverage(stations, lines);
@@ -106,12 +106,12 @@ export function guardReadings(readings: readonly DiameterReading[]): DiameterRea
   const placed = readings.map((reading, index) => {
     const name = `readings[${index}]`;
     guardFields(name, reading, READING);
-    const turn = guardAngle(`${name}.angle`, reading.angle) % Math.PI;
+    const turn = angleAround(`${name}.angle`, reading.angle) % Math.PI;
     const angle = turn < 0 ? turn + Math.PI : turn;
     return {
-      station: guardStation(`${name}.station`, reading.station),
+      station: stationAlong(`${name}.station`, reading.station),
       angle: (Math.PI - angle < SAME_PLACE.angle ? 0 : angle) as Angle,
-      diameter: guardDiameter(`${name}.diameter`, reading.diameter),
+      diameter: diameter(`${name}.diameter`, reading.diameter),
     };
   });
   guardPlausible(placed);

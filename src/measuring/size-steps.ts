@@ -1,11 +1,11 @@
-import { guardUndersize } from '../judging/internal.js';
+import { sizeStep } from '../judging/internal.js';
 import { type Length, mm, thou, type UnitSystem } from '../quantities/index.js';
 import { guardSystem } from '../quantities/internal.js';
 import { NANOMETRE } from './standing.js';
 
 /** The steps in order, standard first whether it was named or not: a good journal is never ground. */
 export function withStandard(steps: readonly Length[]): readonly Length[] {
-  const named = steps.map((step, i) => guardUndersize(`steps[${i}]`, step));
+  const named = steps.map((step, i) => sizeStep(`steps[${i}]`, step));
   return [0 as Length, ...named.filter((step) => step > NANOMETRE)].sort((a, b) => a - b);
 }
 
@@ -13,7 +13,7 @@ export function withStandard(steps: readonly Length[]): readonly Length[] {
 export function sizeSteps(system: UnitSystem, largest: Length | undefined): readonly Length[] {
   guardSystem('system', system);
   const step = (n: number) => (system === 'inch' ? thou(10 * n) : mm(0.25 * n));
-  const last = guardUndersize('largest', largest ?? step(3));
+  const last = sizeStep('largest', largest ?? step(3));
   const count = Math.floor(last / step(1) + 1e-6) + 1;
   return Array.from({ length: count }, (_, n) => step(n));
 }

@@ -1,10 +1,10 @@
 import type { Basis, Span } from '../judging/index.js';
 import {
-  guardDiameter,
-  guardFlaw,
+  diameter,
   guardList,
   guardSpan,
   guardText,
+  outOfTrue,
   showLength,
 } from '../judging/internal.js';
 import { type Length, RebuildInputError } from '../quantities/index.js';
@@ -50,16 +50,16 @@ export interface SizeAndShape extends Pick<Shape, 'smallest' | 'largest' | 'outO
 /** Refuses sizes that no such part has, and a shape that contradicts them. Its fields are for the caller to guard. */
 export function guardSizeAndShape(at: string, part: SizeAndShape): void {
   guardText(`${at}.name`, part.name);
-  guardDiameter(`${at}.smallest`, part.smallest);
-  guardDiameter(`${at}.largest`, part.largest);
-  guardSpan(at, { min: part.smallest, max: part.largest }, guardDiameter);
+  diameter(`${at}.smallest`, part.smallest);
+  diameter(`${at}.largest`, part.largest);
+  guardSpan(at, { min: part.smallest, max: part.largest }, diameter);
   if (part.faults !== undefined) guardList(`${at}.faults`, part.faults, 0, 'faults');
   part.faults?.forEach((fault, i) => {
     guardText(`${at}.faults[${i}]`, fault);
   });
   const range = part.largest - part.smallest;
   for (const flaw of ['outOfRound', 'taper'] as const) {
-    if (guardFlaw(`${at}.${flaw}`, part[flaw]) <= range + NANOMETRE) continue;
+    if (outOfTrue(`${at}.${flaw}`, part[flaw]) <= range + NANOMETRE) continue;
     throw new RebuildInputError({
       parameter: `${at}.${flaw}`,
       value: part[flaw],

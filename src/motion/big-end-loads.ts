@@ -1,4 +1,4 @@
-import { guardBetween, guardDiameter, guardFields } from '../judging/internal.js';
+import { diameter, guardBetween, guardFields } from '../judging/internal.js';
 import {
   type Angle,
   type Force,
@@ -106,7 +106,7 @@ const READING = ['crankAngle', 'gauge', 'pressure'] as const;
 export function bigEndLoads(engine: BigEndEngine): BigEndLoads {
   guardFields('engine', engine, ENGINE);
   guardCrankTrain(engine);
-  const bore = guardDiameter('bore', engine.bore);
+  const bore = diameter('bore', engine.bore);
   const speed = guardSpeed('speed', engine.speed);
   const upAndDown =
     guardMass('pistonMass', engine.pistonMass) + guardMass('smallEndMass', engine.smallEndMass);

@@ -1,11 +1,4 @@
-import {
-  guardBetween,
-  guardLength,
-  guardList,
-  noneOr,
-  showIn,
-  showLength,
-} from '../judging/internal.js';
+import { guardBetween, guardList, noneOr, showIn, showLength } from '../judging/internal.js';
 import {
   type Angle,
   degree,
@@ -20,13 +13,10 @@ import {
   ratio,
   rpm,
 } from '../quantities/index.js';
+import { rodCentres } from './domains.js';
 
 /** Two turns of the crank: a whole four-stroke cycle. */
 export const CYCLE = 12.566370614359172;
-
-/** Strokes, from a model engine's to a small ship's. */
-export const guardStroke = (parameter: string, value: Length): Length =>
-  guardLength(parameter, value, 0.005, 2);
 
 /** Standing still, or from a revolution in ten minutes to 47 000 rpm. */
 export const guardSpeed = (parameter: string, value: RotationalSpeed): RotationalSpeed =>
@@ -56,7 +46,7 @@ export function guardDegrees(
 
 /** Refuses a rod that could not follow its crank. */
 export function guardRodLength(parameter: string, value: Length, stroke: Length): Length {
-  guardLength(parameter, value, 0.005, 10);
+  rodCentres(parameter, value);
   const crank = stroke / 2;
   if (value >= 1.2 * crank && value <= 50 * crank) return value;
   throw new RebuildInputError({

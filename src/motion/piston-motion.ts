@@ -1,6 +1,7 @@
-import { guardAngle, guardFields } from '../judging/internal.js';
+import { angleAround, guardFields } from '../judging/internal.js';
 import type { Acceleration, Angle, Length, RotationalSpeed, Speed } from '../quantities/index.js';
-import { guardRodLength, guardSpeed, guardStroke } from './guards.js';
+import { pistonStroke } from './domains.js';
+import { guardRodLength, guardSpeed } from './guards.js';
 
 /** A crank and its rod, the piston pin in line with the crankshaft. */
 export interface CrankTrain {
@@ -63,13 +64,13 @@ export function pistonMotion(
   guardFields('crank', crank, CRANK);
   guardCrankTrain(crank);
   const speed = guardSpeed('speed', crank.speed);
-  const crankAngle = guardAngle('crankAngle', crank.crankAngle);
+  const crankAngle = angleAround('crankAngle', crank.crankAngle);
   return motionAt(crank, speed, crankAngle);
 }
 
 /** Refuses what is not a crank and its rod. */
 export function guardCrankTrain({ stroke, rodLength }: CrankTrain): void {
-  guardStroke('stroke', stroke);
+  pistonStroke('stroke', stroke);
   guardRodLength('rodLength', rodLength, stroke);
 }
 

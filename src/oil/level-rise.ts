@@ -1,4 +1,4 @@
-import { guardBetween, guardFields, guardLength, showLength } from '../judging/internal.js';
+import { guardBetween, guardFields, showLength } from '../judging/internal.js';
 import {
   type Area,
   type Length,
@@ -6,6 +6,7 @@ import {
   squareMm,
   type Volume,
 } from '../quantities/index.js';
+import { levelRise } from './domains.js';
 import { guardVolume } from './guards.js';
 import { guardDiluted, type SumpFuel } from './sump-state.js';
 
@@ -59,7 +60,7 @@ export function fuelFromLevelRise(sump: {
 }
 
 function guardRise(rise: Length): Length {
-  guardLength('rise', rise, -0.5, 0.5);
+  levelRise('rise', rise);
   if (rise >= 0) return rise;
   throw new RebuildInputError({
     parameter: 'rise',

@@ -1,4 +1,4 @@
-import { guardShellWall } from '../bearings/internal.js';
+import { shellWall } from '../bearings/internal.js';
 import type { Span } from '../judging/index.js';
 import { guardSpan, spanOf } from '../judging/internal.js';
 import type { Length } from '../quantities/index.js';
@@ -119,7 +119,7 @@ export function stockOf(shed: Shed, options: StockOptions): Stock {
       whole('shells', part, {
         fits: part.fits,
         step: part.undersize,
-        wall: guardSpan('part.wall', part.wall, guardShellWall),
+        wall: guardSpan('part.wall', part.wall, shellWall),
       }),
     ),
     thrustWashers: kinds('thrustWashers', (part) =>

@@ -36,33 +36,26 @@ export class RebuildInputError extends RangeError {
    *
    * @param problem - the parameter, its value, what was expected and a hint
    */
-  constructor(problem: InputProblem) {
-    const complaint = complaintOf(problem);
-    super(`${problem.parameter}: ${complaint}. ${problem.hint}`);
-    this.complaint = complaint;
-    this.name = 'RebuildInputError';
-    this.parameter = problem.parameter;
-    this.value = problem.value;
-    this.expected = problem.expected;
-    this.hint = problem.hint;
+  constructor({ shown, problem, ...told }: InputProblem) {
+    const { parameter, value, expected, hint } = told;
+    const complaint =
+      value === undefined && problem === undefined
+        ? `is missing; expected ${expected}`
+        : `${shown ?? showValue(value)} ${problem ?? `is not ${expected}`}`;
+    super(`${parameter}: ${complaint}. ${hint}`);
+    Object.assign(this, told, { name: 'RebuildInputError', complaint });
   }
-}
-
-function complaintOf({ value, expected, shown, problem }: InputProblem): string {
-  if (value === undefined && problem === undefined) return `is missing; expected ${expected}`;
-  return `${shown ?? showValue(value)} ${problem ?? `is not ${expected}`}`;
 }
 
 /** Prints any value, however hostile, in a few characters. */
 export function showValue(value: unknown): string {
-  if (typeof value === 'string') {
-    return JSON.stringify(value.length > 60 ? `${value.slice(0, 60)}…` : value);
-  }
   if (value === undefined) return 'nothing';
   if (Array.isArray(value)) return `an array of ${value.length}`;
-  if (typeof value === 'object' && value !== null) return 'an object';
+  if (typeof value === 'object' && value) return 'an object';
   if (typeof value === 'function') return 'a function';
-  return typeof value === 'number' ? rounded(value, 9) : String(value);
+  if (typeof value === 'number') return rounded(value, 9);
+  if (typeof value !== 'string') return String(value);
+  return JSON.stringify(value.length > 60 ? `${value.slice(0, 60)}…` : value);
 }
 
 /** A number without the noise of binary fractions. */

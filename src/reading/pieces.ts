@@ -1,14 +1,15 @@
 import type { z } from 'zod';
-import { guardShellWall } from '../bearings/internal.js';
+import { shellWall } from '../bearings/internal.js';
+import { ringGap } from '../cylinders/internal.js';
 import type { Span } from '../judging/index.js';
 import {
-  guardAngle,
-  guardDiameter,
-  guardFlaw,
-  guardStation,
-  guardStock,
-  guardTolerance,
-  guardUndersize,
+  angleAround,
+  diameter,
+  machiningStock,
+  outOfTrue,
+  sizeStep,
+  stationAlong,
+  toleratedWear,
 } from '../judging/internal.js';
 import { boreShape, type DiameterReading, journalShape } from '../measuring/index.js';
 import { type Length, RebuildInputError } from '../quantities/index.js';
@@ -26,14 +27,14 @@ import {
 } from './quantity-fields.js';
 import { isObject } from './read-sections.js';
 
-const diameter = quantity('length', guardDiameter);
+const oneDiameter = quantity('length', diameter);
 
 const readings = marked(
   readingsOf(
     fields({
-      station: quantity('length', guardStation),
-      angle: quantity('angle', guardAngle),
-      diameter,
+      station: quantity('length', stationAlong),
+      angle: quantity('angle', angleAround),
+      diameter: oneDiameter,
     }),
   ),
   { inCsv: true },
@@ -42,11 +43,11 @@ const readings = marked(
 /** What was measured of a journal. */
 export const journalFields = {
   readings,
-  runout: quantity('length', guardFlaw).exactOptional(),
+  runout: quantity('length', outOfTrue).exactOptional(),
 };
 
 /** What was measured of a bore. */
-export const boreFields = { readings, ringTravel: span(guardStation).exactOptional() };
+export const boreFields = { readings, ringTravel: span(stationAlong).exactOptional() };
 
 /** Refuses readings that cannot be those of one journal. */
 export const asJournal = accepting(({ readings }: Measured) => journalShape(readings));
@@ -68,32 +69,32 @@ const bothLimits = statedLimits().refine(
 
 /** What is known of all journals of one kind. */
 export const journalKind = partial({
-  standard: span(guardDiameter),
-  steps: stepsOf(undersize(guardUndersize)).exactOptional(),
-  minimum: diameter.exactOptional(),
-  cleanUpAllowance: quantity('length', guardStock).exactOptional(),
-  sizeAllowance: quantity('length', guardTolerance).exactOptional(),
+  standard: span(diameter),
+  steps: stepsOf(undersize(sizeStep)).exactOptional(),
+  minimum: oneDiameter.exactOptional(),
+  cleanUpAllowance: quantity('length', machiningStock).exactOptional(),
+  sizeAllowance: quantity('length', toleratedWear).exactOptional(),
   wear: word('one side', 'all round').exactOptional(),
-  shape: statedLimits(guardTolerance).exactOptional(),
+  shape: statedLimits(toleratedWear).exactOptional(),
   oilClearance: marked(bothLimits, { json: () => ({ required: ['min', 'max'] }) }).exactOptional(),
 });
 
 /** A housing bore without its shells. */
-export const housingBore = marked(sizeOrSpan(guardDiameter), { inCsv: true });
+export const housingBore = marked(sizeOrSpan(diameter), { inCsv: true });
 
 /** A ring whose gap was measured. */
 export const ring = fields({
   name,
-  gap: marked(quantity('length', guardFlaw), { inCsv: true }),
-  measuredIn: diameter,
+  gap: marked(quantity('length', ringGap), { inCsv: true }),
+  measuredIn: oneDiameter,
 });
 
 /** Pairs of half shells of one kind. */
 export const shellFields = {
   name,
   fits: word('rods', 'mains'),
-  undersize: undersize(guardUndersize),
-  wall: marked(sizeOrSpan(guardShellWall), { inCsv: true }),
+  undersize: undersize(sizeStep),
+  wall: marked(sizeOrSpan(shellWall), { inCsv: true }),
   pairs: count('pairs', 0),
 };
 

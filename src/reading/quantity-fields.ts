@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import type { SizeOrSpan, Span } from '../judging/index.js';
-import { guardClearance } from '../judging/internal.js';
+import { diametralClearance } from '../judging/internal.js';
 import {
   type Dimension,
   type Length,
@@ -166,7 +166,7 @@ export function sizeOrSpan(guard: Guard<'length'>) {
 
 /** Limits with at least one bound, and who set them. */
 export function statedLimits(
-  guard: Guard<'length'> = guardClearance,
+  guard: Guard<'length'> = diametralClearance,
 ): z.ZodType<StatedLimits<'length'>> {
   const bound = quantity('length', guard);
   const limits = fields({

@@ -1,4 +1,5 @@
 import { explainClearance } from '../bearings/index.js';
+import { shellWall } from '../bearings/internal.js';
 import { endPlay, grindPlan } from '../crankshaft/index.js';
 import { ringFilingNeeded } from '../cylinders/index.js';
 import type { SizeOrSpan, Span } from '../judging/index.js';
@@ -36,7 +37,7 @@ export function guardMinimum({ standard, minimum }: Pick<JournalKind, 'standard'
 
 /** A housing holds the journal and two walls: thin ones, or up to a fifth of the journal each. */
 export function guardHousing(housing: Span<Length>, journal: Span<Length>): void {
-  const [least, most] = [journal.max + 2 * 0.0002, journal.min * 1.4];
+  const [least, most] = [journal.max + 2 * shellWall.least, journal.min * 1.4];
   if (housing.min > least && housing.max < most) return;
   throw implausible(housing, `${showLength(least)} … ${showLength(most)} round that journal`);
 }

@@ -1,12 +1,12 @@
 import { z } from 'zod';
-import { guardWall } from '../cylinders/internal.js';
+import { shimThickness, thrustFaceWidth } from '../crankshaft/internal.js';
+import { cylinderWall } from '../cylinders/internal.js';
 import {
-  guardDiameter,
-  guardFlaw,
-  guardLength,
-  guardStock,
-  guardTolerance,
-  guardUndersize,
+  diameter,
+  machiningStock,
+  outOfTrue,
+  sizeStep,
+  toleratedWear,
 } from '../judging/internal.js';
 import {
   asBore,
@@ -47,11 +47,9 @@ const price = marked(textAs('amount and currency in quotes, e.g. "14.50 EUR"', p
   }),
 });
 
-const width = quantity('length', (parameter, value) => guardLength(parameter, value, 0.003, 1));
-const thickness = quantity('length', (parameter, value) =>
-  guardLength(parameter, value, 1e-5, 0.02),
-);
-const size = marked(sizeOrSpan(guardDiameter), { inCsv: true });
+const width = quantity('length', thrustFaceWidth);
+const thickness = quantity('length', shimThickness);
+const size = marked(sizeOrSpan(diameter), { inCsv: true });
 
 const faults = (of: readonly Fault[]) => listOfDifferent(word(...of)).exactOptional();
 /** One name, or several. */
@@ -74,7 +72,7 @@ const journalPlace = fields({ name, ...journalFields, faults: onSurface }).super
 const borePlace = fields({
   name,
   ...boreFields,
-  wall: quantity('length', guardWall).exactOptional(),
+  wall: quantity('length', cylinderWall).exactOptional(),
   faults: onSurface,
 }).superRefine(asBore);
 
@@ -96,13 +94,13 @@ const parts = {
   pistonSets: {
     ...partFields('pistonSets'),
     ...counted,
-    oversize: oversize(guardUndersize),
+    oversize: oversize(sizeStep),
     pistons: list(fields({ name, diameter: size }), 0),
   },
   ringSets: {
     ...partFields('ringSets'),
     ...counted,
-    oversize: oversize(guardUndersize),
+    oversize: oversize(sizeStep),
     rings: list(ring, 0).exactOptional(),
   },
   shells: { ...partFields('shells'), ...shellFields },
@@ -113,7 +111,7 @@ const parts = {
   },
   heads: {
     ...partFields('heads'),
-    flatness: quantity('length', guardFlaw).exactOptional(),
+    flatness: quantity('length', outOfTrue).exactOptional(),
     guideBore: size.exactOptional(),
   },
   valveSets: { ...partFields('valveSets'), ...counted, stem: size.exactOptional() },
@@ -136,16 +134,16 @@ export const shedSections = {
     mains: count('mains', 0, 25),
     rodJournals: journalKind,
     mainJournals: journalKind.exactOptional(),
-    rodHousing: statedLimits(guardDiameter).exactOptional(),
-    mainHousing: statedLimits(guardDiameter).exactOptional(),
+    rodHousing: statedLimits(diameter).exactOptional(),
+    mainHousing: statedLimits(diameter).exactOptional(),
     bores: partial({
-      standard: span(guardDiameter),
-      steps: stepsOf(oversize(guardUndersize)).exactOptional(),
-      honingAllowance: quantity('length', guardStock).exactOptional(),
-      leastWall: quantity('length', guardWall).exactOptional(),
-      sizeAllowance: quantity('length', guardTolerance).exactOptional(),
+      standard: span(diameter),
+      steps: stepsOf(oversize(sizeStep)).exactOptional(),
+      honingAllowance: quantity('length', machiningStock).exactOptional(),
+      leastWall: quantity('length', cylinderWall).exactOptional(),
+      sizeAllowance: quantity('length', toleratedWear).exactOptional(),
       wear: word('one side', 'all round').exactOptional(),
-      shape: statedLimits(guardTolerance).exactOptional(),
+      shape: statedLimits(toleratedWear).exactOptional(),
       pistonClearance: statedLimits().exactOptional(),
       ringGap: statedLimits().exactOptional(),
     }),

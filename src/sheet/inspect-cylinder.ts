@@ -6,7 +6,7 @@ import {
 } from '../cylinders/index.js';
 import { type BasedLimits, type Basis, type Finding, judge, type Span } from '../judging/index.js';
 import {
-  guardClearance,
+  diametralClearance,
   guardText,
   judgeSpan,
   type Names,
@@ -130,7 +130,7 @@ function shapeFindings(shape: BoreShape, allowed: CylinderLimits): readonly Find
     stated: CylinderLimits['taper'],
     fallback: BasedLimits<'length'>,
   ) => {
-    const chosen = ownLimitsOr(feature, own(stated), fallback, guardClearance);
+    const chosen = ownLimitsOr(feature, own(stated), fallback, diametralClearance);
     return judge({ feature, dimension: 'length', value, ...chosen });
   };
   const findings = [

@@ -1,6 +1,7 @@
 import { z } from 'zod';
-import { guardBearing, guardLoad, guardRoughness, guardSpeed } from '../bearings/internal.js';
-import { guardClearance, guardDiameter } from '../judging/internal.js';
+import { guardBearing, guardLoad, guardSpeed, surfaceRoughness } from '../bearings/internal.js';
+import { dialReading } from '../crankshaft/internal.js';
+import { diameter, diametralClearance } from '../judging/internal.js';
 import { viscosityAt } from '../oil/index.js';
 import {
   guardDensity,
@@ -59,14 +60,14 @@ const drip = fields({
   dropVolume: quantity('volume', guardDrop).exactOptional(),
 });
 const flow = fields({ flow: quantity('flow', guardFlow) });
-const size = quantity('length', guardDiameter);
-const roughness = quantity('length', guardRoughness);
+const size = quantity('length', diameter);
+const roughness = quantity('length', surfaceRoughness);
 
 const film = fields({
   name,
   journal: size,
   length: size,
-  clearance: quantity('length', guardClearance),
+  clearance: quantity('length', diametralClearance),
   speed: quantity('rotationalSpeed', guardSpeed),
   load: quantity('force', guardLoad),
   inlet: quantity('temperature', guardTemperature),
@@ -89,7 +90,7 @@ const leak = chosen<NonNullable<OilSheet['leak']>>([drip, flow], (value) =>
 const cylinder = fields({
   name,
   bore: fields(boreFields).superRefine(asBore),
-  piston: sizeOrSpan(guardDiameter).exactOptional(),
+  piston: sizeOrSpan(diameter).exactOptional(),
   rings: list(ring).exactOptional(),
 });
 
@@ -104,8 +105,8 @@ export const sections = {
     endPlay: fields({
       readings: list(
         fields({
-          pushed: quantity('length', guardClearance),
-          pulled: quantity('length', guardClearance),
+          pushed: quantity('length', dialReading),
+          pulled: quantity('length', dialReading),
         }),
       ),
       limits: statedLimits().exactOptional(),

@@ -119,7 +119,7 @@ describe('the film of a loaded bearing', () => {
     }
     expect(() => filmThickness({ ...oiled, length: inch(0.1) })).toThrow('length');
     expect(() => filmThickness({ ...oiled, clearence: ratio(1) } as never)).toThrow(
-      'no such field',
+      'not a known field',
     );
   });
 });

@@ -161,7 +161,7 @@ describe('the hours that a leak may last', () => {
   it('refuse a field that the sump does not have', () => {
     const wrong = { ...sump, fraction: percentByVolume(1) };
     expect(() => safeHours({ sump: wrong, bearing: rough })).toThrow(
-      /sump.fraction.*no such field/,
+      /sump.fraction.*not a known field/,
     );
   });
 

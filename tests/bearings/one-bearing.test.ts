@@ -47,7 +47,7 @@ describe('what was never one bearing', () => {
     for (const call of together(journal)) {
       const error = refusal(call);
       expect([error.parameter, error.value]).toEqual(['journal', journal]);
-      expect(error.hint).toMatch(/digit.*units.*another bearing/);
+      expect(error.hint).toMatch(/digit.*units.*bearings/);
     }
   });
 

@@ -181,7 +181,7 @@ describe('borePlan', () => {
       { cylinders: [{ ...good, outOfRound: thou(0.4) }] },
       /outOfRound: 0.01016 mm is not at most largest less smallest, 0.00762 mm/,
     ],
-    ['a misspelt option', { leastwall: inch(0.1) }, /no such field/],
+    ['a misspelt option', { leastwall: inch(0.1) }, /not a known field/],
     ['no cylinder', { cylinders: [] }, /at least 1 cylinder/],
     ['no step', { steps: [] }, /at least 1 oversize/],
     ['a bare number', { steps: [0.01] }, /outside 0 m … 3 mm/],

@@ -1,15 +1,17 @@
 import { type Angle, type Basis, inch, type Length, mm, thou } from 'crankwright';
 import { describe, expect, it } from 'vitest';
 import {
-  guardAngle,
+  angleAround,
+  diameter,
+  diametralClearance,
+  outOfTrue,
+  stationAlong,
+} from '../../src/judging/domains.js';
+import {
   guardBetween,
-  guardClearance,
-  guardDiameter,
   guardFields,
-  guardFlaw,
   guardList,
   guardObject,
-  guardStation,
   guardText,
   guardWord,
 } from '../../src/judging/guards.js';
@@ -19,16 +21,16 @@ import { notNumbers, refusal } from '../quantities/refusal.js';
 
 describe('a length at the door', () => {
   it('tells a bare number from one in its unit', () => {
-    expect(refusal(() => guardDiameter('journal', 2.1248 as Length)).message).toBe(
+    expect(refusal(() => diameter('journal', 2.1248 as Length)).message).toBe(
       'journal: 2.1248 m is outside 3 mm … 1 m. Lengths are metres here; wrap the reading in its unit, e.g. inch(2.1248).',
     );
   });
 
   it.each([
-    ['a diameter', guardDiameter, 0.003, 1, '3 mm … 1 m'],
-    ['a clearance', guardClearance, -0.01, 0.01, '-10 mm … 10 mm'],
-    ['a flaw', guardFlaw, 0, 0.01, '0 m … 10 mm'],
-    ['a station', guardStation, -2, 2, '-2 m … 2 m'],
+    ['a diameter', diameter, 0.003, 1, '3 mm … 1 m'],
+    ['a clearance', diametralClearance, -0.01, 0.01, '-10 mm … 10 mm'],
+    ['a flaw', outOfTrue, 0, 0.01, '0 m … 10 mm'],
+    ['a station', stationAlong, -2, 2, '-2 m … 2 m'],
   ] as const)('%s has its range, both ends in it', (_, guard, least, most, range) => {
     expect(guard('size', least as Length)).toBe(least);
     expect(guard('size', most as Length)).toBe(most);
@@ -41,7 +43,7 @@ describe('a length at the door', () => {
   });
 
   it.each(notNumbers.map((value) => [value]))('%s is none', (value) => {
-    const error = refusal(() => guardDiameter('bore', value as Length));
+    const error = refusal(() => diameter('bore', value as Length));
     expect(error.message).toMatch(/^bore: .* a length of 3 mm … 1 m/);
   });
 
@@ -53,11 +55,11 @@ describe('a length at the door', () => {
 
 describe('other guards', () => {
   it('name the unit wanted of other dimensions', () => {
-    const error = refusal(() => guardAngle('angle', 90 as Angle));
+    const error = refusal(() => angleAround('angle', 90 as Angle));
     expect(error.message).toBe(
       'angle: 5156.62 deg is outside -720 … 720 deg. Angle is in rad here, and 90 was given; wrap the reading in its unit, e.g. degree(90).',
     );
-    expect(guardAngle('angle', (-4 * Math.PI) as Angle)).toBe(-4 * Math.PI);
+    expect(angleAround('angle', (-4 * Math.PI) as Angle)).toBe(-4 * Math.PI);
   });
 
   it('take an object with named fields for one, and nothing else', () => {
@@ -110,18 +112,18 @@ describe('other guards', () => {
 
 describe('a span at the door', () => {
   it('is one size or two the right way round', () => {
-    expect(guardSpan('bore', mm(70), guardDiameter)).toEqual({ min: mm(70), max: mm(70) });
+    expect(guardSpan('bore', mm(70), diameter)).toEqual({ min: mm(70), max: mm(70) });
     const span = { min: mm(70), max: mm(71) };
-    expect(guardSpan('bore', span, guardDiameter)).toEqual(span);
+    expect(guardSpan('bore', span, diameter)).toEqual(span);
     const reversed = { min: mm(71), max: mm(70) };
-    expect(refusal(() => guardSpan('bore', reversed, guardDiameter)).hint).toBe('Swap the two.');
+    expect(refusal(() => guardSpan('bore', reversed, diameter)).hint).toBe('Swap the two.');
   });
 
   it.each([null, undefined, 'x', Number.NaN])('is not %s', (value) => {
-    const call = () => guardSpan('bore', value as unknown as Length, guardDiameter);
+    const call = () => guardSpan('bore', value as unknown as Length, diameter);
     expect(refusal(call).parameter).toBe('bore');
     const half = { min: mm(70), max: value } as unknown as { min: Length; max: Length };
-    expect(refusal(() => guardSpan('bore', half, guardDiameter)).parameter).toBe('bore.max');
+    expect(refusal(() => guardSpan('bore', half, diameter)).parameter).toBe('bore.max');
   });
 });
 
@@ -131,21 +133,20 @@ describe("the caller's own limits", () => {
   const manual: Basis = { kind: 'specified', by: 'the manual' };
 
   it('win over the rule of thumb, and are specified unless they say otherwise', () => {
-    expect(ownLimitsOr('options', {}, rule, guardDiameter)).toBe(rule);
+    expect(ownLimitsOr('options', {}, rule, diameter)).toBe(rule);
     const basis = { kind: 'specified' };
-    expect(ownLimitsOr('options', own, rule, guardDiameter)).toEqual({ ...own, basis });
-    const named = ownLimitsOr('options', { ...own, basis: manual }, rule, guardDiameter);
+    expect(ownLimitsOr('options', own, rule, diameter)).toEqual({ ...own, basis });
+    const named = ownLimitsOr('options', { ...own, basis: manual }, rule, diameter);
     expect(named).toEqual({ ...own, basis: manual });
   });
 
   it('never lend their basis to the rule of thumb', () => {
-    const call = () => ownLimitsOr('options', { basis: manual }, rule, guardDiameter);
+    const call = () => ownLimitsOr('options', { basis: manual }, rule, diameter);
     expect(refusal(call).parameter).toBe('options.limits');
   });
 
   it('are checked like any other', () => {
-    const call = (wrong: unknown) => () =>
-      ownLimitsOr('options', wrong as object, rule, guardDiameter);
+    const call = (wrong: unknown) => () => ownLimitsOr('options', wrong as object, rule, diameter);
     expect(refusal(call(null)).parameter).toBe('options');
     expect(refusal(call({ limits: {} })).parameter).toBe('options.limits');
     expect(refusal(call({ limits: { max: 2 } })).parameter).toBe('options.limits.max');

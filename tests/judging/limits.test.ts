@@ -1,6 +1,6 @@
 import { type Basis, inch, judge, type Length, mm, newtonMetre, thou } from 'crankwright';
 import { describe, expect, it } from 'vitest';
-import { guardDiameter } from '../../src/judging/guards.js';
+import { diameter } from '../../src/judging/domains.js';
 import { judgeSpan, worstOf } from '../../src/judging/judge.js';
 import { guardSpan, spanOf } from '../../src/judging/limits.js';
 import { ownBasisOr } from '../../src/judging/own-limits.js';
@@ -29,7 +29,7 @@ describe('the wrong way round', () => {
   const reversed = { min: mm(71), max: mm(70) };
 
   it('are the two ends of a span, and the error holds both', () => {
-    const error = refusal(() => guardSpan('bore', reversed, guardDiameter));
+    const error = refusal(() => guardSpan('bore', reversed, diameter));
     expect([error.parameter, error.value]).toEqual(['bore', reversed]);
   });
 
@@ -42,13 +42,13 @@ describe('the wrong way round', () => {
 
   it('are no ends that are one size', () => {
     const size = { min: mm(70), max: mm(70) };
-    expect(guardSpan('bore', size, guardDiameter)).toEqual(size);
+    expect(guardSpan('bore', size, diameter)).toEqual(size);
   });
 
   it('is not what is wrong with an end that is no size', () => {
     for (const end of ['min', 'max']) {
       const span = { min: mm(70), max: mm(71), [end]: 70 as Length };
-      const error = refusal(() => guardSpan('bore', span, guardDiameter));
+      const error = refusal(() => guardSpan('bore', span, diameter));
       expect([error.parameter, error.value]).toEqual([`bore.${end}`, 70]);
     }
   });

@@ -13,7 +13,8 @@ import {
   undersizeSteps,
 } from 'crankwright';
 import { describe, expect, it } from 'vitest';
-import { guardBetween, guardLength, guardList, guardWord } from '../../src/judging/guards.js';
+import { diameter } from '../../src/judging/domains.js';
+import { guardBetween, guardList, guardWord } from '../../src/judging/guards.js';
 import { guardSpan } from '../../src/judging/limits.js';
 import { showLength, showNumber, showQuantity } from '../../src/judging/showing.js';
 import { refusal } from '../quantities/refusal.js';
@@ -78,7 +79,7 @@ describe('a quantity outside its bounds', () => {
   });
 
   it('is just outside where it would read like the bound', () => {
-    const hair = refusal(() => guardLength('journal', (0.003 - 1e-12) as Length, 0.003, 1));
+    const hair = refusal(() => diameter('journal', (0.003 - 1e-12) as Length));
     expect(hair.complaint).toBe('3 mm is just outside 3 mm … 1 m');
     expect(viscosity(20 * (1 + 1e-12)).complaint).toBe(
       '20000000 cSt is just outside 0.21 … 20000000 cSt',
@@ -127,7 +128,7 @@ describe('a message', () => {
     [
       'a misspelt field, with those that are known',
       () => judgeViscosity({ uncertanity: 1 }),
-      'judgement.uncertanity: 1 is given, but there is no such field. Known fields here: feature, dimension, value, limits, basis, uncertainty.',
+      'judgement.uncertanity: "uncertanity" is not a known field. Known fields here: feature, dimension, value, limits, basis, uncertainty.',
     ],
   ])('tells of %s', (_, call, message) => {
     expect(refusal(call).message).toBe(message);

@@ -237,7 +237,7 @@ describe('sumpLog', () => {
   it.each([
     [{}, 'log[0]', /an empty entry/],
     [{ running: hour(1), standing: hour(1) }, 'log[0]', /exactly one of/],
-    [{ ran: hour(1) }, 'log[0].ran', /no such field/],
+    [{ ran: hour(1) }, 'log[0].ran', /not a known field/],
     [{ running: hour(-1) }, 'log[0].running', /outside/],
     [{ added: 5 }, 'log[0].added', /outside/],
     [{ drained: 'some' }, 'log[0].drained', /some/],

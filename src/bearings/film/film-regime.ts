@@ -1,12 +1,7 @@
 import { type Basis, type Finding, judge } from '../../judging/index.js';
-import {
-  guardBetween,
-  guardFields,
-  guardLength,
-  ownBasisOr,
-  showIn,
-} from '../../judging/internal.js';
+import { guardBetween, guardFields, ownBasisOr, showIn } from '../../judging/internal.js';
 import { type Length, type Ratio, RebuildInputError, ratio } from '../../quantities/index.js';
+import { oilFilm, surfaceRoughness } from '../domains.js';
 
 /** How two surfaces run on each other: they touch, they touch at their peaks, or oil keeps them apart. */
 export type Regime = 'boundary' | 'mixed' | 'full';
@@ -80,7 +75,7 @@ export function filmRegime(
     readonly basis?: Basis;
   } = {},
 ): FilmFinding {
-  guardLength('film', film, 0, 0.01);
+  oilFilm('film', film);
   const combined = combinedRoughness(roughness);
   guardFields('options', options, OPTIONS);
   const basis = ownBasisOr('options', 'thresholds', options.thresholds, options.basis, SOURCE);
@@ -100,14 +95,10 @@ export function filmRegime(
 /** Root of the sum of the squares of both. */
 export function combinedRoughness(roughness: Roughness): Length {
   guardFields('roughness', roughness, ROUGHNESS);
-  const journal = guardRoughness('roughness.journal', roughness.journal);
-  const shell = guardRoughness('roughness.shell', roughness.shell);
+  const journal = surfaceRoughness('roughness.journal', roughness.journal);
+  const shell = surfaceRoughness('roughness.shell', roughness.shell);
   return Math.hypot(journal, shell) as Length;
 }
-
-/** From polished to a file's. */
-export const guardRoughness = (parameter: string, value: Length): Length =>
-  guardLength(parameter, value, 1e-9, 1e-4);
 
 function guardThresholds(thresholds: RegimeThresholds): RegimeThresholds {
   guardFields('options.thresholds', thresholds, THRESHOLDS);

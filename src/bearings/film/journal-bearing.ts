@@ -1,6 +1,7 @@
 import {
+  diameter,
+  diametralClearance,
   guardBetween,
-  guardDiameter,
   guardFields,
   guardLength,
   noneOr,
@@ -47,10 +48,15 @@ const OILED = ['journal', 'length', 'clearance', 'speed', 'load', 'viscosity'] a
 
 /** Refuses sizes that no bearing has; a clearance of nothing or less cannot turn. */
 export function guardBearing(bearing: JournalBearing): JournalBearing {
-  const journal = guardDiameter('journal', bearing.journal);
+  const journal = diameter('journal', bearing.journal);
   return {
     journal,
-    length: guardLength('length', bearing.length, (journal / 10) * (1 - 1e-9), 10 * journal),
+    length: guardLength(
+      'length',
+      bearing.length,
+      [(journal / 10) * (1 - 1e-9), 10 * journal],
+      'mm(30)',
+    ),
     clearance: guardRunningClearance('clearance', bearing.clearance, journal),
   };
 }
@@ -76,7 +82,8 @@ export function guardOiledBearing(bearing: OiledBearing): OiledBearing {
 /** A clearance that a journal can turn in: more than nothing, up to what was ever one bearing. */
 export function guardRunningClearance(parameter: string, value: Length, journal: Length): Length {
   if (typeof value !== 'number' || !(value <= 0)) {
-    return guardLength(parameter, value, Math.max(1e-7, journal * 1e-5), mostApart(journal));
+    const bounds = [Math.max(1e-7, journal * 1e-5), mostApart(journal)] as const;
+    return guardLength(parameter, value, bounds, diametralClearance.example);
   }
   throw new RebuildInputError({
     parameter,

@@ -1,6 +1,6 @@
 import {
+  diameter,
   guardBetween,
-  guardDiameter,
   guardFields,
   guardLength,
   guardWord,
@@ -8,6 +8,7 @@ import {
 import type { BigEndLoad, BigEndLoads, LoadDiagram } from '../../motion/index.js';
 import { guardCycle, guardDegrees, guardSpeed } from '../../motion/internal.js';
 import { type Force, kilonewton, type Ratio, ratio } from '../../quantities/index.js';
+import { oilFilm } from '../domains.js';
 import { guardFilmViscosity, guardRunningClearance } from '../film/journal-bearing.js';
 import type { BigEnd } from './orbit-types.js';
 
@@ -30,12 +31,12 @@ export function guardBigEnd(
   bigEnd: BigEnd,
 ): BigEnd & { readonly tolerance: Ratio; readonly film: 'finite' | 'short' } {
   guardFields('bigEnd', bigEnd, BIG_END);
-  const journal = guardDiameter('journal', bigEnd.journal);
+  const journal = diameter('journal', bigEnd.journal);
   const { thinnerThan } = bigEnd;
-  if (thinnerThan !== undefined) guardLength('thinnerThan', thinnerThan, 0, 0.01);
+  if (thinnerThan !== undefined) oilFilm('thinnerThan', thinnerThan);
   return {
     journal,
-    length: guardLength('length', bigEnd.length, journal / 50, 2 * journal),
+    length: guardLength('length', bigEnd.length, [journal / 50, 2 * journal], 'mm(30)'),
     clearance: guardRunningClearance('clearance', bigEnd.clearance, journal),
     viscosity: guardFilmViscosity('viscosity', bigEnd.viscosity),
     loads: guardLoads(bigEnd.loads),

@@ -1,5 +1,5 @@
 import type { Finding, Span } from '../../judging/index.js';
-import { guardDiameter, guardSpan, judgeSpan, spanOf } from '../../judging/internal.js';
+import { diameter, guardSpan, judgeSpan, spanOf } from '../../judging/internal.js';
 import type { Length } from '../../quantities/index.js';
 import { own, type StatedLimits } from '../../reading/index.js';
 import type { HousingPlace } from '../shed.js';
@@ -25,7 +25,7 @@ export function readyHousings(
   spun: boolean,
 ): Readiness<ReadyHousings> {
   const judged = places.map((place, i) => {
-    guardSpan(`housings[${i}].housingBore`, place.housingBore, guardDiameter);
+    guardSpan(`housings[${i}].housingBore`, place.housingBore, diameter);
     return { place, finding: judgeHousing(place, stated) };
   });
   const bad = judged.filter(({ finding }) => spun || (finding && finding.verdict !== 'within'));

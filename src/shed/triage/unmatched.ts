@@ -1,4 +1,4 @@
-import { clearanceLeft, guardShellWall } from '../../bearings/internal.js';
+import { clearanceLeft, shellWall } from '../../bearings/internal.js';
 import type { Span } from '../../judging/index.js';
 import { guardSpan, spanOf } from '../../judging/internal.js';
 import type { Length } from '../../quantities/index.js';
@@ -36,7 +36,7 @@ export function unmatchedIn(shed: Shed): Unmatched {
   const shafts = ready(all('crankshafts'), (part) => readyCrankshaft(part, engine, units).ready);
   const bigEnds = ready(all('rods'), (part) => readyRods(part, engine).ready?.housings).flat();
   for (const part of all('shells')) {
-    ofPart(shed, part, () => guardSpan('part.wall', part.wall, guardShellWall));
+    ofPart(shed, part, () => guardSpan('part.wall', part.wall, shellWall));
   }
 
   const fitsShaft = (shell: Parts['shells'][number], housings: readonly Span<Length>[]) => {
