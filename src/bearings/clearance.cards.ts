@@ -1,10 +1,6 @@
-import { card, diameter, undersizeStep } from '../judging/internal.js';
-import {
-  oilClearance,
-  recommendedOilClearance,
-  shellWall,
-  shellWallFor,
-} from './clearance.js';
+import { card, diameter, sizeStep } from '../judging/internal.js';
+import { oilClearance, recommendedOilClearance, shellWallFor } from './clearance.js';
+import { shellWall } from './domains.js';
 
 /** Formulas of a shell bearing's clearance. */
 export const clearanceCards = {
@@ -26,7 +22,12 @@ export const clearanceCards = {
         domain: shellWall,
         usual: [0.0015, 0.0016],
       },
-      D_j: { field: 'journal', meaning: 'journal diameter', domain: diameter, usual: [0.0538, 0.0541] },
+      D_j: {
+        field: 'journal',
+        meaning: 'journal diameter',
+        domain: diameter,
+        usual: [0.0538, 0.0541],
+      },
     },
     expression: 'D_h - 2 * t - D_j',
     refuses: { 'the three were never one bearing': { with: { D_j: 0.045 }, names: 'journal' } },
@@ -46,7 +47,7 @@ export const clearanceCards = {
       u: {
         field: 'undersize',
         meaning: 'undersize, on the diameter',
-        domain: undersizeStep,
+        domain: sizeStep,
         usual: [0, 0.001],
       },
     },

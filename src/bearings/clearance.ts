@@ -42,8 +42,8 @@ const SIZES = ['housingBore', 'shellWall', 'journal'] as const;
  *
  * @param sizes - housing bore, shell wall and journal [m]
  * @returns diametral clearance; negative is an interference [m]
- * @throws {RebuildInputError} when a field is misspelt, a size is not finite or cannot belong to an engine, or
- * the three were never one bearing
+ * @throws {RebuildInputError} when a field is misspelt, a value is not finite or out of range, or the three were
+ * never one bearing
  * @see Source: geometry; worked check in tests/published/bearings.test.ts
  * @example
  * ```ts

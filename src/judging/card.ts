@@ -1,5 +1,5 @@
-import type { Dimension } from '../quantities/index.js';
-import type { DomainFacts } from './domain.js';
+import type { Dimension, Quantity } from '../quantities/index.js';
+import type { Bounds } from './showing.js';
 
 /** What a formula gives. */
 export interface CardResult {
@@ -12,7 +12,7 @@ export interface CardResult {
 }
 
 /** A domain of whatever dimension. */
-export interface AnyDomain extends Required<DomainFacts> {
+export interface AnyDomain extends Required<Bounds> {
   (parameter: string, value: never): number;
   /** Dimension of the quantities it takes. */
   readonly dimension: Dimension;
@@ -67,35 +67,39 @@ export interface FormulaCard {
   readonly read: (result: unknown) => number | undefined;
 }
 
-/** The value of each letter. The tests check that its dimension is that of its field. */
-type Letters = Readonly<Record<string, never>>;
-
 type AnyFunction = (...args: never[]) => unknown;
-type Derived = 'of' | 'where' | 'tabled' | 'refuses' | 'call' | 'read';
+type Letters = FormulaCard['letters'];
+type Derived = 'of' | 'letters' | 'where' | 'tabled' | 'refuses' | 'call' | 'read';
+
+/** A value for each letter, of the dimension of its domain. */
+type ValuesOf<L extends Letters> = {
+  readonly [K in keyof L]: Quantity<L[K]['domain']['dimension']>;
+};
 
 /** What is written on a card; the rest follows from it. */
-interface CardText<F extends AnyFunction>
+interface CardText<F extends AnyFunction, L extends Letters>
   extends Omit<FormulaCard, Derived>,
     Partial<Pick<FormulaCard, 'where' | 'tabled' | 'refuses'>> {
   readonly of: F;
+  readonly letters: L;
   /** The arguments of a call. Without it they are one object with a field for each letter. */
-  readonly call?: (letters: Letters) => Readonly<Parameters<F>>;
+  readonly call?: (letters: ValuesOf<L>) => Readonly<Parameters<F>>;
   /** Where the number stands in what the function gives. Without it, that is the number. */
   readonly read?: (result: ReturnType<F>) => number | undefined;
 }
 
 /** Makes a card. */
-export function card<F extends AnyFunction>(text: CardText<F>): FormulaCard {
-  const { call, read } = text;
+export function card<F extends AnyFunction, L extends Letters>(text: CardText<F, L>): FormulaCard {
+  const { letters, call, read } = text;
   return {
     where: [],
     tabled: [],
     refuses: {},
     ...text,
-    call: (values) => call?.(values as Letters) ?? [fieldsOf(text.letters, values)],
+    call: (values) => call?.(values as ValuesOf<L>) ?? [fieldsOf(letters, values)],
     read: (result) => (read ? read(result as ReturnType<F>) : (result as number)),
   };
 }
 
-const fieldsOf = (letters: FormulaCard['letters'], values: Readonly<Record<string, number>>) =>
+const fieldsOf = (letters: Letters, values: Readonly<Record<string, number>>) =>
   Object.fromEntries(Object.entries(letters).map(([letter, { field }]) => [field, values[letter]]));

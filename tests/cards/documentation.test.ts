@@ -7,7 +7,7 @@ import { compilerOptions, entryPoints, importEntries } from '../support/repo.js'
 
 const entries = entryPoints().map(({ path }) => path);
 const exported = exportsOf(ts.createProgram(entries, compilerOptions()), entries);
-const values = [...(await importEntries()).values()].map((module) => Object.entries(module)).flat();
+const values = [...(await importEntries()).values()].flatMap((module) => Object.entries(module));
 
 /** The name that a function is exported by. */
 const nameOf = (of: unknown) => values.find(([, value]) => value === of)?.[0];

@@ -59,8 +59,12 @@ function causesOf(name: string): readonly string[] {
   return ts
     .getJSDocTags(signature)
     .filter(({ tagName }) => tagName.text === 'throws')
-    
-    .flatMap(({ comment }) => textOf(comment).replace(/^when /, '').split(/,\s*(?:or\s+)?|\s+or\s+/))
+
+    .flatMap(({ comment }) =>
+      textOf(comment)
+        .replace(/^when /, '')
+        .split(/,\s*(?:or\s+)?|\s+or\s+/),
+    )
     .filter((cause) => cause !== '');
 }
 

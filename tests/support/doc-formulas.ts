@@ -1,7 +1,7 @@
-import { math } from '../../src/teaching/evaluate.js';
 import type { FormulaCard } from 'crankwright/teaching';
 import type { MathNode, SymbolNode } from 'mathjs';
 import type ts from 'typescript';
+import { math } from '../../src/teaching/evaluate.js';
 
 /**
  * The formulas in the doc comment of a function: every line that is set in by four spaces more and reads

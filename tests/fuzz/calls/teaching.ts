@@ -1,20 +1,15 @@
 import { inch } from 'crankwright';
 import { cards, evaluateCard, workedSteps } from 'crankwright/teaching';
+import { usualValues } from '../../support/card-values.js';
 import { calls, refused } from './calls.js';
 
 const clearance = { D_h: inch(2.251), t: inch(0.062), D_j: inch(2.125) };
 const wording = { units: 'inch' } as const;
 const names = Object.keys(cards) as (keyof typeof cards)[];
 
-/** Values in the middle of what each card says is usual. */
-const usual = (name: keyof typeof cards): Readonly<Record<string, number>> =>
-  Object.fromEntries(
-    cards[name].inputs.map(({ symbol, between: [least, most] }) => [symbol, (least + most) / 2]),
-  );
-
 export const teachingCalls = {
   evaluateCard: calls(evaluateCard, {
-    sound: names.map((name) => [name, usual(name)] as const),
+    sound: names.map((name) => [name, usualValues(cards[name])] as const),
     provoked: {
       'no such card': refused('name', 'toString', clearance),
       'a letter has no number': refused('D_j', 'oilClearance', {
@@ -27,7 +22,7 @@ export const teachingCalls = {
     },
   }),
   workedSteps: calls(workedSteps, {
-    sound: names.map((name) => [name, usual(name), wording] as const),
+    sound: names.map((name) => [name, usualValues(cards[name]), wording] as const),
     provoked: {
       'no such card': refused('name', 'gap', clearance, wording),
       'a letter has no number': refused('D_h', 'oilClearance', {}, wording),
