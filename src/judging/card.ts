@@ -24,6 +24,8 @@ export interface CardLetter {
   readonly meaning: string;
   /** The parameter of the function that it goes into, with its path: `journal`, `line[0].viscosity`. */
   readonly field: string;
+  /** How the formula in its documentation writes it; without this, as the last name of the field. */
+  readonly written?: string;
   /** What it can be. */
   readonly domain: AnyDomain;
   /** Least and most that is usual in a small engine, in the coherent SI unit. */

@@ -54,5 +54,7 @@ function plain(expression: string, card?: FormulaCard): string {
   return named.toString({ parenthesis: 'auto', implicit: 'show' });
 }
 
-const nameOf = ({ name }: SymbolNode, card?: FormulaCard): string =>
-  card?.letters[name]?.field.replace(/^.*\./, '').replace(/\[\d+\]/g, '') ?? name;
+function nameOf({ name }: SymbolNode, card?: FormulaCard): string {
+  const letter = card?.letters[name];
+  return letter?.written ?? letter?.field.replace(/^.*\./, '').replace(/\[\d+\]/g, '') ?? name;
+}
