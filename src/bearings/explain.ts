@@ -75,10 +75,13 @@ export type ClearanceExplanation =
  * the wear allowance; `matched` says which. Steps no larger than the limits are wide explain
  * nothing: they cannot be told from wear.
  *
+ *     matched = clearance - step   the journal is ground, the shells are not
+ *     matched = clearance + step   the shells are undersize, the journal is not
+ *
  * @param question - the clearance, its journal, and the limits and steps if they are known [m]
  * @returns what explains it, with the clearance that matching shells would leave
- * @throws {RebuildInputError} when a field is misspelt, a size cannot belong to a bearing, or the limits lack
- * one bound
+ * @throws {RebuildInputError} when a field is misspelt, a value is not finite or out of range, the limits lack
+ * one bound, or no step is more than standard
  * @see Source: common practice; worked check in tests/published/bearings.test.ts
  * @example
  * ```ts

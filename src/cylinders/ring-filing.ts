@@ -56,11 +56,14 @@ export type RingFiling =
  * of the travel: where the bore is smallest it must not be too tight, or the ends butt; where
  * it is largest not too wide. A gap that is too wide only there comes from wear of the bore.
  *
+ *     g = gap + π * (smallestBore - measuredIn)
+ *     remove.min = limits.min - g
+ *
  * @param ring - the gap, the bore it was measured in, the smallest and the largest bore it will travel, and the
  * maker's limits if they are known [m]
  * @returns what to do, with the gap that decides against its limits
- * @throws {RebuildInputError} when a field is misspelt, a size cannot belong to a ring or bore, or bores differ
- * by more than 5 %, or the largest is below the smallest
+ * @throws {RebuildInputError} when a field is misspelt, a value is not finite or out of range, the bores are not
+ * of one cylinder, the largest is below the smallest, or the limits have no bound
  * @see Source: the default limits are common practice
  * @example
  * ```ts

@@ -29,7 +29,7 @@ export interface Wording {
  * @param finding - what `judge` gave
  * @param wording - the units to print in
  * @returns feature, value, how it stands to its limits and who set them
- * @throws {RebuildInputError} when a field is misspelt, the finding or the unit system is not one
+ * @throws {RebuildInputError} when a field is misspelt, the finding is not one, or the unit system is unknown
  * @example
  * ```ts
  * const finding = judge({

@@ -1,8 +1,24 @@
 import { clearanceCards } from '../bearings/clearance.cards.js';
+import { explainCards } from '../bearings/explain.cards.js';
+import { flattenedThreadCards } from '../bearings/flattened-thread.cards.js';
+import { endPlayCards } from '../crankshaft/end-play.cards.js';
+import { grindPlanCards } from '../crankshaft/grind-plan.cards.js';
+import { borePlanCards } from '../cylinders/bore-plan.cards.js';
+import { pistonClearanceCards } from '../cylinders/piston-clearance.cards.js';
+import { ringGapCards } from '../cylinders/ring-gap.cards.js';
 import type { FormulaCard } from '../judging/internal.js';
+import { shapeCards } from '../measuring/shape.cards.js';
 
 const everyCard = {
+  ...shapeCards,
+  ...grindPlanCards,
+  ...endPlayCards,
   ...clearanceCards,
+  ...explainCards,
+  ...flattenedThreadCards,
+  ...borePlanCards,
+  ...pistonClearanceCards,
+  ...ringGapCards,
 };
 
 /** The name of a card. */
