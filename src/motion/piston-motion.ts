@@ -1,7 +1,7 @@
 import { angleAround, guardFields } from '../judging/internal.js';
 import type { Acceleration, Angle, Length, RotationalSpeed, Speed } from '../quantities/index.js';
-import { pistonStroke } from './domains.js';
-import { guardRodLength, guardSpeed } from './guards.js';
+import { crankSpeed, pistonStroke } from './domains.js';
+import { guardRodLength } from './guards.js';
 
 /** A crank and its rod, the piston pin in line with the crankshaft. */
 export interface CrankTrain {
@@ -63,7 +63,7 @@ export function pistonMotion(
 ): PistonMotion {
   guardFields('crank', crank, CRANK);
   guardCrankTrain(crank);
-  const speed = guardSpeed('speed', crank.speed);
+  const speed = crankSpeed('speed', crank.speed);
   const crankAngle = angleAround('crankAngle', crank.crankAngle);
   return motionAt(crank, speed, crankAngle);
 }
