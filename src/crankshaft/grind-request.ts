@@ -72,11 +72,14 @@ export function guardRequest(request: GrindRequest) {
     shellsAtHand: guardShells(request.shellsAtHand),
     minimum: guardMinimum(request.minimum, standard),
     allowance: {
-      cleanUpAllowance: machiningStock('cleanUpAllowance', allowance ?? thou(1)),
+      cleanUpAllowance: machiningStock(
+        'cleanUpAllowance',
+        allowance === undefined ? thou(1) : allowance,
+      ),
       basis: allowance === undefined ? ALLOWANCE_RULE : ({ kind: 'specified' } as const),
     },
     sizeAllowance: {
-      most: toleratedWear('sizeAllowance', size ?? thou(0.5)),
+      most: toleratedWear('sizeAllowance', size === undefined ? thou(0.5) : size),
       basis: size === undefined ? SIZE_RULE : ({ kind: 'specified' } as const),
     },
     wear: guardWord('wear', request.wear ?? 'one side', ['one side', 'all round']),

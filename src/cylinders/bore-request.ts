@@ -82,11 +82,11 @@ export function guardBoreRequest(request: BoreRequest) {
     pistonsAtHand: pistons?.map((step, i) => sizeStep(`pistonsAtHand[${i}]`, step)),
     leastWall,
     allowance: {
-      honingAllowance: machiningStock('honingAllowance', honing ?? thou(3)),
+      honingAllowance: machiningStock('honingAllowance', honing === undefined ? thou(3) : honing),
       basis: honing === undefined ? HONING_RULE : ({ kind: 'specified' } as const),
     },
     sizeAllowance: {
-      most: toleratedWear('sizeAllowance', size ?? thou(1)),
+      most: toleratedWear('sizeAllowance', size === undefined ? thou(1) : size),
       basis: size === undefined ? SIZE_RULE : ({ kind: 'specified' } as const),
     },
     wear: guardWord('wear', request.wear ?? 'one side', ['one side', 'all round']),

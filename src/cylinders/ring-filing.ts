@@ -85,8 +85,10 @@ export function ringFilingNeeded(
 ): RingFiling {
   guardFields('ring', ring as WithTarget<typeof ring>, RING_TO_FIT);
   const { gap, measuredIn } = guardMeasured(ring);
-  const smallest = guardSameBore('smallestBore', ring.smallestBore ?? measuredIn, measuredIn);
-  const largest = guardSameBore('largestBore', ring.largestBore ?? smallest, measuredIn);
+  const { smallestBore = measuredIn } = ring;
+  const smallest = guardSameBore('smallestBore', smallestBore, measuredIn);
+  const { largestBore = smallest } = ring;
+  const largest = guardSameBore('largestBore', largestBore, measuredIn);
   if (largest < smallest) throw belowSmallest(largest);
   const { limits, basis } = ownLimitsOr('ring', ring, recommendedRingGap(smallest), (name, bound) =>
     guardLength(name, bound, [0, 0.03 * smallest], ringGap.example),

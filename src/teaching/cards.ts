@@ -1,6 +1,11 @@
 import { clearanceCards } from '../bearings/clearance.cards.js';
 import { explainCards } from '../bearings/explain.cards.js';
+import { filmCards } from '../bearings/film/film.cards.js';
+import { filmRegimeCards } from '../bearings/film/film-regime.cards.js';
+import { shortBearingCards } from '../bearings/film/short-bearing.cards.js';
+import { temperatureRiseCards } from '../bearings/film/temperature-rise.cards.js';
 import { flattenedThreadCards } from '../bearings/flattened-thread.cards.js';
+import { mobilityCards } from '../bearings/orbit/mobility.cards.js';
 import { endPlayCards } from '../crankshaft/end-play.cards.js';
 import { grindPlanCards } from '../crankshaft/grind-plan.cards.js';
 import { borePlanCards } from '../cylinders/bore-plan.cards.js';
@@ -16,6 +21,11 @@ const everyCard = {
   ...clearanceCards,
   ...explainCards,
   ...flattenedThreadCards,
+  ...filmCards,
+  ...shortBearingCards,
+  ...filmRegimeCards,
+  ...temperatureRiseCards,
+  ...mobilityCards,
   ...borePlanCards,
   ...pistonClearanceCards,
   ...ringGapCards,
