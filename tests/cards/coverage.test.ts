@@ -6,7 +6,25 @@ import { compilerOptions, entryPoints, importEntries } from '../support/repo.js'
 import { unitsWithin } from '../support/type-units.js';
 
 /** Functions that compute a quantity and have no card, each with the reason. */
-const WITHOUT_CARD: Readonly<Record<string, string>> = {};
+const WITHOUT_CARD: Readonly<Record<string, string>> = {
+  ...because('a film that is solved for, or read off a map of solutions', [
+    'bigEndOrbit',
+    'filmThickness',
+    'finiteBearing',
+    'finiteBearingAt',
+    'heatBalance',
+    'maxFuelDilution',
+    'safeHours',
+    'solveReynolds',
+  ]),
+  ...because('a choice of the best of many', ['matchShells', 'pickShims']),
+  ...because('a list of what the trade makes', ['oversizeSteps', 'undersizeSteps']),
+  ...because('the nearer limit decides, of whatever dimension', ['judge']),
+};
+
+function because(reason: string, names: readonly string[]): Readonly<Record<string, string>> {
+  return Object.fromEntries(names.map((name) => [name, reason]));
+}
 
 const entries = entryPoints().map(({ path }) => path);
 const program = ts.createProgram(entries, compilerOptions());

@@ -62,12 +62,13 @@ export const crankshaftCalls = {
       [[], { min: thou(0), max: thou(1) }],
     ],
     provoked: {
-      'not the thickness of a shim': refused('shelf[0].thickness', [{ name: 'a', thickness: 5 }], {
+      'a value is not finite': refused('wanted.max', [], { min: thou(2), max: Infinity }),
+      'out of range': refused('shelf[0].thickness', [{ name: 'a', thickness: 5 }], {
         min: 0,
         max: 0.001,
       }),
-      'a span reversed': refused('wanted', [], { min: thou(2), max: thou(1) }),
-      'too long a shelf': refused(
+      'the span is reversed': refused('wanted', [], { min: thou(2), max: thou(1) }),
+      'the shelf is too long': refused(
         'shelf',
         Array.from({ length: 41 }, () => ({ name: 'a', thickness: thou(5) })),
         { min: thou(0), max: thou(1) },
@@ -77,37 +78,26 @@ export const crankshaftCalls = {
   undersizeSteps: calls(undersizeSteps, {
     sound: [['inch'], ['metric', mm(1)]],
     provoked: {
-      'unknown system': refused('system', 'imperial'),
-      'largest out of range': refused('largest', 'inch', 0.02),
+      'the system is unknown': refused('system', 'imperial'),
+      'a value is not finite': refused('largest', 'inch', Number.NaN),
+      'out of range': refused('largest', 'inch', 0.02),
     },
   }),
   grindPlan: calls(grindPlan, {
     sound: [[request], [good], [hopeless]],
     provoked: {
-      'a size cannot belong to a journal': refused('journals[0].smallest', {
-        ...request,
-        journals: [{ ...worn, smallest: 2.1189 }],
-      }),
       'a list is empty': refused('journals', { ...request, journals: [] }),
       'there is no step': refused('steps', { ...request, steps: [] }),
-      'a journal is larger than standard': refused('journals[0].largest', {
-        ...request,
-        journals: [{ ...worn, largest: inch(2.13) }],
-      }),
-      'a smallest above its largest': refused('journals[0]', {
-        ...request,
-        journals: [{ ...worn, smallest: inch(2.121) }],
-      }),
-      'a standard the wrong way round': refused('standard', {
+      'the minimum is above standard': refused('minimum', { ...request, minimum: inch(2.2) }),
+      'the standard is the wrong way round': refused('standard', {
         ...request,
         standard: { min: inch(2.125), max: inch(2.1245) },
       }),
-      'an unknown wear': refused('wear', { ...request, wear: 'some' }),
-      'a journal without a name': refused('journals[0].name', {
+      'the wear is unknown': refused('wear', { ...request, wear: 'some' }),
+      'a journal has no name': refused('journals[0].name', {
         ...request,
         journals: [{ ...worn, name: '' }],
       }),
-      'no request': refused('request'),
     },
   }),
   describeGrindPlan: calls(describeGrindPlan, {
@@ -131,10 +121,8 @@ export const crankshaftCalls = {
     ],
     provoked: {
       'there is no reading': refused('readings', []),
-      'not an end play': refused('readings[0].pulled', [{ pushed: thou(0), pulled: 7 }]),
-      'half a reading': refused('readings[0].pulled', [{ pushed: thou(0) }]),
-      'limits without a bound': refused('options.limits', readings, { limits: {} }),
-      'options that are none': refused('options', readings, 'specified'),
+      'the limits have no bound': refused('options.limits', readings, { limits: {} }),
+      'the options are none': refused('options', readings, 'specified'),
     },
   }),
 };

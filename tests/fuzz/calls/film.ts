@@ -23,7 +23,6 @@ import {
   ratio,
   rpm,
   safeHours,
-  shortBearing,
   solveReynolds,
   sommerfeldNumber,
   temperatureRise,
@@ -61,48 +60,38 @@ export const filmCalls = {
   finiteBearing: calls(finiteBearing, {
     sound: [[place], [infinite]],
     provoked: {
-      'an eccentricity outside': refused('eccentricity', { ...place, eccentricity: 1 }),
-      'a shorter bearing': refused('lengthToDiameter', { ...place, lengthToDiameter: 0.05 }),
+      'a value is not finite': refused('lengthToDiameter', { ...place, lengthToDiameter: NaN }),
+      'out of range': refused('eccentricity', { ...place, eccentricity: 1 }),
     },
   }),
   finiteBearingAt: calls(finiteBearingAt, {
     sound: [[{ sommerfeld: ratio(0.135), lengthToDiameter: ratio(1) }]],
     provoked: {
-      'an eccentricity below': refused('sommerfeld', { sommerfeld: 1e6, lengthToDiameter: 1 }),
-      'an eccentricity above': refused('sommerfeld', { sommerfeld: 1e-8, lengthToDiameter: 1 }),
-      'a shorter bearing': refused('lengthToDiameter', { sommerfeld: 0.1, lengthToDiameter: 0.05 }),
+      'a value is not finite': refused('sommerfeld', { sommerfeld: NaN, lengthToDiameter: 1 }),
+      'out of range': refused('lengthToDiameter', { sommerfeld: 0.1, lengthToDiameter: 0.05 }),
+      'the Sommerfeld number is one of an eccentricity that no film is computed for': refused(
+        'sommerfeld',
+        { sommerfeld: 1e-8, lengthToDiameter: 1 },
+      ),
+      'so is one of an eccentricity that is too small': refused('sommerfeld', {
+        sommerfeld: 1e6,
+        lengthToDiameter: 1,
+      }),
     },
   }),
   solveReynolds: calls(solveReynolds, {
     sound: [[place], [{ ...place, placesAround: 24 }], [infinite]],
     provoked: {
-      'an eccentricity outside': refused('eccentricity', { ...place, eccentricity: 0 }),
-      'a shorter bearing': refused('lengthToDiameter', { ...place, lengthToDiameter: 0.05 }),
-      'not a grid': refused('placesAround', { ...place, placesAround: 50 }),
-    },
-  }),
-  shortBearing: calls(shortBearing, {
-    sound: [[place]],
-    provoked: {
-      'an eccentricity outside': refused('eccentricity', { ...place, eccentricity: -0.1 }),
-      'a length outside': refused('lengthToDiameter', { ...place, lengthToDiameter: 0 }),
+      'a value is not finite': refused('eccentricity', { ...place, eccentricity: NaN }),
+      'out of range': refused('lengthToDiameter', { ...place, lengthToDiameter: 0.05 }),
+      'the grid is not one': refused('placesAround', { ...place, placesAround: 50 }),
     },
   }),
   sommerfeldNumber: calls(sommerfeldNumber, {
-    sound: [[oiled], [{ ...oiled, speed: rpm(0) }]],
-    provoked: {
-      'not of a bearing': refused('length', { ...oiled, length: 100 }),
-      'a clearance of nothing or less': refused('clearance', { ...oiled, clearance: -1e-5 }),
-      'no load': refused('load', { ...oiled, load: 0 }),
-    },
+    sound: [[{ ...oiled, speed: rpm(0) }]],
+    provoked: {},
   }),
-  petroff: calls(petroff, {
-    sound: [[turning], [{ ...turning, speed: rpm(0) }]],
-    provoked: {
-      'not of a bearing': refused('journal', { ...turning, journal: 1.625 }),
-      'a clearance of nothing or less': refused('clearance', { ...turning, clearance: 0 }),
-    },
-  }),
+  petroff: calls(petroff, { sound: [[{ ...turning, speed: rpm(0) }]], provoked: {} }),
   filmThickness: calls(filmThickness, {
     sound: [
       [oiled],
@@ -111,22 +100,13 @@ export const filmCalls = {
       [{ ...oiled, speed: rpm(20), load: lbf(90_000) }],
     ],
     provoked: {
-      'not of a bearing': refused('viscosity', { ...oiled, viscosity: 0 }),
-      'a clearance of nothing or less': refused('clearance', { ...oiled, clearance: -1e-5 }),
-      'shorter than a tenth': refused('length', { ...oiled, length: 0.001 }),
+      'a value is not finite': refused('load', { ...oiled, load: Infinity }),
+      'out of range': refused('viscosity', { ...oiled, viscosity: 0 }),
+      'the bearing is too short for its journal': refused('length', { ...oiled, length: 0.004 }),
+      'the clearance leaves no room to turn': refused('clearance', { ...oiled, clearance: -1e-5 }),
     },
   }),
-  temperatureRise: calls(temperatureRise, {
-    sound: [
-      [warmed],
-      [{ ...warmed, specificHeat: joulePerKilogramKelvin(1900), carried: percent(80) }],
-    ],
-    provoked: {
-      negative: refused('power', { ...warmed, power: -1 }),
-      'no flow': refused('flow', { ...warmed, flow: 0, sideFlow: 0 }),
-      'more leaves': refused('sideFlow', { ...warmed, sideFlow: 4e-6 }),
-    },
-  }),
+  temperatureRise: calls(temperatureRise, { sound: [[warmed]], provoked: {} }),
   heatBalance: calls(heatBalance, {
     sound: [
       [fed],
@@ -135,20 +115,21 @@ export const filmCalls = {
       [{ ...fed, speed: rpm(0) }],
     ],
     provoked: {
-      'not of a bearing': refused('load', { ...fed, load: -1 }),
-      'not of an oil': refused('oil.density', { ...fed, oil: { ...oil, density: 0.885 } }),
-      'a clearance of nothing or less': refused('clearance', { ...fed, clearance: 0 }),
+      'a value is not finite': refused('speed', { ...fed, speed: NaN }),
+      'out of range': refused('load', { ...fed, load: -1 }),
+      'the bearing is too short for its journal': refused('length', { ...fed, length: 0.004 }),
+      'the clearance leaves no room to turn': refused('clearance', { ...fed, clearance: 0 }),
+      'the oil is not one': refused('oil.density', { ...fed, oil: { ...oil, density: 0.885 } }),
+      'it comes in too thick': refused('inlet', { ...fed, inlet: celsius(-40) }),
+      'too thin to reckon with': refused('inlet', { ...fed, inlet: celsius(225) }),
     },
   }),
   filmRegime: calls(filmRegime, {
     sound: [
-      [micrometre(2), roughness],
       [micrometre(2), roughness, { thresholds, basis: { kind: 'specified', by: 'the shop' } }],
     ],
     provoked: {
-      'a negative film': refused('film', -1e-6, roughness),
-      'not a roughness': refused('roughness.shell', 1e-6, { ...roughness, shell: 0 }),
-      'thresholds reversed': refused('options.thresholds', 1e-6, roughness, {
+      'the thresholds are reversed': refused('options.thresholds', 1e-6, roughness, {
         thresholds: { mixed: 4, full: 1 },
       }),
     },
@@ -160,28 +141,34 @@ export const filmCalls = {
       [{ ...rough, speed: rpm(0) }],
     ],
     provoked: {
-      'not of a bearing': refused('speed', { ...rough, speed: -1 }),
-      'not of an oil': refused('oil.line', { ...rough, oil: { ...oil, line: [] } }),
-      'not of a fuel': refused('fuel.density', { ...rough, fuel: { ...fuel, density: 7 } }),
-      'a clearance of nothing or less': refused('clearance', { ...rough, clearance: 0 }),
+      'a value is not finite': refused('filmRatio', { ...rough, filmRatio: NaN }),
+      'out of range': refused('speed', { ...rough, speed: -1 }),
+      'the bearing is too short for its journal': refused('length', { ...rough, length: 0.004 }),
+      'the clearance leaves no room to turn': refused('clearance', { ...rough, clearance: 0 }),
+      'the oil is not one': refused('oil.line', { ...rough, oil: { ...oil, line: [] } }),
+      'the fuel is not one': refused('fuel.density', { ...rough, fuel: { ...fuel, density: 7 } }),
+      'it is no thinner than the oil': refused('fuel', { ...rough, fuel: oil }),
     },
     cases: 300,
   }),
   safeHours: calls(safeHours, {
     sound: [[{ sump, bearing: rough }], [{ sump, bearing: rough, limit: percentByVolume(3) }]],
     provoked: {
-      'not of a sump': refused('sump.oil', { sump: { ...sump, oil: 1 }, bearing: rough }),
-      'not of a bearing': refused('bearing.length', { sump, bearing: { ...rough, journal: 1 } }),
-      'not of an oil': refused('bearing.oil', { sump, bearing: { ...rough, oil: null } }),
-      'not of a fuel': refused('bearing.fuel.line', {
+      'a value is not finite': refused('limit', { sump, bearing: rough, limit: NaN }),
+      'out of range': refused('sump.oil', { sump: { ...sump, oil: 1 }, bearing: rough }),
+      'the bearing is too short for its journal': refused('bearing.length', {
         sump,
-        bearing: { ...rough, fuel: { ...fuel, line: null } },
+        bearing: { ...rough, length: 0.004 },
       }),
-      'a clearance of nothing or less': refused('bearing.clearance', {
+      'the clearance leaves no room to turn': refused('bearing.clearance', {
         sump,
         bearing: { ...rough, clearance: -1 },
       }),
-      'not a fraction': refused('limit', { sump, bearing: rough, limit: 5 }),
+      'the oil is not one': refused('bearing.oil', { sump, bearing: { ...rough, oil: null } }),
+      'the fuel is not one': refused('bearing.fuel.line', {
+        sump,
+        bearing: { ...rough, fuel: { ...fuel, line: null } },
+      }),
     },
     cases: 300,
   }),

@@ -71,23 +71,27 @@ export const judgingCalls = {
         limits: { max: thou(2) },
       }),
       'a limit is not finite': refused('limits.max', { ...sound, limits: { max: Infinity } }),
-      'there is no limit': refused('limits', { ...sound, limits: {} }),
-      'limits the wrong way round': refused('limits', {
+      'there is no limit at all': refused('limits', { ...sound, limits: {} }),
+      'the limits are reversed': refused('limits', {
         ...sound,
         limits: { min: thou(2), max: thou(1) },
       }),
-      'no basis': refused('basis.kind', {
+      'the basis is none': refused('basis.kind', {
         ...sound,
         limits: { max: thou(2) },
         basis: { kind: 'hearsay' },
       }),
-      'an unknown dimension': refused('dimension', {
+      'the dimension is unknown': refused('dimension', {
         ...sound,
         limits: { max: thou(2) },
         dimension: 'size',
       }),
-      'no feature': refused('feature', { ...sound, limits: { max: thou(2) }, feature: ' ' }),
-      'no judgement': refused('judgement'),
+      'there is no feature': refused('feature', {
+        ...sound,
+        limits: { max: thou(2) },
+        feature: ' ',
+      }),
+      'there is no judgement': refused('judgement'),
     },
   }),
   describe: calls(describe, {
@@ -98,7 +102,7 @@ export const judgingCalls = {
     provoked: {
       'the finding is not one': refused('finding.feature', {}, { units: 'inch' }),
       'there is no finding': refused('finding', undefined, { units: 'inch' }),
-      'the unit system is not one': refused('wording.units', finding, { units: 'imperial' }),
+      'the unit system is unknown': refused('wording.units', finding, { units: 'imperial' }),
       'there is no wording': refused('wording', finding),
     },
   }),
@@ -116,20 +120,8 @@ export const measuringCalls = {
         reading(1.25, 45, 2.124),
       ]),
       'a place is read twice': refused('readings', [...journal, fourth]),
-      'not a journal': refused('readings[3].diameter', [
-        first,
-        second,
-        third,
-        reading(1.25, 90, 2124),
-      ]),
-      'a digit has slipped': refused('readings[3].diameter', [
-        first,
-        second,
-        third,
-        reading(1.25, 90, 2.724),
-      ]),
-      'no reading': refused('readings', []),
-      'a resolution below nothing': refused('options.resolution', journal, {
+      'there is no reading': refused('readings', []),
+      'the resolution is out of range': refused('options.resolution', journal, {
         resolution: thou(-1),
       }),
     },
@@ -137,23 +129,20 @@ export const measuringCalls = {
   boreShape: calls(boreShape, {
     sound: [[bore.slice(1)], [bore, { ringTravel: { min: inch(0.3), max: inch(3.5) } }]],
     provoked: {
-      'the ring travel lacks a station': refused('readings', bore, {
+      'lacks a station': refused('readings', bore, {
         ringTravel: { min: inch(0.3), max: inch(0.6) },
       }),
-      'the ring travel lacks an angle': refused('readings', bore, {
+      'lacks an angle': refused('readings', bore, {
         ringTravel: { min: inch(0), max: inch(3.5) },
       }),
-      'a reading cannot belong to a bore': refused('readings[5].diameter', [
-        ...bore,
-        reading(4, 0, 300),
-      ]),
-      'no reading in the travel': refused('options.ringTravel', bore, {
+      'a place is read twice': refused('readings', [...bore.slice(1), bore[1]]),
+      'has no reading in it': refused('options.ringTravel', bore, {
         ringTravel: { min: inch(5), max: inch(6) },
       }),
-      'a travel the wrong way round': refused('options.ringTravel', bore, {
+      'the ring travel is reversed': refused('options.ringTravel', bore, {
         ringTravel: { min: inch(3.5), max: inch(0.3) },
       }),
-      'no options': refused('options', bore, null),
+      'the options are none': refused('options', bore, null),
     },
   }),
 };

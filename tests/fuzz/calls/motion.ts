@@ -10,11 +10,11 @@ import {
   kPa,
   kPaGauge,
   millipascalSecond,
+  mm,
   newton,
   pistonMotion,
   ratio,
   rpm,
-  shortBearingMobility,
 } from 'crankwright';
 import { calls, refused } from './calls.js';
 
@@ -62,7 +62,6 @@ const bigEnd = {
   viscosity: millipascalSecond(15),
   loads,
 };
-const place = { along: ratio(0.6), across: ratio(-0.2), lengthToDiameter: ratio(0.5) };
 
 export const motionCalls = {
   pistonMotion: calls(pistonMotion, {
@@ -95,15 +94,6 @@ export const motionCalls = {
       'out of order': refused('gas[1].crankAngle', { ...engine, gas: [...gas].reverse() }),
     },
   }),
-  shortBearingMobility: calls(shortBearingMobility, {
-    sound: [[place], [{ ...place, along: ratio(-0.9), across: ratio(0) }]],
-    provoked: {
-      'not a number': refused('along', { ...place, along: Number.NaN }),
-      'a long bearing': refused('lengthToDiameter', { ...place, lengthToDiameter: ratio(1.5) }),
-      'outside of its clearance': refused('place', { ...place, across: ratio(0.9) }),
-      'a misspelt field': refused('place.lOverD', { ...place, lOverD: ratio(0.5) }),
-    },
-  }),
   bigEndOrbit: calls(bigEndOrbit, {
     sound: [
       [bigEnd],
@@ -112,13 +102,12 @@ export const motionCalls = {
       [{ ...bigEnd, film: 'short' }],
     ],
     provoked: {
-      'not a journal': refused('journal', { ...bigEnd, journal: 1.625 }),
-      'not a viscosity': refused('viscosity', { ...bigEnd, viscosity: 15 * 1000 }),
-      'a misspelt field': refused('bigEnd.thinner', { ...bigEnd, thinner: inch(0.0001) }),
-      'a negative clearance': refused('clearance', { ...bigEnd, clearance: inch(-0.0005) }),
-      'another film': refused('film', { ...bigEnd, film: 'long' }),
-      'no clearance': refused('clearance', { ...bigEnd, clearance: inch(0) }),
-      'half a cycle': refused('loads.loads', {
+      'a value is not finite': refused('length', { ...bigEnd, length: Number.NaN }),
+      'out of range': refused('viscosity', { ...bigEnd, viscosity: 15 * 1000 }),
+      'the bearing is too short for its journal': refused('length', { ...bigEnd, length: mm(0.8) }),
+      'the clearance leaves no room to turn': refused('clearance', { ...bigEnd, clearance: 0 }),
+      'the film is unknown': refused('film', { ...bigEnd, film: 'long' }),
+      'the loads do not go once around the cycle': refused('loads.loads', {
         ...bigEnd,
         loads: { ...loads, loads: loads.loads.slice(0, 12) },
       }),
