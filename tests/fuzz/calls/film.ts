@@ -121,7 +121,11 @@ export const filmCalls = {
       'the clearance leaves no room to turn': refused('clearance', { ...fed, clearance: 0 }),
       'the oil is not one': refused('oil.density', { ...fed, oil: { ...oil, density: 0.885 } }),
       'it comes in too thick': refused('inlet', { ...fed, inlet: celsius(-40) }),
-      'too thin to reckon with': refused('inlet', { ...fed, inlet: celsius(225) }),
+      'too thin to reckon with': refused('inlet', {
+        ...fed,
+        oil: { ...oil, line: petrolLine },
+        inlet: celsius(225),
+      }),
     },
   }),
   filmRegime: calls(filmRegime, {
@@ -147,7 +151,7 @@ export const filmCalls = {
       'the clearance leaves no room to turn': refused('clearance', { ...rough, clearance: 0 }),
       'the oil is not one': refused('oil.line', { ...rough, oil: { ...oil, line: [] } }),
       'the fuel is not one': refused('fuel.density', { ...rough, fuel: { ...fuel, density: 7 } }),
-      'it is no thinner than the oil': refused('fuel', { ...rough, fuel: oil }),
+      'it is no thinner than the oil': refused('fuel.line', { ...rough, fuel: oil }),
     },
     cases: 300,
   }),
