@@ -3,6 +3,7 @@ import type { Basis } from '../judging/index.js';
 import { namedFrom, showIn } from '../judging/internal.js';
 import {
   type DilutionFinding,
+  type DilutionOptions,
   dilutionFinding,
   dripFlow,
   type FuelFractionSpan,
@@ -126,8 +127,6 @@ export function inspectOil(oil: OilSheet): OilReport {
     densityBasis: densityBasis(oil),
   };
 }
-
-type DilutionOptions = NonNullable<Parameters<typeof dilutionFinding>[1]>;
 
 function sampleOf(
   oil: OilSheet,
