@@ -15,7 +15,7 @@ export function guardObject(parameter: string, value: unknown): void {
     parameter,
     value,
     expected: 'an object with named fields',
-    hint: 'Write it as { name: value }.',
+    hint: 'Write { name: value }.',
   });
 }
 

@@ -3,6 +3,7 @@ import type { Basis } from '../judging/index.js';
 import { namedFrom, showIn } from '../judging/internal.js';
 import {
   type DilutionFinding,
+  type DilutionOptions,
   dilutionFinding,
   dripFlow,
   type FuelFractionSpan,
@@ -13,6 +14,7 @@ import {
   timeToDilution,
   viscosityAt,
 } from '../oil/index.js';
+import { dilutionThresholds } from '../oil/internal.js';
 import {
   celsius,
   type Flow,
@@ -126,8 +128,6 @@ export function inspectOil(oil: OilSheet): OilReport {
   };
 }
 
-type DilutionOptions = NonNullable<Parameters<typeof dilutionFinding>[1]>;
-
 function sampleOf(
   oil: OilSheet,
   { temperature, viscosity }: NonNullable<OilSheet['sample']>,
@@ -187,7 +187,7 @@ function leakOf(
 ): NonNullable<OilReport['leak']> {
   const flow = 'flow' in leak ? leak.flow : dripFlow(leak);
   const measured = 'flow' in leak || leak.dropVolume !== undefined;
-  const { act, critical } = dilutionFinding(0 as VolumeFraction, options).thresholds;
+  const { act, critical } = dilutionThresholds(options).thresholds;
   const until = (fraction: VolumeFraction, inIt = 0) =>
     timeToDilution({ leak: flow, oil: oil.sump, fuel: inIt as Volume, fraction });
   const { fraction, setBy } = film

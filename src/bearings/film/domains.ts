@@ -9,12 +9,12 @@ import {
 } from '../../quantities/index.js';
 
 /**
- * Oil in a film: from thinner than petrol to thicker than any oil that flows. Below that it is a kinematic
- * viscosity that was taken for a dynamic one: water has 1e-3.
+ * Oil in a film: every viscosity that the line and the density of an oil can come to. Below that it is a
+ * kinematic viscosity that was taken for a dynamic one: water has 1e-3.
  */
 export const filmViscosity = /* @__PURE__ */ domain(centipoise, {
   least: 1e-4,
-  most: 20,
+  most: 25_000,
   example: 'centipoise(12)',
 });
 
@@ -60,10 +60,10 @@ export const filmLengthToDiameter = /* @__PURE__ */ domain(ratio, {
   example: 'ratio(0.5)',
 });
 
-/** Length over diameter of what is reckoned as a short bearing: where it is not short, it is still an engine's. */
+/** Length over diameter of a bearing that is reckoned as a short one, to far beyond what is short. */
 export const shortLengthToDiameter = /* @__PURE__ */ domain(ratio, {
   least: 0.01,
-  most: 2,
+  most: 100,
   example: 'ratio(0.5)',
 });
 

@@ -1,13 +1,7 @@
 import { guardFields, showIn } from '../../judging/internal.js';
 import { rootOfFalling } from '../../numerics/index.js';
 import type { Oil } from '../../oil/index.js';
-import {
-  filmOilAt,
-  guardOil,
-  liquidDensity,
-  oilTemperature,
-  temperatureOn,
-} from '../../oil/internal.js';
+import { filmOilAt, guardOil, oilTemperature, temperatureOn } from '../../oil/internal.js';
 import {
   celsius,
   type Density,
@@ -21,7 +15,7 @@ import {
   type TemperatureDifference,
   valueIn,
 } from '../../quantities/index.js';
-import { eccentricityRatio, filmViscosity, heatShare, oilSpecificHeat } from './domains.js';
+import { eccentricityRatio, heatShare, oilSpecificHeat } from './domains.js';
 import { type Film, filmOf, flowsOf, noFilm } from './film-thickness.js';
 import { finiteBearing } from './finite-bearing.js';
 import { guardLoadedBearing, type LoadedBearing, slenderness } from './journal-bearing.js';
@@ -119,7 +113,7 @@ export function guardFedBearing(bearing: FedBearing): CheckedBearing {
 /** Refuses oil that is too thick or too thin on its way in for its line to hold. */
 function guardInlet({ inlet, oil }: FedBearing): Temperature {
   oilTemperature('inlet', inlet);
-  const [coldest, warmest] = [temperatureOn(oil.line, thickestOil()), warmestOf(oil)];
+  const [coldest, warmest] = [temperatureOn(oil.line, THICKEST), warmestOf(oil)];
   if (inlet > coldest && inlet < warmest) return inlet;
   throw new RebuildInputError({
     parameter: 'inlet',
@@ -130,9 +124,9 @@ function guardInlet({ inlet, oil }: FedBearing): Temperature {
   });
 }
 
-/** Oil that is no thicker in a film than one is computed for, however dense it is. */
-const thickestOil = () => (filmViscosity.most / liquidDensity.most) as KinematicViscosity;
-/** The thinnest oil that ASTM D341 holds for, and a hair. */
+/** The thickest oil that ASTM D341 holds for, less a hair. */
+const THICKEST = 19.9 as KinematicViscosity;
+/** And the thinnest. */
 const THINNEST = 0.22e-6 as KinematicViscosity;
 
 /** Where an oil is as thin as its line can tell. */

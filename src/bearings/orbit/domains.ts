@@ -8,6 +8,13 @@ export const eccentricityAlong = /* @__PURE__ */ domain(ratio, {
   example: 'ratio(0.6)',
 });
 
+/** Length over diameter of a big end, as far as its mobility is known. */
+export const orbitLengthToDiameter = /* @__PURE__ */ domain(ratio, {
+  least: 0.02,
+  most: 2,
+  example: 'ratio(0.5)',
+});
+
 /** How exact the film of an orbit is to be, as a share of it. */
 export const orbitTolerance = /* @__PURE__ */ domain(ratio, {
   least: 1e-6,

@@ -5,7 +5,7 @@ import type { Ratio } from '../../quantities/index.js';
 import { oilFilm } from '../domains.js';
 import { filmViscosity } from '../film/domains.js';
 import { guardRunningClearance } from '../film/journal-bearing.js';
-import { orbitTolerance } from './domains.js';
+import { orbitLengthToDiameter, orbitTolerance } from './domains.js';
 import type { BigEnd } from './orbit-types.js';
 
 const BIG_END = [
@@ -29,10 +29,11 @@ export function guardBigEnd(
   guardFields('bigEnd', bigEnd, BIG_END);
   const journal = diameter('journal', bigEnd.journal);
   const { thinnerThan } = bigEnd;
+  const { least, most } = orbitLengthToDiameter;
   if (thinnerThan !== undefined) oilFilm('thinnerThan', thinnerThan);
   return {
     journal,
-    length: guardLength('length', bigEnd.length, [journal / 50, 2 * journal], 'mm(30)'),
+    length: guardLength('length', bigEnd.length, [least * journal, most * journal], 'mm(30)'),
     clearance: guardRunningClearance('clearance', bigEnd.clearance, journal),
     viscosity: filmViscosity('viscosity', bigEnd.viscosity),
     loads: guardLoads(bigEnd.loads),

@@ -1,7 +1,6 @@
 import { card } from '../../judging/internal.js';
 import { ratio } from '../../quantities/index.js';
-import { shortLengthToDiameter } from '../film/domains.js';
-import { eccentricityAlong } from './domains.js';
+import { eccentricityAlong, orbitLengthToDiameter } from './domains.js';
 import { shortBearingMobility } from './mobility.js';
 
 const along = {
@@ -13,7 +12,7 @@ const along = {
 const lengthToDiameter = {
   field: 'lengthToDiameter',
   meaning: 'length over diameter',
-  domain: shortLengthToDiameter,
+  domain: orbitLengthToDiameter,
   usual: [0.2, 0.6],
 } as const;
 const OUTSIDE = 'the journal is not inside its clearance';

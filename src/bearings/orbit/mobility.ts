@@ -1,8 +1,7 @@
 import { guardFields } from '../../judging/internal.js';
 import { type Ratio, RebuildInputError } from '../../quantities/index.js';
 import { rounded } from '../../quantities/internal.js';
-import { shortLengthToDiameter } from '../film/domains.js';
-import { eccentricityAlong } from './domains.js';
+import { eccentricityAlong, orbitLengthToDiameter } from './domains.js';
 
 /** Where the journal stands in its bearing, in clearance circles, seen from the load. */
 export interface PlaceInBearing {
@@ -52,7 +51,7 @@ export function shortBearingMobility(place: PlaceInBearing): JournalMobility {
   guardFields('place', place, PLACE);
   const along = eccentricityAlong('along', place.along);
   const across = eccentricityAlong('across', place.across);
-  const lengthToDiameter = shortLengthToDiameter('lengthToDiameter', place.lengthToDiameter);
+  const lengthToDiameter = orbitLengthToDiameter('lengthToDiameter', place.lengthToDiameter);
   if (Math.hypot(along, across) >= 1) {
     throw new RebuildInputError({
       parameter: 'place',

@@ -103,7 +103,7 @@ export const motionCalls = {
     ],
     provoked: {
       'a value is not finite': refused('length', { ...bigEnd, length: Number.NaN }),
-      'out of range': refused('viscosity', { ...bigEnd, viscosity: 15 * 1000 }),
+      'out of range': refused('viscosity', { ...bigEnd, viscosity: 15 * 10_000 }),
       'the bearing is too short for its journal': refused('length', { ...bigEnd, length: mm(0.8) }),
       'the clearance leaves no room to turn': refused('clearance', { ...bigEnd, clearance: 0 }),
       'the film is unknown': refused('film', { ...bigEnd, film: 'long' }),
