@@ -44,6 +44,10 @@ const oil = {
   ],
   density: kilogramPerCubicMetre(885),
 } as const;
+const tar = [
+  { temperature: celsius(40), viscosity: centistokes(20_000) },
+  { temperature: celsius(100), viscosity: centistokes(200) },
+] as const;
 const fed = { ...loaded, oil, inlet: celsius(70) };
 const roughness = { journal: micrometre(0.3), shell: micrometre(0.5) };
 const rough = { ...fed, roughness };
@@ -120,7 +124,11 @@ export const filmCalls = {
       'the bearing is too short for its journal': refused('length', { ...fed, length: 0.004 }),
       'the clearance leaves no room to turn': refused('clearance', { ...fed, clearance: 0 }),
       'the oil is not one': refused('oil.density', { ...fed, oil: { ...oil, density: 0.885 } }),
-      'it comes in too thick': refused('inlet', { ...fed, inlet: celsius(-40) }),
+      'it comes in too thick': refused('inlet', {
+        ...fed,
+        oil: { ...oil, line: tar },
+        inlet: celsius(-40),
+      }),
       'too thin to reckon with': refused('inlet', {
         ...fed,
         oil: { ...oil, line: petrolLine },
