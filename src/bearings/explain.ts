@@ -114,8 +114,9 @@ export function explainClearance(question: ClearanceQuestion): ClearanceExplanat
       hint: 'Without both it cannot be said which clearance matching shells would leave.',
     });
   }
-  const steps = guardSteps(question.steps ?? undersizeSteps('inch'));
-  const wear = toleratedWear('wearAllowance', question.wearAllowance ?? thou(2));
+  const { steps: named = undersizeSteps('inch'), wearAllowance = thou(2) } = question;
+  const steps = guardSteps(named);
+  const wear = toleratedWear('wearAllowance', wearAllowance);
   const judgeAs = (value: Length) =>
     judge({ feature: 'oil clearance', dimension: 'length', value, limits, basis });
 

@@ -58,7 +58,8 @@ const JOURNAL = [
 /** Checks a request at the door and fills in its defaults, each with its basis. */
 export function guardRequest(request: GrindRequest) {
   guardFields('request', request, REQUEST);
-  guardOwnLimits('shape', request.shape ?? {});
+  const { shape = {}, wear = 'one side' } = request;
+  guardOwnLimits('shape', shape);
   const standard = guardSpan('standard', request.standard, diameter);
   guardList('journals', request.journals, 1, 'journal');
   guardList('steps', request.steps, 1, 'undersize');
@@ -82,8 +83,8 @@ export function guardRequest(request: GrindRequest) {
       most: toleratedWear('sizeAllowance', size === undefined ? thou(0.5) : size),
       basis: size === undefined ? SIZE_RULE : ({ kind: 'specified' } as const),
     },
-    wear: guardWord('wear', request.wear ?? 'one side', ['one side', 'all round']),
-    shape: journalShapeLimits('shape', request.shape ?? {}),
+    wear: guardWord('wear', wear, ['one side', 'all round']),
+    shape: journalShapeLimits('shape', shape),
   };
 }
 

@@ -37,8 +37,8 @@ export interface BoreShape extends Shape {
  * @param options - where the rings run, and what counts as straight
  * @returns size, out-of-round, taper and form of the ring travel; unworn size and wear where the land was read
  * @throws {RebuildInputError} when a field is misspelt, a value is not finite or out of range, a reading stands out
- * against the others, a place is read twice, or the ring travel is reversed, lacks a
- * station, lacks an angle, or has no reading in it
+ * against the others, a place is read twice, or the ring travel is reversed, lacks a station,
+ * lacks an angle, or has no reading in it
  * @see Source: definitions of the trade; worked checks in tests/published/measuring.test.ts
  * @example
  * ```ts

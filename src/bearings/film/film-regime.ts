@@ -81,7 +81,8 @@ export function filmRegime(
   const combined = combinedRoughness(roughness);
   guardFields('options', options, OPTIONS);
   const basis = ownBasisOr('options', 'thresholds', options.thresholds, options.basis, SOURCE);
-  const thresholds = guardThresholds(options.thresholds ?? COMMON);
+  const { thresholds: asked = COMMON } = options;
+  const thresholds = guardThresholds(asked);
   const finding = judge({
     feature: 'film over roughness',
     dimension: 'ratio',

@@ -101,12 +101,13 @@ export type CheckedBearing = Required<FedBearing>;
 
 /** Refuses a bearing, an oil or a temperature that cannot be. */
 export function guardFedBearing(bearing: FedBearing): CheckedBearing {
+  const { specificHeat = commonSpecificHeat, carried = 1 as Ratio } = bearing;
   return {
     ...guardLoadedBearing(bearing),
     oil: guardOil('oil', bearing.oil),
     inlet: guardInlet(bearing),
-    specificHeat: oilSpecificHeat('specificHeat', bearing.specificHeat ?? commonSpecificHeat),
-    carried: heatShare('carried', bearing.carried ?? (1 as Ratio)),
+    specificHeat: oilSpecificHeat('specificHeat', specificHeat),
+    carried: heatShare('carried', carried),
   };
 }
 

@@ -112,7 +112,8 @@ const MOST = 0.9;
 export function maxFuelDilution(bearing: DilutedBearing): FilmStand {
   guardFields('bearing', bearing, DILUTED);
   const checked = guardFedBearing(bearing);
-  const filmRatio = filmToRoughness('filmRatio', bearing.filmRatio ?? (3 as Ratio));
+  const { filmRatio: asked = 3 as Ratio } = bearing;
+  const filmRatio = filmToRoughness('filmRatio', asked);
   const needed = (filmRatio * combinedRoughness(bearing.roughness)) as Length;
   const at = (fraction: number) => withFuel(bearing, checked, fraction as VolumeFraction);
   const spare = (fraction: number) => {

@@ -48,9 +48,10 @@ export function solveReynolds(
 ): FilmNumbers {
   guardFields('place', place, PLACE);
   const { eccentricity, lengthToDiameter } = guardPlace(place);
+  const { placesAround = AROUND } = place;
   const around = guardWhole(
     'placesAround',
-    place.placesAround ?? AROUND,
+    placesAround,
     [24, 384],
     'More of them take longer and tell little more.',
     12,
