@@ -42,8 +42,8 @@ const SIZES = ['housingBore', 'shellWall', 'journal'] as const;
  *
  * @param sizes - housing bore, shell wall and journal [m]
  * @returns diametral clearance; negative is an interference [m]
- * @throws {RebuildInputError} when a field is misspelt, a size is not finite or cannot belong to an engine, or
- * the three were never one bearing
+ * @throws {RebuildInputError} when a field is misspelt, a value is not finite or out of range, or the three were
+ * never one bearing
  * @see Source: geometry; worked check in tests/published/bearings.test.ts
  * @example
  * ```ts
@@ -65,10 +65,13 @@ export function oilClearance(sizes: BearingSizes): Length {
  * The span of diametral oil clearance that three toleranced or measured sizes
  * can leave: tightest with the smallest bore, thickest shell and largest journal.
  *
+ *     min = housingBore.min - 2 * shellWall.max - journal.max
+ *     max = housingBore.max - 2 * shellWall.min - journal.min
+ *
  * @param sizes - housing bore, shell wall and journal, each one size or a span [m]
  * @returns least and most diametral clearance; negative is an interference [m]
- * @throws {RebuildInputError} when a field is misspelt, a size is not finite or cannot belong to an engine, a
- * span is reversed, or the three were never one bearing
+ * @throws {RebuildInputError} when a field is misspelt, a value is not finite or out of range, a span is
+ * reversed, or the three were never one bearing
  * @see Source: geometry; worked check in tests/published/bearings.test.ts
  * @example
  * ```ts
@@ -114,8 +117,7 @@ const SHELL = ['standardWall', 'undersize'] as const;
  *
  * @param shell - wall of the standard half shell and the undersize, on the diameter [m]
  * @returns wall of one half shell [m]
- * @throws {RebuildInputError} when a field is misspelt, the wall cannot belong to a shell or the undersize is
- * negative
+ * @throws {RebuildInputError} when a field is misspelt, or a value is not finite or out of range
  * @see Source: TM 5-4320-302-14, p. 6-181 (every undersize step there); geometry
  * @example
  * ```ts
@@ -145,10 +147,12 @@ export interface Recommendation extends BasedLimits<'length'> {
  * for each inch of journal, from three quarters to one and a half of that.
  *
  *     target = 0.001 * journal
+ *     least = 0.00075 * journal
+ *     most = 0.0015 * journal
  *
  * @param journal - journal diameter [m]
  * @returns target and limits, marked as common practice [m]
- * @throws {RebuildInputError} when the size cannot belong to a journal
+ * @throws {RebuildInputError} when a value is not finite or out of range
  * @see Source: common practice, no source; the maker's figure always wins
  * @example
  * ```ts

@@ -74,10 +74,13 @@ export type ClearanceExplanation =
  * most the wear allowance; `matched` says which. A step no larger than the width of the limits
  * explains nothing: it is indistinguishable from wear.
  *
+ *     matched = clearance - step   the journal is ground, the shells are not
+ *     matched = clearance + step   the shells are undersize, the journal is not
+ *
  * @param question - the clearance, its journal, and the limits and steps if they are known [m]
  * @returns the explanation, with the clearance that matching shells would leave
- * @throws {RebuildInputError} when a field is misspelt, a size cannot belong to a bearing, or the limits lack
- * one bound
+ * @throws {RebuildInputError} when a field is misspelt, a value is not finite or out of range, the limits lack
+ * one bound, or no step is more than standard
  * @see Source: common practice; worked check in tests/published/bearings.test.ts
  * @example
  * ```ts
@@ -110,8 +113,9 @@ export function explainClearance(question: ClearanceQuestion): ClearanceExplanat
       hint: 'Without both it cannot be said which clearance matching shells would leave.',
     });
   }
-  const steps = guardSteps(question.steps ?? undersizeSteps('inch'));
-  const wear = toleratedWear('wearAllowance', question.wearAllowance ?? thou(2));
+  const { steps: named = undersizeSteps('inch'), wearAllowance = thou(2) } = question;
+  const steps = guardSteps(named);
+  const wear = toleratedWear('wearAllowance', wearAllowance);
   const judgeAs = (value: Length) =>
     judge({ feature: 'oil clearance', dimension: 'length', value, limits, basis });
 

@@ -17,7 +17,7 @@ const THREAD = ['threadDiameter', 'flattenedWidth'] as const;
  *
  * @param thread - diameter of the thread before, width of the stripe after [m]
  * @returns gap where the thread lay, the diametral clearance there [m]
- * @throws {RebuildInputError} when a field is misspelt, a size cannot belong to a thread, or the stripe is
+ * @throws {RebuildInputError} when a field is misspelt, a value is not finite or out of range, or the stripe is
  * narrower than the thread
  * @see Source: conservation of area
  * @example

@@ -56,8 +56,8 @@ export interface ShellMatch {
  *
  * @param search - journal, housing bore, the shells, and the limits if they are known [m]
  * @returns every shell, best first; equals keep the order of the shelf
- * @throws {RebuildInputError} when a field is misspelt, a size cannot belong to a bearing, a shell was never
- * one bearing with the two, or the shelf is empty
+ * @throws {RebuildInputError} when a field is misspelt, a value is not finite or out of range, a span is
+ * reversed, a shell was never one bearing with the two, or the shelf is empty
  * @see Source: geometry; the default limits are common practice
  * @example
  * ```ts

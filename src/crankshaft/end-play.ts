@@ -42,10 +42,13 @@ const rule = (): BasedLimits<'length'> => ({
  * Axial float of a crankshaft from dial readings, judged at its worst. Read at
  * several turns of the shaft: thrust faces that are not square show as a spread.
  *
+ *     float = abs(pulled - pushed)   of one reading
+ *
  * @param readings - dial indications at both ends of the float, one pair for each turn of the shaft
  * @param options - the maker's limits; without them a rule of thumb, marked as one
  * @returns mean, span and finding
- * @throws {RebuildInputError} when a field is misspelt, there is no reading, or one cannot be an end play
+ * @throws {RebuildInputError} when a field is misspelt, a value is not finite or out of range, there is no reading,
+ * or the limits have no bound
  * @see Source: common practice for the default limits
  * @example
  * ```ts

@@ -16,10 +16,15 @@ import type {
  * it is or cleans up when ground. Rods and mains of one crankshaft are planned
  * apart and may take different steps; journals of one kind share one.
  *
+ *     available = smallest - outOfRound - runout - cleanUpAllowance   where it wore on one side, else without the out-of-round
+ *     target.max = standard.max - undersize
+ *     stockRemoved.min = largest - (standard.max - undersize)
+ *
  * @param request - journals, the standard size, the steps, the shells at hand, the maker's minimum
  * @returns the step, target span, work and stock per journal with reasons, or which journal defeats it
- * @throws {RebuildInputError} when a field is misspelt, a size cannot belong to a journal, a list is empty, or
- * a journal is larger than standard by more than 0.1 mm
+ * @throws {RebuildInputError} when a field is misspelt, a value is not finite or out of range, a list is empty, a
+ * smallest is above its largest, a shape contradicts its sizes, a journal is far larger than standard, or a journal
+ * is far smaller than any undersize
  * @see Source: geometry; steps are common practice; worked checks in tests/published/crankshaft.test.ts
  * @example
  * ```ts

@@ -58,7 +58,8 @@ const JOURNAL = [
 /** Checks a request at the door and fills in its defaults, each with its basis. */
 export function guardRequest(request: GrindRequest) {
   guardFields('request', request, REQUEST);
-  guardOwnLimits('shape', request.shape ?? {});
+  const { shape = {}, wear = 'one side' } = request;
+  guardOwnLimits('shape', shape);
   const standard = guardSpan('standard', request.standard, diameter);
   guardList('journals', request.journals, 1, 'journal');
   guardList('steps', request.steps, 1, 'undersize');
@@ -72,15 +73,18 @@ export function guardRequest(request: GrindRequest) {
     shellsAtHand: guardShells(request.shellsAtHand),
     minimum: guardMinimumOfKind('minimum', request.minimum, standard),
     allowance: {
-      cleanUpAllowance: machiningStock('cleanUpAllowance', allowance ?? thou(1)),
+      cleanUpAllowance: machiningStock(
+        'cleanUpAllowance',
+        allowance === undefined ? thou(1) : allowance,
+      ),
       basis: allowance === undefined ? ALLOWANCE_RULE : ({ kind: 'specified' } as const),
     },
     sizeAllowance: {
-      most: toleratedWear('sizeAllowance', size ?? thou(0.5)),
+      most: toleratedWear('sizeAllowance', size === undefined ? thou(0.5) : size),
       basis: size === undefined ? SIZE_RULE : ({ kind: 'specified' } as const),
     },
-    wear: guardWord('wear', request.wear ?? 'one side', ['one side', 'all round']),
-    shape: journalShapeLimits('shape', request.shape ?? {}),
+    wear: guardWord('wear', wear, ['one side', 'all round']),
+    shape: journalShapeLimits('shape', shape),
   };
 }
 

@@ -37,8 +37,8 @@ const MOST_SHIMS = 40;
  * @param shelf - the shims that may be taken, at most 40
  * @param wanted - what they must be together: the span that leaves the end play within its limits [m]
  * @returns the stack, its total and how it stands to the span
- * @throws {RebuildInputError} when a field is misspelt, a thickness cannot be a shim's, the span is reversed or
- * the shelf is too long
+ * @throws {RebuildInputError} when a field is misspelt, a value is not finite or out of range, the span is reversed,
+ * or the shelf is too long
  * @see Source: exhaustive choice; checked against trying every stack
  * @example
  * ```ts

@@ -11,10 +11,17 @@ import type { BorePlan, BoreReason, BoreRequest, BoreToMachine, BoreWork } from 
  * is or cleans up when bored and honed. Where no step serves them all, the step
  * that needs the fewest sleeves, and which cylinders get one.
  *
+ *     needed = largest + outOfRound + honingAllowance   where it wore on one side, else without the out-of-round
+ *     target.max = standard.max + oversize
+ *     boreTo.max = standard.max + oversize - honingAllowance
+ *     stockRemoved.max = standard.max + oversize - smallest
+ *     wallLeft = wall - (standard.max + oversize - smallest) / 2
+ *
  * @param request - cylinders, the standard size, the steps, the pistons at hand, the least wall
  * @returns the step, what to bore and hone to, work and stock per cylinder with reasons
- * @throws {RebuildInputError} when a field is misspelt, a size cannot belong to a bore, a list is empty, a bore
- * is smaller than standard by more than 0.1 mm, or a wall is given without the least one
+ * @throws {RebuildInputError} when a field is misspelt, a value is not finite or out of range, a list is empty, a
+ * span is reversed, a smallest is above its largest, a shape contradicts its sizes, a bore is far smaller than
+ * standard, or a wall is given without the least one
  * @see Source: geometry; steps are common practice; worked checks in tests/cylinders/bore-plan.test.ts
  * @example
  * ```ts

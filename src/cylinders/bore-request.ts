@@ -65,7 +65,8 @@ export type BoreJob = ReturnType<typeof guardBoreRequest>;
 /** Checks a request at the door and fills in its defaults, each with its basis. */
 export function guardBoreRequest(request: BoreRequest) {
   guardFields('request', request, REQUEST);
-  guardOwnLimits('shape', request.shape ?? {});
+  const { shape = {}, wear = 'one side' } = request;
+  guardOwnLimits('shape', shape);
   const standard = guardSpan('standard', request.standard, diameter);
   guardList('cylinders', request.cylinders, 1, 'cylinder');
   guardList('steps', request.steps, 1, 'oversize');
@@ -82,15 +83,15 @@ export function guardBoreRequest(request: BoreRequest) {
     pistonsAtHand: pistons?.map((step, i) => sizeStep(`pistonsAtHand[${i}]`, step)),
     leastWall,
     allowance: {
-      honingAllowance: machiningStock('honingAllowance', honing ?? thou(3)),
+      honingAllowance: machiningStock('honingAllowance', honing === undefined ? thou(3) : honing),
       basis: honing === undefined ? HONING_RULE : ({ kind: 'specified' } as const),
     },
     sizeAllowance: {
-      most: toleratedWear('sizeAllowance', size ?? thou(1)),
+      most: toleratedWear('sizeAllowance', size === undefined ? thou(1) : size),
       basis: size === undefined ? SIZE_RULE : ({ kind: 'specified' } as const),
     },
-    wear: guardWord('wear', request.wear ?? 'one side', ['one side', 'all round']),
-    shape: ownLimitsOr('shape', request.shape ?? {}, shapeRule(), toleratedWear),
+    wear: guardWord('wear', wear, ['one side', 'all round']),
+    shape: ownLimitsOr('shape', shape, shapeRule(), toleratedWear),
   };
 }
 

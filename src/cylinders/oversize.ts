@@ -9,7 +9,7 @@ import type { Length, UnitSystem } from '../quantities/index.js';
  * @param system - `'inch'` or `'metric'`, as the engine was built
  * @param largest - the last step to list; by default 30 thou or 0.75 mm [m]
  * @returns oversizes on the diameter, smallest first [m]
- * @throws {RebuildInputError} when the system is unknown or largest is not from 0 to 3 mm
+ * @throws {RebuildInputError} when the system is unknown, or a value is not finite or out of range
  * @see Source: common practice
  * @example
  * ```ts

@@ -12,8 +12,8 @@ const SIZES = ['bore', 'piston'] as const;
  *
  * @param sizes - bore and piston diameters [m]
  * @returns diametral clearance; negative is an interference [m]
- * @throws {RebuildInputError} when a field is misspelt, a size cannot belong to an engine, or the two differ by
- * more than 5 %
+ * @throws {RebuildInputError} when a field is misspelt, a value is not finite or out of range, or the two are not
+ * of one cylinder
  * @see Source: geometry
  * @example
  * ```ts
@@ -37,10 +37,13 @@ export function pistonClearance(sizes: {
  * can leave. A span that begins below zero says that pistons must be selected
  * for their bores.
  *
+ *     min = bore.min - piston.max
+ *     max = bore.max - piston.min
+ *
  * @param sizes - bore and piston diameters, each one size or a span [m]
  * @returns least and most diametral clearance; negative is an interference [m]
- * @throws {RebuildInputError} when a field is misspelt, a size cannot belong to an engine, the two differ by
- * more than 5 %, or a span is reversed
+ * @throws {RebuildInputError} when a field is misspelt, a value is not finite or out of range, a span is
+ * reversed, or the two are not of one cylinder
  * @see Source: geometry; worked check in tests/published/cylinders.test.ts
  * @example
  * ```ts

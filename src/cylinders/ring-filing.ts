@@ -63,11 +63,14 @@ export type RingFiling =
  * of the travel: where the bore is smallest it must not be too tight, or the ends butt; where
  * it is largest not too wide. A gap that is too wide only there comes from wear of the bore.
  *
+ *     g = gap + π * (smallestBore - measuredIn)
+ *     remove.min = limits.min - g
+ *
  * @param ring - the gap, the bore it was measured in, the smallest and the largest bore it will travel, and the
  * maker's limits if they are known [m]
  * @returns what to do, with the gap that decides against its limits
- * @throws {RebuildInputError} when a field is misspelt, a size cannot belong to a ring or bore, or bores differ
- * by more than 5 %, or the largest is below the smallest
+ * @throws {RebuildInputError} when a field is misspelt, a value is not finite or out of range, the bores are not
+ * of one cylinder, the largest is below the smallest, or the limits have no bound
  * @see Source: the default limits are common practice
  * @example
  * ```ts
@@ -89,8 +92,10 @@ export function ringFilingNeeded(
 ): RingFiling {
   guardFields('ring', ring as WithTarget<typeof ring>, RING_TO_FIT);
   const { gap, measuredIn } = guardMeasured(ring);
-  const smallest = guardSameBore('smallestBore', ring.smallestBore ?? measuredIn, measuredIn);
-  const largest = guardSameBore('largestBore', ring.largestBore ?? smallest, measuredIn);
+  const { smallestBore = measuredIn } = ring;
+  const smallest = guardSameBore('smallestBore', smallestBore, measuredIn);
+  const { largestBore = smallest } = ring;
+  const largest = guardSameBore('largestBore', largestBore, measuredIn);
   if (largest < smallest) throw belowSmallest(largest);
   const { limits, basis } = ringGapLimits('ring', ring, smallest);
   const judgeAt = (end: 'smallest' | 'largest', value: number) => {

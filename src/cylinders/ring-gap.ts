@@ -15,11 +15,12 @@ import { ringGap } from './domains.js';
  * The rule of thumb for a ring gap where the maker's figure is lost: 0.003 to
  * 0.004 in for each inch of bore.
  *
- *     gap = 0.003 … 0.004 * bore
+ *     least = 0.003 * bore
+ *     most = 0.004 * bore
  *
  * @param bore - bore diameter [m]
  * @returns limits, marked as common practice [m]
- * @throws {RebuildInputError} when the size cannot belong to a bore
+ * @throws {RebuildInputError} when a value is not finite or out of range
  * @see Source: common practice, no source; the maker's figure always wins
  * @example
  * ```ts
@@ -55,12 +56,12 @@ const STATION = ['station', 'mean', 'outOfRound'] as const;
  * The gap that a ring has in another diameter: its length stays, the
  * circumference grows by π times the diameter.
  *
- *     gap = measuredGap + π * (bore - measuredIn)
+ *     gap in the bore = gap + π * (bore - measuredIn)
  *
  * @param ring - the gap, the bore it was measured in, and the bore it is wanted in [m]
  * @returns gap in that bore; negative means the ends butt by so much [m]
- * @throws {RebuildInputError} when a field is misspelt, a size cannot belong to a ring or bore, or bores differ
- * by more than 5 %
+ * @throws {RebuildInputError} when a field is misspelt, a value is not finite or out of range, or the bores are not
+ * of one cylinder
  * @see Source: geometry; TM 5-6115-593-34, p. 1-9
  * @example
  * ```ts
@@ -101,10 +102,12 @@ export interface RingTravel {
 /**
  * The gap of a ring as it travels a worn bore, from one measurement of it.
  *
+ *     gap at a station = gap + π * (mean - measuredIn)
+ *
  * @param ring - the gap, where it was measured, and the stations of the bore as `boreShape` gives them [m]
  * @returns gap at every station, the span of them all, and where it is tightest and widest [m]
- * @throws {RebuildInputError} when a field is misspelt, a size cannot belong to a ring or bore, or bores differ
- * by more than 5 %, or there is no station
+ * @throws {RebuildInputError} when a field is misspelt, a value is not finite or out of range, the bores are not
+ * of one cylinder, or there is no station
  * @see Source: geometry; TM 5-6115-593-34, p. 1-9
  * @example
  * ```ts

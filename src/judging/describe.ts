@@ -29,7 +29,7 @@ export interface Wording {
  * @param finding - what `judge` gave
  * @param wording - the units to print in
  * @returns feature, value, where it stands against its limits, and who set them
- * @throws {RebuildInputError} when a field is misspelt, the finding is not what `judge` gives, or the unit system is unknown
+ * @throws {RebuildInputError} when a field is misspelt, the finding is not one, or the unit system is unknown
  * @example
  * ```ts
  * const finding = judge({

@@ -1,6 +1,13 @@
 // What the other rooms use of this one and users never see.
 export { describeBasis } from './basis.js';
 export {
+  type CardLetter,
+  type CardRefusal,
+  type CardResult,
+  card,
+  type FormulaCard,
+} from './card.js';
+export {
   describeMargin,
   describeSpan,
   guardWording,

@@ -59,8 +59,8 @@ const FINDING = [
  *
  * @param judgement - what is judged, its value, its limits and who set them
  * @returns the finding
- * @throws {RebuildInputError} when a field is misspelt, the value or a limit is not finite, or there is no
- * limit at all
+ * @throws {RebuildInputError} when a field is misspelt, the value is not finite, a limit is not finite, the limits
+ * are reversed, or there is no limit at all
  * @see Source: decision rule of ISO 14253-1
  * @example
  * ```ts

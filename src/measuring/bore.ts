@@ -31,11 +31,14 @@ export interface BoreShape extends Shape {
  * down from the deck. The land above the ring travel hardly wears, so its
  * readings are kept apart: they give the original size and, against it, the wear.
  *
+ *     wear = largest - unworn
+ *
  * @param readings - diameters on at least two stations of the ring travel, at least two angles at each
  * @param options - where the rings run, and what counts as straight
  * @returns size, out-of-round, taper and form of the ring travel; unworn size and wear where the land was read
- * @throws {RebuildInputError} when a field is misspelt, the ring travel lacks a station or an angle, or a
- * reading cannot belong to a bore
+ * @throws {RebuildInputError} when a field is misspelt, a value is not finite or out of range, a reading stands out
+ * against the others, a place is read twice, or the ring travel is reversed, lacks a station,
+ * lacks an angle, or has no reading in it
  * @see Source: definitions of the trade; worked checks in tests/published/measuring.test.ts
  * @example
  * ```ts

@@ -17,11 +17,14 @@ const OPTIONS = ['resolution'] as const;
  * is given, and every station and line beside it. Two-point readings cannot
  * see odd lobes: a journal may pass here and still not be round.
  *
+ *     outOfRound = largest - smallest   of the diameters at one station
+ *     taper = largest - smallest   of the diameters along one angle
+ *
  * @param readings - diameters on at least two stations, at least two angles at each
  * @param options - what counts as straight
  * @returns size, out-of-round, taper and form
- * @throws {RebuildInputError} when a field is misspelt, a station has one angle only, an angle one station
- * only, a place is read twice, or a reading cannot belong to a journal
+ * @throws {RebuildInputError} when a field is misspelt, a value is not finite or out of range, a reading stands out
+ * against the others, a station has one angle only, an angle has one station only, or a place is read twice
  * @see Source: definitions of the trade; worked checks in tests/published/measuring.test.ts
  * @example
  * ```ts

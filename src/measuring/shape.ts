@@ -74,7 +74,8 @@ export const SAME_PLACE = { station: NANOMETRE, angle: 1e-6 };
 
 /** The shape that sound readings tell. Journals and bores are measured alike; only what wears where differs. */
 export function shapeOf(placed: readonly DiameterReading[], options: ShapeOptions): Shape {
-  const resolution = toleratedWear('options.resolution', options.resolution ?? TENTH);
+  const { resolution: asked = TENTH } = options;
+  const resolution = toleratedWear('options.resolution', asked);
   const stations = groupBy(placed, 'station');
   const lines = groupBy(placed, 'angle');
   guardCoverage(stations, lines);

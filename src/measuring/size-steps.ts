@@ -12,7 +12,7 @@ export function withStandard(steps: readonly Length[]): readonly Length[] {
 export function sizeSteps(system: UnitSystem, largest: Length | undefined): readonly Length[] {
   guardSystem('system', system);
   const step = (n: number) => (system === 'inch' ? thou(10 * n) : mm(0.25 * n));
-  const last = sizeStep('largest', largest ?? step(3));
+  const last = sizeStep('largest', largest === undefined ? step(3) : largest);
   const count = Math.floor(last / step(1) + 1e-6) + 1;
   return Array.from({ length: count }, (_, n) => step(n));
 }

@@ -1,8 +1,7 @@
 import { all, create, type FactoryFunctionMap, type Unit } from 'mathjs';
-import { guardFields, guardQuantity } from '../judging/internal.js';
+import { type FormulaCard, guardFields, guardQuantity } from '../judging/internal.js';
 import { type Dimension, type Quantity, RebuildInputError } from '../quantities/index.js';
-import type { FormulaCard } from './card.js';
-import { type CardName, cards } from './cards/index.js';
+import { type CardName, cards } from './cards.js';
 
 /** The coherent SI unit of each dimension as mathjs writes it; ratios and fractions are plain numbers. */
 const mathjsUnit: Readonly<Record<Dimension, string>> = {
@@ -84,19 +83,18 @@ export function cardNamed(name: CardName): FormulaCard {
 }
 
 function scopeOf(card: FormulaCard, values: CardValues): Map<string, number | Unit> {
-  const letters = card.inputs.map(({ symbol }) => symbol);
-  guardFields('values', values, letters);
+  guardFields('values', values, Object.keys(card.letters));
   return new Map(
-    card.inputs.map(({ symbol, dimension }) => {
-      const value = guardQuantity(symbol, values[symbol] as never, dimension);
-      const unit = mathjsUnit[dimension];
-      return [symbol, unit === '' ? value : math.unit(value, unit)];
+    Object.entries(card.letters).map(([letter, { domain }]) => {
+      const value = guardQuantity(letter, values[letter] as never, domain.dimension);
+      const unit = mathjsUnit[domain.dimension];
+      return [letter, unit === '' ? value : math.unit(value, unit)];
     }),
   );
 }
 
 function plainNumber(card: FormulaCard, result: unknown): number {
-  const unit = mathjsUnit[card.result.dimension];
+  const unit = mathjsUnit[card.gives.dimension];
   const value =
     unit === '' || typeof result === 'number' ? result : (result as Unit).toNumber(unit);
   if (typeof value === 'number' && Number.isFinite(value) && (unit === '') === (result === value)) {
@@ -109,8 +107,8 @@ function unbalanced(card: FormulaCard, why: string): RebuildInputError {
   return new RebuildInputError({
     parameter: 'values',
     value: card.expression,
-    expected: `an expression that gives a ${card.result.dimension} with these values`,
-    problem: `does not give a ${card.result.dimension}: ${why}`,
+    expected: `an expression that gives a ${card.gives.dimension} with these values`,
+    problem: `does not give a ${card.gives.dimension}: ${why}`,
     hint: 'Check the values against the dimensions and ranges of the card.',
   });
 }

@@ -4,7 +4,7 @@
  *
  * @packageDocumentation
  */
-export type { CardInput, CardSymbol, FormulaCard } from './card.js';
-export { type CardName, cards } from './cards/index.js';
+export type { CardLetter, CardRefusal, CardResult, FormulaCard } from '../judging/internal.js';
+export { type CardName, cards } from './cards.js';
 export { type CardValues, evaluateCard } from './evaluate.js';
 export { workedSteps } from './worked-steps.js';

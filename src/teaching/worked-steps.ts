@@ -9,7 +9,7 @@ import {
   type UnitSystem,
   valueIn,
 } from '../quantities/index.js';
-import type { CardName } from './cards/index.js';
+import type { CardName } from './cards.js';
 import { type CardValues, cardNamed, evaluateFormula, math } from './evaluate.js';
 
 /**
@@ -35,12 +35,12 @@ export function workedSteps(
 ): readonly string[] {
   const card = cardNamed(name);
   guardWording(wording);
-  const { result, inputs, where, expression } = card;
+  const { gives, letters, where, expression } = card;
   const value = evaluateFormula(card, values);
   const put = new Map(
-    inputs.map(({ symbol, dimension }) => {
-      const text = print(values[symbol] as number, dimension, wording.units);
-      return [symbol, text.includes(' ') ? `(${text})` : text];
+    Object.entries(letters).map(([letter, { domain }]) => {
+      const text = print(values[letter] as number, domain.dimension, wording.units);
+      return [letter, text.includes(' ') ? `(${text})` : text];
     }),
   );
   const substituted = math.parse(expression).toString({
@@ -48,10 +48,10 @@ export function workedSteps(
       node.type === 'SymbolNode' ? put.get((node as SymbolNode).name) : undefined,
   });
   return [
-    `${result.symbol} = ${expression}`,
+    `${gives.symbol} = ${expression}`,
     ...where.map((definition) => `where ${definition}`),
-    `${result.symbol} = ${substituted}`,
-    `${result.symbol} = ${print(value, result.dimension, wording.units)}`,
+    `${gives.symbol} = ${substituted}`,
+    `${gives.symbol} = ${print(value, gives.dimension, wording.units)}`,
   ];
 }
 

@@ -136,7 +136,7 @@ describe('what one room gives, the next one takes', () => {
     expect(refusal(() => filmThickness(cold(-30))).parameter).toBe('viscosity');
     // 32 cP as a bare number.
     const bare = { ...cold(-20), viscosity: 32 as DynamicViscosity };
-    expect(refusal(() => petroff(bare)).parameter).toBe('viscosity');
+    expect(refusal(() => filmThickness(bare)).parameter).toBe('viscosity');
   });
 
   it('the slowest drip of the smallest drop', () => {

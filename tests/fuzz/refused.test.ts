@@ -1,6 +1,15 @@
 import { describe, expect, it } from 'vitest';
 import type { Calls } from './calls/calls.js';
-import { holed, listsIn, objectsIn, type Path, replaced, showPath, valueAt } from './hostile.js';
+import {
+  holed,
+  listsIn,
+  objectsIn,
+  type Path,
+  pathsIn,
+  replaced,
+  showPath,
+  valueAt,
+} from './hostile.js';
 import { flawOfError } from './outcome.js';
 import { registry } from './registry.js';
 
@@ -23,6 +32,16 @@ describe.each(Object.entries(registry))('%s', (name, target) => {
           const object = { ...(valueAt(args, path) as object), strangr: 1 };
           return { wrong: [...path, 'strangr'], args: replaced(args, path, object) };
         }),
+      ),
+    ).toEqual([]);
+  });
+
+  it('refuses null in place of everything that it is given', async () => {
+    expect(
+      await complaints(name, target, (args) =>
+        pathsIn(args)
+          .filter((path) => path.length > 1)
+          .map((path) => ({ wrong: path, args: replaced(args, path, null) })),
       ),
     ).toEqual([]);
   });

@@ -48,13 +48,14 @@ const SOURCE: Basis = {
 /**
  * Judges a least film by the roughness of the two surfaces. The caller's thresholds win.
  *
- *     film ratio = film / √(Rq_journal² + Rq_shell²)
+ *     q = √(roughness.journal² + roughness.shell²)   the combined roughness
+ *     film ratio = film / q
  *
  * @param film - least film [m]
  * @param roughness - root mean square roughness of journal and shell [m]
  * @param options - thresholds of your own, and who set them
  * @returns regime, combined roughness and finding
- * @throws {RebuildInputError} when a field is misspelt, the film is negative, a roughness cannot be one, or the
+ * @throws {RebuildInputError} when a field is misspelt, a value is not finite or out of range, or the
  * thresholds are reversed
  * @see Source: Norton, Machine Design, 4th ed., specific film thickness; for bearings that fit closely
  * Hamrock, NASA RP-1255 (1991), asks for 5 where Norton has 3
@@ -80,7 +81,8 @@ export function filmRegime(
   const combined = combinedRoughness(roughness);
   guardFields('options', options, OPTIONS);
   const basis = ownBasisOr('options', 'thresholds', options.thresholds, options.basis, SOURCE);
-  const thresholds = guardThresholds(options.thresholds ?? COMMON);
+  const { thresholds: asked = COMMON } = options;
+  const thresholds = guardThresholds(asked);
   const finding = judge({
     feature: 'film over roughness',
     dimension: 'ratio',

@@ -73,8 +73,8 @@ export type Film =
  *
  * @param bearing - sizes, viscosity of the oil in the film, speed and load
  * @returns the film, or why there is none: a journal that stands still has none, which is a verdict
- * @throws {RebuildInputError} when a field is misspelt, a value cannot belong to a bearing, the clearance
- * leaves no room to turn, or the bearing is shorter than a tenth of its journal
+ * @throws {RebuildInputError} when a field is misspelt, a value is not finite or out of range, the bearing is
+ * too short for its journal, or the clearance leaves no room to turn
  * @see Source: as `finiteBearing`; worked checks in tests/published/film.test.ts
  * @example
  * ```ts

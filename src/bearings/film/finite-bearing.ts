@@ -24,8 +24,7 @@ const LOADED_PLACE = ['sommerfeld', 'lengthToDiameter'] as const;
  *
  * @param place - eccentricity and length over diameter [-]
  * @returns the film in plain ratios
- * @throws {RebuildInputError} when a field is misspelt, the eccentricity is outside 0.01 … 0.998, or the
- * bearing is shorter than a tenth of its diameter
+ * @throws {RebuildInputError} when a field is misspelt, or a value is not finite or out of range
  * @see Source: Raimondi and Boyd, Trans. ASLE 1 (1958), for the numbers and their definitions; worked
  * checks in tests/published/film.test.ts
  * @example
@@ -55,8 +54,8 @@ export interface LoadedPlace {
  *
  * @param place - Sommerfeld number and length over diameter [-]
  * @returns the film in plain ratios
- * @throws {RebuildInputError} when a field is misspelt, the Sommerfeld number is one of an eccentricity outside
- * 0.01 … 0.998, or the bearing is shorter than a tenth of its diameter
+ * @throws {RebuildInputError} when a field is misspelt, a value is not finite or out of range, or the Sommerfeld
+ * number is one of an eccentricity that no film is computed for
  * @see Source: as `finiteBearing`
  * @example
  * ```ts

@@ -70,8 +70,9 @@ const FED = [
  *
  * @param bearing - sizes, speed, load, the oil and how it comes in
  * @returns temperature, viscosity and film; if no film lasts, those of the oil on its way in
- * @throws {RebuildInputError} when a field is misspelt, a value cannot belong to a bearing or an oil, or the
- * clearance leaves no room to turn
+ * @throws {RebuildInputError} when a field is misspelt, a value is not finite or out of range, the bearing is
+ * too short for its journal, the clearance leaves no room to turn, the oil is not one, or it comes in too thick or
+ * too thin to reckon with
  * @see Source: Raimondi and Boyd, Trans. ASLE 1 (1958); Shigley's Mechanical Engineering Design, 9th ed., section 12-9
  * @example
  * ```ts
@@ -100,12 +101,13 @@ export type CheckedBearing = Required<FedBearing>;
 
 /** Refuses a bearing, an oil or a temperature that cannot be. */
 export function guardFedBearing(bearing: FedBearing): CheckedBearing {
+  const { specificHeat = commonSpecificHeat, carried = 1 as Ratio } = bearing;
   return {
     ...guardLoadedBearing(bearing),
     oil: guardOil('oil', bearing.oil),
     inlet: guardInlet(bearing),
-    specificHeat: oilSpecificHeat('specificHeat', bearing.specificHeat ?? commonSpecificHeat),
-    carried: heatShare('carried', bearing.carried ?? (1 as Ratio)),
+    specificHeat: oilSpecificHeat('specificHeat', specificHeat),
+    carried: heatShare('carried', carried),
   };
 }
 

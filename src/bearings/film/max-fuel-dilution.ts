@@ -87,8 +87,9 @@ const MOST = 0.9;
  *
  * @param bearing - the bearing with its oil and what cools it, roughness and fuel
  * @returns the fraction [-] with the film there, or why there is none
- * @throws {RebuildInputError} when a field is misspelt, a value cannot belong to a bearing, an oil or a fuel,
- * or the clearance leaves no room to turn
+ * @throws {RebuildInputError} when a field is misspelt, a value is not finite or out of range, the bearing is
+ * too short for its journal, the clearance leaves no room to turn, the oil is not one, the fuel is not one, or it
+ * is no thinner than the oil
  * @see Source: as `heatBalance`, `dilutedOil` and `filmRegime`
  * @example
  * ```ts
@@ -111,7 +112,8 @@ const MOST = 0.9;
 export function maxFuelDilution(bearing: DilutedBearing): FilmStand {
   guardFields('bearing', bearing, DILUTED);
   const checked = guardFedBearing(bearing);
-  const filmRatio = filmToRoughness('filmRatio', bearing.filmRatio ?? (3 as Ratio));
+  const { filmRatio: asked = 3 as Ratio } = bearing;
+  const filmRatio = filmToRoughness('filmRatio', asked);
   const needed = (filmRatio * combinedRoughness(bearing.roughness)) as Length;
   const at = (fraction: number) => withFuel(bearing, checked, fraction as VolumeFraction);
   const spare = (fraction: number) => {

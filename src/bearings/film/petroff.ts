@@ -25,12 +25,13 @@ const TURNING = ['journal', 'length', 'clearance', 'viscosity', 'speed'] as cons
 /**
  * Drag of a journal that runs in the middle of its bearing: light load, high speed. Under load it is more.
  *
- *     torque = π µ ω D³ L / (4 c)       D the journal, c the radial clearance
+ *     T = π * viscosity * speed * journal³ * length / (2 * clearance)   the torque
+ *     power = T * speed
  *
  * @param bearing - sizes, viscosity and speed
  * @returns torque and power
- * @throws {RebuildInputError} when a field is misspelt, a value cannot belong to a bearing, or the clearance
- * leaves no room to turn
+ * @throws {RebuildInputError} when a field is misspelt, a value is not finite or out of range, the bearing is
+ * too short for its journal, or the clearance leaves no room to turn
  * @see Source: Petroff's equation, from shear of an even film; worked check in tests/published/film.test.ts
  * @example
  * ```ts

@@ -37,8 +37,8 @@ const SUMP = ['leak', 'oil', 'fuel', 'evaporation'] as const;
  *
  * @param engine - the leak into the sump, the bearing that the oil must carry, and a limit of your own
  * @returns time to the fraction that comes first, what sets it, and both fractions
- * @throws {RebuildInputError} when a field is misspelt, a value cannot belong to a sump, a bearing, an oil or a
- * fuel, the clearance leaves no room to turn, or the limit is not a fraction
+ * @throws {RebuildInputError} when a field is misspelt, a value is not finite or out of range, the bearing is
+ * too short for its journal, the clearance leaves no room to turn, the oil is not one, or the fuel is not one
  * @see Source: as `timeToDilution` and `maxFuelDilution`; the limit by default is common practice
  * @example
  * ```ts

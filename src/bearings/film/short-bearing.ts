@@ -18,8 +18,13 @@ const PLACE = ['eccentricity', 'lengthToDiameter'] as const;
  * The oil film of a very short bearing in closed form, Ocvirk's half film: pressure drives oil only
  * towards the ends, and the film is whole from the widest gap to the narrowest.
  *
- *     S (L/D)² = (1 - e²)² / (π e √(π² (1 - e²) + 16 e²))
- *     tan φ = π √(1 - e²) / (4 e)
+ *     q = 1 - eccentricity²
+ *     S = q² / (π * eccentricity * √(π² * q + 16 * eccentricity²) * lengthToDiameter²)
+ *     phi = atan(π * √(q) / (4 * eccentricity))   the attitude
+ *     friction = 2 * π² * S / √(q) + eccentricity / 2 * sin(phi)
+ *     i = 1 + eccentricity - lengthToDiameter² * eccentricity / 3
+ *     flow = π * i
+ *     sideFlow = (i - (1 - eccentricity)) / i
  *
  * Flow is net of what pressure sends back at the widest gap, which Ocvirk leaves out.
  *
@@ -28,8 +33,7 @@ const PLACE = ['eccentricity', 'lengthToDiameter'] as const;
  *
  * @param place - eccentricity and length over diameter [-]
  * @returns the film in plain ratios, and whether the bearing is short enough for them
- * @throws {RebuildInputError} when a field is misspelt, the eccentricity is outside 0.01 … 0.998, or the length
- * over diameter outside 0.01 … 100
+ * @throws {RebuildInputError} when a field is misspelt, or a value is not finite or out of range
  * @see Source: Ocvirk, NACA TN 2808 (1952)
  * @example
  * ```ts

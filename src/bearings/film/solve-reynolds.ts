@@ -30,8 +30,8 @@ const PLACE = ['eccentricity', 'lengthToDiameter', 'placesAround'] as const;
  * @param place - eccentricity and length over diameter [-], and how fine the grid is
  * @returns the film in plain ratios; with the usual grid the Sommerfeld number to 0.5 %, side flow
  * to 0.5 % of the flow, the place where the film breaks to 3°
- * @throws {RebuildInputError} when a field is misspelt, the eccentricity is outside 0.01 … 0.998, the bearing
- * is shorter than a tenth of its diameter, or the grid is not one
+ * @throws {RebuildInputError} when a field is misspelt, a value is not finite or out of range, or the grid is
+ * not one
  * @see Source: Raimondi and Boyd, Trans. ASLE 1 (1958), for the numbers and their definitions
  * @example
  * ```ts
@@ -48,9 +48,10 @@ export function solveReynolds(
 ): FilmNumbers {
   guardFields('place', place, PLACE);
   const { eccentricity, lengthToDiameter } = guardPlace(place);
+  const { placesAround = AROUND } = place;
   const around = guardWhole(
     'placesAround',
-    place.placesAround ?? AROUND,
+    placesAround,
     [24, 384],
     'More of them take longer and tell little more.',
     12,

@@ -5,12 +5,14 @@ import { guardOiledBearing, type OiledBearing } from './journal-bearing.js';
  * Sommerfeld number of a bearing: how well its film is fed and turned for its load. The greater,
  * the more nearly the journal runs in the middle.
  *
- *     S = (r/c)² µN/P      P = load / (journal * length), N in turns a second, r/c = journal / clearance
+ *     N = speed / (2 * π)   turns in a second
+ *     P = load / (journal * length)
+ *     S = (journal / clearance)² * viscosity * N / P
  *
  * @param bearing - sizes, viscosity, speed and load
  * @returns Sommerfeld number; zero for a journal that stands still [-]
- * @throws {RebuildInputError} when a field is misspelt, a value cannot belong to a bearing, the clearance
- * leaves no room to turn, or there is no load
+ * @throws {RebuildInputError} when a field is misspelt, a value is not finite or out of range, the bearing is
+ * too short for its journal, the clearance leaves no room to turn, or there is no load
  * @see Source: Raimondi and Boyd, Trans. ASLE 1 (1958)
  * @example
  * ```ts

@@ -39,12 +39,12 @@ const WARMED = ['power', 'flow', 'sideFlow', 'density', 'specificHeat', 'carried
  * How far friction warms the oil on its way through a bearing. What leaves at the ends has gained half
  * of that on average, what goes all the way round the whole.
  *
- *     carried * power = density * specificHeat * (flow - sideFlow / 2) * rise
+ *     rise = carried * power / (density * specificHeat * (flow - sideFlow / 2))
  *
  * @param oil - power, flows, density and specific heat of the oil
  * @returns rise from the way in to the way out [K]
- * @throws {RebuildInputError} when a field is misspelt, a value is out of range, there is no flow, or more
- * leaves at the ends than flows in
+ * @throws {RebuildInputError} when a field is misspelt, a value is not finite or out of range, or more leaves
+ * at the ends than flows in
  * @see Source: Raimondi and Boyd, Trans. ASLE 1 (1958)
  * @example
  * ```ts
@@ -61,13 +61,14 @@ export function temperatureRise(oil: WarmedOil): TemperatureDifference {
   const flow = drawnOil('flow', oil.flow);
   const sideFlow = guardBetween('sideFlow', oil.sideFlow, mLPerMinute, [0, flow], drawnOil.example);
   const density = liquidDensity('density', oil.density);
+  const { specificHeat = commonSpecificHeat, carried = 1 as Ratio } = oil;
   return riseOf({
     power,
     flow,
     sideFlow,
     density,
-    specificHeat: oilSpecificHeat('specificHeat', oil.specificHeat ?? commonSpecificHeat),
-    carried: heatShare('carried', oil.carried ?? (1 as Ratio)),
+    specificHeat: oilSpecificHeat('specificHeat', specificHeat),
+    carried: heatShare('carried', carried),
   });
 }
 

@@ -32,8 +32,8 @@ const EVEN = 360;
  * @param bigEnd - pin, length, clearance, viscosity and loads; a film of interest; how exact
  * @returns the path, its thinnest film and fastest approach; or that there is no film, because the shaft
  * does not turn; or that the path did not settle
- * @throws {RebuildInputError} when a value is not finite or cannot belong to an engine, a field is misspelt,
- * the clearance is negative or none: a bearing that cannot turn, or the loads do not go once around the cycle
+ * @throws {RebuildInputError} when a field is misspelt, a value is not finite or out of range, the bearing is
+ * too short for its journal, the clearance leaves no room to turn, or the loads do not go once around the cycle
  * @see Source: J. F. Booker, the mobility method, from memory; derived again in the tests. The mobility of a
  * finite bearing is mapped from solutions of the Reynolds equation
  * @example

@@ -28,7 +28,7 @@ export function guardBigEnd(
 ): BigEnd & { readonly tolerance: Ratio; readonly film: 'finite' | 'short' } {
   guardFields('bigEnd', bigEnd, BIG_END);
   const journal = diameter('journal', bigEnd.journal);
-  const { thinnerThan } = bigEnd;
+  const { thinnerThan, film = 'finite', tolerance = 1e-4 as Ratio } = bigEnd;
   const { least, most } = orbitLengthToDiameter;
   if (thinnerThan !== undefined) oilFilm('thinnerThan', thinnerThan);
   return {
@@ -37,9 +37,9 @@ export function guardBigEnd(
     clearance: guardRunningClearance('clearance', bigEnd.clearance, journal),
     viscosity: filmViscosity('viscosity', bigEnd.viscosity),
     loads: guardLoads(bigEnd.loads),
-    film: guardWord('film', bigEnd.film ?? 'finite', ['finite', 'short']),
+    film: guardWord('film', film, ['finite', 'short']),
     ...(thinnerThan !== undefined && { thinnerThan }),
-    tolerance: orbitTolerance('tolerance', bigEnd.tolerance ?? (1e-4 as Ratio)),
+    tolerance: orbitTolerance('tolerance', tolerance),
   };
 }
 

@@ -27,9 +27,9 @@ const PLACE = ['along', 'across', 'lengthToDiameter'] as const;
  * How readily a journal gives way to a load: its mobility, of a short bearing. Times the load it is
  * the speed of the journal, as seen by one who turns halfway between journal and shell.
  *
- *     (L/D)² along = (1 - x)^2.5 / π
- *     (L/D)² across = -4 y (1 - x)^1.5 / π²
- *     d(x, y)/dt = load * (radial clearance / radius)² / (viscosity * L * D) * mobility
+ *     mobility along = (1 - along)^2.5 / (π * lengthToDiameter²)
+ *     mobility across = -4 * across * (1 - along)^1.5 / (π² * lengthToDiameter²)
+ *     d(along, across)/dt = load * (radial clearance / radius)² / (viscosity * L * D) * mobility
  *
  * A fit to the half film of a short bearing: within 6 % of it to an eccentricity of 0.8, 8 % to 0.9, 11 % to
  * 0.99. A short bearing takes no account of the oil that flows around, so that a longer one gives way
@@ -37,8 +37,8 @@ const PLACE = ['along', 'across', 'lengthToDiameter'] as const;
  *
  * @param place - where the journal stands, seen from the load, and length over diameter [-]
  * @returns mobility along and across the load [-]
- * @throws {RebuildInputError} when a field is misspelt, a value is not finite, the length is not from a
- * fiftieth of the diameter to twice it, or the journal is not inside its clearance
+ * @throws {RebuildInputError} when a field is misspelt, a value is not finite or out of range, or the journal is
+ * not inside its clearance
  * @see Source: J. F. Booker, short-bearing mobility, from memory; derived again in the tests
  * @example
  * ```ts

@@ -6,8 +6,8 @@ export interface Calls {
   readonly run: (args: readonly unknown[]) => unknown;
   /** Arguments that it takes. */
   readonly sound: readonly (readonly unknown[])[];
-  /** Arguments that it must refuse, by the documented cause. */
-  readonly provoked: Readonly<Record<string, readonly unknown[]>>;
+  /** What it must refuse, by the cause that its documentation names. */
+  readonly provoked: Readonly<Record<string, Refused>>;
   /** Why the result need not survive JSON, where it need not. */
   readonly notJson?: string;
   /** The function that makes its first argument, where one does. */
@@ -16,12 +16,23 @@ export interface Calls {
   readonly cases?: number;
 }
 
+/** A call that is refused. */
+export interface Refused {
+  /** The parameter that the refusal names; with a dot before it, the end of its path. */
+  readonly names: string;
+  readonly args: readonly unknown[];
+}
+
+/** Names the parameter that a call is refused for. */
+export const refused = (names: string, ...args: readonly unknown[]): Refused => ({ names, args });
+
 /** A sound call with a misspelt field in the first of its own objects, if there is one. */
 function misspelt(sound: readonly unknown[], isMade: boolean): Calls['provoked'] {
   const path = objectsIn(sound).find(([argument]) => !(isMade && argument === 0));
   if (path === undefined) return {};
   const object = { ...(valueAt(sound, path) as object), misspelt: 1 };
-  return { 'a misspelt field': replaced(sound, path, object) as readonly unknown[] };
+  const args = replaced(sound, path, object) as readonly unknown[];
+  return { 'a field is misspelt': refused('.misspelt', ...args) };
 }
 
 type AnyFunction = (...args: never[]) => unknown;
@@ -35,7 +46,7 @@ export function calls<F extends AnyFunction>(
     ...about
   }: {
     readonly sound: readonly Readonly<Parameters<F>>[];
-    readonly provoked: Readonly<Record<string, readonly unknown[]>>;
+    readonly provoked: Calls['provoked'];
   } & Pick<Calls, 'notJson' | 'madeBy' | 'cases'>,
 ): Calls {
   return {

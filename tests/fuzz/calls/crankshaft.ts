@@ -9,7 +9,7 @@ import {
   thou,
   undersizeSteps,
 } from 'crankwright';
-import { calls } from './calls.js';
+import { calls, refused } from './calls.js';
 
 const worn = {
   name: 'rod 1',
@@ -62,38 +62,42 @@ export const crankshaftCalls = {
       [[], { min: thou(0), max: thou(1) }],
     ],
     provoked: {
-      'not the thickness of a shim': [[{ name: 'a', thickness: 5 }], { min: 0, max: 0.001 }],
-      'a span reversed': [[], { min: thou(2), max: thou(1) }],
-      'too long a shelf': [
+      'a value is not finite': refused('wanted.max', [], { min: thou(2), max: Infinity }),
+      'out of range': refused('shelf[0].thickness', [{ name: 'a', thickness: 5 }], {
+        min: 0,
+        max: 0.001,
+      }),
+      'the span is reversed': refused('wanted', [], { min: thou(2), max: thou(1) }),
+      'the shelf is too long': refused(
+        'shelf',
         Array.from({ length: 41 }, () => ({ name: 'a', thickness: thou(5) })),
         { min: thou(0), max: thou(1) },
-      ],
+      ),
     },
   }),
   undersizeSteps: calls(undersizeSteps, {
     sound: [['inch'], ['metric', mm(1)]],
-    provoked: { 'unknown system': ['imperial'], 'largest out of range': ['inch', 0.02] },
+    provoked: {
+      'the system is unknown': refused('system', 'imperial'),
+      'a value is not finite': refused('largest', 'inch', Number.NaN),
+      'out of range': refused('largest', 'inch', 0.02),
+    },
   }),
   grindPlan: calls(grindPlan, {
     sound: [[request], [good], [hopeless]],
     provoked: {
-      'a size cannot belong to a journal': [
-        { ...request, journals: [{ ...worn, smallest: 2.1189 }] },
-      ],
-      'a list is empty': [{ ...request, journals: [] }],
-      'there is no step': [{ ...request, steps: [] }],
-      'a journal is larger than standard': [
-        { ...request, journals: [{ ...worn, largest: inch(2.13) }] },
-      ],
-      'a smallest above its largest': [
-        { ...request, journals: [{ ...worn, smallest: inch(2.121) }] },
-      ],
-      'a standard the wrong way round': [
-        { ...request, standard: { min: inch(2.125), max: inch(2.1245) } },
-      ],
-      'an unknown wear': [{ ...request, wear: 'some' }],
-      'a journal without a name': [{ ...request, journals: [{ ...worn, name: '' }] }],
-      'no request': [],
+      'a list is empty': refused('journals', { ...request, journals: [] }),
+      'there is no step': refused('steps', { ...request, steps: [] }),
+      'the minimum is above standard': refused('minimum', { ...request, minimum: inch(2.2) }),
+      'the standard is the wrong way round': refused('standard', {
+        ...request,
+        standard: { min: inch(2.125), max: inch(2.1245) },
+      }),
+      'the wear is unknown': refused('wear', { ...request, wear: 'some' }),
+      'a journal has no name': refused('journals[0].name', {
+        ...request,
+        journals: [{ ...worn, name: '' }],
+      }),
     },
   }),
   describeGrindPlan: calls(describeGrindPlan, {
@@ -104,10 +108,10 @@ export const crankshaftCalls = {
       [grindPlan(hopeless), { units: 'inch' }],
     ],
     provoked: {
-      'the plan is not one': [{}, { units: 'inch' }],
-      'there is no plan': [null, { units: 'inch' }],
-      'the unit system is unknown': [plan, { units: 'imperial' }],
-      'there is no wording': [plan],
+      'the plan is not one': refused('plan.outcome', {}, { units: 'inch' }),
+      'there is no plan': refused('plan', null, { units: 'inch' }),
+      'the unit system is unknown': refused('wording.units', plan, { units: 'imperial' }),
+      'there is no wording': refused('wording', plan),
     },
   }),
   endPlay: calls(endPlay, {
@@ -116,11 +120,9 @@ export const crankshaftCalls = {
       [readings, { limits: { min: thou(4), max: thou(12) }, basis: { kind: 'specified' } }],
     ],
     provoked: {
-      'there is no reading': [[]],
-      'not an end play': [[{ pushed: thou(0), pulled: 7 }]],
-      'half a reading': [[{ pushed: thou(0) }]],
-      'limits without a bound': [readings, { limits: {} }],
-      'options that are none': [readings, 'specified'],
+      'there is no reading': refused('readings', []),
+      'the limits have no bound': refused('options.limits', readings, { limits: {} }),
+      'the options are none': refused('options', readings, 'specified'),
     },
   }),
 };

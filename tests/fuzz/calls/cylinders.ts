@@ -5,15 +5,12 @@ import {
   inch,
   mm,
   oversizeSteps,
-  pistonClearance,
   pistonClearanceSpan,
-  recommendedRingGap,
   ringFilingNeeded,
   ringGapAlongBore,
-  ringGapIn,
   thou,
 } from 'crankwright';
-import { calls } from './calls.js';
+import { calls, refused } from './calls.js';
 
 const ring = { gap: thou(12), measuredIn: inch(3) };
 const stations = [
@@ -21,10 +18,6 @@ const stations = [
   { station: inch(3), mean: inch(3) },
 ];
 const own = { limits: { min: thou(9), max: thou(12) }, basis: { kind: 'specified' as const } };
-const spans = {
-  bore: { min: mm(87.2), max: mm(87.25) },
-  piston: { min: mm(87.165), max: mm(87.215) },
-};
 
 const block: BoreRequest = {
   cylinders: [
@@ -58,15 +51,20 @@ const bored = borePlan(block);
 export const cylinderCalls = {
   oversizeSteps: calls(oversizeSteps, {
     sound: [['inch'], ['metric', mm(1)]],
-    provoked: { 'unknown system': ['imperial'], 'largest not from 0 to 3 mm': ['inch', 30] },
+    provoked: {
+      'the system is unknown': refused('system', 'imperial'),
+      'a value is not finite': refused('largest', 'inch', Infinity),
+      'out of range': refused('largest', 'inch', 30),
+    },
   }),
   borePlan: calls(borePlan, {
     sound: [[block]],
     provoked: {
-      'a size that cannot be a bore': [{ ...block, standard: { min: 3, max: 3.0005 } }],
-      'an empty list': [{ ...block, cylinders: [] }],
-      'smaller than standard': [{ ...block, standard: { min: inch(3.02), max: inch(3.021) } }],
-      'a wall without the least one': [{ ...block, leastWall: undefined }],
+      'a list is empty': refused('cylinders', { ...block, cylinders: [] }),
+      'a wall is given without the least one': refused('leastWall', {
+        ...block,
+        leastWall: undefined,
+      }),
     },
   }),
   describeBorePlan: calls(describeBorePlan, {
@@ -76,46 +74,17 @@ export const cylinderCalls = {
       [borePlan({ ...block, steps: [thou(0)], pistonsAtHand: [] }), { units: 'metric' }],
     ],
     provoked: {
-      'the plan is not one': [{}, { units: 'inch' }],
-      'the unit system is unknown': [bored, { units: 'imperial' }],
-    },
-  }),
-  pistonClearance: calls(pistonClearance, {
-    sound: [[{ bore: inch(3.0005), piston: inch(2.997) }]],
-    provoked: {
-      'not of an engine': [{ bore: 3.0005, piston: inch(2.997) }],
-      'no piston': [{ bore: inch(3) }],
-      'no sizes': [],
+      'the plan is not one': refused('plan.outcome', {}, { units: 'inch' }),
+      'the unit system is unknown': refused('wording.units', bored, { units: 'imperial' }),
     },
   }),
   pistonClearanceSpan: calls(pistonClearanceSpan, {
-    sound: [[spans], [{ bore: mm(87.2), piston: mm(87.1) }]],
-    provoked: {
-      'not of an engine': [{ ...spans, bore: 87.2 }],
-      reversed: [{ ...spans, piston: { min: mm(87.2), max: mm(87.1) } }],
-      'no sizes': [],
-    },
-  }),
-  recommendedRingGap: calls(recommendedRingGap, {
-    sound: [[inch(3)]],
-    provoked: { 'not a bore': [3] },
-  }),
-  ringGapIn: calls(ringGapIn, {
-    sound: [[{ ...ring, bore: inch(3.001) }], [{ ...ring, bore: inch(2.99) }]],
-    provoked: {
-      'not a gap': [{ ...ring, gap: 12, bore: inch(3) }],
-      'not a bore': [{ ...ring, bore: 3.001 }],
-      'no ring': [],
-    },
+    sound: [[{ bore: mm(87.2), piston: mm(87.1) }]],
+    provoked: {},
   }),
   ringGapAlongBore: calls(ringGapAlongBore, {
     sound: [[{ ...ring, stations }]],
-    provoked: {
-      'not a gap': [{ ...ring, gap: thou(-1), stations }],
-      'not a bore': [{ ...ring, stations: [{ station: inch(1), mean: 3 }] }],
-      'no station': [{ ...ring, stations: [] }],
-      'no ring': [],
-    },
+    provoked: { 'there is no station': refused('stations', { ...ring, stations: [] }) },
   }),
   ringFilingNeeded: calls(ringFilingNeeded, {
     sound: [
@@ -125,12 +94,15 @@ export const cylinderCalls = {
       [{ ...ring, ...own, smallestBore: inch(2.999), largestBore: inch(3.002) }],
     ],
     provoked: {
-      'not a gap': [{ ...ring, gap: 12 }],
-      'not a bore': [{ ...ring, smallestBore: 3 }],
-      'bores too far apart': [{ ...ring, largestBore: inch(3.2) }],
-      'the largest bore below the smallest': [{ ...ring, largestBore: inch(2.99) }],
-      'limits without a bound': [{ ...ring, limits: {} }],
-      'no ring': [],
+      'the largest bore is not of the cylinder': refused('largestBore', {
+        ...ring,
+        largestBore: inch(3.2),
+      }),
+      'the largest is below the smallest': refused('largestBore', {
+        ...ring,
+        largestBore: inch(2.99),
+      }),
+      'the limits have no bound': refused('ring.limits', { ...ring, limits: {} }),
     },
   }),
 };

@@ -23,14 +23,13 @@ import {
   ratio,
   rpm,
   safeHours,
-  shortBearing,
   solveReynolds,
   sommerfeldNumber,
   temperatureRise,
   thou,
   watt,
 } from 'crankwright';
-import { calls } from './calls.js';
+import { calls, refused } from './calls.js';
 
 const place = { eccentricity: ratio(0.6), lengthToDiameter: ratio(0.5) };
 const infinite = { ...place, lengthToDiameter: 'infinite' } as const;
@@ -45,6 +44,10 @@ const oil = {
   ],
   density: kilogramPerCubicMetre(885),
 } as const;
+const tar = [
+  { temperature: celsius(40), viscosity: centistokes(20_000) },
+  { temperature: celsius(100), viscosity: centistokes(200) },
+] as const;
 const fed = { ...loaded, oil, inlet: celsius(70) };
 const roughness = { journal: micrometre(0.3), shell: micrometre(0.5) };
 const rough = { ...fed, roughness };
@@ -61,48 +64,38 @@ export const filmCalls = {
   finiteBearing: calls(finiteBearing, {
     sound: [[place], [infinite]],
     provoked: {
-      'an eccentricity outside': [{ ...place, eccentricity: 1 }],
-      'a shorter bearing': [{ ...place, lengthToDiameter: 0.05 }],
+      'a value is not finite': refused('lengthToDiameter', { ...place, lengthToDiameter: NaN }),
+      'out of range': refused('eccentricity', { ...place, eccentricity: 1 }),
     },
   }),
   finiteBearingAt: calls(finiteBearingAt, {
     sound: [[{ sommerfeld: ratio(0.135), lengthToDiameter: ratio(1) }]],
     provoked: {
-      'an eccentricity below': [{ sommerfeld: 1e6, lengthToDiameter: 1 }],
-      'an eccentricity above': [{ sommerfeld: 1e-8, lengthToDiameter: 1 }],
-      'a shorter bearing': [{ sommerfeld: 0.1, lengthToDiameter: 0.05 }],
+      'a value is not finite': refused('sommerfeld', { sommerfeld: NaN, lengthToDiameter: 1 }),
+      'out of range': refused('lengthToDiameter', { sommerfeld: 0.1, lengthToDiameter: 0.05 }),
+      'the Sommerfeld number is one of an eccentricity that no film is computed for': refused(
+        'sommerfeld',
+        { sommerfeld: 1e-8, lengthToDiameter: 1 },
+      ),
+      'so is one of an eccentricity that is too small': refused('sommerfeld', {
+        sommerfeld: 1e6,
+        lengthToDiameter: 1,
+      }),
     },
   }),
   solveReynolds: calls(solveReynolds, {
     sound: [[place], [{ ...place, placesAround: 24 }], [infinite]],
     provoked: {
-      'an eccentricity outside': [{ ...place, eccentricity: 0 }],
-      'a shorter bearing': [{ ...place, lengthToDiameter: 0.05 }],
-      'not a grid': [{ ...place, placesAround: 50 }],
-    },
-  }),
-  shortBearing: calls(shortBearing, {
-    sound: [[place]],
-    provoked: {
-      'an eccentricity outside': [{ ...place, eccentricity: -0.1 }],
-      'a length outside': [{ ...place, lengthToDiameter: 0 }],
+      'a value is not finite': refused('eccentricity', { ...place, eccentricity: NaN }),
+      'out of range': refused('lengthToDiameter', { ...place, lengthToDiameter: 0.05 }),
+      'the grid is not one': refused('placesAround', { ...place, placesAround: 50 }),
     },
   }),
   sommerfeldNumber: calls(sommerfeldNumber, {
-    sound: [[oiled], [{ ...oiled, speed: rpm(0) }]],
-    provoked: {
-      'not of a bearing': [{ ...oiled, length: 100 }],
-      'a clearance of nothing or less': [{ ...oiled, clearance: -1e-5 }],
-      'no load': [{ ...oiled, load: 0 }],
-    },
+    sound: [[{ ...oiled, speed: rpm(0) }]],
+    provoked: {},
   }),
-  petroff: calls(petroff, {
-    sound: [[turning], [{ ...turning, speed: rpm(0) }]],
-    provoked: {
-      'not of a bearing': [{ ...turning, journal: 1.625 }],
-      'a clearance of nothing or less': [{ ...turning, clearance: 0 }],
-    },
-  }),
+  petroff: calls(petroff, { sound: [[{ ...turning, speed: rpm(0) }]], provoked: {} }),
   filmThickness: calls(filmThickness, {
     sound: [
       [oiled],
@@ -111,22 +104,13 @@ export const filmCalls = {
       [{ ...oiled, speed: rpm(20), load: lbf(90_000) }],
     ],
     provoked: {
-      'not of a bearing': [{ ...oiled, viscosity: 0 }],
-      'a clearance of nothing or less': [{ ...oiled, clearance: -1e-5 }],
-      'shorter than a tenth': [{ ...oiled, length: 0.001 }],
+      'a value is not finite': refused('load', { ...oiled, load: Infinity }),
+      'out of range': refused('viscosity', { ...oiled, viscosity: 0 }),
+      'the bearing is too short for its journal': refused('length', { ...oiled, length: 0.004 }),
+      'the clearance leaves no room to turn': refused('clearance', { ...oiled, clearance: -1e-5 }),
     },
   }),
-  temperatureRise: calls(temperatureRise, {
-    sound: [
-      [warmed],
-      [{ ...warmed, specificHeat: joulePerKilogramKelvin(1900), carried: percent(80) }],
-    ],
-    provoked: {
-      negative: [{ ...warmed, power: -1 }],
-      'no flow': [{ ...warmed, flow: 0, sideFlow: 0 }],
-      'more leaves': [{ ...warmed, sideFlow: 4e-6 }],
-    },
-  }),
+  temperatureRise: calls(temperatureRise, { sound: [[warmed]], provoked: {} }),
   heatBalance: calls(heatBalance, {
     sound: [
       [fed],
@@ -135,20 +119,31 @@ export const filmCalls = {
       [{ ...fed, speed: rpm(0) }],
     ],
     provoked: {
-      'not of a bearing': [{ ...fed, load: -1 }],
-      'not of an oil': [{ ...fed, oil: { ...oil, density: 0.885 } }],
-      'a clearance of nothing or less': [{ ...fed, clearance: 0 }],
+      'a value is not finite': refused('speed', { ...fed, speed: NaN }),
+      'out of range': refused('load', { ...fed, load: -1 }),
+      'the bearing is too short for its journal': refused('length', { ...fed, length: 0.004 }),
+      'the clearance leaves no room to turn': refused('clearance', { ...fed, clearance: 0 }),
+      'the oil is not one': refused('oil.density', { ...fed, oil: { ...oil, density: 0.885 } }),
+      'it comes in too thick': refused('inlet', {
+        ...fed,
+        oil: { ...oil, line: tar },
+        inlet: celsius(-40),
+      }),
+      'too thin to reckon with': refused('inlet', {
+        ...fed,
+        oil: { ...oil, line: petrolLine },
+        inlet: celsius(225),
+      }),
     },
   }),
   filmRegime: calls(filmRegime, {
     sound: [
-      [micrometre(2), roughness],
       [micrometre(2), roughness, { thresholds, basis: { kind: 'specified', by: 'the shop' } }],
     ],
     provoked: {
-      'a negative film': [-1e-6, roughness],
-      'not a roughness': [1e-6, { ...roughness, shell: 0 }],
-      'thresholds reversed': [1e-6, roughness, { thresholds: { mixed: 4, full: 1 } }],
+      'the thresholds are reversed': refused('options.thresholds', 1e-6, roughness, {
+        thresholds: { mixed: 4, full: 1 },
+      }),
     },
   }),
   maxFuelDilution: calls(maxFuelDilution, {
@@ -158,22 +153,34 @@ export const filmCalls = {
       [{ ...rough, speed: rpm(0) }],
     ],
     provoked: {
-      'not of a bearing': [{ ...rough, speed: -1 }],
-      'not of an oil': [{ ...rough, oil: { ...oil, line: [] } }],
-      'not of a fuel': [{ ...rough, fuel: { ...fuel, density: 7 } }],
-      'a clearance of nothing or less': [{ ...rough, clearance: 0 }],
+      'a value is not finite': refused('filmRatio', { ...rough, filmRatio: NaN }),
+      'out of range': refused('speed', { ...rough, speed: -1 }),
+      'the bearing is too short for its journal': refused('length', { ...rough, length: 0.004 }),
+      'the clearance leaves no room to turn': refused('clearance', { ...rough, clearance: 0 }),
+      'the oil is not one': refused('oil.line', { ...rough, oil: { ...oil, line: [] } }),
+      'the fuel is not one': refused('fuel.density', { ...rough, fuel: { ...fuel, density: 7 } }),
+      'it is no thinner than the oil': refused('fuel.line', { ...rough, fuel: oil }),
     },
     cases: 300,
   }),
   safeHours: calls(safeHours, {
     sound: [[{ sump, bearing: rough }], [{ sump, bearing: rough, limit: percentByVolume(3) }]],
     provoked: {
-      'not of a sump': [{ sump: { ...sump, oil: 1 }, bearing: rough }],
-      'not of a bearing': [{ sump, bearing: { ...rough, journal: 1 } }],
-      'not of an oil': [{ sump, bearing: { ...rough, oil: null } }],
-      'not of a fuel': [{ sump, bearing: { ...rough, fuel: { ...fuel, line: null } } }],
-      'a clearance of nothing or less': [{ sump, bearing: { ...rough, clearance: -1 } }],
-      'not a fraction': [{ sump, bearing: rough, limit: 5 }],
+      'a value is not finite': refused('limit', { sump, bearing: rough, limit: NaN }),
+      'out of range': refused('sump.oil', { sump: { ...sump, oil: 1 }, bearing: rough }),
+      'the bearing is too short for its journal': refused('bearing.length', {
+        sump,
+        bearing: { ...rough, length: 0.004 },
+      }),
+      'the clearance leaves no room to turn': refused('bearing.clearance', {
+        sump,
+        bearing: { ...rough, clearance: -1 },
+      }),
+      'the oil is not one': refused('bearing.oil', { sump, bearing: { ...rough, oil: null } }),
+      'the fuel is not one': refused('bearing.fuel.line', {
+        sump,
+        bearing: { ...rough, fuel: { ...fuel, line: null } },
+      }),
     },
     cases: 300,
   }),

@@ -9,7 +9,7 @@ import {
   percentByVolume,
   thou,
 } from 'crankwright';
-import { calls } from './calls.js';
+import { calls, refused } from './calls.js';
 
 const reading = (station: number, angle: number, diameter: number): DiameterReading => ({
   station: inch(station),
@@ -65,14 +65,33 @@ export const judgingCalls = {
       ],
     ],
     provoked: {
-      'the value is not finite': [{ ...sound, value: Number.NaN, limits: { max: thou(2) } }],
-      'a limit is not finite': [{ ...sound, limits: { max: Infinity } }],
-      'there is no limit': [{ ...sound, limits: {} }],
-      'limits the wrong way round': [{ ...sound, limits: { min: thou(2), max: thou(1) } }],
-      'no basis': [{ ...sound, limits: { max: thou(2) }, basis: { kind: 'hearsay' } }],
-      'an unknown dimension': [{ ...sound, limits: { max: thou(2) }, dimension: 'size' }],
-      'no feature': [{ ...sound, limits: { max: thou(2) }, feature: ' ' }],
-      'no judgement': [],
+      'the value is not finite': refused('value', {
+        ...sound,
+        value: Number.NaN,
+        limits: { max: thou(2) },
+      }),
+      'a limit is not finite': refused('limits.max', { ...sound, limits: { max: Infinity } }),
+      'there is no limit at all': refused('limits', { ...sound, limits: {} }),
+      'the limits are reversed': refused('limits', {
+        ...sound,
+        limits: { min: thou(2), max: thou(1) },
+      }),
+      'the basis is none': refused('basis.kind', {
+        ...sound,
+        limits: { max: thou(2) },
+        basis: { kind: 'hearsay' },
+      }),
+      'the dimension is unknown': refused('dimension', {
+        ...sound,
+        limits: { max: thou(2) },
+        dimension: 'size',
+      }),
+      'there is no feature': refused('feature', {
+        ...sound,
+        limits: { max: thou(2) },
+        feature: ' ',
+      }),
+      'there is no judgement': refused('judgement'),
     },
   }),
   describe: calls(describe, {
@@ -81,10 +100,10 @@ export const judgingCalls = {
       [finding, { units: 'metric' }],
     ],
     provoked: {
-      'the finding is not one': [{}, { units: 'inch' }],
-      'there is no finding': [undefined, { units: 'inch' }],
-      'the unit system is not one': [finding, { units: 'imperial' }],
-      'there is no wording': [finding],
+      'the finding is not one': refused('finding.feature', {}, { units: 'inch' }),
+      'there is no finding': refused('finding', undefined, { units: 'inch' }),
+      'the unit system is unknown': refused('wording.units', finding, { units: 'imperial' }),
+      'there is no wording': refused('wording', finding),
     },
   }),
 };
@@ -93,24 +112,37 @@ export const measuringCalls = {
   journalShape: calls(journalShape, {
     sound: [[journal], [journal, { resolution: thou(0.2) }]],
     provoked: {
-      'a station has one angle only': [withoutLast],
-      'an angle has one station only': [[first, second, third, reading(1.25, 45, 2.124)]],
-      'a place is read twice': [[...journal, fourth]],
-      'not a journal': [[first, second, third, reading(1.25, 90, 2124)]],
-      'a digit has slipped': [[first, second, third, reading(1.25, 90, 2.724)]],
-      'no reading': [[]],
-      'a resolution below nothing': [journal, { resolution: thou(-1) }],
+      'a station has one angle only': refused('readings', withoutLast),
+      'an angle has one station only': refused('readings', [
+        first,
+        second,
+        third,
+        reading(1.25, 45, 2.124),
+      ]),
+      'a place is read twice': refused('readings', [...journal, fourth]),
+      'there is no reading': refused('readings', []),
+      'the resolution is out of range': refused('options.resolution', journal, {
+        resolution: thou(-1),
+      }),
     },
   }),
   boreShape: calls(boreShape, {
     sound: [[bore.slice(1)], [bore, { ringTravel: { min: inch(0.3), max: inch(3.5) } }]],
     provoked: {
-      'the ring travel lacks a station': [bore, { ringTravel: { min: inch(0.3), max: inch(0.6) } }],
-      'the ring travel lacks an angle': [bore, { ringTravel: { min: inch(0), max: inch(3.5) } }],
-      'a reading cannot belong to a bore': [[...bore, reading(4, 0, 300)]],
-      'no reading in the travel': [bore, { ringTravel: { min: inch(5), max: inch(6) } }],
-      'a travel the wrong way round': [bore, { ringTravel: { min: inch(3.5), max: inch(0.3) } }],
-      'no options': [bore, null],
+      'lacks a station': refused('readings', bore, {
+        ringTravel: { min: inch(0.3), max: inch(0.6) },
+      }),
+      'lacks an angle': refused('readings', bore, {
+        ringTravel: { min: inch(0), max: inch(3.5) },
+      }),
+      'a place is read twice': refused('readings', [...bore.slice(1), bore[1]]),
+      'has no reading in it': refused('options.ringTravel', bore, {
+        ringTravel: { min: inch(5), max: inch(6) },
+      }),
+      'the ring travel is reversed': refused('options.ringTravel', bore, {
+        ringTravel: { min: inch(3.5), max: inch(0.3) },
+      }),
+      'the options are none': refused('options', bore, null),
     },
   }),
 };

@@ -10,13 +10,13 @@ import {
   kPa,
   kPaGauge,
   millipascalSecond,
+  mm,
   newton,
   pistonMotion,
   ratio,
   rpm,
-  shortBearingMobility,
 } from 'crankwright';
-import { calls } from './calls.js';
+import { calls, refused } from './calls.js';
 
 const crank = { stroke: inch(3.25), rodLength: inch(6) };
 const moving = { ...crank, speed: rpm(1800), crankAngle: degree(40) };
@@ -62,49 +62,36 @@ const bigEnd = {
   viscosity: millipascalSecond(15),
   loads,
 };
-const place = { along: ratio(0.6), across: ratio(-0.2), lengthToDiameter: ratio(0.5) };
 
 export const motionCalls = {
   pistonMotion: calls(pistonMotion, {
     sound: [[moving], [{ ...moving, speed: rpm(0) }]],
     provoked: {
-      'not a stroke': [{ ...moving, stroke: 3.25 }],
-      'not a rod': [{ ...moving, rodLength: Number.NaN }],
-      'too short a rod': [{ ...moving, rodLength: inch(1.7) }],
-      'a negative speed': [{ ...moving, speed: rpm(-1) }],
+      'not a stroke': refused('stroke', { ...moving, stroke: 3.25 }),
+      'not a rod': refused('rodLength', { ...moving, rodLength: Number.NaN }),
+      'too short a rod': refused('rodLength', { ...moving, rodLength: inch(1.7) }),
+      'a negative speed': refused('speed', { ...moving, speed: rpm(-1) }),
     },
   }),
   gasTrace: calls(gasTrace, {
     sound: [[{ ...cycle, places: 72 }], [everyKnob]],
     provoked: {
-      'not a number': [{ ...cycle, compressionRatio: Number.NaN }],
-      'gauge for absolute': [{ ...cycle, intakePressure: -5000 }],
-      'a misspelt field': [{ ...cycle, peak: kPa(3000) }],
-      'a peak below compression': [{ ...cycle, peakPressure: kPa(500) }],
-      'a place too few': [{ ...cycle, places: 71 }],
+      'not a number': refused('compressionRatio', { ...cycle, compressionRatio: Number.NaN }),
+      'gauge for absolute': refused('intakePressure', { ...cycle, intakePressure: -5000 }),
+      'a misspelt field': refused('cycle.peak', { ...cycle, peak: kPa(3000) }),
+      'a peak below compression': refused('peakPressure', { ...cycle, peakPressure: kPa(500) }),
+      'a place too few': refused('places', { ...cycle, places: 71 }),
     },
   }),
   bigEndLoads: calls(bigEndLoads, {
     sound: [[engine], [{ ...engine, speed: rpm(0) }]],
     provoked: {
-      'not a bore': [{ ...engine, bore: 3 }],
-      'a negative mass': [{ ...engine, pistonMass: kilogram(-1) }],
-      'a misspelt field': [{ ...engine, mass: kilogram(1) }],
-      'too short a rod': [{ ...engine, rodLength: inch(1.7) }],
-      'half a cycle': [{ ...engine, gas: gas.slice(0, 12) }],
-      'out of order': [{ ...engine, gas: [...gas].reverse() }],
-      'more force than a big end carries': [
-        { ...engine, bigEndMass: kilogram(1000), speed: rpm(40_000) },
-      ],
-    },
-  }),
-  shortBearingMobility: calls(shortBearingMobility, {
-    sound: [[place], [{ ...place, along: ratio(-0.9), across: ratio(0) }]],
-    provoked: {
-      'not a number': [{ ...place, along: Number.NaN }],
-      'a long bearing': [{ ...place, lengthToDiameter: ratio(2.5) }],
-      'outside of its clearance': [{ ...place, across: ratio(0.9) }],
-      'a misspelt field': [{ ...place, lOverD: ratio(0.5) }],
+      'not a bore': refused('bore', { ...engine, bore: 3 }),
+      'a negative mass': refused('pistonMass', { ...engine, pistonMass: kilogram(-1) }),
+      'a misspelt field': refused('engine.mass', { ...engine, mass: kilogram(1) }),
+      'too short a rod': refused('rodLength', { ...engine, rodLength: inch(1.7) }),
+      'half a cycle': refused('gas', { ...engine, gas: gas.slice(0, 12) }),
+      'out of order': refused('gas[1].crankAngle', { ...engine, gas: [...gas].reverse() }),
     },
   }),
   bigEndOrbit: calls(bigEndOrbit, {
@@ -115,13 +102,15 @@ export const motionCalls = {
       [{ ...bigEnd, film: 'short' }],
     ],
     provoked: {
-      'not a journal': [{ ...bigEnd, journal: 1.625 }],
-      'not a viscosity': [{ ...bigEnd, viscosity: 15 * 10_000 }],
-      'a misspelt field': [{ ...bigEnd, thinner: inch(0.0001) }],
-      'a negative clearance': [{ ...bigEnd, clearance: inch(-0.0005) }],
-      'another film': [{ ...bigEnd, film: 'long' }],
-      'no clearance': [{ ...bigEnd, clearance: inch(0) }],
-      'half a cycle': [{ ...bigEnd, loads: { ...loads, loads: loads.loads.slice(0, 12) } }],
+      'a value is not finite': refused('length', { ...bigEnd, length: Number.NaN }),
+      'out of range': refused('viscosity', { ...bigEnd, viscosity: 15 * 10_000 }),
+      'the bearing is too short for its journal': refused('length', { ...bigEnd, length: mm(0.8) }),
+      'the clearance leaves no room to turn': refused('clearance', { ...bigEnd, clearance: 0 }),
+      'the film is unknown': refused('film', { ...bigEnd, film: 'long' }),
+      'the loads do not go once around the cycle': refused('loads.loads', {
+        ...bigEnd,
+        loads: { ...loads, loads: loads.loads.slice(0, 12) },
+      }),
     },
     cases: 400,
   }),

@@ -34,7 +34,7 @@ import {
   viscosityAt,
   volumeFraction,
 } from 'crankwright';
-import { calls } from './calls.js';
+import { calls, refused } from './calls.js';
 
 const line: ViscosityLine = [
   { temperature: celsius(40), viscosity: centistokes(32) },
@@ -87,17 +87,26 @@ export const oilCalls = {
       [[hot, warm], celsius(-20)],
     ],
     provoked: {
-      'equal temperatures': [[warm, { ...hot, temperature: warm.temperature }], celsius(80)],
-      'thicker when heated': [[warm, { ...hot, viscosity: centistokes(50) }], celsius(80)],
-      'the temperature is out of range': [line, celsius(200)],
-      'the result is out of range': [
+      'equal temperatures': refused(
+        'line',
+        [warm, { ...hot, temperature: warm.temperature }],
+        celsius(80),
+      ),
+      'thicker when heated': refused(
+        'line',
+        [warm, { ...hot, viscosity: centistokes(50) }],
+        celsius(80),
+      ),
+      'the temperature is out of range': refused('temperature', line, celsius(200)),
+      'the result is out of range': refused(
+        'result',
         [
           { temperature: celsius(40), viscosity: centistokes(1e6) },
           { temperature: celsius(50), viscosity: centistokes(1) },
         ],
         celsius(150),
-      ],
-      'one point': [[warm], celsius(80)],
+      ),
+      'one point': refused('line', [warm], celsius(80)),
     },
   }),
   blendViscosity: calls(blendViscosity, {
@@ -112,29 +121,36 @@ export const oilCalls = {
       [{ law: 'log-mean', parts }],
     ],
     provoked: {
-      'not one in all': [{ law, parts: [...parts, ...parts] }],
-      'a viscosity out of range': [{ law, parts: [{ ...parts[0], viscosity: 100 }, parts[1]] }],
-      'an unknown law': [{ law: 'Arrhenius', parts }],
-      'one part': [{ law, parts: [{ ...parts[0], fraction: 1 }] }],
-      'no blend': [],
+      'not one in all': refused('parts', { law, parts: [...parts, ...parts] }),
+      'a viscosity out of range': refused('parts[0].viscosity', {
+        law,
+        parts: [{ ...parts[0], viscosity: 100 }, parts[1]],
+      }),
+      'an unknown law': refused('law', { law: 'Arrhenius', parts }),
+      'one part': refused('parts', { law, parts: [{ ...parts[0], fraction: 1 }] }),
+      'no blend': refused('blend'),
     },
   }),
   fuelFraction: calls(fuelFraction, {
     sound: [[diluted], [{ ...diluted, law: 'Refutas', sample: centistokes(110) }]],
     provoked: {
-      'out of range': [{ ...diluted, oil: 100 }],
-      'thinner than the fuel': [{ ...diluted, sample: centistokes(0.4) }],
-      'a fuel thicker than the oil': [{ ...diluted, fuel: centistokes(200) }],
-      'an unknown law': [{ ...diluted, law: 'constructor' }],
+      'out of range': refused('oil', { ...diluted, oil: 100 }),
+      'thinner than the fuel': refused('sample', { ...diluted, sample: centistokes(0.4) }),
+      'a fuel thicker than the oil': refused('fuel', { ...diluted, fuel: centistokes(200) }),
+      'an unknown law': refused('law', { ...diluted, law: 'constructor' }),
     },
   }),
   fractionByMass: calls(fractionByMass, {
     sound: [[{ byVolume: limit, oilDensity }], [{ byVolume: limit, oilDensity, fuelDensity }]],
     provoked: {
-      'percent as a plain number': [{ byVolume: 5, oilDensity }],
-      'not an oil’s density': [{ byVolume: limit, oilDensity: 0.88 }],
-      'not a fuel’s density': [{ byVolume: limit, oilDensity, fuelDensity: 0.74 }],
-      'no blend': [],
+      'percent as a plain number': refused('byVolume', { byVolume: 5, oilDensity }),
+      'not an oil’s density': refused('oilDensity', { byVolume: limit, oilDensity: 0.88 }),
+      'not a fuel’s density': refused('fuelDensity', {
+        byVolume: limit,
+        oilDensity,
+        fuelDensity: 0.74,
+      }),
+      'no blend': refused('blend'),
     },
   }),
   fractionByVolume: calls(fractionByVolume, {
@@ -143,28 +159,32 @@ export const oilCalls = {
       [{ byMass: percentByMass(5), oilDensity, fuelDensity }],
     ],
     provoked: {
-      'percent as a plain number': [{ byMass: 5, oilDensity }],
-      'not an oil’s density': [{ byMass: 0.05, oilDensity: 0.88 }],
-      'not a fuel’s density': [{ byMass: 0.05, oilDensity, fuelDensity: 0.74 }],
-      'no blend': [],
+      'percent as a plain number': refused('byMass', { byMass: 5, oilDensity }),
+      'not an oil’s density': refused('oilDensity', { byMass: 0.05, oilDensity: 0.88 }),
+      'not a fuel’s density': refused('fuelDensity', {
+        byMass: 0.05,
+        oilDensity,
+        fuelDensity: 0.74,
+      }),
+      'no blend': refused('blend'),
     },
   }),
   fuelFractionSpan: calls(fuelFractionSpan, {
     sound: [[thinned], [{ ...thinned, fuelDensity, sample: centistokes(102) }]],
     provoked: {
-      'a viscosity out of range': [{ ...thinned, oil: 100 }],
-      'a density out of range': [{ ...thinned, oilDensity: 0.88 }],
-      'thinner than the fuel': [{ ...thinned, sample: centistokes(0.4) }],
-      'far thicker than the oil': [{ ...thinned, sample: centistokes(1e6) }],
-      'no blend': [],
+      'a viscosity out of range': refused('oil', { ...thinned, oil: 100 }),
+      'a density out of range': refused('oilDensity', { ...thinned, oilDensity: 0.88 }),
+      'thinner than the fuel': refused('sample', { ...thinned, sample: centistokes(0.4) }),
+      'far thicker than the oil': refused('sample', { ...thinned, sample: centistokes(1e6) }),
+      'no blend': refused('diluted'),
     },
   }),
   dripFlow: calls(dripFlow, {
     sound: [[{ drops: perMinute(12) }], [{ drops: perMinute(12), dropVolume: mL(0.04) }]],
     provoked: {
-      'a negative rate': [{ drops: perMinute(-1) }],
-      'not a drop': [{ drops: perMinute(12), dropVolume: quartUS(1) }],
-      'no drip': [],
+      'a negative rate': refused('drops', { drops: perMinute(-1) }),
+      'not a drop': refused('dropVolume', { drops: perMinute(12), dropVolume: quartUS(1) }),
+      'no drip': refused('drip'),
     },
   }),
   dilutedOil: calls(dilutedOil, {
@@ -181,22 +201,34 @@ export const oilCalls = {
       [{ oil: { line, density: oilDensity }, fuel, fraction: limit, law: 'log-mean' }],
     ],
     provoked: {
-      'no oil': [{ fraction: limit }],
-      'an oil of no density': [{ oil: { line, density: 0.88 }, fraction: limit }],
-      'a fuel of no density': [
-        { oil: { line, density: oilDensity }, fuel: { line, density: 0.74 }, fraction: limit },
-      ],
-      'oil and fuel swapped': [
-        { oil: petrol, fuel: { line, density: oilDensity }, fraction: limit },
-      ],
-      'percent as a plain number': [{ oil: { line, density: oilDensity }, fraction: 5 }],
-      'an unknown law': [{ oil: { line, density: oilDensity }, fraction: limit, law: 'Walther' }],
-      'a fuel below the range': [
-        {
-          oil: { line: [warm, { ...hot, temperature: celsius(200) }], density: oilDensity },
-          fraction: limit,
-        },
-      ],
+      'no oil': refused('oil', { fraction: limit }),
+      'an oil of no density': refused('oil.density', {
+        oil: { line, density: 0.88 },
+        fraction: limit,
+      }),
+      'a fuel of no density': refused('fuel.density', {
+        oil: { line, density: oilDensity },
+        fuel: { line, density: 0.74 },
+        fraction: limit,
+      }),
+      'oil and fuel swapped': refused('fuel.line', {
+        oil: petrol,
+        fuel: { line, density: oilDensity },
+        fraction: limit,
+      }),
+      'percent as a plain number': refused('fraction', {
+        oil: { line, density: oilDensity },
+        fraction: 5,
+      }),
+      'an unknown law': refused('law', {
+        oil: { line, density: oilDensity },
+        fraction: limit,
+        law: 'Walther',
+      }),
+      'a fuel below the range': refused('result', {
+        oil: { line: [warm, { ...hot, temperature: celsius(200) }], density: oilDensity },
+        fraction: limit,
+      }),
     },
   }),
   fuelInSump: calls(fuelInSump, {
@@ -206,11 +238,16 @@ export const oilCalls = {
       [{ ...losing, fuel: mL(20), time: hour(2) }],
     ],
     provoked: {
-      'a negative time': [{ ...leak, time: hour(-2) }],
-      'not a sump': [{ ...leak, oil: 1, time: hour(2) }],
-      'a leak that outruns it': [{ ...leak, leak: 36e-6, time: hour(2000) }],
-      'more fuel than oil can be': [{ ...leak, oil: mL(1), fuel: litre(1), time: hour(2) }],
-      'no sump': [],
+      'a negative time': refused('time', { ...leak, time: hour(-2) }),
+      'not a sump': refused('oil', { ...leak, oil: 1, time: hour(2) }),
+      'a leak that outruns it': refused('leak', { ...leak, leak: 36e-6, time: hour(2000) }),
+      'more fuel than oil can be': refused('fuel', {
+        ...leak,
+        oil: mL(1),
+        fuel: litre(1),
+        time: hour(2),
+      }),
+      'no sump': refused('sump'),
     },
   }),
   sumpLog: calls(sumpLog, {
@@ -220,22 +257,32 @@ export const oilCalls = {
       [{ ...story, evaporation: perHour(0.2), leak: mLPerHour(0) }],
     ],
     provoked: {
-      'a negative time': [{ ...story, log: [{ running: -1 }] }],
-      'not a sump': [{ ...story, oil: 1 }],
-      'two things at once': [{ ...story, log: [{ running: hour(1), added: litre(0.3) }] }],
-      'more drained than there is': [{ ...story, log: [{ drained: litre(1) }] }],
-      'a leak that outruns it': [{ ...story, leak: 1e-3, log: [{ standing: hour(8) }] }],
-      'an empty log': [{ ...story, log: [] }],
-      'no sump': [],
+      'a negative time': refused('log[0].running', { ...story, log: [{ running: -1 }] }),
+      'not a sump': refused('oil', { ...story, oil: 1 }),
+      'two things at once': refused('log[0]', {
+        ...story,
+        log: [{ running: hour(1), added: litre(0.3) }],
+      }),
+      'more drained than there is': refused('log[0].drained', {
+        ...story,
+        log: [{ drained: litre(1) }],
+      }),
+      'a leak that outruns it': refused('leak', {
+        ...story,
+        leak: 1e-3,
+        log: [{ standing: hour(8) }],
+      }),
+      'an empty log': refused('log', { ...story, log: [] }),
+      'no sump': refused('sump'),
     },
   }),
   fuelFromLevelRise: calls(fuelFromLevelRise, {
     sound: [[risen], [{ ...risen, rise: mm(0) }]],
     provoked: {
-      'a fallen level': [{ ...risen, rise: mm(-3) }],
-      'not a sump': [{ ...risen, surface: 15000 }],
-      'nearly all fuel': [{ ...risen, rise: 0.4, surface: 1 }],
-      'no sump': [],
+      'a fallen level': refused('rise', { ...risen, rise: mm(-3) }),
+      'not a sump': refused('surface', { ...risen, surface: 15000 }),
+      'nearly all fuel': refused('rise', { ...risen, rise: 0.4, surface: 1 }),
+      'no sump': refused('sump'),
     },
   }),
   timeToDilution: calls(timeToDilution, {
@@ -247,10 +294,10 @@ export const oilCalls = {
       [{ ...leak, leak: mLPerHour(0), fraction: limit }],
     ],
     provoked: {
-      'a negative leak': [{ ...leak, leak: mLPerHour(-1), fraction: limit }],
-      'not a sump': [{ ...leak, oil: 1, fraction: limit }],
-      'all of it fuel': [{ ...leak, fraction: percentByVolume(100) }],
-      'no sump': [],
+      'a negative leak': refused('leak', { ...leak, leak: mLPerHour(-1), fraction: limit }),
+      'not a sump': refused('oil', { ...leak, oil: 1, fraction: limit }),
+      'all of it fuel': refused('fraction', { ...leak, fraction: percentByVolume(100) }),
+      'no sump': refused('sump'),
     },
   }),
   dilutionFinding: calls(dilutionFinding, {
@@ -260,10 +307,12 @@ export const oilCalls = {
       [percentByVolume(6), { thresholds }],
     ],
     provoked: {
-      'above one': [3.1],
-      'less than none': [-0.01],
-      'thresholds reversed': [limit, { thresholds: { act: 0.05, critical: 0.02 } }],
-      'no options': [limit, null],
+      'above one': refused('fraction', 3.1),
+      'less than none': refused('fraction', -0.01),
+      'thresholds reversed': refused('options.thresholds', limit, {
+        thresholds: { act: 0.05, critical: 0.02 },
+      }),
+      'no options': refused('options', limit, null),
     },
   }),
 };

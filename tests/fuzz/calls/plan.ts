@@ -4,7 +4,7 @@ import { planBuilds, planReport } from 'crankwright/planning';
 import { describePart, readShed, triage, triageReport } from 'crankwright/shed';
 import { noEngine, twoEngines } from '../../planning/plans.js';
 import { plainShed } from '../../shed/sheds.js';
-import { calls } from './calls.js';
+import { calls, refused } from './calls.js';
 
 const sorted = triage(readShed(plainShed()));
 const [first, ...others] = sorted.parts.map((part) => [part, { units: 'inch' }] as const);
@@ -78,53 +78,55 @@ export const planCalls = {
       [single, { reserved: ['rod'], timeLimit: second(60), onProgress: () => {} }],
     ],
     provoked: {
-      'not a shed': [{}],
-      'unknown option': [single, { most: 1 }],
-      'an option that cannot be': [single, { atMost: -1 }],
-      'a name that is not in the shed': [single, { reserved: ['head'] }],
+      'not a shed': refused('shed.version', {}),
+      'unknown option': refused('options.most', single, { most: 1 }),
+      'an option that cannot be': refused('options.atMost', single, { atMost: -1 }),
+      'a name that is not in the shed': refused('options.reserved[0]', single, {
+        reserved: ['head'],
+      }),
     },
   }),
   triage: calls(triage, {
     madeBy: 'readShed',
     sound: [[single], [readShed(plainShed())]],
-    provoked: { 'not a shed': [{}] },
+    provoked: { 'not a shed': refused('shed.version', {}) },
   }),
   describePart: calls(describePart, {
     madeBy: 'triage',
     sound: first ? [first, ...others] : [],
     provoked: {
-      'not a part': [{}, { units: 'inch' }],
-      'unknown unit system': [first?.[0], { units: 'imperial' }],
-      'no wording': [first?.[0]],
+      'not a part': refused('part.section', {}, { units: 'inch' }),
+      'unknown unit system': refused('wording.units', first?.[0], { units: 'imperial' }),
+      'no wording': refused('wording', first?.[0]),
     },
   }),
   triageReport: calls(triageReport, {
     madeBy: 'triage',
     sound: [[sorted], [sorted, { units: 'metric' }]],
     provoked: {
-      'not a triage': [{}, { units: 'inch' }],
-      'no triage': [],
-      'unknown unit system': [sorted, { units: 'imperial' }],
+      'not a triage': refused('triage.shed', {}, { units: 'inch' }),
+      'no triage': refused('triage'),
+      'unknown unit system': refused('wording.units', sorted, { units: 'imperial' }),
     },
   }),
   planReport: calls(planReport, {
     madeBy: 'planBuilds',
     sound: [[twoEngines], [noEngine], [twoEngines, { units: 'metric' }]],
     provoked: {
-      'not a plan': [{}, { units: 'inch' }],
-      'no plan': [],
-      'unknown unit system': [twoEngines, { units: 'imperial' }],
+      'not a plan': refused('plan.shed', {}, { units: 'inch' }),
+      'no plan': refused('plan'),
+      'unknown unit system': refused('wording.units', twoEngines, { units: 'imperial' }),
     },
   }),
   buildSheet: calls(buildSheet, {
     madeBy: 'planBuilds',
     sound: [[twoEngines], [noEngine], [twoEngines, { units: 'metric', format: 'text' }]],
     provoked: {
-      'not a plan': [{ units: 'inch' }],
-      'no plan': [],
-      'unknown option': [twoEngines, { unit: 'inch' }],
-      'unknown unit system': [twoEngines, { units: 'imperial' }],
-      'unknown format': [twoEngines, { format: 'html' }],
+      'not a plan': refused('plan.shed', { units: 'inch' }),
+      'no plan': refused('plan'),
+      'unknown option': refused('options.unit', twoEngines, { unit: 'inch' }),
+      'unknown unit system': refused('options.units', twoEngines, { units: 'imperial' }),
+      'unknown format': refused('options.format', twoEngines, { format: 'html' }),
     },
   }),
 };

@@ -20,7 +20,7 @@ import {
   tradeUnit,
   valueIn,
 } from 'crankwright';
-import { calls } from './calls.js';
+import { calls, refused } from './calls.js';
 
 const huge = Number.MAX_VALUE;
 
@@ -31,20 +31,26 @@ export const quantityCalls = {
       [thou(-1), thou(1)],
     ],
     provoked: {
-      'not a finite number': [inch(1), Number.NaN],
-      'the sum is too large': [huge, huge],
+      'not a finite number': refused('b', inch(1), Number.NaN),
+      'the sum is too large': refused('result', huge, huge),
     },
   }),
   minus: calls(minus, {
     sound: [[inch(2.125), thou(20)]],
-    provoked: { 'not a finite number': ['2.125', 0], 'the difference is too large': [huge, -huge] },
+    provoked: {
+      'not a finite number': refused('a', '2.125', 0),
+      'the difference is too large': refused('result', huge, -huge),
+    },
   }),
   times: calls(times, {
     sound: [
       [thou(10), 2],
       [celsiusDifference(4), -0.5],
     ],
-    provoked: { 'not a finite number': [thou(1), Infinity], 'the product is too large': [huge, 2] },
+    provoked: {
+      'not a finite number': refused('factor', thou(1), Infinity),
+      'the product is too large': refused('result', huge, 2),
+    },
   }),
   valueIn: calls(valueIn, {
     sound: [
@@ -52,9 +58,9 @@ export const quantityCalls = {
       [celsius(40), celsius],
     ],
     provoked: {
-      'not a finite number': [Number.NaN, mm],
-      'the unit is not one': [inch(1), 'mm'],
-      'the number is too large': [huge, thou],
+      'not a finite number': refused('quantity', Number.NaN, mm),
+      'the unit is not one': refused('unit', inch(1), 'mm'),
+      'the number is too large': refused('thou', huge, thou),
     },
   }),
   convert: calls(convert, {
@@ -63,11 +69,11 @@ export const quantityCalls = {
       [68, '°F', '°C'],
     ],
     provoked: {
-      'not finite': [Number.NaN, 'in', 'mm'],
-      'unknown symbol': [1, 'inch', 'mm'],
-      'unknown symbol wanted': [1, 'in', 'toString'],
-      'another dimension': [1, 'in', 'lbf·ft'],
-      'the number is too large': [huge, 'in', 'µm'],
+      'not finite': refused('value', Number.NaN, 'in', 'mm'),
+      'unknown symbol': refused('from', 1, 'inch', 'mm'),
+      'unknown symbol wanted': refused('to', 1, 'in', 'toString'),
+      'another dimension': refused('to', 1, 'in', 'lbf·ft'),
+      'the number is too large': refused('value', huge, 'in', 'µm'),
     },
   }),
   format: calls(format, {
@@ -77,11 +83,11 @@ export const quantityCalls = {
       [percent(50), percent, 0],
     ],
     provoked: {
-      'not finite': [Infinity, mm],
-      'decimals below 0': [inch(1), mm, -1],
-      'decimals above 12': [inch(1), mm, 13],
-      'decimals in part': [inch(1), mm, 1.5],
-      'a unit in quotes': [inch(1), 'mm'],
+      'not finite': refused('quantity', Infinity, mm),
+      'decimals below 0': refused('decimals', inch(1), mm, -1),
+      'decimals above 12': refused('decimals', inch(1), mm, 13),
+      'decimals in part': refused('decimals', inch(1), mm, 1.5),
+      'a unit in quotes': refused('unit', inch(1), 'mm'),
     },
   }),
   parse: calls(parse, {
@@ -91,49 +97,49 @@ export const quantityCalls = {
       ['-1.5e-3 %', 'ratio'],
     ],
     provoked: {
-      'no number': ['inch', 'length'],
-      'no unit': ['2.125', 'length'],
-      'a unit of another dimension': ['2 in', 'torque'],
-      'an unknown dimension': ['2 in', 'size'],
-      'an ambiguous unit': ['1 qt', 'volume'],
-      'not text': [2.125, 'length'],
-      'no fraction': ['1 4/3 in', 'length'],
-      'a number too large': ['1e999 in', 'length'],
-      'a number too small': ['1e-999 in', 'length'],
+      'no number': refused('text', 'inch', 'length'),
+      'no unit': refused('text', '2.125', 'length'),
+      'a unit of another dimension': refused('text', '2 in', 'torque'),
+      'an unknown dimension': refused('dimension', '2 in', 'size'),
+      'an ambiguous unit': refused('text', '1 qt', 'volume'),
+      'not text': refused('text', 2.125, 'length'),
+      'no fraction': refused('text', '1 4/3 in', 'length'),
+      'a number too large': refused('text', '1e999 in', 'length'),
+      'a number too small': refused('text', '1e-999 in', 'length'),
     },
   }),
   parseLength: calls(parseLength, {
     sound: [['2-1/8 in'], ['20 under'], ['+.020 in'], ["1' "]],
     provoked: {
-      'two units': ['2 in mm'],
-      'a comma': ['2,125 in'],
-      'not an undersize': ['2.5 under'],
-      'a number too large': ['1e400 in'],
-      'a number too small': ['1e-400 in'],
+      'two units': refused('text', '2 in mm'),
+      'a comma': refused('text', '2,125 in'),
+      'not an undersize': refused('text', '2.5 under'),
+      'a number too large': refused('text', '1e400 in'),
+      'a number too small': refused('text', '1e-400 in'),
     },
   }),
   tradeUnit: calls(tradeUnit, {
     sound: [['length', 'inch']],
     provoked: {
-      'unknown dimension': ['toString', 'inch'],
-      'unknown system': ['length', 'imperial'],
+      'unknown dimension': refused('dimension', 'toString', 'inch'),
+      'unknown system': refused('system', 'length', 'imperial'),
     },
     notJson: 'a unit is a function',
   }),
   absolutePressure: calls(absolutePressure, {
     sound: [[psiGauge(120), standardAtmosphere]],
     provoked: {
-      'the reading is not finite': [Number.NaN, standardAtmosphere],
-      'the atmosphere is not finite': [psiGauge(1), Infinity],
-      'below a perfect vacuum': [psiGauge(-20), standardAtmosphere],
+      'the reading is not finite': refused('reading', Number.NaN, standardAtmosphere),
+      'the atmosphere is not finite': refused('atmosphere', psiGauge(1), Infinity),
+      'below a perfect vacuum': refused('reading', psiGauge(-20), standardAtmosphere),
     },
   }),
   gaugePressure: calls(gaugePressure, {
     sound: [[kPa(150), standardAtmosphere]],
     provoked: {
-      'not finite': [Number.NaN, standardAtmosphere],
-      'below a perfect vacuum': [kPa(-1), standardAtmosphere],
-      'an atmosphere below a perfect vacuum': [kPa(1), -1],
+      'not finite': refused('absolute', Number.NaN, standardAtmosphere),
+      'below a perfect vacuum': refused('absolute', kPa(-1), standardAtmosphere),
+      'an atmosphere below a perfect vacuum': refused('atmosphere', kPa(1), -1),
     },
   }),
 };

@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { actionsFrom, describeAction, inspect, readSheet, report } from 'crankwright/sheet';
 import { root } from '../../support/repo.js';
-import { calls } from './calls.js';
+import { calls, refused } from './calls.js';
 
 /** One of each section, so that every path can be tried. */
 const plain = {
@@ -111,52 +111,59 @@ export const sheetCalls = {
   readSheet: calls(readSheet, {
     sound: [[plain], [text]],
     provoked: {
-      missing: [{ version: 1, units: 'inch' }],
-      misspelt: [{ ...plain, oils: plain.oil }],
-      'out of range': [{ ...plain, oil: { ...plain.oil, sump: '1 m³' } }],
-      contradictory: [{ ...plain, rods: [...plain.rods, ...plain.rods] }],
-      'given twice': ['{ "version": 1, "engine": "e", "units": "inch", "units": "metric" }'],
-      'not JSON': ['version: 1'],
-      'too long': ['{ "version": 1, "engine": "e", "units": "inch" }'.padEnd(2_000_001)],
-      'not a sheet': [[]],
-      nothing: [],
+      missing: refused('engine', { version: 1, units: 'inch' }),
+      misspelt: refused('oils', { ...plain, oils: plain.oil }),
+      'out of range': refused('oil.sump', { ...plain, oil: { ...plain.oil, sump: '1 m³' } }),
+      contradictory: refused('rods[1].name', { ...plain, rods: [...plain.rods, ...plain.rods] }),
+      'given twice': refused(
+        'units',
+        '{ "version": 1, "engine": "e", "units": "inch", "units": "metric" }',
+      ),
+      'not JSON': refused('sheet, line 1', 'version: 1'),
+      'too long': refused(
+        'sheet',
+        '{ "version": 1, "engine": "e", "units": "inch" }'.padEnd(2_000_001),
+      ),
+      'not a sheet': refused('sheet', []),
+      nothing: refused('sheet'),
     },
   }),
   inspect: calls(inspect, {
     madeBy: 'readSheet',
     sound: [[sheet]],
     provoked: {
-      'readings that contradict each other': [
-        {
-          ...sheet,
-          crankshaft: { rodJournals: { standard: { min: 0.05, max: 0.0501 } } },
-        },
-      ],
-      'no standard size': [{ ...sheet, crankshaft: {} }],
-      'no sheet': [],
+      'readings that contradict each other': refused('sheet.rods[0].journal.readings', {
+        ...sheet,
+        crankshaft: { rodJournals: { standard: { min: 0.05, max: 0.0501 } } },
+      }),
+      'no standard size': refused('crankshaft.rodJournals', { ...sheet, crankshaft: {} }),
+      'no sheet': refused('sheet'),
     },
   }),
   actionsFrom: calls(actionsFrom, {
     madeBy: 'inspect',
     sound: [[inspection]],
-    provoked: { 'not an inspection': [{}], 'no inspection': [] },
+    provoked: {
+      'not an inspection': refused('inspection.engine', {}),
+      'no inspection': refused('inspection'),
+    },
   }),
   describeAction: calls(describeAction, {
     madeBy: 'actionsFrom',
     sound: first ? [first, ...others] : [],
     provoked: {
-      'unknown unit system': [first?.[0], { units: 'imperial' }],
-      'not an action': [{}, inch],
-      'no wording': [first?.[0]],
+      'unknown unit system': refused('wording.units', first?.[0], { units: 'imperial' }),
+      'not an action': refused('action.kind', {}, inch),
+      'no wording': refused('wording', first?.[0]),
     },
   }),
   report: calls(report, {
     madeBy: 'inspect',
     sound: [[inspection], [inspection, { units: 'metric' }]],
     provoked: {
-      'not an inspection': [{}, inch],
-      'no inspection': [],
-      'unknown unit system': [inspection, { units: 'imperial' }],
+      'not an inspection': refused('inspection.engine', {}, inch),
+      'no inspection': refused('inspection'),
+      'unknown unit system': refused('wording.units', inspection, { units: 'imperial' }),
     },
   }),
 };

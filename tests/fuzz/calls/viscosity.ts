@@ -20,7 +20,7 @@ import {
   type ViscosityLine,
   viscosityIndex,
 } from 'crankwright';
-import { calls } from './calls.js';
+import { calls, refused } from './calls.js';
 
 const line: ViscosityLine = [
   { temperature: celsius(40), viscosity: centistokes(100) },
@@ -49,20 +49,20 @@ export const viscosityCalls = {
       [line, celsius(-50)],
     ],
     provoked: {
-      'equal temperatures': [closed, celsius(180)],
-      'thicker when heated': [thickening, celsius(180)],
-      'not an oil temperature': [line, celsius(300)],
-      'the result is out of range': [steep, celsius(150)],
-      'one point': [[warm], celsius(80)],
+      'equal temperatures': refused('line', closed, celsius(180)),
+      'thicker when heated': refused('line', thickening, celsius(180)),
+      'not an oil temperature': refused('temperature', line, celsius(300)),
+      'the result is out of range': refused('result', steep, celsius(150)),
+      'one point': refused('line', [warm], celsius(80)),
     },
   }),
   densityFromApiGravity: calls(densityFromApiGravity, {
     sound: [[ratio(28)], [ratio(-5)]],
-    provoked: { 'outside the scale': [ratio(200)] },
+    provoked: { 'outside the scale': refused('gravity', ratio(200)) },
   }),
   apiGravity: calls(apiGravity, {
     sound: [[kilogramPerCubicMetre(886)]],
-    provoked: { 'not a density': [0.886] },
+    provoked: { 'not a density': refused('density', 0.886) },
   }),
   densityAt: calls(densityAt, {
     sound: [
@@ -71,15 +71,20 @@ export const viscosityCalls = {
       [{ ...petrol, expansion: ppmPerKelvin(1200) }],
     ],
     provoked: {
-      'a temperature outside the range': [{ ...known, temperature: celsius(151) }],
-      'the other temperature outside the range': [{ ...known, at: celsius(-51) }],
-      'not an oil density': [{ ...known, density: 0.88 }],
-      'an expansion without its unit': [{ ...known, expansion: 700 }],
-      'an expansion that takes it out of the range': [
-        { ...petrol, temperature: celsius(150), expansion: ppmPerKelvin(2000) },
-      ],
-      'petrol with the default': [petrol],
-      'a misspelt field': [{ ...known, expansoin: ppmPerKelvin(700) }],
+      'a temperature outside the range': refused('temperature', {
+        ...known,
+        temperature: celsius(151),
+      }),
+      'the other temperature outside the range': refused('at', { ...known, at: celsius(-51) }),
+      'not an oil density': refused('density', { ...known, density: 0.88 }),
+      'an expansion without its unit': refused('expansion', { ...known, expansion: 700 }),
+      'an expansion that takes it out of the range': refused('temperature', {
+        ...petrol,
+        temperature: celsius(150),
+        expansion: ppmPerKelvin(2000),
+      }),
+      'petrol with the default': refused('density', petrol),
+      'a misspelt field': refused('known.expansoin', { ...known, expansoin: ppmPerKelvin(700) }),
     },
   }),
   dynamicViscosityAt: calls(dynamicViscosityAt, {
@@ -88,12 +93,16 @@ export const viscosityCalls = {
       [{ ...oil, expansion: ppmPerKelvin(700) }, celsius(-20)],
     ],
     provoked: {
-      'not a line': [{ ...oil, line: thickening }, celsius(80)],
-      'not a density': [{ ...oil, density: 0.885 }, celsius(80)],
-      'not an expansion': [{ ...oil, expansion: 700 }, celsius(80)],
-      'the temperature is out of range': [oil, celsius(160)],
-      'the result is out of range': [{ ...oil, line: steep }, celsius(150)],
-      'petrol with the default': [{ ...oil, density: petrol.density }, celsius(80)],
+      'not a line': refused('oil.line', { ...oil, line: thickening }, celsius(80)),
+      'not a density': refused('oil.density', { ...oil, density: 0.885 }, celsius(80)),
+      'not an expansion': refused('oil.expansion', { ...oil, expansion: 700 }, celsius(80)),
+      'the temperature is out of range': refused('temperature', oil, celsius(160)),
+      'the result is out of range': refused('result', { ...oil, line: steep }, celsius(150)),
+      'petrol with the default': refused(
+        'oil.density',
+        { ...oil, density: petrol.density },
+        celsius(80),
+      ),
     },
   }),
   extrapolatedDynamicViscosity: calls(extrapolatedDynamicViscosity, {
@@ -102,15 +111,16 @@ export const viscosityCalls = {
       [oil, celsius(80)],
     ],
     provoked: {
-      'not a line': [{ ...oil, line: closed }, celsius(80)],
-      'not a density': [{ ...oil, density: 0.885 }, celsius(80)],
-      'not an expansion': [{ ...oil, expansion: 700 }, celsius(80)],
-      'not an oil temperature': [oil, celsius(300)],
-      'an expansion that takes it out of the range': [
+      'not a line': refused('oil.line', { ...oil, line: closed }, celsius(80)),
+      'not a density': refused('oil.density', { ...oil, density: 0.885 }, celsius(80)),
+      'not an expansion': refused('oil.expansion', { ...oil, expansion: 700 }, celsius(80)),
+      'not an oil temperature': refused('temperature', oil, celsius(300)),
+      'an expansion that takes it out of the range': refused(
+        'temperature',
         { ...oil, expansion: ppmPerKelvin(2000) },
         celsius(220),
-      ],
-      'the result is out of range': [{ ...oil, line: steep }, celsius(150)],
+      ),
+      'the result is out of range': refused('result', { ...oil, line: steep }, celsius(150)),
     },
   }),
   viscosityIndex: calls(viscosityIndex, {
@@ -120,26 +130,35 @@ export const viscosityCalls = {
       [{ at40C: centistokes(3000), at100C: centistokes(80) }],
     ],
     provoked: {
-      'not a viscosity': [{ at40C: 73.3, at100C: centistokes(8.86) }],
-      'too thin for an index': [{ at40C: centistokes(5), at100C: centistokes(1.9) }],
-      'where no index is defined': [{ at40C: centistokes(5), at100C: centistokes(1) }],
-      'thicker when heated': [{ at40C: centistokes(8.86), at100C: centistokes(73.3) }],
+      'not a viscosity': refused('at40C', { at40C: 73.3, at100C: centistokes(8.86) }),
+      'too thin for an index': refused('at100C', {
+        at40C: centistokes(5),
+        at100C: centistokes(1.9),
+      }),
+      'where no index is defined': refused('at100C', {
+        at40C: centistokes(5),
+        at100C: centistokes(1),
+      }),
+      'thicker when heated': refused('at40C', {
+        at40C: centistokes(8.86),
+        at100C: centistokes(73.3),
+      }),
     },
   }),
   saeGrade: calls(saeGrade, {
     sound: [[centistokes(8.1)], [centistokes(2)], [centistokes(40)]],
-    provoked: { 'not a viscosity': [8.1e3] },
+    provoked: { 'not a viscosity': refused('viscosityAt100C', 8.1e3) },
   }),
   isoGrade: calls(isoGrade, {
     sound: [[centistokes(67)], [centistokes(55)], [centistokes(1)], [centistokes(5000)]],
-    provoked: { 'not a viscosity': [6.7e4] },
+    provoked: { 'not a viscosity': refused('viscosityAt40C', 6.7e4) },
   }),
   sayboltUniversal: calls(sayboltUniversal, {
     sound: [[centistokes(32), fahrenheit(100)]],
     provoked: {
-      'thinner than the tables': [centistokes(1.7), fahrenheit(100)],
-      'not a viscosity': [32, fahrenheit(100)],
-      'too hot': [centistokes(32), fahrenheit(351)],
+      'thinner than the tables': refused('viscosity', centistokes(1.7), fahrenheit(100)),
+      'not a viscosity': refused('viscosity', 32, fahrenheit(100)),
+      'too hot': refused('temperature', centistokes(32), fahrenheit(351)),
     },
   }),
   kinematicFromSaybolt: calls(kinematicFromSaybolt, {
@@ -148,9 +167,9 @@ export const viscosityCalls = {
       [second(1e6), fahrenheit(0)],
     ],
     provoked: {
-      'thinner than the tables': [second(31), fahrenheit(100)],
-      'not an oil': [second(1e12), fahrenheit(100)],
-      'too cold': [second(150), fahrenheit(-1)],
+      'thinner than the tables': refused('time', second(31), fahrenheit(100)),
+      'not an oil': refused('time', second(1e12), fahrenheit(100)),
+      'too cold': refused('temperature', second(150), fahrenheit(-1)),
     },
   }),
 };

@@ -1,0 +1,31 @@
+import { card } from '../judging/internal.js';
+import { flattenedStripe, gaugingThread } from './domains.js';
+import { flattenedThreadGap } from './flattened-thread.js';
+
+/** The formula of a gauging thread. */
+export const flattenedThreadCards = {
+  flattenedThreadGap: card({
+    of: flattenedThreadGap,
+    name: 'gap that crushed a gauging thread',
+    gives: { symbol: 'h', meaning: 'gap where the thread lay', dimension: 'length' },
+    letters: {
+      d: {
+        field: 'threadDiameter',
+        meaning: 'thread diameter before',
+        domain: gaugingThread,
+        usual: [0.0001, 0.0003],
+      },
+      w: {
+        field: 'flattenedWidth',
+        meaning: 'width of the stripe after',
+        domain: flattenedStripe,
+        usual: [0.0004, 0.004],
+      },
+    },
+    expression: 'pi * d^2 / (4 * w)',
+    refuses: {
+      'the stripe is narrower than the thread': { with: { w: 0.0001 }, names: 'flattenedWidth' },
+    },
+    source: 'conservation of area, the flattened section taken as a rectangle',
+  }),
+};

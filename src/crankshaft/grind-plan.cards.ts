@@ -1,0 +1,127 @@
+import { card, diameter, machiningStock, outOfTrue, sizeStep } from '../judging/internal.js';
+import { type Length, metre } from '../quantities/index.js';
+import { grindPlan } from './grind-plan.js';
+import type { GrindPlan, GrindRequest } from './grind-types.js';
+
+const standard = {
+  field: 'standard.max',
+  written: 'standard.max',
+  meaning: 'largest standard diameter',
+  domain: diameter,
+  usual: [0.0499, 0.0501],
+} as const;
+const undersize = {
+  field: 'steps[0]',
+  written: 'undersize',
+  meaning: 'undersize, on the diameter',
+  domain: sizeStep,
+  usual: [0.000508, 0.000762],
+} as const;
+
+/** A journal that a fault keeps from being used as it is. */
+const scored = (smallest: Length, largest: Length, outOfRound = metre(0), runout = metre(0)) => [
+  { name: 'journal', smallest, largest, outOfRound, taper: metre(0), runout, faults: ['scored'] },
+];
+
+/** A journal of 50 mm that is ground by a step. */
+const ground = (max: Length, step: Length, largest = metre(0.0496)): GrindRequest => ({
+  journals: scored(metre(0.0496), largest),
+  standard: { min: metre(0.049), max },
+  steps: [step],
+  cleanUpAllowance: metre(0),
+});
+
+const stock = (plan: GrindPlan) =>
+  plan.outcome === 'none' ? undefined : plan.journals[0]?.stockRemoved;
+
+/** Formulas of grinding. */
+export const grindPlanCards = {
+  journalLeft: card({
+    of: grindPlan,
+    name: 'largest round journal that is left in a worn one',
+    gives: { symbol: 'D', meaning: 'largest journal that cleans up', dimension: 'length' },
+    letters: {
+      D_min: {
+        field: 'journals[0].smallest',
+        meaning: 'smallest diameter read',
+        domain: diameter,
+        usual: [0.0496, 0.0497],
+      },
+      o: {
+        field: 'journals[0].outOfRound',
+        meaning: 'out-of-round, if worn on one side',
+        domain: outOfTrue,
+        usual: [0, 0.00005],
+      },
+      r: {
+        field: 'journals[0].runout',
+        meaning: 'full indicator reading of runout',
+        domain: outOfTrue,
+        usual: [0, 0.00005],
+      },
+      a: {
+        field: 'cleanUpAllowance',
+        meaning: 'clean-up allowance',
+        domain: machiningStock,
+        usual: [0.00001, 0.00005],
+      },
+    },
+    call: ({ D_min, o, r, a }) => [
+      {
+        journals: scored(D_min, metre(0.0498), o, r),
+        standard: { min: metre(0.05), max: metre(0.05) },
+        steps: [metre(0.0008)],
+        cleanUpAllowance: a,
+      },
+    ],
+    read: ({ because }) => {
+      const reason = because.find(({ kind }) => kind === 'cleans up');
+      return reason?.kind === 'cleans up' ? reason.available : undefined;
+    },
+    expression: 'D_min - o - r - a',
+    refuses: {
+      'a journal is far smaller than any undersize': {
+        with: { D_min: 0.0465 },
+        names: 'journals[0].smallest',
+      },
+      'a smallest is above its largest': { with: { D_min: 0.0499 }, names: 'journals[0]' },
+      'a shape contradicts its sizes': { with: { o: 0.001 }, names: 'journals[0].outOfRound' },
+    },
+    source: 'geometry: the axis of grinding is eccentric by half the wear and half the runout',
+  }),
+  targetDiameter: card({
+    of: grindPlan,
+    name: 'diameter to grind to',
+    gives: { symbol: 'D', meaning: 'largest diameter at the undersize', dimension: 'length' },
+    letters: { D_s: standard, u: undersize },
+    call: ({ D_s, u }) => [ground(D_s, u)],
+    read: (plan) => (plan.outcome === 'none' ? undefined : plan.target.max),
+    expression: 'D_s - u',
+    refuses: {
+      'a journal is far larger than standard': {
+        with: { D_s: 0.0494 },
+        names: 'journals[0].largest',
+      },
+    },
+    source: 'definition of undersize; TM 5-3805-262-34, p. 4-24',
+  }),
+  leastGrindStock: card({
+    of: grindPlan,
+    name: 'least metal to grind off',
+    gives: { symbol: 's_min', meaning: 'least stock, on the diameter', dimension: 'length' },
+    letters: {
+      D_max: {
+        field: 'journals[0].largest',
+        meaning: 'largest diameter read',
+        domain: diameter,
+        usual: [0.0496, 0.0497],
+      },
+      D_s: standard,
+      u: undersize,
+    },
+    call: ({ D_max, D_s, u }) => [ground(D_s, u, D_max)],
+    read: (plan) => stock(plan)?.min,
+    expression: 'D_max - (D_s - u)',
+    source: 'geometry',
+  }),
+};

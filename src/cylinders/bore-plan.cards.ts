@@ -1,0 +1,145 @@
+import { card, diameter, machiningStock, outOfTrue, sizeStep } from '../judging/internal.js';
+import { type Length, metre } from '../quantities/index.js';
+import { borePlan } from './bore-plan.js';
+import type { BorePlan, BoreRequest } from './bore-types.js';
+import { cylinderWall } from './domains.js';
+
+const standard = {
+  field: 'standard.max',
+  written: 'standard.max',
+  meaning: 'largest standard bore',
+  domain: diameter,
+  usual: [0.08, 0.08005],
+} as const;
+const oversize = {
+  field: 'steps[0]',
+  written: 'oversize',
+  meaning: 'oversize, on the diameter',
+  domain: sizeStep,
+  usual: [0.0005, 0.000762],
+} as const;
+const smallest = {
+  field: 'cylinders[0].smallest',
+  meaning: 'smallest diameter read',
+  domain: diameter,
+  usual: [0.08, 0.0801],
+} as const;
+const stockForHone = {
+  field: 'honingAllowance',
+  meaning: 'stock left for the hone',
+  domain: machiningStock,
+  usual: [0.00005, 0.0001],
+} as const;
+
+interface Bored {
+  readonly smallest?: Length;
+  readonly largest?: Length;
+  readonly outOfRound?: Length;
+  readonly wall?: Length;
+  readonly max?: Length;
+  readonly step?: Length;
+  readonly honingAllowance?: Length;
+}
+
+/** A worn cylinder of 80 mm that is bored by a step. */
+function bored({
+  smallest = metre(0.08),
+  largest = metre(0.0803),
+  outOfRound = metre(0),
+  wall = metre(0.005),
+  max = metre(0.08),
+  step = metre(0.0008),
+  honingAllowance = metre(0),
+}: Bored): BoreRequest {
+  return {
+    cylinders: [{ name: 'cylinder', smallest, largest, outOfRound, taper: metre(0), wall }],
+    standard: { min: metre(0.08), max },
+    steps: [step],
+    honingAllowance,
+    leastWall: metre(0.001),
+  };
+}
+
+const firstOf = (plan: BorePlan) => (plan.outcome === 'none' ? undefined : plan.cylinders[0]);
+
+/** Formulas of boring. */
+export const borePlanCards = {
+  boreNeeded: card({
+    of: borePlan,
+    name: 'smallest finished bore that cleans up',
+    gives: { symbol: 'D', meaning: 'smallest bore that cleans up', dimension: 'length' },
+    letters: {
+      D_max: {
+        field: 'cylinders[0].largest',
+        meaning: 'largest diameter read',
+        domain: diameter,
+        usual: [0.0802, 0.0803],
+      },
+      o: {
+        field: 'cylinders[0].outOfRound',
+        meaning: 'out-of-round, if worn on one side',
+        domain: outOfTrue,
+        usual: [0, 0.0001],
+      },
+      h: stockForHone,
+    },
+    call: ({ D_max, o, h }) => [bored({ largest: D_max, outOfRound: o, honingAllowance: h })],
+    read: ({ because }) => {
+      const reason = because.find(({ kind }) => kind === 'cleans up');
+      return reason?.kind === 'cleans up' ? reason.needed : undefined;
+    },
+    expression: 'D_max + o + h',
+    refuses: {
+      'a smallest is above its largest': { with: { D_max: 0.0799 }, names: 'cylinders[0]' },
+      'a shape contradicts its sizes': { with: { o: 0.001 }, names: 'cylinders[0].outOfRound' },
+    },
+    source: 'geometry: the axis of boring is eccentric by half the wear',
+  }),
+  boreTo: card({
+    of: borePlan,
+    name: 'diameter to bore to, before the hone',
+    gives: { symbol: 'D_b', meaning: 'largest bore before the hone', dimension: 'length' },
+    letters: { D_s: standard, u: oversize, h: stockForHone },
+    call: ({ D_s, u, h }) => [bored({ max: D_s, step: u, honingAllowance: h })],
+    read: (plan) => (plan.outcome === 'none' ? undefined : plan.boreTo.max),
+    expression: 'D_s + u - h',
+    refuses: { 'a span is reversed': { with: { D_s: 0.0799 }, names: 'standard' } },
+    source: 'definition of oversize',
+  }),
+  mostBoreStock: card({
+    of: borePlan,
+    name: 'most metal to bore and hone off',
+    gives: { symbol: 's_max', meaning: 'most stock, on the diameter', dimension: 'length' },
+    letters: { D_s: standard, u: oversize, D_min: smallest },
+    call: ({ D_s, u, D_min }) => [bored({ max: D_s, step: u, smallest: D_min })],
+    read: (plan) => firstOf(plan)?.stockRemoved?.max,
+    expression: 'D_s + u - D_min',
+    source: 'geometry',
+  }),
+  wallLeft: card({
+    of: borePlan,
+    name: 'wall that is left',
+    gives: { symbol: 't', meaning: 'wall at its thinnest when bored', dimension: 'length' },
+    letters: {
+      t_0: {
+        field: 'cylinders[0].wall',
+        meaning: 'wall at its thinnest as it is',
+        domain: cylinderWall,
+        usual: [0.004, 0.008],
+      },
+      D_s: standard,
+      u: oversize,
+      D_min: smallest,
+    },
+    call: ({ t_0, D_s, u, D_min }) => [bored({ wall: t_0, max: D_s, step: u, smallest: D_min })],
+    read: (plan) => firstOf(plan)?.wallLeft,
+    expression: 't_0 - (D_s + u - D_min) / 2',
+    refuses: {
+      'a bore is far smaller than standard': {
+        with: { D_min: 0.0798 },
+        names: 'cylinders[0].smallest',
+      },
+    },
+    source: 'geometry: half the stock comes off either side',
+  }),
+};

@@ -1,0 +1,90 @@
+import { card, diameter } from '../judging/internal.js';
+import { metre } from '../quantities/index.js';
+import { pistonClearance, pistonClearanceSpan } from './piston-clearance.js';
+
+const ANOTHER = 'the two are not of one cylinder';
+
+/** Formulas of a piston's clearance. */
+export const pistonClearanceCards = {
+  pistonClearance: card({
+    of: pistonClearance,
+    name: 'piston clearance',
+    gives: { symbol: 'c', meaning: 'diametral piston clearance', dimension: 'length' },
+    letters: {
+      D: { field: 'bore', meaning: 'bore diameter', domain: diameter, usual: [0.08, 0.081] },
+      D_p: {
+        field: 'piston',
+        meaning: 'piston diameter across its thrust faces',
+        domain: diameter,
+        usual: [0.0795, 0.08],
+      },
+    },
+    expression: 'D - D_p',
+    refuses: { [ANOTHER]: { with: { D_p: 0.076 }, names: 'piston' } },
+    source: 'geometry',
+  }),
+  leastPistonClearance: card({
+    of: pistonClearanceSpan,
+    name: 'least piston clearance of toleranced sizes',
+    gives: { symbol: 'c_min', meaning: 'least diametral piston clearance', dimension: 'length' },
+    letters: {
+      D: {
+        field: 'bore.min',
+        written: 'bore.min',
+        meaning: 'smallest bore diameter',
+        domain: diameter,
+        usual: [0.08, 0.081],
+      },
+      D_p: {
+        field: 'piston.max',
+        written: 'piston.max',
+        meaning: 'largest piston diameter across its thrust faces',
+        domain: diameter,
+        usual: [0.0795, 0.08],
+      },
+    },
+    call: ({ D, D_p }) => [
+      { bore: { min: D, max: metre(0.081) }, piston: { min: metre(0.079), max: D_p } },
+    ],
+    read: ({ min }) => min,
+    expression: 'D - D_p',
+    refuses: {
+      // The smallest piston is of the largest bore.
+      [ANOTHER]: { with: { D_p: 0.085 }, names: 'piston' },
+      'a span is reversed': { with: { D_p: 0.0785 }, names: 'piston' },
+    },
+    source: 'geometry',
+  }),
+  mostPistonClearance: card({
+    of: pistonClearanceSpan,
+    name: 'most piston clearance of toleranced sizes',
+    gives: { symbol: 'c_max', meaning: 'most diametral piston clearance', dimension: 'length' },
+    letters: {
+      D: {
+        field: 'bore.max',
+        written: 'bore.max',
+        meaning: 'largest bore diameter',
+        domain: diameter,
+        usual: [0.0805, 0.081],
+      },
+      D_p: {
+        field: 'piston.min',
+        written: 'piston.min',
+        meaning: 'smallest piston diameter across its thrust faces',
+        domain: diameter,
+        usual: [0.079, 0.0795],
+      },
+    },
+    call: ({ D, D_p }) => [
+      { bore: { min: metre(0.08), max: D }, piston: { min: D_p, max: metre(0.08) } },
+    ],
+    read: ({ max }) => max,
+    expression: 'D - D_p',
+    refuses: {
+      // The largest piston is of the smallest bore.
+      [ANOTHER]: { with: { D_p: 0.0755 }, names: 'piston' },
+      'a span is reversed': { with: { D: 0.0795 }, names: 'bore' },
+    },
+    source: 'geometry',
+  }),
+};

@@ -1,0 +1,107 @@
+import type { Dimension, Quantity } from '../quantities/index.js';
+import type { Bounds } from './showing.js';
+
+/** What a formula gives. */
+export interface CardResult {
+  /** How the formula writes it. */
+  readonly symbol: string;
+  /** What it stands for, in the trade's words. */
+  readonly meaning: string;
+  /** Its dimension. */
+  readonly dimension: Dimension;
+}
+
+/** A domain of whatever dimension. */
+export interface AnyDomain extends Required<Bounds> {
+  (parameter: string, value: never): unknown;
+  /** Dimension of the quantities it takes. */
+  readonly dimension: Dimension;
+}
+
+/** A letter that is put into a formula. */
+export interface CardLetter {
+  /** What it stands for, in the trade's words. */
+  readonly meaning: string;
+  /** The parameter of the function that it goes into, with its path: `journal`, `line[0].viscosity`. */
+  readonly field: string;
+  /** How the formula in its documentation writes it; without this, as the last name of the field. */
+  readonly written?: string;
+  /** What it can be. */
+  readonly domain: AnyDomain;
+  /** Least and most that is usual in a small engine, in the coherent SI unit. */
+  readonly usual: readonly [least: number, most: number];
+}
+
+/** A call that the function refuses. */
+export interface CardRefusal {
+  /** Values of letters that bring it about, in SI; the others are usual ones. */
+  readonly with: Readonly<Record<string, number>>;
+  /** The parameter that the refusal names. */
+  readonly names: string;
+}
+
+/**
+ * One formula of the library, written out, with the function that computes it. The same card is read, worked
+ * through with numbers, checked for its dimensions, and held against the code and its documentation.
+ */
+export interface FormulaCard {
+  /** The function that computes it. */
+  readonly of: AnyFunction;
+  /** What it gives, in the trade's words. */
+  readonly name: string;
+  /** What comes out. */
+  readonly gives: CardResult;
+  /** What goes in, by the letter that the formula writes for it. */
+  readonly letters: Readonly<Record<string, CardLetter>>;
+  /** Definitions used in the formula, in mathjs syntax, each on its own. */
+  readonly where: readonly string[];
+  /** Those of them that hold numbers out of a table, by the letter they define. */
+  readonly tabled: readonly string[];
+  /** The formula, in mathjs syntax. */
+  readonly expression: string;
+  /** What the function refuses besides values outside their domains, by the cause that its documentation names. */
+  readonly refuses: Readonly<Record<string, CardRefusal>>;
+  /** Where the formula comes from. */
+  readonly source: string;
+  /** The arguments that the function takes for a value of each letter [SI]. */
+  readonly call: (values: Readonly<Record<string, number>>) => readonly unknown[];
+  /** The number of the formula in what the function gives; undefined where it gives none. */
+  readonly read: (result: unknown) => number | undefined;
+}
+
+type AnyFunction = (...args: never[]) => unknown;
+type Letters = FormulaCard['letters'];
+type Derived = 'of' | 'letters' | 'where' | 'tabled' | 'refuses' | 'call' | 'read';
+
+/** A value for each letter, of the dimension of its domain. */
+type ValuesOf<L extends Letters> = {
+  readonly [K in keyof L]: Quantity<L[K]['domain']['dimension']>;
+};
+
+/** What is written on a card; the rest follows from it. */
+interface CardText<F extends AnyFunction, L extends Letters>
+  extends Omit<FormulaCard, Derived>,
+    Partial<Pick<FormulaCard, 'where' | 'tabled' | 'refuses'>> {
+  readonly of: F;
+  readonly letters: L;
+  /** The arguments of a call. Without it they are one object with a field for each letter. */
+  readonly call?: (letters: ValuesOf<L>) => Readonly<Parameters<F>>;
+  /** Where the number stands in what the function gives. Without it, that is the number. */
+  readonly read?: (result: ReturnType<F>) => number | undefined;
+}
+
+/** Makes a card. */
+export function card<F extends AnyFunction, L extends Letters>(text: CardText<F, L>): FormulaCard {
+  const { letters, call, read } = text;
+  return {
+    where: [],
+    tabled: [],
+    refuses: {},
+    ...text,
+    call: (values) => call?.(values as ValuesOf<L>) ?? [fieldsOf(letters, values)],
+    read: (result) => (read ? read(result as ReturnType<F>) : (result as number)),
+  };
+}
+
+const fieldsOf = (letters: Letters, values: Readonly<Record<string, number>>) =>
+  Object.fromEntries(Object.entries(letters).map(([letter, { field }]) => [field, values[letter]]));

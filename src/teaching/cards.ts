@@ -1,0 +1,38 @@
+import { clearanceCards } from '../bearings/clearance.cards.js';
+import { explainCards } from '../bearings/explain.cards.js';
+import { filmCards } from '../bearings/film/film.cards.js';
+import { filmRegimeCards } from '../bearings/film/film-regime.cards.js';
+import { shortBearingCards } from '../bearings/film/short-bearing.cards.js';
+import { temperatureRiseCards } from '../bearings/film/temperature-rise.cards.js';
+import { flattenedThreadCards } from '../bearings/flattened-thread.cards.js';
+import { mobilityCards } from '../bearings/orbit/mobility.cards.js';
+import { endPlayCards } from '../crankshaft/end-play.cards.js';
+import { grindPlanCards } from '../crankshaft/grind-plan.cards.js';
+import { borePlanCards } from '../cylinders/bore-plan.cards.js';
+import { pistonClearanceCards } from '../cylinders/piston-clearance.cards.js';
+import { ringGapCards } from '../cylinders/ring-gap.cards.js';
+import type { FormulaCard } from '../judging/internal.js';
+import { shapeCards } from '../measuring/shape.cards.js';
+
+const everyCard = {
+  ...shapeCards,
+  ...grindPlanCards,
+  ...endPlayCards,
+  ...clearanceCards,
+  ...explainCards,
+  ...flattenedThreadCards,
+  ...filmCards,
+  ...shortBearingCards,
+  ...filmRegimeCards,
+  ...temperatureRiseCards,
+  ...mobilityCards,
+  ...borePlanCards,
+  ...pistonClearanceCards,
+  ...ringGapCards,
+};
+
+/** The name of a card. */
+export type CardName = keyof typeof everyCard;
+
+/** Every formula of the library, one card each. */
+export const cards: Readonly<Record<CardName, FormulaCard>> = everyCard;

@@ -1,0 +1,49 @@
+import { cards } from 'crankwright/teaching';
+import ts from 'typescript';
+import { expect, it } from 'vitest';
+import { exportsOf, signaturesOf } from '../support/doc-rules.js';
+import { compilerOptions, entryPoints, importEntries } from '../support/repo.js';
+import { unitsWithin } from '../support/type-units.js';
+
+/** Functions that compute a quantity and have no card, each with the reason. */
+const WITHOUT_CARD: Readonly<Record<string, string>> = {
+  ...because('a film that is solved for, or read off a map of solutions', [
+    'bigEndOrbit',
+    'filmThickness',
+    'finiteBearing',
+    'finiteBearingAt',
+    'heatBalance',
+    'maxFuelDilution',
+    'safeHours',
+    'solveReynolds',
+  ]),
+  ...because('a choice of the best of many', ['matchShells', 'pickShims']),
+  ...because('a list of what the trade makes', ['oversizeSteps', 'undersizeSteps']),
+  ...because('the nearer limit decides, of whatever dimension', ['judge']),
+};
+
+function because(reason: string, names: readonly string[]): Readonly<Record<string, string>> {
+  return Object.fromEntries(names.map((name) => [name, reason]));
+}
+
+const entries = entryPoints().map(({ path }) => path);
+const program = ts.createProgram(entries, compilerOptions());
+const checker = program.getTypeChecker();
+const values = new Map(
+  [...(await importEntries()).values()].flatMap((module) => Object.entries(module)),
+);
+
+/** Every exported function that gives a quantity, alone or inside of something else. */
+const computing = [...exportsOf(program, entries)].flatMap(([name, symbol]) => {
+  const types = signaturesOf(symbol).flatMap((node) => {
+    const signature = checker.getSignatureFromDeclaration(node);
+    return signature ? [checker.getReturnTypeOfSignature(signature)] : [];
+  });
+  return types.some((type) => unitsWithin(type, checker).size > 0) ? [name] : [];
+});
+
+it('has a card for every function that computes a quantity, or says why there is none', () => {
+  const carded = new Set(Object.values(cards).map(({ of }): unknown => of));
+  const without = computing.filter((name) => !carded.has(values.get(name)));
+  expect(without.sort()).toEqual(Object.keys(WITHOUT_CARD).sort());
+});
