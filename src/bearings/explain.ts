@@ -8,6 +8,7 @@ import {
   guardLength,
   guardList,
   guardWording,
+  NANOMETRE,
   say,
   sayDistance,
   sizeStep,
@@ -119,9 +120,10 @@ export function explainClearance(question: ClearanceQuestion): ClearanceExplanat
   if (finding.verdict === 'within') return { kind: 'as it should be', finding };
   const loose = finding.verdict === 'above';
   const explains = (matched: Finding<'length'>) =>
-    matched.verdict === 'within' || (matched.verdict === 'above' && matched.margin >= -wear - 1e-9);
+    matched.verdict === 'within' ||
+    (matched.verdict === 'above' && matched.margin >= -wear - NANOMETRE);
   const [best] = steps
-    .filter((step) => step > max - min + 1e-9)
+    .filter((step) => step > max - min + NANOMETRE)
     .map((mismatch) => ({
       mismatch,
       matched: judgeAs((loose ? clearance - mismatch : clearance + mismatch) as Length),
@@ -185,7 +187,7 @@ function guardSteps(steps: readonly Length[]): readonly Length[] {
   guardList('steps', steps, 1, 'undersize');
   const ground = steps
     .map((step, i) => sizeStep(`steps[${i}]`, step))
-    .filter((step) => step > 1e-9);
+    .filter((step) => step > NANOMETRE);
   if (ground.length > 0) return ground;
   throw new RebuildInputError({
     parameter: 'steps',

@@ -3,6 +3,7 @@ import {
   describeSpan,
   guardLayout,
   guardWording,
+  NANOMETRE,
   noteOf,
   say,
   sayDistance,
@@ -52,7 +53,7 @@ export function describeGrindPlan(plan: GrindPlan, wording: Wording): readonly s
 
 /** `standard` or `0.0200 in under`. */
 export function nameUndersize(undersize: Length, { units }: Wording): string {
-  return Math.abs(undersize) < 1e-9 ? 'standard' : `${say(undersize, 'length', units)} under`;
+  return Math.abs(undersize) < NANOMETRE ? 'standard' : `${say(undersize, 'length', units)} under`;
 }
 
 /** One sentence for each step that was passed over, with all that stood in its way. */

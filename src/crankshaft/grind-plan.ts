@@ -1,6 +1,6 @@
 import type { Span } from '../judging/index.js';
-import { worstOf } from '../judging/internal.js';
-import { judgeShape, NANOMETRE, outsideOf, usableAsItIs } from '../measuring/internal.js';
+import { NANOMETRE, worstOf } from '../judging/internal.js';
+import { judgeShape, outsideOf, usableAsItIs } from '../measuring/internal.js';
 import type { Length } from '../quantities/index.js';
 import { guardRequest, type Job } from './grind-request.js';
 import type {

@@ -1,6 +1,6 @@
 import type { Span } from '../judging/index.js';
-import { worstOf } from '../judging/internal.js';
-import { judgeShape, NANOMETRE, usableAsItIs } from '../measuring/internal.js';
+import { NANOMETRE, worstOf } from '../judging/internal.js';
+import { judgeShape, usableAsItIs } from '../measuring/internal.js';
 import type { Length } from '../quantities/index.js';
 import { smallestOf } from '../quantities/internal.js';
 import { type BoreJob, guardBoreRequest } from './bore-request.js';

@@ -1,5 +1,12 @@
 import { describe, type Wording } from '../judging/index.js';
-import { describeSpan, guardLayout, guardWording, noteOf, say } from '../judging/internal.js';
+import {
+  describeSpan,
+  guardLayout,
+  guardWording,
+  NANOMETRE,
+  noteOf,
+  say,
+} from '../judging/internal.js';
 import type { Length } from '../quantities/index.js';
 import type { BorePlan, BoreReason } from './bore-types.js';
 import { borePlanLayout } from './layouts.js';
@@ -75,5 +82,5 @@ function sentence(reason: BoreReason, wording: Wording): string {
 
 /** `standard` or `0.0200 in over`. */
 export function nameOversize(oversize: Length, { units }: Wording): string {
-  return Math.abs(oversize) < 1e-9 ? 'standard' : `${say(oversize, 'length', units)} over`;
+  return Math.abs(oversize) < NANOMETRE ? 'standard' : `${say(oversize, 'length', units)} over`;
 }

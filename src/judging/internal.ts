@@ -15,7 +15,7 @@ export {
   say,
   sayDistance,
 } from './describe.js';
-export { lengthDomain } from './domain.js';
+export { domain, lengthDomain } from './domain.js';
 export {
   angleAround,
   diameter,
@@ -40,7 +40,7 @@ export {
 } from './guards.js';
 export { judgeSpan, worstOf } from './judge.js';
 export { guardLayout, type Layout } from './layout.js';
-export { guardSpan, spanOf } from './limits.js';
+export { guardSpan, NANOMETRE, ROUNDING, spanOf } from './limits.js';
 export { type Names, namedFrom } from './named-from.js';
 export { guardOwnLimits, ownBasisOr, ownLimitsOr, type WithTarget } from './own-limits.js';
 export { outsideLength, showIn, showLength, showNumber } from './showing.js';

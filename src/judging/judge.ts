@@ -7,7 +7,7 @@ import {
 import { largestOf } from '../quantities/internal.js';
 import { type Basis, guardBasis } from './basis.js';
 import { guardFields, guardQuantity, guardText, guardWord } from './guards.js';
-import { guardLimits, type Limits, type Span } from './limits.js';
+import { guardLimits, type Limits, NANOMETRE, ROUNDING, type Span } from './limits.js';
 import { showQuantity } from './showing.js';
 
 /** How a value stands to its limits. */
@@ -141,7 +141,7 @@ export function worstOf<D extends Dimension>(
 
 /** Sizes no further apart are compared as one: 1 nm for lengths, 1 part in 10⁹ of the sizes for other dimensions. */
 export function comparisonTolerance(dimension: Dimension, sizes: readonly number[]): number {
-  return dimension === 'length' ? 1e-9 : 1e-9 * largestOf(sizes.map(Math.abs));
+  return dimension === 'length' ? NANOMETRE : ROUNDING * largestOf(sizes.map(Math.abs));
 }
 
 const finite =

@@ -7,6 +7,11 @@ import {
 import { guardFields } from './guards.js';
 import { showQuantity } from './showing.js';
 
+/** Lengths closer than this are one: no instrument tells them apart. */
+export const NANOMETRE = 1e-9;
+/** A part in a thousand million: what rounding may take from a number, or add to it. */
+export const ROUNDING = 1e-9;
+
 /** What a size lies between: readings, a tolerance, a result. Both ends belong to it. */
 export interface Span<Q extends number> {
   /** Smallest, in the unit of the quantity. */

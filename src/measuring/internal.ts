@@ -1,4 +1,4 @@
 // What the other rooms use of this one and users never see.
 export { journalShapeLimits, judgeShape } from './shape-rule.js';
 export { sizeSteps, withStandard } from './size-steps.js';
-export { guardSizeAndShape, NANOMETRE, outsideOf, usableAsItIs } from './standing.js';
+export { guardSizeAndShape, outsideOf, usableAsItIs } from './standing.js';

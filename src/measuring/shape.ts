@@ -3,6 +3,7 @@ import {
   diameter,
   guardFields,
   guardList,
+  NANOMETRE,
   showIn,
   showLength,
   stationAlong,
@@ -69,7 +70,7 @@ export interface ShapeOptions {
 /** One tenth, 0.0001 in: what a micrometer with a vernier resolves. */
 const TENTH = 2.54e-6 as Length;
 /** Stations closer than a nanometre, angles closer than a microradian, are one. */
-export const SAME_PLACE = { station: 1e-9, angle: 1e-6 };
+export const SAME_PLACE = { station: NANOMETRE, angle: 1e-6 };
 
 /** The shape that sound readings tell. Journals and bores are measured alike; only what wears where differs. */
 export function shapeOf(placed: readonly DiameterReading[], options: ShapeOptions): Shape {

@@ -1,7 +1,6 @@
-import { sizeStep } from '../judging/internal.js';
+import { NANOMETRE, sizeStep } from '../judging/internal.js';
 import { type Length, mm, thou, type UnitSystem } from '../quantities/index.js';
 import { guardSystem } from '../quantities/internal.js';
-import { NANOMETRE } from './standing.js';
 
 /** The steps in order, standard first whether it was named or not: a good journal is never ground. */
 export function withStandard(steps: readonly Length[]): readonly Length[] {

@@ -4,14 +4,12 @@ import {
   guardList,
   guardSpan,
   guardText,
+  NANOMETRE,
   outOfTrue,
   showLength,
 } from '../judging/internal.js';
 import { type Length, RebuildInputError } from '../quantities/index.js';
 import type { Shape } from './shape.js';
-
-/** Sizes closer than this are one. */
-export const NANOMETRE = 1e-9;
 
 /** How far a part lies outside a span at its worse end: below it negative, within it zero. */
 export function outsideOf(

@@ -1,6 +1,6 @@
 import { guardFields } from '../judging/internal.js';
 import type { Density, MassFraction, VolumeFraction } from '../quantities/index.js';
-import { guardDensity, guardFraction, guardMassFraction } from './guards.js';
+import { fuelByMass, fuelShare, liquidDensity } from './domains.js';
 import { petrolDensity } from './petrol.js';
 
 /** The densities of an oil and of the fuel in it, both at one temperature, usually 15 °C. */
@@ -39,7 +39,7 @@ export function fractionByMass(
   },
 ): MassFraction {
   guardFields('blend', blend, BY_VOLUME);
-  const byVolume = guardFraction('byVolume', blend.byVolume, 1);
+  const byVolume = fuelShare('byVolume', blend.byVolume);
   const { oilDensity, fuelDensity } = guardDensities(blend);
   const fuel = byVolume * fuelDensity;
   return (fuel / (fuel + (1 - byVolume) * oilDensity)) as MassFraction;
@@ -70,7 +70,7 @@ export function fractionByVolume(
   },
 ): VolumeFraction {
   guardFields('blend', blend, BY_MASS);
-  const byMass = guardMassFraction('byMass', blend.byMass);
+  const byMass = fuelByMass('byMass', blend.byMass);
   return volumeOfMass(byMass, guardDensities(blend));
 }
 
@@ -86,7 +86,7 @@ export function volumeOfMass(
 /** Refuses densities that no oil or fuel has; petrol's where none is given. */
 export function guardDensities(densities: BlendDensities): Required<BlendDensities> {
   return {
-    oilDensity: guardDensity('oilDensity', densities.oilDensity),
-    fuelDensity: guardDensity('fuelDensity', densities.fuelDensity ?? petrolDensity),
+    oilDensity: liquidDensity('oilDensity', densities.oilDensity),
+    fuelDensity: liquidDensity('fuelDensity', densities.fuelDensity ?? petrolDensity),
   };
 }

@@ -1,14 +1,13 @@
-import { guardBetween, guardFields, guardList, showIn } from '../judging/internal.js';
+import { guardFields, guardList, ROUNDING, showIn } from '../judging/internal.js';
 import {
   centistokes,
   type KinematicViscosity,
   type MassFraction,
-  percentByVolume,
   RebuildInputError,
   type VolumeFraction,
 } from '../quantities/index.js';
 import { rounded } from '../quantities/internal.js';
-import { guardViscosity } from './guards.js';
+import { fuelShare, liquidViscosity } from './domains.js';
 import { type BlendingFractions, type BlendingLaw, lawNamed } from './laws.js';
 
 /** One part of a blend. */
@@ -63,9 +62,9 @@ export function blendViscosity<L extends BlendingLaw>(blend: {
     guardFields(`parts[${i}]`, part, PART);
     const fraction = guardShare(`parts[${i}].fraction`, part.fraction);
     whole += fraction;
-    index += fraction * law.index(guardViscosity(`parts[${i}].viscosity`, part.viscosity));
+    index += fraction * law.index(liquidViscosity(`parts[${i}].viscosity`, part.viscosity));
   });
-  if (Math.abs(whole - 1) > 1e-9) {
+  if (Math.abs(whole - 1) > ROUNDING) {
     throw new RebuildInputError({
       parameter: 'parts',
       value: whole,
@@ -115,9 +114,9 @@ export function fuelFraction<L extends BlendingLaw>(
 ): BlendingFractions[L] {
   guardFields('diluted', diluted, DILUTED);
   const law = lawNamed('law', diluted.law);
-  const oil = guardViscosity('oil', diluted.oil);
-  const fuel = guardViscosity('fuel', diluted.fuel);
-  const sample = guardViscosity('sample', diluted.sample);
+  const oil = liquidViscosity('oil', diluted.oil);
+  const fuel = liquidViscosity('fuel', diluted.fuel);
+  const sample = liquidViscosity('sample', diluted.sample);
   if (fuel >= oil || sample < fuel) {
     throw new RebuildInputError({
       parameter: fuel >= oil ? 'fuel' : 'sample',
@@ -132,6 +131,6 @@ export function fuelFraction<L extends BlendingLaw>(
 }
 
 function guardShare<F extends VolumeFraction | MassFraction>(parameter: string, value: F): F {
-  guardBetween(parameter, value as VolumeFraction, percentByVolume, [0, 1], 'percentByVolume(5)');
+  fuelShare(parameter, value as VolumeFraction);
   return value;
 }

@@ -1,22 +1,13 @@
-import { guardBetween, guardFields } from '../judging/internal.js';
+import { guardBetween, guardFields, ROUNDING } from '../judging/internal.js';
 import {
-  celsius,
   type Density,
   kilogramPerCubicMetre,
-  ppmPerKelvin,
   type Ratio,
   RebuildInputError,
-  ratio,
   type Temperature,
   type ThermalExpansion,
 } from '../quantities/index.js';
-import { DENSITIES, guardDensity } from './guards.js';
-
-/**
- * API gravities, in degrees: from the heaviest oil of table 54D to the lightest petrol. The billionth
- * is for what comes back rounded from a density.
- */
-const GRAVITIES = [-10 - 1e-9, 104 + 1e-9] as const;
+import { apiDegrees, densityTemperature, liquidDensity, liquidExpansion } from './domains.js';
 
 /** Water at 60 °F, kg/m³. source: API MPMS chapter 11.1 (2004). */
 const WATER = 999.016;
@@ -41,7 +32,7 @@ export const BASE = 288.15 as Temperature;
  * ```
  */
 export function densityFromApiGravity(gravity: Ratio): Density {
-  guardBetween('gravity', gravity, ratio, GRAVITIES, 'ratio(28)');
+  apiDegrees('gravity', gravity);
   return densityOf(gravity);
 }
 
@@ -63,9 +54,8 @@ const densityOf = (gravity: number) => ((WATER * 141.5) / (gravity + 131.5)) as 
  * ```
  */
 export function apiGravity(density: Density): Ratio {
-  const [heaviest, lightest] = GRAVITIES;
-  const ends = [densityOf(lightest), densityOf(heaviest)] as const;
-  guardBetween('density', density, kilogramPerCubicMetre, ends, 'kilogramPerCubicMetre(880)');
+  const ends = [densityOf(apiDegrees.most), densityOf(apiDegrees.least)] as const;
+  guardBetween('density', density, kilogramPerCubicMetre, ends, liquidDensity.example);
   return ((141.5 * WATER) / density - 131.5) as Ratio;
 }
 
@@ -115,11 +105,11 @@ const KNOWN = ['density', 'at', 'temperature', 'expansion'] as const;
 export function densityAt(known: KnownDensity): Density {
   guardFields('known', known, KNOWN);
   const { density, at, temperature, expansion } = known;
-  guardDensity('density', density);
-  guardMeasured('at', at);
-  guardMeasured('temperature', temperature);
+  liquidDensity('density', density);
+  densityTemperature('at', at);
+  densityTemperature('temperature', temperature);
   if (expansion !== undefined) {
-    guardExpansion('expansion', expansion);
+    liquidExpansion('expansion', expansion);
     return guardWarmed(warmed(density, expansion, temperature - at), temperature);
   }
   const base = densityAtBase(density, at);
@@ -134,7 +124,7 @@ export function warmed(density: Density, expansion: ThermalExpansion, by: number
 
 /** Refuses a temperature that leaves a liquid with a density that could not be given back. */
 export function guardWarmed(density: Density, temperature: Temperature): Density {
-  const [least, most] = DENSITIES;
+  const { least, most } = liquidDensity;
   if (density >= least && density <= most) return density;
   const range = `${least} … ${most} kg/m³`;
   throw new RebuildInputError({
@@ -149,8 +139,8 @@ export function guardWarmed(density: Density, temperature: Temperature): Density
 
 /** Expansion of a lubricating oil; refuses a density at 15 °C that is not one's. */
 export function expansionOfLubricating(parameter: string, density: Density): ThermalExpansion {
-  // The billionth is for a density that was measured elsewhere and comes back to 15 °C rounded.
-  if (density >= 800 * (1 - 1e-9) && density <= 1164 * (1 + 1e-9)) {
+  // The rounding is of a density that was measured elsewhere and comes back to 15 °C rounded.
+  if (density >= 800 * (1 - ROUNDING) && density <= 1164 * (1 + ROUNDING)) {
     return (LUBRICATING / density) as ThermalExpansion;
   }
   throw new RebuildInputError({
@@ -162,10 +152,6 @@ export function expansionOfLubricating(parameter: string, density: Density): The
     hint: 'Give the expansion of what it is, e.g. ppmPerKelvin(1200) for petrol.',
   });
 }
-
-/** Refuses what cannot be the expansion of an oil or a fuel. */
-export const guardExpansion = (parameter: string, value: ThermalExpansion): ThermalExpansion =>
-  guardBetween(parameter, value, ppmPerKelvin, [1e-4, 2e-3], 'ppmPerKelvin(700)');
 
 /** The density at 15 °C of a lubricating oil that is measured elsewhere: the form turned round, step by step. */
 function densityAtBase(density: Density, at: Temperature): Density {
@@ -179,7 +165,3 @@ function densityAtBase(density: Density, at: Temperature): Density {
   }
   return base;
 }
-
-/** The temperatures that the measurement tables cover. */
-const guardMeasured = (parameter: string, value: Temperature): Temperature =>
-  guardBetween(parameter, value, celsius, [223.15, 423.15], 'celsius(40)');

@@ -10,8 +10,8 @@ import {
 } from '../quantities/index.js';
 import { blendViscosity } from './blend.js';
 import { fractionByMass } from './blend-fractions.js';
-import { expansionOfLubricating, guardExpansion } from './density.js';
-import { guardDensity, guardFraction, guardViscosity } from './guards.js';
+import { expansionOfLubricating } from './density.js';
+import { fuelShare, liquidDensity, liquidExpansion, liquidViscosity } from './domains.js';
 import { type BlendingLaw, lawNamed } from './laws.js';
 import { expansionOf, guardOil, OIL, type Oil } from './oil.js';
 import { petrol } from './petrol.js';
@@ -69,7 +69,7 @@ export function dilutedOil(dilution: {
   guardFields('dilution', dilution, DILUTION);
   const oil = guardOil('oil', dilution.oil);
   const fuel = guardFuel(dilution.fuel ?? petrol);
-  const fraction = guardFraction('fraction', dilution.fraction, 1);
+  const fraction = fuelShare('fraction', dilution.fraction);
   const law = dilution.law ?? 'ASTM D7152';
   const { by } = lawNamed('law', law);
 
@@ -97,14 +97,14 @@ function guardFuel(fuel: Oil): Required<Oil> {
   guardFields('fuel', fuel, OIL);
   const { line, density, expansion } = fuel;
   guardLine('fuel.line', line);
-  guardDensity('fuel.density', density);
-  if (expansion !== undefined) guardExpansion('fuel.expansion', expansion);
+  liquidDensity('fuel.density', density);
+  if (expansion !== undefined) liquidExpansion('fuel.expansion', expansion);
   const usual = density < 800 ? petrol.expansion : expansionOfLubricating('fuel.density', density);
   return { line, density, expansion: expansion ?? usual };
 }
 
 function guardThinner(oil: KinematicViscosity, fuel: KinematicViscosity): KinematicViscosity {
-  guardViscosity('fuel.line', fuel);
+  liquidViscosity('fuel.line', fuel);
   if (fuel < oil) return fuel;
   throw new RebuildInputError({
     parameter: 'fuel.line',

@@ -1,7 +1,7 @@
 import { type Basis, type Finding, judge } from '../judging/index.js';
 import { guardFields, ownBasisOr, showIn } from '../judging/internal.js';
 import { percentByVolume, RebuildInputError, type VolumeFraction } from '../quantities/index.js';
-import { guardFraction } from './guards.js';
+import { dilutionLimit, fuelShare } from './domains.js';
 
 /** How a fuel fraction stands: run on, change the oil and find the leak, or do not run at all. */
 export type DilutionStage = 'normal' | 'act' | 'critical';
@@ -62,7 +62,7 @@ export function dilutionFinding(
     readonly basis?: Basis;
   } = {},
 ): DilutionFinding {
-  guardFraction('fraction', fraction, 1);
+  fuelShare('fraction', fraction);
   guardFields('options', options, OPTIONS);
   const thresholds = guardThresholds(options.thresholds ?? COMMON);
   const basis = ownBasisOr('options', 'thresholds', options.thresholds, options.basis, RULE);
@@ -87,8 +87,8 @@ export function dilutionFinding(
 
 function guardThresholds(thresholds: DilutionThresholds): DilutionThresholds {
   guardFields('options.thresholds', thresholds, THRESHOLDS);
-  const act = guardFraction('options.thresholds.act', thresholds.act, 1);
-  const critical = guardFraction('options.thresholds.critical', thresholds.critical, 1);
+  const act = dilutionLimit('options.thresholds.act', thresholds.act);
+  const critical = dilutionLimit('options.thresholds.critical', thresholds.critical);
   if (act <= critical) return { act, critical };
   throw new RebuildInputError({
     parameter: 'options.thresholds',

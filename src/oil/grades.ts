@@ -1,7 +1,7 @@
 import type { Span } from '../judging/index.js';
-import { guardBetween } from '../judging/internal.js';
-import { centistokes, type KinematicViscosity } from '../quantities/index.js';
-import { guardViscosity } from './guards.js';
+import { ROUNDING } from '../judging/internal.js';
+import type { KinematicViscosity } from '../quantities/index.js';
+import { liquidViscosity, viscosityWhenHot } from './domains.js';
 
 /** A grade of engine oil by its viscosity when hot. */
 export type SaeGrade = '8' | '12' | '16' | '20' | '30' | '40' | '50' | '60';
@@ -59,7 +59,7 @@ const WINTER: readonly (readonly [grade: SaeWinterGrade, least: number])[] = [
  * ```
  */
 export function saeGrade(viscosityAt100C: KinematicViscosity): SaeGrades {
-  const v = guardHot('viscosityAt100C', viscosityAt100C) * 1e6;
+  const v = viscosityWhenHot('viscosityAt100C', viscosityAt100C) * 1e6;
   const grades = HOT.filter(([, least, below]) => reaches(v, least) && !reaches(v, below));
   const winter = WINTER.filter(([, least]) => reaches(v, least));
   return {
@@ -110,7 +110,7 @@ const MIDPOINTS = [
  * ```
  */
 export function isoGrade(viscosityAt40C: KinematicViscosity): IsoGrading {
-  const v = guardViscosity('viscosityAt40C', viscosityAt40C) * 1e6;
+  const v = liquidViscosity('viscosityAt40C', viscosityAt40C) * 1e6;
   const grade = MIDPOINTS.find((middle) => reaches(v, middle * 0.9) && reaches(middle * 1.1, v));
   const thinner = MIDPOINTS.findLast((middle) => middle !== grade && middle < v);
   const thicker = MIDPOINTS.find((middle) => middle !== grade && middle > v);
@@ -131,8 +131,4 @@ const isoGradeOf = (middle: number): IsoGrade => ({
 });
 
 /** At least so much, to a part in a thousand million: a viscosity at a limit is not lost by noise. */
-const reaches = (value: number, least: number) => value >= least * (1 - 1e-9);
-
-/** A viscosity at 100 °C: no engine oil has a thousand mm²/s there. */
-const guardHot = (parameter: string, value: KinematicViscosity): KinematicViscosity =>
-  guardBetween(parameter, value, centistokes, [0.21e-6, 1e-3], 'centistokes(11.1)');
+const reaches = (value: number, least: number) => value >= least * (1 - ROUNDING);

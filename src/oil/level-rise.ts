@@ -1,13 +1,6 @@
-import { guardBetween, guardFields, showLength } from '../judging/internal.js';
-import {
-  type Area,
-  type Length,
-  RebuildInputError,
-  squareMm,
-  type Volume,
-} from '../quantities/index.js';
-import { levelRise } from './domains.js';
-import { guardVolume } from './guards.js';
+import { guardFields, showLength } from '../judging/internal.js';
+import { type Area, type Length, RebuildInputError, type Volume } from '../quantities/index.js';
+import { levelRise, oilSurface, sumpVolume } from './domains.js';
 import { guardDiluted, type SumpFuel } from './sump-state.js';
 
 const SUMP = ['rise', 'surface', 'oil'] as const;
@@ -45,8 +38,8 @@ export function fuelFromLevelRise(sump: {
 }): SumpFuel {
   guardFields('sump', sump, SUMP);
   const rise = guardRise(sump.rise);
-  const surface = guardBetween('surface', sump.surface, squareMm, [1e-4, 1], 'squareMm(15000)');
-  const oil = guardVolume('oil', sump.oil);
+  const surface = oilSurface('surface', sump.surface);
+  const oil = sumpVolume('oil', sump.oil);
   return guardDiluted(
     {
       parameter: 'rise',

@@ -5,8 +5,8 @@ import type {
   Temperature,
   ThermalExpansion,
 } from '../quantities/index.js';
-import { BASE, expansionOfLubricating, guardExpansion, guardWarmed, warmed } from './density.js';
-import { guardDensity, guardTemperature } from './guards.js';
+import { BASE, expansionOfLubricating, guardWarmed, warmed } from './density.js';
+import { liquidDensity, liquidExpansion, oilTemperature } from './domains.js';
 import {
   alongLine,
   guardLine,
@@ -62,7 +62,7 @@ export interface FilmOil {
  */
 export function dynamicViscosityAt(oil: Oil, temperature: Temperature): DynamicViscosity {
   guardOil('oil', oil);
-  guardTemperature('temperature', temperature);
+  oilTemperature('temperature', temperature);
   guardOnLine(temperature);
   return filmOilAt(oil, temperature).viscosity;
 }
@@ -94,7 +94,7 @@ export function dynamicViscosityAt(oil: Oil, temperature: Temperature): DynamicV
  */
 export function extrapolatedDynamicViscosity(oil: Oil, temperature: Temperature): FilmOil {
   guardOil('oil', oil);
-  guardTemperature('temperature', temperature);
+  oilTemperature('temperature', temperature);
   const there = filmOilAt(oil, temperature);
   guardWarmed(there.density, temperature);
   return there;
@@ -107,9 +107,9 @@ export const OIL = ['line', 'density', 'expansion'] as const;
 export function guardOil(parameter: string, oil: Oil): Oil {
   guardFields(parameter, oil, OIL);
   guardLine(`${parameter}.line`, oil.line);
-  guardDensity(`${parameter}.density`, oil.density);
+  liquidDensity(`${parameter}.density`, oil.density);
   if (oil.expansion === undefined) expansionOfLubricating(`${parameter}.density`, oil.density);
-  else guardExpansion(`${parameter}.expansion`, oil.expansion);
+  else liquidExpansion(`${parameter}.expansion`, oil.expansion);
   return oil;
 }
 

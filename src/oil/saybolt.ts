@@ -1,17 +1,14 @@
-import { guardBetween, showIn } from '../judging/internal.js';
+import { guardBetween, ROUNDING } from '../judging/internal.js';
 import {
-  centistokes,
-  fahrenheit,
   type KinematicViscosity,
-  RebuildInputError,
   second,
   type Temperature,
   type Time,
 } from '../quantities/index.js';
+import { sayboltTemperature, sayboltViscosity } from './domains.js';
 
-/** Where the tables of ASTM D2161 begin, mm²/s. */
+/** Where the two viscosities are known of each other, mm²/s. */
 const THINNEST = 1.77;
-/** Where the viscosity equation of this room ends, mm²/s. */
 const THICKEST = 2e7;
 
 /**
@@ -33,13 +30,7 @@ const THICKEST = 2e7;
  * ```
  */
 export function sayboltUniversal(viscosity: KinematicViscosity, temperature: Temperature): Time {
-  guardBetween(
-    'viscosity',
-    viscosity,
-    centistokes,
-    [THINNEST / 1e6, THICKEST / 1e6],
-    'centistokes(32)',
-  );
+  sayboltViscosity('viscosity', viscosity);
   return secondsAt(viscosity * 1e6, factorAt(temperature)) as Time;
 }
 
@@ -65,7 +56,13 @@ export function kinematicFromSaybolt(time: Time, temperature: Temperature): Kine
   const factor = factorAt(temperature);
   const [least, most] = [secondsAt(THINNEST, factor), secondsAt(THICKEST, factor)];
   // What the other direction gives at its ends is taken back, rounding and all.
-  guardBetween('time', time, second, [least * (1 - 1e-9), most * (1 + 1e-9)], 'second(150)');
+  guardBetween(
+    'time',
+    time,
+    second,
+    [least * (1 - ROUNDING), most * (1 + ROUNDING)],
+    'second(150)',
+  );
   // The second term of the equation is never below zero nor above 25.5.
   let high = Math.min(THICKEST, time / (4.6324 * factor));
   let low = Math.max(THINNEST, high - 6);
@@ -85,15 +82,6 @@ function secondsAt(v: number, factor: number): number {
 
 /** How much longer the tube, grown by the warmth, takes than at 100 °F. */
 function factorAt(temperature: Temperature): number {
-  guardBetween('temperature', temperature, fahrenheit, [0, 1000], 'fahrenheit(100)');
-  const degrees = temperature * 1.8 - 459.67;
-  if (degrees >= -1e-9 && degrees <= 350 + 1e-9) return 1 + 0.000061 * (degrees - 100);
-  throw new RebuildInputError({
-    parameter: 'temperature',
-    value: temperature,
-    shown: showIn(temperature, fahrenheit),
-    expected: 'from 0 to 350 °F',
-    problem: 'is outside 0 … 350 °F',
-    hint: 'Wrap the reading in its unit, e.g. fahrenheit(210).',
-  });
+  sayboltTemperature('temperature', temperature);
+  return 1 + 0.000061 * (temperature * 1.8 - 459.67 - 100);
 }

@@ -1,4 +1,4 @@
-import { guardFields, guardList } from '../judging/internal.js';
+import { guardFields, guardList, ROUNDING } from '../judging/internal.js';
 import {
   type Flow,
   type Rate,
@@ -6,7 +6,7 @@ import {
   type Time,
   type Volume,
 } from '../quantities/index.js';
-import { guardFlow, guardPortion, guardRate, guardTime, guardVolume } from './guards.js';
+import { evaporationRate, leakFlow, pouredVolume, runningTime, sumpVolume } from './domains.js';
 import {
   fuelAfter,
   guardLeaked,
@@ -120,19 +120,23 @@ const STATES = ['running', 'standing'] as const;
  */
 export function sumpLog(sump: SumpStory): SumpLog {
   guardFields('sump', sump, STORY);
-  const atStart = guardVolume('oil', sump.oil);
-  const leak = byState<Flow>('leak', sump.leak, guardFlow);
-  const evaporation = byState<Rate>('evaporation', sump.evaporation ?? (0 as Rate), guardRate);
+  const atStart = sumpVolume('oil', sump.oil);
+  const leak = byState<Flow>('leak', sump.leak, leakFlow);
+  const evaporation = byState<Rate>(
+    'evaporation',
+    sump.evaporation ?? (0 as Rate),
+    evaporationRate,
+  );
   guardList('log', sump.log, 1, 'entry');
   let oil = atStart;
-  let fuel = guardPortion('fuel', sump.fuel ?? (0 as Volume));
+  let fuel = pouredVolume('fuel', sump.fuel ?? (0 as Volume));
   guardStart(oil, fuel);
 
   const after = sump.log.map((entry, i): SumpState => {
     const at = `log[${i}]`;
     guardEntry(at, entry);
     if ('added' in entry) {
-      oil = (oil + guardPortion(`${at}.added`, entry.added)) as Volume;
+      oil = (oil + pouredVolume(`${at}.added`, entry.added)) as Volume;
     } else if ('drained' in entry) {
       const kept = keptOf(`${at}.drained`, entry.drained, oil + fuel);
       oil = (oil * kept) as Volume;
@@ -140,7 +144,7 @@ export function sumpLog(sump: SumpStory): SumpLog {
     } else {
       const state = 'running' in entry ? 'running' : 'standing';
       const hours = 'running' in entry ? entry.running : entry.standing;
-      const time = guardTime(`${at}.${state}`, hours);
+      const time = runningTime(`${at}.${state}`, hours);
       fuel = fuelAfter(fuel, { leak: leak[state], evaporation: evaporation[state], time });
       guardLeaked(leak.names[state], leak[state], oil, fuel);
     }
@@ -190,9 +194,9 @@ function guardEntry(parameter: string, entry: SumpEntry): void {
 /** The share of the mixture that stays when so much is drained. */
 function keptOf(parameter: string, drained: Volume | 'all', level: number): number {
   if (drained === 'all') return 0;
-  guardPortion(parameter, drained);
-  // A part in a thousand million more is the noise of adding up, not more than there is.
-  if (drained <= level * (1 + 1e-9)) return level === 0 ? 1 : Math.max(0, 1 - drained / level);
+  pouredVolume(parameter, drained);
+  // More by no more than rounding is the noise of adding up.
+  if (drained <= level * (1 + ROUNDING)) return level === 0 ? 1 : Math.max(0, 1 - drained / level);
   throw new RebuildInputError({
     parameter,
     value: drained,

@@ -1,4 +1,4 @@
-import { showIn } from '../judging/internal.js';
+import { ROUNDING, showIn } from '../judging/internal.js';
 import {
   type Flow,
   mLPerHour,
@@ -8,6 +8,7 @@ import {
   type Volume,
   type VolumeFraction,
 } from '../quantities/index.js';
+import { dilutionLimit } from './domains.js';
 
 /** Fuel in a sump. */
 export interface SumpFuel {
@@ -40,9 +41,6 @@ export function sumpFuel(oil: Volume, fuel: Volume): SumpFuel {
   return { fuel, level, fraction: (level === 0 ? 0 : fuel / level) as VolumeFraction };
 }
 
-/** More than this is no longer oil with fuel in it. */
-const MOST = 0.99;
-
 /** What brought the fuel in, for the error that refuses it. */
 interface Culprit {
   readonly parameter: string;
@@ -54,7 +52,7 @@ interface Culprit {
 /** What oil and fuel make together; refuses what leaves hardly any oil in it. */
 export function guardDiluted(culprit: Culprit, oil: Volume, fuel: Volume): SumpFuel {
   const state = sumpFuel(oil, fuel);
-  if (state.fraction <= MOST * (1 + 1e-9)) return state;
+  if (state.fraction <= dilutionLimit.most * (1 + ROUNDING)) return state;
   const { parameter, value, shown, hint } = culprit;
   throw new RebuildInputError({
     parameter,

@@ -1,14 +1,15 @@
 import { guardFields } from '../judging/internal.js';
 import type { Flow, Rate, Time, Volume, VolumeFraction } from '../quantities/index.js';
 import {
-  guardDrop,
-  guardFlow,
-  guardFraction,
-  guardPortion,
-  guardRate,
-  guardTime,
-  guardVolume,
-} from './guards.js';
+  dilutionLimit,
+  dripRate,
+  evaporationRate,
+  leakFlow,
+  pouredVolume,
+  runningTime,
+  singleDrop,
+  sumpVolume,
+} from './domains.js';
 import { fuelAfter, guardLeaked, guardStart, type SumpFuel } from './sump-state.js';
 
 /** One drop taken as 0.05 mL, 20 to the millilitre. Common practice; petrol drops run smaller, so it errs towards more fuel [m³]. */
@@ -37,8 +38,8 @@ export function dripFlow(drip: {
   readonly dropVolume?: Volume;
 }): Flow {
   guardFields('drip', drip, DRIP);
-  const drops = guardRate('drops', drip.drops);
-  const dropVolume = guardDrop('dropVolume', drip.dropVolume ?? commonDrop);
+  const drops = dripRate('drops', drip.drops);
+  const dropVolume = singleDrop('dropVolume', drip.dropVolume ?? commonDrop);
   return (drops * dropVolume) as Flow;
 }
 
@@ -91,7 +92,7 @@ export function fuelInSump(
 ): SumpFuel {
   guardFields('sump', sump, LEAKED);
   const { leak, oil, fuel, evaporation } = guardLeak(sump);
-  const time = guardTime('time', sump.time);
+  const time = runningTime('time', sump.time);
   guardStart(oil, fuel);
   return guardLeaked('leak', leak, oil, fuelAfter(fuel, { leak, evaporation, time }));
 }
@@ -141,7 +142,7 @@ export function timeToDilution(
 ): TimeToDilution {
   guardFields('sump', sump, LEAKING);
   const { leak, oil, fuel: atStart, evaporation } = guardLeak(sump);
-  const fraction = guardFraction('fraction', sump.fraction, 0.99);
+  const fraction = dilutionLimit('fraction', sump.fraction);
   const missing = (oil * fraction) / (1 - fraction) - atStart;
   if (missing <= 0) return { reached: true, time: 0 as Time };
   if (evaporation === 0 && leak > 0) return { reached: true, time: (missing / leak) as Time };
@@ -155,9 +156,9 @@ export function timeToDilution(
 
 function guardLeak(sump: SumpLeak): Required<SumpLeak> {
   return {
-    leak: guardFlow('leak', sump.leak),
-    oil: guardVolume('oil', sump.oil),
-    fuel: guardPortion('fuel', sump.fuel ?? (0 as Volume)),
-    evaporation: guardRate('evaporation', sump.evaporation ?? (0 as Rate)),
+    leak: leakFlow('leak', sump.leak),
+    oil: sumpVolume('oil', sump.oil),
+    fuel: pouredVolume('fuel', sump.fuel ?? (0 as Volume)),
+    evaporation: evaporationRate('evaporation', sump.evaporation ?? (0 as Rate)),
   };
 }

@@ -1,7 +1,7 @@
 import { guardFields } from '../judging/internal.js';
 import { type KinematicViscosity, type Ratio, RebuildInputError } from '../quantities/index.js';
 import { rounded } from '../quantities/internal.js';
-import { guardViscosity } from './guards.js';
+import { liquidViscosity } from './domains.js';
 import { referenceOils } from './viscosity-index-table.js';
 
 /** What `viscosityIndex` compares. */
@@ -41,7 +41,7 @@ const VISCOSITIES = ['at40C', 'at100C'] as const;
  */
 export function viscosityIndex(viscosities: ViscosityPair): Ratio {
   guardFields('viscosities', viscosities, VISCOSITIES);
-  const u = guardViscosity('at40C', viscosities.at40C) * 1e6;
+  const u = liquidViscosity('at40C', viscosities.at40C) * 1e6;
   const y = guardIndexed(viscosities.at100C) * 1e6;
   if (u <= y) {
     throw new RebuildInputError({
@@ -60,7 +60,7 @@ export function viscosityIndex(viscosities: ViscosityPair): Ratio {
 
 /** Refuses a viscosity at 100 °C that the index is not defined for. */
 function guardIndexed(viscosity: KinematicViscosity): KinematicViscosity {
-  if (guardViscosity('at100C', viscosity) >= 2e-6) return viscosity;
+  if (liquidViscosity('at100C', viscosity) >= 2e-6) return viscosity;
   throw new RebuildInputError({
     parameter: 'at100C',
     value: viscosity,

@@ -6,7 +6,7 @@ import {
   RebuildInputError,
   type Temperature,
 } from '../quantities/index.js';
-import { guardTemperature, guardViscosity } from './guards.js';
+import { liquidViscosity, oilTemperature } from './domains.js';
 
 /** One point of an oil's viscosity line. */
 export interface ViscosityPoint {
@@ -46,7 +46,7 @@ export type ViscosityLine = readonly [ViscosityPoint, ViscosityPoint];
  */
 export function viscosityAt(line: ViscosityLine, temperature: Temperature): KinematicViscosity {
   guardLine('line', line);
-  guardTemperature('temperature', temperature);
+  oilTemperature('temperature', temperature);
   guardOnLine(temperature);
   return alongLine(line, temperature);
 }
@@ -91,7 +91,7 @@ export function extrapolatedViscosity(
   temperature: Temperature,
 ): ExtrapolatedViscosity {
   guardLine('line', line);
-  guardTemperature('temperature', temperature);
+  oilTemperature('temperature', temperature);
   return { viscosity: alongLine(line, temperature), range: rangeOf(temperature) };
 }
 
@@ -172,8 +172,8 @@ export function guardLine(parameter: string, line: ViscosityLine): void {
   guardList(parameter, line, 2, 'points');
   line.forEach((point, i) => {
     guardFields(`${parameter}[${i}]`, point, POINT);
-    guardTemperature(`${parameter}[${i}].temperature`, point.temperature);
-    guardViscosity(`${parameter}[${i}].viscosity`, point.viscosity);
+    oilTemperature(`${parameter}[${i}].temperature`, point.temperature);
+    liquidViscosity(`${parameter}[${i}].viscosity`, point.viscosity);
   });
   const [a, b] = line as ViscosityLine;
   const apart = b.temperature - a.temperature;

@@ -1,5 +1,5 @@
 import type { Limits } from '../judging/index.js';
-import { NANOMETRE } from '../measuring/internal.js';
+import { NANOMETRE } from '../judging/internal.js';
 import type { Length } from '../quantities/index.js';
 import { smallestOf } from '../quantities/internal.js';
 

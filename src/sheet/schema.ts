@@ -4,14 +4,14 @@ import { dialReading } from '../crankshaft/internal.js';
 import { diameter, diametralClearance } from '../judging/internal.js';
 import { viscosityAt } from '../oil/index.js';
 import {
-  guardDensity,
-  guardDrop,
-  guardFlow,
-  guardFraction,
-  guardRate,
-  guardTemperature,
-  guardViscosity,
-  guardVolume,
+  dilutionLimit,
+  dripRate,
+  leakFlow,
+  liquidDensity,
+  liquidViscosity,
+  oilTemperature,
+  singleDrop,
+  sumpVolume,
 } from '../oil/internal.js';
 import type { Ratio } from '../quantities/index.js';
 import {
@@ -43,23 +43,21 @@ const bearing = fields({
 });
 
 const point = fields({
-  temperature: quantity('temperature', guardTemperature),
-  viscosity: quantity('kinematicViscosity', guardViscosity),
+  temperature: quantity('temperature', oilTemperature),
+  viscosity: quantity('kinematicViscosity', liquidViscosity),
 });
 
 const line = z
   .tuple([point, point], { error: 'must be a list of two points, each temperature and viscosity' })
   .superRefine(accepting((points) => viscosityAt(points, points[0].temperature)));
 
-const fraction = quantity('volumeFraction', (parameter, value) =>
-  guardFraction(parameter, value, 0.99),
-);
+const fraction = quantity('volumeFraction', dilutionLimit);
 
 const drip = fields({
-  drops: quantity('rate', guardRate),
-  dropVolume: quantity('volume', guardDrop).exactOptional(),
+  drops: quantity('rate', dripRate),
+  dropVolume: quantity('volume', singleDrop).exactOptional(),
 });
-const flow = fields({ flow: quantity('flow', guardFlow) });
+const flow = fields({ flow: quantity('flow', leakFlow) });
 const size = quantity('length', diameter);
 const roughness = quantity('length', surfaceRoughness);
 
@@ -70,7 +68,7 @@ const film = fields({
   clearance: quantity('length', diametralClearance),
   speed: quantity('rotationalSpeed', guardSpeed),
   load: quantity('force', guardLoad),
-  inlet: quantity('temperature', guardTemperature),
+  inlet: quantity('temperature', oilTemperature),
   roughness: fields({ journal: roughness, shell: roughness }),
   filmRatio: z
     .number({ error: 'must be a number, without quotes' })
@@ -80,7 +78,7 @@ const film = fields({
     .exactOptional(),
 }).superRefine(accepting(guardBearing));
 
-const density = quantity('density', guardDensity);
+const density = quantity('density', liquidDensity);
 
 /** Drops in a time, or a flow. */
 const leak = chosen<NonNullable<OilSheet['leak']>>([drip, flow], (value) =>
@@ -125,9 +123,9 @@ export const sections = {
   oil: fields({
     line,
     density: density.exactOptional(),
-    sump: quantity('volume', guardVolume),
+    sump: quantity('volume', sumpVolume),
     sample: point.exactOptional(),
-    fuelViscosity: quantity('kinematicViscosity', guardViscosity).exactOptional(),
+    fuelViscosity: quantity('kinematicViscosity', liquidViscosity).exactOptional(),
     fuel: fields({ line, density }).exactOptional(),
     bearing: film.exactOptional(),
     leak: leak.exactOptional(),

@@ -1,5 +1,5 @@
 import { type Basis, type Finding, judge } from '../../judging/index.js';
-import { guardBetween, guardFields, ownBasisOr, showIn } from '../../judging/internal.js';
+import { guardBetween, guardFields, ownBasisOr, ROUNDING, showIn } from '../../judging/internal.js';
 import { type Length, type Ratio, RebuildInputError, ratio } from '../../quantities/index.js';
 import { oilFilm, surfaceRoughness } from '../domains.js';
 
@@ -87,7 +87,7 @@ export function filmRegime(
     limits: { min: thresholds.full },
     basis,
   });
-  const touching = finding.value < thresholds.mixed * (1 - 1e-9) ? 'boundary' : 'mixed';
+  const touching = finding.value < thresholds.mixed * (1 - ROUNDING) ? 'boundary' : 'mixed';
   const regime = finding.verdict === 'within' ? 'full' : touching;
   return { regime, roughness: combined, finding, thresholds };
 }

@@ -1,7 +1,7 @@
 import { guardFields, showIn } from '../../judging/internal.js';
 import { rootOfFalling } from '../../numerics/index.js';
 import type { Oil } from '../../oil/index.js';
-import { filmOilAt, guardOil, guardTemperature, temperatureOn } from '../../oil/internal.js';
+import { filmOilAt, guardOil, oilTemperature, temperatureOn } from '../../oil/internal.js';
 import {
   celsius,
   type Density,
@@ -114,7 +114,7 @@ export function guardFedBearing(bearing: FedBearing): CheckedBearing {
 
 /** Refuses oil that is too thick or too thin on its way in for its line to hold. */
 function guardInlet({ inlet, oil }: FedBearing): Temperature {
-  guardTemperature('inlet', inlet);
+  oilTemperature('inlet', inlet);
   const [coldest, warmest] = [temperatureOn(oil.line, THICKEST), warmestOf(oil)];
   if (inlet > coldest && inlet < warmest) return inlet;
   throw new RebuildInputError({

@@ -5,6 +5,7 @@ import {
   guardFields,
   guardLength,
   noneOr,
+  ROUNDING,
   showLength,
 } from '../../judging/internal.js';
 import {
@@ -54,7 +55,7 @@ export function guardBearing(bearing: JournalBearing): JournalBearing {
     length: guardLength(
       'length',
       bearing.length,
-      [(journal / 10) * (1 - 1e-9), 10 * journal],
+      [(journal / 10) * (1 - ROUNDING), 10 * journal],
       'mm(30)',
     ),
     clearance: guardRunningClearance('clearance', bearing.clearance, journal),

@@ -6,7 +6,7 @@ import {
   type TimeToDilution,
   timeToDilution,
 } from '../../oil/index.js';
-import { guardFraction } from '../../oil/internal.js';
+import { dilutionLimit } from '../../oil/internal.js';
 import type { VolumeFraction } from '../../quantities/index.js';
 import { type DilutedBearing, type FilmStand, maxFuelDilution } from './max-fuel-dilution.js';
 
@@ -91,7 +91,7 @@ export function safeHours(engine: {
 
 function limitOf(own: VolumeFraction | undefined): SafeHours['limit'] {
   if (own !== undefined) {
-    return { fraction: guardFraction('limit', own, 0.9), basis: { kind: 'specified' } };
+    return { fraction: dilutionLimit('limit', own), basis: { kind: 'specified' } };
   }
   const { thresholds, finding } = dilutionFinding(0 as VolumeFraction);
   return { fraction: thresholds.critical, basis: finding.basis };
