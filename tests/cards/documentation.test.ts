@@ -1,7 +1,7 @@
 import { type CardName, cards } from 'crankwright/teaching';
 import ts from 'typescript';
 import { describe, expect, it } from 'vitest';
-import { formulasOf, formulasOn } from '../support/doc-formulas.js';
+import { definitionsOn, formulaOn, formulasOf, linkedFrom } from '../support/doc-formulas.js';
 import { exportsOf, signaturesOf } from '../support/doc-rules.js';
 import { compilerOptions, entryPoints, importEntries } from '../support/repo.js';
 
@@ -12,11 +12,24 @@ const values = [...(await importEntries()).values()].flatMap((module) => Object.
 /** The name that a function is exported by. */
 const nameOf = (of: unknown) => values.find(([, value]) => value === of)?.[0];
 
+const signatureOf = (name: string) => {
+  const symbol = exported.get(name);
+  return symbol && signaturesOf(symbol)[0];
+};
+
 describe.each(Object.keys(cards) as CardName[])('card %s', (name) => {
+  const card = cards[name];
+
   it('holds an exported function, whose documentation writes the same formula', () => {
-    const computedBy = nameOf(cards[name].of) ?? expect.fail('no entry point exports its function');
-    const [signature] = signaturesOf(exported.get(computedBy) as ts.Symbol);
-    const written = formulasOf(signature as ts.SignatureDeclaration);
-    for (const formula of formulasOn(cards[name])) expect([...written]).toContain(formula);
+    const computedBy = nameOf(card.of) ?? expect.fail('no entry point exports its function');
+    const signature = signatureOf(computedBy) as ts.SignatureDeclaration;
+    const own = formulasOf(signature);
+    expect([...own]).toContain(formulaOn(card));
+    // A definition may stand where the documentation points to.
+    const linked = linkedFrom(signature)
+      .map(signatureOf)
+      .filter((found) => found !== undefined);
+    const known = [own, ...linked.map(formulasOf)].flatMap((formulas) => [...formulas]);
+    for (const definition of definitionsOn(card)) expect(known).toContain(definition);
   });
 });

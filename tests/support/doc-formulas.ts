@@ -13,16 +13,20 @@ export function formulasOf(signature: ts.SignatureDeclaration): ReadonlySet<stri
   return new Set(lines.flatMap((line) => equationIn(line.replace(/ {3,}.*$/, ''))));
 }
 
-/** What the doc comment of its function must write out for a card: fields for letters, and no units. */
-export function formulasOn(card: FormulaCard): readonly string[] {
-  const isTabled = (line: string) => card.tabled.some((name) => line.startsWith(`${name} = `));
-  const lines = [
-    ...card.where.filter((line) => !isTabled(line)),
-    `${card.gives.symbol} = ${card.expression}`,
-  ];
-  return lines.map((line) => {
+/** The functions whose documentation a doc comment points to. */
+export function linkedFrom(signature: ts.SignatureDeclaration): readonly string[] {
+  const text = signature.getSourceFile().text.slice(signature.getFullStart(), signature.getStart());
+  return [...text.matchAll(/\{@link (\w+)\}/g)].map(([, name = '']) => name);
+}
+
+/** The formula of a card as the doc comment of its function writes it: fields for letters, and no units. */
+export const formulaOn = (card: FormulaCard): string => plain(card.expression, card);
+
+/** Its definitions likewise, without those that hold numbers out of a table. */
+export function definitionsOn(card: FormulaCard): readonly string[] {
+  return card.where.flatMap((line) => {
     const [name = '', rest = ''] = line.split(/ = (.*)/);
-    return `${line === lines.at(-1) ? '' : `${name} = `}${plain(rest, card)}`;
+    return card.tabled.includes(name) ? [] : [`${name} = ${plain(rest, card)}`];
   });
 }
 
@@ -37,10 +41,16 @@ function equationIn(line: string): readonly string[] {
   }
 }
 
-/** An expression as mathjs writes it, without the units that make it pure numbers or angles. */
+/**
+ * An expression as mathjs writes it, without units. What a card writes for the sake of the last digits, expm1 and
+ * log1p, a book writes plainly.
+ */
 function plain(expression: string, card?: FormulaCard): string {
   const typed = expression
     .replace(/ (\/|\*) (?:\(1 [^()]+\)|1 (?:rad|s|mm\^2\/s)\b)/g, '')
+    .replace(/(\d) (?:kg|K)\b[\w^/]*/g, '$1')
+    .replace(/-expm1\(([^()]*)\)/g, '(1 - exp($1))')
+    .replace(/\blog1p\(-/g, 'log(1 - ')
     .replace(/π/g, 'pi')
     .replace(/√\(/g, 'sqrt(')
     .replace(/\bln\(/g, 'log(')
@@ -54,5 +64,17 @@ function plain(expression: string, card?: FormulaCard): string {
   return named.toString({ parenthesis: 'auto', implicit: 'show' });
 }
 
-const nameOf = ({ name }: SymbolNode, card?: FormulaCard): string =>
-  card?.letters[name]?.field.replace(/^.*\./, '').replace(/\[\d+\]/g, '') ?? name;
+/** The last name of a letter's field; where two letters would bear it, with its place in a list or its owner. */
+function nameOf({ name }: SymbolNode, card?: FormulaCard): string {
+  const field = card?.letters[name]?.field;
+  if (!card || field === undefined) return name;
+  const last = lastOf(field);
+  const alike = Object.values(card.letters).filter((letter) => lastOf(letter.field) === last);
+  if (alike.length === 1) return last;
+  const [, owner = '', place] = /(\w+)(?:\[(\d+)\])?\.\w+$/.exec(field) ?? [];
+  return place === undefined
+    ? `${owner}${last.charAt(0).toUpperCase()}${last.slice(1)}`
+    : `${last}_${Number(place) + 1}`;
+}
+
+const lastOf = (field: string) => field.replace(/^.*\./, '').replace(/\[\d+\]/g, '');
