@@ -46,7 +46,8 @@ const THRESHOLDS = ['act', 'critical'] as const;
  * thickened and fuel cannot be told from its viscosity [-]
  * @param options - thresholds of your own, and who set them
  * @returns stage, finding and thresholds
- * @throws {RebuildInputError} when the fraction is not from none to one, or the thresholds are reversed
+ * @throws {RebuildInputError} when a field is misspelt, a value is not finite or out of range, or the thresholds are
+ * reversed
  * @see Source: common practice
  * @example
  * ```ts

@@ -96,15 +96,16 @@ const STATES = ['running', 'standing'] as const;
  * oil added. Small splash-lubricated sumps are the ones in mind: all the oil is in one pan and well
  * stirred. Each stretch is solved exactly, as `fuelInSump` does it.
  *
- *     running, standing: fuel = fuel * exp(-evaporation * time) + leak / evaporation * (1 - exp(-evaporation * time))
- *     drained:           fuel = fuel * (1 - drained / level), and the oil likewise
- *     added:             oil = oil + added
+ *     after = fuel * exp(-evaporation * running) + leak / evaporation * (1 - exp(-evaporation * running))
+ *     after = fuel * (1 - drained / (oil + fuel))   and likewise the oil:
+ *     left = oil * (1 - drained / (oil + fuel))
+ *     rise = added + fuel   where oil is added to the first fill
  *
  * @param sump - the sump at the start, the leak, what evaporates, and the log
  * @returns what was in it after each entry, and at the end
- * @throws {RebuildInputError} when a field is misspelt, a value is negative, it cannot belong to a sump, an
- * entry is not exactly one of the four, more is drained than there is, or the leak outruns the sump and leaves
- * more than 99 % fuel
+ * @throws {RebuildInputError} when a field is misspelt, a value is not finite or out of range, the log is empty, an
+ * entry is not exactly one of the four, the fuel at the start leaves hardly any oil, more is drained than there
+ * is, or the leak outruns the sump
  * @see Source: mass balance with first-order loss
  * @example
  * ```ts

@@ -4,7 +4,6 @@ import { namedFrom, showIn } from '../judging/internal.js';
 import {
   type DilutionFinding,
   dilutionFinding,
-  dripFlow,
   type FuelFractionSpan,
   fuelFraction,
   fuelFractionSpan,
@@ -13,6 +12,7 @@ import {
   timeToDilution,
   viscosityAt,
 } from '../oil/index.js';
+import { flowOfDrops } from '../oil/internal.js';
 import {
   celsius,
   type Flow,
@@ -185,7 +185,7 @@ function leakOf(
   film: FilmReport | undefined,
   options: DilutionOptions,
 ): NonNullable<OilReport['leak']> {
-  const flow = 'flow' in leak ? leak.flow : dripFlow(leak);
+  const flow = 'flow' in leak ? leak.flow : flowOfDrops(leak.drops, leak.dropVolume);
   const measured = 'flow' in leak || leak.dropVolume !== undefined;
   const { act, critical } = dilutionFinding(0 as VolumeFraction, options).thresholds;
   const until = (fraction: VolumeFraction, inIt = 0) =>

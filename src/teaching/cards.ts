@@ -1,8 +1,32 @@
 import { clearanceCards } from '../bearings/clearance.cards.js';
 import type { FormulaCard } from '../judging/internal.js';
+import { blendCards } from '../oil/blend.cards.js';
+import { blendFractionCards } from '../oil/blend-fractions.cards.js';
+import { densityCards } from '../oil/density.cards.js';
+import { dilutedOilCards } from '../oil/diluted-oil.cards.js';
+import { fuelFractionSpanCards } from '../oil/fuel-fraction-span.cards.js';
+import { levelRiseCards } from '../oil/level-rise.cards.js';
+import { filmOilCards } from '../oil/oil.cards.js';
+import { sayboltCards } from '../oil/saybolt.cards.js';
+import { sumpCards } from '../oil/sump.cards.js';
+import { sumpLogCards } from '../oil/sump-log.cards.js';
+import { viscosityCards } from '../oil/viscosity.cards.js';
+import { viscosityIndexCards } from '../oil/viscosity-index.cards.js';
 
 const everyCard = {
   ...clearanceCards,
+  ...viscosityCards,
+  ...densityCards,
+  ...filmOilCards,
+  ...viscosityIndexCards,
+  ...sayboltCards,
+  ...blendCards,
+  ...blendFractionCards,
+  ...fuelFractionSpanCards,
+  ...dilutedOilCards,
+  ...sumpCards,
+  ...sumpLogCards,
+  ...levelRiseCards,
 };
 
 /** The name of a card. */

@@ -52,7 +52,7 @@ export type CardValues = Readonly<Record<string, number>>;
  * dimensions do not balance or the result is not a finite number
  * @example
  * ```ts
- * evaluateCard('dripFlow', { n: 0.2, V_d: 5e-8 }); // 1e-8
+ * evaluateCard('dripFlow', { n: 12, t: 60, V_d: 5e-8 }); // 1e-8
  * ```
  */
 export function evaluateCard(name: CardName, values: CardValues): Quantity<Dimension> {
