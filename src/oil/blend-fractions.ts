@@ -82,9 +82,12 @@ export function volumeOfMass(
 }
 
 /** Refuses densities that no oil or fuel has; petrol's where none is given. */
-export function guardDensities(densities: BlendDensities): Required<BlendDensities> {
+export function guardDensities({
+  oilDensity,
+  fuelDensity = petrolDensity,
+}: BlendDensities): Required<BlendDensities> {
   return {
-    oilDensity: liquidDensity('oilDensity', densities.oilDensity),
-    fuelDensity: liquidDensity('fuelDensity', densities.fuelDensity ?? petrolDensity),
+    oilDensity: liquidDensity('oilDensity', oilDensity),
+    fuelDensity: liquidDensity('fuelDensity', fuelDensity),
   };
 }

@@ -67,10 +67,10 @@ export function dilutedOil(dilution: {
   readonly law?: BlendingLaw;
 }): Oil {
   guardFields('dilution', dilution, DILUTION);
+  const { fuel: poured = petrol, law = 'ASTM D7152' } = dilution;
   const oil = guardOil('oil', dilution.oil);
-  const fuel = guardFuel(dilution.fuel ?? petrol);
+  const fuel = guardFuel(poured);
   const fraction = fuelShare('fraction', dilution.fraction);
-  const law = dilution.law ?? 'ASTM D7152';
   const { by } = lawNamed('law', law);
 
   const densities = { oilDensity: oil.density, fuelDensity: fuel.density };

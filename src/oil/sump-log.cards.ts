@@ -1,6 +1,6 @@
 import { card } from '../judging/internal.js';
-import { type Flow, litre, mL } from '../quantities/index.js';
-import { evaporationRate, leakFlow, pouredVolume, runningTime, sumpVolume } from './domains.js';
+import { type Flow, mL } from '../quantities/index.js';
+import { pouredVolume, sumpVolume } from './domains.js';
 import { sumpLog } from './sump-log.js';
 
 const STIRRED = 'volume balance of a stirred sump';
@@ -28,44 +28,8 @@ const DRAINED = {
   'more is drained than there is': { with: { V_d: 0.05 }, names: 'log[0].drained' },
 };
 
-/** Formulas of a sump that is followed through its log. */
+/** Formulas of a sump that is followed through its log; those of running and standing are `fuelInSump`'s. */
 export const sumpLogCards = {
-  fuelAfterRunning: card({
-    of: sumpLog,
-    name: 'fuel in a sump after the engine ran',
-    gives: { symbol: 'V_f', meaning: 'fuel in the sump', dimension: 'volume' },
-    letters: {
-      q: {
-        field: 'leak',
-        meaning: 'fuel that leaks in a time',
-        domain: leakFlow,
-        usual: [1e-9, 1e-7],
-      },
-      k: {
-        field: 'evaporation',
-        meaning: 'share of the fuel that evaporates in a time',
-        domain: evaporationRate,
-        usual: [1e-7, 1e-5],
-      },
-      V_1,
-      t: {
-        field: 'log[0].running',
-        meaning: 'time that it ran',
-        domain: runningTime,
-        usual: [3600, 360000],
-      },
-    },
-    call: (v) => [
-      { oil: litre(1), fuel: v.V_1, leak: v.q, evaporation: v.k, log: [{ running: v.t }] },
-    ],
-    read: ({ end }) => end.fuel,
-    expression: 'V_1 * exp(-k * t) + q / k * -expm1(-k * t)',
-    refuses: {
-      'the leak outruns the sump': { with: { q: 1e-4 }, names: 'leak' },
-      'the fuel at the start leaves hardly any oil': { with: { V_1: 0.1 }, names: 'fuel' },
-    },
-    source: 'mass balance with first-order loss',
-  }),
   fuelLeftWhenDrained: card({
     of: sumpLog,
     name: 'fuel left when some of the mixture is drained',

@@ -94,9 +94,8 @@ const STATES = ['running', 'standing'] as const;
 /**
  * A sump followed through what happened to it: hours running and standing, mixture drained, clean
  * oil added. Small splash-lubricated sumps are the ones in mind: all the oil is in one pan and well
- * stirred. Each stretch is solved exactly, as `fuelInSump` does it.
+ * stirred. Each stretch of running or standing is solved exactly, as {@link fuelInSump} does it.
  *
- *     after = fuel * exp(-evaporation * running) + leak / evaporation * (1 - exp(-evaporation * running))
  *     after = fuel * (1 - drained / (oil + fuel))   and likewise the oil:
  *     left = oil * (1 - drained / (oil + fuel))
  *     rise = added + fuel   where oil is added to the first fill
@@ -123,14 +122,11 @@ export function sumpLog(sump: SumpStory): SumpLog {
   guardFields('sump', sump, STORY);
   const atStart = sumpVolume('oil', sump.oil);
   const leak = byState<Flow>('leak', sump.leak, leakFlow);
-  const evaporation = byState<Rate>(
-    'evaporation',
-    sump.evaporation ?? (0 as Rate),
-    evaporationRate,
-  );
+  const { evaporation: lost = 0 as Rate, fuel: inIt = 0 as Volume } = sump;
+  const evaporation = byState<Rate>('evaporation', lost, evaporationRate);
   guardList('log', sump.log, 1, 'entry');
   let oil = atStart;
-  let fuel = pouredVolume('fuel', sump.fuel ?? (0 as Volume));
+  let fuel = pouredVolume('fuel', inIt);
   guardStart(oil, fuel);
 
   const after = sump.log.map((entry, i): SumpState => {

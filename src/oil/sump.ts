@@ -166,11 +166,16 @@ export function timeToDilution(
   return { reached: true, time: time as Time };
 }
 
-function guardLeak(sump: SumpLeak): Required<SumpLeak> {
+function guardLeak({
+  leak,
+  oil,
+  fuel = 0 as Volume,
+  evaporation = 0 as Rate,
+}: SumpLeak): Required<SumpLeak> {
   return {
-    leak: leakFlow('leak', sump.leak),
-    oil: sumpVolume('oil', sump.oil),
-    fuel: pouredVolume('fuel', sump.fuel ?? (0 as Volume)),
-    evaporation: evaporationRate('evaporation', sump.evaporation ?? (0 as Rate)),
+    leak: leakFlow('leak', leak),
+    oil: sumpVolume('oil', oil),
+    fuel: pouredVolume('fuel', fuel),
+    evaporation: evaporationRate('evaporation', evaporation),
   };
 }

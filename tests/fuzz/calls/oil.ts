@@ -7,6 +7,7 @@ import {
   dripFlow,
   fractionByMass,
   fractionByVolume,
+  fuelFraction,
   fuelFractionSpan,
   fuelInSump,
   hour,
@@ -97,6 +98,19 @@ export const oilCalls = {
     sound: [[{ byMass: percentByMass(5), oilDensity }]],
     provoked: { 'no blend': refused('blend') },
   }),
+  fuelFraction: calls(fuelFraction, {
+    sound: [
+      [
+        {
+          law: 'Refutas',
+          oil: centistokes(100),
+          fuel: centistokes(0.5),
+          sample: centistokes(110),
+        },
+      ],
+    ],
+    provoked: { 'the law is unknown': refused('law', { law: 'constructor' }) },
+  }),
   fuelFractionSpan: calls(fuelFractionSpan, {
     sound: [
       [{ oil: centistokes(100), fuel: centistokes(0.5), sample: centistokes(102), oilDensity }],
@@ -156,11 +170,22 @@ export const oilCalls = {
         ...story,
         log: [{ running: hour(1), added: litre(0.3) }],
       }),
-      'the leak while it stands outruns the sump': refused('leak.standing', {
+      'the fuel at the start leaves hardly any oil': refused('fuel', {
+        ...story,
+        oil: mL(1),
+        fuel: litre(0.1),
+      }),
+      'the leak outruns the sump': refused('leak.standing', {
         ...story,
         leak: { running: mLPerHour(1), standing: 1e-3 },
         log: [{ standing: hour(8) }],
       }),
+      'one leak for both outruns the sump': refused('leak', {
+        ...story,
+        leak: 1e-3,
+        log: [{ standing: hour(8) }],
+      }),
+      'an entry out of range': refused('log[0].running', { ...story, log: [{ running: -1 }] }),
       'no sump': refused('sump'),
     },
   }),
