@@ -67,10 +67,15 @@ export function endPlay(
     return Math.abs(pulled - pushed) as Length;
   });
   const span = { min: smallestOf(floats), max: largestOf(floats) };
-  const { limits, basis } = ownLimitsOr('options', options, rule(), endPlayLimit);
+  const { limits, basis } = endPlayLimits('options', options);
   return {
     mean: (floats.reduce((sum, float) => sum + float, 0) / floats.length) as Length,
     span,
     finding: judgeSpan({ feature: 'end play', dimension: 'length', value: span, limits, basis }),
   };
+}
+
+/** The caller's limits of the end play, or the rule of thumb. */
+export function endPlayLimits(parameter: string, own: OwnLimits<'length'>): BasedLimits<'length'> {
+  return ownLimitsOr(parameter, own, rule(), endPlayLimit);
 }

@@ -66,11 +66,11 @@ export function guardRequest(request: GrindRequest) {
   return {
     standard,
     journals: request.journals.map((journal, i) =>
-      guardJournal(`journals[${i}]`, journal, standard),
+      guardJournalOfKind(`journals[${i}]`, journal, standard),
     ),
     steps: withStandard(request.steps),
     shellsAtHand: guardShells(request.shellsAtHand),
-    minimum: guardMinimum(request.minimum, standard),
+    minimum: guardMinimumOfKind('minimum', request.minimum, standard),
     allowance: {
       cleanUpAllowance: machiningStock('cleanUpAllowance', allowance ?? thou(1)),
       basis: allowance === undefined ? ALLOWANCE_RULE : ({ kind: 'specified' } as const),
@@ -84,10 +84,15 @@ export function guardRequest(request: GrindRequest) {
   };
 }
 
-function guardMinimum(minimum: Length | undefined, standard: Span<Length>): Length | undefined {
-  if (minimum === undefined || diameter('minimum', minimum) <= standard.max) return minimum;
+/** Refuses a least size that even a journal that nothing is wrong with would not pass. */
+export function guardMinimumOfKind(
+  parameter: string,
+  minimum: Length | undefined,
+  standard: Span<Length>,
+): Length | undefined {
+  if (minimum === undefined || diameter(parameter, minimum) <= standard.max) return minimum;
   throw new RebuildInputError({
-    parameter: 'minimum',
+    parameter,
     value: minimum,
     shown: showLength(minimum),
     expected: `at most the standard ${showLength(standard.max)}`,
@@ -101,7 +106,12 @@ function guardShells(shells: readonly Length[] | undefined): readonly Length[] |
   return shells.map((shell, i) => sizeStep(`shellsAtHand[${i}]`, shell));
 }
 
-function guardJournal(at: string, journal: JournalToGrind, standard: Span<Length>): JournalToGrind {
+/** Refuses a journal that cannot be one of its kind. */
+export function guardJournalOfKind(
+  at: string,
+  journal: JournalToGrind,
+  standard: Span<Length>,
+): JournalToGrind {
   guardFields(at, journal as JournalToGrind & Shape, JOURNAL);
   guardSizeAndShape(at, journal);
   if (journal.runout !== undefined) outOfTrue(`${at}.runout`, journal.runout);

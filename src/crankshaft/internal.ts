@@ -2,3 +2,5 @@
 
 export { nameUndersize } from './describe-grind-plan.js';
 export { dialReading, shimThickness, thrustFaceWidth } from './domains.js';
+export { endPlayLimits } from './end-play.js';
+export { guardJournalOfKind, guardMinimumOfKind } from './grind-request.js';

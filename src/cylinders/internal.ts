@@ -1,3 +1,4 @@
 // What the other rooms use of this one and users never see.
 export { nameOversize } from './describe-bore-plan.js';
 export { cylinderWall, ringGap } from './domains.js';
+export { ringGapLimits } from './ring-filing.js';

@@ -1,4 +1,11 @@
-import { type Finding, judge, type Limits, type OwnLimits, type Span } from '../judging/index.js';
+import {
+  type BasedLimits,
+  type Finding,
+  judge,
+  type Limits,
+  type OwnLimits,
+  type Span,
+} from '../judging/index.js';
 import { guardFields, guardLength, ownLimitsOr, type WithTarget } from '../judging/internal.js';
 import { type Length, RebuildInputError } from '../quantities/index.js';
 import { ringGap } from './domains.js';
@@ -85,9 +92,7 @@ export function ringFilingNeeded(
   const smallest = guardSameBore('smallestBore', ring.smallestBore ?? measuredIn, measuredIn);
   const largest = guardSameBore('largestBore', ring.largestBore ?? smallest, measuredIn);
   if (largest < smallest) throw belowSmallest(largest);
-  const { limits, basis } = ownLimitsOr('ring', ring, recommendedRingGap(smallest), (name, bound) =>
-    guardLength(name, bound, [0, 0.03 * smallest], ringGap.example),
-  );
+  const { limits, basis } = ringGapLimits('ring', ring, smallest);
   const judgeAt = (end: 'smallest' | 'largest', value: number) => {
     const feature = largest > smallest ? `ring gap at the ${end} bore` : 'ring gap';
     return judge({ feature, dimension: 'length', value: value as Length, limits, basis });
@@ -116,6 +121,17 @@ export function ringFilingNeeded(
   }
   const finding = atLargest.margin < atSmallest.margin ? atLargest : atSmallest;
   return { work: 'fit as it is', finding };
+}
+
+/** The caller's limits of the ring gap, at most three hundredths of the bore, or the rule of thumb. */
+export function ringGapLimits(
+  parameter: string,
+  own: OwnLimits<'length'>,
+  bore: Length,
+): BasedLimits<'length'> {
+  return ownLimitsOr(parameter, own, recommendedRingGap(bore), (name, bound) =>
+    guardLength(name, bound, [0, 0.03 * bore], ringGap.example),
+  );
 }
 
 function belowSmallest(largest: Length): RebuildInputError {

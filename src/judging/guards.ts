@@ -180,10 +180,6 @@ export function guardBetween<D extends Dimension>(
   throw outsideBounds(parameter, value, unit, { least, most, example });
 }
 
-/** The least that is taken of what may also be nothing: a negative value is told that nothing is the least. */
-export const noneOr = (least: number, value: unknown): number =>
-  typeof value === 'number' && value <= 0 ? 0 : least;
-
 /** Refuses a length outside bounds that another size sets. */
 export function guardLength(
   parameter: string,

@@ -15,7 +15,7 @@ export {
   say,
   sayDistance,
 } from './describe.js';
-export { domain, lengthDomain } from './domain.js';
+export { angleDomain, domain, lengthDomain } from './domain.js';
 export {
   angleAround,
   diameter,
@@ -36,7 +36,6 @@ export {
   guardText,
   guardWhole,
   guardWord,
-  noneOr,
 } from './guards.js';
 export { judgeSpan, worstOf } from './judge.js';
 export { guardLayout, type Layout } from './layout.js';

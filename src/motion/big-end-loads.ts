@@ -1,15 +1,17 @@
-import { diameter, guardBetween, guardFields } from '../judging/internal.js';
+import { diameter, guardFields, showIn } from '../judging/internal.js';
 import {
   type Angle,
   type Force,
-  kPaGauge,
+  kilonewton,
   type Length,
   type Mass,
+  RebuildInputError,
   type RotationalSpeed,
   type Torque,
 } from '../quantities/index.js';
+import { crankSpeed, gasGauge, movingMass, pinForce } from './domains.js';
 import type { GasPoint, GasReading } from './gas-trace.js';
-import { CYCLE, guardCycle, guardMass, guardSpeed } from './guards.js';
+import { CYCLE, guardCycle } from './guards.js';
 import { type CrankTrain, guardCrankTrain, motionAt } from './piston-motion.js';
 
 /** The force of a crankpin on the shells of its rod at one angle of the crank, seen from the rod. */
@@ -80,15 +82,19 @@ const READING = ['crankAngle', 'gauge', 'pressure'] as const;
  * piston and from the masses. The rod counts as two masses, one at each end. The friction of the piston,
  * and the weight of the parts, are left out.
  *
- *     thrust = (gauge * π/4 * bore² - (pistonMass + smallEndMass) * acceleration) / cos(rodAngle)
- *     along = thrust - bigEndMass * speed² * r * cos(crankAngle + rodAngle)           r = stroke / 2
- *     across = -bigEndMass * speed² * r * sin(crankAngle + rodAngle)
- *     torque = thrust * r * sin(crankAngle + rodAngle)
+ *     thrust = (gauge * π / 4 * bore² - (pistonMass + smallEndMass) * acceleration) / cos(rodAngle)
+ *     turned = crankAngle + rodAngle
+ *     along = thrust - bigEndMass * speed² * r * cos(turned)
+ *     across = -bigEndMass * speed² * r * sin(turned)
+ *     torque = thrust * r * sin(turned)
+ *
+ * The acceleration, the angle of the rod and r are those of {@link pistonMotion}.
  *
  * @param engine - crank, rod, bore, speed, masses and gas pressure
  * @returns force along and across the rod, and torque, at each of the gas readings
- * @throws {RebuildInputError} when a value is not finite or cannot belong to an engine, a field is misspelt,
- * the rod is too short for the stroke, or the gas readings do not go once around the cycle
+ * @throws {RebuildInputError} when a field is misspelt, a value is not finite or out of range, the rod cannot
+ * belong to the stroke, the gas readings do not go once around the cycle, or a force is more than any big end
+ * carries
  * @see Source: Khurmi and Gupta, Theory of Machines, chapter 15, with the exact motion of the piston
  * @example
  * ```ts
@@ -107,13 +113,13 @@ export function bigEndLoads(engine: BigEndEngine): BigEndLoads {
   guardFields('engine', engine, ENGINE);
   guardCrankTrain(engine);
   const bore = diameter('bore', engine.bore);
-  const speed = guardSpeed('speed', engine.speed);
+  const speed = crankSpeed('speed', engine.speed);
   const upAndDown =
-    guardMass('pistonMass', engine.pistonMass) + guardMass('smallEndMass', engine.smallEndMass);
-  const around = guardMass('bigEndMass', engine.bigEndMass);
+    movingMass('pistonMass', engine.pistonMass) + movingMass('smallEndMass', engine.smallEndMass);
+  const around = movingMass('bigEndMass', engine.bigEndMass);
   const gas = guardCycle('gas', engine.gas, (at, reading) => {
     guardFields(at, reading as GasPoint, READING);
-    guardBetween(`${at}.gauge`, reading.gauge, kPaGauge, [-1.1e5, 5e7], 'kPaGauge(3000)');
+    gasGauge(`${at}.gauge`, reading.gauge);
   });
   const area = (Math.PI / 4) * bore * bore;
   const r = engine.stroke / 2;
@@ -124,14 +130,26 @@ export function bigEndLoads(engine: BigEndEngine): BigEndLoads {
     const turned = crankAngle + rodAngle;
     return {
       crankAngle,
-      along: (thrust - fling * Math.cos(turned)) as Force,
-      across: (0 - fling * Math.sin(turned)) as Force,
+      along: carried(thrust - fling * Math.cos(turned)),
+      across: carried(0 - fling * Math.sin(turned)),
       rodAngle,
       // Nothing, not less than nothing, at the top.
       torque: (thrust * r * Math.sin(turned) + 0) as Torque,
     };
   });
   return { speed, loads, meanTorque: meanOf(loads) };
+}
+
+/** Refuses a force that no big end is made for, so that a film can be asked to carry what is given. */
+function carried(force: number): Force {
+  if (Math.abs(force) <= pinForce.most) return force as Force;
+  throw new RebuildInputError({
+    parameter: 'result',
+    value: force,
+    shown: `a force of ${showIn(force as Force, kilonewton)}`,
+    expected: `at most ${showIn(pinForce.most as Force, kilonewton)}`,
+    hint: 'No big end carries more: check the speed, the masses and the gas pressure.',
+  });
 }
 
 /** Mean over the cycle: each torque counts over half the way to its neighbours. */

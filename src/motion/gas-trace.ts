@@ -1,5 +1,5 @@
 import type { Basis } from '../judging/index.js';
-import { guardBetween, guardFields, guardWhole, showIn } from '../judging/internal.js';
+import { guardFields, guardWhole, showIn } from '../judging/internal.js';
 import {
   type Angle,
   type GaugePressure,
@@ -7,10 +7,19 @@ import {
   type Pressure,
   type Ratio,
   RebuildInputError,
-  ratio,
 } from '../quantities/index.js';
+import {
+  airPressure,
+  exhaustOpening,
+  gasPressure,
+  geometricCompression,
+  ignitionAdvance,
+  overlapOfValves,
+  peakPastTop,
+  polytropicExponent,
+} from './domains.js';
 import { compressed, type GasLaw, pressureAt } from './gas-law.js';
-import { CYCLE, guardDegrees, guardExponent, guardPressure } from './guards.js';
+import { CYCLE } from './guards.js';
 import { type CrankTrain, guardCrankTrain, positionAt } from './piston-motion.js';
 
 /** What a simple gas trace is drawn from. Whatever is left out is a rule of thumb, and the trace says which. */
@@ -119,10 +128,13 @@ const RULE: Basis = {
  *     expansion: peakPressure * (volume at peakAngle / volume) ^ expansionExponent
  *     blow-down: from expansion to exhaustPressure along half a cosine between exhaustOpens and the bottom
  *
+ *     compressionPressure = intakePressure * compressionRatio^compressionExponent
+ *     peakPressure = 3 * intakePressure * compressionRatio^compressionExponent   by default
+ *
  * @param cycle - stroke, rod and compression ratio, and whatever is known of pressures and angles
  * @returns absolute and gauge pressure over 720 degrees, and what was taken from common practice
- * @throws {RebuildInputError} when a value is not finite or cannot belong to an engine, a field is misspelt, or
- * compression alone exceeds the peak
+ * @throws {RebuildInputError} when a field is misspelt, a value is not finite or out of range, or compression alone
+ * exceeds the peak
  * @see Source: common practice; polytropic laws as in Khurmi and Gupta, Theory of Machines, example 15.13
  * @example
  * ```ts
@@ -135,7 +147,7 @@ const RULE: Basis = {
 export function gasTrace(cycle: GasCycle): GasTrace {
   guardFields('cycle', cycle, FIELDS);
   const law = guardLaw(cycle);
-  const air = guardPressure('airPressure', cycle.airPressure ?? (USUAL.airPressure as Pressure));
+  const air = airPressure('airPressure', cycle.airPressure ?? (USUAL.airPressure as Pressure));
   const places = guardWhole(
     'places',
     cycle.places ?? 720,
@@ -173,29 +185,25 @@ function meanEffective(law: GasLaw, readings: readonly GasPoint[]): Pressure {
 function guardLaw(cycle: GasCycle): GasLaw {
   guardCrankTrain(cycle);
   const own = { ...USUAL, ...withoutGaps(cycle) } as Omit<GasCycle, 'places'> & GasLaw;
-  const compressionRatio = guardBetween(
-    'compressionRatio',
-    cycle.compressionRatio,
-    ratio,
-    [2, 30],
-    'ratio(6)',
-  );
   const open = {
     stroke: cycle.stroke,
     rodLength: cycle.rodLength,
-    compressionRatio,
-    intakePressure: guardPressure('intakePressure', own.intakePressure as Pressure),
-    exhaustPressure: guardPressure('exhaustPressure', own.exhaustPressure as Pressure),
-    compressionExponent: guardExponent('compressionExponent', own.compressionExponent as Ratio),
-    expansionExponent: guardExponent('expansionExponent', own.expansionExponent as Ratio),
-    ignition: guardDegrees('ignition', own.ignition as Angle, [0, 60]),
-    peakAngle: guardDegrees('peakAngle', own.peakAngle as Angle, [1, 60]),
-    exhaustOpens: guardDegrees('exhaustOpens', own.exhaustOpens as Angle, [90, 175]),
-    valveOverlap: guardDegrees('valveOverlap', own.valveOverlap as Angle, [2, 180]),
+    compressionRatio: geometricCompression('compressionRatio', cycle.compressionRatio),
+    intakePressure: gasPressure('intakePressure', own.intakePressure as Pressure),
+    exhaustPressure: gasPressure('exhaustPressure', own.exhaustPressure as Pressure),
+    compressionExponent: polytropicExponent(
+      'compressionExponent',
+      own.compressionExponent as Ratio,
+    ),
+    expansionExponent: polytropicExponent('expansionExponent', own.expansionExponent as Ratio),
+    ignition: ignitionAdvance('ignition', own.ignition as Angle),
+    peakAngle: peakPastTop('peakAngle', own.peakAngle as Angle),
+    exhaustOpens: exhaustOpening('exhaustOpens', own.exhaustOpens as Angle),
+    valveOverlap: overlapOfValves('valveOverlap', own.valveOverlap as Angle),
   };
   const alone = compressed(open, 0);
   const peak = own.peakPressure ?? PEAK_OVER_COMPRESSION * alone;
-  guardPressure('peakPressure', peak as Pressure);
+  gasPressure('peakPressure', peak as Pressure);
   if (peak >= alone) return { ...open, peakPressure: peak };
   throw new RebuildInputError({
     parameter: 'peakPressure',

@@ -1,48 +1,9 @@
-import { guardBetween, guardList, noneOr, showIn, showLength } from '../judging/internal.js';
-import {
-  type Angle,
-  degree,
-  kilogram,
-  kPa,
-  type Length,
-  type Mass,
-  type Pressure,
-  type Ratio,
-  RebuildInputError,
-  type RotationalSpeed,
-  ratio,
-  rpm,
-} from '../quantities/index.js';
-import { rodCentres } from './domains.js';
+import { guardList, ROUNDING, showIn, showLength } from '../judging/internal.js';
+import { type Angle, degree, type Length, RebuildInputError } from '../quantities/index.js';
+import { cycleAngle, rodCentres } from './domains.js';
 
 /** Two turns of the crank: a whole four-stroke cycle. */
-export const CYCLE = 12.566370614359172;
-
-/** Standing still, or from a revolution in ten minutes to 47 000 rpm. */
-export const guardSpeed = (parameter: string, value: RotationalSpeed): RotationalSpeed =>
-  guardBetween(parameter, value, rpm, [noneOr(0.01, value), 5000], 'rpm(1800)');
-
-/** Pistons and halves of rods; nothing where it is to be left out. */
-export const guardMass = (parameter: string, value: Mass): Mass =>
-  guardBetween(parameter, value, kilogram, [0, 2000], 'kilogram(0.45)');
-
-/** Absolute pressures, from a deep vacuum to more than any cylinder holds. */
-export const guardPressure = (parameter: string, value: Pressure): Pressure =>
-  guardBetween(parameter, value, kPa, [1000, 5e7], 'kPa(95)');
-
-/** A polytropic exponent. */
-export const guardExponent = (parameter: string, value: Ratio): Ratio =>
-  guardBetween(parameter, value, ratio, [1, 1.7], 'ratio(1.32)');
-
-/** An angle of the crank within bounds, in degrees. */
-export function guardDegrees(
-  parameter: string,
-  value: Angle,
-  [least, most]: readonly [least: number, most: number],
-): Angle {
-  const radians = Math.PI / 180;
-  return guardBetween(parameter, value, degree, [least * radians, most * radians], 'degree(15)');
-}
+export const CYCLE = /* @__PURE__ */ degree(720);
 
 /** Refuses a rod that could not follow its crank. */
 export function guardRodLength(parameter: string, value: Length, stroke: Length): Length {
@@ -59,9 +20,15 @@ export function guardRodLength(parameter: string, value: Length, stroke: Length)
   });
 }
 
-/** Least number of places that a cycle may be described by, and the widest gap between two. */
+/** Least number of places that a cycle may be described by. */
 const FEWEST = 24;
-const WIDEST = 0.5235987761;
+/** The widest gap between two places. */
+const WIDEST = /* @__PURE__ */ degree(30);
+/** The narrowest: closer together than that, slopes between two places mean nothing. */
+const NARROWEST = /* @__PURE__ */ degree(0.01);
+
+/** Whether a gap between two places is neither too wide nor too narrow, however it was rounded. */
+const isEven = (gap: number) => gap >= NARROWEST * (1 - ROUNDING) && gap <= WIDEST * (1 + ROUNDING);
 
 /**
  * Refuses a list that does not go once around the cycle: places in order, from 0 to
@@ -77,22 +44,14 @@ export function guardCycle<T extends { readonly crankAngle: Angle }>(
   places.forEach((place, i) => {
     const at = `${parameter}[${i}]`;
     guardPlace(at, place);
-    const angle = guardBetween(
-      `${at}.crankAngle`,
-      place.crankAngle,
-      degree,
-      [0, CYCLE * (1 - 1e-12)],
-      'degree(90)',
-    );
-    // A hundredth of a degree apart at least, or slopes between them mean nothing.
-    if (i > 0 && (angle - before < 1.7e-4 || angle - before > WIDEST)) {
+    const angle = cycleAngle(`${at}.crankAngle`, place.crankAngle);
+    if (i > 0 && !isEven(angle - before)) {
       throw unevenCycle(`${at}.crankAngle`, angle);
     }
     before = angle;
   });
   const first = places[0]?.crankAngle ?? 0;
-  const overTheEnd = first + CYCLE - before;
-  if (overTheEnd < 1.7e-4 || overTheEnd > WIDEST) throw unevenCycle(parameter, places);
+  if (!isEven(first + CYCLE - before)) throw unevenCycle(parameter, places);
   return places;
 }
 

@@ -1,2 +1,3 @@
 // What the other rooms use of this one and users never see.
-export { CYCLE, guardCycle, guardDegrees, guardSpeed } from './guards.js';
+export { bearingLoad, crankSpeed, pinForce, rodLean } from './domains.js';
+export { CYCLE, guardCycle } from './guards.js';

@@ -34,6 +34,14 @@ const RULE: Basis = {
   rule: 'act on fuel above 2.5 % by volume, do not run above 5 %; no standard sets a limit',
 };
 
+/** Who says when there is too much fuel in an oil. */
+export interface DilutionOptions {
+  /** Thresholds of your own [-]. */
+  readonly thresholds?: DilutionThresholds;
+  /** Who set them; by default the caller. */
+  readonly basis?: Basis;
+}
+
 const OPTIONS = ['thresholds', 'basis'] as const;
 const THRESHOLDS = ['act', 'critical'] as const;
 
@@ -56,17 +64,10 @@ const THRESHOLDS = ['act', 'critical'] as const;
  */
 export function dilutionFinding(
   fraction: VolumeFraction,
-  options: {
-    /** Thresholds of your own [-]. */
-    readonly thresholds?: DilutionThresholds;
-    /** Who set them; by default the caller. */
-    readonly basis?: Basis;
-  } = {},
+  options: DilutionOptions = {},
 ): DilutionFinding {
   fuelShare('fraction', fraction);
-  guardFields('options', options, OPTIONS);
-  const thresholds = guardThresholds(options.thresholds ?? COMMON);
-  const basis = ownBasisOr('options', 'thresholds', options.thresholds, options.basis, RULE);
+  const { thresholds, basis } = dilutionThresholds(options);
   const judgeAgainst = (max: VolumeFraction) =>
     judge({
       feature: 'fuel in oil',
@@ -84,6 +85,14 @@ export function dilutionFinding(
   }
   const stage = against.act.verdict === 'above' ? 'act' : 'normal';
   return { stage, finding: against.act, thresholds };
+}
+
+/** The caller's thresholds, or the rule of thumb, and who says so. */
+export function dilutionThresholds(options: DilutionOptions): Required<DilutionOptions> {
+  guardFields('options', options, OPTIONS);
+  const { thresholds = COMMON } = options;
+  const basis = ownBasisOr('options', 'thresholds', options.thresholds, options.basis, RULE);
+  return { thresholds: guardThresholds(thresholds), basis };
 }
 
 function guardThresholds(thresholds: DilutionThresholds): DilutionThresholds {

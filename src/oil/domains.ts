@@ -125,7 +125,7 @@ export const countedDrops = /* @__PURE__ */ domain(ratio, {
   least: 1,
   most: 1000,
   orNone: true,
-  example: '12',
+  example: 'ratio(12)',
 });
 
 /** How long drops were counted: from a second to eleven days. */

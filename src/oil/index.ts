@@ -9,6 +9,7 @@ export { apiGravity, densityAt, densityFromApiGravity, type KnownDensity } from 
 export { dilutedOil } from './diluted-oil.js';
 export {
   type DilutionFinding,
+  type DilutionOptions,
   type DilutionStage,
   type DilutionThresholds,
   dilutionFinding,

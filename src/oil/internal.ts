@@ -1,4 +1,5 @@
 // What the other rooms use of this one and users never see.
+export { dilutionThresholds } from './dilution.js';
 export {
   dilutionLimit,
   dripRate,

@@ -1,3 +1,4 @@
+import { NANOMETRE } from '../judging/internal.js';
 import type { Brief } from './brief.js';
 import { TimeUp } from './clock.js';
 import type { Draft } from './draft.js';
@@ -114,8 +115,8 @@ function widest(
       const proof = {
         kind: tried.status,
         stage: 'widest margin',
-        found: found * 1e-9,
-        bound: bound * 1e-9,
+        found: found * NANOMETRE,
+        bound: bound * NANOMETRE,
       } as const;
       return { ...best, proof };
     }

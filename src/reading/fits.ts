@@ -1,8 +1,7 @@
 import { recommendedOilClearance } from '../bearings/index.js';
 import { type MeasuredRingGap, ringGapIn } from '../cylinders/index.js';
 import type { Limits, Span } from '../judging/index.js';
-import { namedFrom } from '../judging/internal.js';
-import { NANOMETRE } from '../judging/internal.js';
+import { NANOMETRE, namedFrom } from '../judging/internal.js';
 import { maximumMatching } from '../numerics/index.js';
 import type { Length } from '../quantities/index.js';
 import { smallestOf } from '../quantities/internal.js';

@@ -1,7 +1,6 @@
-import { explainClearance } from '../bearings/index.js';
-import { shellWall } from '../bearings/internal.js';
-import { endPlay, grindPlan } from '../crankshaft/index.js';
-import { ringFilingNeeded } from '../cylinders/index.js';
+import { oilClearanceLimits, shellWall } from '../bearings/internal.js';
+import { endPlayLimits, guardJournalOfKind, guardMinimumOfKind } from '../crankshaft/internal.js';
+import { ringGapLimits } from '../cylinders/internal.js';
 import type { SizeOrSpan, Span } from '../judging/index.js';
 import { showLength, spanOf } from '../judging/internal.js';
 import type { Shape } from '../measuring/index.js';
@@ -9,8 +8,6 @@ import { type Length, RebuildInputError } from '../quantities/index.js';
 import type { JournalKind } from './engine-kind.js';
 import type { ShellPairs } from './shell-pairs.js';
 import { own, type StatedLimits } from './stated-limits.js';
-
-const NONE = 0 as Length;
 
 type Standard = Pick<JournalKind, 'standard'>;
 type NamedShape = Pick<Shape, 'smallest' | 'largest' | 'outOfRound' | 'taper'> & {
@@ -22,17 +19,12 @@ export function guardJournal(
   { name, smallest, largest, outOfRound, taper }: NamedShape,
   { standard }: Standard,
 ): void {
-  const journals = [{ name, smallest, largest, outOfRound, taper }];
-  grindPlan({ journals, standard, steps: [NONE] });
+  guardJournalOfKind('journal', { name, smallest, largest, outOfRound, taper }, standard);
 }
 
 /** Refuses a maker's minimum that even a journal that nothing is wrong with would not pass. */
 export function guardMinimum({ standard, minimum }: Pick<JournalKind, 'standard' | 'minimum'>) {
-  const { max } = standard;
-  const journals = [
-    { name: 'standard', smallest: max, largest: max, outOfRound: NONE, taper: NONE },
-  ];
-  grindPlan({ journals, standard, steps: [NONE], ...(minimum !== undefined && { minimum }) });
+  guardMinimumOfKind('minimum', minimum, standard);
 }
 
 /** A housing holds the journal and two walls: thin ones, or up to a fifth of the journal each. */
@@ -79,12 +71,12 @@ export function guardClearanceLimits({
   standard,
   oilClearance,
 }: Pick<JournalKind, 'standard' | 'oilClearance'>): void {
-  explainClearance({ clearance: NONE, journal: standard.max, ...own(oilClearance) });
+  oilClearanceLimits('oilClearance', own(oilClearance), standard.max);
 }
 
 /** Refuses limits that no end play has. */
 export function guardEndPlayLimits(limits?: StatedLimits<'length'>): void {
-  endPlay([{ pushed: NONE, pulled: NONE }], own(limits));
+  endPlayLimits('endPlay', own(limits));
 }
 
 /** Refuses limits that no ring gap has. */
@@ -92,5 +84,5 @@ export function guardRingGapLimits(
   measuredIn: Length,
   limits: StatedLimits<'length'> | undefined,
 ): void {
-  ringFilingNeeded({ gap: NONE, measuredIn, ...own(limits) });
+  ringGapLimits('ringGap', own(limits), measuredIn);
 }

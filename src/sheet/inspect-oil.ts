@@ -12,7 +12,7 @@ import {
   timeToDilution,
   viscosityAt,
 } from '../oil/index.js';
-import { flowOfDrops } from '../oil/internal.js';
+import { dilutionThresholds, flowOfDrops } from '../oil/internal.js';
 import {
   celsius,
   type Flow,
@@ -187,7 +187,7 @@ function leakOf(
 ): NonNullable<OilReport['leak']> {
   const flow = 'flow' in leak ? leak.flow : flowOfDrops(leak.drops, leak.dropVolume);
   const measured = 'flow' in leak || leak.dropVolume !== undefined;
-  const { act, critical } = dilutionFinding(0 as VolumeFraction, options).thresholds;
+  const { act, critical } = dilutionThresholds(options).thresholds;
   const until = (fraction: VolumeFraction, inIt = 0) =>
     timeToDilution({ leak: flow, oil: oil.sump, fuel: inIt as Volume, fraction });
   const { fraction, setBy } = film

@@ -1,7 +1,8 @@
 import { z } from 'zod';
-import { guardBearing, guardLoad, guardSpeed, surfaceRoughness } from '../bearings/internal.js';
+import { guardBearing, surfaceRoughness } from '../bearings/internal.js';
 import { dialReading } from '../crankshaft/internal.js';
 import { diameter, diametralClearance } from '../judging/internal.js';
+import { bearingLoad, crankSpeed } from '../motion/internal.js';
 import { viscosityAt } from '../oil/index.js';
 import {
   dilutionLimit,
@@ -66,8 +67,8 @@ const film = fields({
   journal: size,
   length: size,
   clearance: quantity('length', diametralClearance),
-  speed: quantity('rotationalSpeed', guardSpeed),
-  load: quantity('force', guardLoad),
+  speed: quantity('rotationalSpeed', crankSpeed),
+  load: quantity('force', bearingLoad),
   inlet: quantity('temperature', oilTemperature),
   roughness: fields({ journal: roughness, shell: roughness }),
   filmRatio: z

@@ -1,5 +1,8 @@
 import { clearanceCards } from '../bearings/clearance.cards.js';
 import type { FormulaCard } from '../judging/internal.js';
+import { bigEndLoadCards } from '../motion/big-end-loads.cards.js';
+import { gasTraceCards } from '../motion/gas-trace.cards.js';
+import { pistonMotionCards } from '../motion/piston-motion.cards.js';
 import { blendCards } from '../oil/blend.cards.js';
 import { blendFractionCards } from '../oil/blend-fractions.cards.js';
 import { densityCards } from '../oil/density.cards.js';
@@ -15,6 +18,9 @@ import { viscosityIndexCards } from '../oil/viscosity-index.cards.js';
 
 const everyCard = {
   ...clearanceCards,
+  ...pistonMotionCards,
+  ...gasTraceCards,
+  ...bigEndLoadCards,
   ...viscosityCards,
   ...densityCards,
   ...filmOilCards,

@@ -1,10 +1,11 @@
+import { readFileSync } from 'node:fs';
 import * as library from 'crankwright';
 import { type Dimension, parse, type Quantity, type Unit } from 'crankwright';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Domain } from '../../src/judging/domain.js';
 import { notNumbers, refusal } from '../quantities/refusal.js';
-import { loadHouse } from '../support/house-modules.js';
+import { houseFiles, loadHouse } from '../support/house-modules.js';
 
 type AnyDomain = Domain<Dimension>;
 
@@ -99,3 +100,21 @@ function boundsIn(text: string, dimension: Dimension): readonly number[] {
   const read = (bound: string) => (unit === '' ? Number(bound) : parse(bound, dimension));
   return [read(from.includes(' ') ? from : from + unit), read(to)];
 }
+
+describe('a bound', () => {
+  it('stands in a domain, unless another value sets it', () => {
+    // A literal, or one of a list of two of them, where the bounds of a guard stand.
+    const literal =
+      /\bguard(?:Between|Length)\(\s*[^()]*(?:\([^()]*\)[^()]*)*?\[\s*-?[\d._e-]+,\s*-?[\d._e-]+\s*\]/;
+    expect(literal.test("guardBetween('along', place.along, ratio, [-1, 1], 'ratio(0.6)')")).toBe(
+      true,
+    );
+    expect(literal.test("guardLength('gap', gap, [0, most], 'mm(1)')")).toBe(false);
+    const src = new URL('../../src/', import.meta.url);
+    const bare = houseFiles.filter(
+      (file) =>
+        !file.startsWith('judging/') && literal.test(readFileSync(new URL(file, src), 'utf8')),
+    );
+    expect(bare).toEqual([]);
+  });
+});

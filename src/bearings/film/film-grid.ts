@@ -77,6 +77,9 @@ export function layGrid(
  */
 const CROWDED = 0.65;
 
+/** How far short of half a turn the tangent of its half is still looked at [rad]. */
+const SHORT_OF_HALF = 1e-9;
+
 /** How many times closer than on average the places lie at some gap. */
 function crowdingAt(eccentricity: number, gap: number): number {
   return (CROWDED * Math.sqrt(1 - eccentricity ** 2)) / gap + 1 - CROWDED;
@@ -94,7 +97,7 @@ function crowdedAngles(eccentricity: number, count: number): Float64Array {
     const excess = (at: number) => CROWDED * sommerfeld(at) + (1 - CROWDED) * at - i * step;
     angle = newtonFromBeyond(
       (at) => excess(at) / crowding(at),
-      Math.min(angle + step / crowding(angle), Math.PI - 1e-9),
+      Math.min(angle + step / crowding(angle), Math.PI - SHORT_OF_HALF),
       1e-13,
     );
     angles[i] = angle;

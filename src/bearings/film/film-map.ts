@@ -1,6 +1,6 @@
 import { polynomials, sumOf } from '../../numerics/index.js';
+import { eccentricityRatio } from './domains.js';
 import { filmMapData } from './film-map-data.js';
-import { ECCENTRICITIES } from './film-numbers.js';
 
 /**
  * The film over eccentricity and diameter over length, as sums of Chebyshev polynomials whose
@@ -27,8 +27,8 @@ export interface MappedFilm {
 /** Most coefficients over eccentricity and over diameter over length. */
 export const ORDER = { along: 14, across: 12 } as const;
 
-const NEAREST = /* @__PURE__ */ (() => Math.log(1 - ECCENTRICITIES[0]))();
-const FARTHEST = /* @__PURE__ */ (() => Math.log(1 - ECCENTRICITIES[1]))();
+const NEAREST = /* @__PURE__ */ (() => Math.log(1 - eccentricityRatio.least))();
+const FARTHEST = /* @__PURE__ */ (() => Math.log(1 - eccentricityRatio.most))();
 
 /** Where an eccentricity lies on the map, from -1 to 1. */
 const placeOf = (eccentricity: number): number =>

@@ -1,5 +1,5 @@
-import { guardBetween } from '../../judging/internal.js';
-import { type Angle, type Ratio, RebuildInputError, ratio } from '../../quantities/index.js';
+import { type Angle, type Ratio, RebuildInputError } from '../../quantities/index.js';
+import { eccentricityRatio, filmLengthToDiameter } from './domains.js';
 
 /** Length of a bearing over its diameter; `'infinite'` for one that loses nothing at its ends [-]. */
 export type LengthToDiameter = Ratio | 'infinite';
@@ -41,20 +41,18 @@ export interface FilmNumbers {
   readonly ruptureAngle: Angle;
 }
 
-/** Least and most eccentricity for which the film is computed. */
-export const ECCENTRICITIES = [0.01, 0.998] as const;
-
 /** Refuses a bearing shorter than a tenth of its diameter. */
 export function guardLengthToDiameter(
   parameter: string,
   value: LengthToDiameter,
 ): LengthToDiameter {
   if (value === 'infinite') return value;
-  if (typeof value === 'number' && value >= 0.1 && value <= 1e6) return value;
+  const { least, most } = filmLengthToDiameter;
+  if (typeof value === 'number' && value >= least && value <= most) return value;
   throw new RebuildInputError({
     parameter,
     value,
-    expected: "a ratio of 0.1 or more, or 'infinite'",
+    expected: `a ratio of ${least} or more, or 'infinite'`,
     hint: 'Divide the length of the bearing by the journal diameter; both are lengths in metres.',
   });
 }
@@ -62,13 +60,7 @@ export function guardLengthToDiameter(
 /** Refuses a place that no film is computed for. Its fields are for the caller to guard. */
 export function guardPlace(place: FilmPlace): FilmPlace {
   return {
-    eccentricity: guardBetween(
-      'eccentricity',
-      place.eccentricity,
-      ratio,
-      ECCENTRICITIES,
-      'ratio(0.6)',
-    ),
+    eccentricity: eccentricityRatio('eccentricity', place.eccentricity),
     lengthToDiameter: guardLengthToDiameter('lengthToDiameter', place.lengthToDiameter),
   };
 }

@@ -1,7 +1,8 @@
 import { type Basis, type Finding, judge } from '../../judging/index.js';
-import { guardBetween, guardFields, ownBasisOr, ROUNDING, showIn } from '../../judging/internal.js';
+import { guardFields, ownBasisOr, ROUNDING, showIn } from '../../judging/internal.js';
 import { type Length, type Ratio, RebuildInputError, ratio } from '../../quantities/index.js';
 import { oilFilm, surfaceRoughness } from '../domains.js';
+import { filmToRoughness } from './domains.js';
 
 /** How two surfaces run on each other: they touch, they touch at their peaks, or oil keeps them apart. */
 export type Regime = 'boundary' | 'mixed' | 'full';
@@ -103,7 +104,7 @@ export function combinedRoughness(roughness: Roughness): Length {
 function guardThresholds(thresholds: RegimeThresholds): RegimeThresholds {
   guardFields('options.thresholds', thresholds, THRESHOLDS);
   const guard = (key: keyof RegimeThresholds) =>
-    guardBetween(`options.thresholds.${key}`, thresholds[key], ratio, [0.01, 100], 'ratio(3)');
+    filmToRoughness(`options.thresholds.${key}`, thresholds[key]);
   const [mixed, full] = [guard('mixed'), guard('full')];
   if (mixed <= full) return { mixed, full };
   throw new RebuildInputError({

@@ -1,9 +1,9 @@
-import { guardBetween, guardFields, showNumber } from '../../judging/internal.js';
+import { guardFields, showNumber } from '../../judging/internal.js';
 import { rootOfFalling } from '../../numerics/index.js';
-import { type Angle, type Ratio, RebuildInputError, ratio } from '../../quantities/index.js';
+import { type Angle, type Ratio, RebuildInputError } from '../../quantities/index.js';
+import { eccentricityRatio, sommerfeldRatio } from './domains.js';
 import { type MappedFilm, mapFilm, mapSommerfeld } from './film-map.js';
 import {
-  ECCENTRICITIES,
   type FilmNumbers,
   type FilmPlace,
   guardLengthToDiameter,
@@ -67,13 +67,7 @@ export interface LoadedPlace {
 export function finiteBearingAt(place: LoadedPlace): FilmNumbers {
   guardFields('place', place, LOADED_PLACE);
   const lengthToDiameter = guardLengthToDiameter('lengthToDiameter', place.lengthToDiameter);
-  const sommerfeld = guardBetween(
-    'sommerfeld',
-    place.sommerfeld,
-    ratio,
-    [1e-9, 1e9],
-    'sommerfeldNumber({ … })',
-  );
+  const sommerfeld = sommerfeldRatio('sommerfeld', place.sommerfeld);
   const found = findFilm(sommerfeld, lengthToDiameter);
   if (typeof found !== 'string') return found;
   throw new RebuildInputError({
@@ -92,7 +86,7 @@ export function findFilm(
   lengthToDiameter: LengthToDiameter,
 ): FilmNumbers | 'lighter' | 'heavier' {
   const at = mapSommerfeld(diameterToLength(lengthToDiameter));
-  const [least, most] = ECCENTRICITIES;
+  const { least, most } = eccentricityRatio;
   if (sommerfeld > at(least)) return 'lighter';
   if (sommerfeld < at(most)) return 'heavier';
   const wanted = Math.log(sommerfeld);

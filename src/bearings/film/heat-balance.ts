@@ -15,11 +15,11 @@ import {
   type TemperatureDifference,
   valueIn,
 } from '../../quantities/index.js';
-import { ECCENTRICITIES } from './film-numbers.js';
+import { eccentricityRatio, heatShare, oilSpecificHeat } from './domains.js';
 import { type Film, filmOf, flowsOf, noFilm } from './film-thickness.js';
 import { finiteBearing } from './finite-bearing.js';
 import { guardLoadedBearing, type LoadedBearing, slenderness } from './journal-bearing.js';
-import { commonSpecificHeat, guardCarried, guardSpecificHeat, riseOf } from './temperature-rise.js';
+import { commonSpecificHeat, riseOf } from './temperature-rise.js';
 
 /** A bearing in its oil, and what cools it. */
 export interface FedBearing extends LoadedBearing {
@@ -61,9 +61,6 @@ const FED = [
   'specificHeat',
   'carried',
 ] as const;
-
-/** Beyond this nothing is known of any oil [K]. */
-const HOTTEST = 500;
 
 /**
  * The temperature that a bearing comes to, and its film there. Friction warms the oil that flows
@@ -107,8 +104,8 @@ export function guardFedBearing(bearing: FedBearing): CheckedBearing {
     ...guardLoadedBearing(bearing),
     oil: guardOil('oil', bearing.oil),
     inlet: guardInlet(bearing),
-    specificHeat: guardSpecificHeat('specificHeat', bearing.specificHeat ?? commonSpecificHeat),
-    carried: guardCarried('carried', bearing.carried ?? (1 as Ratio)),
+    specificHeat: oilSpecificHeat('specificHeat', bearing.specificHeat ?? commonSpecificHeat),
+    carried: heatShare('carried', bearing.carried ?? (1 as Ratio)),
   };
 }
 
@@ -126,7 +123,7 @@ function guardInlet({ inlet, oil }: FedBearing): Temperature {
   });
 }
 
-/** The thickest oil that ASTM D341 holds for. */
+/** The thickest oil that ASTM D341 holds for, less a hair. */
 const THICKEST = 19.9 as KinematicViscosity;
 /** And the thinnest. */
 const THINNEST = 0.22e-6 as KinematicViscosity;
@@ -150,7 +147,11 @@ export function warmFilmOf(bearing: CheckedBearing): WarmFilm {
   const spare = ({ film, rise, temperature }: WarmFilm) =>
     film.outcome === 'no film' ? -1 : bearing.inlet + rise / 2 - temperature;
   // Oil thins and rubs less as it warms, so it comes no farther than if it did not.
-  const most = Math.min(HOTTEST, warmestOf(bearing.oil), bearing.inlet + inlet.rise / 2);
+  const most = Math.min(
+    oilTemperature.most,
+    warmestOf(bearing.oil),
+    bearing.inlet + inlet.rise / 2,
+  );
   const hottest = at(most);
   if (spare(hottest) > 0.01) return { ...hottest, film: noFilm('it runs too hot') };
   const warm = at(rootOfFalling((kelvin) => spare(at(kelvin)), bearing.inlet, most));
@@ -171,7 +172,7 @@ function riseIn(bearing: CheckedBearing, film: Film, density: Density): Temperat
 /** Flow of a journal that is nearly centred: that of the least eccentricity on the map. */
 function centredFlow(bearing: CheckedBearing): { readonly flow: Flow; readonly sideFlow: Flow } {
   const place = {
-    eccentricity: ECCENTRICITIES[0] as Ratio,
+    eccentricity: eccentricityRatio.least as Ratio,
     lengthToDiameter: slenderness(bearing),
   };
   return flowsOf(bearing, finiteBearing(place));

@@ -1,25 +1,22 @@
 import {
   diameter,
   diametralClearance,
-  guardBetween,
   guardFields,
   guardLength,
-  noneOr,
   ROUNDING,
   showLength,
 } from '../../judging/internal.js';
+import { bearingLoad, crankSpeed } from '../../motion/internal.js';
 import {
-  centipoise,
   type DynamicViscosity,
   type Force,
   type Length,
-  newton,
   type Ratio,
   RebuildInputError,
   type RotationalSpeed,
-  rpm,
 } from '../../quantities/index.js';
 import { mostApart } from '../one-bearing.js';
+import { filmLengthToDiameter, filmViscosity } from './domains.js';
 
 /** A plain bearing that oil fills. */
 export interface JournalBearing {
@@ -55,7 +52,7 @@ export function guardBearing(bearing: JournalBearing): JournalBearing {
     length: guardLength(
       'length',
       bearing.length,
-      [(journal / 10) * (1 - ROUNDING), 10 * journal],
+      [filmLengthToDiameter.least * journal * (1 - ROUNDING), 10 * journal],
       'mm(30)',
     ),
     clearance: guardRunningClearance('clearance', bearing.clearance, journal),
@@ -66,8 +63,8 @@ export function guardBearing(bearing: JournalBearing): JournalBearing {
 export function guardLoadedBearing(bearing: LoadedBearing): LoadedBearing {
   return {
     ...guardBearing(bearing),
-    speed: guardSpeed('speed', bearing.speed),
-    load: guardLoad('load', bearing.load),
+    speed: crankSpeed('speed', bearing.speed),
+    load: bearingLoad('load', bearing.load),
   };
 }
 
@@ -76,7 +73,7 @@ export function guardOiledBearing(bearing: OiledBearing): OiledBearing {
   guardFields('bearing', bearing, OILED);
   return {
     ...guardLoadedBearing(bearing),
-    viscosity: guardFilmViscosity('viscosity', bearing.viscosity),
+    viscosity: filmViscosity('viscosity', bearing.viscosity),
   };
 }
 
@@ -96,26 +93,7 @@ export function guardRunningClearance(parameter: string, value: Length, journal:
   });
 }
 
-/** None, or up to 300 turns a second. */
-export const guardSpeed = (parameter: string, value: RotationalSpeed): RotationalSpeed =>
-  guardBetween(parameter, value, rpm, [noneOr(1e-6, value), 2000], 'rpm(1800)');
-
-/** A load: none, up to a hundred tonnes. */
-export const guardLoad = (parameter: string, value: Force): Force =>
-  guardBetween(parameter, value, newton, [noneOr(1e-6, value), 1e6], 'lbf(500)');
-
-/** From thinner than petrol to thicker than any oil that flows. */
-export const guardFilmViscosity = (parameter: string, value: DynamicViscosity): DynamicViscosity =>
-  guardBetween(
-    parameter,
-    value,
-    centipoise,
-    // Below this it is a kinematic viscosity that was taken for one: water has 1e-3.
-    [1e-4, 20],
-    'centipoise(12) or dynamicViscosityAt(oil, celsius(80)), not centistokes',
-  );
-
 /** Length over diameter. */
 export const slenderness = ({ journal, length }: JournalBearing): Ratio =>
-  // A tenth is a tenth, however it was rounded.
-  Math.max(0.1, length / journal) as Ratio;
+  // The least is the least, however it was rounded.
+  Math.max(filmLengthToDiameter.least, length / journal) as Ratio;

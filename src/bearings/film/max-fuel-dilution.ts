@@ -1,7 +1,8 @@
-import { guardBetween, guardFields } from '../../judging/internal.js';
+import { guardFields } from '../../judging/internal.js';
 import { rootOfFalling } from '../../numerics/index.js';
 import { type BlendingLaw, dilutedOil, type Oil } from '../../oil/index.js';
-import { type Length, type Ratio, ratio, type VolumeFraction } from '../../quantities/index.js';
+import type { Length, Ratio, VolumeFraction } from '../../quantities/index.js';
+import { filmToRoughness } from './domains.js';
 import { combinedRoughness, type Roughness } from './film-regime.js';
 import {
   type CheckedBearing,
@@ -71,7 +72,7 @@ const DILUTED = [
   'law',
 ] as const;
 
-/** Oil with more fuel than this is not oil any more. */
+/** The most fuel that a film is tried with. */
 const MOST = 0.9;
 
 /**
@@ -110,13 +111,7 @@ const MOST = 0.9;
 export function maxFuelDilution(bearing: DilutedBearing): FilmStand {
   guardFields('bearing', bearing, DILUTED);
   const checked = guardFedBearing(bearing);
-  const filmRatio = guardBetween(
-    'filmRatio',
-    bearing.filmRatio ?? (3 as Ratio),
-    ratio,
-    [0.1, 1000],
-    'ratio(3)',
-  );
+  const filmRatio = filmToRoughness('filmRatio', bearing.filmRatio ?? (3 as Ratio));
   const needed = (filmRatio * combinedRoughness(bearing.roughness)) as Length;
   const at = (fraction: number) => withFuel(bearing, checked, fraction as VolumeFraction);
   const spare = (fraction: number) => {

@@ -1,11 +1,8 @@
 import { guardFields } from '../../judging/internal.js';
+import { crankSpeed } from '../../motion/internal.js';
 import type { DynamicViscosity, Power, RotationalSpeed, Torque } from '../../quantities/index.js';
-import {
-  guardBearing,
-  guardFilmViscosity,
-  guardSpeed,
-  type JournalBearing,
-} from './journal-bearing.js';
+import { filmViscosity } from './domains.js';
+import { guardBearing, type JournalBearing } from './journal-bearing.js';
 
 /** What it takes to turn a journal. */
 export interface Drag {
@@ -48,8 +45,8 @@ export function petroff(bearing: TurningBearing): Drag {
   guardFields('bearing', bearing, TURNING);
   return centredDrag({
     ...guardBearing(bearing),
-    viscosity: guardFilmViscosity('viscosity', bearing.viscosity),
-    speed: guardSpeed('speed', bearing.speed),
+    viscosity: filmViscosity('viscosity', bearing.viscosity),
+    speed: crankSpeed('speed', bearing.speed),
   });
 }
 

@@ -1,12 +1,7 @@
 import type { Basis } from '../../judging/index.js';
 import { guardFields, namedFrom } from '../../judging/internal.js';
-import {
-  dilutionFinding,
-  type SumpLeak,
-  type TimeToDilution,
-  timeToDilution,
-} from '../../oil/index.js';
-import { dilutionLimit } from '../../oil/internal.js';
+import { type SumpLeak, type TimeToDilution, timeToDilution } from '../../oil/index.js';
+import { dilutionLimit, dilutionThresholds } from '../../oil/internal.js';
 import type { VolumeFraction } from '../../quantities/index.js';
 import { type DilutedBearing, type FilmStand, maxFuelDilution } from './max-fuel-dilution.js';
 
@@ -93,8 +88,8 @@ function limitOf(own: VolumeFraction | undefined): SafeHours['limit'] {
   if (own !== undefined) {
     return { fraction: dilutionLimit('limit', own), basis: { kind: 'specified' } };
   }
-  const { thresholds, finding } = dilutionFinding(0 as VolumeFraction);
-  return { fraction: thresholds.critical, basis: finding.basis };
+  const { thresholds, basis } = dilutionThresholds({});
+  return { fraction: thresholds.critical, basis };
 }
 
 /** Whether a film gives way first, or the limit is reached, and at what fraction. */

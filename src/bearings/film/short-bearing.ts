@@ -1,6 +1,7 @@
-import { guardBetween, guardFields } from '../../judging/internal.js';
-import { type Ratio, ratio } from '../../quantities/index.js';
-import { ECCENTRICITIES, type FilmNumbers, filmNumbers } from './film-numbers.js';
+import { guardFields } from '../../judging/internal.js';
+import type { Ratio } from '../../quantities/index.js';
+import { eccentricityRatio, shortLengthToDiameter } from './domains.js';
+import { type FilmNumbers, filmNumbers } from './film-numbers.js';
 
 /** The film of a very short bearing, and whether this one is short enough. */
 export interface ShortFilm extends FilmNumbers {
@@ -45,8 +46,8 @@ export function shortBearing(place: {
 }): ShortFilm {
   guardFields('place', place, PLACE);
   const { eccentricity: e, lengthToDiameter } = place;
-  guardBetween('eccentricity', e, ratio, ECCENTRICITIES, 'ratio(0.6)');
-  guardBetween('lengthToDiameter', lengthToDiameter, ratio, [0.01, 100], 'ratio(0.5)');
+  eccentricityRatio('eccentricity', e);
+  shortLengthToDiameter('lengthToDiameter', lengthToDiameter);
   const slender = lengthToDiameter ** 2;
   const root = 1 - e * e;
   // Where d/dθ (sin θ / h³) is zero.

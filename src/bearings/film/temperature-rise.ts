@@ -1,17 +1,15 @@
 import { guardBetween, guardFields } from '../../judging/internal.js';
+import { liquidDensity } from '../../oil/internal.js';
 import {
   type Density,
   type Flow,
-  joulePerKilogramKelvin,
-  kilogramPerCubicMetre,
   mLPerMinute,
   type Power,
-  percent,
   type Ratio,
   type SpecificHeat,
   type TemperatureDifference,
-  watt,
 } from '../../quantities/index.js';
+import { drawnOil, frictionPower, heatShare, oilSpecificHeat } from './domains.js';
 
 /** Specific heat of warm mineral oil, taken as 2000. Common practice: 1900 to 2100 [J/(kg·K)]. */
 export const commonSpecificHeat = 2000 as SpecificHeat;
@@ -59,29 +57,17 @@ const WARMED = ['power', 'flow', 'sideFlow', 'density', 'specificHeat', 'carried
  */
 export function temperatureRise(oil: WarmedOil): TemperatureDifference {
   guardFields('oil', oil, WARMED);
-  const power = guardBetween('power', oil.power, watt, [0, 1e7], 'watt(50)');
-  const flow = guardBetween('flow', oil.flow, mLPerMinute, [1e-12, 10], 'mLPerMinute(200)');
-  const sideFlow = guardBetween(
-    'sideFlow',
-    oil.sideFlow,
-    mLPerMinute,
-    [0, flow],
-    'mLPerMinute(100)',
-  );
-  const density = guardBetween(
-    'density',
-    oil.density,
-    kilogramPerCubicMetre,
-    [500, 1200],
-    'kilogramPerCubicMetre(880)',
-  );
+  const power = frictionPower('power', oil.power);
+  const flow = drawnOil('flow', oil.flow);
+  const sideFlow = guardBetween('sideFlow', oil.sideFlow, mLPerMinute, [0, flow], drawnOil.example);
+  const density = liquidDensity('density', oil.density);
   return riseOf({
     power,
     flow,
     sideFlow,
     density,
-    specificHeat: guardSpecificHeat('specificHeat', oil.specificHeat ?? commonSpecificHeat),
-    carried: guardCarried('carried', oil.carried ?? (1 as Ratio)),
+    specificHeat: oilSpecificHeat('specificHeat', oil.specificHeat ?? commonSpecificHeat),
+    carried: heatShare('carried', oil.carried ?? (1 as Ratio)),
   });
 }
 
@@ -91,17 +77,3 @@ export function riseOf(oil: Required<WarmedOil>): TemperatureDifference {
   const heated = density * specificHeat * (flow - sideFlow / 2);
   return ((carried * power) / heated) as TemperatureDifference;
 }
-
-/** Oils, and fuel. */
-export const guardSpecificHeat = (parameter: string, value: SpecificHeat): SpecificHeat =>
-  guardBetween(
-    parameter,
-    value,
-    joulePerKilogramKelvin,
-    [500, 10_000],
-    'joulePerKilogramKelvin(2000)',
-  );
-
-/** A share of heat. */
-export const guardCarried = (parameter: string, value: Ratio): Ratio =>
-  guardBetween(parameter, value, percent, [0, 1], 'percent(80)');

@@ -1,15 +1,11 @@
-import {
-  diameter,
-  guardBetween,
-  guardFields,
-  guardLength,
-  guardWord,
-} from '../../judging/internal.js';
+import { diameter, guardFields, guardLength, guardWord } from '../../judging/internal.js';
 import type { BigEndLoad, BigEndLoads, LoadDiagram } from '../../motion/index.js';
-import { guardCycle, guardDegrees, guardSpeed } from '../../motion/internal.js';
-import { type Force, kilonewton, type Ratio, ratio } from '../../quantities/index.js';
+import { crankSpeed, guardCycle, pinForce, rodLean } from '../../motion/internal.js';
+import type { Ratio } from '../../quantities/index.js';
 import { oilFilm } from '../domains.js';
-import { guardFilmViscosity, guardRunningClearance } from '../film/journal-bearing.js';
+import { filmViscosity } from '../film/domains.js';
+import { guardRunningClearance } from '../film/journal-bearing.js';
+import { orbitLengthToDiameter, orbitTolerance } from './domains.js';
 import type { BigEnd } from './orbit-types.js';
 
 const BIG_END = [
@@ -33,36 +29,29 @@ export function guardBigEnd(
   guardFields('bigEnd', bigEnd, BIG_END);
   const journal = diameter('journal', bigEnd.journal);
   const { thinnerThan } = bigEnd;
+  const { least, most } = orbitLengthToDiameter;
   if (thinnerThan !== undefined) oilFilm('thinnerThan', thinnerThan);
   return {
     journal,
-    length: guardLength('length', bigEnd.length, [journal / 50, 2 * journal], 'mm(30)'),
+    length: guardLength('length', bigEnd.length, [least * journal, most * journal], 'mm(30)'),
     clearance: guardRunningClearance('clearance', bigEnd.clearance, journal),
-    viscosity: guardFilmViscosity('viscosity', bigEnd.viscosity),
+    viscosity: filmViscosity('viscosity', bigEnd.viscosity),
     loads: guardLoads(bigEnd.loads),
     film: guardWord('film', bigEnd.film ?? 'finite', ['finite', 'short']),
     ...(thinnerThan !== undefined && { thinnerThan }),
-    tolerance: guardBetween(
-      'tolerance',
-      bigEnd.tolerance ?? (1e-4 as Ratio),
-      ratio,
-      [1e-6, 1e-2],
-      'ratio(1e-4)',
-    ),
+    tolerance: orbitTolerance('tolerance', bigEnd.tolerance ?? (1e-4 as Ratio)),
   };
 }
 
 function guardLoads(diagram: LoadDiagram): LoadDiagram {
   guardFields('loads', diagram as BigEndLoads, DIAGRAM);
-  const speed = guardSpeed('loads.speed', diagram.speed);
-  const guardForce = (parameter: string, value: Force) =>
-    guardBetween(parameter, value, kilonewton, [-1e8, 1e8], 'kilonewton(12)');
+  const speed = crankSpeed('loads.speed', diagram.speed);
   const loads = guardCycle('loads.loads', diagram.loads, (at, load) => {
     guardFields(at, load as BigEndLoad, LOAD);
     const { along, across, rodAngle } = load;
-    guardForce(`${at}.along`, along);
-    guardForce(`${at}.across`, across);
-    guardDegrees(`${at}.rodAngle`, rodAngle, [-60, 60]);
+    pinForce(`${at}.along`, along);
+    pinForce(`${at}.across`, across);
+    rodLean(`${at}.rodAngle`, rodAngle);
   });
   return { speed, loads };
 }

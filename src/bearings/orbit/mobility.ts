@@ -1,6 +1,7 @@
-import { guardBetween, guardFields } from '../../judging/internal.js';
-import { type Ratio, RebuildInputError, ratio } from '../../quantities/index.js';
+import { guardFields } from '../../judging/internal.js';
+import { type Ratio, RebuildInputError } from '../../quantities/index.js';
 import { rounded } from '../../quantities/internal.js';
+import { eccentricityAlong, orbitLengthToDiameter } from './domains.js';
 
 /** Where the journal stands in its bearing, in clearance circles, seen from the load. */
 export interface PlaceInBearing {
@@ -37,7 +38,7 @@ const PLACE = ['along', 'across', 'lengthToDiameter'] as const;
  * @param place - where the journal stands, seen from the load, and length over diameter [-]
  * @returns mobility along and across the load [-]
  * @throws {RebuildInputError} when a field is misspelt, a value is not finite, the length is not from a
- * hundredth to the whole diameter, or the journal is not inside its clearance
+ * fiftieth of the diameter to twice it, or the journal is not inside its clearance
  * @see Source: J. F. Booker, short-bearing mobility, from memory; derived again in the tests
  * @example
  * ```ts
@@ -48,15 +49,9 @@ const PLACE = ['along', 'across', 'lengthToDiameter'] as const;
  */
 export function shortBearingMobility(place: PlaceInBearing): JournalMobility {
   guardFields('place', place, PLACE);
-  const along = guardBetween('along', place.along, ratio, [-1, 1], 'ratio(0.6)');
-  const across = guardBetween('across', place.across, ratio, [-1, 1], 'ratio(0.2)');
-  const lengthToDiameter = guardBetween(
-    'lengthToDiameter',
-    place.lengthToDiameter,
-    ratio,
-    [0.01, 1],
-    'ratio(0.5)',
-  );
+  const along = eccentricityAlong('along', place.along);
+  const across = eccentricityAlong('across', place.across);
+  const lengthToDiameter = orbitLengthToDiameter('lengthToDiameter', place.lengthToDiameter);
   if (Math.hypot(along, across) >= 1) {
     throw new RebuildInputError({
       parameter: 'place',

@@ -20,6 +20,8 @@ export type OnPlace = (
 
 /** More tries than this in a cycle are no progress. */
 const MOST_TRIES = 20_000;
+/** A share of the error allowed that is none: the next step may be as long as steps ever become. */
+const NO_ERROR = 1e-9;
 
 /**
  * Follows the journal once around the cycle. Each step is cut until its error is a small share of the
@@ -67,7 +69,7 @@ export function onceAround(
     there.dy = step.dy;
     onPlace(there, isEven, look);
     Object.assign(here, there);
-    width = h * Math.min(5, 0.9 * Math.max(error, 1e-9) ** -0.2);
+    width = h * Math.min(5, 0.9 * Math.max(error, NO_ERROR) ** -0.2);
     steps++;
   }
   return { x: here.x, y: here.y, steps };
