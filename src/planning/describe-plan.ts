@@ -19,7 +19,7 @@ import { sayCost } from './say-cost.js';
  * @param plan - what `planBuilds` gave
  * @param wording - the units to print in; by default those of the shed
  * @returns lines of at most 96 characters, the last one ended
- * @throws {RebuildInputError} when the plan is not one or the unit system is unknown
+ * @throws {RebuildInputError} when the plan is not what `planBuilds` gives, or the unit system is unknown
  * @example
  * ```ts
  * const plan = await planBuilds(readShed({

@@ -33,8 +33,8 @@ import { stockOf } from './stock.js';
  * @param shed - the parts, as `readShed` gives them
  * @param options - what to heed: how many at most, whether to buy, what is kept back or must be built
  * @returns engines with their parts and clearances, orders, shopping, what is left, and what one more lacks
- * @throws {RebuildInputError} when the shed is not one, an option is unknown or cannot be, or a name is
- * not in the shed
+ * @throws {RebuildInputError} when the shed is not what `readShed` gives, an option is unknown or impossible, or a
+ * name is not in the shed
  * @see Source: exact search by the HiGHS solver; checked against trying everything on small sheds
  * @example
  * ```ts

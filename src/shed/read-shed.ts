@@ -33,8 +33,8 @@ import type { Shed } from './shed.js';
  * @param input - JSON text of at most 2 million characters, or the parsed value
  * @param readings - CSV text of at most 20 000 lines that joins it; by default none
  * @returns the shed with every quantity in SI
- * @throws {FileError} (a {@link RebuildInputError}) when anything is missing, misspelt, given twice, out of range or contradictory, or
- * the text is not JSON, or is too long
+ * @throws {FileError} (a {@link RebuildInputError}) when a field is missing, misspelt, repeated, out of range or contradictory, or
+ * the text is too long or not JSON
  * @example
  * ```ts
  * const shed = readShed(

@@ -16,7 +16,7 @@ import { actionLayout } from './layouts.js';
  * @param action - one of those that `actionsFrom` gave
  * @param wording - the units to print in
  * @returns one sentence without a full stop
- * @throws {RebuildInputError} when the action is not one or the unit system is unknown
+ * @throws {RebuildInputError} when the action is not what `actionsFrom` gives, or the unit system is unknown
  * @example
  * ```ts
  * const sheet = readSheet({

@@ -22,8 +22,8 @@ import type { Sheet } from './sheet.js';
  *
  * @param input - JSON text of at most 2 million characters, or the parsed value
  * @returns the sheet with every quantity in SI
- * @throws {FileError} (a {@link RebuildInputError}) when anything is missing, misspelt, given twice, out of range or contradictory, or
- * the text is not JSON, or is too long
+ * @throws {FileError} (a {@link RebuildInputError}) when a field is missing, misspelt, repeated, out of range or contradictory, or
+ * the text is too long or not JSON
  * @example
  * ```ts
  * const sheet = readSheet('{ "version": 1, "engine": "pump set", "units": "inch" }');

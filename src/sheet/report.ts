@@ -22,7 +22,7 @@ import { inspectionLayout } from './layouts.js';
  * @param inspection - what `inspect` gave
  * @param wording - the units to print in; by default those of the sheet
  * @returns lines of at most 96 characters, the last one ended
- * @throws {RebuildInputError} when the inspection is not one or the unit system is unknown
+ * @throws {RebuildInputError} when the inspection is not what `inspect` gives, or the unit system is unknown
  * @example
  * ```ts
  * const sheet = readSheet({

@@ -17,7 +17,7 @@ import type { Disposition, Triage, TriagedPart } from './triage-types.js';
  * @param part - one of the parts that `triage` gave
  * @param wording - the units to print in
  * @returns sentences without full stops
- * @throws {RebuildInputError} when the part is not one or the unit system is unknown
+ * @throws {RebuildInputError} when the part is not what `triage` gives, or the unit system is unknown
  * @example
  * ```ts
  * const part = {
@@ -74,7 +74,7 @@ function otherFindings(part: TriagedPart, wording: Wording): readonly string[] {
  * @param triage - what `triage` gave for a shed
  * @param wording - the units to print in; by default those of the shed
  * @returns lines of at most 96 characters, the last one ended
- * @throws {RebuildInputError} when the triage is not one or the unit system is unknown
+ * @throws {RebuildInputError} when the triage is not what `triage` gives, or the unit system is unknown
  * @example
  * ```ts
  * const text = triageReport({ shed: 'the shed', units: 'inch', parts: [] });

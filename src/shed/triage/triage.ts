@@ -17,7 +17,7 @@ import type { Readiness } from './ways.js';
  *
  * @param shed - the parts, as `readShed` gives them
  * @returns every part, section by section, with its disposition and why
- * @throws {RebuildInputError} when the shed is not one
+ * @throws {RebuildInputError} when the shed is not what `readShed` gives
  * @example
  * ```ts
  * const shed = readShed({
