@@ -78,9 +78,17 @@ describe('the house', () => {
       ({ file, used }) =>
         roomOf(file) !== undefined &&
         roomOf(file) !== roomOf(used) &&
-        !/^[\w-]+\/(index|internal|layouts)\.ts$/.test(used),
+        !/^[\w-]+\/(index|internal|layouts)\.ts$/.test(used) &&
+        !used.endsWith('.cards.ts'),
     );
     expect(past).toEqual([]);
+  });
+
+  it('collects the cards in one place, and has nothing else know of them', () => {
+    const collecting = imports.filter(({ used }) => used.endsWith('.cards.ts'));
+    expect(new Set(collecting.map(({ file }) => file))).toEqual(new Set(['teaching/cards.ts']));
+    const collected = collecting.map(({ used }) => used);
+    expect(collected.sort()).toEqual(files.filter((file) => file.endsWith('.cards.ts')).sort());
   });
 
   it('lends the house nothing that no neighbour takes', () => {
@@ -91,7 +99,7 @@ describe('the house', () => {
         const taken = takers.flatMap((file) =>
           [
             ...readFileSync(src + file, 'utf8').matchAll(
-              /import (?:type )?\{([^}]*)\} from '([^']+)'/g,
+              /(?:im|ex)port (?:type )?\{([^}]*)\} from '([^']+)'/g,
             ),
           ]
             .filter(([, , path = '']) => path.endsWith(`/${lender.replace('.ts', '.js')}`))

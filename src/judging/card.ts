@@ -13,7 +13,7 @@ export interface CardResult {
 
 /** A domain of whatever dimension. */
 export interface AnyDomain extends Required<Bounds> {
-  (parameter: string, value: never): number;
+  (parameter: string, value: never): unknown;
   /** Dimension of the quantities it takes. */
   readonly dimension: Dimension;
 }
