@@ -49,6 +49,7 @@ export const gasTraceCards = {
     ],
     read: ({ peakPressure }) => peakPressure,
     expression: '3 * p_i * epsilon^n',
+    refuses: { 'the peak that follows is out of range': { with: { p_i: 1e7 }, names: 'result' } },
     source: 'common practice: three times what compression alone gives, at full load',
   }),
 };

@@ -136,6 +136,7 @@ export const oilCalls = {
     ],
     provoked: {
       'no oil': refused('oil', { fraction: limit }),
+      'no fuel': refused('fuel', { oil, fuel: null, fraction: limit }),
       'a line is none': refused('oil.line', { oil: { ...oil, line: [hot] }, fraction: limit }),
       'a line of a fuel is none': refused('fuel.line', {
         oil,
@@ -213,6 +214,7 @@ export const oilCalls = {
       'the thresholds are reversed': refused('options.thresholds', limit, {
         thresholds: { act: 0.05, critical: 0.02 },
       }),
+      'no thresholds': refused('options.thresholds', limit, { thresholds: null }),
       'no options': refused('options', limit, null),
     },
   }),
