@@ -8,7 +8,7 @@ const sizes = { journal: cw.inch(1.5948), length: cw.inch(1), clearance: cw.thou
 const running = { speed: cw.rpm(1500), load: cw.lbf(1500), inlet: cw.fahrenheit(180) };
 const roughness = { journal: cw.micrometre(0.3), shell: cw.micrometre(0.5) };
 
-const leak = cw.dripFlow({ drops: cw.perMinute(6) });
+const leak = cw.dripFlow({ drops: 6, time: cw.minute(1) });
 const sump = { leak, oil: cw.quartUS(1) };
 const bearing = { ...sizes, ...running, oil, roughness };
 const { stand, until, setBy } = cw.safeHours({ sump, bearing });

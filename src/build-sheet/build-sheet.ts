@@ -36,7 +36,8 @@ export interface BuildSheetOptions {
  * @param plan - what `planBuilds` gave
  * @param options - units and format
  * @returns Markdown with the tables and boxes of the GitHub flavour, or text in lines of at most 96 characters
- * @throws {RebuildInputError} when the plan is not what `planBuilds` gives, or an option, the units or the format are unknown
+ * @throws {RebuildInputError} when the plan is not what `planBuilds` gives, an option is unknown, the unit system is
+ * unknown, or the format is unknown
  * @example
  * ```ts
  * const plan = await planBuilds(readShed({

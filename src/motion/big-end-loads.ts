@@ -82,16 +82,19 @@ const READING = ['crankAngle', 'gauge', 'pressure'] as const;
  * piston and from the masses. The rod counts as two masses, one at each end. The friction of the piston,
  * and the weight of the parts, are left out.
  *
- *     thrust = (gauge * π/4 * bore² - (pistonMass + smallEndMass) * acceleration) / cos(rodAngle)
- *     along = thrust - bigEndMass * speed² * r * cos(crankAngle + rodAngle)           r = stroke / 2
- *     across = -bigEndMass * speed² * r * sin(crankAngle + rodAngle)
- *     torque = thrust * r * sin(crankAngle + rodAngle)
+ *     thrust = (gauge * π / 4 * bore² - (pistonMass + smallEndMass) * acceleration) / cos(rodAngle)
+ *     turned = crankAngle + rodAngle
+ *     along = thrust - bigEndMass * speed² * r * cos(turned)
+ *     across = -bigEndMass * speed² * r * sin(turned)
+ *     torque = thrust * r * sin(turned)
+ *
+ * The acceleration, the angle of the rod and r are those of {@link pistonMotion}.
  *
  * @param engine - crank, rod, bore, speed, masses and gas pressure
  * @returns force along and across the rod, and torque, at each of the gas readings
- * @throws {RebuildInputError} when a value is not finite or cannot belong to an engine, a field is misspelt,
- * the rod is too short for the stroke, the gas readings do not go once around the cycle, or a force is more
- * than any big end carries
+ * @throws {RebuildInputError} when a field is misspelt, a value is not finite or out of range, the rod cannot
+ * belong to the stroke, the gas readings do not go once around the cycle, or a force is more than any big end
+ * carries
  * @see Source: Khurmi and Gupta, Theory of Machines, chapter 15, with the exact motion of the piston
  * @example
  * ```ts

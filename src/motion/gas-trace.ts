@@ -128,10 +128,13 @@ const RULE: Basis = {
  *     expansion: peakPressure * (volume at peakAngle / volume) ^ expansionExponent
  *     blow-down: from expansion to exhaustPressure along half a cosine between exhaustOpens and the bottom
  *
+ *     compressionPressure = intakePressure * compressionRatio^compressionExponent
+ *     peakPressure = 3 * intakePressure * compressionRatio^compressionExponent   by default
+ *
  * @param cycle - stroke, rod and compression ratio, and whatever is known of pressures and angles
  * @returns absolute and gauge pressure over 720 degrees, and what was taken from common practice
- * @throws {RebuildInputError} when a value is not finite or cannot belong to an engine, a field is misspelt, or
- * compression alone exceeds the peak
+ * @throws {RebuildInputError} when a field is misspelt, a value is not finite or out of range, the peak that follows is out of
+ * range, or compression alone exceeds the peak
  * @see Source: common practice; polytropic laws as in Khurmi and Gupta, Theory of Machines, example 15.13
  * @example
  * ```ts
@@ -143,14 +146,11 @@ const RULE: Basis = {
  */
 export function gasTrace(cycle: GasCycle): GasTrace {
   guardFields('cycle', cycle, FIELDS);
+  const { airPressure: around = USUAL.airPressure as Pressure, places: number = 720 } = cycle;
   const law = guardLaw(cycle);
-  const air = airPressure('airPressure', cycle.airPressure ?? (USUAL.airPressure as Pressure));
-  const places = guardWhole(
-    'places',
-    cycle.places ?? 720,
-    [72, 7200],
-    'With 720 there is one to each degree.',
-  );
+  const air = airPressure('airPressure', around);
+  const hint = 'With 720 there is one to each degree.';
+  const places = guardWhole('places', number, [72, 7200], hint);
   const readings = Array.from({ length: places }, (_, i): GasPoint => {
     const crankAngle = ((CYCLE * i) / places) as Angle;
     const pressure = pressureAt(law, crankAngle) as Pressure;
@@ -199,8 +199,9 @@ function guardLaw(cycle: GasCycle): GasLaw {
     valveOverlap: overlapOfValves('valveOverlap', own.valveOverlap as Angle),
   };
   const alone = compressed(open, 0);
-  const peak = own.peakPressure ?? PEAK_OVER_COMPRESSION * alone;
-  gasPressure('peakPressure', peak as Pressure);
+  const { peakPressure: peak = PEAK_OVER_COMPRESSION * alone } = own;
+  // A peak that nobody gave is not refused as if it had been.
+  gasPressure('peakPressure' in own ? 'peakPressure' : 'result', peak as Pressure);
   if (peak >= alone) return { ...open, peakPressure: peak };
   throw new RebuildInputError({
     parameter: 'peakPressure',

@@ -32,17 +32,17 @@ const CRANK = ['stroke', 'rodLength', 'speed', 'crankAngle'] as const;
  * the slider-crank. The usual two terms are off by about a hundredth of the greatest acceleration
  * where the rod is short.
  *
- *     sin(rodAngle) = r / l * sin(crankAngle)                                  r = stroke / 2
- *     position = r * (1 - cos(crankAngle)) + l * (1 - cos(rodAngle))
+ *     r = stroke / 2
+ *     rodAngle = asin(r / rodLength * sin(crankAngle))
+ *     position = r * (1 - cos(crankAngle)) + rodLength * (1 - cos(rodAngle))
  *     velocity = speed * r * (sin(crankAngle) + cos(crankAngle) * tan(rodAngle))
- *     rodSpeed = speed * r / l * cos(crankAngle) / cos(rodAngle)
- *     acceleration = speed² * r * (cos(crankAngle) - sin(crankAngle) * tan(rodAngle))
- *                    + l * rodSpeed² / cos(rodAngle)
+ *     rodSpeed = speed * r / rodLength * cos(crankAngle) / cos(rodAngle)
+ *     acceleration = speed² * r * (cos(crankAngle) - sin(crankAngle) * tan(rodAngle)) + rodLength * rodSpeed² / cos(rodAngle)
  *
  * @param crank - stroke, rod, speed and the angle of the crank past top dead centre
  * @returns position, velocity and acceleration of the piston, lean and swing of the rod
- * @throws {RebuildInputError} when a field is misspelt, a value is not finite or cannot belong to an engine, or
- * the rod is too short for the stroke
+ * @throws {RebuildInputError} when a field is misspelt, a value is not finite or out of range, or the rod cannot
+ * belong to the stroke
  * @see Source: geometry; Khurmi and Gupta, Theory of Machines, chapter 15, for the two-term form
  * @example
  * ```ts

@@ -21,8 +21,7 @@ const BY_MASS = ['byMass', 'oilDensity', 'fuelDensity'] as const;
  *
  * @param blend - the fraction by volume, and the two densities
  * @returns fuel by mass [-]
- * @throws {RebuildInputError} when a field is misspelt, the fraction is not from none to one, or a density
- * cannot be an oil's or a fuel's
+ * @throws {RebuildInputError} when a field is misspelt, or a value is not finite or out of range
  * @see Source: definition; ideal mixing
  * @example
  * ```ts
@@ -52,8 +51,7 @@ export function fractionByMass(
  *
  * @param blend - the fraction by mass, and the two densities
  * @returns fuel by volume [-]
- * @throws {RebuildInputError} when a field is misspelt, the fraction is not from none to one, or a density
- * cannot be an oil's or a fuel's
+ * @throws {RebuildInputError} when a field is misspelt, or a value is not finite or out of range
  * @see Source: definition; ideal mixing
  * @example
  * ```ts
@@ -84,9 +82,12 @@ export function volumeOfMass(
 }
 
 /** Refuses densities that no oil or fuel has; petrol's where none is given. */
-export function guardDensities(densities: BlendDensities): Required<BlendDensities> {
+export function guardDensities({
+  oilDensity,
+  fuelDensity = petrolDensity,
+}: BlendDensities): Required<BlendDensities> {
   return {
-    oilDensity: liquidDensity('oilDensity', densities.oilDensity),
-    fuelDensity: liquidDensity('fuelDensity', densities.fuelDensity ?? petrolDensity),
+    oilDensity: liquidDensity('oilDensity', oilDensity),
+    fuelDensity: liquidDensity('fuelDensity', fuelDensity),
   };
 }

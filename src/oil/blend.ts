@@ -26,14 +26,19 @@ const DILUTED = ['law', 'oil', 'fuel', 'sample'] as const;
  * Kinematic viscosity of a blend from those of its parts, all at one
  * temperature, by the law named: by volume for ASTM D7152 and the log-mean, by mass for Refutas.
  *
- *     ASTM D7152: W = log10(log10(Z)), W of the blend = Σ fraction * W
- *     Refutas:    V = 14.534 ln(ln(ν + 0.8)) + 10.975, V of the blend = Σ fraction * V
- *     log-mean:   ln(ν) of the blend = Σ fraction * ln(ν)
+ *     viscosity = V(Y(fraction * W(viscosity_1) + (1 - fraction) * W(viscosity_2)))   ASTM D7152
+ *     R(v) = 14.534 * ln(ln(v + 0.8)) + 10.975
+ *     S(r) = exp(exp((r - 10.975) / 14.534)) - 0.8
+ *     viscosity = S(fraction * R(viscosity_1) + (1 - fraction) * R(viscosity_2))   Refutas
+ *     viscosity = exp(fraction * ln(viscosity_1) + (1 - fraction) * ln(viscosity_2))   log-mean
+ *
+ * Written out for two parts, with viscosities in mm²/s; with more of them, each adds a product. W, Y and V are
+ * those of {@link viscosityAt}.
  *
  * @param blend - the law and the parts, whose fractions add up to one
  * @returns kinematic viscosity of the blend at that temperature [m²/s]
- * @throws {RebuildInputError} when a field is misspelt, the fractions do not add up to one, or a viscosity is
- * out of range
+ * @throws {RebuildInputError} when a field is misspelt, a value is not finite or out of range, the law is unknown,
+ * there are fewer than two parts, or the fractions do not add up to one
  * @see Source: ASTM D7152, ASTM blending method; Refutas blending number; log-mean rule; worked checks in tests/published/oil.test.ts
  * @example
  * ```ts
@@ -92,13 +97,15 @@ export interface ThinnedSample<L extends BlendingLaw> {
  * How much fuel is in an oil, from how far it has thinned: `blendViscosity`
  * of oil and fuel, turned round.
  *
- *     fraction = (index(oil) - index(sample)) / (index(oil) - index(fuel))
+ *     fraction = (W(oil) - W(sample)) / (W(oil) - W(fuel))   ASTM D7152, W of {@link viscosityAt}
+ *     fraction = (R(oil) - R(sample)) / (R(oil) - R(fuel))   Refutas, R of {@link blendViscosity}
+ *     fraction = ln(oil / sample) / ln(oil / fuel)   log-mean
  *
  * @param diluted - the law and the three viscosities, all at one temperature [m²/s]
  * @returns fuel fraction, by volume for ASTM D7152 and the log-mean, by mass for Refutas; negative if the sample is
  * thicker than the new oil, as oxidised or topped-up oil can be [-]
- * @throws {RebuildInputError} when a field is misspelt, a viscosity is out of range, or the sample is thinner
- * than the fuel
+ * @throws {RebuildInputError} when a field is misspelt, a value is not finite or out of range, the law is unknown,
+ * the fuel is no thinner than the oil, or the sample is thinner than the fuel
  * @see Source: ASTM D7152, inverse ASTM blending method; Refutas blending number; log-mean rule
  * @example
  * ```ts

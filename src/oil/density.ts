@@ -20,11 +20,11 @@ export const BASE = 288.15 as Temperature;
 /**
  * Density of an oil at 60 °F (15.56 °C) from its API gravity.
  *
- *     density = 999.016 kg/m³ * 141.5 / (gravity + 131.5)
+ *     density = 999.016 * 141.5 / (gravity + 131.5)   kg/m³
  *
  * @param gravity - API gravity, in degrees: 10 is water, lighter oils have more [-]
  * @returns density at 60 °F [kg/m³]
- * @throws {RebuildInputError} when the gravity is outside -10 to 104 degrees
+ * @throws {RebuildInputError} when a value is not finite or out of range
  * @see Source: API MPMS chapter 11.1 (2004), with water of 999.016 kg/m³ at 60 °F
  * @example
  * ```ts
@@ -42,11 +42,12 @@ const densityOf = (gravity: number) => ((WATER * 141.5) / (gravity + 131.5)) as 
  * API gravity of an oil from its density at 60 °F (15.56 °C); `densityAt`
  * takes a density from another temperature there.
  *
- *     gravity = 141.5 * 999.016 kg/m³ / density - 131.5
+ *     gravity = 141.5 * 999.016 / density - 131.5   density in kg/m³
  *
  * @param density - density at 60 °F [kg/m³]
  * @returns API gravity in degrees [-]
- * @throws {RebuildInputError} when the density is outside 600.3 to 1163 kg/m³
+ * @throws {RebuildInputError} when a value is not finite or out of range, or the gravity of the density is out of
+ * range
  * @see Source: API MPMS chapter 11.1 (2004), with water of 999.016 kg/m³ at 60 °F
  * @example
  * ```ts
@@ -80,8 +81,10 @@ const KNOWN = ['density', 'at', 'temperature', 'expansion'] as const;
  * Density of an oil at another temperature, by the form that petroleum is
  * measured with, at the pressure of the air.
  *
- *     density = known * exp(-x * (1 + 0.8 x))                 x = expansion * (temperature - at)
- *     expansion = 0.6278 kg/(m³·K) / density at 15 °C          of lubricating oils, by default
+ *     x = expansion * (temperature - at)
+ *     warmed = density * exp(-x * (1 + 0.8 * x))
+ *     a = 0.6278 / density   of lubricating oils, from their density in kg/m³ at 15 °C
+ *     x = a * (temperature - 288.15)   by default
  *
  * By default the density is taken to 15 °C first and from there to where it is
  * wanted, so that a lubricating oil has the same density at a temperature by whichever way it came
@@ -90,9 +93,8 @@ const KNOWN = ['density', 'at', 'temperature', 'expansion'] as const;
  *
  * @param known - density, its temperature and the one wanted, from -50 to 150 °C
  * @returns density at the temperature wanted [kg/m³]
- * @throws {RebuildInputError} when a field is misspelt, a temperature is outside -50 to 150 °C, a density or an
- * expansion cannot be that of an oil, the expansion given takes the density out of 600 to 1250 kg/m³, or the
- * default is asked for an oil outside 800 to 1164 kg/m³ at 15 °C
+ * @throws {RebuildInputError} when a field is misspelt, a value is not finite or out of range, the expansion given
+ * leaves no liquid, or what has no expansion given is no lubricating oil
  * @see Source: ASTM D1250 (1980) and API MPMS chapter 11.1, table 54D, lubricating oils
  * @example
  * ```ts

@@ -22,10 +22,10 @@ const DILUTION = ['oil', 'fuel', 'fraction', 'law'] as const;
 /**
  * The oil that fuel makes of an oil: its viscosity line, density and expansion.
  *
- *     line:      the blend of both, by the law, at the two temperatures of the oil's line
- *     density:   fraction * fuelDensity + (1 - fraction) * oilDensity              at 15 °C
- *     expansion: fraction * fuelExpansion + (1 - fraction) * oilExpansion
+ *     density = fraction * fuelDensity + (1 - fraction) * oilDensity   at 15 °C
+ *     expansion = fraction * fuelExpansion + (1 - fraction) * oilExpansion
  *
+ * The line is the blend of both by `blendViscosity`, at the two temperatures of the oil's line.
  * ASTM D7152 blends log log Z, which is a straight line in log T for oil and fuel alike: by it, the
  * new line is the blend at every temperature. By the other laws it is the blend at its two
  * points, within a few per cent of it between them, and strays outside them, Refutas by a third at
@@ -34,9 +34,9 @@ const DILUTION = ['oil', 'fuel', 'fraction', 'law'] as const;
  *
  * @param dilution - the oil, the fuel, how much of it by volume, and the law
  * @returns the diluted oil
- * @throws {RebuildInputError} when a field is misspelt, the oil is none, the fuel is none, the fuel is no
- * thinner than the oil, the fraction is not from none to one, the law is unknown, or the fuel is below the
- * range of ASTM D341 where the oil's line has a point
+ * @throws {RebuildInputError} when a field is misspelt, a value is not finite or out of range, a line is none, what
+ * has no expansion given is no lubricating oil, the law is unknown, the fuel is no thinner than the oil, or the
+ * fuel is too thin where the line of the oil has a point
  * @see Source: ASTM D7152 and ASTM D341, by default; ideal mixing
  * @example
  * ```ts
@@ -67,10 +67,10 @@ export function dilutedOil(dilution: {
   readonly law?: BlendingLaw;
 }): Oil {
   guardFields('dilution', dilution, DILUTION);
+  const { fuel: poured = petrol, law = 'ASTM D7152' } = dilution;
   const oil = guardOil('oil', dilution.oil);
-  const fuel = guardFuel(dilution.fuel ?? petrol);
+  const fuel = guardFuel(poured);
   const fraction = fuelShare('fraction', dilution.fraction);
-  const law = dilution.law ?? 'ASTM D7152';
   const { by } = lawNamed('law', law);
 
   const densities = { oilDensity: oil.density, fuelDensity: fuel.density };

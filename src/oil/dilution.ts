@@ -54,7 +54,8 @@ const THRESHOLDS = ['act', 'critical'] as const;
  * thickened and fuel cannot be told from its viscosity [-]
  * @param options - thresholds of your own, and who set them
  * @returns stage, finding and thresholds
- * @throws {RebuildInputError} when the fraction is not from none to one, or the thresholds are reversed
+ * @throws {RebuildInputError} when a field is misspelt, a value is not finite or out of range, or the thresholds are
+ * reversed
  * @see Source: common practice
  * @example
  * ```ts
@@ -89,9 +90,9 @@ export function dilutionFinding(
 /** The caller's thresholds, or the rule of thumb, and who says so. */
 export function dilutionThresholds(options: DilutionOptions): Required<DilutionOptions> {
   guardFields('options', options, OPTIONS);
-  const thresholds = guardThresholds(options.thresholds ?? COMMON);
+  const { thresholds = COMMON } = options;
   const basis = ownBasisOr('options', 'thresholds', options.thresholds, options.basis, RULE);
-  return { thresholds, basis };
+  return { thresholds: guardThresholds(thresholds), basis };
 }
 
 function guardThresholds(thresholds: DilutionThresholds): DilutionThresholds {

@@ -6,6 +6,7 @@ import {
   hour,
   kilogramPerCubicMetre,
   litre,
+  minute,
   mL,
   mLPerHour,
   percentByMass,
@@ -117,6 +118,21 @@ export const leakFlow = /* @__PURE__ */ domain(mLPerHour, {
   most: 1e-3,
   orNone: true,
   example: 'mLPerHour(30)',
+});
+
+/** Drops that were counted: none, or one to a thousand. A mean of several counts need not be whole. */
+export const countedDrops = /* @__PURE__ */ domain(ratio, {
+  least: 1,
+  most: 1000,
+  orNone: true,
+  example: 'ratio(12)',
+});
+
+/** How long drops were counted: from a second to eleven days. */
+export const countingTime = /* @__PURE__ */ domain(minute, {
+  least: 1,
+  most: 1e6,
+  example: 'minute(1)',
 });
 
 /** How often a drop falls: never, or from one in twelve days to a thousand a second. The flow it makes is a leak. */

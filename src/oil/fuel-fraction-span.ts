@@ -33,16 +33,18 @@ const DILUTED = ['oil', 'fuel', 'sample', 'oilDensity', 'fuelDensity'] as const;
  * right for fuel in oil: what lies between them is the honest uncertainty. To be safe,
  * judge the upper end.
  *
- *     ASTM D7152, log-mean: as `fuelFraction` gives it
- *     Refutas:              byVolume = byMass / fuelDensity / (byMass / fuelDensity + (1 - byMass) / oilDensity)
+ *     byMass = (R(oil) - R(sample)) / (R(oil) - R(fuel))   Refutas, R of {@link blendViscosity}
+ *     byVolume = byMass / fuelDensity / (byMass / fuelDensity + (1 - byMass) / oilDensity)
+ *
+ * By ASTM D7152 and by the log-mean it is what {@link fuelFraction} gives.
  *
  * A sample a little thicker than the new oil gives fractions below none, as `fuelFraction` does:
  * by what was measured there is no fuel in it, or it has thickened by more than the fuel thins it.
  *
  * @param diluted - the viscosities, all at one temperature, and the densities, both at one
  * @returns the fuel by each law, and the span between them
- * @throws {RebuildInputError} when a field is misspelt, a viscosity or a density is out of range, the sample is
- * thinner than the fuel, or it is so much thicker than the oil that it cannot be that oil
+ * @throws {RebuildInputError} when a field is misspelt, a value is not finite or out of range, the fuel is no
+ * thinner than the oil, the sample is thinner than the fuel, or the sample is so thick that it cannot be that oil
  * @see Source: ASTM D7152, inverse ASTM blending method; Refutas blending number; log-mean rule
  * @example
  * ```ts

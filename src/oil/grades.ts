@@ -49,7 +49,7 @@ const WINTER: readonly (readonly [grade: SaeWinterGrade, least: number])[] = [
  *
  * @param viscosityAt100C - kinematic viscosity at 100 °C [m²/s]
  * @returns the grades, and whether it is thinner or thicker than all of them
- * @throws {RebuildInputError} when the viscosity is none of an oil
+ * @throws {RebuildInputError} when a value is not finite or out of range
  * @see Source: SAE J300 (2015), table 1
  * @example
  * ```ts
@@ -100,7 +100,7 @@ const MIDPOINTS = [
  *
  * @param viscosityAt40C - kinematic viscosity at 40 °C [m²/s]
  * @returns the grade, if it is in one, and the next thinner and thicker ones
- * @throws {RebuildInputError} when the viscosity is none of an oil
+ * @throws {RebuildInputError} when a value is not finite or out of range
  * @see Source: ISO 3448:1992, table 1
  * @example
  * ```ts

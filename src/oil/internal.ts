@@ -11,4 +11,5 @@ export {
   sumpVolume,
 } from './domains.js';
 export { filmOilAt, guardOil } from './oil.js';
+export { flowOfDrops } from './sump.js';
 export { alongLine, temperatureOn } from './viscosity.js';

@@ -9,6 +9,7 @@ const SUMP = ['rise', 'surface', 'oil'] as const;
  * The fuel that has raised the level in a sump.
  *
  *     fuel = rise * surface
+ *     fraction = rise * surface / (oil + rise * surface)
  *
  * Read the level on level ground, the engine standing and as warm as it was before. The answer is
  * the least there is: fuel that has taken the place of burnt oil raises nothing, and a level that
@@ -16,8 +17,8 @@ const SUMP = ['rise', 'surface', 'oil'] as const;
  *
  * @param sump - how far the level has risen, the free surface of the oil at that height, and the clean oil
  * @returns fuel, level and fraction by volume
- * @throws {RebuildInputError} when a field is misspelt, the level has fallen, a size cannot belong to a sump,
- * or the rise leaves more than 99 % fuel
+ * @throws {RebuildInputError} when a field is misspelt, a value is not finite or out of range, the level has
+ * fallen or the rise leaves hardly any oil
  * @see Source: geometry
  * @example
  * ```ts

@@ -40,13 +40,16 @@ export interface FilmOil {
  * Dynamic viscosity of an oil at a temperature: its kinematic viscosity on the
  * line of `viscosityAt` times its density by `densityAt`.
  *
- *     dynamic = kinematic(temperature) * density(temperature)
+ *     viscosity = V(Y(w_1 + B * (log10(temperature) - log10(temperature_1)))) * density * exp(-x * (1 + 0.8 * x))
+ *
+ * The line is that of {@link viscosityAt}, with viscosities in mm²/s; a and x are those of {@link densityAt}.
  *
  * @param oil - viscosity line, density at 15 °C and, where it is known, expansion
  * @param temperature - where the viscosity is wanted, from -40 to 150 °C [K]
  * @returns dynamic viscosity [Pa·s]
- * @throws {RebuildInputError} when a field is misspelt, the line is not one of an oil, the density or the
- * expansion cannot be an oil's, or the temperature or the result is outside the range of the line
+ * @throws {RebuildInputError} when a field is misspelt, a value is not finite or out of range, the two
+ * temperatures are equal, the oil would thicken when heated, what has no expansion given is no lubricating oil,
+ * the line would have to be taken too far, or the result is outside the range of the equation
  * @see Source: ASTM D341; ASTM D1250 (1980), table 54D
  * @example
  * ```ts
@@ -71,14 +74,16 @@ export function dynamicViscosityAt(oil: Oil, temperature: Temperature): DynamicV
  * Dynamic viscosity and density of an oil, its line taken further where the
  * temperature is outside -40 to 150 °C, and flagged there.
  *
- *     dynamic = kinematic(temperature) * density(temperature)
+ *     viscosity = V(Y(w_1 + B * (log10(temperature) - log10(temperature_1)))) * density * exp(-x * (1 + 0.8 * x))
+ *
+ * The line is that of {@link viscosityAt}, with viscosities in mm²/s; a and x are those of {@link densityAt}.
  *
  * @param oil - viscosity line, density at 15 °C and, where it is known, expansion
  * @param temperature - where they are wanted, from -73 to 227 °C [K]
  * @returns dynamic viscosity, density, and whether the temperature is within -40 to 150 °C
- * @throws {RebuildInputError} when a field is misspelt, the line is not one of an oil, the density or the
- * expansion cannot be an oil's, the temperature cannot be, the expansion given takes the density out of 600 to
- * 1250 kg/m³ there, or the result is outside the range of the equation
+ * @throws {RebuildInputError} when a field is misspelt, a value is not finite or out of range, the two
+ * temperatures are equal, the oil would thicken when heated, what has no expansion given is no lubricating oil,
+ * the expansion given leaves no liquid, or the result is outside the range of the equation
  * @see Source: ASTM D341; ASTM D1250 (1980), table 54D
  * @example
  * ```ts

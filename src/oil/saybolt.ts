@@ -11,14 +11,15 @@ import { sayboltTemperature, sayboltViscosity } from './domains.js';
  * Saybolt Universal viscosity of an oil: the seconds that 60 mL of it take to
  * run out of the standard tube.
  *
- *     SUS at 100 °F = 4.6324 ν + (1 + 0.03264 ν) / ((3930.2 + 262.7 ν + 23.97 ν² + 1.646 ν³) * 1e-5)
- *     SUS at t °F   = SUS at 100 °F * (1 + 0.000061 (t - 100))                  ν in mm²/s
+ *     slow = (3930.2 + 262.7 * viscosity + 23.97 * viscosity² + 1.646 * viscosity³) * 1e-5
+ *     at100F = 4.6324 * viscosity + (1 + 0.03264 * viscosity) / slow   viscosity in mm²/s
+ *     f = 1 + 0.000061 * (temperature * 1.8 - 459.67 - 100)
+ *     time = at100F * f
  *
  * @param viscosity - kinematic viscosity, at least 1.77 mm²/s [m²/s]
  * @param temperature - temperature of both viscosities, from 0 to 350 °F [K]
  * @returns Saybolt Universal seconds [s]
- * @throws {RebuildInputError} when the viscosity is below 1.77 mm²/s or none of an oil, or the
- * temperature is outside 0 to 350 °F
+ * @throws {RebuildInputError} when a value is not finite or out of range
  * @see Source: ASTM D2161, equations for Saybolt Universal viscosity
  * @example
  * ```ts
@@ -40,8 +41,7 @@ export function sayboltUniversal(viscosity: KinematicViscosity, temperature: Tem
  * @param time - Saybolt Universal seconds, from about 32 [s]
  * @param temperature - temperature of both viscosities, from 0 to 350 °F [K]
  * @returns kinematic viscosity [m²/s]
- * @throws {RebuildInputError} when the time is that of less than 1.77 mm²/s or of no oil, or the
- * temperature is outside 0 to 350 °F
+ * @throws {RebuildInputError} when a value is not finite or out of range
  * @see Source: ASTM D2161, equations for Saybolt Universal viscosity
  * @example
  * ```ts

@@ -94,17 +94,17 @@ const STATES = ['running', 'standing'] as const;
 /**
  * A sump followed through what happened to it: hours running and standing, mixture drained, clean
  * oil added. Small splash-lubricated sumps are the ones in mind: all the oil is in one pan and well
- * stirred. Each stretch is solved exactly, as `fuelInSump` does it.
+ * stirred. Each stretch of running or standing is solved exactly, as {@link fuelInSump} does it.
  *
- *     running, standing: fuel = fuel * exp(-evaporation * time) + leak / evaporation * (1 - exp(-evaporation * time))
- *     drained:           fuel = fuel * (1 - drained / level), and the oil likewise
- *     added:             oil = oil + added
+ *     after = fuel * (1 - drained / (oil + fuel))   and likewise the oil:
+ *     left = oil * (1 - drained / (oil + fuel))
+ *     rise = added + fuel   where oil is added to the first fill
  *
  * @param sump - the sump at the start, the leak, what evaporates, and the log
  * @returns what was in it after each entry, and at the end
- * @throws {RebuildInputError} when a field is misspelt, a value is negative, it cannot belong to a sump, an
- * entry is not exactly one of the four, more is drained than there is, or the leak outruns the sump and leaves
- * more than 99 % fuel
+ * @throws {RebuildInputError} when a field is misspelt, a value is not finite or out of range, the log is empty, an
+ * entry is not exactly one of the four, the fuel at the start leaves hardly any oil, more is drained than there
+ * is, or the leak outruns the sump
  * @see Source: mass balance with first-order loss
  * @example
  * ```ts
@@ -122,14 +122,11 @@ export function sumpLog(sump: SumpStory): SumpLog {
   guardFields('sump', sump, STORY);
   const atStart = sumpVolume('oil', sump.oil);
   const leak = byState<Flow>('leak', sump.leak, leakFlow);
-  const evaporation = byState<Rate>(
-    'evaporation',
-    sump.evaporation ?? (0 as Rate),
-    evaporationRate,
-  );
+  const { evaporation: lost = 0 as Rate, fuel: inIt = 0 as Volume } = sump;
+  const evaporation = byState<Rate>('evaporation', lost, evaporationRate);
   guardList('log', sump.log, 1, 'entry');
   let oil = atStart;
-  let fuel = pouredVolume('fuel', sump.fuel ?? (0 as Volume));
+  let fuel = pouredVolume('fuel', inIt);
   guardStart(oil, fuel);
 
   const after = sump.log.map((entry, i): SumpState => {

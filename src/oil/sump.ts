@@ -1,6 +1,8 @@
 import { guardFields } from '../judging/internal.js';
-import type { Flow, Rate, Time, Volume, VolumeFraction } from '../quantities/index.js';
+import type { Flow, Rate, Ratio, Time, Volume, VolumeFraction } from '../quantities/index.js';
 import {
+  countedDrops,
+  countingTime,
   dilutionLimit,
   dripRate,
   evaporationRate,
@@ -15,32 +17,39 @@ import { fuelAfter, guardLeaked, guardStart, type SumpFuel } from './sump-state.
 /** One drop taken as 0.05 mL, 20 to the millilitre. Common practice; petrol drops run smaller, so it errs towards more fuel [m³]. */
 export const commonDrop = 0.05e-6 as Volume;
 
-const DRIP = ['drops', 'dropVolume'] as const;
+const DRIP = ['drops', 'time', 'dropVolume'] as const;
 
 /**
  * The flow of a dripping needle valve.
  *
- *     flow = drops * dropVolume
+ *     flow = drops * dropVolume / time
  *
- * @param drip - drops in a time, and the volume of one; count drops into a measure to know it
+ * @param drip - drops counted, for how long, and the volume of one; count drops into a measure to know it
  * @returns flow [m³/s]
- * @throws {RebuildInputError} when a field is misspelt, the rate is negative or the drop cannot be one
+ * @throws {RebuildInputError} when a field is misspelt, or a value is not finite or out of range
  * @see Source: common practice for the drop: 20 to the millilitre
  * @example
  * ```ts
- * format(dripFlow({ drops: perMinute(12) }), mLPerHour); // "36.0 mL/h"
+ * format(dripFlow({ drops: 12, time: minute(1) }), mLPerHour); // "36.0 mL/h"
  * ```
  */
 export function dripFlow(drip: {
-  /** How many drops fall in a time [1/s]. */
-  readonly drops: Rate;
+  /** How many drops fell; a mean of several counts need not be whole [-]. */
+  readonly drops: number;
+  /** How long they were counted [s]. */
+  readonly time: Time;
   /** Volume of one drop; by default 0.05 mL, a rule of thumb [m³]. */
   readonly dropVolume?: Volume;
 }): Flow {
   guardFields('drip', drip, DRIP);
-  const drops = dripRate('drops', drip.drops);
-  const dropVolume = singleDrop('dropVolume', drip.dropVolume ?? commonDrop);
-  return (drops * dropVolume) as Flow;
+  const drops = countedDrops('drops', drip.drops as Ratio);
+  const time = countingTime('time', drip.time);
+  return flowOfDrops((drops / time) as Rate, drip.dropVolume);
+}
+
+/** The flow of so many drops in a time, as a sheet writes them. */
+export function flowOfDrops(drops: Rate, dropVolume = commonDrop): Flow {
+  return (dripRate('drops', drops) * singleDrop('dropVolume', dropVolume)) as Flow;
 }
 
 /**
@@ -70,13 +79,15 @@ const LEAKING = ['leak', 'oil', 'fuel', 'evaporation', 'fraction'] as const;
 /**
  * The fuel that a leak has put into a sump after a time.
  *
- *     fuel = atStart + leak * time                         with nothing evaporating
- *     fuel = atStart * exp(-evaporation * time) + leak / evaporation * (1 - exp(-evaporation * time))
+ *     after = fuel + leak * time   with nothing evaporating
+ *     after = leak / evaporation * (1 - exp(-evaporation * time))   from clean oil
+ *     after = fuel * exp(-evaporation * time) + leak / evaporation * (1 - exp(-evaporation * time))
+ *     fraction = after / (oil + after)
  *
  * @param sump - the leak, the oil, the fuel in it at the start, what evaporates, and for how long it has leaked
  * @returns fuel, level and fraction by volume
- * @throws {RebuildInputError} when a field is misspelt, a value is negative, it cannot belong to a sump, or the
- * leak outruns the sump and leaves more than 99 % fuel
+ * @throws {RebuildInputError} when a field is misspelt, a value is not finite or out of range, the fuel at the
+ * start leaves hardly any oil, or the leak outruns the sump
  * @see Source: mass balance with first-order loss
  * @example
  * ```ts
@@ -117,14 +128,15 @@ export type TimeToDilution =
  * a quantity like any other: read it with `valueIn(time, hour)`. Oil that holds so
  * much already is there after no time, even if fuel evaporates faster than it leaks.
  *
- *     time = (fuel - atStart) / leak                       with nothing evaporating
- *     time = -ln(1 - (fuel - atStart) / (leak / evaporation - atStart)) / evaporation
- *     fuel = oil * fraction / (1 - fraction)
+ *     V_f = oil * fraction / (1 - fraction)
+ *     time = V_f / leak   from clean oil, with nothing evaporating
+ *     time = -ln(1 - evaporation * V_f / leak) / evaporation   from clean oil
+ *     time = -ln(1 - (V_f - fuel) / (leak / evaporation - fuel)) / evaporation
+ *     settlesAt = leak / evaporation / (leak / evaporation + oil)
  *
  * @param sump - the leak, the oil, the fuel in it at the start, what evaporates, and the fraction that is too much
  * @returns the time, or the fraction it settles at below that
- * @throws {RebuildInputError} when a field is misspelt, a value is negative or cannot belong to a sump, or the
- * fraction is not below one
+ * @throws {RebuildInputError} when a field is misspelt, or a value is not finite or out of range
  * @see Source: mass balance with first-order loss
  * @example
  * ```ts
@@ -154,11 +166,16 @@ export function timeToDilution(
   return { reached: true, time: time as Time };
 }
 
-function guardLeak(sump: SumpLeak): Required<SumpLeak> {
+function guardLeak({
+  leak,
+  oil,
+  fuel = 0 as Volume,
+  evaporation = 0 as Rate,
+}: SumpLeak): Required<SumpLeak> {
   return {
-    leak: leakFlow('leak', sump.leak),
-    oil: sumpVolume('oil', sump.oil),
-    fuel: pouredVolume('fuel', sump.fuel ?? (0 as Volume)),
-    evaporation: evaporationRate('evaporation', sump.evaporation ?? (0 as Rate)),
+    leak: leakFlow('leak', leak),
+    oil: sumpVolume('oil', oil),
+    fuel: pouredVolume('fuel', fuel),
+    evaporation: evaporationRate('evaporation', evaporation),
   };
 }

@@ -19,19 +19,21 @@ const VISCOSITIES = ['at40C', 'at100C'] as const;
  * mineral oils have 90 to 105, multigrades 130 to 180; a poor oil can have
  * less than nothing.
  *
- *     A, up to 100:   VI = 100 (L - U) / (L - H)
- *     B, above 100:   VI = 100 + (10^N - 1) / 0.00715          N = log10(H / U) / log10(Y)
+ *     VI = 100 * (L - at40C) / (L - H)   procedure A, up to 100
+ *     N = ln(H / at40C) / ln(at100C)
+ *     VI = 100 + (10^N - 1) / 0.00715   procedure B, above 100
+ *     L = 0.8353 * at100C² + 14.67 * at100C - 216   above 70 mm²/s
+ *     H = 0.1684 * at100C² + 11.85 * at100C - 97   above 70 mm²/s
  *
- * U is the viscosity at 40 °C, Y that at 100 °C, L and H the viscosities at 40 °C
- * of the oils of index 0 and 100 that have the same Y, all in mm²/s. Up to 70 mm²/s L and H are
- * interpolated linearly between the rows of the standard's table, above they are its parabolas. At 70
- * the two differ by at most 0.04 of an index from 0 to 200. The result is not rounded; the standard
+ * L and H are the viscosities at 40 °C of the oils of index 0 and 100 that have the same viscosity at
+ * 100 °C, all in mm²/s. Up to 70 mm²/s they are interpolated linearly between the rows of the standard's
+ * table, above they are its parabolas. At 70 the two differ by at most 0.04 of an index from 0 to 200. The result is not rounded; the standard
  * reports whole numbers, and where an index is midway between two of them the even one.
  *
  * @param viscosities - kinematic viscosity at 40 °C and at 100 °C [m²/s]
  * @returns viscosity index, not rounded [-]
- * @throws {RebuildInputError} when a field is misspelt, a viscosity is none of an oil, that at 100 °C is below
- * 2 mm²/s, where no index is defined, or the oil does not thin by warming
+ * @throws {RebuildInputError} when a field is misspelt, a value is not finite or out of range, the index is not
+ * defined for so thin an oil, or the oil does not thin by warming
  * @see Source: ASTM D2270-10(2016), procedures A and B
  * @example
  * ```ts

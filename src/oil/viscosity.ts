@@ -25,15 +25,22 @@ export type ViscosityLine = readonly [ViscosityPoint, ViscosityPoint];
  * Kinematic viscosity of an oil at a temperature, on the straight line that
  * ASTM D341 draws through two known points.
  *
- *     log10(log10(Z)) = A - B * log10(T)
- *     Z = ν + 0.7 + exp(-1.47 - 1.84 ν - 0.51 ν²)            ν in mm²/s, T in K
- *     ν = (Z - 0.7) - exp(-0.7487 - 3.295 (Z - 0.7) + 0.6119 (Z - 0.7)² - 0.3193 (Z - 0.7)³)
+ *     W(v) = log10(log10(v + 0.7 + exp(-1.47 - 1.84 * v - 0.51 * v²)))
+ *     Y(w) = 10^(10^w) - 0.7
+ *     V(y) = y - exp(-0.7487 - 3.295 * y + 0.6119 * y² - 0.3193 * y³)
+ *     w_1 = W(viscosity_1)
+ *     w_2 = W(viscosity_2)
+ *     B = (w_2 - w_1) / (log10(temperature_2) - log10(temperature_1))
+ *     viscosity = V(Y(w_1 + B * (log10(temperature) - log10(temperature_1))))
+ *
+ * Viscosities are in mm²/s there, and temperatures in kelvin.
  *
  * @param line - two points of the oil, at different temperatures
  * @param temperature - where the viscosity is wanted, from -40 to 150 °C [K]
  * @returns kinematic viscosity [m²/s]
- * @throws {RebuildInputError} when a field is misspelt, the two temperatures are equal, the oil would thicken
- * when heated, or the temperature or the result is outside the range of the standard
+ * @throws {RebuildInputError} when a field is misspelt, a value is not finite or out of range, there are not two
+ * points, the two temperatures are equal, the oil would thicken when heated, the line would have to be taken too
+ * far, or the result is outside the range of the equation
  * @see Source: ASTM D341, equations and Appendix X1
  * @example
  * ```ts
@@ -67,13 +74,16 @@ export interface ExtrapolatedViscosity {
  * outside -40 to 150 °C, and flagged there. Below, wax can make the oil far
  * thicker than the line says; above, it cracks and boils.
  *
- *     log10(log10(Z)) = A - B * log10(T)                      Z and ν as in viscosityAt
+ *     viscosity = V(Y(w_1 + B * (log10(temperature) - log10(temperature_1))))
+ *
+ * W, Y, V, B and the units are those of {@link viscosityAt}.
  *
  * @param line - two points of the oil, at different temperatures
  * @param temperature - where the viscosity is wanted, from -73 to 227 °C [K]
  * @returns kinematic viscosity [m²/s], and whether the temperature is within -40 to 150 °C
- * @throws {RebuildInputError} when a field is misspelt, the two temperatures are equal, the oil would thicken
- * when heated, the temperature cannot be an oil's, or the result is outside the range of the equation
+ * @throws {RebuildInputError} when a field is misspelt, a value is not finite or out of range, there are not two
+ * points, the two temperatures are equal, the oil would thicken when heated, or the result is outside the range
+ * of the equation
  * @see Source: ASTM D341, equations and Appendix X1
  * @example
  * ```ts

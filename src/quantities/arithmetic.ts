@@ -7,7 +7,7 @@ import { RebuildInputError } from './error.js';
  * @param a - first [coherent SI unit]
  * @param b - second, of the same dimension [coherent SI unit]
  * @returns the sum [coherent SI unit]
- * @throws {RebuildInputError} when either is not a finite number
+ * @throws {RebuildInputError} when a value is not finite or the result is too large
  * @example
  * ```ts
  * format(plus(inch(2.105), thou(20)), inch); // "2.1250 in"
@@ -29,7 +29,7 @@ export function plus(a: number, b: number): number {
  * @param a - what is subtracted from [coherent SI unit]
  * @param b - what is subtracted [coherent SI unit]
  * @returns the difference [coherent SI unit]
- * @throws {RebuildInputError} when either is not a finite number
+ * @throws {RebuildInputError} when a value is not finite or the result is too large
  * @example
  * ```ts
  * format(minus(inch(2.125), thou(20)), inch); // "2.1050 in"
@@ -51,7 +51,7 @@ export function minus(a: number, b: number): number {
  * @param quantity - any quantity [coherent SI unit]
  * @param factor - a plain number [-]
  * @returns the product, of the same dimension [coherent SI unit]
- * @throws {RebuildInputError} when either is not a finite number
+ * @throws {RebuildInputError} when a value is not finite or the result is too large
  * @example
  * ```ts
  * format(times(thou(10), 2), thou); // "20.0 thou"

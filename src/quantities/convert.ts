@@ -11,7 +11,8 @@ import { type CompatibleSymbol, type UnitSymbol, unitTable } from './unit-table.
  * @param from - symbol of the unit it is in
  * @param to - symbol of the unit wanted
  * @returns the number in unit `to` [-]
- * @throws {RebuildInputError} when value is not finite, or a symbol is unknown or of another dimension
+ * @throws {RebuildInputError} when a value is not finite, a symbol is unknown, the two are of different
+ * dimensions, a temperature is below absolute zero or the result is too large
  * @see Source: NIST SP 811 (2008), appendix B
  * @example
  * ```ts

@@ -12,7 +12,8 @@ import { type Unit, valueIn } from './unit.js';
  * @param unit - the unit to print in
  * @param decimals - digits after the point, 0 to 12 [-]
  * @returns number, space, symbol
- * @throws {RebuildInputError} when the quantity is not finite or decimals is not 0 to 12
+ * @throws {RebuildInputError} when a value is not finite, the unit is not one or the decimals are not a whole
+ * number from 0 to 12
  * @example
  * ```ts
  * format(inch(2.1248), inch); // "2.1248 in"

@@ -10,7 +10,8 @@ export const standardAtmosphere = 101_325 as Pressure;
  * @param reading - what the gauge shows [Pa]
  * @param atmosphere - absolute pressure of the surrounding air; on a hill it is not the standard one [Pa]
  * @returns absolute pressure [Pa]
- * @throws {RebuildInputError} when either is not finite or the result would be below a perfect vacuum
+ * @throws {RebuildInputError} when a value is not finite or out of range, or the result would be below a perfect
+ * vacuum
  * @see Source: definition of gauge pressure
  * @example
  * ```ts
@@ -28,7 +29,7 @@ export function absolutePressure(reading: GaugePressure, atmosphere: Pressure): 
  * @param absolute - absolute pressure [Pa]
  * @param atmosphere - absolute pressure of the surrounding air [Pa]
  * @returns gauge reading, negative for a vacuum [Pa]
- * @throws {RebuildInputError} when either is not finite or is below a perfect vacuum
+ * @throws {RebuildInputError} when a value is not finite or out of range, or a pressure is below a perfect vacuum
  * @see Source: definition of gauge pressure
  * @example
  * ```ts

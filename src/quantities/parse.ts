@@ -16,8 +16,8 @@ import { thou } from './units.js';
  * @param text - number and unit, for example `'18 lbf·ft'`
  * @param dimension - name of the dimension that is wanted
  * @returns the quantity [coherent SI unit]
- * @throws {RebuildInputError} when the text is not one number and one unit of the dimension, or the
- * number is too large, or too small, to be a reading
+ * @throws {RebuildInputError} when the dimension is unknown, the text is not one number and one unit of it, or
+ * the number is too large or too small
  * @example
  * ```ts
  * format(parse('18 ft-lb', 'torque'), lbfFoot); // "18.0 lbf·ft"
@@ -37,8 +37,8 @@ export function parse<D extends Dimension>(text: string, dimension: D): Quantity
  *
  * @param text - for example `'2-1/8 in'`, `'2 1/8"'`, `'53.97 mm'`, `'+.020 in'`, `'1.5 thou'`
  * @returns the length [m]
- * @throws {RebuildInputError} when the text is not one number and one unit of length, or the number is
- * too large, or too small, to be a reading
+ * @throws {RebuildInputError} when the text is not one number and one unit of length, or the number is too large
+ * or too small
  * @example
  * ```ts
  * format(parseLength('2-1/8 in'), inch); // "2.1250 in"

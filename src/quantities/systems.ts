@@ -43,7 +43,7 @@ const tradeUnits: { readonly [D in Dimension]: Readonly<Record<UnitSystem, Unit<
  * @param dimension - name of the dimension
  * @param system - `'inch'` or `'metric'`
  * @returns the unit
- * @throws {RebuildInputError} when the dimension or the system is unknown
+ * @throws {RebuildInputError} when the dimension is unknown or the unit system is unknown
  * @example
  * ```ts
  * tradeUnit('length', 'inch').symbol; // "in"

@@ -56,7 +56,7 @@ export function unit<D extends Dimension, S extends string>(
  * @param quantity - any quantity [coherent SI unit]
  * @param unit - a unit of the same dimension
  * @returns the plain number of that unit [-]
- * @throws {RebuildInputError} when the quantity is not a finite number or the unit is not one
+ * @throws {RebuildInputError} when a value is not finite, the unit is not one or the result is too large
  * @example
  * ```ts
  * valueIn(inch(2.1248), mm); // 53.96992

@@ -5,7 +5,6 @@ import {
   type DilutionFinding,
   type DilutionOptions,
   dilutionFinding,
-  dripFlow,
   type FuelFractionSpan,
   fuelFraction,
   fuelFractionSpan,
@@ -14,7 +13,7 @@ import {
   timeToDilution,
   viscosityAt,
 } from '../oil/index.js';
-import { dilutionThresholds } from '../oil/internal.js';
+import { dilutionThresholds, flowOfDrops } from '../oil/internal.js';
 import {
   celsius,
   type Flow,
@@ -188,7 +187,7 @@ function leakOf(
   film: FilmReport | undefined,
   options: DilutionOptions,
 ): NonNullable<OilReport['leak']> {
-  const flow = 'flow' in leak ? leak.flow : dripFlow(leak);
+  const flow = 'flow' in leak ? leak.flow : flowOfDrops(leak.drops, leak.dropVolume);
   const measured = 'flow' in leak || leak.dropVolume !== undefined;
   const { act, critical } = dilutionThresholds(options).thresholds;
   const until = (fraction: VolumeFraction, inIt = 0) =>

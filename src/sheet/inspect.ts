@@ -32,7 +32,7 @@ export interface Inspection {
  *
  * @param sheet - the engine's sheet, as `readSheet` gives it
  * @returns findings and decisions, each with its reasons
- * @throws {RebuildInputError} when readings contradict each other, such as a journal larger than standard
+ * @throws {RebuildInputError} when the sheet is not what `readSheet` gives, or readings contradict each other
  * @example
  * ```ts
  * const sheet = readSheet({

@@ -13,6 +13,21 @@ import { pistonClearanceCards } from '../cylinders/piston-clearance.cards.js';
 import { ringGapCards } from '../cylinders/ring-gap.cards.js';
 import type { FormulaCard } from '../judging/internal.js';
 import { shapeCards } from '../measuring/shape.cards.js';
+import { bigEndLoadCards } from '../motion/big-end-loads.cards.js';
+import { gasTraceCards } from '../motion/gas-trace.cards.js';
+import { pistonMotionCards } from '../motion/piston-motion.cards.js';
+import { blendCards } from '../oil/blend.cards.js';
+import { blendFractionCards } from '../oil/blend-fractions.cards.js';
+import { densityCards } from '../oil/density.cards.js';
+import { dilutedOilCards } from '../oil/diluted-oil.cards.js';
+import { fuelFractionSpanCards } from '../oil/fuel-fraction-span.cards.js';
+import { levelRiseCards } from '../oil/level-rise.cards.js';
+import { filmOilCards } from '../oil/oil.cards.js';
+import { sayboltCards } from '../oil/saybolt.cards.js';
+import { sumpCards } from '../oil/sump.cards.js';
+import { sumpLogCards } from '../oil/sump-log.cards.js';
+import { viscosityCards } from '../oil/viscosity.cards.js';
+import { viscosityIndexCards } from '../oil/viscosity-index.cards.js';
 
 const everyCard = {
   ...shapeCards,
@@ -29,6 +44,21 @@ const everyCard = {
   ...borePlanCards,
   ...pistonClearanceCards,
   ...ringGapCards,
+  ...pistonMotionCards,
+  ...gasTraceCards,
+  ...bigEndLoadCards,
+  ...viscosityCards,
+  ...densityCards,
+  ...filmOilCards,
+  ...viscosityIndexCards,
+  ...sayboltCards,
+  ...blendCards,
+  ...blendFractionCards,
+  ...fuelFractionSpanCards,
+  ...dilutedOilCards,
+  ...sumpCards,
+  ...sumpLogCards,
+  ...levelRiseCards,
 };
 
 /** The name of a card. */

@@ -49,10 +49,10 @@ export type CardValues = Readonly<Record<string, number>>;
  * @param values - a number for each letter that goes in, in SI
  * @returns the result, of the dimension that the card says [coherent SI unit]
  * @throws {RebuildInputError} when a field is misspelt, there is no such card, a letter has no number, the
- * dimensions do not balance or the result is not a finite number
+ * dimensions do not balance or the result is not finite
  * @example
  * ```ts
- * evaluateCard('dripFlow', { n: 0.2, V_d: 5e-8 }); // 1e-8
+ * evaluateCard('dripFlow', { n: 12, t: 60, V_d: 5e-8 }); // 1e-8
  * ```
  */
 export function evaluateCard(name: CardName, values: CardValues): Quantity<Dimension> {

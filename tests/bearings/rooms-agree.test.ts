@@ -33,12 +33,14 @@ import {
   rpm,
   safeHours,
   shortBearingMobility,
+  type Time,
   temperatureRise,
+  type Volume,
   watt,
 } from 'crankwright';
 import { describe, expect, it } from 'vitest';
 import { bearingLoad, crankSpeed, pinForce } from '../../src/motion/domains.js';
-import { singleDrop } from '../../src/oil/domains.js';
+import { countingTime, singleDrop } from '../../src/oil/domains.js';
 import { refusal } from '../quantities/refusal.js';
 
 const bearing = { journal: mm(50), length: mm(25), clearance: mm(0.05) };
@@ -140,7 +142,8 @@ describe('what one room gives, the next one takes', () => {
   });
 
   it('the slowest drip of the smallest drop', () => {
-    const leak = dripFlow({ drops: 1e-6 as never, dropVolume: singleDrop.least as never });
+    const counted = { drops: 1, time: countingTime.most as Time };
+    const leak = dripFlow({ ...counted, dropVolume: singleDrop.least as Volume });
     const sump = { leak, oil: litre(3), time: hour(8) };
     expect(fuelInSump(sump).fuel).toBeGreaterThan(0);
   });

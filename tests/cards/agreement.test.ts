@@ -64,7 +64,7 @@ describe('cards', () => {
   it('refuses an unknown card, a missing letter and a result that is no number', () => {
     const refusal = (parameter: string) => expect.objectContaining({ parameter });
     expect(() => evaluateCard('toString' as CardName, {})).toThrow(refusal('name'));
-    expect(() => evaluateCard('dripFlow' as CardName, { n: 1 })).toThrow(refusal('V_d'));
+    expect(() => evaluateCard('dripFlow' as CardName, { n: 1, t: 60 })).toThrow(refusal('V_d'));
     expect(() => evaluateCard('timeToDilution' as CardName, { q: 0, V_o: 1e-3, x: 0.02 })).toThrow(
       refusal('values'),
     );

@@ -20,6 +20,19 @@ const WITHOUT_CARD: Readonly<Record<string, string>> = {
   ...because('a choice of the best of many', ['matchShells', 'pickShims']),
   ...because('a list of what the trade makes', ['oversizeSteps', 'undersizeSteps']),
   ...because('the nearer limit decides, of whatever dimension', ['judge']),
+  ...because('arithmetic of any two quantities, in a room below the one that makes cards', [
+    'absolutePressure',
+    'gaugePressure',
+    'minus',
+    'plus',
+    'times',
+  ]),
+  ...because('the exact ratios of the table of units', ['convert', 'valueIn']),
+  ...because('a reader of text', ['parse', 'parseLength', 'readShed', 'readSheet']),
+  ...because('a search: the equation of a card turned round by halving', ['kinematicFromSaybolt']),
+  ...because('a row of a table', ['isoGrade']),
+  ...because('judgement on limits', ['actionsFrom', 'dilutionFinding', 'inspect', 'triage']),
+  ...because('works the cards out', ['evaluateCard']),
 };
 
 function because(reason: string, names: readonly string[]): Readonly<Record<string, string>> {

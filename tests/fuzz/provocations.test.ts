@@ -62,7 +62,7 @@ function causesOf(name: string): readonly string[] {
 
     .flatMap(({ comment }) =>
       textOf(comment)
-        .replace(/^when /, '')
+        .replace(/^.*?\bwhen /, '')
         .split(/,\s*(?:or\s+)?|\s+or\s+/),
     )
     .filter((cause) => cause !== '');

@@ -16,6 +16,7 @@ import {
   quartUS,
   type Rate,
   type SumpLeak,
+  second,
   type Time,
   timeToDilution,
   type Volume,
@@ -41,28 +42,43 @@ const holds = ({ leak, oil }: SumpLeak, t: number, fuel = 0) =>
   leak * hour(t) + fuel < Math.min(49 * oil, 0.099);
 
 describe('dripFlow', () => {
-  it('is drops by their volume, by default 0.05 mL', () => {
-    expect(format(dripFlow({ drops: perMinute(12) }), mLPerHour)).toBe('36.0 mL/h');
-    expect(dripFlow({ drops: perMinute(12), dropVolume: commonDrop })).toBe(
-      dripFlow({ drops: perMinute(12) }),
-    );
-    const large = dripFlow({ drops: perMinute(12), dropVolume: mL(0.1) });
+  it('is the drops counted by their volume over the time, by default 0.05 mL each', () => {
+    const counted = { drops: 12, time: minute(1) };
+    expect(format(dripFlow(counted), mLPerHour)).toBe('36.0 mL/h');
+    expect(dripFlow({ ...counted, dropVolume: commonDrop })).toBe(dripFlow(counted));
+    const large = dripFlow({ ...counted, dropVolume: mL(0.1) });
     expect(format(large, mLPerHour)).toBe('72.0 mL/h');
-    expect(dripFlow({ drops: perMinute(0) })).toBe(0);
+    expect(dripFlow({ drops: 0, time: minute(1) })).toBe(0);
+    // Three counts of a minute: 12, 13 and 12 drops.
+    expect(dripFlow({ drops: 37 / 3, time: minute(1) })).toBeCloseTo(
+      dripFlow({ drops: 37, time: minute(3) }),
+      18,
+    );
   });
 
-  it.each(notNumbers.map((value) => [value]))('refuses the number %s', (value) => {
-    expect(refusal(() => dripFlow({ drops: value as Rate })).parameter).toBe('drops');
-    if (value === undefined || value === null) return;
-    const call = () => dripFlow({ drops: perMinute(1), dropVolume: value as Volume });
-    expect(refusal(call).parameter).toBe('dropVolume');
+  it('gives a flow that the sump takes, from the fewest drops in the longest time to the most', () => {
+    for (const [drops, time, drop] of [
+      [1, 1e6, 1e-9],
+      [1000, 1, 1e-6],
+    ] as const) {
+      const leak = dripFlow({ drops, time: second(time), dropVolume: drop as Volume });
+      expect(() =>
+        timeToDilution({ leak, oil: litre(1), fraction: percentByVolume(5) }),
+      ).not.toThrow();
+    }
   });
 
-  it('refuses fewer than no drops, and a drop that is none', () => {
-    expect(refusal(() => dripFlow({ drops: perMinute(-1) })).parameter).toBe('drops');
-    const jug = { drops: perMinute(1), dropVolume: 0.05 as Volume };
-    expect(refusal(() => dripFlow(jug)).hint).toContain('mL(0.05)');
+  it('refuses drops in a time where a count belongs, and a count without its time', () => {
+    const rate = { drops: perMinute(12), time: minute(1) };
+    expect(refusal(() => dripFlow(rate)).parameter).toBe('drops');
+    expect(refusal(() => dripFlow({ drops: 5 } as never)).parameter).toBe('time');
+    expect(refusal(() => dripFlow({ drops: 5, time: 0 as Time })).parameter).toBe('time');
     expect(refusal(() => dripFlow(null as never)).parameter).toBe('drip');
+  });
+
+  it('shows a drop in its unit where there is none', () => {
+    const jug = { drops: 1, time: minute(1), dropVolume: 0.05 as Volume };
+    expect(refusal(() => dripFlow(jug)).hint).toContain('mL(0.05)');
   });
 });
 

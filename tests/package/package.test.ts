@@ -16,7 +16,7 @@ const clearance = oilClearance({
 console.log(format(clearance, thou), convert(2.1248, 'in', 'mm'));
 const sheet = readSheet({ version: 1, engine: 'pump set', units: 'inch' });
 console.log(report(inspect(sheet)).split('\\n')[0]);
-console.log(evaluateCard('dripFlow', { n: 0.2, V_d: 5e-8 }));
+console.log(evaluateCard('dripFlow', { n: 12, t: 60, V_d: 5e-8 }));
 const text = (name) => readFileSync('node_modules/crankwright/examples/' + name, 'utf8');
 const shed = readShed(text('pump-set-shed.json'), text('pump-set-shed-readings.csv'));
 planBuilds(shed).then(({ builds, proof }) => console.log(builds.length, proof.kind));

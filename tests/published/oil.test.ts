@@ -12,11 +12,11 @@ import {
   type KinematicViscosity,
   kilogramPerCubicMetre,
   type MassFraction,
+  minute,
   mL,
   mLPerHour,
   percentByMass,
   percentByVolume,
-  perMinute,
   petrol,
   petrolAt20C,
   petrolDensity,
@@ -325,7 +325,7 @@ describe('petrol in the sump', () => {
   check({
     basis: 'common practice',
     name: 'twenty drops make a millilitre',
-    given: { drops: perMinute(20) },
+    given: { drops: 20, time: minute(1) },
     expected: 60,
     got: (drip) => valueIn(dripFlow(drip), mLPerHour) / valueIn(mL(1), mL),
   });

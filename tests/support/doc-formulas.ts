@@ -76,7 +76,8 @@ function nameOf({ name }: SymbolNode, card?: FormulaCard): string {
   const last = lastOf(field);
   const alike = Object.values(card.letters).filter((letter) => lastOf(letter.field) === last);
   if (alike.length === 1) return last;
-  const [, owner = '', place] = /(\w+)(?:\[(\d+)\])?\.\w+$/.exec(field) ?? [];
+  const [, owner, place] = /(\w+)(?:\[(\d+)\])?\.\w+$/.exec(field) ?? [];
+  if (owner === undefined) return last;
   return place === undefined
     ? `${owner}${last.charAt(0).toUpperCase()}${last.slice(1)}`
     : `${last}_${Number(place) + 1}`;

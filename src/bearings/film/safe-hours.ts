@@ -43,7 +43,7 @@ const SUMP = ['leak', 'oil', 'fuel', 'evaporation'] as const;
  * @example
  * ```ts
  * const { until, setBy } = safeHours({
- *   sump: { leak: dripFlow({ drops: perMinute(6) }), oil: quartUS(1) },
+ *   sump: { leak: dripFlow({ drops: 6, time: minute(1) }), oil: quartUS(1) },
  *   bearing: {
  *     journal: inch(1.625), length: inch(1), clearance: thou(1.6), speed: rpm(1800), load: lbf(400),
  *     inlet: celsius(70),

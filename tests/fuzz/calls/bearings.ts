@@ -51,7 +51,11 @@ export const bearingCalls = {
       [explainClearance(fine), { units: 'metric' }],
     ],
     provoked: {
-      'the explanation is not one': refused('explanation.kind', {}, { units: 'inch' }),
+      'the explanation is not what `explainClearance` gives': refused(
+        'explanation.kind',
+        {},
+        { units: 'inch' },
+      ),
       'there is no explanation': refused('explanation', undefined, { units: 'inch' }),
       'the unit system is unknown': refused('wording.units', why, { units: 'imperial' }),
       'there is no wording': refused('wording', why),

@@ -108,7 +108,7 @@ export const crankshaftCalls = {
       [grindPlan(hopeless), { units: 'inch' }],
     ],
     provoked: {
-      'the plan is not one': refused('plan.outcome', {}, { units: 'inch' }),
+      'the plan is not what `grindPlan` gives': refused('plan.outcome', {}, { units: 'inch' }),
       'there is no plan': refused('plan', null, { units: 'inch' }),
       'the unit system is unknown': refused('wording.units', plan, { units: 'imperial' }),
       'there is no wording': refused('wording', plan),

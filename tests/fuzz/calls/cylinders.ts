@@ -74,7 +74,7 @@ export const cylinderCalls = {
       [borePlan({ ...block, steps: [thou(0)], pistonsAtHand: [] }), { units: 'metric' }],
     ],
     provoked: {
-      'the plan is not one': refused('plan.outcome', {}, { units: 'inch' }),
+      'the plan is not what `borePlan` gives': refused('plan.outcome', {}, { units: 'inch' }),
       'the unit system is unknown': refused('wording.units', bored, { units: 'imperial' }),
     },
   }),

@@ -78,10 +78,10 @@ export const planCalls = {
       [single, { reserved: ['rod'], timeLimit: second(60), onProgress: () => {} }],
     ],
     provoked: {
-      'not a shed': refused('shed.version', {}),
-      'unknown option': refused('options.most', single, { most: 1 }),
-      'an option that cannot be': refused('options.atMost', single, { atMost: -1 }),
-      'a name that is not in the shed': refused('options.reserved[0]', single, {
+      'the shed is not what `readShed` gives': refused('shed.version', {}),
+      'an option is unknown': refused('options.most', single, { most: 1 }),
+      impossible: refused('options.atMost', single, { atMost: -1 }),
+      'a name is not in the shed': refused('options.reserved[0]', single, {
         reserved: ['head'],
       }),
     },
@@ -89,14 +89,14 @@ export const planCalls = {
   triage: calls(triage, {
     madeBy: 'readShed',
     sound: [[single], [readShed(plainShed())]],
-    provoked: { 'not a shed': refused('shed.version', {}) },
+    provoked: { 'the shed is not what `readShed` gives': refused('shed.version', {}) },
   }),
   describePart: calls(describePart, {
     madeBy: 'triage',
     sound: first ? [first, ...others] : [],
     provoked: {
-      'not a part': refused('part.section', {}, { units: 'inch' }),
-      'unknown unit system': refused('wording.units', first?.[0], { units: 'imperial' }),
+      'the part is not what `triage` gives': refused('part.section', {}, { units: 'inch' }),
+      'the unit system is unknown': refused('wording.units', first?.[0], { units: 'imperial' }),
       'no wording': refused('wording', first?.[0]),
     },
   }),
@@ -104,29 +104,29 @@ export const planCalls = {
     madeBy: 'triage',
     sound: [[sorted], [sorted, { units: 'metric' }]],
     provoked: {
-      'not a triage': refused('triage.shed', {}, { units: 'inch' }),
+      'the triage is not what `triage` gives': refused('triage.shed', {}, { units: 'inch' }),
       'no triage': refused('triage'),
-      'unknown unit system': refused('wording.units', sorted, { units: 'imperial' }),
+      'the unit system is unknown': refused('wording.units', sorted, { units: 'imperial' }),
     },
   }),
   planReport: calls(planReport, {
     madeBy: 'planBuilds',
     sound: [[twoEngines], [noEngine], [twoEngines, { units: 'metric' }]],
     provoked: {
-      'not a plan': refused('plan.shed', {}, { units: 'inch' }),
+      'the plan is not what `planBuilds` gives': refused('plan.shed', {}, { units: 'inch' }),
       'no plan': refused('plan'),
-      'unknown unit system': refused('wording.units', twoEngines, { units: 'imperial' }),
+      'the unit system is unknown': refused('wording.units', twoEngines, { units: 'imperial' }),
     },
   }),
   buildSheet: calls(buildSheet, {
     madeBy: 'planBuilds',
     sound: [[twoEngines], [noEngine], [twoEngines, { units: 'metric', format: 'text' }]],
     provoked: {
-      'not a plan': refused('plan.shed', { units: 'inch' }),
+      'the plan is not what `planBuilds` gives': refused('plan.shed', { units: 'inch' }),
       'no plan': refused('plan'),
-      'unknown option': refused('options.unit', twoEngines, { unit: 'inch' }),
-      'unknown unit system': refused('options.units', twoEngines, { units: 'imperial' }),
-      'unknown format': refused('options.format', twoEngines, { format: 'html' }),
+      'an option is unknown': refused('options.unit', twoEngines, { unit: 'inch' }),
+      'the unit system is unknown': refused('options.units', twoEngines, { units: 'imperial' }),
+      'the format is unknown': refused('options.format', twoEngines, { format: 'html' }),
     },
   }),
 };

@@ -20,17 +20,17 @@ export const shedCalls = {
   readShed: calls(readShed, {
     sound: [[plainShed()], [JSON.stringify(plainShed())], [lacking, csv], [empty]],
     provoked: {
-      missing: refused('engine', spoiltShed({ engine: undefined })),
+      'a field is missing': refused('engine', spoiltShed({ engine: undefined })),
       misspelt: refused('block', { ...plainShed(), block: [] }),
       'out of range': refused('shells[0].wall', spoiltShed({ 'shells[0].wall': '0.62 m' })),
       contradictory: refused('blocks[0].bores', spoiltShed({ 'engine.cylinders': 3 })),
-      'given twice': refused(
-        'units',
-        JSON.stringify(plainShed()).replace('{', '{"units":"metric",'),
-      ),
-      'too long': refused('shed', JSON.stringify(plainShed()).padEnd(2_000_001)),
+      repeated: refused('units', JSON.stringify(plainShed()).replace('{', '{"units":"metric",')),
+      'the text is too long': refused('shed', JSON.stringify(plainShed()).padEnd(2_000_001)),
       'too many readings': refused('readings', lacking, csv + '\n'.repeat(20_000)),
-      'two parts of one name': refused('heads[1].name', spoiltShed({ 'heads[1].name': 'head A' })),
+      'two parts have one name': refused(
+        'heads[1].name',
+        spoiltShed({ 'heads[1].name': 'head A' }),
+      ),
       'a price without a currency': refused(
         'machining[0].price',
         spoiltShed({ 'machining[0].price': '18.00' }),

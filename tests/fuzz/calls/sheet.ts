@@ -111,16 +111,16 @@ export const sheetCalls = {
   readSheet: calls(readSheet, {
     sound: [[plain], [text]],
     provoked: {
-      missing: refused('engine', { version: 1, units: 'inch' }),
+      'a field is missing': refused('engine', { version: 1, units: 'inch' }),
       misspelt: refused('oils', { ...plain, oils: plain.oil }),
       'out of range': refused('oil.sump', { ...plain, oil: { ...plain.oil, sump: '1 m³' } }),
       contradictory: refused('rods[1].name', { ...plain, rods: [...plain.rods, ...plain.rods] }),
-      'given twice': refused(
+      repeated: refused(
         'units',
         '{ "version": 1, "engine": "e", "units": "inch", "units": "metric" }',
       ),
       'not JSON': refused('sheet, line 1', 'version: 1'),
-      'too long': refused(
+      'the text is too long': refused(
         'sheet',
         '{ "version": 1, "engine": "e", "units": "inch" }'.padEnd(2_000_001),
       ),
@@ -132,19 +132,19 @@ export const sheetCalls = {
     madeBy: 'readSheet',
     sound: [[sheet]],
     provoked: {
-      'readings that contradict each other': refused('sheet.rods[0].journal.readings', {
+      'readings contradict each other': refused('sheet.rods[0].journal.readings', {
         ...sheet,
         crankshaft: { rodJournals: { standard: { min: 0.05, max: 0.0501 } } },
       }),
       'no standard size': refused('crankshaft.rodJournals', { ...sheet, crankshaft: {} }),
-      'no sheet': refused('sheet'),
+      'the sheet is not what `readSheet` gives': refused('sheet'),
     },
   }),
   actionsFrom: calls(actionsFrom, {
     madeBy: 'inspect',
     sound: [[inspection]],
     provoked: {
-      'not an inspection': refused('inspection.engine', {}),
+      'the inspection is not what `inspect` gives': refused('inspection.engine', {}),
       'no inspection': refused('inspection'),
     },
   }),
@@ -152,8 +152,8 @@ export const sheetCalls = {
     madeBy: 'actionsFrom',
     sound: first ? [first, ...others] : [],
     provoked: {
-      'unknown unit system': refused('wording.units', first?.[0], { units: 'imperial' }),
-      'not an action': refused('action.kind', {}, inch),
+      'the unit system is unknown': refused('wording.units', first?.[0], { units: 'imperial' }),
+      'the action is not what `actionsFrom` gives': refused('action.kind', {}, inch),
       'no wording': refused('wording', first?.[0]),
     },
   }),
@@ -161,9 +161,9 @@ export const sheetCalls = {
     madeBy: 'inspect',
     sound: [[inspection], [inspection, { units: 'metric' }]],
     provoked: {
-      'not an inspection': refused('inspection.engine', {}, inch),
+      'the inspection is not what `inspect` gives': refused('inspection.engine', {}, inch),
       'no inspection': refused('inspection'),
-      'unknown unit system': refused('wording.units', inspection, { units: 'imperial' }),
+      'the unit system is unknown': refused('wording.units', inspection, { units: 'imperial' }),
     },
   }),
 };

@@ -11,20 +11,20 @@ export const teachingCalls = {
   evaluateCard: calls(evaluateCard, {
     sound: names.map((name) => [name, usualValues(cards[name])] as const),
     provoked: {
-      'no such card': refused('name', 'toString', clearance),
+      'there is no such card': refused('name', 'toString', clearance),
       'a letter has no number': refused('D_j', 'oilClearance', {
         D_h: clearance.D_h,
         t: clearance.t,
       }),
       'the dimensions do not balance': refused('t', 'oilClearance', { ...clearance, t: 'long' }),
-      'the result is not finite': refused('values', 'flattenedThreadGap', { d: 1, w: 0 }),
+      'the result is not finite': refused('values', 'timeToDilution', { q: 0, V_o: 1e-3, x: 0.02 }),
       'no values': refused('values', 'oilClearance'),
     },
   }),
   workedSteps: calls(workedSteps, {
     sound: names.map((name) => [name, usualValues(cards[name]), wording] as const),
     provoked: {
-      'no such card': refused('name', 'gap', clearance, wording),
+      'there is no such card': refused('name', 'gap', clearance, wording),
       'a letter has no number': refused('D_h', 'oilClearance', {}, wording),
       'the unit system is unknown': refused('wording.units', 'oilClearance', clearance, {
         units: 'imperial',

@@ -1,0 +1,127 @@
+import { card, diameter } from '../judging/internal.js';
+import {
+  type Angle,
+  degree,
+  type GaugePressure,
+  kilogram,
+  kPaGauge,
+  metre,
+} from '../quantities/index.js';
+import { type BigEndEngine, bigEndLoads } from './big-end-loads.js';
+import { ACCELERATION, CRANK, KHURMI, LEAN, omega, SWING, TURNING, theta } from './card-letters.js';
+import { cycleAngle, gasGauge, movingMass } from './domains.js';
+
+const mass = (field: string, meaning: string, least: number, most: number) =>
+  ({ field, meaning, domain: movingMass, usual: [least, most] }) as const;
+
+const thrown = {
+  ...CRANK,
+  omega,
+  theta: { ...theta, field: 'gas[0].crankAngle', domain: cycleAngle },
+};
+const pushed = {
+  ...thrown,
+  D: { field: 'bore', meaning: 'bore', domain: diameter, usual: [0.05, 0.1] },
+  p: {
+    field: 'gas[0].gauge',
+    meaning: 'gas pressure above the air',
+    domain: gasGauge,
+    usual: [2e6, 4e6],
+  },
+  m_p: mass('pistonMass', 'piston with its rings and pin', 0.2, 1),
+  m_s: mass('smallEndMass', 'small end of the rod', 0.1, 0.4),
+} as const;
+const m_b = mass('bigEndMass', 'big end of the rod', 0.2, 0.8);
+
+const TURNED = 'turned = theta / (1 rad) + rodAngle';
+const THRUST = 'thrust = (p * pi / 4 * D^2 - (m_p + m_s) * acceleration) / cos(rodAngle)';
+const push = [...LEAN, SWING, `acceleration = ${ACCELERATION}`, THRUST];
+
+/** The cycle at 24 places, the first of them at the angle, below 30 degrees. */
+const around = (first: Angle, gauge: GaugePressure): BigEndEngine['gas'] =>
+  Array.from({ length: 24 }, (_, i) => ({
+    crankAngle: i === 0 ? first : ((first + degree(30 * i)) as Angle),
+    gauge,
+  }));
+const atFirst = ({ loads: [first] }: ReturnType<typeof bigEndLoads>) => first;
+
+/** Formulas of the forces on a big end. */
+export const bigEndLoadCards = {
+  loadAlong: card({
+    of: bigEndLoads,
+    name: 'force of the crankpin along the rod',
+    gives: { symbol: 'F', meaning: 'force on the shell in the rod', dimension: 'force' },
+    letters: { ...pushed, m_b },
+    call: (v) => [
+      {
+        stroke: v.s,
+        rodLength: v.l,
+        speed: v.omega,
+        bore: v.D,
+        pistonMass: v.m_p,
+        smallEndMass: v.m_s,
+        bigEndMass: v.m_b,
+        gas: around(v.theta, v.p),
+      },
+    ],
+    read: (loads) => atFirst(loads)?.along,
+    where: [...push, TURNED],
+    expression: `thrust - m_b * ${TURNING}^2 * r * cos(turned)`,
+    refuses: {
+      'the rod cannot belong to the stroke': { with: { l: 0.03 }, names: 'rodLength' },
+      'a force is more than any big end carries': {
+        with: { m_b: 2000, omega: 4000 },
+        names: 'result',
+      },
+    },
+    source: KHURMI,
+  }),
+  loadAcross: card({
+    of: bigEndLoads,
+    name: 'force of the crankpin across the rod',
+    gives: {
+      symbol: 'F',
+      meaning: 'force towards where the crank turns at the top',
+      dimension: 'force',
+    },
+    letters: { ...thrown, m_b },
+    call: (v) => [
+      {
+        stroke: v.s,
+        rodLength: v.l,
+        speed: v.omega,
+        bore: metre(0.08),
+        pistonMass: kilogram(0),
+        smallEndMass: kilogram(0),
+        bigEndMass: v.m_b,
+        gas: around(v.theta, kPaGauge(0)),
+      },
+    ],
+    read: (loads) => atFirst(loads)?.across,
+    where: [...LEAN, TURNED],
+    expression: `-m_b * ${TURNING}^2 * r * sin(turned)`,
+    source: KHURMI,
+  }),
+  crankTorque: card({
+    of: bigEndLoads,
+    name: 'torque on the crank',
+    gives: { symbol: 'T', meaning: 'torque on the crank', dimension: 'torque' },
+    letters: pushed,
+    call: (v) => [
+      {
+        stroke: v.s,
+        rodLength: v.l,
+        speed: v.omega,
+        bore: v.D,
+        pistonMass: v.m_p,
+        smallEndMass: v.m_s,
+        bigEndMass: kilogram(0),
+        gas: around(v.theta, v.p),
+      },
+    ],
+    read: (loads) => atFirst(loads)?.torque,
+    where: [...push, TURNED],
+    expression: 'thrust * r * sin(turned)',
+    source: KHURMI,
+  }),
+};

@@ -1,0 +1,102 @@
+import { card } from '../judging/internal.js';
+import { celsius } from '../quantities/index.js';
+import { densityWantedAt } from './card-letters.js';
+import { apiGravity, densityAt, densityFromApiGravity } from './density.js';
+import { apiDegrees, densityTemperature, liquidDensity, liquidExpansion } from './domains.js';
+
+const API = 'API MPMS chapter 11.1 (2004), water of 999.016 kg/m³ at 60 °F';
+const D1250 = 'ASTM D1250 (1980) and API MPMS chapter 11.1, table 54D, lubricating oils';
+const gives = { symbol: 'rho', meaning: 'density at T', dimension: 'density' } as const;
+
+/** Formulas of an oil's density. */
+export const densityCards = {
+  densityFromApiGravity: card({
+    of: densityFromApiGravity,
+    name: 'density from API gravity',
+    gives: { symbol: 'rho', meaning: 'density at 60 °F', dimension: 'density' },
+    letters: {
+      G: { field: 'gravity', meaning: 'API gravity', domain: apiDegrees, usual: [10, 45] },
+    },
+    call: ({ G }) => [G],
+    expression: '999.016 kg/m^3 * 141.5 / (G + 131.5)',
+    source: API,
+  }),
+  apiGravity: card({
+    of: apiGravity,
+    name: 'API gravity from density',
+    gives: { symbol: 'G', meaning: 'API gravity', dimension: 'ratio' },
+    letters: {
+      rho: {
+        field: 'density',
+        meaning: 'density at 60 °F',
+        domain: liquidDensity,
+        usual: [700, 950],
+      },
+    },
+    call: ({ rho }) => [rho],
+    expression: '141.5 * (999.016 kg/m^3) / rho - 131.5',
+    refuses: {
+      'the gravity of the density is out of range': { with: { rho: 1200 }, names: 'density' },
+    },
+    source: API,
+  }),
+  densityAt: card({
+    of: densityAt,
+    name: 'density of a lubricating oil at a temperature',
+    gives,
+    letters: {
+      rho_15: {
+        field: 'density',
+        meaning: 'density at 15 °C',
+        domain: liquidDensity,
+        usual: [800, 1100],
+      },
+      T: densityWantedAt,
+    },
+    call: ({ rho_15, T }) => [{ density: rho_15, at: celsius(15), temperature: T }],
+    where: ['a = 0.6278 kg/m^3/K / rho_15', 'x = a * (T - 288.15 K)'],
+    expression: 'rho_15 * exp(-x * (1 + 0.8 * x))',
+    refuses: {
+      'what has no expansion given is no lubricating oil': {
+        with: { rho_15: 745 },
+        names: 'density',
+      },
+    },
+    source: D1250,
+  }),
+  densityWithExpansion: card({
+    of: densityAt,
+    name: 'density from a known expansion',
+    gives,
+    letters: {
+      rho_0: {
+        field: 'density',
+        meaning: 'density at T_0',
+        domain: liquidDensity,
+        usual: [800, 1100],
+      },
+      T_0: {
+        field: 'at',
+        meaning: 'temperature it is known at',
+        domain: densityTemperature,
+        usual: [280, 300],
+      },
+      T: densityWantedAt,
+      a: {
+        field: 'expansion',
+        meaning: 'expansion of the volume',
+        domain: liquidExpansion,
+        usual: [5e-4, 1.3e-3],
+      },
+    },
+    where: ['x = a * (T - T_0)'],
+    expression: 'rho_0 * exp(-x * (1 + 0.8 * x))',
+    refuses: {
+      'the expansion given leaves no liquid': {
+        with: { rho_0: 650, T: 423, a: 2e-3 },
+        names: 'temperature',
+      },
+    },
+    source: D1250,
+  }),
+};

@@ -1,0 +1,24 @@
+import { card } from '../judging/internal.js';
+import { DENSITIES, NOT_THINNED, R, REFUTAS, THINNED } from './card-letters.js';
+import { fuelFractionSpan } from './fuel-fraction-span.js';
+
+/** Formulas of the fuel in an oil by every law; the others are those of `fuelFraction`. */
+export const fuelFractionSpanCards = {
+  fuelByVolumeRefutas: card({
+    of: fuelFractionSpan,
+    name: 'fuel in oil from its viscosity, by Refutas turned to volume',
+    gives: { symbol: 'x', meaning: 'fuel by volume', dimension: 'volumeFraction' },
+    letters: { ...THINNED, ...DENSITIES },
+    read: ({ byLaw }) => byLaw.Refutas,
+    where: [
+      R,
+      'byMass = (R(nu_o / (1 mm^2/s)) - R(nu_s / (1 mm^2/s))) / (R(nu_o / (1 mm^2/s)) - R(nu_f / (1 mm^2/s)))',
+    ],
+    expression: 'byMass / rho_f / (byMass / rho_f + (1 - byMass) / rho_o)',
+    refuses: {
+      ...NOT_THINNED,
+      'the sample is so thick that it cannot be that oil': { with: { nu_s: 1 }, names: 'sample' },
+    },
+    source: REFUTAS,
+  }),
+};

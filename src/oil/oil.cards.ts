@@ -1,0 +1,69 @@
+import { card } from '../judging/internal.js';
+import {
+  D341,
+  LINE,
+  lineAt,
+  lineOf,
+  noLine,
+  ON_LINE,
+  TOO_STEEP,
+  wantedAt,
+} from './card-letters.js';
+import { liquidDensity } from './domains.js';
+import { dynamicViscosityAt, extrapolatedDynamicViscosity } from './oil.js';
+
+const gives = {
+  symbol: 'eta',
+  meaning: 'dynamic viscosity at T',
+  dimension: 'dynamicViscosity',
+} as const;
+const letters = {
+  ...lineAt('oil.line'),
+  rho_15: {
+    field: 'oil.density',
+    meaning: 'density at 15 °C',
+    domain: liquidDensity,
+    usual: [800, 1100],
+  },
+} as const;
+const where = [...LINE, 'a = 0.6278 kg/m^3/K / rho_15', 'x = a * (T - 288.15 K)'];
+const expression = `${ON_LINE} * rho_15 * exp(-x * (1 + 0.8 * x))`;
+const source = `${D341}; ASTM D1250 (1980) and API MPMS chapter 11.1, table 54D, lubricating oils`;
+const refuses = {
+  ...noLine('oil.line'),
+  ...TOO_STEEP,
+  'what has no expansion given is no lubricating oil': {
+    with: { rho_15: 745 },
+    names: 'oil.density',
+  },
+};
+
+/** Formulas of an oil in a film. */
+export const filmOilCards = {
+  dynamicViscosityAt: card({
+    of: dynamicViscosityAt,
+    name: 'dynamic viscosity at a temperature',
+    gives,
+    letters: { ...letters, T: wantedAt(285, 420) },
+    call: (v) => [{ line: lineOf(v), density: v.rho_15 }, v.T],
+    where,
+    expression,
+    refuses: {
+      ...refuses,
+      'the line would have to be taken too far': { with: { T: 430 }, names: 'temperature' },
+    },
+    source,
+  }),
+  extrapolatedDynamicViscosity: card({
+    of: extrapolatedDynamicViscosity,
+    name: 'dynamic viscosity beyond the range of the line',
+    gives,
+    letters: { ...letters, T: wantedAt(424, 480) },
+    call: (v) => [{ line: lineOf(v), density: v.rho_15 }, v.T],
+    read: ({ viscosity }) => viscosity,
+    where,
+    expression,
+    refuses,
+    source,
+  }),
+};

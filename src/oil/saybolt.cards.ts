@@ -1,0 +1,36 @@
+import { card } from '../judging/internal.js';
+import { sayboltTemperature, sayboltViscosity } from './domains.js';
+import { sayboltUniversal } from './saybolt.js';
+
+const NU = 'nu / (1 mm^2/s)';
+
+/** Formulas of Saybolt seconds. */
+export const sayboltCards = {
+  sayboltUniversal: card({
+    of: sayboltUniversal,
+    name: 'Saybolt Universal seconds',
+    gives: { symbol: 't', meaning: 'Saybolt Universal seconds', dimension: 'time' },
+    letters: {
+      nu: {
+        field: 'viscosity',
+        meaning: 'kinematic viscosity',
+        domain: sayboltViscosity,
+        usual: [2e-6, 5e-4],
+      },
+      T: {
+        field: 'temperature',
+        meaning: 'temperature of both',
+        domain: sayboltTemperature,
+        usual: [260, 440],
+      },
+    },
+    call: ({ nu, T }) => [nu, T],
+    where: [
+      `slow = (3930.2 + 262.7 * ${NU} + 23.97 * (${NU})^2 + 1.646 * (${NU})^3) * 1e-5`,
+      `at100F = 4.6324 * ${NU} + (1 + 0.03264 * ${NU}) / slow`,
+      'f = 1 + 0.000061 * (T / (1 K) * 1.8 - 459.67 - 100)',
+    ],
+    expression: 'at100F * f * 1 s',
+    source: 'ASTM D2161: ν in mm²/s, temperature in °F in the factor',
+  }),
+};

@@ -1,0 +1,49 @@
+import { card } from '../judging/internal.js';
+import {
+  D341,
+  LINE,
+  lineAt,
+  lineOf,
+  noLine,
+  ON_LINE,
+  TOO_STEEP,
+  wantedAt,
+} from './card-letters.js';
+import { extrapolatedViscosity, viscosityAt } from './viscosity.js';
+
+const gives = {
+  symbol: 'nu',
+  meaning: 'kinematic viscosity at T',
+  dimension: 'kinematicViscosity',
+} as const;
+
+/** Formulas of an oil's viscosity line. */
+export const viscosityCards = {
+  viscosityAt: card({
+    of: viscosityAt,
+    name: 'viscosity at a temperature',
+    gives,
+    letters: { ...lineAt('line'), T: wantedAt(285, 420) },
+    call: (points) => [lineOf(points), points.T],
+    where: LINE,
+    expression: ON_LINE,
+    refuses: {
+      ...noLine('line'),
+      ...TOO_STEEP,
+      'the line would have to be taken too far': { with: { T: 430 }, names: 'temperature' },
+    },
+    source: D341,
+  }),
+  extrapolatedViscosity: card({
+    of: extrapolatedViscosity,
+    name: 'viscosity beyond the range of the line',
+    gives,
+    letters: { ...lineAt('line'), T: wantedAt(424, 480) },
+    call: (points) => [lineOf(points), points.T],
+    read: ({ viscosity }) => viscosity,
+    where: LINE,
+    expression: ON_LINE,
+    refuses: { ...noLine('line'), ...TOO_STEEP },
+    source: D341,
+  }),
+};
