@@ -23,6 +23,6 @@ export function guardOneBearing(housingBore: Length, shellWall: Length, journal:
     'journal',
     journal,
     { least: left - most, most: Math.min(left + most, housingBore) },
-    'A digit is wrong, or units or bearings are mixed.',
+    'Check digits, units and bearing.',
   );
 }

@@ -12,7 +12,7 @@ export interface CardResult {
 }
 
 /** A domain of whatever dimension. */
-export interface AnyDomain extends Required<Bounds> {
+export interface AnyDomain extends Bounds {
   (parameter: string, value: never): unknown;
   /** Dimension of the quantities it takes. */
   readonly dimension: Dimension;

@@ -6,7 +6,7 @@ import { type Bounds, outsideBounds, outsideLength } from './showing.js';
  * What a thing of an engine can measure. Called with the name of a parameter and its value, it
  * refuses the value or gives it back; read, it tells its bounds. Both belong to it.
  */
-export interface Domain<D extends Dimension> extends Required<Bounds> {
+export interface Domain<D extends Dimension> extends Bounds {
   (parameter: string, value: Quantity<D>): Quantity<D>;
   /** Dimension of the quantities it takes. */
   readonly dimension: D;
@@ -24,9 +24,7 @@ export function lengthDomain(bounds: Omit<Bounds, 'orNone'>): Domain<'length'> {
     if (typeof value === 'number' && value >= least && value <= most) return value;
     throw outsideLength(parameter, value, bounds);
   };
-  return Object.freeze(
-    Object.assign(guard, { dimension: 'length', orNone: false, ...bounds } as const),
-  );
+  return Object.assign(guard, { dimension: 'length', ...bounds } as const);
 }
 
 /** Makes a domain of quantities that the trade reads in a unit; a refusal is told in it. */
@@ -39,7 +37,7 @@ export function domain<D extends Dimension>(unit: Unit<D>, bounds: Bounds): Doma
     guardQuantity(parameter, value, dimension);
     throw outsideBounds(parameter, value, unit, bounds);
   };
-  return Object.freeze(Object.assign(guard, { dimension, orNone, ...bounds }));
+  return Object.assign(guard, { dimension, ...bounds });
 }
 
 /** Makes a domain of angles from bounds in degrees. */

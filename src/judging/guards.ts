@@ -14,7 +14,7 @@ export function guardObject(parameter: string, value: unknown): void {
   throw new RebuildInputError({
     parameter,
     value,
-    expected: 'an object with named fields',
+    expected: 'an object',
     hint: 'Write { name: value }.',
   });
 }
@@ -85,6 +85,9 @@ export function guardList(parameter: string, value: unknown, least: number, of: 
       value,
       expected: least === 0 ? `a list of ${of}` : `a list of at least ${least} ${of}`,
       hint: Array.isArray(value) ? 'Is it the right list?' : 'Put them in square brackets.',
+      ...(Array.isArray(value) && {
+        shown: value.length === 0 ? 'an empty list' : `a list of ${value.length}`,
+      }),
     });
   }
   if (!value.includes(undefined)) return;

@@ -69,7 +69,7 @@ export class RebuildInputError extends RangeError {
 /** Prints any value, however hostile, in a few characters. */
 export function showValue(value: unknown): string {
   if (value === undefined) return 'nothing';
-  if (Array.isArray(value)) return `an array of ${value.length}`;
+  if (Array.isArray(value)) return 'an array';
   if (typeof value === 'object' && value) return 'an object';
   if (typeof value === 'function') return 'a function';
   if (typeof value === 'number') return rounded(value, 9);

@@ -118,7 +118,7 @@ describe('a message', () => {
     [
       'a list that is too short',
       () => guardList('shells', [], 1, 'shell'),
-      'shells: an array of 0 is not a list of at least 1 shell. Is it the right list?',
+      'shells: an empty list is not a list of at least 1 shell. Is it the right list?',
     ],
     [
       'a hole in a list, with its place',

@@ -87,7 +87,7 @@ describe('RebuildInputError', () => {
     [Number.NaN, 'NaN'],
     [5n, '5'],
     [Symbol('s'), 'Symbol(s)'],
-    [[1, 2], 'an array of 2'],
+    [[1, 2], 'an array'],
     [{ a: 1 }, 'an object'],
     [() => 1, 'a function'],
   ])('shows any value: %s', (value, shown) => {
