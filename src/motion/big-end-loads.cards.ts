@@ -14,14 +14,15 @@ import { cycleAngle, gasGauge, movingMass } from './domains.js';
 const mass = (field: string, meaning: string, least: number, most: number) =>
   ({ field, meaning, domain: movingMass, usual: [least, most] }) as const;
 
+// Not so fast and not so narrow that gas and masses balance: no digits would be left to compare.
 const thrown = {
   ...CRANK,
-  omega,
+  omega: { ...omega, usual: [50, 200] },
   theta: { ...theta, field: 'gas[0].crankAngle', domain: cycleAngle },
-};
+} as const;
 const pushed = {
   ...thrown,
-  D: { field: 'bore', meaning: 'bore', domain: diameter, usual: [0.05, 0.1] },
+  D: { field: 'bore', meaning: 'bore', domain: diameter, usual: [0.07, 0.1] },
   p: {
     field: 'gas[0].gauge',
     meaning: 'gas pressure above the air',
