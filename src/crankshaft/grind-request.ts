@@ -1,30 +1,38 @@
-import type { Basis, Span } from '../judging/index.js';
+import type { Span } from '../judging/index.js';
 import {
   diameter,
   guardFields,
-  guardList,
-  guardOwnLimits,
-  guardSpan,
-  guardWord,
   machiningStock,
   outOfTrue,
   showLength,
   sizeStep,
-  toleratedWear,
 } from '../judging/internal.js';
 import type { Shape } from '../measuring/index.js';
-import { guardSizeAndShape, journalShapeLimits, withStandard } from '../measuring/internal.js';
+import {
+  type AmountRule,
+  amountOr,
+  guardMachining,
+  guardSizeAndShape,
+  guardStepsAtHand,
+  journalShapeLimits,
+} from '../measuring/internal.js';
 import { type Length, RebuildInputError, thou } from '../quantities/index.js';
 import type { GrindRequest, JournalToGrind } from './grind-types.js';
 
-const SIZE_RULE: Basis = {
-  kind: 'common practice',
-  rule: 'a journal within 0.0005 in (0.013 mm) of its size is used if the clearance allows',
-};
-const ALLOWANCE_RULE: Basis = {
-  kind: 'common practice',
-  rule: '0.001 in (0.025 mm) is left for the wheel to clean up',
-};
+const sizeRule = (): AmountRule => ({
+  amount: thou(0.5),
+  basis: {
+    kind: 'common practice',
+    rule: 'a journal within 0.0005 in (0.013 mm) of its size is used if the clearance allows',
+  },
+});
+const allowanceRule = (): AmountRule => ({
+  amount: thou(1),
+  basis: {
+    kind: 'common practice',
+    rule: '0.001 in (0.025 mm) is left for the wheel to clean up',
+  },
+});
 
 /** A request that is sound and complete. */
 export type Job = ReturnType<typeof guardRequest>;
@@ -58,32 +66,24 @@ const JOURNAL = [
 /** Checks a request at the door and fills in its defaults, each with its basis. */
 export function guardRequest(request: GrindRequest) {
   guardFields('request', request, REQUEST);
-  const { shape = {}, wear = 'one side' } = request;
-  guardOwnLimits('shape', shape);
-  const standard = guardSpan('standard', request.standard, diameter);
-  guardList('journals', request.journals, 1, 'journal');
-  guardList('steps', request.steps, 1, 'undersize');
-  const { cleanUpAllowance: allowance, sizeAllowance: size } = request;
+  const list = { name: 'journals', parts: request.journals, one: 'journal' };
+  const job = guardMachining(request, list, 'undersize', sizeRule());
+  const { standard, shape } = job;
+  const { cleanUpAllowance, shellsAtHand } = request;
+  const { amount, basis } = amountOr(
+    'cleanUpAllowance',
+    cleanUpAllowance,
+    allowanceRule(),
+    machiningStock,
+  );
   return {
-    standard,
+    ...job,
     journals: request.journals.map((journal, i) =>
       guardJournalOfKind(`journals[${i}]`, journal, standard),
     ),
-    steps: withStandard(request.steps),
-    shellsAtHand: guardShells(request.shellsAtHand),
+    shellsAtHand: guardStepsAtHand('shellsAtHand', shellsAtHand, 'undersizes'),
     minimum: guardMinimumOfKind('minimum', request.minimum, standard),
-    allowance: {
-      cleanUpAllowance: machiningStock(
-        'cleanUpAllowance',
-        allowance === undefined ? thou(1) : allowance,
-      ),
-      basis: allowance === undefined ? ALLOWANCE_RULE : ({ kind: 'specified' } as const),
-    },
-    sizeAllowance: {
-      most: toleratedWear('sizeAllowance', size === undefined ? thou(0.5) : size),
-      basis: size === undefined ? SIZE_RULE : ({ kind: 'specified' } as const),
-    },
-    wear: guardWord('wear', wear, ['one side', 'all round']),
+    allowance: { cleanUpAllowance: amount, basis },
     shape: journalShapeLimits('shape', shape),
   };
 }
@@ -102,12 +102,6 @@ export function guardMinimumOfKind(
     expected: `at most the standard ${showLength(standard.max)}`,
     hint: 'No journal could pass: is it of another journal?',
   });
-}
-
-function guardShells(shells: readonly Length[] | undefined): readonly Length[] | undefined {
-  if (shells === undefined) return undefined;
-  guardList('shellsAtHand', shells, 0, 'undersizes');
-  return shells.map((shell, i) => sizeStep(`shellsAtHand[${i}]`, shell));
 }
 
 /** Refuses a journal that cannot be one of its kind. */

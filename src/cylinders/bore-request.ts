@@ -1,31 +1,34 @@
-import type { BasedLimits, Basis, Span } from '../judging/index.js';
+import type { BasedLimits, Span } from '../judging/index.js';
 import {
-  diameter,
   guardFields,
-  guardList,
-  guardOwnLimits,
-  guardSpan,
-  guardWord,
   machiningStock,
   ownLimitsOr,
   showLength,
-  sizeStep,
   toleratedWear,
 } from '../judging/internal.js';
 import type { BoreShape } from '../measuring/index.js';
-import { guardSizeAndShape, withStandard } from '../measuring/internal.js';
+import {
+  type AmountRule,
+  amountOr,
+  guardMachining,
+  guardSizeAndShape,
+  guardStepsAtHand,
+} from '../measuring/internal.js';
 import { type Length, RebuildInputError, thou } from '../quantities/index.js';
 import type { BoreRequest, BoreToMachine } from './bore-types.js';
 import { cylinderWall } from './domains.js';
 
-const SIZE_RULE: Basis = {
-  kind: 'common practice',
-  rule: 'a bore within 0.001 in (0.025 mm) of its size is used if the clearance allows',
-};
-const HONING_RULE: Basis = {
-  kind: 'common practice',
-  rule: 'boring leaves 0.003 in (0.076 mm) for the hone',
-};
+const sizeRule = (): AmountRule => ({
+  amount: thou(1),
+  basis: {
+    kind: 'common practice',
+    rule: 'a bore within 0.001 in (0.025 mm) of its size is used if the clearance allows',
+  },
+});
+const honingRule = (): AmountRule => ({
+  amount: thou(3),
+  basis: { kind: 'common practice', rule: 'boring leaves 0.003 in (0.076 mm) for the hone' },
+});
 const shapeRule = (): BasedLimits<'length'> => ({
   limits: { max: thou(1) },
   basis: { kind: 'common practice', rule: 'bore out-of-round and taper up to 0.001 in (0.025 mm)' },
@@ -65,32 +68,26 @@ export type BoreJob = ReturnType<typeof guardBoreRequest>;
 /** Checks a request at the door and fills in its defaults, each with its basis. */
 export function guardBoreRequest(request: BoreRequest) {
   guardFields('request', request, REQUEST);
-  const { shape = {}, wear = 'one side' } = request;
-  guardOwnLimits('shape', shape);
-  const standard = guardSpan('standard', request.standard, diameter);
-  guardList('cylinders', request.cylinders, 1, 'cylinder');
-  guardList('steps', request.steps, 1, 'oversize');
-  const { honingAllowance: honing, sizeAllowance: size, pistonsAtHand: pistons } = request;
-  if (pistons !== undefined) guardList('pistonsAtHand', pistons, 0, 'oversizes');
+  const list = { name: 'cylinders', parts: request.cylinders, one: 'cylinder' };
+  const job = guardMachining(request, list, 'oversize', sizeRule());
+  const { standard, shape } = job;
+  const { honingAllowance, pistonsAtHand } = request;
   const leastWall =
     request.leastWall === undefined ? undefined : cylinderWall('leastWall', request.leastWall);
+  const { amount, basis } = amountOr(
+    'honingAllowance',
+    honingAllowance,
+    honingRule(),
+    machiningStock,
+  );
   return {
-    standard,
+    ...job,
     cylinders: request.cylinders.map((cylinder, i) =>
       guardCylinder(`cylinders[${i}]`, cylinder, standard, leastWall),
     ),
-    steps: withStandard(request.steps),
-    pistonsAtHand: pistons?.map((step, i) => sizeStep(`pistonsAtHand[${i}]`, step)),
+    pistonsAtHand: guardStepsAtHand('pistonsAtHand', pistonsAtHand, 'oversizes'),
     leastWall,
-    allowance: {
-      honingAllowance: machiningStock('honingAllowance', honing === undefined ? thou(3) : honing),
-      basis: honing === undefined ? HONING_RULE : ({ kind: 'specified' } as const),
-    },
-    sizeAllowance: {
-      most: toleratedWear('sizeAllowance', size === undefined ? thou(1) : size),
-      basis: size === undefined ? SIZE_RULE : ({ kind: 'specified' } as const),
-    },
-    wear: guardWord('wear', wear, ['one side', 'all round']),
+    allowance: { honingAllowance: amount, basis },
     shape: ownLimitsOr('shape', shape, shapeRule(), toleratedWear),
   };
 }

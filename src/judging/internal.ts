@@ -15,7 +15,7 @@ export {
   say,
   sayDistance,
 } from './describe.js';
-export { angleDomain, domain, lengthDomain } from './domain.js';
+export { angleDomain, type Domain, domain, lengthDomain } from './domain.js';
 export {
   angleAround,
   diameter,
