@@ -1,5 +1,5 @@
 import { Matrix } from 'ml-matrix';
-import { eccentricityAt, ORDER, simpleSommerfeld } from '../src/bearings/film/film-map.js';
+import { eccentricityAt, FILM_ORDER, simpleSommerfeld } from '../src/bearings/film/film-map.js';
 import { filmMapData } from '../src/bearings/film/film-map-data.js';
 
 const MAPS: readonly (readonly (readonly number[])[])[] = Object.values(filmMapData);
@@ -10,8 +10,8 @@ const FARTHEST = Math.log(1 - eccentricityAt(1));
 /** The coefficients of all seven quantities below each other, rows filled up with noughts. */
 const stacked = new Matrix(
   MAPS.flatMap((rows) =>
-    Array.from({ length: ORDER.along }, (_, i) =>
-      Array.from({ length: ORDER.across }, (_, j) => rows[i]?.[j] ?? 0),
+    Array.from({ length: FILM_ORDER.along }, (_, i) =>
+      Array.from({ length: FILM_ORDER.across }, (_, j) => rows[i]?.[j] ?? 0),
     ),
   ),
 );
@@ -23,10 +23,12 @@ const stacked = new Matrix(
 export function sommerfeldByMatrix(eccentricity: number, lengthToDiameter: number): number {
   const slender = 1 / lengthToDiameter;
   const place = (2 * (Math.log(1 - eccentricity) - NEAREST)) / (FARTHEST - NEAREST) - 1;
-  const across = Matrix.columnVector(polynomials(2.2 / (1 + lengthToDiameter) - 1, ORDER.across));
-  const along = Matrix.columnVector(polynomials(place, ORDER.along));
+  const across = Matrix.columnVector(
+    polynomials(2.2 / (1 + lengthToDiameter) - 1, FILM_ORDER.across),
+  );
+  const along = Matrix.columnVector(polynomials(place, FILM_ORDER.along));
   const rows = stacked.mmul(across).to1DArray();
-  const sums = Matrix.from1DArray(MAPS.length, ORDER.along, rows).mmul(along);
+  const sums = Matrix.from1DArray(MAPS.length, FILM_ORDER.along, rows).mmul(along);
   return Math.exp(sums.get(0, 0)) * simpleSommerfeld(eccentricity, slender);
 }
 

@@ -2,7 +2,7 @@ import { FitTable } from '../src/planning/fit-table.js';
 import { formulate } from '../src/planning/formulate.js';
 import type { Kind } from '../src/planning/kinds.js';
 import { loadSolver } from '../src/planning/load-solver.js';
-import { sumOf } from '../src/planning/model.js';
+import { sumOfTerms } from '../src/planning/model.js';
 import { type Stock, stockOf } from '../src/planning/stock.js';
 import type { Section } from './report.js';
 import { generatedShed } from './shed.js';
@@ -59,7 +59,7 @@ async function besideTextbook(): Promise<Section> {
       const solved = solver.solve('most engines', model, { goal: 'most', of: engines });
       if (solved.status !== 'optimal') throw new Error(`${of} of each: ${solved.status}`);
       const time = performance.now() - start;
-      return { time, variables: model.bounds.length, found: sumOf(engines, solved.values) };
+      return { time, variables: model.bounds.length, found: sumOfTerms(engines, solved.values) };
     };
     const times: [ours: number[], textbook: number[]] = [[], []];
     for (let run = 0; run < runs; run++) {

@@ -2,7 +2,7 @@ import {
   diameterToLengthAt,
   eccentricityAt,
   type MappedFilm,
-  ORDER,
+  FILM_ORDER,
   simpleOutflow,
   simpleSommerfeld,
 } from '../src/bearings/film/film-map.js';
@@ -40,8 +40,8 @@ export function computeFilmMap(placesAround: number): FilmMap {
     share(i) *
     share(j);
   const rowsOf = (quantity: keyof MappedFilm) =>
-    count(ORDER.along).map((i) =>
-      withoutEnd(count(ORDER.across).map((j) => coefficient(quantity, i, j))),
+    count(FILM_ORDER.along).map((i) =>
+      withoutEnd(count(FILM_ORDER.across).map((j) => coefficient(quantity, i, j))),
     );
   const rows = MAPPED.map((quantity) => [quantity, rowsOf(quantity)] as const);
   return Object.fromEntries(rows) as unknown as FilmMap;

@@ -1,5 +1,5 @@
 import { squeezeFilm } from '../src/bearings/film/squeeze-film.js';
-import { MOBILITY_MAP, ORDER, offMap } from '../src/bearings/orbit/mobility-map.js';
+import { MOBILITY_MAP, MOBILITY_ORDER, offMap } from '../src/bearings/orbit/mobility-map.js';
 
 /** Coefficients by degree ahead, aside and in length, of both logarithms. */
 export type MobilityMap = Readonly<
@@ -23,9 +23,9 @@ export function computeMobilityMap(placesAround: number): MobilityMap {
     ),
   );
   const coefficientsOf = (key: 'along' | 'across') =>
-    count(ORDER.ahead).map((a) =>
-      count(ORDER.aside).map((b) =>
-        count(ORDER.length).map((c) => {
+    count(MOBILITY_ORDER.ahead).map((a) =>
+      count(MOBILITY_ORDER.aside).map((b) =>
+        count(MOBILITY_ORDER.length).map((c) => {
           const terms = ratios.flatMap((plane, i) =>
             plane.flatMap((line, j) =>
               line.map(

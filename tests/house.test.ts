@@ -134,6 +134,18 @@ describe('the house', () => {
     expect(spreading).toEqual(['quantities/extremes.ts']);
   });
 
+  it('gives no two things one name', () => {
+    const declared = files.flatMap((file) => {
+      const exported = /^export (?:async )?(?:function|const|class|interface|type) (\w+)/gm;
+      const names = [...readFileSync(src + file, 'utf8').matchAll(exported)].map(([, name]) => name);
+      return [...new Set(names)].map((name = '') => ({ name, file }));
+    });
+    const twice = declared.filter(({ name, file }) =>
+      declared.some((other) => other.name === name && other.file !== file),
+    );
+    expect(twice).toEqual([]);
+  });
+
   it('keeps its files short', () => {
     const lines = (file: string) => readFileSync(src + file, 'utf8').split('\n').length;
     // The table of units is a list, and the map is made by a script; they read no easier in pieces.

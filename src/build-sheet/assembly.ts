@@ -1,5 +1,5 @@
 import type { Wording } from '../judging/index.js';
-import { blank, caution, checks, paragraph, type Step, table } from '../pages/index.js';
+import { blank, caution, checks, paragraph, type TaskStep, table } from '../pages/index.js';
 import type { Build } from '../planning/index.js';
 import { stackOf } from '../planning/internal.js';
 import { tradeUnit } from '../quantities/index.js';
@@ -7,7 +7,7 @@ import { formatNumber } from '../quantities/internal.js';
 import { allowed } from './measuring.js';
 
 /** The ring gaps, set in the finished bores. */
-export function ringGapStep({ cylinders }: Build, wording: Wording): Step {
+export function ringGapStep({ cylinders }: Build, wording: Wording): TaskStep {
   return {
     title: 'Set the ring gaps',
     blocks: [
@@ -30,7 +30,7 @@ export function ringGapStep({ cylinders }: Build, wording: Wording): Step {
 }
 
 /** The end play, with the washers that set it. */
-export function endPlayStep({ endPlay }: Build, wording: Wording): Step {
+export function endPlayStep({ endPlay }: Build, wording: Wording): TaskStep {
   const title = 'Set the end play';
   if (!endPlay) {
     return {
@@ -57,7 +57,7 @@ export function endPlayStep({ endPlay }: Build, wording: Wording): Step {
 }
 
 /** The bolts. Only the maker's manual gives their torques. */
-export function torqueStep({ bearings, parts }: Build): Step {
+export function torqueStep({ bearings, parts }: Build): TaskStep {
   const bolts = [
     ...(bearings.some(({ kind }) => kind === 'mains') ? ['Main bearing caps'] : []),
     'Rod caps',
@@ -76,7 +76,7 @@ export function torqueStep({ bearings, parts }: Build): Step {
 }
 
 /** Cautions and checks for the first start. */
-export function startStep(): Step {
+export function startStep(): TaskStep {
   return {
     title: 'First start',
     blocks: [

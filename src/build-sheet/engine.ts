@@ -1,4 +1,11 @@
-import { type Block, checks, heading, list, numberedNotes, paragraph } from '../pages/index.js';
+import {
+  type Block,
+  bulletList,
+  checks,
+  heading,
+  numberedNotes,
+  paragraph,
+} from '../pages/index.js';
 import type { Build } from '../planning/index.js';
 import type { UnitSystem } from '../quantities/index.js';
 import { endPlayStep, ringGapStep, startStep, torqueStep } from './assembly.js';
@@ -25,11 +32,14 @@ export function enginePages(build: Build, title: string, units: UnitSystem): rea
       `Sizes are diameters in ${units === 'inch' ? 'inches' : 'millimetres'}, clearances on the diameter.`,
     ),
     ...(build.interchange === undefined ? [] : [paragraph(`Interchange: ${build.interchange}.`)]),
-    list([{ write: 'Begun on' }, { write: 'Built by' }, { write: 'Engine number' }]),
+    bulletList([{ write: 'Begun on' }, { write: 'Built by' }, { write: 'Engine number' }]),
     ...steps.flatMap((step, i) => [heading(2, `${i + 1}. ${step.title}`), ...step.blocks]),
     ...(named.length === 0
       ? []
-      : [heading(2, 'Who set the limits'), list(named.map((note, i) => `[${i + 1}] ${note}`))]),
+      : [
+          heading(2, 'Who set the limits'),
+          bulletList(named.map((note, i) => `[${i + 1}] ${note}`)),
+        ]),
     heading(2, 'Done'),
     checks([{ write: 'Finished on' }, { write: 'Hours run' }]),
   ];

@@ -9,7 +9,7 @@ import {
   checks,
   type Entry,
   paragraph,
-  type Step,
+  type TaskStep,
   table,
 } from '../pages/index.js';
 import type { Build, BuildCylinder } from '../planning/index.js';
@@ -18,7 +18,7 @@ import type { Length } from '../quantities/index.js';
 import { boreLimits, housingLimits, journalLimits } from './size-limits.js';
 
 /** Every journal, housing and bore: its expected size, and the sizes that keep its clearance within limits. */
-export function measureStep(build: Build, wording: Wording): Step {
+export function measureStep(build: Build, wording: Wording): TaskStep {
   const { bearings, cylinders, parts } = build;
   const shaft = parts.find(({ section }) => section === 'crankshafts')?.name ?? 'crankshaft';
   const rows = (all: readonly (readonly Entry[])[]): readonly (readonly Entry[])[] =>
@@ -85,7 +85,7 @@ function afterRepairs({ jobs, parts }: Build): readonly Block[] {
 }
 
 /** Which shells and pistons go where. */
-export function fitStep({ bearings, cylinders, parts }: Build, wording: Wording): Step {
+export function fitStep({ bearings, cylinders, parts }: Build, wording: Wording): TaskStep {
   const pistons = parts.find(({ section }) => section === 'pistonSets')?.name ?? 'the pistons';
   return {
     title: 'Assemble dry',
@@ -105,7 +105,7 @@ export function fitStep({ bearings, cylinders, parts }: Build, wording: Wording)
 }
 
 /** Every clearance that the plan relies on. */
-export function clearanceStep(build: Build, wording: Wording): Step {
+export function clearanceStep(build: Build, wording: Wording): TaskStep {
   const { bearings, cylinders, guides } = build;
   const row = (
     place: string,

@@ -1,11 +1,11 @@
 import type { Wording } from '../judging/index.js';
-import { type Block, capital, caution, checks, paragraph, type Step } from '../pages/index.js';
+import { type Block, capital, caution, checks, paragraph, type TaskStep } from '../pages/index.js';
 import type { Build } from '../planning/index.js';
 import { describePartOf } from '../planning/internal.js';
 import { cautionsFor, describeJob } from '../shed/internal.js';
 
 /** The parts of the engine. */
-export function layOutStep({ parts }: Build): Step {
+export function layOutStep({ parts }: Build): TaskStep {
   return {
     title: 'Lay out the parts',
     blocks: [
@@ -16,7 +16,7 @@ export function layOutStep({ parts }: Build): Step {
 }
 
 /** The work for each shop, with its sizes. */
-export function sendOutStep({ parts, jobs }: Build, wording: Wording): Step {
+export function sendOutStep({ parts, jobs }: Build, wording: Wording): TaskStep {
   const shops = [...new Set(jobs.map(({ shop }) => shop))];
   const warnings = parts.flatMap(({ section, name }) =>
     cautionsFor(

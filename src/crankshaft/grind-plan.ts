@@ -2,7 +2,7 @@ import type { Span } from '../judging/index.js';
 import { NANOMETRE, worstOf } from '../judging/internal.js';
 import { judgeShape, outsideOf, usableAsItIs } from '../measuring/internal.js';
 import type { Length } from '../quantities/index.js';
-import { guardRequest, type Job } from './grind-request.js';
+import { type GrindJob, guardRequest } from './grind-request.js';
 import type {
   GrindPlan,
   GrindReason,
@@ -69,7 +69,7 @@ interface Attempt {
   readonly because: readonly GrindReason[];
 }
 
-function tryStep(job: Job, undersize: Length): Attempt {
+function tryStep(job: GrindJob, undersize: Length): Attempt {
   const target = targetAt(job.standard, undersize);
   const tried = job.journals.map((journal) => tryJournal(journal, job, undersize, target));
   const { minimum } = job;
@@ -97,7 +97,7 @@ interface Tried {
 /** One journal at one step: good as it is, to be ground, or past saving there. */
 function tryJournal(
   journal: JournalToGrind,
-  job: Job,
+  job: GrindJob,
   undersize: Length,
   target: Span<Length>,
 ): Tried {
@@ -142,12 +142,12 @@ function belowMinimum(
   return [{ kind: 'below the minimum', undersize, journal: work.name, smallest, minimum }];
 }
 
-function lacksShells({ shellsAtHand }: Job, undersize: Length): boolean {
+function lacksShells({ shellsAtHand }: GrindJob, undersize: Length): boolean {
   return shellsAtHand !== undefined && !shellsAtHand.some((shell) => sameSize(shell, undersize));
 }
 
 /** The largest round journal about the axis it will be ground on that the worn one still contains. */
-function availableIn(journal: JournalToGrind, job: Job): Length {
+function availableIn(journal: JournalToGrind, job: GrindJob): Length {
   const oneSided = job.wear === 'one side' ? journal.outOfRound : 0;
   const eccentric = journal.runout ?? 0;
   return (journal.smallest - oneSided - eccentric - job.allowance.cleanUpAllowance) as Length;

@@ -35,7 +35,7 @@ const allowanceRule = (): AmountRule => ({
 });
 
 /** A request that is sound and complete. */
-export type Job = ReturnType<typeof guardRequest>;
+export type GrindJob = ReturnType<typeof guardRequest>;
 
 const REQUEST = [
   'journals',

@@ -13,7 +13,7 @@ export function polynomials(x: number, count: number): readonly number[] {
 }
 
 /** A function of two coordinates: the sum of products of their polynomials, each by its coefficient. */
-export function sumOf(
+export function chebyshevSum(
   rows: readonly (readonly number[])[],
   along: readonly number[],
   across: readonly number[],

@@ -1,6 +1,6 @@
 // What the other rooms use of this one. It is no entry point: users never see it.
 export { solveBanded } from './banded-cholesky.js';
-export { polynomials, sumOf } from './chebyshev.js';
+export { chebyshevSum, polynomials } from './chebyshev.js';
 export { dormandPrince, type State, type VectorField } from './dormand-prince.js';
 export { maximumMatching } from './matching.js';
 export { richardson } from './richardson.js';

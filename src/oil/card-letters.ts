@@ -71,7 +71,7 @@ export const TOO_STEEP = {
   },
 };
 
-export const lineOf = (points: {
+export const lineOfLetters = (points: {
   readonly nu_1: ViscosityLine[0]['viscosity'];
   readonly T_1: ViscosityLine[0]['temperature'];
   readonly nu_2: ViscosityLine[1]['viscosity'];

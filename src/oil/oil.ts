@@ -12,7 +12,7 @@ import {
   guardLine,
   guardOnLine,
   type LineRange,
-  rangeOf,
+  lineRangeOf,
   type ViscosityLine,
 } from './viscosity.js';
 
@@ -127,5 +127,5 @@ export function filmOilAt(oil: Oil, temperature: Temperature): FilmOil {
   const kinematic = alongLine(oil.line, temperature);
   const density = warmed(oil.density, expansionOf(oil), temperature - BASE);
   const viscosity = (kinematic * density) as DynamicViscosity;
-  return { viscosity, density, range: rangeOf(temperature) };
+  return { viscosity, density, range: lineRangeOf(temperature) };
 }

@@ -102,18 +102,18 @@ export function extrapolatedViscosity(
 ): ExtrapolatedViscosity {
   guardLine('line', line);
   oilTemperature('temperature', temperature);
-  return { viscosity: alongLine(line, temperature), range: rangeOf(temperature) };
+  return { viscosity: alongLine(line, temperature), range: lineRangeOf(temperature) };
 }
 
 /** Where a temperature lies against -40 to 150 °C. */
-export function rangeOf(temperature: Temperature): LineRange {
+export function lineRangeOf(temperature: Temperature): LineRange {
   if (temperature < 233.15) return 'below';
   return temperature > 423.15 ? 'above' : 'within';
 }
 
 /** Refuses a temperature that the line would have to be taken further for. */
 export function guardOnLine(temperature: Temperature): void {
-  if (rangeOf(temperature) === 'within') return;
+  if (lineRangeOf(temperature) === 'within') return;
   throw new RebuildInputError({
     parameter: 'temperature',
     value: temperature,

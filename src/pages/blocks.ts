@@ -14,7 +14,7 @@ export type Block =
     };
 
 /** One step of the work, under a heading of its own. */
-export interface Step {
+export interface TaskStep {
   readonly title: string;
   readonly blocks: readonly Block[];
 }
@@ -36,7 +36,7 @@ export const heading = (level: 1 | 2, text: string): Block => ({
 export const paragraph = (text: string): Block => ({ kind: 'paragraph', text });
 export const caution = (text: string): Block => ({ kind: 'caution', text });
 export const checks = (items: readonly Entry[]): Block => ({ kind: 'checks', items });
-export const list = (items: readonly Entry[]): Block => ({ kind: 'list', items });
+export const bulletList = (items: readonly Entry[]): Block => ({ kind: 'list', items });
 export const table = (
   columns: readonly string[],
   rows: readonly (readonly Entry[])[],

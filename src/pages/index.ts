@@ -2,13 +2,13 @@
 export {
   type Block,
   blank,
+  bulletList,
   caution,
   checks,
   type Entry,
   heading,
-  list,
   paragraph,
-  type Step,
+  type TaskStep,
   table,
 } from './blocks.js';
 export { asMarkdown } from './markdown.js';

@@ -1,6 +1,6 @@
 import type { Highs, Model as NativeModel } from 'highs';
 import type { Clock } from './clock.js';
-import { type Allowed, type Model, type Row, sumOf, type Term } from './model.js';
+import { type Allowed, type Model, type Row, sumOfTerms, type Term } from './model.js';
 import type { Question, Solution } from './solver.js';
 import { lowestTerms, tightened } from './tighten.js';
 
@@ -96,7 +96,7 @@ export function failureOf(highs: Highs, error: unknown): 'failed' | 'crashed' | 
 
 /** A row: the least is no more than the known solution gives. */
 function noWorse({ goal, of, from }: Question): readonly Row[] {
-  return goal === 'least' && from ? [{ terms: of, min: -Infinity, max: sumOf(of, from) }] : [];
+  return goal === 'least' && from ? [{ terms: of, min: -Infinity, max: sumOfTerms(of, from) }] : [];
 }
 
 const isImpossible = ({ terms, min, max }: Row): boolean =>
@@ -154,7 +154,7 @@ function solutionOf(
   const values = valuesOf(native, model);
   if (status === 'solver failure') return { ...noSolution(question, status), values };
   const bound = factor * Number(native.info.get('mip_dual_bound'));
-  const best = sumOf(question.of, values);
+  const best = sumOfTerms(question.of, values);
   // The sum is a whole multiple of the factor, so nothing lies between it and a closer bound.
   const isProven = values.length > 0 && Math.abs(best - bound) < factor * (1 - 1e-6);
   if (isProven) return { status: 'optimal', values, bound: best };
@@ -170,7 +170,7 @@ function valuesOf(native: NativeModel, { bounds, rows }: Allowed): readonly numb
     values.length === bounds.length &&
     values.every((value, i) => value >= 0 && value <= (bounds[i] ?? 0)) &&
     rows.every(({ terms, min, max }) => {
-      const sum = sumOf(terms, values);
+      const sum = sumOfTerms(terms, values);
       return sum >= min && sum <= max;
     });
   return holds ? values : [];

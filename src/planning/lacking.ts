@@ -13,7 +13,7 @@ import { FitTable } from './fit-table.js';
 import { formulate } from './formulate.js';
 import type { Kind } from './kinds.js';
 import { withLacking } from './lacking-stock.js';
-import { sumOf, type Term } from './model.js';
+import { sumOfTerms, type Term } from './model.js';
 import type { LackingPart, NextEngine, Unproven } from './plan-types.js';
 import type { Solution, Solver } from './solver.js';
 import type { Stock } from './stock.js';
@@ -100,7 +100,7 @@ function fewest(
   if (first.status !== 'optimal') return first;
   let values = first.values;
   const asGood = (terms: readonly Term[]) => {
-    const sum = sumOf(terms, values);
+    const sum = sumOfTerms(terms, values);
     return { terms, min: sum, max: sum };
   };
   // Otherwise a journal could be ground just because shells are missing.
@@ -124,7 +124,7 @@ function fewest(
 function nextEngine({ lacking }: Draft, values: readonly number[]): NextEngine {
   const parts = new Map<Kind<unknown>, number>();
   for (const [term, kind] of lacking) {
-    parts.set(kind, (parts.get(kind) ?? 0) + sumOf([term], values));
+    parts.set(kind, (parts.get(kind) ?? 0) + sumOfTerms([term], values));
   }
   return {
     lacks: [...parts]

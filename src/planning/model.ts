@@ -40,5 +40,5 @@ export class Model implements Allowed {
 }
 
 /** The sum of terms at given values. */
-export const sumOf = (terms: readonly Term[], values: readonly number[]): number =>
+export const sumOfTerms = (terms: readonly Term[], values: readonly number[]): number =>
   terms.reduce((sum, [variable, coefficient]) => sum + coefficient * (values[variable] ?? 0), 0);

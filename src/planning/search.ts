@@ -4,7 +4,7 @@ import { TimeUp } from './clock.js';
 import type { Draft } from './draft.js';
 import { formulate } from './formulate.js';
 import { clearanceMargins } from './margins.js';
-import { type Row, sumOf, type Term } from './model.js';
+import { type Row, sumOfTerms, type Term } from './model.js';
 import type { PlanStage, Proof, Unproven } from './plan-types.js';
 import type { Question, Solution, Solver } from './solver.js';
 
@@ -41,7 +41,7 @@ export function search({ brief, solver, atMost }: Search): Outcome {
       : { status: 'optimal', values: none, bound: 0 };
   const start = forced.values.length > 0 ? forced.values : none;
   if (isStopped(forced)) {
-    const found = sumOf(draft.engines, start);
+    const found = sumOfTerms(draft.engines, start);
     return unproven(draft, start, {
       kind: forced.status,
       stage: 'most engines',
@@ -49,7 +49,7 @@ export function search({ brief, solver, atMost }: Search): Outcome {
       bound: atMost,
     });
   }
-  const kept = [exactly(draft.mustBuild, sumOf(draft.mustBuild, start))];
+  const kept = [exactly(draft.mustBuild, sumOfTerms(draft.mustBuild, start))];
 
   const most = ask('most engines', {
     goal: 'most',
@@ -58,7 +58,7 @@ export function search({ brief, solver, atMost }: Search): Outcome {
     from: start,
   });
   const built = most.values.length > 0 ? most.values : start;
-  const engines = sumOf(draft.engines, built);
+  const engines = sumOfTerms(draft.engines, built);
   if (isStopped(most)) {
     const bound = Math.max(engines, Math.min(atMost, Math.floor(most.bound + 1e-6)));
     return unproven(draft, built, {
@@ -77,7 +77,7 @@ export function search({ brief, solver, atMost }: Search): Outcome {
     from: built,
   });
   const values = least.values.length > 0 ? least.values : built;
-  const cost = sumOf(draft.cost, values);
+  const cost = sumOfTerms(draft.cost, values);
   if (isStopped(least)) {
     const bound = Math.max(0, Math.min(cost, least.bound));
     return unproven(draft, values, {
@@ -138,7 +138,7 @@ function withMargin(
   try {
     const draft = formulate({ ...brief, least });
     const asBefore = (terms: readonly Term[], before: readonly Term[]) =>
-      exactly(terms, sumOf(before, start.values));
+      exactly(terms, sumOfTerms(before, start.values));
     const { status, values } = solver.solve('widest margin', draft.model, {
       goal: 'least',
       of: draft.cost,

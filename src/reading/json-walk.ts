@@ -1,9 +1,9 @@
 /** A step from an object to its field, or from a list to its item. */
-export type Step = string | number;
+export type PathStep = string | number;
 
 /** A key given twice in one object. `JSON.parse` keeps the last and silently drops the others. */
 export interface RepeatedKey {
-  readonly path: readonly Step[];
+  readonly path: readonly PathStep[];
   /** The lines of its first and of its repeated use. */
   readonly lines: readonly [first: number, again: number];
 }
@@ -18,11 +18,11 @@ export interface Break {
   /** Whether it begins with a token that is valid elsewhere in JSON. */
   readonly isToken: boolean;
   /** What should be there. */
-  readonly wanted: Wanted;
+  readonly wanted: WantedPlace;
 }
 
 /** What can come next in JSON. */
-export type Wanted =
+export type WantedPlace =
   | 'a value'
   | 'a value or ]'
   | 'another value'
@@ -99,12 +99,12 @@ const MOST_FOUND = 20;
 interface Open {
   /** The line of every key of an object; absent for a list. */
   readonly lines?: Map<string, number>;
-  step: Step;
+  step: PathStep;
 }
 
 class Walker {
   readonly repeated: RepeatedKey[] = [];
-  wanted: Wanted = 'a value';
+  wanted: WantedPlace = 'a value';
   line = 1;
   /** Where the line begins in the text. */
   lineStart = 0;
@@ -139,7 +139,7 @@ class Walker {
     }
   }
 
-  #enter(open: Open, wanted: Wanted): boolean {
+  #enter(open: Open, wanted: WantedPlace): boolean {
     if (!this.#wantsValue()) return false;
     if (this.#open.length === DEEPEST) {
       this.wanted = 'fewer brackets';
@@ -150,7 +150,7 @@ class Walker {
     return true;
   }
 
-  #leave(empty: Wanted, full: Wanted): boolean {
+  #leave(empty: WantedPlace, full: WantedPlace): boolean {
     if (this.wanted !== empty && this.wanted !== full) return false;
     this.#open.pop();
     return this.#closeValue();
@@ -191,7 +191,7 @@ class Walker {
     return true;
   }
 
-  #move(from: Wanted, to: Wanted): boolean {
+  #move(from: WantedPlace, to: WantedPlace): boolean {
     if (this.wanted !== from) return false;
     this.wanted = to;
     return true;

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { solveBanded } from '../../src/numerics/banded-cholesky.js';
-import { polynomials, sumOf } from '../../src/numerics/chebyshev.js';
+import { chebyshevSum, polynomials } from '../../src/numerics/chebyshev.js';
 import { dormandPrince, type VectorField } from '../../src/numerics/dormand-prince.js';
 import { richardson } from '../../src/numerics/richardson.js';
 import { newtonFromBeyond, rootOfFalling } from '../../src/numerics/roots.js';
@@ -48,7 +48,7 @@ describe('chebyshev', () => {
     const [along, across] = [polynomials(0.3, 2), polynomials(-0.4, 3)];
     // 1 + 2 · 0.3 · T2(-0.4), where T2(x) = 2 x² - 1.
     expect(
-      sumOf(
+      chebyshevSum(
         [
           [1, 0, 0],
           [0, 0, 2],

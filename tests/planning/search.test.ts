@@ -5,7 +5,7 @@ import { Clock, TimeUp } from '../../src/planning/clock.js';
 import { FitTable } from '../../src/planning/fit-table.js';
 import { lackingFor } from '../../src/planning/lacking.js';
 import { loadSolver } from '../../src/planning/load-solver.js';
-import { sumOf } from '../../src/planning/model.js';
+import { sumOfTerms } from '../../src/planning/model.js';
 import type { NextEngine, PlanStage, Unproven } from '../../src/planning/plan-types.js';
 import { search } from '../../src/planning/search.js';
 import type { Solver } from '../../src/planning/solver.js';
@@ -42,13 +42,13 @@ function stoppedAt(
 }
 
 const best = search({ brief, solver, atMost: 5 });
-const engines = sumOf(best.draft.engines, best.values);
-const cost = sumOf(best.draft.cost, best.values);
+const engines = sumOfTerms(best.draft.engines, best.values);
+const cost = sumOfTerms(best.draft.cost, best.values);
 
 describe('search', () => {
   it('builds nothing where the time is up before anything is found, and promises no more than there could be', () => {
     const found = search({ brief, solver: stoppedAt('most engines', 0, Infinity), atMost: 5 });
-    expect(sumOf(found.draft.engines, found.values)).toBe(0);
+    expect(sumOfTerms(found.draft.engines, found.values)).toBe(0);
     expect(found.proof).toEqual({ kind: 'time limit', stage: 'most engines', found: 0, bound: 5 });
   });
 
@@ -63,7 +63,7 @@ describe('search', () => {
       for (const kind of ['time limit', 'solver failure'] as const) {
         const stopped = stoppedAt('most engines', 0, bound, { kind, values });
         const found = search({ brief, solver: stopped, atMost: 5 });
-        expect(sumOf(found.draft.engines, found.values)).toBe(engines);
+        expect(sumOfTerms(found.draft.engines, found.values)).toBe(engines);
         const proof = { kind, stage: 'most engines', found: engines, bound: said };
         expect(found.proof).toEqual(proof);
       }
@@ -81,8 +81,8 @@ describe('search', () => {
 
   it('keeps what it has where the time is up for the cost: as many engines, at some cost', () => {
     const found = search({ brief, solver: stoppedAt('least cost', 0, 7000), atMost: 5 });
-    expect(sumOf(found.draft.engines, found.values)).toBe(engines);
-    const spent = sumOf(found.draft.cost, found.values);
+    expect(sumOfTerms(found.draft.engines, found.values)).toBe(engines);
+    const spent = sumOfTerms(found.draft.cost, found.values);
     expect(spent).toBeGreaterThanOrEqual(cost);
     expect(found.proof).toEqual({
       kind: 'time limit',
@@ -98,8 +98,8 @@ describe('search', () => {
   it('keeps the margin it has where the time is up for a wider one', () => {
     for (const from of [0, 2]) {
       const found = search({ brief, solver: stoppedAt('widest margin', from, 0), atMost: 5 });
-      expect(sumOf(found.draft.engines, found.values)).toBe(engines);
-      expect(sumOf(found.draft.cost, found.values)).toBe(cost);
+      expect(sumOfTerms(found.draft.engines, found.values)).toBe(engines);
+      expect(sumOfTerms(found.draft.cost, found.values)).toBe(cost);
       if (found.proof.kind !== 'time limit') throw new Error('it was proven');
       expect(found.proof.found).toBeLessThanOrEqual(found.proof.bound);
       // Never less than the best there is: nothing was promised away.
@@ -121,8 +121,8 @@ describe('search', () => {
       },
     };
     const found = search({ brief: { ...brief, clock }, solver: asking, atMost: 5 });
-    expect(sumOf(found.draft.engines, found.values)).toBe(engines);
-    expect(sumOf(found.draft.cost, found.values)).toBe(cost);
+    expect(sumOfTerms(found.draft.engines, found.values)).toBe(engines);
+    expect(sumOfTerms(found.draft.cost, found.values)).toBe(cost);
     expect(found.proof).toMatchObject({ kind: 'time limit', stage: 'widest margin' });
   });
 });

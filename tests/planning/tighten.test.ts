@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { type Allowed, type Row, sumOf } from '../../src/planning/model.js';
+import { type Allowed, type Row, sumOfTerms } from '../../src/planning/model.js';
 import { lowestTerms, tightened } from '../../src/planning/tighten.js';
 
 const row = (terms: Row['terms'], min: number, max: number): Row => ({ terms, min, max });
@@ -13,7 +13,9 @@ function allowed({ bounds, rows }: Allowed): readonly string[] {
     [[]],
   );
   const holds = (values: readonly number[]) =>
-    rows.every(({ terms, min, max }) => sumOf(terms, values) >= min && sumOf(terms, values) <= max);
+    rows.every(
+      ({ terms, min, max }) => sumOfTerms(terms, values) >= min && sumOfTerms(terms, values) <= max,
+    );
   return all.filter(holds).map(String);
 }
 

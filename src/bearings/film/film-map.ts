@@ -1,4 +1,4 @@
-import { polynomials, sumOf } from '../../numerics/index.js';
+import { chebyshevSum, polynomials } from '../../numerics/index.js';
 import { eccentricityRatio } from './domains.js';
 import { filmMapData } from './film-map-data.js';
 
@@ -25,7 +25,7 @@ export interface MappedFilm {
 }
 
 /** Most coefficients over eccentricity and over diameter over length. */
-export const ORDER = { along: 14, across: 12 } as const;
+export const FILM_ORDER = { along: 14, across: 12 } as const;
 
 const NEAREST = /* @__PURE__ */ (() => Math.log(1 - eccentricityRatio.least))();
 const FARTHEST = /* @__PURE__ */ (() => Math.log(1 - eccentricityRatio.most))();
@@ -59,18 +59,18 @@ export const simpleOutflow = (e: number, diameterToLength: number): number =>
 
 /** The film at an eccentricity and a diameter over length. */
 export function mapFilm(e: number, diameterToLength: number): MappedFilm {
-  const along = polynomials(placeOf(e), ORDER.along);
-  const across = polynomials(slendernessOf(diameterToLength), ORDER.across);
+  const along = polynomials(placeOf(e), FILM_ORDER.along);
+  const across = polynomials(slendernessOf(diameterToLength), FILM_ORDER.across);
   return {
     sommerfeld:
-      Math.exp(sumOf(filmMapData.sommerfeld, along, across)) *
+      Math.exp(chebyshevSum(filmMapData.sommerfeld, along, across)) *
       simpleSommerfeld(e, diameterToLength),
-    attitude: sumOf(filmMapData.attitude, along, across),
-    outflow: sumOf(filmMapData.outflow, along, across) * simpleOutflow(e, diameterToLength),
-    through: sumOf(filmMapData.through, along, across) * (1 - e * e),
-    pressureRatio: Math.exp(sumOf(filmMapData.pressureRatio, along, across)),
-    peakAt: sumOf(filmMapData.peakAt, along, across),
-    ruptureAt: sumOf(filmMapData.ruptureAt, along, across),
+    attitude: chebyshevSum(filmMapData.attitude, along, across),
+    outflow: chebyshevSum(filmMapData.outflow, along, across) * simpleOutflow(e, diameterToLength),
+    through: chebyshevSum(filmMapData.through, along, across) * (1 - e * e),
+    pressureRatio: Math.exp(chebyshevSum(filmMapData.pressureRatio, along, across)),
+    peakAt: chebyshevSum(filmMapData.peakAt, along, across),
+    ruptureAt: chebyshevSum(filmMapData.ruptureAt, along, across),
   };
 }
 
@@ -79,10 +79,10 @@ export function mapFilm(e: number, diameterToLength: number): MappedFilm {
  * summed up in one direction.
  */
 export function mapSommerfeld(diameterToLength: number): (e: number) => number {
-  const across = polynomials(slendernessOf(diameterToLength), ORDER.across);
-  const rows = filmMapData.sommerfeld.map((row) => sumOf([row], [1], across));
+  const across = polynomials(slendernessOf(diameterToLength), FILM_ORDER.across);
+  const rows = filmMapData.sommerfeld.map((row) => chebyshevSum([row], [1], across));
   return (e) => {
-    const logarithm = sumOf([rows], [1], polynomials(placeOf(e), ORDER.along));
+    const logarithm = chebyshevSum([rows], [1], polynomials(placeOf(e), FILM_ORDER.along));
     return Math.exp(logarithm) * simpleSommerfeld(e, diameterToLength);
   };
 }

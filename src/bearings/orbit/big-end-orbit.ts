@@ -6,7 +6,7 @@ import { guardBigEnd } from './guard-big-end.js';
 import { at, type LoadTable, nowhere, seek, tableOf } from './load-table.js';
 import { shortMobility } from './mobility.js';
 import { onceAround } from './once-around.js';
-import { rangeOf } from './orbit-range.js';
+import { orbitRangeOf } from './orbit-range.js';
 import type { BigEnd, BigEndOrbit, LeastFilm } from './orbit-types.js';
 import { type Record, recordOf } from './record.js';
 import { settle } from './settle.js';
@@ -76,7 +76,7 @@ export function bigEndOrbit(bigEnd: BigEnd): BigEndOrbit {
     path: record.path(),
     cycles,
     steps,
-    range: rangeOf(film, length / journal, record.least().film),
+    range: orbitRangeOf(film, length / journal, record.least().film),
   };
 }
 

@@ -1,6 +1,6 @@
-import { polynomials, sumOf } from '../../numerics/index.js';
+import { chebyshevSum, polynomials } from '../../numerics/index.js';
 import { type Mobility, shortMobility } from './mobility.js';
-import { MOBILITY_MAP, mobilityRows, ORDER, onMap } from './mobility-map.js';
+import { MOBILITY_MAP, MOBILITY_ORDER, mobilityRows, onMap } from './mobility-map.js';
 
 /** The mobility of a bearing as long as it is: the short one's, times what the map says. */
 export function finiteMobility(lengthToDiameter: number): Mobility {
@@ -14,10 +14,10 @@ export function finiteMobility(lengthToDiameter: number): Mobility {
       const beside = 1 - x * x;
       const ahead = onMap(-Math.log(1 - x), MOBILITY_MAP.ahead);
       const aside = onMap(-Math.log((beside - y * y) / beside), MOBILITY_MAP.aside);
-      const aheadTerms = polynomials(ahead, ORDER.ahead);
-      const asideTerms = polynomials(aside, ORDER.aside);
-      mobility.along = short.along * Math.exp(sumOf(rows.along, aheadTerms, asideTerms));
-      mobility.across = short.across * Math.exp(sumOf(rows.across, aheadTerms, asideTerms));
+      const aheadTerms = polynomials(ahead, MOBILITY_ORDER.ahead);
+      const asideTerms = polynomials(aside, MOBILITY_ORDER.aside);
+      mobility.along = short.along * Math.exp(chebyshevSum(rows.along, aheadTerms, asideTerms));
+      mobility.across = short.across * Math.exp(chebyshevSum(rows.across, aheadTerms, asideTerms));
     },
   };
   return mobility;

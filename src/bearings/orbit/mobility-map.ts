@@ -1,4 +1,4 @@
-import { polynomials, sumOf } from '../../numerics/index.js';
+import { chebyshevSum, polynomials } from '../../numerics/index.js';
 import { mobilityMapData } from './mobility-map-data.js';
 
 /**
@@ -17,7 +17,7 @@ export const MOBILITY_MAP = {
 } as const satisfies Readonly<Record<string, readonly [number, number]>>;
 
 /** Most coefficients in each direction. */
-export const ORDER = { ahead: 9, aside: 7, length: 5 } as const;
+export const MOBILITY_ORDER = { ahead: 9, aside: 7, length: 5 } as const;
 
 /** A coordinate on the map, held to its edges: beyond them the ratio to the short bearing changes no more. */
 export function onMap(value: number, [from, to]: readonly [number, number]): number {
@@ -36,8 +36,11 @@ export function mobilityRows(lengthToDiameter: number): {
   readonly along: MobilityRows;
   readonly across: MobilityRows;
 } {
-  const terms = polynomials(onMap(Math.log10(lengthToDiameter), MOBILITY_MAP.length), ORDER.length);
+  const terms = polynomials(
+    onMap(Math.log10(lengthToDiameter), MOBILITY_MAP.length),
+    MOBILITY_ORDER.length,
+  );
   const summed = (map: readonly (readonly (readonly number[])[])[]): MobilityRows =>
-    map.map((row) => row.map((coefficients) => sumOf([coefficients], [1], terms)));
+    map.map((row) => row.map((coefficients) => chebyshevSum([coefficients], [1], terms)));
   return { along: summed(mobilityMapData.along), across: summed(mobilityMapData.across) };
 }

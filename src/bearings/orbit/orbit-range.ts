@@ -26,7 +26,7 @@ const SHORT: Trust = {
 };
 
 /** How far an orbit may be trusted, by the film it was followed with. */
-export function rangeOf(
+export function orbitRangeOf(
   film: NonNullable<BigEnd['film']>,
   lengthToDiameter: number,
   leastGap: number,
