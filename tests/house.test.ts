@@ -137,7 +137,9 @@ describe('the house', () => {
   it('gives no two things one name', () => {
     const declared = files.flatMap((file) => {
       const exported = /^export (?:async )?(?:function|const|class|interface|type) (\w+)/gm;
-      const names = [...readFileSync(src + file, 'utf8').matchAll(exported)].map(([, name]) => name);
+      const names = [...readFileSync(src + file, 'utf8').matchAll(exported)].map(
+        ([, name]) => name,
+      );
       return [...new Set(names)].map((name = '') => ({ name, file }));
     });
     const twice = declared.filter(({ name, file }) =>

@@ -23,6 +23,6 @@ export function guardOneBearing(housingBore: Length, shellWall: Length, journal:
     'journal',
     journal,
     { least: left - most, most: Math.min(left + most, housingBore) },
-    'Check digits, units and bearing.',
+    'Check digits, units and bearings.',
   );
 }

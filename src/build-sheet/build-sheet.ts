@@ -54,9 +54,9 @@ export interface BuildSheetOptions {
 export function buildSheet(plan: Plan, options: BuildSheetOptions = {}): string {
   guardLayout('plan', plan, planLayout, 'planBuilds');
   guardFields('options', options, ['units', 'format']);
-  const units = options.units ?? plan.units;
+  const { units = plan.units, format = 'markdown' } = options;
   guardSystem('options.units', units);
-  const format = guardWord('options.format', options.format ?? 'markdown', ['markdown', 'text']);
+  guardWord('options.format', format, ['markdown', 'text']);
   const blocks = [...cover(plan, units), ...engines(plan, units)];
   return format === 'markdown' ? asMarkdown(blocks) : asPlainText(blocks);
 }
