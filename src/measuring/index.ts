@@ -5,6 +5,7 @@
  */
 export { type BoreOptions, type BoreShape, boreShape } from './bore.js';
 export { journalShape } from './journal.js';
+export { radiusFromSagitta } from './sagitta.js';
 export type {
   DiameterReading,
   Form,

@@ -12,6 +12,7 @@ import { borePlanCards } from '../cylinders/bore-plan.cards.js';
 import { pistonClearanceCards } from '../cylinders/piston-clearance.cards.js';
 import { ringGapCards } from '../cylinders/ring-gap.cards.js';
 import type { FormulaCard } from '../judging/internal.js';
+import { sagittaCards } from '../measuring/sagitta.cards.js';
 import { shapeCards } from '../measuring/shape.cards.js';
 import { bigEndLoadCards } from '../motion/big-end-loads.cards.js';
 import { gasTraceCards } from '../motion/gas-trace.cards.js';
@@ -31,6 +32,7 @@ import { viscosityIndexCards } from '../oil/viscosity-index.cards.js';
 
 const everyCard = {
   ...shapeCards,
+  ...sagittaCards,
   ...grindPlanCards,
   ...endPlayCards,
   ...clearanceCards,

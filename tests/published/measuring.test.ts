@@ -6,9 +6,12 @@ import {
   journalShape,
   judge,
   type Length,
+  mm,
+  radiusFromSagitta,
   times,
 } from 'crankwright';
-import { describe } from 'vitest';
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
 import { check } from './check.js';
 
 /** Diameters in inches: a row for each station, 0 and 90 degrees in it. */
@@ -20,6 +23,28 @@ const readings = (rows: readonly (readonly [station: number, at0: number, at90: 
       diameter: inch(diameter),
     })),
   );
+
+describe('arcs', () => {
+  check({
+    // Half the chord by the other half is what stands above it by what stands below it: 4 · 4 = 2 · 8.
+    source: 'Euclid, Elements, book III, proposition 35',
+    name: 'a chord of 8 that lies 2 below the top belongs to a circle of 10 across',
+    given: { chord: mm(8), sagitta: mm(2) },
+    expected: mm(5),
+    got: radiusFromSagitta,
+  });
+  it('gives the radius that chord and sagitta were taken from', () => {
+    const radii = fc.double({ min: 0.001, max: 0.2, noNaN: true });
+    const halfAngles = fc.double({ min: 0.2, max: Math.PI / 2, noNaN: true });
+    fc.assert(
+      fc.property(radii, halfAngles, (radius, angle) => {
+        const chord = (2 * radius * Math.sin(angle)) as Length;
+        const sagitta = Math.min(radius * (1 - Math.cos(angle)), chord / 2) as Length;
+        expect(radiusFromSagitta({ chord, sagitta }) / radius).toBeCloseTo(1, 12);
+      }),
+    );
+  });
+});
 
 describe('journals', () => {
   check({
