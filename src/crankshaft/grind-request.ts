@@ -67,8 +67,12 @@ const JOURNAL = [
 export function guardRequest(request: GrindRequest) {
   guardFields('request', request, REQUEST);
   const list = { name: 'journals', parts: request.journals, one: 'journal' };
-  const job = guardMachining(request, list, 'undersize', sizeRule());
-  const { standard, shape } = job;
+  const { standard, steps, sizeAllowance, wear, shape } = guardMachining(
+    request,
+    list,
+    'undersize',
+    sizeRule(),
+  );
   const { cleanUpAllowance, shellsAtHand } = request;
   const { amount, basis } = amountOr(
     'cleanUpAllowance',
@@ -77,7 +81,10 @@ export function guardRequest(request: GrindRequest) {
     machiningStock,
   );
   return {
-    ...job,
+    standard,
+    steps,
+    sizeAllowance,
+    wear,
     journals: request.journals.map((journal, i) =>
       guardJournalOfKind(`journals[${i}]`, journal, standard),
     ),

@@ -69,8 +69,12 @@ export type BoreJob = ReturnType<typeof guardBoreRequest>;
 export function guardBoreRequest(request: BoreRequest) {
   guardFields('request', request, REQUEST);
   const list = { name: 'cylinders', parts: request.cylinders, one: 'cylinder' };
-  const job = guardMachining(request, list, 'oversize', sizeRule());
-  const { standard, shape } = job;
+  const { standard, steps, sizeAllowance, wear, shape } = guardMachining(
+    request,
+    list,
+    'oversize',
+    sizeRule(),
+  );
   const { honingAllowance, pistonsAtHand } = request;
   const leastWall =
     request.leastWall === undefined ? undefined : cylinderWall('leastWall', request.leastWall);
@@ -81,7 +85,10 @@ export function guardBoreRequest(request: BoreRequest) {
     machiningStock,
   );
   return {
-    ...job,
+    standard,
+    steps,
+    sizeAllowance,
+    wear,
     cylinders: request.cylinders.map((cylinder, i) =>
       guardCylinder(`cylinders[${i}]`, cylinder, standard, leastWall),
     ),

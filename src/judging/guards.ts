@@ -73,7 +73,7 @@ function strangeField(
     value: (value as Readonly<Record<string, unknown>>)[field],
     shown: `"${field}"`,
     expected: 'a known field',
-    hint: `Known fields here: ${known.join(', ')}.`,
+    hint: `Fields: ${known.join(', ')}.`,
   });
 }
 
@@ -164,7 +164,7 @@ export function guardQuantity<D extends Dimension>(
     expected: `a finite ${wordsOf(dimension)} [${coherentUnit[dimension]}]`,
     hint: hintFor(
       value,
-      `Give it as a number, and wrap the reading in its unit${example ? `, e.g. ${example}` : ''}.`,
+      `Give it as a number, and wrap it in its unit${example ? `, e.g. ${example}` : ''}.`,
     ),
     example,
   });

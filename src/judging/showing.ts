@@ -45,7 +45,7 @@ export const wordsOf = (dimension: Dimension): string =>
 
 /** What to do with text where a number belongs, or with what is no text. */
 export const hintFor = (value: unknown, otherwise: string): string =>
-  typeof value === 'string' ? 'parse reads text, e.g. parseLength("2-1/8 in").' : otherwise;
+  typeof value === 'string' ? 'parse reads text, e.g. parseLength("2 in").' : otherwise;
 
 /** What a quantity must lie between, both bounds in coherent SI and taken. */
 export interface Bounds {
@@ -64,7 +64,7 @@ export function outsideLength(
   parameter: string,
   value: Length,
   { least, most, example }: Omit<Bounds, 'example'> & { readonly example?: string },
-  hint = `Lengths are metres here; wrap the reading in its unit, e.g. ${example}.`,
+  hint = `Lengths are metres here; wrap it in its unit, e.g. ${example}.`,
 ): RebuildInputError {
   const from = showLength(least);
   const to = showLength(most);
@@ -105,7 +105,7 @@ export function outsideBounds<D extends Dimension>(
     hint:
       coherent === '-'
         ? `${name} is a plain number here, e.g. ${example}.`
-        : `${name} is in ${coherent} here${given}; wrap the reading in its unit, e.g. ${example}.`,
+        : `${name} is in ${coherent} here${given}; wrap it in its unit, e.g. ${example}.`,
   });
 }
 

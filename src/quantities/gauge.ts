@@ -48,6 +48,6 @@ function guardPressure(parameter: string, value: number, vacuum: number): number
     parameter,
     value,
     expected: `a pressure from ${rounded(vacuum / 1000)} kPa, a perfect vacuum, to a million MPa`,
-    hint: 'Pressures are pascals here; wrap the reading in its unit, e.g. psiGauge(120) or kPa(101.3).',
+    hint: 'Pressures are pascals here; wrap it in its unit, e.g. psiGauge(120) or kPa(101.3).',
   });
 }

@@ -22,7 +22,7 @@ import { notNumbers, refusal } from '../quantities/refusal.js';
 describe('a length at the door', () => {
   it('tells a bare number from one in its unit', () => {
     expect(refusal(() => diameter('journal', 2.1248 as Length)).message).toBe(
-      'journal: 2.1248 m is outside 3 mm … 1 m. Lengths are metres here; wrap the reading in its unit, e.g. inch(2.1248).',
+      'journal: 2.1248 m is outside 3 mm … 1 m. Lengths are metres here; wrap it in its unit, e.g. inch(2.1248).',
     );
   });
 
@@ -57,7 +57,7 @@ describe('other guards', () => {
   it('name the unit wanted of other dimensions', () => {
     const error = refusal(() => angleAround('angle', 90 as Angle));
     expect(error.message).toBe(
-      'angle: 5156.62 deg is outside -720 … 720 deg. Angle is in rad here, and 90 was given; wrap the reading in its unit, e.g. degree(90).',
+      'angle: 5156.62 deg is outside -720 … 720 deg. Angle is in rad here, and 90 was given; wrap it in its unit, e.g. degree(90).',
     );
     expect(angleAround('angle', (-4 * Math.PI) as Angle)).toBe(-4 * Math.PI);
   });

@@ -59,7 +59,7 @@ describe('a quantity outside its bounds', () => {
 
   it('is told in the unit of the trade, with what was given', () => {
     expect(viscosity(centistokes(0.2)).message).toBe(
-      'oil: 0.2 cSt is outside 0.21 … 20000000 cSt. Kinematic viscosity is in m²/s here, and 0.0000002 was given; wrap the reading in its unit, e.g. centistokes(32).',
+      'oil: 0.2 cSt is outside 0.21 … 20000000 cSt. Kinematic viscosity is in m²/s here, and 0.0000002 was given; wrap it in its unit, e.g. centistokes(32).',
     );
     expect(viscosity(32).message).toContain('oil: 32000000 cSt is outside');
     expect(viscosity(32).hint).toContain('m²/s here, and 32 was given');
@@ -70,7 +70,7 @@ describe('a quantity outside its bounds', () => {
       guardBetween('oil', 0.88 as never, kilogramPerCubicMetre, [600, 1150], 'x(1)'),
     );
     expect(density.message).toBe(
-      'oil: 0.88 kg/m³ is outside 600 … 1150 kg/m³. Density is in kg/m³ here; wrap the reading in its unit, e.g. x(1).',
+      'oil: 0.88 kg/m³ is outside 600 … 1150 kg/m³. Density is in kg/m³ here; wrap it in its unit, e.g. x(1).',
     );
     const share = refusal(() => guardBetween('share', 2 as Ratio, ratio, [0, 1], 'ratio(0.5)'));
     expect(share.message).toBe(
@@ -128,7 +128,7 @@ describe('a message', () => {
     [
       'a misspelt field, with those that are known',
       () => judgeViscosity({ uncertanity: 1 }),
-      'judgement.uncertanity: "uncertanity" is not a known field. Known fields here: feature, dimension, value, limits, basis, uncertainty.',
+      'judgement.uncertanity: "uncertanity" is not a known field. Fields: feature, dimension, value, limits, basis, uncertainty.',
     ],
   ])('tells of %s', (_, call, message) => {
     expect(refusal(call).message).toBe(message);
