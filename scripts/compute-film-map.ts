@@ -1,8 +1,8 @@
 import {
   diameterToLengthAt,
   eccentricityAt,
-  type MappedFilm,
   FILM_ORDER,
+  type MappedFilm,
   simpleOutflow,
   simpleSommerfeld,
 } from '../src/bearings/film/film-map.js';

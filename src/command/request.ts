@@ -1,5 +1,6 @@
 import type { PlanOptions } from '../planning/index.js';
 import { RebuildInputError, second, type UnitSystem } from '../quantities/index.js';
+import { complaintOf } from '../quantities/internal.js';
 import { didYouMean, parsePrice } from '../reading/index.js';
 import { readArguments, type Typed } from './arguments.js';
 import type { OptionName } from './options.js';
@@ -112,7 +113,7 @@ function priceOf(text: string) {
     return parsePrice(text);
   } catch (error) {
     if (!(error instanceof RebuildInputError)) throw error;
-    throw new WrongCommand(`--most-per-engine: ${error.complaint}. ${error.hint}`);
+    throw new WrongCommand(`--most-per-engine: ${complaintOf(error)}. ${error.hint}`);
   }
 }
 

@@ -1,6 +1,7 @@
 import { buildSheet } from '../build-sheet/index.js';
 import { type Plan, planBuilds, planReport, SolverNotLoaded } from '../planning/index.js';
 import { RebuildInputError } from '../quantities/index.js';
+import { complaintOf } from '../quantities/internal.js';
 import { readJson } from '../reading/index.js';
 import { readShed, shedSchema, triage, triageReport } from '../shed/index.js';
 import { inspect, readSheet, report, sheetSchema } from '../sheet/index.js';
@@ -111,7 +112,7 @@ async function makePlan({ options, ...source }: Asked<'plan'>, io: Io): Promise<
     const [, option = ''] = /^options\.(\w+)/.exec(error.parameter) ?? [];
     const typed = TYPED[option];
     if (typed === undefined) throw error;
-    throw new WrongCommand(`${typed}: ${error.complaint}. ${error.hint}`);
+    throw new WrongCommand(`${typed}: ${complaintOf(error)}. ${error.hint}`);
   } finally {
     line.erase();
   }

@@ -93,14 +93,15 @@ interface CardText<F extends AnyFunction, L extends Letters>
 /** Makes a card. */
 export function card<F extends AnyFunction, L extends Letters>(text: CardText<F, L>): FormulaCard {
   const { letters, call, read } = text;
-  return {
+  return Object.freeze({
     where: [],
     tabled: [],
     refuses: {},
     ...text,
-    call: (values) => call?.(values as ValuesOf<L>) ?? [fieldsOf(letters, values)],
-    read: (result) => (read ? read(result as ReturnType<F>) : (result as number)),
-  };
+    call: (values: Readonly<Record<string, number>>) =>
+      call?.(values as ValuesOf<L>) ?? [fieldsOf(letters, values)],
+    read: (result: unknown) => (read ? read(result as ReturnType<F>) : (result as number)),
+  });
 }
 
 const fieldsOf = (letters: Letters, values: Readonly<Record<string, number>>) =>

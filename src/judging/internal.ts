@@ -32,7 +32,6 @@ export {
   guardFields,
   guardLength,
   guardList,
-  guardQuantity,
   guardText,
   guardWhole,
   guardWord,

@@ -1,4 +1,5 @@
 import { RebuildInputError } from '../quantities/index.js';
+import { complaintOf } from '../quantities/internal.js';
 
 /** What the arguments of a function are called where they come from, by what it calls them itself. */
 export type Names = Readonly<Record<string, string>>;
@@ -18,9 +19,9 @@ export function namedFrom<T>(names: () => Names, run: () => T): T {
 }
 
 function renamed(error: RebuildInputError, names: Names): RebuildInputError {
-  const { value, expected, hint, complaint, example } = error;
+  const { value, expected, hint, example } = error;
   // A complaint is made of what is shown and the problem with it.
-  const [shown = '', ...problem] = complaint.split(' ');
+  const [shown = '', ...problem] = complaintOf(error).split(' ');
   const parameter = renamedPath(error.parameter, names);
   return new RebuildInputError({
     parameter,

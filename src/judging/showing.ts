@@ -45,7 +45,7 @@ export const wordsOf = (dimension: Dimension): string =>
 
 /** What to do with text where a number belongs, or with what is no text. */
 export const hintFor = (value: unknown, otherwise: string): string =>
-  typeof value === 'string' ? 'parse reads text, e.g. parseLength("2 in").' : otherwise;
+  typeof value === 'string' ? 'Use parse for text.' : otherwise;
 
 /** What a quantity must lie between, both bounds in coherent SI and taken. */
 export interface Bounds {
@@ -101,7 +101,7 @@ export function outsideBounds<D extends Dimension>(
     shown: shown + tail,
     example,
     expected: `${orNone ? '0, or ' : ''}${from} … ${to}${tail}`,
-    problem: `${outside(shown, from, to)}${tail}${orNone ? ', and is not 0' : ''}`,
+    problem: `${orNone ? `is neither 0 nor within ${from} … ${to}` : outside(shown, from, to)}${tail}`,
     hint:
       coherent === '-'
         ? `${name} is a plain number here, e.g. ${example}.`

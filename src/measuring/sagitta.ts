@@ -50,6 +50,6 @@ export function radiusFromSagitta(arc: {
     value: sagitta,
     shown: showLength(sagitta),
     expected: `at most half the chord, ${showLength(chord / 2)}`,
-    hint: 'An arc that can be measured so is half a circle at most: are the two swapped?',
+    hint: 'This way measures up to half a circle: are chord and sagitta swapped?',
   });
 }

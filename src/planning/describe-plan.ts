@@ -81,7 +81,7 @@ function summary(plan: Plan, wording: Wording): readonly string[] {
       : `Engine: ${engine}. ${count} can be built; machining and purchases cost ${sayCost(cost)}.`,
     ...(smallestMargin === undefined
       ? []
-      : [`The tightest clearance ${describeMargin(smallestMargin, wording.units)}.`]),
+      : [`The clearance nearest a limit ${describeMargin(smallestMargin, wording.units)}.`]),
     describeProof(plan, wording),
     ...(cannotBuild.length === 0
       ? []

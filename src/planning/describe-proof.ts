@@ -22,9 +22,12 @@ const ENDED: Readonly<
 };
 
 /** Describes what is proven about a plan, or how far the proof came. */
-export function describeProof({ proof, builds, cost }: Plan, wording: Wording): string {
+export function describeProof(plan: Plan, wording: Wording): string {
+  const { proof, builds, cost, nextEngine } = plan;
   if (proof.kind === 'optimal') {
-    return builds.length === 0 ? NONE : BEST;
+    if (builds.length > 0) return BEST;
+    // What the next engine needs is always told, unless no more engines were asked for.
+    return nextEngine ? NONE : 'You asked for no engine.';
   }
   const { stage, found, bound } = proof;
   const { because, advice } = ENDED[proof.kind];

@@ -33,8 +33,6 @@ export class RebuildInputError extends RangeError {
   declare readonly value: unknown;
   /** What was expected. */
   declare readonly expected: string;
-  /** What is wrong with it, in the words of the message. */
-  declare readonly complaint: string;
   /** What probably went wrong. */
   declare readonly hint: string;
   /** A value that is taken, as a caller writes it, where the unit may have been left off. */
@@ -47,6 +45,8 @@ export class RebuildInputError extends RangeError {
    * @returns whether it is one
    */
   static override [Symbol.hasInstance](value: unknown): boolean {
+    // biome-ignore lint/complexity/noThisInStatic: a class below this one asks for its own
+    if (this !== RebuildInputError) return super[Symbol.hasInstance](value);
     return (value as RebuildInputError | undefined)?.code === CODE;
   }
 
@@ -62,9 +62,13 @@ export class RebuildInputError extends RangeError {
         ? `is missing; expected ${expected}`
         : `${shown ?? showValue(value)} ${problem ?? `is not ${expected}`}`;
     super(`${parameter}: ${complaint}. ${hint}`);
-    Object.assign(this, told, { name: CODE, code: CODE, complaint });
+    Object.assign(this, told, { name: CODE, code: CODE });
   }
 }
+
+/** What is wrong, in the words of the message: without the parameter before it and the hint behind it. */
+export const complaintOf = ({ message, parameter, hint }: RebuildInputError): string =>
+  message.slice(parameter.length + 2, -hint.length - 2);
 
 /** Prints any value, however hostile, in a few characters. */
 export function showValue(value: unknown): string {

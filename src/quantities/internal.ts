@@ -1,5 +1,5 @@
 // What the other rooms use of this one and users never see.
-export { rounded, showValue } from './error.js';
+export { complaintOf, rounded, showValue } from './error.js';
 export { largestOf, smallestOf } from './extremes.js';
 export { formatNumber } from './format.js';
 export { scales } from './scales.js';

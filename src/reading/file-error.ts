@@ -1,4 +1,5 @@
 import { RebuildInputError } from '../quantities/index.js';
+import { complaintOf } from '../quantities/internal.js';
 
 /** One problem in an inspection sheet or a shed file. */
 export interface FileProblem {
@@ -11,22 +12,10 @@ export interface FileProblem {
 /** The most problems that the message lists; it only counts the others. */
 const MOST_LISTED = 50;
 
-const NAME = 'FileError';
-
 /** All problems of an inspection sheet or a shed file, in one error. */
 export class FileError extends RebuildInputError {
   /** Every problem, in the order of the file. */
   readonly problems: readonly FileProblem[];
-
-  /**
-   * Tells an error of this kind, whichever entry point of the package threw it.
-   *
-   * @param value - anything
-   * @returns whether it is one
-   */
-  static override [Symbol.hasInstance](value: unknown): boolean {
-    return value instanceof RebuildInputError && value.name === NAME;
-  }
 
   /**
    * Lists the problems, one per line, at most fifty.
@@ -48,15 +37,15 @@ export class FileError extends RebuildInputError {
       problem: 'found',
       hint: `Correct ${one ? 'it' : 'them'}:${lines}${more > 0 ? `\n  and ${more} more` : ''}`,
     });
-    this.name = NAME;
+    this.name = 'FileError';
     this.problems = problems;
   }
 }
 
 /** A problem of the file from an error that a calculation threw. */
 export function problemAt(path: string, error: RebuildInputError): FileProblem {
-  const { complaint, hint, example } = error;
+  const { hint, example } = error;
   // A file has its units in it. What was left off in a program is mistyped here.
   const advice = example === undefined ? hint : 'Check the digits and the unit.';
-  return { path, message: `${complaint}. ${advice}` };
+  return { path, message: `${complaintOf(error)}. ${advice}` };
 }

@@ -2,7 +2,7 @@ import type { Section } from './sections.js';
 import type { Work } from './works.js';
 
 /** A visible fault of a part. */
-export type Fault = 'cracked' | 'frost-heaved' | 'spun' | 'bent' | 'scored' | 'pitted';
+export type Fault = 'cracked' | 'frost-cracked' | 'spun' | 'bent' | 'scored' | 'pitted';
 
 /** The consequence of a fault. */
 export type Consequence =
@@ -33,7 +33,7 @@ const repair = (work: Work): Consequence => ({ kind: 'repair', work });
 const TABLE: { readonly [S in Section]?: { readonly [F in Fault]?: Consequence } } = {
   blocks: {
     cracked: scrap,
-    'frost-heaved': scrap,
+    'frost-cracked': scrap,
     spun: /* @__PURE__ */ repair('resize housings'),
     scored: machine,
     pitted: machine,
@@ -56,7 +56,7 @@ const TABLE: { readonly [S in Section]?: { readonly [F in Fault]?: Consequence }
   thrustWashers: { cracked: scrap, bent: scrap, scored: scrap },
   heads: {
     cracked: scrap,
-    'frost-heaved': scrap,
+    'frost-cracked': scrap,
     bent: /* @__PURE__ */ repair('skim head'),
     pitted: /* @__PURE__ */ repair('skim head'),
   },

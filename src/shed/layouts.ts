@@ -7,7 +7,7 @@ import { diameterReadingLayout } from '../measuring/layouts.js';
 import { engineKindLayout, priceLayout } from '../reading/layouts.js';
 
 export const machiningOfferLayout = { fields: { work: { oneOf: ['bore', 'grind main journals', 'grind rod journals', 'resize housings', 'skim head', 'sleeve', 'straighten'] }, shop: 'string', price: priceLayout } } satisfies Layout;
-export const faultLayout = { oneOf: ['bent', 'cracked', 'frost-heaved', 'pitted', 'scored', 'spun'] } satisfies Layout;
+export const faultLayout = { oneOf: ['bent', 'cracked', 'frost-cracked', 'pitted', 'scored', 'spun'] } satisfies Layout;
 export const borePlaceLayout = { fields: { name: 'string', readings: { list: diameterReadingLayout }, 'ringTravel?': spanLayout, 'wall?': 'number', 'faults?': { list: faultLayout } } } satisfies Layout;
 export const housingPlaceLayout = { fields: { name: 'string', housingBore: sizeOrSpanLayout } } satisfies Layout;
 export const offeredBlockPartLayout = { fields: { bores: { list: borePlaceLayout }, 'mainHousings?': { list: housingPlaceLayout }, 'thrustWidth?': 'number', name: 'string', 'from?': 'string', 'interchange?': { list: 'string' }, 'faults?': { list: faultLayout }, price: priceLayout } } satisfies Layout;

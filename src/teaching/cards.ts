@@ -30,7 +30,7 @@ import { sumpLogCards } from '../oil/sump-log.cards.js';
 import { viscosityCards } from '../oil/viscosity.cards.js';
 import { viscosityIndexCards } from '../oil/viscosity-index.cards.js';
 
-const everyCard = {
+const everyCard = Object.freeze({
   ...shapeCards,
   ...sagittaCards,
   ...grindPlanCards,
@@ -61,7 +61,7 @@ const everyCard = {
   ...sumpCards,
   ...sumpLogCards,
   ...levelRiseCards,
-};
+});
 
 /** The name of a card. */
 export type CardName = keyof typeof everyCard;

@@ -1,5 +1,5 @@
 import { all, create, type FactoryFunctionMap, type Unit } from 'mathjs';
-import { type FormulaCard, guardFields, guardQuantity } from '../judging/internal.js';
+import { type FormulaCard, guardFields } from '../judging/internal.js';
 import { type Dimension, type Quantity, RebuildInputError } from '../quantities/index.js';
 import { type CardName, cards } from './cards.js';
 
@@ -48,8 +48,8 @@ export type CardValues = Readonly<Record<string, number>>;
  * @param name - name of the card
  * @param values - a number for each letter that goes in, in SI
  * @returns the result, of the dimension that the card says [coherent SI unit]
- * @throws {RebuildInputError} when a field is misspelt, there is no such card, a letter has no number, the
- * dimensions do not balance or the result is not finite
+ * @throws {RebuildInputError} when a field is misspelt, there is no such card, a letter has no number, a number
+ * is outside the domain of its letter, the dimensions do not balance or the result is not finite
  * @example
  * ```ts
  * evaluateCard('dripFlow', { n: 12, t: 60, V_d: 5e-8 }); // 1e-8
@@ -86,7 +86,7 @@ function scopeOf(card: FormulaCard, values: CardValues): Map<string, number | Un
   guardFields('values', values, Object.keys(card.letters));
   return new Map(
     Object.entries(card.letters).map(([letter, { domain }]) => {
-      const value = guardQuantity(letter, values[letter] as never, domain.dimension);
+      const value = domain(letter, values[letter] as never) as number;
       const unit = mathjsUnit[domain.dimension];
       return [letter, unit === '' ? value : math.unit(value, unit)];
     }),
@@ -107,8 +107,8 @@ function unbalanced(card: FormulaCard, why: string): RebuildInputError {
   return new RebuildInputError({
     parameter: 'values',
     value: card.expression,
-    expected: `an expression that gives a ${card.gives.dimension} with these values`,
-    problem: `does not give a ${card.gives.dimension}: ${why}`,
-    hint: 'Check the values against the dimensions and ranges of the card.',
+    expected: `values that give a result of the dimension ${card.gives.dimension}`,
+    problem: `gives no result of the dimension ${card.gives.dimension}: ${why}`,
+    hint: 'Check the values against what is usual for the letters of the card.',
   });
 }

@@ -20,8 +20,9 @@ import { type CardValues, cardNamed, evaluateFormula, math } from './evaluate.js
  * @param values - a number for each letter that goes in, in SI
  * @param wording - the units to print in
  * @returns lines of plain text
- * @throws {RebuildInputError} when a field is misspelt, there is no such card, a letter has no number or the
- * unit system is unknown
+ * @throws {RebuildInputError} when a field is misspelt, there is no such card, a letter has no number, a number
+ * is outside the domain of its letter, the dimensions do not balance, the result is not finite, or the unit
+ * system is unknown
  * @example
  * ```ts
  * workedSteps('oilClearance', { D_h: inch(2.251), t: inch(0.062), D_j: inch(2.125) }, { units: 'inch' });

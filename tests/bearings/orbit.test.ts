@@ -362,7 +362,7 @@ describe('bigEndOrbit refuses', () => {
   it('a clearance in which nothing can turn, and one that is no clearance', () => {
     for (const clearance of [inch(-0.0005), inch(0)]) {
       const error = refusal(() => bigEndOrbit({ ...healthy, clearance }));
-      expect(error.message).toContain('a bearing that cannot turn');
+      expect(error.message).toContain('the clearance that these sizes leave');
     }
     expect(refusal(() => bigEndOrbit({ ...healthy, clearance: inch(0.1) })).parameter).toBe(
       'clearance',

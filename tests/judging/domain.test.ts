@@ -56,7 +56,7 @@ describe.each(domains)('%s', (_, domain) => {
       const error = refusal(() => take(value));
       expect([error.parameter, error.value]).toEqual(['place', value]);
       const bounds = boundsIn(error.expected, dimension);
-      expect(error.complaint).toContain(/\S+(?: m*)? … .*/.exec(error.expected)?.[0]);
+      expect(error.message).toContain(/\S+(?: m*)? … .*/.exec(error.expected)?.[0]);
       expect(bounds.map(rounded)).toEqual([least, most].map(rounded));
     }
   });

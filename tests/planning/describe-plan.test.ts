@@ -30,11 +30,13 @@ describe('planReport', () => {
 
   it('says how many engines, what they cost, how tight they are and what is proven', () => {
     expect(flowing(text)).toContain(
-      '2 complete engines can be built; machining and purchases cost 205.50 EUR. The tightest clearance stays 0.0003 in inside its limits. Proven: no other plan makes more engines,',
+      '2 complete engines can be built; machining and purchases cost 205.50 EUR. The clearance nearest a limit stays 0.0003 in inside its limits. Proven: no other plan makes more engines,',
     );
     // A limit is met to the last bit of a double and no closer.
     const tight = planReport({ ...twoEngines, smallestMargin: -7e-18 as Length });
-    expect(flowing(tight)).toContain('The tightest clearance is exactly at its limit. Proven:');
+    expect(flowing(tight)).toContain(
+      'The clearance nearest a limit is exactly at its limit. Proven:',
+    );
     const one = planReport({ ...twoEngines, builds: [machined] });
     expect(flowing(one)).toContain('1 complete engine can be built;');
   });

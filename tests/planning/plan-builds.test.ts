@@ -30,7 +30,7 @@ describe('planBuilds, of the example shed', () => {
     expect(plan.orders.map(({ shop, cost }) => [shop, cost.amount])).toEqual([
       ['cylinder shop', 128],
     ]);
-    // Block C is frost-heaved, one rod of its three is there, both heads are on the others.
+    // Block C is frost-cracked, one rod of its three is there, both heads are on the others.
     const lacks = plan.nextEngine?.lacks.map(({ section, count }) => [section, count]);
     expect(lacks).toEqual(
       expect.arrayContaining([

@@ -22,7 +22,7 @@ describe('a mistake in a shed', () => {
     ['blocks', {}, /must be a list/],
     ['blocks[0].bores', [], /"block A" has 0 here/],
     ['engine.bores.steps', [], /at least 1 entry/],
-    ['blocks[1].faults', ['frost heaved'], /did you mean "frost-heaved"/],
+    ['blocks[1].faults', ['frost heaved'], /did you mean "frost-cracked"/],
     ['crankshafts[0].rodJournals[0].faults', ['cracked'], /must be scored, pitted or spun/],
     ['rods[2].faults', ['scored'], /must be cracked, spun or bent/],
     ['rods[2].faults', ['bent', 'bent'], /twice/],

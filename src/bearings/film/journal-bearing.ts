@@ -89,7 +89,7 @@ export function guardRunningClearance(parameter: string, value: Length, journal:
     shown: showLength(value),
     expected: 'more than nothing',
     problem: 'is an interference or a fit without play: this bearing cannot turn',
-    hint: 'Measure again what is a bearing that cannot turn; oilClearance tells what the sizes leave.',
+    hint: 'Check the readings; oilClearance gives the clearance that these sizes leave.',
   });
 }
 

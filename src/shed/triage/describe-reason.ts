@@ -61,8 +61,8 @@ type FaultReason = Extract<TriageReason, { readonly kind: 'fault' }>;
 function describeFault({ fault, place }: FaultReason): string {
   const where = place === undefined ? '' : ` on ${place}`;
   switch (fault) {
-    case 'frost-heaved':
-      return `frost-heaved${where}: ice in its water spaces has forced the metal apart`;
+    case 'frost-cracked':
+      return `frost-cracked${where}: ice in its water spaces has forced the metal apart`;
     case 'spun':
       return `spun${where}: shells have turned in their housing`;
     default:

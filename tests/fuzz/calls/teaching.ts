@@ -18,6 +18,10 @@ export const teachingCalls = {
       }),
       'the dimensions do not balance': refused('t', 'oilClearance', { ...clearance, t: 'long' }),
       'the result is not finite': refused('values', 'timeToDilution', { q: 0, V_o: 1e-3, x: 0.02 }),
+      'a number is outside the domain of its letter': refused('D_j', 'oilClearance', {
+        ...clearance,
+        D_j: 2.125,
+      }),
       'no values': refused('values', 'oilClearance'),
     },
   }),
@@ -29,6 +33,24 @@ export const teachingCalls = {
       'the unit system is unknown': refused('wording.units', 'oilClearance', clearance, {
         units: 'imperial',
       }),
+      'a number is outside the domain of its letter': refused(
+        'D_j',
+        'oilClearance',
+        { ...clearance, D_j: 2.125 },
+        wording,
+      ),
+      'the dimensions do not balance': refused(
+        't',
+        'oilClearance',
+        { ...clearance, t: 'long' },
+        wording,
+      ),
+      'the result is not finite': refused(
+        'values',
+        'timeToDilution',
+        { q: 0, V_o: 1e-3, x: 0.02 },
+        wording,
+      ),
       'no wording': refused('wording', 'oilClearance', clearance),
     },
   }),

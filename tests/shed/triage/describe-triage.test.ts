@@ -134,12 +134,12 @@ describe('describePart says first', () => {
   it('why a part is scrap', () => {
     const scrap = { disposition: 'scrap', because: [] as TriagedPart['because'] } as const;
     expect(first(scrap)).toBe('crank A: scrap');
-    const faults = (['cracked', 'frost-heaved'] as const).map((fault) => ({
+    const faults = (['cracked', 'frost-cracked'] as const).map((fault) => ({
       kind: 'fault' as const,
       fault,
       consequence: { kind: 'scrap' as const },
     }));
-    expect(first({ ...scrap, because: faults })).toBe('crank A: scrap: cracked; frost-heaved');
+    expect(first({ ...scrap, because: faults })).toBe('crank A: scrap: cracked; frost-cracked');
     const lost = grindPlan({
       journals: [
         {

@@ -58,7 +58,7 @@ describe('triage', () => {
   });
 
   it('condemns what is past use, whatever it measures', () => {
-    for (const fault of ['cracked', 'frost-heaved']) {
+    for (const fault of ['cracked', 'frost-cracked']) {
       expect(part('block A', { 'blocks[0].faults': [fault] })).toMatchObject({
         disposition: 'scrap',
         jobs: [],
