@@ -46,7 +46,7 @@ export interface CardRefusal {
  */
 export interface FormulaCard {
   /** The function that computes it. */
-  readonly of: AnyFunction;
+  readonly of: (...args: never[]) => unknown;
   /** What it gives, in the trade's words. */
   readonly name: string;
   /** What comes out. */

@@ -1,6 +1,7 @@
 // What the other rooms use of this one and users never see.
 export { describeBasis } from './basis.js';
 export {
+  type AnyDomain,
   type CardLetter,
   type CardRefusal,
   type CardResult,

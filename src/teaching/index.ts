@@ -4,7 +4,13 @@
  *
  * @packageDocumentation
  */
-export type { CardLetter, CardRefusal, CardResult, FormulaCard } from '../judging/internal.js';
+export type {
+  AnyDomain,
+  CardLetter,
+  CardRefusal,
+  CardResult,
+  FormulaCard,
+} from '../judging/internal.js';
 export { type CardName, cards } from './cards.js';
 export { type CardValues, evaluateCard } from './evaluate.js';
 export { workedSteps } from './worked-steps.js';
