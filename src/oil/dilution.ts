@@ -51,7 +51,7 @@ const THRESHOLDS = ['act', 'critical'] as const;
  * no standard sets a limit.
  *
  * @param fraction - fuel in the oil by volume; where `fuelFraction` gave less than none, the oil has
- * thickened and fuel cannot be told from its viscosity [-]
+ * thickened, and its viscosity says nothing about fuel [-]
  * @param options - thresholds of your own, and who set them
  * @returns stage, finding and thresholds
  * @throws {RebuildInputError} when a field is misspelt, a value is not finite or out of range, or the thresholds are

@@ -106,7 +106,7 @@ describe('explainClearance', () => {
     );
   });
 
-  it('passes over steps that cannot be told from wear', () => {
+  it('passes over steps that are indistinguishable from wear', () => {
     expect(ask(thou(4), { steps: [thou(2)] }).kind).toBe('too loose, unexplained');
     expect(ask(thou(4), { steps: [thou(2.5)] }).kind).toBe('journal ground, shells not');
   });

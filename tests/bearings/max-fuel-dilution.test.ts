@@ -172,7 +172,7 @@ describe('the hours that a leak may last', () => {
     expect(late.until).toEqual({ reached: true, time: 0 });
   });
 
-  it('are fewer with fuel in the sump, and endless where as much evaporates', () => {
+  it('are fewer with fuel in the sump, and without end where as much evaporates', () => {
     const hours = (more: object) => {
       const { until } = safeHours({ sump: { ...sump, ...more }, bearing: rough });
       return until.reached ? valueIn(until.time, hour) : Number.POSITIVE_INFINITY;

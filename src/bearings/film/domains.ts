@@ -53,7 +53,7 @@ export const eccentricityRatio = /* @__PURE__ */ domain(ratio, {
   example: 'ratio(0.6)',
 });
 
-/** Length over diameter of a bearing for which the film is computed; longer ones are as good as endless. */
+/** Length over diameter of a bearing for which the film is computed; longer ones are as good as infinite. */
 export const filmLengthToDiameter = /* @__PURE__ */ domain(ratio, {
   least: 0.1,
   most: 1e6,

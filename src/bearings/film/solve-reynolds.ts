@@ -20,7 +20,7 @@ const PLACE = ['eccentricity', 'lengthToDiameter', 'placesAround'] as const;
 /**
  * The oil film of a steadily loaded full bearing, straight from the Reynolds equation. The film
  * begins at the widest gap with no pressure, and breaks where pressure and its slope both come to zero
- * (Swift and Stieber). Solved on two grids, and taken on to endless fineness from both (Richardson). An infinitely
+ * (Swift and Stieber). Solved on two grids, and extrapolated from both to an infinitely fine one (Richardson). An infinitely
  * long bearing has its solution in closed form.
  *
  *     ∂/∂θ(h³ ∂p/∂θ) + (D/L)² ∂/∂ζ(h³ ∂p/∂ζ) = ∂h/∂θ      h = 1 + e cos θ, p in 6 µω(r/c)²
