@@ -11,14 +11,15 @@ export function greatestCommonDivisor(a: number, b: number): number {
 
 /** The product of fractions, reduced before multiplying so that no step outgrows a double. */
 export function product(...fractions: readonly Fraction[]): Fraction {
-  return fractions.reduce<Fraction>(
-    ([a, b], [c, d]) => {
-      const first = greatestCommonDivisor(a, d);
-      const second = greatestCommonDivisor(c, b);
-      return [(a / first) * (c / second), (b / second) * (d / first)];
-    },
-    [1, 1],
-  );
+  let numerator = 1;
+  let denominator = 1;
+  for (const fraction of fractions) {
+    const first = greatestCommonDivisor(numerator, fraction[1]);
+    const second = greatestCommonDivisor(fraction[0], denominator);
+    numerator = (numerator / first) * (fraction[0] / second);
+    denominator = (denominator / second) * (fraction[1] / first);
+  }
+  return [numerator, denominator];
 }
 
 /** One fraction over another. */

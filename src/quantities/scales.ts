@@ -26,16 +26,15 @@ export interface Scale {
  * of rpm and degrees have π in them; these stand to the nearest double.
  */
 function buildScales(): Readonly<Record<string, Scale>> {
+  const anchors: Partial<Record<Dimension, number>> = {};
+  for (const { dimension, denominator } of allUnits) {
+    const all = anchors[dimension] ?? 1;
+    anchors[dimension] = (all / greatestCommonDivisor(all, denominator)) * denominator;
+  }
   const scales: Record<string, Scale> = Object.create(null);
-  for (const dimension of new Set(allUnits.map((unit) => unit.dimension))) {
-    const units = unitsOf(dimension);
-    const anchors = units
-      .map((unit) => unit.denominator)
-      .reduce((all, next) => (all / greatestCommonDivisor(all, next)) * next, 1);
-    for (const { symbol, numerator, denominator, offset } of units) {
-      const scale = anchors / denominator;
-      scales[symbol] = { dimension, factor: numerator * scale, shift: offset * scale };
-    }
+  for (const { symbol, dimension, numerator, denominator, offset } of allUnits) {
+    const scale = (anchors[dimension] as number) / denominator;
+    scales[symbol] = { dimension, factor: numerator * scale, shift: offset * scale };
   }
   return scales;
 }
