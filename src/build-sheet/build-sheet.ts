@@ -9,7 +9,13 @@ import {
   paragraph,
 } from '../pages/index.js';
 import type { Plan } from '../planning/index.js';
-import { describeNextEngine, isCountProven, isPlanProven, sayCost } from '../planning/internal.js';
+import {
+  describeNextEngine,
+  isCountProven,
+  isNoneAsked,
+  isPlanProven,
+  sayCost,
+} from '../planning/internal.js';
 import { planLayout } from '../planning/layouts.js';
 import type { UnitSystem } from '../quantities/index.js';
 import { guardSystem } from '../quantities/internal.js';
@@ -92,10 +98,13 @@ function cover(plan: Plan, units: UnitSystem): readonly Block[] {
   ];
 }
 
-const noEngine = ({ engine, proof }: Plan): string =>
-  isCountProven(proof)
+function noEngine(plan: Plan): string {
+  const { engine, proof } = plan;
+  if (isNoneAsked(plan)) return `You asked for no ${engine}.`;
+  return isCountProven(proof)
     ? `No complete ${engine} can be built from this shed.`
     : `No complete ${engine} was found for this shed.`;
+}
 
 function engines({ builds }: Plan, units: UnitSystem): readonly Block[] {
   return builds.flatMap((build, i) => [

@@ -5,7 +5,7 @@ import type { UnitSystem } from '../quantities/index.js';
 import { describeJob, named, partWord } from '../shed/internal.js';
 import { describeBuild } from './describe-build.js';
 import { describeNextEngine } from './describe-lacks.js';
-import { describeProof, isCountProven, sayEngines } from './describe-proof.js';
+import { describeProof, isCountProven, isNoneAsked, sayEngines } from './describe-proof.js';
 import { planLayout } from './layouts.js';
 import type { BuildJob, LeftOver, Plan, Purchase, ShopOrder } from './plan-types.js';
 import { sayCost } from './say-cost.js';
@@ -73,6 +73,7 @@ const BEFORE_YOU_ACT = [
 function summary(plan: Plan, wording: Wording): readonly string[] {
   const { builds, engine, cost, smallestMargin, cannotBuild, proof } = plan;
   const count = capital(sayEngines(builds.length));
+  if (isNoneAsked(plan)) return [`Engine: ${engine}. You asked for no engine.`];
   const isCertain = isCountProven(proof);
   const blocks = cannotBuild.join(', ');
   return [

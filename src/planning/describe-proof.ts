@@ -22,12 +22,9 @@ const ENDED: Readonly<
 };
 
 /** Describes what is proven about a plan, or how far the proof came. */
-export function describeProof(plan: Plan, wording: Wording): string {
-  const { proof, builds, cost, nextEngine } = plan;
+export function describeProof({ proof, builds, cost }: Plan, wording: Wording): string {
   if (proof.kind === 'optimal') {
-    if (builds.length > 0) return BEST;
-    // What the next engine needs is always told, unless no more engines were asked for.
-    return nextEngine ? NONE : 'You asked for no engine.';
+    return builds.length === 0 ? NONE : BEST;
   }
   const { stage, found, bound } = proof;
   const { because, advice } = ENDED[proof.kind];
@@ -48,6 +45,10 @@ export function describeProof(plan: Plan, wording: Wording): string {
 /** `no complete engine`, `1 complete engine`, `3 complete engines`. */
 export const sayEngines = (count: number): string =>
   `${count === 0 ? 'no' : count} complete ${count > 1 ? 'engines' : 'engine'}`;
+
+/** Whether no engine was asked for: a proven plan tells what the next engine needs unless there are enough. */
+export const isNoneAsked = ({ builds, proof, nextEngine }: Plan): boolean =>
+  builds.length === 0 && proof.kind === 'optimal' && nextEngine === undefined;
 
 /** Whether the largest number of engines is proven. */
 export const isCountProven = (proof: Proof): boolean =>

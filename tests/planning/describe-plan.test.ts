@@ -1,9 +1,12 @@
 import { inch, type Length } from 'crankwright';
-import { type Plan, planReport, type Unproven } from 'crankwright/planning';
+import { buildSheet } from 'crankwright/build-sheet';
+import { type Plan, planBuilds, planReport, type Unproven } from 'crankwright/planning';
+import { readShed } from 'crankwright/shed';
 import { describe, expect, it } from 'vitest';
 import { sayCost } from '../../src/planning/say-cost.js';
 import { expectNotesListed, expectPage, flowing, HOSTILE_NAMES } from '../pages/pages.js';
 import { refusal } from '../quantities/refusal.js';
+import { plainShed } from '../shed/sheds.js';
 import { machined, noEngine, renamed, twoEngines } from './plans.js';
 
 const headings = (text: string) =>
@@ -121,6 +124,14 @@ describe('planReport', () => {
     expect(metric).toContain('1 piston set 0.508 mm over');
     expect(metric.slice(0, metric.indexOf('WHO SET'))).not.toMatch(/\d in\b/);
     expect(planReport({ ...twoEngines, units: 'metric' })).toBe(metric);
+  });
+
+  it('does not say that nothing can be built where no engine was asked for', async () => {
+    const none = await planBuilds(readShed(plainShed()), { atMost: 0 });
+    expect(flowing(planReport(none))).toContain('You asked for no engine.');
+    expect(planReport(none)).not.toMatch(/can be built|no choice of parts/);
+    expect(buildSheet(none)).toMatch(/You asked for no /);
+    expect(buildSheet(none)).not.toContain('can be built');
   });
 
   it('is a page where nothing can be built', () => {
