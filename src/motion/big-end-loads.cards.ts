@@ -5,7 +5,10 @@ import {
   type GaugePressure,
   kilogram,
   kPaGauge,
+  type Length,
+  type Mass,
   metre,
+  type RotationalSpeed,
 } from '../quantities/index.js';
 import { type BigEndEngine, bigEndLoads } from './big-end-loads.js';
 import { ACCELERATION, CRANK, KHURMI, LEAN, omega, SWING, TURNING, theta } from './card-letters.js';
@@ -44,6 +47,39 @@ const around = (first: Angle, gauge: GaugePressure): BigEndEngine['gas'] =>
     crankAngle: i === 0 ? first : ((first + degree(30 * i)) as Angle),
     gauge,
   }));
+
+/** An engine by the letters of a formula. What the formula does not name adds nothing to the force. */
+const engineOf = ({
+  s,
+  l,
+  omega,
+  theta,
+  D = metre(0.08),
+  p = kPaGauge(0),
+  m_p = kilogram(0),
+  m_s = kilogram(0),
+  m_b = kilogram(0),
+}: {
+  readonly s: Length;
+  readonly l: Length;
+  readonly omega: RotationalSpeed;
+  readonly theta: Angle;
+  readonly D?: Length;
+  readonly p?: GaugePressure;
+  readonly m_p?: Mass;
+  readonly m_s?: Mass;
+  readonly m_b?: Mass;
+}): BigEndEngine => ({
+  stroke: s,
+  rodLength: l,
+  speed: omega,
+  bore: D,
+  pistonMass: m_p,
+  smallEndMass: m_s,
+  bigEndMass: m_b,
+  gas: around(theta, p),
+});
+
 const atFirst = ({ loads: [first] }: ReturnType<typeof bigEndLoads>) => first;
 
 /** Formulas of the forces on a big end. */
@@ -53,18 +89,7 @@ export const bigEndLoadCards = {
     name: 'force of the crankpin along the rod',
     gives: { symbol: 'F', meaning: 'force on the shell in the rod', dimension: 'force' },
     letters: { ...pushed, m_b },
-    call: (v) => [
-      {
-        stroke: v.s,
-        rodLength: v.l,
-        speed: v.omega,
-        bore: v.D,
-        pistonMass: v.m_p,
-        smallEndMass: v.m_s,
-        bigEndMass: v.m_b,
-        gas: around(v.theta, v.p),
-      },
-    ],
+    call: (letters) => [engineOf(letters)],
     read: (loads) => atFirst(loads)?.along,
     where: [...push, TURNED],
     expression: `thrust - m_b * ${TURNING}^2 * r * cos(turned)`,
@@ -86,18 +111,7 @@ export const bigEndLoadCards = {
       dimension: 'force',
     },
     letters: { ...thrown, m_b },
-    call: (v) => [
-      {
-        stroke: v.s,
-        rodLength: v.l,
-        speed: v.omega,
-        bore: metre(0.08),
-        pistonMass: kilogram(0),
-        smallEndMass: kilogram(0),
-        bigEndMass: v.m_b,
-        gas: around(v.theta, kPaGauge(0)),
-      },
-    ],
+    call: (letters) => [engineOf(letters)],
     read: (loads) => atFirst(loads)?.across,
     where: [...LEAN, TURNED],
     expression: `-m_b * ${TURNING}^2 * r * sin(turned)`,
@@ -108,18 +122,7 @@ export const bigEndLoadCards = {
     name: 'torque on the crank',
     gives: { symbol: 'T', meaning: 'torque on the crank', dimension: 'torque' },
     letters: pushed,
-    call: (v) => [
-      {
-        stroke: v.s,
-        rodLength: v.l,
-        speed: v.omega,
-        bore: v.D,
-        pistonMass: v.m_p,
-        smallEndMass: v.m_s,
-        bigEndMass: kilogram(0),
-        gas: around(v.theta, v.p),
-      },
-    ],
+    call: (letters) => [engineOf(letters)],
     read: (loads) => atFirst(loads)?.torque,
     where: [...push, TURNED],
     expression: 'thrust * r * sin(turned)',

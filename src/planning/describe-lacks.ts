@@ -19,4 +19,4 @@ function lacking({ section, fits, step, count }: LackingPart, wording: Wording):
 }
 
 /** `rod`, `main`. */
-export const bearingWord = (kind: 'rods' | 'mains'): string => (kind === 'rods' ? 'rod' : 'main');
+const bearingWord = (kind: 'rods' | 'mains'): string => (kind === 'rods' ? 'rod' : 'main');

@@ -1,8 +1,8 @@
 import { cards } from 'crankwright/teaching';
-import ts from 'typescript';
 import { expect, it } from 'vitest';
-import { exportsOf, signaturesOf } from '../support/doc-rules.js';
-import { compilerOptions, entryPoints, importEntries } from '../support/repo.js';
+import { signaturesOf } from '../support/doc-rules.js';
+import { exported, program } from '../support/exported.js';
+import { importEntries } from '../support/repo.js';
 import { unitsWithin } from '../support/type-units.js';
 
 /** Functions that compute a quantity and have no card, each with the reason. */
@@ -39,15 +39,13 @@ function because(reason: string, names: readonly string[]): Readonly<Record<stri
   return Object.fromEntries(names.map((name) => [name, reason]));
 }
 
-const entries = entryPoints().map(({ path }) => path);
-const program = ts.createProgram(entries, compilerOptions());
 const checker = program.getTypeChecker();
 const values = new Map(
   [...(await importEntries()).values()].flatMap((module) => Object.entries(module)),
 );
 
 /** Every exported function that gives a quantity, alone or inside of something else. */
-const computing = [...exportsOf(program, entries)].flatMap(([name, symbol]) => {
+const computing = [...exported].flatMap(([name, symbol]) => {
   const types = signaturesOf(symbol).flatMap((node) => {
     const signature = checker.getSignatureFromDeclaration(node);
     return signature ? [checker.getReturnTypeOfSignature(signature)] : [];

@@ -1,12 +1,11 @@
 import { type CardName, cards } from 'crankwright/teaching';
-import ts from 'typescript';
+import type ts from 'typescript';
 import { describe, expect, it } from 'vitest';
 import { definitionsOn, formulaOn, formulasOf, linkedFrom } from '../support/doc-formulas.js';
-import { exportsOf, signaturesOf } from '../support/doc-rules.js';
-import { compilerOptions, entryPoints, importEntries } from '../support/repo.js';
+import { signaturesOf } from '../support/doc-rules.js';
+import { exported } from '../support/exported.js';
+import { importEntries } from '../support/repo.js';
 
-const entries = entryPoints().map(({ path }) => path);
-const exported = exportsOf(ts.createProgram(entries, compilerOptions()), entries);
 const values = [...(await importEntries()).values()].flatMap((module) => Object.entries(module));
 
 /** The name that a function is exported by. */

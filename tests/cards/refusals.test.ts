@@ -1,7 +1,8 @@
-import { coherentUnit, parse, RebuildInputError } from 'crankwright';
+import { coherentUnit, parse } from 'crankwright';
 import { type CardName, cards, type FormulaCard } from 'crankwright/teaching';
 import { describe, expect, it } from 'vitest';
-import { compute, usualValues } from '../support/card-values.js';
+import { notNumbers, refusal } from '../quantities/refusal.js';
+import { compute, usualValues, type Values } from '../support/card-values.js';
 
 const names = Object.keys(cards) as CardName[];
 
@@ -18,7 +19,7 @@ describe.each(names)('card %s', (name) => {
 
   it.each(Object.keys(card.letters))('refuses %s that is no number, by name', (letter) => {
     const { field } = letterOf(card, letter);
-    for (const value of [Number.NaN, Number.POSITIVE_INFINITY, '1', null, [0.05], {}]) {
+    for (const value of notNumbers.filter(mayBeTried)) {
       expect(refusedFor(card, { ...values, [letter]: value as number }), String(value)).toBe(field);
     }
   });
@@ -35,6 +36,9 @@ describe.each(names)('card %s', (name) => {
   });
 });
 
+/** Some letters may be left out, and some cards compute with one, which no bigint survives, before the call. */
+const mayBeTried = (value: unknown) => value !== undefined && typeof value !== 'bigint';
+
 const letterOf = (card: FormulaCard, letter: string) =>
   card.letters[letter] as FormulaCard['letters'][string];
 
@@ -44,13 +48,6 @@ function justOutside({ least, most, orNone }: FormulaCard['letters'][string]['do
   return orNone ? [-little, least / 2, most + little] : [least - little, most + little];
 }
 
-/** The parameter that a call is refused for; undefined where it is taken. */
-function refusedFor(card: FormulaCard, values: Readonly<Record<string, number>>) {
-  try {
-    compute(card, values);
-    return undefined;
-  } catch (error) {
-    if (error instanceof RebuildInputError) return error.parameter;
-    throw error;
-  }
-}
+/** The parameter that a call is refused for. */
+const refusedFor = (card: FormulaCard, values: Values): string =>
+  refusal(() => compute(card, values)).parameter;

@@ -75,9 +75,8 @@ describe('the command as a process', () => {
     const folder = mkdtempSync(join(tmpdir(), 'crankwright-'));
     const path = join(folder, 'report.txt');
     // A file of at most some kilobytes takes the beginning of the report, as a disk does that fills up.
-    const command = `ulimit -f 4; exec "${process.execPath}" --import tsx src/command/main.ts report examples/pump-set-inch.json > "${path}"`;
-    const env = { ...process.env, TSX_DISABLE_CACHE: '1' };
-    const child = spawn('sh', ['-c', command], { cwd: root, env });
+    const command = `export TSX_DISABLE_CACHE=1; ulimit -f 4; exec "${process.execPath}" --import tsx src/command/main.ts report examples/pump-set-inch.json > "${path}"`;
+    const child = spawn('sh', ['-c', command], { cwd: root });
     const { code, err } = await end(child);
     expect([code, err]).toEqual([
       4,

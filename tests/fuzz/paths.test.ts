@@ -1,14 +1,11 @@
 import { RebuildInputError } from 'crankwright';
 import { FileError } from 'crankwright/sheet';
-import ts from 'typescript';
+import type ts from 'typescript';
 import { describe, expect, it } from 'vitest';
-import { exportsOf, signaturesOf } from '../support/doc-rules.js';
-import { compilerOptions, entryPoints } from '../support/repo.js';
+import { signaturesOf } from '../support/doc-rules.js';
+import { exported } from '../support/exported.js';
 import { type Path, pathsIn, replaced, showPath } from './hostile.js';
 import { registry } from './registry.js';
-
-const entries = entryPoints().map(({ path }) => path);
-const exported = exportsOf(ts.createProgram(entries, compilerOptions()), entries);
 
 /** What a function calls its arguments. */
 function namesOf(name: string): readonly string[] {

@@ -2,8 +2,9 @@ import type { RebuildInputError } from 'crankwright';
 import { FileError } from 'crankwright/shed';
 import ts from 'typescript';
 import { describe, expect, it } from 'vitest';
-import { exportsOf, signaturesOf, textOf } from '../support/doc-rules.js';
-import { compilerOptions, entryPoints, importEntries } from '../support/repo.js';
+import { signaturesOf, textOf } from '../support/doc-rules.js';
+import { exported } from '../support/exported.js';
+import { importEntries } from '../support/repo.js';
 import { flawOfError, noiseIn } from './outcome.js';
 import { registry } from './registry.js';
 
@@ -13,8 +14,6 @@ const functions = [...modules.values()].flatMap((module) =>
     typeof value === 'function' && !isUnit(value) && !isClass(value) ? [name] : [],
   ),
 );
-const entries = entryPoints().map(({ path }) => path);
-const exported = exportsOf(ts.createProgram(entries, compilerOptions()), entries);
 
 describe('the registry of calls', () => {
   it('knows every exported function and no other', () => {
