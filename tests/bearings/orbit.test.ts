@@ -216,28 +216,33 @@ describe('bigEndOrbit', () => {
   });
 
   it('does not change where loads and viscosity, or loads and speed, grow together', () => {
+    // A power of two changes no digit, so the solver takes the very same steps: nothing may differ.
     fc.assert(
-      fc.property(anyBigEnd, fc.double({ min: 0.2, max: 3, noNaN: true }), (bigEnd, by) => {
+      fc.property(anyBigEnd, fc.constantFrom(0.25, 0.5, 2), (bigEnd, by) => {
         const { speed } = bigEnd.loads;
-        const tolerance = ratio(1e-6);
         const loads = bigEnd.loads.loads.map((load) => ({
           ...load,
           along: (load.along * by) as Force,
           across: (load.across * by) as Force,
         }));
-        const viscosity = pascalSecond(bigEnd.viscosity * by);
-        const one = settled({ ...bigEnd, tolerance });
-        const thick = settled({ ...bigEnd, tolerance, viscosity, loads: { speed, loads } });
+        const one = settled(bigEnd);
+        const thick = settled({
+          ...bigEnd,
+          viscosity: pascalSecond(bigEnd.viscosity * by),
+          loads: { speed, loads },
+        });
         const fast = settled({
           ...bigEnd,
-          tolerance,
           loads: { speed: (speed * by) as RotationalSpeed, loads },
         });
-        expect(thick.leastFilm.film / one.leastFilm.film).toBeCloseTo(1, 4);
-        expect(fast.leastFilm.film / one.leastFilm.film).toBeCloseTo(1, 4);
-        const approach = one.greatestApproach.speed * by;
-        // The greatest is taken from the steps of the solver, which pass a hard strike by up to a tenth.
-        expect(Math.abs(fast.greatestApproach.speed / approach - 1)).toBeLessThan(0.1);
+        expect(thick).toEqual(one);
+        expect(fast).toEqual({
+          ...one,
+          greatestApproach: {
+            ...one.greatestApproach,
+            speed: one.greatestApproach.speed * by,
+          },
+        });
       }),
       { numRuns: 25 },
     );
