@@ -10,7 +10,7 @@ const TAKEN = {
   'bearings/explain.ts': ['ClearanceExplanation'],
   'crankshaft/grind-types.ts': ['GrindPlan'],
   'cylinders/bore-types.ts': ['BorePlan'],
-  'sheet/actions.ts': ['Action'],
+  'sheet/action-types.ts': ['Action'],
   'sheet/inspect.ts': ['Inspection'],
   'planning/plan-types.ts': ['Plan'],
   'sheet/sheet.ts': ['Sheet'],

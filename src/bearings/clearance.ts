@@ -179,7 +179,9 @@ export function oilClearanceLimits(
   own: OwnLimits<'length'>,
   journal: Length,
 ): BasedLimits<'length'> {
-  return ownLimitsOr(parameter, own, recommendedOilClearance(journal), (name, bound) =>
+  const { limits, basis } = recommendedOilClearance(journal);
+  const rule: BasedLimits<'length'> = { limits, limitsOf: 'new parts', basis };
+  return ownLimitsOr(parameter, own, rule, (name, bound) =>
     guardLength(name, bound, [0, journal / 100], diametralClearance.example),
   );
 }

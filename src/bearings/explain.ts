@@ -8,6 +8,7 @@ import {
   guardLength,
   guardList,
   guardWording,
+  holds,
   NANOMETRE,
   say,
   sayDistance,
@@ -39,6 +40,7 @@ const QUESTION = [
   'wearAllowance',
   'limits',
   'basis',
+  'service',
   'target',
 ] as const;
 
@@ -102,7 +104,8 @@ export function explainClearance(question: ClearanceQuestion): ClearanceExplanat
     [-most, most],
     diametralClearance.example,
   );
-  const { limits, basis } = oilClearanceLimits('question', question, journal);
+  const allowed = oilClearanceLimits('question', question, journal);
+  const { limits } = allowed;
   const { min, max } = limits;
   if (min === undefined || max === undefined) {
     throw new RebuildInputError({
@@ -117,10 +120,10 @@ export function explainClearance(question: ClearanceQuestion): ClearanceExplanat
   const steps = guardSteps(named);
   const wear = toleratedWear('wearAllowance', wearAllowance);
   const judgeAs = (value: Length) =>
-    judge({ feature: 'oil clearance', dimension: 'length', value, limits, basis });
+    judge({ feature: 'oil clearance', dimension: 'length', value, ...allowed });
 
   const finding = judgeAs(clearance);
-  if (finding.verdict === 'within') return { kind: 'as it should be', finding };
+  if (holds(finding)) return { kind: 'as it should be', finding };
   const loose = finding.verdict === 'above';
   const explains = (matched: Finding<'length'>) =>
     matched.verdict === 'within' ||

@@ -34,7 +34,15 @@ export interface ShellSearch extends OwnLimits<'length'> {
   readonly shells: readonly Shell[];
 }
 
-const SEARCH = ['journal', 'housingBore', 'shells', 'limits', 'basis', 'target'] as const;
+const SEARCH = [
+  'journal',
+  'housingBore',
+  'shells',
+  'limits',
+  'basis',
+  'service',
+  'target',
+] as const;
 const SHELL = ['name', 'undersize', 'wall'] as const;
 
 /** One shell tried in one bearing. */
@@ -87,7 +95,7 @@ export function matchShells(search: ShellSearch): readonly ShellMatch[] {
 /** The same of sizes and limits that were checked. */
 export function rankShells(
   { journal, housingBore, shells }: Pick<ShellSearch, 'journal' | 'housingBore' | 'shells'>,
-  { limits, basis }: BasedLimits<'length'>,
+  allowed: BasedLimits<'length'>,
 ): readonly ShellMatch[] {
   return shells
     .map((shell): ShellMatch => {
@@ -96,8 +104,7 @@ export function rankShells(
         feature: 'oil clearance',
         dimension: 'length',
         value: clearance,
-        limits,
-        basis,
+        ...allowed,
       });
       return { shell, clearance, finding, fits: finding.verdict === 'within' };
     })

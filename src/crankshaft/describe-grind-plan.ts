@@ -1,4 +1,4 @@
-import { describe, type Wording } from '../judging/index.js';
+import { type Basis, describe, type Wording } from '../judging/index.js';
 import {
   describeSpan,
   guardLayout,
@@ -8,6 +8,7 @@ import {
   say,
   sayDistance,
 } from '../judging/internal.js';
+import { describeDoubts, outsideBy } from '../measuring/internal.js';
 import type { Length } from '../quantities/index.js';
 import type { GrindPlan, GrindReason } from './grind-types.js';
 import { grindPlanLayout } from './layouts.js';
@@ -39,6 +40,7 @@ export function describeGrindPlan(plan: GrindPlan, wording: Wording): readonly s
   guardWording(wording);
   const { units } = wording;
   const reasons = [
+    ...doubts(plan, wording),
     ...passedOver(plan, wording),
     ...plan.because.flatMap((reason) => describeJournal(reason, plan, wording)),
   ];
@@ -48,12 +50,30 @@ export function describeGrindPlan(plan: GrindPlan, wording: Wording): readonly s
   }
   const verb = plan.outcome === 'grind' ? 'grind to' : 'no grinding needed at';
   const target = describeSpan(plan.target, 'length', units);
-  return [`${verb} ${nameUndersize(plan.undersize, wording)}, ${target}`, ...reasons];
+  const finish = plan.outcome === 'grind' ? [`${FINISH.how} ${noteOf(FINISH.basis, wording)}`] : [];
+  return [`${verb} ${nameUndersize(plan.undersize, wording)}, ${target}`, ...reasons, ...finish];
 }
+
+/** What a grinder is told besides the size. */
+const FINISH: { readonly how: string; readonly basis: Basis } = {
+  how: "keep the fillets at the maker's radius, as a sharp one starts a crack, and polish to 8 to 12 µin (0.20 to 0.30 µm)",
+  basis: {
+    kind: 'published',
+    source: 'TM 5-3895-346-14, p. 110',
+    forAnotherEngine: true,
+  },
+};
 
 /** `standard` or `0.0200 in under`. */
 export function nameUndersize(undersize: Length, { units }: Wording): string {
   return Math.abs(undersize) < NANOMETRE ? 'standard' : `${say(undersize, 'length', units)} under`;
+}
+
+/** What the maker's limits may still allow, so that less metal comes off. */
+function doubts(plan: GrindPlan, wording: Wording): readonly string[] {
+  if (plan.outcome === 'none' || plan.inDoubt === undefined) return [];
+  const { undersize, journals } = plan.inDoubt;
+  return [describeDoubts(nameUndersize(undersize, wording), journals, 'grind', wording)];
 }
 
 /** One sentence for each step that was passed over, with everything that ruled it out. */
@@ -87,10 +107,6 @@ function obstacle(reason: GrindReason, wording: Wording): string | undefined {
   }
 }
 
-function outsideBy(outside: Length, { units }: Wording): string {
-  return `${sayDistance(Math.abs(outside), 'length', units)} ${outside < 0 ? 'below' : 'above'} it`;
-}
-
 /** The stock that grinding takes off a journal. */
 function stockOf(name: string, plan: GrindPlan, { units }: Wording): string {
   const journals = plan.outcome === 'none' ? [] : plan.journals;
@@ -119,7 +135,9 @@ function describeJournal(
         `${reason.journal} cleans up at ${nameUndersize(reason.undersize, wording)} (clean at ${length(reason.available)})${stockOf(reason.journal, plan, wording)}`,
       ];
     case 'shape':
-      return [`${reason.journal} must be ground: ${describe(reason.finding, wording)}`];
+      return [
+        `${reason.journal} ${reason.finding.grade === 'undecided' ? 'is to be ground' : 'must be ground'}: ${describe(reason.finding, wording)}`,
+      ];
     case 'faults':
       return [`${reason.journal} must be ground: ${reason.faults.join(', ')}`];
     case 'allowance':

@@ -26,21 +26,31 @@ export interface EndPlay {
   readonly span: Span<Length>;
   /** The worse end of the span against the limits. */
   readonly finding: Finding<'length'>;
+  /**
+   * The float is so large that a thrust face or washer is gone, or a reading is wrong: how much is
+   * missing beyond the largest end play of new parts [m].
+   */
+  readonly missing?: Length;
 }
 
 const READING = ['pushed', 'pulled'] as const;
 
 const rule = (): BasedLimits<'length'> => ({
   limits: { min: thou(4), max: thou(10) },
+  limitsOf: 'new parts',
   basis: {
     kind: 'common practice',
     rule: 'crankshaft end play of 0.004 to 0.010 in (0.10 to 0.25 mm)',
   },
 });
 
+/** Past its limit by more than this, end play is no wear: a thrust face or a washer is gone. */
+const NO_WEAR = /* @__PURE__ */ thou(30);
+
 /**
  * Axial float of a crankshaft from dial readings, judged at its worst. Read at
- * several turns of the shaft: thrust faces that are not square show as a spread.
+ * several turns of the shaft: thrust faces that are not square show as a spread. A float of
+ * more than 0.030 in past its limit is no wear: something is missing.
  *
  *     float = abs(pulled - pushed)   of one reading
  *
@@ -70,11 +80,15 @@ export function endPlay(
     return Math.abs(pulled - pushed) as Length;
   });
   const span = { min: smallestOf(floats), max: largestOf(floats) };
-  const { limits, basis } = endPlayLimits('options', options);
+  const allowed = endPlayLimits('options', options);
+  const { max } = allowed.limits;
+  const most = allowed.service?.limits.max ?? max;
+  const isNoWear = most !== undefined && span.max - most > NO_WEAR;
   return {
     mean: (floats.reduce((sum, float) => sum + float, 0) / floats.length) as Length,
     span,
-    finding: judgeSpan({ feature: 'end play', dimension: 'length', value: span, limits, basis }),
+    finding: judgeSpan({ feature: 'end play', dimension: 'length', value: span, ...allowed }),
+    ...(isNoWear && { missing: (span.max - (max ?? most)) as Length }),
   };
 }
 

@@ -1,6 +1,7 @@
 import type { Span } from '../judging/index.js';
 import { NANOMETRE, worstOf } from '../judging/internal.js';
-import { judgeShape, outsideOf, usableAsItIs } from '../measuring/internal.js';
+import type { InDoubt } from '../measuring/index.js';
+import { doubtAbout, judgeShape, outsideOf, usableAsItIs } from '../measuring/internal.js';
 import type { Length } from '../quantities/index.js';
 import { type GrindJob, guardRequest } from './grind-request.js';
 import type {
@@ -9,6 +10,7 @@ import type {
   GrindRequest,
   JournalToGrind,
   JournalWork,
+  ServedGrindPlan,
 } from './grind-types.js';
 
 /**
@@ -44,15 +46,20 @@ export function grindPlan(request: GrindRequest): GrindPlan {
   const job = guardRequest(request);
   const because: GrindReason[] = [];
   let defeated: readonly string[] = [];
+  let inDoubt: ServedGrindPlan['inDoubt'];
   for (const undersize of job.steps) {
     const { journals, because: reasons } = tryStep(job, undersize);
     for (const reason of reasons) because.push(reason);
+    const grinds = journals?.some(({ work }) => work === 'grind');
+    if (grinds !== false) inDoubt ??= doubtAt(job, undersize);
     if (journals) {
       return {
-        outcome: journals.some(({ work }) => work === 'grind') ? 'grind' : 'use as it is',
+        outcome: grinds ? 'grind' : 'use as it is',
         undersize,
         target: targetAt(job.standard, undersize),
         journals,
+        ...(grinds && inDoubt && { inDoubt }),
+        stepsLeft: stepsAfter(job, undersize),
         because,
       };
     }
@@ -83,6 +90,23 @@ function tryStep(job: GrindJob, undersize: Length): Attempt {
   const grinds = journals.some(({ work }) => work === 'grind');
   const because = [...tried.flatMap((each) => each.because), ...(grinds ? [allowance] : [])];
   return { journals, because };
+}
+
+/** The journals that only a rule of thumb keeps from a step, if it would serve without the rule. */
+function doubtAt(job: GrindJob, undersize: Length): ServedGrindPlan['inDoubt'] {
+  if (lacksShells(job, undersize)) return undefined;
+  const target = targetAt(job.standard, undersize);
+  const doubts = job.journals.flatMap((journal): readonly (InDoubt | undefined)[] => {
+    const { work } = tryJournal(journal, job, undersize, target);
+    if (work?.work === 'use as it is') return [];
+    const flaw = worstOf(judgeShape(journal, job.shape));
+    const doubt = doubtAbout(journal, flaw, target, job.sizeAllowance, 'smaller');
+    return doubt || !work ? [doubt] : [];
+  });
+  const journals = doubts.filter((doubt) => doubt !== undefined);
+  if (journals.length === 0 || journals.length < doubts.length) return undefined;
+  const isTooSmall = ({ smallest }: JournalToGrind) => smallest < (job.minimum ?? 0) - NANOMETRE;
+  return job.journals.some(isTooSmall) ? undefined : { undersize, journals };
 }
 
 /** One journal tried at one step. */
@@ -130,6 +154,13 @@ function tryJournal(
       { kind: 'cleans up', journal: name, undersize, available },
     ],
   };
+}
+
+/** The steps past one that the maker's minimum allows. */
+function stepsAfter({ steps, standard, minimum }: GrindJob, undersize: Length): number {
+  const least = (minimum ?? 0) - NANOMETRE;
+  return steps.filter((step) => step > undersize + NANOMETRE && standard.min - step >= least)
+    .length;
 }
 
 function belowMinimum(

@@ -1,4 +1,5 @@
 import type { Basis, Finding, OwnLimits, Span } from '../judging/index.js';
+import type { InDoubt } from '../measuring/index.js';
 import type { Length } from '../quantities/index.js';
 
 /** What a grinder has to know of one journal; `journalShape` gives most of it. */
@@ -154,6 +155,18 @@ export interface ServedGrindPlan {
   readonly target: Span<Length>;
   /** What happens to each journal. */
   readonly journals: readonly JournalWork[];
+  /**
+   * The first step that less grinding would serve if these journals may stay as they are: only rules
+   * of thumb stand against it. Find the maker's service limit before metal comes off.
+   */
+  readonly inDoubt?: {
+    /** That step [m]. */
+    readonly undersize: Length;
+    /** The journals that a rule of thumb keeps from it. */
+    readonly journals: readonly InDoubt[];
+  };
+  /** How many more steps there are after this one, within what the maker allows: metal that is left for another time [-]. */
+  readonly stepsLeft: number;
   /** Why: steps passed over, then the journals at this one. */
   readonly because: readonly GrindReason[];
 }

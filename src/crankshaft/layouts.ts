@@ -1,6 +1,7 @@
 // How what functions take from each other is laid out. Made by `npm run layouts` from the types.
 import type { Layout } from '../judging/internal.js';
 import { basisLayout, findingLengthLayout, spanLayout } from '../judging/layouts.js';
+import { inDoubtLayout } from '../measuring/layouts.js';
 
 export const journalWorkLayout = { fields: { name: 'string', work: { oneOf: ['grind', 'use as it is'] }, 'stockRemoved?': spanLayout } } satisfies Layout;
 export const grindReasonLayout = { by: 'kind', variants: [
@@ -13,9 +14,9 @@ export const grindReasonLayout = { by: 'kind', variants: [
   { fields: { kind: { oneOf: ['faults'] }, journal: 'string', faults: { list: 'string' } } },
   { fields: { kind: { oneOf: ['allowance'] }, cleanUpAllowance: 'number', basis: basisLayout } },
 ] } satisfies Layout;
-export const servedGrindPlanLayout = { fields: { outcome: { oneOf: ['grind', 'use as it is'] }, undersize: 'number', target: spanLayout, journals: { list: journalWorkLayout }, because: { list: grindReasonLayout } } } satisfies Layout;
+export const servedGrindPlanLayout = { fields: { outcome: { oneOf: ['grind', 'use as it is'] }, undersize: 'number', target: spanLayout, journals: { list: journalWorkLayout }, 'inDoubt?': { fields: { undersize: 'number', journals: { list: inDoubtLayout } } }, stepsLeft: 'number', because: { list: grindReasonLayout } } } satisfies Layout;
 export const grindPlanLayout = { by: 'outcome', variants: [
   servedGrindPlanLayout,
   { fields: { outcome: { oneOf: ['none'] }, defeatedBy: { list: 'string' }, because: { list: grindReasonLayout } } },
 ] } satisfies Layout;
-export const endPlayLayout = { fields: { mean: 'number', span: spanLayout, finding: findingLengthLayout } } satisfies Layout;
+export const endPlayLayout = { fields: { mean: 'number', span: spanLayout, finding: findingLengthLayout, 'missing?': 'number' } } satisfies Layout;

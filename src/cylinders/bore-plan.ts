@@ -1,10 +1,18 @@
-import type { Span } from '../judging/index.js';
+import type { Finding, Span } from '../judging/index.js';
 import { NANOMETRE, worstOf } from '../judging/internal.js';
-import { judgeShape, usableAsItIs } from '../measuring/internal.js';
+import type { InDoubt } from '../measuring/index.js';
+import { doubtAbout, judgeShape, usableAsItIs } from '../measuring/internal.js';
 import type { Length } from '../quantities/index.js';
 import { smallestOf } from '../quantities/internal.js';
 import { type BoreJob, guardBoreRequest } from './bore-request.js';
-import type { BorePlan, BoreReason, BoreRequest, BoreToMachine, BoreWork } from './bore-types.js';
+import type {
+  BorePlan,
+  BoreReason,
+  BoreRequest,
+  BoreToMachine,
+  BoreWork,
+  ServedBorePlan,
+} from './bore-types.js';
 
 /**
  * The smallest common oversize at which every cylinder of a block is good as it
@@ -52,12 +60,15 @@ export function borePlan(request: BoreRequest): BorePlan {
   const { oversize, target, cylinders } = taken;
   const bores = cylinders.some(({ work }) => work === 'bore');
   const allowance: BoreReason = { kind: 'allowance', ...job.allowance };
+  const inDoubt = doubtBefore(job, attempts, taken);
   return {
     outcome: fewest > 0 ? 'sleeve' : bores ? 'bore' : 'use as it is',
     oversize,
     target,
     boreTo: shifted(target, -job.allowance.honingAllowance),
     cylinders,
+    ...(inDoubt && { inDoubt }),
+    stepsLeft: job.steps.filter((step) => step > oversize + NANOMETRE).length,
     because: [
       ...others.flatMap(({ obstacles }) => obstacles),
       ...taken.because,
@@ -114,7 +125,7 @@ function tryCylinder(
   target: Span<Length>,
 ): Tried {
   const { name, smallest, wall, faults = [] } = cylinder;
-  const flaw = worstOf(judgeShape(cylinder, job.shape));
+  const flaw = flawOf(cylinder, job);
   const usable = usableAsItIs(cylinder, target, job.sizeAllowance);
   if (flaw === undefined && usable) {
     return {
@@ -156,6 +167,41 @@ function tryCylinder(
     ],
   };
 }
+
+function flawOf(cylinder: BoreToMachine, { shape }: BoreJob): Finding<'length'> | undefined {
+  return worstOf(judgeShape(cylinder, shape.outOfRound, shape.taper));
+}
+
+/** The first step that only rules of thumb stand against, if less is bored at it than at the step that was taken. */
+function doubtBefore(
+  job: BoreJob,
+  attempts: readonly Attempt[],
+  taken: Attempt,
+): Doubt | undefined {
+  const machined = ({ cylinders }: Attempt) =>
+    cylinders.filter(({ work }) => work !== 'use as it is').length;
+  if (machined(taken) === 0) return undefined;
+  const before = attempts.slice(0, attempts.indexOf(taken) + 1).filter((each) => each.hasPistons);
+  for (const { oversize, target, cylinders: works } of before) {
+    const doubts = job.cylinders.flatMap((cylinder, i): readonly (InDoubt | undefined)[] => {
+      const work = works[i]?.work;
+      if (work === 'use as it is') return [];
+      const doubt = doubtAbout(
+        cylinder,
+        flawOf(cylinder, job),
+        target,
+        job.sizeAllowance,
+        'larger',
+      );
+      return doubt || work === 'sleeve' ? [doubt] : [];
+    });
+    const cylinders = doubts.filter((doubt) => doubt !== undefined);
+    if (cylinders.length > 0 && cylinders.length === doubts.length) return { oversize, cylinders };
+  }
+  return undefined;
+}
+
+type Doubt = NonNullable<ServedBorePlan['inDoubt']>;
 
 /** The smallest finished bore about its old axis that contains the worn one, and what the hone takes. */
 function neededFor({ largest, outOfRound }: BoreToMachine, job: BoreJob): Length {

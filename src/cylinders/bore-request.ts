@@ -1,10 +1,10 @@
-import type { BasedLimits, Span } from '../judging/index.js';
+import type { Span } from '../judging/index.js';
 import {
   guardFields,
+  guardOwnLimits,
   machiningStock,
-  ownLimitsOr,
+  pistonStroke,
   showLength,
-  toleratedWear,
 } from '../judging/internal.js';
 import type { BoreShape } from '../measuring/index.js';
 import {
@@ -15,6 +15,7 @@ import {
   guardStepsAtHand,
 } from '../measuring/internal.js';
 import { type Length, RebuildInputError, thou } from '../quantities/index.js';
+import { boreLimits } from './bore-limits.js';
 import type { BoreRequest, BoreToMachine } from './bore-types.js';
 import { cylinderWall } from './domains.js';
 
@@ -29,10 +30,6 @@ const honingRule = (): AmountRule => ({
   amount: thou(3),
   basis: { kind: 'common practice', rule: 'boring leaves 0.003 in (0.076 mm) for the hone' },
 });
-const shapeRule = (): BasedLimits<'length'> => ({
-  limits: { max: thou(1) },
-  basis: { kind: 'common practice', rule: 'bore out-of-round and taper up to 0.001 in (0.025 mm)' },
-});
 
 const REQUEST = [
   'cylinders',
@@ -44,6 +41,8 @@ const REQUEST = [
   'wear',
   'sizeAllowance',
   'shape',
+  'taper',
+  'stroke',
 ] as const;
 
 /** Those of a cylinder, and those that the shape of its bore has besides. */
@@ -75,7 +74,8 @@ export function guardBoreRequest(request: BoreRequest) {
     'oversize',
     sizeRule(),
   );
-  const { honingAllowance, pistonsAtHand } = request;
+  const { honingAllowance, pistonsAtHand, taper } = request;
+  if (taper !== undefined) guardOwnLimits('taper', taper);
   const leastWall =
     request.leastWall === undefined ? undefined : cylinderWall('leastWall', request.leastWall);
   const { amount, basis } = amountOr(
@@ -95,7 +95,12 @@ export function guardBoreRequest(request: BoreRequest) {
     pistonsAtHand: guardStepsAtHand('pistonsAtHand', pistonsAtHand, 'oversizes'),
     leastWall,
     allowance: { honingAllowance: amount, basis },
-    shape: ownLimitsOr('shape', shape, shapeRule(), toleratedWear),
+    shape: boreLimits(
+      { outOfRound: shape, taper: taper ?? shape },
+      standard.min,
+      request.stroke === undefined ? undefined : pistonStroke('stroke', request.stroke),
+      { outOfRound: 'shape', taper: taper ? 'taper' : 'shape' },
+    ),
   };
 }
 

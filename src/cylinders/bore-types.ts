@@ -1,4 +1,5 @@
 import type { Basis, Finding, OwnLimits, Span } from '../judging/index.js';
+import type { InDoubt } from '../measuring/index.js';
 import type { Length } from '../quantities/index.js';
 
 /** What a boring shop has to know of one cylinder; `boreShape` gives most of it. */
@@ -41,8 +42,15 @@ export interface BoreRequest {
   readonly wear?: 'one side' | 'all round';
   /** How far a bore may lie outside the target and still be used as it is; by default 0.001 in [m]. */
   readonly sizeAllowance?: Length;
-  /** Out-of-round and taper that a bore may keep; by default 0.001 in each. */
+  /**
+   * Out-of-round and taper that a bore may keep; by default 0.001 in each as new, and what other engines are
+   * allowed once worn.
+   */
   readonly shape?: OwnLimits<'length'>;
+  /** Taper that a bore may keep, if its limits are not those of `shape`. */
+  readonly taper?: OwnLimits<'length'>;
+  /** Travel of the piston, which the taper that a worn bore may keep hangs on; by default not known [m]. */
+  readonly stroke?: Length;
 }
 
 /** What is to happen to one cylinder. */
@@ -136,25 +144,40 @@ export type BoreReason =
       readonly basis: Basis;
     };
 
+/** A step that serves all cylinders of one block. */
+export interface ServedBorePlan {
+  /**
+   * `use as it is`: nothing is machined. `bore`: at least one cylinder is. `sleeve`: no step
+   * serves them all, and those that it does not serve get a sleeve finished to it.
+   */
+  readonly outcome: 'use as it is' | 'bore' | 'sleeve';
+  /** The common step, above standard, on the diameter; pistons are named by it [m]. */
+  readonly oversize: Length;
+  /** What every cylinder must measure when it is honed [m]. */
+  readonly target: Span<Length>;
+  /** What to bore to before the hone [m]. */
+  readonly boreTo: Span<Length>;
+  /** What happens to each cylinder. */
+  readonly cylinders: readonly BoreWork[];
+  /**
+   * The first step that less boring would serve if these bores may stay as they are: only rules of
+   * thumb stand against it. Find the maker's service limit before metal comes off.
+   */
+  readonly inDoubt?: {
+    /** That step [m]. */
+    readonly oversize: Length;
+    /** The cylinders that a rule of thumb keeps from it. */
+    readonly cylinders: readonly InDoubt[];
+  };
+  /** How many more steps there are after this one, within what the maker allows: metal that is left for another time [-]. */
+  readonly stepsLeft: number;
+  /** Why: steps passed over, then the cylinders at this one. */
+  readonly because: readonly BoreReason[];
+}
+
 /** The decision for all cylinders of one block, with its reasons. */
 export type BorePlan =
-  | {
-      /**
-       * `use as it is`: nothing is machined. `bore`: at least one cylinder is. `sleeve`: no step
-       * serves them all, and those that it does not serve get a sleeve finished to it.
-       */
-      readonly outcome: 'use as it is' | 'bore' | 'sleeve';
-      /** The common step, above standard, on the diameter; pistons are named by it [m]. */
-      readonly oversize: Length;
-      /** What every cylinder must measure when it is honed [m]. */
-      readonly target: Span<Length>;
-      /** What to bore to before the hone [m]. */
-      readonly boreTo: Span<Length>;
-      /** What happens to each cylinder. */
-      readonly cylinders: readonly BoreWork[];
-      /** Why: steps passed over, then the cylinders at this one. */
-      readonly because: readonly BoreReason[];
-    }
+  | ServedBorePlan
   | {
       /** No pistons are at hand for any step. */
       readonly outcome: 'none';

@@ -7,6 +7,7 @@ import {
   noteOf,
   say,
 } from '../judging/internal.js';
+import { describeDoubts, outsideBy } from '../measuring/internal.js';
 import type { Length } from '../quantities/index.js';
 import type { BorePlan, BoreReason } from './bore-types.js';
 import { borePlanLayout } from './layouts.js';
@@ -35,7 +36,18 @@ import { borePlanLayout } from './layouts.js';
 export function describeBorePlan(plan: BorePlan, wording: Wording): readonly string[] {
   guardLayout('plan', plan, borePlanLayout, 'borePlan');
   guardWording(wording);
-  return [decision(plan, wording), ...plan.because.map((reason) => sentence(reason, wording))];
+  return [
+    decision(plan, wording),
+    ...doubts(plan, wording),
+    ...plan.because.map((reason) => sentence(reason, wording)),
+  ];
+}
+
+/** What the maker's limits may still allow, so that less metal comes off. */
+function doubts(plan: BorePlan, wording: Wording): readonly string[] {
+  if (plan.outcome === 'none' || plan.inDoubt === undefined) return [];
+  const { oversize, cylinders } = plan.inDoubt;
+  return [describeDoubts(nameOversize(oversize, wording), cylinders, 'bore', wording)];
 }
 
 function decision(plan: BorePlan, wording: Wording): string {
@@ -63,17 +75,15 @@ function sentence(reason: BoreReason, wording: Wording): string {
     case 'no pistons at hand':
       return `not ${step}: no pistons at hand`;
     case 'good as it is': {
-      const by = Math.abs(reason.outside ?? 0) as Length;
-      const side = (reason.outside ?? 0) < 0 ? 'below' : 'above';
-      const outside = reason.outside === undefined ? '' : `: ${length(by)} ${side} it`;
+      const off = reason.outside === undefined ? '' : `: ${outsideBy(reason.outside, wording)}`;
       const note =
         reason.basis === undefined ? '' : `, within the allowance ${noteOf(reason.basis, wording)}`;
-      return `${reason.cylinder} needs no boring at ${step}${outside}${note}`;
+      return `${reason.cylinder} needs no boring at ${step}${off}${note}`;
     }
     case 'cleans up':
       return `${reason.cylinder} cleans up at ${step} (needs ${length(reason.needed)})`;
     case 'shape':
-      return `${reason.cylinder} must be bored: ${describe(reason.finding, wording)}`;
+      return `${reason.cylinder} ${reason.finding.grade === 'undecided' ? 'is to be bored' : 'must be bored'}: ${describe(reason.finding, wording)}`;
     case 'faults':
       return `${reason.cylinder} must be bored: ${reason.faults.join(', ')}`;
     case 'allowance':

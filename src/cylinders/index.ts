@@ -4,7 +4,14 @@
  * @packageDocumentation
  */
 export { borePlan } from './bore-plan.js';
-export type { BorePlan, BoreReason, BoreRequest, BoreToMachine, BoreWork } from './bore-types.js';
+export type {
+  BorePlan,
+  BoreReason,
+  BoreRequest,
+  BoreToMachine,
+  BoreWork,
+  ServedBorePlan,
+} from './bore-types.js';
 export { describeBorePlan } from './describe-bore-plan.js';
 export { oversizeSteps } from './oversize.js';
 export { pistonClearance, pistonClearanceSpan } from './piston-clearance.js';

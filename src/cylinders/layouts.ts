@@ -1,6 +1,7 @@
 // How what functions take from each other is laid out. Made by `npm run layouts` from the types.
 import type { Layout } from '../judging/internal.js';
 import { basisLayout, findingLengthLayout, spanLayout } from '../judging/layouts.js';
+import { inDoubtLayout } from '../measuring/layouts.js';
 
 export const boreWorkLayout = { fields: { name: 'string', work: { oneOf: ['bore', 'sleeve', 'use as it is'] }, 'stockRemoved?': spanLayout, 'wallLeft?': 'number' } } satisfies Layout;
 export const boreReasonLayout = { by: 'kind', variants: [
@@ -13,8 +14,9 @@ export const boreReasonLayout = { by: 'kind', variants: [
   { fields: { kind: { oneOf: ['faults'] }, cylinder: 'string', faults: { list: 'string' } } },
   { fields: { kind: { oneOf: ['allowance'] }, honingAllowance: 'number', basis: basisLayout } },
 ] } satisfies Layout;
+export const servedBorePlanLayout = { fields: { outcome: { oneOf: ['bore', 'sleeve', 'use as it is'] }, oversize: 'number', target: spanLayout, boreTo: spanLayout, cylinders: { list: boreWorkLayout }, 'inDoubt?': { fields: { oversize: 'number', cylinders: { list: inDoubtLayout } } }, stepsLeft: 'number', because: { list: boreReasonLayout } } } satisfies Layout;
 export const borePlanLayout = { by: 'outcome', variants: [
-  { fields: { outcome: { oneOf: ['bore', 'sleeve', 'use as it is'] }, oversize: 'number', target: spanLayout, boreTo: spanLayout, cylinders: { list: boreWorkLayout }, because: { list: boreReasonLayout } } },
+  servedBorePlanLayout,
   { fields: { outcome: { oneOf: ['none'] }, because: { list: boreReasonLayout } } },
 ] } satisfies Layout;
 export const ringFilingLayout = { by: 'work', variants: [

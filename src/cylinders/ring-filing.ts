@@ -24,6 +24,7 @@ const RING_TO_FIT = [
   'largestBore',
   'limits',
   'basis',
+  'service',
   'target',
 ] as const;
 
@@ -97,10 +98,11 @@ export function ringFilingNeeded(
   const { largestBore = smallest } = ring;
   const largest = guardSameBore('largestBore', largestBore, measuredIn);
   if (largest < smallest) throw belowSmallest(largest);
-  const { limits, basis } = ringGapLimits('ring', ring, smallest);
+  const allowed = ringGapLimits('ring', ring, smallest);
+  const { limits } = allowed;
   const judgeAt = (end: 'smallest' | 'largest', value: number) => {
     const feature = largest > smallest ? `ring gap at the ${end} bore` : 'ring gap';
-    return judge({ feature, dimension: 'length', value: value as Length, limits, basis });
+    return judge({ feature, dimension: 'length', value: value as Length, ...allowed });
   };
   const [tight, wide] = [gapAt(gap, measuredIn, smallest), gapAt(gap, measuredIn, largest)];
   const [atSmallest, atLargest] = [judgeAt('smallest', tight), judgeAt('largest', wide)];

@@ -32,6 +32,7 @@ export function recommendedRingGap(bore: Length): BasedLimits<'length'> {
   diameter('bore', bore);
   return {
     limits: { min: (0.003 * bore) as Length, max: (0.004 * bore) as Length },
+    limitsOf: 'new parts',
     basis: {
       kind: 'common practice',
       rule: 'a new ring has 0.003 to 0.004 of the bore as its gap',

@@ -1,4 +1,4 @@
-import { guardFields, guardObject, guardText, guardWord } from './guards.js';
+import { guardFields, guardObject, guardText, guardTruth, guardWord } from './guards.js';
 
 /**
  * Who set a limit. `specified` is the caller's own (the maker's manual, the
@@ -13,10 +13,12 @@ export type Basis =
       readonly by?: string;
     }
   | {
-      /** A limit that a document prints, perhaps for another engine. */
+      /** A limit that a document prints. */
       readonly kind: 'published';
-      /** The document and its page or section. */
+      /** The document and its page or section, with what it says of the limit. */
       readonly source: string;
+      /** It is of another engine than the one on the bench, and condemns no part of this one. */
+      readonly forAnotherEngine?: boolean;
     }
   | {
       /** A rule of thumb. */
@@ -37,7 +39,7 @@ export function describeBasis(basis: Basis): string {
     case 'specified':
       return basis.by === undefined ? 'specified' : `specified by ${basis.by}`;
     case 'published':
-      return `published: ${basis.source}`;
+      return `published${basis.forAnotherEngine ? ' for another engine' : ''}: ${basis.source}`;
     case 'common practice':
       return `common practice: ${basis.rule}`;
     case 'computed':
@@ -46,7 +48,7 @@ export function describeBasis(basis: Basis): string {
 }
 
 const SPECIFIED = ['kind', 'by'] as const;
-const PUBLISHED = ['kind', 'source'] as const;
+const PUBLISHED = ['kind', 'source', 'forAnotherEngine'] as const;
 const COMMON_PRACTICE = ['kind', 'rule'] as const;
 const COMPUTED = ['kind', 'how'] as const;
 const KINDS = ['specified', 'published', 'common practice', 'computed'] as const;
@@ -63,6 +65,9 @@ export function guardBasis(parameter: string, basis: Basis): Basis {
     case 'published':
       guardFields(parameter, basis, PUBLISHED);
       guardText(`${parameter}.source`, basis.source);
+      if (basis.forAnotherEngine !== undefined) {
+        guardTruth(`${parameter}.forAnotherEngine`, basis.forAnotherEngine);
+      }
       break;
     case 'common practice':
       guardFields(parameter, basis, COMMON_PRACTICE);

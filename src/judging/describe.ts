@@ -64,7 +64,30 @@ export function describe<D extends Dimension>(finding: Finding<D>, wording: Word
       }
     }
   };
-  return `${feature} ${print(value)}${doubt}: ${standing()} ${noteOf(basis, wording)}`;
+  const first = `${feature} ${print(value)}${doubt}: ${standing()} ${noteOf(basis, wording)}`;
+  return `${first}${worn(finding, wording)}`;
+}
+
+/** What a value outside the limits of new parts says of a used part: `, of new parts; within the service limit of …`. */
+function worn<D extends Dimension>(
+  { verdict, limitsOf, service, grade, dimension }: Finding<D>,
+  wording: Wording,
+): string {
+  if (verdict === 'within' || grade === undefined || grade === 'out of limits') return '';
+  if (limitsOf === 'service') return grade === 'worn out' ? ': worn out' : '';
+  if (service === undefined) {
+    // What is tighter than new is not worn.
+    return verdict === 'above' ? ', of new parts; no service limit is given' : '';
+  }
+  const limit = `the service limit of ${describeBounds(service.limits, dimension, wording.units)} ${noteOf(service.basis, wording)}`;
+  switch (grade) {
+    case 'serviceable':
+      return `, of new parts; serviceable, within ${limit}`;
+    case 'worn out':
+      return `, of new parts; worn out, past ${limit}`;
+    default:
+      return `, of new parts; undecided against ${limit}`;
+  }
 }
 
 /** The limit that a value is equal to within the tolerance of comparison, if there is one. */
@@ -138,8 +161,18 @@ export function describeLimits<D extends Dimension>(
   units: UnitSystem,
 ): string {
   const { min, max } = limits;
+  const bounds = describeBounds(limits, dimension, units);
+  return min !== undefined && max !== undefined ? bounds : `the limit of ${bounds}`;
+}
+
+/** `0.0040 to 0.0100 in`, `0.0005 in`. */
+function describeBounds<D extends Dimension>(
+  { min, max }: Limits<Quantity<D>>,
+  dimension: D,
+  units: UnitSystem,
+): string {
   if (min !== undefined && max !== undefined) return describeSpan({ min, max }, dimension, units);
-  return `the limit of ${say((max ?? min) as Quantity<D>, dimension, units)}`;
+  return say((max ?? min) as Quantity<D>, dimension, units);
 }
 
 /** `2.1045 to 2.1050 in`; one size if both ends print alike. */

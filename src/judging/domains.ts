@@ -42,6 +42,13 @@ export const toleratedWear = /* @__PURE__ */ lengthDomain({
   example: 'thou(0.5)',
 });
 
+/** Strokes, from a model engine's to a small ship's. */
+export const pistonStroke = /* @__PURE__ */ lengthDomain({
+  least: 0.005,
+  most: 2,
+  example: 'inch(3.25)',
+});
+
 /** A place along a part, from a datum of the caller's own. */
 export const stationAlong = /* @__PURE__ */ lengthDomain({
   least: -2,

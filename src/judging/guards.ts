@@ -127,6 +127,17 @@ export function guardWord<W extends string>(
   });
 }
 
+/** Refuses what is neither true nor false. */
+export function guardTruth(parameter: string, value: unknown): void {
+  if (typeof value === 'boolean') return;
+  throw new RebuildInputError({
+    parameter,
+    value,
+    expected: 'true or false',
+    hint: 'Without quotes.',
+  });
+}
+
 /** Refuses what is not a whole number within bounds, a multiple of some other. */
 export function guardWhole(
   parameter: string,

@@ -5,6 +5,7 @@
  */
 export type { Basis } from './basis.js';
 export { describe, type Wording } from './describe.js';
-export { type Finding, type Judgement, judge, type Verdict } from './judge.js';
+export type { Grade, LimitsOf, Verdict } from './grade.js';
+export { type Finding, type Judgement, judge } from './judge.js';
 export type { Limits, SizeOrSpan, Span } from './limits.js';
-export type { BasedLimits, OwnLimits } from './own-limits.js';
+export type { BasedLimits, OwnLimits, OwnService, ServiceLimits } from './own-limits.js';

@@ -23,10 +23,12 @@ export {
   diametralClearance,
   machiningStock,
   outOfTrue,
+  pistonStroke,
   sizeStep,
   stationAlong,
   toleratedWear,
 } from './domains.js';
+export { holds } from './grade.js';
 export {
   guardAlike,
   guardBetween,

@@ -6,12 +6,11 @@ import {
 } from '../quantities/index.js';
 import { largestOf } from '../quantities/internal.js';
 import { type Basis, guardBasis } from './basis.js';
+import { type Grade, gradeOf, holds, type LimitsOf, type Verdict } from './grade.js';
 import { guardFields, guardQuantity, guardText, guardWord } from './guards.js';
 import { guardLimits, type Limits, NANOMETRE, ROUNDING, type Span } from './limits.js';
+import type { ServiceLimits } from './own-limits.js';
 import { showQuantity } from './showing.js';
-
-/** How a value stands to its limits. */
-export type Verdict = 'within' | 'below' | 'above' | 'undecided';
 
 /** What `judge` needs to know. */
 export interface Judgement<D extends Dimension> {
@@ -25,6 +24,10 @@ export interface Judgement<D extends Dimension> {
   readonly limits: Limits<Quantity<NoInfer<D>>>;
   /** Who set the limits. */
   readonly basis: Basis;
+  /** Whether the limits are of new parts or of worn ones. Say so of a part that wears, and it is graded. */
+  readonly limitsOf?: LimitsOf;
+  /** How far wear may take the part past the limits of new parts and leave it in service. */
+  readonly service?: ServiceLimits<NoInfer<D>>;
   /** Expanded uncertainty of the value, if it is known, in the same unit. */
   readonly uncertainty?: Quantity<NoInfer<D>>;
 }
@@ -35,19 +38,21 @@ export interface Finding<D extends Dimension = Dimension> extends Judgement<D> {
   readonly verdict: Verdict;
   /** Distance to the nearest limit, in the same unit: inside it is positive, outside negative. */
   readonly margin: Quantity<D>;
+  /** How a used part stands, where it was said what the limits are of. */
+  readonly grade?: Grade;
 }
 
-const JUDGEMENT = ['feature', 'dimension', 'value', 'limits', 'basis', 'uncertainty'] as const;
-const FINDING = [
+const JUDGEMENT = [
   'feature',
   'dimension',
   'value',
   'limits',
   'basis',
+  'limitsOf',
+  'service',
   'uncertainty',
-  'verdict',
-  'margin',
 ] as const;
+const FINDING = [...JUDGEMENT, 'verdict', 'margin', 'grade'] as const;
 
 /**
  * Judges a value against its limits. Both limits belong to the range, and a
@@ -56,6 +61,9 @@ const FINDING = [
  *
  * With an uncertainty U the value is within only if it lies inside by U or
  * more, outside only if it lies outside by more than U, and otherwise undecided.
+ *
+ * A used part is graded besides, if it is said what the limits are of: a part past the limits of new parts
+ * is `serviceable` up to its service limit. Only limits of this engine condemn a part.
  *
  * @param judgement - what is judged, its value, its limits and who set them
  * @returns the finding
@@ -70,6 +78,12 @@ const FINDING = [
  * });
  * finding.verdict; // "above"
  * format(finding.margin, thou); // "-2.0 thou"
+ * const used = judge({
+ *   feature: 'end play', dimension: 'length', value: thou(12),
+ *   limits: { min: thou(4), max: thou(10) }, basis: { kind: 'specified' },
+ *   service: { limits: { max: thou(18) }, basis: { kind: 'specified' } },
+ * });
+ * used.grade; // "serviceable"
  * ```
  */
 export function judge<D extends Dimension>(judgement: Judgement<D>): Finding<D> {
@@ -81,23 +95,46 @@ export function judge<D extends Dimension>(judgement: Judgement<D>): Finding<D> 
   const limits = guardLimits('limits', judgement.limits, finite(dimension), dimension);
   const basis = guardBasis('basis', judgement.basis);
   guardUncertainty('uncertainty', uncertainty, dimension);
+  const service = guardService('service', judgement.service, dimension);
+  const limitsOf = guardLimitsOf('limitsOf', judgement.limitsOf, service);
 
-  const above = limits.max === undefined ? -Infinity : value - limits.max;
-  const below = limits.min === undefined ? -Infinity : limits.min - value;
-  const outside = Math.max(above, below);
-  const room = uncertainty ?? 0;
-  const noise = comparisonTolerance(dimension, [value, limits.min ?? 0, limits.max ?? 0]);
-  const verdict = verdictOf(outside, above > below ? 'above' : 'below', room, noise);
+  const against = (to: Limits<Quantity<D>>) => standing(value, to, uncertainty ?? 0, dimension);
+  const stands = against(limits);
+  const grade =
+    limitsOf &&
+    gradeOf(
+      stands,
+      { limits, limitsOf, basis, ...(service && { service }) },
+      (worn) => against(worn).verdict,
+    );
   return {
     feature,
     dimension,
     value,
     limits,
     basis,
+    ...(limitsOf && { limitsOf }),
+    ...(service && { service }),
     ...(uncertainty === undefined ? {} : { uncertainty }),
-    verdict,
-    margin: (0 - outside) as Quantity<D>,
+    verdict: stands.verdict,
+    margin: (0 - stands.outside) as Quantity<D>,
+    ...(grade && { grade }),
   };
+}
+
+/** How far a value is outside limits, at which end, and the verdict. */
+function standing<D extends Dimension>(
+  value: Quantity<D>,
+  { min, max }: Limits<Quantity<D>>,
+  room: number,
+  dimension: D,
+) {
+  const above = max === undefined ? -Infinity : value - max;
+  const below = min === undefined ? -Infinity : min - value;
+  const outside = Math.max(above, below);
+  const end = above > below ? 'max' : 'min';
+  const noise = comparisonTolerance(dimension, [value, min ?? 0, max ?? 0]);
+  return { outside, end, verdict: verdictOf(outside, end, room, noise) } as const;
 }
 
 /** Refuses a finding that `judge` did not make. */
@@ -115,11 +152,14 @@ export function guardFinding<D extends Dimension>(
   guardWord(`${parameter}.verdict`, verdict, ['within', 'below', 'above', 'undecided']);
   guardLimits(`${parameter}.limits`, finding.limits, finite(dimension), dimension);
   guardBasis(`${parameter}.basis`, finding.basis);
+  const service = guardService(`${parameter}.service`, finding.service, dimension);
+  guardLimitsOf(`${parameter}.limitsOf`, finding.limitsOf, service);
+  if (finding.grade !== undefined) guardWord(`${parameter}.grade`, finding.grade, GRADES);
   return finding;
 }
 
 /**
- * Judges both ends of a span and gives the worse finding: the one with the
+ * Judges both ends of a span and gives the worse finding: the one with the worse grade, else with the
  * least margin, the upper end if they are equal.
  */
 export function judgeSpan<D extends Dimension>(
@@ -127,16 +167,23 @@ export function judgeSpan<D extends Dimension>(
 ): Finding<D> {
   const low = judge({ ...judgement, value: judgement.value.min });
   const high = judge({ ...judgement, value: judgement.value.max });
-  return low.margin < high.margin ? low : high;
+  return worseFirst(low, high) < 0 ? low : high;
 }
 
-/** The finding that fails by most, if any fails. */
+/** The finding that fails by most, if any fails: a part that must go before one in doubt. */
 export function worstOf<D extends Dimension>(
   findings: readonly Finding<D>[],
 ): Finding<D> | undefined {
-  return findings
-    .filter(({ verdict }) => verdict !== 'within')
-    .sort((a, b) => a.margin - b.margin)[0];
+  return findings.filter((finding) => !holds(finding)).sort(worseFirst)[0];
+}
+
+function worseFirst<D extends Dimension>(a: Finding<D>, b: Finding<D>): number {
+  return badness(b) - badness(a) || a.margin - b.margin;
+}
+
+function badness({ verdict, grade }: Finding): number {
+  if (grade !== undefined) return GRADES.indexOf(grade);
+  return verdict === 'within' ? 0 : GRADES.length;
 }
 
 /** Sizes no further apart are compared as one: 1 nm for lengths, 1 part in 10⁹ of the sizes for other dimensions. */
@@ -164,10 +211,38 @@ function guardUncertainty<D extends Dimension>(
   });
 }
 
-function verdictOf(outside: number, side: 'above' | 'below', room: number, noise: number): Verdict {
-  if (outside > room + noise) return side;
+function guardService<D extends Dimension>(
+  parameter: string,
+  service: ServiceLimits<D> | undefined,
+  dimension: D,
+): ServiceLimits<D> | undefined {
+  if (service === undefined) return undefined;
+  guardFields(parameter, service, SERVICE);
+  guardLimits(`${parameter}.limits`, service.limits, finite(dimension), dimension);
+  guardBasis(`${parameter}.basis`, service.basis);
+  return service;
+}
+
+const SERVICE = ['limits', 'basis'] as const;
+
+/** What the limits are of: a service limit beside them tells that they are of new parts. */
+function guardLimitsOf(
+  parameter: string,
+  limitsOf: LimitsOf | undefined,
+  service: unknown,
+): LimitsOf | undefined {
+  if (limitsOf !== undefined) return guardWord(parameter, limitsOf, LIMITS_OF);
+  return service === undefined ? undefined : 'new parts';
+}
+
+function verdictOf(outside: number, end: 'min' | 'max', room: number, noise: number): Verdict {
+  if (outside > room + noise) return end === 'max' ? 'above' : 'below';
   if (outside <= noise - room) return 'within';
   return 'undecided';
 }
+
+const LIMITS_OF = ['new parts', 'service'] as const;
+/** Best first. */
+const GRADES = ['as new', 'serviceable', 'undecided', 'out of limits', 'worn out'] as const;
 
 const DIMENSIONS = /* @__PURE__ */ Object.keys(coherentUnit) as Dimension[];

@@ -3,16 +3,21 @@ import { guardFinding } from './judge.js';
 import type { Layout } from './layout.js';
 
 export const verdictLayout = { oneOf: ['above', 'below', 'undecided', 'within'] } satisfies Layout;
+export const gradeLayout = { oneOf: ['as new', 'out of limits', 'serviceable', 'undecided', 'worn out'] } satisfies Layout;
 export const limitsLayout = { fields: { 'min?': 'number', 'max?': 'number' } } satisfies Layout;
 export const basisLayout = { by: 'kind', variants: [
   { fields: { kind: { oneOf: ['specified'] }, 'by?': 'string' } },
-  { fields: { kind: { oneOf: ['published'] }, source: 'string' } },
+  { fields: { kind: { oneOf: ['published'] }, source: 'string', 'forAnotherEngine?': 'boolean' } },
   { fields: { kind: { oneOf: ['common practice'] }, rule: 'string' } },
   { fields: { kind: { oneOf: ['computed'] }, how: 'string' } },
 ] } satisfies Layout;
-export const findingLengthLayout = { fields: { verdict: verdictLayout, margin: 'number', feature: 'string', dimension: { oneOf: ['length'] }, value: 'number', limits: limitsLayout, basis: basisLayout, 'uncertainty?': 'number' }, also: guardFinding } satisfies Layout;
+export const limitsOfLayout = { oneOf: ['new parts', 'service'] } satisfies Layout;
+export const serviceLimitsLengthLayout = { fields: { limits: limitsLayout, basis: basisLayout } } satisfies Layout;
+export const findingLengthLayout = { fields: { verdict: verdictLayout, margin: 'number', 'grade?': gradeLayout, feature: 'string', dimension: { oneOf: ['length'] }, value: 'number', limits: limitsLayout, basis: basisLayout, 'limitsOf?': limitsOfLayout, 'service?': serviceLimitsLengthLayout, 'uncertainty?': 'number' }, also: guardFinding } satisfies Layout;
 export const spanLayout = { fields: { min: 'number', max: 'number' } } satisfies Layout;
-export const findingVolumeFractionLayout = { fields: { verdict: verdictLayout, margin: 'number', feature: 'string', dimension: { oneOf: ['volumeFraction'] }, value: 'number', limits: limitsLayout, basis: basisLayout, 'uncertainty?': 'number' }, also: guardFinding } satisfies Layout;
-export const findingRatioLayout = { fields: { verdict: verdictLayout, margin: 'number', feature: 'string', dimension: { oneOf: ['ratio'] }, value: 'number', limits: limitsLayout, basis: basisLayout, 'uncertainty?': 'number' }, also: guardFinding } satisfies Layout;
+export const serviceLimitsVolumeFractionLayout = { fields: { limits: limitsLayout, basis: basisLayout } } satisfies Layout;
+export const findingVolumeFractionLayout = { fields: { verdict: verdictLayout, margin: 'number', 'grade?': gradeLayout, feature: 'string', dimension: { oneOf: ['volumeFraction'] }, value: 'number', limits: limitsLayout, basis: basisLayout, 'limitsOf?': limitsOfLayout, 'service?': serviceLimitsVolumeFractionLayout, 'uncertainty?': 'number' }, also: guardFinding } satisfies Layout;
+export const serviceLimitsRatioLayout = { fields: { limits: limitsLayout, basis: basisLayout } } satisfies Layout;
+export const findingRatioLayout = { fields: { verdict: verdictLayout, margin: 'number', 'grade?': gradeLayout, feature: 'string', dimension: { oneOf: ['ratio'] }, value: 'number', limits: limitsLayout, basis: basisLayout, 'limitsOf?': limitsOfLayout, 'service?': serviceLimitsRatioLayout, 'uncertainty?': 'number' }, also: guardFinding } satisfies Layout;
 export const sizeOrSpanLayout = { either: ['number', { fields: { min: 'number', max: 'number' } }] } satisfies Layout;
-export const basedLimitsLengthLayout = { fields: { limits: limitsLayout, basis: basisLayout } } satisfies Layout;
+export const basedLimitsLengthLayout = { fields: { limits: limitsLayout, basis: basisLayout, 'limitsOf?': limitsOfLayout, 'service?': serviceLimitsLengthLayout } } satisfies Layout;

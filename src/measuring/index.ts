@@ -14,3 +14,4 @@ export type {
   ShapeOptions,
   StationShape,
 } from './shape.js';
+export type { InDoubt } from './standing.js';

@@ -1,6 +1,8 @@
 // How what functions take from each other is laid out. Made by `npm run layouts` from the types.
 import type { Layout } from '../judging/internal.js';
+import { basisLayout, findingLengthLayout } from '../judging/layouts.js';
 
+export const inDoubtLayout = { fields: { name: 'string', 'finding?': findingLengthLayout, 'outside?': 'number', 'basis?': basisLayout } } satisfies Layout;
 export const formLayout = { oneOf: ['barrel', 'hourglass', 'straight', 'tapered'] } satisfies Layout;
 export const stationShapeLayout = { fields: { station: 'number', mean: 'number', outOfRound: 'number' } } satisfies Layout;
 export const lineShapeLayout = { fields: { angle: 'number', taper: 'number' } } satisfies Layout;

@@ -1,4 +1,4 @@
-import type { Basis, Span } from '../judging/index.js';
+import type { Basis, Finding, Span } from '../judging/index.js';
 import {
   diameter,
   guardList,
@@ -10,6 +10,7 @@ import {
 } from '../judging/internal.js';
 import { type Length, RebuildInputError } from '../quantities/index.js';
 import type { Shape } from './shape.js';
+import { MOST_IN_DOUBT } from './shape-rule.js';
 
 /** How far a part lies outside a span at its worse end: below it negative, within it zero. */
 export function outsideOf(
@@ -37,6 +38,41 @@ export function usableAsItIs(
   if (part.faults !== undefined && part.faults.length > 0) return undefined;
   if (Math.abs(outside) > most + NANOMETRE) return undefined;
   return Math.abs(outside) <= NANOMETRE ? {} : { outside, basis };
+}
+
+/** A part that only a rule of thumb keeps from being used as it is. */
+export interface InDoubt {
+  /** What it is called on the bench. */
+  readonly name: string;
+  /** Its out-of-round or taper, the worse, against the rule. */
+  readonly finding?: Finding<'length'>;
+  /** How far it lies outside its size, past what the rule allows: below it is negative [m]. */
+  readonly outside?: Length;
+  /** The rule for its size. */
+  readonly basis?: Basis;
+}
+
+/** Whether only rules of thumb stand against a part, and by how little. Faults and the caller's limits leave no doubt. */
+export function doubtAbout(
+  part: SizeAndShape,
+  flaw: Finding<'length'> | undefined,
+  target: Span<Length>,
+  { most, basis }: SizeAllowance,
+  wearsTo: 'smaller' | 'larger',
+): InDoubt | undefined {
+  if (part.faults !== undefined && part.faults.length > 0) return undefined;
+  if (flaw && (flaw.grade !== 'undecided' || flaw.value > MOST_IN_DOUBT + NANOMETRE))
+    return undefined;
+  const outside = outsideOf(part, target);
+  const fits = Math.abs(outside) <= most + NANOMETRE;
+  const isWorn = wearsTo === 'smaller' ? outside < 0 : outside > 0;
+  const isSlight = Math.abs(outside) <= MOST_IN_DOUBT + NANOMETRE;
+  if (!fits && !(isWorn && isSlight && basis.kind === 'common practice')) return undefined;
+  return {
+    name: part.name,
+    ...(flaw && { finding: flaw }),
+    ...(!fits && { outside, basis }),
+  };
 }
 
 /** The size and shape of one named part that may be machined. */

@@ -1,5 +1,5 @@
-import { angleAround } from '../judging/internal.js';
-import { crankSpeed, pistonStroke, rodCentres } from './domains.js';
+import { angleAround, pistonStroke } from '../judging/internal.js';
+import { crankSpeed, rodCentres } from './domains.js';
 
 // What several cards of this room write alike.
 

@@ -1,13 +1,6 @@
 import { angleDomain, domain, lengthDomain } from '../judging/internal.js';
 import { kilogram, kilonewton, kPa, kPaGauge, newton, ratio, rpm } from '../quantities/index.js';
 
-/** Strokes, from a model engine's to a small ship's. */
-export const pistonStroke = /* @__PURE__ */ lengthDomain({
-  least: 0.005,
-  most: 2,
-  example: 'inch(3.25)',
-});
-
 /** A rod from the centre of one eye to that of the other. */
 export const rodCentres = /* @__PURE__ */ lengthDomain({
   least: 0.005,

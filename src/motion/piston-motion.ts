@@ -1,6 +1,6 @@
-import { angleAround, guardFields } from '../judging/internal.js';
+import { angleAround, guardFields, pistonStroke } from '../judging/internal.js';
 import type { Acceleration, Angle, Length, RotationalSpeed, Speed } from '../quantities/index.js';
-import { crankSpeed, pistonStroke } from './domains.js';
+import { crankSpeed } from './domains.js';
 import { guardRodLength } from './guards.js';
 
 /** A crank and its rod, the piston pin in line with the crankshaft. */

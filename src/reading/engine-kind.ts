@@ -58,6 +58,8 @@ export interface BoreKind {
   readonly standard: Span<Length>;
   /** Oversizes to bore to; by default those of the trade [m]. */
   readonly steps?: readonly Length[];
+  /** Travel of the piston; the taper that a worn bore may keep hangs on it [m]. */
+  readonly stroke?: Length;
   /** Stock that boring leaves for the hone, on the diameter [m]. */
   readonly honingAllowance?: Length;
   /** Thinnest wall that may be left; required if walls were measured [m]. */

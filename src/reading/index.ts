@@ -1,5 +1,6 @@
 // What the other rooms use of this one. It is not an entry point: users never see it.
 export { bareSteps, stepsIn } from './bare-steps.js';
+export { boreRequest } from './bore-request.js';
 export { type Check, checkIfGiven, problemsFrom } from './check.js';
 export type { BoreKind, EngineKind, JournalKind } from './engine-kind.js';
 export { chosen, count, fields, list, listOfDifferent, name, partial, word } from './fields.js';
@@ -45,4 +46,4 @@ export {
   guardRingGapLimits,
   guardWall,
 } from './sizes.js';
-export { own, type StatedLimits } from './stated-limits.js';
+export { own, type StatedLimits, statedBasis } from './stated-limits.js';

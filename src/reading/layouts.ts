@@ -2,9 +2,9 @@
 import type { Layout } from '../judging/internal.js';
 import { sizeOrSpanLayout, spanLayout } from '../judging/layouts.js';
 
-export const statedLimitsLengthLayout = { fields: { 'source?': 'string', 'min?': 'number', 'max?': 'number' } } satisfies Layout;
+export const statedLimitsLengthLayout = { fields: { 'source?': 'string', 'service?': { fields: { 'min?': 'number', 'max?': 'number', 'source?': 'string' } }, 'min?': 'number', 'max?': 'number' } } satisfies Layout;
 export const journalKindLayout = { fields: { standard: spanLayout, 'steps?': { list: 'number' }, 'minimum?': 'number', 'cleanUpAllowance?': 'number', 'sizeAllowance?': 'number', 'wear?': { oneOf: ['all round', 'one side'] }, 'shape?': statedLimitsLengthLayout, 'oilClearance?': statedLimitsLengthLayout } } satisfies Layout;
 export const shellPairsLayout = { fields: { name: 'string', fits: { oneOf: ['mains', 'rods'] }, undersize: 'number', wall: sizeOrSpanLayout, pairs: 'number' } } satisfies Layout;
-export const boreKindLayout = { fields: { standard: spanLayout, 'steps?': { list: 'number' }, 'honingAllowance?': 'number', 'leastWall?': 'number', 'sizeAllowance?': 'number', 'wear?': { oneOf: ['all round', 'one side'] }, 'shape?': statedLimitsLengthLayout, 'pistonClearance?': statedLimitsLengthLayout, 'ringGap?': statedLimitsLengthLayout } } satisfies Layout;
+export const boreKindLayout = { fields: { standard: spanLayout, 'steps?': { list: 'number' }, 'stroke?': 'number', 'honingAllowance?': 'number', 'leastWall?': 'number', 'sizeAllowance?': 'number', 'wear?': { oneOf: ['all round', 'one side'] }, 'shape?': statedLimitsLengthLayout, 'pistonClearance?': statedLimitsLengthLayout, 'ringGap?': statedLimitsLengthLayout } } satisfies Layout;
 export const engineKindLayout = { fields: { name: 'string', cylinders: 'number', 'rodsPerJournal?': { oneOf: [1, 2] }, mains: 'number', rodJournals: journalKindLayout, 'mainJournals?': journalKindLayout, 'rodHousing?': statedLimitsLengthLayout, 'mainHousing?': statedLimitsLengthLayout, bores: boreKindLayout, 'endPlay?': statedLimitsLengthLayout, 'headFlatness?': statedLimitsLengthLayout, 'guideClearance?': statedLimitsLengthLayout, 'alsoNeeds?': { list: { oneOf: ['head', 'valve set'] } } } } satisfies Layout;
 export const priceLayout = { fields: { amount: 'number', currency: 'string' } } satisfies Layout;

@@ -169,16 +169,41 @@ export function statedLimits(
   guard: Guard<'length'> = diametralClearance,
 ): z.ZodType<StatedLimits<'length'>> {
   const bound = quantity('length', guard);
-  const limits = fields({
+  const bounds = {
     min: bound.exactOptional(),
     max: bound.exactOptional(),
     source: name.exactOptional(),
-  })
-    .refine(({ min, max }) => min !== undefined || max !== undefined, 'needs a min, a max or both')
-    .refine(inOrder, REVERSED);
-  return marked(limits, {
+  };
+  const service = marked(fields(bounds).refine(hasBound, NEEDS_BOUND).refine(inOrder, REVERSED), {
     json: () => ({ anyOf: [{ required: ['min'] }, { required: ['max'] }] }),
+  });
+  const limits = fields({ ...bounds, service: service.exactOptional() })
+    .refine((stated) => stated.service !== undefined || hasBound(stated), NEEDS_BOUND)
+    .refine(inOrder, REVERSED)
+    .refine(({ min, service }) => !past(service?.min, min), {
+      path: ['service', 'min'],
+      error: 'is above the min of new parts; are the two swapped?',
+    })
+    .refine(({ max, service }) => !past(max, service?.max), {
+      path: ['service', 'max'],
+      error: 'is below the max of new parts; are the two swapped?',
+    });
+  return marked(limits, {
+    json: () => ({
+      anyOf: [{ required: ['min'] }, { required: ['max'] }, { required: ['service'] }],
+    }),
   }) as unknown as z.ZodType<StatedLimits<'length'>>;
+}
+
+const NEEDS_BOUND = 'needs a min, a max or both';
+
+function hasBound({ min, max }: Partial<Span<number>>): boolean {
+  return min !== undefined || max !== undefined;
+}
+
+/** Whether one bound is past another that is there. */
+function past(one: number | undefined, other: number | undefined): boolean {
+  return one !== undefined && other !== undefined && one > other;
 }
 
 const REVERSED = 'min is above max; swap the two';

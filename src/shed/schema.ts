@@ -5,6 +5,7 @@ import {
   diameter,
   machiningStock,
   outOfTrue,
+  pistonStroke,
   sizeStep,
   toleratedWear,
 } from '../judging/internal.js';
@@ -139,6 +140,7 @@ export const shedSections = {
     bores: partial({
       standard: span(diameter),
       steps: stepsOf(oversize(sizeStep)).exactOptional(),
+      stroke: quantity('length', pistonStroke).exactOptional(),
       honingAllowance: quantity('length', machiningStock).exactOptional(),
       leastWall: quantity('length', cylinderWall).exactOptional(),
       sizeAllowance: quantity('length', toleratedWear).exactOptional(),

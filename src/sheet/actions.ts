@@ -1,127 +1,12 @@
-import type { ShellMatch, UndersizeMismatch } from '../bearings/index.js';
-import type { ServedGrindPlan } from '../crankshaft/index.js';
 import type { Finding } from '../judging/index.js';
-import { guardLayout, worstOf } from '../judging/internal.js';
-import type { DilutionFinding } from '../oil/index.js';
-import type { Flow, KinematicViscosity, Length } from '../quantities/index.js';
+import { guardLayout, holds, worstOf } from '../judging/internal.js';
+import type { Length } from '../quantities/index.js';
+import type { Action } from './action-types.js';
 import type { Inspection } from './inspect.js';
-import { type BearingGroupReport, type BearingReport, mismatchOf } from './inspect-bearings.js';
+import type { BearingGroupReport, BearingReport } from './inspect-bearings.js';
 import type { CylinderReport, RingReport } from './inspect-cylinder.js';
-import type { FilmReport } from './inspect-film.js';
+import { mismatchOf } from './inspect-fitted.js';
 import { inspectionLayout } from './layouts.js';
-
-/** Shells found on a journal of another undersize. */
-export interface WrongShells {
-  /** Take them out: running the engine would wreck it. */
-  readonly kind: 'wrong shells';
-  /** The bearing they were found in. */
-  readonly bearing: string;
-  /** Their name on the shelf. */
-  readonly shells: string;
-  /** The undersize they are made for [m]. */
-  readonly undersize: Length;
-  /** The undersize that the journal is ground to [m]. */
-  readonly journalUndersize: Length;
-  /** How the clearance shows it. */
-  readonly explanation: UndersizeMismatch;
-}
-
-/** One thing to do, by its `kind`, with the finding behind it. */
-export type Action =
-  | WrongShells
-  | {
-      /** Fuel has thinned the oil: too far to run, or far enough to change it. */
-      readonly kind: 'do not run' | 'change the oil';
-      /** The fuel fraction against its limit. */
-      readonly dilution: DilutionFinding;
-    }
-  | {
-      /** The oil is thicker than clean oil: it has aged, or is another grade. */
-      readonly kind: 'thick oil';
-      /** Viscosity of the sample [m²/s]. */
-      readonly viscosity: KinematicViscosity;
-      /** Viscosity of clean oil at the same temperature [m²/s]. */
-      readonly clean: KinematicViscosity;
-    }
-  | {
-      /** Oil, thinned or not, no longer keeps the surfaces of a bearing apart. */
-      readonly kind: 'thin film';
-      /** The bearing and its film. */
-      readonly film: FilmReport;
-    }
-  | {
-      /** Fuel leaks into the oil. */
-      readonly kind: 'stop the leak';
-      /** Size of the leak [m³/s]. */
-      readonly flow: Flow;
-    }
-  | {
-      /**
-       * A bearing that needs no grinding has a wrong clearance, and no undersize explains it. Or
-       * the clearance contradicts the stamp on the shells and the size of the journal.
-       */
-      readonly kind: 'wrong clearance' | 'check sizes';
-      /** Which bearing. */
-      readonly bearing: string;
-      /** Its clearance against the limits. */
-      readonly finding: Finding<'length'>;
-    }
-  | {
-      /** Journals must be ground. */
-      readonly kind: 'grind';
-      /** Which ones. */
-      readonly journals: 'rods' | 'mains';
-      /** To what size, and why. */
-      readonly plan: ServedGrindPlan;
-    }
-  | {
-      /** No undersize saves these journals. */
-      readonly kind: 'no step serves';
-      /** Which ones. */
-      readonly journals: 'rods' | 'mains';
-      /** Journals that do not clean up at any step. */
-      readonly defeatedBy: readonly string[];
-    }
-  | {
-      /** Shells from the shelf fit a finished bearing. */
-      readonly kind: 'fit shells';
-      /** Which bearing. */
-      readonly bearing: string;
-      /** Which shells, and the clearance they leave. */
-      readonly match: ShellMatch;
-    }
-  | {
-      /** The shelf has too few shells that fit. */
-      readonly kind: 'buy shells';
-      /** Which journals they are for. */
-      readonly journals: 'rods' | 'mains';
-      /** The undersize to buy [m]. */
-      readonly undersize: Length;
-      /** How many pairs [-]. */
-      readonly pairs: number;
-    }
-  | {
-      /** The crankshaft floats too much or too little. */
-      readonly kind: 'set the end play';
-      /** The end play against its limits. */
-      readonly finding: Finding<'length'>;
-    }
-  | {
-      /** The bore, or the clearance of its piston, is outside its limits. */
-      readonly kind: 'rebore' | 'wrong piston';
-      /** Which cylinder. */
-      readonly cylinder: string;
-      /** The finding that it fails. */
-      readonly finding: Finding<'length'>;
-    }
-  | {
-      /** A ring must be filed or replaced, or the bore is worn too far for it. */
-      readonly kind: 'ring';
-      /** Which cylinder. */
-      readonly cylinder: string;
-      /** Which ring, and what to do with it. */
-      readonly ring: RingReport;
-    };
 
 /**
  * Lists what to do after an inspection, most urgent first: whatever would wreck the engine if
@@ -142,8 +27,10 @@ export type Action =
  */
 export function actionsFrom(inspection: Inspection): readonly Action[] {
   guardLayout('inspection', inspection, inspectionLayout, 'inspect');
-  const { rods, mains, endPlay, cylinders, oil } = inspection;
-  const groups = [rods, mains].filter((group) => group !== undefined);
+  const { rods, mains, endPlay, oil, happened } = inspection;
+  const groups = [mains, rods].filter((group) => group !== undefined);
+  const grinding = groups.flatMap(grindActions);
+  const isGround = grinding.some(({ kind }) => kind === 'grind');
   const actions: Action[] = [];
   const sample = oil?.sample;
   const dilution = sample?.dilution;
@@ -158,17 +45,25 @@ export function actionsFrom(inspection: Inspection): readonly Action[] {
   }
   if (oil?.leak && oil.leak.flow > 0) actions.push({ kind: 'stop the leak', flow: oil.leak.flow });
   return [
+    ...(happened.length > 0 ? [{ kind: 'crack test' as const, happened }] : []),
     ...actions,
+    ...lostThrust(endPlay),
     ...groups.flatMap(fittedShellActions),
-    ...groups.flatMap(grindActions),
+    ...(isGround && happened.length === 0 ? [{ kind: 'crack test' as const, happened }] : []),
+    ...grinding,
     ...groups.flatMap(({ bearings }) => bearings.flatMap(shellsToFit)),
     ...endPlayToSet(endPlay),
-    ...cylinders.flatMap(cylinderWork),
+    ...boreActions(inspection),
   ];
 }
 
+function lostThrust(endPlay: Inspection['endPlay']): Action[] {
+  if (endPlay?.missing === undefined) return [];
+  return [{ kind: 'lost thrust face', finding: endPlay.finding, missing: endPlay.missing }];
+}
+
 function endPlayToSet(endPlay: Inspection['endPlay']): Action[] {
-  if (!endPlay || endPlay.finding.verdict === 'within') return [];
+  if (!endPlay || endPlay.missing !== undefined || holds(endPlay.finding)) return [];
   return [{ kind: 'set the end play', finding: endPlay.finding }];
 }
 
@@ -176,15 +71,18 @@ function endPlayToSet(endPlay: Inspection['endPlay']): Action[] {
 function fittedShellActions({ plan, bearings }: BearingGroupReport): Action[] {
   return bearings.flatMap(({ name: bearing, fitted }): Action[] => {
     if (fitted === undefined) return [];
-    const { shells, undersize, explanation, agrees } = fitted;
+    const { shells, undersize, explanation, agrees, housingToBlame } = fitted;
     const { finding } = explanation;
+    if (housingToBlame !== undefined) {
+      return [{ kind: 'check the housing', bearing, outOfRound: housingToBlame, finding }];
+    }
     if (!agrees) return [{ kind: 'check sizes', bearing, finding }];
     if ('mismatch' in explanation) {
       const journalUndersize = (undersize + mismatchOf(explanation)) as Length;
       return [{ kind: 'wrong shells', bearing, shells, undersize, journalUndersize, explanation }];
     }
     // If the journals are ground, they get other shells anyway.
-    if (plan.outcome !== 'use as it is' || finding.verdict === 'within') return [];
+    if (plan.outcome !== 'use as it is' || holds(finding)) return [];
     return [{ kind: 'wrong clearance', bearing, finding }];
   });
 }
@@ -217,13 +115,25 @@ const RING_WORK: ReadonlySet<RingReport['filing']['work']> = /* @__PURE__ */ new
   'bore is worn',
 ] as const);
 
+function boreActions({ cylinders, boring }: Inspection): Action[] {
+  const isBored =
+    boring !== undefined && boring.outcome !== 'none' && boring.outcome !== 'use as it is';
+  const bored = isBored
+    ? boring.cylinders.filter(({ work }) => work !== 'use as it is').map(({ name }) => name)
+    : [];
+  return [
+    ...(isBored ? [{ kind: 'bore' as const, plan: boring }] : []),
+    ...cylinders.filter(({ name }) => !bored.includes(name)).flatMap(cylinderWork),
+  ];
+}
+
 function cylinderWork(report: CylinderReport): Action[] {
-  const { name: cylinder, piston, rings } = report;
+  const { name: cylinder, piston, rings, inDoubt } = report;
   const worst = worstOfBore(report);
-  if (worst) return [{ kind: 'rebore', cylinder, finding: worst }];
+  if (worst) return [{ kind: 'rebore', cylinder, finding: worst, inDoubt }];
   const misfit = piston?.finding;
   return [
-    ...(misfit && misfit.verdict !== 'within'
+    ...(misfit && !holds(misfit)
       ? [{ kind: 'wrong piston' as const, cylinder, finding: misfit }]
       : []),
     ...rings

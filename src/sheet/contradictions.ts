@@ -18,6 +18,7 @@ import {
   type ShellPairs,
 } from '../reading/index.js';
 import { journalsOf } from './inspect-bearings.js';
+import { boringOf } from './inspect-bores.js';
 import { inspectOil } from './inspect-oil.js';
 import type { BearingSheet, CylinderSheet, Sheet } from './sheet.js';
 
@@ -40,6 +41,7 @@ export function contradictions(sheet: SoundSheet): readonly FileProblem[] {
     ...(sheet.cylinders ?? []).flatMap((cylinder, i) =>
       cylinder === undefined ? [] : cylinderChecks(sheet, cylinder, i),
     ),
+    ...boringChecks(sheet),
     ...oilChecks(sheet),
   ]);
 }
@@ -122,6 +124,14 @@ function cylinderChecks(
         ]
       : []),
   ];
+}
+
+function boringChecks({ bores, cylinders, cylinderLimits, units }: SoundSheet): readonly Check[] {
+  const sound = cylinders?.filter((cylinder) => cylinder !== undefined) ?? [];
+  if (!bores || !units || sound.length < (cylinders?.length ?? 0)) return [];
+  const run = () =>
+    boringOf({ bores, units, cylinders: sound, ...(cylinderLimits && { cylinderLimits }) });
+  return [{ path: (parameter) => parameter.replace(/^sheet\./, ''), run }];
 }
 
 function oilChecks({ oil }: SoundSheet): readonly Check[] {

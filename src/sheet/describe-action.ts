@@ -1,14 +1,17 @@
 import { consequence } from '../bearings/internal.js';
 import type { ServedGrindPlan } from '../crankshaft/index.js';
 import { nameUndersize } from '../crankshaft/internal.js';
-import { describe, type Span, type Wording } from '../judging/index.js';
-import { describeSpan, guardLayout, guardWording, say } from '../judging/internal.js';
+import { describeBorePlan, type ServedBorePlan } from '../cylinders/index.js';
+import { type Basis, describe, type Finding, type Span, type Wording } from '../judging/index.js';
+import { describeSpan, guardLayout, guardWording, noteOf, say } from '../judging/internal.js';
+import { describeStepsLeft } from '../measuring/internal.js';
 import type { Length } from '../quantities/index.js';
 import { journalWords } from '../reading/index.js';
-import type { Action, WrongShells } from './actions.js';
+import type { Action, WrongShells } from './action-types.js';
 import { describeThinFilm } from './describe-oil.js';
 import type { RingReport } from './inspect-cylinder.js';
 import { actionLayout } from './layouts.js';
+import type { Happened } from './sheet.js';
 
 /**
  * Describes one action in a sentence.
@@ -41,15 +44,23 @@ export function describeAction(action: Action, wording: Wording): string {
     case 'wrong shells':
       return describeWrongShells(action, wording);
     case 'wrong clearance':
-      return `${action.bearing}: check its housing bore against the manual, then fit other shells or grind the journal; ${describe(action.finding, wording)}`;
+      return `${action.bearing}${action.finding.value < 0 ? ': IT WILL NOT TURN, the parts interfere' : ''}: read journal, housing and shell walls again; if they stand, check the housing bore against the manual, then the stamp on the shells, and only then fit other shells or grind the journal; ${describe(action.finding, wording)}`;
     case 'check sizes':
       return `${action.bearing}: measure the housing bore and the shell walls again, as the sizes contradict the stamp on the shells; ${describe(action.finding, wording)}`;
     case 'thin film':
       return `DO NOT RUN: ${describeThinFilm(action.film, wording)}; check the oil, its grade, and the clearance and load of the bearing`;
     case 'thick oil':
       return `change the oil: it is thicker than clean oil, ${say(action.viscosity, 'kinematicViscosity', units)} against ${say(action.clean, 'kinematicViscosity', units)}; it has aged or is another grade, and its viscosity does not show how much fuel is in it`;
+    case 'crack test':
+      return describeCrackTest(action.happened, wording);
+    case 'check the housing':
+      return `${action.bearing}: torque the cap and measure the housing again: it reads ${say(action.outOfRound, 'length', units)} out of round, and a round one would bring the clearance within its limits; ${describe(action.finding, wording)}`;
+    case 'lost thrust face':
+      return `DO NOT RUN: ${say(action.missing, 'length', units)} of end play is missing metal, not wear: read the dial again, then look at the thrust faces and washers of block and crankshaft, and at the rods, which run off centre; no washer makes up for a broken face; ${describe(action.finding, wording)}`;
     case 'grind':
-      return `grind ${whichOf(action.plan, action.journals)} to ${nameUndersize(action.plan.undersize, wording)}: ${describeSpan(action.plan.target, 'length', units)}`;
+      return describeGrind(action, wording);
+    case 'bore':
+      return describeBore(action.plan, wording);
     case 'no step serves':
       return `no undersize saves the ${journalWords(action.journals)}${action.defeatedBy.length > 0 ? ` (${action.defeatedBy.join(', ')})` : ''}: find another crankshaft, or ask a crankshaft welding shop`;
     case 'fit shells':
@@ -59,14 +70,64 @@ export function describeAction(action: Action, wording: Wording): string {
       return `buy ${pairs} of shells for the ${journalWords(action.journals)}, ${nameUndersize(action.undersize, wording)}: the sheet has no spare pair that fits`;
     }
     case 'set the end play':
-      return `set the end play; ${describe(action.finding, wording)}`;
+      return describeEndPlay(action.finding, wording);
     case 'rebore':
-      return `${action.cylinder}: bore or sleeve it, then fit piston and rings to the new size; ${describe(action.finding, wording)}`;
+      return `${action.cylinder}: ${action.inDoubt ? "in doubt: find the maker's service limit; past it, bore or sleeve it" : 'bore or sleeve it'}, then fit piston and rings to the new size; ${describe(action.finding, wording)}`;
     case 'wrong piston':
       return `${action.cylinder}: fit another piston, or bore to another size; ${describe(action.finding, wording)}`;
     case 'ring':
       return `${action.cylinder}, ${describeRing(action.ring, wording)}`;
   }
+}
+
+/** What to look for cracks in, before anything else is done or paid for. */
+function describeCrackTest(happened: readonly Happened[], wording: Wording): string {
+  if (happened.length === 0) {
+    return 'have the crankshaft crack-tested before you pay for grinding: a ground crankshaft can hide a crack and break';
+  }
+  return `crack-test the crankshaft and every rod that is used again, first of all: the engine had a ${happened.join(' and a ')} ${noteOf(AFTER_FAILURE, wording)}`;
+}
+
+const AFTER_FAILURE: Basis = {
+  kind: 'published',
+  source:
+    'TM 55-1930-209-14&P-21: the crankshaft is inspected for cracks after a connecting rod fails',
+  forAnotherEngine: true,
+};
+
+function describeGrind(
+  { plan, journals }: Extract<Action, { readonly kind: 'grind' }>,
+  wording: Wording,
+): string {
+  const step = nameUndersize(plan.undersize, wording);
+  const size = describeSpan(plan.target, 'length', wording.units);
+  const left = describeStepsLeft(plan.stepsLeft, 'undersize');
+  const order = `grind ${whichOf(plan, journals)} to ${step}: ${size}; ${left}`;
+  if (plan.inDoubt === undefined) return order;
+  const who = plan.inDoubt.journals.map(({ name }) => name).join(', ');
+  return `${who} in doubt: find the maker's service limit before any metal comes off; if it does not let ${who} stay, ${order}`;
+}
+
+/** What to bore to, once the pistons for it have been measured. */
+function describeBore(plan: ServedBorePlan, wording: Wording): string {
+  const [order = ''] = describeBorePlan(plan, wording);
+  const left = describeStepsLeft(plan.stepsLeft, 'oversize');
+  const pistons = 'get the pistons and measure them first, then';
+  if (plan.inDoubt === undefined) return `${pistons} ${order}; ${left}`;
+  const who = plan.inDoubt.cylinders.map(({ name }) => name).join(', ');
+  return `${who} in doubt: find the maker's service limit before any metal comes off; if it does not let ${who} stay, ${pistons} ${order}; ${left}`;
+}
+
+/** A dial that did not move tells nothing, and a rule of thumb condemns no crankshaft. */
+function describeEndPlay(finding: Finding<'length'>, wording: Wording): string {
+  const judged = describe(finding, wording);
+  if (finding.value === 0) {
+    return `end play: the dial did not move: see that it bears on the shaft and that the shaft is free, and read it again; ${judged}`;
+  }
+  if (finding.grade === 'undecided') {
+    return `end play in doubt: find the maker's limits before you change it; ${judged}`;
+  }
+  return `set the end play; ${judged}`;
 }
 
 /** `rod 2, WRONG SHELLS: standard shells ("…") on a journal ground 0.0200 in under: it will knock; …`. */

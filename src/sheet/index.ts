@@ -11,7 +11,8 @@ export {
   type ShellPairs,
   type StatedLimits,
 } from '../reading/index.js';
-export { type Action, actionsFrom, type WrongShells } from './actions.js';
+export type { Action, WrongShells } from './action-types.js';
+export { actionsFrom } from './actions.js';
 export { describeAction } from './describe-action.js';
 export { type Inspection, inspect } from './inspect.js';
 export type { BearingGroupReport, BearingReport } from './inspect-bearings.js';

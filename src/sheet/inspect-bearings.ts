@@ -1,9 +1,4 @@
-import {
-  type ClearanceExplanation,
-  explainClearance,
-  oilClearanceSpan,
-  type ShellMatch,
-} from '../bearings/index.js';
+import type { ShellMatch } from '../bearings/index.js';
 import { oilClearanceLimits, rankShells } from '../bearings/internal.js';
 import {
   type GrindPlan,
@@ -12,7 +7,7 @@ import {
   undersizeSteps,
 } from '../crankshaft/index.js';
 import type { Finding, Span } from '../judging/index.js';
-import { namedFrom } from '../judging/internal.js';
+import { holds, namedFrom } from '../judging/internal.js';
 import { journalShape, type Shape } from '../measuring/index.js';
 import { journalShapeLimits, judgeShape, withStandard } from '../measuring/internal.js';
 import { maximumMatching } from '../numerics/index.js';
@@ -26,6 +21,7 @@ import {
   sameStep,
 } from '../reading/index.js';
 import { bearingNames, journalOf, makerOf } from './bearing-names.js';
+import { clearanceAt, type FittedShells, fittedAs } from './inspect-fitted.js';
 import type { BearingSheet, Sheet } from './sheet.js';
 
 /** Findings on the bearings of one kind, and what to do. */
@@ -51,18 +47,7 @@ export interface BearingReport {
   /** Its out-of-round and taper against their limits. */
   readonly findings: readonly Finding<'length'>[];
   /** The shells found in it, the clearance they leave and what explains it. */
-  readonly fitted?: {
-    /** Name of the shells. */
-    readonly shells: string;
-    /** The undersize they are made for [m]. */
-    readonly undersize: Length;
-    /** Diametral clearance as found [m]. */
-    readonly clearance: Span<Length>;
-    /** What explains the clearance, at its worse end. */
-    readonly explanation: ClearanceExplanation;
-    /** Whether that agrees with the stamp on the shells and the size of the journal. */
-    readonly agrees: boolean;
-  };
+  readonly fitted?: FittedShells;
   /** Every kind of shell on the shelf, tried in the finished bearing, best first; empty if no step serves. */
   readonly matches: readonly ShellMatch[];
   /** The shells it gets, if the shelf has a spare pair that fits and is made for the step. */
@@ -104,13 +89,25 @@ export function inspectBearings(
   );
   return {
     kind,
-    plan,
+    plan: withoutIdleDoubt(plan, reports),
     bearings: reports.map((report, i) => {
       const shells = handedOut[i];
       return shells ? { ...report, shells } : report;
     }),
     pairsToBuy: plan.outcome === 'none' ? 0 : handedOut.filter((shells) => !shells).length,
   };
+}
+
+/** Doubt about grinding helps nobody where the clearance would be wrong without it. */
+function withoutIdleDoubt(plan: GrindPlan, reports: readonly BearingReport[]): GrindPlan {
+  if (plan.outcome === 'none' || plan.inDoubt === undefined) return plan;
+  const { inDoubt, ...sure } = plan;
+  const isIdle = inDoubt.journals.some(({ name }) => {
+    const { fitted } = reports.find((report) => report.name === name) ?? {};
+    const left = fitted && clearanceAt(fitted, inDoubt.undersize);
+    return left !== undefined && !holds(left);
+  });
+  return isIdle ? sure : plan;
 }
 
 /** The maker's data on the journals of one kind; without a standard size they cannot be judged. */
@@ -155,7 +152,9 @@ function planFor(
   if (smallest.outcome !== 'grind') return smallest;
   const shellsAtHand = steps.filter((step) => pairsOf(shelf, step) >= measured.length);
   const served = grindPlan({ ...request, shellsAtHand });
-  return served.outcome === 'none' ? smallest : served;
+  if (served.outcome === 'none') return smallest;
+  // Shells can be bought for a step that would spare the journals.
+  return smallest.inDoubt ? { ...served, inDoubt: smallest.inDoubt } : served;
 }
 
 function pairsOf(shelf: readonly ShellPairs[], undersize: Length): number {
@@ -210,33 +209,6 @@ function measuredUndersize(
   const below = (standard.min + standard.max - smallest - largest) / 2;
   const [nearest] = [...steps].sort((a, b) => Math.abs(a - below) - Math.abs(b - below));
   return nearest !== undefined && Math.abs(nearest - below) <= thou(2.5) ? nearest : undefined;
-}
-
-function fittedAs(
-  shell: ShellPairs,
-  housingBore: BearingSheet['housingBore'],
-  shape: Shape,
-  steps: readonly Length[],
-  limits: ReturnType<typeof own<'length'>>,
-  undersize: Length | undefined,
-): NonNullable<BearingReport['fitted']> {
-  const journal = { min: shape.smallest, max: shape.largest };
-  const clearance = oilClearanceSpan({ housingBore, shellWall: shell.wall, journal });
-  const [loose, tight] = [clearance.max, clearance.min].map((end) =>
-    explainClearance({ clearance: end, journal: shape.largest, steps, ...limits }),
-  ) as [ClearanceExplanation, ClearanceExplanation];
-  const explanation = tight.finding.margin < loose.finding.margin ? tight : loose;
-  const agrees =
-    undefined === undersize ||
-    sameStep(undersize, (shell.undersize + mismatchOf(explanation)) as Length);
-  return { shells: shell.name, undersize: shell.undersize, clearance, explanation, agrees };
-}
-
-/** How much smaller the journal is than the size its shells are made for; negative if it is larger. */
-export function mismatchOf(explanation: ClearanceExplanation): number {
-  if (!('mismatch' in explanation)) return 0;
-  const { kind, mismatch } = explanation;
-  return kind === 'journal ground, shells not' ? mismatch : -mismatch;
 }
 
 function madeFor({ shell }: ShellMatch, plan: GrindPlan): boolean {

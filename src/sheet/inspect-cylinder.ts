@@ -4,20 +4,15 @@ import {
   ringFilingNeeded,
   ringGapAlongBore,
 } from '../cylinders/index.js';
-import { type BasedLimits, type Basis, type Finding, judge, type Span } from '../judging/index.js';
-import {
-  diametralClearance,
-  guardText,
-  judgeSpan,
-  type Names,
-  namedFrom,
-  ownLimitsOr,
-} from '../judging/internal.js';
+import { boreInDoubt, boreLimits, boreWearLimits } from '../cylinders/internal.js';
+import { type Finding, judge, type Span } from '../judging/index.js';
+import { guardText, holds, judgeSpan, type Names, namedFrom } from '../judging/internal.js';
 import { type BoreShape, boreShape } from '../measuring/index.js';
+import { judgeShape } from '../measuring/internal.js';
 import type { Length } from '../quantities/index.js';
 import { largestOf, smallestOf } from '../quantities/internal.js';
-import { own } from '../reading/index.js';
-import type { CylinderLimits, CylinderSheet } from './sheet.js';
+import { own, statedBasis } from '../reading/index.js';
+import type { BoresSheet, CylinderLimits, CylinderSheet } from './sheet.js';
 
 /** Findings on one cylinder. */
 export interface CylinderReport {
@@ -27,6 +22,8 @@ export interface CylinderReport {
   readonly shape: BoreShape;
   /** Out-of-round, taper and wear against their limits. */
   readonly findings: readonly Finding<'length'>[];
+  /** Whether only rules of thumb and limits of other engines stand against it, and not all of those. */
+  readonly inDoubt: boolean;
   /** The piston in it, if it was measured. */
   readonly piston?: {
     /** Diametral clearance, from the tightest to the loosest place of the ring travel [m]. */
@@ -50,26 +47,11 @@ export interface RingReport {
   readonly filing: RingFiling;
 }
 
-/** Limits for a bore if the maker's are not known. */
-const SHAPE_RULE: Basis = {
-  kind: 'common practice',
-  rule: 'bore out-of-round up to 0.001 of its diameter',
-};
-const WEAR: Basis = {
-  kind: 'published',
-  source:
-    'TM 10-3930-647-14&P, for another engine: bore wear of 0.001 of the diameter (the order of its labels is inferred)',
-};
-const TAPER: Basis = {
-  kind: 'published',
-  source:
-    'TM 10-3930-647-14&P, for another engine: bore taper of 0.0005 of the length it is read over (the order of its labels is inferred)',
-};
-
 /** Inspects one cylinder with its piston and rings. */
 export function inspectCylinder(
   cylinder: CylinderSheet,
   allowed: CylinderLimits = {},
+  bores?: BoresSheet,
 ): CylinderReport {
   const { readings, ringTravel } = cylinder.bore;
   const shape = namedFrom(
@@ -77,13 +59,16 @@ export function inspectCylinder(
     () => boreShape(readings, ringTravel === undefined ? {} : { ringTravel }),
   );
   const piston = cylinder.piston;
+  const bore = bores?.standard.min ?? shape.smallest;
+  const { findings, inDoubt } = namedFrom(
+    () => LIMIT_NAMES,
+    () => shapeFindings(shape, allowed, bore, bores?.stroke),
+  );
   return {
     name: guardText('cylinder.name', cylinder.name),
     shape,
-    findings: namedFrom(
-      () => LIMIT_NAMES,
-      () => shapeFindings(shape, allowed),
-    ),
+    findings,
+    inDoubt,
     ...(piston !== undefined && {
       piston: namedFrom(
         () => PISTON_NAMES,
@@ -119,29 +104,27 @@ const ringNames = (ring: string): Names => ({
   'ring.limits': 'allowed.ringGap',
 });
 
-function shapeFindings(shape: BoreShape, allowed: CylinderLimits): readonly Finding<'length'>[] {
-  const first = shape.stations[0]?.station ?? 0;
-  const length = (shape.stations.at(-1)?.station ?? 0) - first;
-  const perBore = { max: (0.001 * shape.smallest) as Length };
-  const perLength = { max: (0.0005 * length) as Length };
-  const judgeAs = (
-    feature: string,
-    value: Length,
-    stated: CylinderLimits['taper'],
-    fallback: BasedLimits<'length'>,
-  ) => {
-    const chosen = ownLimitsOr(feature, own(stated), fallback, diametralClearance);
-    return judge({ feature, dimension: 'length', value, ...chosen });
+function shapeFindings(
+  shape: BoreShape,
+  { outOfRound, taper }: CylinderLimits,
+  bore: Length,
+  stroke: Length | undefined,
+): Pick<CylinderReport, 'findings' | 'inDoubt'> {
+  const limits = boreLimits({ outOfRound: own(outOfRound), taper: own(taper) }, bore, stroke, {
+    outOfRound: 'out-of-round',
+    taper: 'taper',
+  });
+  const judged = judgeShape(shape, limits.outOfRound, limits.taper);
+  const wear =
+    shape.wear === undefined
+      ? undefined
+      : judge({ feature: 'wear', dimension: 'length', value: shape.wear, ...boreWearLimits(bore) });
+  const findings = [...judged, ...(wear ? [wear] : [])];
+  const fails = findings.some((finding) => !holds(finding));
+  return {
+    findings,
+    inDoubt: fails && boreInDoubt({ shape: judged, ...(wear && { wear }) }, bore),
   };
-  const findings = [
-    judgeAs('out-of-round', shape.outOfRound, allowed.outOfRound, {
-      limits: perBore,
-      basis: SHAPE_RULE,
-    }),
-    judgeAs('taper', shape.taper, allowed.taper, { limits: perLength, basis: TAPER }),
-  ];
-  if (shape.wear === undefined) return findings;
-  return [...findings, judgeAs('wear', shape.wear, undefined, { limits: perBore, basis: WEAR })];
 }
 
 function pistonIn(
@@ -151,10 +134,10 @@ function pistonIn(
 ): NonNullable<CylinderReport['piston']> {
   const bore = { min: shape.smallest, max: shape.largest };
   const clearance = pistonClearanceSpan({ bore, piston });
-  const { limits, basis } = own(allowed.pistonClearance);
-  if (limits === undefined || basis === undefined) return { clearance };
+  const limits = statedBasis(allowed.pistonClearance);
+  if (limits === undefined) return { clearance };
   const feature = 'piston clearance';
-  const finding = judgeSpan({ feature, dimension: 'length', value: clearance, limits, basis });
+  const finding = judgeSpan({ feature, dimension: 'length', value: clearance, ...limits });
   return { clearance, finding };
 }
 

@@ -1,12 +1,14 @@
 import { type EndPlay, endPlay } from '../crankshaft/index.js';
+import type { BorePlan } from '../cylinders/index.js';
 import { guardLayout, type Names, namedFrom } from '../judging/internal.js';
 import type { UnitSystem } from '../quantities/index.js';
 import { own } from '../reading/index.js';
 import { type BearingGroupReport, inspectBearings, journalsOf } from './inspect-bearings.js';
+import { boringOf } from './inspect-bores.js';
 import { type CylinderReport, inspectCylinder } from './inspect-cylinder.js';
 import { inspectOil, type OilReport } from './inspect-oil.js';
 import { sheetLayout } from './layouts.js';
-import type { Sheet } from './sheet.js';
+import type { Happened, Sheet } from './sheet.js';
 
 /** All findings on one engine: plain data that JSON carries unchanged. */
 export interface Inspection {
@@ -20,8 +22,12 @@ export interface Inspection {
   readonly mains?: BearingGroupReport;
   /** Crankshaft end play, if it was measured. */
   readonly endPlay?: EndPlay;
+  /** What the engine went through; it calls for a crack test. */
+  readonly happened: readonly Happened[];
   /** Every cylinder of the sheet. */
   readonly cylinders: readonly CylinderReport[];
+  /** What to bore to, if the sheet says what the maker bored to. */
+  readonly boring?: BorePlan;
   /** The oil and its leak, if the sheet has them. */
   readonly oil?: OilReport;
 }
@@ -51,6 +57,13 @@ export function inspect(sheet: Sheet): Inspection {
 function inspectEngine(sheet: Sheet): Inspection {
   const { endPlay: play } = sheet.crankshaft ?? {};
   const [rods, mains] = [groupOf(sheet, 'rods'), groupOf(sheet, 'mains')];
+  const cylinders = (sheet.cylinders ?? []).map((cylinder, i) =>
+    namedFrom(
+      () => ({ cylinder: `sheet.cylinders[${i}]`, allowed: 'sheet.cylinderLimits' }),
+      () => inspectCylinder(cylinder, sheet.cylinderLimits, sheet.bores),
+    ),
+  );
+  const boring = boringOf(sheet);
   return {
     engine: sheet.engine,
     units: sheet.units,
@@ -62,12 +75,9 @@ function inspectEngine(sheet: Sheet): Inspection {
         () => endPlay(play.readings, own(play.limits)),
       ),
     }),
-    cylinders: (sheet.cylinders ?? []).map((cylinder, i) =>
-      namedFrom(
-        () => ({ cylinder: `sheet.cylinders[${i}]`, allowed: 'sheet.cylinderLimits' }),
-        () => inspectCylinder(cylinder, sheet.cylinderLimits),
-      ),
-    ),
+    happened: sheet.happened ?? [],
+    cylinders,
+    ...(boring && { boring }),
     ...(sheet.oil && { oil: oilOf(sheet.oil) }),
   };
 }

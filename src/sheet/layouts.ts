@@ -1,7 +1,7 @@
 // How what functions take from each other is laid out. Made by `npm run layouts` from the types.
 import { clearanceExplanationLayout, filmFindingLayout, filmStandLayout, roughnessLayout, shellMatchLayout, undersizeMismatchLayout, warmFilmLayout } from '../bearings/layouts.js';
 import { endPlayLayout, grindPlanLayout, servedGrindPlanLayout } from '../crankshaft/layouts.js';
-import { ringFilingLayout } from '../cylinders/layouts.js';
+import { borePlanLayout, ringFilingLayout, servedBorePlanLayout } from '../cylinders/layouts.js';
 import type { Layout } from '../judging/internal.js';
 import { basisLayout, findingLengthLayout, sizeOrSpanLayout, spanLayout } from '../judging/layouts.js';
 import { boreShapeLayout, diameterReadingLayout, shapeLayout } from '../measuring/layouts.js';
@@ -9,10 +9,13 @@ import { dilutionFindingLayout, fuelFractionSpanLayout, saeGradesLayout, timeToD
 import { journalKindLayout, shellPairsLayout, statedLimitsLengthLayout } from '../reading/layouts.js';
 
 export const wrongShellsLayout = { fields: { kind: { oneOf: ['wrong shells'] }, bearing: 'string', shells: 'string', undersize: 'number', journalUndersize: 'number', explanation: undersizeMismatchLayout } } satisfies Layout;
+export const happenedLayout = { oneOf: ['seized bearing', 'thrown rod'] } satisfies Layout;
 export const filmReportLayout = { fields: { bearing: 'string', load: 'number', now: warmFilmLayout, finding: filmFindingLayout, stand: filmStandLayout } } satisfies Layout;
 export const ringReportLayout = { fields: { name: 'string', travel: spanLayout, widestAt: 'number', filing: ringFilingLayout } } satisfies Layout;
 export const actionLayout = { by: 'kind', variants: [
   wrongShellsLayout,
+  { fields: { kind: { oneOf: ['crack test'] }, happened: { list: happenedLayout } } },
+  { fields: { kind: { oneOf: ['check the housing'] }, bearing: 'string', outOfRound: 'number', finding: findingLengthLayout } },
   { fields: { kind: { oneOf: ['change the oil', 'do not run'] }, dilution: dilutionFindingLayout } },
   { fields: { kind: { oneOf: ['thick oil'] }, viscosity: 'number', clean: 'number' } },
   { fields: { kind: { oneOf: ['thin film'] }, film: filmReportLayout } },
@@ -23,20 +26,25 @@ export const actionLayout = { by: 'kind', variants: [
   { fields: { kind: { oneOf: ['fit shells'] }, bearing: 'string', match: shellMatchLayout } },
   { fields: { kind: { oneOf: ['buy shells'] }, journals: { oneOf: ['mains', 'rods'] }, undersize: 'number', pairs: 'number' } },
   { fields: { kind: { oneOf: ['set the end play'] }, finding: findingLengthLayout } },
-  { fields: { kind: { oneOf: ['rebore', 'wrong piston'] }, cylinder: 'string', finding: findingLengthLayout } },
+  { fields: { kind: { oneOf: ['lost thrust face'] }, finding: findingLengthLayout, missing: 'number' } },
+  { fields: { kind: { oneOf: ['bore'] }, plan: servedBorePlanLayout } },
+  { fields: { kind: { oneOf: ['rebore'] }, cylinder: 'string', finding: findingLengthLayout, inDoubt: 'boolean' } },
+  { fields: { kind: { oneOf: ['wrong piston'] }, cylinder: 'string', finding: findingLengthLayout } },
   { fields: { kind: { oneOf: ['ring'] }, cylinder: 'string', ring: ringReportLayout } },
 ] } satisfies Layout;
-export const bearingReportLayout = { fields: { name: 'string', shape: shapeLayout, 'undersize?': 'number', findings: { list: findingLengthLayout }, 'fitted?': { fields: { shells: 'string', undersize: 'number', clearance: spanLayout, explanation: clearanceExplanationLayout, agrees: 'boolean' } }, matches: { list: shellMatchLayout }, 'shells?': shellMatchLayout } } satisfies Layout;
+export const fittedShellsLayout = { fields: { shells: 'string', undersize: 'number', clearance: spanLayout, explanation: clearanceExplanationLayout, agrees: 'boolean', 'housingToBlame?': 'number' } } satisfies Layout;
+export const bearingReportLayout = { fields: { name: 'string', shape: shapeLayout, 'undersize?': 'number', findings: { list: findingLengthLayout }, 'fitted?': fittedShellsLayout, matches: { list: shellMatchLayout }, 'shells?': shellMatchLayout } } satisfies Layout;
 export const bearingGroupReportLayout = { fields: { kind: { oneOf: ['mains', 'rods'] }, plan: grindPlanLayout, bearings: { list: bearingReportLayout }, pairsToBuy: 'number' } } satisfies Layout;
-export const cylinderReportLayout = { fields: { name: 'string', shape: boreShapeLayout, findings: { list: findingLengthLayout }, 'piston?': { fields: { clearance: spanLayout, 'finding?': findingLengthLayout } }, rings: { list: ringReportLayout } } } satisfies Layout;
+export const cylinderReportLayout = { fields: { name: 'string', shape: boreShapeLayout, findings: { list: findingLengthLayout }, inDoubt: 'boolean', 'piston?': { fields: { clearance: spanLayout, 'finding?': findingLengthLayout } }, rings: { list: ringReportLayout } } } satisfies Layout;
 export const hotOilLayout = { fields: { viscosity: 'number', grades: saeGradesLayout } } satisfies Layout;
 export const oilReportLayout = { fields: { 'sample?': { fields: { temperature: 'number', viscosity: 'number', clean: 'number', fuel: 'number', 'byLaw?': fuelFractionSpanLayout, 'hot?': { fields: { clean: hotOilLayout, now: hotOilLayout } }, 'dilution?': dilutionFindingLayout, fuelViscosity: { fields: { value: 'number', basis: basisLayout } } } }, 'leak?': { fields: { flow: 'number', basis: basisLayout, left: { fields: { until: timeToDilutionLayout, fraction: 'number', setBy: { oneOf: ['film', 'limit'] } } }, untilAct: timeToDilutionLayout, untilCritical: timeToDilutionLayout } }, 'film?': filmReportLayout, densityBasis: basisLayout } } satisfies Layout;
-export const inspectionLayout = { fields: { engine: 'string', units: { oneOf: ['inch', 'metric'] }, 'rods?': bearingGroupReportLayout, 'mains?': bearingGroupReportLayout, 'endPlay?': endPlayLayout, cylinders: { list: cylinderReportLayout }, 'oil?': oilReportLayout } } satisfies Layout;
+export const inspectionLayout = { fields: { engine: 'string', units: { oneOf: ['inch', 'metric'] }, 'rods?': bearingGroupReportLayout, 'mains?': bearingGroupReportLayout, 'endPlay?': endPlayLayout, happened: { list: happenedLayout }, cylinders: { list: cylinderReportLayout }, 'boring?': borePlanLayout, 'oil?': oilReportLayout } } satisfies Layout;
 export const endPlaySheetLayout = { fields: { readings: { list: { fields: { pushed: 'number', pulled: 'number' } } }, 'limits?': statedLimitsLengthLayout } } satisfies Layout;
 export const crankshaftSheetLayout = { fields: { 'rodJournals?': journalKindLayout, 'mainJournals?': journalKindLayout, 'endPlay?': endPlaySheetLayout } } satisfies Layout;
 export const bearingSheetLayout = { fields: { name: 'string', journal: { fields: { readings: { list: diameterReadingLayout }, 'runout?': 'number' } }, housingBore: sizeOrSpanLayout, 'fittedShells?': 'string' } } satisfies Layout;
+export const boresSheetLayout = { fields: { 'honingAllowance?': 'number', 'leastWall?': 'number', 'sizeAllowance?': 'number', standard: spanLayout, 'steps?': { list: 'number' }, 'stroke?': 'number' } } satisfies Layout;
 export const cylinderLimitsLayout = { fields: { 'outOfRound?': statedLimitsLengthLayout, 'taper?': statedLimitsLengthLayout, 'pistonClearance?': statedLimitsLengthLayout, 'ringGap?': statedLimitsLengthLayout } } satisfies Layout;
-export const cylinderSheetLayout = { fields: { name: 'string', bore: { fields: { readings: { list: diameterReadingLayout }, 'ringTravel?': spanLayout } }, 'piston?': sizeOrSpanLayout, 'rings?': { list: { fields: { name: 'string', gap: 'number', measuredIn: 'number' } } } } } satisfies Layout;
+export const cylinderSheetLayout = { fields: { name: 'string', bore: { fields: { readings: { list: diameterReadingLayout }, 'ringTravel?': spanLayout, 'wall?': 'number' } }, 'piston?': sizeOrSpanLayout, 'rings?': { list: { fields: { name: 'string', gap: 'number', measuredIn: 'number' } } } } } satisfies Layout;
 export const filmSheetLayout = { fields: { name: 'string', inlet: 'number', roughness: roughnessLayout, 'filmRatio?': 'number', speed: 'number', load: 'number', journal: 'number', length: 'number', clearance: 'number' } } satisfies Layout;
 export const oilSheetLayout = { fields: { line: viscosityLineLayout, 'density?': 'number', sump: 'number', 'sample?': viscosityPointLayout, 'fuelViscosity?': 'number', 'fuel?': { fields: { line: viscosityLineLayout, density: 'number' } }, 'bearing?': filmSheetLayout, 'leak?': { either: [{ fields: { drops: 'number', 'dropVolume?': 'number' } }, { fields: { flow: 'number' } }] }, 'thresholds?': { fields: { act: 'number', critical: 'number', 'source?': 'string' } } } } satisfies Layout;
-export const sheetLayout = { fields: { version: { oneOf: [1] }, engine: 'string', units: { oneOf: ['inch', 'metric'] }, 'crankshaft?': crankshaftSheetLayout, 'rods?': { list: bearingSheetLayout }, 'mains?': { list: bearingSheetLayout }, 'shells?': { list: shellPairsLayout }, 'cylinderLimits?': cylinderLimitsLayout, 'cylinders?': { list: cylinderSheetLayout }, 'oil?': oilSheetLayout } } satisfies Layout;
+export const sheetLayout = { fields: { version: { oneOf: [1] }, engine: 'string', 'happened?': { list: happenedLayout }, units: { oneOf: ['inch', 'metric'] }, 'crankshaft?': crankshaftSheetLayout, 'rods?': { list: bearingSheetLayout }, 'mains?': { list: bearingSheetLayout }, 'shells?': { list: shellPairsLayout }, 'bores?': boresSheetLayout, 'cylinderLimits?': cylinderLimitsLayout, 'cylinders?': { list: cylinderSheetLayout }, 'oil?': oilSheetLayout } } satisfies Layout;

@@ -1,5 +1,6 @@
 import { describeClearance } from '../bearings/index.js';
 import { describeGrindPlan } from '../crankshaft/index.js';
+import { type BorePlan, describeBorePlan } from '../cylinders/index.js';
 import { describe, type Finding, type Span, type Wording } from '../judging/index.js';
 import { describeSpan, guardLayout, guardWording, say } from '../judging/internal.js';
 import { columns, numberedNotes, section, whoSetTheLimits, wrap } from '../pages/index.js';
@@ -42,7 +43,7 @@ export function report(
 }
 
 function page(inspection: Inspection, units: UnitSystem): string {
-  const { engine, rods, mains, endPlay, cylinders, oil } = inspection;
+  const { engine, rods, mains, endPlay, cylinders, boring, oil } = inspection;
   const notes = numberedNotes(units);
   const noted = notes.wording;
   const actions = actionsFrom(inspection);
@@ -57,9 +58,10 @@ function page(inspection: Inspection, units: UnitSystem): string {
       ),
       ...notMeasured(inspection),
     ]),
-    ...[rods, mains].flatMap((group) => (group ? [bearingSection(group, noted)] : [])),
+    ...[mains, rods].flatMap((group) => (group ? [bearingSection(group, noted)] : [])),
     ...(endPlay ? [section('END PLAY', wrap(describe(endPlay.finding, noted), 2))] : []),
     ...cylinders.map((cylinder) => cylinderSection(cylinder, noted)),
+    ...(boring ? [boringSection(boring, noted)] : []),
     ...(oil ? [oilSection(oil, noted)] : []),
   ];
   const who = whoSetTheLimits(notes);
@@ -68,14 +70,30 @@ function page(inspection: Inspection, units: UnitSystem): string {
 
 /** Lists what has no readings, because the report does not judge it. */
 function notMeasured({ rods, mains, endPlay, cylinders, oil }: Inspection): readonly string[] {
+  const ofCylinders = cylinders.flatMap(({ name, shape, piston, rings }) => [
+    ...(shape.wear === undefined ? [`${name}: its unworn size, and so its wear`] : []),
+    ...(piston ? [] : [`${name}: its piston`]),
+    ...(rings.length > 0 ? [] : [`${name}: its rings`]),
+  ]);
   const missing = [
-    rods ? [] : ['rods'],
     mains ? [] : ['mains'],
+    rods ? [] : ['rods'],
     endPlay ? [] : ['end play'],
-    cylinders.length > 0 ? [] : ['cylinders'],
+    cylinders.length > 0 ? ofCylinders : ['cylinders'],
     oil?.sample ? [] : ['used oil'],
+    'cracks',
+    'bend and twist of the rods',
   ].flat();
-  return missing.length === 0 ? [] : [`Not measured, so not judged: ${missing.join(', ')}.`];
+  return wrap(`Not measured, so not judged: ${missing.join('; ')}.`, 2);
+}
+
+/** What to bore to, and why. */
+function boringSection(plan: BorePlan, wording: Wording): string {
+  const [decision, ...reasons] = describeBorePlan(plan, wording);
+  return section('BORING', [
+    ...wrap(`Decision: ${decision}`, 2),
+    ...reasons.flatMap((reason) => wrap(`  ${reason}`, 4)),
+  ]);
 }
 
 function bearingSection(group: BearingGroupReport, wording: Wording): string {
@@ -172,7 +190,7 @@ function failed(
 function cautions({ rods, mains, oil }: Inspection): string {
   return section('BEFORE YOU ACT', [
     ...wrap(
-      'A limit marked "common practice" is a rule of thumb, and one marked "published" may be for another engine; the maker\'s manual always wins. Have parts crack-tested before they are machined.',
+      'A limit marked "common practice" is a rule of thumb, and one marked "published" may be for another engine; the maker\'s manual always wins. Keep what is scrap until the engine runs.',
       0,
     ),
     ...(rods || mains ? wrap(HOUSINGS, 0) : []),

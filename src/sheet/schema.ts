@@ -1,7 +1,15 @@
 import { z } from 'zod';
 import { guardBearing, surfaceRoughness } from '../bearings/internal.js';
 import { dialReading } from '../crankshaft/internal.js';
-import { diameter, diametralClearance } from '../judging/internal.js';
+import { cylinderWall } from '../cylinders/internal.js';
+import {
+  diameter,
+  diametralClearance,
+  machiningStock,
+  pistonStroke,
+  sizeStep,
+  toleratedWear,
+} from '../judging/internal.js';
 import { bearingLoad, crankSpeed } from '../motion/internal.js';
 import { viscosityAt } from '../oil/index.js';
 import {
@@ -26,12 +34,16 @@ import {
   journalFields,
   journalKind,
   list,
+  listOfDifferent,
   name,
+  oversize,
   quantity,
   ring,
   shellFields,
   sizeOrSpan,
+  span,
   statedLimits,
+  stepsOf,
   word,
 } from '../reading/index.js';
 import type { OilSheet, Sheet } from './sheet.js';
@@ -88,7 +100,10 @@ const leak = chosen<NonNullable<OilSheet['leak']>>([drip, flow], (value) =>
 
 const cylinder = fields({
   name,
-  bore: fields(boreFields).superRefine(asBore),
+  bore: fields({
+    ...boreFields,
+    wall: quantity('length', cylinderWall).exactOptional(),
+  }).superRefine(asBore),
   piston: sizeOrSpan(diameter).exactOptional(),
   rings: list(ring).exactOptional(),
 });
@@ -98,6 +113,7 @@ export const sections = {
   version: z.literal(1, { error: 'must be 1, the version of this layout' }),
   engine: name,
   units: word('inch', 'metric'),
+  happened: listOfDifferent(word('thrown rod', 'seized bearing')).optional(),
   crankshaft: fields({
     rodJournals: journalKind.exactOptional(),
     mainJournals: journalKind.exactOptional(),
@@ -114,9 +130,17 @@ export const sections = {
   rods: list(bearing).optional(),
   mains: list(bearing).optional(),
   shells: list(fields(shellFields)).optional(),
+  bores: fields({
+    standard: span(diameter),
+    steps: stepsOf(oversize(sizeStep)).exactOptional(),
+    stroke: quantity('length', pistonStroke).exactOptional(),
+    honingAllowance: quantity('length', machiningStock).exactOptional(),
+    sizeAllowance: quantity('length', toleratedWear).exactOptional(),
+    leastWall: quantity('length', cylinderWall).exactOptional(),
+  }).optional(),
   cylinderLimits: fields({
-    outOfRound: statedLimits().exactOptional(),
-    taper: statedLimits().exactOptional(),
+    outOfRound: statedLimits(toleratedWear).exactOptional(),
+    taper: statedLimits(toleratedWear).exactOptional(),
     pistonClearance: statedLimits().exactOptional(),
     ringGap: statedLimits().exactOptional(),
   }).optional(),

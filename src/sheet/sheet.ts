@@ -14,7 +14,7 @@ import type {
   Volume,
   VolumeFraction,
 } from '../quantities/index.js';
-import type { JournalKind, ShellPairs, StatedLimits } from '../reading/index.js';
+import type { BoreKind, JournalKind, ShellPairs, StatedLimits } from '../reading/index.js';
 
 /**
  * The inspection sheet of one engine, as `readSheet` returns it, with every quantity in SI. In the
@@ -25,6 +25,8 @@ export interface Sheet {
   readonly version: 1;
   /** Name of the engine. */
   readonly engine: string;
+  /** What the engine went through, if that is known. */
+  readonly happened?: readonly Happened[];
   /** Units of the report, and of the engine's default undersizes. */
   readonly units: UnitSystem;
   /** Data on the crankshaft as a whole. */
@@ -35,6 +37,8 @@ export interface Sheet {
   readonly mains?: readonly BearingSheet[];
   /** Shells on the shelf, and those found fitted. */
   readonly shells?: readonly ShellPairs[];
+  /** Sizes of the bores as the maker made them, and what they are bored to. */
+  readonly bores?: BoresSheet;
   /** Limits for every cylinder. */
   readonly cylinderLimits?: CylinderLimits;
   /** Cylinders, each with its piston and rings. */
@@ -42,6 +46,9 @@ export interface Sheet {
   /** The oil and its leak. */
   readonly oil?: OilSheet;
 }
+
+/** What an engine went through that cracks shafts and rods. */
+export type Happened = 'thrown rod' | 'seized bearing';
 
 /** The crankshaft as a whole. */
 export interface CrankshaftSheet {
@@ -83,6 +90,12 @@ export interface BearingSheet {
   readonly fittedShells?: string;
 }
 
+/** Sizes of the bores as the maker made them, and what they are bored to. */
+export type BoresSheet = Pick<
+  BoreKind,
+  'standard' | 'steps' | 'stroke' | 'honingAllowance' | 'sizeAllowance' | 'leastWall'
+>;
+
 /** Limits for every cylinder. Without one, a published limit or a rule of thumb is used and named. */
 export interface CylinderLimits {
   /** Out-of-round of the ring travel. */
@@ -105,6 +118,8 @@ export interface CylinderSheet {
     readonly readings: readonly DiameterReading[];
     /** The stations at the ends of the ring travel [m]. */
     readonly ringTravel?: Span<Length>;
+    /** Cylinder wall at its thinnest, now [m]. */
+    readonly wall?: Length;
   };
   /** Piston diameter across its thrust faces [m]. */
   readonly piston?: SizeOrSpan<Length>;

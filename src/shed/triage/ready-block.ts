@@ -4,7 +4,7 @@ import { type Names, namedFrom } from '../../judging/internal.js';
 import { boreShape } from '../../measuring/index.js';
 import { withStandard } from '../../measuring/internal.js';
 import type { Length, UnitSystem } from '../../quantities/index.js';
-import { type BoreKind, type EngineKind, own } from '../../reading/index.js';
+import { type BoreKind, boreRequest, type EngineKind } from '../../reading/index.js';
 import type { BlockPart, BorePlace } from '../shed.js';
 import { readyHousings } from './ready-housings.js';
 import { faultsOn, type SeenFaults, seenFaults } from './seen-faults.js';
@@ -36,7 +36,7 @@ export function readyBlock(
   const { smallest, bores } = namedFrom(
     () => boreNames(part.bores),
     () => {
-      const request = boreRequest(part.bores, engine.bores, seen, units);
+      const request = requestFor(part.bores, engine.bores, seen, units);
       return { smallest: borePlan(request), bores: waysOf(request) };
     },
   );
@@ -49,40 +49,28 @@ export function readyBlock(
   };
 }
 
-function boreRequest(
+function requestFor(
   places: readonly BorePlace[],
   bores: BoreKind,
   seen: SeenFaults,
   units: UnitSystem,
 ): BoreRequest {
-  const { standard, steps, honingAllowance, leastWall, sizeAllowance, wear, shape } = bores;
-  return {
-    standard,
-    steps: withStandard(steps ?? oversizeSteps(units)),
-    cylinders: places.map(({ name, readings, ringTravel, wall, faults }, i) => {
-      const { smallest, largest, outOfRound, taper } = namedFrom(
+  return boreRequest(
+    bores,
+    withStandard(bores.steps ?? oversizeSteps(units)),
+    places.map(({ name, readings, ringTravel, wall, faults }, i) => ({
+      name,
+      shape: namedFrom(
         () => ({
           readings: `cylinders[${i}].readings`,
           'options.ringTravel': `cylinders[${i}].ringTravel`,
         }),
         () => boreShape(readings, ringTravel === undefined ? {} : { ringTravel }),
-      );
-      return {
-        name,
-        smallest,
-        largest,
-        outOfRound,
-        taper,
-        faults: faultsOn(faults, seen),
-        ...(wall !== undefined && { wall }),
-      };
-    }),
-    ...(honingAllowance !== undefined && { honingAllowance }),
-    ...(leastWall !== undefined && { leastWall }),
-    ...(sizeAllowance !== undefined && { sizeAllowance }),
-    ...(wear !== undefined && { wear }),
-    ...(shape !== undefined && { shape: own(shape) }),
-  };
+      ),
+      faults: faultsOn(faults, seen),
+      wall,
+    })),
+  );
 }
 
 /** Where the inputs of a bore request come from: the engine, and each bore. */

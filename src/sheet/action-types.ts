@@ -1,0 +1,162 @@
+import type { ShellMatch, UndersizeMismatch } from '../bearings/index.js';
+import type { ServedGrindPlan } from '../crankshaft/index.js';
+import type { ServedBorePlan } from '../cylinders/index.js';
+import type { Finding } from '../judging/index.js';
+import type { DilutionFinding } from '../oil/index.js';
+import type { Flow, KinematicViscosity, Length } from '../quantities/index.js';
+import type { RingReport } from './inspect-cylinder.js';
+import type { FilmReport } from './inspect-film.js';
+import type { Happened } from './sheet.js';
+
+/** Shells found on a journal of another undersize. */
+export interface WrongShells {
+  /** Take them out: running the engine would wreck it. */
+  readonly kind: 'wrong shells';
+  /** The bearing they were found in. */
+  readonly bearing: string;
+  /** Their name on the shelf. */
+  readonly shells: string;
+  /** The undersize they are made for [m]. */
+  readonly undersize: Length;
+  /** The undersize that the journal is ground to [m]. */
+  readonly journalUndersize: Length;
+  /** How the clearance shows it. */
+  readonly explanation: UndersizeMismatch;
+}
+
+/** One thing to do, by its `kind`, with the finding behind it. */
+export type Action =
+  | WrongShells
+  | {
+      /** Look for cracks before any money is spent on a part. */
+      readonly kind: 'crack test';
+      /** What the engine went through; empty if the crankshaft is only to be machined. */
+      readonly happened: readonly Happened[];
+    }
+  | {
+      /** The housing is out of round by what is wrong with the clearance. */
+      readonly kind: 'check the housing';
+      /** Which bearing. */
+      readonly bearing: string;
+      /** How far its readings are apart [m]. */
+      readonly outOfRound: Length;
+      /** The clearance against its limits. */
+      readonly finding: Finding<'length'>;
+    }
+  | {
+      /** Fuel has thinned the oil: too far to run, or far enough to change it. */
+      readonly kind: 'do not run' | 'change the oil';
+      /** The fuel fraction against its limit. */
+      readonly dilution: DilutionFinding;
+    }
+  | {
+      /** The oil is thicker than clean oil: it has aged, or is another grade. */
+      readonly kind: 'thick oil';
+      /** Viscosity of the sample [m²/s]. */
+      readonly viscosity: KinematicViscosity;
+      /** Viscosity of clean oil at the same temperature [m²/s]. */
+      readonly clean: KinematicViscosity;
+    }
+  | {
+      /** Oil, thinned or not, no longer keeps the surfaces of a bearing apart. */
+      readonly kind: 'thin film';
+      /** The bearing and its film. */
+      readonly film: FilmReport;
+    }
+  | {
+      /** Fuel leaks into the oil. */
+      readonly kind: 'stop the leak';
+      /** Size of the leak [m³/s]. */
+      readonly flow: Flow;
+    }
+  | {
+      /**
+       * A bearing that needs no grinding has a wrong clearance, and no undersize explains it. Or
+       * the clearance contradicts the stamp on the shells and the size of the journal.
+       */
+      readonly kind: 'wrong clearance' | 'check sizes';
+      /** Which bearing. */
+      readonly bearing: string;
+      /** Its clearance against the limits. */
+      readonly finding: Finding<'length'>;
+    }
+  | {
+      /** Journals must be ground. */
+      readonly kind: 'grind';
+      /** Which ones. */
+      readonly journals: 'rods' | 'mains';
+      /** To what size, and why. */
+      readonly plan: ServedGrindPlan;
+    }
+  | {
+      /** No undersize saves these journals. */
+      readonly kind: 'no step serves';
+      /** Which ones. */
+      readonly journals: 'rods' | 'mains';
+      /** Journals that do not clean up at any step. */
+      readonly defeatedBy: readonly string[];
+    }
+  | {
+      /** Shells from the shelf fit a finished bearing. */
+      readonly kind: 'fit shells';
+      /** Which bearing. */
+      readonly bearing: string;
+      /** Which shells, and the clearance they leave. */
+      readonly match: ShellMatch;
+    }
+  | {
+      /** The shelf has too few shells that fit. */
+      readonly kind: 'buy shells';
+      /** Which journals they are for. */
+      readonly journals: 'rods' | 'mains';
+      /** The undersize to buy [m]. */
+      readonly undersize: Length;
+      /** How many pairs [-]. */
+      readonly pairs: number;
+    }
+  | {
+      /** The crankshaft floats too much or too little. */
+      readonly kind: 'set the end play';
+      /** The end play against its limits. */
+      readonly finding: Finding<'length'>;
+    }
+  | {
+      /** The crankshaft floats so far that a thrust face or a washer is gone. */
+      readonly kind: 'lost thrust face';
+      /** The end play against its limits. */
+      readonly finding: Finding<'length'>;
+      /** How much is missing [m]. */
+      readonly missing: Length;
+    }
+  | {
+      /** The cylinders must be bored to a common oversize. */
+      readonly kind: 'bore';
+      /** To what size, and why. */
+      readonly plan: ServedBorePlan;
+    }
+  | {
+      /** The bore is outside its limits, and the sheet does not say what the maker bored to. */
+      readonly kind: 'rebore';
+      /** Which cylinder. */
+      readonly cylinder: string;
+      /** The finding that it fails. */
+      readonly finding: Finding<'length'>;
+      /** Whether only rules of thumb and limits of other engines stand against it, and not all of those. */
+      readonly inDoubt: boolean;
+    }
+  | {
+      /** The clearance of the piston is outside its limits. */
+      readonly kind: 'wrong piston';
+      /** Which cylinder. */
+      readonly cylinder: string;
+      /** The finding that it fails. */
+      readonly finding: Finding<'length'>;
+    }
+  | {
+      /** A ring must be filed or replaced, or the bore is worn too far for it. */
+      readonly kind: 'ring';
+      /** Which cylinder. */
+      readonly cylinder: string;
+      /** Which ring, and what to do with it. */
+      readonly ring: RingReport;
+    };

@@ -1,0 +1,46 @@
+import { type BorePlan, borePlan, oversizeSteps } from '../cylinders/index.js';
+import { type Names, namedFrom } from '../judging/internal.js';
+import { boreShape } from '../measuring/index.js';
+import { withStandard } from '../measuring/internal.js';
+import { boreRequest, own } from '../reading/index.js';
+import type { Sheet } from './sheet.js';
+
+/** What to bore to, by the same rules as a shed; undefined if the sheet does not say what the maker bored to. */
+export function boringOf({
+  bores,
+  cylinderLimits: { outOfRound, taper } = {},
+  cylinders = [],
+  units,
+}: Pick<Sheet, 'bores' | 'cylinderLimits' | 'cylinders' | 'units'>): BorePlan | undefined {
+  if (bores === undefined || cylinders.length === 0) return undefined;
+  const measured = cylinders.map(({ name, bore: { readings, ringTravel, wall } }) => ({
+    name,
+    shape: boreShape(readings, ringTravel === undefined ? {} : { ringTravel }),
+    wall,
+  }));
+  const steps = withStandard(bores.steps ?? oversizeSteps(units));
+  return namedFrom(
+    () => boringNames(cylinders.length),
+    () =>
+      borePlan({
+        ...boreRequest(bores, steps, measured),
+        shape: own(outOfRound),
+        taper: own(taper),
+      }),
+  );
+}
+
+/** Where the inputs of a bore plan come from. */
+function boringNames(count: number): Names {
+  const each = Array.from({ length: count }, (_, i) => [
+    [`cylinders[${i}]`, `sheet.cylinders[${i}].bore`],
+    [`cylinders[${i}].smallest`, `sheet.cylinders[${i}].bore.readings`],
+    [`cylinders[${i}].largest`, `sheet.cylinders[${i}].bore.readings`],
+  ]);
+  return {
+    '': 'sheet.bores',
+    'shape.limits': 'sheet.cylinderLimits.outOfRound',
+    'taper.limits': 'sheet.cylinderLimits.taper',
+    ...Object.fromEntries(each.flat()),
+  };
+}
