@@ -48,7 +48,7 @@ const TAPER: Basis = {
  * Limits for the shape of a bore: the caller's, else the rules for new parts with what others allow a
  * worn one. The taper that may stay hangs on the travel of the piston: without a stroke none is known.
  */
-export function boreLimits(
+export function boreShapeLimits(
   own: OwnBoreLimits,
   bore: Length,
   stroke: Length | undefined,

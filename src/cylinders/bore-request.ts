@@ -15,7 +15,7 @@ import {
   guardStepsAtHand,
 } from '../measuring/internal.js';
 import { type Length, RebuildInputError, thou } from '../quantities/index.js';
-import { boreLimits } from './bore-limits.js';
+import { boreShapeLimits } from './bore-limits.js';
 import type { BoreRequest, BoreToMachine } from './bore-types.js';
 import { cylinderWall } from './domains.js';
 
@@ -95,7 +95,7 @@ export function guardBoreRequest(request: BoreRequest) {
     pistonsAtHand: guardStepsAtHand('pistonsAtHand', pistonsAtHand, 'oversizes'),
     leastWall,
     allowance: { honingAllowance: amount, basis },
-    shape: boreLimits(
+    shape: boreShapeLimits(
       { outOfRound: shape, taper: taper ?? shape },
       standard.min,
       request.stroke === undefined ? undefined : pistonStroke('stroke', request.stroke),

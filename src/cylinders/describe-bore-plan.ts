@@ -37,7 +37,7 @@ export function describeBorePlan(plan: BorePlan, wording: Wording): readonly str
   guardLayout('plan', plan, borePlanLayout, 'borePlan');
   guardWording(wording);
   return [
-    decision(plan, wording),
+    boreOrder(plan, wording),
     ...doubts(plan, wording),
     ...plan.because.map((reason) => sentence(reason, wording)),
   ];
@@ -50,7 +50,8 @@ function doubts(plan: BorePlan, wording: Wording): readonly string[] {
   return [describeDoubts(nameOversize(oversize, wording), cylinders, 'bore', wording)];
 }
 
-function decision(plan: BorePlan, wording: Wording): string {
+/** What is to be bored, and to what size. */
+export function boreOrder(plan: BorePlan, wording: Wording): string {
   if (plan.outcome === 'none') return 'no pistons are at hand for any step';
   const span = (size: typeof plan.target) => describeSpan(size, 'length', wording.units);
   const step = `${nameOversize(plan.oversize, wording)}, ${span(plan.target)}`;

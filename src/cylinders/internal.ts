@@ -1,6 +1,6 @@
 // What the other rooms use of this one and users never see.
 
-export { boreInDoubt, boreLimits, boreWearLimits } from './bore-limits.js';
-export { nameOversize } from './describe-bore-plan.js';
+export { boreInDoubt, boreShapeLimits, boreWearLimits } from './bore-limits.js';
+export { boreOrder, nameOversize } from './describe-bore-plan.js';
 export { cylinderWall, ringGap } from './domains.js';
 export { ringGapLimits } from './ring-filing.js';

@@ -70,7 +70,15 @@ export function describe<D extends Dimension>(finding: Finding<D>, wording: Word
 
 /** What a value outside the limits of new parts says of a used part: `, of new parts; within the service limit of …`. */
 function worn<D extends Dimension>(
-  { verdict, limitsOf, service, grade, dimension }: Finding<D>,
+  {
+    value,
+    uncertainty = 0 as Quantity<D>,
+    verdict,
+    limitsOf,
+    service,
+    grade,
+    dimension,
+  }: Finding<D>,
   wording: Wording,
 ): string {
   if (verdict === 'within' || grade === undefined || grade === 'out of limits') return '';
@@ -80,13 +88,15 @@ function worn<D extends Dimension>(
     return verdict === 'above' ? ', of new parts; no service limit is given' : '';
   }
   const limit = `the service limit of ${describeBounds(service.limits, dimension, wording.units)} ${noteOf(service.basis, wording)}`;
+  const { min = -Infinity, max = Infinity } = service.limits;
+  const isPast = value - uncertainty > max || value + uncertainty < min;
   switch (grade) {
     case 'serviceable':
       return `, of new parts; serviceable, within ${limit}`;
     case 'worn out':
       return `, of new parts; worn out, past ${limit}`;
     default:
-      return `, of new parts; undecided against ${limit}`;
+      return `, of new parts; ${isPast ? 'past' : 'undecided against'} ${limit}`;
   }
 }
 

@@ -6,9 +6,6 @@ import type { BasedLimits } from './own-limits.js';
 /** How a value stands to its limits. */
 export type Verdict = 'within' | 'below' | 'above' | 'undecided';
 
-/** What limits are of: new parts, or worn ones that may stay in service. */
-export type LimitsOf = 'new parts' | 'service';
-
 /**
  * How a used part stands. `as new`: within the limits of new parts. `serviceable`: within the service
  * limit. `worn out`: past the service limit of this engine. `out of limits`: outside limits that its

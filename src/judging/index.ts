@@ -5,7 +5,7 @@
  */
 export type { Basis } from './basis.js';
 export { describe, type Wording } from './describe.js';
-export type { Grade, LimitsOf, Verdict } from './grade.js';
+export type { Grade, Verdict } from './grade.js';
 export { type Finding, type Judgement, judge } from './judge.js';
-export type { Limits, SizeOrSpan, Span } from './limits.js';
+export type { Limits, LimitsOf, SizeOrSpan, Span } from './limits.js';
 export type { BasedLimits, OwnLimits, OwnService, ServiceLimits } from './own-limits.js';

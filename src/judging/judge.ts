@@ -6,9 +6,16 @@ import {
 } from '../quantities/index.js';
 import { largestOf } from '../quantities/internal.js';
 import { type Basis, guardBasis } from './basis.js';
-import { type Grade, gradeOf, holds, type LimitsOf, type Verdict } from './grade.js';
+import { type Grade, gradeOf, holds, type Verdict } from './grade.js';
 import { guardFields, guardQuantity, guardText, guardWord } from './guards.js';
-import { guardLimits, type Limits, NANOMETRE, ROUNDING, type Span } from './limits.js';
+import {
+  guardLimits,
+  type Limits,
+  type LimitsOf,
+  NANOMETRE,
+  ROUNDING,
+  type Span,
+} from './limits.js';
 import type { ServiceLimits } from './own-limits.js';
 import { showQuantity } from './showing.js';
 

@@ -28,6 +28,9 @@ export interface Limits<Q extends number> {
   readonly max?: Q;
 }
 
+/** What limits are of: new parts, or worn ones that may stay in service. */
+export type LimitsOf = 'new parts' | 'service';
+
 /** One size, or the span that it lies in. */
 export type SizeOrSpan<Q extends number> = Q | Span<Q>;
 

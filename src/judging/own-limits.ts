@@ -5,9 +5,8 @@ import {
   RebuildInputError,
 } from '../quantities/index.js';
 import { type Basis, guardBasis } from './basis.js';
-import type { LimitsOf } from './grade.js';
 import { guardFields, guardObject } from './guards.js';
-import { guardLimits, type Limits } from './limits.js';
+import { guardLimits, type Limits, type LimitsOf } from './limits.js';
 import { showLength } from './showing.js';
 
 /** A caller's own service limit. */

@@ -1,7 +1,8 @@
 import { consequence } from '../bearings/internal.js';
 import type { ServedGrindPlan } from '../crankshaft/index.js';
 import { nameUndersize } from '../crankshaft/internal.js';
-import { describeBorePlan, type ServedBorePlan } from '../cylinders/index.js';
+import type { ServedBorePlan } from '../cylinders/index.js';
+import { boreOrder } from '../cylinders/internal.js';
 import { type Basis, describe, type Finding, type Span, type Wording } from '../judging/index.js';
 import { describeSpan, guardLayout, guardWording, noteOf, say } from '../judging/internal.js';
 import { describeStepsLeft } from '../measuring/internal.js';
@@ -27,7 +28,7 @@ import type { Happened } from './sheet.js';
  *   crankshaft: { endPlay: { readings: [{ pushed: '0 thou', pulled: '14 thou' }] } },
  * });
  * actionsFrom(inspect(sheet)).map((action) => describeAction(action, { units: 'inch' }));
- * // ["set the end play; end play 0.0140 in: 0.0040 in above the limit of 0.0100 in (common practice: crankshaft end play of 0.004 to 0.010 in (0.10 to 0.25 mm))"]
+ * // ["end play in doubt: find the maker's limits before you change it; end play 0.0140 in: 0.0040 in above the limit of 0.0100 in (common practice: crankshaft end play of 0.004 to 0.010 in (0.10 to 0.25 mm)), of new parts; no service limit is given"]
  * ```
  */
 export function describeAction(action: Action, wording: Wording): string {
@@ -110,7 +111,7 @@ function describeGrind(
 
 /** What to bore to, once the pistons for it have been measured. */
 function describeBore(plan: ServedBorePlan, wording: Wording): string {
-  const [order = ''] = describeBorePlan(plan, wording);
+  const order = boreOrder(plan, wording);
   const left = describeStepsLeft(plan.stepsLeft, 'oversize');
   const pistons = 'get the pistons and measure them first, then';
   if (plan.inDoubt === undefined) return `${pistons} ${order}; ${left}`;

@@ -4,7 +4,7 @@ import {
   ringFilingNeeded,
   ringGapAlongBore,
 } from '../cylinders/index.js';
-import { boreInDoubt, boreLimits, boreWearLimits } from '../cylinders/internal.js';
+import { boreInDoubt, boreShapeLimits, boreWearLimits } from '../cylinders/internal.js';
 import { type Finding, judge, type Span } from '../judging/index.js';
 import { guardText, holds, judgeSpan, type Names, namedFrom } from '../judging/internal.js';
 import { type BoreShape, boreShape } from '../measuring/index.js';
@@ -110,7 +110,7 @@ function shapeFindings(
   bore: Length,
   stroke: Length | undefined,
 ): Pick<CylinderReport, 'findings' | 'inDoubt'> {
-  const limits = boreLimits({ outOfRound: own(outOfRound), taper: own(taper) }, bore, stroke, {
+  const limits = boreShapeLimits({ outOfRound: own(outOfRound), taper: own(taper) }, bore, stroke, {
     outOfRound: 'out-of-round',
     taper: 'taper',
   });

@@ -53,18 +53,20 @@ describe('describeGrindPlan says', () => {
       'not standard: rod 2 is 0.0056 in below it and does not clean up (clean at 2.1166 in, 0.0084 in short)',
       'rod 1 cleans up at 0.0100 in under (clean at 2.1236 in): 0.0098 to 0.0103 in comes off',
       expect.stringMatching(
-        /^rod 2 must be ground: out-of-round 0\.0013 in: 0\.0008 in above the limit of 0\.0005 in \(common practice: /,
+        /^rod 2 is to be ground: out-of-round 0\.0013 in: 0\.0008 in above the limit of 0\.0005 in \(common practice: /,
       ),
       'rod 2 cleans up at 0.0100 in under (clean at 2.1166 in): 0.0052 to 0.0057 in comes off',
       'clean-up allowance 0.0010 in (specified)',
+      expect.stringMatching(/^keep the fillets at the maker's radius, .* polish to 8 to 12 µin/),
     ]);
     expect(describeGrindPlan(plan, millimetres)).toEqual([
       'grind to 0.254 mm under, 53.708 to 53.721 mm',
       'not standard: rod 2 is 0.142 mm below it and does not clean up (clean at 53.762 mm, 0.213 mm short)',
       'rod 1 cleans up at 0.254 mm under (clean at 53.939 mm): 0.249 to 0.262 mm comes off',
-      expect.stringMatching(/^rod 2 must be ground: out-of-round 0\.033 mm: 0\.020 mm above the /),
+      expect.stringMatching(/^rod 2 is to be ground: out-of-round 0\.033 mm: 0\.020 mm above the /),
       'rod 2 cleans up at 0.254 mm under (clean at 53.762 mm): 0.132 to 0.145 mm comes off',
       'clean-up allowance 0.025 mm (specified)',
+      expect.stringMatching(/^keep the fillets at the maker's radius, .* \(0\.20 to 0\.30 µm\)/),
     ]);
   });
 
@@ -95,7 +97,7 @@ describe('describeGrindPlan says', () => {
   it('who set a limit as the wording asks', () => {
     const wording: Wording = { units: 'inch', nameBasis: ({ kind }) => `[${kind}]` };
     const said = describeGrindPlan(grindPlan(rods(worn)), wording);
-    expect(said.at(-1)).toBe('clean-up allowance 0.0010 in [common practice]');
+    expect(said.at(-2)).toBe('clean-up allowance 0.0010 in [common practice]');
     expect(said[2]).toMatch(/the limit of 0\.0005 in \[common practice\]$/);
   });
 

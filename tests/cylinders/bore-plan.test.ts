@@ -141,7 +141,7 @@ describe('borePlan', () => {
       'not standard: worn does not clean up (needs 3.0130 in, the step starts at 3.0000 in)',
       'not 0.0100 in over: worn does not clean up (needs 3.0130 in, the step starts at 3.0100 in)',
       'good cleans up at 0.0200 in over (needs 3.0034 in)',
-      'worn must be bored: taper 0.0069 in: 0.0059 in above the limit of 0.0010 in (common practice: bore out-of-round and taper up to 0.001 in (0.025 mm))',
+      'worn is to be bored: taper 0.0069 in: 0.0059 in above the limit of 0.0010 in (common practice: bore out-of-round and taper up to 0.001 in (0.025 mm)), of new parts; no service limit is given',
       'worn cleans up at 0.0200 in over (needs 3.0130 in)',
       'honing allowance 0.0030 in (common practice: boring leaves 0.003 in (0.076 mm) for the hone)',
     ]);
@@ -199,7 +199,7 @@ describe('borePlan where cylinders differ', () => {
     // 2.9995 to 3.0010 in lies within the half thousandth that a size may be outside.
     for (const flaw of ['outOfRound', 'taper'] as const) {
       const oval = cylinder('oval', -5, 10, { [flaw]: thou(1.2) });
-      const plan = served(borePlan(request([oval])));
+      const plan = served(borePlan({ ...request([oval]), shape: { limits: { max: thou(1) } } }));
       expect(plan).toMatchObject({ outcome: 'bore', oversize: thou(10) });
       const kinds = plan.because.map(({ kind }) => kind);
       expect(kinds).toContain('shape');

@@ -112,7 +112,11 @@ describe('the rule of thumb for shape', () => {
 
   it('gives way to the caller’s limits, which are checked by their name', () => {
     const own = { limits: { max: mm(0.02) } };
-    expect(journalShapeLimits('shape', own)).toEqual({ ...own, basis: { kind: 'specified' } });
+    expect(journalShapeLimits('shape', own)).toEqual({
+      ...own,
+      limitsOf: 'service',
+      basis: { kind: 'specified' },
+    });
     const wrong = () => journalShapeLimits('shape', { limits: { max: mm(0.3) } });
     expect(refusal(wrong).parameter).toBe('shape.limits.max');
   });

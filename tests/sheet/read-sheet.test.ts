@@ -201,7 +201,7 @@ describe('readSheet', () => {
         'shells[3].wall': '0.918 in',
         'crankshaft.rodJournals.oilClearance.max': '0.03 in',
         'crankshaft.mainJournals.minimum': '2.1 in',
-        'crankshaft.endPlay.limits.max': '0.3 in',
+        'crankshaft.endPlay.limits': { max: '0.3 in' },
         'cylinders[0].piston': '2.7 in',
         'cylinders[0].rings[0].measuredIn': '2.5 in',
         'cylinders[0].rings[1].measuredIn': '2.5 in',
