@@ -6,7 +6,7 @@ import { describeSpan, guardLayout, guardWording, say } from '../judging/interna
 import type { Length } from '../quantities/index.js';
 import { journalWords } from '../reading/index.js';
 import type { Action, WrongShells } from './actions.js';
-import { describeThinFilm } from './describe-oil.js';
+import { describeThinFilm } from './describe-film.js';
 import type { RingReport } from './inspect-cylinder.js';
 import { actionLayout } from './layouts.js';
 
