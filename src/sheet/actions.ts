@@ -7,7 +7,7 @@ import type { Flow, KinematicViscosity, Length } from '../quantities/index.js';
 import type { Inspection } from './inspect.js';
 import { type BearingGroupReport, type BearingReport, mismatchOf } from './inspect-bearings.js';
 import type { CylinderReport, RingReport } from './inspect-cylinder.js';
-import type { FilmReport } from './inspect-film.js';
+import { type FilmReport, filmFails } from './inspect-film.js';
 import { inspectionLayout } from './layouts.js';
 
 /** Shells found on a journal of another undersize. */
@@ -44,7 +44,7 @@ export type Action =
       readonly clean: KinematicViscosity;
     }
   | {
-      /** Oil, thinned or not, no longer keeps the surfaces of a bearing apart. */
+      /** Oil does not keep the surfaces of a bearing apart, or its metal, heat or oil supply wrecks it. */
       readonly kind: 'thin film';
       /** The bearing and its film. */
       readonly film: FilmReport;
@@ -153,9 +153,7 @@ export function actionsFrom(inspection: Inspection): readonly Action[] {
     const { viscosity, clean } = sample;
     actions.push({ kind: 'thick oil', viscosity, clean });
   }
-  if (oil?.film && oil.film.finding.regime !== 'full') {
-    actions.push({ kind: 'thin film', film: oil.film });
-  }
+  if (oil?.film && filmFails(oil.film)) actions.push({ kind: 'thin film', film: oil.film });
   if (oil?.leak && oil.leak.flow > 0) actions.push({ kind: 'stop the leak', flow: oil.leak.flow });
   return [
     ...actions,

@@ -11,22 +11,22 @@ import {
 } from '../quantities/index.js';
 import { formatNumber } from '../quantities/internal.js';
 import { either } from '../reading/index.js';
-import { filmOf } from './describe-film.js';
+import { describeFilm } from './describe-film.js';
 import type { OilReport } from './inspect-oil.js';
 
 type Sample = NonNullable<OilReport['sample']>;
 type WithLeak = OilReport & Required<Pick<OilReport, 'leak'>>;
 
 /**
- * Describes the oil in up to five lines: the fuel in it, its viscosity, the film in the bearing, the time left,
- * and what to do. A line whose readings are missing is left out.
+ * Describes the oil in up to six lines: the fuel in it, its viscosity, the film in the bearing, whether the bearing
+ * is good, the time left, and what to do. A line whose readings are missing is left out.
  */
 export function describeOil(oil: OilReport, wording: Wording): readonly string[] {
   const { sample, film, leak } = oil;
   return [
     ...(sample ? [`Fuel now: ${fuelIn(sample, wording)}`] : []),
     ...(sample ? [`Viscosity now: ${viscosityOf(sample, wording)}`] : []),
-    ...(film ? [`Film now: ${filmOf(film, oil, wording)}`] : []),
+    ...(film ? describeFilm(film, oil, wording) : []),
     ...(leak ? [`Time left: ${timeLeft({ ...oil, leak }, wording)}`] : []),
     `What to do: ${toDo(oil)}`,
   ];

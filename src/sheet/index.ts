@@ -13,6 +13,7 @@ export {
 } from '../reading/index.js';
 export { type Action, actionsFrom, type WrongShells } from './actions.js';
 export { describeAction } from './describe-action.js';
+export type { FilmSizes } from './film-sizes.js';
 export { type Inspection, inspect } from './inspect.js';
 export type { BearingGroupReport, BearingReport } from './inspect-bearings.js';
 export type { CylinderReport, RingReport } from './inspect-cylinder.js';
@@ -23,6 +24,7 @@ export { readSheet } from './read-sheet.js';
 export { report } from './report.js';
 export type {
   BearingSheet,
+  BigEndSheet,
   CrankshaftSheet,
   CylinderLimits,
   CylinderSheet,

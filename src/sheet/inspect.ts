@@ -2,6 +2,7 @@ import { type EndPlay, endPlay } from '../crankshaft/index.js';
 import { guardLayout, type Names, namedFrom } from '../judging/internal.js';
 import type { UnitSystem } from '../quantities/index.js';
 import { own } from '../reading/index.js';
+import { type MeasuredBearing, measuredBearings } from './film-sizes.js';
 import { type BearingGroupReport, inspectBearings, journalsOf } from './inspect-bearings.js';
 import { type CylinderReport, inspectCylinder } from './inspect-cylinder.js';
 import { inspectOil, type OilReport } from './inspect-oil.js';
@@ -68,7 +69,7 @@ function inspectEngine(sheet: Sheet): Inspection {
         () => inspectCylinder(cylinder, sheet.cylinderLimits),
       ),
     ),
-    ...(sheet.oil && { oil: oilOf(sheet.oil) }),
+    ...(sheet.oil && { oil: oilOf(sheet.oil, measuredBearings([rods, mains])) }),
   };
 }
 
@@ -77,10 +78,10 @@ const END_PLAY_NAMES: Names = {
   'options.limits': 'sheet.crankshaft.endPlay.limits',
 };
 
-function oilOf(oil: NonNullable<Sheet['oil']>): OilReport {
+function oilOf(oil: NonNullable<Sheet['oil']>, measured: readonly MeasuredBearing[]): OilReport {
   return namedFrom(
     () => ({ '': 'sheet.oil' }),
-    () => inspectOil(oil),
+    () => inspectOil(oil, measured),
   );
 }
 

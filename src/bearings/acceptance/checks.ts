@@ -1,5 +1,6 @@
 import { type Basis, type Finding, judge, type Limits } from '../../judging/index.js';
 import type { Dimension, Length, Quantity, Ratio, Temperature } from '../../quantities/index.js';
+import { COMMON, NORTON } from '../film/film-regime.js';
 import type { WarmFilm } from '../film/heat-balance.js';
 import type {
   AcceptanceCheck,
@@ -83,10 +84,6 @@ export function temperatureCheck(
   );
 }
 
-const NORTON: Basis = {
-  kind: 'published',
-  source: 'Norton, Machine Design, 4th ed., specific film thickness: full film from 3',
-};
 const HAMROCK: Basis = {
   kind: 'published',
   source: 'Hamrock, NASA RP-1255 (1991): full film from 5 where surfaces fit closely',
@@ -105,7 +102,7 @@ export function roughnessCheck(
   const against = (least: number, basis: Basis) =>
     settled(check, 'ratio', (film / combined) as Ratio, { min: least as Ratio }, basis);
   if (filmRatio !== undefined) return against(filmRatio, { kind: 'specified' });
-  const [general, close] = [against(3, NORTON), against(5, HAMROCK)];
+  const [general, close] = [against(COMMON.full, NORTON), against(5, HAMROCK)];
   if (duty !== undefined) return duty === 'general' ? general : close;
   if (general.outcome === 'fails') return general;
   if (close.outcome === 'holds') return close;
