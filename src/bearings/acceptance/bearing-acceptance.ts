@@ -1,4 +1,5 @@
-import type { Flow, Force } from '../../quantities/index.js';
+import type { Force } from '../../quantities/index.js';
+import { largestOf } from '../../quantities/internal.js';
 import { type CheckedBearing, warmFilmOf } from '../film/heat-balance.js';
 import type {
   AcceptanceCheck,
@@ -69,7 +70,7 @@ export function bearingAcceptance(bearing: BearingToAccept): BearingAcceptance {
   const { ends, loads, combined, metal } = guardAcceptance(bearing);
   const load = loadsOn(bearing.load, loads);
   const films = ends.map((end) => filmsAt(end, load, loads));
-  const need = Math.max(...films.map(({ sideFlow }) => sideFlow)) as Flow;
+  const need = largestOf(films.map(({ sideFlow }) => sideFlow));
   const supply = supplyOf(need, bearing.supply);
   const each = ends.map((end, i) => [
     ...metalChecks(end, load, films[i] as FilmsSideBySide, metal),

@@ -1,6 +1,7 @@
 import type { LoadDiagram } from '../../motion/index.js';
 import { CYCLE } from '../../motion/internal.js';
 import type { Flow, Force, Length, Ratio } from '../../quantities/index.js';
+import { largestOf } from '../../quantities/internal.js';
 import { eccentricityRatio } from '../film/domains.js';
 import { flowsOf } from '../film/film-thickness.js';
 import { finiteBearing } from '../film/finite-bearing.js';
@@ -25,7 +26,7 @@ export function loadsOn(
   );
   return {
     mean: (sum / CYCLE) as Force,
-    peak: Math.max(steady, ...forces) as Force,
+    peak: largestOf([steady, ...forces]) as Force,
     of: 'cycle',
   };
 }

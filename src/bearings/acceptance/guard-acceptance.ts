@@ -56,8 +56,8 @@ export function guardAcceptance(bearing: BearingToAccept): CheckedAcceptance {
   guardIfGiven(bearing);
   return {
     ends: endsOf(bearing),
-    ...(loads && { loads: guardSameSpeed(guardLoads(loads), bearing.speed) }),
-    ...(roughness && { combined: combinedRoughness(roughness) }),
+    ...(loads !== undefined && { loads: guardSameSpeed(guardLoads(loads), bearing.speed) }),
+    ...(roughness !== undefined && { combined: combinedRoughness(roughness) }),
     ...(material !== undefined && { metal: shellLimits(material) }),
   };
 }
