@@ -1,6 +1,6 @@
 import type { AcceptanceCheck, SupplyFinding } from '../bearings/index.js';
 import { type Basis, describe, type Finding, type Wording } from '../judging/index.js';
-import { noteOf } from '../judging/internal.js';
+import { noteOf, say } from '../judging/internal.js';
 import {
   type Flow,
   format,
@@ -26,20 +26,28 @@ export function describeAcceptance({ bearing, acceptance }: FilmReport, wording:
     ...sayAll('fails'),
   ];
   const [unknown, holds] = [listed(sayAll('unknown')), listed(sayAll('holds'))];
+  const under = judgedUnder(acceptance, wording);
   switch (outcome) {
     case 'accepted':
-      return `${bearing} is accepted: ${holds}.`;
+      return `${bearing} is accepted: ${holds}. ${under}`.trim();
     case 'undecided':
-      return `${bearing} is not accepted until these are known: ${unknown}. ${holding(holds)}`.trim();
+      return `${bearing} is not accepted until these are known: ${unknown}. ${holding(holds)} ${under}`.trim();
     case 'not accepted':
       return [
         `${bearing} is not accepted: ${listed(against)}.`,
         ...(unknown === '' ? [] : [`Unknown: ${unknown}.`]),
         holding(holds),
+        under,
       ]
-        .join(' ')
-        .trim();
+        .filter((sentence) => sentence !== '')
+        .join(' ');
   }
+}
+
+/** What the loads were, where they are not those of the cycle. */
+function judgedUnder({ load }: FilmReport['acceptance'], { units }: Wording): string {
+  if (load.of === 'cycle') return '';
+  return `All this is under one steady load of ${say(load.peak, 'force', units)}; the loads of the cycle were not given.`;
 }
 
 const holding = (holds: string): string => (holds === '' ? '' : `These hold: ${holds}.`);
@@ -79,7 +87,7 @@ function times(value: Ratio, least: Ratio): string {
 
 const flow = (value: Flow): string => format(value, mLPerMinute, 0);
 
-const SPLASH: Basis = { kind: 'published', source: 'TM 9-8000, paragraph 8-17, splash system' };
+const SPLASH: Basis = { kind: 'published', source: 'TM 9-8000, chapter 8, splash system' };
 
 /** What the supply means for every figure that follows; the oil level first. */
 export function describeSupply(supply: SupplyFinding, wording: Wording): string {

@@ -123,8 +123,7 @@ export function describeThinFilm(report: FilmReport, wording: Wording): string {
   if (finding.regime === 'full') {
     return `${bearing} is not fit to run: ${listed(failing.map((check) => sayCheck(check, wording)))}`;
   }
-  const others = failing.filter(({ check }) => check !== 'film over roughness');
-  const besides = others.map((check) => `; ${sayCheck(check, wording)}`).join('');
+  const besides = failing.map((check) => `; ${sayCheck(check, wording)}`).join('');
   const { finding: judged, thresholds } = finding;
   const film = acceptance.films.film ?? now.film.film;
   if (film === 0 && now.film.outcome === 'no film') {

@@ -12,6 +12,7 @@ import {
 import { formatNumber } from '../quantities/internal.js';
 import { either } from '../reading/index.js';
 import { describeFilm } from './describe-film.js';
+import { wrecking } from './inspect-film.js';
 import type { OilReport } from './inspect-oil.js';
 
 type Sample = NonNullable<OilReport['sample']>;
@@ -101,6 +102,9 @@ function toDo({ sample, film, leak }: OilReport): string {
       ? [
           'check the grade of the oil and the clearance and load of the bearing: clean oil alone does not cure this',
         ]
+      : []),
+    ...(film && wrecking(film.acceptance).length > 0
+      ? [`${stop ? '' : 'stop the engine and '}put the bearing right before it runs again`]
       : []),
   ];
   const deed = steps.length > 0 ? steps.join(', ') : 'no action needed for what was measured';

@@ -12,7 +12,7 @@ const STEADY: Changes = {
 };
 const inspected = (changes: Changes) => inspect(readSheet(spoilt({ ...STEADY, ...changes })));
 /** One line of the section on oil. */
-const line = (changes: Changes, beginning: 'Film' | 'Bearing') => {
+const line = (changes: Changes, beginning: 'Film' | 'Bearing' | 'What to do') => {
   const text = report(inspected(changes)).replace(/\n {2,}/g, ' ');
   return text.split('\n').find((each) => each.startsWith(beginning)) ?? '';
 };
@@ -30,6 +30,9 @@ describe('a bearing in oil that comes in at 330 °F', () => {
       /rod 2 is not accepted: film temperature 3[3-9]\d\.\d °F: \d+\.\d Δ°F above the limit of 302\.0 °F/,
     );
     expect(first(hot)).toMatch(/^DO NOT RUN: rod 2 is not fit to run: film temperature/);
+    expect(line(hot, 'What to do')).toBe(
+      'What to do: stop the engine and put the bearing right before it runs again.',
+    );
   });
 });
 
@@ -115,6 +118,34 @@ describe('a big end whose masses are known', () => {
   });
 });
 
+describe('masses that no big end carries at its speed', () => {
+  it('are refused together, as the force comes of all of them', () => {
+    const { bigEnd } = (spoilt({}) as { oil: { bearing: { bigEnd: { [key: string]: Json } } } }).oil
+      .bearing;
+    const heavy = { 'oil.bearing.bigEnd': { ...bigEnd, pistonMass: '2000 kg' } };
+    expect(() => inspected({ ...heavy, 'oil.bearing.speed': '40000 rpm' })).toThrow(
+      expect.objectContaining({
+        problems: [expect.objectContaining({ path: 'oil.bearing.bigEnd' })],
+      }),
+    );
+  });
+});
+
+describe('a film between the two figures of the books', () => {
+  // 3 in general, 5 where surfaces fit closely: below the stricter one it is not accepted, yet no wreck.
+  const close = { 'oil.bearing.load': '400 lbf', 'oil.bearing.duty': 'closely fitted' };
+  const rough = { 'oil.bearing.roughness': { journal: '1.1 µm', shell: '1.1 µm' } };
+  it('is not accepted for closely fitted surfaces, but stops no engine', () => {
+    const ratio = inspected({ ...close, ...rough }).oil?.film?.finding.finding.value ?? 0;
+    expect(ratio).toBeGreaterThan(3);
+    expect(ratio).toBeLessThan(5);
+    expect(line({ ...close, ...rough }, 'Bearing')).toContain(
+      'is not accepted: film over roughness',
+    );
+    expect(first({ ...close, ...rough })).not.toContain('DO NOT RUN: rod 2 is not fit');
+  });
+});
+
 describe('a bearing of which everything is known and good', () => {
   it('is accepted, with the reasons', () => {
     const known = {
@@ -122,7 +153,9 @@ describe('a bearing of which everything is known and good', () => {
       'oil.bearing.largestParticle': '2 µm',
       'oil.bearing.supply': { by: 'pump', measured: '400 mL/min' },
     };
-    expect(line(known, 'Bearing')).toContain('rod 2 is accepted: mean pressure');
+    expect(line(known, 'Bearing')).toMatch(
+      /rod 2 is accepted: mean pressure .* All this is under one steady load of 300\.0 lbf/,
+    );
     expect(actionsFrom(inspected(known)).some(({ kind }) => kind === 'thin film')).toBe(false);
   });
 });

@@ -38,15 +38,16 @@ const WAYS = ['pump', 'splash'] as const;
  * Whether a bearing gets as much oil as leaves it at its ends: the side flow of its film. A film is computed
  * for a bearing full of oil; what starves carries less, however thick its film comes out on paper.
  *
- * With a splash the level of the oil matters more than any film figure. The manual cited calls the system
- * uncertain, because the level decides how much oil comes: a slightly low one is already too little. So a
- * splash counts only as far as you measured what it brings, at the lowest level you let it run at.
+ * With a splash the level of the oil matters more than any film figure. The manual cited calls the system too
+ * uncertain for later engines, because the level decides how much oil comes: a slightly low one is already too
+ * little, a high one too much. So a splash counts only as far as you measured what it brings, at the lowest
+ * level you let it run at.
  *
  * @param question - what leaves the bearing, and how oil comes to it, if that is known
  * @returns whether enough comes, or that it is unknown
  * @throws {RebuildInputError} when a field is misspelt, a value is not finite or out of range, or the supply is
  * neither a pump nor a splash
- * @see Source: TM 9-8000, paragraph 8-17, on the splash system
+ * @see Source: TM 9-8000, chapter 8, on the splash system
  * @example
  * ```ts
  * const need = mLPerMinute(120);
