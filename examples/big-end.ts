@@ -55,7 +55,7 @@ const healthy = tell(run(inch(0.0017)));
 const loose = tell(run(inch(0.02)));
 const [atTop] = loads.loads;
 
-console.log('one plain run');
+console.log('one plain run, kept flooded');
 if (atTop) console.log(`1800 rpm, ${format(atTop.along, kilonewton, 1)} at firing top`);
 console.log(`${'clearance'.padEnd(20)}${'0.0017 in'.padEnd(24)}0.0200 in`);
 ['least film', 'when', 'where on the shell', 'time below 8 µm', 'fastest approach'].forEach(

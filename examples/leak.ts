@@ -15,5 +15,7 @@ const { stand, until, setBy } = cw.safeHours({ sump, bearing });
 
 const fuel = stand.outcome === 'stands' ? cw.format(stand.fraction, cw.percentByVolume) : 'none';
 const time = until.reached ? cw.format(until.time, cw.hour) : 'for good';
-console.log(`A leak of ${cw.format(leak, cw.mLPerHour)}: the film tolerates ${fuel} of fuel;`);
+console.log(
+  `A leak of ${cw.format(leak, cw.mLPerHour)}: kept flooded, the film stands ${fuel} of fuel;`,
+);
 console.log(`${time} until the ${setBy} on fuel in oil. Stop, drain, and mend the needle valve.\n`);

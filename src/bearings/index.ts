@@ -1,9 +1,10 @@
 /**
- * Shell bearings: walls, oil clearance, shells that fit, the oil film, and the orbit of a
- * big end.
+ * Shell bearings: walls, oil clearance, shells that fit, the oil film, the orbit of a big end, and
+ * whether a bearing is good.
  *
  * @packageDocumentation
  */
+export * from './acceptance/index.js';
 export {
   type BearingSizes,
   type BearingSpans,

@@ -1,7 +1,10 @@
 // What the other rooms use of this one and users never see.
+export { oilBrought, particleSize, shellPressure, shellTemperature } from './acceptance/domains.js';
+export { shellMetals } from './acceptance/shell-material.js';
 export { clearanceLeft, oilClearanceLimits } from './clearance.js';
 export { shellWall, surfaceRoughness } from './domains.js';
 export { consequence } from './explain.js';
 export { guardBearing } from './film/journal-bearing.js';
 export { governingLimit } from './film/safe-hours.js';
 export { rankShells } from './match.js';
+export { mostApart } from './one-bearing.js';

@@ -1,6 +1,6 @@
 // How what functions take from each other is laid out. Made by `npm run layouts` from the types.
 import type { Layout } from '../judging/internal.js';
-import { findingLengthLayout, findingRatioLayout, sizeOrSpanLayout, spanLayout } from '../judging/layouts.js';
+import { findingFlowLayout, findingLayout, findingLengthLayout, findingRatioLayout, sizeOrSpanLayout, spanLayout } from '../judging/layouts.js';
 
 export const undersizeMismatchLayout = { fields: { kind: { oneOf: ['journal ground, shells not', 'shells undersize, journal not'] }, finding: findingLengthLayout, mismatch: 'number', matched: findingLengthLayout } } satisfies Layout;
 export const clearanceExplanationLayout = { by: 'kind', variants: [
@@ -24,6 +24,23 @@ export const filmStandLayout = { by: 'outcome', variants: [
   { fields: { outcome: { oneOf: ['too thin when clean'] }, needed: 'number', clean: warmFilmLayout } },
   { fields: { outcome: { oneOf: ['stands anything'] }, needed: 'number', clean: warmFilmLayout } },
 ] } satisfies Layout;
+export const acceptanceCheckNameLayout = { oneOf: ['film over particles', 'film over roughness', 'film temperature', 'least film by Trumpler', 'material', 'mean pressure', 'oil supply', 'peak pressure', 'start-up pressure by Trumpler', 'temperature by Trumpler'] } satisfies Layout;
+export const acceptanceCheckLayout = { by: 'outcome', variants: [
+  { fields: { outcome: { oneOf: ['fails', 'holds'] }, check: acceptanceCheckNameLayout, finding: findingLayout } },
+  { fields: { outcome: { oneOf: ['unknown'] }, check: acceptanceCheckNameLayout, give: 'string', 'finding?': findingLayout } },
+] } satisfies Layout;
+export const acceptedOrbitLayout = { by: 'outcome', variants: [
+  { fields: { outcome: { oneOf: ['settled'] }, film: 'number' } },
+  { fields: { outcome: { oneOf: ['no film', 'not settled', 'out of range', 'too thin to follow'] } } },
+] } satisfies Layout;
+export const filmsSideBySideLayout = { fields: { clearance: 'number', mean: warmFilmLayout, peak: warmFilmLayout, 'orbit?': acceptedOrbitLayout, 'film?': 'number', sideFlow: 'number' } } satisfies Layout;
+export const supplyFindingLayout = { by: 'outcome', variants: [
+  { fields: { outcome: { oneOf: ['enough', 'too little'] }, by: { oneOf: ['pump', 'splash'] }, finding: findingFlowLayout } },
+  { fields: { outcome: { oneOf: ['unknown'] }, 'by?': { oneOf: ['pump', 'splash'] }, need: 'number' } },
+] } satisfies Layout;
+export const bearingAcceptanceLayout = { fields: { outcome: { oneOf: ['accepted', 'not accepted', 'undecided'] }, because: { list: acceptanceCheckLayout }, checks: { list: acceptanceCheckLayout }, load: { fields: { mean: 'number', peak: 'number', of: { oneOf: ['cycle', 'steady load'] } } }, films: filmsSideBySideLayout, supply: supplyFindingLayout } } satisfies Layout;
 export const shellLayout = { fields: { name: 'string', undersize: 'number', wall: sizeOrSpanLayout } } satisfies Layout;
 export const shellMatchLayout = { fields: { shell: shellLayout, clearance: spanLayout, finding: findingLengthLayout, fits: 'boolean' } } satisfies Layout;
 export const roughnessLayout = { fields: { journal: 'number', shell: 'number' } } satisfies Layout;
+export const shellMaterialLayout = { either: [{ oneOf: ['aluminium', 'copper-lead', 'lead babbitt', 'lead bronze', 'tin babbitt', 'tin bronze'] }, { fields: { name: 'string', meanPressure: 'number', 'peakPressure?': 'number', temperature: 'number', 'by?': 'string' } }] } satisfies Layout;
+export const oilSupplyLayout = { fields: { by: { oneOf: ['pump', 'splash'] }, 'measured?': 'number' } } satisfies Layout;

@@ -1,3 +1,11 @@
 // What the other rooms use of this one and users never see.
-export { bearingLoad, crankSpeed, pinForce, rodLean } from './domains.js';
+export {
+  bearingLoad,
+  crankSpeed,
+  geometricCompression,
+  movingMass,
+  pinForce,
+  rodCentres,
+  rodLean,
+} from './domains.js';
 export { CYCLE, guardCycle } from './guards.js';

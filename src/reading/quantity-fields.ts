@@ -30,6 +30,8 @@ const EXAMPLES: Partial<Readonly<Record<Dimension, readonly string[]>>> = {
   density: ['885 kg/m³'],
   rotationalSpeed: ['1800 rpm'],
   force: ['400 lbf', '1800 N'],
+  pressure: ['1200 psi', '8 MPa'],
+  mass: ['0.45 kg'],
 };
 
 /** Text with a unit, such as `"2.1248 in"`, read and then checked against the sizes the part can have. */

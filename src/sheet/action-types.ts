@@ -58,7 +58,7 @@ export type Action =
       readonly clean: KinematicViscosity;
     }
   | {
-      /** Oil, thinned or not, no longer keeps the surfaces of a bearing apart. */
+      /** Oil does not keep the surfaces of a bearing apart, or its metal, heat or oil supply wrecks it. */
       readonly kind: 'thin film';
       /** The bearing and its film. */
       readonly film: FilmReport;

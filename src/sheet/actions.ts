@@ -5,6 +5,7 @@ import type { Action } from './action-types.js';
 import type { Inspection } from './inspect.js';
 import type { BearingGroupReport, BearingReport } from './inspect-bearings.js';
 import type { CylinderReport, RingReport } from './inspect-cylinder.js';
+import { filmFails } from './inspect-film.js';
 import { mismatchOf } from './inspect-fitted.js';
 import { inspectionLayout } from './layouts.js';
 
@@ -40,9 +41,7 @@ export function actionsFrom(inspection: Inspection): readonly Action[] {
     const { viscosity, clean } = sample;
     actions.push({ kind: 'thick oil', viscosity, clean });
   }
-  if (oil?.film && oil.film.finding.regime !== 'full') {
-    actions.push({ kind: 'thin film', film: oil.film });
-  }
+  if (oil?.film && filmFails(oil.film)) actions.push({ kind: 'thin film', film: oil.film });
   if (oil?.leak && oil.leak.flow > 0) actions.push({ kind: 'stop the leak', flow: oil.leak.flow });
   return [
     ...(happened.length > 0 ? [{ kind: 'crack test' as const, happened }] : []),

@@ -9,7 +9,7 @@ import { describeStepsLeft } from '../measuring/internal.js';
 import type { Length } from '../quantities/index.js';
 import { journalWords } from '../reading/index.js';
 import type { Action, WrongShells } from './action-types.js';
-import { describeThinFilm } from './describe-oil.js';
+import { describeThinFilm } from './describe-film.js';
 import type { RingReport } from './inspect-cylinder.js';
 import { actionLayout } from './layouts.js';
 import type { Happened } from './sheet.js';
@@ -49,7 +49,7 @@ export function describeAction(action: Action, wording: Wording): string {
     case 'check sizes':
       return `${action.bearing}: measure the housing bore and the shell walls again, as the sizes contradict the stamp on the shells; ${describe(action.finding, wording)}`;
     case 'thin film':
-      return `DO NOT RUN: ${describeThinFilm(action.film, wording)}; check the oil, its grade, and the clearance and load of the bearing`;
+      return `DO NOT RUN: ${describeThinFilm(action.film, wording)}; check the oil, its grade and its supply, and the metal, clearance and load of the bearing`;
     case 'thick oil':
       return `change the oil: it is thicker than clean oil, ${say(action.viscosity, 'kinematicViscosity', units)} against ${say(action.clean, 'kinematicViscosity', units)}; it has aged or is another grade, and its viscosity does not show how much fuel is in it`;
     case 'crack test':

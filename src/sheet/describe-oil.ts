@@ -1,4 +1,3 @@
-import type { FilmStand } from '../bearings/index.js';
 import { describe, type Wording } from '../judging/index.js';
 import { noteOf, say } from '../judging/internal.js';
 import type { SaeGrades, TimeToDilution } from '../oil/index.js';
@@ -7,30 +6,28 @@ import {
   centistokes,
   format,
   type KinematicViscosity,
-  type Length,
-  micrometre,
   percentByVolume,
-  ratio,
   type UnitSystem,
 } from '../quantities/index.js';
 import { formatNumber } from '../quantities/internal.js';
 import { either } from '../reading/index.js';
-import type { FilmReport } from './inspect-film.js';
+import { describeFilm } from './describe-film.js';
+import { wrecking } from './inspect-film.js';
 import type { OilReport } from './inspect-oil.js';
 
 type Sample = NonNullable<OilReport['sample']>;
 type WithLeak = OilReport & Required<Pick<OilReport, 'leak'>>;
 
 /**
- * Describes the oil in up to five lines: the fuel in it, its viscosity, the film in the bearing, the time left,
- * and what to do. A line whose readings are missing is left out.
+ * Describes the oil in up to six lines: the fuel in it, its viscosity, the film in the bearing, whether the bearing
+ * is good, the time left, and what to do. A line whose readings are missing is left out.
  */
 export function describeOil(oil: OilReport, wording: Wording): readonly string[] {
   const { sample, film, leak } = oil;
   return [
     ...(sample ? [`Fuel now: ${fuelIn(sample, wording)}`] : []),
     ...(sample ? [`Viscosity now: ${viscosityOf(sample, wording)}`] : []),
-    ...(film ? [`Film now: ${filmOf(film, oil, wording)}`] : []),
+    ...(film ? describeFilm(film, oil, wording) : []),
     ...(leak ? [`Time left: ${timeLeft({ ...oil, leak }, wording)}`] : []),
     `What to do: ${toDo(oil)}`,
   ];
@@ -63,54 +60,6 @@ function viscosityOf(
 function gradeOf({ grades, standing }: SaeGrades): string {
   if (standing === 'graded') return `SAE ${either(grades)}`;
   return standing === 'thinner' ? 'thinner than SAE 8' : 'thicker than SAE 60';
-}
-
-function filmOf(
-  { bearing, load, now, finding, stand }: FilmReport,
-  { sample, densityBasis }: OilReport,
-  wording: Wording,
-): string {
-  const { film, temperature } = now;
-  if (film.outcome === 'no film')
-    return `none at ${bearing}: ${film.because}. ${oilTaken(sample)}`.trim();
-  const { regime, thresholds, roughness } = finding;
-  const microns = (length: Length) => format(length, micrometre);
-  const times = `${formatNumber(finding.finding.value, ratio, 1)} times the roughness of ${microns(roughness)}`;
-  const needed = `a full film takes ${formatNumber(thresholds.full, ratio, 1)} times ${noteOf(finding.finding.basis, wording)}`;
-  const density =
-    densityBasis.kind === 'specified'
-      ? ''
-      : `, its density taken by a rule of thumb ${noteOf(densityBasis, wording)}`;
-  const oil = oilTaken(sample);
-  return `computed as ${microns(film.film)} at ${bearing}, ${times}: ${regime} film (${needed}), under a steady ${say(load, 'force', wording.units)}, with the oil there at ${say(temperature, 'temperature', wording.units)}${density}; ${standOf(stand, wording.units)}. ${oil === '' ? '' : `${oil} `}The film says nothing about knock: a loose bearing hammers however thick its film.`;
-}
-
-/** Says so where the oil was taken as clean because a sample does not show otherwise. */
-function oilTaken(sample: OilReport['sample']): string {
-  if (sample === undefined) return 'No used oil was measured, so this holds for clean oil only.';
-  return sample.dilution ? '' : 'This holds for clean oil, not for the thickened sample.';
-}
-
-/** How much fuel a film stands, in words. */
-function standOf(stand: FilmStand, units: UnitSystem): string {
-  switch (stand.outcome) {
-    case 'stands':
-      return `it tolerates up to ${say(stand.fraction, 'volumeFraction', units)} of fuel, by ASTM D7152`;
-    case 'too thin when clean':
-      return 'it is too thin even with clean oil';
-    case 'stands anything':
-      return 'at this light load it tolerates any amount of fuel';
-  }
-}
-
-/** `the oil film at rod 2 is 1.2 µm, 2.1 times the roughness; a full film takes 3.0 times (…)`. */
-export function describeThinFilm({ bearing, now, finding }: FilmReport, wording: Wording): string {
-  const { finding: judged, thresholds } = finding;
-  if (now.film.outcome === 'no film') return `no oil film carries ${bearing}: ${now.film.because}`;
-  const [have, need] = [judged.value, thresholds.full].map((value) =>
-    formatNumber(value, ratio, 1),
-  );
-  return `the oil film at ${bearing} is ${format(now.film.film, micrometre)}, ${have} times the roughness; a full film takes ${need} times ${noteOf(judged.basis, wording)}`;
 }
 
 function timeLeft({ sample, film, leak }: WithLeak, wording: Wording): string {
@@ -153,6 +102,9 @@ function toDo({ sample, film, leak }: OilReport): string {
       ? [
           'check the grade of the oil and the clearance and load of the bearing: clean oil alone does not cure this',
         ]
+      : []),
+    ...(film && wrecking(film.acceptance).length > 0
+      ? [`${stop ? '' : 'stop the engine and '}put the bearing right before it runs again`]
       : []),
   ];
   const deed = steps.length > 0 ? steps.join(', ') : 'no action needed for what was measured';

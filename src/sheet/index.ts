@@ -14,6 +14,7 @@ export {
 export type { Action, WrongShells } from './action-types.js';
 export { actionsFrom } from './actions.js';
 export { describeAction } from './describe-action.js';
+export type { FilmSizes } from './film-sizes.js';
 export { type Inspection, inspect } from './inspect.js';
 export type { BearingGroupReport, BearingReport } from './inspect-bearings.js';
 export type { CylinderReport, RingReport } from './inspect-cylinder.js';
@@ -24,6 +25,7 @@ export { readSheet } from './read-sheet.js';
 export { report } from './report.js';
 export type {
   BearingSheet,
+  BigEndSheet,
   CrankshaftSheet,
   CylinderLimits,
   CylinderSheet,

@@ -216,7 +216,7 @@ function madeFor({ shell }: ShellMatch, plan: GrindPlan): boolean {
 }
 
 /** The size of the journal after the planned work. */
-function finishedJournal(plan: ServedGrindPlan, name: string, shape: Shape): Span<Length> {
+export function finishedJournal(plan: ServedGrindPlan, name: string, shape: Shape): Span<Length> {
   const asItIs = plan.journals.some(
     (journal) => journal.name === name && journal.work === 'use as it is',
   );

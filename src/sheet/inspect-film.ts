@@ -1,4 +1,8 @@
 import {
+  type AcceptanceCheck,
+  type AcceptanceCheckName,
+  type BearingAcceptance,
+  bearingAcceptance,
   type FilmFinding,
   type FilmStand,
   filmRegime,
@@ -7,18 +11,23 @@ import {
   type WarmFilm,
 } from '../bearings/index.js';
 import type { Basis } from '../judging/index.js';
+import { namedFrom } from '../judging/internal.js';
+import { bigEndLoads, gasTrace, type LoadDiagram } from '../motion/index.js';
 import { dilutedOil, type Oil, type SaeGrades, saeGrade } from '../oil/index.js';
 import { alongLine } from '../oil/internal.js';
 import {
   type Density,
   type Force,
   type KinematicViscosity,
+  type Length,
   type Ratio,
   RebuildInputError,
+  type RotationalSpeed,
   type Temperature,
   type VolumeFraction,
 } from '../quantities/index.js';
-import type { FilmSheet, OilSheet } from './sheet.js';
+import { type FilmSizes, filmSizes, type MeasuredBearing } from './film-sizes.js';
+import type { BigEndSheet, FilmSheet, OilSheet } from './sheet.js';
 
 /** An oil at 100 °C, the temperature that defines its grade. */
 export interface HotOil {
@@ -34,12 +43,16 @@ export interface FilmReport {
   readonly bearing: string;
   /** The steady load it was judged under [N]. */
   readonly load: Force;
-  /** The bearing in the oil as it is now, or in clean oil if no sample shows its fuel. */
+  /** The clearance it was judged at. */
+  readonly sizes: FilmSizes;
+  /** The bearing under that load in the oil as it is now, or in clean oil if no sample shows its fuel. */
   readonly now: WarmFilm;
-  /** Its film against the roughness of its surfaces. */
+  /** Its film against the roughness of its surfaces: the orbit's, where the parts that load it are known. */
   readonly finding: FilmFinding;
-  /** How much fuel the film stands. */
+  /** How much fuel the film under the steady load stands. */
   readonly stand: FilmStand;
+  /** Whether the bearing is good in that oil. */
+  readonly acceptance: BearingAcceptance;
 }
 
 /** The density used if the sheet gives none. */
@@ -69,8 +82,13 @@ export function hotOil({ line }: Oil): HotOil {
   return { viscosity, grades: saeGrade(viscosity) };
 }
 
-/** Inspects the film of a bearing in oil with this much fuel in it. */
-export function inspectFilm(oil: OilSheet, bearing: FilmSheet, fuel: VolumeFraction): FilmReport {
+/** Inspects the film of a bearing in oil with this much fuel in it, and whether the bearing is good. */
+export function inspectFilm(
+  oil: OilSheet,
+  bearing: FilmSheet,
+  fuel: VolumeFraction,
+  measured: readonly MeasuredBearing[] = [],
+): FilmReport {
   if (oil.fuelViscosity !== undefined && oil.fuel === undefined) {
     throw new RebuildInputError({
       parameter: 'fuel',
@@ -81,18 +99,77 @@ export function inspectFilm(oil: OilSheet, bearing: FilmSheet, fuel: VolumeFract
       hint: 'A fuel with its own viscosity is not taken as petrol, so the film needs its line.',
     });
   }
-  const { name, roughness, filmRatio, ...loaded } = bearing;
-  const now = heatBalance({ ...loaded, oil: oilNow(oil, fuel) });
+  const { name, journal, length, speed, load, inlet, roughness, filmRatio } = bearing;
+  const sizes = filmSizes(bearing, measured);
+  const loaded = { journal, length, speed, load, inlet };
+  const now = thinner(
+    [sizes.clearance.min, sizes.clearance.max].map((clearance) => ({
+      clearance,
+      warm: heatBalance({ ...loaded, clearance, oil: oilNow(oil, fuel) }),
+    })),
+  );
   const stand = maxFuelDilution({
     ...loaded,
+    clearance: now.clearance,
     oil: cleanOil(oil),
     roughness,
     ...(filmRatio !== undefined && { filmRatio }),
     ...(oil.fuel && { fuel: oil.fuel }),
   });
+  const acceptance = acceptanceOf(bearing, sizes, oilNow(oil, fuel));
   const own = filmRatio !== undefined && {
     thresholds: { mixed: Math.min(1, filmRatio) as Ratio, full: filmRatio },
   };
-  const finding = filmRegime(now.film.film, roughness, own || {});
-  return { bearing: name, load: loaded.load, now, finding, stand };
+  const finding = filmRegime(acceptance.films.film ?? now.warm.film.film, roughness, own || {});
+  return { bearing: name, load, sizes, now: now.warm, finding, stand, acceptance };
 }
+
+interface AtClearance {
+  readonly clearance: Length;
+  readonly warm: WarmFilm;
+}
+
+/** The end of a clearance where the film is thinner. */
+const thinner = (ends: readonly AtClearance[]): AtClearance =>
+  ends.reduce((a, b) => (b.warm.film.film < a.warm.film.film ? b : a));
+
+function acceptanceOf(bearing: FilmSheet, sizes: FilmSizes, oil: Oil): BearingAcceptance {
+  const { name, bigEnd, ...rest } = bearing;
+  return bearingAcceptance({
+    ...rest,
+    clearance: sizes.clearance,
+    oil,
+    ...(bigEnd && { loads: loadsOf(bigEnd, bearing.speed) }),
+  });
+}
+
+/** The loads of a big end over the cycle, its gas as `gasTrace` has it. */
+function loadsOf({ compressionRatio, ...parts }: BigEndSheet, speed: RotationalSpeed): LoadDiagram {
+  const { stroke, rodLength } = parts;
+  return namedFrom(
+    // A force that is too great comes of all of them.
+    () => ({ '': 'bigEnd', speed: 'speed', result: 'bigEnd' }),
+    () =>
+      bigEndLoads({
+        ...parts,
+        speed,
+        gas: gasTrace({ stroke, rodLength, compressionRatio }).readings,
+      }),
+  );
+}
+
+/** What wrecks a bearing even if its film is full. Dirt only wears it. */
+const WRECKS: readonly AcceptanceCheckName[] = [
+  'mean pressure',
+  'peak pressure',
+  'film temperature',
+  'oil supply',
+];
+
+/** Whether an engine may not run on this bearing: oil does not keep its surfaces apart, or a check that wrecks it fails. */
+export const filmFails = ({ finding, acceptance }: FilmReport): boolean =>
+  finding.regime !== 'full' || wrecking(acceptance).length > 0;
+
+/** The failing checks of a bearing that wreck it. */
+export const wrecking = ({ checks }: BearingAcceptance): readonly AcceptanceCheck[] =>
+  checks.filter(({ outcome, check }) => outcome === 'fails' && WRECKS.includes(check));

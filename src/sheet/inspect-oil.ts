@@ -24,6 +24,7 @@ import {
   type Volume,
   type VolumeFraction,
 } from '../quantities/index.js';
+import type { MeasuredBearing } from './film-sizes.js';
 import {
   cleanOil,
   densityBasis,
@@ -107,7 +108,7 @@ const PETROL: Basis = {
 };
 
 /** Inspects the oil and its leak. A refusal names the field below `oil`. */
-export function inspectOil(oil: OilSheet): OilReport {
+export function inspectOil(oil: OilSheet, measured: readonly MeasuredBearing[] = []): OilReport {
   const { act, critical, source } = oil.thresholds ?? {};
   const options =
     act === undefined || critical === undefined
@@ -121,7 +122,7 @@ export function inspectOil(oil: OilSheet): OilReport {
     namedFrom(() => oilNames(part, oil), run);
   const sample = taken && named('sample', () => sampleOf(oil, taken, options));
   const fuel = Math.max(0, sample?.dilution ? sample.fuel : 0) as VolumeFraction;
-  const film = bearing && named('bearing', () => inspectFilm(oil, bearing, fuel));
+  const film = bearing && named('bearing', () => inspectFilm(oil, bearing, fuel, measured));
   return {
     ...(sample && { sample }),
     ...(leak && { leak: named('leak', () => leakOf(oil, leak, fuel, film, options)) }),

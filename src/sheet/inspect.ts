@@ -3,6 +3,7 @@ import type { BorePlan } from '../cylinders/index.js';
 import { guardLayout, type Names, namedFrom } from '../judging/internal.js';
 import type { UnitSystem } from '../quantities/index.js';
 import { own } from '../reading/index.js';
+import { type MeasuredBearing, measuredBearings } from './film-sizes.js';
 import { type BearingGroupReport, inspectBearings, journalsOf } from './inspect-bearings.js';
 import { boringOf } from './inspect-bores.js';
 import { type CylinderReport, inspectCylinder } from './inspect-cylinder.js';
@@ -78,7 +79,7 @@ function inspectEngine(sheet: Sheet): Inspection {
     happened: sheet.happened ?? [],
     cylinders,
     ...(boring && { boring }),
-    ...(sheet.oil && { oil: oilOf(sheet.oil) }),
+    ...(sheet.oil && { oil: oilOf(sheet.oil, measuredBearings([rods, mains])) }),
   };
 }
 
@@ -87,10 +88,10 @@ const END_PLAY_NAMES: Names = {
   'options.limits': 'sheet.crankshaft.endPlay.limits',
 };
 
-function oilOf(oil: NonNullable<Sheet['oil']>): OilReport {
+function oilOf(oil: NonNullable<Sheet['oil']>, measured: readonly MeasuredBearing[]): OilReport {
   return namedFrom(
     () => ({ '': 'sheet.oil' }),
-    () => inspectOil(oil),
+    () => inspectOil(oil, measured),
   );
 }
 

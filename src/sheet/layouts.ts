@@ -1,5 +1,5 @@
 // How what functions take from each other is laid out. Made by `npm run layouts` from the types.
-import { clearanceExplanationLayout, filmFindingLayout, filmStandLayout, roughnessLayout, shellMatchLayout, undersizeMismatchLayout, warmFilmLayout } from '../bearings/layouts.js';
+import { bearingAcceptanceLayout, clearanceExplanationLayout, filmFindingLayout, filmStandLayout, oilSupplyLayout, roughnessLayout, shellMatchLayout, shellMaterialLayout, undersizeMismatchLayout, warmFilmLayout } from '../bearings/layouts.js';
 import { endPlayLayout, grindPlanLayout, servedGrindPlanLayout } from '../crankshaft/layouts.js';
 import { borePlanLayout, ringFilingLayout, servedBorePlanLayout } from '../cylinders/layouts.js';
 import type { Layout } from '../judging/internal.js';
@@ -10,7 +10,8 @@ import { journalKindLayout, shellPairsLayout, statedLimitsLengthLayout } from '.
 
 export const wrongShellsLayout = { fields: { kind: { oneOf: ['wrong shells'] }, bearing: 'string', shells: 'string', undersize: 'number', journalUndersize: 'number', explanation: undersizeMismatchLayout } } satisfies Layout;
 export const happenedLayout = { oneOf: ['seized bearing', 'thrown rod'] } satisfies Layout;
-export const filmReportLayout = { fields: { bearing: 'string', load: 'number', now: warmFilmLayout, finding: filmFindingLayout, stand: filmStandLayout } } satisfies Layout;
+export const filmSizesLayout = { fields: { as: { oneOf: ['found', 'planned', 'typed'] }, 'shells?': 'string', clearance: spanLayout, typed: 'number', 'found?': spanLayout } } satisfies Layout;
+export const filmReportLayout = { fields: { bearing: 'string', load: 'number', sizes: filmSizesLayout, now: warmFilmLayout, finding: filmFindingLayout, stand: filmStandLayout, acceptance: bearingAcceptanceLayout } } satisfies Layout;
 export const ringReportLayout = { fields: { name: 'string', travel: spanLayout, widestAt: 'number', filing: ringFilingLayout } } satisfies Layout;
 export const actionLayout = { by: 'kind', variants: [
   wrongShellsLayout,
@@ -45,6 +46,7 @@ export const bearingSheetLayout = { fields: { name: 'string', journal: { fields:
 export const boresSheetLayout = { fields: { 'honingAllowance?': 'number', 'leastWall?': 'number', 'sizeAllowance?': 'number', standard: spanLayout, 'steps?': { list: 'number' }, 'stroke?': 'number' } } satisfies Layout;
 export const cylinderLimitsLayout = { fields: { 'outOfRound?': statedLimitsLengthLayout, 'taper?': statedLimitsLengthLayout, 'pistonClearance?': statedLimitsLengthLayout, 'ringGap?': statedLimitsLengthLayout } } satisfies Layout;
 export const cylinderSheetLayout = { fields: { name: 'string', bore: { fields: { readings: { list: diameterReadingLayout }, 'ringTravel?': spanLayout, 'wall?': 'number' } }, 'piston?': sizeOrSpanLayout, 'rings?': { list: { fields: { name: 'string', gap: 'number', measuredIn: 'number' } } } } } satisfies Layout;
-export const filmSheetLayout = { fields: { name: 'string', inlet: 'number', roughness: roughnessLayout, 'filmRatio?': 'number', speed: 'number', load: 'number', journal: 'number', length: 'number', clearance: 'number' } } satisfies Layout;
+export const bigEndSheetLayout = { fields: { stroke: 'number', rodLength: 'number', bore: 'number', compressionRatio: 'number', pistonMass: 'number', smallEndMass: 'number', bigEndMass: 'number' } } satisfies Layout;
+export const filmSheetLayout = { fields: { name: 'string', inlet: 'number', roughness: roughnessLayout, 'filmRatio?': 'number', 'material?': shellMaterialLayout, 'duty?': { oneOf: ['closely fitted', 'general'] }, 'largestParticle?': 'number', 'supply?': oilSupplyLayout, 'bigEnd?': bigEndSheetLayout, 'rule?': { oneOf: ['Trumpler'] }, 'startUpLoad?': 'number', speed: 'number', load: 'number', journal: 'number', length: 'number', clearance: 'number' } } satisfies Layout;
 export const oilSheetLayout = { fields: { line: viscosityLineLayout, 'density?': 'number', sump: 'number', 'sample?': viscosityPointLayout, 'fuelViscosity?': 'number', 'fuel?': { fields: { line: viscosityLineLayout, density: 'number' } }, 'bearing?': filmSheetLayout, 'leak?': { either: [{ fields: { drops: 'number', 'dropVolume?': 'number' } }, { fields: { flow: 'number' } }] }, 'thresholds?': { fields: { act: 'number', critical: 'number', 'source?': 'string' } } } } satisfies Layout;
 export const sheetLayout = { fields: { version: { oneOf: [1] }, engine: 'string', 'happened?': { list: happenedLayout }, units: { oneOf: ['inch', 'metric'] }, 'crankshaft?': crankshaftSheetLayout, 'rods?': { list: bearingSheetLayout }, 'mains?': { list: bearingSheetLayout }, 'shells?': { list: shellPairsLayout }, 'bores?': boresSheetLayout, 'cylinderLimits?': cylinderLimitsLayout, 'cylinders?': { list: cylinderSheetLayout }, 'oil?': oilSheetLayout } } satisfies Layout;

@@ -1,16 +1,13 @@
 import { z } from 'zod';
-import { guardBearing, surfaceRoughness } from '../bearings/internal.js';
 import { dialReading } from '../crankshaft/internal.js';
 import { cylinderWall } from '../cylinders/internal.js';
 import {
   diameter,
-  diametralClearance,
   machiningStock,
   pistonStroke,
   sizeStep,
   toleratedWear,
 } from '../judging/internal.js';
-import { bearingLoad, crankSpeed } from '../motion/internal.js';
 import { viscosityAt } from '../oil/index.js';
 import {
   dilutionLimit,
@@ -22,7 +19,6 @@ import {
   singleDrop,
   sumpVolume,
 } from '../oil/internal.js';
-import type { Ratio } from '../quantities/index.js';
 import {
   accepting,
   asBore,
@@ -46,6 +42,7 @@ import {
   stepsOf,
   word,
 } from '../reading/index.js';
+import { filmBearing } from './film-schema.js';
 import type { OilSheet, Sheet } from './sheet.js';
 
 const bearing = fields({
@@ -71,26 +68,6 @@ const drip = fields({
   dropVolume: quantity('volume', singleDrop).exactOptional(),
 });
 const flow = fields({ flow: quantity('flow', leakFlow) });
-const size = quantity('length', diameter);
-const roughness = quantity('length', surfaceRoughness);
-
-const film = fields({
-  name,
-  journal: size,
-  length: size,
-  clearance: quantity('length', diametralClearance),
-  speed: quantity('rotationalSpeed', crankSpeed),
-  load: quantity('force', bearingLoad),
-  inlet: quantity('temperature', oilTemperature),
-  roughness: fields({ journal: roughness, shell: roughness }),
-  filmRatio: z
-    .number({ error: 'must be a number, without quotes' })
-    .min(0.1, 'must be from 0.1 to 1000')
-    .max(1000, 'must be from 0.1 to 1000')
-    .transform((value) => value as Ratio)
-    .exactOptional(),
-}).superRefine(accepting(guardBearing));
-
 const density = quantity('density', liquidDensity);
 
 /** Drops per unit of time, or a flow. */
@@ -152,7 +129,7 @@ export const sections = {
     sample: point.exactOptional(),
     fuelViscosity: quantity('kinematicViscosity', liquidViscosity).exactOptional(),
     fuel: fields({ line, density }).exactOptional(),
-    bearing: film.exactOptional(),
+    bearing: filmBearing.exactOptional(),
     leak: leak.exactOptional(),
     thresholds: fields({ act: fraction, critical: fraction, source: name.exactOptional() })
       .refine(({ act, critical }) => act <= critical, 'act is above critical; swap the two')

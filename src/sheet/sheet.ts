@@ -1,12 +1,14 @@
-import type { LoadedBearing, Roughness } from '../bearings/index.js';
+import type { LoadedBearing, OilSupply, Roughness, ShellMaterial } from '../bearings/index.js';
 import type { SizeOrSpan, Span } from '../judging/index.js';
 import type { DiameterReading } from '../measuring/index.js';
 import type { ViscosityLine, ViscosityPoint } from '../oil/index.js';
 import type {
   Density,
   Flow,
+  Force,
   KinematicViscosity,
   Length,
+  Mass,
   Rate,
   Ratio,
   Temperature,
@@ -188,4 +190,36 @@ export interface FilmSheet extends LoadedBearing {
   readonly roughness: Roughness;
   /** Least film as a multiple of the combined roughness; by default 3 [-]. */
   readonly filmRatio?: Ratio;
+  /** What the running face of the shell is made of; without it the bearing is not accepted. */
+  readonly material?: ShellMaterial;
+  /** Without a film ratio: 3 as a general figure, 5 for surfaces that fit closely. */
+  readonly duty?: 'general' | 'closely fitted';
+  /** The largest particle that no filter holds back [m]. */
+  readonly largestParticle?: Length;
+  /** How oil comes to it. */
+  readonly supply?: OilSupply;
+  /** The parts that load a big end, so that it is judged by its orbit. */
+  readonly bigEnd?: BigEndSheet;
+  /** A rule to hold it to besides. */
+  readonly rule?: 'Trumpler';
+  /** For that rule: the load while the shaft starts to turn [N]. */
+  readonly startUpLoad?: Force;
+}
+
+/** The moving parts of one cylinder. The pressure of its gas is taken as `gasTrace` has it. */
+export interface BigEndSheet {
+  /** Stroke [m]. */
+  readonly stroke: Length;
+  /** Rod between the centres of its eyes [m]. */
+  readonly rodLength: Length;
+  /** Bore [m]. */
+  readonly bore: Length;
+  /** Compression ratio [-]. */
+  readonly compressionRatio: Ratio;
+  /** Piston with its rings and pin [kg]. */
+  readonly pistonMass: Mass;
+  /** Small end of the rod, weighed with the big end held up level [kg]. */
+  readonly smallEndMass: Mass;
+  /** Big end of the rod with cap, bolts and shells, weighed with the small end held up level [kg]. */
+  readonly bigEndMass: Mass;
 }

@@ -1,3 +1,4 @@
+import { acceptanceCards } from '../bearings/acceptance/acceptance.cards.js';
 import { clearanceCards } from '../bearings/clearance.cards.js';
 import { explainCards } from '../bearings/explain.cards.js';
 import { filmCards } from '../bearings/film/film.cards.js';
@@ -43,6 +44,7 @@ const everyCard = Object.freeze({
   ...filmRegimeCards,
   ...temperatureRiseCards,
   ...mobilityCards,
+  ...acceptanceCards,
   ...borePlanCards,
   ...pistonClearanceCards,
   ...ringGapCards,

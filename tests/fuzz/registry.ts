@@ -1,4 +1,5 @@
 import * as core from 'crankwright';
+import { acceptanceCalls } from './calls/acceptance.js';
 import { bearingCalls } from './calls/bearings.js';
 import type { Calls } from './calls/calls.js';
 import { callsOfCards } from './calls/cards.js';
@@ -21,6 +22,7 @@ const byHand: Readonly<Record<string, Calls>> = {
   ...judgingCalls,
   ...measuringCalls,
   ...crankshaftCalls,
+  ...acceptanceCalls,
   ...bearingCalls,
   ...cylinderCalls,
   ...filmCalls,

@@ -5,7 +5,7 @@ it('one plain run prints a healthy and a loose bearing side by side', async () =
   try {
     await import('../../examples/big-end.js');
     const lines = log.mock.calls.map(([line]) => String(line));
-    expect(lines[0]).toBe('one plain run');
+    expect(lines[0]).toBe('one plain run, kept flooded');
     expect(lines).toHaveLength(8);
     const [healthy, loose] = [...(lines[3]?.matchAll(/([\d.]+) µm/g) ?? [])].map(([, film]) =>
       Number(film),

@@ -97,12 +97,16 @@ describe('report of the oil', () => {
     );
   });
 
-  it('tells the story in five lines, with the caution', () => {
+  it('tells the story in six lines, with the caution', () => {
     const text = reported().replace(/\s+/g, ' ');
     const story = text.slice(text.indexOf(' OIL '), text.indexOf('WHO SET'));
-    const beginnings = ['Fuel', 'Viscosity', 'Film', 'Time', 'What'];
-    expect(story.match(/\b(Fuel|Viscosity|Film|Time|What) (now|left|to do):/g)).toHaveLength(5);
-    const places = beginnings.map((word) => story.indexOf(`${word} `));
+    const beginnings = ['Fuel', 'Viscosity', 'Film', 'Bearing', 'Time', 'What'];
+    expect(
+      story.match(/\b(Fuel now|Viscosity now|Film|Bearing|Time left|What to do):/g),
+    ).toHaveLength(6);
+    const places = beginnings.map((word) =>
+      story.search(new RegExp(`\\b${word}( now| left| to do)?:`)),
+    );
     expect(places).toEqual([...places].sort((a, b) => a - b));
     expect(story).toContain('the blending laws range from 5.9 to 15.0 vol%');
     expect(story).toContain('7.1 cSt now, SAE 12, 16 or 20, and 11.1 cSt clean, SAE 30.');
@@ -119,7 +123,7 @@ describe('report of the oil', () => {
       'oil.bearing': undefined,
     });
     expect(text).toContain('What to do: no action needed for what was measured.\n');
-    expect(text).not.toContain('Film now');
+    expect(text).not.toContain('Film:');
     expect(text).not.toContain('Time left');
   });
 
@@ -130,10 +134,10 @@ describe('report of the oil', () => {
       'oil.bearing.load': '0 lbf',
       'oil.sample.viscosity': '300 cSt',
     }).replace(/\s+/g, ' ');
-    expect(text).toContain('its density taken by a rule of thumb [');
+    expect(text).toContain('Its density is taken by a rule of thumb [');
     expect(text).toContain('oil of 880 kg/m³ at 15 °C');
     expect(text).toContain('Time left: no leak was measured (0 flow).');
-    expect(text).toContain('at this light load it tolerates any amount of fuel');
+    expect(text).toContain('which is light, no amount of fuel makes it too thin');
   });
 
   it('says that it took clean oil where no used oil was measured, and does not tell the time left', () => {

@@ -39,8 +39,10 @@ const OPTIONS = ['thresholds', 'basis'] as const;
 const ROUGHNESS = ['journal', 'shell'] as const;
 const THRESHOLDS = ['mixed', 'full'] as const;
 
-const COMMON: RegimeThresholds = { mixed: 1 as Ratio, full: 3 as Ratio };
-const SOURCE: Basis = {
+/** The thresholds that are used by default. */
+export const COMMON: RegimeThresholds = { mixed: 1 as Ratio, full: 3 as Ratio };
+/** Who set the thresholds that are used by default. */
+export const NORTON: Basis = {
   kind: 'published',
   source: 'Norton, Machine Design, 4th ed., specific film thickness: boundary below 1, full from 3',
 };
@@ -80,7 +82,7 @@ export function filmRegime(
   oilFilm('film', film);
   const combined = combinedRoughness(roughness);
   guardFields('options', options, OPTIONS);
-  const basis = ownBasisOr('options', 'thresholds', options.thresholds, options.basis, SOURCE);
+  const basis = ownBasisOr('options', 'thresholds', options.thresholds, options.basis, NORTON);
   const { thresholds: asked = COMMON } = options;
   const thresholds = guardThresholds(asked);
   const finding = judge({

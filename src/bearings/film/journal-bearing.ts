@@ -46,17 +46,21 @@ const OILED = ['journal', 'length', 'clearance', 'speed', 'load', 'viscosity'] a
 
 /** Refuses sizes that no bearing has; a clearance of nothing or less cannot turn. */
 export function guardBearing(bearing: JournalBearing): JournalBearing {
-  const journal = diameter('journal', bearing.journal);
+  const { journal, length } = guardLengthOf(bearing);
   return {
     journal,
-    length: guardLength(
-      'length',
-      bearing.length,
-      [filmLengthToDiameter.least * journal * (1 - ROUNDING), 10 * journal],
-      'mm(30)',
-    ),
+    length,
     clearance: guardRunningClearance('clearance', bearing.clearance, journal),
   };
+}
+
+/** Refuses a journal that cannot be, and a length that no bearing on it has. */
+export function guardLengthOf(
+  bearing: Pick<JournalBearing, 'journal' | 'length'>,
+): Pick<JournalBearing, 'journal' | 'length'> {
+  const journal = diameter('journal', bearing.journal);
+  const bounds = [filmLengthToDiameter.least * journal * (1 - ROUNDING), 10 * journal] as const;
+  return { journal, length: guardLength('length', bearing.length, bounds, 'mm(30)') };
 }
 
 /** Refuses a bearing, speed or load that cannot be. */

@@ -43,7 +43,8 @@ export function guardBigEnd(
   };
 }
 
-function guardLoads(diagram: LoadDiagram): LoadDiagram {
+/** Refuses loads that do not go once around the cycle. */
+export function guardLoads(diagram: LoadDiagram): LoadDiagram {
   guardFields('loads', diagram as BigEndLoads, DIAGRAM);
   const speed = crankSpeed('loads.speed', diagram.speed);
   const loads = guardCycle('loads.loads', diagram.loads, (at, load) => {
