@@ -1,5 +1,5 @@
-import { governingLimit } from '../bearings/internal.js';
-import type { Basis } from '../judging/index.js';
+import { type MaxDilutionSpan, maxFuelDilutionSpan } from '../bearings/index.js';
+import type { Basis, Span } from '../judging/index.js';
 import { namedFrom, showIn } from '../judging/internal.js';
 import {
   type DilutionFinding,
@@ -9,19 +9,16 @@ import {
   fuelFraction,
   fuelFractionSpan,
   petrolAt20C,
-  type TimeToDilution,
-  timeToDilution,
+  petrolSpanAt20C,
+  type ThinningFinding,
+  thinningFinding,
   viscosityAt,
 } from '../oil/index.js';
-import { dilutionThresholds, flowOfDrops } from '../oil/internal.js';
 import {
   celsius,
-  type Flow,
   type KinematicViscosity,
   RebuildInputError,
   type Temperature,
-  type Time,
-  type Volume,
   type VolumeFraction,
 } from '../quantities/index.js';
 import {
@@ -33,8 +30,9 @@ import {
   inspectFilm,
   oilNow,
 } from './inspect-film.js';
+import { inspectLeak, type LeakReport } from './inspect-leak.js';
 import { oilNames } from './oil-names.js';
-import type { OilSheet } from './sheet.js';
+import type { FilmSheet, OilSheet } from './sheet.js';
 
 /** Findings on the oil. */
 export interface OilReport {
@@ -46,9 +44,12 @@ export interface OilReport {
     readonly viscosity: KinematicViscosity;
     /** Viscosity of clean oil at that temperature [m²/s]. */
     readonly clean: KinematicViscosity;
-    /** Fuel in it by volume, by ASTM D7152; negative if it is thicker than clean oil [-]. */
+    /**
+     * The fuel that gives the measured viscosity by ASTM D7152, by volume; negative if it is thicker than clean oil. The
+     * film is computed with it, so that it is judged by what was measured. It is not the verdict [-].
+     */
     readonly fuel: VolumeFraction;
-    /** Fuel by every blending law. The laws disagree: their span is the uncertainty. Absent if `dilution` is. */
+    /** Fuel by every blending law, from fresh to weathered: the span is the uncertainty. Absent if `dilution` is. */
     readonly byLaw?: FuelFractionSpan;
     /** The oil when hot, clean and now. Absent if `dilution` is, or if the fuel's viscosity is known only cold. */
     readonly hot?: {
@@ -58,41 +59,27 @@ export interface OilReport {
       readonly now: HotOil;
     };
     /**
-     * The fuel fraction against its limit. A sample up to 5 % thicker than clean oil is within the error of
-     * measurement and counts as no fuel. Absent beyond that: the viscosity then shows nothing about fuel.
+     * The most fuel that the laws find, against its limit. A sample up to 5 % thicker than clean oil is within the error of
+     * measurement and counts as none found. Absent beyond that: the viscosity then shows nothing about fuel.
      */
     readonly dilution?: DilutionFinding;
+    /**
+     * The share of its viscosity that it has lost, whatever thinned it, against its limit. Absent if `dilution` is, or
+     * if the sheet sets limits on fuel but none on this: no rule of thumb overrules them.
+     */
+    readonly thinning?: ThinningFinding;
     /** The viscosity of the fuel that was used, and who set it. */
     readonly fuelViscosity: {
-      /** Kinematic viscosity of the fuel [m²/s]. */
-      readonly value: KinematicViscosity;
+      /** Kinematic viscosity of the fuel, from fresh to weathered where it is not known [m²/s]. */
+      readonly span: Span<KinematicViscosity>;
       /** Who set it. */
       readonly basis: Basis;
     };
   };
   /** The leak, if one was measured. */
-  readonly leak?: {
-    /** Fuel that leaks into the oil [m³/s]. */
-    readonly flow: Flow;
-    /** Who set the flow, or the size of a drop if drops were counted. */
-    readonly basis: Basis;
-    /**
-     * How long the oil as it is now lasts, and what ends it: the film of the bearing, or the limit. Without
-     * a sample that shows its fuel, the oil is taken as clean.
-     */
-    readonly left: {
-      /** Time until the engine must not run. */
-      readonly until: TimeToDilution;
-      /** The fuel fraction that ends it [-]. */
-      readonly fraction: VolumeFraction;
-      /** What sets that fraction. */
-      readonly setBy: 'film' | 'limit';
-    };
-    /** Time until action is due, from clean oil. */
-    readonly untilAct: TimeToDilution;
-    /** Time until the engine must not run, by the film or by the limit, from clean oil. */
-    readonly untilCritical: TimeToDilution;
-  };
+  readonly leak?: LeakReport;
+  /** How much fuel the film of the bearing tolerates, as a span, if the sheet names a bearing. */
+  readonly tolerance?: MaxDilutionSpan;
   /** The film of the bearing that the sheet names, if it names one. */
   readonly film?: FilmReport;
   /** Who set the density of the oil. */
@@ -103,31 +90,38 @@ export interface OilReport {
 const THICKENED = 1.05;
 const PETROL: Basis = {
   kind: 'common practice',
-  rule: 'petrol of 0.55 mm²/s at 20 °C (0.5 to 0.6)',
+  rule: 'petrol of 0.5 mm²/s at 20 °C when fresh, to 1.0 when weathered',
 };
 
 /** Inspects the oil and its leak. A refusal names the field below `oil`. */
 export function inspectOil(oil: OilSheet): OilReport {
-  const { act, critical, source } = oil.thresholds ?? {};
-  const options =
-    act === undefined || critical === undefined
-      ? {}
-      : {
-          thresholds: { act, critical },
-          basis: { kind: 'specified' as const, ...(source !== undefined && { by: source }) },
-        };
+  const options = optionsOf(oil.thresholds);
   const { sample: taken, bearing, leak } = oil;
   const named = <T>(part: 'sample' | 'bearing' | 'leak', run: () => T): T =>
     namedFrom(() => oilNames(part, oil), run);
   const sample = taken && named('sample', () => sampleOf(oil, taken, options));
   const fuel = Math.max(0, sample?.dilution ? sample.fuel : 0) as VolumeFraction;
   const film = bearing && named('bearing', () => inspectFilm(oil, bearing, fuel));
+  const tolerance = bearing && named('bearing', () => toleranceOf(oil, bearing));
   return {
     ...(sample && { sample }),
-    ...(leak && { leak: named('leak', () => leakOf(oil, leak, fuel, film, options)) }),
+    ...(leak && {
+      leak: named('leak', () => inspectLeak(oil, leak, { sample, tolerance }, options)),
+    }),
+    ...(tolerance && { tolerance }),
     ...(film && { film }),
     densityBasis: densityBasis(oil),
   };
+}
+
+/** Limits of the caller's own, as the functions that judge take them; none where the sheet has none. */
+function optionsOf<Q extends number>(
+  own: { readonly act: Q; readonly critical: Q; readonly source?: string } | undefined,
+) {
+  if (own === undefined) return {};
+  const { act, critical, source } = own;
+  const basis = { kind: 'specified' as const, ...(source !== undefined && { by: source }) };
+  return { thresholds: { act, critical }, basis };
 }
 
 function sampleOf(
@@ -136,40 +130,55 @@ function sampleOf(
   options: DilutionOptions,
 ): NonNullable<OilReport['sample']> {
   const clean = viscosityAt(oil.line, temperature);
-  const fuelViscosity = fuelOf(oil, temperature);
-  const viscosities = { oil: clean, fuel: fuelViscosity.value, sample: viscosity };
-  const fuel = fuelFraction({ law: 'ASTM D7152', ...viscosities });
+  const { usual, ...fuelViscosity } = fuelOf(oil, temperature);
+  const fuel = fuelFraction({ law: 'ASTM D7152', oil: clean, fuel: usual, sample: viscosity });
   const found = { temperature, viscosity, clean, fuel, fuelViscosity };
   if (viscosity > THICKENED * clean) return found;
-  const inIt = Math.max(0, fuel) as VolumeFraction;
-  const densities = {
+  const { min, max } = fuelViscosity.span;
+  const byLaw = fuelFractionSpan({
+    oil: clean,
+    // A blend is no thinner than its fuel.
+    fuel: { min, max: Math.min(max, viscosity) as KinematicViscosity },
+    sample: viscosity,
     oilDensity: cleanOil(oil).density,
     ...(oil.fuel && { fuelDensity: oil.fuel.density }),
-  };
+  });
   // A fuel with a viscosity at one temperature only has none at 100 °C.
   const known = oil.fuelViscosity === undefined || oil.fuel !== undefined;
+  const inIt = Math.max(0, fuel) as VolumeFraction;
   return {
     ...found,
-    byLaw: fuelFractionSpan({ ...viscosities, ...densities }),
+    byLaw,
     ...(known && { hot: { clean: hotOil(cleanOil(oil)), now: hotOil(oilNow(oil, inIt)) } }),
-    dilution: dilutionFinding(inIt, options),
+    dilution: dilutionFinding(Math.max(0, byLaw.span.max) as VolumeFraction, options),
+    ...((oil.thinning !== undefined || oil.thresholds === undefined) && {
+      thinning: thinningFinding({ oil: clean, sample: viscosity }, optionsOf(oil.thinning)),
+    }),
   };
 }
 
-/** The fuel's viscosity from the sheet; petrol has a default near 20 °C. */
+/** The fuel's viscosity from the sheet, and one to compute films with; petrol has a default near 20 °C. */
 function fuelOf(
   { fuelViscosity, fuel }: OilSheet,
   temperature: Temperature,
-): NonNullable<OilReport['sample']>['fuelViscosity'] {
-  if (fuelViscosity !== undefined) return { value: fuelViscosity, basis: { kind: 'specified' } };
+): NonNullable<OilReport['sample']>['fuelViscosity'] & { readonly usual: KinematicViscosity } {
+  const specified = (usual: KinematicViscosity) => ({
+    usual,
+    span: { min: usual, max: usual },
+    basis: { kind: 'specified' as const },
+  });
+  if (fuelViscosity !== undefined) return specified(fuelViscosity);
   if (fuel !== undefined) {
-    const value = namedFrom(
-      () => ({ line: 'fuel.line' }),
-      () => viscosityAt(fuel.line, temperature),
+    return specified(
+      namedFrom(
+        () => ({ line: 'fuel.line' }),
+        () => viscosityAt(fuel.line, temperature),
+      ),
     );
-    return { value, basis: { kind: 'specified' } };
   }
-  if (Math.abs(temperature - 293.15) <= 5) return { value: petrolAt20C, basis: PETROL };
+  if (Math.abs(temperature - 293.15) <= 5) {
+    return { usual: petrolAt20C, span: petrolSpanAt20C, basis: PETROL };
+  }
   throw new RebuildInputError({
     parameter: 'fuelViscosity',
     value: undefined,
@@ -180,34 +189,15 @@ function fuelOf(
   });
 }
 
-function leakOf(
-  oil: OilSheet,
-  leak: NonNullable<OilSheet['leak']>,
-  fuel: VolumeFraction,
-  film: FilmReport | undefined,
-  options: DilutionOptions,
-): NonNullable<OilReport['leak']> {
-  const flow = 'flow' in leak ? leak.flow : flowOfDrops(leak.drops, leak.dropVolume);
-  const measured = 'flow' in leak || leak.dropVolume !== undefined;
-  const { act, critical } = dilutionThresholds(options).thresholds;
-  const until = (fraction: VolumeFraction, inIt = 0) =>
-    timeToDilution({ leak: flow, oil: oil.sump, fuel: inIt as Volume, fraction });
-  const { fraction, setBy } = film
-    ? governingLimit(film.stand, critical)
-    : { fraction: critical, setBy: 'limit' as const };
-  const past = fuel >= fraction;
-  const inIt = past ? 0 : (oil.sump * fuel) / (1 - fuel);
-  return {
-    flow,
-    basis: measured
-      ? { kind: 'specified' }
-      : { kind: 'common practice', rule: 'a drop of 0.05 mL, 20 to the millilitre' },
-    left: {
-      until: past ? { reached: true, time: 0 as Time } : until(fraction, inIt),
-      fraction,
-      setBy,
+/** How much fuel the film of the bearing tolerates, with the doubts of the sheet. */
+function toleranceOf(oil: OilSheet, bearing: FilmSheet): MaxDilutionSpan {
+  const { journal, length, clearance, speed, load, inlet, roughness, filmRatio } = bearing;
+  return maxFuelDilutionSpan(
+    {
+      ...{ journal, length, clearance, speed, load, inlet, roughness, oil: cleanOil(oil) },
+      ...(filmRatio !== undefined && { filmRatio }),
+      ...(oil.fuel && { fuel: oil.fuel }),
     },
-    untilAct: until(act),
-    untilCritical: until(fraction),
-  };
+    oil.doubt ?? {},
+  );
 }
