@@ -1,6 +1,6 @@
 // How what functions take from each other is laid out. Made by `npm run layouts` from the types.
 import type { Layout } from '../judging/internal.js';
-import { findingLengthLayout, findingRatioLayout, sizeOrSpanLayout, spanLayout } from '../judging/layouts.js';
+import { basisLayout, findingLengthLayout, findingRatioLayout, sizeOrSpanLayout, spanLayout } from '../judging/layouts.js';
 
 export const undersizeMismatchLayout = { fields: { kind: { oneOf: ['journal ground, shells not', 'shells undersize, journal not'] }, finding: findingLengthLayout, mismatch: 'number', matched: findingLengthLayout } } satisfies Layout;
 export const clearanceExplanationLayout = { by: 'kind', variants: [
@@ -26,4 +26,7 @@ export const filmStandLayout = { by: 'outcome', variants: [
 ] } satisfies Layout;
 export const shellLayout = { fields: { name: 'string', undersize: 'number', wall: sizeOrSpanLayout } } satisfies Layout;
 export const shellMatchLayout = { fields: { shell: shellLayout, clearance: spanLayout, finding: findingLengthLayout, fits: 'boolean' } } satisfies Layout;
+export const dilutionDriverLayout = { fields: { driver: { oneOf: ['clearance', 'inlet', 'law', 'length', 'load', 'roughness'] }, span: spanLayout } } satisfies Layout;
+export const maxDilutionSpanLayout = { fields: { asGiven: filmStandLayout, drivers: { list: dilutionDriverLayout }, span: spanLayout, basis: basisLayout } } satisfies Layout;
 export const roughnessLayout = { fields: { journal: 'number', shell: 'number' } } satisfies Layout;
+export const filmDoubtLayout = { fields: { 'inlet?': 'number', 'length?': 'number', 'roughness?': 'number', 'clearance?': 'number', 'load?': 'number' } } satisfies Layout;

@@ -9,6 +9,7 @@ export {
   liquidDensity,
   liquidViscosity,
   oilTemperature,
+  pouredVolume,
   singleDrop,
   sumpVolume,
   thinningLimit,

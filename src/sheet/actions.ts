@@ -1,13 +1,14 @@
 import type { ShellMatch, UndersizeMismatch } from '../bearings/index.js';
 import type { ServedGrindPlan } from '../crankshaft/index.js';
-import type { Finding } from '../judging/index.js';
+import type { Finding, Span } from '../judging/index.js';
 import { guardLayout, worstOf } from '../judging/internal.js';
-import type { DilutionFinding } from '../oil/index.js';
+import type { DilutionFinding, ThinningFinding } from '../oil/index.js';
 import type { Flow, KinematicViscosity, Length } from '../quantities/index.js';
 import type { Inspection } from './inspect.js';
 import { type BearingGroupReport, type BearingReport, mismatchOf } from './inspect-bearings.js';
 import type { CylinderReport, RingReport } from './inspect-cylinder.js';
 import type { FilmReport } from './inspect-film.js';
+import { isThinOil } from './inspect-sample.js';
 import { inspectionLayout } from './layouts.js';
 
 /** Shells found on a journal of another undersize. */
@@ -36,6 +37,12 @@ export type Action =
       readonly dilution: DilutionFinding;
     }
   | {
+      /** The oil has lost much of its viscosity, or has thinned out of its grade, more than its fuel tells. */
+      readonly kind: 'thin oil';
+      /** The viscosity that it has lost. */
+      readonly thinning: ThinningFinding;
+    }
+  | {
       /** The oil is thicker than clean oil: it has aged, or is another grade. */
       readonly kind: 'thick oil';
       /** Viscosity of the sample [m²/s]. */
@@ -52,8 +59,8 @@ export type Action =
   | {
       /** Fuel leaks into the oil. */
       readonly kind: 'stop the leak';
-      /** Size of the leak [m³/s]. */
-      readonly flow: Flow;
+      /** Size of the leak, least and most [m³/s]. */
+      readonly flow: Span<Flow>;
     }
   | {
       /**
@@ -149,6 +156,7 @@ export function actionsFrom(inspection: Inspection): readonly Action[] {
   const dilution = sample?.dilution;
   if (dilution?.stage === 'critical') actions.push({ kind: 'do not run', dilution });
   if (dilution?.stage === 'act') actions.push({ kind: 'change the oil', dilution });
+  if (sample && isThinOil(sample)) actions.push({ kind: 'thin oil', thinning: sample.thinning });
   if (sample && !dilution) {
     const { viscosity, clean } = sample;
     actions.push({ kind: 'thick oil', viscosity, clean });
@@ -156,7 +164,8 @@ export function actionsFrom(inspection: Inspection): readonly Action[] {
   if (oil?.film && oil.film.finding.regime !== 'full') {
     actions.push({ kind: 'thin film', film: oil.film });
   }
-  if (oil?.leak && oil.leak.flow > 0) actions.push({ kind: 'stop the leak', flow: oil.leak.flow });
+  if (oil?.leak && oil.leak.flow.max > 0)
+    actions.push({ kind: 'stop the leak', flow: oil.leak.flow });
   return [
     ...actions,
     ...groups.flatMap(fittedShellActions),

@@ -8,7 +8,7 @@ import {
   type TimeToDilution,
   timeToDilution,
 } from '../oil/index.js';
-import { dilutionThresholds, flowOfDrops } from '../oil/internal.js';
+import { dilutionLimit, dilutionThresholds, flowOfDrops } from '../oil/internal.js';
 import type {
   Flow,
   KinematicViscosity,
@@ -17,7 +17,7 @@ import type {
   Volume,
   VolumeFraction,
 } from '../quantities/index.js';
-import type { OilReport } from './inspect-oil.js';
+import type { SampleReport } from './inspect-sample.js';
 import type { LeakSheet, OilSheet } from './sheet.js';
 
 /** Findings on a leak. */
@@ -65,7 +65,7 @@ export interface LeftUntil {
 
 /** What the oil and the bearing say of the fuel that is in it and the fuel that may be. */
 interface Known {
-  readonly sample: OilReport['sample'];
+  readonly sample: SampleReport | undefined;
   readonly tolerance: MaxDilutionSpan | undefined;
 }
 
@@ -127,17 +127,18 @@ function leftOf(
  * held against the fuel that by ASTM D7152 gives the viscosity that was measured, and are told by that law too.
  */
 function endsOf(
-  sample: NonNullable<OilReport['sample']> &
-    Required<Pick<NonNullable<OilReport['sample']>, 'dilution'>>,
+  sample: SampleReport & Required<Pick<SampleReport, 'dilution'>>,
   tolerance: MaxDilutionSpan | undefined,
   options: DilutionOptions,
-): readonly [End, ...End[]] {
+): readonly End[] {
   const now = Math.max(0, sample.fuel) as VolumeFraction;
   const { critical } = dilutionThresholds(options).thresholds;
+  const viscosity = sample.thinning && thinnestOf(sample);
   return [
     { fraction: critical, setBy: 'limit', now: sample.dilution.finding.value },
     ...(tolerance ? [{ fraction: tolerance.span.min, setBy: 'film' as const, now }] : []),
-    ...(sample.thinning ? [{ ...thinnestOf(sample), now }] : []),
+    // A limit that hardly any oil reaches ends nothing.
+    ...(viscosity && viscosity.fraction <= dilutionLimit.most ? [{ ...viscosity, now }] : []),
   ];
 }
 
@@ -146,7 +147,7 @@ function thinnestOf({
   clean,
   thinning,
   fuelViscosity,
-}: NonNullable<OilReport['sample']>): Pick<End, 'fraction' | 'setBy'> {
+}: SampleReport): Pick<End, 'fraction' | 'setBy'> {
   const { min: fuel } = fuelViscosity.span;
   const least = clean * (1 - (thinning?.thresholds.critical ?? 0));
   const sample = Math.max(least, fuel) as KinematicViscosity;

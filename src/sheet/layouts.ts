@@ -1,11 +1,11 @@
 // How what functions take from each other is laid out. Made by `npm run layouts` from the types.
-import { clearanceExplanationLayout, filmFindingLayout, filmStandLayout, roughnessLayout, shellMatchLayout, undersizeMismatchLayout, warmFilmLayout } from '../bearings/layouts.js';
+import { clearanceExplanationLayout, filmDoubtLayout, filmFindingLayout, filmStandLayout, maxDilutionSpanLayout, roughnessLayout, shellMatchLayout, undersizeMismatchLayout, warmFilmLayout } from '../bearings/layouts.js';
 import { endPlayLayout, grindPlanLayout, servedGrindPlanLayout } from '../crankshaft/layouts.js';
 import { ringFilingLayout } from '../cylinders/layouts.js';
 import type { Layout } from '../judging/internal.js';
 import { basisLayout, findingLengthLayout, sizeOrSpanLayout, spanLayout } from '../judging/layouts.js';
 import { boreShapeLayout, diameterReadingLayout, shapeLayout } from '../measuring/layouts.js';
-import { dilutionFindingLayout, fuelFractionSpanLayout, saeGradesLayout, timeToDilutionLayout, viscosityLineLayout, viscosityPointLayout } from '../oil/layouts.js';
+import { dilutionFindingLayout, fuelFractionSpanLayout, saeGradesLayout, thinningFindingLayout, timeToDilutionLayout, viscosityLineLayout, viscosityPointLayout } from '../oil/layouts.js';
 import { journalKindLayout, shellPairsLayout, statedLimitsLengthLayout } from '../reading/layouts.js';
 
 export const wrongShellsLayout = { fields: { kind: { oneOf: ['wrong shells'] }, bearing: 'string', shells: 'string', undersize: 'number', journalUndersize: 'number', explanation: undersizeMismatchLayout } } satisfies Layout;
@@ -14,9 +14,10 @@ export const ringReportLayout = { fields: { name: 'string', travel: spanLayout, 
 export const actionLayout = { by: 'kind', variants: [
   wrongShellsLayout,
   { fields: { kind: { oneOf: ['change the oil', 'do not run'] }, dilution: dilutionFindingLayout } },
+  { fields: { kind: { oneOf: ['thin oil'] }, thinning: thinningFindingLayout } },
   { fields: { kind: { oneOf: ['thick oil'] }, viscosity: 'number', clean: 'number' } },
   { fields: { kind: { oneOf: ['thin film'] }, film: filmReportLayout } },
-  { fields: { kind: { oneOf: ['stop the leak'] }, flow: 'number' } },
+  { fields: { kind: { oneOf: ['stop the leak'] }, flow: spanLayout } },
   { fields: { kind: { oneOf: ['check sizes', 'wrong clearance'] }, bearing: 'string', finding: findingLengthLayout } },
   { fields: { kind: { oneOf: ['grind'] }, journals: { oneOf: ['mains', 'rods'] }, plan: servedGrindPlanLayout } },
   { fields: { kind: { oneOf: ['no step serves'] }, journals: { oneOf: ['mains', 'rods'] }, defeatedBy: { list: 'string' } } },
@@ -30,7 +31,14 @@ export const bearingReportLayout = { fields: { name: 'string', shape: shapeLayou
 export const bearingGroupReportLayout = { fields: { kind: { oneOf: ['mains', 'rods'] }, plan: grindPlanLayout, bearings: { list: bearingReportLayout }, pairsToBuy: 'number' } } satisfies Layout;
 export const cylinderReportLayout = { fields: { name: 'string', shape: boreShapeLayout, findings: { list: findingLengthLayout }, 'piston?': { fields: { clearance: spanLayout, 'finding?': findingLengthLayout } }, rings: { list: ringReportLayout } } } satisfies Layout;
 export const hotOilLayout = { fields: { viscosity: 'number', grades: saeGradesLayout } } satisfies Layout;
-export const oilReportLayout = { fields: { 'sample?': { fields: { temperature: 'number', viscosity: 'number', clean: 'number', fuel: 'number', 'byLaw?': fuelFractionSpanLayout, 'hot?': { fields: { clean: hotOilLayout, now: hotOilLayout } }, 'dilution?': dilutionFindingLayout, fuelViscosity: { fields: { value: 'number', basis: basisLayout } } } }, 'leak?': { fields: { flow: 'number', basis: basisLayout, left: { fields: { until: timeToDilutionLayout, fraction: 'number', setBy: { oneOf: ['film', 'limit'] } } }, untilAct: timeToDilutionLayout, untilCritical: timeToDilutionLayout } }, 'film?': filmReportLayout, densityBasis: basisLayout } } satisfies Layout;
+export const sampleReportLayout = { fields: { temperature: 'number', viscosity: 'number', clean: 'number', fuel: 'number', 'byLaw?': fuelFractionSpanLayout, 'hot?': { fields: { clean: hotOilLayout, now: hotOilLayout, leftGrade: 'boolean' } }, 'dilution?': dilutionFindingLayout, 'thinning?': thinningFindingLayout, fuelViscosity: { fields: { span: spanLayout, basis: basisLayout } } } } satisfies Layout;
+export const leftUntilLayout = { fields: { until: timeToDilutionLayout, fraction: 'number', setBy: { oneOf: ['film', 'limit', 'viscosity'] } } } satisfies Layout;
+export const timeLeftLayout = { by: 'known', variants: [
+  { fields: { known: { oneOf: [false] }, because: { oneOf: ['no sample', 'thickened sample'] } } },
+  { fields: { known: { oneOf: [true] }, running: leftUntilLayout, standing: leftUntilLayout } },
+] } satisfies Layout;
+export const leakReportLayout = { fields: { flow: spanLayout, basis: basisLayout, 'running?': 'number', evaporation: 'number', left: timeLeftLayout, 'flooded?': 'number' } } satisfies Layout;
+export const oilReportLayout = { fields: { 'sample?': sampleReportLayout, 'leak?': leakReportLayout, 'tolerance?': maxDilutionSpanLayout, 'film?': filmReportLayout, densityBasis: basisLayout } } satisfies Layout;
 export const inspectionLayout = { fields: { engine: 'string', units: { oneOf: ['inch', 'metric'] }, 'rods?': bearingGroupReportLayout, 'mains?': bearingGroupReportLayout, 'endPlay?': endPlayLayout, cylinders: { list: cylinderReportLayout }, 'oil?': oilReportLayout } } satisfies Layout;
 export const endPlaySheetLayout = { fields: { readings: { list: { fields: { pushed: 'number', pulled: 'number' } } }, 'limits?': statedLimitsLengthLayout } } satisfies Layout;
 export const crankshaftSheetLayout = { fields: { 'rodJournals?': journalKindLayout, 'mainJournals?': journalKindLayout, 'endPlay?': endPlaySheetLayout } } satisfies Layout;
@@ -38,5 +46,6 @@ export const bearingSheetLayout = { fields: { name: 'string', journal: { fields:
 export const cylinderLimitsLayout = { fields: { 'outOfRound?': statedLimitsLengthLayout, 'taper?': statedLimitsLengthLayout, 'pistonClearance?': statedLimitsLengthLayout, 'ringGap?': statedLimitsLengthLayout } } satisfies Layout;
 export const cylinderSheetLayout = { fields: { name: 'string', bore: { fields: { readings: { list: diameterReadingLayout }, 'ringTravel?': spanLayout } }, 'piston?': sizeOrSpanLayout, 'rings?': { list: { fields: { name: 'string', gap: 'number', measuredIn: 'number' } } } } } satisfies Layout;
 export const filmSheetLayout = { fields: { name: 'string', inlet: 'number', roughness: roughnessLayout, 'filmRatio?': 'number', speed: 'number', load: 'number', journal: 'number', length: 'number', clearance: 'number' } } satisfies Layout;
-export const oilSheetLayout = { fields: { line: viscosityLineLayout, 'density?': 'number', sump: 'number', 'sample?': viscosityPointLayout, 'fuelViscosity?': 'number', 'fuel?': { fields: { line: viscosityLineLayout, density: 'number' } }, 'bearing?': filmSheetLayout, 'leak?': { either: [{ fields: { drops: 'number', 'dropVolume?': 'number' } }, { fields: { flow: 'number' } }] }, 'thresholds?': { fields: { act: 'number', critical: 'number', 'source?': 'string' } } } } satisfies Layout;
+export const leakSheetLayout = { either: [{ fields: { 'running?': 'number', 'evaporation?': 'number', 'clearanceVolume?': 'number', drops: 'number', 'dropVolume?': 'number' } }, { fields: { 'running?': 'number', 'evaporation?': 'number', 'clearanceVolume?': 'number', flow: 'number' } }] } satisfies Layout;
+export const oilSheetLayout = { fields: { line: viscosityLineLayout, 'density?': 'number', sump: 'number', 'sample?': viscosityPointLayout, 'fuelViscosity?': 'number', 'fuel?': { fields: { line: viscosityLineLayout, density: 'number' } }, 'bearing?': filmSheetLayout, 'doubt?': filmDoubtLayout, 'leak?': leakSheetLayout, 'thresholds?': { fields: { act: 'number', critical: 'number', 'source?': 'string' } }, 'thinning?': { fields: { act: 'number', critical: 'number', 'source?': 'string' } } } } satisfies Layout;
 export const sheetLayout = { fields: { version: { oneOf: [1] }, engine: 'string', units: { oneOf: ['inch', 'metric'] }, 'crankshaft?': crankshaftSheetLayout, 'rods?': { list: bearingSheetLayout }, 'mains?': { list: bearingSheetLayout }, 'shells?': { list: shellPairsLayout }, 'cylinderLimits?': cylinderLimitsLayout, 'cylinders?': { list: cylinderSheetLayout }, 'oil?': oilSheetLayout } } satisfies Layout;

@@ -79,13 +79,13 @@ describe('unknown oil is not clean oil', () => {
   it('promises no hours where no oil was sampled: what fuel is in it now is unknown', () => {
     const { leak } = inspected({ ...NO_SAMPLE, ...EASY }).oil ?? {};
     expect(leak?.left).toEqual({ known: false, because: 'no sample' });
-    expect(oilText({ ...NO_SAMPLE, ...EASY })).not.toMatch(/\d h\b/);
+    expect(oilText({ ...NO_SAMPLE, ...EASY })).not.toMatch(/\d h until/);
   });
 
   it('promises no hours where the sample is off the line: an aged oil can hide fuel', () => {
     const { leak } = inspected({ ...THICK, ...EASY }).oil ?? {};
     expect(leak?.left).toEqual({ known: false, because: 'thickened sample' });
-    expect(oilText({ ...THICK, ...EASY })).not.toMatch(/\d h\b/);
+    expect(oilText({ ...THICK, ...EASY })).not.toMatch(/\d h until/);
   });
 
   it('holds no hours from clean oil in the data either, where the oil is unknown', () => {
@@ -113,28 +113,29 @@ describe('a leak runs while the engine stands too', () => {
   it('tells running and standing hours apart: no fuel boils off an oil that stands cold', () => {
     const left = inspected(evaporating).oil?.leak?.left;
     if (!left?.known) throw new Error('unknown');
-    expect(left.running.reached).toBe(true);
-    expect(left.standing.reached).toBe(true);
-    const [running, standing] = [left.running, left.standing].map((until) =>
+    expect(left.running.until.reached).toBe(true);
+    expect(left.standing.until.reached).toBe(true);
+    const [running, standing] = [left.running, left.standing].map(({ until }) =>
       until.reached ? until.time : Number.NaN,
     );
     expect(standing).toBeLessThan(running as number);
     const text = oilText(evaporating);
     expect(text).toMatch(/Time left running: \d+\.\d h/);
-    expect(text).toMatch(/Time left standing: \d+\.\d h/);
+    expect(text).toMatch(/Time left standing with the fuel cock open: \d+\.\d h/);
   });
 
   it('counts the hours at the most that the drops can be, not at one drop', () => {
     const found = inspected({ ...EASY, 'oil.sample.viscosity': '335 cSt' }).oil?.leak;
     expect((found?.flow.max ?? 0) / (found?.flow.min ?? 1)).toBeCloseTo(0.05 / 0.018, 9);
     const left = found?.left;
-    if (!left?.known || !left.standing.reached) throw new Error('unknown');
+    if (!left?.known || !left.standing.until.reached) throw new Error('unknown');
     const most = inspected({
       ...EASY,
       'oil.sample.viscosity': '335 cSt',
       'oil.leak': { drops: '6 per minute', dropVolume: '0.05 mL' },
     }).oil?.leak?.left;
-    expect(most).toEqual(left);
+    if (!most?.known || !most.standing.until.reached) throw new Error('unknown');
+    expect(left.standing.until.time).toBeCloseTo(most.standing.until.time, 3);
   });
 
   it('warns of a flooded cylinder and says what prevents it', () => {

@@ -1,7 +1,7 @@
 import type { Basis, SizeOrSpan } from '../../judging/index.js';
 import { guardFields, guardSpan, namedFrom } from '../../judging/internal.js';
 import { type TimeToDilution, timeToDilution } from '../../oil/index.js';
-import { dilutionLimit, dilutionThresholds, leakFlow } from '../../oil/internal.js';
+import { dilutionLimit, dilutionThresholds, leakFlow, pouredVolume } from '../../oil/internal.js';
 import type { Flow, Rate, Volume, VolumeFraction } from '../../quantities/index.js';
 import type { DilutedBearing } from './max-fuel-dilution.js';
 import {
@@ -106,7 +106,9 @@ export function safeHours(engine: {
   );
   const limit = limitOf(engine.limit);
   const { fraction, setBy } = governingLimit(stand.span.min, limit.fraction);
-  const { oil, fuel, leak, standingLeak = leak, evaporation } = engine.sump;
+  const { oil, leak, standingLeak = leak, evaporation } = engine.sump;
+  // Unknown oil is not clean oil.
+  const fuel = pouredVolume('sump.fuel', engine.sump.fuel);
   const runs = guardSpan('sump.leak', leak, leakFlow, 'flow').max;
   const stands = guardSpan('sump.standingLeak', standingLeak, leakFlow, 'flow').max;
   const until = (flow: Flow, lost: Rate) =>
