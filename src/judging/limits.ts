@@ -41,8 +41,9 @@ export function guardSpan<D extends Dimension = 'length'>(
   guard: (parameter: string, value: Quantity<D>) => Quantity<D>,
   dimension = 'length' as D,
 ): Span<Quantity<D>> {
-  if (typeof value !== 'object' || value === null) {
-    const size = guard(parameter, value);
+  // What has no end at all is no span, and the size itself is refused.
+  if (typeof value !== 'object' || value === null || !ENDS.some((end) => end in value)) {
+    const size = guard(parameter, value as Quantity<D>);
     return { min: size, max: size };
   }
   guardFields(parameter, value, ENDS);

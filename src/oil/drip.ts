@@ -70,11 +70,11 @@ export function dropVolume(drop: {
   readonly falls?: Ratio;
 }): Volume {
   guardFields('drop', drop, DROP);
+  const { surfaceTension: held = PETROL_TENSION, density = petrolDensity, falls = FALLS } = drop;
   const edge = drippingEdge('edge', drop.edge);
-  const tension = surfaceTension('surfaceTension', drop.surfaceTension ?? PETROL_TENSION);
-  const density = liquidDensity('density', drop.density ?? petrolDensity);
-  const falls = dropShare('falls', drop.falls ?? FALLS);
-  return ((falls * Math.PI * edge * tension) / (density * GRAVITY)) as Volume;
+  const most = Math.PI * edge * surfaceTension('surfaceTension', held);
+  const weight = liquidDensity('density', density) * GRAVITY;
+  return ((dropShare('falls', falls) * most) / weight) as Volume;
 }
 
 const DRIP = ['drops', 'time', 'dropVolume'] as const;

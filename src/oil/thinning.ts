@@ -82,7 +82,8 @@ export function thinningFinding(
   const sample = liquidViscosity('sample', thinned.sample);
   guardFields('options', options, OPTIONS);
   const basis = ownBasisOr('options', 'thresholds', options.thresholds, options.basis, RULE);
-  const thresholds = guardThresholds(options.thresholds ?? COMMON);
+  const { thresholds: asked = COMMON } = options;
+  const thresholds = guardThresholds(asked);
   const judgeAgainst = (max: Ratio) =>
     judge({
       feature: 'viscosity lost',

@@ -106,7 +106,8 @@ export function safeHours(engine: {
   );
   const limit = limitOf(engine.limit);
   const { fraction, setBy } = governingLimit(stand.span.min, limit.fraction);
-  const { oil, leak, standingLeak = leak, evaporation } = engine.sump;
+  const none = 0 as Rate;
+  const { oil, leak, standingLeak = leak, evaporation = none } = engine.sump;
   // Unknown oil is not clean oil.
   const fuel = pouredVolume('sump.fuel', engine.sump.fuel);
   const runs = guardSpan('sump.leak', leak, leakFlow, 'flow').max;
@@ -116,9 +117,8 @@ export function safeHours(engine: {
       () => ({ '': 'sump', sump: 'sump' }),
       () => timeToDilution({ oil, fuel, leak: flow, evaporation: lost, fraction }),
     );
-  const none = 0 as Rate;
   return {
-    running: until(runs, evaporation ?? none),
+    running: until(runs, evaporation),
     standing: until(stands, none),
     fraction,
     setBy,
