@@ -4,5 +4,4 @@ export { shellWall, surfaceRoughness } from './domains.js';
 export { consequence } from './explain.js';
 export { inletDoubt, shareInDoubt } from './film/domains.js';
 export { guardBearing } from './film/journal-bearing.js';
-export { governingLimit } from './film/safe-hours.js';
 export { rankShells } from './match.js';

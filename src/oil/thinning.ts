@@ -65,7 +65,7 @@ const THRESHOLDS = ['act', 'critical'] as const;
  * ```ts
  * const { stage, finding } = thinningFinding({ oil: centistokes(100), sample: centistokes(85) });
  * stage; // "act"
- * format(finding.value, percent); // "15.0 %"
+ * format(finding.value, percent, 0); // "15 %"
  * ```
  */
 export function thinningFinding(

@@ -14,7 +14,7 @@ import { formatNumber } from '../quantities/internal.js';
 import type { LeakReport, LeftUntil } from './inspect-leak.js';
 
 /** How much fuel the film tolerates: a span, and what it hangs on. */
-export function toleranceOf(tolerance: MaxDilutionSpan, wording: Wording): string {
+export function describeTolerance(tolerance: MaxDilutionSpan, wording: Wording): string {
   const { asGiven, drivers, span, basis } = tolerance;
   if (asGiven.outcome === 'stands anything' && span.min === span.max) {
     return 'any amount that was tried, at this light load.';
@@ -58,7 +58,7 @@ export function leakLines(
         `Time left standing with the fuel cock open: ${lasting(left.standing, tolerance, units)}.`,
       ]
     : [`Time left: unknown, ${BECAUSE[left.because]}; measure the oil before you run on it.`];
-  return [...times, `The leak: ${leakOf(leak, wording)}`, `Before you crank: ${PREVENTION}`];
+  return [...times, `The leak: ${leakOf(leak, wording)}`, `At every stop: ${PREVENTION}`];
 }
 
 const BECAUSE = {
@@ -67,7 +67,7 @@ const BECAUSE = {
 } as const;
 
 const PREVENTION =
-  'close the fuel cock at every stop and let the float bowl run dry. Fuel above a piston bends the rod when the engine is cranked: take the plugs out and turn it by hand first, with the leads earthed away from the openings.';
+  'close the fuel cock and let the float bowl run dry. Before you crank, take the plugs out and turn the engine by hand, with the leads earthed away from the openings: fuel above a piston bends the rod.';
 
 function leakOf({ flow, basis, running, evaporation, flooded }: LeakReport, wording: Wording) {
   const { units } = wording;
@@ -81,7 +81,7 @@ function leakOf({ flow, basis, running, evaporation, flooded }: LeakReport, word
   const night = format((flow.max * hour(12)) as Volume, mL, 0);
   const floods =
     flooded === undefined
-      ? ', enough to flood a cylinder or the crankcase'
+      ? '; more than the space above a piston at top dead centre floods a cylinder'
       : `; a cylinder can be flooded after ${say(flooded, 'time', units)}`;
   return `${describeSpan(flow, 'flow', units)} while it stands ${noteOf(basis, wording)}${most}, and ${runs}; ${boils}. A night of 12 h with the fuel cock open lets in up to ${night}${floods}.`;
 }

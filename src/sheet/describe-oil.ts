@@ -3,8 +3,8 @@ import type { Wording } from '../judging/index.js';
 import { noteOf, say } from '../judging/internal.js';
 import { format, type Length, micrometre, ratio, type UnitSystem } from '../quantities/index.js';
 import { formatNumber } from '../quantities/internal.js';
-import { leakLines, toleranceOf } from './describe-leak.js';
-import { fuelIn, isItFuel, viscosityOf } from './describe-sample.js';
+import { describeTolerance, leakLines } from './describe-leak.js';
+import { fuelNow, isItFuel, viscosityNow } from './describe-sample.js';
 import type { FilmReport } from './inspect-film.js';
 import type { OilReport } from './inspect-oil.js';
 import { isThinOil } from './inspect-sample.js';
@@ -16,11 +16,11 @@ import { isThinOil } from './inspect-sample.js';
 export function describeOil(oil: OilReport, wording: Wording): readonly string[] {
   const { sample, film, tolerance, leak } = oil;
   return [
-    ...(sample ? [`Fuel now: ${fuelIn(sample, wording)}`] : []),
-    ...(sample ? [`Viscosity now: ${viscosityOf(sample, wording)}`] : []),
+    ...(sample ? [`Fuel now: ${fuelNow(sample, wording)}`] : []),
+    ...(sample ? [`Viscosity now: ${viscosityNow(sample, wording)}`] : []),
     ...(sample ? isItFuel(sample) : []),
     ...(film ? [`Film now: ${filmOf(film, oil, wording)}`] : []),
-    ...(tolerance ? [`Fuel the film tolerates: ${toleranceOf(tolerance, wording)}`] : []),
+    ...(tolerance ? [`Fuel the film tolerates: ${describeTolerance(tolerance, wording)}`] : []),
     ...(leak ? leakLines(leak, tolerance, wording) : []),
     `What to do: ${toDo(oil)}`,
   ];

@@ -16,7 +16,7 @@ import type { SampleReport } from './inspect-sample.js';
 const print = (viscosity: KinematicViscosity) => format(viscosity, centistokes, 1);
 
 /** The fuel in the oil: the most that a law finds, the least, and the stage. */
-export function fuelIn(sample: SampleReport, wording: Wording): string {
+export function fuelNow(sample: SampleReport, wording: Wording): string {
   const { byLaw, dilution, fuelViscosity } = sample;
   if (!dilution || !byLaw) return 'unknown, as the sample is thicker than clean oil.';
   const { span, basis } = fuelViscosity;
@@ -33,7 +33,7 @@ export function fuelIn(sample: SampleReport, wording: Wording): string {
     `by ${law === 'log-mean' ? 'the log-mean' : law}${weathers ? ` with ${fuel} petrol` : ''}`;
   const most = by(byLaw.lawOf.max, 'weathered');
   const least = `${by(byLaw.lawOf.min, 'fresh')}, ${format(byLaw.span.min, percentByVolume)}`;
-  return `at most, ${most}, ${describe(dilution.finding, wording)}; at least, ${least}; ${taken}. Stage at the upper end, ${most}: ${dilution.stage}. ${NO_LAW}`;
+  return `if fuel thinned it, at most, ${most}, ${describe(dilution.finding, wording)}; at least, ${least}; ${taken}. Stage at the upper end, ${most}: ${dilution.stage}. ${NO_LAW}`;
 }
 
 /** What ASTM D7152 says of itself in sections 1.3 and 5.4. */
@@ -41,7 +41,7 @@ const NO_LAW =
   'No law is exact for fuel in oil: ASTM D7152 may not hold with viscosity improvers and additive packages (1.3), and for fuel blends found mass fractions more accurate (5.4).';
 
 /** The viscosity of the sample against clean oil, what it has lost, and its grade when hot. */
-export function viscosityOf(sample: SampleReport, wording: Wording): string {
+export function viscosityNow(sample: SampleReport, wording: Wording): string {
   const { temperature, viscosity, clean, dilution, thinning, hot } = sample;
   const at = say(temperature, 'temperature', wording.units);
   const cold = `${print(viscosity)} at ${at}, against ${print(clean)} for clean oil`;

@@ -108,7 +108,7 @@ describe('report of the oil', () => {
       'Time left running',
       'Time left standing with the fuel cock open',
       'The leak',
-      'Before you crank',
+      'At every stop',
       'What to do',
     ];
     const places = beginnings.map((words) => story.indexOf(` ${words}: `));

@@ -95,7 +95,7 @@ const RULE: Basis = {
  *   },
  *   roughness: { journal: micrometre(0.3), shell: micrometre(0.5) },
  * });
- * format(span.min, percentByVolume); // "21.5 vol%"
+ * format(span.min, percentByVolume); // "23.7 vol%"
  * drivers[0]?.driver; // "roughness"
  * ```
  */

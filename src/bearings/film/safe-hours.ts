@@ -136,7 +136,7 @@ function limitOf(own: VolumeFraction | undefined): SafeHours['limit'] {
 }
 
 /** Whether a film gives way first, or the limit is reached, and at what fraction; both at the least they can be. */
-export function governingLimit(
+function governingLimit(
   film: VolumeFraction,
   limit: VolumeFraction,
 ): Pick<SafeHours, 'fraction' | 'setBy'> {
