@@ -180,7 +180,7 @@ export type LeakSheet = LeakAround &
   );
 
 /** What goes with a leak. */
-interface LeakAround {
+export interface LeakAround {
   /** Fuel that leaks while the engine runs; by default as much as while it stands [m³/s]. */
   readonly running?: Flow;
   /** Share of the fuel in the oil that evaporates in a time while the engine runs hot; none by default [1/s]. */
