@@ -1,4 +1,4 @@
-// From drops a minute to the hours that are left, for a big end of the pump set.
+// From drops a minute to the hours that are left, for a big end of the pump set. Every span counts at its bad end.
 import * as cw from 'crankwright';
 
 const warm = { temperature: cw.celsius(40), viscosity: cw.centistokes(100) };
@@ -7,15 +7,26 @@ const oil = { line: [warm, hot], density: cw.kilogramPerCubicMetre(885) } as con
 const sizes = { journal: cw.inch(1.5948), length: cw.inch(1), clearance: cw.thou(1.8) };
 const running = { speed: cw.rpm(1500), load: cw.lbf(1500), inlet: cw.fahrenheit(180) };
 const roughness = { journal: cw.micrometre(0.3), shell: cw.micrometre(0.5) };
-
-const leak = cw.dripFlow({ drops: 6, time: cw.minute(1) });
-const sump = { leak, oil: cw.quartUS(1) };
 const bearing = { ...sizes, ...running, oil, roughness };
-const { stand, until, setBy } = cw.safeHours({ sump, bearing });
 
-const fuel = stand.outcome === 'stands' ? cw.format(stand.fraction, cw.percentByVolume) : 'none';
-const time = until.reached ? cw.format(until.time, cw.hour) : 'for good';
+// The oil was just changed, so there is no fuel in it yet.
+const leak = cw.dripFlow({ drops: 6, time: cw.minute(1) });
+const sump = { leak, oil: cw.quartUS(1), fuel: cw.mL(0) };
+const { stand, standing, setBy } = cw.safeHours({ sump, bearing });
+
+const vol = (fraction: cw.VolumeFraction) => cw.format(fraction, cw.percentByVolume);
+const flow = `${cw.format(leak.min, cw.mLPerHour)} to ${cw.format(leak.max, cw.mLPerHour)}`;
+const time = standing.reached ? cw.format(standing.time, cw.hour) : 'no end';
 console.log(
-  `A leak of ${cw.format(leak, cw.mLPerHour)}: kept flooded, the film stands ${fuel} of fuel;`,
+  `A leak of ${flow}. Kept flooded, the film tolerates ${vol(stand.span.min)} to ${vol(stand.span.max)}`,
 );
-console.log(`${time} until the ${setBy} on fuel in oil. Stop, drain, and mend the needle valve.\n`);
+console.log('of fuel. It hangs on:');
+for (const { driver, span } of stand.drivers) {
+  console.log(`  ${driver.padEnd(10)} ${vol(span.min)} to ${vol(span.max)}`);
+}
+console.log(`Time that can be promised at the bad end: ${time}, set by the ${setBy}.`);
+const full = cw.hydraulicLockHours({ clearanceVolume: cw.mL(60), leak: leak.max });
+console.log(
+  `A cylinder with 60 mL above its piston can be flooded in ${cw.format(full, cw.hour)}.`,
+);
+console.log('Shut the fuel cock, drain, and mend the needle valve.\n');

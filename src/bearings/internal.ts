@@ -4,7 +4,7 @@ export { shellMetals } from './acceptance/shell-material.js';
 export { clearanceLeft, oilClearanceLimits } from './clearance.js';
 export { shellWall, surfaceRoughness } from './domains.js';
 export { consequence } from './explain.js';
+export { inletDoubt, shareInDoubt } from './film/domains.js';
 export { guardBearing } from './film/journal-bearing.js';
-export { governingLimit } from './film/safe-hours.js';
 export { rankShells } from './match.js';
 export { mostApart } from './one-bearing.js';

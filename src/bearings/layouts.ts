@@ -1,6 +1,6 @@
 // How what functions take from each other is laid out. Made by `npm run layouts` from the types.
 import type { Layout } from '../judging/internal.js';
-import { findingFlowLayout, findingLayout, findingLengthLayout, findingRatioLayout, sizeOrSpanLayout, spanLayout } from '../judging/layouts.js';
+import { basisLayout, findingFlowLayout, findingLayout, findingLengthLayout, findingRatioLayout, sizeOrSpanLayout, spanLayout } from '../judging/layouts.js';
 
 export const undersizeMismatchLayout = { fields: { kind: { oneOf: ['journal ground, shells not', 'shells undersize, journal not'] }, finding: findingLengthLayout, mismatch: 'number', matched: findingLengthLayout } } satisfies Layout;
 export const clearanceExplanationLayout = { by: 'kind', variants: [
@@ -19,11 +19,6 @@ export const warmFilmLayout = { fields: { temperature: 'number', rise: 'number',
 export const regimeLayout = { oneOf: ['boundary', 'full', 'mixed'] } satisfies Layout;
 export const regimeThresholdsLayout = { fields: { mixed: 'number', full: 'number' } } satisfies Layout;
 export const filmFindingLayout = { fields: { regime: regimeLayout, roughness: 'number', finding: findingRatioLayout, thresholds: regimeThresholdsLayout } } satisfies Layout;
-export const filmStandLayout = { by: 'outcome', variants: [
-  { fields: { outcome: { oneOf: ['stands'] }, fraction: 'number', needed: 'number', clean: warmFilmLayout, diluted: warmFilmLayout } },
-  { fields: { outcome: { oneOf: ['too thin when clean'] }, needed: 'number', clean: warmFilmLayout } },
-  { fields: { outcome: { oneOf: ['stands anything'] }, needed: 'number', clean: warmFilmLayout } },
-] } satisfies Layout;
 export const acceptanceCheckNameLayout = { oneOf: ['film over particles', 'film over roughness', 'film temperature', 'least film by Trumpler', 'material', 'mean pressure', 'oil supply', 'peak pressure', 'start-up pressure by Trumpler', 'temperature by Trumpler'] } satisfies Layout;
 export const acceptanceCheckLayout = { by: 'outcome', variants: [
   { fields: { outcome: { oneOf: ['fails', 'holds'] }, check: acceptanceCheckNameLayout, finding: findingLayout } },
@@ -41,6 +36,14 @@ export const supplyFindingLayout = { by: 'outcome', variants: [
 export const bearingAcceptanceLayout = { fields: { outcome: { oneOf: ['accepted', 'not accepted', 'undecided'] }, because: { list: acceptanceCheckLayout }, checks: { list: acceptanceCheckLayout }, load: { fields: { mean: 'number', peak: 'number', of: { oneOf: ['cycle', 'steady load'] } } }, films: filmsSideBySideLayout, supply: supplyFindingLayout } } satisfies Layout;
 export const shellLayout = { fields: { name: 'string', undersize: 'number', wall: sizeOrSpanLayout } } satisfies Layout;
 export const shellMatchLayout = { fields: { shell: shellLayout, clearance: spanLayout, finding: findingLengthLayout, fits: 'boolean' } } satisfies Layout;
+export const filmStandLayout = { by: 'outcome', variants: [
+  { fields: { outcome: { oneOf: ['stands'] }, fraction: 'number', needed: 'number', clean: warmFilmLayout, diluted: warmFilmLayout } },
+  { fields: { outcome: { oneOf: ['too thin when clean'] }, needed: 'number', clean: warmFilmLayout } },
+  { fields: { outcome: { oneOf: ['stands anything'] }, needed: 'number', clean: warmFilmLayout } },
+] } satisfies Layout;
+export const dilutionDriverLayout = { fields: { driver: { oneOf: ['clearance', 'inlet', 'law', 'length', 'load', 'roughness'] }, span: spanLayout } } satisfies Layout;
+export const maxDilutionSpanLayout = { fields: { asGiven: filmStandLayout, drivers: { list: dilutionDriverLayout }, span: spanLayout, basis: basisLayout } } satisfies Layout;
 export const roughnessLayout = { fields: { journal: 'number', shell: 'number' } } satisfies Layout;
 export const shellMaterialLayout = { either: [{ oneOf: ['aluminium', 'copper-lead', 'lead babbitt', 'lead bronze', 'tin babbitt', 'tin bronze'] }, { fields: { name: 'string', meanPressure: 'number', 'peakPressure?': 'number', temperature: 'number', 'by?': 'string' } }] } satisfies Layout;
 export const oilSupplyLayout = { fields: { by: { oneOf: ['pump', 'splash'] }, 'measured?': 'number' } } satisfies Layout;
+export const filmDoubtLayout = { fields: { 'inlet?': 'number', 'length?': 'number', 'roughness?': 'number', 'clearance?': 'number', 'load?': 'number' } } satisfies Layout;

@@ -1,9 +1,4 @@
-import {
-  type Dimension,
-  type Length,
-  type Quantity,
-  RebuildInputError,
-} from '../quantities/index.js';
+import { type Dimension, type Quantity, RebuildInputError } from '../quantities/index.js';
 import { guardFields } from './guards.js';
 import { showQuantity } from './showing.js';
 
@@ -43,19 +38,21 @@ export function spanOf<Q extends number>(size: SizeOrSpan<Q>): Span<Q> {
 const ENDS = ['min', 'max'] as const;
 
 /** Refuses a span whose ends are not sizes or stand the wrong way round; one size is a span of no width. */
-export function guardSpan(
+export function guardSpan<D extends Dimension = 'length'>(
   parameter: string,
-  value: SizeOrSpan<Length>,
-  guard: (parameter: string, value: Length) => Length,
-): Span<Length> {
-  if (typeof value !== 'object' || value === null) {
-    const size = guard(parameter, value);
+  value: SizeOrSpan<Quantity<D>>,
+  guard: (parameter: string, value: Quantity<D>) => Quantity<D>,
+  dimension = 'length' as D,
+): Span<Quantity<D>> {
+  // What has no end at all is no span, and the size itself is refused.
+  if (typeof value !== 'object' || value === null || !ENDS.some((end) => end in value)) {
+    const size = guard(parameter, value as Quantity<D>);
     return { min: size, max: size };
   }
   guardFields(parameter, value, ENDS);
   const min = guard(`${parameter}.min`, value.min);
   const max = guard(`${parameter}.max`, value.max);
-  if (min > max) throw wrongWayRound(parameter, { min, max }, 'length');
+  if (min > max) throw wrongWayRound(parameter, { min, max }, dimension);
   return { min, max };
 }
 

@@ -9,6 +9,8 @@ import {
   minute,
   mL,
   mLPerHour,
+  newtonPerMetre,
+  percent,
   percentByMass,
   percentByVolume,
   perMinute,
@@ -89,6 +91,41 @@ export const singleDrop = /* @__PURE__ */ domain(mL, {
   least: 1e-9,
   most: 1e-6,
   example: 'mL(0.05)',
+});
+
+/** The edge that a drop hangs from. */
+export const drippingEdge = /* @__PURE__ */ lengthDomain({
+  least: 1e-4,
+  most: 0.02,
+  example: 'mm(3)',
+});
+
+/** Surface tension of a liquid, from the lightest petrol to water. */
+export const surfaceTension = /* @__PURE__ */ domain(newtonPerMetre, {
+  least: 0.01,
+  most: 0.1,
+  example: 'newtonPerMetre(0.0216)',
+});
+
+/** Share of the weight held at an edge that falls as a drop. */
+export const dropShare = /* @__PURE__ */ domain(ratio, {
+  least: 0.5,
+  most: 1,
+  example: 'ratio(0.65)',
+});
+
+/** Space above a piston at top dead centre. */
+export const clearanceSpace = /* @__PURE__ */ domain(mL, {
+  least: 1e-6,
+  most: 1e-2,
+  example: 'mL(60)',
+});
+
+/** Share of its viscosity that an oil may lose. */
+export const thinningLimit = /* @__PURE__ */ domain(percent, {
+  least: 0,
+  most: 0.99,
+  example: 'percent(20)',
 });
 
 /** A sump or what is in it: up to 100 L. */

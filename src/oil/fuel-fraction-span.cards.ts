@@ -9,7 +9,7 @@ export const fuelFractionSpanCards = {
     name: 'fuel in oil from its viscosity, by Refutas turned to volume',
     gives: { symbol: 'x', meaning: 'fuel by volume', dimension: 'volumeFraction' },
     letters: { ...THINNED, ...DENSITIES },
-    read: ({ byLaw }) => byLaw.Refutas,
+    read: ({ byLaw }) => byLaw.Refutas.max,
     where: [
       R,
       'byMass = (R(nu_o / (1 mm^2/s)) - R(nu_s / (1 mm^2/s))) / (R(nu_o / (1 mm^2/s)) - R(nu_f / (1 mm^2/s)))',

@@ -14,6 +14,7 @@ export {
   type DilutionThresholds,
   dilutionFinding,
 } from './dilution.js';
+export { dripFlow, dropVolume, petrolDrop } from './drip.js';
 export { type FuelFractionSpan, fuelFractionSpan } from './fuel-fraction-span.js';
 export {
   type IsoGrade,
@@ -24,6 +25,7 @@ export {
   type SaeWinterGrade,
   saeGrade,
 } from './grades.js';
+export { hydraulicLockHours } from './hydraulic-lock.js';
 export type { BlendingFractions, BlendingLaw } from './laws.js';
 export { fuelFromLevelRise } from './level-rise.js';
 export {
@@ -32,11 +34,9 @@ export {
   type FilmOil,
   type Oil,
 } from './oil.js';
-export { petrol, petrolAt20C, petrolDensity, petrolLine } from './petrol.js';
+export { petrol, petrolAt20C, petrolDensity, petrolLine, petrolSpanAt20C } from './petrol.js';
 export { kinematicFromSaybolt, sayboltUniversal } from './saybolt.js';
 export {
-  commonDrop,
-  dripFlow,
   fuelInSump,
   type SumpLeak,
   type TimeToDilution,
@@ -50,6 +50,12 @@ export {
   sumpLog,
 } from './sump-log.js';
 export type { SumpFuel } from './sump-state.js';
+export {
+  type ThinningFinding,
+  type ThinningOptions,
+  type ThinningThresholds,
+  thinningFinding,
+} from './thinning.js';
 export {
   type ExtrapolatedViscosity,
   extrapolatedViscosity,

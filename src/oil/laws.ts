@@ -6,6 +6,10 @@ import { doubleLog, viscosityOf } from './viscosity.js';
  * The blending laws, and the kind of fraction each was made for. They disagree on fuel in oil, so
  * the law is always named: Refutas from ASTM D7152 by several per cent of the viscosity, the
  * log-mean, which calls the blend thicker than both, by tens of per cent.
+ *
+ * ASTM D7152 limits itself. It may not be applicable to materials such as viscosity index improvers and
+ * additive packages (section 1.3), and an engine oil holds both. For fuel blends mass fractions
+ * gave more accurate results than volume fractions (section 5.4).
  */
 export interface BlendingFractions {
   /** The ASTM blending method of D7152: log log Z, by volume [-]. */
@@ -18,6 +22,9 @@ export interface BlendingFractions {
 
 /** The name of a blending law. */
 export type BlendingLaw = keyof BlendingFractions;
+
+/** The names of the laws. */
+export const LAWS = ['ASTM D7152', 'Refutas', 'log-mean'] as const;
 
 /** What a law averages. */
 interface Law {
@@ -50,5 +57,5 @@ const laws: Readonly<Record<BlendingLaw, Law>> = {
 
 /** The law of that name; refuses what is none. */
 export function lawNamed(parameter: string, name: BlendingLaw): Law {
-  return laws[guardWord(parameter, name, ['ASTM D7152', 'Refutas', 'log-mean'])];
+  return laws[guardWord(parameter, name, LAWS)];
 }

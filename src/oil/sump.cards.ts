@@ -1,17 +1,14 @@
 import { card } from '../judging/internal.js';
 import { litre, percentByVolume } from '../quantities/index.js';
 import {
-  countedDrops,
-  countingTime,
   dilutionLimit,
   evaporationRate,
   leakFlow,
   pouredVolume,
   runningTime,
-  singleDrop,
   sumpVolume,
 } from './domains.js';
-import { dripFlow, fuelInSump, timeToDilution } from './sump.js';
+import { fuelInSump, timeToDilution } from './sump.js';
 
 const BALANCE = 'mass balance with first-order loss';
 const NO_LOSS = 'volume balance with nothing evaporating';
@@ -65,28 +62,6 @@ const LIMIT = 'V_f = V_o * x / (1 - x)';
 
 /** Formulas of fuel in a sump. */
 export const sumpCards = {
-  dripFlow: card({
-    of: dripFlow,
-    name: 'flow of a drip',
-    gives: { symbol: 'q', meaning: 'flow', dimension: 'flow' },
-    letters: {
-      n: { field: 'drops', meaning: 'drops counted', domain: countedDrops, usual: [1, 120] },
-      t: {
-        field: 'time',
-        meaning: 'time they were counted for',
-        domain: countingTime,
-        usual: [30, 300],
-      },
-      V_d: {
-        field: 'dropVolume',
-        meaning: 'volume of one drop',
-        domain: singleDrop,
-        usual: [2e-8, 8e-8],
-      },
-    },
-    expression: 'n * V_d / t',
-    source: 'definition; 20 drops to the millilitre is common practice',
-  }),
   fuelInSump: card({
     of: fuelInSump,
     name: 'fuel in a sump after a time',

@@ -1,56 +1,14 @@
 import { guardFields } from '../judging/internal.js';
-import type { Flow, Rate, Ratio, Time, Volume, VolumeFraction } from '../quantities/index.js';
+import type { Flow, Rate, Time, Volume, VolumeFraction } from '../quantities/index.js';
 import {
-  countedDrops,
-  countingTime,
   dilutionLimit,
-  dripRate,
   evaporationRate,
   leakFlow,
   pouredVolume,
   runningTime,
-  singleDrop,
   sumpVolume,
 } from './domains.js';
 import { fuelAfter, guardLeaked, guardStart, type SumpFuel } from './sump-state.js';
-
-/** One drop taken as 0.05 mL, 20 to the millilitre. Common practice; petrol drops run smaller, so it errs towards more fuel [m³]. */
-export const commonDrop = 0.05e-6 as Volume;
-
-const DRIP = ['drops', 'time', 'dropVolume'] as const;
-
-/**
- * The flow of a dripping needle valve.
- *
- *     flow = drops * dropVolume / time
- *
- * @param drip - drops counted, for how long, and the volume of one; count drops into a measure to know it
- * @returns flow [m³/s]
- * @throws {RebuildInputError} when a field is misspelt, or a value is not finite or out of range
- * @see Source: common practice for the drop: 20 to the millilitre
- * @example
- * ```ts
- * format(dripFlow({ drops: 12, time: minute(1) }), mLPerHour); // "36.0 mL/h"
- * ```
- */
-export function dripFlow(drip: {
-  /** How many drops fell; a mean of several counts need not be whole [-]. */
-  readonly drops: number;
-  /** How long they were counted [s]. */
-  readonly time: Time;
-  /** Volume of one drop; by default 0.05 mL, a rule of thumb [m³]. */
-  readonly dropVolume?: Volume;
-}): Flow {
-  guardFields('drip', drip, DRIP);
-  const drops = countedDrops('drops', drip.drops as Ratio);
-  const time = countingTime('time', drip.time);
-  return flowOfDrops((drops / time) as Rate, drip.dropVolume);
-}
-
-/** The flow of so many drops in a time, as a sheet writes them. */
-export function flowOfDrops(drops: Rate, dropVolume = commonDrop): Flow {
-  return (dripRate('drops', drops) * singleDrop('dropVolume', dropVolume)) as Flow;
-}
 
 /**
  * A leak into a sump. The small splash-lubricated sump is the one in mind: a litre or less, all in

@@ -1,8 +1,8 @@
 import type { ShellMatch, UndersizeMismatch } from '../bearings/index.js';
 import type { ServedGrindPlan } from '../crankshaft/index.js';
 import type { ServedBorePlan } from '../cylinders/index.js';
-import type { Finding } from '../judging/index.js';
-import type { DilutionFinding } from '../oil/index.js';
+import type { Finding, Span } from '../judging/index.js';
+import type { DilutionFinding, ThinningFinding } from '../oil/index.js';
 import type { Flow, KinematicViscosity, Length } from '../quantities/index.js';
 import type { RingReport } from './inspect-cylinder.js';
 import type { FilmReport } from './inspect-film.js';
@@ -50,6 +50,12 @@ export type Action =
       readonly dilution: DilutionFinding;
     }
   | {
+      /** The oil has lost much of its viscosity, or has thinned out of its grade, more than its fuel tells. */
+      readonly kind: 'thin oil';
+      /** The viscosity that it has lost. */
+      readonly thinning: ThinningFinding;
+    }
+  | {
       /** The oil is thicker than clean oil: it has aged, or is another grade. */
       readonly kind: 'thick oil';
       /** Viscosity of the sample [m²/s]. */
@@ -66,8 +72,8 @@ export type Action =
   | {
       /** Fuel leaks into the oil. */
       readonly kind: 'stop the leak';
-      /** Size of the leak [m³/s]. */
-      readonly flow: Flow;
+      /** Size of the leak, least and most [m³/s]. */
+      readonly flow: Span<Flow>;
     }
   | {
       /**

@@ -7,6 +7,7 @@ import type { BearingGroupReport, BearingReport } from './inspect-bearings.js';
 import type { CylinderReport, RingReport } from './inspect-cylinder.js';
 import { filmFails } from './inspect-film.js';
 import { mismatchOf } from './inspect-fitted.js';
+import { isThinOil } from './inspect-sample.js';
 import { inspectionLayout } from './layouts.js';
 
 /**
@@ -37,12 +38,15 @@ export function actionsFrom(inspection: Inspection): readonly Action[] {
   const dilution = sample?.dilution;
   if (dilution?.stage === 'critical') actions.push({ kind: 'do not run', dilution });
   if (dilution?.stage === 'act') actions.push({ kind: 'change the oil', dilution });
+  if (sample && isThinOil(sample)) actions.push({ kind: 'thin oil', thinning: sample.thinning });
   if (sample && !dilution) {
     const { viscosity, clean } = sample;
     actions.push({ kind: 'thick oil', viscosity, clean });
   }
   if (oil?.film && filmFails(oil.film)) actions.push({ kind: 'thin film', film: oil.film });
-  if (oil?.leak && oil.leak.flow > 0) actions.push({ kind: 'stop the leak', flow: oil.leak.flow });
+  if (oil?.leak && oil.leak.flow.max > 0) {
+    actions.push({ kind: 'stop the leak', flow: oil.leak.flow });
+  }
   return [
     ...(happened.length > 0 ? [{ kind: 'crack test' as const, happened }] : []),
     ...actions,

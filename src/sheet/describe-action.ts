@@ -10,6 +10,7 @@ import type { Length } from '../quantities/index.js';
 import { journalWords } from '../reading/index.js';
 import type { Action, WrongShells } from './action-types.js';
 import { describeThinFilm } from './describe-film.js';
+import { describeThinOil } from './describe-sample.js';
 import type { RingReport } from './inspect-cylinder.js';
 import { actionLayout } from './layouts.js';
 import type { Happened } from './sheet.js';
@@ -41,7 +42,9 @@ export function describeAction(action: Action, wording: Wording): string {
     case 'change the oil':
       return `change the oil and find the leak; ${describe(action.dilution.finding, wording)}`;
     case 'stop the leak':
-      return `stop the fuel leak of ${say(action.flow, 'flow', units)} before you refill`;
+      return `stop the fuel leak of ${describeSpan(action.flow, 'flow', units)} before you refill`;
+    case 'thin oil':
+      return describeThinOil(action.thinning, wording);
     case 'wrong shells':
       return describeWrongShells(action, wording);
     case 'wrong clearance':

@@ -1,14 +1,7 @@
 import type { WarmFilm } from '../bearings/index.js';
 import type { Wording } from '../judging/index.js';
 import { describeSpan, noteOf, say } from '../judging/internal.js';
-import {
-  format,
-  type Length,
-  micrometre,
-  type Ratio,
-  ratio,
-  type UnitSystem,
-} from '../quantities/index.js';
+import { format, type Length, micrometre, ratio } from '../quantities/index.js';
 import { formatNumber } from '../quantities/internal.js';
 import { describeAcceptance, describeSupply, listed, sayCheck } from './describe-acceptance.js';
 import { agrees } from './film-sizes.js';
@@ -35,7 +28,6 @@ function filmOf(report: FilmReport, { sample, densityBasis }: OilReport, wording
   return [
     describeSupply(supply, wording),
     `${supply.outcome === 'enough' ? 'At' : 'If kept flooded, at'} ${bearingOf(report, wording)}: ${thicknessOf(report, wording)}.${density}`,
-    `${standOf(report, wording.units)}.`,
     oilTaken(sample),
     'The film says nothing about knock: a loose bearing hammers however thick its film.',
   ]
@@ -98,23 +90,6 @@ function oilTaken(sample: OilReport['sample']): string {
   if (sample === undefined) return 'No used oil was measured, so this holds for clean oil only.';
   return sample.dilution ? '' : 'This holds for clean oil, not for the thickened sample.';
 }
-
-/** How much fuel the steady film stands, in words. */
-function standOf({ stand, load, finding }: FilmReport, units: UnitSystem): string {
-  const times = (film: Length) =>
-    `${formatNumber((film / finding.roughness) as Ratio, ratio, 1)} times the roughness`;
-  const under = `under a steady ${say(load, 'force', units)}`;
-  switch (stand.outcome) {
-    case 'stands':
-      return `${capital(under)} the steady film falls to ${times(stand.needed)} at ${say(stand.fraction, 'volumeFraction', units)} of fuel, by ASTM D7152`;
-    case 'too thin when clean':
-      return `${capital(under)} the steady film is too thin even with clean oil`;
-    case 'stands anything':
-      return `${capital(under)}, which is light, no amount of fuel makes it too thin`;
-  }
-}
-
-const capital = (text: string): string => `${text.charAt(0).toUpperCase()}${text.slice(1)}`;
 
 /** `the oil film at rod 2 is 1.2 µm, 2.1 times the roughness; a full film takes 3.0 times (…)`. */
 export function describeThinFilm(report: FilmReport, wording: Wording): string {

@@ -19,7 +19,9 @@ export { type Inspection, inspect } from './inspect.js';
 export type { BearingGroupReport, BearingReport } from './inspect-bearings.js';
 export type { CylinderReport, RingReport } from './inspect-cylinder.js';
 export type { FilmReport, HotOil } from './inspect-film.js';
+export type { LeakReport, LeftUntil, TimeLeft } from './inspect-leak.js';
 export type { OilReport } from './inspect-oil.js';
+export type { SampleReport } from './inspect-sample.js';
 export { sheetSchema } from './json-schema.js';
 export { readSheet } from './read-sheet.js';
 export { report } from './report.js';
@@ -31,6 +33,8 @@ export type {
   CylinderSheet,
   EndPlaySheet,
   FilmSheet,
+  LeakAround,
+  LeakSheet,
   OilSheet,
   Sheet,
 } from './sheet.js';

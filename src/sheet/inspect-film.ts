@@ -4,10 +4,8 @@ import {
   type BearingAcceptance,
   bearingAcceptance,
   type FilmFinding,
-  type FilmStand,
   filmRegime,
   heatBalance,
-  maxFuelDilution,
   type WarmFilm,
 } from '../bearings/index.js';
 import type { Basis } from '../judging/index.js';
@@ -45,12 +43,12 @@ export interface FilmReport {
   readonly load: Force;
   /** The clearance it was judged at. */
   readonly sizes: FilmSizes;
+  /** The end of that clearance where the steady film is thinner [m]. */
+  readonly clearance: Length;
   /** The bearing under that load in the oil as it is now, or in clean oil if no sample shows its fuel. */
   readonly now: WarmFilm;
   /** Its film against the roughness of its surfaces: the orbit's, where the parts that load it are known. */
   readonly finding: FilmFinding;
-  /** How much fuel the film under the steady load stands. */
-  readonly stand: FilmStand;
   /** Whether the bearing is good in that oil. */
   readonly acceptance: BearingAcceptance;
 }
@@ -108,20 +106,20 @@ export function inspectFilm(
       warm: heatBalance({ ...loaded, clearance, oil: oilNow(oil, fuel) }),
     })),
   );
-  const stand = maxFuelDilution({
-    ...loaded,
-    clearance: now.clearance,
-    oil: cleanOil(oil),
-    roughness,
-    ...(filmRatio !== undefined && { filmRatio }),
-    ...(oil.fuel && { fuel: oil.fuel }),
-  });
   const acceptance = acceptanceOf(bearing, sizes, oilNow(oil, fuel));
   const own = filmRatio !== undefined && {
     thresholds: { mixed: Math.min(1, filmRatio) as Ratio, full: filmRatio },
   };
   const finding = filmRegime(acceptance.films.film ?? now.warm.film.film, roughness, own || {});
-  return { bearing: name, load, sizes, now: now.warm, finding, stand, acceptance };
+  return {
+    bearing: name,
+    load,
+    sizes,
+    clearance: now.clearance,
+    now: now.warm,
+    finding,
+    acceptance,
+  };
 }
 
 interface AtClearance {

@@ -1,26 +1,27 @@
 // How what functions take from each other is laid out. Made by `npm run layouts` from the types.
-import { bearingAcceptanceLayout, clearanceExplanationLayout, filmFindingLayout, filmStandLayout, oilSupplyLayout, roughnessLayout, shellMatchLayout, shellMaterialLayout, undersizeMismatchLayout, warmFilmLayout } from '../bearings/layouts.js';
+import { bearingAcceptanceLayout, clearanceExplanationLayout, filmDoubtLayout, filmFindingLayout, maxDilutionSpanLayout, oilSupplyLayout, roughnessLayout, shellMatchLayout, shellMaterialLayout, undersizeMismatchLayout, warmFilmLayout } from '../bearings/layouts.js';
 import { endPlayLayout, grindPlanLayout, servedGrindPlanLayout } from '../crankshaft/layouts.js';
 import { borePlanLayout, ringFilingLayout, servedBorePlanLayout } from '../cylinders/layouts.js';
 import type { Layout } from '../judging/internal.js';
 import { basisLayout, findingLengthLayout, sizeOrSpanLayout, spanLayout } from '../judging/layouts.js';
 import { boreShapeLayout, diameterReadingLayout, shapeLayout } from '../measuring/layouts.js';
-import { dilutionFindingLayout, fuelFractionSpanLayout, saeGradesLayout, timeToDilutionLayout, viscosityLineLayout, viscosityPointLayout } from '../oil/layouts.js';
+import { dilutionFindingLayout, fuelFractionSpanLayout, saeGradesLayout, thinningFindingLayout, timeToDilutionLayout, viscosityLineLayout, viscosityPointLayout } from '../oil/layouts.js';
 import { journalKindLayout, shellPairsLayout, statedLimitsLengthLayout } from '../reading/layouts.js';
 
 export const wrongShellsLayout = { fields: { kind: { oneOf: ['wrong shells'] }, bearing: 'string', shells: 'string', undersize: 'number', journalUndersize: 'number', explanation: undersizeMismatchLayout } } satisfies Layout;
 export const happenedLayout = { oneOf: ['seized bearing', 'thrown rod'] } satisfies Layout;
 export const filmSizesLayout = { fields: { as: { oneOf: ['found', 'planned', 'typed'] }, 'shells?': 'string', clearance: spanLayout, typed: 'number', 'found?': spanLayout } } satisfies Layout;
-export const filmReportLayout = { fields: { bearing: 'string', load: 'number', sizes: filmSizesLayout, now: warmFilmLayout, finding: filmFindingLayout, stand: filmStandLayout, acceptance: bearingAcceptanceLayout } } satisfies Layout;
+export const filmReportLayout = { fields: { bearing: 'string', load: 'number', sizes: filmSizesLayout, clearance: 'number', now: warmFilmLayout, finding: filmFindingLayout, acceptance: bearingAcceptanceLayout } } satisfies Layout;
 export const ringReportLayout = { fields: { name: 'string', travel: spanLayout, widestAt: 'number', filing: ringFilingLayout } } satisfies Layout;
 export const actionLayout = { by: 'kind', variants: [
   wrongShellsLayout,
   { fields: { kind: { oneOf: ['crack test'] }, happened: { list: happenedLayout } } },
   { fields: { kind: { oneOf: ['check the housing'] }, bearing: 'string', outOfRound: 'number', finding: findingLengthLayout } },
   { fields: { kind: { oneOf: ['change the oil', 'do not run'] }, dilution: dilutionFindingLayout } },
+  { fields: { kind: { oneOf: ['thin oil'] }, thinning: thinningFindingLayout } },
   { fields: { kind: { oneOf: ['thick oil'] }, viscosity: 'number', clean: 'number' } },
   { fields: { kind: { oneOf: ['thin film'] }, film: filmReportLayout } },
-  { fields: { kind: { oneOf: ['stop the leak'] }, flow: 'number' } },
+  { fields: { kind: { oneOf: ['stop the leak'] }, flow: spanLayout } },
   { fields: { kind: { oneOf: ['check sizes', 'wrong clearance'] }, bearing: 'string', finding: findingLengthLayout } },
   { fields: { kind: { oneOf: ['grind'] }, journals: { oneOf: ['mains', 'rods'] }, plan: servedGrindPlanLayout } },
   { fields: { kind: { oneOf: ['no step serves'] }, journals: { oneOf: ['mains', 'rods'] }, defeatedBy: { list: 'string' } } },
@@ -38,7 +39,14 @@ export const bearingReportLayout = { fields: { name: 'string', shape: shapeLayou
 export const bearingGroupReportLayout = { fields: { kind: { oneOf: ['mains', 'rods'] }, plan: grindPlanLayout, bearings: { list: bearingReportLayout }, pairsToBuy: 'number' } } satisfies Layout;
 export const cylinderReportLayout = { fields: { name: 'string', shape: boreShapeLayout, findings: { list: findingLengthLayout }, inDoubt: 'boolean', 'piston?': { fields: { clearance: spanLayout, 'finding?': findingLengthLayout } }, rings: { list: ringReportLayout } } } satisfies Layout;
 export const hotOilLayout = { fields: { viscosity: 'number', grades: saeGradesLayout } } satisfies Layout;
-export const oilReportLayout = { fields: { 'sample?': { fields: { temperature: 'number', viscosity: 'number', clean: 'number', fuel: 'number', 'byLaw?': fuelFractionSpanLayout, 'hot?': { fields: { clean: hotOilLayout, now: hotOilLayout } }, 'dilution?': dilutionFindingLayout, fuelViscosity: { fields: { value: 'number', basis: basisLayout } } } }, 'leak?': { fields: { flow: 'number', basis: basisLayout, left: { fields: { until: timeToDilutionLayout, fraction: 'number', setBy: { oneOf: ['film', 'limit'] } } }, untilAct: timeToDilutionLayout, untilCritical: timeToDilutionLayout } }, 'film?': filmReportLayout, densityBasis: basisLayout } } satisfies Layout;
+export const sampleReportLayout = { fields: { temperature: 'number', viscosity: 'number', clean: 'number', fuel: 'number', 'byLaw?': fuelFractionSpanLayout, 'hot?': { fields: { clean: hotOilLayout, now: hotOilLayout, leftGrade: 'boolean' } }, 'dilution?': dilutionFindingLayout, 'thinning?': thinningFindingLayout, fuelViscosity: { fields: { span: spanLayout, basis: basisLayout } } } } satisfies Layout;
+export const leftUntilLayout = { fields: { until: timeToDilutionLayout, fraction: 'number', setBy: { oneOf: ['film', 'limit', 'viscosity'] } } } satisfies Layout;
+export const timeLeftLayout = { by: 'known', variants: [
+  { fields: { known: { oneOf: [false] }, because: { oneOf: ['no sample', 'thickened sample'] } } },
+  { fields: { known: { oneOf: [true] }, running: leftUntilLayout, standing: leftUntilLayout } },
+] } satisfies Layout;
+export const leakReportLayout = { fields: { flow: spanLayout, basis: basisLayout, 'running?': 'number', evaporation: 'number', left: timeLeftLayout, 'flooded?': 'number' } } satisfies Layout;
+export const oilReportLayout = { fields: { 'sample?': sampleReportLayout, 'leak?': leakReportLayout, 'tolerance?': maxDilutionSpanLayout, 'film?': filmReportLayout, densityBasis: basisLayout } } satisfies Layout;
 export const inspectionLayout = { fields: { engine: 'string', units: { oneOf: ['inch', 'metric'] }, 'rods?': bearingGroupReportLayout, 'mains?': bearingGroupReportLayout, 'endPlay?': endPlayLayout, happened: { list: happenedLayout }, cylinders: { list: cylinderReportLayout }, 'boring?': borePlanLayout, 'oil?': oilReportLayout } } satisfies Layout;
 export const endPlaySheetLayout = { fields: { readings: { list: { fields: { pushed: 'number', pulled: 'number' } } }, 'limits?': statedLimitsLengthLayout } } satisfies Layout;
 export const crankshaftSheetLayout = { fields: { 'rodJournals?': journalKindLayout, 'mainJournals?': journalKindLayout, 'endPlay?': endPlaySheetLayout } } satisfies Layout;
@@ -48,5 +56,6 @@ export const cylinderLimitsLayout = { fields: { 'outOfRound?': statedLimitsLengt
 export const cylinderSheetLayout = { fields: { name: 'string', bore: { fields: { readings: { list: diameterReadingLayout }, 'ringTravel?': spanLayout, 'wall?': 'number' } }, 'piston?': sizeOrSpanLayout, 'rings?': { list: { fields: { name: 'string', gap: 'number', measuredIn: 'number' } } } } } satisfies Layout;
 export const bigEndSheetLayout = { fields: { stroke: 'number', rodLength: 'number', bore: 'number', compressionRatio: 'number', pistonMass: 'number', smallEndMass: 'number', bigEndMass: 'number' } } satisfies Layout;
 export const filmSheetLayout = { fields: { name: 'string', inlet: 'number', roughness: roughnessLayout, 'filmRatio?': 'number', 'material?': shellMaterialLayout, 'duty?': { oneOf: ['closely fitted', 'general'] }, 'largestParticle?': 'number', 'supply?': oilSupplyLayout, 'bigEnd?': bigEndSheetLayout, 'rule?': { oneOf: ['Trumpler'] }, 'startUpLoad?': 'number', speed: 'number', load: 'number', journal: 'number', length: 'number', clearance: 'number' } } satisfies Layout;
-export const oilSheetLayout = { fields: { line: viscosityLineLayout, 'density?': 'number', sump: 'number', 'sample?': viscosityPointLayout, 'fuelViscosity?': 'number', 'fuel?': { fields: { line: viscosityLineLayout, density: 'number' } }, 'bearing?': filmSheetLayout, 'leak?': { either: [{ fields: { drops: 'number', 'dropVolume?': 'number' } }, { fields: { flow: 'number' } }] }, 'thresholds?': { fields: { act: 'number', critical: 'number', 'source?': 'string' } } } } satisfies Layout;
+export const leakSheetLayout = { either: [{ fields: { 'running?': 'number', 'evaporation?': 'number', 'clearanceVolume?': 'number', drops: 'number', 'dropVolume?': 'number' } }, { fields: { 'running?': 'number', 'evaporation?': 'number', 'clearanceVolume?': 'number', flow: 'number' } }] } satisfies Layout;
+export const oilSheetLayout = { fields: { line: viscosityLineLayout, 'density?': 'number', sump: 'number', 'sample?': viscosityPointLayout, 'fuelViscosity?': 'number', 'fuel?': { fields: { line: viscosityLineLayout, density: 'number' } }, 'bearing?': filmSheetLayout, 'doubt?': filmDoubtLayout, 'leak?': leakSheetLayout, 'thresholds?': { fields: { act: 'number', critical: 'number', 'source?': 'string' } }, 'thinning?': { fields: { act: 'number', critical: 'number', 'source?': 'string' } } } } satisfies Layout;
 export const sheetLayout = { fields: { version: { oneOf: [1] }, engine: 'string', 'happened?': { list: happenedLayout }, units: { oneOf: ['inch', 'metric'] }, 'crankshaft?': crankshaftSheetLayout, 'rods?': { list: bearingSheetLayout }, 'mains?': { list: bearingSheetLayout }, 'shells?': { list: shellPairsLayout }, 'bores?': boresSheetLayout, 'cylinderLimits?': cylinderLimitsLayout, 'cylinders?': { list: cylinderSheetLayout }, 'oil?': oilSheetLayout } } satisfies Layout;

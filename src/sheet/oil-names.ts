@@ -32,6 +32,7 @@ export function oilNames(part: 'sample' | 'bearing' | 'leak', oil: OilSheet): Na
         'oil.line': 'line',
         fuel: 'fuel',
         'fuel.line': fuelLine,
+        doubt: 'doubt',
         'options.thresholds': 'bearing.filmRatio',
       };
     case 'leak':

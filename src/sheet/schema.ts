@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { inletDoubt, shareInDoubt } from '../bearings/internal.js';
 import { dialReading } from '../crankshaft/internal.js';
 import { cylinderWall } from '../cylinders/internal.js';
 import {
@@ -10,14 +11,17 @@ import {
 } from '../judging/internal.js';
 import { viscosityAt } from '../oil/index.js';
 import {
+  clearanceSpace,
   dilutionLimit,
   dripRate,
+  evaporationRate,
   leakFlow,
   liquidDensity,
   liquidViscosity,
   oilTemperature,
   singleDrop,
   sumpVolume,
+  thinningLimit,
 } from '../oil/internal.js';
 import {
   accepting,
@@ -63,12 +67,24 @@ const line = z
 
 const fraction = quantity('volumeFraction', dilutionLimit);
 
+const aroundLeak = {
+  running: quantity('flow', leakFlow).exactOptional(),
+  evaporation: quantity('rate', evaporationRate).exactOptional(),
+  clearanceVolume: quantity('volume', clearanceSpace).exactOptional(),
+};
 const drip = fields({
   drops: quantity('rate', dripRate),
   dropVolume: quantity('volume', singleDrop).exactOptional(),
+  ...aroundLeak,
 });
-const flow = fields({ flow: quantity('flow', leakFlow) });
+const flow = fields({ flow: quantity('flow', leakFlow), ...aroundLeak });
+const share = quantity('ratio', shareInDoubt).exactOptional();
+const lost = quantity('ratio', thinningLimit);
 const density = quantity('density', liquidDensity);
+
+/** Whether one acts before it is critical. */
+const inOrder = ({ act, critical }: { readonly act: number; readonly critical: number }) =>
+  act <= critical;
 
 /** Drops per unit of time, or a flow. */
 const leak = chosen<NonNullable<OilSheet['leak']>>([drip, flow], (value) =>
@@ -130,9 +146,19 @@ export const sections = {
     fuelViscosity: quantity('kinematicViscosity', liquidViscosity).exactOptional(),
     fuel: fields({ line, density }).exactOptional(),
     bearing: filmBearing.exactOptional(),
+    doubt: fields({
+      inlet: quantity('temperatureDifference', inletDoubt).exactOptional(),
+      length: share,
+      roughness: share,
+      clearance: share,
+      load: share,
+    }).exactOptional(),
     leak: leak.exactOptional(),
     thresholds: fields({ act: fraction, critical: fraction, source: name.exactOptional() })
-      .refine(({ act, critical }) => act <= critical, 'act is above critical; swap the two')
+      .refine(inOrder, 'act is above critical; swap the two')
+      .exactOptional(),
+    thinning: fields({ act: lost, critical: lost, source: name.exactOptional() })
+      .refine(inOrder, 'act is above critical; swap the two')
       .exactOptional(),
   }).optional(),
 } satisfies { readonly [K in keyof Required<Sheet>]: z.ZodType<Sheet[K]> };

@@ -1,4 +1,10 @@
-import type { LoadedBearing, OilSupply, Roughness, ShellMaterial } from '../bearings/index.js';
+import type {
+  FilmDoubt,
+  LoadedBearing,
+  OilSupply,
+  Roughness,
+  ShellMaterial,
+} from '../bearings/index.js';
 import type { SizeOrSpan, Span } from '../judging/index.js';
 import type { DiameterReading } from '../measuring/index.js';
 import type { ViscosityLine, ViscosityPoint } from '../oil/index.js';
@@ -157,18 +163,10 @@ export interface OilSheet {
   };
   /** The bearing to judge, usually the hardest loaded big end. */
   readonly bearing?: FilmSheet;
+  /** How far what is put in for the bearing is in doubt; by default a rule of thumb. */
+  readonly doubt?: FilmDoubt;
   /** Fuel that leaks into the oil while the engine stands. */
-  readonly leak?:
-    | {
-        /** Rate of the drops [1/s]. */
-        readonly drops: Rate;
-        /** Volume of one drop, if it was measured [m³]. */
-        readonly dropVolume?: Volume;
-      }
-    | {
-        /** The flow, if it was measured [m³/s]. */
-        readonly flow: Flow;
-      };
+  readonly leak?: LeakSheet;
   /** Fuel fractions to act at. */
   readonly thresholds?: {
     /** Above this, change the oil and find the leak [-]. */
@@ -178,6 +176,40 @@ export interface OilSheet {
     /** Who set them. */
     readonly source?: string;
   };
+  /** Shares of its viscosity that the oil may lose. */
+  readonly thinning?: {
+    /** Above this, change the oil and find the cause [-]. */
+    readonly act: Ratio;
+    /** Above this, do not run the engine [-]. */
+    readonly critical: Ratio;
+    /** Who set them. */
+    readonly source?: string;
+  };
+}
+
+/** A leak, by its drops or by its flow. */
+export type LeakSheet = LeakAround &
+  (
+    | {
+        /** Rate of the drops [1/s]. */
+        readonly drops: Rate;
+        /** Volume of one drop, if it was measured [m³]. */
+        readonly dropVolume?: Volume;
+      }
+    | {
+        /** The flow, if it was measured [m³/s]. */
+        readonly flow: Flow;
+      }
+  );
+
+/** What goes with a leak. */
+export interface LeakAround {
+  /** Fuel that leaks while the engine runs; by default as much as while it stands [m³/s]. */
+  readonly running?: Flow;
+  /** Share of the fuel in the oil that evaporates in a time while the engine runs hot; none by default [1/s]. */
+  readonly evaporation?: Rate;
+  /** Space above one piston at top dead centre [m³]. */
+  readonly clearanceVolume?: Volume;
 }
 
 /** A bearing whose oil film to judge. */

@@ -22,12 +22,15 @@ import { blendCards } from '../oil/blend.cards.js';
 import { blendFractionCards } from '../oil/blend-fractions.cards.js';
 import { densityCards } from '../oil/density.cards.js';
 import { dilutedOilCards } from '../oil/diluted-oil.cards.js';
+import { dripCards } from '../oil/drip.cards.js';
 import { fuelFractionSpanCards } from '../oil/fuel-fraction-span.cards.js';
+import { hydraulicLockCards } from '../oil/hydraulic-lock.cards.js';
 import { levelRiseCards } from '../oil/level-rise.cards.js';
 import { filmOilCards } from '../oil/oil.cards.js';
 import { sayboltCards } from '../oil/saybolt.cards.js';
 import { sumpCards } from '../oil/sump.cards.js';
 import { sumpLogCards } from '../oil/sump-log.cards.js';
+import { thinningCards } from '../oil/thinning.cards.js';
 import { viscosityCards } from '../oil/viscosity.cards.js';
 import { viscosityIndexCards } from '../oil/viscosity-index.cards.js';
 
@@ -60,6 +63,9 @@ const everyCard = Object.freeze({
   ...blendFractionCards,
   ...fuelFractionSpanCards,
   ...dilutedOilCards,
+  ...dripCards,
+  ...hydraulicLockCards,
+  ...thinningCards,
   ...sumpCards,
   ...sumpLogCards,
   ...levelRiseCards,

@@ -6,8 +6,10 @@ import {
   filmThickness,
   heatBalance,
   hour,
+  kelvinDifference,
   lbf,
   maxFuelDilution,
+  maxFuelDilutionSpan,
   micrometre,
   mL,
   mLPerHour,
@@ -135,24 +137,88 @@ describe('the fuel that a film stands', () => {
   });
 });
 
+/** A bearing of which every number is known. */
+const SURE = {
+  inlet: kelvinDifference(0),
+  length: percent(0),
+  roughness: percent(0),
+  clearance: percent(0),
+  load: percent(0),
+};
+
+describe('the fuel that a film stands, as a span', () => {
+  it('is one figure, but for the law, where nothing is in doubt', () => {
+    const { asGiven, drivers, basis } = maxFuelDilutionSpan(hard, SURE);
+    const { fraction } = standing(asGiven);
+    for (const { driver, span } of drivers) {
+      if (driver === 'law') expect(span.max).toBeGreaterThan(fraction);
+      else expect(span).toEqual({ min: fraction, max: fraction });
+    }
+    expect(basis.kind).toBe('specified');
+    expect(maxFuelDilutionSpan(hard).basis.kind).toBe('common practice');
+  });
+
+  it('has at its ends what the bearing stands there, each number moved alone', () => {
+    const { drivers, span } = maxFuelDilutionSpan(hard);
+    const at = (driver: string) => drivers.find((one) => one.driver === driver)?.span;
+    const stood = (changed: object) => standing(maxFuelDilution({ ...hard, ...changed })).fraction;
+    const twice = { journal: times(roughness.journal, 2), shell: times(roughness.shell, 2) };
+    const ends: readonly (readonly [number | undefined, object])[] = [
+      [at('inlet')?.min, { inlet: hard.inlet + 10 }],
+      [at('inlet')?.max, { inlet: hard.inlet - 10 }],
+      [at('load')?.min, { load: hard.load * 1.25 }],
+      [at('load')?.max, { load: hard.load / 1.25 }],
+      [at('length')?.min, { length: hard.length / 1.25 }],
+      [at('roughness')?.min, { roughness: twice }],
+      [at('law')?.max, { law: 'log-mean' }],
+    ];
+    for (const [end, changed] of ends) expect(end).toBeCloseTo(stood(changed), 12);
+    expect(span.min).toBe(Math.min(...drivers.map((one) => one.span.min)));
+    expect(span.max).toBe(Math.max(...drivers.map((one) => one.span.max)));
+  });
+
+  it('widens with every doubt, and lists first what moves it most', () => {
+    const doubt = fc.integer({ min: 0, max: 100 }).map((n) => percent(n));
+    const field = fc.constantFrom('length', 'roughness', 'clearance', 'load');
+    fc.assert(
+      fc.property(doubt, field, (more, name) => {
+        const wide = maxFuelDilutionSpan(hard, { ...SURE, [name]: more });
+        const narrow = maxFuelDilutionSpan(hard, SURE);
+        expect(wide.span.min).toBeLessThanOrEqual(narrow.span.min);
+        expect(wide.span.max).toBeGreaterThanOrEqual(narrow.span.max);
+        const widths = wide.drivers.map(({ span }) => span.max - span.min);
+        expect(widths).toEqual([...widths].sort((a, b) => b - a));
+      }),
+      { ...seed, numRuns: 10 },
+    );
+  });
+
+  it('is none where an inlet in doubt leaves no oil, and none to nine tenths by what hardly carries', () => {
+    const idle = { ...rough, load: lbf(0) };
+    expect(maxFuelDilutionSpan(idle).span).toEqual({ min: 0.9, max: 0.9 });
+    const scorched = { ...hard, load: lbf(1), inlet: celsius(225) };
+    expect(maxFuelDilutionSpan(scorched, { inlet: kelvinDifference(50) }).span.min).toBe(0);
+  });
+});
+
 describe('the hours that a leak may last', () => {
-  const sump = { leak: mLPerHour(18), oil: quartUS(1) };
+  const sump = { leak: mLPerHour(18), oil: quartUS(1), fuel: mL(0) };
   /** A film that fails before the limit does. */
   const weak = { ...rough, load: lbf(1500), filmRatio: ratio(4.5), inlet: celsius(85) };
 
   it('go to the film’s fraction where that comes first', () => {
-    const { until, fraction, setBy, stand } = safeHours({ sump, bearing: weak });
+    const { running, fraction, setBy, stand } = safeHours({ sump, bearing: weak, doubt: SURE });
     expect(setBy).toBe('film');
-    expect(fraction).toBe(standing(stand).fraction);
+    expect(fraction).toBe(standing(stand.asGiven).fraction);
     const fuel = (sump.oil * fraction) / (1 - fraction);
-    expect(until.reached && until.time).toBeCloseTo(fuel / sump.leak, 3);
+    expect(running.reached && running.time).toBeCloseTo(fuel / sump.leak, 3);
   });
 
   it('go to the limit where that does, the caller’s own if there is one', () => {
     const common = safeHours({ sump, bearing: rough });
     expect(common.setBy).toBe('limit');
     expect(common.limit).toMatchObject({ fraction: 0.05, basis: { kind: 'common practice' } });
-    expect(common.until.reached && valueIn(common.until.time, hour)).toBeCloseTo(2.767, 2);
+    expect(common.running.reached && valueIn(common.running.time, hour)).toBeCloseTo(2.767, 2);
     const own = safeHours({ sump, bearing: rough, limit: percentByVolume(2) });
     expect(own).toMatchObject({ setBy: 'limit', fraction: 0.02 });
     expect(own.limit.basis).toEqual({ kind: 'specified' });
@@ -167,19 +233,35 @@ describe('the hours that a leak may last', () => {
 
   it('are none for a film that is too thin when clean, or a sump past the fraction', () => {
     const thin = safeHours({ sump, bearing: { ...rough, filmRatio: ratio(100) } });
-    expect(thin).toMatchObject({ fraction: 0, setBy: 'film', until: { reached: true, time: 0 } });
+    expect(thin).toMatchObject({ fraction: 0, setBy: 'film', running: { reached: true, time: 0 } });
     const late = safeHours({ sump: { ...sump, fuel: mL(200) }, bearing: rough });
-    expect(late.until).toEqual({ reached: true, time: 0 });
+    expect(late.running).toEqual({ reached: true, time: 0 });
   });
 
   it('are fewer with fuel in the sump, and without end where as much evaporates', () => {
     const hours = (more: object) => {
-      const { until } = safeHours({ sump: { ...sump, ...more }, bearing: rough });
-      return until.reached ? valueIn(until.time, hour) : Number.POSITIVE_INFINITY;
+      const { running } = safeHours({ sump: { ...sump, ...more }, bearing: rough });
+      return running.reached ? valueIn(running.time, hour) : Number.POSITIVE_INFINITY;
     };
     expect(hours({ fuel: mL(20) })).toBeLessThan(hours({}));
     expect(hours({ evaporation: perHour(0.1) })).toBeGreaterThan(hours({}));
     expect(hours({ evaporation: perHour(1) })).toBe(Number.POSITIVE_INFINITY);
     expect(hours({ leak: mLPerHour(0) })).toBe(Number.POSITIVE_INFINITY);
+  });
+
+  it('count a leak at its most, and run on while the engine stands, where nothing evaporates', () => {
+    const leak = { min: mLPerHour(6), max: mLPerHour(18) };
+    const found = safeHours({
+      sump: { ...sump, leak, evaporation: perHour(0.1) },
+      bearing: rough,
+    });
+    const most = safeHours({ sump, bearing: rough });
+    expect(found.standing).toEqual(most.standing);
+    const { running, standing: stands } = found;
+    if (!running.reached || !stands.reached) throw new Error('not reached');
+    expect(running.time).toBeGreaterThan(stands.time);
+    const dry = { ...sump, leak: mLPerHour(0), standingLeak: leak };
+    const weeping = safeHours({ sump: dry, bearing: rough });
+    expect([weeping.running.reached, weeping.standing]).toEqual([false, most.standing]);
   });
 });

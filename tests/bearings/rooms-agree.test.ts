@@ -143,7 +143,7 @@ describe('what one room gives, the next one takes', () => {
 
   it('the slowest drip of the smallest drop', () => {
     const counted = { drops: 1, time: countingTime.most as Time };
-    const leak = dripFlow({ ...counted, dropVolume: singleDrop.least as Volume });
+    const { max: leak } = dripFlow({ ...counted, dropVolume: singleDrop.least as Volume });
     const sump = { leak, oil: litre(3), time: hour(8) };
     expect(fuelInSump(sump).fuel).toBeGreaterThan(0);
   });
@@ -165,7 +165,7 @@ describe('what one room gives, the next one takes', () => {
 
   it('a limit on fuel in oil', () => {
     const fed = { ...bearing, oil, inlet: celsius(60), speed: rpm(1800), load: newton(100) };
-    const sump = { leak: mLPerMinute(1), oil: litre(3) };
+    const sump = { leak: mLPerMinute(1), oil: litre(3), fuel: litre(0) };
     const limit = percentByVolume(95);
     const hours = safeHours({ sump, bearing: { ...fed, roughness }, limit });
     expect(hours.limit.fraction).toBe(limit);

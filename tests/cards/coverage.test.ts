@@ -14,6 +14,7 @@ const WITHOUT_CARD: Readonly<Record<string, string>> = {
     'finiteBearingAt',
     'heatBalance',
     'maxFuelDilution',
+    'maxFuelDilutionSpan',
     'safeHours',
     'solveReynolds',
   ]),

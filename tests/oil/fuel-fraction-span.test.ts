@@ -29,9 +29,11 @@ describe('fuelFractionSpan', () => {
   it('is what every law finds, Refutas turned to volume', () => {
     const { byLaw } = fuelFractionSpan(good);
     const { oil, fuel, sample } = good;
-    expect(byLaw['ASTM D7152']).toBe(fuelFraction({ law: 'ASTM D7152', oil, fuel, sample }));
-    expect(byLaw['log-mean']).toBe(fuelFraction({ law: 'log-mean', oil, fuel, sample }));
-    const byMass = fractionByMass({ byVolume: byLaw.Refutas, oilDensity });
+    const single = (x: number) => ({ min: x, max: x });
+    const by = (law: 'ASTM D7152' | 'log-mean') => fuelFraction({ law, oil, fuel, sample });
+    expect(byLaw['ASTM D7152']).toEqual(single(by('ASTM D7152')));
+    expect(byLaw['log-mean']).toEqual(single(by('log-mean')));
+    const byMass = fractionByMass({ byVolume: byLaw.Refutas.max, oilDensity });
     expect(byMass).toBeCloseTo(fuelFraction({ law: 'Refutas', oil, fuel, sample }), 12);
   });
 
@@ -68,10 +70,21 @@ describe('fuelFractionSpan', () => {
   });
 
   it('leaves several per cent open on petrol in oil, the log-mean finding most', () => {
-    const { byLaw, span } = fuelFractionSpan(good);
-    expect(span).toEqual({ min: byLaw['ASTM D7152'], max: byLaw['log-mean'] });
+    const { byLaw, span, lawOf } = fuelFractionSpan(good);
+    expect(span).toEqual({ min: byLaw['ASTM D7152'].min, max: byLaw['log-mean'].max });
+    expect(lawOf).toEqual({ min: 'ASTM D7152', max: 'log-mean' });
     expect(span.max - span.min).toBeGreaterThan(0.03);
     expect(span.max - span.min).toBeLessThan(0.06);
+  });
+
+  it('is that of both fuels where the fuel is a span, more of a thicker one', () => {
+    const fuel = { min: centistokes(0.5), max: centistokes(1) };
+    const both = fuelFractionSpan({ ...good, fuel });
+    expect(both.span.min).toBe(fuelFractionSpan({ ...good, fuel: fuel.min }).span.min);
+    expect(both.span.max).toBe(fuelFractionSpan({ ...good, fuel: fuel.max }).span.max);
+    for (const { min, max } of Object.values(both.byLaw)) expect(min).toBeLessThan(max);
+    const reversed = { ...good, fuel: { min: fuel.max, max: fuel.min } };
+    expect(refusal(() => fuelFractionSpan(reversed)).parameter).toBe('fuel');
   });
 
   it('widens as the sample thins, from nothing for new oil', () => {
@@ -91,7 +104,10 @@ describe('fuelFractionSpan', () => {
 
   it('is all fuel for fuel, and below none for a sample a little thicker than the oil', () => {
     const all = fuelFractionSpan({ ...good, sample: good.fuel }).byLaw;
-    for (const one of Object.values(all)) expect(one).toBeCloseTo(1, 12);
+    for (const { min, max } of Object.values(all)) {
+      expect(min).toBeCloseTo(1, 12);
+      expect(max).toBeCloseTo(1, 12);
+    }
     const { span } = fuelFractionSpan({ ...good, sample: centistokes(102) });
     expect(span.max).toBeLessThan(0);
     expect(span.min).toBeGreaterThan(-0.01);

@@ -1,18 +1,24 @@
 import {
-  commonDrop,
   dripFlow,
+  dropVolume,
   type Flow,
   format,
   fuelInSump,
   hour,
+  hydraulicLockHours,
+  kilogramPerCubicMetre,
+  type Length,
   litre,
   litrePerMinute,
   minute,
   mL,
   mLPerHour,
+  mm,
+  newtonPerMetre,
   percentByVolume,
   perHour,
   perMinute,
+  petrolDrop,
   quartUS,
   type Rate,
   type SumpLeak,
@@ -42,16 +48,18 @@ const holds = ({ leak, oil }: SumpLeak, t: number, fuel = 0) =>
   leak * hour(t) + fuel < Math.min(49 * oil, 0.099);
 
 describe('dripFlow', () => {
-  it('is the drops counted by their volume over the time, by default 0.05 mL each', () => {
+  it('is the drops counted by their volume over the time, by default 0.018 to 0.05 mL each', () => {
     const counted = { drops: 12, time: minute(1) };
-    expect(format(dripFlow(counted), mLPerHour)).toBe('36.0 mL/h');
-    expect(dripFlow({ ...counted, dropVolume: commonDrop })).toBe(dripFlow(counted));
+    const { min, max } = dripFlow(counted);
+    expect([min, max].map((flow) => format(flow, mLPerHour))).toEqual(['13.0 mL/h', '36.0 mL/h']);
+    expect(dripFlow({ ...counted, dropVolume: petrolDrop })).toEqual(dripFlow(counted));
     const large = dripFlow({ ...counted, dropVolume: mL(0.1) });
-    expect(format(large, mLPerHour)).toBe('72.0 mL/h');
-    expect(dripFlow({ drops: 0, time: minute(1) })).toBe(0);
+    expect(large.min).toBe(large.max);
+    expect(format(large.max, mLPerHour)).toBe('72.0 mL/h');
+    expect(dripFlow({ drops: 0, time: minute(1) })).toEqual({ min: 0, max: 0 });
     // Three counts of a minute: 12, 13 and 12 drops.
-    expect(dripFlow({ drops: 37 / 3, time: minute(1) })).toBeCloseTo(
-      dripFlow({ drops: 37, time: minute(3) }),
+    expect(dripFlow({ drops: 37 / 3, time: minute(1) }).max).toBeCloseTo(
+      dripFlow({ drops: 37, time: minute(3) }).max,
       18,
     );
   });
@@ -61,7 +69,7 @@ describe('dripFlow', () => {
       [1, 1e6, 1e-9],
       [1000, 1, 1e-6],
     ] as const) {
-      const leak = dripFlow({ drops, time: second(time), dropVolume: drop as Volume });
+      const { max: leak } = dripFlow({ drops, time: second(time), dropVolume: drop as Volume });
       expect(() =>
         timeToDilution({ leak, oil: litre(1), fraction: percentByVolume(5) }),
       ).not.toThrow();
@@ -79,6 +87,43 @@ describe('dripFlow', () => {
   it('shows a drop in its unit where there is none', () => {
     const jug = { drops: 1, time: minute(1), dropVolume: 0.05 as Volume };
     expect(refusal(() => dripFlow(jug)).hint).toContain('mL(0.05)');
+    const reversed = { min: petrolDrop.max, max: petrolDrop.min };
+    expect(refusal(() => dripFlow({ ...jug, dropVolume: reversed })).parameter).toBe('dropVolume');
+  });
+});
+
+describe('dropVolume', () => {
+  it('grows with the edge and the surface tension, and shrinks with the density', () => {
+    const edges = fc.double({ min: 0.5, max: 8, noNaN: true }).map((size) => mm(size));
+    fc.assert(
+      fc.property(edges, (edge) => {
+        const drop = dropVolume({ edge });
+        expect(dropVolume({ edge: (edge * 2) as Length })).toBeCloseTo(2 * drop, 15);
+        const water = { surfaceTension: newtonPerMetre(0.0728) };
+        expect(dropVolume({ edge, ...water })).toBeGreaterThan(drop);
+        const heavy = { density: kilogramPerCubicMetre(1000) };
+        expect(dropVolume({ edge, ...heavy })).toBeLessThan(drop);
+      }),
+    );
+  });
+});
+
+describe('hydraulicLockHours', () => {
+  it('is reached when the leak has run in so much', () => {
+    const spaces = fc.integer({ min: 10, max: 500 }).map((n) => mL(n));
+    const leaks = fc.integer({ min: 1, max: 500 }).map((n) => mLPerHour(n));
+    fc.assert(
+      fc.property(spaces, leaks, (clearanceVolume, leak) => {
+        const time = hydraulicLockHours({ clearanceVolume, leak });
+        const { fuel } = fuelInSump({ leak, oil: litre(60), time });
+        expect(fuel / clearanceVolume).toBeCloseTo(1, 9);
+      }),
+    );
+  });
+
+  it('refuses what leaks nothing: there is no such time', () => {
+    const dry = { clearanceVolume: mL(60), leak: mLPerHour(0) };
+    expect(refusal(() => hydraulicLockHours(dry)).parameter).toBe('leak');
   });
 });
 

@@ -5,6 +5,7 @@ import {
   dilutedOil,
   dilutionFinding,
   dripFlow,
+  dropVolume,
   fractionByMass,
   fractionByVolume,
   fuelFraction,
@@ -15,12 +16,16 @@ import {
   minute,
   mL,
   mLPerHour,
+  mm,
+  newtonPerMetre,
   percentByMass,
   percentByVolume,
   petrol,
   petrolAt20C,
   petrolDensity,
   petrolLine,
+  petrolSpanAt20C,
+  thinningFinding,
   type VolumeFraction,
   valueIn,
   viscosityAt,
@@ -324,9 +329,40 @@ describe('petrol in the sump', () => {
   });
   check({
     basis: 'common practice',
-    name: 'twenty drops make a millilitre',
+    name: 'twenty drops make a millilitre, at the most',
     given: { drops: 20, time: minute(1) },
     expected: 60,
-    got: (drip) => valueIn(dripFlow(drip), mLPerHour) / valueIn(mL(1), mL),
+    got: (drip) => valueIn(dripFlow(drip).max, mLPerHour) / valueIn(mL(1), mL),
+  });
+  check({
+    source:
+      'USP 32, general chapter 1101: a dropper of 3 mm delivers water in drops of 45 to 55 mg; surface tension and density of water from memory',
+    name: 'water off an edge of 3 mm',
+    given: {
+      edge: mm(3),
+      surfaceTension: newtonPerMetre(0.0728),
+      density: kilogramPerCubicMetre(998.2),
+    },
+    expected: 50,
+    tolerance: { absolute: 5 },
+    got: (drop) => valueIn(dropVolume(drop), mL) * 998.2,
+  });
+  check({
+    source:
+      'Zhu and others, Experimental analysis of the evaporation process for gasoline (2012): from 0.86 to 1.51 mPa·s while 86 % evaporated',
+    name: 'weathered petrol is as much thicker than the middle of fresh petrol',
+    given: { fresh: petrolAt20C, weathered: petrolSpanAt20C.max },
+    expected: 1.51 / 0.86,
+    tolerance: { relative: 0.05 },
+    got: ({ fresh, weathered }) => weathered / fresh,
+  });
+  check({
+    source:
+      'engine guide of an oil laboratory, viscosity: alarm at 10 % below the new oil, critical at 20 %',
+    name: 'an oil that has lost 9, 11, 19 and 21 % of its viscosity',
+    given: [91, 89, 81, 79].map((left) => centistokes(left)),
+    expected: ['normal', 'act', 'act', 'critical'],
+    got: (samples) =>
+      samples.map((sample) => thinningFinding({ oil: centistokes(100), sample }).stage as string),
   });
 });

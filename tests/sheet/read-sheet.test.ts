@@ -198,6 +198,10 @@ describe('readSheet', () => {
     ['oil.bearing.roughness.shell', undefined, 'oil.bearing.roughness.shell', /missing/],
     ['oil.fuelViscosity', '0.6 cSt', 'oil.fuel', /the film needs its line/],
     ['oil.thresholds', { act: '5 vol%', critical: '2 vol%' }, 'oil.thresholds', /swap/],
+    ['oil.thinning', { act: '30 %', critical: '20 %' }, 'oil.thinning', /swap/],
+    ['oil.doubt', { inlet: '60 ΔK' }, 'oil.doubt.inlet', /50 ΔK/],
+    ['oil.doubt', { load: '300 %' }, 'oil.doubt.load', /200 %/],
+    ['oil.leak.clearanceVolume', '60 L', 'oil.leak.clearanceVolume', /10000 mL/],
     ['extra', 1, 'extra', /is not a known field; known fields here: version, engine/],
   ])('%s as %j is a problem at %s', (path, value, place, message) => {
     const problems = problemsOf(spoilt({ [path]: value }));

@@ -93,25 +93,41 @@ describe('report of a bore that is to be machined', () => {
 describe('report of the oil', () => {
   it('sees no fuel where the sample is no thinner than clean oil', () => {
     expect(reported({ 'oil.sample.viscosity': '342 cSt' })).toContain(
-      'Fuel now: the viscosity shows none by ASTM D7152',
+      'Fuel now: the viscosity shows none, fuel taken as',
     );
   });
 
-  it('tells the story in six lines, with the caution', () => {
+  it('tells the story line by line, with the caution', () => {
     const text = reported().replace(/\s+/g, ' ');
     const story = text.slice(text.indexOf(' OIL '), text.indexOf('WHO SET'));
-    const beginnings = ['Fuel', 'Viscosity', 'Film', 'Bearing', 'Time', 'What'];
-    expect(
-      story.match(/\b(Fuel now|Viscosity now|Film|Bearing|Time left|What to do):/g),
-    ).toHaveLength(6);
-    const places = beginnings.map((word) =>
-      story.search(new RegExp(`\\b${word}( now| left| to do)?:`)),
-    );
+    const beginnings = [
+      'Fuel now',
+      'Viscosity now',
+      'Is it fuel',
+      'Film',
+      'Bearing',
+      'Fuel the film tolerates',
+      'Time left running',
+      'Time left standing with the fuel cock open',
+      'The leak',
+      'At every stop',
+      'What to do',
+    ];
+    const places = beginnings.map((words) => story.indexOf(` ${words}: `));
+    expect(Math.min(...places)).toBeGreaterThan(-1);
     expect(places).toEqual([...places].sort((a, b) => a - b));
-    expect(story).toContain('the blending laws range from 5.9 to 15.0 vol%');
-    expect(story).toContain('7.1 cSt now, SAE 12, 16 or 20, and 11.1 cSt clean, SAE 30.');
+    expect(story).toContain(
+      'at most, by the log-mean with weathered petrol, fuel in oil 16.6 vol%',
+    );
+    expect(story).toContain('at least, by ASTM D7152 with fresh petrol, 5.7 vol%');
+    expect(story).toContain('it has lost 62 % of its viscosity, above the 20 % at which');
+    expect(story).toContain('none to 23.4 vol%, not one figure: 8.3 vol% by ASTM D7152');
+    expect(story).toContain(
+      '7.1 cSt now, SAE 12, 16 or 20, and 11.1 cSt clean, SAE 30: it has left its grade.',
+    );
     expect(story).toContain('at rod 2');
-    expect(story).toContain('Time left: none, already past the fuel limit, at a leak of 18.0 mL/h');
+    expect(story).toContain('Time left running: none, already past the fuel limit.');
+    expect(story).toContain('The leak: 6.5 to 18.0 mL/h while it stands');
     expect(story).toContain('stop the engine, drain the oil, mend the needle valve');
     expect(story).toContain('keep flames and switches away, and ventilate');
   });
@@ -144,24 +160,58 @@ describe('report of the oil', () => {
     const text = reported({ 'oil.sample': undefined }).replace(/\s+/g, ' ');
     expect(text).toContain('No used oil was measured, so this holds for clean oil only.');
     expect(text).toContain(
-      'Time left: unknown, as the fuel in the oil now is unknown; at a leak of',
+      'Time left: unknown, as no used oil was measured, and oil that was not measured is not clean;',
     );
     const thick = reported({ 'oil.sample.viscosity': '400 cSt' }).replace(/\s+/g, ' ');
     expect(thick).toContain('This holds for clean oil, not for the thickened sample.');
-    expect(thick).toContain('Time left: unknown');
+    expect(thick).toContain('Time left: unknown, as the sample does not show what fuel is in it;');
     expect(reported().replace(/\s+/g, ' ')).not.toContain('holds for clean oil');
   });
 
-  it('tells the time that is left until the limit or the film', () => {
+  it('tells the time that is left, and what ends it', () => {
     const left = (changes: Readonly<Record<string, Json | undefined>>) =>
-      /Time left: [^.]*\.\d h until [a-z ]+/.exec(
-        reported({ 'oil.sample.viscosity': '300 cSt', ...changes }).replace(/\s+/g, ' '),
-      )?.[0];
-    expect(left({})).toMatch(/^Time left: \d\.\d h until the fuel limit$/);
-    expect(left({ 'oil.bearing.filmRatio': 4 })).toMatch(/h until the film is too thin$/);
-    expect(reported({ 'oil.bearing.filmRatio': 4 }).replace(/\s+/g, ' ')).toContain(
-      'Time left: none, the film is already too thin, at a leak',
+      /Time left running: ([^.]*(?:\.\d h)?[^.]*)\./.exec(
+        reported({ 'oil.sample.viscosity': '335 cSt', ...changes }).replace(/\s+/g, ' '),
+      )?.[1];
+    const easy = { 'oil.bearing.load': '200 lbf' };
+    expect(left(easy)).toMatch(/^\d\.\d h until the limit on lost viscosity$/);
+    const own = { ...easy, 'oil.thresholds': { act: '2.5 vol%', critical: '5 vol%' } };
+    expect(left(own)).toMatch(/^\d\.\d h until the fuel limit$/);
+    const known = { length: '0 %', roughness: '0 %', clearance: '0 %', load: '0 %' };
+    const sure = { 'oil.doubt': { ...known, inlet: '0 ΔK' }, 'oil.bearing.filmRatio': 4 };
+    expect(left({ ...sure, 'oil.thresholds': { act: '2.5 vol%', critical: '5 vol%' } })).toMatch(
+      /h until the film may be too thin$/,
     );
+    // The film is full by the numbers as given, and none by what is in doubt of them.
+    expect(left({})).toMatch(/^none that can be promised: within what is in doubt of the bearing/);
+    expect(left({ 'oil.bearing.load': '6000 lbf' })).toBe(
+      'none, even without a leak: the film is too thin in clean oil',
+    );
+    const boils = { 'oil.leak': { flow: '2 mL/h', evaporation: '1 per hour' } };
+    expect(left({ ...easy, ...boils })).toBe('no end, if the numbers of the sheet hold');
+  });
+
+  it('tells what the engine leaks while it runs, if the sheet says', () => {
+    const leak = { flow: '18 mL/h', running: '0 mL/h', clearanceVolume: '90 mL' };
+    const text = reported({ 'oil.leak': leak }).replace(/\s+/g, ' ');
+    expect(text).toContain('18.0 mL/h while it stands');
+    expect(text).toContain('and 0.0 mL/h while it runs; no fuel is taken to evaporate.');
+    expect(text).toContain('a cylinder can be flooded after 5.0 h');
+  });
+
+  it('says of thin oil what to do, and that fuel is not the only cause', () => {
+    const act = reported({ 'oil.sample.viscosity': '300 cSt' }).replace(/\s+/g, ' ');
+    expect(act).toContain(
+      'change the oil and find out why it is thin, fuel, a wrong grade or age;',
+    );
+    expect(act).toContain('Stage at the upper end, by the log-mean with weathered petrol: normal.');
+    const limits = {
+      'oil.thresholds': { act: '20 vol%', critical: '30 vol%' },
+      'oil.thinning': { act: '5 %', critical: '40 %', source: 'the laboratory' },
+    };
+    const own = reported({ ...limits }).replace(/\s+/g, ' ');
+    expect(own).toContain('DO NOT RUN: drain the oil and find out why it is thin');
+    expect(own).toContain('specified by the laboratory');
   });
 
   it('names oil without a grade as thinner or thicker', () => {
@@ -195,7 +245,7 @@ describe('describeAction', () => {
   it.each<[string, Readonly<Record<string, Json | undefined>>, RegExp]>([
     [
       'change the oil',
-      { 'oil.sample.viscosity': '190 cSt' },
+      { 'oil.sample.viscosity': '285 cSt' },
       /^change the oil and find the leak; /,
     ],
     [

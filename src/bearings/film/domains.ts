@@ -2,6 +2,7 @@ import { domain } from '../../judging/internal.js';
 import {
   centipoise,
   joulePerKilogramKelvin,
+  kelvinDifference,
   mLPerMinute,
   percent,
   ratio,
@@ -72,6 +73,20 @@ export const sommerfeldRatio = /* @__PURE__ */ domain(ratio, {
   least: 1e-9,
   most: 1e9,
   example: 'ratio(0.1)',
+});
+
+/** How far an inlet temperature is in doubt, either way. */
+export const inletDoubt = /* @__PURE__ */ domain(kelvinDifference, {
+  least: 0,
+  most: 50,
+  example: 'kelvinDifference(10)',
+});
+
+/** By what share a size of a bearing or its load is in doubt. */
+export const shareInDoubt = /* @__PURE__ */ domain(percent, {
+  least: 0,
+  most: 2,
+  example: 'percent(20)',
 });
 
 /** A film over the combined roughness of its surfaces. */

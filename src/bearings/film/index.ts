@@ -15,8 +15,14 @@ export {
   type FilmStand,
   maxFuelDilution,
 } from './max-fuel-dilution.js';
+export {
+  type DilutionDriver,
+  type FilmDoubt,
+  type MaxDilutionSpan,
+  maxFuelDilutionSpan,
+} from './max-fuel-dilution-span.js';
 export { type Drag, petroff, type TurningBearing } from './petroff.js';
-export { type SafeHours, safeHours } from './safe-hours.js';
+export { type KnownSump, type SafeHours, safeHours } from './safe-hours.js';
 export { type ShortFilm, shortBearing } from './short-bearing.js';
 export { solveReynolds } from './solve-reynolds.js';
 export { sommerfeldNumber } from './sommerfeld.js';

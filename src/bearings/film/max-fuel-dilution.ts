@@ -73,7 +73,7 @@ const DILUTED = [
 ] as const;
 
 /** The most fuel that a film is tried with. */
-const MOST = 0.9;
+export const MOST = 0.9;
 
 /**
  * The fuel fraction that the film of this bearing stands: where fuel has thinned the oil until the
@@ -81,6 +81,9 @@ const MOST = 0.9;
  * (`heatBalance`; `carried` of 0 holds the film at the inlet's). The film falls as fuel comes in, so there is
  * one answer, and it is bracketed. Only oil that runs too hot when clean gains by being thinned: it counts as
  * too thin when clean, and `clean` says why.
+ *
+ * The answer is exact for the numbers that are put in, and no more: {@link maxFuelDilutionSpan} tells how far it moves
+ * with what is hardly known of a real bearing.
  *
  * It tells nothing of cylinders, valve gear or vapour: fuel in a crankcase can ignite long before a bearing
  * fails.
@@ -111,11 +114,20 @@ const MOST = 0.9;
  */
 export function maxFuelDilution(bearing: DilutedBearing): FilmStand {
   guardFields('bearing', bearing, DILUTED);
-  const checked = guardFedBearing(bearing);
-  const { filmRatio: asked = 3 as Ratio } = bearing;
-  const filmRatio = filmToRoughness('filmRatio', asked);
-  const needed = (filmRatio * combinedRoughness(bearing.roughness)) as Length;
-  const at = (fraction: number) => withFuel(bearing, checked, fraction as VolumeFraction);
+  return standOf(bearing, guardFedBearing(bearing), filmNeeded(bearing));
+}
+
+/** The least film that this bearing needs; refuses a multiple or a roughness that cannot be. */
+export function filmNeeded({ filmRatio = 3 as Ratio, roughness }: DilutedBearing): Length {
+  return (filmToRoughness('filmRatio', filmRatio) * combinedRoughness(roughness)) as Length;
+}
+
+/** What fuel and law a film is thinned by. */
+type Thinner = Pick<DilutedBearing, 'fuel' | 'law'>;
+
+/** The fuel that a checked bearing stands before its film is thinner than it needs. */
+export function standOf(thinner: Thinner, checked: CheckedBearing, needed: Length): FilmStand {
+  const at = (fraction: number) => withFuel(thinner, checked, fraction as VolumeFraction);
   const spare = (fraction: number) => {
     const diluted = at(fraction);
     return diluted ? diluted.film.film / needed - 1 : -1;
@@ -129,7 +141,7 @@ export function maxFuelDilution(bearing: DilutedBearing): FilmStand {
 
 /** A checked bearing at the temperature it comes to in oil with so much fuel; none if that is thinner than any oil. */
 function withFuel(
-  { fuel, law }: DilutedBearing,
+  { fuel, law }: Thinner,
   bearing: CheckedBearing,
   fraction: VolumeFraction,
 ): WarmFilm | undefined {

@@ -10,16 +10,20 @@ import {
   heatBalance,
   inch,
   joulePerKilogramKelvin,
+  kelvinDifference,
   kilogramPerCubicMetre,
   lbf,
   maxFuelDilution,
+  maxFuelDilutionSpan,
   micrometre,
+  mL,
   mLPerHour,
   percent,
   percentByVolume,
   petroff,
   petrolLine,
   quartUS,
+  type Rate,
   ratio,
   rpm,
   safeHours,
@@ -52,7 +56,7 @@ const fed = { ...loaded, oil, inlet: celsius(70) };
 const roughness = { journal: micrometre(0.3), shell: micrometre(0.5) };
 const rough = { ...fed, roughness };
 const fuel = { line: petrolLine, density: kilogramPerCubicMetre(745) };
-const sump = { leak: mLPerHour(18), oil: quartUS(1) };
+const sump = { leak: mLPerHour(18), oil: quartUS(1), fuel: mL(0) };
 const warmed = {
   power: watt(50),
   flow: cubicMetrePerSecond(3e-6),
@@ -163,9 +167,39 @@ export const filmCalls = {
     },
     cases: 300,
   }),
-  safeHours: calls(safeHours, {
-    sound: [[{ sump, bearing: rough }], [{ sump, bearing: rough, limit: percentByVolume(3) }]],
+  maxFuelDilutionSpan: calls(maxFuelDilutionSpan, {
+    sound: [[rough], [{ ...rough, fuel, law: 'Refutas' }, { inlet: kelvinDifference(5) }]],
     provoked: {
+      'a value is not finite': refused('doubt.load', rough, { load: NaN }),
+      'out of range': refused('doubt.inlet', rough, { inlet: -1 }),
+      'the bearing is too short for its journal': refused('length', { ...rough, length: 0.004 }),
+      'the clearance leaves no room to turn': refused('clearance', { ...rough, clearance: 0 }),
+      'the oil is not one': refused('oil.line', { ...rough, oil: { ...oil, line: [] } }),
+      'the fuel is not one': refused('fuel.density', { ...rough, fuel: { ...fuel, density: 7 } }),
+      'it is no thinner than the oil': refused('fuel.line', { ...rough, fuel: oil }),
+    },
+    cases: 100,
+  }),
+  safeHours: calls(safeHours, {
+    sound: [
+      [{ sump, bearing: rough }],
+      [{ sump, bearing: rough, limit: percentByVolume(3), doubt: { inlet: kelvinDifference(5) } }],
+      [
+        {
+          sump: {
+            ...sump,
+            leak: { min: mLPerHour(6), max: mLPerHour(18) },
+            evaporation: 1e-5 as Rate,
+          },
+          bearing: rough,
+        },
+      ],
+    ],
+    provoked: {
+      'a span is reversed': refused('sump.leak', {
+        sump: { ...sump, leak: { min: mLPerHour(18), max: mLPerHour(6) } },
+        bearing: rough,
+      }),
       'a value is not finite': refused('limit', { sump, bearing: rough, limit: NaN }),
       'out of range': refused('sump.oil', { sump: { ...sump, oil: 1 }, bearing: rough }),
       'the bearing is too short for its journal': refused('bearing.length', {
@@ -182,6 +216,6 @@ export const filmCalls = {
         bearing: { ...rough, fuel: { ...fuel, line: null } },
       }),
     },
-    cases: 300,
+    cases: 100,
   }),
 };

@@ -5,18 +5,22 @@ import {
   dilutedOil,
   dilutionFinding,
   dripFlow,
+  dropVolume,
   fractionByMass,
   fractionByVolume,
   fuelFraction,
   fuelFractionSpan,
   fuelInSump,
   hour,
+  hydraulicLockHours,
   kilogramPerCubicMetre,
   litre,
   massFraction,
   minute,
   mL,
   mLPerHour,
+  mm,
+  percent,
   percentByMass,
   percentByVolume,
   perHour,
@@ -25,6 +29,7 @@ import {
   ppmPerKelvin,
   quartUS,
   sumpLog,
+  thinningFinding,
   timeToDilution,
   type ViscosityLine,
   volumeFraction,
@@ -115,11 +120,50 @@ export const oilCalls = {
     sound: [
       [{ oil: centistokes(100), fuel: centistokes(0.5), sample: centistokes(102), oilDensity }],
     ],
-    provoked: { 'no blend': refused('diluted') },
+    provoked: {
+      'no blend': refused('diluted'),
+      'a span is reversed': refused('fuel', {
+        oil: centistokes(100),
+        fuel: { min: centistokes(1), max: centistokes(0.5) },
+        sample: centistokes(70),
+        oilDensity,
+      }),
+    },
   }),
   dripFlow: calls(dripFlow, {
     sound: [[{ drops: 12, time: minute(1) }], [{ drops: 0, time: minute(1) }]],
-    provoked: { 'no drip': refused('drip') },
+    provoked: {
+      'no drip': refused('drip'),
+      'a span is reversed': refused('dropVolume', {
+        drops: 12,
+        time: minute(1),
+        dropVolume: { min: mL(0.05), max: mL(0.018) },
+      }),
+    },
+  }),
+  dropVolume: calls(dropVolume, {
+    sound: [[{ edge: mm(3) }]],
+    provoked: { 'no drop': refused('drop') },
+  }),
+  hydraulicLockHours: calls(hydraulicLockHours, {
+    sound: [[{ clearanceVolume: mL(60), leak: mLPerHour(18) }]],
+    provoked: { 'no cylinder': refused('cylinder') },
+  }),
+  thinningFinding: calls(thinningFinding, {
+    sound: [
+      [{ oil: centistokes(100), sample: centistokes(85) }],
+      [
+        { oil: centistokes(100), sample: centistokes(85) },
+        { thresholds: { act: percent(5), critical: percent(30) } },
+      ],
+    ],
+    provoked: {
+      'the thresholds are reversed': refused(
+        'options.thresholds',
+        { oil: 1e-4, sample: 9e-5 },
+        { thresholds: { act: 0.3, critical: 0.2 } },
+      ),
+    },
   }),
   dilutedOil: calls(dilutedOil, {
     sound: [

@@ -1,0 +1,66 @@
+import { card } from '../judging/internal.js';
+import {
+  countedDrops,
+  countingTime,
+  drippingEdge,
+  dropShare,
+  liquidDensity,
+  singleDrop,
+  surfaceTension,
+} from './domains.js';
+import { dripFlow, dropVolume } from './drip.js';
+
+/** Formulas of a drip. */
+export const dripCards = {
+  dropVolume: card({
+    of: dropVolume,
+    name: 'volume of a falling drop',
+    gives: { symbol: 'V_d', meaning: 'volume of one drop', dimension: 'volume' },
+    letters: {
+      f: {
+        field: 'falls',
+        meaning: 'share of the weight that falls',
+        domain: dropShare,
+        usual: [0.6, 0.7],
+      },
+      d: {
+        field: 'edge',
+        meaning: 'edge it hangs from',
+        domain: drippingEdge,
+        usual: [1e-3, 6e-3],
+      },
+      sigma: {
+        field: 'surfaceTension',
+        meaning: 'surface tension',
+        domain: surfaceTension,
+        usual: [0.02, 0.073],
+      },
+      rho: { field: 'density', meaning: 'density', domain: liquidDensity, usual: [700, 1000] },
+    },
+    expression: 'f * pi * d * sigma / (rho * 9.80665 m/s^2)',
+    source: "Tate's law; the share after Harkins and Brown, from memory",
+  }),
+  dripFlow: card({
+    of: dripFlow,
+    name: 'flow of a drip',
+    gives: { symbol: 'q', meaning: 'flow', dimension: 'flow' },
+    letters: {
+      n: { field: 'drops', meaning: 'drops counted', domain: countedDrops, usual: [1, 120] },
+      t: {
+        field: 'time',
+        meaning: 'time they were counted for',
+        domain: countingTime,
+        usual: [30, 300],
+      },
+      V_d: {
+        field: 'dropVolume',
+        meaning: 'volume of one drop',
+        domain: singleDrop,
+        usual: [2e-8, 8e-8],
+      },
+    },
+    read: ({ max }) => max,
+    expression: 'n * V_d / t',
+    source: "definition; the drop by Tate's law, or 20 to the millilitre",
+  }),
+};

@@ -1,0 +1,29 @@
+import { card } from '../judging/internal.js';
+import { liquidViscosity } from './domains.js';
+import { thinningFinding } from './thinning.js';
+
+/** Formula of the viscosity that an oil has lost. */
+export const thinningCards = {
+  thinningFinding: card({
+    of: thinningFinding,
+    name: 'share of its viscosity that an oil has lost',
+    gives: { symbol: 'x', meaning: 'share of the viscosity that is lost', dimension: 'ratio' },
+    letters: {
+      nu_o: {
+        field: 'oil',
+        meaning: 'kinematic viscosity of the clean oil',
+        domain: liquidViscosity,
+        usual: [2e-5, 4e-4],
+      },
+      nu_s: {
+        field: 'sample',
+        meaning: 'kinematic viscosity of the sample',
+        domain: liquidViscosity,
+        usual: [1e-5, 3e-4],
+      },
+    },
+    read: ({ finding }) => finding.value,
+    expression: '1 - nu_s / nu_o',
+    source: 'definition',
+  }),
+};
