@@ -24,3 +24,4 @@ export * from './film/index.js';
 export { flattenedThreadGap } from './flattened-thread.js';
 export { matchShells, type Shell, type ShellMatch, type ShellSearch } from './match.js';
 export * from './orbit/index.js';
+export { type ShellsToMake, type ShellWallToSuit, shellWallToSuit } from './shell-wall-to-suit.js';

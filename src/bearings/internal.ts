@@ -5,3 +5,4 @@ export { consequence } from './explain.js';
 export { guardBearing } from './film/journal-bearing.js';
 export { governingLimit } from './film/safe-hours.js';
 export { rankShells } from './match.js';
+export { wallsToSuit } from './shell-wall-to-suit.js';

@@ -1,7 +1,13 @@
 // What the other rooms use of this one. It is not an entry point: users never see it.
 export { bareSteps, stepsIn } from './bare-steps.js';
 export { type Check, checkIfGiven, problemsFrom } from './check.js';
-export type { BoreKind, EngineKind, JournalKind } from './engine-kind.js';
+export type {
+  BoreKind,
+  EngineKind,
+  FastenerLocking,
+  JournalKind,
+  Locking,
+} from './engine-kind.js';
 export { chosen, count, fields, list, listOfDifferent, name, partial, word } from './fields.js';
 export { FileError, type FileProblem } from './file-error.js';
 export { readJson } from './file-text.js';

@@ -6,6 +6,7 @@ import { shortBearingCards } from '../bearings/film/short-bearing.cards.js';
 import { temperatureRiseCards } from '../bearings/film/temperature-rise.cards.js';
 import { flattenedThreadCards } from '../bearings/flattened-thread.cards.js';
 import { mobilityCards } from '../bearings/orbit/mobility.cards.js';
+import { shellWallToSuitCards } from '../bearings/shell-wall-to-suit.cards.js';
 import { endPlayCards } from '../crankshaft/end-play.cards.js';
 import { grindPlanCards } from '../crankshaft/grind-plan.cards.js';
 import { borePlanCards } from '../cylinders/bore-plan.cards.js';
@@ -38,6 +39,7 @@ const everyCard = Object.freeze({
   ...clearanceCards,
   ...explainCards,
   ...flattenedThreadCards,
+  ...shellWallToSuitCards,
   ...filmCards,
   ...shortBearingCards,
   ...filmRegimeCards,
