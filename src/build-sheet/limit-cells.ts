@@ -21,7 +21,10 @@ export function sizeCells(
 ): readonly [limits: string, by: string] {
   const { min, max } = limits;
   if (min === undefined && max === undefined) return NOT_JUDGED;
-  const names = by.map((basis) => `${basis.kind} ${noteOf(basis, wording)}`);
+  const names = by.map((basis, i) => {
+    const note = noteOf(basis, wording);
+    return basis.kind === by[i - 1]?.kind ? note : `${basis.kind} ${note}`;
+  });
   const crossed = min !== undefined && max !== undefined && min > max;
   return [crossed ? 'no size' : limitsNumber(limits, wording), names.join(', ')];
 }
