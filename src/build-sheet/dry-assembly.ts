@@ -38,7 +38,12 @@ export function fitStep(
         'Wipe housings and the backs of the shells clean and dry. Each half must spring into its place, its tang in the notch and its oil hole over that of the housing, and stand a little proud at the joint: that is what grips it.',
       ),
       checks([
-        ...(isSplash ? [{ write: 'Way the crankshaft turns, seen from the flywheel' }] : []),
+        ...(isSplash
+          ? [
+              { write: 'Way the crankshaft turns, seen from the flywheel' },
+              'Oil hole of every dipper, cap and rod open right through',
+            ]
+          : []),
         ...bearings.map(bearing),
         ...cylinders.map(
           ({ bore, piston, oversize }) =>

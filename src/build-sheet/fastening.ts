@@ -15,7 +15,7 @@ export function torqueStep({ bearings, parts }: Build, { locking = {} }: EngineK
     title: 'Oil, assemble and torque',
     blocks: [
       paragraph(
-        "Oil every bearing, pin and bore. Mains come first, then rods, each cap mark to mark. After each cap, turn the crankshaft by hand: if it binds, stop and measure. Spark plugs and ignition stay off until then. Take the torques from the maker's manual.",
+        "Oil every bearing, pin and bore. Mains come first, then rods, each cap mark to mark. After each cap, turn the crankshaft by hand: if it binds, stop and measure. Leave the spark plugs and the ignition off until all of this is done. Take the torques from the maker's manual.",
       ),
       ...(ways.some(isBent)
         ? [
@@ -25,6 +25,7 @@ export function torqueStep({ bearings, parts }: Build, { locking = {} }: EngineK
           ]
         : []),
       checks([
+        'Timing marks of crankshaft and camshaft together, before their cover goes on',
         ...(fasteners.includes('head')
           ? ['Valves ground in and tested for leaks before the head goes on']
           : []),

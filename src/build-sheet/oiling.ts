@@ -23,7 +23,7 @@ export function fillingWithOil(lubrication: Lubrication): {
           'Crankcase filled to the mark',
           { write: "Depth that the dippers enter the oil, by the maker's manual" },
           'Every dipper clears the bottom of its trough all the way round',
-          'Oil hole of every dipper, rod and cap open; oil pockets over the main bearings filled by hand',
+          'Oil cups and pockets over the bearings filled by hand',
         ],
       };
     case 'pump':

@@ -12,7 +12,6 @@ export function timingStep({ ignition }: EngineKind): TaskStep {
     blocks: [
       ...deadIgnition(ignition),
       checks([
-        'Timing marks of crankshaft and camshaft together',
         { write: "Valve lash of the inlet valves, cold, by the maker's manual" },
         { write: "Valve lash of the exhaust valves, cold, by the maker's manual" },
         ...sparkTiming(ignition),
@@ -29,9 +28,9 @@ export function fillStep({ lubrication, ignition, cooling }: EngineKind): TaskSt
     blocks: [
       ...note,
       checks([
+        stillDead(ignition),
         ...items,
         ...fillingWithCoolant(cooling),
-        stillDead(ignition),
         'Turned by hand through two full turns, plugs out: nothing binds',
         ...oilArrives(lubrication),
       ]),
