@@ -71,6 +71,8 @@ export interface HotClearance {
 const BEARING = ['clearance', 'journal', 'measuredAt', 'shaft', 'bore'] as const;
 const RING = ['kind', 'ring'] as const;
 const BUSH = ['kind', 'wall', 'bush', 'housing'] as const;
+const EVERY_BORE = [...RING, 'wall', 'bush', 'housing'] as const;
+const PARTS = ['shaft', 'ring', 'bush', 'housing'] as const;
 const PART = ['expansion', 'temperature'] as const;
 const EXPANSION = ['coefficient', 'from', 'to', 'source'] as const;
 
@@ -90,10 +92,10 @@ const EXPANSION = ['coefficient', 'from', 'to', 'source'] as const;
  * is held back by; for a bronze wall of 3 mm in iron at 100 °C that is about 1 µm of clearance. Load, oil
  * and bolts bend the parts besides. The least end of the span is the one to judge a fit by.
  *
- * @param bearing - clearance and journal as measured, and the parts with how warm they run [m], [K], [1/K]
+ * @param bearing - clearance and journal as measured, and the parts with how warm they run
  * @returns clearance when warm and by how much it grew, with the parts outside the range of their coefficients [m]
- * @throws {RebuildInputError} when a field is misspelt, a value is not finite or out of range, a span or the range of a
- * mean is reversed, or the kind of bore is unknown
+ * @throws {RebuildInputError} when a field is misspelt, a value is not finite or out of range, a span is
+ * reversed, the range of a mean is reversed, or the kind of bore is unknown
  * @see Source: linear expansion; the coefficients name their own
  * @example
  * ```ts
@@ -121,45 +123,46 @@ export function hotOilClearance(bearing: BearingToWarm): HotClearance {
   return {
     clearance: hot,
     growth: { min: hot.min - clearance, max: hot.max - clearance } as Span<Length>,
-    outsideRange: Object.entries({ shaft, ...parts }).flatMap(
-      ([name, { temperature, from, to }]) =>
-        temperature < from || temperature > to ? [name as keyof typeof parts | 'shaft'] : [],
-    ),
+    outsideRange: PARTS.filter((name) => {
+      const part = { shaft, ...parts }[name];
+      return part && (part.temperature < part.from || part.temperature > part.to);
+    }),
   };
 }
 
 type Part = ReturnType<typeof guardPart>;
 
 /** The bore when warm, and the parts that make it. */
-function openingOf(bore: BearingBore, cold: Length, measuredAt: Temperature) {
-  const kind = guardWord('bore.kind', bore?.kind, ['free ring', 'held bush']);
-  const parts: { ring?: Part; bush?: Part; housing?: Part } = {};
-  if (kind === 'free ring') {
-    const { ring } = bore as Extract<BearingBore, { kind: 'free ring' }>;
-    guardFields('bore', bore as { kind: 'free ring'; ring: WarmPart }, RING);
-    const guarded = guardPart('bore.ring', ring);
-    return { opening: grown(cold, guarded, measuredAt), parts: { ...parts, ring: guarded } };
+function openingOf(
+  bore: BearingBore,
+  cold: Length,
+  measuredAt: Temperature,
+): {
+  readonly opening: Span<Length>;
+  readonly parts: { readonly [P in 'ring' | 'bush' | 'housing']?: Part };
+} {
+  guardFields('bore', bore, EVERY_BORE);
+  guardWord('bore.kind', bore.kind, ['free ring', 'held bush']);
+  if (bore.kind === 'free ring') {
+    guardFields('bore', bore, RING);
+    const ring = guardPart('bore.ring', bore.ring);
+    return { opening: grown(cold, ring, measuredAt), parts: { ring } };
   }
-  const held = bore as Extract<BearingBore, { kind: 'held bush' }>;
-  guardFields('bore', held, BUSH);
-  const wall = shellWall('bore.wall', held.wall);
-  const bush = guardPart('bore.bush', held.bush);
-  const housing = guardPart('bore.housing', held.housing);
+  guardFields('bore', bore, BUSH);
+  const wall = shellWall('bore.wall', bore.wall);
+  const bush = guardPart('bore.bush', bore.bush);
+  const housing = guardPart('bore.housing', bore.housing);
   const outside = grown((cold + 2 * wall) as Length, housing, measuredAt);
   const walls = grown((2 * wall) as Length, bush, measuredAt);
-  return {
-    opening: { min: outside.min - walls.max, max: outside.max - walls.min } as Span<Length>,
-    parts: { ...parts, bush, housing },
-  };
+  const opening = { min: outside.min - walls.max, max: outside.max - walls.min };
+  return { opening: opening as Span<Length>, parts: { bush, housing } };
 }
 
 /** A length that has warmed up, with the coefficient anywhere in its span. */
 function grown(size: Length, { coefficient, temperature }: Part, from: Temperature): Span<Length> {
-  const ends = [coefficient.min, coefficient.max].map((a) => size * (1 + a * (temperature - from)));
-  return {
-    min: Math.min(...(ends as [number, number])),
-    max: Math.max(...(ends as [number, number])),
-  } as Span<Length>;
+  const warmed = (a: ThermalExpansion) => size * (1 + a * (temperature - from));
+  const [one, other] = [warmed(coefficient.min), warmed(coefficient.max)];
+  return { min: Math.min(one, other), max: Math.max(one, other) } as Span<Length>;
 }
 
 function guardPart(at: string, part: WarmPart) {

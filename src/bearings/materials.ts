@@ -65,7 +65,7 @@ const MATERIALS = [
  * tables. Where the alloy is known, its own data sheet is closer.
  *
  * @param material - what the part is made of
- * @returns least and most coefficient, the temperatures they are means over, and who printed them [1/K], [K]
+ * @returns least and most coefficient, the temperatures they are means over, and who printed them
  * @throws {RebuildInputError} when the material is not in the table
  * @see Source: named in each result
  * @example

@@ -48,8 +48,8 @@ const SHELL = ['housingBore', 'crush', 'back', 'elasticity'] as const;
  * load: about 8 MPa (1200 psi) for a road engine is a rule of thumb, no limit, and no verdict is given
  * here. A filed cap or shell has lost this and cannot be judged by it.
  *
- * @param shell - housing bore, crush and back of one half [m], [Pa]
- * @returns hoop strain, hoop stress and seating pressure, each at its most [-], [Pa]
+ * @param shell - housing bore, crush and back of one half
+ * @returns hoop strain, hoop stress and seating pressure, each at its most
  * @throws {RebuildInputError} when a field is misspelt, a value is not finite or out of range, or the back is not thin
  * beside the housing
  * @see Source: thin ring under outside pressure; what crush is for: TM 5-3805-255-14, WP 0094
