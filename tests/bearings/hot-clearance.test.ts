@@ -164,7 +164,8 @@ describe('hotOilClearance', () => {
     const expansion = { ...ring.expansion, from: celsius(100), to: celsius(20) };
     const crossed = { min: ppmPerKelvin(20), max: ppmPerKelvin(10) };
     expect(refused({ bore: { kind: 'a ring', ring } })).toBe('bore.kind');
-    expect(refused({ bore: undefined })).toBe('bore.kind');
+    expect(refused({ bore: undefined })).toBe('bore');
+    expect(refused({ bore: { ring } })).toBe('bore.kind');
     expect(refused({ bore: { kind: 'free ring', ring, wall: mm(2) } })).toBe('bore.wall');
     expect(refused({ bore: { kind: 'free ring' } })).toBe('bore.ring');
     expect(refused({ shaft: { ...ring, expansion } })).toBe('shaft.expansion');
