@@ -25,18 +25,20 @@ export function torqueStep({ bearings, parts }: Build, { locking = {} }: EngineK
           ]
         : []),
       checks([
-        'Timing marks of crankshaft and camshaft together, before their cover goes on',
         ...(fasteners.includes('head')
           ? ['Valves ground in and tested for leaks before the head goes on']
           : []),
         ...fasteners.flatMap((fastener): readonly Entry[] => [
           { write: `${NAMES[fastener].name} torqued, by the maker's manual` },
           lockOf(fastener, locking[fastener]),
+          ...(fastener === 'rodCaps' ? [TIMING_MARKS] : []),
         ]),
       ]),
     ],
   };
 }
+
+const TIMING_MARKS = 'Timing marks of crankshaft and camshaft together, before their cover goes on';
 
 const isBent = (way: Locking | undefined): boolean =>
   way === 'pins' || way === 'tabs' || way === 'wire';

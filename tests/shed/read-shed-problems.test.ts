@@ -22,7 +22,6 @@ describe('a mistake in a shed', () => {
     ['engine.lubrication', 'splosh', /did you mean "splash"/],
     ['engine.ignition', 'battery', /magneto.*coil/],
     ['engine.cooling', 'oil', /air.*hopper.*water/],
-    ['engine.locking.rodCaps', 'pin', /pins.*tabs.*wire.*locknuts/],
     ['blocks', {}, /must be a list/],
     ['blocks[0].bores', [], /"block A" has 0 here/],
     ['engine.bores.steps', [], /at least 1 entry/],
@@ -75,6 +74,12 @@ describe('a mistake in a shed', () => {
   ])('a field %s is refused with the nearest there is', (path, message) => {
     const problems = shedProblems(spoiltShed({ [path]: 'x' }));
     expect(problems).toEqual([{ path, message: expect.stringMatching(message) }]);
+  });
+
+  it('names the fastener whose lock is no lock', () => {
+    const [problem] = shedProblems(spoiltShed({ 'engine.locking': { rodCaps: 'pin' } }));
+    expect(problem?.path).toBe('engine.locking.rodCaps');
+    expect(problem?.message).toMatch(/did you mean "pins"/);
   });
 
   it('hides none in another', () => {
