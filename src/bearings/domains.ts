@@ -1,4 +1,5 @@
-import { lengthDomain } from '../judging/internal.js';
+import { domain, lengthDomain } from '../judging/internal.js';
+import { celsius, MPa, ppmPerKelvin } from '../quantities/index.js';
 
 /** A half shell's wall: from foil to a heavy cast shell. */
 export const shellWall = /* @__PURE__ */ lengthDomain({
@@ -33,4 +34,32 @@ export const surfaceRoughness = /* @__PURE__ */ lengthDomain({
   least: 1e-9,
   most: 1e-4,
   example: 'micrometre(0.4)',
+});
+
+/** Mean linear expansion of a solid: from invar's to past that of any metal that bearings are made of. */
+export const linearExpansion = /* @__PURE__ */ domain(ppmPerKelvin, {
+  least: 0,
+  most: 4e-5,
+  example: 'ppmPerKelvin(11.5)',
+});
+
+/** A bearing and what it is in, -50 to 300 °C. */
+export const bearingTemperature = /* @__PURE__ */ domain(celsius, {
+  least: 223.15,
+  most: 573.15,
+  example: 'celsius(80)',
+});
+
+/** How far a half shell stands proud of the joint: nothing or more. */
+export const crushHeight = /* @__PURE__ */ lengthDomain({
+  least: 0,
+  most: 0.0005,
+  example: 'thou(1)',
+});
+
+/** Modulus of elasticity of what shells are backed with, from white metal's to past steel's. */
+export const elasticModulus = /* @__PURE__ */ domain(MPa, {
+  least: 1e10,
+  most: 4e11,
+  example: 'MPa(207_000)',
 });

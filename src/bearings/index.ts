@@ -23,5 +23,23 @@ export {
 } from './explain.js';
 export * from './film/index.js';
 export { flattenedThreadGap } from './flattened-thread.js';
+export {
+  type BearingBore,
+  type BearingToWarm,
+  type HotClearance,
+  hotOilClearance,
+  type WarmPart,
+} from './hot-clearance.js';
 export { matchShells, type Shell, type ShellMatch, type ShellSearch } from './match.js';
+export { type BearingMaterial, type MeanExpansion, meanExpansion } from './materials.js';
 export * from './orbit/index.js';
+export {
+  freeSpread,
+  type HousingReadings,
+  type HousingRoundness,
+  housingRoundness,
+  type ShellInHousing,
+  type ShellNip,
+  shellNip,
+} from './seating.js';
+export { type ShellsToMake, type ShellWallToSuit, shellWallToSuit } from './shell-wall-to-suit.js';

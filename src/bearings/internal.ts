@@ -8,3 +8,4 @@ export { inletDoubt, shareInDoubt } from './film/domains.js';
 export { guardBearing } from './film/journal-bearing.js';
 export { rankShells } from './match.js';
 export { mostApart } from './one-bearing.js';
+export { wallsToSuit } from './shell-wall-to-suit.js';

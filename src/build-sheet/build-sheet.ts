@@ -74,7 +74,9 @@ function cover(plan: Plan, units: UnitSystem): readonly Block[] {
     ...(builds.length === 0
       ? [paragraph(noEngine(plan))]
       : [
-          paragraph(`${builds.length} × ${engine}. Machining and purchases cost ${sayCost(cost)}.`),
+          paragraph(
+            `${builds.length} × ${engine.name}. Machining and purchases cost ${sayCost(cost)}.`,
+          ),
           checks(builds.map(({ name }, i) => `engine ${i + 1}: ${name}`)),
           caution(
             'The maker\'s manual always wins over this sheet. A limit marked "common practice" is a rule of thumb.',
@@ -99,16 +101,19 @@ function cover(plan: Plan, units: UnitSystem): readonly Block[] {
 }
 
 function noEngine(plan: Plan): string {
-  const { engine, proof } = plan;
-  if (isNoneAsked(plan)) return `You asked for no ${engine}.`;
+  const {
+    engine: { name },
+    proof,
+  } = plan;
+  if (isNoneAsked(plan)) return `You asked for no ${name}.`;
   return isCountProven(proof)
-    ? `No complete ${engine} can be built from this shed.`
-    : `No complete ${engine} was found for this shed.`;
+    ? `No complete ${name} can be built from this shed.`
+    : `No complete ${name} was found for this shed.`;
 }
 
-function engines({ builds }: Plan, units: UnitSystem): readonly Block[] {
+function engines({ builds, engine }: Plan, units: UnitSystem): readonly Block[] {
   return builds.flatMap((build, i) => [
     { kind: 'page break' as const },
-    ...enginePages(build, `Engine ${i + 1} of ${builds.length}: ${build.name}`, units),
+    ...enginePages(build, engine, `Engine ${i + 1} of ${builds.length}: ${build.name}`, units),
   ]);
 }

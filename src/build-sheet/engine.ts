@@ -8,23 +8,36 @@ import {
 } from '../pages/index.js';
 import type { Build } from '../planning/index.js';
 import type { UnitSystem } from '../quantities/index.js';
-import { endPlayStep, ringGapStep, startStep, torqueStep } from './assembly.js';
-import { clearanceStep, fitStep, measureStep } from './measuring.js';
+import type { EngineKind } from '../reading/index.js';
+import { endPlayStep, ringGapStep } from './assembly.js';
+import { clearanceStep, fitStep } from './dry-assembly.js';
+import { torqueStep } from './fastening.js';
+import { measureFirstStep } from './measure-first.js';
+import { measureStep } from './measuring.js';
 import { layOutStep, sendOutStep } from './parts.js';
+import { fillStep, startStep, timingStep } from './starting.js';
 
 /** The pages of one engine, in the order of the work. They can be used alone: their end names who set the limits. */
-export function enginePages(build: Build, title: string, units: UnitSystem): readonly Block[] {
+export function enginePages(
+  build: Build,
+  engine: EngineKind,
+  title: string,
+  units: UnitSystem,
+): readonly Block[] {
   const { wording, named } = numberedNotes(units);
   const steps = [
     layOutStep(build),
+    ...measureFirstStep(build, wording),
     sendOutStep(build, wording),
-    measureStep(build, wording),
-    fitStep(build, wording),
+    measureStep(build, engine, wording),
+    fitStep(build, engine, wording),
     clearanceStep(build, wording),
     ringGapStep(build, wording),
     endPlayStep(build, wording),
-    torqueStep(build),
-    startStep(),
+    torqueStep(build, engine),
+    timingStep(engine),
+    fillStep(engine),
+    startStep(build, engine),
   ];
   return [
     heading(1, title),

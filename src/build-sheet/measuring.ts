@@ -1,7 +1,4 @@
-import { nameUndersize } from '../crankshaft/internal.js';
-import { nameOversize } from '../cylinders/internal.js';
-import type { BasedLimits, Limits, Wording } from '../judging/index.js';
-import { noteOf } from '../judging/internal.js';
+import type { Wording } from '../judging/index.js';
 import {
   type Block,
   blank,
@@ -12,13 +9,14 @@ import {
   type TaskStep,
   table,
 } from '../pages/index.js';
-import type { Build, BuildCylinder } from '../planning/index.js';
-import { limitsNumber, spanNumber } from '../planning/internal.js';
-import type { Length } from '../quantities/index.js';
-import { boreLimits, housingLimits, journalLimits } from './size-limits.js';
+import type { Build } from '../planning/index.js';
+import { spanNumber } from '../planning/internal.js';
+import type { EngineKind } from '../reading/index.js';
+import { allowedBore, allowedHousing, allowedJournal, based } from './allowed-sizes.js';
+import { limitCells, NOT_JUDGED, sizeCells } from './limit-cells.js';
 
-/** Every journal, housing and bore: its expected size, and the sizes that keep its clearance within limits. */
-export function measureStep(build: Build, wording: Wording): TaskStep {
+/** Every journal, housing and bore: its expected size, and the sizes it may have. */
+export function measureStep(build: Build, engine: EngineKind, wording: Wording): TaskStep {
   const { bearings, cylinders, parts } = build;
   const shaft = parts.find(({ section }) => section === 'crankshafts')?.name ?? 'crankshaft';
   const rows = (all: readonly (readonly Entry[])[]): readonly (readonly Entry[])[] =>
@@ -30,118 +28,75 @@ export function measureStep(build: Build, wording: Wording): TaskStep {
     title: 'Clean and measure every part',
     blocks: [
       caution(
-        'Take out the plugs of every oilway and clean it with brush and solvent until nothing more comes out: grit from the wheel ruins new shells. Wear eye protection when you blow an oilway through.',
+        'Clean every oil hole and oilway with brush and solvent until nothing more comes out, and take the plugs of drilled oilways out first: dirt and grinding grit ruin new shells. Keep flames away from the solvent, and wear eye protection when you blow a hole through.',
       ),
       paragraph(
-        'Measure the parts that came back from a shop and those that did not go out. "Should be" is the size that was ordered, or measured before. "May be" is the range that keeps the clearance within its limits, if the mating parts are as they should be; every part must also be within the maker\'s own limits.',
+        'Measure the parts that came back from a shop and those that did not go out, all at one temperature, near 20 °C. "Should be" is the size that was ordered, or measured before. "May be" keeps to the limits of the shed file and keeps the clearance within its limits, if the mating parts are as they should be.',
       ),
       paragraph('Journals, at both ends and on two axes:'),
       sizes(
-        bearings.map(({ journal, journalSize, finding, ...bearing }) => [
-          `${shaft}, ${journal}`,
-          spanNumber(journalSize, wording),
+        bearings.map((bearing) => [
+          `${shaft}, ${bearing.journal}`,
+          spanNumber(bearing.journalSize, wording),
           blank,
-          ...allowed(finding, journalLimits(bearing, finding.limits), wording),
+          ...sizeCells(allowedJournal(bearing, engine), wording),
         ]),
       ),
       caution(
-        "Measure housings with their caps on and torqued to the maker's figure, without shells. Never file a cap.",
+        "Measure each housing without shells, its own cap on, mark to mark, and torqued to the maker's figure. Never file, lap or shim a cap or a shell: the housing is then no longer round, and the shells lose their grip.",
       ),
+      paragraph('Housings, at right angles to the joint and at 45° to either side of that:'),
       sizes(
-        bearings.map(({ housing, housingBore, finding, ...bearing }) => [
-          `${housing.part}, ${housing.place}`,
-          spanNumber(housingBore, wording),
+        bearings.map((bearing) => [
+          `${bearing.housing.part}, ${bearing.housing.place}`,
+          spanNumber(bearing.housingBore, wording),
           blank,
-          ...allowed(finding, housingLimits(bearing, finding.limits), wording),
+          ...sizeCells(allowedHousing(bearing, engine), wording),
         ]),
       ),
       paragraph('Bores, at the top, the middle and the bottom of the ring travel and on two axes:'),
       sizes(
-        cylinders.map(({ bore, boreSize, pistonSize, finding }) => [
-          bore,
-          spanNumber(boreSize, wording),
+        cylinders.map((cylinder) => [
+          cylinder.bore,
+          spanNumber(cylinder.boreSize, wording),
           blank,
-          ...(finding
-            ? allowed(finding, boreLimits(pistonSize, finding.limits), wording)
-            : NOT_JUDGED),
+          ...sizeCells(allowedBore(cylinder, engine), wording),
         ]),
       ),
-      ...afterRepairs(build),
+      ...afterRepairs(build, engine, wording),
     ],
   };
 }
 
-/** Measurements to repeat after repairs. */
-function afterRepairs({ jobs, parts }: Build): readonly Block[] {
-  const items = jobs.flatMap(({ work, part }): Entry[] => {
-    const isShaft = parts.some(({ section, name }) => section === 'crankshafts' && name === part);
-    if (work === 'skim head') return [{ write: `${part}, largest gap under a straight edge` }];
-    if (work !== 'straighten') return [];
-    return [{ write: `${part}, ${isShaft ? 'runout at the middle' : 'bend and twist'}` }];
-  });
-  return items.length === 0
-    ? []
-    : [paragraph("After repair, against the maker's manual:"), checks(items)];
-}
-
-/** Which shells and pistons go where. */
-export function fitStep({ bearings, cylinders, parts }: Build, wording: Wording): TaskStep {
-  const pistons = parts.find(({ section }) => section === 'pistonSets')?.name ?? 'the pistons';
-  return {
-    title: 'Assemble dry',
-    blocks: [
-      checks([
-        ...bearings.map(
-          ({ journal, housing, shells, undersize }) =>
-            `${journal}: ${housing.part}, ${housing.place}, with ${shells} (${nameUndersize(undersize, wording)})`,
-        ),
-        ...cylinders.map(
-          ({ bore, piston, oversize }) =>
-            `${bore}: ${piston} of ${pistons} (${nameOversize(oversize, wording)})`,
-        ),
-      ]),
-    ],
-  };
-}
-
-/** Every clearance that the plan relies on. */
-export function clearanceStep(build: Build, wording: Wording): TaskStep {
-  const { bearings, cylinders, guides } = build;
-  const row = (
-    place: string,
-    { clearance, finding }: Pick<BuildCylinder, 'clearance' | 'finding'>,
-  ): readonly Entry[] => [
-    place,
-    spanNumber(clearance, wording),
-    blank,
-    ...(finding ? allowed(finding, finding.limits, wording) : NOT_JUDGED),
-  ];
-  return {
-    title: 'Check the clearances',
-    blocks: [
-      paragraph(
-        'Work each clearance out from your measurements, or use gauging thread: torque the caps, and do not turn the crankshaft while the thread is in place.',
-      ),
-      table(
-        ['clearance', 'expected', 'measured', 'limits', 'limits by'],
-        [
-          ...bearings.map((bearing) => row(`oil, ${bearing.journal}`, bearing)),
-          ...cylinders.map((cylinder) => row(`piston, ${cylinder.bore}`, cylinder)),
-          ...(guides ? [row('valve guides', guides)] : []),
-        ],
-        1,
-      ),
-    ],
-  };
-}
-
-const NOT_JUDGED = ['not judged', 'no limits known'];
-
-/** The limits of a size and who set them, as two cells. */
-export function allowed(
-  { basis }: Pick<BasedLimits<'length'>, 'basis'>,
-  limits: Limits<Length>,
+/** Measurements to repeat after repairs: those with limits in a table, the others against the manual. */
+function afterRepairs(
+  { jobs, parts }: Build,
+  { headFlatness }: EngineKind,
   wording: Wording,
-): readonly [limits: string, by: string] {
-  return [limitsNumber(limits, wording), `${basis.kind} ${noteOf(basis, wording)}`];
+): readonly Block[] {
+  const [flat] = based(headFlatness);
+  const skimmed = jobs
+    .filter(({ work }) => work === 'skim head')
+    .map(({ part }): readonly Entry[] => [
+      `${part}, largest gap under a straight edge`,
+      blank,
+      ...(flat ? limitCells(flat, wording) : NOT_JUDGED),
+    ]);
+  const straightened = jobs
+    .filter(({ work }) => work === 'straighten')
+    .map(({ part }): Entry => {
+      const isShaft = parts.some(({ section, name }) => section === 'crankshafts' && name === part);
+      return { write: `${part}, ${isShaft ? 'runout at the middle' : 'bend and twist'}` };
+    });
+  return [
+    ...(skimmed.length === 0
+      ? []
+      : [
+          paragraph('After skimming:'),
+          table(['place', 'measured', 'limits', 'limits by'], skimmed, 1),
+        ]),
+    ...(straightened.length === 0
+      ? []
+      : [paragraph("After straightening, against the maker's manual:"), checks(straightened)]),
+  ];
 }

@@ -3,20 +3,24 @@ import { type Block, capital, caution, checks, paragraph, type TaskStep } from '
 import type { Build } from '../planning/index.js';
 import { describePartOf } from '../planning/internal.js';
 import { cautionsFor, describeJob } from '../shed/internal.js';
+import { isBored, isGround } from './machined.js';
 
 /** The parts of the engine. */
 export function layOutStep({ parts }: Build): TaskStep {
   return {
     title: 'Lay out the parts',
     blocks: [
-      paragraph('Label each part with the name of this engine.'),
+      paragraph(
+        'Label each part with the name of this engine. If a rod or a main housing and its cap carry no marks, mark both on the same side before you take them apart: a cap fits no other.',
+      ),
       checks(parts.map((part) => describePartOf(part))),
     ],
   };
 }
 
 /** The work for each shop, with its sizes. */
-export function sendOutStep({ parts, jobs }: Build, wording: Wording): TaskStep {
+export function sendOutStep(build: Build, wording: Wording): TaskStep {
+  const { parts, jobs } = build;
   const shops = [...new Set(jobs.map(({ shop }) => shop))];
   const warnings = parts.flatMap(({ section, name }) =>
     cautionsFor(
@@ -30,6 +34,7 @@ export function sendOutStep({ parts, jobs }: Build, wording: Wording): TaskStep 
     blocks: [
       ...(jobs.length === 0 ? [paragraph('No part of this engine needs a shop.')] : []),
       ...warnings.map((warning) => caution(`${capital(warning)}.`)),
+      ...waits(build).map(caution),
       ...shops.flatMap((shop): Block[] => [
         paragraph(`To ${shop}:`),
         checks(
@@ -40,4 +45,22 @@ export function sendOutStep({ parts, jobs }: Build, wording: Wording): TaskStep 
       ]),
     ],
   };
+}
+
+/** What must be measured before a part goes out. */
+function waits({ jobs }: Build): readonly string[] {
+  const named = (those: typeof jobs) => [...new Set(those.map(({ part }) => part))].join(', ');
+  const [bored, ground] = [jobs.filter(isBored), jobs.filter(isGround)];
+  return [
+    ...(bored.length === 0
+      ? []
+      : [
+          `Do not send ${named(bored)} out before its pistons are in hand and measured: the bores are finished to the pistons.`,
+        ]),
+    ...(ground.length === 0
+      ? []
+      : [
+          `Do not send ${named(ground)} out before its shells are in hand and measured: the journals are ground to the shells.`,
+        ]),
+  ];
 }

@@ -45,3 +45,14 @@ function around(smallest: Length, largest: Length, { min, max }: Limits<Length>)
     ...(max !== undefined && { max: plus(smallest, max) }),
   };
 }
+
+/** Pistons for a bore. */
+export function pistonLimits(
+  { min, max }: BuildCylinder['boreSize'],
+  clearance: Limits<Length>,
+): Limits<Length> {
+  return {
+    ...(clearance.max !== undefined && { min: minus(max, clearance.max) }),
+    ...(clearance.min !== undefined && { max: minus(min, clearance.min) }),
+  };
+}

@@ -73,13 +73,13 @@ const BEFORE_YOU_ACT = [
 function summary(plan: Plan, wording: Wording): readonly string[] {
   const { builds, engine, cost, smallestMargin, cannotBuild, proof } = plan;
   const count = capital(sayEngines(builds.length));
-  if (isNoneAsked(plan)) return [`Engine: ${engine}. You asked for no engine.`];
+  if (isNoneAsked(plan)) return [`Engine: ${engine.name}. You asked for no engine.`];
   const isCertain = isCountProven(proof);
   const blocks = cannotBuild.join(', ');
   return [
     builds.length === 0
-      ? `Engine: ${engine}. ${count} ${isCertain ? 'can be built' : 'was found'}.`
-      : `Engine: ${engine}. ${count} can be built; machining and purchases cost ${sayCost(cost)}.`,
+      ? `Engine: ${engine.name}. ${count} ${isCertain ? 'can be built' : 'was found'}.`
+      : `Engine: ${engine.name}. ${count} can be built; machining and purchases cost ${sayCost(cost)}.`,
     ...(smallestMargin === undefined
       ? []
       : [`The clearance nearest a limit ${describeMargin(smallestMargin, wording.units)}.`]),

@@ -1,6 +1,7 @@
 // How what functions take from each other is laid out. Made by `npm run layouts` from the types.
 import type { Layout } from '../judging/internal.js';
 import { basedLimitsLengthLayout, findingLengthLayout, spanLayout } from '../judging/layouts.js';
+import { engineKindLayout } from '../reading/layouts.js';
 
 export const buildPartLayout = { fields: { section: { oneOf: ['blocks', 'crankshafts', 'heads', 'pistonSets', 'ringSets', 'rods', 'shells', 'thrustWashers', 'valveSets'] }, name: 'string', 'from?': 'string', count: 'number', bought: 'boolean' } } satisfies Layout;
 export const buildBearingLayout = { fields: { kind: { oneOf: ['mains', 'rods'] }, journal: 'string', journalSize: spanLayout, undersize: 'number', housing: { fields: { part: 'string', place: 'string' } }, housingBore: spanLayout, shells: 'string', wall: spanLayout, clearance: spanLayout, finding: findingLengthLayout } } satisfies Layout;
@@ -19,4 +20,4 @@ export const purchaseLayout = { fields: { section: { oneOf: ['blocks', 'cranksha
 export const leftOverLayout = { fields: { section: { oneOf: ['blocks', 'crankshafts', 'heads', 'pistonSets', 'ringSets', 'rods', 'shells', 'thrustWashers', 'valveSets'] }, name: 'string', count: 'number', why: { oneOf: ['reserved', 'scrap', 'spare'] } } } satisfies Layout;
 export const lackingPartLayout = { fields: { section: { oneOf: ['blocks', 'crankshafts', 'heads', 'pistonSets', 'ringSets', 'rods', 'shells', 'thrustWashers', 'valveSets'] }, 'fits?': { oneOf: ['mains', 'rods'] }, 'step?': 'number', count: 'number' } } satisfies Layout;
 export const nextEngineLayout = { fields: { lacks: { list: lackingPartLayout } } } satisfies Layout;
-export const planLayout = { fields: { shed: 'string', engine: 'string', units: { oneOf: ['inch', 'metric'] }, builds: { list: buildLayout }, cost: costLayout, 'smallestMargin?': 'number', proof: proofLayout, orders: { list: shopOrderLayout }, shopping: { list: purchaseLayout }, leftOver: { list: leftOverLayout }, 'nextEngine?': nextEngineLayout, cannotBuild: { list: 'string' } } } satisfies Layout;
+export const planLayout = { fields: { shed: 'string', engine: engineKindLayout, units: { oneOf: ['inch', 'metric'] }, builds: { list: buildLayout }, cost: costLayout, 'smallestMargin?': 'number', proof: proofLayout, orders: { list: shopOrderLayout }, shopping: { list: purchaseLayout }, leftOver: { list: leftOverLayout }, 'nextEngine?': nextEngineLayout, cannotBuild: { list: 'string' } } } satisfies Layout;

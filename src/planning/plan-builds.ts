@@ -81,7 +81,7 @@ function planWith(shed: Shed, request: PlanRequest, solver: Solver): Plan {
   const built = builds.map(({ name }) => name);
   return {
     shed: shed.shed,
-    engine: engine.name,
+    engine,
     units: shed.units,
     builds,
     cost: costOf(sumOfCosts(builds), currency),

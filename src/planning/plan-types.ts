@@ -1,7 +1,7 @@
 import type { Highs } from 'highs';
 import type { BasedLimits, Finding, Span } from '../judging/index.js';
 import type { Length, Time, UnitSystem } from '../quantities/index.js';
-import type { Price } from '../reading/index.js';
+import type { EngineKind, Price } from '../reading/index.js';
 import type { Job, Section } from '../shed/index.js';
 
 /** Options of `planBuilds`. */
@@ -46,8 +46,8 @@ export type PlanStage = 'most engines' | 'least cost' | 'widest margin' | 'next 
 export interface Plan {
   /** Name of the shed. */
   readonly shed: string;
-  /** Name of the engines. */
-  readonly engine: string;
+  /** Data on the engines, as the shed gives it. */
+  readonly engine: EngineKind;
   /** The units that the shed wants its plans in. */
   readonly units: UnitSystem;
   /** Every engine of the plan. */

@@ -30,6 +30,29 @@ export interface EngineKind {
   readonly guideClearance?: StatedLimits<'length'>;
   /** What else an engine needs; by default a head and a valve set. */
   readonly alsoNeeds?: readonly ('head' | 'valve set')[];
+  /** How the oil gets to the bearings: thrown up by dippers, or fed by a pump. */
+  readonly lubrication?: 'splash' | 'pump';
+  /** What makes the spark. */
+  readonly ignition?: 'magneto' | 'coil';
+  /** What cools the cylinders: air, an open hopper of water, or water in a closed circuit. */
+  readonly cooling?: 'air' | 'hopper' | 'water';
+  /** How its fasteners are locked. */
+  readonly locking?: FastenerLocking;
+}
+
+/** How a fastener is kept from working loose: split pins, tab washers, wire, locknuts, or its torque alone. */
+export type Locking = 'pins' | 'tabs' | 'wire' | 'locknuts' | 'torque alone';
+
+/** How each kind of fastener is locked; one that is left out is not known. */
+export interface FastenerLocking {
+  /** Main bearing caps. */
+  readonly mainCaps?: Locking;
+  /** Rod caps. */
+  readonly rodCaps?: Locking;
+  /** Cylinder head. */
+  readonly head?: Locking;
+  /** Flywheel. */
+  readonly flywheel?: Locking;
 }
 
 /** Data from the maker and the grinder for all journals of one kind. */

@@ -2,7 +2,13 @@
 export { bareSteps, stepsIn } from './bare-steps.js';
 export { boreRequest } from './bore-request.js';
 export { type Check, checkIfGiven, problemsFrom } from './check.js';
-export type { BoreKind, EngineKind, JournalKind } from './engine-kind.js';
+export type {
+  BoreKind,
+  EngineKind,
+  FastenerLocking,
+  JournalKind,
+  Locking,
+} from './engine-kind.js';
 export { chosen, count, fields, list, listOfDifferent, name, partial, word } from './fields.js';
 export { FileError, type FileProblem } from './file-error.js';
 export { readJson } from './file-text.js';

@@ -7,10 +7,12 @@
 export {
   type BoreKind,
   type EngineKind,
+  type FastenerLocking,
   FileError,
   type FileProblem,
   type JournalKind,
   type JsonSchema,
+  type Locking,
   type Price,
   type ShellPairs,
   type StatedLimits,

@@ -68,6 +68,7 @@ const partFields = (section: Section) => ({
 });
 const counted = { count: count('pieces', 1).exactOptional() };
 const housing = fields({ name, housingBore });
+const locking = word('pins', 'tabs', 'wire', 'locknuts', 'torque alone').exactOptional();
 const onSurface = faults(SURFACE_FAULTS);
 const journalPlace = fields({ name, ...journalFields, faults: onSurface }).superRefine(asJournal);
 const borePlace = fields({
@@ -153,6 +154,15 @@ export const shedSections = {
     headFlatness: statedLimits().exactOptional(),
     guideClearance: statedLimits().exactOptional(),
     alsoNeeds: listOfDifferent(word('head', 'valve set')).exactOptional(),
+    lubrication: word('splash', 'pump').exactOptional(),
+    ignition: word('magneto', 'coil').exactOptional(),
+    cooling: word('air', 'hopper', 'water').exactOptional(),
+    locking: partial({
+      mainCaps: locking,
+      rodCaps: locking,
+      head: locking,
+      flywheel: locking,
+    }).exactOptional(),
   }),
   blocks: section(parts.blocks).optional(),
   crankshafts: section(parts.crankshafts).optional(),

@@ -6,7 +6,10 @@ import { filmRegimeCards } from '../bearings/film/film-regime.cards.js';
 import { shortBearingCards } from '../bearings/film/short-bearing.cards.js';
 import { temperatureRiseCards } from '../bearings/film/temperature-rise.cards.js';
 import { flattenedThreadCards } from '../bearings/flattened-thread.cards.js';
+import { hotClearanceCards } from '../bearings/hot-clearance.cards.js';
 import { mobilityCards } from '../bearings/orbit/mobility.cards.js';
+import { seatingCards } from '../bearings/seating.cards.js';
+import { shellWallToSuitCards } from '../bearings/shell-wall-to-suit.cards.js';
 import { endPlayCards } from '../crankshaft/end-play.cards.js';
 import { grindPlanCards } from '../crankshaft/grind-plan.cards.js';
 import { borePlanCards } from '../cylinders/bore-plan.cards.js';
@@ -42,6 +45,9 @@ const everyCard = Object.freeze({
   ...clearanceCards,
   ...explainCards,
   ...flattenedThreadCards,
+  ...shellWallToSuitCards,
+  ...hotClearanceCards,
+  ...seatingCards,
   ...filmCards,
   ...shortBearingCards,
   ...filmRegimeCards,

@@ -8,6 +8,7 @@ import {
   type Span,
 } from 'crankwright';
 import type { Build, BuildBearing, BuildCylinder, Plan } from 'crankwright/planning';
+import type { EngineKind } from 'crankwright/shed';
 
 /** A span of inches. */
 export const inches = (min: number, max = min): Span<Length> => ({
@@ -153,10 +154,20 @@ export const plain: Build = {
   cost: eur(0),
 };
 
+/** The engine of all of them, of which only the sizes are known. */
+export const pumpSet: EngineKind = {
+  name: 'pump set, vertical twin',
+  cylinders: 2,
+  mains: 2,
+  rodJournals: { standard: inches(1.6245, 1.625) },
+  mainJournals: { standard: inches(1.9995, 2) },
+  bores: { standard: inches(3, 3.0005) },
+};
+
 /** A proven plan of both. */
 export const twoEngines: Plan = {
   shed: 'the shed',
-  engine: 'pump set, vertical twin',
+  engine: pumpSet,
   units: 'inch',
   builds: [machined, plain],
   cost: eur(205.5),
@@ -187,7 +198,7 @@ export const twoEngines: Plan = {
 /** A plan of nothing. */
 export const noEngine: Plan = {
   shed: 'the shed',
-  engine: 'pump set, vertical twin',
+  engine: pumpSet,
   units: 'inch',
   builds: [],
   cost: { amount: 0 },

@@ -19,6 +19,9 @@ describe('a mistake in a shed', () => {
     ['engine.bores.wear', 'all around', /must be one side or all round; did you mean "all round"/],
     ['engine.alsoNeeds', ['head', 'head'], /lists an entry twice/],
     ['engine.endPlay', {}, /min, a max or both/],
+    ['engine.lubrication', 'splosh', /did you mean "splash"/],
+    ['engine.ignition', 'battery', /magneto.*coil/],
+    ['engine.cooling', 'oil', /air.*hopper.*water/],
     ['blocks', {}, /must be a list/],
     ['blocks[0].bores', [], /"block A" has 0 here/],
     ['engine.bores.steps', [], /at least 1 entry/],
@@ -71,6 +74,12 @@ describe('a mistake in a shed', () => {
   ])('a field %s is refused with the nearest there is', (path, message) => {
     const problems = shedProblems(spoiltShed({ [path]: 'x' }));
     expect(problems).toEqual([{ path, message: expect.stringMatching(message) }]);
+  });
+
+  it('names the fastener whose lock is no lock', () => {
+    const [problem] = shedProblems(spoiltShed({ 'engine.locking': { rodCaps: 'pin' } }));
+    expect(problem?.path).toBe('engine.locking.rodCaps');
+    expect(problem?.message).toMatch(/did you mean "pins"/);
   });
 
   it('hides none in another', () => {

@@ -1,11 +1,19 @@
 import {
+  type BearingMaterial,
+  type BearingToWarm,
   type ClearanceQuestion,
+  celsius,
   describeClearance,
   explainClearance,
+  hotOilClearance,
+  housingRoundness,
   inch,
   matchShells,
+  meanExpansion,
   oilClearanceSpan,
+  ppmPerKelvin,
   type ShellSearch,
+  shellWallToSuit,
   thou,
 } from 'crankwright';
 import { calls, refused } from './calls.js';
@@ -34,7 +42,72 @@ const search: ShellSearch = {
 };
 const [shell] = search.shells;
 
+const warm = (material: BearingMaterial, degrees: number) => ({
+  expansion: meanExpansion(material),
+  temperature: celsius(degrees),
+});
+const rod: BearingToWarm = {
+  clearance: thou(1.5),
+  journal: inch(1.125),
+  shaft: warm('steel', 90),
+  bore: { kind: 'free ring', ring: warm('aluminium alloy', 120) },
+};
+const bushed: BearingToWarm = {
+  ...rod,
+  measuredAt: celsius(15),
+  bore: {
+    kind: 'held bush',
+    wall: inch(0.1),
+    bush: warm('bronze', 90),
+    housing: warm('grey iron', 90),
+  },
+};
+const { expansion } = rod.shaft;
+const housing = { crown: inch(1.7512), left: inch(1.7505), right: inch(1.7507) };
+
 export const bearingCalls = {
+  meanExpansion: calls(meanExpansion, {
+    sound: [['steel'], ['bronze']],
+    provoked: { 'the material is not in the table': refused('material', 'tin') },
+  }),
+  hotOilClearance: calls(hotOilClearance, {
+    sound: [[rod], [bushed]],
+    provoked: {
+      'a span is reversed': refused('shaft.expansion.coefficient', {
+        ...rod,
+        shaft: {
+          ...rod.shaft,
+          expansion: {
+            ...expansion,
+            coefficient: { min: ppmPerKelvin(12), max: ppmPerKelvin(11) },
+          },
+        },
+      }),
+      'the range of a mean is reversed': refused('shaft.expansion', {
+        ...rod,
+        shaft: { ...rod.shaft, expansion: { ...expansion, from: celsius(250) } },
+      }),
+      'the kind of bore is unknown': refused('bore.kind', { ...rod, bore: { kind: 'a hole' } }),
+    },
+  }),
+  housingRoundness: calls(housingRoundness, {
+    sound: [[housing], [{ ...housing, limits: { max: thou(0.5) } }]],
+    provoked: {},
+  }),
+  shellWallToSuit: calls(shellWallToSuit, {
+    sound: [
+      [{ housingBore: inch(1.7506), journal: inch(1.6049) }],
+      [
+        {
+          housingBore: { min: inch(1.75), max: inch(1.76) },
+          journal: inch(1.6049),
+          limits: { min: thou(1), max: thou(3) },
+          basis: { kind: 'specified' },
+        },
+      ],
+    ],
+    provoked: {},
+  }),
   oilClearanceSpan: calls(oilClearanceSpan, { sound: [[sizes]], provoked: {} }),
   explainClearance: calls(explainClearance, {
     sound: [[question], [tight], [odd], [fine]],

@@ -1,0 +1,103 @@
+import { card, diameter, lengthDomain } from '../judging/internal.js';
+import { type Length, metre } from '../quantities/index.js';
+import { shellWallToSuit } from './shell-wall-to-suit.js';
+
+const largest = metre(0.054);
+/** Limits of a clearance are at most a hundredth of the largest journal, here the one of the calls. */
+const clearanceLimit = /* @__PURE__ */ lengthDomain({
+  least: 0,
+  most: largest / 100,
+  example: 'thou(2)',
+});
+const NO_ROOM = 'housing and journal leave no room for shells';
+
+const wallOf = (which: 'min' | 'max') => (suit: ReturnType<typeof shellWallToSuit>) =>
+  suit.outcome === 'wall' ? suit.wall[which] : undefined;
+
+/** Formulas of the wall that shells are to be made with. */
+export const shellWallToSuitCards = {
+  leastShellWallToSuit: card({
+    of: shellWallToSuit,
+    name: 'least wall of shells to be made',
+    gives: { symbol: 't_min', meaning: 'thinnest wall of one half shell', dimension: 'length' },
+    letters: {
+      D_h: {
+        field: 'housingBore.max',
+        written: 'housingBore.max',
+        meaning: 'largest housing bore, cap torqued, no shells',
+        domain: diameter,
+        usual: [0.05705, 0.0571],
+      },
+      D_j: {
+        field: 'journal.min',
+        written: 'journal.min',
+        meaning: 'smallest journal diameter',
+        domain: diameter,
+        usual: [0.05395, 0.054],
+      },
+      c: {
+        field: 'bearing.limits.max',
+        written: 'limits.max',
+        meaning: 'most diametral oil clearance',
+        domain: clearanceLimit,
+        usual: [0.0003, 0.0004],
+      },
+    },
+    call: ({ D_h, D_j, c }) => [
+      {
+        housingBore: { min: metre(0.057), max: D_h },
+        journal: { min: D_j, max: largest },
+        limits: { min: 0 as Length, max: c },
+      },
+    ],
+    read: wallOf('min'),
+    expression: '(D_h - D_j - c) / 2',
+    refuses: {
+      [NO_ROOM]: { with: { D_h: 0.2 }, names: 'journal' },
+      'a span is reversed': { with: { D_j: 0.0541 }, names: 'journal' },
+    },
+    source: 'geometry',
+  }),
+  mostShellWallToSuit: card({
+    of: shellWallToSuit,
+    name: 'most wall of shells to be made',
+    gives: { symbol: 't_max', meaning: 'thickest wall of one half shell', dimension: 'length' },
+    letters: {
+      D_h: {
+        field: 'housingBore.min',
+        written: 'housingBore.min',
+        meaning: 'smallest housing bore, cap torqued, no shells',
+        domain: diameter,
+        usual: [0.05705, 0.0571],
+      },
+      D_j: {
+        field: 'journal.max',
+        written: 'journal.max',
+        meaning: 'largest journal diameter',
+        domain: diameter,
+        usual: [largest, largest],
+      },
+      c: {
+        field: 'bearing.limits.min',
+        written: 'limits.min',
+        meaning: 'least diametral oil clearance',
+        domain: clearanceLimit,
+        usual: [0, 0.00005],
+      },
+    },
+    call: ({ D_h, D_j, c }) => [
+      {
+        housingBore: { min: D_h, max: metre(0.0572) },
+        journal: { min: metre(0.0538), max: D_j },
+        limits: { min: c },
+      },
+    ],
+    read: wallOf('max'),
+    expression: '(D_h - D_j - c) / 2',
+    refuses: {
+      [NO_ROOM]: { with: { D_j: 0.0568 }, names: 'journal' },
+      'a span is reversed': { with: { D_h: 0.0573 }, names: 'housingBore' },
+    },
+    source: 'geometry',
+  }),
+};

@@ -1,0 +1,30 @@
+import type { BasedLimits, Wording } from '../judging/index.js';
+import { noteOf } from '../judging/internal.js';
+import { limitsNumber } from '../planning/internal.js';
+import type { AllowedSize } from './allowed-sizes.js';
+
+/** The cells where nothing is known to judge by. */
+export const NOT_JUDGED = ['not judged', 'no limits known'] as const;
+
+/** The limits of a value and who set them, as two cells. */
+export function limitCells(
+  { limits, basis }: BasedLimits<'length'>,
+  wording: Wording,
+): readonly [limits: string, by: string] {
+  return sizeCells({ limits, by: [basis] }, wording);
+}
+
+/** What a size may be and who set each end of it, as two cells. */
+export function sizeCells(
+  { limits, by }: AllowedSize,
+  wording: Wording,
+): readonly [limits: string, by: string] {
+  const { min, max } = limits;
+  if (min === undefined && max === undefined) return NOT_JUDGED;
+  const names = by.map((basis, i) => {
+    const note = noteOf(basis, wording);
+    return basis.kind === by[i - 1]?.kind ? note : `${basis.kind} ${note}`;
+  });
+  const crossed = min !== undefined && max !== undefined && min > max;
+  return [crossed ? 'no size' : limitsNumber(limits, wording), names.join(', ')];
+}

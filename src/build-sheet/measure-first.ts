@@ -1,0 +1,95 @@
+import { wallsToSuit } from '../bearings/internal.js';
+import type { Wording } from '../judging/index.js';
+import { type Block, blank, type Entry, paragraph, type TaskStep, table } from '../pages/index.js';
+import type { Build, BuildBearing, BuildCylinder } from '../planning/index.js';
+import { spanNumber } from '../planning/internal.js';
+import { limitCells, NOT_JUDGED } from './limit-cells.js';
+import { isBored, isGround } from './machined.js';
+import { pistonLimits } from './size-limits.js';
+
+/** Pistons and shells that something is machined to fit, or that are bought: none may be left unmeasured. */
+export function measureFirstStep(build: Build, wording: Wording): readonly TaskStep[] {
+  const [pistons, shells] = [pistonsFirst(build), shellsFirst(build)];
+  if (pistons.length === 0 && shells.length === 0) return [];
+  return [
+    {
+      title: 'Measure pistons and shells before anything is cut',
+      blocks: [
+        paragraph(
+          'What is bought is not always what the box says, and metal that is cut cannot be put back. "May be" is the range that keeps the clearance within its limits if the bore, or housing and journal, come out as planned. If a size lies outside, do not send the other part out: plan again with the size you measured.',
+        ),
+        ...block(
+          "Pistons, across the thrust faces at the height that the maker's manual names:",
+          'piston',
+          pistons.map((cylinder) => pistonRow(build, cylinder, wording)),
+        ),
+        ...block(
+          'Shells, one wall at its crown, with a ball-ended micrometer; write down the thickest and the thinnest of the pair:',
+          'shells',
+          shells.map((bearing) => shellRow(bearing, wording)),
+        ),
+      ],
+    },
+  ];
+}
+
+function block(
+  what: string,
+  column: string,
+  rows: readonly (readonly Entry[])[],
+): readonly Block[] {
+  if (rows.length === 0) return [];
+  const columns = [column, 'for', 'should be', 'measured', 'may be', 'limits by'];
+  return [paragraph(what), table(columns, rows, 2)];
+}
+
+function pistonsFirst({ cylinders, jobs, parts }: Build): readonly BuildCylinder[] {
+  const bought = parts.some(({ section, bought }) => section === 'pistonSets' && bought);
+  const bored = jobs.filter(isBored).flatMap(({ places }) => places);
+  return cylinders.filter(({ bore }) => bought || bored.includes(bore));
+}
+
+function shellsFirst({ bearings, jobs, parts }: Build): readonly BuildBearing[] {
+  const bought = parts.filter(({ section, bought }) => section === 'shells' && bought);
+  return bearings.filter(
+    ({ kind, journal, shells }) =>
+      bought.some(({ name }) => name === shells) ||
+      jobs.some(
+        (job) =>
+          isGround(job) && job.work === `grind ${WORDS[kind]}` && job.places.includes(journal),
+      ),
+  );
+}
+
+const WORDS = { rods: 'rod journals', mains: 'main journals' } as const;
+
+function pistonRow(
+  { parts }: Build,
+  { bore, boreSize, piston, pistonSize, finding }: BuildCylinder,
+  wording: Wording,
+): readonly Entry[] {
+  const set = parts.find(({ section }) => section === 'pistonSets')?.name;
+  return [
+    set === undefined ? piston : `${piston} of ${set}`,
+    bore,
+    spanNumber(pistonSize, wording),
+    blank,
+    ...(finding
+      ? limitCells({ ...finding, limits: pistonLimits(boreSize, finding.limits) }, wording)
+      : NOT_JUDGED),
+  ];
+}
+
+function shellRow(
+  { journal, journalSize, housingBore, shells, wall, finding }: BuildBearing,
+  wording: Wording,
+): readonly Entry[] {
+  const walls = wallsToSuit(housingBore, journalSize, finding.limits);
+  return [
+    shells,
+    journal,
+    spanNumber(wall, wording),
+    blank,
+    ...limitCells({ ...finding, limits: walls }, wording),
+  ];
+}

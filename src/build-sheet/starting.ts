@@ -1,0 +1,81 @@
+import { caution, checks, type TaskStep } from '../pages/index.js';
+import type { Build } from '../planning/index.js';
+import type { EngineKind } from '../reading/index.js';
+import { coolingAfter, coolingRuns, fillingWithCoolant } from './cooling.js';
+import { deadIgnition, liveIgnition, sparkTiming, stillDead } from './ignition.js';
+import { fillingWithOil, oilArrives, oilRuns } from './oiling.js';
+
+/** Valves and spark: the first time that the engine is turned with its ignition on it. */
+export function timingStep({ ignition }: EngineKind): TaskStep {
+  return {
+    title: 'Set the valves and the timing',
+    blocks: [
+      ...deadIgnition(ignition),
+      checks([
+        { write: "Valve lash of the inlet valves, cold, by the maker's manual" },
+        { write: "Valve lash of the exhaust valves, cold, by the maker's manual" },
+        ...sparkTiming(ignition),
+      ]),
+    ],
+  };
+}
+
+/** Oil and coolant, and the first turns by hand. */
+export function fillStep({ lubrication, ignition, cooling }: EngineKind): TaskStep {
+  const { note, items } = fillingWithOil(lubrication);
+  return {
+    title: 'Fill, and turn over by hand',
+    blocks: [
+      ...note,
+      checks([
+        stillDead(ignition),
+        ...items,
+        ...fillingWithCoolant(cooling),
+        'Turned by hand through two full turns, plugs out: nothing binds',
+        ...oilArrives(lubrication),
+      ]),
+    ],
+  };
+}
+
+/** Cautions and checks for the first start and after it. */
+export function startStep(
+  { parts }: Build,
+  { lubrication, ignition, cooling }: EngineKind,
+): TaskStep {
+  const hasHead = parts.some(({ section }) => section === 'heads');
+  return {
+    title: 'First start',
+    blocks: [
+      caution(
+        'A spark lights fuel vapour. Ventilate, keep flames and switches away, wipe up spills. Exhaust gas kills: run the engine outdoors, or lead the exhaust outside.',
+      ),
+      checks([
+        'Fire extinguisher for burning liquids at hand',
+        'Stop control tried out',
+        'Guards fitted',
+        'Fuel turned on: no leak',
+        liveIgnition(ignition),
+      ]),
+      caution(
+        'Stand clear of flywheel, pulley and belt, tie back hair and sleeves, and never reach over anything that spins.',
+      ),
+      checks([
+        { write: 'Started on' },
+        ...oilRuns(lubrication),
+        'No knock, cold or hot: if it knocks, stop at once',
+        ...coolingRuns(cooling),
+      ]),
+      caution(
+        'The engine, its oil and its water are hot after a run: let them cool before you open or drain anything. Make the ignition dead again before you put a hand inside.',
+      ),
+      checks([
+        'Stopped after a few minutes: no bearing hotter than the others, oil where it should be',
+        { write: 'Oil level after the first run' },
+        ...(hasHead ? ["Head re-torqued and lash set again if the maker's manual says so"] : []),
+        ...coolingAfter(cooling),
+        { write: 'First oil change after hours' },
+      ]),
+    ],
+  };
+}
