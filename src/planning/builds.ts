@@ -11,33 +11,45 @@ import {
   pistonsInBores,
   type StatedLimits,
 } from '../reading/index.js';
+import type { Part, Shed } from '../shed/index.js';
 import { SECTIONS } from '../shed/internal.js';
 import { type Assembly, assemblyCost } from './assembly.js';
 import type { Kind } from './kinds.js';
 import { costOf, type PricedJob } from './money.js';
 import type { Taken } from './pile.js';
-import type { Build, BuildBearing, BuildCylinder, BuildJob, BuildPart } from './plan-types.js';
+import type {
+  Build,
+  BuildBearing,
+  BuildCylinder,
+  BuildJob,
+  BuildPart,
+  BuildTest,
+} from './plan-types.js';
+import { testingOf } from './testing.js';
 
 /** Describes one engine as data: its parts, clearances, work and cost. */
 export function buildOf(
   assembly: Assembly,
-  engine: EngineKind,
+  shed: Shed,
   least: number,
   currency: string | undefined,
 ): Build {
+  const { engine } = shed;
   const jobs = jobsOf(assembly);
+  const parts = counted(partsOf(assembly));
   const { interchange } = assembly.batch;
   const endPlay = endPlayOf(assembly, engine);
   const guides = guidesOf(assembly, engine);
   return {
     name: assembly.block.member.name,
     ...(interchange !== undefined && { interchange }),
-    parts: counted(partsOf(assembly)),
+    parts,
     bearings: [...mainBearings(assembly, engine), ...rodBearings(assembly, engine)],
     cylinders: cylindersOf(assembly, engine, least),
     ...(endPlay && { endPlay }),
     ...(guides && { guides }),
     jobs: jobs.map(({ cost, ...job }) => ({ ...job, cost: costOf(cost, currency) })),
+    tests: testsOf(shed, parts, jobs),
     cost: costOf(assemblyCost(assembly), currency),
   };
 }
@@ -91,6 +103,7 @@ function jobsOf({
   rodWay,
   rods,
   head,
+  valves,
 }: Assembly): readonly (Omit<BuildJob, 'cost'> & { readonly cost: number })[] {
   const on = ({ kind, member }: Taken<Kind<unknown>>, jobs: readonly PricedJob[] = []) =>
     [...kind.repairs, ...jobs].map((job) => ({ ...job, part: member.name }));
@@ -99,7 +112,23 @@ function jobsOf({
     ...on(crankshaft, [...mainWay.jobs, ...rodWay.jobs]),
     ...rodParts(rods).flatMap((set) => on(set)),
     ...(head ? on(head) : []),
+    ...(valves ? on(valves) : []),
   ];
+}
+
+/** The tests that the parts need, with the work that is done on them here. */
+function testsOf(
+  shed: Shed,
+  parts: readonly BuildPart[],
+  jobs: readonly Pick<BuildJob, 'part' | 'work'>[],
+): readonly BuildTest[] {
+  const testing = testingOf(shed);
+  return parts.flatMap(({ section, name }) => {
+    const all: readonly Part[] = [...(shed[section] ?? []), ...(shed.toBuy?.[section] ?? [])];
+    const part = all.find((each) => each.name === name) as Part;
+    const its = jobs.filter((job) => job.part === name);
+    return testing(section, part, its).map((test) => ({ section, part: name, ...test }));
+  });
 }
 
 function mainBearings(

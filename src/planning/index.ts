@@ -13,6 +13,7 @@ export type {
   BuildCylinder,
   BuildJob,
   BuildPart,
+  BuildTest,
   Cost,
   LackingPart,
   LeftOver,

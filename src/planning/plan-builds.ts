@@ -71,7 +71,7 @@ function planWith(shed: Shed, request: PlanRequest, solver: Solver): Plan {
   const brief = { engine, stock, fits: new FitTable(engine, stock.shells), ...limit };
   const { assemblies, least, proof } = bestBuilds({ brief, solver, atMost });
   const currency = currencyOf(shed);
-  const builds = assemblies.map((assembly) => buildOf(assembly, engine, least, currency));
+  const builds = assemblies.map((assembly) => buildOf(assembly, shed, least, currency));
   const margin = smallestMargin(builds);
   const engines = builds.length + 1;
   const next =

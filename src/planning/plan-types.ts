@@ -2,7 +2,7 @@ import type { Highs } from 'highs';
 import type { BasedLimits, Finding, Span } from '../judging/index.js';
 import type { Length, Time, UnitSystem } from '../quantities/index.js';
 import type { Price } from '../reading/index.js';
-import type { Job, Section } from '../shed/index.js';
+import type { Job, NeededTest, Section } from '../shed/index.js';
 
 /** Options of `planBuilds`. */
 export interface PlanOptions {
@@ -126,8 +126,10 @@ export interface Build {
     /** The value against its limits, if there are any. */
     readonly finding?: Finding<'length'>;
   };
-  /** The work on its parts, each job with its cost. */
+  /** The work on its parts, each job with its cost, and the tests that a shop on the list offers. */
   readonly jobs: readonly BuildJob[];
+  /** Every test and measurement its parts need before they are used, offered by a shop or not. */
+  readonly tests: readonly BuildTest[];
   /** Cost of machining and purchases for it. */
   readonly cost: Cost;
 }
@@ -205,6 +207,14 @@ export interface BuildJob extends Job {
   readonly cost: Cost;
 }
 
+/** A test or measurement that a part of an engine needs. */
+export interface BuildTest extends NeededTest {
+  /** The section of the part. */
+  readonly section: Section;
+  /** Which part. */
+  readonly part: string;
+}
+
 /** The order for one shop. */
 export interface ShopOrder {
   /** Which shop. */
@@ -235,8 +245,8 @@ export interface LeftOver {
   readonly name: string;
   /** How many are left [-]. */
   readonly count: number;
-  /** Whether it was kept back, is scrap, or is a spare. */
-  readonly why: 'reserved' | 'scrap' | 'spare';
+  /** Whether it was kept back, is a spare, cannot be counted on as it is, or is scrap. */
+  readonly why: 'reserved' | 'spare' | 'undecided' | 'not as it is' | 'scrap';
 }
 
 /** One more engine, with the smallest set of parts that would complete it. */

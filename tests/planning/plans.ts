@@ -114,6 +114,7 @@ export const machined: Build = {
       cost: eur(36),
     },
   ],
+  tests: [],
   cost: eur(205.5),
 };
 
@@ -150,6 +151,7 @@ export const plain: Build = {
     },
   ],
   jobs: [],
+  tests: [],
   cost: eur(0),
 };
 

@@ -42,6 +42,7 @@ const part = (changes: Partial<TriagedPart>): TriagedPart => ({
   count: 1,
   disposition: 'use as it is',
   jobs: [],
+  tests: [],
   findings: [],
   because: [],
   ...changes,
