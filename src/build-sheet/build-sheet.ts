@@ -74,7 +74,7 @@ function cover(plan: Plan, units: UnitSystem): readonly Block[] {
     ...(builds.length === 0
       ? [paragraph(noEngine(plan))]
       : [
-          paragraph(`${builds.length} × ${engine}. Machining and purchases cost ${sayCost(cost)}.`),
+          paragraph(`${builds.length} × ${engine}. Shop work and purchases cost ${sayCost(cost)}.`),
           checks(builds.map(({ name }, i) => `engine ${i + 1}: ${name}`)),
           caution(
             'The maker\'s manual always wins over this sheet. A limit marked "common practice" is a rule of thumb.',

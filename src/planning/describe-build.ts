@@ -15,7 +15,7 @@ export function describeBuild(build: Build, number: number, wording: Wording): s
   const { name, interchange, parts, cost, endPlay } = build;
   const work = build.jobs.filter((job) => !isTest(job.work));
   return section(`ENGINE ${number}: ${name}`, [
-    ...wrap(`Machining and purchases for it cost ${sayCost(cost)}.`, 2),
+    ...wrap(`Shop work and purchases for it cost ${sayCost(cost)}.`, 2),
     ...(interchange === undefined ? [] : wrap(`Interchange: ${interchange}.`, 2)),
     'Parts:',
     ...parts.flatMap((part) => wrap(`  ${describePartOf(part)}`, 6)),

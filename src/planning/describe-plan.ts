@@ -57,7 +57,11 @@ function page(plan: Plan, units: UnitSystem): string {
     ...part('LEFT OVER', leftOverLines(plan.leftOver)),
     ...part(
       'THE NEXT ENGINE',
-      nextEngine ? sentences([`${capital(describeNextEngine(nextEngine, noted))}.`]) : [],
+      nextEngine
+        ? sentences([
+            `${capital(describeNextEngine(nextEngine, noted))}. The parts for it that are left over may need work and tests first.`,
+          ])
+        : [],
     ),
     ...whoSetTheLimits(notes),
     section('BEFORE YOU ACT', sentences(BEFORE_YOU_ACT)),
@@ -80,7 +84,7 @@ function summary(plan: Plan, wording: Wording): readonly string[] {
   return [
     builds.length === 0
       ? `Engine: ${engine}. ${count} ${isCertain ? 'can be built' : 'was found'}.`
-      : `Engine: ${engine}. ${count} can be built; machining and purchases cost ${sayCost(cost)}.`,
+      : `Engine: ${engine}. ${count} can be built; shop work and purchases cost ${sayCost(cost)}.`,
     ...(smallestMargin === undefined
       ? []
       : [`The clearance nearest a limit ${describeMargin(smallestMargin, wording.units)}.`]),

@@ -155,7 +155,7 @@ describe('scrap', () => {
   it('is kept until the engines run', async () => {
     const plan = await planBuilds(shedWith({ 'pistonSets[1].faults': ['cracked'] }));
     expect(flowing(planReport(plan))).toContain(
-      'Scrap, to keep until the engines run: rod B2 (rods); pistons 20 over (piston set)',
+      'Scrap, to keep until the engines run: pistons 20 over (piston set)',
     );
   });
 });

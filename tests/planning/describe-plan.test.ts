@@ -33,7 +33,7 @@ describe('planReport', () => {
 
   it('says how many engines, what they cost, how tight they are and what is proven', () => {
     expect(flowing(text)).toContain(
-      '2 complete engines can be built; machining and purchases cost 205.50 EUR. The clearance nearest a limit stays 0.0003 in inside its limits. Proven: no other plan makes more engines,',
+      '2 complete engines can be built; shop work and purchases cost 205.50 EUR. The clearance nearest a limit stays 0.0003 in inside its limits. Proven: no other plan makes more engines,',
     );
     // A limit is met to the last bit of a double and no closer.
     const tight = planReport({ ...twoEngines, smallestMargin: -7e-18 as Length });
@@ -102,8 +102,9 @@ describe('planReport', () => {
 
   it('says what is left and why, and what one more engine would need', () => {
     expect(text).toContain(
-      'Kept back: head B (head)\nSpare: 2 × rod shells standard (pairs of shells)\nScrap: block D (block)\n',
+      'Kept back: head B (head)\nSpare: 2 × rod shells standard (pairs of shells)\nScrap, to keep until the engines run: block D (block)\n',
     );
+    expect(flowing(text)).toContain('The parts for it that are left over may need work and tests');
     expect(flowing(text)).toContain(
       'One more engine needs: 1 piston set 0.0200 in over; 1 pair of rod shells 0.0300 in under.',
     );

@@ -114,7 +114,22 @@ export const machined: Build = {
       cost: eur(36),
     },
   ],
-  tests: [],
+  tests: [
+    {
+      section: 'crankshafts',
+      part: 'crankshaft B',
+      test: 'crack test',
+      when: 'first',
+      because: [{ what: 'thrown rod', part: 'rods B', from: 'donor B' }],
+    },
+    {
+      section: 'crankshafts',
+      part: 'crankshaft B',
+      test: 'crack test',
+      when: 'again',
+      because: [],
+    },
+  ],
   cost: eur(205.5),
 };
 

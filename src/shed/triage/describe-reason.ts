@@ -36,7 +36,7 @@ export function describeReason(
     case 'bores':
       return labelled('bores', describeBorePlan(reason.plan, wording));
     case 'housing':
-      return [`${reason.place}: ${describeHousing(reason, part.section, wording)}`];
+      return [describeHousing(reason, part.section, wording)];
     case 'face':
       return [describe(reason.finding, wording)];
     case 'no shop':
@@ -111,7 +111,7 @@ function sayConsequence(
     case 'cleared': {
       const { basis, tests, work } = consequence;
       const then = work ? `; ${need(work)}` : '';
-      return `scrap by ${noteOf(basis, wording)}, but you list that it was ${tests.map(sayTest).join(' and ')}${then}`;
+      return `it is scrap ${noteOf(basis, wording)}, but you list that it was ${tests.map(sayTest).join(' and ')}${then}`;
     }
     case 'machine':
       return `${place} must be ${section === 'blocks' ? 'bored' : 'ground'}`;
@@ -144,12 +144,14 @@ function describeRunout(
 
 /** Describes a housing that is not fit for use. No shell makes up for it. */
 function describeHousing(
-  { finding }: Extract<TriageReason, { readonly kind: 'housing' }>,
+  { place, finding }: Extract<TriageReason, { readonly kind: 'housing' }>,
   section: Section,
   wording: Wording,
 ): string {
   const must = `resize it${section === 'rods' ? ' or replace the rod' : ''} before you choose shells`;
-  if (finding === undefined) return `${must}, but no limits are given to resize it to`;
+  if (finding === undefined) {
+    return `${place}: ${must}, but no limits are given to resize it to`;
+  }
   const { min, max } = finding.limits;
   const lacking = min === undefined ? 'lower' : max === undefined ? 'upper' : undefined;
   const size = lacking ? `, but no ${lacking} limit is given to resize it to` : '';

@@ -56,13 +56,14 @@ export function readyHousings(
 }
 
 function judgeHousing(
-  { housingBore }: HousingPlace,
+  { name, housingBore }: HousingPlace,
   stated: StatedLimits<'length'> | undefined,
 ): Finding<'length'> | undefined {
   const { limits, basis } = own(stated);
   if (limits === undefined || basis === undefined) return undefined;
   const value = spanOf(housingBore);
-  return judgeSpan({ feature: 'housing bore', dimension: 'length', value, limits, basis });
+  const feature = `${name}: housing bore`;
+  return judgeSpan({ feature, dimension: 'length', value, limits, basis });
 }
 
 function resizedTo(stated: StatedLimits<'length'> | undefined): Span<Length> | undefined {
