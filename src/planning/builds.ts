@@ -11,21 +11,14 @@ import {
   pistonsInBores,
   type StatedLimits,
 } from '../reading/index.js';
-import type { Part, Shed } from '../shed/index.js';
+import type { Shed } from '../shed/index.js';
 import { SECTIONS } from '../shed/internal.js';
 import { type Assembly, assemblyCost } from './assembly.js';
 import type { Kind } from './kinds.js';
 import { costOf, type PricedJob } from './money.js';
 import type { Taken } from './pile.js';
-import type {
-  Build,
-  BuildBearing,
-  BuildCylinder,
-  BuildJob,
-  BuildPart,
-  BuildTest,
-} from './plan-types.js';
-import { testingOf } from './testing.js';
+import type { Build, BuildBearing, BuildCylinder, BuildJob, BuildPart } from './plan-types.js';
+import { buildTests } from './testing.js';
 
 /** Describes one engine as data: its parts, clearances, work and cost. */
 export function buildOf(
@@ -49,7 +42,7 @@ export function buildOf(
     ...(endPlay && { endPlay }),
     ...(guides && { guides }),
     jobs: jobs.map(({ cost, ...job }) => ({ ...job, cost: costOf(cost, currency) })),
-    tests: testsOf(shed, parts, jobs),
+    tests: buildTests(shed, parts, jobs),
     cost: costOf(assemblyCost(assembly), currency),
   };
 }
@@ -114,21 +107,6 @@ function jobsOf({
     ...(head ? on(head) : []),
     ...(valves ? on(valves) : []),
   ];
-}
-
-/** The tests that the parts need, with the work that is done on them here. */
-function testsOf(
-  shed: Shed,
-  parts: readonly BuildPart[],
-  jobs: readonly Pick<BuildJob, 'part' | 'work'>[],
-): readonly BuildTest[] {
-  const testing = testingOf(shed);
-  return parts.flatMap(({ section, name }) => {
-    const all: readonly Part[] = [...(shed[section] ?? []), ...(shed.toBuy?.[section] ?? [])];
-    const part = all.find((each) => each.name === name) as Part;
-    const its = jobs.filter((job) => job.part === name);
-    return testing(section, part, its).map((test) => ({ section, part: name, ...test }));
-  });
 }
 
 function mainBearings(

@@ -7,6 +7,7 @@ export type { Price } from '../reading/index.js';
 export { planReport } from './describe-plan.js';
 export { SolverNotLoaded } from './load-solver.js';
 export { planBuilds } from './plan-builds.js';
+export type { PlanOptions, PlanProgress } from './plan-options.js';
 export type {
   Build,
   BuildBearing,
@@ -19,8 +20,6 @@ export type {
   LeftOver,
   NextEngine,
   Plan,
-  PlanOptions,
-  PlanProgress,
   PlanStage,
   Proof,
   Purchase,

@@ -13,8 +13,9 @@ import { lackingFor } from './lacking.js';
 import { loadSolver } from './load-solver.js';
 import { costOf, currencyOf } from './money.js';
 import { leftOverOf, ordersOf, shoppingOf, sumOfCosts } from './orders.js';
+import type { PlanOptions } from './plan-options.js';
 import { guardPlanOptions, type PlanRequest } from './plan-request.js';
-import type { Build, Plan, PlanOptions, Proof, Unproven } from './plan-types.js';
+import type { Build, Plan, Proof, Unproven } from './plan-types.js';
 import type { Solver } from './solver.js';
 import { stockOf } from './stock.js';
 

@@ -1,5 +1,6 @@
 import type { Job, NeededTest, Part, Section, Shed } from '../shed/index.js';
 import { testsFor, troublesIn, withTests } from '../shed/internal.js';
+import type { BuildJob, BuildPart, BuildTest } from './plan-types.js';
 
 /** The tests that a part needs when these jobs are done on it. */
 export type Testing = (
@@ -35,4 +36,19 @@ export function withOwnTests(
     jobs,
     tests.filter(({ when }) => when === 'first' && !before.includes('first')),
   );
+}
+
+/** The tests that the parts of an engine need, with the work that is done on them. */
+export function buildTests(
+  shed: Shed,
+  parts: readonly BuildPart[],
+  jobs: readonly Pick<BuildJob, 'part' | 'work'>[],
+): readonly BuildTest[] {
+  const testing = testingOf(shed);
+  return parts.flatMap(({ section, name }) => {
+    const all: readonly Part[] = [...(shed[section] ?? []), ...(shed.toBuy?.[section] ?? [])];
+    const part = all.find((each) => each.name === name) as Part;
+    const its = jobs.filter((job) => job.part === name);
+    return testing(section, part, its).map((test) => ({ section, part: name, ...test }));
+  });
 }

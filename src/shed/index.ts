@@ -42,7 +42,7 @@ export type {
   ValveSetPart,
 } from './shed.js';
 export { describePart, triageReport } from './triage/describe-triage.js';
-export type { NeededTest } from './triage/tests.js';
+export type { NeededTest } from './triage/needed-test.js';
 export { triage } from './triage/triage.js';
 export type { Disposition, Job, Triage, TriagedPart, TriageReason } from './triage/triage-types.js';
 export type { Trouble } from './triage/troubles.js';

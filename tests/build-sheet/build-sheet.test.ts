@@ -67,21 +67,21 @@ describe('buildSheet', () => {
   it('leaves room to write beside the size, the limits and who set them', () => {
     // Hand-computed: 1.7508 - 2 * 0.0719 - 0.0028 to 1.7507 - 2 * 0.0719 - 0.0012.
     expect(markdownPageOf(1)).toContain(
-      '| crankshaft B, rod 1 | 1.6045 to 1.6050 | ________ | 1.6042 to 1.6057 | specified \\[2\\] |',
+      '| crankshaft B, rod 1 | 1.6045 to 1.6050 | ________ | 1.6042 to 1.6057 | specified \\[3\\] |',
     );
     // Hand-computed: 1.6050 + 2 * 0.0719 + 0.0012 to 1.6045 + 2 * 0.0719 + 0.0028.
     expect(pageOf(1)).toMatch(
-      /^rods A, rod A1 +1\.7507 to 1\.7508 +________ +1\.7500 to 1\.7511 +specified \[2\]$/m,
+      /^rods A, rod A1 +1\.7507 to 1\.7508 +________ +1\.7500 to 1\.7511 +specified \[3\]$/m,
     );
     // Hand-computed: 3.0167 + 0.0025 to 3.0167 + 0.0055.
     expect(pageOf(1)).toMatch(
-      /^cylinder 1 +3\.0200 to 3\.0205 +________ +3\.0192 to 3\.0222 +specified \[2\]$/m,
+      /^cylinder 1 +3\.0200 to 3\.0205 +________ +3\.0192 to 3\.0222 +specified \[3\]$/m,
     );
     expect(pageOf(1)).toMatch(
-      /^oil, pulley main +0\.0020 to 0\.0021 +________ +0\.0015 to 0\.0030 +common practice \[1\]$/m,
+      /^oil, pulley main +0\.0020 to 0\.0021 +________ +0\.0015 to 0\.0030 +common practice \[2\]$/m,
     );
     expect(pageOf(1)).toMatch(
-      /^end play +0\.0080 +________ +0\.0050 to 0\.0120 +specified \[2\]$/m,
+      /^end play +0\.0080 +________ +0\.0050 to 0\.0120 +specified \[3\]$/m,
     );
     expect(pageOf(2)).toMatch(/^piston, the bore +.*________ +not judged +no limits known$/m);
   });
@@ -122,9 +122,9 @@ describe('buildSheet', () => {
 
   it('sets ring gaps by the rule of thumb, marked as one', () => {
     const { limits } = recommendedRingGap(inches(3.02).min);
-    expect(pageOf(1)).toMatch(/^cylinder 1 +0\.0091 to 0\.0121 +common practice \[3\] /m);
+    expect(pageOf(1)).toMatch(/^cylinder 1 +0\.0091 to 0\.0121 +common practice \[4\] /m);
     expect(limits.min).toBeCloseTo(inch(0.00906), 9);
-    expect(pageOf(1)).toContain('[3] common practice: a new ring has 0.003 to 0.004 of the bore');
+    expect(pageOf(1)).toContain('[4] common practice: a new ring has 0.003 to 0.004 of the bore');
   });
 
   it('numbers who set the limits on the pages of each engine', () => {

@@ -1,4 +1,4 @@
-import type { PlanOptions } from '../../src/planning/plan-types.js';
+import type { PlanOptions } from '../../src/planning/plan-options.js';
 import type { Section } from '../../src/shed/sections.js';
 import type { Shed } from '../../src/shed/shed.js';
 import { enginesOn } from './brute-engines.js';

@@ -1,4 +1,4 @@
-import type { PlanOptions } from '../../src/planning/plan-types.js';
+import type { PlanOptions } from '../../src/planning/plan-options.js';
 import type { Price } from '../../src/reading/price.js';
 import { SECTIONS, type Section } from '../../src/shed/sections.js';
 import type { Part, Parts, PistonSetPart, Shed, ShellPart } from '../../src/shed/shed.js';

@@ -53,7 +53,8 @@ describe('planBuilds, of the example shed', () => {
     expect(await blocks({ buying: false })).toEqual(['block A']);
     expect(await blocks({ atMost: 1 })).toEqual(['block A']);
     expect(await blocks({ atMost: 0 })).toEqual([]);
-    expect(await blocks({ reserved: ['block A'] })).toEqual(['block B']);
+    expect(await blocks({ reserved: ['block A'] })).toEqual(['block B', 'block C']);
+    expect(await blocks({ reserved: ['block A', 'block C'] })).toEqual(['block B']);
     const kept = await planBuilds(shed, { reserved: ['head A', 'rod C1'] });
     expect(kept.builds).toHaveLength(1);
     const reserved = kept.leftOver.filter(({ why }) => why === 'reserved');
@@ -67,17 +68,20 @@ describe('planBuilds, of the example shed', () => {
 
   it('builds what must be built though it is dearer, and says what cannot be', async () => {
     expect(await blocks({ atMost: 1, mustBuild: ['block B'] })).toEqual(['block B']);
-    const plan = await planBuilds(shed, { mustBuild: ['block B', 'block C'] });
-    expect(plan.cannotBuild).toEqual(['block C']);
+    // Two heads: not all three of them.
+    const plan = await planBuilds(shed, { mustBuild: ['block A', 'block B', 'block C'] });
+    expect(plan.cannotBuild).toHaveLength(1);
     expect(plan.builds).toHaveLength(2);
   });
 
   it('holds the cost of every engine, not of all together', async () => {
     const cap = (amount: number) => blocks({ mostPerEngine: { amount, currency: 'EUR' } });
-    // Block B costs 90 for boring and 160.50 for parts, whatever else; block A goes with head A for nothing.
-    expect(await cap(250)).toEqual(['block A']);
-    expect(await cap(250.5)).toEqual(['block A', 'block B']);
-    expect(await cap(0)).toEqual(['block A']);
+    // Block B costs 90 for boring, 160.50 for parts and 36 for the tests of it and its crankshaft;
+    // block A goes with head A for the test of its crankshaft.
+    expect(await cap(286)).toEqual(['block A']);
+    expect(await cap(286.5)).toEqual(['block A', 'block B']);
+    expect(await cap(18)).toEqual(['block A']);
+    expect(await cap(17)).toEqual([]);
   });
 
   it('gives the same plan each time, to the bit', async () => {

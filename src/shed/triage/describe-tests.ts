@@ -2,7 +2,7 @@ import type { Wording } from '../../judging/index.js';
 import { noteOf, say } from '../../judging/internal.js';
 import type { Section } from '../sections.js';
 import { CRACK_TEST, SCRAP_ROD, SEAT_WIDTH, VALVE_MARGIN } from '../sources.js';
-import type { NeededTest } from './tests.js';
+import type { NeededTest } from './needed-test.js';
 import type { TriagedPart } from './triage-types.js';
 import type { Trouble } from './troubles.js';
 

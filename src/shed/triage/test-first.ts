@@ -2,7 +2,7 @@ import type { Wording } from '../../judging/index.js';
 import { section, wrap } from '../../pages/index.js';
 import type { Section } from '../sections.js';
 import { whyFirst } from './describe-tests.js';
-import type { NeededTest } from './tests.js';
+import type { NeededTest } from './needed-test.js';
 
 /** A part with a test it needs. */
 export interface TestedPart {

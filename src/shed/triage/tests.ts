@@ -1,29 +1,11 @@
-import type { Length } from '../../quantities/index.js';
 import type { EngineKind } from '../../reading/index.js';
 import { isClear, type Testable } from '../history.js';
 import type { Section } from '../sections.js';
 import type { Part, ValveSetPart } from '../shed.js';
 import { isTest, type Work } from '../works.js';
+import type { NeededTest } from './needed-test.js';
 import type { Job } from './triage-types.js';
 import { type Trouble, troublesOf } from './troubles.js';
-
-/** A test or a measurement that a part needs before it is used. */
-export interface NeededTest {
-  /** What to do. */
-  readonly test:
-    | 'crack test'
-    | 'pressure test'
-    | 'read its runout'
-    | 'check it for bend and twist'
-    | 'measure its margins'
-    | 'measure its seats';
-  /** `first`: before money is spent on the part; `again`: the same once more, after a repair; `after`: after a repair. */
-  readonly when: 'first' | 'again' | 'after';
-  /** The accidents that ask for it, of the part or of another one from the same donor; often none. */
-  readonly because: readonly Trouble[];
-  /** The least that must be measured, if that is known [m]. */
-  readonly least?: Length;
-}
 
 /** The accidents that may have cracked a block. */
 const HITS_THE_BLOCK: readonly Trouble['what'][] = ['thrown rod', 'broken piston'];

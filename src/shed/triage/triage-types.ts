@@ -6,7 +6,7 @@ import type { Consequence, Fault } from '../faults.js';
 import type { Happening } from '../history.js';
 import type { Section } from '../sections.js';
 import type { Work } from '../works.js';
-import type { NeededTest } from './tests.js';
+import type { NeededTest } from './needed-test.js';
 
 /** Every part of a shed with its disposition: plain data that JSON carries unchanged. */
 export interface Triage {

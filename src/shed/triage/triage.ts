@@ -29,9 +29,12 @@ import type { Readiness } from './ways.js';
  *     rodJournals: { standard: { min: '1.6245 in', max: '1.6250 in' } },
  *     bores: { standard: { min: '3.0000 in', max: '3.0005 in' } },
  *   },
- *   heads: [{ name: 'head A', faults: ['cracked'] }],
+ *   pistonSets: [{
+ *     name: 'pistons A', faults: ['cracked'], oversize: 'standard',
+ *     pistons: [{ name: 'one', diameter: '2.9968 in' }, { name: 'two', diameter: '2.9967 in' }],
+ *   }],
  * });
- * triage(shed).parts.map(({ name, disposition }) => `${name}: ${disposition}`); // ["head A: scrap"]
+ * triage(shed).parts.map(({ name, disposition }) => `${name}: ${disposition}`); // ["pistons A: scrap"]
  * ```
  */
 export function triage(shed: Shed): Triage {
