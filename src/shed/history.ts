@@ -1,21 +1,18 @@
-/** What can have happened to a part or to the engine it came from. */
+/** What happened to a part or to the engine it came from. */
+export type Happening = 'thrown rod' | 'seized bearing' | 'seized piston' | 'broken piston';
+
+/** Everything that can have happened. */
 export const HAPPENINGS = [
   'thrown rod',
   'seized bearing',
   'seized piston',
   'broken piston',
-] as const;
-
-/** What happened to a part or to the engine it came from. */
-export type Happening = (typeof HAPPENINGS)[number];
-
-/** What a part can be tested for: cracks, or softening of its metal by heat. */
-export const TESTED_FOR = ['cracks', 'softening'] as const;
+] as const satisfies readonly Happening[];
 
 /** A test that a part has had. */
 export interface PartTest {
-  /** What it was tested for. */
-  readonly for: (typeof TESTED_FOR)[number];
+  /** What it was tested for: cracks, or softening of its metal by heat. */
+  readonly for: 'cracks' | 'softening';
   /** How, for example with magnetic particles. */
   readonly how: string;
   /** Who tested it. */
@@ -23,6 +20,9 @@ export interface PartTest {
   /** Whether any was found. */
   readonly found: 'none' | 'some';
 }
+
+/** Everything that a part can be tested for. */
+export const TESTED_FOR = ['cracks', 'softening'] as const satisfies readonly PartTest['for'][];
 
 /** A part that may have been tested. */
 export interface Testable {
