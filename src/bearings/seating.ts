@@ -129,7 +129,7 @@ export interface HousingRoundness {
   readonly finding?: Finding<'length'>;
 }
 
-const HOUSING = ['crown', 'left', 'right', 'limits', 'basis', 'target'] as const;
+const HOUSING = ['crown', 'left', 'right', 'limits', 'basis', 'service', 'target'] as const;
 
 /**
  * Out-of-round of a housing, from three readings: at right angles to the joint and at 45° to either

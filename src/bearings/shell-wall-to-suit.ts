@@ -45,7 +45,7 @@ export type ShellWallToSuit = BasedLimits<'length'> &
       }
   );
 
-const FIELDS = ['housingBore', 'journal', 'limits', 'basis', 'target'] as const;
+const FIELDS = ['housingBore', 'journal', 'limits', 'basis', 'service', 'target'] as const;
 
 /**
  * The wall to order for shells that are to be made: what every half must measure at its crown so

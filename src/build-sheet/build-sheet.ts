@@ -75,7 +75,7 @@ function cover(plan: Plan, units: UnitSystem): readonly Block[] {
       ? [paragraph(noEngine(plan))]
       : [
           paragraph(
-            `${builds.length} × ${engine.name}. Machining and purchases cost ${sayCost(cost)}.`,
+            `${builds.length} × ${engine.name}. Shop work and purchases cost ${sayCost(cost)}.`,
           ),
           checks(builds.map(({ name }, i) => `engine ${i + 1}: ${name}`)),
           caution(

@@ -2,7 +2,7 @@ import type { Wording } from '../judging/index.js';
 import { type Block, capital, caution, checks, paragraph, type TaskStep } from '../pages/index.js';
 import type { Build } from '../planning/index.js';
 import { describePartOf } from '../planning/internal.js';
-import { cautionsFor, describeJob } from '../shed/internal.js';
+import { cautionsFor, describeJob, describeTest } from '../shed/internal.js';
 import { isBored, isGround } from './machined.js';
 
 /** The parts of the engine. */
@@ -20,7 +20,7 @@ export function layOutStep({ parts }: Build): TaskStep {
 
 /** The work for each shop, with its sizes. */
 export function sendOutStep(build: Build, wording: Wording): TaskStep {
-  const { parts, jobs } = build;
+  const { parts, jobs, tests } = build;
   const shops = [...new Set(jobs.map(({ shop }) => shop))];
   const warnings = parts.flatMap(({ section, name }) =>
     cautionsFor(
@@ -29,9 +29,21 @@ export function sendOutStep(build: Build, wording: Wording): TaskStep {
       jobs.filter((job) => job.part === name),
     ),
   );
+  const order = (test: Build['tests'][number]) =>
+    `${test.part}: ${describeTest(test, { section: test.section, name: test.part }, wording)}`;
+  const first = tests.filter(({ when }) => when === 'first').map(order);
+  const after = tests.filter(({ when }) => when !== 'first').map(order);
   return {
     title: 'Send out',
     blocks: [
+      ...(first.length === 0
+        ? []
+        : [
+            caution(
+              'Test these before anything else. If a crack shows, stop, list the part as cracked and plan again.',
+            ),
+            checks(first),
+          ]),
       ...(jobs.length === 0 ? [paragraph('No part of this engine needs a shop.')] : []),
       ...warnings.map((warning) => caution(`${capital(warning)}.`)),
       ...waits(build).map(caution),
@@ -43,6 +55,7 @@ export function sendOutStep(build: Build, wording: Wording): TaskStep {
             .map((job) => `${job.part}: ${describeJob(job, wording)}`),
         ),
       ]),
+      ...(after.length === 0 ? [] : [paragraph('When it comes back:'), checks(after)]),
     ],
   };
 }

@@ -11,33 +11,38 @@ import {
   pistonsInBores,
   type StatedLimits,
 } from '../reading/index.js';
+import type { Shed } from '../shed/index.js';
 import { SECTIONS } from '../shed/internal.js';
 import { type Assembly, assemblyCost } from './assembly.js';
 import type { Kind } from './kinds.js';
 import { costOf, type PricedJob } from './money.js';
 import type { Taken } from './pile.js';
 import type { Build, BuildBearing, BuildCylinder, BuildJob, BuildPart } from './plan-types.js';
+import { buildTests } from './testing.js';
 
 /** Describes one engine as data: its parts, clearances, work and cost. */
 export function buildOf(
   assembly: Assembly,
-  engine: EngineKind,
+  shed: Shed,
   least: number,
   currency: string | undefined,
 ): Build {
+  const { engine } = shed;
   const jobs = jobsOf(assembly);
+  const parts = counted(partsOf(assembly));
   const { interchange } = assembly.batch;
   const endPlay = endPlayOf(assembly, engine);
   const guides = guidesOf(assembly, engine);
   return {
     name: assembly.block.member.name,
     ...(interchange !== undefined && { interchange }),
-    parts: counted(partsOf(assembly)),
+    parts,
     bearings: [...mainBearings(assembly, engine), ...rodBearings(assembly, engine)],
     cylinders: cylindersOf(assembly, engine, least),
     ...(endPlay && { endPlay }),
     ...(guides && { guides }),
     jobs: jobs.map(({ cost, ...job }) => ({ ...job, cost: costOf(cost, currency) })),
+    tests: buildTests(shed, parts, jobs),
     cost: costOf(assemblyCost(assembly), currency),
   };
 }
@@ -91,6 +96,7 @@ function jobsOf({
   rodWay,
   rods,
   head,
+  valves,
 }: Assembly): readonly (Omit<BuildJob, 'cost'> & { readonly cost: number })[] {
   const on = ({ kind, member }: Taken<Kind<unknown>>, jobs: readonly PricedJob[] = []) =>
     [...kind.repairs, ...jobs].map((job) => ({ ...job, part: member.name }));
@@ -99,6 +105,7 @@ function jobsOf({
     ...on(crankshaft, [...mainWay.jobs, ...rodWay.jobs]),
     ...rodParts(rods).flatMap((set) => on(set)),
     ...(head ? on(head) : []),
+    ...(valves ? on(valves) : []),
   ];
 }
 

@@ -6,22 +6,25 @@ import { capital, columns, section, wrap } from '../pages/index.js';
 import { type Length, tradeUnit } from '../quantities/index.js';
 import { formatNumber } from '../quantities/internal.js';
 import { journalWords } from '../reading/index.js';
-import { describeJob, named, partWord } from '../shed/internal.js';
+import { describeJob, describeTest, isTest, named, partWord } from '../shed/internal.js';
 import type { Build, BuildBearing, BuildCylinder } from './plan-types.js';
 import { sayCost } from './say-cost.js';
 
 /** Describes one engine of a plan: its parts, their clearances, and the work on them. */
 export function describeBuild(build: Build, number: number, wording: Wording): string {
-  const { name, interchange, parts, jobs, cost, endPlay } = build;
+  const { name, interchange, parts, cost, endPlay } = build;
+  const work = build.jobs.filter((job) => !isTest(job.work));
   return section(`ENGINE ${number}: ${name}`, [
-    ...wrap(`Machining and purchases for it cost ${sayCost(cost)}.`, 2),
+    ...wrap(`Shop work and purchases for it cost ${sayCost(cost)}.`, 2),
     ...(interchange === undefined ? [] : wrap(`Interchange: ${interchange}.`, 2)),
     'Parts:',
     ...parts.flatMap((part) => wrap(`  ${describePartOf(part)}`, 6)),
-    ...(jobs.length === 0 ? ['No machining.'] : ['Machining:']),
-    ...jobs.flatMap((job) =>
+    ...testLines(build.tests),
+    ...(work.length === 0 ? ['No machining.'] : ['Machining:']),
+    ...work.flatMap((job) =>
       wrap(`  ${job.part}: ${describeJob(job, wording)}, by ${job.shop}`, 4),
     ),
+    ...afterLines(build.tests, wording),
     ...(['mains', 'rods'] as const).flatMap((kind) => bearingLines(kind, build.bearings, wording)),
     ...cylinderLines(build.cylinders, wording),
     ...(endPlay
@@ -29,6 +32,24 @@ export function describeBuild(build: Build, number: number, wording: Wording): s
       : ['End play: not planned, as its limits or a thrust width are missing.']),
     ...wrap(capital(guideLine(build, wording)), 2).filter((line) => line !== ''),
   ]);
+}
+
+/** `Crack-test first: crankshaft A, rods A.` */
+function testLines(tests: Build['tests']): readonly string[] {
+  const first = tests.filter(({ when }) => when === 'first').map(({ part }) => part);
+  return first.length === 0 ? [] : wrap(`Crack-test first: ${first.join(', ')}.`, 2);
+}
+
+/** What to test and measure once the work is done. */
+function afterLines(tests: Build['tests'], wording: Wording): readonly string[] {
+  const after = tests.filter(({ when }) => when !== 'first');
+  return [
+    ...(after.length === 0 ? [] : ['After the work, before it is built:']),
+    ...after.flatMap((test) => {
+      const { section: of, part: its } = test;
+      return wrap(`  ${its}: ${describeTest(test, { section: of, name: its }, wording)}`, 4);
+    }),
+  ];
 }
 
 /** `pair of shells: 2 × rod shells 20 under, bought`. */

@@ -2,12 +2,12 @@ import type { Wording } from '../judging/index.js';
 import { describeMargin, guardLayout, guardWording } from '../judging/internal.js';
 import { capital, numberedNotes, section, whoSetTheLimits, wrap } from '../pages/index.js';
 import type { UnitSystem } from '../quantities/index.js';
-import { describeJob, named, partWord } from '../shed/internal.js';
+import { describeJob, named, partWord, testFirst } from '../shed/internal.js';
 import { describeBuild } from './describe-build.js';
 import { describeNextEngine } from './describe-lacks.js';
 import { describeProof, isCountProven, isNoneAsked, sayEngines } from './describe-proof.js';
 import { planLayout } from './layouts.js';
-import type { BuildJob, LeftOver, Plan, Purchase, ShopOrder } from './plan-types.js';
+import type { Build, BuildJob, LeftOver, Plan, Purchase, ShopOrder } from './plan-types.js';
 import { sayCost } from './say-cost.js';
 
 /**
@@ -47,6 +47,7 @@ function page(plan: Plan, units: UnitSystem): string {
       ...sentences(summary(plan, noted)),
       `Sizes are diameters in ${units === 'inch' ? 'inches' : 'millimetres'}, clearances on the diameter.`,
     ]),
+    ...testsBefore(builds, noted),
     ...builds.map((build, i) => describeBuild(build, i + 1, noted)),
     ...part(
       'MACHINING ORDERS',
@@ -56,7 +57,11 @@ function page(plan: Plan, units: UnitSystem): string {
     ...part('LEFT OVER', leftOverLines(plan.leftOver)),
     ...part(
       'THE NEXT ENGINE',
-      nextEngine ? sentences([`${capital(describeNextEngine(nextEngine, noted))}.`]) : [],
+      nextEngine
+        ? sentences([
+            `${capital(describeNextEngine(nextEngine, noted))}. The parts for it that are left over may need work and tests first.`,
+          ])
+        : [],
     ),
     ...whoSetTheLimits(notes),
     section('BEFORE YOU ACT', sentences(BEFORE_YOU_ACT)),
@@ -65,7 +70,7 @@ function page(plan: Plan, units: UnitSystem): string {
 }
 
 const BEFORE_YOU_ACT = [
-  'A limit marked "common practice" is a rule of thumb; the maker\'s manual always wins. Have a bent, scored or reground crankshaft crack-tested before it is machined, and ask the shops before you buy: the prices here come from the shed file.',
+  'A limit marked "common practice" is a rule of thumb; the maker\'s manual always wins. Ask the shops before you buy: the prices here come from the shed file.',
   'The plan uses the sizes you measured and those it orders; what was not measured was not judged. Measure everything again when it comes back; the build sheet has a line for each size.',
 ];
 
@@ -79,7 +84,7 @@ function summary(plan: Plan, wording: Wording): readonly string[] {
   return [
     builds.length === 0
       ? `Engine: ${engine.name}. ${count} ${isCertain ? 'can be built' : 'was found'}.`
-      : `Engine: ${engine.name}. ${count} can be built; machining and purchases cost ${sayCost(cost)}.`,
+      : `Engine: ${engine.name}. ${count} can be built; shop work and purchases cost ${sayCost(cost)}.`,
     ...(smallestMargin === undefined
       ? []
       : [`The clearance nearest a limit ${describeMargin(smallestMargin, wording.units)}.`]),
@@ -92,6 +97,23 @@ function summary(plan: Plan, wording: Wording): readonly string[] {
             : `You asked for these blocks, but they are not in this plan: ${blocks}. Whether they can be built is not known.`,
         ]),
   ];
+}
+
+/** The parts of all engines to test for cracks, with the shop that does it. */
+function testsBefore(builds: readonly Build[], wording: Wording): readonly string[] {
+  const tests = builds.flatMap(({ tests: its, jobs }) =>
+    its.map((test) => {
+      const job = jobs.find(({ part: of, work }) => of === test.part && work === test.test);
+      const more = job ? `; by ${job.shop}, ${sayCost(job.cost)}` : '';
+      return { section: test.section, name: test.part, test, more, isOffered: job !== undefined };
+    }),
+  );
+  const isPriced = tests.every(({ test, isOffered }) => test.when !== 'first' || isOffered);
+  return testFirst(
+    tests,
+    `plan again.${isPriced ? '' : ' No shop on the list offers the test for all of them, so its cost is not counted.'}`,
+    wording,
+  );
 }
 
 function orderLines({ shop, jobs, cost }: ShopOrder, wording: Wording): readonly string[] {
@@ -113,7 +135,9 @@ function purchaseLines({ section: each, name, count, cost }: Purchase): readonly
 const WHY_LEFT = [
   ['reserved', 'Kept back'],
   ['spare', 'Spare'],
-  ['scrap', 'Scrap'],
+  ['undecided', 'Undecided until straightened and measured'],
+  ['not as it is', 'Kept aside, as no repair that puts it right is on the list'],
+  ['scrap', 'Scrap, to keep until the engines run'],
 ] as const;
 
 function leftOverLines(leftOver: readonly LeftOver[]): readonly string[] {

@@ -7,19 +7,19 @@ export type { Price } from '../reading/index.js';
 export { planReport } from './describe-plan.js';
 export { SolverNotLoaded } from './load-solver.js';
 export { planBuilds } from './plan-builds.js';
+export type { PlanOptions, PlanProgress } from './plan-options.js';
 export type {
   Build,
   BuildBearing,
   BuildCylinder,
   BuildJob,
   BuildPart,
+  BuildTest,
   Cost,
   LackingPart,
   LeftOver,
   NextEngine,
   Plan,
-  PlanOptions,
-  PlanProgress,
   PlanStage,
   Proof,
   Purchase,

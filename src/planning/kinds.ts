@@ -1,7 +1,8 @@
 import type { Price } from '../reading/index.js';
 import type { Counted, Job, Part, Parts, Section, Shed } from '../shed/index.js';
-import { ofPart, readyWhole } from '../shed/internal.js';
+import { ofPart, readyWhole, withTests } from '../shed/internal.js';
 import { inThousandths, type PricedJob, priced, totalOf } from './money.js';
+import type { Testing } from './testing.js';
 
 /** Parts that are the same to a plan. */
 export interface Kind<R> {
@@ -14,7 +15,7 @@ export interface Kind<R> {
   readonly interchange?: readonly string[];
   /** The cost of buying and repairing one [thousandths]. */
   readonly cost: number;
-  /** Repairs it needs in any case. */
+  /** Repairs and tests it needs in any case. */
   readonly repairs: readonly PricedJob[];
   /** Whether this block must be built. */
   readonly mustBuild: boolean;
@@ -63,6 +64,7 @@ export function kindsOf<S extends Section, R>(
   shed: Shed,
   section: S,
   { buying, reserved, mustBuild }: StockOptions,
+  testing: Testing,
   readyPart: (part: Parts[S][number]) => Usable<R> | undefined,
 ): readonly Kind<R>[] {
   const own = (shed[section] ?? []) as readonly Parts[S][number][];
@@ -73,7 +75,12 @@ export function kindsOf<S extends Section, R>(
   for (const part of [...own, ...offered]) {
     if (reserved.includes(part.name)) continue;
     const usable = ofPart(shed, part, () => readyPart(part));
-    const repairs = usable && priced(usable.repairs, shed.machining ?? []);
+    const repairs =
+      usable &&
+      priced(
+        withTests(usable.repairs, testing(section, part, usable.repairs)),
+        shed.machining ?? [],
+      );
     if (usable === undefined || repairs === undefined) continue;
     const price = 'price' in part ? inThousandths(part.price as Price) : undefined;
     const { name, from, interchange } = part;

@@ -130,7 +130,11 @@ function nextEngine({ lacking }: Draft, values: readonly number[]): NextEngine {
     lacks: [...parts]
       .filter(([, count]) => count > 0)
       .map(([kind, count]) => lackingPart(kind, count))
-      .sort((a, b) => SECTIONS.indexOf(a.section) - SECTIONS.indexOf(b.section)),
+      .sort(
+        (a, b) =>
+          SECTIONS.indexOf(a.section) - SECTIONS.indexOf(b.section) ||
+          Number(a.fits === 'rods') - Number(b.fits === 'rods'),
+      ),
   };
 }
 

@@ -1,6 +1,6 @@
 import type { Price } from '../reading/index.js';
 import type { Job, MachiningOffer, Shed, Work } from '../shed/index.js';
-import { SECTIONS } from '../shed/internal.js';
+import { isTest, SECTIONS } from '../shed/internal.js';
 import type { Cost } from './plan-types.js';
 
 /**
@@ -25,11 +25,15 @@ export interface PricedJob extends Job {
   readonly cost: number;
 }
 
-/** Prices every job at the cheapest shop, the first in the list if several are equal; undefined if no shop offers a job. */
+/**
+ * Prices every job at the cheapest shop, the first in the list if several are equal; undefined if no
+ * shop offers a job. A test that no shop on the list offers has no price; a plan asks for it all the same.
+ */
 export function priced(
-  jobs: readonly Job[],
+  wanted: readonly Job[],
   offers: readonly MachiningOffer[],
 ): readonly PricedJob[] | undefined {
+  const jobs = wanted.filter(({ work }) => !isTest(work) || cheapest(work, offers));
   const all = jobs.flatMap((job): PricedJob[] => {
     const offer = cheapest(job.work, offers);
     // A job on the whole part is one piece of work.

@@ -1,4 +1,4 @@
-import type { Shed } from '../shed/index.js';
+import type { Disposition, Shed } from '../shed/index.js';
 import { dispositionsOf, SECTIONS } from '../shed/internal.js';
 import { costOf, inThousandths } from './money.js';
 import type { Build, BuildJob, Cost, LeftOver, Purchase, ShopOrder } from './plan-types.js';
@@ -45,9 +45,26 @@ export function leftOverOf(
   return past.flatMap(({ section, name, count, disposition }): LeftOver[] => {
     const left = count - usedOf(name, builds);
     if (left <= 0) return [];
-    const why = reserved.includes(name) ? 'reserved' : disposition === 'scrap' ? 'scrap' : 'spare';
-    return [{ section, name, count: left, why }];
+    return [
+      {
+        section,
+        name,
+        count: left,
+        why: reserved.includes(name) ? 'reserved' : whyOf(disposition),
+      },
+    ];
   });
+}
+
+function whyOf(disposition: Disposition): LeftOver['why'] {
+  switch (disposition) {
+    case 'scrap':
+    case 'undecided':
+    case 'not as it is':
+      return disposition;
+    default:
+      return 'spare';
+  }
 }
 
 function usedOf(name: string, builds: readonly Build[]): number {

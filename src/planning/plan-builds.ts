@@ -13,8 +13,9 @@ import { lackingFor } from './lacking.js';
 import { loadSolver } from './load-solver.js';
 import { costOf, currencyOf } from './money.js';
 import { leftOverOf, ordersOf, shoppingOf, sumOfCosts } from './orders.js';
+import type { PlanOptions } from './plan-options.js';
 import { guardPlanOptions, type PlanRequest } from './plan-request.js';
-import type { Build, Plan, PlanOptions, Proof, Unproven } from './plan-types.js';
+import type { Build, Plan, Proof, Unproven } from './plan-types.js';
 import type { Solver } from './solver.js';
 import { stockOf } from './stock.js';
 
@@ -71,7 +72,7 @@ function planWith(shed: Shed, request: PlanRequest, solver: Solver): Plan {
   const brief = { engine, stock, fits: new FitTable(engine, stock.shells), ...limit };
   const { assemblies, least, proof } = bestBuilds({ brief, solver, atMost });
   const currency = currencyOf(shed);
-  const builds = assemblies.map((assembly) => buildOf(assembly, engine, least, currency));
+  const builds = assemblies.map((assembly) => buildOf(assembly, shed, least, currency));
   const margin = smallestMargin(builds);
   const engines = builds.length + 1;
   const next =

@@ -3,7 +3,7 @@ import { RebuildInputError } from '../quantities/index.js';
 import type { Shed } from '../shed/index.js';
 import { SECTIONS } from '../shed/internal.js';
 import { currencyOf, inThousandths } from './money.js';
-import type { PlanOptions } from './plan-types.js';
+import type { PlanOptions } from './plan-options.js';
 
 const FIELDS = [
   'atMost',

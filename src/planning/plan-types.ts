@@ -1,43 +1,7 @@
-import type { Highs } from 'highs';
 import type { BasedLimits, Finding, Span } from '../judging/index.js';
-import type { Length, Time, UnitSystem } from '../quantities/index.js';
-import type { EngineKind, Price } from '../reading/index.js';
-import type { Job, Section } from '../shed/index.js';
-
-/** Options of `planBuilds`. */
-export interface PlanOptions {
-  /** The most engines to build; by default as many as possible. */
-  readonly atMost?: number;
-  /** Whether parts may be bought; by default yes. */
-  readonly buying?: boolean;
-  /** Limit on the cost of machining and purchases for each engine; by default none. */
-  readonly mostPerEngine?: Price;
-  /** Names of parts to keep back. */
-  readonly reserved?: readonly string[];
-  /** Names of blocks that must be built. An engine is named after its block. */
-  readonly mustBuild?: readonly string[];
-  /**
-   * Time after which the search stops with the best plan so far; by default it runs until the plan is
-   * proven. It is clock time, counted from when the solver is loaded. The search checks the clock between
-   * its steps, so a large shed can take some seconds more [s].
-   */
-  readonly timeLimit?: Time;
-  /** Called with the progress, repeatedly during the search. */
-  readonly onProgress?: (progress: PlanProgress) => void;
-  /**
-   * The HiGHS solver, started. Without it the package `highs` is loaded for the first plan, by its
-   * name: a page in a browser starts one of its own.
-   */
-  readonly solver?: Highs;
-}
-
-/** Progress of a search. */
-export interface PlanProgress {
-  /** The current stage. */
-  readonly stage: PlanStage;
-  /** Time so far [s]. */
-  readonly elapsed: Time;
-}
+import type { Length, UnitSystem } from '../quantities/index.js';
+import type { EngineKind } from '../reading/index.js';
+import type { Job, NeededTest, Section } from '../shed/index.js';
 
 /** The stages of a search: each is proven before the next one begins. */
 export type PlanStage = 'most engines' | 'least cost' | 'widest margin' | 'next engine';
@@ -126,8 +90,10 @@ export interface Build {
     /** The value against its limits, if there are any. */
     readonly finding?: Finding<'length'>;
   };
-  /** The work on its parts, each job with its cost. */
+  /** The work on its parts, each job with its cost, and the tests that a shop on the list offers. */
   readonly jobs: readonly BuildJob[];
+  /** Every test and measurement its parts need before they are used, offered by a shop or not. */
+  readonly tests: readonly BuildTest[];
   /** Cost of machining and purchases for it. */
   readonly cost: Cost;
 }
@@ -205,6 +171,14 @@ export interface BuildJob extends Job {
   readonly cost: Cost;
 }
 
+/** A test or measurement that a part of an engine needs. */
+export interface BuildTest extends NeededTest {
+  /** The section of the part. */
+  readonly section: Section;
+  /** Which part. */
+  readonly part: string;
+}
+
 /** The order for one shop. */
 export interface ShopOrder {
   /** Which shop. */
@@ -235,8 +209,8 @@ export interface LeftOver {
   readonly name: string;
   /** How many are left [-]. */
   readonly count: number;
-  /** Whether it was kept back, is scrap, or is a spare. */
-  readonly why: 'reserved' | 'scrap' | 'spare';
+  /** Whether it was kept back, is a spare, cannot be counted on as it is, or is scrap. */
+  readonly why: 'reserved' | 'spare' | 'undecided' | 'not as it is' | 'scrap';
 }
 
 /** One more engine, with the smallest set of parts that would complete it. */

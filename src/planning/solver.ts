@@ -1,7 +1,8 @@
 import type { Highs } from 'highs';
 import type { Clock } from './clock.js';
 import type { Model, Row, Term } from './model.js';
-import type { PlanProgress, PlanStage } from './plan-types.js';
+import type { PlanProgress } from './plan-options.js';
+import type { PlanStage } from './plan-types.js';
 
 /** The result of a solve. */
 export interface Solution {

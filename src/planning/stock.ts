@@ -3,10 +3,18 @@ import type { Span } from '../judging/index.js';
 import { guardSpan, spanOf } from '../judging/internal.js';
 import type { Length } from '../quantities/index.js';
 import { ringsFit } from '../reading/index.js';
-import type { Parts, RingSetPart, Section, Shed } from '../shed/index.js';
-import { readyBlock, readyCrankshaft, readyHead, readyRods, type Way } from '../shed/internal.js';
+import type { Job, Parts, RingSetPart, Section, Shed } from '../shed/index.js';
+import {
+  readyBlock,
+  readyCrankshaft,
+  readyHead,
+  readyRods,
+  readyValves,
+  type Way,
+} from '../shed/internal.js';
 import { type Kind, kindsOf, type StockOptions, type Usable, usableWhole } from './kinds.js';
 import { type PricedJob, priced, totalOf } from './money.js';
+import { testingOf, withOwnTests } from './testing.js';
 
 /** A way to make a part ready, with its cost [thousandths]. */
 export interface PricedWay extends Omit<Way, 'jobs'> {
@@ -56,22 +64,29 @@ export interface Stock {
 
 /** Sorts the parts of a shed and those to buy into kinds, without scrap and parts kept back. */
 export function stockOf(shed: Shed, options: StockOptions): Stock {
-  const { engine, units, machining = [] } = shed;
-  const ways = (all: readonly Way[]): readonly PricedWay[] =>
+  const { engine, machining = [] } = shed;
+  const testing = testingOf(shed);
+  const ways = (
+    all: readonly Way[],
+    jobsOf: (way: Way) => readonly Job[] = ({ jobs }) => jobs,
+  ): readonly PricedWay[] =>
     all.flatMap((way) => {
-      const jobs = priced(way.jobs, machining);
+      const jobs = priced(jobsOf(way), machining);
       return jobs ? [{ ...way, jobs, cost: totalOf(jobs) }] : [];
     });
   const kinds = <S extends Section, R>(
     section: S,
     ready: (part: Parts[S][number]) => Usable<R> | undefined,
-  ) => kindsOf(shed, section, options, ready);
+  ) => kindsOf(shed, section, options, testing, ready);
 
   return {
     blocks: kinds('blocks', (part) => {
-      const { ready } = readyBlock(part, engine, units);
-      const bores = ways(ready?.bores ?? []);
-      if (ready === undefined || bores.length === 0) return undefined;
+      const { ready } = readyBlock(part, shed);
+      if (ready === undefined) return undefined;
+      const bores = ways(ready.bores, ({ jobs }) =>
+        withOwnTests(testing, 'blocks', part, ready.repairs, jobs),
+      );
+      if (bores.length === 0) return undefined;
       return {
         repairs: ready.repairs,
         ready: {
@@ -84,7 +99,7 @@ export function stockOf(shed: Shed, options: StockOptions): Stock {
       };
     }),
     crankshafts: kinds('crankshafts', (part) => {
-      const { ready } = readyCrankshaft(part, engine, units);
+      const { ready } = readyCrankshaft(part, shed);
       const [rods, mains] = [ways(ready?.rods ?? []), ways(ready?.mains ?? [])];
       if (ready === undefined || rods.length === 0 || mains.length === 0) return undefined;
       return {
@@ -99,7 +114,7 @@ export function stockOf(shed: Shed, options: StockOptions): Stock {
       };
     }),
     rods: kinds('rods', (part) => {
-      const { ready } = readyRods(part, engine);
+      const { ready } = readyRods(part, shed);
       const places = part.rods.map(({ name }) => name);
       return ready && { repairs: ready.repairs, ready: { housings: ready.housings }, places };
     }),
@@ -126,12 +141,14 @@ export function stockOf(shed: Shed, options: StockOptions): Stock {
       usableWhole('thrustWashers', part, { thickness: part.thickness }),
     ),
     heads: kinds('heads', (part) => {
-      const { ready } = readyHead(part, engine);
+      const { ready } = readyHead(part, shed);
       const guide = part.guideBore === undefined ? {} : { guide: spanOf(part.guideBore) };
       return ready && { repairs: ready.repairs, ready: guide };
     }),
-    valveSets: kinds('valveSets', (part) =>
-      usableWhole('valveSets', part, part.stem === undefined ? {} : { stem: spanOf(part.stem) }),
-    ),
+    valveSets: kinds('valveSets', (part) => {
+      const { ready } = readyValves(part, shed);
+      const stem = part.stem === undefined ? {} : { stem: spanOf(part.stem) };
+      return ready && { repairs: ready.repairs, ready: stem };
+    }),
   };
 }

@@ -28,6 +28,8 @@ export interface EngineKind {
   readonly headFlatness?: StatedLimits<'length'>;
   /** Limits of the clearance of a valve stem in its guide. */
   readonly guideClearance?: StatedLimits<'length'>;
+  /** Limits of the margin of a valve after refacing. */
+  readonly valveMargin?: StatedLimits<'length'>;
   /** What else an engine needs; by default a head and a valve set. */
   readonly alsoNeeds?: readonly ('head' | 'valve set')[];
   /** How the oil gets to the bearings: thrown up by dippers, or fed by a pump. */

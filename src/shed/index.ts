@@ -18,6 +18,7 @@ export {
   type StatedLimits,
 } from '../reading/index.js';
 export type { Consequence, Fault } from './faults.js';
+export type { Happening, PartTest, Testable } from './history.js';
 export { shedSchema } from './json-schema.js';
 export { readShed } from './read-shed.js';
 export type { Section } from './sections.js';
@@ -43,6 +44,8 @@ export type {
   ValveSetPart,
 } from './shed.js';
 export { describePart, triageReport } from './triage/describe-triage.js';
+export type { NeededTest } from './triage/needed-test.js';
 export { triage } from './triage/triage.js';
 export type { Disposition, Job, Triage, TriagedPart, TriageReason } from './triage/triage-types.js';
+export type { Trouble } from './triage/troubles.js';
 export type { Work } from './works.js';

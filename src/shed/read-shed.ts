@@ -15,6 +15,7 @@ import {
 import { bearingChecks } from './checks/bearings.js';
 import { boreChecks, leastWallMissing } from './checks/bores.js';
 import { countProblems, currencyProblems } from './checks/counts.js';
+import { historyProblems } from './checks/history.js';
 import { type RawPart, rawParts, repeatedNames } from './checks/names.js';
 import type { SoundShed } from './checks/sound-shed.js';
 import { stepProblems } from './checks/steps.js';
@@ -76,6 +77,7 @@ function contradictionsOf(given: Given, shed: SoundShed): readonly FileProblem[]
     ...countProblems(shed),
     ...currencyProblems(shed),
     ...leastWallMissing(shed),
+    ...historyProblems(shed),
     ...stepProblems(shed, bare),
     ...problemsFrom([
       ...bearingChecks(shed, 'rods'),

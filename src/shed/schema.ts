@@ -36,7 +36,9 @@ import {
   textAs,
   word,
 } from '../reading/index.js';
+import { valveMargin } from './domains.js';
 import { type Fault, faultsOf, SURFACE_FAULTS } from './faults.js';
+import { HAPPENINGS, type PartTest, TESTED_FOR } from './history.js';
 import type { Section } from './sections.js';
 import type { Shed } from './shed.js';
 import { WORKS } from './works.js';
@@ -65,7 +67,25 @@ const partFields = (section: Section) => ({
   from: name.exactOptional(),
   interchange: interchange.exactOptional(),
   faults: faults(faultsOf(section)),
+  happened: listOfDifferent(word(...HAPPENINGS)).exactOptional(),
 });
+/** One test, or several. */
+const testFor = (...what: readonly PartTest['for'][]) => {
+  const test = fields({
+    for: word(...what),
+    how: name,
+    by: name.exactOptional(),
+    found: word('none', 'some'),
+  });
+  const one = test.transform((each): readonly PartTest[] => [each]);
+  const several: z.ZodType<readonly PartTest[]> = list(test);
+  const tested = chosen<readonly PartTest[]>([one, several], (value) =>
+    Array.isArray(value) ? several : one,
+  );
+  return { tested: tested.exactOptional() };
+};
+const castingTest = testFor('cracks');
+const forgingTest = testFor(...TESTED_FOR);
 const counted = { count: count('pieces', 1).exactOptional() };
 const housing = fields({ name, housingBore });
 const locking = word('pins', 'tabs', 'wire', 'locknuts', 'torque alone').exactOptional();
@@ -82,17 +102,20 @@ const borePlace = fields({
 const parts = {
   blocks: {
     ...partFields('blocks'),
+    ...castingTest,
     bores: list(borePlace, 0),
     mainHousings: list(housing, 0).exactOptional(),
     thrustWidth: width.exactOptional(),
   },
   crankshafts: {
     ...partFields('crankshafts'),
+    ...forgingTest,
     rodJournals: list(journalPlace, 0),
     mainJournals: list(journalPlace, 0).exactOptional(),
     thrustWidth: width.exactOptional(),
+    runoutOnceStraight: quantity('length', outOfTrue).exactOptional(),
   },
-  rods: { ...partFields('rods'), rods: list(housing, 0) },
+  rods: { ...partFields('rods'), ...forgingTest, rods: list(housing, 0) },
   pistonSets: {
     ...partFields('pistonSets'),
     ...counted,
@@ -113,10 +136,16 @@ const parts = {
   },
   heads: {
     ...partFields('heads'),
+    ...castingTest,
     flatness: quantity('length', outOfTrue).exactOptional(),
     guideBore: size.exactOptional(),
   },
-  valveSets: { ...partFields('valveSets'), ...counted, stem: size.exactOptional() },
+  valveSets: {
+    ...partFields('valveSets'),
+    ...counted,
+    stem: size.exactOptional(),
+    margin: quantity('length', valveMargin).exactOptional(),
+  },
 };
 
 const section = <S extends z.ZodRawShape>(shape: S) => list(partial(shape), 0);
@@ -153,6 +182,7 @@ export const shedSections = {
     endPlay: statedLimits().exactOptional(),
     headFlatness: statedLimits().exactOptional(),
     guideClearance: statedLimits().exactOptional(),
+    valveMargin: statedLimits(valveMargin).exactOptional(),
     alsoNeeds: listOfDifferent(word('head', 'valve set')).exactOptional(),
     lubrication: word('splash', 'pump').exactOptional(),
     ignition: word('magneto', 'coil').exactOptional(),

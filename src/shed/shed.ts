@@ -3,6 +3,7 @@ import type { DiameterReading } from '../measuring/index.js';
 import type { Length, UnitSystem } from '../quantities/index.js';
 import type { EngineKind, Price, ShellPairs } from '../reading/index.js';
 import type { Fault } from './faults.js';
+import type { Happening, Testable } from './history.js';
 import type { Section } from './sections.js';
 import type { Work } from './works.js';
 
@@ -67,6 +68,8 @@ export interface Part {
   readonly interchange?: readonly string[];
   /** Its visible faults. */
   readonly faults?: readonly Fault[];
+  /** What happened to it, or to the engine it came from. */
+  readonly happened?: readonly Happening[];
 }
 
 /** A part of which there may be several, all alike. */
@@ -76,7 +79,7 @@ export interface Counted {
 }
 
 /** A cylinder block with its caps. */
-export interface BlockPart extends Part {
+export interface BlockPart extends Part, Testable {
   /** Every cylinder. */
   readonly bores: readonly BorePlace[];
   /** Every main housing, in the order of the crankshaft's main journals. */
@@ -108,13 +111,18 @@ export interface HousingPlace {
 }
 
 /** A crankshaft. */
-export interface CrankshaftPart extends Part {
+export interface CrankshaftPart extends Part, Testable {
   /** Every rod journal. */
   readonly rodJournals: readonly JournalPlace[];
   /** Every main journal, in the order of the block's main housings. */
   readonly mainJournals?: readonly JournalPlace[];
   /** Distance between its thrust faces [m]. */
   readonly thrustWidth?: Length;
+  /**
+   * Of a bent crankshaft: the largest full indicator reading that its journals will have once it is
+   * straight, which the shop promises [m].
+   */
+  readonly runoutOnceStraight?: Length;
 }
 
 /** One journal of a crankshaft. */
@@ -130,7 +138,7 @@ export interface JournalPlace {
 }
 
 /** One rod, or a set that stays together, with one rod for each cylinder. */
-export interface RodsPart extends Part {
+export interface RodsPart extends Part, Testable {
   /** Every rod. */
   readonly rods: readonly HousingPlace[];
 }
@@ -173,7 +181,7 @@ export interface ThrustWasherPart extends Part, Counted {
 }
 
 /** A cylinder head. */
-export interface HeadPart extends Part {
+export interface HeadPart extends Part, Testable {
   /** Largest gap under a straight edge laid across its face [m]. */
   readonly flatness?: Length;
   /** Bore of its valve guides, as one span for all [m]. */
@@ -184,6 +192,8 @@ export interface HeadPart extends Part {
 export interface ValveSetPart extends Part, Counted {
   /** Diameter of their stems, as one span for all [m]. */
   readonly stem?: SizeOrSpan<Length>;
+  /** Thinnest margin of any valve: the rim between its face and the top of its head. Of pitted valves, what refacing leaves [m]. */
+  readonly margin?: Length;
 }
 
 /** Work that a shop offers, and its price. */
@@ -192,6 +202,6 @@ export interface MachiningOffer {
   readonly work: Work;
   /** The shop. */
   readonly shop: string;
-  /** Price for one journal, cylinder or housing; for straightening and skimming, for one part. */
+  /** Price for one journal, cylinder or housing; for any other work, for one part or one set of valves. */
   readonly price: Price;
 }

@@ -144,8 +144,12 @@ describe('buildSheet', () => {
       expect(page).toContain(words);
       return page.indexOf(words);
     };
-    expect(at('Have crankshaft B crack-tested before it is machined')).toBeLessThan(
-      at('crankshaft B: grind rod journals'),
+    expect(at('If a crack shows, stop, list the part as cracked and plan again.')).toBeLessThan(
+      at('[ ] crankshaft B: crack-test it first: donor B threw a rod (rods B)'),
+    );
+    expect(at('crack-test it first')).toBeLessThan(at('crankshaft B: grind rod journals'));
+    expect(at('crankshaft B: grind rod journals')).toBeLessThan(
+      at('When it comes back: [ ] crankshaft B: crack-test it again once it is straight'),
     );
     expect(at('plugs of drilled oilways')).toBeLessThan(at('Journals, at both ends'));
     expect(at("torqued to the maker's figure")).toBeLessThan(at('rods A, rod A1 1.7507'));
@@ -154,7 +158,7 @@ describe('buildSheet', () => {
     );
     expect(at('Stand clear of flywheel, pulley and belt')).toBeLessThan(at('No knock'));
     expect(at('hot after a run')).toBeLessThan(at('Oil level after the first run'));
-    expect(pageOf(2)).not.toContain('crack-tested');
+    expect(pageOf(2)).not.toContain('crack-test');
   });
 
   it('asks for torque by the manual only, and for nothing that is not there', () => {

@@ -1,8 +1,9 @@
 import type { Shed } from '../../src/shed/shed.js';
+import { repairsOf, testsOf } from './brute-faults.js';
 import { orders, pistonWays, ringWays, shellWays, thrustWays, topWays } from './brute-fits.js';
 import { blockWays, crankWays } from './brute-parts.js';
 import { rodWays, spanOf } from './brute-rods.js';
-import { repairsOf, type Stock, taking, workCost } from './brute-stock.js';
+import { mendCost, type Stock, taking, testsCost, worksCost } from './brute-stock.js';
 import { bestWays, NOTHING, together, type Way } from './brute-ways.js';
 
 /**
@@ -12,12 +13,16 @@ import { bestWays, NOTHING, together, type Way } from './brute-ways.js';
 export type Engine = readonly (readonly Way[])[];
 
 /** Every engine of one interchange group, by the id of its block. */
-export function enginesOn(shed: Shed, stock: Stock): ReadonlyMap<number, readonly Engine[]> {
-  const bottoms = bottomsOf(shed, stock);
-  const tops = bestWays(topWays(shed, headWays(shed, stock.heads), stock.valveSets));
+export function enginesOn(
+  shed: Shed,
+  stock: Stock,
+  history: Shed,
+): ReadonlyMap<number, readonly Engine[]> {
+  const bottoms = bottomsOf(shed, stock, history);
+  const tops = bestWays(topWays(shed, headWays(shed, stock.heads, history), stock.valveSets));
   const { mainJournals } = shed.engine;
   const engines = stock.blocks.map((bin) => {
-    const onIt = blockWays(shed, bin).flatMap((block) => {
+    const onIt = blockWays(shed, bin, history).flatMap((block) => {
       const pistons = pistonWays(shed, stock.pistonSets, block);
       const rings = ringWays(shed, stock.ringSets, block);
       return bottoms.map(({ crank, fixed, rodShells }): Engine => {
@@ -35,10 +40,10 @@ export function enginesOn(shed: Shed, stock: Stock): ReadonlyMap<number, readonl
 }
 
 /** Every crankshaft with rods, and the shells that go between. */
-function bottomsOf(shed: Shed, stock: Stock) {
+function bottomsOf(shed: Shed, stock: Stock, history: Shed) {
   const { rodJournals, rodsPerJournal = 1 } = shed.engine;
-  const rods = rodWays(shed, stock.rods);
-  const cranks = stock.crankshafts.flatMap((bin) => crankWays(shed, bin));
+  const rods = rodWays(shed, stock.rods, history);
+  const cranks = stock.crankshafts.flatMap((bin) => crankWays(shed, bin, history));
   return cranks.flatMap((crank) => {
     const { step, sizes } = crank.rods;
     const journals = { step, sizes: sizes.flatMap((size) => Array(rodsPerJournal).fill(size)) };
@@ -54,18 +59,24 @@ function bottomsOf(shed: Shed, stock: Stock) {
   });
 }
 
-/** Every head, skimmed where it must be. */
-function headWays(shed: Shed, bins: Stock['heads']) {
+/** Every head, mended, skimmed and recut where it must be. */
+function headWays(shed: Shed, bins: Stock['heads'], history: Shed) {
   const most = shed.engine.headFlatness?.max ?? Infinity;
   return bins.flatMap((bin) => {
     const { flatness = 0, guideBore } = bin.part;
-    const skimmed = flatness > most + 1e-9 || repairsOf('heads', bin.part).has('skim head');
-    const work = workCost(shed, 'skim head', skimmed ? 1 : 0);
-    if (work === undefined) return [];
+    const repairs = repairsOf('heads', bin.part);
+    const skimmed = flatness > most + 1e-9 || repairs.has('skim head');
+    const work = worksCost(shed, [
+      ['skim head', skimmed ? 1 : 0],
+      ['recut seats', repairs.has('recut seats') ? 1 : 0],
+    ]);
+    const mend = mendCost(shed, repairs.has('mend') ? 1 : 0);
+    if (work === undefined || mend === undefined) return [];
+    const tests = testsOf('heads', bin.part, skimmed || repairs.size > 0, history);
     const way = taking(bin);
     return [
       {
-        way: { ...way, cost: way.cost + work },
+        way: { ...way, cost: way.cost + work + mend + testsCost(shed, tests) },
         ...(guideBore !== undefined && { guideBore: spanOf(guideBore) }),
       },
     ];

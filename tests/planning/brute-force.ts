@@ -1,4 +1,4 @@
-import type { PlanOptions } from '../../src/planning/plan-types.js';
+import type { PlanOptions } from '../../src/planning/plan-options.js';
 import type { Section } from '../../src/shed/sections.js';
 import type { Shed } from '../../src/shed/shed.js';
 import { enginesOn } from './brute-engines.js';
@@ -17,11 +17,11 @@ export interface BruteAnswer {
 /** One of each of these. */
 const EVERY_ENGINE_TAKES = ['blocks', 'crankshafts', 'pistonSets', 'ringSets'] as const;
 
-/** The best builds of a small shed by trying everything. */
-export function bruteForce(shed: Shed, options: PlanOptions = {}): BruteAnswer {
+/** The best builds of a small shed by trying everything. What happened to donors stands in the history. */
+export function bruteForce(shed: Shed, options: PlanOptions = {}, history = shed): BruteAnswer {
   const stock = stockOf(shed, options);
   const inStock = (section: Section) => stock[section].reduce((sum, { count }) => sum + count, 0);
-  const byGroup = groupsOf(stock).map((group) => enginesOn(shed, ofGroup(stock, group)));
+  const byGroup = groupsOf(stock).map((group) => enginesOn(shed, ofGroup(stock, group), history));
   const { engines, cost, margin } = search({
     byBlock: stock.blocks.map(({ id }) => byGroup.flatMap((engines) => engines.get(id) ?? [])),
     musts: stock.blocks.map(({ part }) => options.mustBuild?.includes(part.name) ?? false),

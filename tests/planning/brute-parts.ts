@@ -13,8 +13,9 @@ import type { JournalKind } from '../../src/reading/engine-kind.js';
 import type { StatedLimits } from '../../src/reading/stated-limits.js';
 import type { BlockPart, CrankshaftPart, JournalPlace, Shed } from '../../src/shed/shed.js';
 import type { Work } from '../../src/shed/works.js';
+import { repairsOf, surfaceFaults, testsOf } from './brute-faults.js';
 import { resizing } from './brute-rods.js';
-import { type Bin, repairsOf, surfaceFaults, taking, workCost, worksCost } from './brute-stock.js';
+import { type Bin, mendCost, taking, testsCost, workCost, worksCost } from './brute-stock.js';
 import type { Way } from './brute-ways.js';
 
 /** A block at one bore step. */
@@ -49,7 +50,7 @@ const withStandard = (steps: readonly Length[]): readonly Length[] => [
 ];
 
 /** A block at every step that it can be bored to. */
-export function blockWays(shed: Shed, bin: Bin<BlockPart>): readonly BlockWay[] {
+export function blockWays(shed: Shed, bin: Bin<BlockPart>, history: Shed): readonly BlockWay[] {
   const { part } = bin;
   const { bores: kind, mainHousing, mains } = shed.engine;
   const {
@@ -60,7 +61,10 @@ export function blockWays(shed: Shed, bin: Bin<BlockPart>): readonly BlockWay[] 
     ringGap,
     ...rest
   } = kind;
-  const spun = repairsOf('blocks', part).has('resize housings');
+  const repairs = repairsOf('blocks', part);
+  const spun = repairs.has('resize housings');
+  const mend = mendCost(shed, repairs.has('mend') ? 1 : 0);
+  if (mend === undefined) return [];
   const housings = mains === 0 ? [] : (part.mainHousings ?? []);
   const resized = resizing(housings, mainHousing, spun);
   if (resized === undefined) return [];
@@ -89,21 +93,31 @@ export function blockWays(shed: Shed, bin: Bin<BlockPart>): readonly BlockWay[] 
       ['sleeve', count('sleeve')],
     ]);
     if (cost === undefined) return [];
+    const machined = plan.cylinders.some(({ work }) => work !== 'use as it is');
+    const worked = machined || repairs.size > 0 || resized.count > 0;
+    const tests = testsCost(shed, testsOf('blocks', part, worked, history));
     const bores = plan.cylinders.map(({ work }, i) =>
       work === 'use as it is' ? measured(shapes[i] as never) : plan.target,
     );
     const way = taking(bin);
-    return [{ ...way, cost: way.cost + cost, part, step, bores, housings: resized.housings }];
+    const all = way.cost + cost + mend + tests;
+    return [{ ...way, cost: all, part, step, bores, housings: resized.housings }];
   });
 }
 
 /** A crankshaft at every pair of steps that it can be ground to. */
-export function crankWays(shed: Shed, bin: Bin<CrankshaftPart>): readonly CrankWay[] {
+export function crankWays(
+  shed: Shed,
+  bin: Bin<CrankshaftPart>,
+  history: Shed,
+): readonly CrankWay[] {
   const { part } = bin;
   const { rodJournals, mainJournals, mains } = shed.engine;
   const straightened = repairsOf('crankshafts', part).has('straighten');
   const repair = worksCost(shed, [['straighten', straightened ? 1 : 0]]);
-  if (repair === undefined) return [];
+  // Nobody knows how true a bent crankshaft will run once it is straight, unless the shop says.
+  if (repair === undefined || (straightened && part.runoutOnceStraight === undefined)) return [];
+  const tests = testsCost(shed, testsOf('crankshafts', part, true, history));
   const none = [{ step: 0 as Length, sizes: [], cost: 0 }];
   const rodWays = journalWays(shed, part, rodJournals, part.rodJournals, 'grind rod journals');
   const mainWays =
@@ -114,7 +128,7 @@ export function crankWays(shed: Shed, bin: Bin<CrankshaftPart>): readonly CrankW
   return rodWays.flatMap((rods) =>
     mainWays.map((mainsAt) => ({
       ...way,
-      cost: way.cost + repair + rods.cost + mainsAt.cost,
+      cost: way.cost + repair + tests + rods.cost + mainsAt.cost,
       part,
       rods,
       mains: mainsAt,
@@ -135,7 +149,9 @@ function journalWays(
   const shapes = places.map(({ readings }) => journalShape(readings));
   const journals = places.map(({ name, runout, faults = [] }, i) => ({
     ...sizeOf(name, shapes[i] as never),
-    ...(runout !== undefined && !straightened && { runout }),
+    ...(straightened
+      ? { runout: part.runoutOnceStraight as Length }
+      : runout !== undefined && { runout }),
     faults: [...surfaceFaults('crankshafts', part), ...faults],
   }));
   return withStandard(steps).flatMap((step) => {

@@ -1,7 +1,8 @@
 import type { Length, SizeOrSpan, Span } from 'crankwright';
 import type { StatedLimits } from '../../src/reading/stated-limits.js';
 import type { HousingPlace, RodsPart, Shed } from '../../src/shed/shed.js';
-import { type Bin, repairsOf, taking, worksCost } from './brute-stock.js';
+import { repairsOf, testsOf } from './brute-faults.js';
+import { type Bin, taking, testsCost, worksCost } from './brute-stock.js';
 import { NOTHING, together, type Way } from './brute-ways.js';
 
 /** The rods of an engine. */
@@ -13,9 +14,13 @@ export const spanOf = (size: SizeOrSpan<Length>): Span<Length> =>
   typeof size === 'number' ? { min: size, max: size } : size;
 
 /** Every choice of rods for one engine: a set, or as many single rods. */
-export function rodWays(shed: Shed, bins: readonly Bin<RodsPart>[]): readonly RodWay[] {
+export function rodWays(
+  shed: Shed,
+  bins: readonly Bin<RodsPart>[],
+  history: Shed,
+): readonly RodWay[] {
   const { cylinders } = shed.engine;
-  const mended = bins.flatMap((bin) => mendedRods(shed, bin) ?? []);
+  const mended = bins.flatMap((bin) => mendedRods(shed, bin, history) ?? []);
   const sets = mended.filter(({ housings }) => housings.length === cylinders);
   if (cylinders === 1) return sets;
   const singles = mended.filter(({ housings }) => housings.length === 1);
@@ -33,7 +38,7 @@ function choose(singles: readonly RodWay[], count: number): readonly RodWay[] {
   );
 }
 
-function mendedRods(shed: Shed, bin: Bin<RodsPart>): RodWay | undefined {
+function mendedRods(shed: Shed, bin: Bin<RodsPart>, history: Shed): RodWay | undefined {
   const { part } = bin;
   const repairs = repairsOf('rods', part);
   const resized = resizing(part.rods, shed.engine.rodHousing, repairs.has('resize housings'));
@@ -43,8 +48,10 @@ function mendedRods(shed: Shed, bin: Bin<RodsPart>): RodWay | undefined {
     ['resize housings', resized.count],
   ]);
   if (cost === undefined) return undefined;
+  const worked = repairs.size > 0 || resized.count > 0;
+  const tests = testsCost(shed, testsOf('rods', part, worked, history));
   const way = taking(bin);
-  return { ...way, cost: way.cost + cost, housings: resized.housings };
+  return { ...way, cost: way.cost + cost + tests, housings: resized.housings };
 }
 
 /** Housings as they will be, and how many are resized; undefined if one should be and cannot. */

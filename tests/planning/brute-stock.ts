@@ -1,9 +1,9 @@
-import type { PlanOptions } from '../../src/planning/plan-types.js';
+import type { PlanOptions } from '../../src/planning/plan-options.js';
 import type { Price } from '../../src/reading/price.js';
-import { consequenceOf, type Fault } from '../../src/shed/faults.js';
 import { SECTIONS, type Section } from '../../src/shed/sections.js';
 import type { Part, Parts, PistonSetPart, Shed, ShellPart } from '../../src/shed/shed.js';
 import type { Work } from '../../src/shed/works.js';
+import { isScrap, repairsOf } from './brute-faults.js';
 import type { Way } from './brute-ways.js';
 
 /** Parts all alike that engines may take, in the shed or to be bought. */
@@ -59,8 +59,16 @@ export function stockOf(shed: Shed, options: PlanOptions): Stock {
         price: thousandths(part.price),
       })),
     ]
-      .filter(({ part }) => !options.reserved?.includes(part.name) && !isScrap(section, part))
-      .map((bin) => ({ id: id++, ...bin }));
+      .filter(
+        ({ part }) =>
+          !options.reserved?.includes(part.name) && !isScrap(section, part, shed.engine),
+      )
+      .flatMap(({ price, ...bin }) => {
+        // Valves need no other work than refacing, so it is a part of their price.
+        const refaced = section === 'valveSets' && repairsOf(section, bin.part).size > 0;
+        const work = workCost(shed, 'reface valves', refaced ? 1 : 0);
+        return work === undefined ? [] : [{ id: id++, ...bin, price: price + work }];
+      });
   return Object.fromEntries(SECTIONS.map((section) => [section, binsOf(section)])) as never;
 }
 
@@ -72,24 +80,6 @@ function countOf(part: Part, otherwise: number): number {
   return pairs ?? count ?? otherwise;
 }
 
-const consequences = (section: Section, part: Part) =>
-  (part.faults ?? []).map((fault) => consequenceOf(section, fault));
-
-const isScrap = (section: Section, part: Part) =>
-  consequences(section, part).some(({ kind }) => kind === 'scrap');
-
-/** The works that a part's faults ask for, each once. */
-export function repairsOf(section: Section, part: Part): ReadonlySet<Work> {
-  return new Set(
-    consequences(section, part).flatMap((what) => (what.kind === 'repair' ? [what.work] : [])),
-  );
-}
-
-/** The faults of a part that all its journals or bores must be machined for. */
-export function surfaceFaults(section: Section, part: Part): readonly Fault[] {
-  return (part.faults ?? []).filter((fault) => consequenceOf(section, fault).kind === 'machine');
-}
-
 /** What so much work costs in thousandths, at the cheapest shop; undefined if none does it. */
 export function workCost(shed: Shed, work: Work, times: number): number | undefined {
   if (times === 0) return 0;
@@ -97,6 +87,20 @@ export function workCost(shed: Shed, work: Work, times: number): number | undefi
     .filter((offer) => offer.work === work)
     .map(({ price }) => thousandths(price));
   return prices.length === 0 ? undefined : times * Math.min(...prices);
+}
+
+/** What tests cost in thousandths; nothing where nobody offers them. */
+export const testsCost = (
+  shed: Shed,
+  tests: readonly (readonly [test: Work, times: number])[],
+): number => tests.reduce((sum, [test, times]) => sum + (workCost(shed, test, times) ?? 0), 0);
+
+/** What it costs to mend a crack; undefined if nobody stitches or welds. */
+export function mendCost(shed: Shed, times: number): number | undefined {
+  const prices = [workCost(shed, 'stitch', times), workCost(shed, 'weld', times)].filter(
+    (cost) => cost !== undefined,
+  );
+  return prices.length === 0 ? undefined : Math.min(...prices);
 }
 
 /** What several works cost together; undefined if no shop does one of them. */

@@ -99,7 +99,7 @@ describe('every engine of a plan', () => {
 
   it('can be built of its own parts alone, for no other cost and no narrower a margin', () => {
     for (const { shed, plan, build } of builds()) {
-      const alone = bruteForce(withOnly(shed, build));
+      const alone = bruteForce(withOnly(shed, build), {}, shed);
       const where = `${shed.shed}, ${build.name}`;
       expect([alone.engines, alone.cost], where).toEqual([1, thousandths(build.cost as never)]);
       expect(alone.margin, where).toBeGreaterThanOrEqual(nanometres(plan.smallestMargin ?? NaN));

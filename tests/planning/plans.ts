@@ -115,6 +115,22 @@ export const machined: Build = {
       cost: eur(36),
     },
   ],
+  tests: [
+    {
+      section: 'crankshafts',
+      part: 'crankshaft B',
+      test: 'crack test',
+      when: 'first',
+      because: [{ what: 'thrown rod', part: 'rods B', from: 'donor B' }],
+    },
+    {
+      section: 'crankshafts',
+      part: 'crankshaft B',
+      test: 'crack test',
+      when: 'again',
+      because: [],
+    },
+  ],
   cost: eur(205.5),
 };
 
@@ -151,6 +167,7 @@ export const plain: Build = {
     },
   ],
   jobs: [],
+  tests: [],
   cost: eur(0),
 };
 

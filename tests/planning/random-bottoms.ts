@@ -6,7 +6,7 @@ import type {
   JournalPlace,
   RodsPart,
 } from '../../src/shed/shed.js';
-import { anyPart, type Draw, places, someStep, surfaceFault } from './random-draw.js';
+import { anyPart, anyTest, type Draw, places, someStep, surfaceFault } from './random-draw.js';
 import { defined, SIZES } from './random-engine.js';
 import { about, readings } from './random-measured.js';
 
@@ -17,6 +17,7 @@ export function randomBlock(draw: Draw, name: string): BlockPart {
   const hasWalls = dice.percent(30);
   return defined({
     ...anyPart(draw, 'blocks', name),
+    ...anyTest(draw),
     bores: places(engine.cylinders).map((i) => {
       const bad = worn && dice.percent(70);
       const largest = SIZES.bore[1] + step + (bad ? dice.from(15, 70) : dice.from(-3, 8));
@@ -61,8 +62,12 @@ function randomHousings(
 export function randomCrankshaft(draw: Draw, name: string): CrankshaftPart {
   const { engine } = draw;
   const throws = engine.cylinders / (engine.rodsPerJournal ?? 1);
+  const part = anyPart(draw, 'crankshafts', name);
+  const promised = part.faults?.includes('bent') && draw.dice.percent(70);
   return defined({
-    ...anyPart(draw, 'crankshafts', name),
+    ...part,
+    ...anyTest(draw),
+    runoutOnceStraight: promised ? draw.ruler.length(draw.dice.from(0, 20)) : undefined,
     rodJournals: randomJournals(draw, 'rods', throws),
     mainJournals: engine.mains > 0 ? randomJournals(draw, 'mains', engine.mains) : undefined,
     thrustWidth: randomWidth(draw, SIZES.thrust.crankshaft),
@@ -96,5 +101,9 @@ function randomJournals(
 
 export function randomRods(draw: Draw, name: string): RodsPart {
   const count = draw.dice.percent(50) ? 1 : draw.engine.cylinders;
-  return { ...anyPart(draw, 'rods', name), rods: randomHousings(draw, 'rods', count) };
+  return {
+    ...anyPart(draw, 'rods', name),
+    ...anyTest(draw),
+    rods: randomHousings(draw, 'rods', count),
+  };
 }

@@ -1,5 +1,6 @@
 import type { EngineKind } from '../../src/reading/engine-kind.js';
 import { consequenceOf, type Fault, faultsOf } from '../../src/shed/faults.js';
+import { HAPPENINGS, type PartTest } from '../../src/shed/history.js';
 import type { Section } from '../../src/shed/sections.js';
 import type { Dice } from '../support/dice.js';
 import { defined } from './random-engine.js';
@@ -27,10 +28,25 @@ export const someStep = ({ dice, usual, strays }: Draw, of: keyof Draw['usual'])
 export const nextStep = (draw: Draw, of: keyof Draw['usual']) =>
   someStep(draw, of) + (draw.dice.percent(draw.worn / 2) ? STEP : 0);
 
+/** Tests that clear a part of all that they are for, and one that finds a crack. */
+const CLEAR: readonly PartTest[] = [
+  { for: 'cracks', how: 'magnetic particles', found: 'none' },
+  { for: 'softening', how: 'hardness tester', by: 'the grinder', found: 'none' },
+];
+const CRACKED: readonly PartTest[] = [{ for: 'cracks', how: 'dye', found: 'some' }];
+
+/** Tests of a part that can be tested. */
+export const anyTest = ({ dice, worn }: Draw) =>
+  defined({
+    tested: dice.percent(worn)
+      ? dice.oneOf([CLEAR, CLEAR.slice(0, 1), CLEAR.slice(1), CRACKED])
+      : undefined,
+  });
+
 /** What any part may have. */
 export function anyPart({ dice, grouped, worn, engine }: Draw, section: Section, name: string) {
   const some = faultsOf(section).filter((fault) => fault !== 'spun' || engine.mains > 0);
-  const mendable = some.filter((fault) => consequenceOf(section, fault).kind !== 'scrap');
+  const mendable = some.filter((fault) => consequenceOf(section, fault, CLEAR).kind !== 'scrap');
   const faults = dice.percent(70) && mendable.length > 0 ? mendable : some;
   return defined({
     name,
@@ -39,6 +55,8 @@ export function anyPart({ dice, grouped, worn, engine }: Draw, section: Section,
         ? dice.oneOf([['early'], ['late'], ['early', 'late']] as const)
         : undefined,
     faults: dice.percent(worn / 3) ? [dice.oneOf(faults)] : undefined,
+    from: dice.percent(worn) ? dice.oneOf(['donor A', 'donor B', 'donor C']) : undefined,
+    happened: dice.percent(worn / 10) ? [dice.oneOf(HAPPENINGS)] : undefined,
   });
 }
 

@@ -15,6 +15,7 @@ export const SIZES = {
   flatness: 40,
   guide: 3145,
   stem: 3126,
+  margin: 156,
 } as const;
 
 /** One kind of engine, with one cylinder or two; what may be left out is now and then. */
@@ -73,6 +74,7 @@ export function randomEngine(dice: Dice, { length, span }: Ruler): EngineKind {
     endPlay: now(40, pick([50, 120])),
     headFlatness: now(60, { max: length(SIZES.flatness) }),
     guideClearance: now(60, pick([16, 22])),
+    valveMargin: now(50, { min: length(SIZES.margin) }),
     alsoNeeds: now(50, dice.oneOf([[], ['head'], ['valve set'], ['head', 'valve set']] as const)),
   });
 }

@@ -9,7 +9,7 @@ import type {
   ValveSetPart,
 } from '../../src/shed/shed.js';
 import { randomBlock, randomCrankshaft, randomRods } from './random-bottoms.js';
-import { anyPart, type Draw, nextStep, places } from './random-draw.js';
+import { anyPart, anyTest, type Draw, nextStep, places } from './random-draw.js';
 import { defined, SIZES } from './random-engine.js';
 import { about } from './random-measured.js';
 
@@ -87,6 +87,7 @@ function randomHead(draw: Draw, name: string): HeadPart {
   const { dice, ruler } = draw;
   return defined({
     ...anyPart(draw, 'heads', name),
+    ...anyTest(draw),
     flatness: dice.percent(60) ? ruler.length(dice.from(5, SIZES.flatness + 10)) : undefined,
     guideBore: dice.percent(85) ? about(ruler, dice, SIZES.guide + dice.from(-3, 3)) : undefined,
   });
@@ -98,5 +99,6 @@ function randomValves(draw: Draw, name: string): ValveSetPart {
     ...anyPart(draw, 'valveSets', name),
     count: dice.percent(15) ? 2 : undefined,
     stem: dice.percent(85) ? about(ruler, dice, SIZES.stem + dice.from(-2, 3)) : undefined,
+    margin: dice.percent(40) ? ruler.length(SIZES.margin + dice.from(-30, 200)) : undefined,
   });
 }

@@ -27,7 +27,7 @@ describe('a mistake in a shed', () => {
     ['engine.bores.steps', [], /at least 1 entry/],
     ['blocks[1].faults', ['frost heaved'], /did you mean "frost-cracked"/],
     ['crankshafts[0].rodJournals[0].faults', ['cracked'], /must be scored, pitted or spun/],
-    ['rods[2].faults', ['scored'], /must be cracked, spun or bent/],
+    ['rods[2].faults', ['scored'], /must be cracked, overheated, spun or bent/],
     ['rods[2].faults', ['bent', 'bent'], /twice/],
     ['heads[0].interchange', [], /at least 1 entry/],
     ['heads[0].interchange', ['a', 'a'], /twice/],

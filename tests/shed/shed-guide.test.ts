@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { consequenceOf, faultsOf, SURFACE_FAULTS } from '../../src/shed/faults.js';
+import { HAPPENINGS, TESTED_FOR } from '../../src/shed/history.js';
 import { SECTIONS, type Section } from '../../src/shed/sections.js';
 import { WORKS } from '../../src/shed/works.js';
 
@@ -18,11 +19,11 @@ describe('the guide to the shed file', () => {
 
   it.each(SECTIONS)('says what each fault of %s means', (section: Section) => {
     const [, , scrap = '', machine = '', repair = ''] = rowOf(`\`${section}\``);
-    const told = (kind: string) =>
-      faultsOf(section).filter((fault) => consequenceOf(section, fault).kind === kind);
+    const told = (...kinds: readonly string[]) =>
+      faultsOf(section).filter((fault) => kinds.includes(consequenceOf(section, fault).kind));
     expect(faultsIn(scrap)).toEqual(told('scrap'));
     expect(faultsIn(machine)).toEqual(told('machine'));
-    expect(faultsIn(repair)).toEqual(told('repair'));
+    expect(faultsIn(repair).toSorted()).toEqual(told('repair', 'mend').toSorted());
     for (const fault of told('repair')) {
       const consequence = consequenceOf(section, fault);
       expect(repair).toContain(consequence.kind === 'repair' ? consequence.work : '');
@@ -31,6 +32,10 @@ describe('the guide to the shed file', () => {
 
   it('says what spoils one journal or bore', () => {
     expect(faultsIn(rowOf('a journal, bore')[3] ?? '')).toEqual(SURFACE_FAULTS);
+  });
+
+  it('names every accident, and what a part can be tested for', () => {
+    for (const word of [...HAPPENINGS, ...TESTED_FOR]) expect(guide).toContain(`\`${word}\``);
   });
 
   it('names every section, and every work', () => {

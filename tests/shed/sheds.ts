@@ -110,6 +110,7 @@ export function plainShed(): { [key: string]: Json } {
         name: 'rod B2',
         from: 'donor B',
         faults: ['bent'],
+        tested: { for: 'cracks', how: 'magnetic particles', found: 'none' },
         rods: [housing('rod B2', { min: '1.7507 in', max: '1.7509 in' })],
       },
     ],

@@ -46,5 +46,8 @@ export const MEASURED: { readonly [S in Section]: readonly Measurement[] } = {
     { field: 'flatness', holds: 'size' },
     { field: 'guideBore', holds: 'span' },
   ],
-  valveSets: [{ field: 'stem', holds: 'span' }],
+  valveSets: [
+    { field: 'stem', holds: 'span' },
+    { field: 'margin', holds: 'size' },
+  ],
 };

@@ -1,4 +1,5 @@
 import type { Section } from '../sections.js';
+import { isTest } from '../works.js';
 import type { Job } from './triage-types.js';
 
 /** Cautions for the work on a part, as sentences without full stops. */
@@ -7,16 +8,13 @@ export function cautionsFor(
   name: string,
   jobs: readonly Pick<Job, 'work'>[],
 ): readonly string[] {
-  const works = jobs.map(({ work }) => work);
-  const bends = works.includes('straighten');
+  const works = jobs.map(({ work }) => work).filter((work) => !isTest(work));
   if (section === 'crankshafts' && works.length > 0) {
-    return [
-      `have ${name} crack-tested before it is machined${bends ? ', and again once it is straight' : ''}: a bent or ground crankshaft can hide a crack and break`,
-    ];
+    return [`${name}: a bent or ground crankshaft can hide a crack and break`];
   }
-  if (section === 'rods' && bends) {
+  if (section === 'rods' && works.length > 0) {
     return [
-      `have ${name} crack-tested before and after it is straightened: a broken rod goes through the block; if in doubt, use another`,
+      `${name}: a broken rod goes through the block; if in doubt, use another, whatever the test said`,
     ];
   }
   if (works.includes('sleeve')) {

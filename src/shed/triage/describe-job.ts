@@ -9,21 +9,31 @@ import type { Job } from './triage-types.js';
 const WORDS: {
   readonly [W in Work]: readonly [order: string, doing: string, need: string];
 } = {
-  'grind rod journals': [
-    'grind rod journals',
-    'grinding rod journals',
-    'its rod journals must be ground',
-  ],
+  'crack test': ['crack-test it', 'crack-testing it', 'it must be crack-tested'],
+  straighten: ['straighten', 'straightening', 'it must be straightened'],
   'grind main journals': [
     'grind main journals',
     'grinding main journals',
     'its main journals must be ground',
   ],
+  'grind rod journals': [
+    'grind rod journals',
+    'grinding rod journals',
+    'its rod journals must be ground',
+  ],
   bore: ['bore and hone', 'boring and honing', 'it must be bored'],
   sleeve: ['sleeve', 'sleeving', 'it must be sleeved'],
-  straighten: ['straighten', 'straightening', 'it must be straightened'],
   'resize housings': ['resize housings', 'resizing housings', 'its housings must be resized'],
+  stitch: ['stitch its crack', 'stitching its crack', 'its crack must be stitched'],
+  weld: ['weld its crack', 'welding its crack', 'its crack must be welded'],
+  'pressure test': ['pressure-test it', 'pressure-testing it', 'it must be pressure-tested'],
   'skim head': ['skim its face', 'skimming its face', 'its face must be skimmed'],
+  'recut seats': [
+    'recut its valve seats',
+    'recutting its valve seats',
+    'its valve seats must be recut',
+  ],
+  'reface valves': ['reface them', 'refacing them', 'they must be refaced'],
 };
 
 /** An order for the shop: `grind rod journals rod 1, rod 2 to 0.0200 in under, 1.6045 to 1.6050 in`. */

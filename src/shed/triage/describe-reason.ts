@@ -1,10 +1,14 @@
 import { describeGrindPlan } from '../../crankshaft/index.js';
 import { describeBorePlan } from '../../cylinders/index.js';
 import { describe, type Wording } from '../../judging/index.js';
+import { noteOf, say } from '../../judging/internal.js';
 import { journalWords } from '../../reading/index.js';
+import type { Consequence } from '../faults.js';
+import type { PartTest } from '../history.js';
 import { wordFor } from '../section-words.js';
 import type { Section } from '../sections.js';
 import { doing, need } from './describe-job.js';
+import { MENDS } from './tests.js';
 import type { TriagedPart, TriageReason } from './triage-types.js';
 
 /** Describes a reason: what was seen or judged, and the consequence. */
@@ -15,13 +19,24 @@ export function describeReason(
 ): readonly string[] {
   switch (reason.kind) {
     case 'fault':
-      return [`seen: ${describeFault(reason)}; ${consequenceOf(reason, part.section)}`];
+      return [
+        `${reason.found ? 'found by a test' : 'seen'}: ${describeFault(reason)}; ${sayConsequence(reason.consequence, part, wording, reason.place)}`,
+      ];
+    case 'happened':
+      return [`its bearing seized; ${sayConsequence(reason.consequence, part, wording)}`];
     case 'journals':
-      return labelled(journalWords(reason.journals), describeGrindPlan(reason.plan, wording));
+      return labelled(
+        `${journalWords(reason.journals)}${reason.ifTrue ? ', if it comes back true' : ''}`,
+        describeGrindPlan(reason.plan, wording),
+      );
+    case 'runout not known':
+      return [describeRunout(reason, wording)];
+    case 'margin':
+      return [`${describe(reason.finding, wording)}; scrap them`];
     case 'bores':
       return labelled('bores', describeBorePlan(reason.plan, wording));
     case 'housing':
-      return [`${reason.place}: ${describeHousing(reason, part.section, wording)}`];
+      return [describeHousing(reason, part.section, wording)];
     case 'face':
       return [describe(reason.finding, wording)];
     case 'no shop':
@@ -36,7 +51,14 @@ export function describeReason(
 export function obstacle(reason: TriageReason, { section, jobs }: TriagedPart): string | undefined {
   switch (reason.kind) {
     case 'fault':
+      if (reason.consequence.kind === 'mend' && !isMended(jobs)) {
+        return `${reason.fault}; no repair on the list`;
+      }
       return reason.consequence.kind === 'scrap' ? reason.fault : undefined;
+    case 'happened':
+      return reason.consequence.kind === 'scrap' ? reason.what : undefined;
+    case 'margin':
+      return 'the margin is too thin';
     case 'journals': {
       const { plan, journals } = reason;
       if (plan.outcome !== 'none') return undefined;
@@ -48,7 +70,7 @@ export function obstacle(reason: TriageReason, { section, jobs }: TriagedPart): 
     case 'housing':
       return jobs.some(({ work }) => work === 'resize housings')
         ? undefined
-        : `housing ${reason.place} is not fit for use`;
+        : `housing ${reason.place} must be resized, but to what size is not known`;
     case 'fits nothing':
       return nothingFits(section, reason.section);
     default:
@@ -70,25 +92,66 @@ function describeFault({ fault, place }: FaultReason): string {
   }
 }
 
-function consequenceOf({ place, consequence }: FaultReason, section: Section): string {
+function sayConsequence(
+  consequence: Consequence,
+  { section, jobs }: TriagedPart,
+  wording: Wording,
+  place = 'it',
+): string {
   switch (consequence.kind) {
-    case 'scrap':
-      return 'scrap it';
+    case 'scrap': {
+      const { basis, unlessTested = [] } = consequence;
+      const note = basis ? ` ${noteOf(basis, wording)}` : '';
+      const unless =
+        unlessTested.length > 0
+          ? `, unless it is tested for ${unlessTested.join(' and ')} and none is found`
+          : '';
+      return `scrap it${note}${unless}`;
+    }
+    case 'cleared': {
+      const { basis, tests, work } = consequence;
+      const then = work ? `; ${need(work)}` : '';
+      return `it is scrap ${noteOf(basis, wording)}, but you list that it was ${tests.map(sayTest).join(' and ')}${then}`;
+    }
     case 'machine':
-      return `${place ?? 'it'} must be ${section === 'blocks' ? 'bored' : 'ground'}`;
+      return `${place} must be ${section === 'blocks' ? 'bored' : 'ground'}`;
     case 'repair':
       return need(consequence.work);
+    case 'mend': {
+      const mend = jobs.find(({ work }) => MENDS.includes(work));
+      return mend
+        ? need(mend.work)
+        : 'do not use it as it is; no shop on the list stitches or welds it';
+    }
   }
+}
+
+const isMended = (jobs: TriagedPart['jobs']) => jobs.some(({ work }) => MENDS.includes(work));
+
+/** `tested for cracks (magnetic particles, by the grinder), none found`. */
+function sayTest({ for: what, how, by, found }: PartTest): string {
+  return `tested for ${what} (${how}${by === undefined ? '' : `, by ${by}`}), ${found} found`;
+}
+
+function describeRunout(
+  { place, runout }: Extract<TriageReason, { readonly kind: 'runout not known' }>,
+  { units }: Wording,
+): string {
+  const read =
+    runout === undefined ? '' : ` (${say(runout, 'length', units)} on ${place} while it was bent)`;
+  return `what was read while it was bent does not show how it will clean up: have it straightened, then read the runout of every journal again, mains first${read}; or give the runout that the shop promises`;
 }
 
 /** Describes a housing that is not fit for use. No shell makes up for it. */
 function describeHousing(
-  { finding }: Extract<TriageReason, { readonly kind: 'housing' }>,
+  { place, finding }: Extract<TriageReason, { readonly kind: 'housing' }>,
   section: Section,
   wording: Wording,
 ): string {
   const must = `resize it${section === 'rods' ? ' or replace the rod' : ''} before you choose shells`;
-  if (finding === undefined) return `${must}, but no limits are given to resize it to`;
+  if (finding === undefined) {
+    return `${place}: ${must}, but no limits are given to resize it to`;
+  }
   const { min, max } = finding.limits;
   const lacking = min === undefined ? 'lower' : max === undefined ? 'upper' : undefined;
   const size = lacking ? `, but no ${lacking} limit is given to resize it to` : '';

@@ -8,6 +8,8 @@ import { SECTIONS, type Section } from '../sections.js';
 import { cautionsFor } from './cautions.js';
 import { describeDoing, describeJob } from './describe-job.js';
 import { describeReason, obstacle } from './describe-reason.js';
+import { condition, describeTest, isTestedFirst } from './describe-tests.js';
+import { type TestedPart, testFirst } from './test-first.js';
 import type { Disposition, Triage, TriagedPart } from './triage-types.js';
 
 /**
@@ -21,11 +23,11 @@ import type { Disposition, Triage, TriagedPart } from './triage-types.js';
  * @example
  * ```ts
  * const part = {
- *   section: 'blocks', name: 'block C', count: 1, disposition: 'scrap', jobs: [], findings: [],
- *   because: [{ kind: 'fault', fault: 'cracked', consequence: { kind: 'scrap' } }],
+ *   section: 'crankshafts', name: 'crankshaft C', count: 1, disposition: 'scrap', jobs: [], tests: [],
+ *   findings: [], because: [{ kind: 'fault', fault: 'cracked', consequence: { kind: 'scrap' } }],
  * } as const;
  * describePart(part, { units: 'inch' });
- * // ["block C: scrap: cracked", "seen: cracked; scrap it"]
+ * // ["crankshaft C: scrap: cracked", "seen: cracked; scrap it"]
  * ```
  */
 export function describePart(part: TriagedPart, wording: Wording): readonly string[] {
@@ -37,30 +39,39 @@ export function describePart(part: TriagedPart, wording: Wording): readonly stri
   if (part.disposition === 'scrap' && part.because.some(isCondemning)) {
     return [
       headline(part, wording),
-      ...reasons(part.because.filter(({ kind }) => kind === 'fault')),
+      ...reasons(part.because.filter((reason) => 'consequence' in reason)),
     ];
   }
   return [
     headline(part, wording),
     ...reasons(part.because),
     ...otherFindings(part, wording),
+    ...part.tests.map((test) => describeTest(test, part, wording)),
     ...cautionsFor(part.section, part.name, part.jobs),
   ];
 }
 
 const isCondemning = (reason: TriagedPart['because'][number]): boolean =>
-  reason.kind === 'fault' && reason.consequence.kind === 'scrap';
+  'consequence' in reason && reason.consequence.kind === 'scrap';
 
 function headline(part: TriagedPart, wording: Wording): string {
-  const { name, from, count, disposition, jobs, because } = part;
+  const { name, from, count, disposition, jobs, tests, because } = part;
   const who = `${named(name, count)}${from === undefined ? '' : `, from ${from}`}`;
+  const first = isTestedFirst(tests);
+  const once = first ? ', once it is crack-tested' : '';
   switch (disposition) {
     case 'use as it is':
-      return `${who}: use as it is`;
+      return `${who}: use as it is${once}`;
     case 'machine':
-      return `${who}: machine: ${jobs.map((job) => describeJob(job, wording)).join('; ')}`;
-    case 'use after':
-      return `${who}: use after ${jobs.map((job) => describeDoing(job, wording)).join('; then ')}`;
+      return `${who}: machine${once}: ${jobs.map((job) => describeJob(job, wording)).join('; ')}`;
+    case 'use after': {
+      const repairs = jobs.map((job) => describeDoing(job, wording));
+      const all = first ? ['crack-testing it', ...repairs] : repairs;
+      return `${who}: use after ${all.join('; then ')}${condition(tests)}`;
+    }
+    case 'undecided':
+      return `${who}: undecided until it is straightened and measured`;
+    case 'not as it is':
     case 'spare':
     case 'scrap': {
       const why = because.flatMap((reason) => obstacle(reason, part) ?? []);
@@ -110,6 +121,7 @@ function page({ shed, parts }: Triage, units: UnitSystem): string {
       `Sizes are diameters in ${units === 'inch' ? 'inches' : 'millimetres'}.`,
       ...(parts.length === 0 ? ['This shed has no parts.'] : tally(parts)),
     ]),
+    ...testFirst(testsOf(parts), 'sort the shed again.', notes.wording),
     ...sections,
     ...whoSetTheLimits(notes),
     section('BEFORE YOU ACT', wrap(BEFORE_YOU_ACT, 0)),
@@ -118,12 +130,14 @@ function page({ shed, parts }: Triage, units: UnitSystem): string {
 }
 
 const BEFORE_YOU_ACT =
-  '"Use as it is" means that no fault is listed and no reading is outside its limits; what was not measured was not judged. A limit marked "common practice" is a rule of thumb; the maker\'s manual always wins. Work on one part may not pay, or may not suit the others: the plan of the shed decides that. Have parts crack-tested before they are machined, and keep the scrap until the engine runs.';
+  '"Use as it is" means that no fault is listed and no reading is outside its limits; what was not measured was not judged. A limit marked "common practice" is a rule of thumb; the maker\'s manual always wins. Work on one part may not pay, or may not suit the others: the plan of the shed decides that. Keep the scrap until the engine runs.';
 
 const DISPOSITIONS: readonly Disposition[] = [
   'use as it is',
   'machine',
   'use after',
+  'undecided',
+  'not as it is',
   'spare',
   'scrap',
 ];
@@ -145,6 +159,12 @@ function tally(parts: readonly TriagedPart[]): readonly string[] {
     ]),
   );
 }
+
+/** The tests of all parts but spares. */
+const testsOf = (parts: readonly TriagedPart[]): readonly TestedPart[] =>
+  parts
+    .filter(({ disposition }) => disposition !== 'spare')
+    .flatMap(({ section: of, name, tests }) => tests.map((test) => ({ section: of, name, test })));
 
 function partsSection(each: Section, parts: readonly TriagedPart[], wording: Wording): string {
   return section(

@@ -4,12 +4,13 @@ import { type Names, namedFrom } from '../../judging/internal.js';
 import { boreShape } from '../../measuring/index.js';
 import { withStandard } from '../../measuring/internal.js';
 import type { Length, UnitSystem } from '../../quantities/index.js';
-import { type BoreKind, boreRequest, type EngineKind } from '../../reading/index.js';
+import { type BoreKind, boreRequest } from '../../reading/index.js';
 import type { BlockPart, BorePlace } from '../shed.js';
+import { mended } from './mended.js';
 import { readyHousings } from './ready-housings.js';
 import { faultsOn, type SeenFaults, seenFaults } from './seen-faults.js';
 import type { Job } from './triage-types.js';
-import type { Readiness, Way } from './ways.js';
+import type { Readiness, Shop, Way } from './ways.js';
 
 /** How a block can be made ready. */
 export interface ReadyBlock {
@@ -22,16 +23,13 @@ export interface ReadyBlock {
 }
 
 /** Works out how a block can be made ready, with findings and reasons. */
-export function readyBlock(
-  part: BlockPart,
-  engine: EngineKind,
-  units: UnitSystem,
-): Readiness<ReadyBlock> {
+export function readyBlock(part: BlockPart, shop: Shop): Readiness<ReadyBlock> {
+  const { engine, units } = shop;
   const seen = seenFaults('blocks', part, part.bores);
   const places = engine.mains > 0 ? (part.mainHousings ?? []) : [];
   const housings = namedFrom(
     () => ({ housings: 'part.mainHousings', limits: 'engine.mainHousing' }),
-    () => readyHousings(places, engine.mainHousing, seen.spun),
+    () => readyHousings(places, engine.mainHousing, seen.works.includes('resize housings')),
   );
   const { smallest, bores } = namedFrom(
     () => boreNames(part.bores),
@@ -40,13 +38,23 @@ export function readyBlock(
       return { smallest: borePlan(request), bores: waysOf(request) };
     },
   );
-  const repairs = [...seen.repairs, ...(housings.ready?.repairs ?? [])];
-  const usable = !seen.scrap && bores.length > 0;
-  return {
-    ...(usable && housings.ready && { ready: { bores, housings: housings.ready.sizes, repairs } }),
-    findings: housings.findings,
-    because: [...seen.because, { kind: 'bores', plan: smallest }, ...housings.because],
+  const because = [
+    ...seen.because,
+    { kind: 'bores', plan: smallest } as const,
+    ...housings.because,
+  ];
+  const { findings } = housings;
+  if (seen.scrap || bores.length === 0) return { findings, because };
+  const best = housings.ready ?? housings.atBest;
+  const mend = mended(seen, shop);
+  const block = {
+    bores,
+    housings: best?.sizes ?? [],
+    repairs: [...mend.repairs, ...seen.repairs, ...(best?.repairs ?? [])],
   };
+  return housings.ready === undefined || mend.aside
+    ? { atBest: block, aside: 'not as it is', findings, because }
+    : { ready: block, findings, because };
 }
 
 function requestFor(

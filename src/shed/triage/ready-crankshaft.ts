@@ -3,18 +3,12 @@ import type { Finding } from '../../judging/index.js';
 import { namedFrom } from '../../judging/internal.js';
 import { journalShape, type Shape } from '../../measuring/index.js';
 import { journalShapeLimits, judgeShape, withStandard } from '../../measuring/internal.js';
-import type { UnitSystem } from '../../quantities/index.js';
-import {
-  type EngineKind,
-  grindNames,
-  grindRequest,
-  type JournalKind,
-  own,
-} from '../../reading/index.js';
+import type { Length, UnitSystem } from '../../quantities/index.js';
+import { grindNames, grindRequest, type JournalKind, own } from '../../reading/index.js';
 import type { CrankshaftPart, JournalPlace } from '../shed.js';
 import { faultsOn, type SeenFaults, seenFaults } from './seen-faults.js';
 import type { Job, TriageReason } from './triage-types.js';
-import type { Readiness, Way } from './ways.js';
+import type { Readiness, Shop, Way } from './ways.js';
 
 /** How a crankshaft can be made ready: a way for its rod journals and one for its mains. */
 export interface ReadyCrankshaft {
@@ -26,24 +20,59 @@ export interface ReadyCrankshaft {
   readonly repairs: readonly Job[];
 }
 
-/** Works out how a crankshaft can be made ready, with findings and reasons. */
+/**
+ * Works out how a crankshaft can be made ready, with findings and reasons. What was read of the
+ * journals of a bent one does not show how they will clean up. They are judged with the runout that
+ * the shop promises once it is straight; without a promise it is undecided, and the steps are those
+ * that would serve if it came back true.
+ */
 export function readyCrankshaft(
   part: CrankshaftPart,
-  engine: EngineKind,
-  units: UnitSystem,
+  { engine, units }: Shop,
 ): Readiness<ReadyCrankshaft> {
   const seen = seenFaults('crankshafts', part);
-  const rods = journalsReady('rods', part.rodJournals, engine.rodJournals, seen, units);
+  const bent = seen.works.includes('straighten');
+  const promised = part.runoutOnceStraight;
+  const judged: Judged = {
+    seen,
+    units,
+    ...(bent && { runout: promised }),
+    ifTrue: bent && promised === undefined,
+  };
   const mains =
     engine.mains > 0 && engine.mainJournals
-      ? journalsReady('mains', part.mainJournals ?? [], engine.mainJournals, seen, units)
+      ? journalsReady('mains', part.mainJournals ?? [], engine.mainJournals, judged)
       : { ways: [{ step: 0, sizes: [], jobs: [] } as unknown as Way], findings: [], because: [] };
+  const rods = journalsReady('rods', part.rodJournals, engine.rodJournals, judged);
+  const findings = [...mains.findings, ...rods.findings];
+  const because = [...seen.because, ...mains.because, ...rods.because];
   const usable = !seen.scrap && rods.ways.length > 0 && mains.ways.length > 0;
-  return {
-    ...(usable && { ready: { rods: rods.ways, mains: mains.ways, repairs: seen.repairs } }),
-    findings: [...rods.findings, ...mains.findings],
-    because: [...seen.because, ...rods.because, ...mains.because],
-  };
+  if (!usable) return { findings, because };
+  const ready = { rods: rods.ways, mains: mains.ways, repairs: seen.repairs };
+  if (!judged.ifTrue) return { ready, findings, because };
+  const unknown = { kind: 'runout not known', ...worstRunout(part) } as const;
+  return { atBest: ready, aside: 'undecided', findings, because: [...because, unknown] };
+}
+
+/** What journals are judged with. */
+interface Judged {
+  readonly seen: SeenFaults;
+  readonly units: UnitSystem;
+  /** The runout of every journal, in place of those that were read [m]. */
+  readonly runout?: Length | undefined;
+  /** Whether they are judged as if the crankshaft ran true. */
+  readonly ifTrue: boolean;
+}
+
+/** The largest runout that was read, mains first. */
+function worstRunout({ mainJournals = [], rodJournals }: CrankshaftPart) {
+  const read = [...mainJournals, ...rodJournals].flatMap(({ name: place, runout }) =>
+    runout === undefined ? [] : [{ place, runout }],
+  );
+  return read.reduce<{ readonly place: string; readonly runout: Length } | undefined>(
+    (worst, each) => (worst && worst.runout >= each.runout ? worst : each),
+    undefined,
+  );
 }
 
 interface Journals {
@@ -56,8 +85,7 @@ function journalsReady(
   kind: 'rods' | 'mains',
   places: readonly JournalPlace[],
   journals: JournalKind,
-  seen: SeenFaults,
-  units: UnitSystem,
+  judged: Judged,
 ): Journals {
   const field = kind === 'rods' ? 'rodJournals' : 'mainJournals';
   const paths = places.map((_, i) => `part.${field}[${i}]`);
@@ -69,7 +97,7 @@ function journalsReady(
   );
   return namedFrom(
     () => grindNames(`engine.${field}`, paths),
-    () => groundFrom(kind, places, journals, shapes, seen, units),
+    () => groundFrom(kind, places, journals, shapes, judged),
   );
 }
 
@@ -78,9 +106,9 @@ function groundFrom(
   places: readonly JournalPlace[],
   journals: JournalKind,
   shapes: readonly Shape[],
-  seen: SeenFaults,
-  units: UnitSystem,
+  judged: Judged,
 ): Journals {
+  const { seen, units, ifTrue } = judged;
   const steps = withStandard(journals.steps ?? undersizeSteps(units));
   const request = grindRequest(
     journals,
@@ -89,8 +117,7 @@ function groundFrom(
       name,
       shape: shapes[i] as Shape,
       faults: faultsOn(faults, seen),
-      // A straightened crankshaft runs true, so the old runout no longer counts.
-      runout: seen.straightened ? undefined : runout,
+      runout: 'runout' in judged ? judged.runout : runout,
     })),
   );
   const ways = steps.flatMap((step) => {
@@ -101,7 +128,14 @@ function groundFrom(
   return {
     ways,
     findings: shapes.flatMap((each) => judgeShape(each, allowed)),
-    because: [{ kind: 'journals', journals: kind, plan: grindPlan(request) }],
+    because: [
+      {
+        kind: 'journals',
+        journals: kind,
+        plan: grindPlan(request),
+        ...(ifTrue && { ifTrue: true as const }),
+      },
+    ],
   };
 }
 

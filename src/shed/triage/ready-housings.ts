@@ -16,8 +16,8 @@ export interface ReadyHousings {
 
 /**
  * Works out whether housings can be used. Those outside the maker's limits, and those in which
- * shells have spun, must be resized to the limits. Without both limits that is not possible, and
- * without any limits a housing is not judged.
+ * shells have spun, must be resized to the limits. Without both limits nobody can say to what size,
+ * and the part is kept aside; without any limits a housing is not judged.
  */
 export function readyHousings(
   places: readonly HousingPlace[],
@@ -38,7 +38,10 @@ export function readyHousings(
     }),
   );
   const to = resizedTo(stated);
-  if (bad.length > 0 && to === undefined) return { findings, because };
+  if (bad.length > 0 && to === undefined) {
+    const sizes = places.map(({ housingBore }) => spanOf(housingBore));
+    return { atBest: { sizes, repairs: [] }, aside: 'not as it is', findings, because };
+  }
   const resized = bad.map(({ place }) => place.name);
   return {
     ready: {
@@ -53,13 +56,14 @@ export function readyHousings(
 }
 
 function judgeHousing(
-  { housingBore }: HousingPlace,
+  { name, housingBore }: HousingPlace,
   stated: StatedLimits<'length'> | undefined,
 ): Finding<'length'> | undefined {
   const { limits, basis } = own(stated);
   if (limits === undefined || basis === undefined) return undefined;
   const value = spanOf(housingBore);
-  return judgeSpan({ feature: 'housing bore', dimension: 'length', value, limits, basis });
+  const feature = `${name}: housing bore`;
+  return judgeSpan({ feature, dimension: 'length', value, limits, basis });
 }
 
 function resizedTo(stated: StatedLimits<'length'> | undefined): Span<Length> | undefined {

@@ -1,13 +1,14 @@
 import { judge, type Span } from '../../judging/index.js';
 import { namedFrom } from '../../judging/internal.js';
 import type { Length } from '../../quantities/index.js';
-import { type EngineKind, own } from '../../reading/index.js';
+import { own } from '../../reading/index.js';
 import type { Section } from '../sections.js';
-import type { HeadPart, Part, RodsPart } from '../shed.js';
+import type { HeadPart, Part, RodsPart, ValveSetPart } from '../shed.js';
+import { mended } from './mended.js';
 import { readyHousings } from './ready-housings.js';
 import { seenFaults } from './seen-faults.js';
 import type { Job } from './triage-types.js';
-import type { Readiness } from './ways.js';
+import type { Readiness, Shop } from './ways.js';
 
 /** How a rod, or a set of them, can be made ready. */
 export interface ReadyRods {
@@ -18,18 +19,20 @@ export interface ReadyRods {
 }
 
 /** Works out how rods can be made ready, with findings and reasons. */
-export function readyRods(part: RodsPart, engine: EngineKind): Readiness<ReadyRods> {
+export function readyRods(part: RodsPart, { engine }: Shop): Readiness<ReadyRods> {
   const seen = seenFaults('rods', part);
-  const { ready, findings, because } = namedFrom(
+  const housings = namedFrom(
     () => ({ housings: 'part.rods', limits: 'engine.rodHousing' }),
-    () => readyHousings(part.rods, engine.rodHousing, seen.spun),
+    () => readyHousings(part.rods, engine.rodHousing, seen.works.includes('resize housings')),
   );
-  return {
-    ...(!seen.scrap &&
-      ready && { ready: { housings: ready.sizes, repairs: [...seen.repairs, ...ready.repairs] } }),
-    findings,
-    because: [...seen.because, ...because],
-  };
+  const { findings } = housings;
+  const because = [...seen.because, ...housings.because];
+  const best = housings.ready ?? housings.atBest;
+  if (seen.scrap || best === undefined) return { findings, because };
+  const rods = { housings: best.sizes, repairs: [...seen.repairs, ...best.repairs] };
+  return housings.ready
+    ? { ready: rods, findings, because }
+    : { atBest: rods, aside: 'not as it is', findings, because };
 }
 
 /** How a part that needs no machining can be made ready. */
@@ -39,9 +42,9 @@ export interface ReadyWhole {
 }
 
 /** Works out how a head can be made ready, with findings and reasons. */
-export function readyHead(part: HeadPart, engine: EngineKind): Readiness<ReadyWhole> {
-  const { scrap, because } = seenFaults('heads', part);
-  const { limits, basis } = own(engine.headFlatness);
+export function readyHead(part: HeadPart, shop: Shop): Readiness<ReadyWhole> {
+  const seen = seenFaults('heads', part);
+  const { limits, basis } = own(shop.engine.headFlatness);
   const value = part.flatness;
   const finding =
     value !== undefined && limits !== undefined && basis !== undefined
@@ -51,18 +54,43 @@ export function readyHead(part: HeadPart, engine: EngineKind): Readiness<ReadyWh
         )
       : undefined;
   const warped = finding !== undefined && finding.verdict !== 'within';
-  const faulty = because.length > 0;
+  const findings = finding ? [finding] : [];
+  const because = [...seen.because, ...(warped ? [{ kind: 'face' as const, finding }] : [])];
+  if (seen.scrap) return { findings, because };
+  const mend = mended(seen, shop);
+  const skim = warped || seen.works.includes('skim head');
+  const repairs = [
+    ...mend.repairs,
+    ...(skim ? [{ work: 'skim head' as const, places: [] }] : []),
+    ...seen.repairs,
+  ];
+  return mend.aside
+    ? { atBest: { repairs }, aside: 'not as it is', findings, because }
+    : { ready: { repairs }, findings, because };
+}
+
+/** Works out how a set of valves can be made ready. Its margin is judged by the maker's limit only. */
+export function readyValves(part: ValveSetPart, { engine }: Shop): Readiness<ReadyWhole> {
+  const { scrap, repairs, because } = seenFaults('valveSets', part);
+  const { limits, basis } = own(engine.valveMargin);
+  const value = part.margin;
+  if (value === undefined || limits === undefined || basis === undefined) {
+    return { ...(!scrap && { ready: { repairs } }), findings: [], because };
+  }
+  const finding = namedFrom(
+    () => ({ limits: 'engine.valveMargin' }),
+    () => judge({ feature: 'margin', dimension: 'length', value, limits, basis }),
+  );
+  const thin = finding.verdict !== 'within';
   return {
-    ...(!scrap && {
-      ready: { repairs: warped || faulty ? [{ work: 'skim head', places: [] }] : [] },
-    }),
-    findings: finding ? [finding] : [],
-    because: [...because, ...(warped ? [{ kind: 'face' as const, finding }] : [])],
+    ...(!scrap && !thin && { ready: { repairs } }),
+    findings: [finding],
+    because: [...because, ...(thin ? [{ kind: 'margin' as const, finding }] : [])],
   };
 }
 
 /** Works out whether any other part can be used: it can, unless a fault makes it scrap. */
 export function readyWhole(section: Section, part: Part): Readiness<ReadyWhole> {
-  const { scrap, because } = seenFaults(section, part);
-  return { ...(!scrap && { ready: { repairs: [] } }), findings: [], because };
+  const { scrap, repairs, because } = seenFaults(section, part);
+  return { ...(!scrap && { ready: { repairs } }), findings: [], because };
 }

@@ -1,16 +1,18 @@
-import { consequenceOf, type Fault } from '../faults.js';
+import { type Consequence, consequenceOf, type Fault, seizedBearing } from '../faults.js';
+import { isFound, type Testable } from '../history.js';
 import type { Section } from '../sections.js';
 import type { Part } from '../shed.js';
+import type { Work } from '../works.js';
 import type { Job, TriageReason } from './triage-types.js';
 
 /** The consequences of the faults of a part. */
 export interface SeenFaults {
   /** It is scrap. */
   readonly scrap: boolean;
-  /** It must be straightened, so its old runout no longer counts. */
-  readonly straightened: boolean;
-  /** All its housings must be resized. */
-  readonly spun: boolean;
+  /** It is a cracked casting. */
+  readonly mend: boolean;
+  /** The repairs that its faults ask for. */
+  readonly works: readonly Work[];
   /** Faults for which every running surface must be machined. */
   readonly surface: readonly Fault[];
   /** Repairs of the whole part. */
@@ -19,38 +21,64 @@ export interface SeenFaults {
   readonly because: readonly TriageReason[];
 }
 
+/** Repairs that are one job on the whole part. Housings are counted one by one, and a face is skimmed once. */
+const ONE_JOB: readonly Work[] = ['straighten', 'recut seats', 'reface valves'];
+
 /** Works out the consequences of the faults of a part and of its places. */
 export function seenFaults(
   section: Section,
-  part: Part,
+  part: Part & Testable,
   places: readonly { readonly name: string; readonly faults?: readonly Fault[] }[] = [],
 ): SeenFaults {
-  const faults = part.faults ?? [];
-  const seen = faults.map((fault) => ({ fault, consequence: consequenceOf(section, fault) }));
-  const works = seen.flatMap(({ consequence }) =>
-    consequence.kind === 'repair' ? [consequence.work] : [],
-  );
+  const because = [...ofWhole(section, part), ...places.flatMap(ofPlace)];
+  const consequences = because.map(({ consequence }) => consequence);
+  const works = consequences.flatMap((each) => ('work' in each && each.work ? [each.work] : []));
   return {
-    scrap: seen.some(({ consequence }) => consequence.kind === 'scrap'),
-    straightened: works.includes('straighten'),
-    spun: works.includes('resize housings'),
-    surface: seen.flatMap(({ fault, consequence }) =>
-      consequence.kind === 'machine' ? [fault] : [],
+    scrap: consequences.some(({ kind }) => kind === 'scrap'),
+    mend: consequences.some(({ kind }) => kind === 'mend'),
+    works,
+    surface: because.flatMap((reason) =>
+      reason.kind === 'fault' && reason.place === undefined && reason.consequence.kind === 'machine'
+        ? [reason.fault]
+        : [],
     ),
-    // Resizing is counted housing by housing, and a face is skimmed once for all its faults.
-    repairs: works.includes('straighten') ? [{ work: 'straighten', places: [] }] : [],
-    because: [
-      ...seen.map(({ fault, consequence }) => ({ kind: 'fault' as const, fault, consequence })),
-      ...places.flatMap(({ name, faults: on = [] }) =>
-        on.map((fault) => ({
-          kind: 'fault' as const,
-          fault,
-          place: name,
-          consequence: { kind: 'machine' as const },
-        })),
-      ),
-    ],
+    repairs: ONE_JOB.filter((work) => works.includes(work)).map((work) => ({ work, places: [] })),
+    because,
   };
+}
+
+type Seen = Extract<TriageReason, { readonly consequence: Consequence }>;
+
+/** The faults of the whole part: those that were seen, and those that a test has found. */
+function ofWhole(
+  section: Section,
+  { faults = [], happened = [], tested = [] }: Part & Testable,
+): readonly Seen[] {
+  const of = (fault: Fault) => consequenceOf(section, fault, tested);
+  const found = (fault: Fault, what: 'cracks' | 'softening'): readonly Seen[] => {
+    if (!isFound(tested, what) || faults.includes(fault)) return [];
+    return [{ kind: 'fault', fault, found: 'by a test', consequence: of(fault) }];
+  };
+  const seized = happened.includes('seized bearing') ? seizedBearing(section, tested) : undefined;
+  return [
+    ...faults.map((fault) => ({ kind: 'fault' as const, fault, consequence: of(fault) })),
+    ...found('cracked', 'cracks'),
+    ...found('overheated', 'softening'),
+    ...(seized
+      ? [{ kind: 'happened' as const, what: 'seized bearing' as const, consequence: seized }]
+      : []),
+  ];
+}
+
+function ofPlace({
+  name,
+  faults = [],
+}: {
+  readonly name: string;
+  readonly faults?: readonly Fault[];
+}): readonly Seen[] {
+  const consequence = { kind: 'machine' } as const;
+  return faults.map((fault) => ({ kind: 'fault', fault, place: name, consequence }));
 }
 
 /** The faults for which one journal or bore must be machined: its own, and those of the whole part. */

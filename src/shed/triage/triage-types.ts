@@ -3,8 +3,10 @@ import type { BorePlan } from '../../cylinders/index.js';
 import type { Finding, Span } from '../../judging/index.js';
 import type { Length, UnitSystem } from '../../quantities/index.js';
 import type { Consequence, Fault } from '../faults.js';
+import type { Happening } from '../history.js';
 import type { Section } from '../sections.js';
 import type { Work } from '../works.js';
+import type { NeededTest } from './needed-test.js';
 
 /** Every part of a shed with its disposition: plain data that JSON carries unchanged. */
 export interface Triage {
@@ -19,9 +21,18 @@ export interface Triage {
 /**
  * What to do with a part. `use as it is`: no fault is listed, and no reading is outside its limits;
  * `machine`: grind or bore its running surfaces first; `use after`: repair it first, and machine it
- * if it has such jobs; `spare`: usable, but nothing in the shed fits it; `scrap`.
+ * if it has such jobs; `undecided`: a bent crankshaft, until it is straight and measured; `not as it
+ * is`: kept aside, as no shop on the list can put it right; `spare`: usable, but nothing in the shed
+ * fits it; `scrap`.
  */
-export type Disposition = 'use as it is' | 'machine' | 'use after' | 'spare' | 'scrap';
+export type Disposition =
+  | 'use as it is'
+  | 'machine'
+  | 'use after'
+  | 'undecided'
+  | 'not as it is'
+  | 'spare'
+  | 'scrap';
 
 /** Findings on one part of the shed. */
 export interface TriagedPart {
@@ -37,6 +48,8 @@ export interface TriagedPart {
   readonly disposition: Disposition;
   /** The work it needs before use, at the smallest step that serves. */
   readonly jobs: readonly Job[];
+  /** The tests and measurements it needs before it is used. */
+  readonly tests: readonly NeededTest[];
   /** All its findings. Empty if nothing of it was measured, or nothing has limits. */
   readonly findings: readonly Finding<'length'>[];
   /** Why. */
@@ -64,6 +77,16 @@ export type TriageReason =
       readonly fault: Fault;
       /** The journal or bore it is on; absent for the whole part. */
       readonly place?: string;
+      /** Whether a test found it, rather than the eye. */
+      readonly found?: 'by a test';
+      /** Its consequence. */
+      readonly consequence: Consequence;
+    }
+  | {
+      /** Something happened to it that condemns it, unless tests have cleared it. */
+      readonly kind: 'happened';
+      /** What. */
+      readonly what: Happening;
       /** Its consequence. */
       readonly consequence: Consequence;
     }
@@ -74,6 +97,16 @@ export type TriageReason =
       readonly journals: 'rods' | 'mains';
       /** The smallest step that serves them all, with its own reasons. */
       readonly plan: GrindPlan;
+      /** Whether that holds only if a bent crankshaft comes back true. */
+      readonly ifTrue?: true;
+    }
+  | {
+      /** A bent crankshaft: how true its journals will run once it is straight is not known. */
+      readonly kind: 'runout not known';
+      /** The journal with the largest runout that was read while it was bent, if any was read. */
+      readonly place?: string;
+      /** That reading [m]. */
+      readonly runout?: Length;
     }
   | {
       /** The steps its bores can be bored to. */
@@ -93,6 +126,12 @@ export type TriageReason =
       /** The face of a head is not flat enough. */
       readonly kind: 'face';
       /** How far, against the limit. */
+      readonly finding: Finding<'length'>;
+    }
+  | {
+      /** The margin of a valve is too thin. */
+      readonly kind: 'margin';
+      /** How thin, against the limit. */
       readonly finding: Finding<'length'>;
     }
   | {

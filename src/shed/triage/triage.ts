@@ -6,8 +6,10 @@ import type { Part, Parts, Shed } from '../shed.js';
 import { ofPart } from './of-part.js';
 import { readyBlock } from './ready-block.js';
 import { readyCrankshaft } from './ready-crankshaft.js';
-import { readyHead, readyRods, readyWhole } from './ready-others.js';
+import { readyHead, readyRods, readyValves, readyWhole } from './ready-others.js';
+import { testsFor } from './tests.js';
 import type { Disposition, Job, Triage, TriagedPart, TriageReason } from './triage-types.js';
+import { type Trouble, troublesIn } from './troubles.js';
 import { type Unmatched, unmatchedIn } from './unmatched.js';
 import type { Readiness } from './ways.js';
 
@@ -27,9 +29,12 @@ import type { Readiness } from './ways.js';
  *     rodJournals: { standard: { min: '1.6245 in', max: '1.6250 in' } },
  *     bores: { standard: { min: '3.0000 in', max: '3.0005 in' } },
  *   },
- *   heads: [{ name: 'head A', faults: ['cracked'] }],
+ *   pistonSets: [{
+ *     name: 'pistons A', faults: ['cracked'], oversize: 'standard',
+ *     pistons: [{ name: 'one', diameter: '2.9968 in' }, { name: 'two', diameter: '2.9967 in' }],
+ *   }],
  * });
- * triage(shed).parts.map(({ name, disposition }) => `${name}: ${disposition}`); // ["head A: scrap"]
+ * triage(shed).parts.map(({ name, disposition }) => `${name}: ${disposition}`); // ["pistons A: scrap"]
  * ```
  */
 export function triage(shed: Shed): Triage {
@@ -45,24 +50,33 @@ export function triage(shed: Shed): Triage {
 /** Every part of a shed with its disposition, section by section. */
 export function dispositionsOf(shed: Shed): readonly TriagedPart[] {
   const unmatched = unmatchedIn(shed);
+  const troubles = troublesIn(shed);
   return SECTIONS.flatMap((section) =>
     (shed[section] ?? []).map((part) =>
-      ofPart(shed, part, () => triaged(shed, section, part, unmatched)),
+      ofPart(shed, part, () => triaged(shed, section, part, unmatched, troubles)),
     ),
   );
 }
 
-function triaged(shed: Shed, section: Section, part: Part, unmatched: Unmatched): TriagedPart {
-  const { jobs, findings, because } = readinessOf(shed, section, part);
+function triaged(
+  shed: Shed,
+  section: Section,
+  part: Part,
+  unmatched: Unmatched,
+  troubles: readonly Trouble[],
+): TriagedPart {
+  const { jobs, aside, findings, because } = readinessOf(shed, section, part);
   const without = jobs && unmatched(section, part);
   const { name, from } = part;
+  const works = jobs?.map(({ work }) => work);
   return {
     section,
     name,
     ...(from !== undefined && { from }),
     count: countOf(part),
-    disposition: dispositionOf(jobs, without !== undefined),
+    disposition: dispositionOf(jobs, aside, without !== undefined),
     jobs: jobs ?? [],
+    tests: works ? testsFor(section, part, works, troubles, shed.engine) : [],
     findings,
     because: [
       ...because,
@@ -72,50 +86,60 @@ function triaged(shed: Shed, section: Section, part: Part, unmatched: Unmatched)
   };
 }
 
-function dispositionOf(jobs: readonly Job[] | undefined, isUnmatched: boolean): Disposition {
+function dispositionOf(
+  jobs: readonly Job[] | undefined,
+  aside: Readiness<unknown>['aside'],
+  isUnmatched: boolean,
+): Disposition {
   if (jobs === undefined) return 'scrap';
+  if (aside) return aside;
   if (isUnmatched) return 'spare';
   // Grinding and boring have a step; other work is a repair.
   if (jobs.some(({ step }) => step === undefined)) return 'use after';
   return jobs.length > 0 ? 'machine' : 'use as it is';
 }
 
-/** The work on a part at the smallest step that serves; without `jobs` it is scrap. */
-function readinessOf(
-  { engine, units }: Shed,
-  section: Section,
-  part: Part,
-): Omit<Readiness<unknown>, 'ready'> & { readonly jobs?: readonly Job[] } {
+/** What can be done with a part. */
+interface Worked extends Pick<Readiness<unknown>, 'aside' | 'findings' | 'because'> {
+  /** The work at the smallest step that serves; absent if it is scrap. */
+  readonly jobs?: readonly Job[];
+}
+
+function readinessOf(shed: Shed, section: Section, part: Part): Worked {
   switch (section) {
-    case 'blocks': {
-      const { ready, ...why } = readyBlock(part as Parts['blocks'][number], engine, units);
-      return {
-        ...why,
-        ...(ready && { jobs: [...ready.repairs, ...(ready.bores[0]?.jobs ?? [])] }),
-      };
-    }
-    case 'crankshafts': {
-      const { ready, ...why } = readyCrankshaft(
-        part as Parts['crankshafts'][number],
-        engine,
-        units,
+    case 'blocks':
+      return worked(readyBlock(part as Parts['blocks'][number], shed), ({ repairs, bores }) => [
+        ...repairs,
+        ...(bores[0]?.jobs ?? []),
+      ]);
+    case 'crankshafts':
+      return worked(
+        readyCrankshaft(part as Parts['crankshafts'][number], shed),
+        ({ repairs, mains, rods }) => [
+          ...repairs,
+          ...[mains[0], rods[0]].flatMap((way) => way?.jobs ?? []),
+        ],
       );
-      const ways = [ready?.mains[0], ready?.rods[0]].flatMap((way) => way?.jobs ?? []);
-      return { ...why, ...(ready && { jobs: [...ready.repairs, ...ways] }) };
-    }
-    case 'rods': {
-      const { ready, ...why } = readyRods(part as Parts['rods'][number], engine);
-      return { ...why, ...(ready && { jobs: ready.repairs }) };
-    }
-    case 'heads': {
-      const { ready, ...why } = readyHead(part, engine);
-      return { ...why, ...(ready && { jobs: ready.repairs }) };
-    }
-    default: {
-      const { ready, ...why } = readyWhole(section, part);
-      return { ...why, ...(ready && { jobs: ready.repairs }) };
-    }
+    case 'rods':
+      return worked(readyRods(part as Parts['rods'][number], shed), repairsOf);
+    case 'heads':
+      return worked(readyHead(part, shed), repairsOf);
+    case 'valveSets':
+      return worked(readyValves(part, shed), repairsOf);
+    default:
+      return worked(readyWhole(section, part), repairsOf);
   }
+}
+
+const repairsOf = ({ repairs }: { readonly repairs: readonly Job[] }) => repairs;
+
+function worked<R extends { readonly repairs: readonly Job[] }>(
+  { ready, atBest, ...why }: Readiness<R>,
+  jobsOf: (ready: R) => readonly Job[],
+): Worked {
+  if (ready) return { ...why, jobs: jobsOf(ready) };
+  // What would be machined after an uncertain repair is not an order yet.
+  return atBest ? { ...why, jobs: atBest.repairs } : why;
 }
 
 /** Work that a part needs and no shop on the list offers. */

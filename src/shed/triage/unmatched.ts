@@ -17,6 +17,7 @@ import { ofPart } from './of-part.js';
 import { readyBlock } from './ready-block.js';
 import { readyCrankshaft } from './ready-crankshaft.js';
 import { readyRods } from './ready-others.js';
+import type { Readiness } from './ways.js';
 
 /** The section without a part that fits a given part, if there is one. */
 export type Unmatched = (section: Section, part: Part) => Section | undefined;
@@ -26,14 +27,16 @@ export type Unmatched = (section: Section, part: Part) => Section | undefined;
  * section does not count: its parts are still to be found.
  */
 export function unmatchedIn(shed: Shed): Unmatched {
-  const { engine, units } = shed;
+  const { engine } = shed;
   const all = <S extends Section>(section: S) =>
     [...(shed[section] ?? []), ...(shed.toBuy?.[section] ?? [])] as readonly Parts[S][number][];
   const ready = <P extends Part, R>(parts: readonly P[], get: (part: P) => R | undefined) =>
     parts.flatMap((part) => ofPart(shed, part, () => get(part)) ?? []);
-  const blocks = ready(all('blocks'), (part) => readyBlock(part, engine, units).ready);
-  const shafts = ready(all('crankshafts'), (part) => readyCrankshaft(part, engine, units).ready);
-  const bigEnds = ready(all('rods'), (part) => readyRods(part, engine).ready?.housings).flat();
+  // A part that is kept aside or undecided may still be put right, so its mates are no spares.
+  const best = <R>({ ready: now, atBest }: Readiness<R>) => now ?? atBest;
+  const blocks = ready(all('blocks'), (part) => best(readyBlock(part, shed)));
+  const shafts = ready(all('crankshafts'), (part) => best(readyCrankshaft(part, shed)));
+  const bigEnds = ready(all('rods'), (part) => best(readyRods(part, shed))?.housings).flat();
   for (const part of all('shells')) {
     ofPart(shed, part, () => guardSpan('part.wall', part.wall, shellWall));
   }
@@ -74,7 +77,7 @@ export function unmatchedIn(shed: Shed): Unmatched {
         return withMate(section, 'crankshafts', () => fitsShaft(shell, housings));
       }
       case 'rods': {
-        const housings = readyRods(part as Parts['rods'][number], engine).ready?.housings ?? [];
+        const housings = readyRods(part as Parts['rods'][number], shed).ready?.housings ?? [];
         const shells = all('shells').filter(({ fits }) => fits === 'rods');
         const served = () =>
           housings.every((housing) => shells.some((shell) => fitsShaft(shell, [housing])));

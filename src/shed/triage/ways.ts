@@ -1,5 +1,6 @@
 import type { Finding, Span } from '../../judging/index.js';
 import type { Length } from '../../quantities/index.js';
+import type { Shed } from '../shed.js';
 import type { Job, TriageReason } from './triage-types.js';
 
 /** One way to make the running surfaces of a part ready: without machining, or machined to a step. */
@@ -12,10 +13,17 @@ export interface Way {
   readonly jobs: readonly Job[];
 }
 
+/** What a part is judged by: the engine, and the shops. */
+export type Shop = Pick<Shed, 'engine' | 'units' | 'machining'>;
+
 /** Whether and how a part can be made ready, with findings and reasons. */
 export interface Readiness<R> {
-  /** How; absent if it is scrap. */
+  /** How; absent if it is scrap, or cannot be counted on. */
   readonly ready?: R;
+  /** How it could be made ready at best, where that cannot be counted on. */
+  readonly atBest?: R;
+  /** Why it cannot be counted on. */
+  readonly aside?: 'undecided' | 'not as it is';
   /** All findings. */
   readonly findings: readonly Finding<'length'>[];
   /** The reasons. */

@@ -42,6 +42,7 @@ const part = (changes: Partial<TriagedPart>): TriagedPart => ({
   count: 1,
   disposition: 'use as it is',
   jobs: [],
+  tests: [],
   findings: [],
   because: [],
   ...changes,
@@ -134,12 +135,12 @@ describe('describePart says first', () => {
   it('why a part is scrap', () => {
     const scrap = { disposition: 'scrap', because: [] as TriagedPart['because'] } as const;
     expect(first(scrap)).toBe('crank A: scrap');
-    const faults = (['cracked', 'frost-cracked'] as const).map((fault) => ({
+    const faults = (['cracked', 'overheated'] as const).map((fault) => ({
       kind: 'fault' as const,
       fault,
       consequence: { kind: 'scrap' as const },
     }));
-    expect(first({ ...scrap, because: faults })).toBe('crank A: scrap: cracked; frost-cracked');
+    expect(first({ ...scrap, because: faults })).toBe('crank A: scrap: cracked; overheated');
     const lost = grindPlan({
       journals: [
         {
@@ -174,7 +175,7 @@ describe('describePart says first', () => {
       'crank A: scrap: no pistons are at hand for its bores',
     );
     expect(first({ ...scrap, because: [{ kind: 'housing', place: 'rod 1' }] })).toBe(
-      'crank A: scrap: housing rod 1 is not fit for use',
+      'crank A: scrap: housing rod 1 must be resized, but to what size is not known',
     );
   });
 });
@@ -193,12 +194,16 @@ describe('describePart says then', () => {
       ),
     );
     for (const sentence of said) {
-      expect(sentence).toMatch(/^seen: [\w-]+.*; (scrap it|it must be|its \w+ must be)/);
+      expect(sentence).toMatch(
+        /^seen: [\w-]+.*; (scrap it|do not use it as it is|it must be|they must be|its [\w ]+ must be)/,
+      );
     }
     expect(said).toContain('seen: bent; it must be straightened');
     expect(said).toContain(
       'seen: spun: shells have turned in their housing; its housings must be resized',
     );
+    expect(said).toContain('seen: pitted; its valve seats must be recut');
+    expect(said).toContain('seen: pitted; they must be refaced');
   });
 
   it('on which journal or bore', () => {
@@ -210,23 +215,42 @@ describe('describePart says then', () => {
     ]);
   });
 
-  it('what the plan of its journals is, each step that was passed over, and to test it for cracks', () => {
+  it('what the plan of its journals is, each step that was passed over, and what to test it for', () => {
     const said = reasons({
       disposition: 'machine',
       jobs: [grinding],
+      tests: [{ test: 'crack test', when: 'first', because: [] }],
       because: [{ kind: 'journals', journals: 'rods', plan: ground }],
     });
     expect(said[0]).toBe('rod journals: grind to 0.0200 in under, 1.6045 to 1.6050 in');
     expect(said.filter((sentence) => sentence.startsWith('not '))).toHaveLength(2);
-    expect(said.at(-1)).toMatch(/^have crank A crack-tested before it is machined: /);
+    expect(said.at(-2)).toMatch(/^crack-test it first: no crack test of it is listed \(published/);
+    expect(said.at(-1)).toBe('crank A: a bent or ground crankshaft can hide a crack and break');
   });
 
-  it('to test what is bent before and after, and to leave sleeves to the shop', () => {
+  it('every accident of its donor, and who else had it', () => {
+    const from = 'donor B';
+    const tests = [
+      {
+        test: 'crack test',
+        when: 'first',
+        because: [
+          { what: 'seized bearing', part: 'crank A', from },
+          { what: 'thrown rod', part: 'rods B', from },
+          { what: 'spun shells', part: 'block B', from },
+          { what: 'broken piston', part: 'pistons B', from },
+          { what: 'seized piston', part: 'pistons B', from },
+        ],
+      },
+    ] as const;
+    expect(reasons({ section: 'blocks', tests })).toEqual([
+      'crack-test it first: its engine seized a bearing, and donor B threw a rod (rods B), and donor B spun its shells (block B), and donor B broke a piston (pistons B), and donor B seized a piston (pistons B)',
+    ]);
+  });
+
+  it('to be careful with rods that were worked on, and to leave sleeves to the shop', () => {
     const jobs = [{ work: 'straighten', places: [] }] as const;
-    expect(reasons({ jobs })[0]).toMatch(/crack-tested .* and again once it is straight/);
-    expect(reasons({ section: 'rods', jobs })[0]).toMatch(
-      /crack-tested before and after it is straightened/,
-    );
+    expect(reasons({ section: 'rods', jobs })[0]).toMatch(/a broken rod goes through the block/);
     expect(reasons({ section: 'heads', jobs: [{ work: 'skim head', places: [] }] })).toEqual([]);
     expect(
       reasons({ section: 'blocks', jobs: [{ work: 'sleeve', places: ['cylinder 1'] }] })[0],
@@ -298,7 +322,7 @@ describe('describePart says then', () => {
 
   it('which housing is not right, or cannot be put right', () => {
     const finding = judge({
-      feature: 'housing bore',
+      feature: 'rod B1: housing bore',
       dimension: 'length',
       value: inch(1.7512),
       limits: span(1.7506, 1.751),
@@ -316,7 +340,7 @@ describe('describePart says then', () => {
       kind: 'housing' as const,
       place: 'pulley main',
       finding: judge({
-        feature: finding.feature,
+        feature: 'pulley main: housing bore',
         dimension: 'length',
         value: finding.value,
         basis: finding.basis,
@@ -348,6 +372,7 @@ describe('triageReport', () => {
     const headings = text.split('\n').filter((_, i, lines) => /^-+$/.test(lines[i + 1] ?? ''));
     expect(headings).toEqual([
       'PARTS IN THE SHED: the shed',
+      'TEST FIRST',
       'BLOCKS',
       'CRANKSHAFTS',
       'RODS',
@@ -361,8 +386,8 @@ describe('triageReport', () => {
       'BEFORE YOU ACT',
     ]);
     // Four washers, all of one kind.
-    expect(text).toMatch(/^thrust washers +4 +0 +0 +0 +0$/m);
-    expect(text).toMatch(/^rods +2 +0 +1 +0 +0$/m);
+    expect(text).toMatch(/^thrust washers +4 +0 +0 +0 +0 +0 +0$/m);
+    expect(text).toMatch(/^rods +2 +0 +1 +0 +0 +0 +0$/m);
     expectNotesListed(text, 'WHO SET');
     expectPage(text);
   });

@@ -11,6 +11,7 @@ function part(name: string, changes: Readonly<Record<string, Json | undefined>> 
   return found;
 }
 
+const clear = { for: 'cracks', how: 'magnetic particles', found: 'none' };
 const works = ({ jobs }: TriagedPart) => jobs.map(({ work, places }) => [work, ...places]);
 
 describe('triage', () => {
@@ -58,10 +59,11 @@ describe('triage', () => {
   });
 
   it('condemns what is past use, whatever it measures', () => {
-    for (const fault of ['cracked', 'frost-cracked']) {
-      expect(part('block A', { 'blocks[0].faults': [fault] })).toMatchObject({
+    for (const fault of ['cracked', 'overheated']) {
+      expect(part('crankshaft A', { 'crankshafts[0].faults': [fault] })).toMatchObject({
         disposition: 'scrap',
         jobs: [],
+        tests: [],
       });
     }
     // Beyond every step: 0.040 in below standard, and the last step is 0.020 in under.
@@ -71,7 +73,7 @@ describe('triage', () => {
     for (const reading of readings) reading.diameter = '1.5950 in';
     const [, , shaft] = triage(readShed(worn)).parts;
     expect(shaft).toMatchObject({ name: 'crankshaft A', disposition: 'scrap' });
-    expect(shaft?.because[0]).toMatchObject({ journals: 'rods', plan: { outcome: 'none' } });
+    expect(shaft?.because[1]).toMatchObject({ journals: 'rods', plan: { outcome: 'none' } });
   });
 
   it('machines what has surface faults though its size is good', () => {
@@ -89,12 +91,24 @@ describe('triage', () => {
     });
   });
 
-  it('straightens what is bent, and no longer holds its runout against it', () => {
-    const runout = { 'crankshafts[0].rodJournals[0].runout': '0.0080 in' };
+  it('straightens what is bent, and says the largest runout that was read while it was', () => {
+    const runout = {
+      'crankshafts[0].rodJournals[0].runout': '0.0080 in',
+      'crankshafts[0].mainJournals[0].runout': '0.0060 in',
+    };
     const bent = { ...runout, 'crankshafts[0].faults': ['bent'] };
-    expect(part('crankshaft A', bent)).toMatchObject({
-      disposition: 'use after',
+    const shaft = part('crankshaft A', bent);
+    expect(shaft).toMatchObject({
+      disposition: 'undecided',
       jobs: [{ work: 'straighten', places: [] }],
+    });
+    expect(shaft.because.at(-1)).toEqual({
+      kind: 'runout not known',
+      place: 'rod 1',
+      runout: inch(0.008),
+    });
+    expect(part('crankshaft A', { 'crankshafts[0].faults': ['bent'] }).because.at(-1)).toEqual({
+      kind: 'runout not known',
     });
   });
 
@@ -103,15 +117,18 @@ describe('triage', () => {
     expect(wide.disposition).toBe('use after');
     expect(works(wide)).toEqual([['resize housings', 'rod A2']]);
     expect(wide.findings.map(({ verdict }) => verdict)).toEqual(['within', 'above']);
-    expect(works(part('rods A', { 'rods[0].faults': ['spun'] }))).toEqual([
-      ['resize housings', 'rod A1', 'rod A2'],
-    ]);
-    const nothingToGoBy = { 'rods[0].faults': ['spun'], 'engine.rodHousing': undefined };
-    expect(part('rods A', nothingToGoBy)).toMatchObject({ disposition: 'scrap' });
+    const spun = { 'rods[0].faults': ['spun'], 'rods[0].tested': clear };
+    expect(works(part('rods A', spun))).toEqual([['resize housings', 'rod A1', 'rod A2']]);
+    const nothingToGoBy = { ...spun, 'engine.rodHousing': undefined };
+    expect(part('rods A', nothingToGoBy)).toMatchObject({
+      disposition: 'not as it is',
+      jobs: [],
+    });
   });
 
   it('says that no shop does what a part needs', () => {
-    expect(part('rods A', { 'rods[0].faults': ['spun'] }).because).toContainEqual({
+    const wide = { 'rods[0].rods[1].housingBore': '1.7515 in' };
+    expect(part('rods A', wide).because).toContainEqual({
       kind: 'no shop',
       work: 'resize housings',
     });

@@ -1,0 +1,82 @@
+import type { Wording } from '../../judging/index.js';
+import { noteOf, say } from '../../judging/internal.js';
+import type { Section } from '../sections.js';
+import { CRACK_TEST, SCRAP_ROD, SEAT_WIDTH, VALVE_MARGIN } from '../sources.js';
+import type { NeededTest } from './needed-test.js';
+import type { TriagedPart } from './triage-types.js';
+import type { Trouble } from './troubles.js';
+
+/** The part that a test is for. */
+type Tested = Pick<TriagedPart, 'section' | 'name'>;
+
+/** Describes a test or measurement that a part needs, as an order with its reason. */
+export function describeTest(test: NeededTest, part: Tested, wording: Wording): string {
+  switch (test.test) {
+    case 'crack test':
+      return test.when === 'first'
+        ? `crack-test it first: ${whyFirst(test, part, wording)}`
+        : 'crack-test it again once it is straight';
+    case 'pressure test':
+      return 'pressure-test it after the repair, before anything else is done to it';
+    case 'read its runout':
+      return 'read the runout of every journal once it is straight, before its mains are called good';
+    case 'check it for bend and twist':
+      return 'check it for bend and twist once it is straight';
+    case 'measure its margins':
+      return `measure the margin that refacing leaves, on the worst valve first: ${tooThin(test, wording)}`;
+    case 'measure its seats':
+      return `measure the width of its seats once they are recut ${noteOf(SEAT_WIDTH, wording)}`;
+  }
+}
+
+/** Why a part is tested for cracks before money is spent on it. */
+export function whyFirst(
+  { because }: NeededTest,
+  { section, name }: Tested,
+  wording: Wording,
+): string {
+  const why =
+    because.length > 0
+      ? [...new Set(because.map((each) => sayTrouble(each, name)))].join(', and ')
+      : section === 'crankshafts'
+        ? 'no crack test of it is listed'
+        : 'money is to be spent on it';
+  const basis = sourceFor(section);
+  return basis ? `${why} ${noteOf(basis, wording)}` : why;
+}
+
+const sourceFor = (section: Section) =>
+  section === 'crankshafts' ? CRACK_TEST : section === 'rods' ? SCRAP_ROD : undefined;
+
+const DID: { readonly [W in Trouble['what']]: string } = {
+  'thrown rod': 'threw a rod',
+  'seized bearing': 'seized a bearing',
+  'seized piston': 'seized a piston',
+  'broken piston': 'broke a piston',
+  'spun shells': 'spun its shells',
+};
+
+/** `its engine threw a rod`; `donor C threw a rod (crankshaft C)`. */
+function sayTrouble({ what, part, from }: Trouble, name: string): string {
+  return part === name || from === undefined
+    ? `its engine ${DID[what]}`
+    : `${from} ${DID[what]} (${part})`;
+}
+
+function tooThin({ least }: NeededTest, wording: Wording): string {
+  return least === undefined
+    ? `the maker's limit is not given ${noteOf(VALVE_MARGIN, wording)}`
+    : `below ${say(least, 'length', wording.units)} they are scrap`;
+}
+
+/** On what the use of a part depends after its repairs, to follow the repairs; often nothing. */
+export function condition(tests: readonly NeededTest[]): string {
+  const needs = (test: NeededTest['test']) => tests.some((each) => each.test === test);
+  if (needs('measure its margins')) return ', if the margin left is enough: measure it';
+  if (needs('measure its seats')) return ', if they are not too wide then: measure them';
+  return needs('pressure test') ? ', if it then holds pressure' : '';
+}
+
+/** Whether a part is tested for cracks before anything else. */
+export const isTestedFirst = (tests: readonly NeededTest[]): boolean =>
+  tests.some(({ when }) => when === 'first');

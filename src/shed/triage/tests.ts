@@ -1,0 +1,68 @@
+import type { EngineKind } from '../../reading/index.js';
+import { isClear, type Testable } from '../history.js';
+import type { Section } from '../sections.js';
+import type { Part, ValveSetPart } from '../shed.js';
+import { isTest, type Work } from '../works.js';
+import type { NeededTest } from './needed-test.js';
+import type { Job } from './triage-types.js';
+import { type Trouble, troublesOf } from './troubles.js';
+
+/** The accidents that may have cracked a block. */
+const HITS_THE_BLOCK: readonly Trouble['what'][] = ['thrown rod', 'broken piston'];
+
+/** The tests that a part needs when this work is done on it. */
+export function testsFor(
+  section: Section,
+  part: Part & Testable & Pick<ValveSetPart, 'margin'>,
+  works: readonly Work[],
+  troubles: readonly Trouble[],
+  { valveMargin }: EngineKind,
+): readonly NeededTest[] {
+  const because = accidentsOf(section, part, troubles);
+  const isCrackFree = isClear(part.tested ?? [], 'cracks');
+  const isWorkedOn = works.some((work) => !isTest(work));
+  const first =
+    !isCrackFree &&
+    (section === 'crankshafts' ||
+      because.length > 0 ||
+      (isWorkedOn && CRACK_TESTED.includes(section)));
+  const after = (test: NeededTest['test']) => ({ test, when: 'after', because: [] }) as const;
+  const least = valveMargin?.min;
+  return [
+    ...(first ? [{ test: 'crack test', when: 'first', because } as const] : []),
+    ...(works.includes('straighten')
+      ? [
+          { test: 'crack test', when: 'again', because: [] } as const,
+          after(section === 'rods' ? 'check it for bend and twist' : 'read its runout'),
+        ]
+      : []),
+    ...(works.some((work) => MENDS.includes(work)) ? [after('pressure test')] : []),
+    ...(works.includes('recut seats') ? [after('measure its seats')] : []),
+    ...(works.includes('reface valves') && part.margin === undefined
+      ? [{ ...after('measure its margins'), ...(least !== undefined && { least }) }]
+      : []),
+  ];
+}
+
+/** Parts that are tested for cracks before they are worked on. */
+const CRACK_TESTED: readonly Section[] = ['blocks', 'crankshafts', 'rods', 'heads'];
+
+/** Repairs of a cracked casting. */
+export const MENDS: readonly Work[] = ['stitch', 'weld'];
+
+function accidentsOf(section: Section, part: Part, all: readonly Trouble[]): readonly Trouble[] {
+  const its = troublesOf(part, all);
+  if (section === 'crankshafts' || section === 'rods') return its;
+  return section === 'blocks' ? its.filter(({ what }) => HITS_THE_BLOCK.includes(what)) : [];
+}
+
+/** The repairs of a part with the tests that a shop does before and after them, in their order. */
+export function withTests(repairs: readonly Job[], tests: readonly NeededTest[]): readonly Job[] {
+  const jobs = (first: boolean) =>
+    tests.flatMap(({ test, when }): readonly Job[] =>
+      (test === 'crack test' || test === 'pressure test') && (when === 'first') === first
+        ? [{ work: test, places: [] }]
+        : [],
+    );
+  return [...jobs(true), ...repairs, ...jobs(false)];
+}
