@@ -61,5 +61,5 @@ export const crushHeight = /* @__PURE__ */ lengthDomain({
 export const elasticModulus = /* @__PURE__ */ domain(MPa, {
   least: 1e10,
   most: 4e11,
-  example: 'MPa(207_000)',
+  example: 'MPa(207000)',
 });

@@ -22,6 +22,8 @@ const EXAMPLES: Partial<Readonly<Record<Dimension, readonly string[]>>> = {
   length: ['2.1248 in', '53.97 mm', '0.0012 in', '0.03 mm', '0.062 in', '1.57 mm', '0.4 µm'],
   angle: ['90 deg'],
   temperature: ['104 °F', '40 °C'],
+  temperatureDifference: ['10 ΔK'],
+  ratio: ['20 %'],
   kinematicViscosity: ['100 cSt'],
   volume: ['1 US qt', '0.05 mL'],
   volumeFraction: ['2 vol%'],

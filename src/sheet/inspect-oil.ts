@@ -1,4 +1,9 @@
-import { type MaxDilutionSpan, maxFuelDilutionSpan } from '../bearings/index.js';
+import {
+  type DilutedBearing,
+  type MaxDilutionSpan,
+  maxFuelDilution,
+  maxFuelDilutionSpan,
+} from '../bearings/index.js';
 import type { Basis } from '../judging/index.js';
 import { namedFrom } from '../judging/internal.js';
 import type { Length, VolumeFraction } from '../quantities/index.js';
@@ -25,6 +30,22 @@ export interface OilReport {
 
 /** Inspects the oil and its leak. A refusal names the field below `oil`. */
 export function inspectOil(oil: OilSheet, measured: readonly MeasuredBearing[] = []): OilReport {
+  return inspectWith(oil, measured, (bearing) => maxFuelDilutionSpan(bearing, oil.doubt ?? {}));
+}
+
+/** Refuses what `inspectOil` refuses, without its search of the fuel that the film tolerates at each doubt. */
+export function guardOil(oil: OilSheet): void {
+  inspectWith(oil, [], (bearing) => {
+    maxFuelDilution(bearing);
+    return undefined;
+  });
+}
+
+function inspectWith(
+  oil: OilSheet,
+  measured: readonly MeasuredBearing[],
+  tolerated: (bearing: DilutedBearing) => MaxDilutionSpan | undefined,
+): OilReport {
   const options = optionsOf(oil.thresholds);
   const { sample: taken, bearing, leak } = oil;
   const named = <T>(part: 'sample' | 'bearing' | 'leak', run: () => T): T =>
@@ -33,7 +54,7 @@ export function inspectOil(oil: OilSheet, measured: readonly MeasuredBearing[] =
   const fuel = Math.max(0, sample?.dilution ? sample.fuel : 0) as VolumeFraction;
   const film = bearing && named('bearing', () => inspectFilm(oil, bearing, fuel, measured));
   const tolerance =
-    bearing && film && named('bearing', () => toleranceOf(oil, bearing, film.clearance));
+    bearing && film && named('bearing', () => tolerated(fedBearing(oil, bearing, film.clearance)));
   return {
     ...(sample && { sample }),
     ...(leak && {
@@ -45,15 +66,12 @@ export function inspectOil(oil: OilSheet, measured: readonly MeasuredBearing[] =
   };
 }
 
-/** How much fuel the film of the bearing tolerates, with the doubts of the sheet. */
-function toleranceOf(oil: OilSheet, bearing: FilmSheet, clearance: Length): MaxDilutionSpan {
+/** The bearing with clean oil, at a clearance. */
+function fedBearing(oil: OilSheet, bearing: FilmSheet, clearance: Length): DilutedBearing {
   const { journal, length, speed, load, inlet, roughness, filmRatio } = bearing;
-  return maxFuelDilutionSpan(
-    {
-      ...{ journal, length, clearance, speed, load, inlet, roughness, oil: cleanOil(oil) },
-      ...(filmRatio !== undefined && { filmRatio }),
-      ...(oil.fuel && { fuel: oil.fuel }),
-    },
-    oil.doubt ?? {},
-  );
+  return {
+    ...{ journal, length, clearance, speed, load, inlet, roughness, oil: cleanOil(oil) },
+    ...(filmRatio !== undefined && { filmRatio }),
+    ...(oil.fuel && { fuel: oil.fuel }),
+  };
 }

@@ -177,6 +177,7 @@ describe('the most fuel that a film stands is no single figure', () => {
 function inspectedBearing() {
   const { oil } = readSheet(spoilt({}));
   if (!oil?.bearing || !oil.density) throw new Error('no bearing');
-  const { name: _, ...bearing } = oil.bearing;
-  return { bearing: { ...bearing, oil: { line: oil.line, density: oil.density } } };
+  const { journal, length, clearance, speed, load, inlet, roughness } = oil.bearing;
+  const running = { journal, length, clearance, speed, load, inlet, roughness };
+  return { bearing: { ...running, oil: { line: oil.line, density: oil.density } } };
 }
