@@ -127,7 +127,7 @@ describe('buildSheet', () => {
     const { limits } = recommendedRingGap(inches(3.02).min);
     expect(pageOf(1)).toMatch(/^cylinder 1 +0\.0091 to 0\.0121 +common practice \[5\] /m);
     expect(limits.min).toBeCloseTo(inch(0.00906), 9);
-    expect(pageOf(1)).toContain('[4] common practice: a new ring has 0.003 to 0.004 of the bore');
+    expect(pageOf(1)).toContain('[5] common practice: a new ring has 0.003 to 0.004 of the bore');
   });
 
   it('numbers who set the limits on the pages of each engine', () => {
