@@ -19,7 +19,7 @@ import {
 } from '../reading/index.js';
 import { journalsOf } from './inspect-bearings.js';
 import { boringOf } from './inspect-bores.js';
-import { guardOil } from './inspect-oil.js';
+import { guardOilSheet } from './inspect-oil.js';
 import type { BearingSheet, CylinderSheet, Sheet } from './sheet.js';
 
 /** The part of an inspection sheet that could be read: its valid sections, and lists of the valid items. */
@@ -136,5 +136,5 @@ function boringChecks({ bores, cylinders, cylinderLimits, units }: SoundSheet): 
 
 function oilChecks({ oil }: SoundSheet): readonly Check[] {
   if (!oil) return [];
-  return [{ path: (parameter) => `oil.${parameter}`, run: () => guardOil(oil) }];
+  return [{ path: (parameter) => `oil.${parameter}`, run: () => guardOilSheet(oil) }];
 }

@@ -34,7 +34,7 @@ export function inspectOil(oil: OilSheet, measured: readonly MeasuredBearing[] =
 }
 
 /** Refuses what `inspectOil` refuses, without its search of the fuel that the film tolerates at each doubt. */
-export function guardOil(oil: OilSheet): void {
+export function guardOilSheet(oil: OilSheet): void {
   inspectWith(oil, [], (bearing) => {
     maxFuelDilution(bearing);
     return undefined;
