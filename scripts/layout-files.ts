@@ -20,7 +20,7 @@ const TAKEN = {
 
 /** What guards a type besides, and the file of `judging` it stands in. */
 const GUARDS: Readonly<Record<string, { readonly guard: string; readonly file: string }>> = {
-  Finding: { guard: 'guardFinding', file: 'judge' },
+  Finding: { guard: 'guardFinding', file: 'finding' },
 };
 
 /** The text of every file of layouts, by its path below `src`: one for each room that has a type among them. */

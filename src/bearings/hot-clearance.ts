@@ -71,7 +71,7 @@ export interface HotClearance {
 const BEARING = ['clearance', 'journal', 'measuredAt', 'shaft', 'bore'] as const;
 const RING = ['kind', 'ring'] as const;
 const BUSH = ['kind', 'wall', 'bush', 'housing'] as const;
-const EVERY_BORE = [...RING, 'wall', 'bush', 'housing'] as const;
+const EVERY_BORE = ['kind', 'ring', 'wall', 'bush', 'housing'] as const;
 const PARTS = ['shaft', 'ring', 'bush', 'housing'] as const;
 const PART = ['expansion', 'temperature'] as const;
 const EXPANSION = ['coefficient', 'from', 'to', 'source'] as const;

@@ -31,16 +31,16 @@ const ROUND: Basis = {
   rule: 'worn bore out-of-round up to 0.001 of its diameter',
 };
 
-/** What one wear table says of cylinders, whole. */
-const SLEEVES = 'TM 10-3930-647-14&P (the order of its labels is inferred)';
 const WEAR: Basis = {
   kind: 'published',
-  source: `${SLEEVES}: cylinder sleeve, wear of 0.001 in for each inch of diameter`,
+  source:
+    'TM 10-3930-647-14&P (the order of its labels is inferred): cylinder sleeve, wear of 0.001 in for each inch of diameter',
   forAnotherEngine: true,
 };
 const TAPER: Basis = {
   kind: 'published',
-  source: `${SLEEVES}: cylinder sleeve, taper after ridge removal and honing of 0.0005 in for each inch of piston travel`,
+  source:
+    'TM 10-3930-647-14&P (the order of its labels is inferred): cylinder sleeve, taper after ridge removal and honing of 0.0005 in for each inch of piston travel',
   forAnotherEngine: true,
 };
 
@@ -76,7 +76,7 @@ export function boreWearLimits(bore: Length): BasedLimits<'length'> {
  * The wear that leaves it in doubt whether a bore may stay. Limits of other engines run up to this share of the
  * diameter: 0.2 mm on 87.2 mm (TM 10-3930-653-14&P, p. 61), 0.0059 in on 67 mm (TM 9-6115-670-14&P, p. 6-76).
  */
-const WEAR_IN_DOUBT = 0.2 / 87.2;
+const wearInDoubt = (bore: Length): number => (0.2 * bore) / 87.2;
 
 /** Whether only rules of thumb and limits of other engines stand against a bore, and not all of those. */
 export function boreInDoubt(
@@ -90,7 +90,7 @@ export function boreInDoubt(
     holds(finding) || (finding.grade === 'undecided' && finding.value <= most + NANOMETRE);
   return (
     shape.every((finding) => doubtful(finding, MOST_IN_DOUBT)) &&
-    (wear === undefined || doubtful(wear, WEAR_IN_DOUBT * bore))
+    (wear === undefined || doubtful(wear, wearInDoubt(bore)))
   );
 }
 

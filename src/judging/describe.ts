@@ -11,8 +11,9 @@ import {
 } from '../quantities/index.js';
 import { formatNumber, guardSystem } from '../quantities/internal.js';
 import { type Basis, describeBasis } from './basis.js';
+import { type Finding, guardFinding } from './finding.js';
 import { guardFields } from './guards.js';
-import { comparisonTolerance, type Finding, guardFinding } from './judge.js';
+import { comparisonTolerance } from './judge.js';
 import type { Limits, Span } from './limits.js';
 
 /** How to word a sentence. */

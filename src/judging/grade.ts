@@ -14,6 +14,9 @@ export type Verdict = 'within' | 'below' | 'above' | 'undecided';
  */
 export type Grade = 'as new' | 'serviceable' | 'worn out' | 'out of limits' | 'undecided';
 
+/** Every grade, best first. */
+export const GRADES = ['as new', 'serviceable', 'undecided', 'out of limits', 'worn out'] as const;
+
 /** A verdict, and the end of the limits that the value is nearer to. */
 interface Standing {
   readonly verdict: Verdict;

@@ -1,65 +1,8 @@
-import {
-  coherentUnit,
-  type Dimension,
-  type Quantity,
-  RebuildInputError,
-} from '../quantities/index.js';
+import type { Dimension, Quantity } from '../quantities/index.js';
 import { largestOf } from '../quantities/internal.js';
-import { type Basis, guardBasis } from './basis.js';
-import { type Grade, gradeOf, holds, type Verdict } from './grade.js';
-import { guardFields, guardQuantity, guardText, guardWord } from './guards.js';
-import {
-  guardLimits,
-  type Limits,
-  type LimitsOf,
-  NANOMETRE,
-  ROUNDING,
-  type Span,
-} from './limits.js';
-import type { ServiceLimits } from './own-limits.js';
-import { showQuantity } from './showing.js';
-
-/** What `judge` needs to know. */
-export interface Judgement<D extends Dimension> {
-  /** What is judged, in the trade's words: `'oil clearance'`. */
-  readonly feature: string;
-  /** Dimension of the value. */
-  readonly dimension: D;
-  /** The value, in the coherent SI unit of the dimension. */
-  readonly value: Quantity<NoInfer<D>>;
-  /** What it must lie between, in the same unit. */
-  readonly limits: Limits<Quantity<NoInfer<D>>>;
-  /** Who set the limits. */
-  readonly basis: Basis;
-  /** Whether the limits are of new parts or of worn ones. Say so of a part that wears, and it is graded. */
-  readonly limitsOf?: LimitsOf;
-  /** How far wear may take the part past the limits of new parts and leave it in service. */
-  readonly service?: ServiceLimits<NoInfer<D>>;
-  /** Expanded uncertainty of the value, if it is known, in the same unit. */
-  readonly uncertainty?: Quantity<NoInfer<D>>;
-}
-
-/** A value, its limits and how it stands to them. Data: `describe` makes the sentence. */
-export interface Finding<D extends Dimension = Dimension> extends Judgement<D> {
-  /** `undecided` only where an uncertainty was given and it straddles a limit. */
-  readonly verdict: Verdict;
-  /** Distance to the nearest limit, in the same unit: inside it is positive, outside negative. */
-  readonly margin: Quantity<D>;
-  /** How a used part stands, where it was said what the limits are of. */
-  readonly grade?: Grade;
-}
-
-const JUDGEMENT = [
-  'feature',
-  'dimension',
-  'value',
-  'limits',
-  'basis',
-  'limitsOf',
-  'service',
-  'uncertainty',
-] as const;
-const FINDING = [...JUDGEMENT, 'verdict', 'margin', 'grade'] as const;
+import { type Finding, guardJudgement, type Judgement } from './finding.js';
+import { GRADES, gradeOf, holds, type Verdict } from './grade.js';
+import { type Limits, NANOMETRE, ROUNDING, type Span } from './limits.js';
 
 /**
  * Judges a value against its limits. Both limits belong to the range, and a
@@ -94,17 +37,8 @@ const FINDING = [...JUDGEMENT, 'verdict', 'margin', 'grade'] as const;
  * ```
  */
 export function judge<D extends Dimension>(judgement: Judgement<D>): Finding<D> {
-  guardFields('judgement', judgement, JUDGEMENT);
-  const { feature, value, uncertainty } = judgement;
-  guardText('feature', feature);
-  const dimension = guardWord('dimension', judgement.dimension, DIMENSIONS) as D;
-  guardQuantity('value', value, dimension);
-  const limits = guardLimits('limits', judgement.limits, finite(dimension), dimension);
-  const basis = guardBasis('basis', judgement.basis);
-  guardUncertainty('uncertainty', uncertainty, dimension);
-  const service = guardService('service', judgement.service, dimension);
-  const limitsOf = guardLimitsOf('limitsOf', judgement.limitsOf, service);
-
+  const { feature, dimension, value, limits, basis, uncertainty, service, limitsOf } =
+    guardJudgement(judgement);
   const against = (to: Limits<Quantity<D>>) => standing(value, to, uncertainty ?? 0, dimension);
   const stands = against(limits);
   const grade =
@@ -144,27 +78,6 @@ function standing<D extends Dimension>(
   return { outside, end, verdict: verdictOf(outside, end, room, noise) } as const;
 }
 
-/** Refuses a finding that `judge` did not make. */
-export function guardFinding<D extends Dimension>(
-  parameter: string,
-  finding: Finding<D>,
-): Finding<D> {
-  guardFields(parameter, finding, FINDING);
-  const { feature, value, verdict, margin, uncertainty } = finding;
-  guardText(`${parameter}.feature`, feature);
-  const dimension = guardWord(`${parameter}.dimension`, finding.dimension, DIMENSIONS) as D;
-  guardQuantity(`${parameter}.value`, value, dimension);
-  guardQuantity(`${parameter}.margin`, margin, dimension);
-  guardUncertainty(`${parameter}.uncertainty`, uncertainty, dimension);
-  guardWord(`${parameter}.verdict`, verdict, ['within', 'below', 'above', 'undecided']);
-  guardLimits(`${parameter}.limits`, finding.limits, finite(dimension), dimension);
-  guardBasis(`${parameter}.basis`, finding.basis);
-  const service = guardService(`${parameter}.service`, finding.service, dimension);
-  guardLimitsOf(`${parameter}.limitsOf`, finding.limitsOf, service);
-  if (finding.grade !== undefined) guardWord(`${parameter}.grade`, finding.grade, GRADES);
-  return finding;
-}
-
 /**
  * Judges both ends of a span and gives the worse finding: the one with the worse grade, else with the
  * least margin, the upper end if they are equal.
@@ -198,58 +111,8 @@ export function comparisonTolerance(dimension: Dimension, sizes: readonly number
   return dimension === 'length' ? NANOMETRE : ROUNDING * largestOf(sizes.map(Math.abs));
 }
 
-const finite =
-  <D extends Dimension>(dimension: D) =>
-  (parameter: string, bound: Quantity<D>) =>
-    guardQuantity(parameter, bound, dimension);
-
-function guardUncertainty<D extends Dimension>(
-  parameter: string,
-  uncertainty: Quantity<D> | undefined,
-  dimension: D,
-): void {
-  if (uncertainty === undefined || guardQuantity(parameter, uncertainty, dimension) >= 0) return;
-  throw new RebuildInputError({
-    parameter,
-    value: uncertainty,
-    shown: showQuantity(uncertainty, dimension),
-    expected: 'an uncertainty of zero or more',
-    hint: 'Give the half width of the interval, without its sign.',
-  });
-}
-
-function guardService<D extends Dimension>(
-  parameter: string,
-  service: ServiceLimits<D> | undefined,
-  dimension: D,
-): ServiceLimits<D> | undefined {
-  if (service === undefined) return undefined;
-  guardFields(parameter, service, SERVICE);
-  guardLimits(`${parameter}.limits`, service.limits, finite(dimension), dimension);
-  guardBasis(`${parameter}.basis`, service.basis);
-  return service;
-}
-
-const SERVICE = ['limits', 'basis'] as const;
-
-/** What the limits are of: a service limit beside them tells that they are of new parts. */
-function guardLimitsOf(
-  parameter: string,
-  limitsOf: LimitsOf | undefined,
-  service: unknown,
-): LimitsOf | undefined {
-  if (limitsOf !== undefined) return guardWord(parameter, limitsOf, LIMITS_OF);
-  return service === undefined ? undefined : 'new parts';
-}
-
 function verdictOf(outside: number, end: 'min' | 'max', room: number, noise: number): Verdict {
   if (outside > room + noise) return end === 'max' ? 'above' : 'below';
   if (outside <= noise - room) return 'within';
   return 'undecided';
 }
-
-const LIMITS_OF = ['new parts', 'service'] as const;
-/** Best first. */
-const GRADES = ['as new', 'serviceable', 'undecided', 'out of limits', 'worn out'] as const;
-
-const DIMENSIONS = /* @__PURE__ */ Object.keys(coherentUnit) as Dimension[];

@@ -1,5 +1,5 @@
 // How what functions take from each other is laid out. Made by `npm run layouts` from the types.
-import { guardFinding } from './judge.js';
+import { guardFinding } from './finding.js';
 import type { Layout } from './layout.js';
 
 export const verdictLayout = { oneOf: ['above', 'below', 'undecided', 'within'] } satisfies Layout;

@@ -1,14 +1,3 @@
-/** What happened to a part or to the engine it came from. */
-export type Happening = 'thrown rod' | 'seized bearing' | 'seized piston' | 'broken piston';
-
-/** Everything that can have happened. */
-export const HAPPENINGS = [
-  'thrown rod',
-  'seized bearing',
-  'seized piston',
-  'broken piston',
-] as const satisfies readonly Happening[];
-
 /** A test that a part has had. */
 export interface PartTest {
   /** What it was tested for: cracks, or softening of its metal by heat. */

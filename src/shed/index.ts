@@ -10,6 +10,7 @@ export {
   type FastenerLocking,
   FileError,
   type FileProblem,
+  type Happening,
   type JournalKind,
   type JsonSchema,
   type Locking,
@@ -18,7 +19,7 @@ export {
   type StatedLimits,
 } from '../reading/index.js';
 export type { Consequence, Fault } from './faults.js';
-export type { Happening, PartTest, Testable } from './history.js';
+export type { PartTest, Testable } from './history.js';
 export { shedSchema } from './json-schema.js';
 export { readShed } from './read-shed.js';
 export type { Section } from './sections.js';

@@ -4,14 +4,13 @@ import { borePlanLayout } from '../cylinders/layouts.js';
 import type { Layout } from '../judging/internal.js';
 import { basisLayout, findingLengthLayout, sizeOrSpanLayout, spanLayout } from '../judging/layouts.js';
 import { diameterReadingLayout } from '../measuring/layouts.js';
-import { engineKindLayout, priceLayout } from '../reading/layouts.js';
+import { engineKindLayout, happeningLayout, priceLayout } from '../reading/layouts.js';
 
 export const troubleLayout = { fields: { what: { oneOf: ['broken piston', 'seized bearing', 'seized piston', 'spun shells', 'thrown rod'] }, part: 'string', 'from?': 'string' } } satisfies Layout;
 export const machiningOfferLayout = { fields: { work: { oneOf: ['bore', 'crack test', 'grind main journals', 'grind rod journals', 'pressure test', 'recut seats', 'reface valves', 'resize housings', 'skim head', 'sleeve', 'stitch', 'straighten', 'weld'] }, shop: 'string', price: priceLayout } } satisfies Layout;
 export const faultLayout = { oneOf: ['bent', 'cracked', 'frost-cracked', 'overheated', 'pitted', 'scored', 'spun'] } satisfies Layout;
 export const borePlaceLayout = { fields: { name: 'string', readings: { list: diameterReadingLayout }, 'ringTravel?': spanLayout, 'wall?': 'number', 'faults?': { list: faultLayout } } } satisfies Layout;
 export const housingPlaceLayout = { fields: { name: 'string', housingBore: sizeOrSpanLayout } } satisfies Layout;
-export const happeningLayout = { oneOf: ['broken piston', 'seized bearing', 'seized piston', 'thrown rod'] } satisfies Layout;
 export const partTestLayout = { fields: { for: { oneOf: ['cracks', 'softening'] }, how: 'string', 'by?': 'string', found: { oneOf: ['none', 'some'] } } } satisfies Layout;
 export const offeredBlockPartLayout = { fields: { bores: { list: borePlaceLayout }, 'mainHousings?': { list: housingPlaceLayout }, 'thrustWidth?': 'number', name: 'string', 'from?': 'string', 'interchange?': { list: 'string' }, 'faults?': { list: faultLayout }, 'happened?': { list: happeningLayout }, 'tested?': { list: partTestLayout }, price: priceLayout } } satisfies Layout;
 export const journalPlaceLayout = { fields: { name: 'string', readings: { list: diameterReadingLayout }, 'runout?': 'number', 'faults?': { list: faultLayout } } } satisfies Layout;

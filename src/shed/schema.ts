@@ -16,6 +16,7 @@ import {
   chosen,
   count,
   fields,
+  HAPPENINGS,
   housingBore,
   journalFields,
   journalKind,
@@ -38,7 +39,7 @@ import {
 } from '../reading/index.js';
 import { valveMargin } from './domains.js';
 import { type Fault, faultsOf, SURFACE_FAULTS } from './faults.js';
-import { HAPPENINGS, type PartTest, TESTED_FOR } from './history.js';
+import { type PartTest, TESTED_FOR } from './history.js';
 import type { Section } from './sections.js';
 import type { Shed } from './shed.js';
 import { WORKS } from './works.js';

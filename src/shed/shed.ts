@@ -1,9 +1,9 @@
 import type { SizeOrSpan, Span } from '../judging/index.js';
 import type { DiameterReading } from '../measuring/index.js';
 import type { Length, UnitSystem } from '../quantities/index.js';
-import type { EngineKind, Price, ShellPairs } from '../reading/index.js';
+import type { EngineKind, Happening, Price, ShellPairs } from '../reading/index.js';
 import type { Fault } from './faults.js';
-import type { Happening, Testable } from './history.js';
+import type { Testable } from './history.js';
 import type { Section } from './sections.js';
 import type { Work } from './works.js';
 

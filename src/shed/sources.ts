@@ -1,28 +1,27 @@
 import type { Basis } from '../judging/index.js';
 
-const published = (source: string): Basis => ({ kind: 'published', source });
+const published = (source: string): Basis => ({
+  kind: 'published',
+  source,
+  forAnotherEngine: true,
+});
 
 /** Rods that are scrapped. */
 export const SCRAP_ROD: Basis = /* @__PURE__ */ published(
-  'TM 9-2815-202-34, section 6-34, for another engine: a rod that is bent, was overheated or had a bearing failure is scrapped; the others are tested with magnetic particles',
+  'TM 9-2815-202-34, section 6-34: a rod that is bent, was overheated or had a bearing failure is scrapped; the others are tested with magnetic particles',
 );
 
 /** Crankshafts that are replaced for heat. */
 export const OVERHEATED_CRANKSHAFT: Basis = /* @__PURE__ */ published(
-  'TM 9-2815-255-24, for another engine: a discoloured or overheated crankshaft is replaced, as its heat treatment has probably been destroyed',
-);
-
-/** Crankshafts that are tested for cracks. */
-export const CRACK_TEST: Basis = /* @__PURE__ */ published(
-  'TM 55-1930-209-14&P-21, for another engine: a crankshaft is inspected for cracks after a piston or connecting rod failure, and at every overhaul',
+  'TM 9-2815-255-24: a discoloured or overheated crankshaft is replaced, as its heat treatment has probably been destroyed',
 );
 
 /** The margin of a refaced valve. */
 export const VALVE_MARGIN: Basis = /* @__PURE__ */ published(
-  'TM 5-4240-501-14&P, p. 278, for another engine: a valve is discarded when its margin is less than 1/64 in after refacing',
+  'TM 5-4240-501-14&P, p. 278: a valve is discarded when its margin is less than 1/64 in after refacing',
 );
 
 /** The width of a recut seat. */
 export const SEAT_WIDTH: Basis = /* @__PURE__ */ published(
-  'TM 5-4240-501-14&P, p. 278, for another engine: a valve seat is usable up to a width of 5/64 in',
+  'TM 5-4240-501-14&P, p. 278: a valve seat is usable up to a width of 5/64 in',
 );

@@ -4,9 +4,9 @@ import type { ServedBorePlan } from '../cylinders/index.js';
 import type { Finding, Span } from '../judging/index.js';
 import type { DilutionFinding, ThinningFinding } from '../oil/index.js';
 import type { Flow, KinematicViscosity, Length } from '../quantities/index.js';
+import type { Happening } from '../reading/index.js';
 import type { RingReport } from './inspect-cylinder.js';
 import type { FilmReport } from './inspect-film.js';
-import type { Happened } from './sheet.js';
 
 /** Shells found on a journal of another undersize. */
 export interface WrongShells {
@@ -31,7 +31,7 @@ export type Action =
       /** Look for cracks before any money is spent on a part. */
       readonly kind: 'crack test';
       /** What the engine went through; empty if the crankshaft is only to be machined. */
-      readonly happened: readonly Happened[];
+      readonly happened: readonly Happening[];
     }
   | {
       /** The housing is out of round by what is wrong with the clearance. */

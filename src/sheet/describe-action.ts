@@ -3,17 +3,16 @@ import type { ServedGrindPlan } from '../crankshaft/index.js';
 import { nameUndersize } from '../crankshaft/internal.js';
 import type { ServedBorePlan } from '../cylinders/index.js';
 import { boreOrder } from '../cylinders/internal.js';
-import { type Basis, describe, type Finding, type Span, type Wording } from '../judging/index.js';
+import { describe, type Finding, type Span, type Wording } from '../judging/index.js';
 import { describeSpan, guardLayout, guardWording, noteOf, say } from '../judging/internal.js';
 import { describeStepsLeft } from '../measuring/internal.js';
 import type { Length } from '../quantities/index.js';
-import { journalWords } from '../reading/index.js';
+import { CRACK_TEST, HAPPENED, type Happening, journalWords } from '../reading/index.js';
 import type { Action, WrongShells } from './action-types.js';
 import { describeThinFilm } from './describe-film.js';
 import { describeThinOil } from './describe-sample.js';
 import type { RingReport } from './inspect-cylinder.js';
 import { actionLayout } from './layouts.js';
-import type { Happened } from './sheet.js';
 
 /**
  * Describes one action in a sentence.
@@ -85,19 +84,12 @@ export function describeAction(action: Action, wording: Wording): string {
 }
 
 /** What to look for cracks in, before anything else is done or paid for. */
-function describeCrackTest(happened: readonly Happened[], wording: Wording): string {
+function describeCrackTest(happened: readonly Happening[], wording: Wording): string {
   if (happened.length === 0) {
     return 'have the crankshaft crack-tested before you pay for grinding: a ground crankshaft can hide a crack and break';
   }
-  return `crack-test the crankshaft and every rod that is used again, first of all: the engine had a ${happened.join(' and a ')} ${noteOf(AFTER_FAILURE, wording)}`;
+  return `crack-test the crankshaft and every rod that is used again, first of all: the engine ${happened.map((what) => HAPPENED[what]).join(' and ')} ${noteOf(CRACK_TEST, wording)}`;
 }
-
-const AFTER_FAILURE: Basis = {
-  kind: 'published',
-  source:
-    'TM 55-1930-209-14&P-21: the crankshaft is inspected for cracks after a connecting rod fails',
-  forAnotherEngine: true,
-};
 
 function describeGrind(
   { plan, journals }: Extract<Action, { readonly kind: 'grind' }>,

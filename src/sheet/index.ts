@@ -6,6 +6,7 @@
 export {
   FileError,
   type FileProblem,
+  type Happening,
   type JournalKind,
   type JsonSchema,
   type ShellPairs,
@@ -19,6 +20,7 @@ export { type Inspection, inspect } from './inspect.js';
 export type { BearingGroupReport, BearingReport } from './inspect-bearings.js';
 export type { CylinderReport, RingReport } from './inspect-cylinder.js';
 export type { FilmReport, HotOil } from './inspect-film.js';
+export type { FittedShells } from './inspect-fitted.js';
 export type { LeakReport, LeftUntil, TimeLeft } from './inspect-leak.js';
 export type { OilReport } from './inspect-oil.js';
 export type { SampleReport } from './inspect-sample.js';
@@ -28,6 +30,7 @@ export { report } from './report.js';
 export type {
   BearingSheet,
   BigEndSheet,
+  BoresSheet,
   CrankshaftSheet,
   CylinderLimits,
   CylinderSheet,

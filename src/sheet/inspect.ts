@@ -2,14 +2,14 @@ import { type EndPlay, endPlay } from '../crankshaft/index.js';
 import type { BorePlan } from '../cylinders/index.js';
 import { guardLayout, type Names, namedFrom } from '../judging/internal.js';
 import type { UnitSystem } from '../quantities/index.js';
-import { own } from '../reading/index.js';
+import { type Happening, own } from '../reading/index.js';
 import { type MeasuredBearing, measuredBearings } from './film-sizes.js';
 import { type BearingGroupReport, inspectBearings, journalsOf } from './inspect-bearings.js';
 import { boringOf } from './inspect-bores.js';
 import { type CylinderReport, inspectCylinder } from './inspect-cylinder.js';
 import { inspectOil, type OilReport } from './inspect-oil.js';
 import { sheetLayout } from './layouts.js';
-import type { Happened, Sheet } from './sheet.js';
+import type { Sheet } from './sheet.js';
 
 /** All findings on one engine: plain data that JSON carries unchanged. */
 export interface Inspection {
@@ -24,7 +24,7 @@ export interface Inspection {
   /** Crankshaft end play, if it was measured. */
   readonly endPlay?: EndPlay;
   /** What the engine went through; it calls for a crack test. */
-  readonly happened: readonly Happened[];
+  readonly happened: readonly Happening[];
   /** Every cylinder of the sheet. */
   readonly cylinders: readonly CylinderReport[];
   /** What to bore to, if the sheet says what the maker bored to. */

@@ -6,16 +6,15 @@ import type { Layout } from '../judging/internal.js';
 import { basisLayout, findingLengthLayout, sizeOrSpanLayout, spanLayout } from '../judging/layouts.js';
 import { boreShapeLayout, diameterReadingLayout, shapeLayout } from '../measuring/layouts.js';
 import { dilutionFindingLayout, fuelFractionSpanLayout, saeGradesLayout, thinningFindingLayout, timeToDilutionLayout, viscosityLineLayout, viscosityPointLayout } from '../oil/layouts.js';
-import { journalKindLayout, shellPairsLayout, statedLimitsLengthLayout } from '../reading/layouts.js';
+import { happeningLayout, journalKindLayout, shellPairsLayout, statedLimitsLengthLayout } from '../reading/layouts.js';
 
 export const wrongShellsLayout = { fields: { kind: { oneOf: ['wrong shells'] }, bearing: 'string', shells: 'string', undersize: 'number', journalUndersize: 'number', explanation: undersizeMismatchLayout } } satisfies Layout;
-export const happenedLayout = { oneOf: ['seized bearing', 'thrown rod'] } satisfies Layout;
 export const filmSizesLayout = { fields: { as: { oneOf: ['found', 'planned', 'typed'] }, 'shells?': 'string', clearance: spanLayout, typed: 'number', 'found?': spanLayout } } satisfies Layout;
 export const filmReportLayout = { fields: { bearing: 'string', load: 'number', sizes: filmSizesLayout, clearance: 'number', now: warmFilmLayout, finding: filmFindingLayout, acceptance: bearingAcceptanceLayout } } satisfies Layout;
 export const ringReportLayout = { fields: { name: 'string', travel: spanLayout, widestAt: 'number', filing: ringFilingLayout } } satisfies Layout;
 export const actionLayout = { by: 'kind', variants: [
   wrongShellsLayout,
-  { fields: { kind: { oneOf: ['crack test'] }, happened: { list: happenedLayout } } },
+  { fields: { kind: { oneOf: ['crack test'] }, happened: { list: happeningLayout } } },
   { fields: { kind: { oneOf: ['check the housing'] }, bearing: 'string', outOfRound: 'number', finding: findingLengthLayout } },
   { fields: { kind: { oneOf: ['change the oil', 'do not run'] }, dilution: dilutionFindingLayout } },
   { fields: { kind: { oneOf: ['thin oil'] }, thinning: thinningFindingLayout } },
@@ -47,7 +46,7 @@ export const timeLeftLayout = { by: 'known', variants: [
 ] } satisfies Layout;
 export const leakReportLayout = { fields: { flow: spanLayout, basis: basisLayout, 'running?': 'number', evaporation: 'number', left: timeLeftLayout, 'flooded?': 'number' } } satisfies Layout;
 export const oilReportLayout = { fields: { 'sample?': sampleReportLayout, 'leak?': leakReportLayout, 'tolerance?': maxDilutionSpanLayout, 'film?': filmReportLayout, densityBasis: basisLayout } } satisfies Layout;
-export const inspectionLayout = { fields: { engine: 'string', units: { oneOf: ['inch', 'metric'] }, 'rods?': bearingGroupReportLayout, 'mains?': bearingGroupReportLayout, 'endPlay?': endPlayLayout, happened: { list: happenedLayout }, cylinders: { list: cylinderReportLayout }, 'boring?': borePlanLayout, 'oil?': oilReportLayout } } satisfies Layout;
+export const inspectionLayout = { fields: { engine: 'string', units: { oneOf: ['inch', 'metric'] }, 'rods?': bearingGroupReportLayout, 'mains?': bearingGroupReportLayout, 'endPlay?': endPlayLayout, happened: { list: happeningLayout }, cylinders: { list: cylinderReportLayout }, 'boring?': borePlanLayout, 'oil?': oilReportLayout } } satisfies Layout;
 export const endPlaySheetLayout = { fields: { readings: { list: { fields: { pushed: 'number', pulled: 'number' } } }, 'limits?': statedLimitsLengthLayout } } satisfies Layout;
 export const crankshaftSheetLayout = { fields: { 'rodJournals?': journalKindLayout, 'mainJournals?': journalKindLayout, 'endPlay?': endPlaySheetLayout } } satisfies Layout;
 export const bearingSheetLayout = { fields: { name: 'string', journal: { fields: { readings: { list: diameterReadingLayout }, 'runout?': 'number' } }, housingBore: sizeOrSpanLayout, 'fittedShells?': 'string' } } satisfies Layout;
@@ -58,4 +57,4 @@ export const bigEndSheetLayout = { fields: { stroke: 'number', rodLength: 'numbe
 export const filmSheetLayout = { fields: { name: 'string', inlet: 'number', roughness: roughnessLayout, 'filmRatio?': 'number', 'material?': shellMaterialLayout, 'duty?': { oneOf: ['closely fitted', 'general'] }, 'largestParticle?': 'number', 'supply?': oilSupplyLayout, 'bigEnd?': bigEndSheetLayout, 'rule?': { oneOf: ['Trumpler'] }, 'startUpLoad?': 'number', speed: 'number', load: 'number', journal: 'number', length: 'number', clearance: 'number' } } satisfies Layout;
 export const leakSheetLayout = { either: [{ fields: { 'running?': 'number', 'evaporation?': 'number', 'clearanceVolume?': 'number', drops: 'number', 'dropVolume?': 'number' } }, { fields: { 'running?': 'number', 'evaporation?': 'number', 'clearanceVolume?': 'number', flow: 'number' } }] } satisfies Layout;
 export const oilSheetLayout = { fields: { line: viscosityLineLayout, 'density?': 'number', sump: 'number', 'sample?': viscosityPointLayout, 'fuelViscosity?': 'number', 'fuel?': { fields: { line: viscosityLineLayout, density: 'number' } }, 'bearing?': filmSheetLayout, 'doubt?': filmDoubtLayout, 'leak?': leakSheetLayout, 'thresholds?': { fields: { act: 'number', critical: 'number', 'source?': 'string' } }, 'thinning?': { fields: { act: 'number', critical: 'number', 'source?': 'string' } } } } satisfies Layout;
-export const sheetLayout = { fields: { version: { oneOf: [1] }, engine: 'string', 'happened?': { list: happenedLayout }, units: { oneOf: ['inch', 'metric'] }, 'crankshaft?': crankshaftSheetLayout, 'rods?': { list: bearingSheetLayout }, 'mains?': { list: bearingSheetLayout }, 'shells?': { list: shellPairsLayout }, 'bores?': boresSheetLayout, 'cylinderLimits?': cylinderLimitsLayout, 'cylinders?': { list: cylinderSheetLayout }, 'oil?': oilSheetLayout } } satisfies Layout;
+export const sheetLayout = { fields: { version: { oneOf: [1] }, engine: 'string', 'happened?': { list: happeningLayout }, units: { oneOf: ['inch', 'metric'] }, 'crankshaft?': crankshaftSheetLayout, 'rods?': { list: bearingSheetLayout }, 'mains?': { list: bearingSheetLayout }, 'shells?': { list: shellPairsLayout }, 'bores?': boresSheetLayout, 'cylinderLimits?': cylinderLimitsLayout, 'cylinders?': { list: cylinderSheetLayout }, 'oil?': oilSheetLayout } } satisfies Layout;

@@ -30,6 +30,7 @@ import {
   boreFields,
   chosen,
   fields,
+  HAPPENINGS,
   housingBore,
   journalFields,
   journalKind,
@@ -106,7 +107,7 @@ export const sections = {
   version: z.literal(1, { error: 'must be 1, the version of this layout' }),
   engine: name,
   units: word('inch', 'metric'),
-  happened: listOfDifferent(word('thrown rod', 'seized bearing')).optional(),
+  happened: listOfDifferent(word(...HAPPENINGS)).optional(),
   crankshaft: fields({
     rodJournals: journalKind.exactOptional(),
     mainJournals: journalKind.exactOptional(),

@@ -22,7 +22,13 @@ import type {
   Volume,
   VolumeFraction,
 } from '../quantities/index.js';
-import type { BoreKind, JournalKind, ShellPairs, StatedLimits } from '../reading/index.js';
+import type {
+  BoreKind,
+  Happening,
+  JournalKind,
+  ShellPairs,
+  StatedLimits,
+} from '../reading/index.js';
 
 /**
  * The inspection sheet of one engine, as `readSheet` returns it, with every quantity in SI. In the
@@ -34,7 +40,7 @@ export interface Sheet {
   /** Name of the engine. */
   readonly engine: string;
   /** What the engine went through, if that is known. */
-  readonly happened?: readonly Happened[];
+  readonly happened?: readonly Happening[];
   /** Units of the report, and of the engine's default undersizes. */
   readonly units: UnitSystem;
   /** Data on the crankshaft as a whole. */
@@ -54,9 +60,6 @@ export interface Sheet {
   /** The oil and its leak. */
   readonly oil?: OilSheet;
 }
-
-/** What an engine went through that cracks shafts and rods. */
-export type Happened = 'thrown rod' | 'seized bearing';
 
 /** The crankshaft as a whole. */
 export interface CrankshaftSheet {

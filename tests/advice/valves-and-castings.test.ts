@@ -29,7 +29,7 @@ describe('pitted valves', () => {
       'valves A, from donor A: use after refacing them, if the margin left is enough: measure it',
     );
     expect(others.join('\n')).toContain('the worst valve first');
-    expect(others.join('\n')).toContain('TM 5-4240-501-14&P, p. 278, for another engine');
+    expect(others.join('\n')).toContain('published for another engine: TM 5-4240-501-14&P, p. 278');
     expect(others.join('\n')).toContain('no shop on the list offers refacing them');
   });
 

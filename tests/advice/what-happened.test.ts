@@ -26,7 +26,7 @@ describe('a rod that is bent, was overheated or lost its bearing', () => {
   it.each(['bent', 'spun', 'overheated'])('is scrap when it is %s, and says by whom', (fault) => {
     const [first, second] = said('rods A', { 'rods[0].faults': [fault] });
     expect(first).toBe(`rods A, from donor A: scrap: ${fault}`);
-    expect(second).toContain('scrap it (published: TM 9-2815-202-34, section 6-34, for another');
+    expect(second).toContain('scrap it (published for another engine: TM 9-2815-202-34, section 6-34');
     expect(second).toContain('unless it is tested for');
   });
 
@@ -82,7 +82,7 @@ describe('after an accident', () => {
     expect(list).not.toContain('rods A');
     expect(page).toContain('rod B1, from donor B: use as it is, once it is crack-tested');
     expect(page.indexOf('TEST FIRST')).toBeLessThan(page.indexOf('block A, from donor A'));
-    expect(page).toContain('TM 55-1930-209-14&P-21, for another engine');
+    expect(page).toContain('published for another engine: TM 55-1930-209-14&P-21');
   });
 
   it('shells that spun count as one', () => {
@@ -135,7 +135,7 @@ describe('a crankshaft', () => {
     // TM 9-2815-255-24: an overheated or discoloured crankshaft is replaced. For another engine.
     const [first, second] = said('crankshaft A', { 'crankshafts[0].faults': ['overheated'] });
     expect(first).toContain('scrap: overheated');
-    expect(second).toContain('TM 9-2815-255-24, for another engine');
+    expect(second).toContain('published for another engine: TM 9-2815-255-24');
   });
 });
 

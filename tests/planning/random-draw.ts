@@ -1,6 +1,7 @@
 import type { EngineKind } from '../../src/reading/engine-kind.js';
+import { HAPPENINGS } from '../../src/reading/index.js';
 import { consequenceOf, type Fault, faultsOf } from '../../src/shed/faults.js';
-import { HAPPENINGS, type PartTest } from '../../src/shed/history.js';
+import type { PartTest } from '../../src/shed/history.js';
 import type { Section } from '../../src/shed/sections.js';
 import type { Dice } from '../support/dice.js';
 import { defined } from './random-engine.js';

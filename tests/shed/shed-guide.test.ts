@@ -1,7 +1,8 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
+import { HAPPENINGS } from '../../src/reading/index.js';
 import { consequenceOf, faultsOf, SURFACE_FAULTS } from '../../src/shed/faults.js';
-import { HAPPENINGS, TESTED_FOR } from '../../src/shed/history.js';
+import { TESTED_FOR } from '../../src/shed/history.js';
 import { SECTIONS, type Section } from '../../src/shed/sections.js';
 import { WORKS } from '../../src/shed/works.js';
 

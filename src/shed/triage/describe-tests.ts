@@ -1,7 +1,8 @@
 import type { Wording } from '../../judging/index.js';
 import { noteOf, say } from '../../judging/internal.js';
+import { CRACK_TEST, HAPPENED } from '../../reading/index.js';
 import type { Section } from '../sections.js';
-import { CRACK_TEST, SCRAP_ROD, SEAT_WIDTH, VALVE_MARGIN } from '../sources.js';
+import { SCRAP_ROD, SEAT_WIDTH, VALVE_MARGIN } from '../sources.js';
 import type { NeededTest } from './needed-test.js';
 import type { TriagedPart } from './triage-types.js';
 import type { Trouble } from './troubles.js';
@@ -49,10 +50,7 @@ const sourceFor = (section: Section) =>
   section === 'crankshafts' ? CRACK_TEST : section === 'rods' ? SCRAP_ROD : undefined;
 
 const DID: { readonly [W in Trouble['what']]: string } = {
-  'thrown rod': 'threw a rod',
-  'seized bearing': 'seized a bearing',
-  'seized piston': 'seized a piston',
-  'broken piston': 'broke a piston',
+  ...HAPPENED,
   'spun shells': 'spun its shells',
 };
 

@@ -1,4 +1,4 @@
-import type { Happening } from '../history.js';
+import type { Happening } from '../../reading/index.js';
 import { SECTIONS } from '../sections.js';
 import type { CrankshaftPart, Part, Shed } from '../shed.js';
 
