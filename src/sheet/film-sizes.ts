@@ -3,7 +3,7 @@ import type { Span } from '../judging/index.js';
 import { NANOMETRE } from '../judging/internal.js';
 import { type Length, thou } from '../quantities/index.js';
 import { type BearingGroupReport, finishedJournal } from './inspect-bearings.js';
-import type { FilmSheet } from './sheet.js';
+import type { FilmSheet } from './oil-sheet.js';
 
 /** A bearing of the sheet that was measured: as it was found, or as it will be with the shells it gets. */
 export interface MeasuredBearing {

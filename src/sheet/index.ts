@@ -25,19 +25,15 @@ export type { LeakReport, LeftUntil, TimeLeft } from './inspect-leak.js';
 export type { OilReport } from './inspect-oil.js';
 export type { SampleReport } from './inspect-sample.js';
 export { sheetSchema } from './json-schema.js';
+export type { BigEndSheet, FilmSheet, LeakAround, LeakSheet, OilSheet } from './oil-sheet.js';
 export { readSheet } from './read-sheet.js';
 export { report } from './report.js';
 export type {
   BearingSheet,
-  BigEndSheet,
   BoresSheet,
   CrankshaftSheet,
   CylinderLimits,
   CylinderSheet,
   EndPlaySheet,
-  FilmSheet,
-  LeakAround,
-  LeakSheet,
-  OilSheet,
   Sheet,
 } from './sheet.js';

@@ -25,7 +25,7 @@ import {
   type VolumeFraction,
 } from '../quantities/index.js';
 import { type FilmSizes, filmSizes, type MeasuredBearing } from './film-sizes.js';
-import type { BigEndSheet, FilmSheet, OilSheet } from './sheet.js';
+import type { BigEndSheet, FilmSheet, OilSheet } from './oil-sheet.js';
 
 /** An oil at 100 °C, the temperature that defines its grade. */
 export interface HotOil {

@@ -18,7 +18,7 @@ import type {
   VolumeFraction,
 } from '../quantities/index.js';
 import type { SampleReport } from './inspect-sample.js';
-import type { LeakSheet, OilSheet } from './sheet.js';
+import type { LeakSheet, OilSheet } from './oil-sheet.js';
 
 /** Findings on a leak. */
 export interface LeakReport {

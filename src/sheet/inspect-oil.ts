@@ -12,7 +12,7 @@ import { cleanOil, densityBasis, type FilmReport, inspectFilm } from './inspect-
 import { inspectLeak, type LeakReport } from './inspect-leak.js';
 import { inspectSample, optionsOf, type SampleReport } from './inspect-sample.js';
 import { oilNames } from './oil-names.js';
-import type { FilmSheet, OilSheet } from './sheet.js';
+import type { FilmSheet, OilSheet } from './oil-sheet.js';
 
 /** Findings on the oil. */
 export interface OilReport {

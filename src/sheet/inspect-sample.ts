@@ -21,7 +21,7 @@ import {
   type VolumeFraction,
 } from '../quantities/index.js';
 import { cleanOil, type HotOil, hotOil, oilNow } from './inspect-film.js';
-import type { OilSheet } from './sheet.js';
+import type { OilSheet } from './oil-sheet.js';
 
 /** Findings on a sample of the used oil. */
 export interface SampleReport {

@@ -1,5 +1,5 @@
 import type { Names } from '../judging/internal.js';
-import type { OilSheet } from './sheet.js';
+import type { OilSheet } from './oil-sheet.js';
 
 /** The sheet's names for the inputs of the oil calculations, part by part. */
 export function oilNames(part: 'sample' | 'bearing' | 'leak', oil: OilSheet): Names {

@@ -48,7 +48,8 @@ import {
   word,
 } from '../reading/index.js';
 import { filmBearing } from './film-schema.js';
-import type { OilSheet, Sheet } from './sheet.js';
+import type { OilSheet } from './oil-sheet.js';
+import type { Sheet } from './sheet.js';
 
 const bearing = fields({
   name,

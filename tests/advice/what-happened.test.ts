@@ -26,7 +26,9 @@ describe('a rod that is bent, was overheated or lost its bearing', () => {
   it.each(['bent', 'spun', 'overheated'])('is scrap when it is %s, and says by whom', (fault) => {
     const [first, second] = said('rods A', { 'rods[0].faults': [fault] });
     expect(first).toBe(`rods A, from donor A: scrap: ${fault}`);
-    expect(second).toContain('scrap it (published for another engine: TM 9-2815-202-34, section 6-34');
+    expect(second).toContain(
+      'scrap it (published for another engine: TM 9-2815-202-34, section 6-34',
+    );
     expect(second).toContain('unless it is tested for');
   });
 
