@@ -27,8 +27,8 @@ export interface EndPlay {
   /** The worse end of the span against the limits. */
   readonly finding: Finding<'length'>;
   /**
-   * The float is so large that a thrust face or washer is gone, or a reading is wrong: how much is
-   * missing beyond the largest end play of new parts [m].
+   * The float is so far past its service limit, or past that of new parts where no other is known, that a
+   * thrust face or washer is gone, or a reading is wrong: how much more it is than new parts may have [m].
    */
   readonly missing?: Length;
 }
@@ -50,7 +50,7 @@ const NO_WEAR = /* @__PURE__ */ thou(30);
 /**
  * Axial float of a crankshaft from dial readings, judged at its worst. Read at
  * several turns of the shaft: thrust faces that are not square show as a spread. A float of
- * more than 0.030 in past its limit is no wear: something is missing.
+ * more than 0.030 in past its service limit, or its only one, is no wear: something is missing.
  *
  *     float = abs(pulled - pushed)   of one reading
  *

@@ -1,7 +1,13 @@
 import type { Span } from '../judging/index.js';
 import { NANOMETRE, worstOf } from '../judging/internal.js';
 import type { InDoubt } from '../measuring/index.js';
-import { doubtAbout, judgeShape, outsideOf, usableAsItIs } from '../measuring/internal.js';
+import {
+  doubtAbout,
+  judgeShape,
+  MOST_IN_DOUBT,
+  outsideOf,
+  usableAsItIs,
+} from '../measuring/internal.js';
 import type { Length } from '../quantities/index.js';
 import { type GrindJob, guardRequest } from './grind-request.js';
 import type {
@@ -100,7 +106,10 @@ function doubtAt(job: GrindJob, undersize: Length): ServedGrindPlan['inDoubt'] {
     const { work } = tryJournal(journal, job, undersize, target);
     if (work?.work === 'use as it is') return [];
     const flaw = worstOf(judgeShape(journal, job.shape));
-    const doubt = doubtAbout(journal, flaw, target, job.sizeAllowance, 'smaller');
+    const doubt = doubtAbout(journal, flaw, target, job.sizeAllowance, {
+      wearsTo: 'smaller',
+      upTo: MOST_IN_DOUBT,
+    });
     return doubt || !work ? [doubt] : [];
   });
   const journals = doubts.filter((doubt) => doubt !== undefined);

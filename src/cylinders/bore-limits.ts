@@ -1,7 +1,7 @@
 import type { BasedLimits, Basis, Finding, OwnLimits } from '../judging/index.js';
-import { holds, NANOMETRE, ownLimitsOr, toleratedWear } from '../judging/internal.js';
-import { MOST_IN_DOUBT } from '../measuring/internal.js';
+import { holds, NANOMETRE, ownLimitsOr } from '../judging/internal.js';
 import { type Length, thou } from '../quantities/index.js';
+import { toleratedBoreWear } from './domains.js';
 
 /** What the shape and wear of a bore are judged against. One rule for a sheet and for a shed. */
 export interface BoreLimits {
@@ -55,15 +55,15 @@ export function boreShapeLimits(
   names: { readonly outOfRound: string; readonly taper: string },
 ): BoreLimits {
   const taperLeft = stroke && { limits: { max: (0.0005 * stroke) as Length }, basis: TAPER };
-  const roundLeft = { limits: { max: (0.001 * bore) as Length }, basis: ROUND };
+  const roundLeft = { limits: { max: shapeInDoubt(bore) }, basis: ROUND };
   return {
     outOfRound: ownLimitsOr(
       names.outOfRound,
       own.outOfRound ?? {},
       widened(roundLeft),
-      toleratedWear,
+      toleratedBoreWear,
     ),
-    taper: ownLimitsOr(names.taper, own.taper ?? {}, widened(taperLeft), toleratedWear),
+    taper: ownLimitsOr(names.taper, own.taper ?? {}, widened(taperLeft), toleratedBoreWear),
   };
 }
 
@@ -78,6 +78,9 @@ export function boreWearLimits(bore: Length): BasedLimits<'length'> {
  */
 const wearInDoubt = (bore: Length): number => (0.2 * bore) / 87.2;
 
+/** The shape that leaves it in doubt whether a bore may stay: what the rule lets a worn one be out of round. */
+export const shapeInDoubt = (bore: Length): Length => (0.001 * bore) as Length;
+
 /** Whether only rules of thumb and limits of other engines stand against a bore, and not all of those. */
 export function boreInDoubt(
   {
@@ -89,7 +92,7 @@ export function boreInDoubt(
   const doubtful = (finding: Finding<'length'>, most: number) =>
     holds(finding) || (finding.grade === 'undecided' && finding.value <= most + NANOMETRE);
   return (
-    shape.every((finding) => doubtful(finding, MOST_IN_DOUBT)) &&
+    shape.every((finding) => doubtful(finding, shapeInDoubt(bore))) &&
     (wear === undefined || doubtful(wear, wearInDoubt(bore)))
   );
 }

@@ -4,6 +4,7 @@ import type { InDoubt } from '../measuring/index.js';
 import { doubtAbout, judgeShape, usableAsItIs } from '../measuring/internal.js';
 import type { Length } from '../quantities/index.js';
 import { smallestOf } from '../quantities/internal.js';
+import { shapeInDoubt } from './bore-limits.js';
 import { type BoreJob, guardBoreRequest } from './bore-request.js';
 import type {
   BorePlan,
@@ -186,13 +187,10 @@ function doubtBefore(
     const doubts = job.cylinders.flatMap((cylinder, i): readonly (InDoubt | undefined)[] => {
       const work = works[i]?.work;
       if (work === 'use as it is') return [];
-      const doubt = doubtAbout(
-        cylinder,
-        flawOf(cylinder, job),
-        target,
-        job.sizeAllowance,
-        'larger',
-      );
+      const doubt = doubtAbout(cylinder, flawOf(cylinder, job), target, job.sizeAllowance, {
+        wearsTo: 'larger',
+        upTo: shapeInDoubt(job.standard.min),
+      });
       return doubt || work === 'sleeve' ? [doubt] : [];
     });
     const cylinders = doubts.filter((doubt) => doubt !== undefined);

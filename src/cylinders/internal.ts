@@ -2,5 +2,5 @@
 
 export { boreInDoubt, boreShapeLimits, boreWearLimits } from './bore-limits.js';
 export { boreOrder, nameOversize } from './describe-bore-plan.js';
-export { cylinderWall, ringGap } from './domains.js';
+export { cylinderWall, ringGap, toleratedBoreWear } from './domains.js';
 export { ringGapLimits } from './ring-filing.js';

@@ -10,7 +10,6 @@ import {
 } from '../judging/internal.js';
 import { type Length, RebuildInputError } from '../quantities/index.js';
 import type { Shape } from './shape.js';
-import { MOST_IN_DOUBT } from './shape-rule.js';
 
 /** How far a part lies outside a span at its worse end: below it negative, within it zero. */
 export function outsideOf(
@@ -58,15 +57,14 @@ export function doubtAbout(
   flaw: Finding<'length'> | undefined,
   target: Span<Length>,
   { most, basis }: SizeAllowance,
-  wearsTo: 'smaller' | 'larger',
+  { wearsTo, upTo }: { readonly wearsTo: 'smaller' | 'larger'; readonly upTo: Length },
 ): InDoubt | undefined {
   if (part.faults !== undefined && part.faults.length > 0) return undefined;
-  if (flaw && (flaw.grade !== 'undecided' || flaw.value > MOST_IN_DOUBT + NANOMETRE))
-    return undefined;
+  if (flaw && (flaw.grade !== 'undecided' || flaw.value > upTo + NANOMETRE)) return undefined;
   const outside = outsideOf(part, target);
   const fits = Math.abs(outside) <= most + NANOMETRE;
   const isWorn = wearsTo === 'smaller' ? outside < 0 : outside > 0;
-  const isSlight = Math.abs(outside) <= MOST_IN_DOUBT + NANOMETRE;
+  const isSlight = Math.abs(outside) <= upTo + NANOMETRE;
   if (!fits && !(isWorn && isSlight && basis.kind === 'common practice')) return undefined;
   return {
     name: part.name,

@@ -14,6 +14,9 @@ export const HAPPENED: { readonly [H in Happening]: string } = {
 /** Everything that can have happened. */
 export const HAPPENINGS = /* @__PURE__ */ Object.keys(HAPPENED) as Happening[];
 
+/** The accidents that may have cracked a block. */
+export const HITS_THE_BLOCK: readonly Happening[] = ['thrown rod', 'broken piston'];
+
 /** Crankshafts that are tested for cracks. */
 export const CRACK_TEST: Basis = {
   kind: 'published',

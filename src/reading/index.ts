@@ -14,7 +14,7 @@ export { FileError, type FileProblem } from './file-error.js';
 export { readJson } from './file-text.js';
 export { gapOf, marginOf, oilLimits, pistonsInBores, ringsFit, sameStep } from './fits.js';
 export { grindNames, grindRequest } from './grind-request.js';
-export { CRACK_TEST, HAPPENED, HAPPENINGS, type Happening } from './happenings.js';
+export { CRACK_TEST, HAPPENED, HAPPENINGS, type Happening, HITS_THE_BLOCK } from './happenings.js';
 export { journalWords } from './journal-words.js';
 export { type JsonSchema, jsonSchemaOf } from './json-schema.js';
 export { marked } from './marks.js';

@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { shimThickness, thrustFaceWidth } from '../crankshaft/internal.js';
-import { cylinderWall } from '../cylinders/internal.js';
+import { cylinderWall, toleratedBoreWear } from '../cylinders/internal.js';
 import {
   diameter,
   machiningStock,
@@ -176,7 +176,7 @@ export const shedSections = {
       leastWall: quantity('length', cylinderWall).exactOptional(),
       sizeAllowance: quantity('length', toleratedWear).exactOptional(),
       wear: word('one side', 'all round').exactOptional(),
-      shape: statedLimits(toleratedWear).exactOptional(),
+      shape: statedLimits(toleratedBoreWear).exactOptional(),
       pistonClearance: statedLimits().exactOptional(),
       ringGap: statedLimits().exactOptional(),
     }),

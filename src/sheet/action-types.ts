@@ -119,6 +119,10 @@ export type Action =
       readonly undersize: Length;
       /** How many pairs [-]. */
       readonly pairs: number;
+      /** Whether they are needed only if the journals are ground, which is in doubt. */
+      readonly ifGround: boolean;
+      /** What wall shells must have that are made for each bearing, if any wall does [m]. */
+      readonly walls: readonly { readonly bearing: string; readonly wall: Span<Length> }[];
     }
   | {
       /** The crankshaft floats too much or too little. */

@@ -90,14 +90,25 @@ function fittedShellActions({ plan, bearings }: BearingGroupReport): Action[] {
   });
 }
 
-function grindActions({ kind: journals, plan, pairsToBuy: pairs }: BearingGroupReport): Action[] {
+function grindActions({
+  kind: journals,
+  plan,
+  pairsToBuy: pairs,
+  bearings,
+}: BearingGroupReport): Action[] {
   if (plan.outcome === 'none') {
     return [{ kind: 'no step serves', journals, defeatedBy: plan.defeatedBy }];
   }
   const { undersize } = plan;
+  const ifGround = plan.inDoubt !== undefined;
+  const walls = bearings.flatMap(({ name: bearing, wallToSuit: wall }) =>
+    wall ? [{ bearing, wall }] : [],
+  );
   return [
     ...(plan.outcome === 'grind' ? [{ kind: 'grind' as const, journals, plan }] : []),
-    ...(pairs > 0 ? [{ kind: 'buy shells' as const, journals, undersize, pairs }] : []),
+    ...(pairs > 0
+      ? [{ kind: 'buy shells' as const, journals, undersize, pairs, ifGround, walls }]
+      : []),
   ];
 }
 

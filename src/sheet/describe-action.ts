@@ -7,7 +7,13 @@ import { describe, type Finding, type Span, type Wording } from '../judging/inde
 import { describeSpan, guardLayout, guardWording, noteOf, say } from '../judging/internal.js';
 import { describeStepsLeft } from '../measuring/internal.js';
 import type { Length } from '../quantities/index.js';
-import { CRACK_TEST, HAPPENED, type Happening, journalWords } from '../reading/index.js';
+import {
+  CRACK_TEST,
+  HAPPENED,
+  type Happening,
+  HITS_THE_BLOCK,
+  journalWords,
+} from '../reading/index.js';
 import type { Action, WrongShells } from './action-types.js';
 import { describeThinFilm } from './describe-film.js';
 import { describeThinOil } from './describe-sample.js';
@@ -68,10 +74,8 @@ export function describeAction(action: Action, wording: Wording): string {
       return `no undersize saves the ${journalWords(action.journals)}${action.defeatedBy.length > 0 ? ` (${action.defeatedBy.join(', ')})` : ''}: find another crankshaft, or ask a crankshaft welding shop`;
     case 'fit shells':
       return `${action.bearing}: fit "${action.match.shell.name}", which leaves ${describeSpan(action.match.clearance, 'length', units)}`;
-    case 'buy shells': {
-      const pairs = action.pairs === 1 ? '1 pair' : `${action.pairs} pairs`;
-      return `buy ${pairs} of shells for the ${journalWords(action.journals)}, ${nameUndersize(action.undersize, wording)}: the sheet has no spare pair that fits`;
-    }
+    case 'buy shells':
+      return describeBuying(action, wording);
     case 'set the end play':
       return describeEndPlay(action.finding, wording);
     case 'rebore':
@@ -88,7 +92,8 @@ function describeCrackTest(happened: readonly Happening[], wording: Wording): st
   if (happened.length === 0) {
     return 'have the crankshaft crack-tested before you pay for grinding: a ground crankshaft can hide a crack and break';
   }
-  return `crack-test the crankshaft and every rod that is used again, first of all: the engine ${happened.map((what) => HAPPENED[what]).join(' and ')} ${noteOf(CRACK_TEST, wording)}`;
+  const block = happened.some((what) => HITS_THE_BLOCK.includes(what)) ? ', the block' : '';
+  return `crack-test the crankshaft${block} and every rod that is used again, first of all: the engine ${happened.map((what) => HAPPENED[what]).join(' and ')} ${noteOf(CRACK_TEST, wording)}`;
 }
 
 function describeGrind(
@@ -112,6 +117,20 @@ function describeBore(plan: ServedBorePlan, wording: Wording): string {
   if (plan.inDoubt === undefined) return `${pistons} ${order}; ${left}`;
   const who = plan.inDoubt.cylinders.map(({ name }) => name).join(', ');
   return `${who} in doubt: find the maker's service limit before any metal comes off; if it does not let ${who} stay, ${pistons} ${order}; ${left}`;
+}
+
+/** Shells to buy, or the wall to have them made with. */
+function describeBuying(
+  { pairs: count, journals, undersize, ifGround, walls }: Extract<Action, { kind: 'buy shells' }>,
+  wording: Wording,
+): string {
+  const pairs = count === 1 ? '1 pair' : `${count} pairs`;
+  const made = walls.map(
+    ({ bearing, wall }) => `${describeSpan(wall, 'length', wording.units)} for ${bearing}`,
+  );
+  const orMade =
+    made.length === 0 ? '' : `; or have them made, each half with a wall of ${made.join(', ')}`;
+  return `${ifGround ? 'if they are ground, ' : ''}buy ${pairs} of shells for the ${journalWords(journals)}, ${nameUndersize(undersize, wording)}: the sheet has no spare pair that fits${orMade}`;
 }
 
 /** A dial that did not move tells nothing, and a rule of thumb condemns no crankshaft. */

@@ -1,7 +1,7 @@
 import type { WarmFilm } from '../bearings/index.js';
 import type { Wording } from '../judging/index.js';
 import { describeSpan, noteOf, say } from '../judging/internal.js';
-import { format, type Length, micrometre, ratio } from '../quantities/index.js';
+import { format, type Length, micrometre, type Ratio, ratio } from '../quantities/index.js';
 import { formatNumber } from '../quantities/internal.js';
 import { describeAcceptance, describeSupply, listed, sayCheck } from './describe-acceptance.js';
 import { agrees } from './film-sizes.js';
@@ -58,8 +58,9 @@ function thicknessOf({ load, now, finding, acceptance }: FilmReport, wording: Wo
   const { films, load: loads } = acceptance;
   const { regime, thresholds, roughness } = finding;
   const force = (of: typeof load) => say(of, 'force', wording.units);
-  const needed = `a full film takes ${formatNumber(thresholds.full, ratio, 1)} times ${noteOf(finding.finding.basis, wording)}`;
-  const against = `${formatNumber(finding.finding.value, ratio, 1)} times the roughness of ${microns(roughness)}: ${regime} film (${needed})`;
+  const decimals = alike(finding.finding.value, thresholds.full) ? 2 : 1;
+  const needed = `a full film takes ${formatNumber(thresholds.full, ratio, decimals)} times ${noteOf(finding.finding.basis, wording)}`;
+  const against = `${formatNumber(finding.finding.value, ratio, decimals)} times the roughness of ${microns(roughness)}: ${regime} film (${needed})`;
   if (films.orbit === undefined) {
     return `${steady(now, wording)} under a steady ${force(load)}${now.film.outcome === 'no film' ? '' : `, ${against}`}`;
   }
@@ -69,6 +70,10 @@ function thicknessOf({ load, now, finding, acceptance }: FilmReport, wording: Wo
     ? `${microns(films.orbit.film)} at the thinnest of the orbit, ${against}; ${beside}; the gas pressure is that of a simple trace, not measured`
     : `${ORBIT[films.orbit.outcome]}; ${beside}`;
 }
+
+/** Whether two ratios print alike to one decimal, though one is the larger. */
+const alike = (one: Ratio, other: Ratio): boolean =>
+  one !== other && formatNumber(one, ratio, 1) === formatNumber(other, ratio, 1);
 
 const ORBIT = {
   'no film': 'no film carries the pin around its orbit',
@@ -88,7 +93,9 @@ function steady({ film, temperature, rise }: WarmFilm, { units }: Wording): stri
 /** Says so where the oil was taken as clean because a sample does not show otherwise. */
 function oilTaken(sample: OilReport['sample']): string {
   if (sample === undefined) return 'No used oil was measured, so this holds for clean oil only.';
-  return sample.dilution ? '' : 'This holds for clean oil, not for the thickened sample.';
+  return sample.dilution
+    ? 'This holds for the oil as it was sampled.'
+    : 'This holds for clean oil, not for the thickened sample.';
 }
 
 /** `the oil film at rod 2 is 1.2 µm, 2.1 times the roughness; a full film takes 3.0 times (…)`. */

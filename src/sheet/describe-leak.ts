@@ -11,10 +11,15 @@ import {
   type VolumeFraction,
 } from '../quantities/index.js';
 import { formatNumber } from '../quantities/internal.js';
+import type { FilmReport } from './inspect-film.js';
 import type { LeakReport, LeftUntil } from './inspect-leak.js';
 
 /** How much fuel the film tolerates: a span, and what it hangs on. */
-export function describeTolerance(tolerance: MaxDilutionSpan, wording: Wording): string {
+export function describeTolerance(
+  tolerance: MaxDilutionSpan,
+  film: FilmReport,
+  wording: Wording,
+): string {
   const { asGiven, drivers, span, basis } = tolerance;
   if (asGiven.outcome === 'stands anything' && span.min === span.max) {
     return 'any amount that was tried, at this light load.';
@@ -23,8 +28,12 @@ export function describeTolerance(tolerance: MaxDilutionSpan, wording: Wording):
     asGiven.outcome === 'too thin when clean'
       ? 'none with the numbers as given'
       : `${asGiven.outcome === 'stands' ? vol(asGiven.fraction) : 'any amount'} by ASTM D7152 with the numbers as given`;
-  const each = drivers.map(({ driver, span: moved }) => `${DRIVERS[driver]} (${ends(moved)})`);
-  return `${ends(span)}, not one figure: ${given}. It hangs on ${each.join(', ')}, each moved alone as far as it is in doubt ${noteOf(basis, wording)}; two at once move it further. Go by the least.`;
+  const each = drivers
+    .filter(({ span: moved }) => moved.min < moved.max)
+    .map(({ driver, span: moved }) => `${DRIVERS[driver]} (${ends(moved)})`);
+  const orbit = film.acceptance.films.orbit ? ', not around its orbit' : '';
+  const steady = `under a steady ${say(film.load, 'force', wording.units)}${orbit}`;
+  return `${ends(span)} ${steady}, not one figure: ${given}. It hangs on ${each.join(', ')}, each moved alone as far as it is in doubt ${noteOf(basis, wording)}; two at once move it further. Go by the least.`;
 }
 
 const DRIVERS: Readonly<Record<DilutionDriver['driver'], string>> = {

@@ -17,7 +17,9 @@ export function describeOil(oil: OilReport, wording: Wording): readonly string[]
     ...(sample ? [`Viscosity now: ${viscosityNow(sample, wording)}`] : []),
     ...(sample ? isItFuel(sample) : []),
     ...(film ? describeFilm(film, oil, wording) : []),
-    ...(tolerance ? [`Fuel the film tolerates: ${describeTolerance(tolerance, wording)}`] : []),
+    ...(tolerance && film
+      ? [`Fuel the film tolerates: ${describeTolerance(tolerance, film, wording)}`]
+      : []),
     ...(leak ? leakLines(leak, tolerance, wording) : []),
     `What to do: ${toDo(oil)}`,
   ];

@@ -1,5 +1,5 @@
 import type { ShellMatch } from '../bearings/index.js';
-import { oilClearanceLimits, rankShells } from '../bearings/internal.js';
+import { oilClearanceLimits, rankShells, wallsToSuit } from '../bearings/internal.js';
 import {
   type GrindPlan,
   grindPlan,
@@ -7,7 +7,7 @@ import {
   undersizeSteps,
 } from '../crankshaft/index.js';
 import type { Finding, Span } from '../judging/index.js';
-import { holds, namedFrom } from '../judging/internal.js';
+import { holds, namedFrom, spanOf } from '../judging/internal.js';
 import { journalShape, type Shape } from '../measuring/index.js';
 import { journalShapeLimits, judgeShape, withStandard } from '../measuring/internal.js';
 import { maximumMatching } from '../numerics/index.js';
@@ -50,6 +50,8 @@ export interface BearingReport {
   readonly fitted?: FittedShells;
   /** Every kind of shell on the shelf, tried in the finished bearing, best first; empty if no step serves. */
   readonly matches: readonly ShellMatch[];
+  /** What the wall of shells must be that are made for it, if the shelf has none and some wall does [m]. */
+  readonly wallToSuit?: Span<Length>;
   /** The shells it gets, if the shelf has a spare pair that fits and is made for the step. */
   readonly shells?: ShellMatch;
 }
@@ -92,10 +94,25 @@ export function inspectBearings(
     plan: withoutIdleDoubt(plan, reports),
     bearings: reports.map((report, i) => {
       const shells = handedOut[i];
-      return shells ? { ...report, shells } : report;
+      if (shells) return { ...report, shells };
+      const wallToSuit = named(i, () => wallFor(measured[i] as Measured, journals, plan));
+      return wallToSuit ? { ...report, wallToSuit } : report;
     }),
     pairsToBuy: plan.outcome === 'none' ? 0 : handedOut.filter((shells) => !shells).length,
   };
+}
+
+/** What the wall of shells must be that are made for a finished bearing. */
+function wallFor(
+  { bearing: { name, housingBore }, shape }: Measured,
+  journals: JournalKind,
+  plan: GrindPlan,
+): Span<Length> | undefined {
+  if (plan.outcome === 'none') return undefined;
+  const journal = finishedJournal(plan, name, shape);
+  const limits = oilClearanceLimits('search', own(journals.oilClearance), journal.max);
+  const { min, max } = wallsToSuit(spanOf(housingBore), journal, limits.limits);
+  return min !== undefined && max !== undefined && min <= max ? { min, max } : undefined;
 }
 
 /** Doubt about grinding helps nobody where the clearance would be wrong without it. */

@@ -25,7 +25,7 @@ export const actionLayout = { by: 'kind', variants: [
   { fields: { kind: { oneOf: ['grind'] }, journals: { oneOf: ['mains', 'rods'] }, plan: servedGrindPlanLayout } },
   { fields: { kind: { oneOf: ['no step serves'] }, journals: { oneOf: ['mains', 'rods'] }, defeatedBy: { list: 'string' } } },
   { fields: { kind: { oneOf: ['fit shells'] }, bearing: 'string', match: shellMatchLayout } },
-  { fields: { kind: { oneOf: ['buy shells'] }, journals: { oneOf: ['mains', 'rods'] }, undersize: 'number', pairs: 'number' } },
+  { fields: { kind: { oneOf: ['buy shells'] }, journals: { oneOf: ['mains', 'rods'] }, undersize: 'number', pairs: 'number', ifGround: 'boolean', walls: { list: { fields: { bearing: 'string', wall: spanLayout } } } } },
   { fields: { kind: { oneOf: ['set the end play'] }, finding: findingLengthLayout } },
   { fields: { kind: { oneOf: ['lost thrust face'] }, finding: findingLengthLayout, missing: 'number' } },
   { fields: { kind: { oneOf: ['bore'] }, plan: servedBorePlanLayout } },
@@ -34,7 +34,7 @@ export const actionLayout = { by: 'kind', variants: [
   { fields: { kind: { oneOf: ['ring'] }, cylinder: 'string', ring: ringReportLayout } },
 ] } satisfies Layout;
 export const fittedShellsLayout = { fields: { shells: 'string', undersize: 'number', clearance: spanLayout, explanation: clearanceExplanationLayout, agrees: 'boolean', 'housingToBlame?': 'number' } } satisfies Layout;
-export const bearingReportLayout = { fields: { name: 'string', shape: shapeLayout, 'undersize?': 'number', findings: { list: findingLengthLayout }, 'fitted?': fittedShellsLayout, matches: { list: shellMatchLayout }, 'shells?': shellMatchLayout } } satisfies Layout;
+export const bearingReportLayout = { fields: { name: 'string', shape: shapeLayout, 'undersize?': 'number', findings: { list: findingLengthLayout }, 'fitted?': fittedShellsLayout, matches: { list: shellMatchLayout }, 'wallToSuit?': spanLayout, 'shells?': shellMatchLayout } } satisfies Layout;
 export const bearingGroupReportLayout = { fields: { kind: { oneOf: ['mains', 'rods'] }, plan: grindPlanLayout, bearings: { list: bearingReportLayout }, pairsToBuy: 'number' } } satisfies Layout;
 export const cylinderReportLayout = { fields: { name: 'string', shape: boreShapeLayout, findings: { list: findingLengthLayout }, inDoubt: 'boolean', 'piston?': { fields: { clearance: spanLayout, 'finding?': findingLengthLayout } }, rings: { list: ringReportLayout } } } satisfies Layout;
 export const hotOilLayout = { fields: { viscosity: 'number', grades: saeGradesLayout } } satisfies Layout;

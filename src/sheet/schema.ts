@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { inletDoubt, shareInDoubt } from '../bearings/internal.js';
 import { dialReading } from '../crankshaft/internal.js';
-import { cylinderWall } from '../cylinders/internal.js';
+import { cylinderWall, toleratedBoreWear } from '../cylinders/internal.js';
 import {
   diameter,
   machiningStock,
@@ -134,8 +134,8 @@ export const sections = {
     leastWall: quantity('length', cylinderWall).exactOptional(),
   }).optional(),
   cylinderLimits: fields({
-    outOfRound: statedLimits(toleratedWear).exactOptional(),
-    taper: statedLimits(toleratedWear).exactOptional(),
+    outOfRound: statedLimits(toleratedBoreWear).exactOptional(),
+    taper: statedLimits(toleratedBoreWear).exactOptional(),
     pistonClearance: statedLimits().exactOptional(),
     ringGap: statedLimits().exactOptional(),
   }).optional(),

@@ -225,7 +225,7 @@ describe('cracks come first', () => {
   it('after a thrown rod the crack test is action 1', () => {
     const [first] = advice({ happened: ['thrown rod'] });
     expect(first).toMatch(
-      /^crack-test the crankshaft and every rod that is used again, first of all/,
+      /^crack-test the crankshaft, the block and every rod that is used again, first of all/,
     );
     expect(advice({ happened: ['seized bearing'] })[0]).toContain('the engine seized a bearing');
   });

@@ -87,7 +87,7 @@ export function supplyOf(need: Flow, supply: OilSupply | undefined): SupplyFindi
     limits: { min: need },
     basis: {
       kind: 'computed',
-      how: 'the side flow of the film under its heaviest load, as by Raimondi and Boyd, must come in again',
+      how: 'what leaves the bearing at its ends must come in again',
     },
   });
   const outcome = finding.verdict === 'within' ? 'enough' : 'too little';

@@ -1,4 +1,4 @@
-import type { EngineKind } from '../../reading/index.js';
+import { type EngineKind, HITS_THE_BLOCK } from '../../reading/index.js';
 import { isClear, type Testable } from '../history.js';
 import type { Section } from '../sections.js';
 import type { Part, ValveSetPart } from '../shed.js';
@@ -6,9 +6,6 @@ import { isTest, type Work } from '../works.js';
 import type { NeededTest } from './needed-test.js';
 import type { Job } from './triage-types.js';
 import { type Trouble, troublesOf } from './troubles.js';
-
-/** The accidents that may have cracked a block. */
-const HITS_THE_BLOCK: readonly Trouble['what'][] = ['thrown rod', 'broken piston'];
 
 /** The tests that a part needs when this work is done on it. */
 export function testsFor(
@@ -53,7 +50,9 @@ export const MENDS: readonly Work[] = ['stitch', 'weld'];
 function accidentsOf(section: Section, part: Part, all: readonly Trouble[]): readonly Trouble[] {
   const its = troublesOf(part, all);
   if (section === 'crankshafts' || section === 'rods') return its;
-  return section === 'blocks' ? its.filter(({ what }) => HITS_THE_BLOCK.includes(what)) : [];
+  return section === 'blocks'
+    ? its.filter(({ what }) => HITS_THE_BLOCK.some((hit) => hit === what))
+    : [];
 }
 
 /** The repairs of a part with the tests that a shop does before and after them, in their order. */
