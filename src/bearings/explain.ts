@@ -185,6 +185,7 @@ export function consequence(
   const effect = kind === 'journal ground, shells not' ? 'it will knock' : tight;
   const left = `matching shells would leave ${say(matched.value, 'length', wording.units)}`;
   if (matched.verdict === 'within') return `${effect}; ${left}`;
+  if (holds(matched)) return `${effect}; ${left}, within the service limit`;
   const excess = sayDistance(-matched.margin, 'length', wording.units);
   return `${effect}; ${left}, still ${excess} above the limit`;
 }

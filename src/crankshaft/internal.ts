@@ -1,5 +1,6 @@
 // What the other rooms use of this one and users never see.
 
+export { judgeRunout } from './bend.js';
 export { nameUndersize } from './describe-grind-plan.js';
 export { dialReading, shimThickness, thrustFaceWidth } from './domains.js';
 export { endPlayLimits } from './end-play.js';

@@ -73,6 +73,8 @@ export interface JournalKind {
   readonly wear?: 'one side' | 'all round';
   /** Out-of-round and taper allowed without grinding. */
   readonly shape?: StatedLimits<'length'>;
+  /** Full indicator reading that a journal may have; past it the crankshaft is bent. */
+  readonly runout?: StatedLimits<'length'>;
   /** Oil clearance. */
   readonly oilClearance?: StatedLimits<'length'>;
 }

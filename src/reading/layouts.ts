@@ -4,7 +4,7 @@ import { sizeOrSpanLayout, spanLayout } from '../judging/layouts.js';
 
 export const happeningLayout = { oneOf: ['broken piston', 'seized bearing', 'seized piston', 'thrown rod'] } satisfies Layout;
 export const statedLimitsLengthLayout = { fields: { 'source?': 'string', 'service?': { fields: { 'min?': 'number', 'max?': 'number', 'source?': 'string' } }, 'min?': 'number', 'max?': 'number' } } satisfies Layout;
-export const journalKindLayout = { fields: { standard: spanLayout, 'steps?': { list: 'number' }, 'minimum?': 'number', 'cleanUpAllowance?': 'number', 'sizeAllowance?': 'number', 'wear?': { oneOf: ['all round', 'one side'] }, 'shape?': statedLimitsLengthLayout, 'oilClearance?': statedLimitsLengthLayout } } satisfies Layout;
+export const journalKindLayout = { fields: { standard: spanLayout, 'steps?': { list: 'number' }, 'minimum?': 'number', 'cleanUpAllowance?': 'number', 'sizeAllowance?': 'number', 'wear?': { oneOf: ['all round', 'one side'] }, 'shape?': statedLimitsLengthLayout, 'runout?': statedLimitsLengthLayout, 'oilClearance?': statedLimitsLengthLayout } } satisfies Layout;
 export const boreKindLayout = { fields: { standard: spanLayout, 'steps?': { list: 'number' }, 'stroke?': 'number', 'honingAllowance?': 'number', 'leastWall?': 'number', 'sizeAllowance?': 'number', 'wear?': { oneOf: ['all round', 'one side'] }, 'shape?': statedLimitsLengthLayout, 'pistonClearance?': statedLimitsLengthLayout, 'ringGap?': statedLimitsLengthLayout } } satisfies Layout;
 export const lockingLayout = { oneOf: ['locknuts', 'pins', 'tabs', 'torque alone', 'wire'] } satisfies Layout;
 export const fastenerLockingLayout = { fields: { 'mainCaps?': lockingLayout, 'rodCaps?': lockingLayout, 'head?': lockingLayout, 'flywheel?': lockingLayout } } satisfies Layout;

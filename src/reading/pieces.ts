@@ -76,6 +76,7 @@ export const journalKind = partial({
   sizeAllowance: quantity('length', toleratedWear).exactOptional(),
   wear: word('one side', 'all round').exactOptional(),
   shape: statedLimits(toleratedWear).exactOptional(),
+  runout: statedLimits(outOfTrue).exactOptional(),
   oilClearance: marked(bothLimits, { json: () => ({ required: ['min', 'max'] }) }).exactOptional(),
 });
 

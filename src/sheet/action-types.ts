@@ -30,8 +30,10 @@ export type Action =
   | {
       /** Look for cracks before any money is spent on a part. */
       readonly kind: 'crack test';
-      /** What the engine went through; empty if the crankshaft is only to be machined. */
+      /** What the engine went through, if anything. */
       readonly happened: readonly Happening[];
+      /** The castings and forgings that money is to be spent on. */
+      readonly machined: readonly ('crankshaft' | 'block')[];
     }
   | {
       /** The housing is out of round by what is wrong with the clearance. */
@@ -87,12 +89,34 @@ export type Action =
       readonly finding: Finding<'length'>;
     }
   | {
+      /** A journal runs so far out that the crankshaft is bent: it has no size to grind to until it is straight. */
+      readonly kind: 'bent crankshaft';
+      /** Which bearing it was read at. */
+      readonly bearing: string;
+      /** Its runout against the limit. */
+      readonly finding: Finding<'length'>;
+    }
+  | {
+      /** Housings are compared with the manual before shells are bought or journals ground. */
+      readonly kind: 'compare the housings';
+      /** Which ones. */
+      readonly journals: readonly ('rods' | 'mains')[];
+    }
+  | {
+      /** Fuel leaks into oil of which nobody knows how much fuel is in it. */
+      readonly kind: 'unknown oil';
+      /** Size of the leak, least and most [m³/s]. */
+      readonly flow: Span<Flow>;
+    }
+  | {
       /** Journals must be ground. */
       readonly kind: 'grind';
       /** Which ones. */
       readonly journals: 'rods' | 'mains';
       /** To what size, and why. */
       readonly plan: ServedGrindPlan;
+      /** Journals that need no grinding by themselves, each with its undersize now [m]. */
+      readonly sound: readonly { readonly name: string; readonly undersize: Length }[];
     }
   | {
       /** No undersize saves these journals. */
@@ -109,6 +133,8 @@ export type Action =
       readonly bearing: string;
       /** Which shells, and the clearance they leave. */
       readonly match: ShellMatch;
+      /** Whether they are for journals that are ground, which is in doubt. */
+      readonly ifGround: boolean;
     }
   | {
       /** The shelf has too few shells that fit. */
@@ -121,6 +147,8 @@ export type Action =
       readonly pairs: number;
       /** Whether they are needed only if the journals are ground, which is in doubt. */
       readonly ifGround: boolean;
+      /** Whether the journals are to be ground to that undersize. */
+      readonly isGround: boolean;
       /** What wall shells must have that are made for each bearing, if any wall does [m]. */
       readonly walls: readonly { readonly bearing: string; readonly wall: Span<Length> }[];
     }
@@ -143,6 +171,8 @@ export type Action =
       readonly kind: 'bore';
       /** To what size, and why. */
       readonly plan: ServedBorePlan;
+      /** Cylinders that are within every limit by themselves. */
+      readonly sound: readonly string[];
     }
   | {
       /** The bore is outside its limits, and the sheet does not say what the maker bored to. */

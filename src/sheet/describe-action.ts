@@ -1,19 +1,12 @@
 import { consequence } from '../bearings/internal.js';
 import type { ServedGrindPlan } from '../crankshaft/index.js';
 import { nameUndersize } from '../crankshaft/internal.js';
-import type { ServedBorePlan } from '../cylinders/index.js';
 import { boreOrder } from '../cylinders/internal.js';
 import { describe, type Finding, type Span, type Wording } from '../judging/index.js';
 import { describeSpan, guardLayout, guardWording, noteOf, say } from '../judging/internal.js';
 import { describeStepsLeft } from '../measuring/internal.js';
 import type { Length } from '../quantities/index.js';
-import {
-  CRACK_TEST,
-  HAPPENED,
-  type Happening,
-  HITS_THE_BLOCK,
-  journalWords,
-} from '../reading/index.js';
+import { CRACK_TEST, HAPPENED, HITS_THE_BLOCK, journalWords } from '../reading/index.js';
 import type { Action, WrongShells } from './action-types.js';
 import { describeThinFilm } from './describe-film.js';
 import { describeThinOil } from './describe-sample.js';
@@ -61,19 +54,25 @@ export function describeAction(action: Action, wording: Wording): string {
     case 'thick oil':
       return `change the oil: it is thicker than clean oil, ${say(action.viscosity, 'kinematicViscosity', units)} against ${say(action.clean, 'kinematicViscosity', units)}; it has aged or is another grade, and its viscosity does not show how much fuel is in it`;
     case 'crack test':
-      return describeCrackTest(action.happened, wording);
+      return describeCrackTest(action, wording);
     case 'check the housing':
       return `${action.bearing}: torque the cap and measure the housing again: it reads ${say(action.outOfRound, 'length', units)} out of round, and a round one would bring the clearance within its limits; ${describe(action.finding, wording)}`;
+    case 'bent crankshaft':
+      return `${action.bearing}: the crankshaft reads as bent: have it crack-tested, straightened and crack-tested again, then read its runout and its journals again; until then there is no size to grind to and no shell to buy; ${describe(action.finding, wording)}`;
+    case 'compare the housings':
+      return `compare the housing bores of the ${action.journals.join(' and ')} with the manual before you buy shells or grind: no shell makes up for a bad housing`;
+    case 'unknown oil':
+      return `DO NOT RUN on the oil that is in it: ${describeSpan(action.flow, 'flow', units)} of fuel leaks into it, and how much is in it is not known; drain it, or have it measured`;
     case 'lost thrust face':
-      return `DO NOT RUN: ${say(action.missing, 'length', units)} of end play is missing metal, not wear: read the dial again, then look at the thrust faces and washers of block and crankshaft, and at the rods, which run off centre; no washer makes up for a broken face; ${describe(action.finding, wording)}`;
+      return `DO NOT RUN: ${say(action.missing, 'length', units)} of end play is missing metal, not wear: read the dial again, then look at the thrust faces and washers of block and crankshaft, and at the rods, which run off centre; no washer makes up for a broken face; settle this before any other work; ${describe(action.finding, wording)}`;
     case 'grind':
       return describeGrind(action, wording);
     case 'bore':
-      return describeBore(action.plan, wording);
+      return describeBore(action, wording);
     case 'no step serves':
-      return `no undersize saves the ${journalWords(action.journals)}${action.defeatedBy.length > 0 ? ` (${action.defeatedBy.join(', ')})` : ''}: find another crankshaft, or ask a crankshaft welding shop`;
+      return `no undersize saves the ${journalWords(action.journals)}${action.defeatedBy.length > 0 ? ` (${action.defeatedBy.join(', ')})` : ''}: find another crankshaft, or ask a crankshaft welding shop, before you spend anything on its other journals`;
     case 'fit shells':
-      return `${action.bearing}: fit "${action.match.shell.name}", which leaves ${describeSpan(action.match.clearance, 'length', units)}`;
+      return `${action.bearing}: ${action.ifGround ? 'if ground, ' : ''}fit "${action.match.shell.name}", which leaves ${describeSpan(action.match.clearance, 'length', units)}`;
     case 'buy shells':
       return describeBuying(action, wording);
     case 'set the end play':
@@ -88,31 +87,48 @@ export function describeAction(action: Action, wording: Wording): string {
 }
 
 /** What to look for cracks in, before anything else is done or paid for. */
-function describeCrackTest(happened: readonly Happening[], wording: Wording): string {
+function describeCrackTest(
+  { happened, machined }: Extract<Action, { readonly kind: 'crack test' }>,
+  wording: Wording,
+): string {
   if (happened.length === 0) {
-    return 'have the crankshaft crack-tested before you pay for grinding: a ground crankshaft can hide a crack and break';
+    return `have the ${machined.join(' and the ')} crack-tested before you pay for machining: ${machined.includes('crankshaft') ? 'a ground crankshaft can hide a crack and break' : 'a cracked block is not worth boring'}`;
   }
   const block = happened.some((what) => HITS_THE_BLOCK.includes(what)) ? ', the block' : '';
-  return `crack-test the crankshaft${block} and every rod that is used again, first of all: the engine ${happened.map((what) => HAPPENED[what]).join(' and ')} ${noteOf(CRACK_TEST, wording)}`;
+  return `crack-test the crankshaft${block} and every rod that is used again, first of all: the engine ${happened.map((what) => HAPPENED[what]).join(' and ')} ${noteOf(CRACK_TEST, wording)}; look at the webs of the block, flush every oilway, and check the rods for bend and twist`;
 }
 
 function describeGrind(
-  { plan, journals }: Extract<Action, { readonly kind: 'grind' }>,
+  { plan, journals, sound }: Extract<Action, { readonly kind: 'grind' }>,
   wording: Wording,
 ): string {
   const step = nameUndersize(plan.undersize, wording);
   const size = describeSpan(plan.target, 'length', wording.units);
   const left = describeStepsLeft(plan.stepsLeft, 'undersize');
-  const order = `grind ${whichOf(plan, journals)} to ${step}: ${size}; ${left}`;
+  const alone = sound.map(
+    ({ name, undersize }) => `${name} is sound at ${nameUndersize(undersize, wording)}`,
+  );
+  const spare =
+    alone.length === 0
+      ? ''
+      : `; ${alone.join(', ')}: ask the grinder whether the others can be ground alone, with the webs marked`;
+  const order = `grind ${whichOf(plan, journals)} to ${step}: ${size}; ${left}${spare}`;
   if (plan.inDoubt === undefined) return order;
   const who = plan.inDoubt.journals.map(({ name }) => name).join(', ');
   return `${who} in doubt: find the maker's service limit before any metal comes off; if it does not let ${who} stay, ${order}`;
 }
 
 /** What to bore to, once the pistons for it have been measured. */
-function describeBore(plan: ServedBorePlan, wording: Wording): string {
+function describeBore(
+  { plan, sound }: Extract<Action, { readonly kind: 'bore' }>,
+  wording: Wording,
+): string {
   const order = boreOrder(plan, wording);
-  const left = describeStepsLeft(plan.stepsLeft, 'oversize');
+  const spare =
+    sound.length === 0
+      ? ''
+      : `; ${sound.join(', ')} ${sound.length === 1 ? 'is' : 'are'} within every limit: ask what a sleeve in the others would cost`;
+  const left = `${describeStepsLeft(plan.stepsLeft, 'oversize')}${spare}`;
   const pistons = 'get the pistons and measure them first, then';
   if (plan.inDoubt === undefined) return `${pistons} ${order}; ${left}`;
   const who = plan.inDoubt.cylinders.map(({ name }) => name).join(', ');
@@ -121,7 +137,14 @@ function describeBore(plan: ServedBorePlan, wording: Wording): string {
 
 /** Shells to buy, or the wall to have them made with. */
 function describeBuying(
-  { pairs: count, journals, undersize, ifGround, walls }: Extract<Action, { kind: 'buy shells' }>,
+  {
+    pairs: count,
+    journals,
+    undersize,
+    ifGround,
+    isGround,
+    walls,
+  }: Extract<Action, { readonly kind: 'buy shells' }>,
   wording: Wording,
 ): string {
   const pairs = count === 1 ? '1 pair' : `${count} pairs`;
@@ -130,7 +153,8 @@ function describeBuying(
   );
   const orMade =
     made.length === 0 ? '' : `; or have them made, each half with a wall of ${made.join(', ')}`;
-  return `${ifGround ? 'if they are ground, ' : ''}buy ${pairs} of shells for the ${journalWords(journals)}, ${nameUndersize(undersize, wording)}: the sheet has no spare pair that fits${orMade}`;
+  const first = isGround ? '; measure them before the journals are ground' : '';
+  return `${ifGround ? 'if they are to be ground, ' : ''}get ${pairs} of shells for the ${journalWords(journals)}, ${nameUndersize(undersize, wording)}: the sheet has no spare pair that fits${orMade}${first}`;
 }
 
 /** A dial that did not move tells nothing, and a rule of thumb condemns no crankshaft. */

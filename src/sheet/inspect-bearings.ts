@@ -1,27 +1,23 @@
 import type { ShellMatch } from '../bearings/index.js';
 import { oilClearanceLimits, rankShells, wallsToSuit } from '../bearings/internal.js';
-import {
-  type GrindPlan,
-  grindPlan,
-  type ServedGrindPlan,
-  undersizeSteps,
-} from '../crankshaft/index.js';
+import { type GrindPlan, type ServedGrindPlan, undersizeSteps } from '../crankshaft/index.js';
+import { judgeRunout } from '../crankshaft/internal.js';
 import type { Finding, Span } from '../judging/index.js';
 import { holds, namedFrom, spanOf } from '../judging/internal.js';
 import { journalShape, type Shape } from '../measuring/index.js';
 import { journalShapeLimits, judgeShape, withStandard } from '../measuring/internal.js';
 import { maximumMatching } from '../numerics/index.js';
 import { type Length, RebuildInputError, thou } from '../quantities/index.js';
-import {
-  grindNames,
-  grindRequest,
-  type JournalKind,
-  own,
-  type ShellPairs,
-  sameStep,
-} from '../reading/index.js';
+import { grindNames, type JournalKind, own, type ShellPairs, sameStep } from '../reading/index.js';
 import { bearingNames, journalOf, makerOf } from './bearing-names.js';
-import { clearanceAt, type FittedShells, fittedAs } from './inspect-fitted.js';
+import {
+  type Measured,
+  planFor,
+  soundStep,
+  withoutIdleDoubt,
+  worthKeeping,
+} from './bearing-plan.js';
+import { type FittedShells, fittedAs } from './inspect-fitted.js';
 import type { BearingSheet, Sheet } from './sheet.js';
 
 /** Findings on the bearings of one kind, and what to do. */
@@ -48,6 +44,10 @@ export interface BearingReport {
   readonly findings: readonly Finding<'length'>[];
   /** The shells found in it, the clearance they leave and what explains it. */
   readonly fitted?: FittedShells;
+  /** Its runout, if it reads as bent: there is no size to grind to until it is straight. */
+  readonly bent?: Finding<'length'>;
+  /** The undersize at which it needs no work by itself, though it is to be ground with the others [m]. */
+  readonly soundAt?: Length;
   /** Every kind of shell on the shelf, tried in the finished bearing, best first; empty if no step serves. */
   readonly matches: readonly ShellMatch[];
   /** What the wall of shells must be that are made for it, if the shelf has none and some wall does [m]. */
@@ -73,17 +73,25 @@ export function inspectBearings(
     bearing,
     shape: named(i, () => journalShape(bearing.journal.readings)),
   }));
-  const plan = namedFrom(
-    () =>
-      grindNames(
-        makerOf(kind),
-        bearings.map((_, i) => journalOf(kind, i)),
-      ),
-    () => planFor(journals, steps, shelf, measured),
-  );
-  const reports = measured.map((each, i) =>
-    named(i, () => reportOn(each, journals, steps, shelf, plan)),
-  );
+  const planned = <T>(run: () => T) =>
+    namedFrom(
+      () =>
+        grindNames(
+          makerOf(kind),
+          bearings.map((_, i) => journalOf(kind, i)),
+        ),
+      run,
+    );
+  const first = planned(() => planFor(journals, steps, shelf, measured));
+  const reportsOn = (plan: GrindPlan) =>
+    measured.map((each, i) => named(i, () => reportOn(each, journals, steps, shelf, plan)));
+  const found = reportsOn(first);
+  const allowance = worthKeeping(first, found);
+  const plan =
+    allowance === undefined
+      ? withoutIdleDoubt(first, found)
+      : planned(() => planFor({ ...journals, sizeAllowance: allowance }, steps, shelf, measured));
+  const reports = allowance === undefined ? found : reportsOn(plan);
   const handedOut = maximumMatching(
     reports.map(({ matches }) => matches.filter((match) => match.fits && madeFor(match, plan))),
     (match) => match.shell.name,
@@ -91,7 +99,7 @@ export function inspectBearings(
   );
   return {
     kind,
-    plan: withoutIdleDoubt(plan, reports),
+    plan,
     bearings: reports.map((report, i) => {
       const shells = handedOut[i];
       if (shells) return { ...report, shells };
@@ -115,18 +123,6 @@ function wallFor(
   return min !== undefined && max !== undefined && min <= max ? { min, max } : undefined;
 }
 
-/** Doubt about grinding helps nobody where the clearance would be wrong without it. */
-function withoutIdleDoubt(plan: GrindPlan, reports: readonly BearingReport[]): GrindPlan {
-  if (plan.outcome === 'none' || plan.inDoubt === undefined) return plan;
-  const { inDoubt, ...sure } = plan;
-  const isIdle = inDoubt.journals.some(({ name }) => {
-    const { fitted } = reports.find((report) => report.name === name) ?? {};
-    const left = fitted && clearanceAt(fitted, inDoubt.undersize);
-    return left !== undefined && !holds(left);
-  });
-  return isIdle ? sure : plan;
-}
-
 /** The maker's data on the journals of one kind; without a standard size they cannot be judged. */
 export function journalsOf(sheet: Partial<Sheet>, kind: 'rods' | 'mains'): JournalKind {
   const field = kind === 'rods' ? 'rodJournals' : 'mainJournals';
@@ -138,46 +134,6 @@ export function journalsOf(sheet: Partial<Sheet>, kind: 'rods' | 'mains'): Journ
     expected: `the standard size of the journals that ${kind} run on`,
     hint: `Give crankshaft.${field}.standard, or the ${kind} cannot be judged.`,
   });
-}
-
-interface Measured {
-  readonly bearing: BearingSheet;
-  readonly shape: Shape;
-}
-
-/**
- * Chooses the step. Journals within limits are left alone, whatever shells there are. If any must be
- * ground, a step with enough shells on the shelf is preferred; otherwise the smallest step is taken
- * and shells are bought.
- */
-function planFor(
-  journals: JournalKind,
-  steps: readonly Length[],
-  shelf: readonly ShellPairs[],
-  measured: readonly Measured[],
-): GrindPlan {
-  const request = grindRequest(
-    journals,
-    steps,
-    measured.map(({ bearing: { name, journal }, shape }) => ({
-      name,
-      shape,
-      runout: journal.runout,
-    })),
-  );
-  const smallest = grindPlan(request);
-  if (smallest.outcome !== 'grind') return smallest;
-  const shellsAtHand = steps.filter((step) => pairsOf(shelf, step) >= measured.length);
-  const served = grindPlan({ ...request, shellsAtHand });
-  if (served.outcome === 'none') return smallest;
-  // Shells can be bought for a step that would spare the journals.
-  return smallest.inDoubt ? { ...served, inDoubt: smallest.inDoubt } : served;
-}
-
-function pairsOf(shelf: readonly ShellPairs[], undersize: Length): number {
-  return shelf
-    .filter((shell) => sameStep(shell.undersize, undersize))
-    .reduce((sum, shell) => sum + shell.pairs, 0);
 }
 
 function reportOn(
@@ -192,11 +148,18 @@ function reportOn(
   const allowed = journalShapeLimits('shape', own(journals.shape));
   const undersize = measuredUndersize(shape, journals.standard, steps);
   const fitted = shelf.find((shell) => shell.name === bearing.fittedShells);
+  const runout =
+    bearing.journal.runout === undefined
+      ? undefined
+      : judgeRunout('runout', bearing.journal.runout, own(journals.runout));
+  const soundAt = soundStep(plan, { bearing, shape }, journals, steps);
   return {
     name,
     shape,
     ...(undersize !== undefined && { undersize }),
     findings: judgeShape(shape, allowed),
+    ...(runout && !holds(runout) && { bent: runout }),
+    ...(soundAt !== undefined && { soundAt }),
     ...(fitted && { fitted: fittedAs(fitted, housingBore, shape, steps, limits, undersize) }),
     matches:
       plan.outcome === 'none' || shelf.length === 0

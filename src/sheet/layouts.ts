@@ -14,7 +14,7 @@ export const filmReportLayout = { fields: { bearing: 'string', load: 'number', s
 export const ringReportLayout = { fields: { name: 'string', travel: spanLayout, widestAt: 'number', filing: ringFilingLayout } } satisfies Layout;
 export const actionLayout = { by: 'kind', variants: [
   wrongShellsLayout,
-  { fields: { kind: { oneOf: ['crack test'] }, happened: { list: happeningLayout } } },
+  { fields: { kind: { oneOf: ['crack test'] }, happened: { list: happeningLayout }, machined: { list: { oneOf: ['block', 'crankshaft'] } } } },
   { fields: { kind: { oneOf: ['check the housing'] }, bearing: 'string', outOfRound: 'number', finding: findingLengthLayout } },
   { fields: { kind: { oneOf: ['change the oil', 'do not run'] }, dilution: dilutionFindingLayout } },
   { fields: { kind: { oneOf: ['thin oil'] }, thinning: thinningFindingLayout } },
@@ -22,19 +22,22 @@ export const actionLayout = { by: 'kind', variants: [
   { fields: { kind: { oneOf: ['thin film'] }, film: filmReportLayout } },
   { fields: { kind: { oneOf: ['stop the leak'] }, flow: spanLayout } },
   { fields: { kind: { oneOf: ['check sizes', 'wrong clearance'] }, bearing: 'string', finding: findingLengthLayout } },
-  { fields: { kind: { oneOf: ['grind'] }, journals: { oneOf: ['mains', 'rods'] }, plan: servedGrindPlanLayout } },
+  { fields: { kind: { oneOf: ['bent crankshaft'] }, bearing: 'string', finding: findingLengthLayout } },
+  { fields: { kind: { oneOf: ['compare the housings'] }, journals: { list: { oneOf: ['mains', 'rods'] } } } },
+  { fields: { kind: { oneOf: ['unknown oil'] }, flow: spanLayout } },
+  { fields: { kind: { oneOf: ['grind'] }, journals: { oneOf: ['mains', 'rods'] }, plan: servedGrindPlanLayout, sound: { list: { fields: { name: 'string', undersize: 'number' } } } } },
   { fields: { kind: { oneOf: ['no step serves'] }, journals: { oneOf: ['mains', 'rods'] }, defeatedBy: { list: 'string' } } },
-  { fields: { kind: { oneOf: ['fit shells'] }, bearing: 'string', match: shellMatchLayout } },
-  { fields: { kind: { oneOf: ['buy shells'] }, journals: { oneOf: ['mains', 'rods'] }, undersize: 'number', pairs: 'number', ifGround: 'boolean', walls: { list: { fields: { bearing: 'string', wall: spanLayout } } } } },
+  { fields: { kind: { oneOf: ['fit shells'] }, bearing: 'string', match: shellMatchLayout, ifGround: 'boolean' } },
+  { fields: { kind: { oneOf: ['buy shells'] }, journals: { oneOf: ['mains', 'rods'] }, undersize: 'number', pairs: 'number', ifGround: 'boolean', isGround: 'boolean', walls: { list: { fields: { bearing: 'string', wall: spanLayout } } } } },
   { fields: { kind: { oneOf: ['set the end play'] }, finding: findingLengthLayout } },
   { fields: { kind: { oneOf: ['lost thrust face'] }, finding: findingLengthLayout, missing: 'number' } },
-  { fields: { kind: { oneOf: ['bore'] }, plan: servedBorePlanLayout } },
+  { fields: { kind: { oneOf: ['bore'] }, plan: servedBorePlanLayout, sound: { list: 'string' } } },
   { fields: { kind: { oneOf: ['rebore'] }, cylinder: 'string', finding: findingLengthLayout, inDoubt: 'boolean' } },
   { fields: { kind: { oneOf: ['wrong piston'] }, cylinder: 'string', finding: findingLengthLayout } },
   { fields: { kind: { oneOf: ['ring'] }, cylinder: 'string', ring: ringReportLayout } },
 ] } satisfies Layout;
 export const fittedShellsLayout = { fields: { shells: 'string', undersize: 'number', clearance: spanLayout, explanation: clearanceExplanationLayout, agrees: 'boolean', 'housingToBlame?': 'number' } } satisfies Layout;
-export const bearingReportLayout = { fields: { name: 'string', shape: shapeLayout, 'undersize?': 'number', findings: { list: findingLengthLayout }, 'fitted?': fittedShellsLayout, matches: { list: shellMatchLayout }, 'wallToSuit?': spanLayout, 'shells?': shellMatchLayout } } satisfies Layout;
+export const bearingReportLayout = { fields: { name: 'string', shape: shapeLayout, 'undersize?': 'number', findings: { list: findingLengthLayout }, 'fitted?': fittedShellsLayout, 'bent?': findingLengthLayout, 'soundAt?': 'number', matches: { list: shellMatchLayout }, 'wallToSuit?': spanLayout, 'shells?': shellMatchLayout } } satisfies Layout;
 export const bearingGroupReportLayout = { fields: { kind: { oneOf: ['mains', 'rods'] }, plan: grindPlanLayout, bearings: { list: bearingReportLayout }, pairsToBuy: 'number' } } satisfies Layout;
 export const cylinderReportLayout = { fields: { name: 'string', shape: boreShapeLayout, findings: { list: findingLengthLayout }, inDoubt: 'boolean', 'piston?': { fields: { clearance: spanLayout, 'finding?': findingLengthLayout } }, rings: { list: ringReportLayout } } } satisfies Layout;
 export const hotOilLayout = { fields: { viscosity: 'number', grades: saeGradesLayout } } satisfies Layout;

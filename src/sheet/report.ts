@@ -7,7 +7,8 @@ import { columns, numberedNotes, section, whoSetTheLimits, wrap } from '../pages
 import { type Length, tradeUnit, type UnitSystem } from '../quantities/index.js';
 import { formatNumber } from '../quantities/internal.js';
 import { journalWords } from '../reading/index.js';
-import { actionsFrom, worstOfBore } from './actions.js';
+import { actionsFrom } from './actions.js';
+import { boredIn } from './cylinder-actions.js';
 import { describeAction, describeRing } from './describe-action.js';
 import { describeOil } from './describe-oil.js';
 import type { Inspection } from './inspect.js';
@@ -47,6 +48,7 @@ function page(inspection: Inspection, units: UnitSystem): string {
   const notes = numberedNotes(units);
   const noted = notes.wording;
   const actions = actionsFrom(inspection);
+  const bored = boredIn(inspection);
   const parts = [
     section(`INSPECTION: ${engine}`, [
       `Sizes are diameters in ${units === 'inch' ? 'inches' : 'millimetres'}, clearances on the diameter.`,
@@ -60,7 +62,7 @@ function page(inspection: Inspection, units: UnitSystem): string {
     ]),
     ...[mains, rods].flatMap((group) => (group ? [bearingSection(group, noted)] : [])),
     ...(endPlay ? [section('END PLAY', wrap(describe(endPlay.finding, noted), 2))] : []),
-    ...cylinders.map((cylinder) => cylinderSection(cylinder, noted)),
+    ...cylinders.map((cylinder) => cylinderSection(cylinder, bored.includes(cylinder.name), noted)),
     ...(boring ? [boringSection(boring, noted)] : []),
     ...(oil ? [oilSection(oil, noted)] : []),
   ];
@@ -69,8 +71,16 @@ function page(inspection: Inspection, units: UnitSystem): string {
 }
 
 /** Lists what has no readings, because the report does not judge it. */
-function notMeasured({ rods, mains, endPlay, cylinders, oil }: Inspection): readonly string[] {
+function notMeasured(inspection: Inspection): readonly string[] {
+  const { rods, mains, endPlay, cylinders, oil } = inspection;
+  const bored = boredIn(inspection);
+  const { boring } = inspection;
+  const walls = boring && boring.outcome !== 'none' ? boring.cylinders : [];
   const ofCylinders = cylinders.flatMap(({ name, shape, piston, rings }) => [
+    ...(bored.includes(name) &&
+    walls.every((each) => each.name !== name || each.wallLeft === undefined)
+      ? [`${name}: its wall`]
+      : []),
     ...(shape.wear === undefined ? [`${name}: its unworn size, and so its wear`] : []),
     ...(piston ? [] : [`${name}: its piston`]),
     ...(rings.length > 0 ? [] : [`${name}: its rings`]),
@@ -136,14 +146,13 @@ function bearingSection(group: BearingGroupReport, wording: Wording): string {
   ]);
 }
 
-function cylinderSection(cylinder: CylinderReport, wording: Wording): string {
+function cylinderSection(cylinder: CylinderReport, mustBeBored: boolean, wording: Wording): string {
   const { name, shape, findings, piston, rings } = cylinder;
   const { units } = wording;
   const number = numberIn(units);
   const over = (span: Span<Length>) => `${describeSpan(span, 'length', units)} over the travel`;
   const along = ({ travel, widestAt }: RingReport) =>
     `${over(travel)}${travel.max > travel.min ? `, widest at station ${say(widestAt, 'length', units)}` : ''}`;
-  const mustBeBored = worstOfBore(cylinder) !== undefined;
   const verdict = piston?.finding
     ? describe(piston.finding, wording)
     : 'not judged, as no limit is given';

@@ -67,7 +67,7 @@ describe('borePlan at the door', () => {
     ['honingAllowance', mm(0.6), 'honingAllowance'],
     ['sizeAllowance', mm(0.3), 'sizeAllowance'],
     ['wear', 'even', 'wear'],
-    ['shape', { limits: { max: mm(0.3) } }, 'shape.limits.max'],
+    ['shape', { limits: { max: mm(0.5) } }, 'shape.limits.max'],
     ['shape', 5, 'shape'],
   ])('names the %s of %j', (field, wrong, parameter) => {
     expect(refused({ [field]: wrong })[0]).toBe(parameter);

@@ -68,8 +68,9 @@ describe('inspect on the pump set', () => {
       'stop the leak',
       'wrong shells',
       'crack test',
-      'grind',
+      'compare the housings',
       'buy shells',
+      'grind',
       'grind',
       'fit shells',
       'fit shells',
@@ -425,7 +426,7 @@ describe('inspect at its boundaries', () => {
       'normal',
     );
     expect(kinds('358 cSt')).not.toContain('thick oil');
-    expect(kinds('360 cSt')[0]).toBe('thick oil');
+    expect(kinds('360 cSt').slice(0, 2)).toEqual(['unknown oil', 'thick oil']);
   });
 
   it('does not grind a good standard journal because standard was not named among the steps', () => {

@@ -1,0 +1,93 @@
+import { holds } from '../judging/internal.js';
+import type { Length } from '../quantities/index.js';
+import type { Action } from './action-types.js';
+import type { BearingGroupReport, BearingReport } from './inspect-bearings.js';
+import { type FittedShells, mismatchOf } from './inspect-fitted.js';
+
+/** Work on the crankshaft and its shells, mains before rods. Nothing is machined on one that is bent or past saving. */
+export function bearingActions(groups: readonly BearingGroupReport[]): readonly Action[] {
+  const bent = groups.flatMap(({ bearings }) => bearings.flatMap(bentActions));
+  const lost = groups.flatMap(({ kind: journals, plan }): Action[] =>
+    plan.outcome === 'none'
+      ? [{ kind: 'no step serves', journals, defeatedBy: plan.defeatedBy }]
+      : [],
+  );
+  if (bent.length > 0 || lost.length > 0) return [...bent, ...lost];
+  const buying = groups.flatMap(buyActions);
+  const grinding = groups.flatMap(grindActions);
+  return [
+    ...(grinding.length > 0 || buying.length > 0
+      ? [{ kind: 'compare the housings' as const, journals: groups.map(({ kind }) => kind) }]
+      : []),
+    ...buying,
+    ...grinding,
+    ...groups.flatMap(({ plan, bearings }) =>
+      bearings.flatMap((bearing) => shellsToFit(bearing, isInDoubt(plan))),
+    ),
+  ];
+}
+
+function bentActions({ name: bearing, bent }: BearingReport): Action[] {
+  return bent ? [{ kind: 'bent crankshaft', bearing, finding: bent }] : [];
+}
+
+/** Actions for the shells that were found in the bearings. */
+export function fittedShellActions({ plan, bearings }: BearingGroupReport): Action[] {
+  return bearings.flatMap(({ name: bearing, fitted }): Action[] => {
+    if (fitted === undefined) return [];
+    const { shells, undersize, explanation, agrees, housingToBlame } = fitted;
+    const { finding } = explanation;
+    if (housingToBlame !== undefined) {
+      return [{ kind: 'check the housing', bearing, outOfRound: housingToBlame, finding }];
+    }
+    if (isInterference(fitted)) return [{ kind: 'wrong clearance', bearing, finding }];
+    if (!agrees) return [{ kind: 'check sizes', bearing, finding }];
+    if ('mismatch' in explanation) {
+      const journalUndersize = (undersize + mismatchOf(explanation)) as Length;
+      return [{ kind: 'wrong shells', bearing, shells, undersize, journalUndersize, explanation }];
+    }
+    // If the journals are ground, they get other shells anyway.
+    if (plan.outcome !== 'use as it is' || holds(finding)) return [];
+    return [{ kind: 'wrong clearance', bearing, finding }];
+  });
+}
+
+/** No undersize explains why it cannot turn: a reading, a cap or a housing is wrong. */
+const isInterference = ({ explanation }: FittedShells): boolean =>
+  explanation.finding.value < 0 && !('mismatch' in explanation);
+
+/** Whether readings must be settled before shells are bought for a bearing. */
+const isUnsettled = ({ fitted }: BearingReport): boolean =>
+  fitted !== undefined && (fitted.housingToBlame !== undefined || isInterference(fitted));
+
+const isInDoubt = (plan: BearingGroupReport['plan']): boolean =>
+  plan.outcome === 'grind' && plan.inDoubt !== undefined;
+
+/** Shells come before the wheel: an old engine may have none of that undersize. */
+function buyActions({
+  kind: journals,
+  plan,
+  pairsToBuy: pairs,
+  bearings,
+}: BearingGroupReport): Action[] {
+  if (plan.outcome === 'none' || pairs === 0 || bearings.some(isUnsettled)) return [];
+  const walls = bearings.flatMap(({ name: bearing, wallToSuit: wall }) =>
+    wall ? [{ bearing, wall }] : [],
+  );
+  const { undersize, outcome } = plan;
+  const [ifGround, isGround] = [isInDoubt(plan), outcome === 'grind'];
+  return [{ kind: 'buy shells', journals, undersize, pairs, ifGround, isGround, walls }];
+}
+
+function grindActions({ kind: journals, plan, bearings }: BearingGroupReport): Action[] {
+  if (plan.outcome !== 'grind') return [];
+  const sound = bearings.flatMap(({ name, soundAt }) =>
+    soundAt === undefined ? [] : [{ name, undersize: soundAt }],
+  );
+  return [{ kind: 'grind', journals, plan, sound }];
+}
+
+function shellsToFit({ name, shells, fitted }: BearingReport, ifGround: boolean): Action[] {
+  if (shells === undefined || shells.shell.name === fitted?.shells) return [];
+  return [{ kind: 'fit shells', bearing: name, match: shells, ifGround }];
+}

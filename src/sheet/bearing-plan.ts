@@ -1,0 +1,108 @@
+import { type GrindPlan, grindPlan } from '../crankshaft/index.js';
+import type { Finding } from '../judging/index.js';
+import { holds } from '../judging/internal.js';
+import type { Shape } from '../measuring/index.js';
+import type { Length } from '../quantities/index.js';
+import { largestOf } from '../quantities/internal.js';
+import { grindRequest, type JournalKind, type ShellPairs, sameStep } from '../reading/index.js';
+import { clearanceAt, type FittedShells } from './inspect-fitted.js';
+import type { BearingSheet } from './sheet.js';
+
+/** A bearing and the shells found in it. */
+interface Found {
+  readonly name: string;
+  readonly fitted?: FittedShells;
+}
+
+/** A bearing of the sheet and the shape of its journal. */
+export interface Measured {
+  readonly bearing: BearingSheet;
+  readonly shape: Shape;
+}
+
+/**
+ * Chooses the step. Journals within limits are left alone, whatever shells there are. If any must be
+ * ground, a step with enough shells on the shelf is preferred; otherwise the smallest step is taken
+ * and shells are bought.
+ */
+export function planFor(
+  journals: JournalKind,
+  steps: readonly Length[],
+  shelf: readonly ShellPairs[],
+  measured: readonly Measured[],
+): GrindPlan {
+  const request = grindRequest(
+    journals,
+    steps,
+    measured.map(({ bearing: { name, journal }, shape }) => ({
+      name,
+      shape,
+      runout: journal.runout,
+    })),
+  );
+  const smallest = grindPlan(request);
+  if (smallest.outcome !== 'grind') return smallest;
+  const shellsAtHand = steps.filter((step) => pairsOf(shelf, step) >= measured.length);
+  const served = grindPlan({ ...request, shellsAtHand });
+  if (served.outcome === 'none') return smallest;
+  // Shells can be bought for a step that would spare the journals.
+  return smallest.inDoubt ? { ...served, inDoubt: smallest.inDoubt } : served;
+}
+
+function pairsOf(shelf: readonly ShellPairs[], undersize: Length): number {
+  return shelf
+    .filter((shell) => sameStep(shell.undersize, undersize))
+    .reduce((sum, shell) => sum + shell.pairs, 0);
+}
+
+/**
+ * How far outside their size journals lie that only the rule of thumb for sizes keeps from being used, if the
+ * clearance of each holds as it is: then that rule has nothing to say.
+ */
+export function worthKeeping(plan: GrindPlan, reports: readonly Found[]): Length | undefined {
+  if (plan.outcome === 'none' || plan.inDoubt === undefined) return undefined;
+  const { undersize, journals } = plan.inDoubt;
+  const holdsAsItIs = journals.every(({ name, finding }) => {
+    const left = leftAt(name, undersize, reports);
+    return finding === undefined && left !== undefined && holds(left);
+  });
+  return holdsAsItIs
+    ? (largestOf(journals.map(({ outside }) => Math.abs(outside ?? 0))) as Length)
+    : undefined;
+}
+
+/** The clearance that shells of a step leave a bearing as it is, if the shells found in it show it. */
+function leftAt(
+  name: string,
+  step: Length,
+  reports: readonly Found[],
+): Finding<'length'> | undefined {
+  const { fitted } = reports.find((report) => report.name === name) ?? {};
+  return fitted && clearanceAt(fitted, step);
+}
+
+/** Doubt about grinding helps nobody where the clearance would be wrong without it. */
+export function withoutIdleDoubt(plan: GrindPlan, reports: readonly Found[]): GrindPlan {
+  if (plan.outcome === 'none' || plan.inDoubt === undefined) return plan;
+  const { inDoubt, ...sure } = plan;
+  const isIdle = inDoubt.journals.some(({ name }) => {
+    const left = leftAt(name, inDoubt.undersize, reports);
+    return left !== undefined && !holds(left) && left.grade !== 'undecided';
+  });
+  return isIdle ? sure : plan;
+}
+
+/** The undersize at which a journal that is to be ground needs no work by itself. */
+export function soundStep(
+  plan: GrindPlan,
+  { bearing: { name, journal }, shape }: Measured,
+  journals: JournalKind,
+  steps: readonly Length[],
+): Length | undefined {
+  const isGround =
+    plan.outcome === 'grind' &&
+    plan.journals.some((each) => each.name === name && each.work === 'grind');
+  if (!isGround) return undefined;
+  const alone = grindPlan(grindRequest(journals, steps, [{ name, shape, runout: journal.runout }]));
+  return alone.outcome === 'use as it is' ? alone.undersize : undefined;
+}

@@ -1,0 +1,136 @@
+import { actionsFrom, describeAction, inspect, readSheet, report } from 'crankwright/sheet';
+import { describe, expect, it } from 'vitest';
+import { type Json, spoilt } from '../sheet/sheets.js';
+
+const inspected = (changes: Readonly<Record<string, Json | undefined>>) =>
+  inspect(readSheet(spoilt(changes)));
+const kinds = (changes: Readonly<Record<string, Json | undefined>>) =>
+  actionsFrom(inspected(changes)).map(({ kind }) => kind);
+const advice = (changes: Readonly<Record<string, Json | undefined>>) =>
+  actionsFrom(inspected(changes)).map((action) => describeAction(action, { units: 'inch' }));
+
+describe('nothing is spent on a crankshaft that cannot be used as it is', () => {
+  const bent = { 'mains[1].journal.runout': '0.020 in' };
+
+  it('a runout of 20 thou is a bent crankshaft, not stock for the wheel', () => {
+    expect(kinds(bent)).toContain('bent crankshaft');
+    for (const kind of ['grind', 'buy shells', 'fit shells'] as const) {
+      expect(kinds(bent)).not.toContain(kind);
+    }
+    expect(advice(bent).find((text) => text.startsWith('flywheel main: the crankshaft'))).toMatch(
+      /reads as bent: have it crack-tested, straightened and crack-tested again, then read its runout and its journals again/,
+    );
+  });
+
+  it("goes by the owner's limit of the runout", () => {
+    const own = { ...bent, 'crankshaft.mainJournals.runout': { max: '0.025 in' } };
+    expect(kinds(own)).not.toContain('bent crankshaft');
+    const tight = {
+      'mains[1].journal.runout': '0.0015 in',
+      'crankshaft.mainJournals.runout': { max: '0.0010 in' },
+    };
+    expect(kinds(tight)).toContain('bent crankshaft');
+  });
+
+  it('a crankshaft whose mains are past saving gets no rods ground', () => {
+    const lost = kinds({ 'crankshaft.mainJournals.minimum': '1.995 in' });
+    expect(lost).toContain('no step serves');
+    for (const kind of ['grind', 'buy shells', 'fit shells'] as const) {
+      expect(lost).not.toContain(kind);
+    }
+  });
+});
+
+describe('the order of work', () => {
+  it('compares housings and gets shells before anything is ground, and tests before that', () => {
+    const all = kinds({});
+    const places = ['crack test', 'compare the housings', 'buy shells', 'grind'] as const;
+    const at = places.map((kind) => all.indexOf(kind));
+    expect(Math.min(...at)).toBeGreaterThanOrEqual(0);
+    expect(at).toEqual([...at].sort((a, b) => a - b));
+  });
+
+  it('says to have the block tested before it is bored', () => {
+    expect(advice({}).find((text) => text.includes('crack-tested before you pay'))).toMatch(
+      /^have the crankshaft and the block crack-tested/,
+    );
+  });
+
+  it('says that a wall was not measured where a bore is to be cut', () => {
+    expect(report(inspected({})).replace(/\s+/g, ' ')).toContain('cylinder 2: its wall');
+  });
+
+  it('gives the wall of shells to be made where the shelf has none', () => {
+    // Flywheel main: (2.1263 - 1.9895 - 0.0030) / 2 to (2.1263 - 1.9900 - 0.0015) / 2, by the rule for a journal of 2 in.
+    expect(advice({}).find((text) => text.startsWith('get 1 pair'))).toContain(
+      'a wall of 0.0669 to 0.0674 in for flywheel main; measure them before the journals are ground',
+    );
+  });
+
+  it('buys nothing for a bearing whose readings say that it cannot turn', () => {
+    const locked = { 'rods[0].housingBore': '1.7470 in', 'shells[2].pairs': 0 };
+    expect(advice(locked).find((text) => text.startsWith('rod 1'))).toContain('IT WILL NOT TURN');
+    const bought = actionsFrom(inspected(locked)).filter(({ kind }) => kind === 'buy shells');
+    expect(bought).not.toContainEqual(expect.objectContaining({ journals: 'rods' }));
+  });
+
+  it('says DO NOT RUN where fuel leaks into oil that nobody measured', () => {
+    const [first] = advice({ 'oil.sample': undefined });
+    expect(first).toMatch(/^DO NOT RUN/);
+    expect(advice({ 'oil.sample': undefined }).join('\n')).toContain(
+      'of fuel leaks into it, and how much is in it is not known; drain it',
+    );
+  });
+
+  it('files no ring for a cylinder that is to be bored', () => {
+    const text = report(inspected({}));
+    expect(text).not.toMatch(/top ring: file/);
+    expect(text.match(/Piston and rings must fit the finished bore/g)).toHaveLength(2);
+  });
+});
+
+describe('metal that is sound', () => {
+  it('a journal that is sound by itself is named before it is ground with the others', () => {
+    expect(advice({}).find((text) => text.startsWith('grind the rod journals'))).toContain(
+      'rod 1 is sound at 0.0200 in under: ask the grinder whether the others can be ground alone',
+    );
+  });
+
+  it('a cylinder that is within every limit is named before it is bored with the others', () => {
+    expect(advice({}).find((text) => text.includes('bore to'))).toContain(
+      'cylinder 1 is within every limit',
+    );
+  });
+
+  it("the maker's service limits save the journal that they let pass", () => {
+    // Rod 2 would have 0.0041 in with matching shells, and is 0.0012 in out of round.
+    const served = {
+      'crankshaft.rodJournals.oilClearance': {
+        min: '0.0012 in',
+        max: '0.0028 in',
+        service: { max: '0.0060 in' },
+      },
+      'crankshaft.rodJournals.shape': { max: '0.0005 in', service: { max: '0.0015 in' } },
+    };
+    const found = inspected(served);
+    expect(found.rods?.plan).toMatchObject({ outcome: 'use as it is' });
+    expect(advice(served).find((text) => text.includes('WRONG SHELLS'))).toContain(
+      'matching shells would leave 0.0041 in, within the service limit',
+    );
+  });
+
+  it('what is in doubt is only fitted if it is ground', () => {
+    const doubtful = {
+      'crankshaft.mainJournals.shape': undefined,
+      'mains[1].journal.readings': [
+        { station: '0.3 in', angle: '0 deg', diameter: '1.9996 in' },
+        { station: '0.3 in', angle: '90 deg', diameter: '1.9990 in' },
+        { station: '1.5 in', angle: '0 deg', diameter: '1.9996 in' },
+        { station: '1.5 in', angle: '90 deg', diameter: '1.9991 in' },
+      ],
+    };
+    const said = advice(doubtful);
+    expect(said.find((text) => text.includes('in doubt'))).toContain('main');
+    expect(said.find((text) => text.startsWith('pulley main: '))).toContain('if ground, fit');
+  });
+});
