@@ -115,8 +115,13 @@ export type Action =
       readonly journals: 'rods' | 'mains';
       /** To what size, and why. */
       readonly plan: ServedGrindPlan;
-      /** Journals that need no grinding by themselves, each with its undersize now [m]. */
-      readonly sound: readonly { readonly name: string; readonly undersize: Length }[];
+      /** Journals that need no grinding by themselves. */
+      readonly sound: readonly {
+        /** Which one. */
+        readonly name: string;
+        /** Its undersize now [m]. */
+        readonly undersize: Length;
+      }[];
     }
   | {
       /** No undersize saves these journals. */
@@ -149,8 +154,13 @@ export type Action =
       readonly ifGround: boolean;
       /** Whether the journals are to be ground to that undersize. */
       readonly isGround: boolean;
-      /** What wall shells must have that are made for each bearing, if any wall does [m]. */
-      readonly walls: readonly { readonly bearing: string; readonly wall: Span<Length> }[];
+      /** What shells must have that are made for each bearing, if any wall does. */
+      readonly walls: readonly {
+        /** Which bearing. */
+        readonly bearing: string;
+        /** What the wall of every half must lie between [m]. */
+        readonly wall: Span<Length>;
+      }[];
     }
   | {
       /** The crankshaft floats too much or too little. */
