@@ -31,7 +31,7 @@ describe('a bearing in oil that comes in at 330 °F', () => {
     );
     expect(first(hot)).toMatch(/^DO NOT RUN: rod 2 is not fit to run: film temperature/);
     expect(line(hot, 'What to do')).toBe(
-      'What to do: stop the engine and put the bearing right before it runs again.',
+      'What to do: do not run the engine, put the bearing right before it runs again.',
     );
   });
 });

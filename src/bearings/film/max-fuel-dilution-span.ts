@@ -24,7 +24,7 @@ import {
 export interface FilmDoubt {
   /** Inlet temperature, either way; by default 10 K [K]. */
   readonly inlet?: TemperatureDifference;
-  /** Effective length, downwards only: chamfers, fillet, oil hole, edges worn round; by default 25 % [-]. */
+  /** Effective length, downwards only: chamfers, fillet, oil hole, edges worn round; by default 25 %, so down to 80 % [-]. */
   readonly length?: Ratio;
   /** Roughness of both surfaces: guessed by eye it is good to a factor of two; by default 100 % [-]. */
   readonly roughness?: Ratio;
@@ -55,7 +55,8 @@ export interface MaxDilutionSpan {
 }
 
 const DOUBTS = ['inlet', 'length', 'roughness', 'clearance', 'load'] as const;
-const COMMON: Required<FilmDoubt> = {
+/** How far they are in doubt by the rule of thumb. */
+export const COMMON: Required<FilmDoubt> = {
   inlet: 10 as TemperatureDifference,
   length: 0.25 as Ratio,
   roughness: 1 as Ratio,
@@ -64,7 +65,7 @@ const COMMON: Required<FilmDoubt> = {
 };
 const RULE: Basis = {
   kind: 'common practice',
-  rule: 'in a home shop an inlet is known to 10 K, an effective length to a fifth less, a clearance to 20 %, a load to 25 % and a roughness to a factor of two',
+  rule: 'in a home shop an inlet is known to 10 K, an effective length to 25 % (down to 80 %), a clearance to 20 %, a load to 25 % and a roughness to a factor of two',
 };
 
 /**
