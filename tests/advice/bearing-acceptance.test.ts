@@ -113,7 +113,9 @@ describe('a big end whose masses are known', () => {
   it('is judged by its orbit, with the steady films beside it', () => {
     const { bigEnd } = (spoilt({}) as { oil: { bearing: { bigEnd: Json } } }).oil.bearing;
     const known = line({ 'oil.bearing.bigEnd': bigEnd }, 'Film');
-    expect(known).toMatch(/µm at the thinnest of the orbit, \d\.\d times the roughness/);
+    expect(known).toMatch(
+      /µm at the thinnest of the orbit by the loads of the cycle, \d\.\d times the roughness/,
+    );
     expect(known).toMatch(/steady, it would be .* under the mean load of .* under the most, /);
   });
 });

@@ -55,8 +55,7 @@ export interface MaxDilutionSpan {
 }
 
 const DOUBTS = ['inlet', 'length', 'roughness', 'clearance', 'load'] as const;
-/** How far they are in doubt by the rule of thumb. */
-export const COMMON: Required<FilmDoubt> = {
+const COMMON: Required<FilmDoubt> = {
   inlet: 10 as TemperatureDifference,
   length: 0.25 as Ratio,
   roughness: 1 as Ratio,
@@ -159,6 +158,14 @@ function fractionWith(
   const thinner = { ...(fuel !== undefined && { fuel }), ...(law !== undefined && { law }) };
   return fractionStood(standOf(thinner, bearing, needed));
 }
+
+/** By what share a load is in doubt, and who says so. */
+export const loadInDoubt = ({
+  load,
+}: FilmDoubt): { readonly share: Ratio; readonly basis: Basis } =>
+  load === undefined
+    ? { share: COMMON.load, basis: RULE }
+    : { share: load, basis: { kind: 'specified' } };
 
 const bothWays = (share: number) => [1 + share, 1 / (1 + share)];
 const widthOf = ({ span }: DilutionDriver): number => span.max - span.min;
