@@ -121,7 +121,9 @@ describe('report of the oil', () => {
     );
     expect(story).toContain('at least, by ASTM D7152 with fresh petrol, 5.7 vol%');
     expect(story).toContain('it has lost 62 % of its viscosity, above the 20 % at which');
-    expect(story).toMatch(/none to \d+\.\d vol% under a steady .*, not one figure: \d\.\d vol% by ASTM D7152/);
+    expect(story).toMatch(
+      /none to \d+\.\d vol% under a steady .*, not one figure: \d\.\d vol% by ASTM D7152/,
+    );
     expect(story).toContain(
       '7.1 cSt now, SAE 12, 16 or 20, and 11.1 cSt clean, SAE 30: it has left its grade.',
     );
