@@ -22,7 +22,7 @@ export const filmFindingLayout = { fields: { regime: regimeLayout, roughness: 'n
 export const acceptanceCheckNameLayout = { oneOf: ['film over particles', 'film over roughness', 'film temperature', 'least film by Trumpler', 'material', 'mean pressure', 'oil supply', 'peak pressure', 'start-up pressure by Trumpler', 'temperature by Trumpler'] } satisfies Layout;
 export const acceptanceCheckLayout = { by: 'outcome', variants: [
   { fields: { outcome: { oneOf: ['fails', 'holds'] }, check: acceptanceCheckNameLayout, finding: findingLayout } },
-  { fields: { outcome: { oneOf: ['unknown'] }, check: acceptanceCheckNameLayout, give: 'string', 'finding?': findingLayout } },
+  { fields: { outcome: { oneOf: ['caution', 'unknown'] }, check: acceptanceCheckNameLayout, give: 'string', 'finding?': findingLayout, 'tooNear?': { fields: { doubt: 'number', 'finding?': findingLayout } } } },
 ] } satisfies Layout;
 export const acceptedOrbitLayout = { by: 'outcome', variants: [
   { fields: { outcome: { oneOf: ['settled'] }, film: 'number' } },

@@ -1,4 +1,5 @@
 import type { AcceptanceCheck, SupplyFinding } from '../bearings/index.js';
+import { TRUMPLER, trumplerHottest } from '../bearings/internal.js';
 import { type Basis, describe, type Finding, type Wording } from '../judging/index.js';
 import { noteOf, say } from '../judging/internal.js';
 import {
@@ -7,18 +8,23 @@ import {
   type Length,
   micrometre,
   mLPerMinute,
+  percent,
   type Ratio,
   ratio,
+  type Temperature,
 } from '../quantities/index.js';
 import { formatNumber } from '../quantities/internal.js';
 import type { FilmReport } from './inspect-film.js';
 
 /** Whether a bearing is accepted, what is against it, what is unknown and what holds. */
-export function describeAcceptance({ bearing, acceptance }: FilmReport, wording: Wording): string {
+export function describeAcceptance(film: FilmReport, wording: Wording): string {
+  const { bearing, acceptance } = film;
   const { outcome, checks } = acceptance;
   const sayAll = (wanted: AcceptanceCheck['outcome']) =>
     checks
-      .filter((check) => check.outcome === wanted && check.check !== 'material')
+      .filter(
+        (check) => check.outcome === wanted && check.check !== 'material' && !isTooNear(check),
+      )
       .map((check) => sayCheck(check, wording));
   const noMetal = checks.some(({ check }) => check === 'material');
   const against = [
@@ -26,35 +32,76 @@ export function describeAcceptance({ bearing, acceptance }: FilmReport, wording:
     ...sayAll('fails'),
   ];
   const [unknown, holds] = [listed(sayAll('unknown')), listed(sayAll('holds'))];
-  const under = judgedUnder(acceptance, wording);
+  const rest = [
+    tooNear(film, wording),
+    care(listed(sayAll('caution'))),
+    holding(holds),
+    judgedUnder(film, wording),
+  ];
+  const sentences = (...all: readonly string[]) => all.filter((each) => each !== '').join(' ');
   switch (outcome) {
     case 'accepted':
-      return `${bearing} is accepted: ${holds}. ${under}`.trim();
+      return sentences(
+        `${bearing} is accepted: ${holds}.`,
+        ...rest.filter((each) => each !== holding(holds)),
+      );
     case 'undecided':
-      return `${bearing} is not accepted until these are known: ${unknown}. ${holding(holds)} ${under}`.trim();
+      return sentences(
+        unknown === ''
+          ? `${bearing} is not accepted yet.`
+          : `${bearing} is not accepted until these are known: ${unknown}.`,
+        ...rest,
+      );
     case 'not accepted':
-      return [
+      return sentences(
         `${bearing} is not accepted: ${listed(against)}.`,
-        ...(unknown === '' ? [] : [`Unknown: ${unknown}.`]),
-        holding(holds),
-        under,
-      ]
-        .filter((sentence) => sentence !== '')
-        .join(' ');
+        unknown === '' ? '' : `Unknown: ${unknown}.`,
+        ...rest,
+      );
   }
 }
 
-/** What the loads were, where they are not those of the cycle. */
-function judgedUnder({ load }: FilmReport['acceptance'], { units }: Wording): string {
-  if (load.of === 'cycle') return '';
+const isTooNear = (check: AcceptanceCheck): boolean =>
+  check.outcome === 'unknown' && check.tooNear !== undefined;
+
+/** What holds only if the load is no more than was given: `Too near to tell: …, as the load is in doubt by 25 % (…).` */
+function tooNear({ acceptance, loadDoubt }: FilmReport, wording: Wording): string {
+  const near = acceptance.checks.flatMap((check) => {
+    if (check.outcome !== 'unknown' || !check.tooNear || !check.finding) return [];
+    const { finding } = check.tooNear;
+    const worst = finding
+      ? `but ${sayValue(finding, wording)} at the most`
+      : 'but unknown at the most';
+    return [`${sayFinding(check.finding, wording)}, ${worst}`];
+  });
+  if (near.length === 0) return '';
+  return `Too near to tell: ${listed(near)}, as the load is in doubt by ${format(loadDoubt.share, percent, 0)} ${noteOf(loadDoubt.basis, wording)}.`;
+}
+
+/** What the steady load of the sheet is used for, where the loads of the cycle are known. */
+export function useOfSteady({ load, acceptance }: FilmReport, { units }: Wording): string {
+  const steady = `the steady ${say(load, 'force', units)} of the sheet is`;
+  return load < acceptance.load.peak
+    ? `${steady} used only for the fuel that the film tolerates`
+    : `${steady} more than the cycle has, so it counts as the most of the load, for the pressure and the oil needed, but not around the orbit`;
+}
+
+/** What the loads were. */
+function judgedUnder(film: FilmReport, wording: Wording): string {
+  const { load } = film.acceptance;
+  const { units } = wording;
+  if (load.of === 'cycle') {
+    return `All this is by the loads of the cycle, with gas of a simple trace; ${useOfSteady(film, wording)}.`;
+  }
   return `All this is under one steady load of ${say(load.peak, 'force', units)}; the loads of the cycle were not given.`;
 }
 
+const care = (cautions: string): string => (cautions === '' ? '' : `With care: ${cautions}.`);
 const holding = (holds: string): string => (holds === '' ? '' : `These hold: ${holds}.`);
 
 /** One check with its numbers. */
 export function sayCheck(check: AcceptanceCheck, wording: Wording): string {
-  if (check.outcome !== 'unknown') return sayFinding(check.finding, wording);
+  if (!('give' in check)) return sayFinding(check.finding, wording);
   const { finding, give } = check;
   return `${finding ? sayFinding(finding, wording) : check.check} (give ${give})`;
 }
@@ -71,8 +118,34 @@ function sayFinding(finding: Finding, wording: Wording): string {
       return `${feature} ${flow(value as Flow)} measured, of ${flow(least as Flow)} that leave at the ends ${note}`;
     case 'length':
       return `${feature} ${format(value as Length, micrometre)}, of ${format(least as Length, micrometre)} needed ${note}`;
+    case 'temperature':
+      return `${describe(finding, wording)}${feature === 'film temperature' ? heat(value as Temperature, wording) : ''}`;
     default:
       return describe(finding, wording);
+  }
+}
+
+/** What the limit of the metal does not say. */
+function heat(value: Temperature, wording: Wording): string {
+  const most = trumplerHottest();
+  const warm =
+    value > most
+      ? `; above ${say(most, 'temperature', wording.units)}, the hottest that oil should become ${noteOf(TRUMPLER, wording)}`
+      : '';
+  return `, the limit of the metal, not a running temperature${warm}`;
+}
+
+/** A value alone, in the unit that it is read in. */
+function sayValue({ value, dimension }: Finding, { units }: Wording): string {
+  switch (dimension) {
+    case 'ratio':
+      return `${formatNumber(value as Ratio, ratio, 1)} times`;
+    case 'flow':
+      return flow(value as Flow);
+    case 'length':
+      return format(value as Length, micrometre);
+    default:
+      return say(value, dimension, units);
   }
 }
 

@@ -3,7 +3,13 @@ import type { Wording } from '../judging/index.js';
 import { describeSpan, noteOf, say } from '../judging/internal.js';
 import { format, type Length, micrometre, type Ratio, ratio } from '../quantities/index.js';
 import { formatNumber } from '../quantities/internal.js';
-import { describeAcceptance, describeSupply, listed, sayCheck } from './describe-acceptance.js';
+import {
+  describeAcceptance,
+  describeSupply,
+  listed,
+  sayCheck,
+  useOfSteady,
+} from './describe-acceptance.js';
 import { agrees } from './film-sizes.js';
 import { type FilmReport, wrecking } from './inspect-film.js';
 import type { OilReport } from './inspect-oil.js';
@@ -54,21 +60,37 @@ function bearingOf({ bearing, sizes }: FilmReport, { units }: Wording): string {
 }
 
 /** The film that counts, against the roughness; the steady films beside it where it is an orbit's. */
-function thicknessOf({ load, now, finding, acceptance }: FilmReport, wording: Wording): string {
+function thicknessOf(report: FilmReport, wording: Wording): string {
+  const { load, now, finding, acceptance } = report;
   const { films, load: loads } = acceptance;
   const { regime, thresholds, roughness } = finding;
   const force = (of: typeof load) => say(of, 'force', wording.units);
   const decimals = alike(finding.finding.value, thresholds.full) ? 2 : 1;
   const needed = `a full film takes ${formatNumber(thresholds.full, ratio, decimals)} times ${noteOf(finding.finding.basis, wording)}`;
-  const against = `${formatNumber(finding.finding.value, ratio, decimals)} times the roughness of ${microns(roughness)}: ${regime} film (${needed})`;
+  const against = `${formatNumber(finding.finding.value, ratio, decimals)} times the roughness of ${microns(roughness)}: ${regime} film${regime === 'full' ? onlyIf(acceptance) : ''} (${needed})`;
   if (films.orbit === undefined) {
     return `${steady(now, wording)} under a steady ${force(load)}${now.film.outcome === 'no film' ? '' : `, ${against}`}`;
   }
   if (films.mean.film.outcome === 'no film') return `no film, as ${films.mean.film.because}`;
   const beside = `steady, it would be ${steady(films.mean, wording)} under the mean load of ${force(loads.mean)} and ${steady(films.peak, wording)} under the most, ${force(loads.peak)}`;
   return films.orbit.outcome === 'settled'
-    ? `${microns(films.orbit.film)} at the thinnest of the orbit, ${against}; ${beside}; the gas pressure is that of a simple trace, not measured`
-    : `${ORBIT[films.orbit.outcome]}; ${beside}`;
+    ? `${microns(films.orbit.film)} at the thinnest of the orbit by the loads of the cycle, ${against}; ${beside}; the gas pressure is that of a simple trace, not measured; ${useOfSteady(report, wording)}`
+    : `${ORBIT[films.orbit.outcome]}; ${beside}; ${useOfSteady(report, wording)}`;
+}
+
+/** What a full film is not full without. */
+function onlyIf({ checks }: FilmReport['acceptance']): string {
+  const failing = checks
+    .filter(({ outcome, check }) => outcome === 'fails' && check.endsWith('pressure'))
+    .map(({ check }) => check);
+  if (failing.length > 0) {
+    return `, but only at the loads computed, and its ${failing.join(' and ')} ${failing.length === 1 ? 'fails' : 'fail'}`;
+  }
+  const near = checks.some(
+    (check) =>
+      check.check === 'film over roughness' && check.outcome === 'unknown' && check.tooNear,
+  );
+  return near ? ', but too near to tell, as the load is in doubt' : '';
 }
 
 /** Whether two ratios print alike to one decimal, though one is the larger. */

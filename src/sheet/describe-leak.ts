@@ -33,6 +33,9 @@ export function describeTolerance(
     .map(({ driver, span: moved }) => `${DRIVERS[driver]} (${ends(moved)})`);
   const orbit = film.acceptance.films.orbit ? ', not around its orbit' : '';
   const steady = `under a steady ${say(film.load, 'force', wording.units)}${orbit}`;
+  if (span.max === 0) {
+    return `none ${steady}, whatever is moved as far as it is in doubt ${noteOf(basis, wording)}.`;
+  }
   return `${ends(span)} ${steady}, not one figure: ${given}. It hangs on ${each.join(', ')}, each moved alone as far as it is in doubt ${noteOf(basis, wording)}; two at once move it further. Go by the least.`;
 }
 
@@ -76,7 +79,7 @@ const BECAUSE = {
 } as const;
 
 const PREVENTION =
-  'close the fuel cock and let the float bowl run dry. Before you crank, take the plugs out and turn the engine by hand, with the leads earthed away from the openings: fuel above a piston bends the rod.';
+  'shut the fuel cock and let the engine run until it stops. Before you crank, take the plugs out and turn the engine by hand, with the leads earthed away from the openings: fuel above a piston bends the rod.';
 
 function leakOf({ flow, basis, running, evaporation, flooded }: LeakReport, wording: Wording) {
   const { units } = wording;

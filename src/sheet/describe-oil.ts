@@ -35,7 +35,7 @@ function toDo({ sample, film, tolerance, leak }: OilReport): string {
   const change = sample !== undefined && (sample.dilution?.stage !== 'normal' || isThinOil(sample));
   const inDoubt = film?.finding.regime === 'full' && tolerance?.span.min === 0;
   const steps = [
-    ...(stop ? ['stop the engine', 'drain the oil'] : []),
+    ...(stop ? ['do not run the engine', 'drain the oil'] : []),
     ...(!stop && change ? ['change the oil'] : []),
     ...(leaks && sample?.dilution === undefined ? ['measure the oil before you run on it'] : []),
     ...(leaks ? ['mend the needle valve before you refill'] : []),
@@ -45,7 +45,7 @@ function toDo({ sample, film, tolerance, leak }: OilReport): string {
         ]
       : []),
     ...(film && wrecking(film.acceptance).length > 0
-      ? [`${stop ? '' : 'stop the engine and '}put the bearing right before it runs again`]
+      ? [`${stop ? '' : 'do not run the engine, '}put the bearing right before it runs again`]
       : []),
     ...(inDoubt && leaks && !stop
       ? ['settle what the film hangs on before you run with fuel in the oil']

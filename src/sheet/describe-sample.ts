@@ -1,5 +1,5 @@
 import { describe, type Wording } from '../judging/index.js';
-import { noteOf, say } from '../judging/internal.js';
+import { describeSpan, noteOf, say } from '../judging/internal.js';
 import type { BlendingLaw, SaeGrades, ThinningFinding } from '../oil/index.js';
 import {
   celsius,
@@ -8,6 +8,7 @@ import {
   type KinematicViscosity,
   percent,
   percentByVolume,
+  type VolumeFraction,
 } from '../quantities/index.js';
 import { formatNumber } from '../quantities/internal.js';
 import { either } from '../reading/index.js';
@@ -36,6 +37,24 @@ export function fuelNow(sample: SampleReport, wording: Wording): string {
   return `if fuel thinned it, at most, ${most}, ${describe(dilution.finding, wording)}; at least, ${least}; ${taken}. Stage at the upper end, ${most}: ${dilution.stage}. ${NO_LAW}`;
 }
 
+/**
+ * The fuel in the oil in few words, for an action: `5.7 to 16.6 vol% of fuel, if it is fuel; the limit is 5.0 vol% (…)`.
+ * The viscosity alone does not show that it is fuel.
+ */
+export function describeFuelSpan(
+  { byLaw, dilution }: Pick<SampleReport, 'byLaw' | 'dilution'>,
+  wording: Wording,
+): string {
+  if (!dilution || !byLaw) return 'fuel unknown, as the sample is thicker than clean oil';
+  const { limits, basis, value } = dilution.finding;
+  const found = { min: Math.max(0, byLaw.span.min) as VolumeFraction, max: value };
+  return `${describeSpan(found, 'volumeFraction', wording.units)} of fuel, if it is fuel; the limit is ${format(limits.max as VolumeFraction, percentByVolume)} ${noteOf(basis, wording)}`;
+}
+
+/** Why a sample is thicker than clean oil. */
+export const WHY_THICK =
+  'it has aged, is another grade, has water or coolant in it (milky), or soot';
+
 /** What ASTM D7152 says of itself in sections 1.3 and 5.4. */
 const NO_LAW =
   'No law is exact for fuel in oil: ASTM D7152 may not hold with viscosity improvers and additive packages (1.3), and for fuel blends found mass fractions more accurate (5.4).';
@@ -45,7 +64,7 @@ export function viscosityNow(sample: SampleReport, wording: Wording): string {
   const { temperature, viscosity, clean, dilution, thinning, hot } = sample;
   const at = say(temperature, 'temperature', wording.units);
   const cold = `${print(viscosity)} at ${at}, against ${print(clean)} for clean oil`;
-  if (!dilution) return `${cold}: it has aged or is another grade.`;
+  if (!dilution) return `${cold}: ${WHY_THICK}.`;
   const lost = thinning && viscosity < clean ? `; ${lostOf(thinning, wording)}` : '';
   if (!hot) return `${cold}${lost}.`;
   const hundred = say(celsius(100), 'temperature', wording.units);

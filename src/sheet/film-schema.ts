@@ -2,6 +2,7 @@ import { z } from 'zod';
 import type { ShellMaterial } from '../bearings/index.js';
 import {
   guardBearing,
+  NO_FILTER,
   oilBrought,
   particleSize,
   shellMetals,
@@ -20,6 +21,7 @@ import {
 import { oilTemperature } from '../oil/internal.js';
 import type { Ratio } from '../quantities/index.js';
 import { accepting, chosen, fields, name, quantity, word } from '../reading/index.js';
+import type { FilmSheet } from './oil-sheet.js';
 
 const size = quantity('length', diameter);
 const roughness = quantity('length', surfaceRoughness);
@@ -48,6 +50,15 @@ const material = chosen<ShellMaterial>([metal, ownMetal], (value) =>
   typeof value === 'object' && value !== null ? ownMetal : metal,
 );
 
+const particle = quantity('length', particleSize);
+const unfiltered = word(NO_FILTER);
+
+/** A size, or that there is no filter. */
+const largestParticle = chosen<NonNullable<FilmSheet['largestParticle']>>(
+  [particle, unfiltered],
+  (value) => (value === NO_FILTER ? unfiltered : particle),
+);
+
 const { least, most } = geometricCompression;
 
 const bigEnd = fields({
@@ -73,7 +84,7 @@ export const filmBearing = fields({
   filmRatio: plainNumber(0.1, 1000).exactOptional(),
   material: material.exactOptional(),
   duty: word('general', 'closely fitted').exactOptional(),
-  largestParticle: quantity('length', particleSize).exactOptional(),
+  largestParticle: largestParticle.exactOptional(),
   supply: fields({
     by: word('pump', 'splash'),
     measured: quantity('flow', oilBrought).exactOptional(),

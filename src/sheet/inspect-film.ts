@@ -8,6 +8,7 @@ import {
   heatBalance,
   type WarmFilm,
 } from '../bearings/index.js';
+import { loadInDoubt } from '../bearings/internal.js';
 import type { Basis } from '../judging/index.js';
 import { namedFrom } from '../judging/internal.js';
 import { bigEndLoads, gasTrace, type LoadDiagram } from '../motion/index.js';
@@ -49,7 +50,14 @@ export interface FilmReport {
   readonly now: WarmFilm;
   /** Its film against the roughness of its surfaces: the orbit's, where the parts that load it are known. */
   readonly finding: FilmFinding;
-  /** Whether the bearing is good in that oil. */
+  /** By what share its load may be more than was given, as it was not measured, and who says so. */
+  readonly loadDoubt: {
+    /** The share [-]. */
+    readonly share: Ratio;
+    /** Who says so. */
+    readonly basis: Basis;
+  };
+  /** Whether the bearing is good in that oil, if its load is no more than it may be. */
   readonly acceptance: BearingAcceptance;
 }
 
@@ -106,7 +114,8 @@ export function inspectFilm(
       warm: heatBalance({ ...loaded, clearance, oil: oilNow(oil, fuel) }),
     })),
   );
-  const acceptance = acceptanceOf(bearing, sizes, oilNow(oil, fuel));
+  const loadDoubt = loadInDoubt(oil.doubt ?? {});
+  const acceptance = acceptanceOf(bearing, sizes, oilNow(oil, fuel), loadDoubt.share);
   const own = filmRatio !== undefined && {
     thresholds: { mixed: Math.min(1, filmRatio) as Ratio, full: filmRatio },
   };
@@ -118,6 +127,7 @@ export function inspectFilm(
     clearance: now.clearance,
     now: now.warm,
     finding,
+    loadDoubt,
     acceptance,
   };
 }
@@ -131,12 +141,18 @@ interface AtClearance {
 const thinner = (ends: readonly AtClearance[]): AtClearance =>
   ends.reduce((a, b) => (b.warm.film.film < a.warm.film.film ? b : a));
 
-function acceptanceOf(bearing: FilmSheet, sizes: FilmSizes, oil: Oil): BearingAcceptance {
+function acceptanceOf(
+  bearing: FilmSheet,
+  sizes: FilmSizes,
+  oil: Oil,
+  loadDoubt: Ratio,
+): BearingAcceptance {
   const { name, bigEnd, ...rest } = bearing;
   return bearingAcceptance({
     ...rest,
     clearance: sizes.clearance,
     oil,
+    loadDoubt,
     ...(bigEnd && { loads: loadsOf(bigEnd, bearing.speed) }),
   });
 }

@@ -33,6 +33,7 @@ export function oilNames(part: 'sample' | 'bearing' | 'leak', oil: OilSheet): Na
         fuel: 'fuel',
         'fuel.line': fuelLine,
         doubt: 'doubt',
+        loadDoubt: 'doubt.load',
         'options.thresholds': 'bearing.filmRatio',
       };
     case 'leak':

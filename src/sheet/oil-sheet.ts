@@ -104,8 +104,8 @@ export interface FilmSheet extends LoadedBearing {
   readonly material?: ShellMaterial;
   /** Without a film ratio: 3 as a general figure, 5 for surfaces that fit closely. */
   readonly duty?: 'general' | 'closely fitted';
-  /** The largest particle that no filter holds back [m]. */
-  readonly largestParticle?: Length;
+  /** The largest particle that no filter holds back, or that there is no filter [m]. */
+  readonly largestParticle?: Length | 'no filter';
   /** How oil comes to it. */
   readonly supply?: OilSupply;
   /** The parts that load a big end, so that it is judged by its orbit. */

@@ -31,7 +31,7 @@ describe('a bearing in oil that comes in at 330 °F', () => {
     );
     expect(first(hot)).toMatch(/^DO NOT RUN: rod 2 is not fit to run: film temperature/);
     expect(line(hot, 'What to do')).toBe(
-      'What to do: stop the engine and put the bearing right before it runs again.',
+      'What to do: do not run the engine, put the bearing right before it runs again.',
     );
   });
 });
@@ -113,7 +113,9 @@ describe('a big end whose masses are known', () => {
   it('is judged by its orbit, with the steady films beside it', () => {
     const { bigEnd } = (spoilt({}) as { oil: { bearing: { bigEnd: Json } } }).oil.bearing;
     const known = line({ 'oil.bearing.bigEnd': bigEnd }, 'Film');
-    expect(known).toMatch(/µm at the thinnest of the orbit, \d\.\d times the roughness/);
+    expect(known).toMatch(
+      /µm at the thinnest of the orbit by the loads of the cycle, \d\.\d times the roughness/,
+    );
     expect(known).toMatch(/steady, it would be .* under the mean load of .* under the most, /);
   });
 });

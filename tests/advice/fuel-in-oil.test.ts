@@ -142,7 +142,12 @@ describe('a leak runs while the engine stands too', () => {
     const text = oilText({ 'oil.leak': { drops: '6 per minute', clearanceVolume: '60 mL' } });
     // 60 mL at 18 mL/h.
     expect(text).toContain('3.3 h');
-    for (const words of ['fuel cock', 'float bowl', 'plugs out', 'by hand']) {
+    for (const words of [
+      'fuel cock',
+      'shut the fuel cock and let the engine run until it stops',
+      'plugs out',
+      'by hand',
+    ]) {
       expect(text).toContain(words);
     }
   });

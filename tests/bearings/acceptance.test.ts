@@ -15,6 +15,9 @@ import {
   micrometre,
   mLPerMinute,
   newton,
+  type Pressure,
+  percent,
+  type Ratio,
   type Roughness,
   ratio,
   rpm,
@@ -104,7 +107,7 @@ describe('bearingAcceptance', () => {
       return [outcome, ...because.map((check) => check.outcome === 'unknown' && check.give)];
     };
     expect(bare('roughness')).toEqual(['undecided', 'the roughness Rq of journal and shell']);
-    expect(bare('largestParticle')[1]).toContain('without a filter none is known');
+    expect(bare('largestParticle')[1]).toContain('or that there is no filter');
     expect(bare('supply')[1]).toContain('measured to reach this bearing');
     expect(verdict({ supply: { by: 'splash' } })).toEqual(['undecided', 'oil supply']);
   });
@@ -172,6 +175,68 @@ describe('bearingAcceptance', () => {
     expect(verdict({ rule: 'Trumpler', load: lbf(20) })[0]).toBe('undecided');
   });
 
+  it('does not let a check hold that fails if the load is more by as much as it is in doubt', () => {
+    // 7 MPa carry 1000 lbf on 1.625 in² (4.2 MPa) and 1250 lbf (5.3 MPa), but 5 MPa carry only the first.
+    const at = (meanPressure: Pressure, loadDoubt?: Ratio) =>
+      bearingAcceptance({
+        ...{ ...good, load: lbf(1000), largestParticle: micrometre(1) },
+        material: { name: 'own', meanPressure, temperature: celsius(150) },
+        roughness: { journal: micrometre(0.1), shell: micrometre(0.1) },
+        ...(loadDoubt !== undefined && { loadDoubt }),
+      });
+    expect(at(MPa(5)).outcome).toBe('accepted');
+    expect(at(MPa(7), percent(25)).outcome).toBe('accepted');
+    const near = at(MPa(5), percent(25));
+    expect(near.outcome).toBe('undecided');
+    expect(near.because.map(({ check }) => check)).toEqual(['mean pressure', 'peak pressure']);
+    const [first] = near.because;
+    const [given, more] =
+      first?.outcome === 'unknown' ? [first.finding?.value, first.tooNear?.finding?.value] : [];
+    // 1000 lbf = 4448.22 N on 1.625 in² = 1.048385e-3 m².
+    expect(given).toBeCloseTo(4448.221615 / 1.048385e-3, -1);
+    expect(more).toBeCloseTo((1.25 * 4448.221615) / 1.048385e-3, -1);
+  });
+
+  it('lets no doubt excuse what fails under the load as it was given', () => {
+    const crushed = { ...good, load: lbf(8000) };
+    const failing = (loadDoubt: Ratio) =>
+      bearingAcceptance({ ...crushed, loadDoubt }).because.map(({ check }) => check);
+    expect(failing(percent(100))).toEqual(failing(percent(0)));
+    expect(failing(percent(100))).toContain('mean pressure');
+  });
+
+  it('moves every load of a cycle with the doubt', () => {
+    const { films, load } = bearingAcceptance({ ...good, loads });
+    const least = (films.film ?? 0) / micrometre(1);
+    // Between the film under these loads and the thinner one under a quarter more.
+    const rough = { journal: micrometre(least / 3.02), shell: micrometre(1e-2) };
+    const orbit = { ...good, loads, roughness: rough, duty: 'general' as const };
+    expect(verdict(orbit)).not.toContain('film over roughness: too near');
+    const near = bearingAcceptance({ ...orbit, loadDoubt: percent(25) });
+    const check = near.checks.find((each) => each.check === 'film over roughness');
+    expect(check?.outcome === 'unknown' && check.tooNear?.finding?.verdict).toBe('below');
+    expect(near.load).toEqual(load);
+  });
+
+  it('takes an engine without a filter with a caution that alone withholds nothing', () => {
+    const unfiltered = bearingAcceptance({ ...good, largestParticle: 'no filter' });
+    expect(unfiltered.outcome).toBe('accepted');
+    const dirt = unfiltered.checks.find(({ check }) => check === 'film over particles');
+    expect(dirt?.outcome).toBe('caution');
+    // Bronze and the like hardly embed dirt: it scores the journal.
+    expect(verdict({ largestParticle: 'no filter', material: 'tin bronze' })).toEqual([
+      'undecided',
+      'film over particles',
+    ]);
+  });
+
+  it('judges the hottest of the films that it computes', () => {
+    const { checks, films } = bearingAcceptance({ ...good, loads });
+    const judged = checks.find(({ check }) => check === 'film temperature')?.finding?.value ?? 0;
+    const out = [films.mean, films.peak].map(({ temperature, rise }) => temperature + rise / 2);
+    expect(judged).toBeCloseTo(Math.max(...out), 9);
+  });
+
   it('never takes a bearing for better because less is known of it', () => {
     const rank = { 'not accepted': 0, undecided: 1, accepted: 2 };
     const optional = ['material', 'roughness', 'largestParticle', 'supply'] as const;
@@ -201,6 +266,7 @@ describe('bearingAcceptance', () => {
     ['duty', { duty: 'light' }],
     ['rule', { rule: 'thumb' }],
     ['largestParticle', { largestParticle: 15 }],
+    ['loadDoubt', { loadDoubt: 25 }],
     ['supply.by', { supply: { by: 'luck' } }],
     ['supply.measured', { supply: { by: 'pump', measured: 60 } }],
     ['loads.speed', { loads: { ...loads, speed: rpm(1500) } }],

@@ -18,12 +18,17 @@ export interface BearingToAccept extends Omit<FedBearing, 'clearance'> {
   readonly filmRatio?: Ratio;
   /** Without a film ratio of your own: 3 as a general figure, 5 for surfaces that fit closely. */
   readonly duty?: 'general' | 'closely fitted';
-  /** The largest particle that comes in with the oil because no filter holds it back [m]. */
-  readonly largestParticle?: Length;
+  /** The largest particle that comes in with the oil because no filter holds it back, or that there is no filter [m]. */
+  readonly largestParticle?: Length | 'no filter';
   /** How oil comes to it. */
   readonly supply?: OilSupply;
   /** The loads of a big end over the cycle, from `bigEndLoads`; the verdict then goes by its orbit. */
   readonly loads?: LoadDiagram;
+  /**
+   * By what share every load may be more than was given, as one is that nobody measured; none by default. What holds
+   * only as given is then unknown. A load that may be less excuses nothing [-].
+   */
+  readonly loadDoubt?: Ratio;
   /** A rule to hold it to besides. */
   readonly rule?: 'Trumpler';
   /** For that rule: the load while the shaft starts to turn [N]. */
@@ -54,14 +59,21 @@ export type AcceptanceCheck =
       readonly finding: Finding;
     }
   | {
-      /** Nobody knows. */
-      readonly outcome: 'unknown';
+      /** Nobody knows. A caution can be lived with, and withholds no acceptance. */
+      readonly outcome: 'unknown' | 'caution';
       /** What was to be checked. */
       readonly check: AcceptanceCheckName;
-      /** What would settle it. */
+      /** What would settle it, or how to live with a caution. */
       readonly give: string;
       /** The value against the stricter limit, where sources differ and it lies between them. */
       readonly finding?: Finding;
+      /** It holds under the loads as given, and not if they are more by as much as they are in doubt. */
+      readonly tooNear?: {
+        /** By what share they may be more [-]. */
+        readonly doubt: Ratio;
+        /** The value under that much more, if it can be computed. */
+        readonly finding?: Finding;
+      };
     };
 
 /** The orbit of a big end, as far as its acceptance goes by it. */
@@ -96,7 +108,7 @@ export interface FilmsSideBySide {
 /** Whether a bearing is good. */
 export interface BearingAcceptance {
   /**
-   * Accepted only if every check holds. Not accepted if one fails or the metal of the shell is unknown.
+   * Accepted only if every check holds or is no more than a caution. Not accepted if one fails or the metal of the shell is unknown.
    * Otherwise undecided.
    */
   readonly outcome: 'accepted' | 'not accepted' | 'undecided';

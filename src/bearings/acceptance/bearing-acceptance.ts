@@ -14,11 +14,13 @@ import {
   pressureCheck,
   roughnessCheck,
   settled,
+  supplyCheck,
   temperatureCheck,
   unknown,
 } from './checks.js';
-import { filmsAt, loadsOn } from './films.js';
-import { guardAcceptance } from './guard-acceptance.js';
+import { filmsAt, hottestOf, loadsOn } from './films.js';
+import { type CheckedAcceptance, guardAcceptance } from './guard-acceptance.js';
+import { inDoubt, underMore } from './load-doubt.js';
 import { supplyOf } from './oil-supply.js';
 import type { ShellLimits } from './shell-material.js';
 import {
@@ -36,7 +38,10 @@ import {
  *
  * Under the loads of a cycle the film is that of the orbit; the steady films under the mean and under the most
  * of the load stand beside it. A clearance that is a span is judged at both ends, each check at the worse. The
- * temperature is that of the oil on its way out, the hottest. Pressure is load over journal times length.
+ * temperature is that of the oil on its way out, the hottest of the films computed, against what the metal stands; that
+ * is no running temperature. Pressure is load over journal times length.
+ *
+ * Where the loads are in doubt, what holds only as they were given is too near to tell, and unknown.
  *
  * Each check holds only for a round, stiff bearing that is full of oil. It says nothing about knock.
  *
@@ -67,7 +72,20 @@ import {
  * ```
  */
 export function bearingAcceptance(bearing: BearingToAccept): BearingAcceptance {
-  const { ends, loads, combined, metal } = guardAcceptance(bearing);
+  const checked = guardAcceptance(bearing);
+  const { checks: given, ...rest } = judged(checked, bearing);
+  const checks = inDoubt(given, bearing.loadDoubt, (more) => {
+    const { load, loads } = underMore({ load: bearing.load, loads: checked.loads }, more);
+    return judged({ ...checked, ...(loads && { loads }) }, { ...bearing, load }).checks;
+  });
+  return { ...verdictOf(checks), checks, ...rest };
+}
+
+/** Every check, at the worse end of the clearance, under one set of loads. */
+function judged(
+  { ends, loads, combined, metal }: CheckedAcceptance,
+  bearing: BearingToAccept,
+): Omit<BearingAcceptance, 'outcome' | 'because'> {
   const load = loadsOn(bearing.load, loads);
   const films = ends.map((end) => filmsAt(end, load, loads));
   const need = largestOf(films.map(({ sideFlow }) => sideFlow));
@@ -75,22 +93,16 @@ export function bearingAcceptance(bearing: BearingToAccept): BearingAcceptance {
   const each = ends.map((end, i) => [
     ...metalChecks(end, load, films[i] as FilmsSideBySide, metal),
     roughnessCheck(films[i] as FilmsSideBySide, combined, bearing),
-    particleCheck(films[i] as FilmsSideBySide, bearing.largestParticle),
+    particleCheck(films[i] as FilmsSideBySide, bearing),
     ...(bearing.rule === undefined ? [] : byTrumpler(end, load.peak, bearing.startUpLoad)),
   ]);
   const [first = [], second = first] = each;
   const checks = [
     ...first.map((check, i) => worse(check, second[i] ?? check)),
-    supply.outcome === 'unknown'
-      ? unknown('oil supply', 'the oil that was measured to reach this bearing in a minute')
-      : ({
-          outcome: supply.outcome === 'enough' ? 'holds' : 'fails',
-          check: 'oil supply',
-          finding: supply.finding,
-        } as AcceptanceCheck),
+    supplyCheck(supply),
   ];
   const [thinnest] = [...films].sort((a, b) => (a.film ?? 0) - (b.film ?? 0));
-  return { ...verdictOf(checks), checks, load, films: thinnest as FilmsSideBySide, supply };
+  return { checks, load, films: thinnest as FilmsSideBySide, supply };
 }
 
 /** What the metal of the shell carries and stands; without the metal, only that it is unknown. */
@@ -101,11 +113,10 @@ function metalChecks(
   metal: ShellLimits | undefined,
 ): readonly AcceptanceCheck[] {
   if (metal === undefined) return [unknown('material', 'the metal of the shell, or its limits')];
-  const warm = load.of === 'cycle' ? films.mean : films.peak;
   return [
     pressureCheck('mean pressure', pressureOf(load.mean, bearing), metal.meanPressure),
     peakCheck(pressureOf(load.peak, bearing), metal),
-    temperatureCheck('film temperature', warm, metal.temperature, metal.basis),
+    temperatureCheck('film temperature', hottestOf(films), metal.temperature, metal.basis),
   ];
 }
 
@@ -132,7 +143,7 @@ function byTrumpler(
   ];
 }
 
-const RANK = { fails: 0, unknown: 1, holds: 2 } as const;
+const RANK = { fails: 0, unknown: 1, caution: 2, holds: 3 } as const;
 
 /** The worse of one check at both ends of the clearance. */
 function worse(a: AcceptanceCheck, b: AcceptanceCheck): AcceptanceCheck {

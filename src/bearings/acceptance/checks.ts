@@ -8,7 +8,10 @@ import type {
   BearingToAccept,
   FilmsSideBySide,
 } from './acceptance-types.js';
-import type { PressureBand, ShellLimits } from './shell-material.js';
+import { NO_FILTER } from './domains.js';
+import { wayOut } from './films.js';
+import type { SupplyFinding } from './oil-supply.js';
+import type { PressureBand, ShellLimits, ShellMaterial } from './shell-material.js';
 
 /** A check that a value settles. */
 export function settled<D extends Dimension>(
@@ -34,6 +37,17 @@ export const unknown = (
   ...(strict?.finding && { finding: strict.finding }),
 });
 
+/** What comes in against what leaves. */
+export function supplyCheck(supply: SupplyFinding): AcceptanceCheck {
+  const check = 'oil supply';
+  if (supply.outcome !== 'unknown') {
+    const outcome = supply.outcome === 'enough' ? 'holds' : 'fails';
+    return { outcome, check, finding: supply.finding as Finding };
+  }
+  const level = supply.by === 'splash' ? ' at the lowest level you run at; check the level' : '';
+  return unknown(check, `the oil that was measured to reach this bearing in a minute${level}`);
+}
+
 /** A pressure against what every shell of the metal carries, and what none does. */
 export function pressureCheck(
   check: 'mean pressure' | 'peak pressure',
@@ -56,10 +70,6 @@ export function peakCheck(
   if (peakPressure && value > sure) return pressureCheck('peak pressure', value, peakPressure);
   return pressureCheck('peak pressure', value, { sure, basis });
 }
-
-/** How hot the oil is on its way out, the hottest of it. */
-export const wayOut = ({ temperature, rise }: WarmFilm): Temperature =>
-  (temperature + rise / 2) as Temperature;
 
 /** The temperature of the oil on its way out against what the metal stands. */
 export function temperatureCheck(
@@ -119,16 +129,36 @@ const KHONSARI: Basis = {
     'Khonsari and Booser, How to Match Oil Filtration to Machine Requirements (2006): particles smaller than the least film',
 };
 
+/** Metals too hard to take dirt in, where it scores the journal instead. */
+const HARD: readonly (ShellMaterial | undefined)[] = [
+  'copper-lead',
+  'aluminium',
+  'tin bronze',
+  'lead bronze',
+];
+
 /** The film against the largest particle that comes in with the oil. */
 export function particleCheck(
   { film }: FilmsSideBySide,
-  particle: Length | undefined,
+  { largestParticle: particle, material }: Pick<BearingToAccept, 'largestParticle' | 'material'>,
 ): AcceptanceCheck {
   const check = 'film over particles';
+  if (particle === NO_FILTER) {
+    return HARD.includes(material)
+      ? unknown(
+          check,
+          'a filter, and the largest particle that it lets through: this metal is too hard to embed dirt',
+        )
+      : {
+          outcome: 'caution',
+          check,
+          give: 'a filter; until then, change the oil often and clean the sump each time: soft metal embeds what is smaller than it is thick, and a hard one nothing',
+        };
+  }
   if (particle === undefined) {
     return unknown(
       check,
-      'the largest particle that the filter lets through; without a filter none is known',
+      'the largest particle that the filter lets through, or that there is no filter',
     );
   }
   if (film === undefined)

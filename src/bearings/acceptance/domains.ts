@@ -22,6 +22,9 @@ export const particleSize = /* @__PURE__ */ lengthDomain({
   example: 'micrometre(15)',
 });
 
+/** What is said in place of the largest particle where there is no filter. */
+export const NO_FILTER = 'no filter';
+
 /** Oil that reaches a bearing: none, or up to a large pump's. */
 export const oilBrought = /* @__PURE__ */ domain(mLPerMinute, {
   least: 0,

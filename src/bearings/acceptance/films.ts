@@ -1,6 +1,6 @@
 import type { LoadDiagram } from '../../motion/index.js';
 import { CYCLE } from '../../motion/internal.js';
-import type { Flow, Force, Length, Ratio } from '../../quantities/index.js';
+import type { Flow, Force, Length, Ratio, Temperature } from '../../quantities/index.js';
 import { largestOf } from '../../quantities/internal.js';
 import { eccentricityRatio } from '../film/domains.js';
 import { flowsOf } from '../film/film-thickness.js';
@@ -48,6 +48,16 @@ export function filmsAt(
   const orbit = orbitOf(bearing, mean, loads);
   return { ...both, orbit, ...filmOfOrbit(orbit) };
 }
+
+/** The hottest of the steady films; one that is no film has no heat of its own. */
+export function hottestOf({ mean, peak }: Pick<FilmsSideBySide, 'mean' | 'peak'>): WarmFilm {
+  if (peak.film.outcome === 'no film' || mean.film.outcome === 'no film') return mean;
+  return wayOut(peak) > wayOut(mean) ? peak : mean;
+}
+
+/** How hot the oil is on its way out, the hottest of it. */
+export const wayOut = ({ temperature, rise }: WarmFilm): Temperature =>
+  (temperature + rise / 2) as Temperature;
 
 function orbitOf(bearing: CheckedBearing, mean: WarmFilm, loads: LoadDiagram): AcceptedOrbit {
   if (mean.film.outcome === 'no film') return { outcome: 'no film' };

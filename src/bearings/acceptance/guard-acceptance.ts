@@ -7,12 +7,12 @@ import {
 } from '../../judging/internal.js';
 import { bearingLoad } from '../../motion/internal.js';
 import type { Length } from '../../quantities/index.js';
-import { filmToRoughness } from '../film/domains.js';
+import { filmToRoughness, shareInDoubt } from '../film/domains.js';
 import { combinedRoughness } from '../film/film-regime.js';
 import { type CheckedBearing, guardFedBearing } from '../film/heat-balance.js';
 import { guardLoads } from '../orbit/guard-big-end.js';
 import type { BearingToAccept } from './acceptance-types.js';
-import { particleSize } from './domains.js';
+import { NO_FILTER, particleSize } from './domains.js';
 import { guardSameSpeed } from './guard-same-speed.js';
 import { guardSupply } from './oil-supply.js';
 import { type ShellLimits, shellLimits } from './shell-material.js';
@@ -36,6 +36,7 @@ const FIELDS = [
   'loads',
   'rule',
   'startUpLoad',
+  'loadDoubt',
 ] as const;
 const DUTIES = ['general', 'closely fitted'] as const;
 const RULES = ['Trumpler'] as const;
@@ -74,11 +75,14 @@ function endsOf(bearing: BearingToAccept): readonly CheckedBearing[] {
 }
 
 function guardIfGiven(bearing: BearingToAccept): void {
-  const { filmRatio, duty, largestParticle, rule, startUpLoad, supply } = bearing;
+  const { filmRatio, duty, largestParticle, rule, startUpLoad, loadDoubt, supply } = bearing;
   if (filmRatio !== undefined) filmToRoughness('filmRatio', filmRatio);
   if (duty !== undefined) guardWord('duty', duty, DUTIES);
-  if (largestParticle !== undefined) particleSize('largestParticle', largestParticle);
+  if (largestParticle !== undefined && largestParticle !== NO_FILTER) {
+    particleSize('largestParticle', largestParticle);
+  }
   if (rule !== undefined) guardWord('rule', rule, RULES);
   if (startUpLoad !== undefined) bearingLoad('startUpLoad', startUpLoad);
+  if (loadDoubt !== undefined) shareInDoubt('loadDoubt', loadDoubt);
   guardSupply('supply', supply);
 }

@@ -24,7 +24,7 @@ import {
 export interface FilmDoubt {
   /** Inlet temperature, either way; by default 10 K [K]. */
   readonly inlet?: TemperatureDifference;
-  /** Effective length, downwards only: chamfers, fillet, oil hole, edges worn round; by default 25 % [-]. */
+  /** Effective length, downwards only: chamfers, fillet, oil hole, edges worn round; by default 25 %, so down to 80 % [-]. */
   readonly length?: Ratio;
   /** Roughness of both surfaces: guessed by eye it is good to a factor of two; by default 100 % [-]. */
   readonly roughness?: Ratio;
@@ -64,7 +64,7 @@ const COMMON: Required<FilmDoubt> = {
 };
 const RULE: Basis = {
   kind: 'common practice',
-  rule: 'in a home shop an inlet is known to 10 K, an effective length to a fifth less, a clearance to 20 %, a load to 25 % and a roughness to a factor of two',
+  rule: 'in a home shop an inlet is known to 10 K, an effective length to 25 % (down to 80 %), a clearance to 20 %, a load to 25 % and a roughness to a factor of two',
 };
 
 /**
@@ -158,6 +158,14 @@ function fractionWith(
   const thinner = { ...(fuel !== undefined && { fuel }), ...(law !== undefined && { law }) };
   return fractionStood(standOf(thinner, bearing, needed));
 }
+
+/** By what share a load is in doubt, and who says so. */
+export const loadInDoubt = ({
+  load,
+}: FilmDoubt): { readonly share: Ratio; readonly basis: Basis } =>
+  load === undefined
+    ? { share: COMMON.load, basis: RULE }
+    : { share: load, basis: { kind: 'specified' } };
 
 const bothWays = (share: number) => [1 + share, 1 / (1 + share)];
 const widthOf = ({ span }: DilutionDriver): number => span.max - span.min;

@@ -12,6 +12,7 @@ import {
   MPa,
   micrometre,
   mLPerMinute,
+  percent,
   ratio,
   rpm,
   shellLimits,
@@ -94,7 +95,13 @@ export const acceptanceCalls = {
     },
   }),
   bearingAcceptance: calls(bearingAcceptance, {
-    sound: [[whole], [bearing], [{ ...bearing, loads }], [{ ...bearing, load: lbf(90_000) }]],
+    sound: [
+      [whole],
+      [bearing],
+      [{ ...bearing, loads }],
+      [{ ...bearing, loads, largestParticle: 'no filter', loadDoubt: percent(25) }],
+      [{ ...bearing, load: lbf(90_000) }],
+    ],
     provoked: {
       'a value is not finite': refused('load', { ...whole, load: NaN }),
       'out of range': refused('largestParticle', { ...whole, largestParticle: 5 }),
