@@ -49,11 +49,11 @@ function page(plan: Plan, units: UnitSystem): string {
     ]),
     ...testsBefore(builds, noted),
     ...builds.map((build, i) => describeBuild(build, i + 1, noted)),
+    ...part('TO BUY', toBuyLines(plan)),
     ...part(
       'MACHINING ORDERS',
       plan.orders.flatMap((order) => orderLines(order, noted)),
     ),
-    ...part('TO BUY', plan.shopping.flatMap(purchaseLines)),
     ...part('LEFT OVER', leftOverLines(plan.leftOver)),
     ...part(
       'THE NEXT ENGINE',
@@ -126,6 +126,15 @@ function orderLines({ shop, jobs, cost }: ShopOrder, wording: Wording): readonly
 /** `crankshaft B: grind rod journals …; 60.00 EUR`. */
 function describeOrder(job: BuildJob, wording: Wording): string {
   return `${job.part}: ${describeJob(job, wording)}; ${sayCost(job.cost)}`;
+}
+
+/** What to buy, and when: after the tests for cracks, before anything is cut. */
+function toBuyLines({ shopping }: Plan): readonly string[] {
+  if (shopping.length === 0) return [];
+  return [
+    ...shopping.flatMap(purchaseLines),
+    ...sentences(['Buy and measure pistons and shells before anything is cut to them.']),
+  ];
 }
 
 function purchaseLines({ section: each, name, count, cost }: Purchase): readonly string[] {
