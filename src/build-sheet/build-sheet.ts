@@ -105,12 +105,13 @@ function cover(plan: Plan, units: UnitSystem): readonly Block[] {
   ];
 }
 
-/** The parts of every engine to test for cracks; the reasons are on the pages of the engine. */
+/** The parts of every engine to test; the reasons are on the pages of the engine. */
 function testsBefore(builds: Plan['builds']): readonly Block[] {
   const parts = builds.flatMap((build, i) =>
     firstTests(build).map(({ part }) => `${part}, of engine ${i + 1}`),
   );
-  return parts.length === 0 ? [] : [heading(2, 'Test for cracks first'), checks(parts)];
+  const once = [...new Set(parts)];
+  return once.length === 0 ? [] : [heading(2, 'Test first'), checks(once)];
 }
 
 function noEngine(plan: Plan): string {

@@ -29,11 +29,12 @@ export function sendOutStep(build: Build, wording: Wording): TaskStep {
       section,
       name,
       jobs.filter((job) => job.part === name),
+      tests.filter((test) => test.part === name),
     ),
   );
   const order = (test: Build['tests'][number]) =>
     `${test.part}: ${describeTest(test, { section: test.section, name: test.part }, wording)}`;
-  const after = tests.filter(({ when }) => when !== 'first').map(order);
+  const after = tests.filter(({ when }) => when === 'again' || when === 'after').map(order);
   return {
     title: 'Send out',
     blocks: [

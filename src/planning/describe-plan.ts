@@ -144,18 +144,36 @@ function purchaseLines({ section: each, name, count, cost }: Purchase): readonly
 const WHY_LEFT = [
   ['reserved', 'Kept back'],
   ['spare', 'Spare'],
-  ['undecided', 'Undecided until straightened and measured'],
+  ['bent', 'Undecided until straightened and measured'],
+  ['seized', 'Undecided until it is known which bearing seized'],
   ['not as it is', 'Kept aside, as no repair that puts it right is on the list'],
   ['scrap', 'Scrap, to keep until the engines run'],
 ] as const;
 
 function leftOverLines(leftOver: readonly LeftOver[]): readonly string[] {
   return WHY_LEFT.flatMap(([why, heading]) => {
-    const names = leftOver
-      .filter((part) => part.why === why)
-      .map(({ section: each, name, count }) => `${named(name, count)} (${partWord(each, count)})`);
+    const names = leftOver.filter((part) => reasonOf(part) === why).map(describeLeft);
     return names.length === 0 ? [] : wrap(`${heading}: ${names.join('; ')}`, 4);
   });
+}
+
+/** Why a part is left, with the two doubts told apart: bent crankshafts, and rods of a seized bearing. */
+function reasonOf({ why, section: each }: LeftOver): (typeof WHY_LEFT)[number][0] {
+  if (why !== 'undecided') return why;
+  return each === 'rods' ? 'seized' : 'bent';
+}
+
+/** `block C (block; frost-cracked; not crack-tested)`. */
+function describeLeft({
+  section: each,
+  name,
+  count,
+  faults = [],
+  untested,
+  why,
+}: LeftOver): string {
+  const doubts = untested && why !== 'scrap' ? [...faults, 'not crack-tested'] : faults;
+  return `${named(name, count)} (${[partWord(each, count), ...doubts].join('; ')})`;
 }
 
 /** A section, left out if it is empty. */

@@ -39,7 +39,7 @@ describe('buildSheet', () => {
     const steps = markdownPageOf(1).match(/(?<=^## ).*$/gm);
     expect(steps).toEqual([
       '1. Lay out the parts',
-      '2. Test for cracks before anything is bought or cut',
+      '2. Test before anything is bought or cut',
       '3. Measure pistons and shells before anything is cut',
       '4. Send out',
       '5. Clean and measure every part',
