@@ -48,9 +48,8 @@ describe('a donor whose bearing seized', () => {
   it('has the others used once it is told: that one is scrap', () => {
     const told = { 'rods[1].happened': ['seized bearing'] };
     expect(said('rod B1', told)[0]).toBe('rod B1, from donor B: scrap: seized bearing');
-    expect(said('rod B2', told)[0]).toBe(
-      'rod B2, from donor B: use as it is, once it is crack-tested',
-    );
+    // The shed says that rod B2 was bent, and was tested for cracks since.
+    expect(said('rod B2', told)[0]).toBe('rod B2, from donor B: use after straightening');
   });
 
   it('has a rod used whose tests for heat and for cracks are both listed', () => {
