@@ -25,6 +25,12 @@ export function ringGapStep({ cylinders }: Build, wording: Wording): TaskStep {
         ]),
         1,
       ),
+      checks([
+        {
+          write:
+            "Side clearance of every ring in its groove, all the way round, by the maker's manual",
+        },
+      ]),
       paragraph('Keep the rings of a bore together, and put no ring back into another.'),
     ],
   };

@@ -21,6 +21,7 @@ import type { UnitSystem } from '../quantities/index.js';
 import { guardSystem } from '../quantities/internal.js';
 import { named, partWord } from '../shed/internal.js';
 import { enginePages } from './engine.js';
+import { firstTests } from './test-first.js';
 
 /** How to print a build sheet. */
 export interface BuildSheetOptions {
@@ -83,10 +84,14 @@ function cover(plan: Plan, units: UnitSystem): readonly Block[] {
           ),
         ]),
     ...(isPlanProven(proof) ? [] : [caution('This plan is not proven to be the best.')]),
+    ...testsBefore(builds),
     ...(shopping.length === 0
       ? []
       : [
           heading(2, 'Buy'),
+          paragraph(
+            `${builds.some((build) => firstTests(build).length > 0) ? 'Buy them only once the tests above are passed. ' : ''}Measure pistons and shells before anything is cut to them.`,
+          ),
           checks(
             shopping.map(
               ({ section, name, count, cost: price }) =>
@@ -98,6 +103,15 @@ function cover(plan: Plan, units: UnitSystem): readonly Block[] {
       ? [paragraph(`For now: ${describeNextEngine(nextEngine, { units })}.`)]
       : []),
   ];
+}
+
+/** The parts of every engine to test; the reasons are on the pages of the engine. */
+function testsBefore(builds: Plan['builds']): readonly Block[] {
+  const parts = builds.flatMap((build, i) =>
+    firstTests(build).map(({ part }) => `${part}, of engine ${i + 1}`),
+  );
+  const once = [...new Set(parts)];
+  return once.length === 0 ? [] : [heading(2, 'Test first'), checks(once)];
 }
 
 function noEngine(plan: Plan): string {

@@ -16,6 +16,7 @@ import { measureFirstStep } from './measure-first.js';
 import { measureStep } from './measuring.js';
 import { layOutStep, sendOutStep } from './parts.js';
 import { fillStep, startStep, timingStep } from './starting.js';
+import { testFirstStep } from './test-first.js';
 
 /** The pages of one engine, in the order of the work. They can be used alone: their end names who set the limits. */
 export function enginePages(
@@ -27,6 +28,7 @@ export function enginePages(
   const { wording, named } = numberedNotes(units);
   const steps = [
     layOutStep(build),
+    ...testFirstStep(build, wording),
     ...measureFirstStep(build, wording),
     sendOutStep(build, wording),
     measureStep(build, engine, wording),

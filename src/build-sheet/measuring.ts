@@ -3,7 +3,6 @@ import {
   type Block,
   blank,
   caution,
-  checks,
   type Entry,
   paragraph,
   type TaskStep,
@@ -14,6 +13,7 @@ import { spanNumber } from '../planning/internal.js';
 import type { EngineKind } from '../reading/index.js';
 import { allowedBore, allowedHousing, allowedJournal, based } from './allowed-sizes.js';
 import { limitCells, NOT_JUDGED, sizeCells } from './limit-cells.js';
+import { lookOver } from './looking-over.js';
 
 /** Every journal, housing and bore: its expected size, and the sizes it may have. */
 export function measureStep(build: Build, engine: EngineKind, wording: Wording): TaskStep {
@@ -63,14 +63,15 @@ export function measureStep(build: Build, engine: EngineKind, wording: Wording):
           ...sizeCells(allowedBore(cylinder, engine), wording),
         ]),
       ),
-      ...afterRepairs(build, engine, wording),
+      ...lookOver(build),
+      ...afterSkimming(build, engine, wording),
     ],
   };
 }
 
-/** Measurements to repeat after repairs: those with limits in a table, the others against the manual. */
-function afterRepairs(
-  { jobs, parts }: Build,
+/** How flat a skimmed head came back, against its limits if there are any. */
+function afterSkimming(
+  { jobs }: Build,
   { headFlatness }: EngineKind,
   wording: Wording,
 ): readonly Block[] {
@@ -82,21 +83,9 @@ function afterRepairs(
       blank,
       ...(flat ? limitCells(flat, wording) : NOT_JUDGED),
     ]);
-  const straightened = jobs
-    .filter(({ work }) => work === 'straighten')
-    .map(({ part }): Entry => {
-      const isShaft = parts.some(({ section, name }) => section === 'crankshafts' && name === part);
-      return { write: `${part}, ${isShaft ? 'runout at the middle' : 'bend and twist'}` };
-    });
+  if (skimmed.length === 0) return [];
   return [
-    ...(skimmed.length === 0
-      ? []
-      : [
-          paragraph('After skimming:'),
-          table(['place', 'measured', 'limits', 'limits by'], skimmed, 1),
-        ]),
-    ...(straightened.length === 0
-      ? []
-      : [paragraph("After straightening, against the maker's manual:"), checks(straightened)]),
+    paragraph('After skimming:'),
+    table(['place', 'measured', 'limits', 'limits by'], skimmed, 1),
   ];
 }

@@ -4,6 +4,7 @@ import type { Build } from '../planning/index.js';
 import { describePartOf } from '../planning/internal.js';
 import { cautionsFor, describeJob, describeTest } from '../shed/internal.js';
 import { isBored, isGround } from './machined.js';
+import { laterJobs } from './test-first.js';
 
 /** The parts of the engine. */
 export function layOutStep({ parts }: Build): TaskStep {
@@ -20,30 +21,23 @@ export function layOutStep({ parts }: Build): TaskStep {
 
 /** The work for each shop, with its sizes. */
 export function sendOutStep(build: Build, wording: Wording): TaskStep {
-  const { parts, jobs, tests } = build;
+  const { parts, tests } = build;
+  const jobs = laterJobs(build);
   const shops = [...new Set(jobs.map(({ shop }) => shop))];
   const warnings = parts.flatMap(({ section, name }) =>
     cautionsFor(
       section,
       name,
       jobs.filter((job) => job.part === name),
+      tests.filter((test) => test.part === name),
     ),
   );
   const order = (test: Build['tests'][number]) =>
     `${test.part}: ${describeTest(test, { section: test.section, name: test.part }, wording)}`;
-  const first = tests.filter(({ when }) => when === 'first').map(order);
-  const after = tests.filter(({ when }) => when !== 'first').map(order);
+  const after = tests.filter(({ when }) => when === 'again' || when === 'after').map(order);
   return {
     title: 'Send out',
     blocks: [
-      ...(first.length === 0
-        ? []
-        : [
-            caution(
-              'Test these before anything else. If a crack shows, stop, list the part as cracked and plan again.',
-            ),
-            checks(first),
-          ]),
       ...(jobs.length === 0 ? [paragraph('No part of this engine needs a shop.')] : []),
       ...warnings.map((warning) => caution(`${capital(warning)}.`)),
       ...waits(build).map(caution),

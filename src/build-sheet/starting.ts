@@ -33,6 +33,7 @@ export function fillStep({ lubrication, ignition, cooling }: EngineKind): TaskSt
         ...fillingWithCoolant(cooling),
         'Turned by hand through two full turns, plugs out: nothing binds',
         ...oilArrives(lubrication),
+        'Spark plugs refitted after that, gaps set, ignition still dead',
       ]),
     ],
   };
@@ -53,6 +54,7 @@ export function startStep(
       checks([
         'Fire extinguisher for burning liquids at hand',
         'Stop control tried out',
+        'Governor linkage moves freely through its whole travel and closes the throttle: if it sticks open, the engine runs away and can burst its flywheel',
         'Guards fitted',
         'Fuel turned on: no leak',
         liveIgnition(ignition),

@@ -6,8 +6,15 @@ import { capital, columns, section, wrap } from '../pages/index.js';
 import { type Length, tradeUnit } from '../quantities/index.js';
 import { formatNumber } from '../quantities/internal.js';
 import { journalWords } from '../reading/index.js';
-import { describeJob, describeTest, isTest, named, partWord } from '../shed/internal.js';
-import type { Build, BuildBearing, BuildCylinder } from './plan-types.js';
+import {
+  cautionsFor,
+  describeJob,
+  describeTest,
+  isTest,
+  named,
+  partWord,
+} from '../shed/internal.js';
+import type { Build, BuildBearing, BuildCylinder, BuildTest } from './plan-types.js';
 import { sayCost } from './say-cost.js';
 
 /** Describes one engine of a plan: its parts, their clearances, and the work on them. */
@@ -20,11 +27,13 @@ export function describeBuild(build: Build, number: number, wording: Wording): s
     'Parts:',
     ...parts.flatMap((part) => wrap(`  ${describePartOf(part)}`, 6)),
     ...testLines(build.tests),
+    ...timed('Before any other work, and before use:', ['before use'], build.tests, wording),
     ...(work.length === 0 ? ['No machining.'] : ['Machining:']),
     ...work.flatMap((job) =>
       wrap(`  ${job.part}: ${describeJob(job, wording)}, by ${job.shop}`, 4),
     ),
-    ...afterLines(build.tests, wording),
+    ...cautionLines(build),
+    ...timed('After the work, before it is built:', ['again', 'after'], build.tests, wording),
     ...(['mains', 'rods'] as const).flatMap((kind) => bearingLines(kind, build.bearings, wording)),
     ...cylinderLines(build.cylinders, wording),
     ...(endPlay
@@ -40,16 +49,32 @@ function testLines(tests: Build['tests']): readonly string[] {
   return first.length === 0 ? [] : wrap(`Crack-test first: ${first.join(', ')}.`, 2);
 }
 
-/** What to test and measure once the work is done. */
-function afterLines(tests: Build['tests'], wording: Wording): readonly string[] {
-  const after = tests.filter(({ when }) => when !== 'first');
+/** What to test and measure at one time of the work. */
+function timed(
+  title: string,
+  whens: readonly BuildTest['when'][],
+  tests: Build['tests'],
+  wording: Wording,
+): readonly string[] {
+  const its = tests.filter(({ when }) => whens.includes(when));
   return [
-    ...(after.length === 0 ? [] : ['After the work, before it is built:']),
-    ...after.flatMap((test) => {
-      const { section: of, part: its } = test;
-      return wrap(`  ${its}: ${describeTest(test, { section: of, name: its }, wording)}`, 4);
+    ...(its.length === 0 ? [] : [title]),
+    ...its.flatMap((test) => {
+      const { section: of, part: name } = test;
+      return wrap(`  ${name}: ${describeTest(test, { section: of, name }, wording)}`, 4);
     }),
   ];
+}
+
+/** Cautions for the work on the parts of an engine, and for what only tests have cleared. */
+function cautionLines({ parts, jobs, tests }: Build): readonly string[] {
+  return parts.flatMap(({ section: of, name }) => {
+    const its = <T extends { readonly part: string }>(all: readonly T[]) =>
+      all.filter(({ part }) => part === name);
+    return cautionsFor(of, name, its(jobs), its(tests)).flatMap((each) =>
+      wrap(`Caution: ${each}.`, 2),
+    );
+  });
 }
 
 /** `pair of shells: 2 × rod shells 20 under, bought`. */

@@ -49,11 +49,11 @@ function page(plan: Plan, units: UnitSystem): string {
     ]),
     ...testsBefore(builds, noted),
     ...builds.map((build, i) => describeBuild(build, i + 1, noted)),
+    ...part('TO BUY', toBuyLines(plan)),
     ...part(
       'MACHINING ORDERS',
       plan.orders.flatMap((order) => orderLines(order, noted)),
     ),
-    ...part('TO BUY', plan.shopping.flatMap(purchaseLines)),
     ...part('LEFT OVER', leftOverLines(plan.leftOver)),
     ...part(
       'THE NEXT ENGINE',
@@ -128,6 +128,15 @@ function describeOrder(job: BuildJob, wording: Wording): string {
   return `${job.part}: ${describeJob(job, wording)}; ${sayCost(job.cost)}`;
 }
 
+/** What to buy, and when: after the tests for cracks, before anything is cut. */
+function toBuyLines({ shopping }: Plan): readonly string[] {
+  if (shopping.length === 0) return [];
+  return [
+    ...shopping.flatMap(purchaseLines),
+    ...sentences(['Buy and measure pistons and shells before anything is cut to them.']),
+  ];
+}
+
 function purchaseLines({ section: each, name, count, cost }: Purchase): readonly string[] {
   return wrap(`${named(name, count)} (${partWord(each, count)}): ${sayCost(cost)}`, 4);
 }
@@ -135,18 +144,36 @@ function purchaseLines({ section: each, name, count, cost }: Purchase): readonly
 const WHY_LEFT = [
   ['reserved', 'Kept back'],
   ['spare', 'Spare'],
-  ['undecided', 'Undecided until straightened and measured'],
+  ['bent', 'Undecided until straightened and measured'],
+  ['seized', 'Undecided until it is known which bearing seized'],
   ['not as it is', 'Kept aside, as no repair that puts it right is on the list'],
   ['scrap', 'Scrap, to keep until the engines run'],
 ] as const;
 
 function leftOverLines(leftOver: readonly LeftOver[]): readonly string[] {
   return WHY_LEFT.flatMap(([why, heading]) => {
-    const names = leftOver
-      .filter((part) => part.why === why)
-      .map(({ section: each, name, count }) => `${named(name, count)} (${partWord(each, count)})`);
+    const names = leftOver.filter((part) => reasonOf(part) === why).map(describeLeft);
     return names.length === 0 ? [] : wrap(`${heading}: ${names.join('; ')}`, 4);
   });
+}
+
+/** Why a part is left, with the two doubts told apart: bent crankshafts, and rods of a seized bearing. */
+function reasonOf({ why, section: each }: LeftOver): (typeof WHY_LEFT)[number][0] {
+  if (why !== 'undecided') return why;
+  return each === 'rods' ? 'seized' : 'bent';
+}
+
+/** `block C (block; frost-cracked; not crack-tested)`. */
+function describeLeft({
+  section: each,
+  name,
+  count,
+  faults = [],
+  untested,
+  why,
+}: LeftOver): string {
+  const doubts = untested && why !== 'scrap' ? [...faults, 'not crack-tested'] : faults;
+  return `${named(name, count)} (${[partWord(each, count), ...doubts].join('; ')})`;
 }
 
 /** A section, left out if it is empty. */

@@ -1,5 +1,5 @@
-import type { Disposition, Shed } from '../shed/index.js';
-import { dispositionsOf, SECTIONS } from '../shed/internal.js';
+import type { Disposition, Part, Shed, Testable, TriagedPart } from '../shed/index.js';
+import { CRACK_TESTED, dispositionsOf, SECTIONS } from '../shed/internal.js';
 import { costOf, inThousandths } from './money.js';
 import type { Build, BuildJob, Cost, LeftOver, Purchase, ShopOrder } from './plan-types.js';
 
@@ -42,7 +42,8 @@ export function leftOverOf(
   builds: readonly Build[],
 ): readonly LeftOver[] {
   const past = dispositionsOf(shed);
-  return past.flatMap(({ section, name, count, disposition }): LeftOver[] => {
+  return past.flatMap((part): LeftOver[] => {
+    const { section, name, count, disposition } = part;
     const left = count - usedOf(name, builds);
     if (left <= 0) return [];
     return [
@@ -50,10 +51,28 @@ export function leftOverOf(
         section,
         name,
         count: left,
+        ...doubtsOf(shed, part),
         why: reserved.includes(name) ? 'reserved' : whyOf(disposition),
       },
     ];
   });
+}
+
+/** The faults of a part, and whether it was never tested for cracks. */
+function doubtsOf(
+  shed: Shed,
+  { section, name, because }: TriagedPart,
+): Pick<LeftOver, 'faults' | 'untested'> {
+  const faults = [
+    ...new Set(because.flatMap((each) => (each.kind === 'fault' ? [each.fault] : []))),
+  ];
+  const part: (Part & Testable) | undefined = shed[section]?.find((each) => each.name === name);
+  const isUntested =
+    CRACK_TESTED.includes(section) && !part?.tested?.some((test) => test.for === 'cracks');
+  return {
+    ...(faults.length > 0 && { faults }),
+    ...(isUntested && { untested: true as const }),
+  };
 }
 
 function whyOf(disposition: Disposition): LeftOver['why'] {

@@ -1,7 +1,7 @@
 import type { BasedLimits, Finding, Span } from '../judging/index.js';
 import type { Length, UnitSystem } from '../quantities/index.js';
 import type { EngineKind } from '../reading/index.js';
-import type { Job, NeededTest, Section } from '../shed/index.js';
+import type { Fault, Job, NeededTest, Section } from '../shed/index.js';
 
 /** The stages of a search: each is proven before the next one begins. */
 export type PlanStage = 'most engines' | 'least cost' | 'widest margin' | 'next engine';
@@ -209,6 +209,10 @@ export interface LeftOver {
   readonly name: string;
   /** How many are left [-]. */
   readonly count: number;
+  /** What was seen wrong with it or its places, if anything was. */
+  readonly faults?: readonly Fault[];
+  /** Whether it is a part that cracks, and no test of it for cracks is listed. */
+  readonly untested?: true;
   /** Whether it was kept back, is a spare, cannot be counted on as it is, or is scrap. */
   readonly why: 'reserved' | 'spare' | 'undecided' | 'not as it is' | 'scrap';
 }

@@ -136,7 +136,7 @@ export function seizedBearing(
   section: Section,
   tested: readonly PartTest[],
 ): Consequence | undefined {
-  return section === 'rods' ? resolved(scrapRod(['cracks']), tested) : undefined;
+  return section === 'rods' ? resolved(scrapRod(['softening', 'cracks']), tested) : undefined;
 }
 
 function resolved(rule: Rule, tested: readonly PartTest[]): Consequence {

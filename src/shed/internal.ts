@@ -9,7 +9,7 @@ export { readyBlock } from './triage/ready-block.js';
 export { readyCrankshaft } from './triage/ready-crankshaft.js';
 export { readyHead, readyRods, readyValves, readyWhole } from './triage/ready-others.js';
 export { testFirst } from './triage/test-first.js';
-export { testsFor, withTests } from './triage/tests.js';
+export { CRACK_TESTED, testsFor, withTests } from './triage/tests.js';
 export { dispositionsOf } from './triage/triage.js';
 export { troublesIn } from './triage/troubles.js';
 export type { Way } from './triage/ways.js';

@@ -85,10 +85,12 @@ describe('a cracked casting', () => {
       section: 'blocks',
       name: 'block A',
       count: 1,
+      faults: ['frost-cracked'],
+      untested: true,
       why: 'not as it is',
     });
     expect(flowing(planReport(plan))).toContain(
-      'Kept aside, as no repair that puts it right is on the list: block A (block)',
+      'Kept aside, as no repair that puts it right is on the list: block A (block; frost-cracked; not crack-tested)',
     );
   });
 
@@ -155,7 +157,7 @@ describe('scrap', () => {
   it('is kept until the engines run', async () => {
     const plan = await planBuilds(shedWith({ 'pistonSets[1].faults': ['cracked'] }));
     expect(flowing(planReport(plan))).toContain(
-      'Scrap, to keep until the engines run: pistons 20 over (piston set)',
+      'Scrap, to keep until the engines run: pistons 20 over (piston set; cracked)',
     );
   });
 });

@@ -171,10 +171,12 @@ describe('a bent crankshaft', () => {
       section: 'crankshafts',
       name: 'crankshaft A',
       count: 1,
+      faults: ['bent'],
+      untested: true,
       why: 'undecided',
     });
     expect(flowing(planReport(plan))).toContain(
-      'Undecided until straightened and measured: crankshaft A (crankshaft)',
+      'Undecided until straightened and measured: crankshaft A (crankshaft; bent; not crack-tested)',
     );
   });
 

@@ -39,17 +39,18 @@ describe('buildSheet', () => {
     const steps = markdownPageOf(1).match(/(?<=^## ).*$/gm);
     expect(steps).toEqual([
       '1. Lay out the parts',
-      '2. Measure pistons and shells before anything is cut',
-      '3. Send out',
-      '4. Clean and measure every part',
-      '5. Assemble dry',
-      '6. Check the clearances',
-      '7. Set the ring gaps',
-      '8. Set the end play',
-      '9. Oil, assemble and torque',
-      '10. Set the valves and the timing',
-      '11. Fill, and turn over by hand',
-      '12. First start',
+      '2. Test before anything is bought or cut',
+      '3. Measure pistons and shells before anything is cut',
+      '4. Send out',
+      '5. Clean and measure every part',
+      '6. Assemble dry',
+      '7. Check the clearances',
+      '8. Set the ring gaps',
+      '9. Set the end play',
+      '10. Oil, assemble and torque',
+      '11. Set the valves and the timing',
+      '12. Fill, and turn over by hand',
+      '13. First start',
       'Who set the limits',
       'Done',
     ]);
@@ -74,7 +75,7 @@ describe('buildSheet', () => {
     );
     // No limits of the housing are known. Hand-computed: 1.6050 + 2 * 0.0719 + 0.0012 to 1.6045 + 2 * 0.0719 + 0.0028.
     expect(pageOf(1)).toMatch(
-      /^rods A, rod A1 +1\.7507 to 1\.7508 +________ +1\.7500 to 1\.7511 +specified \[1\]$/m,
+      /^rods A, rod A1 +1\.7507 to 1\.7508 +________ +1\.7500 to 1\.7511 +specified \[2\]$/m,
     );
     // The step again: 3.0000 + 0.02 to 3.0005 + 0.02.
     expect(pageOf(1)).toMatch(
@@ -84,7 +85,7 @@ describe('buildSheet', () => {
       /^oil, pulley main +0\.0020 to 0\.0021 +________ +0\.0015 to 0\.0030 +common practice \[4\]$/m,
     );
     expect(pageOf(1)).toMatch(
-      /^end play +0\.0080 +________ +0\.0050 to 0\.0120 +specified \[1\]$/m,
+      /^end play +0\.0080 +________ +0\.0050 to 0\.0120 +specified \[2\]$/m,
     );
     expect(pageOf(2)).toMatch(/^piston, the bore +.*________ +not judged +no limits known$/m);
   });
@@ -166,7 +167,7 @@ describe('buildSheet', () => {
     expect(pageOf(1)).toContain("[ ] Cylinder head torqued, by the maker's manual: ________");
     expect(pageOf(2)).not.toMatch(/Main bearing caps|Cylinder head/);
     expect(pageOf(2)).toContain("[ ] End play, by the maker's manual: ________");
-    expect(pageOf(1)).toContain('[ ] crankshaft B, runout at the middle: ________');
+    expect(pageOf(1)).toContain('[ ] crankshaft B, straightened: runout at the middle');
     const repaired = {
       ...plain,
       jobs: (['rods C', 'head C'] as const).map((part, i) => ({
@@ -178,7 +179,7 @@ describe('buildSheet', () => {
       })),
     };
     const page = buildSheet({ ...twoEngines, builds: [repaired] });
-    expect(page).toContain('- [ ] rods C, bend and twist: ________');
+    expect(page).toContain('- [ ] rods C, rod C1, straightened: bend and twist: ________');
     expect(page).toContain(
       '| head C, largest gap under a straight edge | ________ | not judged | no limits known |',
     );

@@ -27,6 +27,19 @@ const isSoft = (part: Said) =>
   results(part, 'softening').includes('some') ||
   (has(part, 'overheated') && !(isFree(part, 'softening') && isFree(part, 'cracks')));
 
+const isCleared = (part: Said) => isFree(part, 'softening') && isFree(part, 'cracks');
+
+/** Whether a rod may be the one whose bearing seized: nobody has said which of its donor it was. */
+export function mayHaveSeized(part: Said, history: Shed): boolean {
+  const { from } = part;
+  const all = [history, history.toBuy ?? {}];
+  const seizedIn = (sections: readonly Section[]) =>
+    all
+      .flatMap((shed) => sections.flatMap((each): readonly Said[] => shed[each] ?? []))
+      .some((each) => each.from === from && each.happened?.includes('seized bearing'));
+  return from !== undefined && seizedIn(SECTIONS) && !seizedIn(['rods']) && !isCleared(part);
+}
+
 /** Whether nothing can be made of a part. */
 export function isScrap(section: Section, part: Said, { valveMargin }: EngineKind): boolean {
   const { faults = [], happened = [] } = part;
@@ -37,8 +50,9 @@ export function isScrap(section: Section, part: Said, { valveMargin }: EngineKin
     case 'crankshafts':
       return isCracked(part) || isSoft(part);
     case 'rods': {
-      const suspect = has(part, 'bent', 'spun') || happened.includes('seized bearing');
-      return isCracked(part) || isSoft(part) || (suspect && !isFree(part, 'cracks'));
+      const suspect = has(part, 'bent', 'spun');
+      const wasHot = happened.includes('seized bearing') && !isCleared(part);
+      return isCracked(part) || isSoft(part) || wasHot || (suspect && !isFree(part, 'cracks'));
     }
     case 'valveSets': {
       const { margin } = part as ValveSetPart;

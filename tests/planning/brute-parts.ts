@@ -117,6 +117,9 @@ export function crankWays(
   const repair = worksCost(shed, [['straighten', straightened ? 1 : 0]]);
   // Nobody knows how true a bent crankshaft will run once it is straight, unless the shop says.
   if (repair === undefined || (straightened && part.runoutOnceStraight === undefined)) return [];
+  const read = [...part.rodJournals, ...(part.mainJournals ?? [])].map(({ runout = 0 }) => runout);
+  // More than 2 thou by the dial reads as bent, though nobody said so.
+  if (!straightened && read.some((runout) => runout > 0.0000508 + 1e-9)) return [];
   const tests = testsCost(shed, testsOf('crankshafts', part, true, history));
   const none = [{ step: 0 as Length, sizes: [], cost: 0 }];
   const rodWays = journalWays(shed, part, rodJournals, part.rodJournals, 'grind rod journals');

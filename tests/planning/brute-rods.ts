@@ -1,7 +1,7 @@
 import type { Length, SizeOrSpan, Span } from 'crankwright';
 import type { StatedLimits } from '../../src/reading/stated-limits.js';
 import type { HousingPlace, RodsPart, Shed } from '../../src/shed/shed.js';
-import { repairsOf, testsOf } from './brute-faults.js';
+import { mayHaveSeized, repairsOf, testsOf } from './brute-faults.js';
 import { type Bin, taking, testsCost, worksCost } from './brute-stock.js';
 import { NOTHING, together, type Way } from './brute-ways.js';
 
@@ -40,6 +40,7 @@ function choose(singles: readonly RodWay[], count: number): readonly RodWay[] {
 
 function mendedRods(shed: Shed, bin: Bin<RodsPart>, history: Shed): RodWay | undefined {
   const { part } = bin;
+  if (mayHaveSeized(part, history)) return undefined;
   const repairs = repairsOf('rods', part);
   const resized = resizing(part.rods, shed.engine.rodHousing, repairs.has('resize housings'));
   if (resized === undefined) return undefined;

@@ -93,7 +93,7 @@ function randomJournals(
         oval: bad ? dice.from(2, 12) : dice.from(0, 3),
         taper: dice.from(0, 2),
       }),
-      runout: dice.percent(40) ? ruler.length(dice.from(0, 90)) : undefined,
+      runout: dice.percent(40) ? ruler.length(dice.from(0, 21)) : undefined,
       faults: surfaceFault(draw),
     });
   });

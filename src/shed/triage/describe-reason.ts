@@ -1,12 +1,13 @@
 import { describeGrindPlan } from '../../crankshaft/index.js';
 import { describeBorePlan } from '../../cylinders/index.js';
 import { describe, type Wording } from '../../judging/index.js';
-import { noteOf, say } from '../../judging/internal.js';
+import { NANOMETRE, noteOf, say } from '../../judging/internal.js';
 import { journalWords } from '../../reading/index.js';
-import type { Consequence } from '../faults.js';
+import type { Consequence, Fault } from '../faults.js';
 import type { PartTest } from '../history.js';
 import { wordFor } from '../section-words.js';
 import type { Section } from '../sections.js';
+import { READS_AS_BENT, SCRAP_ROD } from '../sources.js';
 import { doing, need } from './describe-job.js';
 import { MENDS } from './tests.js';
 import type { TriagedPart, TriageReason } from './triage-types.js';
@@ -20,7 +21,7 @@ export function describeReason(
   switch (reason.kind) {
     case 'fault':
       return [
-        `${reason.found ? 'found by a test' : 'seen'}: ${describeFault(reason)}; ${sayConsequence(reason.consequence, part, wording, reason.place)}`,
+        `${reason.found ? 'found by a test' : 'seen'}: ${describeFault(reason)}; ${sayConsequence(reason.consequence, part, wording, reason)}`,
       ];
     case 'happened':
       return [`its bearing seized; ${sayConsequence(reason.consequence, part, wording)}`];
@@ -31,12 +32,24 @@ export function describeReason(
       );
     case 'runout not known':
       return [describeRunout(reason, wording)];
+    case 'reads as bent':
+      return [
+        `runout ${say(reason.runout, 'length', wording.units)} on ${reason.place}: it reads as bent ${noteOf(READS_AS_BENT, wording)}; have it straightened and read again before you use it, or list it as bent with the runout that the shop promises`,
+      ];
+    case 'runout not read':
+      return ['runout not read: not judged for bend'];
+    case 'which bearing seized':
+      return [
+        reason.cleared
+          ? 'which bearing seized is not told; you list that it was tested for softening and cracks, none found'
+          : `find out which bearing seized: that rod is scrap ${noteOf(SCRAP_ROD, wording)}; say so of that rod, or test this one for softening and cracks`,
+      ];
     case 'margin':
       return [`${describe(reason.finding, wording)}; scrap them`];
     case 'bores':
       return labelled('bores', describeBorePlan(reason.plan, wording));
     case 'housing':
-      return [describeHousing(reason, part.section, wording)];
+      return [describeHousing(reason, part, wording)];
     case 'face':
       return [describe(reason.finding, wording)];
     case 'no shop':
@@ -96,8 +109,9 @@ function sayConsequence(
   consequence: Consequence,
   { section, jobs }: TriagedPart,
   wording: Wording,
-  place = 'it',
+  { place = 'it', fault }: { readonly place?: string; readonly fault?: Fault } = {},
 ): string {
+  const hint = place === 'it' && fault === 'scored' ? FEEL_FIRST : '';
   switch (consequence.kind) {
     case 'scrap': {
       const { basis, unlessTested = [] } = consequence;
@@ -114,7 +128,7 @@ function sayConsequence(
       return `it is scrap ${noteOf(basis, wording)}, but you list that it was ${tests.map(sayTest).join(' and ')}${then}`;
     }
     case 'machine':
-      return `${place} must be ${section === 'blocks' ? 'bored' : 'ground'}`;
+      return `${place} must be ${section === 'blocks' ? 'bored' : `ground${hint}`}`;
     case 'repair':
       return need(consequence.work);
     case 'mend': {
@@ -125,6 +139,9 @@ function sayConsequence(
     }
   }
 }
+
+const FEEL_FIRST =
+  '; name the journal; if a fingernail does not catch, polish it and measure again';
 
 const isMended = (jobs: TriagedPart['jobs']) => jobs.some(({ work }) => MENDS.includes(work));
 
@@ -145,7 +162,7 @@ function describeRunout(
 /** Describes a housing that is not fit for use. No shell makes up for it. */
 function describeHousing(
   { place, finding }: Extract<TriageReason, { readonly kind: 'housing' }>,
-  section: Section,
+  { section, because }: TriagedPart,
   wording: Wording,
 ): string {
   const must = `resize it${section === 'rods' ? ' or replace the rod' : ''} before you choose shells`;
@@ -155,8 +172,16 @@ function describeHousing(
   const { min, max } = finding.limits;
   const lacking = min === undefined ? 'lower' : max === undefined ? 'upper' : undefined;
   const size = lacking ? `, but no ${lacking} limit is given to resize it to` : '';
-  return `${describe(finding, wording)}; ${must}${size}`;
+  const spun = because.some((reason) => reason.kind === 'fault' && reason.fault === 'spun');
+  const doubted = !spun && -finding.margin <= SURE_TO + NANOMETRE ? MEASURE_AGAIN : '';
+  return `${describe(finding, wording)}; ${must}${size}${doubted}`;
 }
+
+/** How far a bore gauge in a home shop can be trusted, 0.0002 in [m]. */
+const SURE_TO = 0.0002 * 0.0254;
+
+const MEASURE_AGAIN =
+  '; no bore gauge in a home shop is surer than that: measure it again before it is resized';
 
 /** No part in the shed or to buy fits, whatever is machined. */
 function nothingFits(section: Section, missing: Section): string {

@@ -22,7 +22,11 @@ export function describeTest(test: NeededTest, part: Tested, wording: Wording): 
     case 'read its runout':
       return 'read the runout of every journal once it is straight, before its mains are called good';
     case 'check it for bend and twist':
-      return 'check it for bend and twist once it is straight';
+      return test.when === 'before use'
+        ? 'check it for bend and twist before use: it would be scrap, but your tests cleared it of heat, and heat bends a rod'
+        : 'check it for bend and twist once it is straight';
+    case 'softening test':
+      return `test the journal of the bearing that seized for softening before you grind or use it: ${test.because.map((each) => sayTrouble(each, part.name)).join(', and ')}`;
     case 'measure its margins':
       return `measure the margin that refacing leaves, on the worst valve first: ${tooThin(test, wording)}`;
     case 'measure its seats':

@@ -47,7 +47,7 @@ export function describePart(part: TriagedPart, wording: Wording): readonly stri
     ...reasons(part.because),
     ...otherFindings(part, wording),
     ...part.tests.map((test) => describeTest(test, part, wording)),
-    ...cautionsFor(part.section, part.name, part.jobs),
+    ...cautionsFor(part.section, part.name, part.jobs, part.tests),
   ];
 }
 
@@ -70,7 +70,7 @@ function headline(part: TriagedPart, wording: Wording): string {
       return `${who}: use after ${all.join('; then ')}${condition(tests)}`;
     }
     case 'undecided':
-      return `${who}: undecided until it is straightened and measured`;
+      return `${who}: undecided until ${UNDECIDED[part.section] ?? 'it is measured'}`;
     case 'not as it is':
     case 'spare':
     case 'scrap': {
@@ -79,6 +79,12 @@ function headline(part: TriagedPart, wording: Wording): string {
     }
   }
 }
+
+/** What must be known of a part that is undecided. */
+const UNDECIDED: { readonly [S in Section]?: string } = {
+  crankshafts: 'it is straightened and measured',
+  rods: 'it is known which bearing seized',
+};
 
 /** Findings that no reason mentions. A grind plan already mentions each journal by name. */
 function otherFindings(part: TriagedPart, wording: Wording): readonly string[] {

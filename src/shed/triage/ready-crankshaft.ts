@@ -1,11 +1,12 @@
 import { grindPlan, type ServedGrindPlan, undersizeSteps } from '../../crankshaft/index.js';
 import type { Finding } from '../../judging/index.js';
-import { namedFrom } from '../../judging/internal.js';
+import { NANOMETRE, namedFrom } from '../../judging/internal.js';
 import { journalShape, type Shape } from '../../measuring/index.js';
 import { journalShapeLimits, judgeShape, withStandard } from '../../measuring/internal.js';
 import type { Length, UnitSystem } from '../../quantities/index.js';
 import { grindNames, grindRequest, type JournalKind, own } from '../../reading/index.js';
 import type { CrankshaftPart, JournalPlace } from '../shed.js';
+import { BENT_FROM } from '../sources.js';
 import { faultsOn, type SeenFaults, seenFaults } from './seen-faults.js';
 import type { Job, TriageReason } from './triage-types.js';
 import type { Readiness, Shop, Way } from './ways.js';
@@ -22,7 +23,7 @@ export interface ReadyCrankshaft {
 
 /**
  * Works out how a crankshaft can be made ready, with findings and reasons. What was read of the
- * journals of a bent one does not show how they will clean up. They are judged with the runout that
+ * journals of a bent one, or of one that reads as bent, does not show how they will clean up. They are judged with the runout that
  * the shop promises once it is straight; without a promise it is undecided, and the steps are those
  * that would serve if it came back true.
  */
@@ -31,7 +32,10 @@ export function readyCrankshaft(
   { engine, units }: Shop,
 ): Readiness<ReadyCrankshaft> {
   const seen = seenFaults('crankshafts', part);
-  const bent = seen.works.includes('straighten');
+  const listed = seen.works.includes('straighten');
+  const worst = worstRunout(part);
+  const reads = !listed && worst !== undefined && worst.runout > BENT_FROM + NANOMETRE;
+  const bent = listed || reads;
   const promised = part.runoutOnceStraight;
   const judged: Judged = {
     seen,
@@ -45,12 +49,18 @@ export function readyCrankshaft(
       : { ways: [{ step: 0, sizes: [], jobs: [] } as unknown as Way], findings: [], because: [] };
   const rods = journalsReady('rods', part.rodJournals, engine.rodJournals, judged);
   const findings = [...mains.findings, ...rods.findings];
-  const because = [...seen.because, ...mains.because, ...rods.because];
+  const unread: readonly TriageReason[] = worst || bent ? [] : [{ kind: 'runout not read' }];
+  const because = [...seen.because, ...mains.because, ...rods.because, ...unread];
   const usable = !seen.scrap && rods.ways.length > 0 && mains.ways.length > 0;
   if (!usable) return { findings, because };
-  const ready = { rods: rods.ways, mains: mains.ways, repairs: seen.repairs };
+  const repairs: readonly Job[] = reads
+    ? [{ work: 'straighten', places: [] }, ...seen.repairs]
+    : seen.repairs;
+  const ready = { rods: rods.ways, mains: mains.ways, repairs };
   if (!judged.ifTrue) return { ready, findings, because };
-  const unknown = { kind: 'runout not known', ...worstRunout(part) } as const;
+  const unknown: TriageReason = reads
+    ? { kind: 'reads as bent', ...worst }
+    : { kind: 'runout not known', ...worst };
   return { atBest: ready, aside: 'undecided', findings, because: [...because, unknown] };
 }
 

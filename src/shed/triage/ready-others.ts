@@ -3,12 +3,13 @@ import { namedFrom } from '../../judging/internal.js';
 import type { Length } from '../../quantities/index.js';
 import { own } from '../../reading/index.js';
 import type { Section } from '../sections.js';
-import type { HeadPart, Part, RodsPart, ValveSetPart } from '../shed.js';
+import type { HeadPart, Part, RodsPart, Shed, ValveSetPart } from '../shed.js';
 import { mended } from './mended.js';
 import { readyHousings } from './ready-housings.js';
 import { seenFaults } from './seen-faults.js';
 import type { Job } from './triage-types.js';
 import type { Readiness, Shop } from './ways.js';
+import { whichSeized } from './which-seized.js';
 
 /** How a rod, or a set of them, can be made ready. */
 export interface ReadyRods {
@@ -19,17 +20,22 @@ export interface ReadyRods {
 }
 
 /** Works out how rods can be made ready, with findings and reasons. */
-export function readyRods(part: RodsPart, { engine }: Shop): Readiness<ReadyRods> {
+export function readyRods(part: RodsPart, shed: Shed): Readiness<ReadyRods> {
+  const { engine } = shed;
   const seen = seenFaults('rods', part);
+  const told = whichSeized(part, shed);
   const housings = namedFrom(
     () => ({ housings: 'part.rods', limits: 'engine.rodHousing' }),
     () => readyHousings(part.rods, engine.rodHousing, seen.works.includes('resize housings')),
   );
   const { findings } = housings;
-  const because = [...seen.because, ...housings.because];
+  const because = [...seen.because, ...told, ...housings.because];
   const best = housings.ready ?? housings.atBest;
   if (seen.scrap || best === undefined) return { findings, because };
   const rods = { housings: best.sizes, repairs: [...seen.repairs, ...best.repairs] };
+  if (told.some(({ cleared }) => !cleared)) {
+    return { atBest: rods, aside: 'undecided', findings, because };
+  }
   return housings.ready
     ? { ready: rods, findings, because }
     : { atBest: rods, aside: 'not as it is', findings, because };

@@ -27,6 +27,7 @@ export function testsFor(
   const least = valveMargin?.min;
   return [
     ...(first ? [{ test: 'crack test', when: 'first', because } as const] : []),
+    ...beforeUse(section, part, because, works),
     ...(works.includes('straighten')
       ? [
           { test: 'crack test', when: 'again', because: [] } as const,
@@ -41,8 +42,26 @@ export function testsFor(
   ];
 }
 
+/** What heat asks for: a test of the journal of a seized bearing, and a look at a rod that only tests cleared. */
+function beforeUse(
+  section: Section,
+  part: Part & Testable,
+  because: readonly Trouble[],
+  works: readonly Work[],
+): readonly NeededTest[] {
+  const { name, faults = [], happened = [], tested = [] } = part;
+  const seized = because.filter(({ what }) => what === 'seized bearing');
+  if (section === 'crankshafts' && seized.length > 0 && !isClear(tested, 'softening')) {
+    return [{ test: 'softening test', when: 'before use', because: seized }];
+  }
+  const wasHot = faults.includes('overheated') || happened.includes('seized bearing');
+  if (section !== 'rods' || !wasHot || works.includes('straighten')) return [];
+  const own = because.filter((each) => each.part === name);
+  return [{ test: 'check it for bend and twist', when: 'before use', because: own }];
+}
+
 /** Parts that are tested for cracks before they are worked on. */
-const CRACK_TESTED: readonly Section[] = ['blocks', 'crankshafts', 'rods', 'heads'];
+export const CRACK_TESTED: readonly Section[] = ['blocks', 'crankshafts', 'rods', 'heads'];
 
 /** Repairs of a cracked casting. */
 export const MENDS: readonly Work[] = ['stitch', 'weld'];

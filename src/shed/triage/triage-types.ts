@@ -21,7 +21,7 @@ export interface Triage {
 /**
  * What to do with a part. `use as it is`: no fault is listed, and no reading is outside its limits;
  * `machine`: grind or bore its running surfaces first; `use after`: repair it first, and machine it
- * if it has such jobs; `undecided`: a bent crankshaft, until it is straight and measured; `not as it
+ * if it has such jobs; `undecided`: a bent crankshaft, until it is straight and measured, or a rod, until it is known which bearing seized; `not as it
  * is`: kept aside, as no shop on the list can put it right; `spare`: usable, but nothing in the shed
  * fits it; `scrap`.
  */
@@ -107,6 +107,24 @@ export type TriageReason =
       readonly place?: string;
       /** That reading [m]. */
       readonly runout?: Length;
+    }
+  | {
+      /** A crankshaft that nobody called bent, but that reads as bent. */
+      readonly kind: 'reads as bent';
+      /** The journal with the largest runout. */
+      readonly place: string;
+      /** That reading [m]. */
+      readonly runout: Length;
+    }
+  | {
+      /** The runout of no journal was read, so the crankshaft is not judged for bend. */
+      readonly kind: 'runout not read';
+    }
+  | {
+      /** A bearing of its donor seized, and nobody has told which: it may be that of this rod. */
+      readonly kind: 'which bearing seized';
+      /** Whether tests have cleared the rod all the same. */
+      readonly cleared?: true;
     }
   | {
       /** The steps its bores can be bored to. */

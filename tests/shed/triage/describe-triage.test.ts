@@ -251,7 +251,7 @@ describe('describePart says then', () => {
   it('to be careful with rods that were worked on, and to leave sleeves to the shop', () => {
     const jobs = [{ work: 'straighten', places: [] }] as const;
     expect(reasons({ section: 'rods', jobs })[0]).toMatch(/a broken rod goes through the block/);
-    expect(reasons({ section: 'heads', jobs: [{ work: 'skim head', places: [] }] })).toEqual([]);
+    expect(reasons({ section: 'heads', jobs: [{ work: 'recut seats', places: [] }] })).toEqual([]);
     expect(
       reasons({ section: 'blocks', jobs: [{ work: 'sleeve', places: ['cylinder 1'] }] })[0],
     ).toMatch(/leave that to the shop/);
@@ -333,7 +333,7 @@ describe('describePart says then', () => {
       { kind: 'housing', place: 'rod B2' },
     ] as const;
     expect(reasons({ section: 'rods', because, findings: [finding] })).toEqual([
-      'rod B1: housing bore 1.7512 in: 0.0002 in above the limit of 1.7510 in (specified); resize it or replace the rod before you choose shells',
+      'rod B1: housing bore 1.7512 in: 0.0002 in above the limit of 1.7510 in (specified); resize it or replace the rod before you choose shells; no bore gauge in a home shop is surer than that: measure it again before it is resized',
       'rod B2: resize it or replace the rod before you choose shells, but no limits are given to resize it to',
     ]);
     const half = (limits: Limits<Length>) => ({
@@ -353,7 +353,7 @@ describe('describePart says then', () => {
         because: [half({ max: inch(1.751) }), half({ min: inch(1.752) })],
       }),
     ).toEqual([
-      'pulley main: housing bore 1.7512 in: 0.0002 in above the limit of 1.7510 in (specified); resize it before you choose shells, but no lower limit is given to resize it to',
+      'pulley main: housing bore 1.7512 in: 0.0002 in above the limit of 1.7510 in (specified); resize it before you choose shells, but no lower limit is given to resize it to; no bore gauge in a home shop is surer than that: measure it again before it is resized',
       'pulley main: housing bore 1.7512 in: 0.0008 in below the limit of 1.7520 in (specified); resize it before you choose shells, but no upper limit is given to resize it to',
     ]);
   });
