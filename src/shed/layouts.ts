@@ -48,7 +48,7 @@ export const triageReasonLayout = { by: 'kind', variants: [
   { fields: { kind: { oneOf: ['happened'] }, what: happeningLayout, consequence: consequenceLayout } },
   { fields: { kind: { oneOf: ['journals'] }, journals: { oneOf: ['mains', 'rods'] }, plan: grindPlanLayout, 'ifTrue?': { oneOf: [true] } } },
   { fields: { kind: { oneOf: ['runout not known'] }, 'place?': 'string', 'runout?': 'number' } },
-  { fields: { kind: { oneOf: ['reads as bent'] }, place: 'string', runout: 'number' } },
+  { fields: { kind: { oneOf: ['reads as bent'] }, place: 'string', finding: findingLengthLayout } },
   { fields: { kind: { oneOf: ['runout not read'] } } },
   { fields: { kind: { oneOf: ['which bearing seized'] }, 'cleared?': { oneOf: [true] } } },
   { fields: { kind: { oneOf: ['bores'] }, plan: borePlanLayout } },

@@ -25,12 +25,3 @@ export const VALVE_MARGIN: Basis = /* @__PURE__ */ published(
 export const SEAT_WIDTH: Basis = /* @__PURE__ */ published(
   'TM 5-4240-501-14&P, p. 278: a valve seat is usable up to a width of 5/64 in',
 );
-
-/** Crankshafts that read as bent; the rule is from the trade, not from a maker. */
-export const READS_AS_BENT: Basis = {
-  kind: 'common practice',
-  rule: 'a crankshaft whose runout is more than 0.002 in, full reading of the dial, is taken as bent',
-};
-
-/** The runout above which a crankshaft reads as bent, 0.002 in [m]. */
-export const BENT_FROM = 0.002 * 0.0254;

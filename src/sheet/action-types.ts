@@ -2,7 +2,7 @@ import type { ShellMatch, UndersizeMismatch } from '../bearings/index.js';
 import type { ServedGrindPlan } from '../crankshaft/index.js';
 import type { ServedBorePlan } from '../cylinders/index.js';
 import type { Finding, Span } from '../judging/index.js';
-import type { DilutionFinding, ThinningFinding } from '../oil/index.js';
+import type { DilutionFinding, FuelFractionSpan, ThinningFinding } from '../oil/index.js';
 import type { Flow, KinematicViscosity, Length } from '../quantities/index.js';
 import type { Happening } from '../reading/index.js';
 import type { RingReport } from './inspect-cylinder.js';
@@ -48,8 +48,10 @@ export type Action =
   | {
       /** Fuel has thinned the oil: too far to run, or far enough to change it. */
       readonly kind: 'do not run' | 'change the oil';
-      /** The fuel fraction against its limit. */
+      /** The fuel fraction against its limit, at the end where most is found. */
       readonly dilution: DilutionFinding;
+      /** Fuel by every blending law: the laws disagree. */
+      readonly byLaw: FuelFractionSpan;
     }
   | {
       /** The oil has lost much of its viscosity, or has thinned out of its grade, more than its fuel tells. */

@@ -51,16 +51,17 @@ export function actionsFrom(inspection: Inspection): readonly Action[] {
 
 /** What the oil calls for: what must not run comes first. */
 function oilActions({ sample, film, leak }: OilReport): Action[] {
-  const dilution = sample?.dilution;
+  const { dilution, byLaw } = sample ?? {};
+  const fuel = dilution && byLaw && { dilution, byLaw };
   const leaks = leak !== undefined && leak.flow.max > 0;
   const stop: Action[] = [
-    ...(dilution?.stage === 'critical' ? [{ kind: 'do not run' as const, dilution }] : []),
+    ...(fuel?.dilution.stage === 'critical' ? [{ kind: 'do not run' as const, ...fuel }] : []),
     ...(film && filmFails(film) ? [{ kind: 'thin film' as const, film }] : []),
     ...(leaks && dilution === undefined ? [{ kind: 'unknown oil' as const, flow: leak.flow }] : []),
   ];
   return [
     ...stop,
-    ...(dilution?.stage === 'act' ? [{ kind: 'change the oil' as const, dilution }] : []),
+    ...(fuel?.dilution.stage === 'act' ? [{ kind: 'change the oil' as const, ...fuel }] : []),
     ...(sample && isThinOil(sample)
       ? [{ kind: 'thin oil' as const, thinning: sample.thinning }]
       : []),

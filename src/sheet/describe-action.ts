@@ -9,7 +9,7 @@ import type { Length } from '../quantities/index.js';
 import { CRACK_TEST, HAPPENED, HITS_THE_BLOCK, journalWords } from '../reading/index.js';
 import type { Action, WrongShells } from './action-types.js';
 import { describeThinFilm } from './describe-film.js';
-import { describeThinOil } from './describe-sample.js';
+import { describeFuelSpan, describeThinOil, WHY_THICK } from './describe-sample.js';
 import type { RingReport } from './inspect-cylinder.js';
 import { actionLayout } from './layouts.js';
 
@@ -36,9 +36,9 @@ export function describeAction(action: Action, wording: Wording): string {
   const { units } = wording;
   switch (action.kind) {
     case 'do not run':
-      return `DO NOT RUN: drain the oil and find the leak; ${describe(action.dilution.finding, wording)}`;
+      return `DO NOT RUN: drain the oil and find the leak; ${describeFuelSpan(action, wording)}`;
     case 'change the oil':
-      return `change the oil and find the leak; ${describe(action.dilution.finding, wording)}`;
+      return `change the oil and find the leak; ${describeFuelSpan(action, wording)}`;
     case 'stop the leak':
       return `stop the fuel leak of ${describeSpan(action.flow, 'flow', units)} before you refill`;
     case 'thin oil':
@@ -52,7 +52,7 @@ export function describeAction(action: Action, wording: Wording): string {
     case 'thin film':
       return `DO NOT RUN: ${describeThinFilm(action.film, wording)}; check the oil, its grade and its supply, and the metal, clearance and load of the bearing`;
     case 'thick oil':
-      return `change the oil: it is thicker than clean oil, ${say(action.viscosity, 'kinematicViscosity', units)} against ${say(action.clean, 'kinematicViscosity', units)}; it has aged or is another grade, and its viscosity does not show how much fuel is in it`;
+      return `change the oil: it is thicker than clean oil, ${say(action.viscosity, 'kinematicViscosity', units)} against ${say(action.clean, 'kinematicViscosity', units)}; ${WHY_THICK}, and its viscosity does not show how much fuel is in it`;
     case 'crack test':
       return describeCrackTest(action, wording);
     case 'check the housing':

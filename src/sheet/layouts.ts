@@ -16,7 +16,7 @@ export const actionLayout = { by: 'kind', variants: [
   wrongShellsLayout,
   { fields: { kind: { oneOf: ['crack test'] }, happened: { list: happeningLayout }, machined: { list: { oneOf: ['block', 'crankshaft'] } } } },
   { fields: { kind: { oneOf: ['check the housing'] }, bearing: 'string', outOfRound: 'number', finding: findingLengthLayout } },
-  { fields: { kind: { oneOf: ['change the oil', 'do not run'] }, dilution: dilutionFindingLayout } },
+  { fields: { kind: { oneOf: ['change the oil', 'do not run'] }, dilution: dilutionFindingLayout, byLaw: fuelFractionSpanLayout } },
   { fields: { kind: { oneOf: ['thin oil'] }, thinning: thinningFindingLayout } },
   { fields: { kind: { oneOf: ['thick oil'] }, viscosity: 'number', clean: 'number' } },
   { fields: { kind: { oneOf: ['thin film'] }, film: filmReportLayout } },

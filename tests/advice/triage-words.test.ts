@@ -87,7 +87,9 @@ describe('a crankshaft and its runout', () => {
       'crankshaft A, from donor A: undecided until it is straightened and measured',
     );
     const text = others.join('\n');
-    expect(text).toContain('runout 0.0150 in on flywheel main: it reads as bent (common practice');
+    expect(text).toContain(
+      'flywheel main: runout 0.0150 in: 0.0130 in above the limit of 0.0020 in (common practice',
+    );
     expect(text).toContain('have it straightened and read again before you use it');
     const { plan } = await planned(read('0.0150 in'));
     expect(usedIn(plan)).not.toContain('crankshaft A');

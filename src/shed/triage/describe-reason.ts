@@ -7,7 +7,7 @@ import type { Consequence, Fault } from '../faults.js';
 import type { PartTest } from '../history.js';
 import { wordFor } from '../section-words.js';
 import type { Section } from '../sections.js';
-import { READS_AS_BENT, SCRAP_ROD } from '../sources.js';
+import { SCRAP_ROD } from '../sources.js';
 import { doing, need } from './describe-job.js';
 import { MENDS } from './tests.js';
 import type { TriagedPart, TriageReason } from './triage-types.js';
@@ -34,7 +34,7 @@ export function describeReason(
       return [describeRunout(reason, wording)];
     case 'reads as bent':
       return [
-        `runout ${say(reason.runout, 'length', wording.units)} on ${reason.place}: it reads as bent ${noteOf(READS_AS_BENT, wording)}; have it straightened and read again before you use it, or list it as bent with the runout that the shop promises`,
+        `${reason.place}: ${describe(reason.finding, wording)}: it reads as bent; have it straightened and read again before you use it, or list it as bent with the runout that the shop promises`,
       ];
     case 'runout not read':
       return ['runout not read: not judged for bend'];

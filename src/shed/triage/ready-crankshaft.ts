@@ -1,12 +1,18 @@
 import { grindPlan, type ServedGrindPlan, undersizeSteps } from '../../crankshaft/index.js';
+import { judgeRunout } from '../../crankshaft/internal.js';
 import type { Finding } from '../../judging/index.js';
-import { NANOMETRE, namedFrom } from '../../judging/internal.js';
+import { holds, namedFrom } from '../../judging/internal.js';
 import { journalShape, type Shape } from '../../measuring/index.js';
 import { journalShapeLimits, judgeShape, withStandard } from '../../measuring/internal.js';
 import type { Length, UnitSystem } from '../../quantities/index.js';
-import { grindNames, grindRequest, type JournalKind, own } from '../../reading/index.js';
+import {
+  type EngineKind,
+  grindNames,
+  grindRequest,
+  type JournalKind,
+  own,
+} from '../../reading/index.js';
 import type { CrankshaftPart, JournalPlace } from '../shed.js';
-import { BENT_FROM } from '../sources.js';
 import { faultsOn, type SeenFaults, seenFaults } from './seen-faults.js';
 import type { Job, TriageReason } from './triage-types.js';
 import type { Readiness, Shop, Way } from './ways.js';
@@ -34,8 +40,8 @@ export function readyCrankshaft(
   const seen = seenFaults('crankshafts', part);
   const listed = seen.works.includes('straighten');
   const worst = worstRunout(part);
-  const reads = !listed && worst !== undefined && worst.runout > BENT_FROM + NANOMETRE;
-  const bent = listed || reads;
+  const reads = listed ? undefined : readsAsBent(part, engine);
+  const bent = listed || reads !== undefined;
   const promised = part.runoutOnceStraight;
   const judged: Judged = {
     seen,
@@ -59,7 +65,7 @@ export function readyCrankshaft(
   const ready = { rods: rods.ways, mains: mains.ways, repairs };
   if (!judged.ifTrue) return { ready, findings, because };
   const unknown: TriageReason = reads
-    ? { kind: 'reads as bent', ...worst }
+    ? { kind: 'reads as bent', ...reads }
     : { kind: 'runout not known', ...worst };
   return { atBest: ready, aside: 'undecided', findings, because: [...because, unknown] };
 }
@@ -83,6 +89,25 @@ function worstRunout({ mainJournals = [], rodJournals }: CrankshaftPart) {
     (worst, each) => (worst && worst.runout >= each.runout ? worst : each),
     undefined,
   );
+}
+
+/** The journal that tells most of a bent crankshaft, by the owner's limits of the runout or the rule of thumb. */
+function readsAsBent({ mainJournals = [], rodJournals }: CrankshaftPart, engine: EngineKind) {
+  const judged = (['mainJournals', 'rodJournals'] as const).flatMap((field) =>
+    (field === 'mainJournals' ? mainJournals : rodJournals).flatMap(({ name: place, runout }) =>
+      runout === undefined
+        ? []
+        : [
+            {
+              place,
+              finding: judgeRunout(`engine.${field}.runout`, runout, own(engine[field]?.runout)),
+            },
+          ],
+    ),
+  );
+  return judged
+    .filter(({ finding }) => !holds(finding))
+    .sort((a, b) => a.finding.margin - b.finding.margin)[0];
 }
 
 interface Journals {

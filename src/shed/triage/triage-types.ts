@@ -111,10 +111,10 @@ export type TriageReason =
   | {
       /** A crankshaft that nobody called bent, but that reads as bent. */
       readonly kind: 'reads as bent';
-      /** The journal with the largest runout. */
+      /** The journal that tells most of it. */
       readonly place: string;
-      /** That reading [m]. */
-      readonly runout: Length;
+      /** Its runout against the limit. */
+      readonly finding: Finding<'length'>;
     }
   | {
       /** The runout of no journal was read, so the crankshaft is not judged for bend. */
