@@ -232,7 +232,7 @@ describe('report of the oil', () => {
   it('says nothing of fuel where the oil has thickened', () => {
     const thick = reported({ 'oil.sample.viscosity': '400 cSt' }).replace(/\s+/g, ' ');
     expect(thick).toContain(
-      '2. [ ] change the oil: it is thicker than clean oil, 400.00 cSt against 341.80 cSt; it has aged or is another grade',
+      '2. [ ] change the oil: it is thicker than clean oil, 400.00 cSt against 341.80 cSt; it has aged, is another grade, has water or coolant in it',
     );
     expect(thick).not.toContain('Stage by');
     expect(thick).toContain('Fuel now: unknown, as the sample is thicker than clean oil.');
