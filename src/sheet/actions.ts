@@ -53,18 +53,21 @@ export function actionsFrom(inspection: Inspection): readonly Action[] {
 function oilActions({ sample, film, leak }: OilReport): Action[] {
   const { dilution, byLaw } = sample ?? {};
   const fuel = dilution && byLaw && { dilution, byLaw };
+  const thin =
+    sample && isThinOil(sample)
+      ? { kind: 'thin oil' as const, thinning: sample.thinning }
+      : undefined;
   const leaks = leak !== undefined && leak.flow.max > 0;
   const stop: Action[] = [
     ...(fuel?.dilution.stage === 'critical' ? [{ kind: 'do not run' as const, ...fuel }] : []),
+    ...(thin?.thinning.stage === 'critical' ? [thin] : []),
     ...(film && filmFails(film) ? [{ kind: 'thin film' as const, film }] : []),
     ...(leaks && dilution === undefined ? [{ kind: 'unknown oil' as const, flow: leak.flow }] : []),
   ];
   return [
     ...stop,
     ...(fuel?.dilution.stage === 'act' ? [{ kind: 'change the oil' as const, ...fuel }] : []),
-    ...(sample && isThinOil(sample)
-      ? [{ kind: 'thin oil' as const, thinning: sample.thinning }]
-      : []),
+    ...(thin && thin.thinning.stage !== 'critical' ? [thin] : []),
     ...(sample && !dilution
       ? [{ kind: 'thick oil' as const, viscosity: sample.viscosity, clean: sample.clean }]
       : []),

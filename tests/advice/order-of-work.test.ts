@@ -1,6 +1,6 @@
 import { actionsFrom, describeAction, inspect, readSheet, report } from 'crankwright/sheet';
 import { describe, expect, it } from 'vitest';
-import { type Json, spoilt } from '../sheet/sheets.js';
+import { exampleText, type Json, spoilt } from '../sheet/sheets.js';
 
 const inspected = (changes: Readonly<Record<string, Json | undefined>>) =>
   inspect(readSheet(spoilt(changes)));
@@ -86,6 +86,17 @@ describe('the order of work', () => {
     const text = report(inspected({}));
     expect(text).not.toMatch(/top ring: file/);
     expect(text.match(/Piston and rings must fit the finished bore/g)).toHaveLength(2);
+  });
+});
+
+describe('what must not run comes first', () => {
+  it('says DO NOT RUN before it says to change the oil, where one sample calls for both', () => {
+    const sheet = readSheet(exampleText('metric'));
+    const [first, second] = actionsFrom(inspect(sheet)).map((action) =>
+      describeAction(action, { units: 'metric' }),
+    );
+    expect(first).toMatch(/^DO NOT RUN: drain the oil and find out why it is thin/);
+    expect(second).toMatch(/^change the oil and find the leak/);
   });
 });
 
