@@ -1,5 +1,5 @@
-import { type GrindPlan, grindPlan } from '../crankshaft/index.js';
-import type { Finding } from '../judging/index.js';
+import { type GrindPlan, type GrindReason, grindPlan } from '../crankshaft/index.js';
+import type { Basis, Finding } from '../judging/index.js';
 import { holds } from '../judging/internal.js';
 import type { Shape } from '../measuring/index.js';
 import type { Length } from '../quantities/index.js';
@@ -70,6 +70,24 @@ export function worthKeeping(plan: GrindPlan, reports: readonly Found[]): Length
     ? (largestOf(journals.map(({ outside }) => Math.abs(outside ?? 0))) as Length)
     : undefined;
 }
+
+/** Says of a plan made with a wider allowance who allows it: the clearance, or the rule of thumb. Nobody specified it. */
+export function allowedByClearance(plan: GrindPlan, doubtful: GrindPlan): GrindPlan {
+  if (doubtful.outcome === 'none' || doubtful.inDoubt === undefined) return plan;
+  const { journals } = doubtful.inDoubt;
+  const because = plan.because.map((reason): GrindReason => {
+    if (reason.kind !== 'good as it is' || reason.basis === undefined) return reason;
+    const isKept = journals.some(({ name }) => name === reason.journal);
+    const rule = journals.find(({ basis }) => basis !== undefined)?.basis;
+    return { ...reason, basis: isKept || rule === undefined ? CLEARANCE_HOLDS : rule };
+  });
+  return { ...plan, because };
+}
+
+const CLEARANCE_HOLDS: Basis = {
+  kind: 'computed',
+  how: 'its clearance with shells of that step holds as it is',
+};
 
 /** The clearance that shells of a step leave a bearing as it is, if the shells found in it show it. */
 function leftAt(

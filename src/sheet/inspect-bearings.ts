@@ -11,6 +11,7 @@ import { type Length, RebuildInputError, thou } from '../quantities/index.js';
 import { grindNames, type JournalKind, own, type ShellPairs, sameStep } from '../reading/index.js';
 import { bearingNames, journalOf, makerOf } from './bearing-names.js';
 import {
+  allowedByClearance,
   type Measured,
   planFor,
   soundStep,
@@ -90,7 +91,12 @@ export function inspectBearings(
   const plan =
     allowance === undefined
       ? withoutIdleDoubt(first, found)
-      : planned(() => planFor({ ...journals, sizeAllowance: allowance }, steps, shelf, measured));
+      : planned(() =>
+          allowedByClearance(
+            planFor({ ...journals, sizeAllowance: allowance }, steps, shelf, measured),
+            first,
+          ),
+        );
   const reports = allowance === undefined ? found : reportsOn(plan);
   const handedOut = maximumMatching(
     reports.map(({ matches }) => matches.filter((match) => match.fits && madeFor(match, plan))),

@@ -125,6 +125,13 @@ describe('metal that is sound', () => {
     };
     const found = inspected(served);
     expect(found.rods?.plan).toMatchObject({ outcome: 'use as it is' });
+    // Nobody specified how far it may be below its size: the clearance allows it.
+    expect(found.rods?.plan.because).toContainEqual(
+      expect.objectContaining({
+        journal: 'rod 2',
+        basis: expect.objectContaining({ kind: 'computed' }),
+      }),
+    );
     expect(advice(served).find((text) => text.includes('WRONG SHELLS'))).toContain(
       'matching shells would leave 0.0041 in, within the service limit',
     );
