@@ -1,15 +1,12 @@
 import type { BoreRequest } from '../cylinders/index.js';
-import type { Shape } from '../measuring/index.js';
 import type { Length } from '../quantities/index.js';
 import type { BoreKind } from './engine-kind.js';
+import { type MeasuredPart, sizesOf } from './measured-part.js';
 import { own } from './stated-limits.js';
 
 /** A bore as it was measured. */
-export interface MeasuredBore {
-  readonly name: string;
-  readonly shape: Shape;
+export interface MeasuredBore extends MeasuredPart {
   readonly wall?: Length | undefined;
-  readonly faults?: readonly string[];
 }
 
 /** The input of `borePlan`: the bores of a block, and the maker's data. */
@@ -29,18 +26,10 @@ export function boreRequest(
   return {
     standard,
     steps,
-    cylinders: bores.map(({ name, shape: measured, wall, faults }) => {
-      const { smallest, largest, outOfRound, taper } = measured;
-      return {
-        name,
-        smallest,
-        largest,
-        outOfRound,
-        taper,
-        ...(faults && { faults }),
-        ...(wall !== undefined && { wall }),
-      };
-    }),
+    cylinders: bores.map(({ wall, ...bore }) => ({
+      ...sizesOf(bore),
+      ...(wall !== undefined && { wall }),
+    })),
     ...(stroke !== undefined && { stroke }),
     ...(honingAllowance !== undefined && { honingAllowance }),
     ...(leastWall !== undefined && { leastWall }),

@@ -1,16 +1,13 @@
 import type { GrindRequest } from '../crankshaft/index.js';
 import type { Names } from '../judging/internal.js';
-import type { Shape } from '../measuring/index.js';
 import type { Length } from '../quantities/index.js';
 import type { JournalKind } from './engine-kind.js';
+import { type MeasuredPart, sizesOf } from './measured-part.js';
 import { own } from './stated-limits.js';
 
 /** A journal as it was measured. */
-export interface MeasuredJournal {
-  readonly name: string;
-  readonly shape: Shape;
+export interface MeasuredJournal extends MeasuredPart {
   readonly runout?: Length | undefined;
-  readonly faults?: readonly string[];
 }
 
 /** The input of `grindPlan`: the journals of one kind, and the maker's data. */
@@ -22,18 +19,10 @@ export function grindRequest(
   return {
     standard,
     steps,
-    journals: journals.map(({ name, shape: measured, runout, faults }) => {
-      const { smallest, largest, outOfRound, taper } = measured;
-      return {
-        name,
-        smallest,
-        largest,
-        outOfRound,
-        taper,
-        ...(runout !== undefined && { runout }),
-        ...(faults && { faults }),
-      };
-    }),
+    journals: journals.map(({ runout, ...journal }) => ({
+      ...sizesOf(journal),
+      ...(runout !== undefined && { runout }),
+    })),
     ...(minimum !== undefined && { minimum }),
     ...(cleanUpAllowance !== undefined && { cleanUpAllowance }),
     ...(sizeAllowance !== undefined && { sizeAllowance }),

@@ -1,0 +1,14 @@
+import type { Shape } from '../measuring/index.js';
+
+/** A journal or a bore as it was measured. */
+export interface MeasuredPart {
+  readonly name: string;
+  readonly shape: Shape;
+  readonly faults?: readonly string[];
+}
+
+/** What a plan has to know of it: its name, its sizes and shape, and its faults. */
+export function sizesOf({ name, shape, faults }: MeasuredPart) {
+  const { smallest, largest, outOfRound, taper } = shape;
+  return { name, smallest, largest, outOfRound, taper, ...(faults && { faults }) };
+}
