@@ -61,6 +61,7 @@ const JOURNAL = [
   'form',
   'stations',
   'lines',
+  'repeats',
 ] as const;
 
 /** Checks a request at the door and fills in its defaults, each with its basis. */

@@ -57,6 +57,7 @@ const CYLINDER = [
   'form',
   'stations',
   'lines',
+  'repeats',
   'unworn',
   'wear',
 ] as const;

@@ -1,14 +1,8 @@
 import type { Span } from '../judging/index.js';
 import { guardFields, guardSpan, showLength, stationAlong } from '../judging/internal.js';
 import { type Length, RebuildInputError } from '../quantities/index.js';
-import {
-  type DiameterReading,
-  guardReadings,
-  SAME_PLACE,
-  type Shape,
-  type ShapeOptions,
-  shapeOf,
-} from './shape.js';
+import { type DiameterReading, guardReadings, SAME_PLACE } from './readings.js';
+import { type Shape, type ShapeOptions, shapeOf } from './shape.js';
 
 /** What may be told about a bore. */
 export interface BoreOptions extends ShapeOptions {
@@ -37,7 +31,7 @@ export interface BoreShape extends Shape {
  * @param options - where the rings run, and what counts as straight
  * @returns size, out-of-round, taper and form of the ring travel; unworn size and wear where the land was read
  * @throws {RebuildInputError} when a field is misspelt, a value is not finite or out of range, a reading stands out
- * against the others, a place is read twice, or the ring travel is reversed, lacks a station,
+ * against the others, or the ring travel is reversed, lacks a station,
  * lacks an angle, or has no reading in it
  * @see Source: definitions of the trade; worked checks in tests/published/measuring.test.ts
  * @example

@@ -5,9 +5,10 @@
  */
 export { type BoreOptions, type BoreShape, boreShape } from './bore.js';
 export { journalShape } from './journal.js';
+export type { DiameterReading } from './readings.js';
+export type { Repeats } from './repeats.js';
 export { radiusFromSagitta } from './sagitta.js';
 export type {
-  DiameterReading,
   Form,
   LineShape,
   Shape,

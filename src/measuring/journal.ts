@@ -1,11 +1,6 @@
 import { guardFields } from '../judging/internal.js';
-import {
-  type DiameterReading,
-  guardReadings,
-  type Shape,
-  type ShapeOptions,
-  shapeOf,
-} from './shape.js';
+import { type DiameterReading, guardReadings } from './readings.js';
+import { type Shape, type ShapeOptions, shapeOf } from './shape.js';
 
 const OPTIONS = ['resolution'] as const;
 
@@ -24,7 +19,7 @@ const OPTIONS = ['resolution'] as const;
  * @param options - what counts as straight
  * @returns size, out-of-round, taper and form
  * @throws {RebuildInputError} when a field is misspelt, a value is not finite or out of range, a reading stands out
- * against the others, a station has one angle only, an angle has one station only, or a place is read twice
+ * against the others, a station has one angle only, or an angle has one station only
  * @see Source: definitions of the trade; worked checks in tests/published/measuring.test.ts
  * @example
  * ```ts

@@ -1,26 +1,8 @@
-import {
-  angleAround,
-  diameter,
-  guardFields,
-  guardList,
-  NANOMETRE,
-  showIn,
-  showLength,
-  stationAlong,
-  toleratedWear,
-} from '../judging/internal.js';
+import { showIn, showLength, toleratedWear } from '../judging/internal.js';
 import { type Angle, degree, type Length, RebuildInputError } from '../quantities/index.js';
 import { largestOf, smallestOf } from '../quantities/internal.js';
-
-/** One diameter taken with a micrometer or a bore gauge. */
-export interface DiameterReading {
-  /** Where along the part: distance from a datum of your own, such as the flywheel side or the deck [m]. */
-  readonly station: Length;
-  /** Where around the part. Half a turn apart is the same diameter [rad]. */
-  readonly angle: Angle;
-  /** What the instrument showed [m]. */
-  readonly diameter: Length;
-}
+import { type DiameterReading, type Group, groupBy, SAME_PLACE } from './readings.js';
+import { atPlaces, type Repeats } from './repeats.js';
 
 /** The diameters of one ring around the part. */
 export interface StationShape {
@@ -59,6 +41,8 @@ export interface Shape {
   readonly stations: readonly StationShape[];
   /** Every line, in order around the part. */
   readonly lines: readonly LineShape[];
+  /** How readings scatter that were taken again at one place, if any were. Each place counts with its mean. */
+  readonly repeats?: Repeats;
 }
 
 /** What may be told about the readings. */
@@ -69,13 +53,11 @@ export interface ShapeOptions {
 
 /** One tenth, 0.0001 in: what a micrometer with a vernier resolves. */
 const TENTH = 2.54e-6 as Length;
-/** Stations closer than a nanometre, angles closer than a microradian, are one. */
-export const SAME_PLACE = { station: NANOMETRE, angle: 1e-6 };
-
 /** The shape that sound readings tell. Journals and bores are measured alike; only what wears where differs. */
-export function shapeOf(placed: readonly DiameterReading[], options: ShapeOptions): Shape {
+export function shapeOf(readings: readonly DiameterReading[], options: ShapeOptions): Shape {
   const { resolution: asked = TENTH } = options;
   const resolution = toleratedWear('options.resolution', asked);
+  const { places: placed, repeats } = atPlaces(readings);
   const stations = groupBy(placed, 'station');
   const lines = groupBy(placed, 'angle');
   guardCoverage(stations, lines);
@@ -97,65 +79,13 @@ export function shapeOf(placed: readonly DiameterReading[], options: ShapeOption
     ),
     stations: along,
     lines: around,
+    ...(repeats && { repeats }),
   };
-}
-
-const READING = ['station', 'angle', 'diameter'] as const;
-
-/** Checks every reading and brings its angle to less than half a turn. */
-export function guardReadings(readings: readonly DiameterReading[]): DiameterReading[] {
-  guardList('readings', readings, 1, 'reading; shape needs two angles at each of two stations');
-  const placed = readings.map((reading, index) => {
-    const name = `readings[${index}]`;
-    guardFields(name, reading, READING);
-    const turn = angleAround(`${name}.angle`, reading.angle) % Math.PI;
-    const angle = turn < 0 ? turn + Math.PI : turn;
-    return {
-      station: stationAlong(`${name}.station`, reading.station),
-      angle: (Math.PI - angle < SAME_PLACE.angle ? 0 : angle) as Angle,
-      diameter: diameter(`${name}.diameter`, reading.diameter),
-    };
-  });
-  guardPlausible(placed);
-  return placed;
-}
-
-/** One diameter in inches among metres, or a slipped digit, stands out against its neighbours. */
-function guardPlausible(readings: readonly DiameterReading[]): void {
-  const sorted = readings.map((reading) => reading.diameter).sort((a, b) => a - b);
-  const middle = sorted[sorted.length >> 1] as Length;
-  readings.forEach((reading, index) => {
-    if (Math.abs(reading.diameter - middle) <= middle / 50) return;
-    throw new RebuildInputError({
-      parameter: `readings[${index}].diameter`,
-      value: reading.diameter,
-      shown: showLength(reading.diameter),
-      expected: `within 2 % of ${showLength(middle)}, the middle of the readings`,
-      hint: 'A digit has slipped, or the units are mixed; no part wears that far and holds together.',
-    });
-  });
-}
-
-interface Group {
-  readonly at: number;
-  readonly group: readonly DiameterReading[];
-}
-
-/** Readings that share a station or an angle, in order of it. */
-function groupBy(readings: readonly DiameterReading[], key: 'station' | 'angle'): Group[] {
-  const groups: { at: number; group: DiameterReading[] }[] = [];
-  for (const reading of [...readings].sort((a, b) => a[key] - b[key])) {
-    const last = groups.at(-1);
-    if (last && reading[key] - last.at <= SAME_PLACE[key]) last.group.push(reading);
-    else groups.push({ at: reading[key], group: [reading] });
-  }
-  return groups;
 }
 
 /** Out-of-round needs two angles at a station; taper needs two stations on a line. */
 function guardCoverage(stations: readonly Group[], lines: readonly Group[]): void {
   for (const { at, group } of stations) {
-    guardNoRepeat(group, `station ${showLength(at)}`);
     if (group.length > 1) continue;
     throw missing(
       `a second angle at station ${showLength(at)}`,
@@ -169,22 +99,6 @@ function guardCoverage(stations: readonly Group[], lines: readonly Group[]): voi
       'Taper needs two diameters along that line, best near the two ends.',
     );
   }
-}
-
-function guardNoRepeat(group: readonly DiameterReading[], where: string): void {
-  const sorted = group.map(({ angle }) => angle).sort((a, b) => a - b);
-  const repeated = sorted.find(
-    (angle, i) => i > 0 && angle - (sorted[i - 1] as number) <= SAME_PLACE.angle,
-  );
-  if (repeated === undefined) return;
-  throw new RebuildInputError({
-    parameter: 'readings',
-    value: repeated,
-    shown: `${where}, angle ${degrees(repeated)}`,
-    expected: 'one reading for each place',
-    problem: 'was read twice',
-    hint: 'Average repeats first. Half a turn apart is the same diameter: 0 and 180 degrees are one.',
-  });
 }
 
 function missing(what: string, hint: string): RebuildInputError {

@@ -199,13 +199,6 @@ describe('journalShape refuses', () => {
     expect(error.message).toContain('a second station at angle 45 deg is missing');
   });
 
-  it('one place read twice, half a turn apart too', () => {
-    for (const angle of [degree(0), degree(180), degree(-180)]) {
-      const error = refusal(() => journalShape([...worn, { ...first, angle }]));
-      expect(error.message).toContain('station 6.35 mm, angle 0 deg was read twice');
-    }
-  });
-
   it('a slipped digit among the readings', () => {
     const error = refusal(() => journalShape([{ ...first, diameter: inch(2.5246) }, ...others]));
     expect(error.parameter).toBe('readings[0].diameter');

@@ -107,7 +107,7 @@ describe('readSheet', () => {
       'rods[0].journal.readings[0].diameter',
       /A digit has slipped/,
     ],
-    ['rods[0].journal.readings[0].angle', '90 deg', 'rods[0].journal.readings', /was read twice/],
+    ['rods[0].journal.readings[0].angle', '90 deg', 'rods[0].journal.readings', /second angle/],
     [
       'crankshaft.rodJournals',
       undefined,

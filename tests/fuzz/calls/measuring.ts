@@ -119,7 +119,6 @@ export const measuringCalls = {
         third,
         reading(1.25, 45, 2.124),
       ]),
-      'a place is read twice': refused('readings', [...journal, fourth]),
       'there is no reading': refused('readings', []),
       'the resolution is out of range': refused('options.resolution', journal, {
         resolution: thou(-1),
@@ -135,7 +134,6 @@ export const measuringCalls = {
       'lacks an angle': refused('readings', bore, {
         ringTravel: { min: inch(0), max: inch(3.5) },
       }),
-      'a place is read twice': refused('readings', [...bore.slice(1), bore[1]]),
       'has no reading in it': refused('options.ringTravel', bore, {
         ringTravel: { min: inch(5), max: inch(6) },
       }),
