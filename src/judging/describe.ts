@@ -11,6 +11,7 @@ import {
 } from '../quantities/index.js';
 import { formatNumber, guardSystem } from '../quantities/internal.js';
 import { type Basis, describeBasis } from './basis.js';
+import { type DecisionRule, guardBandOf } from './decision-rule.js';
 import { type Finding, guardFinding } from './finding.js';
 import { guardFields } from './guards.js';
 import { comparisonTolerance } from './judge.js';
@@ -43,13 +44,12 @@ export interface Wording {
  */
 export function describe<D extends Dimension>(finding: Finding<D>, wording: Wording): string {
   guardWording(wording);
-  const { dimension, feature, value, limits, verdict, margin, uncertainty, basis } = guardFinding(
-    'finding',
-    finding,
-  );
+  const { dimension, feature, value, limits, verdict, margin, uncertainty, rule, basis } =
+    guardFinding('finding', finding);
   const print = (quantity: Quantity<D>) => say(quantity, dimension, wording.units);
   const distance = (quantity: number) => sayDistance(quantity, dimension, wording.units);
   const doubt = uncertainty === undefined ? '' : ` ± ${distance(uncertainty)}`;
+  const byRule = rule && describeRule(rule, distance);
   const standing = () => {
     switch (verdict) {
       case 'within': {
@@ -58,7 +58,7 @@ export function describe<D extends Dimension>(finding: Finding<D>, wording: Word
         return `within ${describeLimits(limits, dimension, wording.units)}`;
       }
       case 'undecided':
-        return `undecided, as it may be inside or outside ${describeLimits(limits, dimension, wording.units)}`;
+        return `undecided${byRule ? ` by ${byRule}` : ''}, as it may be inside or outside ${describeLimits(limits, dimension, wording.units)}`;
       default: {
         const limit = (verdict === 'above' ? limits.max : limits.min) as Quantity<D>;
         return `${distance(-margin)} ${verdict} the limit of ${print(limit)}`;
@@ -66,20 +66,26 @@ export function describe<D extends Dimension>(finding: Finding<D>, wording: Word
     }
   };
   const first = `${feature} ${print(value)}${doubt}: ${standing()} ${noteOf(basis, wording)}`;
-  return `${first}${worn(finding, wording)}`;
+  // A rule that is laxer than the uncertainty says so of what it decides.
+  const noise = comparisonTolerance(dimension, [value]);
+  const isLax = verdict !== 'undecided' && Math.abs(margin) + noise < (uncertainty ?? 0);
+  const lax = isLax && byRule ? `, by ${byRule}: its uncertainty reaches past the limit` : '';
+  return `${first}${lax}${worn(finding, wording)}`;
+}
+
+/** How the rule that decided is called; nothing of the one that is used where none is named. */
+function describeRule<D extends Dimension>(
+  rule: DecisionRule<D>,
+  distance: (quantity: number) => string,
+): string | undefined {
+  if (typeof rule === 'object') return `a guard band of ${distance(rule.guardBand)}`;
+  if (rule === 'full expanded uncertainty') return undefined;
+  return rule === 'simple acceptance' ? rule : `the rule of ${rule}`;
 }
 
 /** What a value outside the limits of new parts says of a used part: `, of new parts; within the service limit of …`. */
 function worn<D extends Dimension>(
-  {
-    value,
-    uncertainty = 0 as Quantity<D>,
-    verdict,
-    limitsOf,
-    service,
-    grade,
-    dimension,
-  }: Finding<D>,
+  { value, uncertainty, rule, verdict, limitsOf, service, grade, dimension }: Finding<D>,
   wording: Wording,
 ): string {
   if (verdict === 'within' || grade === undefined || grade === 'out of limits') return '';
@@ -90,7 +96,8 @@ function worn<D extends Dimension>(
   }
   const limit = `the service limit of ${describeBounds(service.limits, dimension, wording.units)} ${noteOf(service.basis, wording)}`;
   const { min = -Infinity, max = Infinity } = service.limits;
-  const isPast = value - uncertainty > max || value + uncertainty < min;
+  const band = guardBandOf<D>({ ...(rule && { rule }), ...(uncertainty && { uncertainty }) });
+  const isPast = value - band > max || value + band < min;
   switch (grade) {
     case 'serviceable':
       return `, of new parts; serviceable, within ${limit}`;

@@ -1,10 +1,7 @@
-import {
-  coherentUnit,
-  type Dimension,
-  type Quantity,
-  RebuildInputError,
-} from '../quantities/index.js';
+import { type Dimension, type Quantity, RebuildInputError } from '../quantities/index.js';
+import { guardDimension } from '../quantities/internal.js';
 import { type Basis, guardBasis } from './basis.js';
+import { type DecisionRule, guardRule } from './decision-rule.js';
 import { GRADES, type Grade, type Verdict } from './grade.js';
 import { guardFields, guardQuantity, guardText, guardWord } from './guards.js';
 import { guardLimits, type Limits, type LimitsOf } from './limits.js';
@@ -27,13 +24,15 @@ export interface Judgement<D extends Dimension> {
   readonly limitsOf?: LimitsOf;
   /** How far wear may take the part past the limits of new parts and leave it in service. */
   readonly service?: ServiceLimits<NoInfer<D>>;
-  /** Expanded uncertainty of the value, if it is known, in the same unit. */
+  /** Expanded uncertainty of the value at about 95 % (two standard uncertainties), if it is known, in the same unit. */
   readonly uncertainty?: Quantity<NoInfer<D>>;
+  /** How far from a limit a value must lie to be judged by it; by default by its whole uncertainty. */
+  readonly rule?: DecisionRule<NoInfer<D>>;
 }
 
 /** A value, its limits and how it stands to them. Data: `describe` makes the sentence. */
 export interface Finding<D extends Dimension = Dimension> extends Judgement<D> {
-  /** `undecided` only where an uncertainty was given and it straddles a limit. */
+  /** `undecided` only where a limit lies within the guard band of the rule, which an uncertainty or the caller sets. */
   readonly verdict: Verdict;
   /** Distance to the nearest limit, in the same unit: inside it is positive, outside negative. */
   readonly margin: Quantity<D>;
@@ -50,6 +49,7 @@ const JUDGEMENT = [
   'limitsOf',
   'service',
   'uncertainty',
+  'rule',
 ] as const;
 const FINDING = [
   'feature',
@@ -60,6 +60,7 @@ const FINDING = [
   'limitsOf',
   'service',
   'uncertainty',
+  'rule',
   'verdict',
   'margin',
   'grade',
@@ -88,14 +89,15 @@ export function guardFinding<D extends Dimension>(
 function guardJudged<D extends Dimension>(at: string, judged: Judgement<D>) {
   const { feature, value, uncertainty } = judged;
   guardText(`${at}feature`, feature);
-  const dimension = guardWord(`${at}dimension`, judged.dimension, DIMENSIONS) as D;
+  const dimension = guardDimension(judged.dimension, `${at}dimension`);
   guardQuantity(`${at}value`, value, dimension);
   const limits = guardLimits(`${at}limits`, judged.limits, finite(dimension), dimension);
   const basis = guardBasis(`${at}basis`, judged.basis);
   guardUncertainty(`${at}uncertainty`, uncertainty, dimension);
+  const rule = guardRule(`${at}rule`, judged.rule, dimension);
   const service = guardService(`${at}service`, judged.service, dimension);
   const limitsOf = guardLimitsOf(`${at}limitsOf`, judged.limitsOf, service);
-  return { feature, dimension, value, limits, basis, uncertainty, service, limitsOf };
+  return { feature, dimension, value, limits, basis, uncertainty, rule, service, limitsOf };
 }
 
 const finite =
@@ -144,4 +146,3 @@ function guardLimitsOf(
 
 const LIMITS_OF = ['new parts', 'service'] as const;
 const VERDICTS = ['within', 'below', 'above', 'undecided'] as const;
-const DIMENSIONS = /* @__PURE__ */ Object.keys(coherentUnit) as Dimension[];

@@ -4,6 +4,14 @@
  * @packageDocumentation
  */
 export type { Basis } from './basis.js';
+export { conformanceProbability, type MeasuredAgainstLimits } from './conformance.js';
+export {
+  falseAcceptanceRisk,
+  falseRejectionRisk,
+  type InspectedLot,
+  type Lot,
+} from './decision-risk.js';
+export type { DecisionRule, NamedRule, OwnGuardBand } from './decision-rule.js';
 export { describe, type Wording } from './describe.js';
 export type { Finding, Judgement } from './finding.js';
 export type { Grade, Verdict } from './grade.js';

@@ -1,5 +1,6 @@
 import type { Dimension, Quantity } from '../quantities/index.js';
 import { largestOf } from '../quantities/internal.js';
+import { type DecisionRule, guardBandOf } from './decision-rule.js';
 import { type Finding, guardJudgement, type Judgement } from './finding.js';
 import { GRADES, gradeOf, holds, type Verdict } from './grade.js';
 import { type Limits, NANOMETRE, ROUNDING, type Span } from './limits.js';
@@ -10,7 +11,8 @@ import { type Limits, NANOMETRE, ROUNDING, type Span } from './limits.js';
  * compared to 1 nm, everything else to 1 part in 10⁹.
  *
  * With an uncertainty U the value is within only if it lies inside by U or
- * more, outside only if it lies outside by more than U, and otherwise undecided.
+ * more, outside only if it lies outside by more than U, and otherwise undecided. Another decision rule
+ * puts its own guard band in the place of U. The service limit is judged by the same rule.
  *
  * A used part is graded besides, if it is said what the limits are of: a part past the limits of new parts
  * is `serviceable` up to its service limit. Only limits of this engine condemn a part.
@@ -18,8 +20,8 @@ import { type Limits, NANOMETRE, ROUNDING, type Span } from './limits.js';
  * @param judgement - what is judged, its value, its limits and who set them
  * @returns the finding
  * @throws {RebuildInputError} when a field is misspelt, the value is not finite, a limit is not finite, the limits
- * are reversed, or there is no limit at all
- * @see Source: decision rule of ISO 14253-1
+ * are reversed, there is no limit at all, the rule is unknown, or the guard band is negative
+ * @see Source: decision rules of ISO 14253-1:1998 and 2017, guard bands as in ILAC-G8:09/2019
  * @example
  * ```ts
  * const finding = judge({
@@ -37,9 +39,10 @@ import { type Limits, NANOMETRE, ROUNDING, type Span } from './limits.js';
  * ```
  */
 export function judge<D extends Dimension>(judgement: Judgement<D>): Finding<D> {
-  const { feature, dimension, value, limits, basis, uncertainty, service, limitsOf } =
+  const { feature, dimension, value, limits, basis, uncertainty, rule, service, limitsOf } =
     guardJudgement(judgement);
-  const against = (to: Limits<Quantity<D>>) => standing(value, to, uncertainty ?? 0, dimension);
+  const room = guardBandOf<D>({ ...(rule && { rule }), ...(uncertainty && { uncertainty }) });
+  const against = (to: Limits<Quantity<D>>) => standing(value, to, room, dimension);
   const stands = against(limits);
   const grade =
     limitsOf &&
@@ -57,10 +60,19 @@ export function judge<D extends Dimension>(judgement: Judgement<D>): Finding<D> 
     ...(limitsOf && { limitsOf }),
     ...(service && { service }),
     ...(uncertainty === undefined ? {} : { uncertainty }),
+    ...(isApplied(rule, uncertainty) && { rule }),
     verdict: stands.verdict,
     margin: (0 - stands.outside) as Quantity<D>,
     ...(grade && { grade }),
   };
+}
+
+/** Whether a rule has anything to say: a named one only of an uncertainty. */
+function isApplied<D extends Dimension>(
+  rule: DecisionRule<D> | undefined,
+  uncertainty: number | undefined,
+): rule is DecisionRule<D> {
+  return rule !== undefined && (typeof rule === 'object' || uncertainty !== undefined);
 }
 
 /** How far a value is outside limits, at which end, and the verdict. */

@@ -3,4 +3,4 @@ export { complaintOf, rounded, showValue } from './error.js';
 export { largestOf, smallestOf } from './extremes.js';
 export { formatNumber } from './format.js';
 export { scales } from './scales.js';
-export { guardSystem } from './systems.js';
+export { guardDimension, guardSystem } from './systems.js';

@@ -67,10 +67,10 @@ export function guardSystem(parameter: string, system: unknown): void {
 }
 
 /** Refuses anything but the name of a dimension. */
-export function guardDimension(dimension: unknown): void {
-  if (typeof dimension === 'string' && Object.hasOwn(coherentUnit, dimension)) return;
+export function guardDimension<D extends Dimension>(dimension: D, parameter = 'dimension'): D {
+  if (typeof dimension === 'string' && Object.hasOwn(coherentUnit, dimension)) return dimension;
   throw new RebuildInputError({
-    parameter: 'dimension',
+    parameter,
     value: dimension,
     expected: 'the name of a dimension',
     hint: `One of: ${Object.keys(coherentUnit).join(', ')}.`,

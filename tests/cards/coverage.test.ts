@@ -30,6 +30,11 @@ const WITHOUT_CARD: Readonly<Record<string, string>> = {
   ]),
   ...because('the exact ratios of the table of units', ['convert', 'valueIn']),
   ...because('a reader of text', ['parse', 'parseLength', 'readShed', 'readSheet']),
+  ...because('the normal distribution, whose tails no formula of a card keeps', [
+    'conformanceProbability',
+    'falseAcceptanceRisk',
+    'falseRejectionRisk',
+  ]),
   ...because('a search: the equation of a card turned round by halving', ['kinematicFromSaybolt']),
   ...because('a row of a table', ['isoGrade', 'meanExpansion', 'shellLimits']),
   ...because('judgement on limits', [

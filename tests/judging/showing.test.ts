@@ -128,7 +128,7 @@ describe('a message', () => {
     [
       'a misspelt field, with those that are known',
       () => judgeViscosity({ uncertanity: 1 }),
-      'judgement.uncertanity: "uncertanity" is not a known field. Fields: feature, dimension, value, limits, basis, limitsOf, service, uncertainty.',
+      'judgement.uncertanity: "uncertanity" is not a known field. Fields: feature, dimension, value, limits, basis, limitsOf, service, uncertainty, rule.',
     ],
   ])('tells of %s', (_, call, message) => {
     expect(refusal(call).message).toBe(message);

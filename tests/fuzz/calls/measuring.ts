@@ -1,14 +1,4 @@
-import {
-  boreShape,
-  type DiameterReading,
-  degree,
-  describe,
-  inch,
-  journalShape,
-  judge,
-  percentByVolume,
-  thou,
-} from 'crankwright';
+import { boreShape, type DiameterReading, degree, inch, journalShape, thou } from 'crankwright';
 import { calls, refused } from './calls.js';
 
 const reading = (station: number, angle: number, diameter: number): DiameterReading => ({
@@ -31,83 +21,6 @@ const bore = [
 ];
 const withoutLast = journal.slice(0, 3);
 const [first, second, third, fourth] = journal;
-const finding = judge({
-  feature: 'end play',
-  dimension: 'length',
-  value: thou(12),
-  limits: { min: thou(4), max: thou(10) },
-  basis: { kind: 'specified', by: 'the manual' },
-  uncertainty: thou(0.1),
-});
-const sound = { feature: 'gap', dimension: 'length', value: thou(1), basis: { kind: 'specified' } };
-
-export const judgingCalls = {
-  judge: calls(judge, {
-    sound: [
-      [
-        {
-          feature: 'end play',
-          dimension: 'length',
-          value: thou(12),
-          limits: { min: thou(4), max: thou(10) },
-          basis: { kind: 'published', source: 'TM 5-4320-302-14' },
-          uncertainty: thou(3),
-        },
-      ],
-      [
-        {
-          feature: 'fuel',
-          dimension: 'volumeFraction',
-          value: percentByVolume(3),
-          limits: { max: percentByVolume(2.5) },
-          basis: { kind: 'common practice', rule: 'a rule' },
-        },
-      ],
-    ],
-    provoked: {
-      'the value is not finite': refused('value', {
-        ...sound,
-        value: Number.NaN,
-        limits: { max: thou(2) },
-      }),
-      'a limit is not finite': refused('limits.max', { ...sound, limits: { max: Infinity } }),
-      'there is no limit at all': refused('limits', { ...sound, limits: {} }),
-      'the limits are reversed': refused('limits', {
-        ...sound,
-        limits: { min: thou(2), max: thou(1) },
-      }),
-      'the basis is none': refused('basis.kind', {
-        ...sound,
-        limits: { max: thou(2) },
-        basis: { kind: 'hearsay' },
-      }),
-      'the dimension is unknown': refused('dimension', {
-        ...sound,
-        limits: { max: thou(2) },
-        dimension: 'size',
-      }),
-      'there is no feature': refused('feature', {
-        ...sound,
-        limits: { max: thou(2) },
-        feature: ' ',
-      }),
-      'there is no judgement': refused('judgement'),
-    },
-  }),
-  describe: calls(describe, {
-    sound: [
-      [finding, { units: 'inch' }],
-      [finding, { units: 'metric' }],
-    ],
-    provoked: {
-      'the finding is not one': refused('finding.feature', {}, { units: 'inch' }),
-      'there is no finding': refused('finding', undefined, { units: 'inch' }),
-      'the unit system is unknown': refused('wording.units', finding, { units: 'imperial' }),
-      'there is no wording': refused('wording', finding),
-    },
-  }),
-};
-
 export const measuringCalls = {
   journalShape: calls(journalShape, {
     sound: [[journal], [journal, { resolution: thou(0.2) }]],
