@@ -10,6 +10,7 @@ const TAKEN = {
   'bearings/explain.ts': ['ClearanceExplanation'],
   'crankshaft/grind-types.ts': ['GrindPlan'],
   'cylinders/bore-types.ts': ['BorePlan'],
+  'measuring/odd-readings.ts': ['OddReading'],
   'sheet/action-types.ts': ['Action'],
   'sheet/inspect.ts': ['Inspection'],
   'planning/plan-types.ts': ['Plan'],

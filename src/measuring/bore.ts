@@ -59,8 +59,7 @@ export function boreShape(
   if (options.ringTravel === undefined) return shapeOf(placed, options);
 
   const travel = guardSpan('options.ringTravel', options.ringTravel, stationAlong);
-  const swept = ({ station }: DiameterReading) =>
-    station >= travel.min - SAME_PLACE.station && station <= travel.max + SAME_PLACE.station;
+  const swept = (reading: DiameterReading) => isSwept(reading, travel);
   const worn = placed.filter(swept);
   if (worn.length === 0) {
     throw new RebuildInputError({
@@ -78,3 +77,7 @@ export function boreShape(
   const unworn = land.reduce((sum, reading) => sum + reading.diameter, 0) / land.length;
   return { ...shape, unworn: unworn as Length, wear: (shape.largest - unworn) as Length };
 }
+
+/** Whether the rings pass the place of a reading. */
+export const isSwept = ({ station }: DiameterReading, { min, max }: Span<Length>): boolean =>
+  station >= min - SAME_PLACE.station && station <= max + SAME_PLACE.station;

@@ -4,7 +4,9 @@
  * @packageDocumentation
  */
 export { type BoreOptions, type BoreShape, boreShape } from './bore.js';
+export { describeOddReading } from './describe-odd-reading.js';
 export { journalShape } from './journal.js';
+export { type OddReading, type OddReadingOptions, oddReadings } from './odd-readings.js';
 export type { DiameterReading } from './readings.js';
 export type { Repeats } from './repeats.js';
 export { radiusFromSagitta } from './sagitta.js';

@@ -6,6 +6,7 @@ export {
   guardMachining,
   guardStepsAtHand,
 } from './machining-request.js';
+export { oddInBore } from './odd-in-bore.js';
 export { journalShapeLimits, judgeShape, MOST_IN_DOUBT } from './shape-rule.js';
 export { sizeSteps, withStandard } from './size-steps.js';
 export { doubtAbout, guardSizeAndShape, outsideOf, usableAsItIs } from './standing.js';

@@ -1,12 +1,13 @@
 // How what functions take from each other is laid out. Made by `npm run layouts` from the types.
 import type { Layout } from '../judging/internal.js';
-import { basisLayout, findingLengthLayout } from '../judging/layouts.js';
+import { basisLayout, findingLengthLayout, spanLayout } from '../judging/layouts.js';
 
 export const inDoubtLayout = { fields: { name: 'string', 'finding?': findingLengthLayout, 'outside?': 'number', 'basis?': basisLayout } } satisfies Layout;
+export const diameterReadingLayout = { fields: { station: 'number', angle: 'number', diameter: 'number' } } satisfies Layout;
+export const oddReadingLayout = { fields: { index: 'number', reading: diameterReadingLayout, expected: 'number', others: spanLayout, deviation: 'number', critical: 'number', against: { oneOf: ['instrument', 'scatter'] } } } satisfies Layout;
 export const formLayout = { oneOf: ['barrel', 'hourglass', 'straight', 'tapered'] } satisfies Layout;
 export const stationShapeLayout = { fields: { station: 'number', mean: 'number', outOfRound: 'number' } } satisfies Layout;
 export const lineShapeLayout = { fields: { angle: 'number', taper: 'number' } } satisfies Layout;
 export const repeatsLayout = { fields: { standardDeviation: 'number', degreesOfFreedom: 'number' } } satisfies Layout;
 export const shapeLayout = { fields: { smallest: 'number', largest: 'number', outOfRound: 'number', taper: 'number', form: formLayout, stations: { list: stationShapeLayout }, lines: { list: lineShapeLayout }, 'repeats?': repeatsLayout } } satisfies Layout;
 export const boreShapeLayout = { fields: { 'unworn?': 'number', 'wear?': 'number', smallest: 'number', largest: 'number', outOfRound: 'number', taper: 'number', form: formLayout, stations: { list: stationShapeLayout }, lines: { list: lineShapeLayout }, 'repeats?': repeatsLayout } } satisfies Layout;
-export const diameterReadingLayout = { fields: { station: 'number', angle: 'number', diameter: 'number' } } satisfies Layout;

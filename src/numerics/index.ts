@@ -3,6 +3,7 @@ export { solveBanded } from './banded-cholesky.js';
 export { chebyshevSum, polynomials } from './chebyshev.js';
 export { dormandPrince, type State, type VectorField } from './dormand-prince.js';
 export { halfLine, integralBetween } from './double-exponential.js';
+export { fitByLeastSquares } from './least-squares.js';
 export { maximumMatching } from './matching.js';
 export { richardson } from './richardson.js';
 export { newtonFromBeyond, rootOfFalling } from './roots.js';

@@ -144,23 +144,18 @@ function purchaseLines({ section: each, name, count, cost }: Purchase): readonly
 const WHY_LEFT = [
   ['reserved', 'Kept back'],
   ['spare', 'Spare'],
-  ['bent', 'Undecided until straightened and measured'],
-  ['seized', 'Undecided until it is known which bearing seized'],
+  ['the odd reading is taken again', 'Undecided until the odd reading is taken again'],
+  ['it is straightened and measured', 'Undecided until straightened and measured'],
+  ['it is known which bearing seized', 'Undecided until it is known which bearing seized'],
   ['not as it is', 'Kept aside, as no repair that puts it right is on the list'],
   ['scrap', 'Scrap, to keep until the engines run'],
 ] as const;
 
 function leftOverLines(leftOver: readonly LeftOver[]): readonly string[] {
   return WHY_LEFT.flatMap(([why, heading]) => {
-    const names = leftOver.filter((part) => reasonOf(part) === why).map(describeLeft);
+    const names = leftOver.filter((part) => (part.until ?? part.why) === why).map(describeLeft);
     return names.length === 0 ? [] : wrap(`${heading}: ${names.join('; ')}`, 4);
   });
-}
-
-/** Why a part is left, with the two doubts told apart: bent crankshafts, and rods of a seized bearing. */
-function reasonOf({ why, section: each }: LeftOver): (typeof WHY_LEFT)[number][0] {
-  if (why !== 'undecided') return why;
-  return each === 'rods' ? 'seized' : 'bent';
 }
 
 /** `block C (block; frost-cracked; not crack-tested)`. */

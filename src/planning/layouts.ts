@@ -2,7 +2,7 @@
 import type { Layout } from '../judging/internal.js';
 import { basedLimitsLengthLayout, findingLengthLayout, spanLayout } from '../judging/layouts.js';
 import { engineKindLayout } from '../reading/layouts.js';
-import { faultLayout, troubleLayout } from '../shed/layouts.js';
+import { faultLayout, troubleLayout, untilLayout } from '../shed/layouts.js';
 
 export const buildPartLayout = { fields: { section: { oneOf: ['blocks', 'crankshafts', 'heads', 'pistonSets', 'ringSets', 'rods', 'shells', 'thrustWashers', 'valveSets'] }, name: 'string', 'from?': 'string', count: 'number', bought: 'boolean' } } satisfies Layout;
 export const buildBearingLayout = { fields: { kind: { oneOf: ['mains', 'rods'] }, journal: 'string', journalSize: spanLayout, undersize: 'number', housing: { fields: { part: 'string', place: 'string' } }, housingBore: spanLayout, shells: 'string', wall: spanLayout, clearance: spanLayout, finding: findingLengthLayout } } satisfies Layout;
@@ -19,7 +19,7 @@ export const proofLayout = { by: 'kind', variants: [
 ] } satisfies Layout;
 export const shopOrderLayout = { fields: { shop: 'string', jobs: { list: buildJobLayout }, cost: costLayout } } satisfies Layout;
 export const purchaseLayout = { fields: { section: { oneOf: ['blocks', 'crankshafts', 'heads', 'pistonSets', 'ringSets', 'rods', 'shells', 'thrustWashers', 'valveSets'] }, name: 'string', count: 'number', cost: costLayout } } satisfies Layout;
-export const leftOverLayout = { fields: { section: { oneOf: ['blocks', 'crankshafts', 'heads', 'pistonSets', 'ringSets', 'rods', 'shells', 'thrustWashers', 'valveSets'] }, name: 'string', count: 'number', 'faults?': { list: faultLayout }, 'untested?': { oneOf: [true] }, why: { oneOf: ['not as it is', 'reserved', 'scrap', 'spare', 'undecided'] } } } satisfies Layout;
+export const leftOverLayout = { fields: { section: { oneOf: ['blocks', 'crankshafts', 'heads', 'pistonSets', 'ringSets', 'rods', 'shells', 'thrustWashers', 'valveSets'] }, name: 'string', count: 'number', 'faults?': { list: faultLayout }, 'untested?': { oneOf: [true] }, why: { oneOf: ['not as it is', 'reserved', 'scrap', 'spare', 'undecided'] }, 'until?': untilLayout } } satisfies Layout;
 export const lackingPartLayout = { fields: { section: { oneOf: ['blocks', 'crankshafts', 'heads', 'pistonSets', 'ringSets', 'rods', 'shells', 'thrustWashers', 'valveSets'] }, 'fits?': { oneOf: ['mains', 'rods'] }, 'step?': 'number', count: 'number' } } satisfies Layout;
 export const nextEngineLayout = { fields: { lacks: { list: lackingPartLayout } } } satisfies Layout;
 export const planLayout = { fields: { shed: 'string', engine: engineKindLayout, units: { oneOf: ['inch', 'metric'] }, builds: { list: buildLayout }, cost: costLayout, 'smallestMargin?': 'number', proof: proofLayout, orders: { list: shopOrderLayout }, shopping: { list: purchaseLayout }, leftOver: { list: leftOverLayout }, 'nextEngine?': nextEngineLayout, cannotBuild: { list: 'string' } } } satisfies Layout;

@@ -1,5 +1,5 @@
 import type { Disposition, Part, Shed, Testable, TriagedPart } from '../shed/index.js';
-import { CRACK_TESTED, dispositionsOf, SECTIONS } from '../shed/internal.js';
+import { CRACK_TESTED, dispositionsOf, SECTIONS, undecidedUntil } from '../shed/internal.js';
 import { costOf, inThousandths } from './money.js';
 import type { Build, BuildJob, Cost, LeftOver, Purchase, ShopOrder } from './plan-types.js';
 
@@ -46,13 +46,16 @@ export function leftOverOf(
     const { section, name, count, disposition } = part;
     const left = count - usedOf(name, builds);
     if (left <= 0) return [];
+    const why = reserved.includes(name) ? 'reserved' : whyOf(disposition);
+    const until = why === 'undecided' ? undecidedUntil(part) : undefined;
     return [
       {
         section,
         name,
         count: left,
         ...doubtsOf(shed, part),
-        why: reserved.includes(name) ? 'reserved' : whyOf(disposition),
+        why,
+        ...(until && { until }),
       },
     ];
   });

@@ -1,7 +1,7 @@
 import type { BasedLimits, Finding, Span } from '../judging/index.js';
 import type { Length, UnitSystem } from '../quantities/index.js';
 import type { EngineKind } from '../reading/index.js';
-import type { Fault, Job, NeededTest, Section } from '../shed/index.js';
+import type { Fault, Job, NeededTest, Section, Until } from '../shed/index.js';
 
 /** The stages of a search: each is proven before the next one begins. */
 export type PlanStage = 'most engines' | 'least cost' | 'widest margin' | 'next engine';
@@ -215,6 +215,8 @@ export interface LeftOver {
   readonly untested?: true;
   /** Whether it was kept back, is a spare, cannot be counted on as it is, or is scrap. */
   readonly why: 'reserved' | 'spare' | 'undecided' | 'not as it is' | 'scrap';
+  /** What must be known of it first, if it is undecided. */
+  readonly until?: Until;
 }
 
 /** One more engine, with the smallest set of parts that would complete it. */

@@ -12,5 +12,6 @@ export { testFirst } from './triage/test-first.js';
 export { CRACK_TESTED, testsFor, withTests } from './triage/tests.js';
 export { dispositionsOf } from './triage/triage.js';
 export { troublesIn } from './triage/troubles.js';
+export { undecidedUntil } from './triage/until.js';
 export type { Way } from './triage/ways.js';
 export { isTest } from './works.js';

@@ -3,11 +3,12 @@ import { grindPlanLayout } from '../crankshaft/layouts.js';
 import { borePlanLayout } from '../cylinders/layouts.js';
 import type { Layout } from '../judging/internal.js';
 import { basisLayout, findingLengthLayout, sizeOrSpanLayout, spanLayout } from '../judging/layouts.js';
-import { diameterReadingLayout } from '../measuring/layouts.js';
+import { diameterReadingLayout, oddReadingLayout } from '../measuring/layouts.js';
 import { engineKindLayout, happeningLayout, priceLayout } from '../reading/layouts.js';
 
 export const troubleLayout = { fields: { what: { oneOf: ['broken piston', 'seized bearing', 'seized piston', 'spun shells', 'thrown rod'] }, part: 'string', 'from?': 'string' } } satisfies Layout;
 export const faultLayout = { oneOf: ['bent', 'cracked', 'frost-cracked', 'overheated', 'pitted', 'scored', 'spun'] } satisfies Layout;
+export const untilLayout = { oneOf: ['it is known which bearing seized', 'it is straightened and measured', 'the odd reading is taken again'] } satisfies Layout;
 export const machiningOfferLayout = { fields: { work: { oneOf: ['bore', 'crack test', 'grind main journals', 'grind rod journals', 'pressure test', 'recut seats', 'reface valves', 'resize housings', 'skim head', 'sleeve', 'stitch', 'straighten', 'weld'] }, shop: 'string', price: priceLayout } } satisfies Layout;
 export const borePlaceLayout = { fields: { name: 'string', readings: { list: diameterReadingLayout }, 'ringTravel?': spanLayout, 'wall?': 'number', 'faults?': { list: faultLayout } } } satisfies Layout;
 export const housingPlaceLayout = { fields: { name: 'string', housingBore: sizeOrSpanLayout } } satisfies Layout;
@@ -47,6 +48,7 @@ export const triageReasonLayout = { by: 'kind', variants: [
   { fields: { kind: { oneOf: ['fault'] }, fault: faultLayout, 'place?': 'string', 'found?': { oneOf: ['by a test'] }, consequence: consequenceLayout } },
   { fields: { kind: { oneOf: ['happened'] }, what: happeningLayout, consequence: consequenceLayout } },
   { fields: { kind: { oneOf: ['journals'] }, journals: { oneOf: ['mains', 'rods'] }, plan: grindPlanLayout, 'ifTrue?': { oneOf: [true] } } },
+  { fields: { kind: { oneOf: ['read again'] }, place: 'string', odd: oddReadingLayout } },
   { fields: { kind: { oneOf: ['runout not known'] }, 'place?': 'string', 'runout?': 'number' } },
   { fields: { kind: { oneOf: ['reads as bent'] }, place: 'string', finding: findingLengthLayout } },
   { fields: { kind: { oneOf: ['runout not read'] } } },

@@ -2,6 +2,7 @@ import type { ShellMatch, UndersizeMismatch } from '../bearings/index.js';
 import type { ServedGrindPlan } from '../crankshaft/index.js';
 import type { ServedBorePlan } from '../cylinders/index.js';
 import type { Finding, Span } from '../judging/index.js';
+import type { OddReading } from '../measuring/index.js';
 import type { DilutionFinding, FuelFractionSpan, ThinningFinding } from '../oil/index.js';
 import type { Flow, KinematicViscosity, Length } from '../quantities/index.js';
 import type { Happening } from '../reading/index.js';
@@ -27,6 +28,14 @@ export interface WrongShells {
 /** One thing to do, by its `kind`, with the finding behind it. */
 export type Action =
   | WrongShells
+  | {
+      /** A reading does not fit the others: nothing is decided on its part before it is read again. */
+      readonly kind: 'read again';
+      /** The journal or cylinder. */
+      readonly part: string;
+      /** The reading, and what the others say. */
+      readonly odd: OddReading;
+    }
   | {
       /** Look for cracks before any money is spent on a part. */
       readonly kind: 'crack test';

@@ -1,6 +1,6 @@
 import { guardLayout, holds } from '../judging/internal.js';
 import type { Action } from './action-types.js';
-import { bearingActions, fittedShellActions } from './bearing-actions.js';
+import { bearingActions, fittedShellActions, readAgainActions } from './bearing-actions.js';
 import { boreActions } from './cylinder-actions.js';
 import type { Inspection } from './inspect.js';
 import { filmFails } from './inspect-film.js';
@@ -41,6 +41,7 @@ export function actionsFrom(inspection: Inspection): readonly Action[] {
   return [
     ...(happened.length > 0 ? [test] : []),
     ...(oil ? oilActions(oil) : []),
+    ...readAgainActions([...groups.flatMap(({ bearings }) => bearings), ...inspection.cylinders]),
     ...endPlayActions(endPlay),
     ...groups.flatMap(fittedShellActions),
     ...(machined.length > 0 && happened.length === 0 ? [test] : []),

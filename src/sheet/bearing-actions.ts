@@ -4,15 +4,19 @@ import type { Action } from './action-types.js';
 import type { BearingGroupReport, BearingReport } from './inspect-bearings.js';
 import { type FittedShells, mismatchOf } from './inspect-fitted.js';
 
-/** Work on the crankshaft and its shells, mains before rods. Nothing is machined on one that is bent or past saving. */
+/** Work on the crankshaft and its shells, mains before rods. Nothing is decided on one that was misread; nothing is machined on one that is bent or past saving. */
 export function bearingActions(groups: readonly BearingGroupReport[]): readonly Action[] {
+  const isMisread = groups.some(({ bearings }) => bearings.some(({ readAgain }) => readAgain));
+  if (isMisread) return [];
   const bent = groups.flatMap(({ bearings }) => bearings.flatMap(bentActions));
   const lost = groups.flatMap(({ kind: journals, plan }): Action[] =>
     plan.outcome === 'none'
       ? [{ kind: 'no step serves', journals, defeatedBy: plan.defeatedBy }]
       : [],
   );
-  if (bent.length > 0 || lost.length > 0) return [...bent, ...lost];
+  // How a bent one cleans up is told by what is read once it is straight.
+  if (bent.length > 0) return bent;
+  if (lost.length > 0) return lost;
   const buying = groups.flatMap(buyActions);
   const grinding = groups.flatMap(grindActions);
   return [
@@ -27,14 +31,22 @@ export function bearingActions(groups: readonly BearingGroupReport[]): readonly 
   ];
 }
 
+/** Readings to take again, journal by journal. */
+export const readAgainActions = (
+  parts: readonly Pick<BearingReport, 'name' | 'readAgain'>[],
+): readonly Action[] =>
+  parts.flatMap(({ name: part, readAgain = [] }) =>
+    readAgain.map((odd) => ({ kind: 'read again' as const, part, odd })),
+  );
+
 function bentActions({ name: bearing, bent }: BearingReport): Action[] {
   return bent ? [{ kind: 'bent crankshaft', bearing, finding: bent }] : [];
 }
 
 /** Actions for the shells that were found in the bearings. */
 export function fittedShellActions({ plan, bearings }: BearingGroupReport): Action[] {
-  return bearings.flatMap(({ name: bearing, fitted }): Action[] => {
-    if (fitted === undefined) return [];
+  return bearings.flatMap(({ name: bearing, fitted, readAgain }): Action[] => {
+    if (fitted === undefined || readAgain) return [];
     const { shells, undersize, explanation, agrees, housingToBlame } = fitted;
     const { finding } = explanation;
     if (housingToBlame !== undefined) {

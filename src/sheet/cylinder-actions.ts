@@ -26,9 +26,10 @@ const RING_WORK: ReadonlySet<RingReport['filing']['work']> = /* @__PURE__ */ new
   'bore is worn',
 ] as const);
 
-/** Work on the cylinders: one bore plan for all of them, or one by one where no standard bore is known. */
+/** Work on the cylinders: one bore plan for all of them, or one by one where no standard bore is known. None is decided on a misread one. */
 export function boreActions(inspection: Inspection): readonly Action[] {
   const { cylinders, boring } = inspection;
+  if (cylinders.some(({ readAgain }) => readAgain)) return [];
   if (boring === undefined || boring.outcome === 'none' || boring.outcome === 'use as it is') {
     return cylinders.flatMap(cylinderWork);
   }

@@ -4,6 +4,7 @@ import { nameUndersize } from '../crankshaft/internal.js';
 import { boreOrder } from '../cylinders/internal.js';
 import { describe, type Finding, type Span, type Wording } from '../judging/index.js';
 import { describeSpan, guardLayout, guardWording, noteOf, say } from '../judging/internal.js';
+import { describeOddReading } from '../measuring/index.js';
 import { describeStepsLeft } from '../measuring/internal.js';
 import type { Length } from '../quantities/index.js';
 import { CRACK_TEST, HAPPENED, HITS_THE_BLOCK, journalWords } from '../reading/index.js';
@@ -37,6 +38,8 @@ export function describeAction(action: Action, wording: Wording): string {
   switch (action.kind) {
     case 'do not run':
       return `DO NOT RUN: drain the oil and find the leak; ${describeFuelSpan(action, wording)}`;
+    case 'read again':
+      return `${action.part}: ${describeOddReading(action.odd, wording)}; nothing is decided on it before that`;
     case 'change the oil':
       return `change the oil and find the leak; ${describeFuelSpan(action, wording)}`;
     case 'stop the leak':
@@ -58,7 +61,7 @@ export function describeAction(action: Action, wording: Wording): string {
     case 'check the housing':
       return `${action.bearing}: torque the cap and measure the housing again: it reads ${say(action.outOfRound, 'length', units)} out of round, and a round one would bring the clearance within its limits; ${describe(action.finding, wording)}`;
     case 'bent crankshaft':
-      return `${action.bearing}: the crankshaft reads as bent: have it crack-tested, straightened and crack-tested again, then read its runout and its journals again; until then there is no size to grind to and no shell to buy; ${describe(action.finding, wording)}`;
+      return `${action.bearing}: the crankshaft reads as bent: read the dial again; if it stands, have it crack-tested, straightened and crack-tested again, then read its runout and its journals again; until then there is no size to grind to and no shell to buy; ${describe(action.finding, wording)}`;
     case 'compare the housings':
       return `compare the housing bores of the ${action.journals.join(' and ')} with the manual before you buy shells or grind: no shell makes up for a bad housing`;
     case 'unknown oil':

@@ -36,38 +36,41 @@ export interface FilmSizes {
   readonly found?: Span<Length>;
 }
 
-/** Every bearing of a sheet with measured shells. */
+/** Every bearing of a sheet with measured shells, but for those whose journal was misread. */
 export function measuredBearings(
   groups: readonly (BearingGroupReport | undefined)[],
 ): readonly MeasuredBearing[] {
   return groups.flatMap((group) =>
-    (group?.bearings ?? []).flatMap(({ name, shape, fitted, shells }): MeasuredBearing[] => {
-      const journal = { min: shape.smallest, max: shape.largest };
-      return [
-        ...(fitted
-          ? [
-              {
-                name,
-                as: 'found',
-                shells: fitted.shells,
-                journal,
-                clearance: fitted.clearance,
-              } as const,
-            ]
-          : []),
-        ...(shells && group && group.plan.outcome !== 'none'
-          ? [
-              {
-                name,
-                as: 'planned',
-                shells: shells.shell.name,
-                journal: finishedJournal(group.plan, name, shape),
-                clearance: shells.clearance,
-              } as const,
-            ]
-          : []),
-      ];
-    }),
+    (group?.bearings ?? []).flatMap(
+      ({ name, shape, fitted, shells, readAgain }): MeasuredBearing[] => {
+        if (readAgain) return [];
+        const journal = { min: shape.smallest, max: shape.largest };
+        return [
+          ...(fitted
+            ? [
+                {
+                  name,
+                  as: 'found',
+                  shells: fitted.shells,
+                  journal,
+                  clearance: fitted.clearance,
+                } as const,
+              ]
+            : []),
+          ...(shells && group && group.plan.outcome !== 'none'
+            ? [
+                {
+                  name,
+                  as: 'planned',
+                  shells: shells.shell.name,
+                  journal: finishedJournal(group.plan, name, shape),
+                  clearance: shells.clearance,
+                } as const,
+              ]
+            : []),
+        ];
+      },
+    ),
   );
 }
 

@@ -4,7 +4,7 @@ import { type GrindPlan, type ServedGrindPlan, undersizeSteps } from '../cranksh
 import { judgeRunout } from '../crankshaft/internal.js';
 import type { Finding, Span } from '../judging/index.js';
 import { holds, namedFrom, spanOf } from '../judging/internal.js';
-import { journalShape, type Shape } from '../measuring/index.js';
+import { journalShape, type OddReading, oddReadings, type Shape } from '../measuring/index.js';
 import { journalShapeLimits, judgeShape, withStandard } from '../measuring/internal.js';
 import { maximumMatching } from '../numerics/index.js';
 import { type Length, RebuildInputError, thou } from '../quantities/index.js';
@@ -39,6 +39,8 @@ export interface BearingReport {
   readonly name: string;
   /** Size and shape of the journal now. */
   readonly shape: Shape;
+  /** Readings of its journal that do not fit the others, if any. No verdict rests on them before they are read again. */
+  readonly readAgain?: readonly OddReading[];
   /** The undersize it is ground to, if its readings are near one [m]. */
   readonly undersize?: Length;
   /** Its out-of-round and taper against their limits. */
@@ -159,9 +161,11 @@ function reportOn(
       ? undefined
       : judgeRunout('runout', bearing.journal.runout, own(journals.runout));
   const soundAt = soundStep(plan, { bearing, shape }, journals, steps);
+  const readAgain = oddReadings(bearing.journal.readings);
   return {
     name,
     shape,
+    ...(readAgain.length > 0 && { readAgain }),
     ...(undersize !== undefined && { undersize }),
     findings: judgeShape(shape, allowed),
     ...(runout && !holds(runout) && { bent: runout }),

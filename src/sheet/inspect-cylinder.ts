@@ -7,8 +7,8 @@ import {
 import { boreInDoubt, boreShapeLimits, boreWearLimits } from '../cylinders/internal.js';
 import { type Finding, judge, type Span } from '../judging/index.js';
 import { guardText, holds, judgeSpan, type Names, namedFrom } from '../judging/internal.js';
-import { type BoreShape, boreShape } from '../measuring/index.js';
-import { judgeShape } from '../measuring/internal.js';
+import { type BoreShape, boreShape, type OddReading } from '../measuring/index.js';
+import { judgeShape, oddInBore } from '../measuring/internal.js';
 import type { Length } from '../quantities/index.js';
 import { largestOf, smallestOf } from '../quantities/internal.js';
 import { own, statedBasis } from '../reading/index.js';
@@ -20,6 +20,8 @@ export interface CylinderReport {
   readonly name: string;
   /** Size and shape of the ring travel, and the wear if the unworn land was measured. */
   readonly shape: BoreShape;
+  /** Readings that do not fit the others, if any. No verdict rests on them before they are read again. */
+  readonly readAgain?: readonly OddReading[];
   /** Out-of-round, taper and wear against their limits. */
   readonly findings: readonly Finding<'length'>[];
   /** Whether only rules of thumb and limits of other engines stand against it, and not all of those. */
@@ -58,6 +60,7 @@ export function inspectCylinder(
     () => BORE_NAMES,
     () => boreShape(readings, ringTravel === undefined ? {} : { ringTravel }),
   );
+  const readAgain = oddInBore(readings, ringTravel);
   const piston = cylinder.piston;
   const bore = bores?.standard.min ?? shape.smallest;
   const { findings, inDoubt } = namedFrom(
@@ -67,6 +70,7 @@ export function inspectCylinder(
   return {
     name: guardText('cylinder.name', cylinder.name),
     shape,
+    ...(readAgain.length > 0 && { readAgain }),
     findings,
     inDoubt,
     ...(piston !== undefined && {

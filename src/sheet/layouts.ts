@@ -4,7 +4,7 @@ import { endPlayLayout, grindPlanLayout, servedGrindPlanLayout } from '../cranks
 import { borePlanLayout, ringFilingLayout, servedBorePlanLayout } from '../cylinders/layouts.js';
 import type { Layout } from '../judging/internal.js';
 import { basisLayout, findingLengthLayout, sizeOrSpanLayout, spanLayout } from '../judging/layouts.js';
-import { boreShapeLayout, diameterReadingLayout, shapeLayout } from '../measuring/layouts.js';
+import { boreShapeLayout, diameterReadingLayout, oddReadingLayout, shapeLayout } from '../measuring/layouts.js';
 import { dilutionFindingLayout, fuelFractionSpanLayout, saeGradesLayout, thinningFindingLayout, timeToDilutionLayout, viscosityLineLayout, viscosityPointLayout } from '../oil/layouts.js';
 import { happeningLayout, journalKindLayout, shellPairsLayout, statedLimitsLengthLayout } from '../reading/layouts.js';
 
@@ -14,6 +14,7 @@ export const filmReportLayout = { fields: { bearing: 'string', load: 'number', s
 export const ringReportLayout = { fields: { name: 'string', travel: spanLayout, widestAt: 'number', filing: ringFilingLayout } } satisfies Layout;
 export const actionLayout = { by: 'kind', variants: [
   wrongShellsLayout,
+  { fields: { kind: { oneOf: ['read again'] }, part: 'string', odd: oddReadingLayout } },
   { fields: { kind: { oneOf: ['crack test'] }, happened: { list: happeningLayout }, machined: { list: { oneOf: ['block', 'crankshaft'] } } } },
   { fields: { kind: { oneOf: ['check the housing'] }, bearing: 'string', outOfRound: 'number', finding: findingLengthLayout } },
   { fields: { kind: { oneOf: ['change the oil', 'do not run'] }, dilution: dilutionFindingLayout, byLaw: fuelFractionSpanLayout } },
@@ -37,9 +38,9 @@ export const actionLayout = { by: 'kind', variants: [
   { fields: { kind: { oneOf: ['ring'] }, cylinder: 'string', ring: ringReportLayout } },
 ] } satisfies Layout;
 export const fittedShellsLayout = { fields: { shells: 'string', undersize: 'number', clearance: spanLayout, explanation: clearanceExplanationLayout, agrees: 'boolean', 'housingToBlame?': 'number' } } satisfies Layout;
-export const bearingReportLayout = { fields: { name: 'string', shape: shapeLayout, 'undersize?': 'number', findings: { list: findingLengthLayout }, 'fitted?': fittedShellsLayout, 'bent?': findingLengthLayout, 'soundAt?': 'number', matches: { list: shellMatchLayout }, 'wallToSuit?': spanLayout, 'shells?': shellMatchLayout } } satisfies Layout;
+export const bearingReportLayout = { fields: { name: 'string', shape: shapeLayout, 'readAgain?': { list: oddReadingLayout }, 'undersize?': 'number', findings: { list: findingLengthLayout }, 'fitted?': fittedShellsLayout, 'bent?': findingLengthLayout, 'soundAt?': 'number', matches: { list: shellMatchLayout }, 'wallToSuit?': spanLayout, 'shells?': shellMatchLayout } } satisfies Layout;
 export const bearingGroupReportLayout = { fields: { kind: { oneOf: ['mains', 'rods'] }, plan: grindPlanLayout, bearings: { list: bearingReportLayout }, pairsToBuy: 'number' } } satisfies Layout;
-export const cylinderReportLayout = { fields: { name: 'string', shape: boreShapeLayout, findings: { list: findingLengthLayout }, inDoubt: 'boolean', 'piston?': { fields: { clearance: spanLayout, 'finding?': findingLengthLayout } }, rings: { list: ringReportLayout } } } satisfies Layout;
+export const cylinderReportLayout = { fields: { name: 'string', shape: boreShapeLayout, 'readAgain?': { list: oddReadingLayout }, findings: { list: findingLengthLayout }, inDoubt: 'boolean', 'piston?': { fields: { clearance: spanLayout, 'finding?': findingLengthLayout } }, rings: { list: ringReportLayout } } } satisfies Layout;
 export const hotOilLayout = { fields: { viscosity: 'number', grades: saeGradesLayout } } satisfies Layout;
 export const sampleReportLayout = { fields: { temperature: 'number', viscosity: 'number', clean: 'number', fuel: 'number', 'byLaw?': fuelFractionSpanLayout, 'hot?': { fields: { clean: hotOilLayout, now: hotOilLayout, leftGrade: 'boolean' } }, 'dilution?': dilutionFindingLayout, 'thinning?': thinningFindingLayout, fuelViscosity: { fields: { span: spanLayout, basis: basisLayout } } } } satisfies Layout;
 export const leftUntilLayout = { fields: { until: timeToDilutionLayout, fraction: 'number', setBy: { oneOf: ['film', 'limit', 'viscosity'] } } } satisfies Layout;

@@ -3,6 +3,7 @@ import { describeGrindPlan } from '../crankshaft/index.js';
 import { type BorePlan, describeBorePlan } from '../cylinders/index.js';
 import { describe, type Finding, type Span, type Wording } from '../judging/index.js';
 import { describeSpan, guardLayout, guardWording, say } from '../judging/internal.js';
+import { describeOddReading } from '../measuring/index.js';
 import { columns, numberedNotes, section, whoSetTheLimits, wrap } from '../pages/index.js';
 import { type Length, tradeUnit, type UnitSystem } from '../quantities/index.js';
 import { formatNumber } from '../quantities/internal.js';
@@ -63,7 +64,7 @@ function page(inspection: Inspection, units: UnitSystem): string {
     ...[mains, rods].flatMap((group) => (group ? [bearingSection(group, noted)] : [])),
     ...(endPlay ? [section('END PLAY', wrap(describe(endPlay.finding, noted), 2))] : []),
     ...cylinders.map((cylinder) => cylinderSection(cylinder, bored.includes(cylinder.name), noted)),
-    ...(boring ? [boringSection(boring, noted)] : []),
+    ...(boring ? [boringSection(boring, cylinders, noted)] : []),
     ...(oil ? [oilSection(oil, noted)] : []),
   ];
   const who = whoSetTheLimits(notes);
@@ -97,8 +98,25 @@ function notMeasured(inspection: Inspection): readonly string[] {
   return wrap(`Not measured, so not judged: ${missing.join('; ')}.`, 2);
 }
 
+/** What stands in the way of every decision: readings to take again. */
+function undecidedFor(
+  parts: readonly Pick<CylinderReport, 'name' | 'readAgain'>[],
+  wording: Wording,
+): readonly string[] {
+  const odd = parts.flatMap(({ name, readAgain = [] }) =>
+    readAgain.flatMap((each) => wrap(`${name}: ${describeOddReading(each, wording)}`, 4)),
+  );
+  return odd.length === 0 ? [] : ['Decision: none, as a reading does not fit the others.', ...odd];
+}
+
 /** What to bore to, and why. */
-function boringSection(plan: BorePlan, wording: Wording): string {
+function boringSection(
+  plan: BorePlan,
+  cylinders: readonly CylinderReport[],
+  wording: Wording,
+): string {
+  const misread = undecidedFor(cylinders, wording);
+  if (misread.length > 0) return section('BORING', misread);
   const [decision, ...reasons] = describeBorePlan(plan, wording);
   return section('BORING', [
     ...wrap(`Decision: ${decision}`, 2),
@@ -110,8 +128,8 @@ function bearingSection(group: BearingGroupReport, wording: Wording): string {
   const { units } = wording;
   const number = numberIn(units);
   const [decision, ...reasons] = describeGrindPlan(group.plan, wording);
-  const fitted = group.bearings.flatMap(({ name, fitted }) =>
-    fitted
+  const fitted = group.bearings.flatMap(({ name, fitted, readAgain }) =>
+    fitted && !readAgain
       ? wrap(
           `${name}, "${fitted.shells}": ${describeSpan(fitted.clearance, 'length', units)}; ${describeClearance(fitted.explanation, wording)}`,
           4,
@@ -121,6 +139,7 @@ function bearingSection(group: BearingGroupReport, wording: Wording): string {
   const shells = group.bearings.flatMap(({ name, shells }) =>
     shells ? wrap(`${name}, "${shells.shell.name}": ${describe(shells.finding, wording)}`, 4) : [],
   );
+  const misread = undecidedFor(group.bearings, wording);
   return section(journalWords(group.kind).toUpperCase(), [
     ...columns(
       ['journal', 'smallest', 'largest', 'out-of-round', 'taper', 'form'],
@@ -134,20 +153,27 @@ function bearingSection(group: BearingGroupReport, wording: Wording): string {
       ]),
     ),
     ...failed(
-      group.bearings.flatMap(({ name, findings }) =>
-        findings.map((finding) => ({ name, finding })),
+      group.bearings.flatMap(({ name, findings, readAgain }) =>
+        readAgain ? [] : findings.map((finding) => ({ name, finding })),
       ),
       wording,
     ),
     ...(fitted.length > 0 ? ['As found, with the shells that were fitted:', ...fitted] : []),
-    ...wrap(`Decision: ${decision}`, 2),
-    ...reasons.flatMap((reason) => wrap(`  ${reason}`, 4)),
-    ...(shells.length > 0 ? ['Shells from the shelf for the finished journals:', ...shells] : []),
+    ...(misread.length > 0
+      ? misread
+      : [
+          ...wrap(`Decision: ${decision}`, 2),
+          ...reasons.flatMap((reason) => wrap(`  ${reason}`, 4)),
+          ...(shells.length > 0
+            ? ['Shells from the shelf for the finished journals:', ...shells]
+            : []),
+        ]),
   ]);
 }
 
-function cylinderSection(cylinder: CylinderReport, mustBeBored: boolean, wording: Wording): string {
-  const { name, shape, findings, piston, rings } = cylinder;
+function cylinderSection(cylinder: CylinderReport, isToBeBored: boolean, wording: Wording): string {
+  const { name, shape, readAgain, findings, piston, rings } = cylinder;
+  const mustBeBored = isToBeBored && !readAgain;
   const { units } = wording;
   const number = numberIn(units);
   const over = (span: Span<Length>) => `${describeSpan(span, 'length', units)} over the travel`;
@@ -166,7 +192,9 @@ function cylinderSection(cylinder: CylinderReport, mustBeBored: boolean, wording
       ]),
     ),
     `Form ${shape.form}, taper ${say(shape.taper, 'length', units)}.`,
-    ...findings.flatMap((finding) => wrap(describe(finding, wording), 2)),
+    ...(readAgain
+      ? undecidedFor([cylinder], wording)
+      : findings.flatMap((finding) => wrap(describe(finding, wording), 2))),
     ...(mustBeBored ? ['Piston and rings must fit the finished bore. In the worn bore now:'] : []),
     ...(piston
       ? wrap(`piston: clearance ${over(piston.clearance)}${mustBeBored ? '' : `; ${verdict}`}`, 2)

@@ -18,7 +18,7 @@ describe('nothing is spent on a crankshaft that cannot be used as it is', () => 
       expect(kinds(bent)).not.toContain(kind);
     }
     expect(advice(bent).find((text) => text.startsWith('flywheel main: the crankshaft'))).toMatch(
-      /reads as bent: have it crack-tested, straightened and crack-tested again, then read its runout and its journals again/,
+      /reads as bent: read the dial again; if it stands, have it crack-tested, straightened and crack-tested again, then read its runout and its journals again/,
     );
   });
 

@@ -174,6 +174,7 @@ describe('a bent crankshaft', () => {
       faults: ['bent'],
       untested: true,
       why: 'undecided',
+      until: 'it is straightened and measured',
     });
     expect(flowing(planReport(plan))).toContain(
       'Undecided until straightened and measured: crankshaft A (crankshaft; bent; not crack-tested)',

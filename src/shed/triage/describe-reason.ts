@@ -2,6 +2,7 @@ import { describeGrindPlan } from '../../crankshaft/index.js';
 import { describeBorePlan } from '../../cylinders/index.js';
 import { describe, type Wording } from '../../judging/index.js';
 import { NANOMETRE, noteOf, say } from '../../judging/internal.js';
+import { describeOddReading } from '../../measuring/index.js';
 import { journalWords } from '../../reading/index.js';
 import type { Consequence, Fault } from '../faults.js';
 import type { PartTest } from '../history.js';
@@ -30,6 +31,8 @@ export function describeReason(
         `${journalWords(reason.journals)}${reason.ifTrue ? ', if it comes back true' : ''}`,
         describeGrindPlan(reason.plan, wording),
       );
+    case 'read again':
+      return [`${reason.place}: ${describeOddReading(reason.odd, wording)}`];
     case 'runout not known':
       return [describeRunout(reason, wording)];
     case 'reads as bent':

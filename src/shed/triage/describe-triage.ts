@@ -11,6 +11,7 @@ import { describeReason, obstacle } from './describe-reason.js';
 import { condition, describeTest, isTestedFirst } from './describe-tests.js';
 import { type TestedPart, testFirst } from './test-first.js';
 import type { Disposition, Triage, TriagedPart } from './triage-types.js';
+import { undecidedUntil } from './until.js';
 
 /**
  * Describes in sentences what to do with a part: the disposition, then what was seen and judged,
@@ -70,7 +71,7 @@ function headline(part: TriagedPart, wording: Wording): string {
       return `${who}: use after ${all.join('; then ')}${condition(tests)}`;
     }
     case 'undecided':
-      return `${who}: undecided until ${UNDECIDED[part.section] ?? 'it is measured'}`;
+      return `${who}: undecided until ${undecidedUntil(part)}`;
     case 'not as it is':
     case 'spare':
     case 'scrap': {
@@ -79,12 +80,6 @@ function headline(part: TriagedPart, wording: Wording): string {
     }
   }
 }
-
-/** What must be known of a part that is undecided. */
-const UNDECIDED: { readonly [S in Section]?: string } = {
-  crankshafts: 'it is straightened and measured',
-  rods: 'it is known which bearing seized',
-};
 
 /** Findings that no reason mentions. A grind plan already mentions each journal by name. */
 function otherFindings(part: TriagedPart, wording: Wording): readonly string[] {

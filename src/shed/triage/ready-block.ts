@@ -2,7 +2,7 @@ import { type BoreRequest, borePlan, oversizeSteps } from '../../cylinders/index
 import type { Span } from '../../judging/index.js';
 import { type Names, namedFrom } from '../../judging/internal.js';
 import { boreShape } from '../../measuring/index.js';
-import { withStandard } from '../../measuring/internal.js';
+import { oddInBore, withStandard } from '../../measuring/internal.js';
 import type { Length, UnitSystem } from '../../quantities/index.js';
 import { type BoreKind, boreRequest } from '../../reading/index.js';
 import type { BlockPart, BorePlace } from '../shed.js';
@@ -38,12 +38,19 @@ export function readyBlock(part: BlockPart, shop: Shop): Readiness<ReadyBlock> {
       return { smallest: borePlan(request), bores: waysOf(request) };
     },
   );
+  const misread = part.bores.flatMap(({ name: place, readings, ringTravel }) =>
+    oddInBore(readings, ringTravel).map((odd) => ({ kind: 'read again' as const, place, odd })),
+  );
   const because = [
     ...seen.because,
-    { kind: 'bores', plan: smallest } as const,
+    ...(misread.length > 0 ? misread : [{ kind: 'bores', plan: smallest } as const]),
     ...housings.because,
   ];
   const { findings } = housings;
+  if (misread.length > 0 && !seen.scrap) {
+    const atBest = { bores: [], housings: [], repairs: [] };
+    return { atBest, aside: 'undecided', findings, because };
+  }
   if (seen.scrap || bores.length === 0) return { findings, because };
   const best = housings.ready ?? housings.atBest;
   const mend = mended(seen, shop);

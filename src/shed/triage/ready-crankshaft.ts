@@ -2,7 +2,7 @@ import { grindPlan, type ServedGrindPlan, undersizeSteps } from '../../crankshaf
 import { judgeRunout } from '../../crankshaft/internal.js';
 import type { Finding } from '../../judging/index.js';
 import { holds, namedFrom } from '../../judging/internal.js';
-import { journalShape, type Shape } from '../../measuring/index.js';
+import { journalShape, oddReadings, type Shape } from '../../measuring/index.js';
 import { journalShapeLimits, judgeShape, withStandard } from '../../measuring/internal.js';
 import type { Length, UnitSystem } from '../../quantities/index.js';
 import {
@@ -52,11 +52,16 @@ export function readyCrankshaft(
   const mains =
     engine.mains > 0 && engine.mainJournals
       ? journalsReady('mains', part.mainJournals ?? [], engine.mainJournals, judged)
-      : { ways: [{ step: 0, sizes: [], jobs: [] } as unknown as Way], findings: [], because: [] };
+      : NO_MAINS;
   const rods = journalsReady('rods', part.rodJournals, engine.rodJournals, judged);
   const findings = [...mains.findings, ...rods.findings];
+  const misread = [...mains.misread, ...rods.misread];
   const unread: readonly TriageReason[] = worst || bent ? [] : [{ kind: 'runout not read' }];
   const because = [...seen.because, ...mains.because, ...rods.because, ...unread];
+  if (misread.length > 0 && !seen.scrap) {
+    const atBest = { rods: [], mains: [], repairs: [] };
+    return { atBest, aside: 'undecided', findings, because: [...because, ...misread] };
+  }
   const usable = !seen.scrap && rods.ways.length > 0 && mains.ways.length > 0;
   if (!usable) return { findings, because };
   const repairs: readonly Job[] = reads
@@ -110,8 +115,18 @@ function readsAsBent({ mainJournals = [], rodJournals }: CrankshaftPart, engine:
     .sort((a, b) => a.finding.margin - b.finding.margin)[0];
 }
 
+/** No main that has shells: nothing is in the way. */
+const NO_MAINS: Journals = {
+  ways: [{ step: 0 as Length, sizes: [], jobs: [] }],
+  misread: [],
+  findings: [],
+  because: [],
+};
+
 interface Journals {
   readonly ways: readonly Way[];
+  /** Readings that do not fit the others. Nothing is decided, and no finding given, before they are read again. */
+  readonly misread: readonly TriageReason[];
   readonly findings: readonly Finding<'length'>[];
   readonly because: readonly TriageReason[];
 }
@@ -130,6 +145,10 @@ function journalsReady(
       () => journalShape(readings),
     ),
   );
+  const misread = places.flatMap(({ name: place, readings }) =>
+    oddReadings(readings).map((odd): TriageReason => ({ kind: 'read again', place, odd })),
+  );
+  if (misread.length > 0) return { ways: [], misread, findings: [], because: [] };
   return namedFrom(
     () => grindNames(`engine.${field}`, paths),
     () => groundFrom(kind, places, journals, shapes, judged),
@@ -162,6 +181,7 @@ function groundFrom(
   const allowed = journalShapeLimits('shape', own(journals.shape));
   return {
     ways,
+    misread: [],
     findings: shapes.flatMap((each) => judgeShape(each, allowed)),
     because: [
       {

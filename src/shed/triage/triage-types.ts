@@ -1,6 +1,7 @@
 import type { GrindPlan } from '../../crankshaft/index.js';
 import type { BorePlan } from '../../cylinders/index.js';
 import type { Finding, Span } from '../../judging/index.js';
+import type { OddReading } from '../../measuring/index.js';
 import type { Length, UnitSystem } from '../../quantities/index.js';
 import type { Happening } from '../../reading/index.js';
 import type { Consequence, Fault } from '../faults.js';
@@ -21,8 +22,9 @@ export interface Triage {
 /**
  * What to do with a part. `use as it is`: no fault is listed, and no reading is outside its limits;
  * `machine`: grind or bore its running surfaces first; `use after`: repair it first, and machine it
- * if it has such jobs; `undecided`: a bent crankshaft, until it is straight and measured, or a rod, until it is known which bearing seized; `not as it
- * is`: kept aside, as no shop on the list can put it right; `spare`: usable, but nothing in the shed
+ * if it has such jobs; `undecided`: a part with a
+ * reading that does not fit the others, until that is read again; a bent crankshaft, until it is straight and
+ * measured; a rod, until it is known which bearing seized; `not as it is`: kept aside, as no shop on the list can put it right; `spare`: usable, but nothing in the shed
  * fits it; `scrap`.
  */
 export type Disposition =
@@ -99,6 +101,14 @@ export type TriageReason =
       readonly plan: GrindPlan;
       /** Whether that holds only if a bent crankshaft comes back true. */
       readonly ifTrue?: true;
+    }
+  | {
+      /** A reading that does not fit the others: no verdict rests on it before it is read again. */
+      readonly kind: 'read again';
+      /** The journal or bore it was read on. */
+      readonly place: string;
+      /** The reading, and what the others say. */
+      readonly odd: OddReading;
     }
   | {
       /** A bent crankshaft: how true its journals will run once it is straight is not known. */

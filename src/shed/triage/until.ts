@@ -1,0 +1,20 @@
+import type { TriagedPart } from './triage-types.js';
+
+/** What must be known before anything is decided on a part. */
+export type Until =
+  | 'the odd reading is taken again'
+  | 'it is straightened and measured'
+  | 'it is known which bearing seized';
+
+/** What must be known of a part that is undecided; undefined of any other. */
+export function undecidedUntil({
+  disposition,
+  section,
+  because,
+}: Pick<TriagedPart, 'disposition' | 'section' | 'because'>): Until | undefined {
+  if (disposition !== 'undecided') return undefined;
+  if (because.some(({ kind }) => kind === 'read again')) return 'the odd reading is taken again';
+  return section === 'rods'
+    ? 'it is known which bearing seized'
+    : 'it is straightened and measured';
+}
