@@ -41,6 +41,8 @@ const QUESTION = [
   'limits',
   'basis',
   'service',
+  'uncertainty',
+  'rule',
   'target',
 ] as const;
 

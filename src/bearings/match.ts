@@ -41,6 +41,8 @@ const SEARCH = [
   'limits',
   'basis',
   'service',
+  'uncertainty',
+  'rule',
   'target',
 ] as const;
 const SHELL = ['name', 'undersize', 'wall'] as const;

@@ -129,7 +129,17 @@ export interface HousingRoundness {
   readonly finding?: Finding<'length'>;
 }
 
-const HOUSING = ['crown', 'left', 'right', 'limits', 'basis', 'service', 'target'] as const;
+const HOUSING = [
+  'crown',
+  'left',
+  'right',
+  'limits',
+  'basis',
+  'service',
+  'uncertainty',
+  'rule',
+  'target',
+] as const;
 
 /**
  * Out-of-round of a housing, from three readings: at right angles to the joint and at 45° to either
@@ -162,11 +172,11 @@ export function housingRoundness(housing: HousingReadings): HousingRoundness {
   const near = [crown - apart, crown + apart] as const;
   const left = guardLength('left', diameter('left', housing.left), near, diameter.example);
   const right = guardLength('right', diameter('right', housing.right), near, diameter.example);
-  const { limits, basis } = ownLimitsOr('housing', housing, NONE, outOfTrue);
+  const allowed = ownLimitsOr('housing', housing, NONE, outOfTrue);
   const outOfRound = (Math.max(crown, left, right) - Math.min(crown, left, right)) as Length;
-  if (limits === NONE.limits) return { outOfRound };
+  if (allowed.limits === NONE.limits) return { outOfRound };
   const feature = 'housing out-of-round';
-  const finding = judge({ feature, dimension: 'length', value: outOfRound, limits, basis });
+  const finding = judge({ feature, dimension: 'length', value: outOfRound, ...allowed });
   return { outOfRound, finding };
 }
 

@@ -1,4 +1,11 @@
-import type { BasedLimits, Limits, OwnLimits, SizeOrSpan, Span } from '../judging/index.js';
+import type {
+  BasedLimits,
+  Certainty,
+  Limits,
+  OwnLimits,
+  SizeOrSpan,
+  Span,
+} from '../judging/index.js';
 import {
   diameter,
   guardFields,
@@ -12,7 +19,7 @@ import { oilClearanceLimits } from './clearance.js';
 import { shellWall } from './domains.js';
 
 /** The bearing that shells are to be made for. */
-export interface ShellsToMake extends OwnLimits<'length'> {
+export interface ShellsToMake extends Omit<OwnLimits<'length'>, keyof Certainty<'length'>> {
   /** Housing bore with its cap torqued and no shells [m]. */
   readonly housingBore: SizeOrSpan<Length>;
   /** The journal, as it is or as it will be ground [m]. */

@@ -8,7 +8,7 @@ import {
   say,
   sayDistance,
 } from '../judging/internal.js';
-import { describeDoubts, outsideBy } from '../measuring/internal.js';
+import { describeDoubts, describeNearly, outsideBy } from '../measuring/internal.js';
 import type { Length } from '../quantities/index.js';
 import type { GrindPlan, GrindReason } from './grind-types.js';
 import { grindPlanLayout } from './layouts.js';
@@ -41,6 +41,7 @@ export function describeGrindPlan(plan: GrindPlan, wording: Wording): readonly s
   const { units } = wording;
   const reasons = [
     ...doubts(plan, wording),
+    ...nearlyServed(plan, wording),
     ...passedOver(plan, wording),
     ...plan.because.flatMap((reason) => describeJournal(reason, plan, wording)),
   ];
@@ -74,6 +75,12 @@ function doubts(plan: GrindPlan, wording: Wording): readonly string[] {
   if (plan.outcome === 'none' || plan.inDoubt === undefined) return [];
   const { undersize, journals } = plan.inDoubt;
   return [describeDoubts(nameUndersize(undersize, wording), journals, 'grind', wording)];
+}
+
+/** A smaller step that better readings may allow. */
+function nearlyServed({ nearly }: GrindPlan, wording: Wording): readonly string[] {
+  if (nearly === undefined) return [];
+  return [describeNearly(nameUndersize(nearly.undersize, wording), nearly.journals, 'grind')];
 }
 
 /** One sentence for each step that was passed over, with everything that ruled it out. */

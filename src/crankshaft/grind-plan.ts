@@ -16,6 +16,7 @@ import type {
   GrindRequest,
   JournalToGrind,
   JournalWork,
+  NearlyServes,
   ServedGrindPlan,
 } from './grind-types.js';
 
@@ -53,6 +54,7 @@ export function grindPlan(request: GrindRequest): GrindPlan {
   const because: GrindReason[] = [];
   let defeated: readonly string[] = [];
   let inDoubt: ServedGrindPlan['inDoubt'];
+  let nearly: NearlyServes | undefined;
   for (const undersize of job.steps) {
     const { journals, because: reasons } = tryStep(job, undersize);
     for (const reason of reasons) because.push(reason);
@@ -65,13 +67,27 @@ export function grindPlan(request: GrindRequest): GrindPlan {
         target: targetAt(job.standard, undersize),
         journals,
         ...(grinds && inDoubt && { inDoubt }),
+        ...(grinds && nearly && { nearly }),
         stepsLeft: stepsAfter(job, undersize),
         because,
       };
     }
     defeated = reasons.flatMap((why) => (why.kind === 'does not clean up' ? [why.journal] : []));
+    nearly ??= nearlyServes(undersize, reasons);
   }
-  return { outcome: 'none', defeatedBy: defeated, because };
+  return { outcome: 'none', defeatedBy: defeated, ...(nearly && { nearly }), because };
+}
+
+/** Whether nothing stands in the way of a step but journals that may clean up once they are measured better. */
+function nearlyServes(
+  undersize: Length,
+  obstacles: readonly GrindReason[],
+): NearlyServes | undefined {
+  const journals = obstacles.flatMap((why) =>
+    why.kind === 'does not clean up' && why.nearly ? [why.journal] : [],
+  );
+  const isNear = journals.length > 0 && journals.length === obstacles.length;
+  return isNear ? { undersize, journals } : undefined;
 }
 
 /** A step tried on every journal. */
@@ -147,10 +163,10 @@ function tryJournal(
   const available = availableIn(journal, job);
   const outside = outsideOf(journal, target);
   if (available < target.max - NANOMETRE) {
+    const nearly = available + job.sizeAllowance.band >= target.max - NANOMETRE;
+    const why = { undersize, journal: name, outside, available, target };
     return {
-      because: [
-        { kind: 'does not clean up', undersize, journal: name, outside, available, target },
-      ],
+      because: [{ kind: 'does not clean up', ...why, ...(nearly && { nearly }) }],
     };
   }
   const stockRemoved = { min: largest - target.max, max: largest - target.min } as Span<Length>;

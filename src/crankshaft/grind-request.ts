@@ -47,6 +47,7 @@ const REQUEST = [
   'sizeAllowance',
   'wear',
   'shape',
+  'sizeUncertainty',
 ] as const;
 
 /** Those of a journal, and those that its shape has besides. */

@@ -52,6 +52,11 @@ export interface GrindRequest {
   readonly sizeAllowance?: Length;
   /** Out-of-round and taper that a journal may keep without being ground; by default 0.0005 in each. */
   readonly shape?: OwnLimits<'length'>;
+  /**
+   * Expanded uncertainty of every size, about 95 %; that of the shape stands with its limits. A size nearer to a bound
+   * than the rule for the shape asks is not judged by it. By default not known [m].
+   */
+  readonly sizeUncertainty?: Length;
 }
 
 /** What is to happen to one journal. */
@@ -79,6 +84,8 @@ export type GrindReason =
       readonly available: Length;
       /** What the step asks for [m]. */
       readonly target: Span<Length>;
+      /** It may clean up all the same, if it is measured better. */
+      readonly nearly?: true;
     }
   | {
       /** The caller has no shells for the step. */
@@ -157,18 +164,28 @@ export interface ServedGrindPlan {
   readonly journals: readonly JournalWork[];
   /**
    * The first step that less grinding would serve if these journals may stay as they are: only rules
-   * of thumb stand against it. Find the maker's service limit before metal comes off.
+   * of thumb or the error of readings stand against it. Settle that before metal comes off.
    */
   readonly inDoubt?: {
     /** That step [m]. */
     readonly undersize: Length;
-    /** The journals that a rule of thumb keeps from it. */
+    /** The journals that are kept from it. */
     readonly journals: readonly InDoubt[];
   };
+  /** The first smaller step that may serve all the same, if journals are measured better. */
+  readonly nearly?: NearlyServes;
   /** How many more steps there are after this one, within what the maker allows: metal that is left for another time [-]. */
   readonly stepsLeft: number;
   /** Why: steps passed over, then the journals at this one. */
   readonly because: readonly GrindReason[];
+}
+
+/** A step that journals miss by less than their sizes are known to. */
+export interface NearlyServes {
+  /** That step [m]. */
+  readonly undersize: Length;
+  /** The journals that may clean up at it all the same. */
+  readonly journals: readonly string[];
 }
 
 /** The decision for all journals of one kind, with its reasons. */
@@ -179,6 +196,8 @@ export type GrindPlan =
       readonly outcome: 'none';
       /** The journals that do not clean up even at the last step; empty if only shells or the minimum stand in its way. */
       readonly defeatedBy: readonly string[];
+      /** The first step that may serve all the same, if journals are measured better. */
+      readonly nearly?: NearlyServes;
       /** Why, step by step. */
       readonly because: readonly GrindReason[];
     };

@@ -62,6 +62,7 @@ export function borePlan(request: BoreRequest): BorePlan {
   const bores = cylinders.some(({ work }) => work === 'bore');
   const allowance: BoreReason = { kind: 'allowance', ...job.allowance };
   const inDoubt = doubtBefore(job, attempts, taken);
+  const nearly = nearlyServed(attempts.slice(0, attempts.indexOf(taken) + 1));
   return {
     outcome: fewest > 0 ? 'sleeve' : bores ? 'bore' : 'use as it is',
     oversize,
@@ -69,6 +70,7 @@ export function borePlan(request: BoreRequest): BorePlan {
     boreTo: shifted(target, -job.allowance.honingAllowance),
     cylinders,
     ...(inDoubt && { inDoubt }),
+    ...(nearly && { nearly }),
     stepsLeft: job.steps.filter((step) => step > oversize + NANOMETRE).length,
     because: [
       ...others.flatMap(({ obstacles }) => obstacles),
@@ -137,12 +139,14 @@ function tryCylinder(
   const sleeve: BoreWork = { name, work: 'sleeve' };
   const needed = neededFor(cylinder, job);
   if (needed > target.min + NANOMETRE) {
+    const nearly = needed - job.sizeAllowance.band <= target.min + NANOMETRE;
     const reason: BoreReason = {
       kind: 'does not clean up',
       oversize,
       cylinder: name,
       needed,
       target,
+      ...(nearly && { nearly }),
     };
     return { work: sleeve, because: [reason] };
   }
@@ -195,6 +199,19 @@ function doubtBefore(
     });
     const cylinders = doubts.filter((doubt) => doubt !== undefined);
     if (cylinders.length > 0 && cylinders.length === doubts.length) return { oversize, cylinders };
+  }
+  return undefined;
+}
+
+/** The first step that nothing stands in the way of but cylinders that may clean up once they are measured better. */
+function nearlyServed(attempts: readonly Attempt[]): ServedBorePlan['nearly'] {
+  for (const { oversize, obstacles } of attempts) {
+    const cylinders = obstacles.flatMap((why) =>
+      why.kind === 'does not clean up' && why.nearly ? [why.cylinder] : [],
+    );
+    if (cylinders.length > 0 && cylinders.length === obstacles.length) {
+      return { oversize, cylinders };
+    }
   }
   return undefined;
 }

@@ -43,6 +43,7 @@ const REQUEST = [
   'shape',
   'taper',
   'stroke',
+  'sizeUncertainty',
 ] as const;
 
 /** Those of a cylinder, and those that the shape of its bore has besides. */

@@ -51,6 +51,11 @@ export interface BoreRequest {
   readonly taper?: OwnLimits<'length'>;
   /** Travel of the piston, which the taper that a worn bore may keep hangs on; by default not known [m]. */
   readonly stroke?: Length;
+  /**
+   * Expanded uncertainty of every size, about 95 %; that of the shape stands with its limits. A size nearer to a bound
+   * than the rule for the shape asks is not judged by it. By default not known [m].
+   */
+  readonly sizeUncertainty?: Length;
 }
 
 /** What is to happen to one cylinder. */
@@ -78,6 +83,8 @@ export type BoreReason =
       readonly needed: Length;
       /** What the step asks for [m]. */
       readonly target: Span<Length>;
+      /** It may clean up all the same, if it is measured better. */
+      readonly nearly?: true;
     }
   | {
       /** The wall would become too thin. */
@@ -161,13 +168,20 @@ export interface ServedBorePlan {
   readonly cylinders: readonly BoreWork[];
   /**
    * The first step that less boring would serve if these bores may stay as they are: only rules of
-   * thumb stand against it. Find the maker's service limit before metal comes off.
+   * thumb or the error of readings stand against it. Settle that before metal comes off.
    */
   readonly inDoubt?: {
     /** That step [m]. */
     readonly oversize: Length;
-    /** The cylinders that a rule of thumb keeps from it. */
+    /** The cylinders that are kept from it. */
     readonly cylinders: readonly InDoubt[];
+  };
+  /** The first step that may serve with less boring or fewer sleeves, if cylinders are measured better. */
+  readonly nearly?: {
+    /** That step [m]. */
+    readonly oversize: Length;
+    /** The cylinders that may clean up at it all the same. */
+    readonly cylinders: readonly string[];
   };
   /** How many more steps there are after this one, within what the maker allows: metal that is left for another time [-]. */
   readonly stepsLeft: number;

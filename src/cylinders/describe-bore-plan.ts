@@ -7,7 +7,7 @@ import {
   noteOf,
   say,
 } from '../judging/internal.js';
-import { describeDoubts, outsideBy } from '../measuring/internal.js';
+import { describeDoubts, describeNearly, outsideBy } from '../measuring/internal.js';
 import type { Length } from '../quantities/index.js';
 import type { BorePlan, BoreReason } from './bore-types.js';
 import { borePlanLayout } from './layouts.js';
@@ -45,9 +45,23 @@ export function describeBorePlan(plan: BorePlan, wording: Wording): readonly str
 
 /** What the maker's limits may still allow, so that less metal comes off. */
 function doubts(plan: BorePlan, wording: Wording): readonly string[] {
-  if (plan.outcome === 'none' || plan.inDoubt === undefined) return [];
-  const { oversize, cylinders } = plan.inDoubt;
-  return [describeDoubts(nameOversize(oversize, wording), cylinders, 'bore', wording)];
+  if (plan.outcome === 'none') return [];
+  const { inDoubt, nearly } = plan;
+  return [
+    ...(inDoubt
+      ? [
+          describeDoubts(
+            nameOversize(inDoubt.oversize, wording),
+            inDoubt.cylinders,
+            'bore',
+            wording,
+          ),
+        ]
+      : []),
+    ...(nearly
+      ? [describeNearly(nameOversize(nearly.oversize, wording), nearly.cylinders, 'bore')]
+      : []),
+  ];
 }
 
 /** What is to be bored, and to what size. */

@@ -5,7 +5,7 @@ import { inDoubtLayout } from '../measuring/layouts.js';
 
 export const boreWorkLayout = { fields: { name: 'string', work: { oneOf: ['bore', 'sleeve', 'use as it is'] }, 'stockRemoved?': spanLayout, 'wallLeft?': 'number' } } satisfies Layout;
 export const boreReasonLayout = { by: 'kind', variants: [
-  { fields: { kind: { oneOf: ['does not clean up'] }, oversize: 'number', cylinder: 'string', needed: 'number', target: spanLayout } },
+  { fields: { kind: { oneOf: ['does not clean up'] }, oversize: 'number', cylinder: 'string', needed: 'number', target: spanLayout, 'nearly?': { oneOf: [true] } } },
   { fields: { kind: { oneOf: ['wall too thin'] }, oversize: 'number', cylinder: 'string', wallLeft: 'number', leastWall: 'number' } },
   { fields: { kind: { oneOf: ['no pistons at hand'] }, oversize: 'number' } },
   { fields: { kind: { oneOf: ['good as it is'] }, cylinder: 'string', oversize: 'number', 'outside?': 'number', 'basis?': basisLayout } },
@@ -14,7 +14,7 @@ export const boreReasonLayout = { by: 'kind', variants: [
   { fields: { kind: { oneOf: ['faults'] }, cylinder: 'string', faults: { list: 'string' } } },
   { fields: { kind: { oneOf: ['allowance'] }, honingAllowance: 'number', basis: basisLayout } },
 ] } satisfies Layout;
-export const servedBorePlanLayout = { fields: { outcome: { oneOf: ['bore', 'sleeve', 'use as it is'] }, oversize: 'number', target: spanLayout, boreTo: spanLayout, cylinders: { list: boreWorkLayout }, 'inDoubt?': { fields: { oversize: 'number', cylinders: { list: inDoubtLayout } } }, stepsLeft: 'number', because: { list: boreReasonLayout } } } satisfies Layout;
+export const servedBorePlanLayout = { fields: { outcome: { oneOf: ['bore', 'sleeve', 'use as it is'] }, oversize: 'number', target: spanLayout, boreTo: spanLayout, cylinders: { list: boreWorkLayout }, 'inDoubt?': { fields: { oversize: 'number', cylinders: { list: inDoubtLayout } } }, 'nearly?': { fields: { oversize: 'number', cylinders: { list: 'string' } } }, stepsLeft: 'number', because: { list: boreReasonLayout } } } satisfies Layout;
 export const borePlanLayout = { by: 'outcome', variants: [
   servedBorePlanLayout,
   { fields: { outcome: { oneOf: ['none'] }, because: { list: boreReasonLayout } } },

@@ -25,6 +25,8 @@ const RING_TO_FIT = [
   'limits',
   'basis',
   'service',
+  'uncertainty',
+  'rule',
   'target',
 ] as const;
 

@@ -1,15 +1,14 @@
-import { type Dimension, type Quantity, RebuildInputError } from '../quantities/index.js';
+import type { Dimension, Quantity } from '../quantities/index.js';
 import { guardDimension } from '../quantities/internal.js';
 import { type Basis, guardBasis } from './basis.js';
-import { type DecisionRule, guardRule } from './decision-rule.js';
+import { type Certainty, guardCertainty } from './certainty.js';
 import { GRADES, type Grade, type Verdict } from './grade.js';
 import { guardFields, guardQuantity, guardText, guardWord } from './guards.js';
 import { guardLimits, type Limits, type LimitsOf } from './limits.js';
 import type { ServiceLimits } from './own-limits.js';
-import { showQuantity } from './showing.js';
 
 /** What `judge` needs to know. */
-export interface Judgement<D extends Dimension> {
+export interface Judgement<D extends Dimension> extends Certainty<D> {
   /** What is judged, in the trade's words: `'oil clearance'`. */
   readonly feature: string;
   /** Dimension of the value. */
@@ -24,10 +23,6 @@ export interface Judgement<D extends Dimension> {
   readonly limitsOf?: LimitsOf;
   /** How far wear may take the part past the limits of new parts and leave it in service. */
   readonly service?: ServiceLimits<NoInfer<D>>;
-  /** Expanded uncertainty of the value at about 95 % (two standard uncertainties), if it is known, in the same unit. */
-  readonly uncertainty?: Quantity<NoInfer<D>>;
-  /** How far from a limit a value must lie to be judged by it; by default by its whole uncertainty. */
-  readonly rule?: DecisionRule<NoInfer<D>>;
 }
 
 /** A value, its limits and how it stands to them. Data: `describe` makes the sentence. */
@@ -87,14 +82,13 @@ export function guardFinding<D extends Dimension>(
 
 /** Checks what a judgement and a finding have alike; `at` is put before the name of each field. */
 function guardJudged<D extends Dimension>(at: string, judged: Judgement<D>) {
-  const { feature, value, uncertainty } = judged;
+  const { feature, value } = judged;
   guardText(`${at}feature`, feature);
   const dimension = guardDimension(judged.dimension, `${at}dimension`);
   guardQuantity(`${at}value`, value, dimension);
   const limits = guardLimits(`${at}limits`, judged.limits, finite(dimension), dimension);
   const basis = guardBasis(`${at}basis`, judged.basis);
-  guardUncertainty(`${at}uncertainty`, uncertainty, dimension);
-  const rule = guardRule(`${at}rule`, judged.rule, dimension);
+  const { uncertainty, rule } = guardCertainty(at, judged, dimension);
   const service = guardService(`${at}service`, judged.service, dimension);
   const limitsOf = guardLimitsOf(`${at}limitsOf`, judged.limitsOf, service);
   return { feature, dimension, value, limits, basis, uncertainty, rule, service, limitsOf };
@@ -104,21 +98,6 @@ const finite =
   <D extends Dimension>(dimension: D) =>
   (parameter: string, bound: Quantity<D>) =>
     guardQuantity(parameter, bound, dimension);
-
-function guardUncertainty<D extends Dimension>(
-  parameter: string,
-  uncertainty: Quantity<D> | undefined,
-  dimension: D,
-): void {
-  if (uncertainty === undefined || guardQuantity(parameter, uncertainty, dimension) >= 0) return;
-  throw new RebuildInputError({
-    parameter,
-    value: uncertainty,
-    shown: showQuantity(uncertainty, dimension),
-    expected: 'an uncertainty of zero or more',
-    hint: 'Give the half width of the interval, without its sign.',
-  });
-}
 
 function guardService<D extends Dimension>(
   parameter: string,

@@ -4,6 +4,7 @@
  * @packageDocumentation
  */
 export type { Basis } from './basis.js';
+export type { Certainty } from './certainty.js';
 export { conformanceProbability, type MeasuredAgainstLimits } from './conformance.js';
 export {
   falseAcceptanceRisk,

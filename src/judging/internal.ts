@@ -8,6 +8,7 @@ export {
   card,
   type FormulaCard,
 } from './card.js';
+export { guardBandOf } from './decision-rule.js';
 export {
   describeMargin,
   describeSpan,

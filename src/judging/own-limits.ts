@@ -5,6 +5,7 @@ import {
   RebuildInputError,
 } from '../quantities/index.js';
 import { type Basis, guardBasis } from './basis.js';
+import { type Certainty, guardCertainty } from './certainty.js';
 import { guardFields, guardObject } from './guards.js';
 import { guardLimits, type Limits, type LimitsOf } from './limits.js';
 import { showLength } from './showing.js';
@@ -17,8 +18,8 @@ export interface OwnService<D extends Dimension> {
   readonly basis?: Basis;
 }
 
-/** The caller's own limits. They win over every rule of thumb. */
-export interface OwnLimits<D extends Dimension> {
+/** The caller's own limits, which win over every rule of thumb, and how well the value that is judged is known. */
+export interface OwnLimits<D extends Dimension> extends Certainty<D> {
   /** What the value must lie between, in the coherent SI unit of its dimension. */
   readonly limits?: Limits<Quantity<D>>;
   /** Who set them; by default the caller. */
@@ -27,8 +28,8 @@ export interface OwnLimits<D extends Dimension> {
   readonly service?: OwnService<D>;
 }
 
-/** Limits together with who set them. */
-export interface BasedLimits<D extends Dimension> {
+/** Limits together with who set them, and how well the value that is judged by them is known. */
+export interface BasedLimits<D extends Dimension> extends Certainty<D> {
   /** What the value must lie between, in the coherent SI unit of its dimension. */
   readonly limits: Limits<Quantity<D>>;
   /** Who says so. */
@@ -61,11 +62,19 @@ export function ownLimitsOr(
   const basis = ownBasisOr(parameter, 'limits', own.limits, own.basis, fallback.basis);
   const service = ownService(`${parameter}.service`, own.service, guard);
   const { limitsOf } = fallback;
-  if (own.limits === undefined)
-    return service === undefined ? fallback : withService(fallback, service);
+  const certainty = guardCertainty(`${parameter}.`, own, 'length');
+  if (own.limits === undefined) {
+    return { ...(service === undefined ? fallback : withService(fallback, service)), ...certainty };
+  }
   const limits = guardLimits(`${parameter}.limits`, own.limits, guard, 'length');
   if (service) guardWider(`${parameter}.service.limits`, service.limits, limits);
-  return { limits, basis, ...(limitsOf && { limitsOf }), ...(service && { service }) };
+  return {
+    limits,
+    basis,
+    ...(limitsOf && { limitsOf }),
+    ...(service && { service }),
+    ...certainty,
+  };
 }
 
 function ownService(
@@ -149,4 +158,4 @@ export function guardOwnLimits(parameter: string, own: OwnLimits<'length'>): voi
   guardFields(parameter, own as WithTarget<OwnLimits<'length'>>, OWN_LIMITS);
 }
 
-const OWN_LIMITS = ['limits', 'basis', 'service', 'target'] as const;
+const OWN_LIMITS = ['limits', 'basis', 'service', 'uncertainty', 'rule', 'target'] as const;

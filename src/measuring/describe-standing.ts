@@ -16,6 +16,11 @@ function describeDoubt({ name, finding, outside, basis }: InDoubt, wording: Word
   return [name, ...flaw, ...size].join(', ');
 }
 
+/** Whether better readings alone may settle a doubt: its shape is undecided, or its size too near a bound. */
+export const isReadTooCoarsely = ({ finding, outside, band }: InDoubt): boolean =>
+  (finding === undefined || finding.verdict === 'undecided') &&
+  (outside === undefined || band !== undefined);
+
 /** What only rules of thumb stand against, so that less metal may come off: a sentence without a full stop. */
 export function describeDoubts(
   step: string,
@@ -24,7 +29,24 @@ export function describeDoubts(
   wording: Wording,
 ): string {
   const who = doubts.map((doubt) => describeDoubt(doubt, wording)).join('; ');
-  return `in doubt: only a rule of thumb stands against leaving it at ${step}: ${who}; measure again and find the maker's service limit before you ${work}`;
+  const byReadings = doubts.every(isReadTooCoarsely);
+  const [what, todo] = byReadings
+    ? ['the readings do not tell whether it may be left', 'measure again']
+    : [
+        'only a rule of thumb stands against leaving it',
+        "measure again and find the maker's service limit",
+      ];
+  return `in doubt: ${what} at ${step}: ${who}; ${todo} before you ${work}`;
+}
+
+/** A step that better readings may allow: a sentence without a full stop. */
+export function describeNearly(
+  step: string,
+  parts: readonly string[],
+  work: 'grind' | 'bore',
+): string {
+  const misses = parts.length === 1 ? 'it misses' : 'they miss';
+  return `in doubt: measure ${parts.join(', ')} again before you ${work}, as ${misses} ${step} by less than the readings tell`;
 }
 
 /** `1 more undersize is left after it`. */

@@ -1,5 +1,11 @@
 // What the other rooms use of this one and users never see.
-export { describeDoubts, describeStepsLeft, outsideBy } from './describe-standing.js';
+export {
+  describeDoubts,
+  describeNearly,
+  describeStepsLeft,
+  isReadTooCoarsely,
+  outsideBy,
+} from './describe-standing.js';
 export {
   type AmountRule,
   amountOr,

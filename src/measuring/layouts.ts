@@ -2,7 +2,7 @@
 import type { Layout } from '../judging/internal.js';
 import { basisLayout, findingLengthLayout, spanLayout } from '../judging/layouts.js';
 
-export const inDoubtLayout = { fields: { name: 'string', 'finding?': findingLengthLayout, 'outside?': 'number', 'basis?': basisLayout } } satisfies Layout;
+export const inDoubtLayout = { fields: { name: 'string', 'finding?': findingLengthLayout, 'outside?': 'number', 'basis?': basisLayout, 'band?': 'number' } } satisfies Layout;
 export const diameterReadingLayout = { fields: { station: 'number', angle: 'number', diameter: 'number' } } satisfies Layout;
 export const oddReadingLayout = { fields: { index: 'number', reading: diameterReadingLayout, expected: 'number', others: spanLayout, deviation: 'number', critical: 'number', against: { oneOf: ['instrument', 'scatter'] } } } satisfies Layout;
 export const formLayout = { oneOf: ['barrel', 'hourglass', 'straight', 'tapered'] } satisfies Layout;

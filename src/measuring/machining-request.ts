@@ -2,6 +2,7 @@ import type { Basis, OwnLimits, Span } from '../judging/index.js';
 import {
   type Domain,
   diameter,
+  guardBandOf,
   guardList,
   guardOwnLimits,
   guardSpan,
@@ -10,6 +11,7 @@ import {
   toleratedWear,
 } from '../judging/internal.js';
 import type { Length } from '../quantities/index.js';
+import { readingError } from './domains.js';
 import { withStandard } from './size-steps.js';
 
 /** What is asked alike when journals are to be ground to a common step and cylinders bored to one. */
@@ -19,6 +21,7 @@ export interface MachiningRequest {
   readonly sizeAllowance?: Length;
   readonly wear?: 'one side' | 'all round';
   readonly shape?: OwnLimits<'length'>;
+  readonly sizeUncertainty?: Length;
 }
 
 /** An amount by a rule of thumb. */
@@ -29,7 +32,14 @@ export interface AmountRule {
 
 /** Checks what is asked alike, and fills in what was left out. `list` are the parts, by their name. */
 export function guardMachining(
-  { standard, steps, sizeAllowance, wear = 'one side', shape = {} }: MachiningRequest,
+  {
+    standard,
+    steps,
+    sizeAllowance,
+    wear = 'one side',
+    shape = {},
+    sizeUncertainty,
+  }: MachiningRequest,
   list: { readonly name: string; readonly parts: unknown; readonly one: string },
   stepWord: string,
   sizeRule: AmountRule,
@@ -42,10 +52,17 @@ export function guardMachining(
   return {
     standard: guarded,
     steps: withStandard(steps),
-    sizeAllowance: { most: amount, basis },
+    sizeAllowance: { most: amount, basis, band: bandOf(sizeUncertainty, shape) },
     wear: guardWord('wear', wear, ['one side', 'all round']),
     shape,
   };
+}
+
+/** How far a size must be from a bound to be judged by it: by the rule that the shape is judged by. */
+function bandOf(uncertainty: Length | undefined, { rule }: OwnLimits<'length'>): Length {
+  if (uncertainty === undefined) return 0 as Length;
+  const known = readingError('sizeUncertainty', uncertainty);
+  return guardBandOf<'length'>({ uncertainty: known, ...(rule && { rule }) });
 }
 
 /** The caller's own amount, or that of the rule of thumb; either says who set it. */

@@ -25,21 +25,28 @@ export function outsideOf(
 export interface SizeAllowance {
   readonly most: Length;
   readonly basis: Basis;
+  /** How far a size must be from a bound to be judged by it, as it is not measured better [m]. */
+  readonly band: Length;
+}
+
+/** The same part if every size of it were this much further out; nearer if it is negative. */
+function widened({ smallest, largest }: Pick<Shape, 'smallest' | 'largest'>, by: number) {
+  return { smallest: (smallest - by) as Length, largest: (largest + by) as Length };
 }
 
 /** How a part that may be used as it is lies outside its size, if it does; undefined if it may not, for its size or its faults. */
 export function usableAsItIs(
   part: SizeAndShape,
   target: Span<Length>,
-  { most, basis }: SizeAllowance,
+  { most, basis, band }: SizeAllowance,
 ): { readonly outside?: Length; readonly basis?: Basis } | undefined {
   const outside = outsideOf(part, target);
   if (part.faults !== undefined && part.faults.length > 0) return undefined;
-  if (Math.abs(outside) > most + NANOMETRE) return undefined;
+  if (Math.abs(outsideOf(widened(part, band), target)) > most + NANOMETRE) return undefined;
   return Math.abs(outside) <= NANOMETRE ? {} : { outside, basis };
 }
 
-/** A part that only a rule of thumb keeps from being used as it is. */
+/** A part that only a rule of thumb, or too coarse a measurement, keeps from being used as it is. */
 export interface InDoubt {
   /** What it is called on the bench. */
   readonly name: string;
@@ -47,29 +54,34 @@ export interface InDoubt {
   readonly finding?: Finding<'length'>;
   /** How far it lies outside its size, past what the rule allows: below it is negative [m]. */
   readonly outside?: Length;
-  /** The rule for its size. */
+  /** Who says how far it may. */
   readonly basis?: Basis;
+  /** It may be measured too coarsely to tell: once it is measured better, its size may do [m]. */
+  readonly band?: Length;
 }
 
-/** Whether only rules of thumb stand against a part, and by how little. Faults and the caller's limits leave no doubt. */
+/** Whether only rules of thumb or the error of readings stand against a part, and by how little. Faults leave no doubt. */
 export function doubtAbout(
   part: SizeAndShape,
   flaw: Finding<'length'> | undefined,
   target: Span<Length>,
-  { most, basis }: SizeAllowance,
+  { most, basis, band }: SizeAllowance,
   { wearsTo, upTo }: { readonly wearsTo: 'smaller' | 'larger'; readonly upTo: Length },
 ): InDoubt | undefined {
   if (part.faults !== undefined && part.faults.length > 0) return undefined;
   if (flaw && (flaw.grade !== 'undecided' || flaw.value > upTo + NANOMETRE)) return undefined;
   const outside = outsideOf(part, target);
-  const fits = Math.abs(outside) <= most + NANOMETRE;
+  const fits = Math.abs(outsideOf(widened(part, band), target)) <= most + NANOMETRE;
+  const mayFit = Math.abs(outsideOf(widened(part, -band), target)) <= most + NANOMETRE;
   const isWorn = wearsTo === 'smaller' ? outside < 0 : outside > 0;
   const isSlight = Math.abs(outside) <= upTo + NANOMETRE;
-  if (!fits && !(isWorn && isSlight && basis.kind === 'common practice')) return undefined;
+  const byRule = isWorn && isSlight && basis.kind === 'common practice';
+  if (!fits && !mayFit && !byRule) return undefined;
   return {
     name: part.name,
     ...(flaw && { finding: flaw }),
     ...(!fits && { outside, basis }),
+    ...(!fits && mayFit && band > 0 && { band }),
   };
 }
 

@@ -133,7 +133,7 @@ describe("the caller's own limits", () => {
   const manual: Basis = { kind: 'specified', by: 'the manual' };
 
   it('win over the rule of thumb, and are specified unless they say otherwise', () => {
-    expect(ownLimitsOr('options', {}, rule, diameter)).toBe(rule);
+    expect(ownLimitsOr('options', {}, rule, diameter)).toEqual(rule);
     const basis = { kind: 'specified' };
     expect(ownLimitsOr('options', own, rule, diameter)).toEqual({ ...own, basis });
     const named = ownLimitsOr('options', { ...own, basis: manual }, rule, diameter);
