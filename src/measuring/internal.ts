@@ -1,5 +1,7 @@
 // What the other rooms use of this one and users never see.
 export { describeDoubts, describeStepsLeft, outsideBy } from './describe-standing.js';
+export { linearExpansion, partTemperature } from './domains.js';
+export { guardExpansion } from './expansion.js';
 export {
   type AmountRule,
   amountOr,
