@@ -1,5 +1,5 @@
 import { domain, lengthDomain } from '../judging/internal.js';
-import { celsius, MPa, ppmPerKelvin } from '../quantities/index.js';
+import { MPa } from '../quantities/index.js';
 
 /** A half shell's wall: from foil to a heavy cast shell. */
 export const shellWall = /* @__PURE__ */ lengthDomain({
@@ -34,20 +34,6 @@ export const surfaceRoughness = /* @__PURE__ */ lengthDomain({
   least: 1e-9,
   most: 1e-4,
   example: 'micrometre(0.4)',
-});
-
-/** Mean linear expansion of a solid: from invar's to past that of any metal that bearings are made of. */
-export const linearExpansion = /* @__PURE__ */ domain(ppmPerKelvin, {
-  least: 0,
-  most: 4e-5,
-  example: 'ppmPerKelvin(11.5)',
-});
-
-/** A bearing and what it is in, -50 to 300 °C. */
-export const bearingTemperature = /* @__PURE__ */ domain(celsius, {
-  least: 223.15,
-  most: 573.15,
-  example: 'celsius(80)',
 });
 
 /** How far a half shell stands proud of the joint: nothing or more. */

@@ -1,11 +1,12 @@
 import { card, diameter, diametralClearance } from '../judging/internal.js';
+import { linearExpansion, partTemperature } from '../measuring/internal.js';
 import {
   celsius,
   ppmPerKelvin,
   type Temperature,
   type ThermalExpansion,
 } from '../quantities/index.js';
-import { bearingTemperature, linearExpansion, shellWall } from './domains.js';
+import { shellWall } from './domains.js';
 import { type HotClearance, hotOilClearance, type WarmPart } from './hot-clearance.js';
 
 /** A part that grows by that much at least, or at most: the clearance is least where the journal and the bush grow most. */
@@ -39,7 +40,7 @@ const cold = {
   T_0: {
     field: 'measuredAt',
     meaning: 'temperature when measured',
-    domain: bearingTemperature,
+    domain: partTemperature,
     usual: [288, 298],
   },
   a_s: {
@@ -53,13 +54,13 @@ const cold = {
     field: 'shaft.temperature',
     written: 'shaftTemperature',
     meaning: 'temperature of the journal',
-    domain: bearingTemperature,
+    domain: partTemperature,
     usual: [340, 390],
   },
 } as const;
 
 const expansion = { domain: linearExpansion, usual: [10e-6, 24e-6] } as const;
-const temperature = { domain: bearingTemperature, usual: [340, 390] } as const;
+const temperature = { domain: partTemperature, usual: [340, 390] } as const;
 const gives = { meaning: 'least diametral clearance when warm', dimension: 'length' } as const;
 const read = ({ clearance }: HotClearance) => clearance.min;
 const source = 'linear expansion';

@@ -1,21 +1,14 @@
 import type { Span } from '../judging/index.js';
-import {
-  diameter,
-  diametralClearance,
-  guardFields,
-  guardText,
-  guardWord,
-  spanOf,
-} from '../judging/internal.js';
+import { diameter, diametralClearance, guardFields, guardWord } from '../judging/internal.js';
+import type { MeanExpansion } from '../measuring/index.js';
+import { guardExpansion, partTemperature } from '../measuring/internal.js';
 import {
   celsius,
   type Length,
-  RebuildInputError,
   type Temperature,
   type ThermalExpansion,
 } from '../quantities/index.js';
-import { bearingTemperature, linearExpansion, shellWall } from './domains.js';
-import type { MeanExpansion } from './materials.js';
+import { shellWall } from './domains.js';
 
 /** A part that warms up. */
 export interface WarmPart {
@@ -74,7 +67,6 @@ const BUSH = ['kind', 'wall', 'bush', 'housing'] as const;
 const EVERY_BORE = ['kind', 'ring', 'wall', 'bush', 'housing'] as const;
 const PARTS = ['shaft', 'ring', 'bush', 'housing'] as const;
 const PART = ['expansion', 'temperature'] as const;
-const EXPANSION = ['coefficient', 'from', 'to', 'source'] as const;
 
 /**
  * Oil clearance of a bearing that runs warm, from its clearance cold. A free ring grows as a whole,
@@ -99,7 +91,7 @@ const EXPANSION = ['coefficient', 'from', 'to', 'source'] as const;
  * @see Source: linear expansion; the coefficients name their own
  * @example
  * ```ts
- * const warm = (material: BearingMaterial, degrees: number) => ({
+ * const warm = (material: EngineMaterial, degrees: number) => ({
  *   expansion: meanExpansion(material), temperature: celsius(degrees),
  * });
  * const rod = hotOilClearance({
@@ -115,7 +107,7 @@ export function hotOilClearance(bearing: BearingToWarm): HotClearance {
   const { measuredAt: cold = celsius(20) } = bearing;
   const clearance = diametralClearance('clearance', bearing.clearance);
   const journal = diameter('journal', bearing.journal);
-  const measuredAt = bearingTemperature('measuredAt', cold);
+  const measuredAt = partTemperature('measuredAt', cold);
   const shaft = guardPart('shaft', bearing.shaft);
   const { opening, parts } = openingOf(bearing.bore, (journal + clearance) as Length, measuredAt);
   const pin = grown(journal, shaft, measuredAt);
@@ -167,34 +159,8 @@ function grown(size: Length, { coefficient, temperature }: Part, from: Temperatu
 
 function guardPart(at: string, part: WarmPart) {
   guardFields(at, part, PART);
-  guardFields(`${at}.expansion`, part.expansion, EXPANSION);
-  const { from, to, source } = part.expansion;
-  guardText(`${at}.expansion.source`, source);
-  bearingTemperature(`${at}.expansion.from`, from);
-  bearingTemperature(`${at}.expansion.to`, to);
-  if (from > to) throw reversed(`${at}.expansion`, part.expansion);
   return {
-    coefficient: guardCoefficient(`${at}.expansion.coefficient`, part.expansion.coefficient),
-    temperature: bearingTemperature(`${at}.temperature`, part.temperature),
-    from,
-    to,
+    ...guardExpansion(`${at}.expansion`, part.expansion),
+    temperature: partTemperature(`${at}.temperature`, part.temperature),
   };
-}
-
-function guardCoefficient(at: string, value: MeanExpansion['coefficient']): Span<ThermalExpansion> {
-  if (typeof value !== 'object' || value === null) return spanOf(linearExpansion(at, value));
-  guardFields(at, value, ['min', 'max']);
-  linearExpansion(`${at}.min`, value.min);
-  linearExpansion(`${at}.max`, value.max);
-  if (value.min > value.max) throw reversed(at, value);
-  return value;
-}
-
-function reversed(parameter: string, value: object): RebuildInputError {
-  return new RebuildInputError({
-    parameter,
-    value,
-    expected: 'a lower end that is not above the upper end',
-    hint: 'Swap the two ends.',
-  });
 }

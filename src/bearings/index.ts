@@ -31,7 +31,6 @@ export {
   type WarmPart,
 } from './hot-clearance.js';
 export { matchShells, type Shell, type ShellMatch, type ShellSearch } from './match.js';
-export { type BearingMaterial, type MeanExpansion, meanExpansion } from './materials.js';
 export * from './orbit/index.js';
 export {
   freeSpread,

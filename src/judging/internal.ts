@@ -36,9 +36,13 @@ export {
   guardFields,
   guardLength,
   guardList,
+  guardObject,
+  guardQuantity,
   guardText,
+  guardTruth,
   guardWhole,
   guardWord,
+  isSoundNumber,
 } from './guards.js';
 export { judgeSpan, worstOf } from './judge.js';
 export { guardLayout, type Layout } from './layout.js';

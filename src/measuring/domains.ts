@@ -1,8 +1,44 @@
-import { lengthDomain } from '../judging/internal.js';
+import { domain, lengthDomain } from '../judging/internal.js';
+import { celsius, celsiusDifference, ppmPerKelvin } from '../quantities/index.js';
 
-/** How far a reading may be from the size: from a comparator's error to a folding rule's. */
-export const readingError = /* @__PURE__ */ lengthDomain({
+/** Mean linear expansion of a solid: from invar's to past that of any metal that engines are made of. */
+export const linearExpansion = /* @__PURE__ */ domain(ppmPerKelvin, {
+  least: 0,
+  most: 4e-5,
+  example: 'ppmPerKelvin(11.5)',
+});
+
+/** A part of an engine or an instrument, -50 to 300 °C. */
+export const partTemperature = /* @__PURE__ */ domain(celsius, {
+  least: 223.15,
+  most: 573.15,
+  example: 'celsius(80)',
+});
+
+/** The division of a scale, or the last digit of a display. */
+export const scaleDivision = /* @__PURE__ */ lengthDomain({
   least: 1e-8,
   most: 0.001,
-  example: 'thou(0.1)',
+  example: 'inch(0.0001)',
+});
+
+/** How far an instrument may be off, or a blade from its mark: nothing or more. */
+export const instrumentError = /* @__PURE__ */ lengthDomain({
+  least: 0,
+  most: 0.001,
+  example: 'inch(0.0001)',
+});
+
+/** The uncertainty that a person states of readings. None is without one. */
+export const statedUncertainty = /* @__PURE__ */ lengthDomain({
+  least: 1e-8,
+  most: 0.001,
+  example: 'inch(0.0001)',
+});
+
+/** How far two temperatures are apart in a workshop. */
+export const temperaturesApart = /* @__PURE__ */ domain(celsiusDifference, {
+  least: 0,
+  most: 60,
+  example: 'celsiusDifference(2)',
 });

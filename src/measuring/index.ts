@@ -1,10 +1,31 @@
 /**
- * From readings to size and shape: journals and bores.
+ * From readings to size and shape: journals and bores, and how far a reading may be off.
  *
  * @packageDocumentation
  */
 export { type BoreOptions, type BoreShape, boreShape } from './bore.js';
+export type { Contributor, Spread } from './budget/contributor.js';
+export {
+  type BudgetShare,
+  type CoverageOptions,
+  type ExpandedUncertainty,
+  expandedUncertainty,
+} from './budget/expanded-uncertainty.js';
+export {
+  type Instrument,
+  instrumentBudget,
+  type RepeatReadings,
+} from './budget/instruments.js';
+export {
+  type InstrumentUncertainty,
+  type ReadingUncertainty,
+  readingUncertainty,
+  type StatedUncertainty,
+} from './budget/reading-uncertainty.js';
+export { type Repeatability, repeatability } from './budget/repeatability.js';
+export type { WarmthOfReading } from './budget/temperature.js';
 export { describeOddReading } from './describe-odd-reading.js';
+export { type EngineMaterial, type MeanExpansion, meanExpansion } from './expansion.js';
 export { journalShape } from './journal.js';
 export { type OddReading, type OddReadingOptions, oddReadings } from './odd-readings.js';
 export type { DiameterReading } from './readings.js';
@@ -17,4 +38,10 @@ export type {
   ShapeOptions,
   StationShape,
 } from './shape.js';
+export {
+  type ReadWarm,
+  type SizeAt20C,
+  type SizeReadWarm,
+  sizeAt20C,
+} from './size-at-20c.js';
 export type { InDoubt } from './standing.js';

@@ -6,6 +6,8 @@ export {
   isReadTooCoarsely,
   outsideBy,
 } from './describe-standing.js';
+export { linearExpansion, partTemperature } from './domains.js';
+export { guardExpansion } from './expansion.js';
 export {
   type AmountRule,
   amountOr,

@@ -11,7 +11,7 @@ import {
   toleratedWear,
 } from '../judging/internal.js';
 import type { Length } from '../quantities/index.js';
-import { readingError } from './domains.js';
+import { statedUncertainty } from './domains.js';
 import { withStandard } from './size-steps.js';
 
 /** What is asked alike when journals are to be ground to a common step and cylinders bored to one. */
@@ -61,7 +61,7 @@ export function guardMachining(
 /** How far a size must be from a bound to be judged by it: by the rule that the shape is judged by. */
 function bandOf(uncertainty: Length | undefined, { rule }: OwnLimits<'length'>): Length {
   if (uncertainty === undefined) return 0 as Length;
-  const known = readingError('sizeUncertainty', uncertainty);
+  const known = statedUncertainty('sizeUncertainty', uncertainty);
   return guardBandOf<'length'>({ uncertainty: known, ...(rule && { rule }) });
 }
 

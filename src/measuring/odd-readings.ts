@@ -3,7 +3,7 @@ import { diametralClearance, guardFields, guardSpan } from '../judging/internal.
 import { fitByLeastSquares, studentQuantileOfTail } from '../numerics/index.js';
 import { type Length, RebuildInputError } from '../quantities/index.js';
 import { largestOf, smallestOf } from '../quantities/internal.js';
-import { readingError } from './domains.js';
+import { statedUncertainty } from './domains.js';
 import { type DiameterReading, groupBy, guardReadings } from './readings.js';
 
 /** What may be told to the search for readings that do not fit. */
@@ -84,7 +84,7 @@ export function oddReadings(
 ): readonly OddReading[] {
   guardFields('options', options, OPTIONS);
   const { uncertainty = TENTH, localWear = 0 as Length, falseAlarm = 0.01 } = options;
-  const expanded = readingError('options.uncertainty', uncertainty);
+  const expanded = statedUncertainty('options.uncertainty', uncertainty);
   const wear = guardSpan('options.localWear', localWear, diametralClearance);
   const rate = guardRate(falseAlarm);
   const placed = guardReadings(readings);

@@ -1,7 +1,7 @@
 import {
-  type BearingMaterial,
   type BearingToWarm,
   celsius,
+  type EngineMaterial,
   hotOilClearance,
   meanExpansion,
   mm,
@@ -14,7 +14,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { refusal } from '../quantities/refusal.js';
 
-const of = (material: BearingMaterial, degrees: number) => ({
+const of = (material: EngineMaterial, degrees: number) => ({
   expansion: meanExpansion(material),
   temperature: celsius(degrees),
 });
@@ -98,7 +98,7 @@ describe('hotOilClearance', () => {
         fc.double({ min: 0, max: 1, noNaN: true }),
         fc.double({ min: 0, max: 1, noNaN: true }),
         (degrees, first, second) => {
-          const pick = (material: BearingMaterial, share: number) => {
+          const pick = (material: EngineMaterial, share: number) => {
             const { min, max } = meanExpansion(material).coefficient as Span<ThermalExpansion>;
             return by((min + share * (max - min)) as ThermalExpansion, degrees);
           };
@@ -176,7 +176,7 @@ describe('hotOilClearance', () => {
       'shaft.expansion.source',
     );
     expect(refused({ measuredAt: null })).toBe('measuredAt');
-    expect(refusal(() => meanExpansion('tin' as BearingMaterial)).parameter).toBe('material');
+    expect(refusal(() => meanExpansion('tin' as EngineMaterial)).parameter).toBe('material');
   });
 
   it('has every table of one material within what its sources print', () => {

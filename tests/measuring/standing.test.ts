@@ -35,7 +35,7 @@ describe('a part against its size', () => {
   });
 
   const basis: Basis = { kind: 'specified' };
-  const allowance = { most: thou(0.3), basis };
+  const allowance = { most: thou(0.3), basis, band: thou(0) };
   const used = (smallest: number, largest: number, more: Partial<SizeAndShape> = {}) =>
     usableAsItIs(part(smallest, largest, more), target, allowance);
 

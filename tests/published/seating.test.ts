@@ -1,6 +1,6 @@
 import {
-  type BearingMaterial,
   celsius,
+  type EngineMaterial,
   freeSpread,
   hotOilClearance,
   inch,
@@ -95,14 +95,14 @@ describe('clearance when warm', () => {
     source:
       'NIST temperature tutorial, slide 12: AISI 1050 from 11.2 (0–100 °C) to 12.1 (0–200 °C)',
     name: 'the expansion of steel depends on the range of the mean',
-    given: 'steel' as BearingMaterial,
+    given: 'steel' as EngineMaterial,
     expected: { min: ppmPerKelvin(11.2), max: ppmPerKelvin(12.1) },
     got: (material) => meanExpansion(material).coefficient as Span<ThermalExpansion>,
   });
   check({
     source: 'alloy data sheet of C93200: 10.0e-6 per °F for 68 to 212 °F',
     name: 'the expansion of bearing bronze',
-    given: 'bronze' as BearingMaterial,
+    given: 'bronze' as EngineMaterial,
     expected: (10 * 1.8) / 1e6,
     got: (material) => (meanExpansion(material).coefficient as Span<ThermalExpansion>).max,
   });

@@ -1,9 +1,9 @@
 import {
-  type BearingMaterial,
   type BearingToWarm,
   type ClearanceQuestion,
   celsius,
   describeClearance,
+  type EngineMaterial,
   explainClearance,
   hotOilClearance,
   housingRoundness,
@@ -42,7 +42,7 @@ const search: ShellSearch = {
 };
 const [shell] = search.shells;
 
-const warm = (material: BearingMaterial, degrees: number) => ({
+const warm = (material: EngineMaterial, degrees: number) => ({
   expansion: meanExpansion(material),
   temperature: celsius(degrees),
 });
