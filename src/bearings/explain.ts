@@ -63,10 +63,14 @@ export type ClearanceExplanation =
   | UndersizeMismatch
   | {
       /**
-       * Nothing to explain: the clearance is within its limits. Or no undersize
-       * explains it: wear, a wrong part or a wrong reading.
+       * Nothing to explain: the clearance is within its limits, or nearer to one than it is measured to.
+       * Or no undersize explains it: wear, a wrong part or a wrong reading.
        */
-      readonly kind: 'as it should be' | 'too loose, unexplained' | 'too tight, unexplained';
+      readonly kind:
+        | 'as it should be'
+        | 'undecided'
+        | 'too loose, unexplained'
+        | 'too tight, unexplained';
       /** The clearance against its limits. */
       readonly finding: Finding<'length'>;
     };
@@ -126,9 +130,11 @@ export function explainClearance(question: ClearanceQuestion): ClearanceExplanat
 
   const finding = judgeAs(clearance);
   if (holds(finding)) return { kind: 'as it should be', finding };
+  if (finding.verdict === 'undecided') return { kind: 'undecided', finding };
   const loose = finding.verdict === 'above';
   const explains = (matched: Finding<'length'>) =>
     matched.verdict === 'within' ||
+    matched.verdict === 'undecided' ||
     (matched.verdict === 'above' && matched.margin >= -wear - NANOMETRE);
   const [best] = steps
     .filter((step) => step > max - min + NANOMETRE)
@@ -172,6 +178,7 @@ export function describeClearance(explanation: ClearanceExplanation, wording: Wo
     case 'shells undersize, journal not':
       return `these shells are for a journal ground ${length(explanation.mismatch)} smaller: ${consequence(explanation, wording)}`;
     case 'as it should be':
+    case 'undecided':
       return describe(explanation.finding, wording);
     default:
       return `${describe(explanation.finding, wording)}; no undersize step explains it`;

@@ -5,7 +5,7 @@ import { basisLayout, findingFlowLayout, findingLayout, findingLengthLayout, fin
 export const undersizeMismatchLayout = { fields: { kind: { oneOf: ['journal ground, shells not', 'shells undersize, journal not'] }, finding: findingLengthLayout, mismatch: 'number', matched: findingLengthLayout } } satisfies Layout;
 export const clearanceExplanationLayout = { by: 'kind', variants: [
   undersizeMismatchLayout,
-  { fields: { kind: { oneOf: ['as it should be', 'too loose, unexplained', 'too tight, unexplained'] }, finding: findingLengthLayout } },
+  { fields: { kind: { oneOf: ['as it should be', 'too loose, unexplained', 'too tight, unexplained', 'undecided'] }, finding: findingLengthLayout } },
 ] } satisfies Layout;
 export const lengthToDiameterLayout = { either: ['number', { oneOf: ['infinite'] }] } satisfies Layout;
 export const filmNumbersLayout = { fields: { eccentricity: 'number', lengthToDiameter: lengthToDiameterLayout, sommerfeld: 'number', leastFilm: 'number', attitude: 'number', friction: 'number', flow: 'number', sideFlow: 'number', pressureRatio: 'number', peakAngle: 'number', ruptureAngle: 'number' } } satisfies Layout;

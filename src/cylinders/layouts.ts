@@ -20,7 +20,7 @@ export const borePlanLayout = { by: 'outcome', variants: [
   { fields: { outcome: { oneOf: ['none'] }, because: { list: boreReasonLayout } } },
 ] } satisfies Layout;
 export const ringFilingLayout = { by: 'work', variants: [
-  { fields: { work: { oneOf: ['fit as it is', 'use another ring', 'wider than a new fit'] }, finding: findingLengthLayout } },
+  { fields: { work: { oneOf: ['fit as it is', 'measure again', 'use another ring', 'wider than a new fit'] }, finding: findingLengthLayout } },
   { fields: { work: { oneOf: ['bore is worn'] }, finding: findingLengthLayout, 'serves?': spanLayout } },
   { fields: { work: { oneOf: ['file'] }, finding: findingLengthLayout, remove: { fields: { min: 'number', 'max?': 'number' } }, 'worn?': findingLengthLayout } },
 ] } satisfies Layout;

@@ -36,9 +36,10 @@ export type RingFiling =
       /**
        * Within the limits all along the bore; or too wide by the caller's where the bore is smallest
        * already, so that the ring is worn or is not for this bore, and it cannot be filed longer.
-       * Or wider than the rule of thumb, which is of new rings and condemns none.
+       * Or wider than the rule of thumb, which is of new rings and condemns none. Or nearer to a limit than it
+       * is measured to.
        */
-      readonly work: 'fit as it is' | 'use another ring' | 'wider than a new fit';
+      readonly work: 'fit as it is' | 'measure again' | 'use another ring' | 'wider than a new fit';
       /** The gap that decides against its limits; its feature names the place. */
       readonly finding: Finding<'length'>;
     }
@@ -129,7 +130,8 @@ export function ringFilingNeeded(
     return { work: 'bore is worn', finding: atLargest, ...serves };
   }
   const finding = atLargest.margin < atSmallest.margin ? atLargest : atSmallest;
-  return { work: 'fit as it is', finding };
+  const isTold = [atSmallest, atLargest].every(({ verdict }) => verdict !== 'undecided');
+  return { work: isTold ? 'fit as it is' : 'measure again', finding };
 }
 
 /** The caller's limits of the ring gap, at most three hundredths of the bore, or the rule of thumb. */

@@ -44,7 +44,7 @@ export {
   guardWord,
   isSoundNumber,
 } from './guards.js';
-export { judgeSpan, worstOf } from './judge.js';
+export { isOutside, judgeSpan, worstOf } from './judge.js';
 export { guardLayout, type Layout } from './layout.js';
 export { guardSpan, NANOMETRE, ROUNDING, spanOf } from './limits.js';
 export { type Names, namedFrom } from './named-from.js';

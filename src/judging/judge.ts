@@ -102,6 +102,10 @@ export function judgeSpan<D extends Dimension>(
   return worseFirst(low, high) < 0 ? low : high;
 }
 
+/** Whether the value itself lies outside its limits, whatever is not known of it. */
+export const isOutside = ({ dimension, value, limits, margin }: Finding): boolean =>
+  margin < -comparisonTolerance(dimension, [value, limits.min ?? 0, limits.max ?? 0]);
+
 /** The finding that fails by most, if any fails: a part that must go before one in doubt. */
 export function worstOf<D extends Dimension>(
   findings: readonly Finding<D>[],

@@ -30,3 +30,4 @@ export const decisionRuleFlowLayout = { either: [{ oneOf: ['ISO 14253-1:2017', '
 export const findingFlowLayout = { fields: { verdict: verdictLayout, margin: 'number', 'grade?': gradeLayout, feature: 'string', dimension: { oneOf: ['flow'] }, value: 'number', limits: limitsLayout, basis: basisLayout, 'limitsOf?': limitsOfLayout, 'service?': serviceLimitsFlowLayout, 'uncertainty?': 'number', 'rule?': decisionRuleFlowLayout }, also: guardFinding } satisfies Layout;
 export const sizeOrSpanLayout = { either: ['number', { fields: { min: 'number', max: 'number' } }] } satisfies Layout;
 export const basedLimitsLengthLayout = { fields: { limits: limitsLayout, basis: basisLayout, 'limitsOf?': limitsOfLayout, 'service?': serviceLimitsLengthLayout, 'uncertainty?': 'number', 'rule?': decisionRuleLengthLayout } } satisfies Layout;
+export const namedRuleLayout = { oneOf: ['ISO 14253-1:2017', 'full expanded uncertainty', 'simple acceptance'] } satisfies Layout;

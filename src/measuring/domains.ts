@@ -36,6 +36,13 @@ export const statedUncertainty = /* @__PURE__ */ lengthDomain({
   example: 'inch(0.0001)',
 });
 
+/** What an instrument shows: a size, a gap, or a dial to either side of its zero. */
+export const shownLength = /* @__PURE__ */ lengthDomain({
+  least: -0.01,
+  most: 1,
+  example: 'inch(2.1248)',
+});
+
 /** How far two temperatures are apart in a workshop. */
 export const temperaturesApart = /* @__PURE__ */ domain(celsiusDifference, {
   least: 0,

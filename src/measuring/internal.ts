@@ -6,7 +6,15 @@ export {
   isReadTooCoarsely,
   outsideBy,
 } from './describe-standing.js';
-export { linearExpansion, partTemperature } from './domains.js';
+export {
+  instrumentError,
+  linearExpansion,
+  partTemperature,
+  scaleDivision,
+  shownLength,
+  statedUncertainty,
+  temperaturesApart,
+} from './domains.js';
 export { guardExpansion } from './expansion.js';
 export {
   type AmountRule,
@@ -15,6 +23,7 @@ export {
   guardStepsAtHand,
 } from './machining-request.js';
 export { oddInBore } from './odd-in-bore.js';
+export { repeatsIn } from './repeats.js';
 export { journalShapeLimits, judgeShape, MOST_IN_DOUBT } from './shape-rule.js';
 export { sizeSteps, withStandard } from './size-steps.js';
 export { doubtAbout, guardSizeAndShape, outsideOf, usableAsItIs } from './standing.js';

@@ -30,16 +30,21 @@ export function guardReadings(readings: readonly DiameterReading[]): DiameterRea
   const placed = readings.map((reading, index) => {
     const name = `readings[${index}]`;
     guardFields(name, reading, READING);
-    const turn = angleAround(`${name}.angle`, reading.angle) % Math.PI;
-    const angle = turn < 0 ? turn + Math.PI : turn;
     return {
       station: stationAlong(`${name}.station`, reading.station),
-      angle: (Math.PI - angle < SAME_PLACE.angle ? 0 : angle) as Angle,
+      angle: inHalfTurn(angleAround(`${name}.angle`, reading.angle)),
       diameter: diameter(`${name}.diameter`, reading.diameter),
     };
   });
   guardPlausible(placed);
   return placed;
+}
+
+/** An angle brought to less than half a turn: half a turn apart is the same diameter. */
+export function inHalfTurn(around: Angle): Angle {
+  const turn = around % Math.PI;
+  const angle = turn < 0 ? turn + Math.PI : turn;
+  return (Math.PI - angle < SAME_PLACE.angle ? 0 : angle) as Angle;
 }
 
 /** One diameter in inches among metres, or a slipped digit, stands out against its neighbours. */

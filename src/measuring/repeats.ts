@@ -1,5 +1,5 @@
 import type { Length } from '../quantities/index.js';
-import { type DiameterReading, groupBy } from './readings.js';
+import { type DiameterReading, groupBy, inHalfTurn } from './readings.js';
 
 /** How readings scatter that were taken again at the same places. */
 export interface Repeats {
@@ -33,6 +33,10 @@ export function atPlaces(readings: readonly DiameterReading[]): {
     repeats: { standardDeviation: Math.sqrt(sum / degreesOfFreedom) as Length, degreesOfFreedom },
   };
 }
+
+/** How readings scatter that were taken again at the same places, if any were. The readings are for others to guard. */
+export const repeatsIn = (readings: readonly DiameterReading[]): Repeats | undefined =>
+  atPlaces(readings.map((each) => ({ ...each, angle: inHalfTurn(each.angle) }))).repeats;
 
 /** The mean of readings of one place: from the first on, so that no digit of a large size is lost. */
 function meanOf(group: readonly DiameterReading[]): Length {

@@ -145,6 +145,7 @@ const WHY_LEFT = [
   ['reserved', 'Kept back'],
   ['spare', 'Spare'],
   ['the odd reading is taken again', 'Undecided until the odd reading is taken again'],
+  ['it is measured better', 'Undecided until it is measured better'],
   ['it is straightened and measured', 'Undecided until straightened and measured'],
   ['it is known which bearing seized', 'Undecided until it is known which bearing seized'],
   ['not as it is', 'Kept aside, as no repair that puts it right is on the list'],

@@ -1,96 +1,203 @@
-import type { Certainty, NamedRule } from '../judging/index.js';
-import type { ReadingUncertainty } from '../measuring/index.js';
-import type { Length } from '../quantities/index.js';
+import type { NamedRule, SizeOrSpan } from '../judging/index.js';
+import {
+  type Contributor,
+  type DiameterReading,
+  instrumentBudget,
+  meanExpansion,
+  type ReadingUncertainty,
+  type Repeats,
+  readingUncertainty,
+  sizeAt20C,
+} from '../measuring/index.js';
+import { type Length, metre, type Temperature } from '../quantities/index.js';
+import {
+  type Bench,
+  INSTRUMENTS,
+  type InstrumentName,
+  type InstrumentOfBench,
+  type InstrumentsOfBench,
+  WARM_PARTS,
+  type WarmPart,
+  type WarmthOfBench,
+} from './bench.js';
 
-/** The instruments of a bench, by what is read with each. */
-export const INSTRUMENTS = [
-  'micrometer',
-  'boreGauge',
-  'wallGauge',
-  'feelerGauge',
-  'dialIndicator',
-  'depthGauge',
-] as const;
+/** How sizes read warm stand to those at 20 °C. */
+interface Growth {
+  /** Size at 20 °C over the size that was read. */
+  readonly factor: number;
+  /** What is not known of that, expanded, over the size. */
+  readonly doubt: number;
+}
 
-/** One of the instruments of a bench. */
-export type InstrumentName = (typeof INSTRUMENTS)[number];
-
-/** How well each instrument measures, of those that are described, and the rule that verdicts go by. */
-export interface Accuracy extends Readonly<Partial<Record<InstrumentName, ReadingUncertainty>>> {
+/** How well the sizes of a file are known. */
+export interface Accuracy {
+  /** How far readings of each described instrument may be off. */
+  readonly reads: { readonly [I in InstrumentName]?: ReadingUncertainty };
+  /** What was read warm. */
+  readonly growth: { readonly [P in WarmPart]?: Growth };
+  /** The rule that verdicts go by, if one is named. */
   readonly rule?: NamedRule;
 }
 
-/** What an instrument reads of a feature, and how often it counts in it. */
-interface Use {
-  readonly instrument: InstrumentName;
-  /** A size by itself, or the difference of two by the same instrument. */
-  readonly reads: keyof ReadingUncertainty;
-  readonly times?: number;
-}
+/** What was read again at the same place, by the instrument it was read with. */
+export type RepeatsOfBench = { readonly [I in InstrumentName]?: readonly (Repeats | undefined)[] };
 
-/** What each feature is read with. */
-const USES = {
-  'journal shape': [{ instrument: 'micrometer', reads: 'difference' }],
-  'journal size': [{ instrument: 'micrometer', reads: 'size' }],
-  'bore shape': [{ instrument: 'boreGauge', reads: 'difference' }],
-  'bore size': [{ instrument: 'boreGauge', reads: 'size' }],
-  'oil clearance': [
-    { instrument: 'boreGauge', reads: 'size' },
-    { instrument: 'wallGauge', reads: 'size', times: 2 },
-    { instrument: 'micrometer', reads: 'size' },
-  ],
-  'piston clearance': [
-    { instrument: 'boreGauge', reads: 'size' },
-    { instrument: 'micrometer', reads: 'size' },
-  ],
-  'guide clearance': [
-    { instrument: 'boreGauge', reads: 'size' },
-    { instrument: 'micrometer', reads: 'size' },
-  ],
-  'ring gap': [{ instrument: 'feelerGauge', reads: 'size' }],
-  'end play': [{ instrument: 'dialIndicator', reads: 'difference' }],
-  'end play by washers': [
-    { instrument: 'depthGauge', reads: 'size', times: Math.SQRT2 },
-    { instrument: 'micrometer', reads: 'size' },
-  ],
-  runout: [{ instrument: 'dialIndicator', reads: 'difference' }],
-  face: [{ instrument: 'feelerGauge', reads: 'size' }],
-  margin: [{ instrument: 'depthGauge', reads: 'size' }],
-} as const satisfies Readonly<Record<string, readonly Use[]>>;
-
-/** A feature that instruments read. */
-export type ReadFeature = keyof typeof USES;
-
-/** How much one instrument adds to the uncertainty of a feature [m]. */
-export interface InstrumentShare {
-  readonly instrument: InstrumentName;
-  readonly expanded: Length;
-}
-
-/** What every described instrument adds to the uncertainty of a feature. */
-export function sharesOf(feature: ReadFeature, accuracy: Accuracy): readonly InstrumentShare[] {
-  const uses: readonly Use[] = USES[feature];
-  return uses.flatMap(({ instrument, reads, times = 1 }) => {
-    const one = accuracy[instrument]?.[reads];
-    return one === undefined ? [] : [{ instrument, expanded: (times * one) as Length }];
+/** How well sizes are known, by the instruments and the warmth that a file tells, and the repeats in it. */
+export function accuracyOf(
+  { instruments = {}, decisionRule: rule, warmth }: Bench,
+  repeats: RepeatsOfBench = {},
+): Accuracy {
+  const reads = INSTRUMENTS.flatMap((name) => {
+    const read = uncertaintyOf(name, instruments, pooled(repeats[name] ?? []));
+    return read ? [[name, read] as const] : [];
   });
-}
-
-/** The instruments of a feature that nobody described: what they add to its uncertainty is missing. */
-export const undescribed = (feature: ReadFeature, accuracy: Accuracy): readonly InstrumentName[] =>
-  USES[feature].flatMap(({ instrument }) => (accuracy[instrument] ? [] : [instrument]));
-
-/** How well a feature is known: what its instruments add, as root sum of squares. Without any, nothing is known. */
-export function certaintyOf(feature: ReadFeature, accuracy: Accuracy): Certainty<'length'> {
-  const shares = sharesOf(feature, accuracy);
-  const squares = shares.reduce((sum, { expanded }) => sum + expanded * expanded, 0);
-  const { rule } = accuracy;
+  const growth = WARM_PARTS.flatMap((part) => {
+    const grown = warmth && growthOf(part, warmth);
+    return grown ? [[part, grown] as const] : [];
+  });
   return {
-    ...(shares.length > 0 && { uncertainty: Math.sqrt(squares) as Length }),
+    reads: Object.fromEntries(reads),
+    growth: Object.fromEntries(growth),
     ...(rule !== undefined && { rule }),
   };
 }
 
-/** The uncertainty of a feature, if any of its instruments is described [m]. */
-export const uncertaintyOf = (feature: ReadFeature, accuracy: Accuracy): Length | undefined =>
-  certaintyOf(feature, accuracy).uncertainty;
+/** The repeats of many places as one. */
+function pooled(all: readonly (Repeats | undefined)[]): Repeats | undefined {
+  const given = all.filter((each) => each !== undefined);
+  const degreesOfFreedom = given.reduce((sum, each) => sum + each.degreesOfFreedom, 0);
+  if (degreesOfFreedom === 0) return undefined;
+  const squares = given.reduce(
+    (sum, each) => sum + each.degreesOfFreedom * each.standardDeviation ** 2,
+    0,
+  );
+  return {
+    degreesOfFreedom,
+    standardDeviation: Math.sqrt(squares / degreesOfFreedom) as Length,
+  };
+}
+
+/**
+ * What readings of an instrument may be off. What a person states stands, unless the repeats scatter more: then twice their
+ * standard deviation. A budget takes the repeats in.
+ */
+function uncertaintyOf(
+  name: InstrumentName,
+  instruments: InstrumentsOfBench,
+  again: Repeats | undefined,
+): ReadingUncertainty | undefined {
+  const instrument = instruments[name];
+  if (instrument === undefined) return undefined;
+  if ('within' in instrument) {
+    const twice = 2 * (again?.standardDeviation ?? 0);
+    return readingUncertainty({ expanded: Math.max(instrument.within, twice) as Length });
+  }
+  return readingUncertainty(budgetOf(name, instrument, instruments, again));
+}
+
+type Described = Exclude<InstrumentOfBench, { readonly within: Length }>;
+
+function budgetOf(
+  name: InstrumentName,
+  { division, error, repeats }: Described,
+  instruments: InstrumentsOfBench,
+  again: Repeats | undefined,
+): readonly Contributor[] {
+  const all = { division, repeats };
+  const budget = budgetFor(name, all, error, instruments);
+  if (again === undefined) return budget;
+  // The scatter on the part itself, besides that of the readings over and over: the larger counts.
+  return budget.map((one) =>
+    one.kind === 'readings' && one.standardDeviation < again.standardDeviation
+      ? { ...one, standardDeviation: again.standardDeviation }
+      : one,
+  );
+}
+
+function budgetFor(
+  name: InstrumentName,
+  all: Pick<Described, 'division' | 'repeats'>,
+  error: Length,
+  instruments: InstrumentsOfBench,
+): readonly Contributor[] {
+  switch (name) {
+    case 'boreGauge':
+      return [
+        ...instrumentBudget({ kind: 'bore gauge', ...all, setWith: settingOf(instruments) }),
+        { name: 'bore gauge', kind: 'rectangular', halfWidth: error, common: true },
+      ];
+    case 'dialIndicator':
+      return instrumentBudget({ kind: 'dial indicator', ...all, travelError: error });
+    case 'feelerGauge':
+      return instrumentBudget({ kind: 'feeler gauge', ...all, bladeError: error });
+    case 'depthGauge':
+      return instrumentBudget({ kind: 'depth gauge', ...all, zeroError: error });
+    default:
+      return instrumentBudget({ kind: 'micrometer', ...all, zeroError: error });
+  }
+}
+
+/** What a bore gauge was set with: the micrometer. */
+function settingOf({ micrometer }: InstrumentsOfBench): readonly Contributor[] {
+  if (micrometer === undefined) return [];
+  if ('within' in micrometer) {
+    return [{ name: 'micrometer', kind: 'normal', expanded: micrometer.within, coverageFactor: 2 }];
+  }
+  return budgetOf('micrometer', micrometer, {}, undefined);
+}
+
+function growthOf(part: WarmPart, warmth: WarmthOfBench): Growth | undefined {
+  const material = warmth[part];
+  if (material === undefined) return undefined;
+  const { parts, instruments = parts, within = 0 } = warmth;
+  const warm = (temperature: Temperature, of: typeof material) => ({
+    temperature,
+    expansion: meanExpansion(of),
+  });
+  const one = metre(1);
+  const { size, span } = sizeAt20C({
+    size: one,
+    part: warm(parts, material),
+    instrument: warm(instruments, 'steel'),
+  });
+  // Both the coefficients and the warmth lie anywhere in their spans: rectangular, and expanded by two.
+  const apart = within * meanOf(meanExpansion(material).coefficient);
+  const half = Math.hypot((span.max - span.min) / 2, apart);
+  return { factor: size, doubt: (2 * half) / Math.sqrt(3) };
+}
+
+const meanOf = (coefficient: SizeOrSpan<number>): number =>
+  typeof coefficient === 'number' ? coefficient : (coefficient.min + coefficient.max) / 2;
+
+/** A size at 20 °C, as far as it is known how warm it was. */
+export function at20C<S extends SizeOrSpan<Length>>(
+  size: S,
+  part: WarmPart,
+  { growth }: Accuracy,
+): S {
+  const factor = growth[part]?.factor;
+  if (factor === undefined) return size;
+  const grown = (one: number) => one * factor;
+  return (
+    typeof size === 'object' ? { min: grown(size.min), max: grown(size.max) } : grown(size)
+  ) as S;
+}
+
+/** Readings of diameters at 20 °C. */
+export const readingsAt20C = (
+  readings: readonly DiameterReading[],
+  part: WarmPart,
+  accuracy: Accuracy,
+): readonly DiameterReading[] =>
+  accuracy.growth[part] === undefined
+    ? readings
+    : readings.map((each) => ({ ...each, diameter: at20C(each.diameter, part, accuracy) }));
+
+/** How well one reading of an instrument is known, for the search for odd ones. */
+export function readWith(
+  instrument: InstrumentName,
+  { reads }: Accuracy,
+): { readonly uncertainty?: Length } {
+  const read = reads[instrument];
+  return read ? { uncertainty: read.size } : {};
+}

@@ -1,5 +1,7 @@
 import type { BoreRequest } from '../cylinders/index.js';
 import type { Length } from '../quantities/index.js';
+import type { Accuracy } from './accuracy.js';
+import { certaintyOf } from './certainty.js';
 import type { BoreKind } from './engine-kind.js';
 import { type MeasuredPart, sizesOf } from './measured-part.js';
 import { own } from './stated-limits.js';
@@ -22,7 +24,9 @@ export function boreRequest(
   }: Omit<BoreKind, 'steps' | 'pistonClearance' | 'ringGap'>,
   steps: readonly Length[],
   bores: readonly MeasuredBore[],
+  accuracy: Accuracy,
 ): BoreRequest {
+  const { uncertainty: sizeUncertainty } = certaintyOf('bore size', accuracy, standard.max);
   return {
     standard,
     steps,
@@ -35,6 +39,7 @@ export function boreRequest(
     ...(leastWall !== undefined && { leastWall }),
     ...(sizeAllowance !== undefined && { sizeAllowance }),
     ...(wear !== undefined && { wear }),
-    ...(shape !== undefined && { shape: own(shape) }),
+    shape: { ...own(shape), ...certaintyOf('bore shape', accuracy) },
+    ...(sizeUncertainty !== undefined && { sizeUncertainty }),
   };
 }

@@ -1,6 +1,8 @@
 import type { GrindRequest } from '../crankshaft/index.js';
 import type { Names } from '../judging/internal.js';
 import type { Length } from '../quantities/index.js';
+import type { Accuracy } from './accuracy.js';
+import { certaintyOf } from './certainty.js';
 import type { JournalKind } from './engine-kind.js';
 import { type MeasuredPart, sizesOf } from './measured-part.js';
 import { own } from './stated-limits.js';
@@ -15,7 +17,9 @@ export function grindRequest(
   { standard, minimum, cleanUpAllowance, sizeAllowance, wear, shape }: JournalKind,
   steps: readonly Length[],
   journals: readonly MeasuredJournal[],
+  accuracy: Accuracy,
 ): GrindRequest {
+  const { uncertainty: sizeUncertainty } = certaintyOf('journal size', accuracy, standard.max);
   return {
     standard,
     steps,
@@ -27,7 +31,8 @@ export function grindRequest(
     ...(cleanUpAllowance !== undefined && { cleanUpAllowance }),
     ...(sizeAllowance !== undefined && { sizeAllowance }),
     ...(wear !== undefined && { wear }),
-    ...(shape !== undefined && { shape: own(shape) }),
+    shape: { ...own(shape), ...certaintyOf('journal shape', accuracy) },
+    ...(sizeUncertainty !== undefined && { sizeUncertainty }),
   };
 }
 

@@ -1,6 +1,25 @@
 // What the other rooms use of this one. It is not an entry point: users never see it.
+
+export { type Accuracy, accuracyOf, at20C, readingsAt20C, readWith } from './accuracy.js';
 export { bareSteps, stepsIn } from './bare-steps.js';
+export {
+  type Bench,
+  INSTRUMENT_WORDS,
+  type InstrumentName,
+  type InstrumentOfBench,
+  type InstrumentsOfBench,
+  type WarmPart,
+  type WarmthOfBench,
+} from './bench.js';
+export { benchFields } from './bench-fields.js';
 export { boreRequest } from './bore-request.js';
+export {
+  certaintyOf,
+  type ReadFeature,
+  type SourceOfError,
+  sourcesOfError,
+  undescribed,
+} from './certainty.js';
 export { type Check, checkIfGiven, problemsFrom } from './check.js';
 export type {
   BoreKind,

@@ -1,6 +1,7 @@
 // How what functions take from each other is laid out. Made by `npm run layouts` from the types.
 import type { Layout } from '../judging/internal.js';
 import { sizeOrSpanLayout, spanLayout } from '../judging/layouts.js';
+import { engineMaterialLayout } from '../measuring/layouts.js';
 
 export const happeningLayout = { oneOf: ['broken piston', 'seized bearing', 'seized piston', 'thrown rod'] } satisfies Layout;
 export const statedLimitsLengthLayout = { fields: { 'source?': 'string', 'service?': { fields: { 'min?': 'number', 'max?': 'number', 'source?': 'string' } }, 'min?': 'number', 'max?': 'number' } } satisfies Layout;
@@ -10,4 +11,7 @@ export const lockingLayout = { oneOf: ['locknuts', 'pins', 'tabs', 'torque alone
 export const fastenerLockingLayout = { fields: { 'mainCaps?': lockingLayout, 'rodCaps?': lockingLayout, 'head?': lockingLayout, 'flywheel?': lockingLayout } } satisfies Layout;
 export const engineKindLayout = { fields: { name: 'string', cylinders: 'number', 'rodsPerJournal?': { oneOf: [1, 2] }, mains: 'number', rodJournals: journalKindLayout, 'mainJournals?': journalKindLayout, 'rodHousing?': statedLimitsLengthLayout, 'mainHousing?': statedLimitsLengthLayout, bores: boreKindLayout, 'endPlay?': statedLimitsLengthLayout, 'headFlatness?': statedLimitsLengthLayout, 'guideClearance?': statedLimitsLengthLayout, 'valveMargin?': statedLimitsLengthLayout, 'alsoNeeds?': { list: { oneOf: ['head', 'valve set'] } }, 'lubrication?': { oneOf: ['pump', 'splash'] }, 'ignition?': { oneOf: ['coil', 'magneto'] }, 'cooling?': { oneOf: ['air', 'hopper', 'water'] }, 'locking?': fastenerLockingLayout } } satisfies Layout;
 export const shellPairsLayout = { fields: { name: 'string', fits: { oneOf: ['mains', 'rods'] }, undersize: 'number', wall: sizeOrSpanLayout, pairs: 'number' } } satisfies Layout;
+export const instrumentOfBenchLayout = { either: [{ fields: { within: 'number' } }, { fields: { division: 'number', error: 'number', repeats: { list: 'number' } } }] } satisfies Layout;
+export const instrumentsOfBenchLayout = { fields: { 'boreGauge?': instrumentOfBenchLayout, 'depthGauge?': instrumentOfBenchLayout, 'dialIndicator?': instrumentOfBenchLayout, 'feelerGauge?': instrumentOfBenchLayout, 'micrometer?': instrumentOfBenchLayout, 'wallGauge?': instrumentOfBenchLayout } } satisfies Layout;
+export const warmthOfBenchLayout = { fields: { parts: 'number', 'instruments?': 'number', 'within?': 'number', 'journals?': engineMaterialLayout, 'housings?': engineMaterialLayout, 'bores?': engineMaterialLayout, 'pistons?': engineMaterialLayout } } satisfies Layout;
 export const priceLayout = { fields: { amount: 'number', currency: 'string' } } satisfies Layout;

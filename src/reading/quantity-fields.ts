@@ -47,6 +47,13 @@ export function quantity<D extends Dimension>(dimension: D, guard: Guard<D>) {
   );
 }
 
+/** How far a size may be off, either way: `"±0.0001 in"`, or without the sign. */
+export function plusMinus(guard: Guard<'length'>) {
+  const examples = ['0.0001 in', '0.002 mm'];
+  const reader = (text: string) => parseLength(text.replace(/^\s*(?:±|\+\/-|\+-)/, ''));
+  return measured(reader, guard, 'length: number and unit, with or without ± before it', examples);
+}
+
 /** An undersize: `"standard"`, `"20 under"`, `"0.50 mm under"`. */
 export function undersize(guard: Guard<'length'>) {
   return step('under', guard);

@@ -2,13 +2,13 @@
 import { grindPlanLayout } from '../crankshaft/layouts.js';
 import { borePlanLayout } from '../cylinders/layouts.js';
 import type { Layout } from '../judging/internal.js';
-import { basisLayout, findingLengthLayout, sizeOrSpanLayout, spanLayout } from '../judging/layouts.js';
+import { basisLayout, findingLengthLayout, namedRuleLayout, sizeOrSpanLayout, spanLayout } from '../judging/layouts.js';
 import { diameterReadingLayout, oddReadingLayout } from '../measuring/layouts.js';
-import { engineKindLayout, happeningLayout, priceLayout } from '../reading/layouts.js';
+import { engineKindLayout, happeningLayout, instrumentsOfBenchLayout, priceLayout, warmthOfBenchLayout } from '../reading/layouts.js';
 
 export const troubleLayout = { fields: { what: { oneOf: ['broken piston', 'seized bearing', 'seized piston', 'spun shells', 'thrown rod'] }, part: 'string', 'from?': 'string' } } satisfies Layout;
 export const faultLayout = { oneOf: ['bent', 'cracked', 'frost-cracked', 'overheated', 'pitted', 'scored', 'spun'] } satisfies Layout;
-export const untilLayout = { oneOf: ['it is known which bearing seized', 'it is straightened and measured', 'the odd reading is taken again'] } satisfies Layout;
+export const untilLayout = { oneOf: ['it is known which bearing seized', 'it is measured better', 'it is straightened and measured', 'the odd reading is taken again'] } satisfies Layout;
 export const machiningOfferLayout = { fields: { work: { oneOf: ['bore', 'crack test', 'grind main journals', 'grind rod journals', 'pressure test', 'recut seats', 'reface valves', 'resize housings', 'skim head', 'sleeve', 'stitch', 'straighten', 'weld'] }, shop: 'string', price: priceLayout } } satisfies Layout;
 export const borePlaceLayout = { fields: { name: 'string', readings: { list: diameterReadingLayout }, 'ringTravel?': spanLayout, 'wall?': 'number', 'faults?': { list: faultLayout } } } satisfies Layout;
 export const housingPlaceLayout = { fields: { name: 'string', housingBore: sizeOrSpanLayout } } satisfies Layout;
@@ -33,7 +33,7 @@ export const shellPartLayout = { fields: { name: 'string', 'from?': 'string', 'i
 export const thrustWasherPartLayout = { fields: { thickness: 'number', name: 'string', 'from?': 'string', 'interchange?': { list: 'string' }, 'faults?': { list: faultLayout }, 'happened?': { list: happeningLayout }, 'count?': 'number' } } satisfies Layout;
 export const headPartLayout = { fields: { 'flatness?': 'number', 'guideBore?': sizeOrSpanLayout, name: 'string', 'from?': 'string', 'interchange?': { list: 'string' }, 'faults?': { list: faultLayout }, 'happened?': { list: happeningLayout }, 'tested?': { list: partTestLayout } } } satisfies Layout;
 export const valveSetPartLayout = { fields: { 'stem?': sizeOrSpanLayout, 'margin?': 'number', name: 'string', 'from?': 'string', 'interchange?': { list: 'string' }, 'faults?': { list: faultLayout }, 'happened?': { list: happeningLayout }, 'count?': 'number' } } satisfies Layout;
-export const shedLayout = { fields: { version: { oneOf: [1] }, shed: 'string', units: { oneOf: ['inch', 'metric'] }, engine: engineKindLayout, 'machining?': { list: machiningOfferLayout }, 'toBuy?': offersLayout, 'blocks?': { list: blockPartLayout }, 'crankshafts?': { list: crankshaftPartLayout }, 'rods?': { list: rodsPartLayout }, 'pistonSets?': { list: pistonSetPartLayout }, 'ringSets?': { list: ringSetPartLayout }, 'shells?': { list: shellPartLayout }, 'thrustWashers?': { list: thrustWasherPartLayout }, 'heads?': { list: headPartLayout }, 'valveSets?': { list: valveSetPartLayout } } } satisfies Layout;
+export const shedLayout = { fields: { version: { oneOf: [1] }, shed: 'string', units: { oneOf: ['inch', 'metric'] }, engine: engineKindLayout, 'machining?': { list: machiningOfferLayout }, 'toBuy?': offersLayout, 'blocks?': { list: blockPartLayout }, 'crankshafts?': { list: crankshaftPartLayout }, 'rods?': { list: rodsPartLayout }, 'pistonSets?': { list: pistonSetPartLayout }, 'ringSets?': { list: ringSetPartLayout }, 'shells?': { list: shellPartLayout }, 'thrustWashers?': { list: thrustWasherPartLayout }, 'heads?': { list: headPartLayout }, 'valveSets?': { list: valveSetPartLayout }, 'instruments?': instrumentsOfBenchLayout, 'decisionRule?': namedRuleLayout, 'warmth?': warmthOfBenchLayout } } satisfies Layout;
 export const dispositionLayout = { oneOf: ['machine', 'not as it is', 'scrap', 'spare', 'undecided', 'use after', 'use as it is'] } satisfies Layout;
 export const jobLayout = { fields: { work: { oneOf: ['bore', 'crack test', 'grind main journals', 'grind rod journals', 'pressure test', 'recut seats', 'reface valves', 'resize housings', 'skim head', 'sleeve', 'stitch', 'straighten', 'weld'] }, places: { list: 'string' }, 'step?': 'number', 'to?': spanLayout } } satisfies Layout;
 export const neededTestLayout = { fields: { test: { oneOf: ['check it for bend and twist', 'crack test', 'measure its margins', 'measure its seats', 'pressure test', 'read its runout', 'softening test'] }, when: { oneOf: ['after', 'again', 'before use', 'first'] }, because: { list: troubleLayout }, 'least?': 'number' } } satisfies Layout;
@@ -55,6 +55,7 @@ export const triageReasonLayout = { by: 'kind', variants: [
   { fields: { kind: { oneOf: ['which bearing seized'] }, 'cleared?': { oneOf: [true] } } },
   { fields: { kind: { oneOf: ['bores'] }, plan: borePlanLayout } },
   { fields: { kind: { oneOf: ['housing'] }, place: 'string', 'finding?': findingLengthLayout } },
+  { fields: { kind: { oneOf: ['measure again'] }, finding: findingLengthLayout } },
   { fields: { kind: { oneOf: ['face'] }, finding: findingLengthLayout } },
   { fields: { kind: { oneOf: ['margin'] }, finding: findingLengthLayout } },
   { fields: { kind: { oneOf: ['no shop'] }, work: { oneOf: ['bore', 'crack test', 'grind main journals', 'grind rod journals', 'pressure test', 'recut seats', 'reface valves', 'resize housings', 'skim head', 'sleeve', 'stitch', 'straighten', 'weld'] } } },

@@ -12,6 +12,7 @@ import {
 import {
   asBore,
   asJournal,
+  benchFields,
   boreFields,
   chosen,
   count,
@@ -159,6 +160,7 @@ export const shedSections = {
   version: z.literal(1, { error: 'must be 1, the version of this layout' }),
   shed: name,
   units: word('inch', 'metric'),
+  ...benchFields,
   engine: partial({
     name,
     cylinders: count('cylinders', 1, 24),

@@ -1,7 +1,7 @@
 import type { SizeOrSpan, Span } from '../judging/index.js';
 import type { DiameterReading } from '../measuring/index.js';
 import type { Length, UnitSystem } from '../quantities/index.js';
-import type { EngineKind, Happening, Price, ShellPairs } from '../reading/index.js';
+import type { Bench, EngineKind, Happening, Price, ShellPairs } from '../reading/index.js';
 import type { Fault } from './faults.js';
 import type { Testable } from './history.js';
 import type { Section } from './sections.js';
@@ -12,7 +12,7 @@ import type { Work } from './works.js';
  * SI. In the JSON file each quantity is text with its unit, `"2.1248 in"`, and each price is text
  * with its currency, `"14.50 EUR"`.
  */
-export interface Shed extends Partial<Parts> {
+export interface Shed extends Partial<Parts>, Bench {
   /** Version of the layout. */
   readonly version: 1;
   /** Name of the shed. */

@@ -4,7 +4,15 @@ import { holds } from '../judging/internal.js';
 import type { Shape } from '../measuring/index.js';
 import type { Length } from '../quantities/index.js';
 import { largestOf } from '../quantities/internal.js';
-import { grindRequest, type JournalKind, type ShellPairs, sameStep } from '../reading/index.js';
+import {
+  type Accuracy,
+  accuracyOf,
+  certaintyOf,
+  grindRequest,
+  type JournalKind,
+  type ShellPairs,
+  sameStep,
+} from '../reading/index.js';
 import { clearanceAt, type FittedShells } from './inspect-fitted.js';
 import type { BearingSheet } from './sheet.js';
 
@@ -17,7 +25,10 @@ interface Found {
 /** A bearing of the sheet and the shape of its journal. */
 export interface Measured {
   readonly bearing: BearingSheet;
+  /** At 20 °C, as far as it is known how warm it was. */
+  readonly housingBore: BearingSheet['housingBore'];
   readonly shape: Shape;
+  readonly accuracy: Accuracy;
 }
 
 /**
@@ -39,6 +50,7 @@ export function planFor(
       shape,
       runout: journal.runout,
     })),
+    measured[0]?.accuracy ?? accuracyOf({}),
   );
   const smallest = grindPlan(request);
   if (smallest.outcome !== 'grind') return smallest;
@@ -59,16 +71,21 @@ function pairsOf(shelf: readonly ShellPairs[], undersize: Length): number {
  * How far outside their size journals lie that only the rule of thumb for sizes keeps from being used, if the
  * clearance of each holds as it is: then that rule has nothing to say.
  */
-export function worthKeeping(plan: GrindPlan, reports: readonly Found[]): Length | undefined {
+export function worthKeeping(
+  plan: GrindPlan,
+  reports: readonly Found[],
+  accuracy: Accuracy,
+): Length | undefined {
   if (plan.outcome === 'none' || plan.inDoubt === undefined) return undefined;
   const { undersize, journals } = plan.inDoubt;
   const holdsAsItIs = journals.every(({ name, finding }) => {
     const left = leftAt(name, undersize, reports);
     return finding === undefined && left !== undefined && holds(left);
   });
-  return holdsAsItIs
-    ? (largestOf(journals.map(({ outside }) => Math.abs(outside ?? 0))) as Length)
-    : undefined;
+  if (!holdsAsItIs) return undefined;
+  // The allowance covers what the sizes are not known to: their clearances hold with that taken into account.
+  const { uncertainty = 0 } = certaintyOf('journal size', accuracy, plan.target.max);
+  return (largestOf(journals.map(({ outside }) => Math.abs(outside ?? 0))) + uncertainty) as Length;
 }
 
 /** Says of a plan made with a wider allowance who allows it: the clearance, or the rule of thumb. Nobody specified it. */
@@ -113,7 +130,7 @@ export function withoutIdleDoubt(plan: GrindPlan, reports: readonly Found[]): Gr
 /** The undersize at which a journal that is to be ground needs no work by itself. */
 export function soundStep(
   plan: GrindPlan,
-  { bearing: { name, journal }, shape }: Measured,
+  { bearing: { name, journal }, shape, accuracy }: Measured,
   journals: JournalKind,
   steps: readonly Length[],
 ): Length | undefined {
@@ -121,6 +138,8 @@ export function soundStep(
     plan.outcome === 'grind' &&
     plan.journals.some((each) => each.name === name && each.work === 'grind');
   if (!isGround) return undefined;
-  const alone = grindPlan(grindRequest(journals, steps, [{ name, shape, runout: journal.runout }]));
+  const alone = grindPlan(
+    grindRequest(journals, steps, [{ name, shape, runout: journal.runout }], accuracy),
+  );
   return alone.outcome === 'use as it is' ? alone.undersize : undefined;
 }

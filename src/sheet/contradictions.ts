@@ -3,6 +3,7 @@ import { pistonClearanceSpan, ringFilingNeeded } from '../cylinders/index.js';
 import { spanOf } from '../judging/internal.js';
 import { boreShape, journalShape } from '../measuring/index.js';
 import {
+  accuracyOf,
   type Check,
   type FileProblem,
   type Gaps,
@@ -130,7 +131,10 @@ function boringChecks({ bores, cylinders, cylinderLimits, units }: SoundSheet): 
   const sound = cylinders?.filter((cylinder) => cylinder !== undefined) ?? [];
   if (!bores || !units || sound.length < (cylinders?.length ?? 0)) return [];
   const run = () =>
-    boringOf({ bores, units, cylinders: sound, ...(cylinderLimits && { cylinderLimits }) });
+    boringOf(
+      { bores, units, cylinders: sound, ...(cylinderLimits && { cylinderLimits }) },
+      accuracyOf({}),
+    );
   return [{ path: (parameter) => parameter.replace(/^sheet\./, ''), run }];
 }
 

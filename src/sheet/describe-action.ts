@@ -197,6 +197,8 @@ export function describeRing({ name, filing }: RingReport, wording: Wording): st
   switch (filing.work) {
     case 'fit as it is':
       return `${name}: fit as it is; ${finding}`;
+    case 'measure again':
+      return `${name}: measure it again before you file or fit it; ${finding}`;
     case 'wider than a new fit':
       return `${name}: wider than a new ring is set, so go by the maker's wear limit; ${finding}`;
     case 'use another ring':

@@ -8,7 +8,18 @@ import { journalShape, type OddReading, oddReadings, type Shape } from '../measu
 import { journalShapeLimits, judgeShape, withStandard } from '../measuring/internal.js';
 import { maximumMatching } from '../numerics/index.js';
 import { type Length, RebuildInputError, thou } from '../quantities/index.js';
-import { grindNames, type JournalKind, own, type ShellPairs, sameStep } from '../reading/index.js';
+import {
+  type Accuracy,
+  at20C,
+  certaintyOf,
+  grindNames,
+  type JournalKind,
+  own,
+  readingsAt20C,
+  readWith,
+  type ShellPairs,
+  sameStep,
+} from '../reading/index.js';
 import { bearingNames, journalOf, makerOf } from './bearing-names.js';
 import {
   allowedByClearance,
@@ -65,6 +76,7 @@ export function inspectBearings(
   kind: 'rods' | 'mains',
   journals: JournalKind,
   bearings: readonly BearingSheet[],
+  accuracy: Accuracy,
 ): BearingGroupReport {
   const steps = namedFrom(
     () => ({ '': makerOf(kind) }),
@@ -74,7 +86,11 @@ export function inspectBearings(
   const named = <T>(i: number, run: () => T) => namedFrom(() => bearingNames(sheet, kind, i), run);
   const measured = bearings.map((bearing, i) => ({
     bearing,
-    shape: named(i, () => journalShape(bearing.journal.readings)),
+    housingBore: at20C(bearing.housingBore, 'housings', accuracy),
+    shape: named(i, () =>
+      journalShape(readingsAt20C(bearing.journal.readings, 'journals', accuracy)),
+    ),
+    accuracy,
   }));
   const planned = <T>(run: () => T) =>
     namedFrom(
@@ -89,7 +105,7 @@ export function inspectBearings(
   const reportsOn = (plan: GrindPlan) =>
     measured.map((each, i) => named(i, () => reportOn(each, journals, steps, shelf, plan)));
   const found = reportsOn(first);
-  const allowance = worthKeeping(first, found);
+  const allowance = worthKeeping(first, found, accuracy);
   const plan =
     allowance === undefined
       ? withoutIdleDoubt(first, found)
@@ -120,7 +136,7 @@ export function inspectBearings(
 
 /** What the wall of shells must be that are made for a finished bearing. */
 function wallFor(
-  { bearing: { name, housingBore }, shape }: Measured,
+  { bearing: { name }, housingBore, shape }: Measured,
   journals: JournalKind,
   plan: GrindPlan,
 ): Span<Length> | undefined {
@@ -145,23 +161,33 @@ export function journalsOf(sheet: Partial<Sheet>, kind: 'rods' | 'mains'): Journ
 }
 
 function reportOn(
-  { bearing, shape }: Measured,
+  measured: Measured,
   journals: JournalKind,
   steps: readonly Length[],
   shelf: readonly ShellPairs[],
   plan: GrindPlan,
 ): BearingReport {
-  const { housingBore, name } = bearing;
-  const limits = own(journals.oilClearance);
-  const allowed = journalShapeLimits('shape', own(journals.shape));
+  const { bearing, shape, housingBore, accuracy } = measured;
+  const { name } = bearing;
+  const limits = {
+    ...own(journals.oilClearance),
+    ...certaintyOf('oil clearance', accuracy, shape.largest),
+  };
+  const allowed = journalShapeLimits('shape', {
+    ...own(journals.shape),
+    ...certaintyOf('journal shape', accuracy),
+  });
   const undersize = measuredUndersize(shape, journals.standard, steps);
   const fitted = shelf.find((shell) => shell.name === bearing.fittedShells);
   const runout =
     bearing.journal.runout === undefined
       ? undefined
-      : judgeRunout('runout', bearing.journal.runout, own(journals.runout));
-  const soundAt = soundStep(plan, { bearing, shape }, journals, steps);
-  const readAgain = oddReadings(bearing.journal.readings);
+      : judgeRunout('runout', bearing.journal.runout, {
+          ...own(journals.runout),
+          ...certaintyOf('runout', accuracy),
+        });
+  const soundAt = soundStep(plan, measured, journals, steps);
+  const readAgain = oddReadings(bearing.journal.readings, readWith('micrometer', accuracy));
   return {
     name,
     shape,

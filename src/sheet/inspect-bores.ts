@@ -2,20 +2,26 @@ import { type BorePlan, borePlan, oversizeSteps } from '../cylinders/index.js';
 import { type Names, namedFrom } from '../judging/internal.js';
 import { boreShape } from '../measuring/index.js';
 import { withStandard } from '../measuring/internal.js';
-import { boreRequest, own } from '../reading/index.js';
+import { type Accuracy, boreRequest, certaintyOf, own, readingsAt20C } from '../reading/index.js';
 import type { Sheet } from './sheet.js';
 
 /** What to bore to, by the same rules as a shed; undefined if the sheet does not say what the maker bored to. */
-export function boringOf({
-  bores,
-  cylinderLimits: { outOfRound, taper } = {},
-  cylinders = [],
-  units,
-}: Pick<Sheet, 'bores' | 'cylinderLimits' | 'cylinders' | 'units'>): BorePlan | undefined {
+export function boringOf(
+  {
+    bores,
+    cylinderLimits: { outOfRound, taper } = {},
+    cylinders = [],
+    units,
+  }: Pick<Sheet, 'bores' | 'cylinderLimits' | 'cylinders' | 'units'>,
+  accuracy: Accuracy,
+): BorePlan | undefined {
   if (bores === undefined || cylinders.length === 0) return undefined;
   const measured = cylinders.map(({ name, bore: { readings, ringTravel, wall } }) => ({
     name,
-    shape: boreShape(readings, ringTravel === undefined ? {} : { ringTravel }),
+    shape: boreShape(
+      readingsAt20C(readings, 'bores', accuracy),
+      ringTravel === undefined ? {} : { ringTravel },
+    ),
     wall,
   }));
   const steps = withStandard(bores.steps ?? oversizeSteps(units));
@@ -23,9 +29,9 @@ export function boringOf({
     () => boringNames(cylinders.length),
     () =>
       borePlan({
-        ...boreRequest(bores, steps, measured),
-        shape: own(outOfRound),
-        taper: own(taper),
+        ...boreRequest(bores, steps, measured, accuracy),
+        shape: { ...own(outOfRound), ...certaintyOf('bore shape', accuracy) },
+        taper: { ...own(taper), ...certaintyOf('bore shape', accuracy) },
       }),
   );
 }

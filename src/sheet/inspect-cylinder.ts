@@ -11,7 +11,15 @@ import { type BoreShape, boreShape, type OddReading } from '../measuring/index.j
 import { judgeShape, oddInBore } from '../measuring/internal.js';
 import type { Length } from '../quantities/index.js';
 import { largestOf, smallestOf } from '../quantities/internal.js';
-import { own, statedBasis } from '../reading/index.js';
+import {
+  type Accuracy,
+  at20C,
+  certaintyOf,
+  own,
+  readingsAt20C,
+  readWith,
+  statedBasis,
+} from '../reading/index.js';
 import type { BoresSheet, CylinderLimits, CylinderSheet } from './sheet.js';
 
 /** Findings on one cylinder. */
@@ -52,20 +60,26 @@ export interface RingReport {
 /** Inspects one cylinder with its piston and rings. */
 export function inspectCylinder(
   cylinder: CylinderSheet,
+  accuracy: Accuracy,
   allowed: CylinderLimits = {},
   bores?: BoresSheet,
 ): CylinderReport {
   const { readings, ringTravel } = cylinder.bore;
   const shape = namedFrom(
     () => BORE_NAMES,
-    () => boreShape(readings, ringTravel === undefined ? {} : { ringTravel }),
+    () =>
+      boreShape(
+        readingsAt20C(readings, 'bores', accuracy),
+        ringTravel === undefined ? {} : { ringTravel },
+      ),
   );
-  const readAgain = oddInBore(readings, ringTravel);
-  const piston = cylinder.piston;
+  const readAgain = oddInBore(readings, ringTravel, readWith('boreGauge', accuracy));
+  const piston =
+    cylinder.piston === undefined ? undefined : at20C(cylinder.piston, 'pistons', accuracy);
   const bore = bores?.standard.min ?? shape.smallest;
   const { findings, inDoubt } = namedFrom(
     () => LIMIT_NAMES,
-    () => shapeFindings(shape, allowed, bore, bores?.stroke),
+    () => shapeFindings(shape, allowed, bore, bores?.stroke, accuracy),
   );
   return {
     name: guardText('cylinder.name', cylinder.name),
@@ -76,13 +90,13 @@ export function inspectCylinder(
     ...(piston !== undefined && {
       piston: namedFrom(
         () => PISTON_NAMES,
-        () => pistonIn(shape, piston, allowed),
+        () => pistonIn(shape, piston, allowed, accuracy),
       ),
     }),
     rings: (cylinder.rings ?? []).map((ring, i) =>
       namedFrom(
         () => ringNames(`cylinder.rings[${i}]`),
-        () => ringIn(shape, ring, allowed),
+        () => ringIn(shape, ring, allowed, accuracy),
       ),
     ),
   };
@@ -113,16 +127,26 @@ function shapeFindings(
   { outOfRound, taper }: CylinderLimits,
   bore: Length,
   stroke: Length | undefined,
+  accuracy: Accuracy,
 ): Pick<CylinderReport, 'findings' | 'inDoubt'> {
-  const limits = boreShapeLimits({ outOfRound: own(outOfRound), taper: own(taper) }, bore, stroke, {
-    outOfRound: 'out-of-round',
-    taper: 'taper',
-  });
+  const certainty = certaintyOf('bore shape', accuracy);
+  const limits = boreShapeLimits(
+    { outOfRound: { ...own(outOfRound), ...certainty }, taper: { ...own(taper), ...certainty } },
+    bore,
+    stroke,
+    { outOfRound: 'out-of-round', taper: 'taper' },
+  );
   const judged = judgeShape(shape, limits.outOfRound, limits.taper);
   const wear =
     shape.wear === undefined
       ? undefined
-      : judge({ feature: 'wear', dimension: 'length', value: shape.wear, ...boreWearLimits(bore) });
+      : judge({
+          feature: 'wear',
+          dimension: 'length',
+          value: shape.wear,
+          ...boreWearLimits(bore),
+          ...certainty,
+        });
   const findings = [...judged, ...(wear ? [wear] : [])];
   const fails = findings.some((finding) => !holds(finding));
   return {
@@ -135,13 +159,20 @@ function pistonIn(
   shape: BoreShape,
   piston: NonNullable<CylinderSheet['piston']>,
   allowed: CylinderLimits,
+  accuracy: Accuracy,
 ): NonNullable<CylinderReport['piston']> {
   const bore = { min: shape.smallest, max: shape.largest };
   const clearance = pistonClearanceSpan({ bore, piston });
   const limits = statedBasis(allowed.pistonClearance);
   if (limits === undefined) return { clearance };
   const feature = 'piston clearance';
-  const finding = judgeSpan({ feature, dimension: 'length', value: clearance, ...limits });
+  const finding = judgeSpan({
+    feature,
+    dimension: 'length',
+    value: clearance,
+    ...limits,
+    ...certaintyOf('piston clearance', accuracy, shape.largest),
+  });
   return { clearance, finding };
 }
 
@@ -149,8 +180,10 @@ function ringIn(
   shape: BoreShape,
   ring: NonNullable<CylinderSheet['rings']>[number],
   allowed: CylinderLimits,
+  accuracy: Accuracy,
 ): RingReport {
-  const { gap, measuredIn } = ring;
+  const { gap } = ring;
+  const measuredIn = at20C(ring.measuredIn, 'bores', accuracy);
   const name = guardText('name', ring.name);
   const means = shape.stations.map(({ mean }) => mean);
   const smallestBore = smallestOf(means);
@@ -166,6 +199,7 @@ function ringIn(
       smallestBore,
       largestBore,
       ...own(allowed.ringGap),
+      ...certaintyOf('ring gap', accuracy),
     }),
   };
 }

@@ -1,8 +1,9 @@
 import { type EndPlay, endPlay } from '../crankshaft/index.js';
 import type { BorePlan } from '../cylinders/index.js';
 import { guardLayout, type Names, namedFrom } from '../judging/internal.js';
+import { repeatsIn } from '../measuring/internal.js';
 import type { UnitSystem } from '../quantities/index.js';
-import { type Happening, own } from '../reading/index.js';
+import { type Accuracy, accuracyOf, certaintyOf, type Happening, own } from '../reading/index.js';
 import { type MeasuredBearing, measuredBearings } from './film-sizes.js';
 import { type BearingGroupReport, inspectBearings, journalsOf } from './inspect-bearings.js';
 import { boringOf } from './inspect-bores.js';
@@ -57,14 +58,15 @@ export function inspect(sheet: Sheet): Inspection {
 
 function inspectEngine(sheet: Sheet): Inspection {
   const { endPlay: play } = sheet.crankshaft ?? {};
-  const [rods, mains] = [groupOf(sheet, 'rods'), groupOf(sheet, 'mains')];
+  const accuracy = accuracyOfSheet(sheet);
+  const [rods, mains] = [groupOf(sheet, 'rods', accuracy), groupOf(sheet, 'mains', accuracy)];
   const cylinders = (sheet.cylinders ?? []).map((cylinder, i) =>
     namedFrom(
       () => ({ cylinder: `sheet.cylinders[${i}]`, allowed: 'sheet.cylinderLimits' }),
-      () => inspectCylinder(cylinder, sheet.cylinderLimits, sheet.bores),
+      () => inspectCylinder(cylinder, accuracy, sheet.cylinderLimits, sheet.bores),
     ),
   );
-  const boring = boringOf(sheet);
+  const boring = boringOf(sheet, accuracy);
   return {
     engine: sheet.engine,
     units: sheet.units,
@@ -73,7 +75,11 @@ function inspectEngine(sheet: Sheet): Inspection {
     ...(play && {
       endPlay: namedFrom(
         () => END_PLAY_NAMES,
-        () => endPlay(play.readings, own(play.limits)),
+        () =>
+          endPlay(play.readings, {
+            ...own(play.limits),
+            ...certaintyOf('end play', accuracy),
+          }),
       ),
     }),
     happened: sheet.happened ?? [],
@@ -95,7 +101,23 @@ function oilOf(oil: NonNullable<Sheet['oil']>, measured: readonly MeasuredBearin
   );
 }
 
-function groupOf(sheet: Sheet, kind: 'rods' | 'mains'): BearingGroupReport | undefined {
+function groupOf(
+  sheet: Sheet,
+  kind: 'rods' | 'mains',
+  accuracy: Accuracy,
+): BearingGroupReport | undefined {
   const bearings = sheet[kind];
-  return bearings && inspectBearings(sheet, kind, journalsOf(sheet, kind), bearings);
+  return bearings && inspectBearings(sheet, kind, journalsOf(sheet, kind), bearings, accuracy);
+}
+
+/** How well the sizes of a sheet are known: repeats of a place tell how readings scatter. */
+export function accuracyOfSheet({
+  rods = [],
+  mains = [],
+  cylinders = [],
+  ...sheet
+}: Partial<Sheet>): Accuracy {
+  const journals = [...rods, ...mains].map(({ journal }) => repeatsIn(journal.readings));
+  const bores = cylinders.map(({ bore }) => repeatsIn(bore.readings));
+  return accuracyOf(sheet, { micrometer: journals, boreGauge: bores });
 }

@@ -27,6 +27,7 @@ import {
   accepting,
   asBore,
   asJournal,
+  benchFields,
   boreFields,
   chosen,
   fields,
@@ -108,6 +109,7 @@ export const sections = {
   version: z.literal(1, { error: 'must be 1, the version of this layout' }),
   engine: name,
   units: word('inch', 'metric'),
+  ...benchFields,
   happened: listOfDifferent(word(...HAPPENINGS)).optional(),
   crankshaft: fields({
     rodJournals: journalKind.exactOptional(),

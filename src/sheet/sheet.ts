@@ -2,6 +2,7 @@ import type { SizeOrSpan, Span } from '../judging/index.js';
 import type { DiameterReading } from '../measuring/index.js';
 import type { Length, UnitSystem } from '../quantities/index.js';
 import type {
+  Bench,
   BoreKind,
   Happening,
   JournalKind,
@@ -14,7 +15,7 @@ import type { OilSheet } from './oil-sheet.js';
  * The inspection sheet of one engine, as `readSheet` returns it, with every quantity in SI. In the
  * JSON file each is text with its unit, `"2.1248 in"`.
  */
-export interface Sheet {
+export interface Sheet extends Bench {
   /** Version of the layout. */
   readonly version: 1;
   /** Name of the engine. */

@@ -53,6 +53,10 @@ export function describeReason(
       return labelled('bores', describeBorePlan(reason.plan, wording));
     case 'housing':
       return [describeHousing(reason, part, wording)];
+    case 'measure again':
+      return [
+        `measure it again before anything is spent on it: ${describe(reason.finding, wording)}`,
+      ];
     case 'face':
       return [describe(reason.finding, wording)];
     case 'no shop':

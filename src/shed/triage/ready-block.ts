@@ -2,9 +2,16 @@ import { type BoreRequest, borePlan, oversizeSteps } from '../../cylinders/index
 import type { Span } from '../../judging/index.js';
 import { type Names, namedFrom } from '../../judging/internal.js';
 import { boreShape } from '../../measuring/index.js';
-import { oddInBore, withStandard } from '../../measuring/internal.js';
+import { oddInBore, repeatsIn, withStandard } from '../../measuring/internal.js';
 import type { Length, UnitSystem } from '../../quantities/index.js';
-import { type BoreKind, boreRequest } from '../../reading/index.js';
+import {
+  type Accuracy,
+  accuracyOf,
+  type BoreKind,
+  boreRequest,
+  readingsAt20C,
+  readWith,
+} from '../../reading/index.js';
 import type { BlockPart, BorePlace } from '../shed.js';
 import { mended } from './mended.js';
 import { readyHousings } from './ready-housings.js';
@@ -26,20 +33,28 @@ export interface ReadyBlock {
 export function readyBlock(part: BlockPart, shop: Shop): Readiness<ReadyBlock> {
   const { engine, units } = shop;
   const seen = seenFaults('blocks', part, part.bores);
+  const accuracy = accuracyOf(shop, {
+    boreGauge: part.bores.map(({ readings }) => repeatsIn(readings)),
+  });
   const places = engine.mains > 0 ? (part.mainHousings ?? []) : [];
   const housings = namedFrom(
     () => ({ housings: 'part.mainHousings', limits: 'engine.mainHousing' }),
-    () => readyHousings(places, engine.mainHousing, seen.works.includes('resize housings')),
+    () =>
+      readyHousings(places, engine.mainHousing, seen.works.includes('resize housings'), accuracy),
   );
   const { smallest, bores } = namedFrom(
     () => boreNames(part.bores),
     () => {
-      const request = requestFor(part.bores, engine.bores, seen, units);
+      const request = requestFor(part.bores, engine.bores, seen, units, accuracy);
       return { smallest: borePlan(request), bores: waysOf(request) };
     },
   );
   const misread = part.bores.flatMap(({ name: place, readings, ringTravel }) =>
-    oddInBore(readings, ringTravel).map((odd) => ({ kind: 'read again' as const, place, odd })),
+    oddInBore(readings, ringTravel, readWith('boreGauge', accuracy)).map((odd) => ({
+      kind: 'read again' as const,
+      place,
+      odd,
+    })),
   );
   const because = [
     ...seen.because,
@@ -69,6 +84,7 @@ function requestFor(
   bores: BoreKind,
   seen: SeenFaults,
   units: UnitSystem,
+  accuracy: Accuracy,
 ): BoreRequest {
   return boreRequest(
     bores,
@@ -80,11 +96,16 @@ function requestFor(
           readings: `cylinders[${i}].readings`,
           'options.ringTravel': `cylinders[${i}].ringTravel`,
         }),
-        () => boreShape(readings, ringTravel === undefined ? {} : { ringTravel }),
+        () =>
+          boreShape(
+            readingsAt20C(readings, 'bores', accuracy),
+            ringTravel === undefined ? {} : { ringTravel },
+          ),
       ),
       faults: faultsOn(faults, seen),
       wall,
     })),
+    accuracy,
   );
 }
 

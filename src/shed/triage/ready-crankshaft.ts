@@ -3,14 +3,24 @@ import { judgeRunout } from '../../crankshaft/internal.js';
 import type { Finding } from '../../judging/index.js';
 import { holds, namedFrom } from '../../judging/internal.js';
 import { journalShape, oddReadings, type Shape } from '../../measuring/index.js';
-import { journalShapeLimits, judgeShape, withStandard } from '../../measuring/internal.js';
+import {
+  journalShapeLimits,
+  judgeShape,
+  repeatsIn,
+  withStandard,
+} from '../../measuring/internal.js';
 import type { Length, UnitSystem } from '../../quantities/index.js';
 import {
+  type Accuracy,
+  accuracyOf,
+  certaintyOf,
   type EngineKind,
   grindNames,
   grindRequest,
   type JournalKind,
   own,
+  readingsAt20C,
+  readWith,
 } from '../../reading/index.js';
 import type { CrankshaftPart, JournalPlace } from '../shed.js';
 import { faultsOn, type SeenFaults, seenFaults } from './seen-faults.js';
@@ -33,19 +43,20 @@ export interface ReadyCrankshaft {
  * the shop promises once it is straight; without a promise it is undecided, and the steps are those
  * that would serve if it came back true.
  */
-export function readyCrankshaft(
-  part: CrankshaftPart,
-  { engine, units }: Shop,
-): Readiness<ReadyCrankshaft> {
+export function readyCrankshaft(part: CrankshaftPart, shop: Shop): Readiness<ReadyCrankshaft> {
+  const { engine, units } = shop;
+  const all = [...part.rodJournals, ...(part.mainJournals ?? [])];
+  const accuracy = accuracyOf(shop, { micrometer: all.map(({ readings }) => repeatsIn(readings)) });
   const seen = seenFaults('crankshafts', part);
   const listed = seen.works.includes('straighten');
   const worst = worstRunout(part);
-  const reads = listed ? undefined : readsAsBent(part, engine);
+  const reads = listed ? undefined : readsAsBent(part, engine, accuracy);
   const bent = listed || reads !== undefined;
   const promised = part.runoutOnceStraight;
   const judged: Judged = {
     seen,
     units,
+    accuracy,
     ...(bent && { runout: promised }),
     ifTrue: bent && promised === undefined,
   };
@@ -61,6 +72,9 @@ export function readyCrankshaft(
   if (misread.length > 0 && !seen.scrap) {
     const atBest = { rods: [], mains: [], repairs: [] };
     return { atBest, aside: 'undecided', findings, because: [...because, ...misread] };
+  }
+  if (!seen.scrap && [mains, rods].some(({ nearly }) => nearly)) {
+    return { atBest: { rods: [], mains: [], repairs: [] }, aside: 'undecided', findings, because };
   }
   const usable = !seen.scrap && rods.ways.length > 0 && mains.ways.length > 0;
   if (!usable) return { findings, because };
@@ -79,6 +93,7 @@ export function readyCrankshaft(
 interface Judged {
   readonly seen: SeenFaults;
   readonly units: UnitSystem;
+  readonly accuracy: Accuracy;
   /** The runout of every journal, in place of those that were read [m]. */
   readonly runout?: Length | undefined;
   /** Whether they are judged as if the crankshaft ran true. */
@@ -97,7 +112,11 @@ function worstRunout({ mainJournals = [], rodJournals }: CrankshaftPart) {
 }
 
 /** The journal that tells most of a bent crankshaft, by the owner's limits of the runout or the rule of thumb. */
-function readsAsBent({ mainJournals = [], rodJournals }: CrankshaftPart, engine: EngineKind) {
+function readsAsBent(
+  { mainJournals = [], rodJournals }: CrankshaftPart,
+  engine: EngineKind,
+  accuracy: Accuracy,
+) {
   const judged = (['mainJournals', 'rodJournals'] as const).flatMap((field) =>
     (field === 'mainJournals' ? mainJournals : rodJournals).flatMap(({ name: place, runout }) =>
       runout === undefined
@@ -105,7 +124,10 @@ function readsAsBent({ mainJournals = [], rodJournals }: CrankshaftPart, engine:
         : [
             {
               place,
-              finding: judgeRunout(`engine.${field}.runout`, runout, own(engine[field]?.runout)),
+              finding: judgeRunout(`engine.${field}.runout`, runout, {
+                ...own(engine[field]?.runout),
+                ...certaintyOf('runout', accuracy),
+              }),
             },
           ],
     ),
@@ -118,6 +140,7 @@ function readsAsBent({ mainJournals = [], rodJournals }: CrankshaftPart, engine:
 /** No main that has shells: nothing is in the way. */
 const NO_MAINS: Journals = {
   ways: [{ step: 0 as Length, sizes: [], jobs: [] }],
+  nearly: false,
   misread: [],
   findings: [],
   because: [],
@@ -125,6 +148,8 @@ const NO_MAINS: Journals = {
 
 interface Journals {
   readonly ways: readonly Way[];
+  /** Whether no step serves, but one may once the journals are measured better. */
+  readonly nearly: boolean;
   /** Readings that do not fit the others. Nothing is decided, and no finding given, before they are read again. */
   readonly misread: readonly TriageReason[];
   readonly findings: readonly Finding<'length'>[];
@@ -142,13 +167,15 @@ function journalsReady(
   const shapes = places.map(({ readings }, i) =>
     namedFrom(
       () => ({ readings: `${paths[i]}.readings` }),
-      () => journalShape(readings),
+      () => journalShape(readingsAt20C(readings, 'journals', judged.accuracy)),
     ),
   );
   const misread = places.flatMap(({ name: place, readings }) =>
-    oddReadings(readings).map((odd): TriageReason => ({ kind: 'read again', place, odd })),
+    oddReadings(readings, readWith('micrometer', judged.accuracy)).map(
+      (odd): TriageReason => ({ kind: 'read again', place, odd }),
+    ),
   );
-  if (misread.length > 0) return { ways: [], misread, findings: [], because: [] };
+  if (misread.length > 0) return { ...NO_MAINS, ways: [], misread };
   return namedFrom(
     () => grindNames(`engine.${field}`, paths),
     () => groundFrom(kind, places, journals, shapes, judged),
@@ -162,7 +189,7 @@ function groundFrom(
   shapes: readonly Shape[],
   judged: Judged,
 ): Journals {
-  const { seen, units, ifTrue } = judged;
+  const { seen, units, ifTrue, accuracy } = judged;
   const steps = withStandard(journals.steps ?? undersizeSteps(units));
   const request = grindRequest(
     journals,
@@ -173,21 +200,27 @@ function groundFrom(
       faults: faultsOn(faults, seen),
       runout: 'runout' in judged ? judged.runout : runout,
     })),
+    accuracy,
   );
   const ways = steps.flatMap((step) => {
     const plan = grindPlan({ ...request, shellsAtHand: [step] });
     return plan.outcome === 'none' ? [] : [wayOf(kind, plan, shapes)];
   });
-  const allowed = journalShapeLimits('shape', own(journals.shape));
+  const allowed = journalShapeLimits('shape', {
+    ...own(journals.shape),
+    ...certaintyOf('journal shape', accuracy),
+  });
+  const plan = grindPlan(request);
   return {
     ways,
+    nearly: plan.outcome === 'none' && plan.nearly !== undefined,
     misread: [],
     findings: shapes.flatMap((each) => judgeShape(each, allowed)),
     because: [
       {
         kind: 'journals',
         journals: kind,
-        plan: grindPlan(request),
+        plan,
         ...(ifTrue && { ifTrue: true as const }),
       },
     ],

@@ -1,7 +1,7 @@
 import type { Finding, Span } from '../../judging/index.js';
-import { diameter, guardSpan, judgeSpan, spanOf } from '../../judging/internal.js';
+import { diameter, guardSpan, isOutside, judgeSpan, spanOf } from '../../judging/internal.js';
 import type { Length } from '../../quantities/index.js';
-import { own, type StatedLimits } from '../../reading/index.js';
+import { type Accuracy, at20C, certaintyOf, own, type StatedLimits } from '../../reading/index.js';
 import type { HousingPlace } from '../shed.js';
 import type { Job, TriageReason } from './triage-types.js';
 import type { Readiness } from './ways.js';
@@ -23,29 +23,36 @@ export function readyHousings(
   places: readonly HousingPlace[],
   stated: StatedLimits<'length'> | undefined,
   spun: boolean,
+  accuracy: Accuracy,
 ): Readiness<ReadyHousings> {
   const judged = places.map((place, i) => {
     guardSpan(`housings[${i}].housingBore`, place.housingBore, diameter);
-    return { place, finding: judgeHousing(place, stated) };
+    const housingBore = at20C(place.housingBore, 'housings', accuracy);
+    return {
+      place: { ...place, housingBore },
+      finding: judgeHousing(place.name, housingBore, stated, accuracy),
+    };
   });
-  const bad = judged.filter(({ finding }) => spun || (finding && finding.verdict !== 'within'));
+  const bad = judged.filter(({ finding }) => spun || (finding && isOutside(finding)));
   const findings = judged.flatMap(({ finding }) => finding ?? []);
-  const because = bad.map(
-    ({ place, finding }): TriageReason => ({
-      kind: 'housing',
+  const near = findings.filter(({ verdict }) => verdict === 'undecided');
+  const because: readonly TriageReason[] = [
+    ...near.map((finding) => ({ kind: 'measure again' as const, finding })),
+    ...bad.map(({ place, finding }) => ({
+      kind: 'housing' as const,
       place: place.name,
       ...(finding && { finding }),
-    }),
-  );
+    })),
+  ];
   const to = resizedTo(stated);
   if (bad.length > 0 && to === undefined) {
-    const sizes = places.map(({ housingBore }) => spanOf(housingBore));
+    const sizes = judged.map(({ place }) => spanOf(place.housingBore));
     return { atBest: { sizes, repairs: [] }, aside: 'not as it is', findings, because };
   }
   const resized = bad.map(({ place }) => place.name);
   return {
     ready: {
-      sizes: places.map(({ name, housingBore }) =>
+      sizes: judged.map(({ place: { name, housingBore } }) =>
         to && resized.includes(name) ? to : spanOf(housingBore),
       ),
       repairs: to && resized.length > 0 ? [{ work: 'resize housings', places: resized, to }] : [],
@@ -56,14 +63,17 @@ export function readyHousings(
 }
 
 function judgeHousing(
-  { name, housingBore }: HousingPlace,
+  name: string,
+  housingBore: HousingPlace['housingBore'],
   stated: StatedLimits<'length'> | undefined,
+  accuracy: Accuracy,
 ): Finding<'length'> | undefined {
   const { limits, basis } = own(stated);
   if (limits === undefined || basis === undefined) return undefined;
   const value = spanOf(housingBore);
   const feature = `${name}: housing bore`;
-  return judgeSpan({ feature, dimension: 'length', value, limits, basis });
+  const certainty = certaintyOf('housing bore', accuracy, value.max);
+  return judgeSpan({ feature, dimension: 'length', value, limits, basis, ...certainty });
 }
 
 function resizedTo(stated: StatedLimits<'length'> | undefined): Span<Length> | undefined {

@@ -1,13 +1,13 @@
-import { judge, type Span } from '../../judging/index.js';
-import { namedFrom } from '../../judging/internal.js';
+import { type Finding, judge, type Span } from '../../judging/index.js';
+import { isOutside, namedFrom } from '../../judging/internal.js';
 import type { Length } from '../../quantities/index.js';
-import { own } from '../../reading/index.js';
+import { accuracyOf, certaintyOf, own } from '../../reading/index.js';
 import type { Section } from '../sections.js';
 import type { HeadPart, Part, RodsPart, Shed, ValveSetPart } from '../shed.js';
 import { mended } from './mended.js';
 import { readyHousings } from './ready-housings.js';
 import { seenFaults } from './seen-faults.js';
-import type { Job } from './triage-types.js';
+import type { Job, TriageReason } from './triage-types.js';
 import type { Readiness, Shop } from './ways.js';
 import { whichSeized } from './which-seized.js';
 
@@ -26,7 +26,13 @@ export function readyRods(part: RodsPart, shed: Shed): Readiness<ReadyRods> {
   const told = whichSeized(part, shed);
   const housings = namedFrom(
     () => ({ housings: 'part.rods', limits: 'engine.rodHousing' }),
-    () => readyHousings(part.rods, engine.rodHousing, seen.works.includes('resize housings')),
+    () =>
+      readyHousings(
+        part.rods,
+        engine.rodHousing,
+        seen.works.includes('resize housings'),
+        accuracyOf(shed),
+      ),
   );
   const { findings } = housings;
   const because = [...seen.because, ...told, ...housings.because];
@@ -56,12 +62,24 @@ export function readyHead(part: HeadPart, shop: Shop): Readiness<ReadyWhole> {
     value !== undefined && limits !== undefined && basis !== undefined
       ? namedFrom(
           () => ({ limits: 'engine.headFlatness' }),
-          () => judge({ feature: 'face', dimension: 'length', value, limits, basis }),
+          () =>
+            judge({
+              feature: 'face',
+              dimension: 'length',
+              value,
+              limits,
+              basis,
+              ...certaintyOf('face', accuracyOf(shop)),
+            }),
         )
       : undefined;
-  const warped = finding !== undefined && finding.verdict !== 'within';
+  const warped = finding !== undefined && isOutside(finding);
   const findings = finding ? [finding] : [];
-  const because = [...seen.because, ...(warped ? [{ kind: 'face' as const, finding }] : [])];
+  const because = [
+    ...seen.because,
+    ...measureAgain(finding),
+    ...(warped ? [{ kind: 'face' as const, finding }] : []),
+  ];
   if (seen.scrap) return { findings, because };
   const mend = mended(seen, shop);
   const skim = warped || seen.works.includes('skim head');
@@ -76,7 +94,8 @@ export function readyHead(part: HeadPart, shop: Shop): Readiness<ReadyWhole> {
 }
 
 /** Works out how a set of valves can be made ready. Its margin is judged by the maker's limit only. */
-export function readyValves(part: ValveSetPart, { engine }: Shop): Readiness<ReadyWhole> {
+export function readyValves(part: ValveSetPart, shop: Shop): Readiness<ReadyWhole> {
+  const { engine } = shop;
   const { scrap, repairs, because } = seenFaults('valveSets', part);
   const { limits, basis } = own(engine.valveMargin);
   const value = part.margin;
@@ -85,14 +104,36 @@ export function readyValves(part: ValveSetPart, { engine }: Shop): Readiness<Rea
   }
   const finding = namedFrom(
     () => ({ limits: 'engine.valveMargin' }),
-    () => judge({ feature: 'margin', dimension: 'length', value, limits, basis }),
+    () =>
+      judge({
+        feature: 'margin',
+        dimension: 'length',
+        value,
+        limits,
+        basis,
+        ...certaintyOf('margin', accuracyOf(shop)),
+      }),
   );
-  const thin = finding.verdict !== 'within';
+  const findings = [finding];
+  if (!scrap && finding.verdict === 'undecided' && isOutside(finding)) {
+    const again = [...because, ...measureAgain(finding)];
+    return { atBest: { repairs }, aside: 'undecided', findings, because: again };
+  }
+  const thin = isOutside(finding);
   return {
     ...(!scrap && !thin && { ready: { repairs } }),
-    findings: [finding],
-    because: [...because, ...(thin ? [{ kind: 'margin' as const, finding }] : [])],
+    findings,
+    because: [
+      ...because,
+      ...measureAgain(finding),
+      ...(thin ? [{ kind: 'margin' as const, finding }] : []),
+    ],
   };
+}
+
+/** That a size is to be measured again, if it is nearer to a limit than it is measured to. */
+function measureAgain(finding: Finding<'length'> | undefined): readonly TriageReason[] {
+  return finding?.verdict === 'undecided' ? [{ kind: 'measure again', finding }] : [];
 }
 
 /** Works out whether any other part can be used: it can, unless a fault makes it scrap. */

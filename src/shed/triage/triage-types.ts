@@ -23,7 +23,7 @@ export interface Triage {
  * What to do with a part. `use as it is`: no fault is listed, and no reading is outside its limits;
  * `machine`: grind or bore its running surfaces first; `use after`: repair it first, and machine it
  * if it has such jobs; `undecided`: a part with a
- * reading that does not fit the others, until that is read again; a bent crankshaft, until it is straight and
+ * reading that does not fit the others, until that is read again; one nearer to a limit than it is measured to; a bent crankshaft, until it is straight and
  * measured; a rod, until it is known which bearing seized; `not as it is`: kept aside, as no shop on the list can put it right; `spare`: usable, but nothing in the shed
  * fits it; `scrap`.
  */
@@ -149,6 +149,12 @@ export type TriageReason =
       readonly place: string;
       /** Its bore against the limits, if there are any. */
       readonly finding?: Finding<'length'>;
+    }
+  | {
+      /** A size is nearer to a limit than it is measured to. */
+      readonly kind: 'measure again';
+      /** The size against the limit. */
+      readonly finding: Finding<'length'>;
     }
   | {
       /** The face of a head is not flat enough. */

@@ -3,6 +3,7 @@ import type { TriagedPart } from './triage-types.js';
 /** What must be known before anything is decided on a part. */
 export type Until =
   | 'the odd reading is taken again'
+  | 'it is measured better'
   | 'it is straightened and measured'
   | 'it is known which bearing seized';
 
@@ -14,6 +15,12 @@ export function undecidedUntil({
 }: Pick<TriagedPart, 'disposition' | 'section' | 'because'>): Until | undefined {
   if (disposition !== 'undecided') return undefined;
   if (because.some(({ kind }) => kind === 'read again')) return 'the odd reading is taken again';
+  const isNear = because.some(
+    (why) =>
+      why.kind === 'measure again' ||
+      (why.kind === 'journals' && why.plan.outcome === 'none' && why.plan.nearly !== undefined),
+  );
+  if (isNear) return 'it is measured better';
   return section === 'rods'
     ? 'it is known which bearing seized'
     : 'it is straightened and measured';

@@ -1,5 +1,6 @@
 import type { Finding, Span } from '../../judging/index.js';
 import type { Length } from '../../quantities/index.js';
+import type { Bench } from '../../reading/index.js';
 import type { Shed } from '../shed.js';
 import type { Job, TriageReason } from './triage-types.js';
 
@@ -14,7 +15,7 @@ export interface Way {
 }
 
 /** What a part is judged by: the engine, and the shops. */
-export type Shop = Pick<Shed, 'engine' | 'units' | 'machining'>;
+export type Shop = Pick<Shed, 'engine' | 'units' | 'machining' | keyof Bench>;
 
 /** Whether and how a part can be made ready, with findings and reasons. */
 export interface Readiness<R> {
