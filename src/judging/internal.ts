@@ -8,7 +8,9 @@ export {
   card,
   type FormulaCard,
 } from './card.js';
-export { guardBandOf } from './decision-rule.js';
+
+export { guardBandOf, shareOf } from './decision-rule.js';
+
 export {
   describeMargin,
   describeSpan,
@@ -29,6 +31,7 @@ export {
   stationAlong,
   toleratedWear,
 } from './domains.js';
+export { guardFinding } from './finding.js';
 export { holds } from './grade.js';
 export {
   guardAlike,
@@ -44,9 +47,11 @@ export {
   guardWord,
   isSoundNumber,
 } from './guards.js';
-export { isOutside, judgeSpan, worstOf } from './judge.js';
+
+export { comparisonTolerance, isOutside, judgeSpan, worstOf } from './judge.js';
+
 export { guardLayout, type Layout } from './layout.js';
 export { guardSpan, NANOMETRE, ROUNDING, spanOf } from './limits.js';
 export { type Names, namedFrom } from './named-from.js';
 export { guardOwnLimits, ownBasisOr, ownLimitsOr, type WithTarget } from './own-limits.js';
-export { outsideLength, showIn, showLength, showNumber } from './showing.js';
+export { outsideLength, showIn, showLength, showNumber, showQuantity } from './showing.js';

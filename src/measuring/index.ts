@@ -5,6 +5,7 @@
  */
 export { type BoreOptions, type BoreShape, boreShape } from './bore.js';
 export type { Contributor, Spread } from './budget/contributor.js';
+export { describeSettling } from './budget/describe-settling.js';
 export {
   type BudgetShare,
   type CoverageOptions,
@@ -23,6 +24,7 @@ export {
   type StatedUncertainty,
 } from './budget/reading-uncertainty.js';
 export { type Repeatability, repeatability } from './budget/repeatability.js';
+export { type Bettering, type Settling, whatSettles } from './budget/settling.js';
 export type { WarmthOfReading } from './budget/temperature.js';
 export { describeOddReading } from './describe-odd-reading.js';
 export { type EngineMaterial, type MeanExpansion, meanExpansion } from './expansion.js';

@@ -1,6 +1,7 @@
 import type { Span } from '../judging/index.js';
 import { diameter, guardFields } from '../judging/internal.js';
 import type { Length, Temperature, ThermalExpansion } from '../quantities/index.js';
+import { largestOf, smallestOf } from '../quantities/internal.js';
 import { partTemperature } from './domains.js';
 import { guardExpansion, type MeanExpansion } from './expansion.js';
 
@@ -72,7 +73,7 @@ export function sizeAt20C(reading: SizeReadWarm): SizeAt20C {
   );
   return {
     size: at20C(middleOf(part.coefficient), middleOf(instrument.coefficient)),
-    span: { min: Math.min(...ends) as Length, max: Math.max(...ends) as Length },
+    span: { min: smallestOf(ends) as Length, max: largestOf(ends) as Length },
     outsideRange: BOTH.filter((name) => {
       const { temperature, from, to } = { part, instrument }[name];
       return temperature < from || temperature > to;

@@ -16,8 +16,8 @@ import {
   type InstrumentName,
   type InstrumentOfBench,
   type InstrumentsOfBench,
+  type ReadWarmPart,
   WARM_PARTS,
-  type WarmPart,
   type WarmthOfBench,
 } from './bench.js';
 
@@ -34,7 +34,7 @@ export interface Accuracy {
   /** How far readings of each described instrument may be off. */
   readonly reads: { readonly [I in InstrumentName]?: ReadingUncertainty };
   /** What was read warm. */
-  readonly growth: { readonly [P in WarmPart]?: Growth };
+  readonly growth: { readonly [P in ReadWarmPart]?: Growth };
   /** The rule that verdicts go by, if one is named. */
   readonly rule?: NamedRule;
 }
@@ -146,7 +146,7 @@ function settingOf({ micrometer }: InstrumentsOfBench): readonly Contributor[] {
   return budgetOf('micrometer', micrometer, {}, undefined);
 }
 
-function growthOf(part: WarmPart, warmth: WarmthOfBench): Growth | undefined {
+function growthOf(part: ReadWarmPart, warmth: WarmthOfBench): Growth | undefined {
   const material = warmth[part];
   if (material === undefined) return undefined;
   const { parts, instruments = parts, within = 0 } = warmth;
@@ -172,7 +172,7 @@ const meanOf = (coefficient: SizeOrSpan<number>): number =>
 /** A size at 20 °C, as far as it is known how warm it was. */
 export function at20C<S extends SizeOrSpan<Length>>(
   size: S,
-  part: WarmPart,
+  part: ReadWarmPart,
   { growth }: Accuracy,
 ): S {
   const factor = growth[part]?.factor;
@@ -186,7 +186,7 @@ export function at20C<S extends SizeOrSpan<Length>>(
 /** Readings of diameters at 20 °C. */
 export const readingsAt20C = (
   readings: readonly DiameterReading[],
-  part: WarmPart,
+  part: ReadWarmPart,
   accuracy: Accuracy,
 ): readonly DiameterReading[] =>
   accuracy.growth[part] === undefined

@@ -47,10 +47,10 @@ export type InstrumentsOfBench = { readonly [I in InstrumentName]?: InstrumentOf
 export const WARM_PARTS = ['journals', 'housings', 'bores', 'pistons'] as const;
 
 /** Parts that grow with warmth, by what is read of them. */
-export type WarmPart = (typeof WARM_PARTS)[number];
+export type ReadWarmPart = (typeof WARM_PARTS)[number];
 
 /** How warm it was when sizes were read, and what the parts are made of. Parts without a material are not corrected to 20 °C. */
-export interface WarmthOfBench extends Readonly<Partial<Record<WarmPart, EngineMaterial>>> {
+export interface WarmthOfBench extends Readonly<Partial<Record<ReadWarmPart, EngineMaterial>>> {
   /** Temperature of the parts [K]. */
   readonly parts: Temperature;
   /** Temperature of the instruments, which are of steel; by default that of the parts [K]. */

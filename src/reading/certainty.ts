@@ -2,7 +2,7 @@ import type { Certainty } from '../judging/index.js';
 import type { ReadingUncertainty } from '../measuring/index.js';
 import type { Length } from '../quantities/index.js';
 import type { Accuracy } from './accuracy.js';
-import type { InstrumentName, WarmPart } from './bench.js';
+import type { InstrumentName, ReadWarmPart } from './bench.js';
 
 /** What a feature is read with, and what of it is read warm. */
 interface Uses {
@@ -12,7 +12,7 @@ interface Uses {
     readonly reads: keyof ReadingUncertainty;
     readonly times?: number;
   }[];
-  readonly warm?: readonly WarmPart[];
+  readonly warm?: readonly ReadWarmPart[];
 }
 
 const USES = {

@@ -8,7 +8,7 @@ export {
   type InstrumentName,
   type InstrumentOfBench,
   type InstrumentsOfBench,
-  type WarmPart,
+  type ReadWarmPart,
   type WarmthOfBench,
 } from './bench.js';
 export { benchFields } from './bench-fields.js';

@@ -35,6 +35,12 @@ const WITHOUT_CARD: Readonly<Record<string, string>> = {
     'falseAcceptanceRisk',
     'falseRejectionRisk',
   ]),
+  ...because('a sum over a list of whatever length', [
+    'expandedUncertainty',
+    'instrumentBudget',
+    'readingUncertainty',
+    'repeatability',
+  ]),
   ...because('a search: the equation of a card turned round by halving', ['kinematicFromSaybolt']),
   ...because('a row of a table', ['isoGrade', 'meanExpansion', 'shellLimits']),
   ...because('judgement on limits', [
@@ -44,6 +50,7 @@ const WITHOUT_CARD: Readonly<Record<string, string>> = {
     'inspect',
     'supplyFinding',
     'triage',
+    'whatSettles',
   ]),
   ...because('works the cards out', ['evaluateCard']),
 };

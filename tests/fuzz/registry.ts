@@ -15,6 +15,7 @@ import { quantityCalls } from './calls/quantities.js';
 import { shedCalls } from './calls/shed.js';
 import { sheetCalls } from './calls/sheet.js';
 import { teachingCalls } from './calls/teaching.js';
+import { uncertaintyCalls } from './calls/uncertainty.js';
 import { viscosityCalls } from './calls/viscosity.js';
 
 /** Written by hand: functions without a card, and calls that no card makes. */
@@ -33,6 +34,7 @@ const byHand: Readonly<Record<string, Calls>> = {
   ...sheetCalls,
   ...shedCalls,
   ...teachingCalls,
+  ...uncertaintyCalls,
   ...viscosityCalls,
 };
 const byCards = callsOfCards(core);

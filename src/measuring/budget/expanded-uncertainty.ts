@@ -67,7 +67,7 @@ const OPTIONS = ['coverage'] as const;
  *   { name: 'zero error', kind: 'rectangular', halfWidth: inch(0.0001), common: true },
  *   { name: 'repeatability', kind: 'readings', standardDeviation: inch(0.00008), readings: 5 },
  * ]);
- * format(expanded, micrometre); // "4.1 µm"
+ * format(expanded, micrometre); // "3.8 µm"
  * shares[0]?.name; // "zero error"
  * ```
  */

@@ -91,8 +91,8 @@ const REPEATED = ['standardDeviation', 'degreesOfFreedom'] as const;
  *   kind: 'bore gauge', division: inch(0.0001), setWith: micrometer,
  *   repeats: { standardDeviation: inch(0.0001), degreesOfFreedom: 9 },
  * });
- * format(readingUncertainty(micrometer).size, inch, 5); // "0.00019 in"
- * format(readingUncertainty(bore).size, inch, 5); // "0.00029 in"
+ * format(readingUncertainty(micrometer).size, inch, 5); // "0.00021 in"
+ * format(readingUncertainty(bore).size, inch, 5); // "0.00030 in"
  * ```
  */
 export function instrumentBudget(instrument: Instrument): readonly Contributor[] {

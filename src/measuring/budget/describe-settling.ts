@@ -1,0 +1,91 @@
+import type { Finding, Wording } from '../../judging/index.js';
+import { comparisonTolerance, guardWording, say, sayDistance } from '../../judging/internal.js';
+import {
+  type Dimension,
+  format,
+  type Quantity,
+  tradeUnit,
+  type Unit,
+  type UnitSystem,
+  valueIn,
+} from '../../quantities/index.js';
+import type { Contributor } from './contributor.js';
+import { type Settling, whatSettles } from './settling.js';
+
+/**
+ * Says what would settle an undecided finding, in words that follow it after a colon or a dash.
+ *
+ * @param finding - what `judge` gave
+ * @param wording - the units to print in
+ * @param budget - all that adds to its uncertainty, if that is known
+ * @returns a sentence without a full stop
+ * @throws {RebuildInputError} when a field is misspelt, the unit system is unknown, or `whatSettles` refuses the
+ * finding or the budget
+ * @example
+ * ```ts
+ * const finding = judge({
+ *   feature: 'bore', dimension: 'length', value: inch(3.0021),
+ *   limits: { max: inch(3.002) }, basis: { kind: 'specified' }, uncertainty: inch(0.0003),
+ * });
+ * describeSettling(finding, { units: 'inch' });
+ * // "settled by an uncertainty of 0.0001 in or less"
+ * ```
+ */
+export function describeSettling<D extends Dimension>(
+  finding: Finding<D>,
+  wording: Wording,
+  budget?: readonly Contributor<D>[],
+): string {
+  guardWording(wording);
+  const settling = whatSettles(finding, budget);
+  const { dimension } = finding;
+  const { units } = wording;
+  switch (settling.outcome) {
+    case 'decided':
+      return 'nothing is left to settle';
+    case 'no reading':
+      return `no better reading settles it: ${reasonOf(settling, finding, units)}`;
+    default: {
+      const { better, moreReadings, uncertainty, limit } = settling;
+      // What comparing leaves out of account is not printed.
+      const slack = 3 * comparisonTolerance(dimension, [finding.value, limit]);
+      const needed = `settled by an uncertainty of ${sayAtMost(uncertainty + slack, dimension, units)} or less`;
+      if (better === undefined) return needed;
+      if (moreReadings !== undefined) {
+        return `${needed}: ${moreReadings} more ${moreReadings === 1 ? 'reading' : 'readings'}`;
+      }
+      const from = sayDistance(better.from, dimension, units);
+      const way =
+        better.to === undefined
+          ? `nor is it enough to better the largest contributor alone, ${better.name} (${from})`
+          : `better the ${better.name} (${from}) to ${sayAtMost(better.to, dimension, units)}`;
+      return `${needed}; no number of readings settles it: ${way}`;
+    }
+  }
+}
+
+function reasonOf<D extends Dimension>(
+  { why, limit }: Extract<Settling<D>, { readonly outcome: 'no reading' }>,
+  { rule, dimension }: Finding<D>,
+  units: UnitSystem,
+): string {
+  if (limit === undefined) return 'only a service limit of this engine does';
+  const there = `the limit of ${say(limit, dimension, units)}`;
+  if (why === 'at the limit') return `the value is exactly at ${there}`;
+  const band = typeof rule === 'object' ? sayDistance(rule.guardBand, dimension, units) : '';
+  return `the value lies within the guard band of ${band} at ${there}`;
+}
+
+/** A distance that must not be exceeded: what is cut off is less than a tenth of it. */
+function sayAtMost(distance: number, dimension: Dimension, units: UnitSystem): string {
+  const apart = dimension === 'temperature' ? 'temperatureDifference' : dimension;
+  const unit: Unit<Dimension> = tradeUnit(apart, units);
+  const value = valueIn(distance as Quantity<Dimension>, unit);
+  for (let decimals = unit.decimals; decimals < 9; decimals++) {
+    // What rounding took from a whole number of steps is given back.
+    const steps = Math.floor(value * 10 ** decimals * (1 + 1e-6));
+    const cut = steps / 10 ** decimals;
+    if (steps > 0 && cut > 0.9 * value) return format(unit(cut), unit, decimals);
+  }
+  return sayDistance(distance, dimension, units);
+}
