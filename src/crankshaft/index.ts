@@ -12,6 +12,7 @@ export type {
   GrindRequest,
   JournalToGrind,
   JournalWork,
+  NearlyServes,
   ServedGrindPlan,
 } from './grind-types.js';
 export { pickShims, type Shim, type ShimStack } from './pick-shims.js';

@@ -1,4 +1,5 @@
 // What the other rooms use of this one and users never see.
+export { saySettling } from './budget/describe-settling.js';
 export {
   describeDoubts,
   describeNearly,

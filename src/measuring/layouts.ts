@@ -5,6 +5,12 @@ import { basisLayout, findingLengthLayout, spanLayout } from '../judging/layouts
 export const inDoubtLayout = { fields: { name: 'string', 'finding?': findingLengthLayout, 'outside?': 'number', 'basis?': basisLayout, 'band?': 'number' } } satisfies Layout;
 export const diameterReadingLayout = { fields: { station: 'number', angle: 'number', diameter: 'number' } } satisfies Layout;
 export const oddReadingLayout = { fields: { index: 'number', reading: diameterReadingLayout, expected: 'number', others: spanLayout, deviation: 'number', critical: 'number', against: { oneOf: ['instrument', 'scatter'] } } } satisfies Layout;
+export const betteringLengthLayout = { fields: { name: 'string', from: 'number', 'to?': 'number' } } satisfies Layout;
+export const settlingLengthLayout = { by: 'outcome', variants: [
+  { fields: { outcome: { oneOf: ['decided'] } } },
+  { fields: { outcome: { oneOf: ['no reading'] }, why: { oneOf: ['a limit of this engine', 'at the limit', 'within a guard band'] }, 'limit?': 'number' } },
+  { fields: { outcome: { oneOf: ['smaller uncertainty'] }, limit: 'number', uncertainty: 'number', 'moreReadings?': 'number', 'better?': betteringLengthLayout } },
+] } satisfies Layout;
 export const formLayout = { oneOf: ['barrel', 'hourglass', 'straight', 'tapered'] } satisfies Layout;
 export const stationShapeLayout = { fields: { station: 'number', mean: 'number', outOfRound: 'number' } } satisfies Layout;
 export const lineShapeLayout = { fields: { angle: 'number', taper: 'number' } } satisfies Layout;

@@ -4,7 +4,6 @@ import {
   type DiameterReading,
   instrumentBudget,
   meanExpansion,
-  type ReadingUncertainty,
   type Repeats,
   readingUncertainty,
   sizeAt20C,
@@ -12,6 +11,7 @@ import {
 import { type Length, metre, type Temperature } from '../quantities/index.js';
 import {
   type Bench,
+  INSTRUMENT_WORDS,
   INSTRUMENTS,
   type InstrumentName,
   type InstrumentOfBench,
@@ -25,14 +25,14 @@ import {
 interface Growth {
   /** Size at 20 °C over the size that was read. */
   readonly factor: number;
-  /** What is not known of that, expanded, over the size. */
+  /** What is not known of that, either way, over the size. */
   readonly doubt: number;
 }
 
 /** How well the sizes of a file are known. */
 export interface Accuracy {
-  /** How far readings of each described instrument may be off. */
-  readonly reads: { readonly [I in InstrumentName]?: ReadingUncertainty };
+  /** All that adds to the uncertainty of a reading of each described instrument. */
+  readonly reads: { readonly [I in InstrumentName]?: readonly Contributor[] };
   /** What was read warm. */
   readonly growth: { readonly [P in ReadWarmPart]?: Growth };
   /** The rule that verdicts go by, if one is named. */
@@ -48,7 +48,7 @@ export function accuracyOf(
   repeats: RepeatsOfBench = {},
 ): Accuracy {
   const reads = INSTRUMENTS.flatMap((name) => {
-    const read = uncertaintyOf(name, instruments, pooled(repeats[name] ?? []));
+    const read = contributorsOf(name, instruments, pooled(repeats[name] ?? []));
     return read ? [[name, read] as const] : [];
   });
   const growth = WARM_PARTS.flatMap((part) => {
@@ -81,18 +81,22 @@ function pooled(all: readonly (Repeats | undefined)[]): Repeats | undefined {
  * What readings of an instrument may be off. What a person states stands, unless the repeats scatter more: then twice their
  * standard deviation. A budget takes the repeats in.
  */
-function uncertaintyOf(
+function contributorsOf(
   name: InstrumentName,
   instruments: InstrumentsOfBench,
   again: Repeats | undefined,
-): ReadingUncertainty | undefined {
+): readonly Contributor[] | undefined {
   const instrument = instruments[name];
   if (instrument === undefined) return undefined;
   if ('within' in instrument) {
     const twice = 2 * (again?.standardDeviation ?? 0);
-    return readingUncertainty({ expanded: Math.max(instrument.within, twice) as Length });
+    const expanded = Math.max(instrument.within, twice) as Length;
+    return [{ name: INSTRUMENT_WORDS[name], kind: 'normal', expanded, coverageFactor: 2 }];
   }
-  return readingUncertainty(budgetOf(name, instrument, instruments, again));
+  return budgetOf(name, instrument, instruments, again).map((one) => ({
+    ...one,
+    name: `${one.name} of the ${INSTRUMENT_WORDS[name]}`,
+  }));
 }
 
 type Described = Exclude<InstrumentOfBench, { readonly within: Length }>;
@@ -124,7 +128,7 @@ function budgetFor(
     case 'boreGauge':
       return [
         ...instrumentBudget({ kind: 'bore gauge', ...all, setWith: settingOf(instruments) }),
-        { name: 'bore gauge', kind: 'rectangular', halfWidth: error, common: true },
+        { name: 'error', kind: 'rectangular', halfWidth: error, common: true },
       ];
     case 'dialIndicator':
       return instrumentBudget({ kind: 'dial indicator', ...all, travelError: error });
@@ -160,10 +164,8 @@ function growthOf(part: ReadWarmPart, warmth: WarmthOfBench): Growth | undefined
     part: warm(parts, material),
     instrument: warm(instruments, 'steel'),
   });
-  // Both the coefficients and the warmth lie anywhere in their spans: rectangular, and expanded by two.
   const apart = within * meanOf(meanExpansion(material).coefficient);
-  const half = Math.hypot((span.max - span.min) / 2, apart);
-  return { factor: size, doubt: (2 * half) / Math.sqrt(3) };
+  return { factor: size, doubt: Math.hypot((span.max - span.min) / 2, apart) };
 }
 
 const meanOf = (coefficient: SizeOrSpan<number>): number =>
@@ -199,5 +201,5 @@ export function readWith(
   { reads }: Accuracy,
 ): { readonly uncertainty?: Length } {
   const read = reads[instrument];
-  return read ? { uncertainty: read.size } : {};
+  return read ? { uncertainty: readingUncertainty(read).size } : {};
 }

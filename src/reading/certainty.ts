@@ -1,5 +1,9 @@
 import type { Certainty } from '../judging/index.js';
-import type { ReadingUncertainty } from '../measuring/index.js';
+import {
+  type Contributor,
+  expandedUncertainty,
+  type ReadingUncertainty,
+} from '../measuring/index.js';
 import type { Length } from '../quantities/index.js';
 import type { Accuracy } from './accuracy.js';
 import type { InstrumentName, ReadWarmPart } from './bench.js';
@@ -59,29 +63,27 @@ const USES = {
 /** A feature that instruments read. */
 export type ReadFeature = keyof typeof USES;
 
-/** What one source adds to the uncertainty of a feature. */
-export interface SourceOfError {
-  /** An instrument, or the warmth of a part. */
-  readonly source: InstrumentName | 'warmth';
-  /** How much, expanded at about 95 % [m]. */
-  readonly expanded: Length;
-}
-
-/** What every described source adds to the uncertainty of a feature of a size. */
-export function sourcesOfError(
+/** All that adds to the uncertainty of a feature of a size, as far as it is described. */
+export function budgetOf(
   feature: ReadFeature,
   { reads, growth }: Accuracy,
-  ofSize: number,
-): readonly SourceOfError[] {
+  ofSize = 0,
+): readonly Contributor[] {
   const { by, warm = [] }: Uses = USES[feature];
   return [
-    ...by.flatMap(({ instrument, reads: what, times = 1 }) => {
-      const one = reads[instrument]?.[what];
-      return one ? [{ source: instrument, expanded: (times * one) as Length }] : [];
-    }),
-    ...warm.flatMap((part) => {
+    ...by.flatMap(({ instrument, reads: what, times = 1 }) =>
+      (reads[instrument] ?? []).flatMap((one): readonly Contributor[] => {
+        // What is the same for two readings cancels in their difference; the rest of each adds.
+        if (what === 'difference' && one.common) return [];
+        const sensitivity = what === 'difference' ? Math.SQRT2 * times : times;
+        return [{ ...one, sensitivity } as Contributor];
+      }),
+    ),
+    ...warm.flatMap((part): readonly Contributor[] => {
       const { doubt = 0 } = growth[part] ?? {};
-      return doubt > 0 ? [{ source: 'warmth' as const, expanded: (doubt * ofSize) as Length }] : [];
+      if (doubt === 0) return [];
+      const halfWidth = (doubt * ofSize) as Length;
+      return [{ name: `warmth of the ${part}`, kind: 'rectangular', halfWidth, common: true }];
     }),
   ];
 }
@@ -92,19 +94,16 @@ export function undescribed(feature: ReadFeature, { reads }: Accuracy): readonly
   return by.flatMap(({ instrument }) => (reads[instrument] ? [] : [instrument]));
 }
 
-/** How well a feature of a size is known: the root sum of squares of what adds to it. Without any, nothing is known of it. */
+/** How well a feature of a size is known. Where nothing is described, nothing is known of it. */
 export function certaintyOf(
   feature: ReadFeature,
   accuracy: Accuracy,
   ofSize = 0,
 ): Certainty<'length'> {
-  const sources = sourcesOfError(feature, accuracy, ofSize);
-  const squares = sources.reduce((sum, { expanded }) => sum + expanded * expanded, 0);
+  const budget = budgetOf(feature, accuracy, ofSize);
   const { rule } = accuracy;
   return {
-    ...(sources.length > 0 && {
-      uncertainty: Math.sqrt(squares) as Length,
-    }),
+    ...(budget.length > 0 && { uncertainty: expandedUncertainty(budget).expanded }),
     ...(rule !== undefined && { rule }),
   };
 }

@@ -14,10 +14,9 @@ export {
 export { benchFields } from './bench-fields.js';
 export { boreRequest } from './bore-request.js';
 export {
+  budgetOf,
   certaintyOf,
   type ReadFeature,
-  type SourceOfError,
-  sourcesOfError,
   undescribed,
 } from './certainty.js';
 export { type Check, checkIfGiven, problemsFrom } from './check.js';

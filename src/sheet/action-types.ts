@@ -1,5 +1,5 @@
 import type { ShellMatch, UndersizeMismatch } from '../bearings/index.js';
-import type { ServedGrindPlan } from '../crankshaft/index.js';
+import type { NearlyServes, ServedGrindPlan } from '../crankshaft/index.js';
 import type { ServedBorePlan } from '../cylinders/index.js';
 import type { Finding, Span } from '../judging/index.js';
 import type { OddReading } from '../measuring/index.js';
@@ -8,6 +8,7 @@ import type { Flow, KinematicViscosity, Length } from '../quantities/index.js';
 import type { Happening } from '../reading/index.js';
 import type { RingReport } from './inspect-cylinder.js';
 import type { FilmReport } from './inspect-film.js';
+import type { Unsettled } from './unsettled.js';
 
 /** Shells found on a journal of another undersize. */
 export interface WrongShells {
@@ -28,6 +29,10 @@ export interface WrongShells {
 /** One thing to do, by its `kind`, with the finding behind it. */
 export type Action =
   | WrongShells
+  | (Unsettled & {
+      /** A size is nearer to a limit than it is measured to: better readings decide. */
+      readonly kind: 'measure again';
+    })
   | {
       /** A reading does not fit the others: nothing is decided on its part before it is read again. */
       readonly kind: 'read again';
@@ -141,6 +146,8 @@ export type Action =
       readonly journals: 'rods' | 'mains';
       /** Journals that do not clean up at any step. */
       readonly defeatedBy: readonly string[];
+      /** The first step that may serve all the same, if journals are measured better. */
+      readonly nearly?: NearlyServes;
     }
   | {
       /** Shells from the shelf fit a finished bearing. */

@@ -42,6 +42,7 @@ export function actionsFrom(inspection: Inspection): readonly Action[] {
     ...(happened.length > 0 ? [test] : []),
     ...(oil ? oilActions(oil) : []),
     ...readAgainActions([...groups.flatMap(({ bearings }) => bearings), ...inspection.cylinders]),
+    ...inspection.unsettled.map((each) => ({ kind: 'measure again' as const, ...each })),
     ...endPlayActions(endPlay),
     ...groups.flatMap(fittedShellActions),
     ...(machined.length > 0 && happened.length === 0 ? [test] : []),
@@ -80,5 +81,7 @@ function endPlayActions(endPlay: Inspection['endPlay']): Action[] {
   if (endPlay === undefined) return [];
   const { finding, missing } = endPlay;
   if (missing !== undefined) return [{ kind: 'lost thrust face', finding, missing }];
-  return holds(finding) ? [] : [{ kind: 'set the end play', finding }];
+  return holds(finding) || finding.verdict === 'undecided'
+    ? []
+    : [{ kind: 'set the end play', finding }];
 }

@@ -11,11 +11,19 @@ export function bearingActions(groups: readonly BearingGroupReport[]): readonly 
   const bent = groups.flatMap(({ bearings }) => bearings.flatMap(bentActions));
   const lost = groups.flatMap(({ kind: journals, plan }): Action[] =>
     plan.outcome === 'none'
-      ? [{ kind: 'no step serves', journals, defeatedBy: plan.defeatedBy }]
+      ? [
+          {
+            kind: 'no step serves',
+            journals,
+            defeatedBy: plan.defeatedBy,
+            ...(plan.nearly && { nearly: plan.nearly }),
+          },
+        ]
       : [],
   );
   // How a bent one cleans up is told by what is read once it is straight.
-  if (bent.length > 0) return bent;
+  const mayBeBent = groups.some(({ bearings }) => bearings.some((each) => each.bent));
+  if (mayBeBent) return bent;
   if (lost.length > 0) return lost;
   const buying = groups.flatMap(buyActions);
   const grinding = groups.flatMap(grindActions);
@@ -40,7 +48,9 @@ export const readAgainActions = (
   );
 
 function bentActions({ name: bearing, bent }: BearingReport): Action[] {
-  return bent ? [{ kind: 'bent crankshaft', bearing, finding: bent }] : [];
+  return bent && bent.verdict !== 'undecided'
+    ? [{ kind: 'bent crankshaft', bearing, finding: bent }]
+    : [];
 }
 
 /** Actions for the shells that were found in the bearings. */
@@ -59,7 +69,8 @@ export function fittedShellActions({ plan, bearings }: BearingGroupReport): Acti
       return [{ kind: 'wrong shells', bearing, shells, undersize, journalUndersize, explanation }];
     }
     // If the journals are ground, they get other shells anyway.
-    if (plan.outcome !== 'use as it is' || holds(finding)) return [];
+    const isSettled = finding.verdict !== 'undecided';
+    if (plan.outcome !== 'use as it is' || holds(finding) || !isSettled) return [];
     return [{ kind: 'wrong clearance', bearing, finding }];
   });
 }
@@ -83,6 +94,7 @@ function buyActions({
   bearings,
 }: BearingGroupReport): Action[] {
   if (plan.outcome === 'none' || pairs === 0 || bearings.some(isUnsettled)) return [];
+  if (bearings.some(({ mayFit }) => mayFit)) return [];
   const walls = bearings.flatMap(({ name: bearing, wallToSuit: wall }) =>
     wall ? [{ bearing, wall }] : [],
   );

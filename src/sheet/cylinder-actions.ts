@@ -1,23 +1,8 @@
-import type { Finding } from '../judging/index.js';
-import { holds, worstOf } from '../judging/internal.js';
+import { holds } from '../judging/internal.js';
 import type { Action } from './action-types.js';
+import { worstOfBore } from './bored.js';
 import type { Inspection } from './inspect.js';
 import type { CylinderReport, RingReport } from './inspect-cylinder.js';
-
-/** The worst finding that a bore fails, if it fails one. It is then machined and gets a piston and rings of its new size. */
-export function worstOfBore({ findings }: CylinderReport): Finding<'length'> | undefined {
-  return worstOf(findings);
-}
-
-/** The cylinders that are bored or sleeved, by name. They get pistons and rings of their new size. */
-export function boredIn({ cylinders, boring }: Inspection): readonly string[] {
-  const byPlan =
-    boring === undefined || boring.outcome === 'none'
-      ? []
-      : boring.cylinders.filter(({ work }) => work !== 'use as it is').map(({ name }) => name);
-  const byFinding = cylinders.filter((report) => worstOfBore(report)).map(({ name }) => name);
-  return [...new Set([...byPlan, ...byFinding])];
-}
 
 /** The ring findings that need action. A used ring outside a rule of thumb for new rings does not. */
 const RING_WORK: ReadonlySet<RingReport['filing']['work']> = /* @__PURE__ */ new Set([
@@ -47,10 +32,12 @@ export function boreActions(inspection: Inspection): readonly Action[] {
 function cylinderWork(report: CylinderReport): Action[] {
   const { name: cylinder, piston, rings, inDoubt } = report;
   const worst = worstOfBore(report);
+  // Better readings come first where they alone may tell: they are asked for elsewhere.
+  if (worst?.verdict === 'undecided') return [];
   if (worst) return [{ kind: 'rebore', cylinder, finding: worst, inDoubt }];
   const misfit = piston?.finding;
   return [
-    ...(misfit && !holds(misfit)
+    ...(misfit && misfit.verdict !== 'undecided' && !holds(misfit)
       ? [{ kind: 'wrong piston' as const, cylinder, finding: misfit }]
       : []),
     ...rings

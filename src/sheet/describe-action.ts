@@ -4,8 +4,13 @@ import { nameUndersize } from '../crankshaft/internal.js';
 import { boreOrder } from '../cylinders/internal.js';
 import { describe, type Finding, type Span, type Wording } from '../judging/index.js';
 import { describeSpan, guardLayout, guardWording, noteOf, say } from '../judging/internal.js';
-import { describeOddReading } from '../measuring/index.js';
-import { describeStepsLeft } from '../measuring/internal.js';
+import { describeOddReading, type InDoubt } from '../measuring/index.js';
+import {
+  describeNearly,
+  describeStepsLeft,
+  isReadTooCoarsely,
+  saySettling,
+} from '../measuring/internal.js';
 import type { Length } from '../quantities/index.js';
 import { CRACK_TEST, HAPPENED, HITS_THE_BLOCK, journalWords } from '../reading/index.js';
 import type { Action, WrongShells } from './action-types.js';
@@ -38,6 +43,8 @@ export function describeAction(action: Action, wording: Wording): string {
   switch (action.kind) {
     case 'do not run':
       return `DO NOT RUN: drain the oil and find the leak; ${describeFuelSpan(action, wording)}`;
+    case 'measure again':
+      return `${action.part}: measure it again; ${describe(action.finding, wording)}; ${saySettling(action.settling, action.finding, wording)}`;
     case 'read again':
       return `${action.part}: ${describeOddReading(action.odd, wording)}; nothing is decided on it before that`;
     case 'change the oil':
@@ -73,6 +80,10 @@ export function describeAction(action: Action, wording: Wording): string {
     case 'bore':
       return describeBore(action, wording);
     case 'no step serves':
+      if (action.nearly) {
+        const { undersize, journals } = action.nearly;
+        return describeNearly(nameUndersize(undersize, wording), journals, 'grind');
+      }
       return `no undersize saves the ${journalWords(action.journals)}${action.defeatedBy.length > 0 ? ` (${action.defeatedBy.join(', ')})` : ''}: find another crankshaft, or ask a crankshaft welding shop, before you spend anything on its other journals`;
     case 'fit shells':
       return `${action.bearing}: ${action.ifGround ? 'if ground, ' : ''}fit "${action.match.shell.name}", which leaves ${describeSpan(action.match.clearance, 'length', units)}`;
@@ -117,8 +128,15 @@ function describeGrind(
       : `; ${alone.join(', ')}: ask the grinder whether the others can be ground alone, with the webs marked`;
   const order = `grind ${whichOf(plan, journals)} to ${step}: ${size}; ${left}${spare}`;
   if (plan.inDoubt === undefined) return order;
-  const who = plan.inDoubt.journals.map(({ name }) => name).join(', ');
-  return `${who} in doubt: find the maker's service limit before any metal comes off; if it does not let ${who} stay, ${order}`;
+  return inDoubt(plan.inDoubt.journals, order);
+}
+
+/** An order that is not to be given before it is known whether parts may stay as they are. */
+function inDoubt(parts: readonly InDoubt[], order: string): string {
+  const who = parts.map(({ name }) => name).join(', ');
+  return parts.every(isReadTooCoarsely)
+    ? `${who} in doubt: measure again before any metal comes off; if ${who} may not stay, ${order}`
+    : `${who} in doubt: find the maker's service limit before any metal comes off; if it does not let ${who} stay, ${order}`;
 }
 
 /** What to bore to, once the pistons for it have been measured. */
@@ -134,8 +152,7 @@ function describeBore(
   const left = `${describeStepsLeft(plan.stepsLeft, 'oversize')}${spare}`;
   const pistons = 'get the pistons and measure them first, then';
   if (plan.inDoubt === undefined) return `${pistons} ${order}; ${left}`;
-  const who = plan.inDoubt.cylinders.map(({ name }) => name).join(', ');
-  return `${who} in doubt: find the maker's service limit before any metal comes off; if it does not let ${who} stay, ${pistons} ${order}; ${left}`;
+  return inDoubt(plan.inDoubt.cylinders, `${pistons} ${order}; ${left}`);
 }
 
 /** Shells to buy, or the wall to have them made with. */

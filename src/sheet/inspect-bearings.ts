@@ -66,6 +66,8 @@ export interface BearingReport {
   readonly matches: readonly ShellMatch[];
   /** What the wall of shells must be that are made for it, if the shelf has none and some wall does [m]. */
   readonly wallToSuit?: Span<Length>;
+  /** Shells made for the step that may fit, where none surely does: its clearance is nearer to a limit than it is measured to. */
+  readonly mayFit?: ShellMatch;
   /** The shells it gets, if the shelf has a spare pair that fits and is made for the step. */
   readonly shells?: ShellMatch;
 }
@@ -128,7 +130,10 @@ export function inspectBearings(
       const shells = handedOut[i];
       if (shells) return { ...report, shells };
       const wallToSuit = named(i, () => wallFor(measured[i] as Measured, journals, plan));
-      return wallToSuit ? { ...report, wallToSuit } : report;
+      const mayFit = report.matches.find(
+        (match) => match.finding.verdict === 'undecided' && madeFor(match, plan),
+      );
+      return { ...report, ...(wallToSuit && { wallToSuit }), ...(mayFit && { mayFit }) };
     }),
     pairsToBuy: plan.outcome === 'none' ? 0 : handedOut.filter((shells) => !shells).length,
   };

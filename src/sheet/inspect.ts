@@ -11,6 +11,7 @@ import { type CylinderReport, inspectCylinder } from './inspect-cylinder.js';
 import { inspectOil, type OilReport } from './inspect-oil.js';
 import { sheetLayout } from './layouts.js';
 import type { Sheet } from './sheet.js';
+import { type Unsettled, unsettledIn } from './unsettled.js';
 
 /** All findings on one engine: plain data that JSON carries unchanged. */
 export interface Inspection {
@@ -30,6 +31,8 @@ export interface Inspection {
   readonly cylinders: readonly CylinderReport[];
   /** What to bore to, if the sheet says what the maker bored to. */
   readonly boring?: BorePlan;
+  /** Findings that the readings do not decide, each with what would: measure these again first. */
+  readonly unsettled: readonly Unsettled[];
   /** The oil and its leak, if the sheet has them. */
   readonly oil?: OilReport;
 }
@@ -67,24 +70,28 @@ function inspectEngine(sheet: Sheet): Inspection {
     ),
   );
   const boring = boringOf(sheet, accuracy);
+  const floated =
+    play &&
+    namedFrom(
+      () => END_PLAY_NAMES,
+      () => endPlay(play.readings, { ...own(play.limits), ...certaintyOf('end play', accuracy) }),
+    );
   return {
     engine: sheet.engine,
     units: sheet.units,
     ...(rods && { rods }),
     ...(mains && { mains }),
-    ...(play && {
-      endPlay: namedFrom(
-        () => END_PLAY_NAMES,
-        () =>
-          endPlay(play.readings, {
-            ...own(play.limits),
-            ...certaintyOf('end play', accuracy),
-          }),
-      ),
-    }),
+    ...(floated && { endPlay: floated }),
     happened: sheet.happened ?? [],
     cylinders,
     ...(boring && { boring }),
+    unsettled: unsettledIn({
+      groups: [mains, rods].filter((group) => group !== undefined),
+      endPlay: floated,
+      cylinders,
+      boring,
+      accuracy,
+    }),
     ...(sheet.oil && { oil: oilOf(sheet.oil, measuredBearings([rods, mains])) }),
   };
 }

@@ -1,10 +1,10 @@
 // How what functions take from each other is laid out. Made by `npm run layouts` from the types.
 import { bearingAcceptanceLayout, clearanceExplanationLayout, filmDoubtLayout, filmFindingLayout, maxDilutionSpanLayout, oilSupplyLayout, roughnessLayout, shellMatchLayout, shellMaterialLayout, undersizeMismatchLayout, warmFilmLayout } from '../bearings/layouts.js';
-import { endPlayLayout, grindPlanLayout, servedGrindPlanLayout } from '../crankshaft/layouts.js';
+import { endPlayLayout, grindPlanLayout, nearlyServesLayout, servedGrindPlanLayout } from '../crankshaft/layouts.js';
 import { borePlanLayout, ringFilingLayout, servedBorePlanLayout } from '../cylinders/layouts.js';
 import type { Layout } from '../judging/internal.js';
 import { basisLayout, findingLengthLayout, namedRuleLayout, sizeOrSpanLayout, spanLayout } from '../judging/layouts.js';
-import { boreShapeLayout, diameterReadingLayout, oddReadingLayout, shapeLayout } from '../measuring/layouts.js';
+import { boreShapeLayout, diameterReadingLayout, oddReadingLayout, settlingLengthLayout, shapeLayout } from '../measuring/layouts.js';
 import { dilutionFindingLayout, fuelFractionSpanLayout, saeGradesLayout, thinningFindingLayout, timeToDilutionLayout, viscosityLineLayout, viscosityPointLayout } from '../oil/layouts.js';
 import { happeningLayout, instrumentsOfBenchLayout, journalKindLayout, shellPairsLayout, statedLimitsLengthLayout, warmthOfBenchLayout } from '../reading/layouts.js';
 
@@ -27,7 +27,7 @@ export const actionLayout = { by: 'kind', variants: [
   { fields: { kind: { oneOf: ['compare the housings'] }, journals: { list: { oneOf: ['mains', 'rods'] } } } },
   { fields: { kind: { oneOf: ['unknown oil'] }, flow: spanLayout } },
   { fields: { kind: { oneOf: ['grind'] }, journals: { oneOf: ['mains', 'rods'] }, plan: servedGrindPlanLayout, sound: { list: { fields: { name: 'string', undersize: 'number' } } } } },
-  { fields: { kind: { oneOf: ['no step serves'] }, journals: { oneOf: ['mains', 'rods'] }, defeatedBy: { list: 'string' } } },
+  { fields: { kind: { oneOf: ['no step serves'] }, journals: { oneOf: ['mains', 'rods'] }, defeatedBy: { list: 'string' }, 'nearly?': nearlyServesLayout } },
   { fields: { kind: { oneOf: ['fit shells'] }, bearing: 'string', match: shellMatchLayout, ifGround: 'boolean' } },
   { fields: { kind: { oneOf: ['buy shells'] }, journals: { oneOf: ['mains', 'rods'] }, undersize: 'number', pairs: 'number', ifGround: 'boolean', isGround: 'boolean', walls: { list: { fields: { bearing: 'string', wall: spanLayout } } } } },
   { fields: { kind: { oneOf: ['set the end play'] }, finding: findingLengthLayout } },
@@ -36,11 +36,13 @@ export const actionLayout = { by: 'kind', variants: [
   { fields: { kind: { oneOf: ['rebore'] }, cylinder: 'string', finding: findingLengthLayout, inDoubt: 'boolean' } },
   { fields: { kind: { oneOf: ['wrong piston'] }, cylinder: 'string', finding: findingLengthLayout } },
   { fields: { kind: { oneOf: ['ring'] }, cylinder: 'string', ring: ringReportLayout } },
+  { fields: { part: 'string', finding: findingLengthLayout, settling: settlingLengthLayout, kind: { oneOf: ['measure again'] } } },
 ] } satisfies Layout;
 export const fittedShellsLayout = { fields: { shells: 'string', undersize: 'number', clearance: spanLayout, explanation: clearanceExplanationLayout, agrees: 'boolean', 'housingToBlame?': 'number' } } satisfies Layout;
-export const bearingReportLayout = { fields: { name: 'string', shape: shapeLayout, 'readAgain?': { list: oddReadingLayout }, 'undersize?': 'number', findings: { list: findingLengthLayout }, 'fitted?': fittedShellsLayout, 'bent?': findingLengthLayout, 'soundAt?': 'number', matches: { list: shellMatchLayout }, 'wallToSuit?': spanLayout, 'shells?': shellMatchLayout } } satisfies Layout;
+export const bearingReportLayout = { fields: { name: 'string', shape: shapeLayout, 'readAgain?': { list: oddReadingLayout }, 'undersize?': 'number', findings: { list: findingLengthLayout }, 'fitted?': fittedShellsLayout, 'bent?': findingLengthLayout, 'soundAt?': 'number', matches: { list: shellMatchLayout }, 'wallToSuit?': spanLayout, 'mayFit?': shellMatchLayout, 'shells?': shellMatchLayout } } satisfies Layout;
 export const bearingGroupReportLayout = { fields: { kind: { oneOf: ['mains', 'rods'] }, plan: grindPlanLayout, bearings: { list: bearingReportLayout }, pairsToBuy: 'number' } } satisfies Layout;
 export const cylinderReportLayout = { fields: { name: 'string', shape: boreShapeLayout, 'readAgain?': { list: oddReadingLayout }, findings: { list: findingLengthLayout }, inDoubt: 'boolean', 'piston?': { fields: { clearance: spanLayout, 'finding?': findingLengthLayout } }, rings: { list: ringReportLayout } } } satisfies Layout;
+export const unsettledLayout = { fields: { part: 'string', finding: findingLengthLayout, settling: settlingLengthLayout } } satisfies Layout;
 export const hotOilLayout = { fields: { viscosity: 'number', grades: saeGradesLayout } } satisfies Layout;
 export const sampleReportLayout = { fields: { temperature: 'number', viscosity: 'number', clean: 'number', fuel: 'number', 'byLaw?': fuelFractionSpanLayout, 'hot?': { fields: { clean: hotOilLayout, now: hotOilLayout, leftGrade: 'boolean' } }, 'dilution?': dilutionFindingLayout, 'thinning?': thinningFindingLayout, fuelViscosity: { fields: { span: spanLayout, basis: basisLayout } } } } satisfies Layout;
 export const leftUntilLayout = { fields: { until: timeToDilutionLayout, fraction: 'number', setBy: { oneOf: ['film', 'limit', 'viscosity'] } } } satisfies Layout;
@@ -50,7 +52,7 @@ export const timeLeftLayout = { by: 'known', variants: [
 ] } satisfies Layout;
 export const leakReportLayout = { fields: { flow: spanLayout, basis: basisLayout, 'running?': 'number', evaporation: 'number', left: timeLeftLayout, 'flooded?': 'number' } } satisfies Layout;
 export const oilReportLayout = { fields: { 'sample?': sampleReportLayout, 'leak?': leakReportLayout, 'tolerance?': maxDilutionSpanLayout, 'film?': filmReportLayout, densityBasis: basisLayout } } satisfies Layout;
-export const inspectionLayout = { fields: { engine: 'string', units: { oneOf: ['inch', 'metric'] }, 'rods?': bearingGroupReportLayout, 'mains?': bearingGroupReportLayout, 'endPlay?': endPlayLayout, happened: { list: happeningLayout }, cylinders: { list: cylinderReportLayout }, 'boring?': borePlanLayout, 'oil?': oilReportLayout } } satisfies Layout;
+export const inspectionLayout = { fields: { engine: 'string', units: { oneOf: ['inch', 'metric'] }, 'rods?': bearingGroupReportLayout, 'mains?': bearingGroupReportLayout, 'endPlay?': endPlayLayout, happened: { list: happeningLayout }, cylinders: { list: cylinderReportLayout }, 'boring?': borePlanLayout, unsettled: { list: unsettledLayout }, 'oil?': oilReportLayout } } satisfies Layout;
 export const endPlaySheetLayout = { fields: { readings: { list: { fields: { pushed: 'number', pulled: 'number' } } }, 'limits?': statedLimitsLengthLayout } } satisfies Layout;
 export const crankshaftSheetLayout = { fields: { 'rodJournals?': journalKindLayout, 'mainJournals?': journalKindLayout, 'endPlay?': endPlaySheetLayout } } satisfies Layout;
 export const bearingSheetLayout = { fields: { name: 'string', journal: { fields: { readings: { list: diameterReadingLayout }, 'runout?': 'number' } }, housingBore: sizeOrSpanLayout, 'fittedShells?': 'string' } } satisfies Layout;

@@ -9,7 +9,7 @@ import { type Length, tradeUnit, type UnitSystem } from '../quantities/index.js'
 import { formatNumber } from '../quantities/internal.js';
 import { journalWords } from '../reading/index.js';
 import { actionsFrom } from './actions.js';
-import { boredIn } from './cylinder-actions.js';
+import { boredIn } from './bored.js';
 import { describeAction, describeRing } from './describe-action.js';
 import { describeOil } from './describe-oil.js';
 import type { Inspection } from './inspect.js';

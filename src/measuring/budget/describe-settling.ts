@@ -37,7 +37,15 @@ export function describeSettling<D extends Dimension>(
   budget?: readonly Contributor<D>[],
 ): string {
   guardWording(wording);
-  const settling = whatSettles(finding, budget);
+  return saySettling(whatSettles(finding, budget), finding, wording);
+}
+
+/** The same of what was found out before. */
+export function saySettling<D extends Dimension>(
+  settling: Settling<D>,
+  finding: Finding<D>,
+  wording: Wording,
+): string {
   const { dimension } = finding;
   const { units } = wording;
   switch (settling.outcome) {

@@ -1,0 +1,22 @@
+import type { Finding } from '../judging/index.js';
+import { worstOf } from '../judging/internal.js';
+import type { Inspection } from './inspect.js';
+import type { CylinderReport } from './inspect-cylinder.js';
+
+/** The worst finding that a bore fails, if it fails one. It is then machined and gets a piston and rings of its new size. */
+export function worstOfBore({ findings }: CylinderReport): Finding<'length'> | undefined {
+  return worstOf(findings);
+}
+
+/** The cylinders that are bored or sleeved, by name. They get pistons and rings of their new size. */
+export function boredIn({
+  cylinders,
+  boring,
+}: Pick<Inspection, 'cylinders' | 'boring'>): readonly string[] {
+  const byPlan =
+    boring === undefined || boring.outcome === 'none'
+      ? []
+      : boring.cylinders.filter(({ work }) => work !== 'use as it is').map(({ name }) => name);
+  const byFinding = cylinders.filter((report) => worstOfBore(report)).map(({ name }) => name);
+  return [...new Set([...byPlan, ...byFinding])];
+}

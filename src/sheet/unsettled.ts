@@ -1,0 +1,89 @@
+import type { EndPlay } from '../crankshaft/index.js';
+import type { BorePlan } from '../cylinders/index.js';
+import type { Finding } from '../judging/index.js';
+import { type Settling, whatSettles } from '../measuring/index.js';
+import { type Accuracy, budgetOf, type ReadFeature } from '../reading/index.js';
+import { boredIn } from './bored.js';
+import type { BearingGroupReport, BearingReport } from './inspect-bearings.js';
+import type { CylinderReport } from './inspect-cylinder.js';
+
+/** A finding that the readings do not decide, and what would. */
+export interface Unsettled {
+  /** The journal, cylinder or part that it is of. */
+  readonly part: string;
+  /** The size against its limits. */
+  readonly finding: Finding<'length'>;
+  /** What would settle it. */
+  readonly settling: Settling<'length'>;
+}
+
+/** What was inspected, and how well it is known. */
+interface Inspected {
+  readonly groups: readonly BearingGroupReport[];
+  readonly endPlay: EndPlay | undefined;
+  readonly cylinders: readonly CylinderReport[];
+  readonly boring: BorePlan | undefined;
+  readonly accuracy: Accuracy;
+}
+
+/** Every finding that better readings would decide, as far as something hangs on it. */
+export function unsettledIn({
+  groups,
+  endPlay,
+  cylinders,
+  boring,
+  accuracy,
+}: Inspected): readonly Unsettled[] {
+  const settle = (
+    part: string,
+    feature: ReadFeature,
+    finding: Finding<'length'> | undefined,
+    ofSize = 0,
+  ): readonly Unsettled[] => {
+    if (finding?.verdict !== 'undecided' || finding.uncertainty === undefined) return [];
+    const settling = whatSettles(finding, budgetOf(feature, accuracy, ofSize));
+    return [{ part, finding, settling }];
+  };
+  const bored = boredIn({ cylinders, ...(boring && { boring }) });
+  return [
+    ...settle('crankshaft', 'end play', endPlay?.finding),
+    ...groups.flatMap(({ plan, bearings }) =>
+      bearings.flatMap((bearing) => {
+        const { name, shape, bent, mayFit } = bearing;
+        return [
+          ...settle(name, 'runout', bent),
+          ...doubtfulShapes(bearing, plan).flatMap((one) => settle(name, 'journal shape', one)),
+          ...settle(name, 'oil clearance', asFound(bearing, plan), shape.largest),
+          ...settle(name, 'oil clearance', mayFit?.finding, shape.largest),
+        ];
+      }),
+    ),
+    ...cylinders.flatMap(({ name, shape, findings, piston, rings }) => [
+      ...findings.flatMap((one) => settle(name, 'bore shape', one)),
+      ...(bored.includes(name)
+        ? []
+        : [
+            ...settle(name, 'piston clearance', piston?.finding, shape.largest),
+            ...rings.flatMap((ring) =>
+              settle(`${name}, ${ring.name}`, 'ring gap', ring.filing.finding),
+            ),
+          ]),
+    ]),
+  ];
+}
+
+type GroupPlan = BearingGroupReport['plan'];
+
+/** The shape of a journal, where nothing else has it ground. */
+function doubtfulShapes(
+  { name, findings }: BearingReport,
+  plan: GroupPlan,
+): BearingReport['findings'] {
+  const doubts = plan.outcome === 'none' ? [] : (plan.inDoubt?.journals ?? []);
+  return doubts.some((doubt) => doubt.name === name) ? findings : [];
+}
+
+/** The clearance that a bearing was found with, where its journal stays as it is. */
+function asFound({ fitted }: BearingReport, plan: GroupPlan): Finding<'length'> | undefined {
+  return plan.outcome === 'use as it is' ? fitted?.explanation.finding : undefined;
+}
