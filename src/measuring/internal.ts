@@ -1,5 +1,6 @@
 // What the other rooms use of this one and users never see.
 export { describeDoubts, describeStepsLeft, outsideBy } from './describe-standing.js';
+export { dialReading } from './domains.js';
 export {
   type AmountRule,
   amountOr,

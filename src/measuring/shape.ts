@@ -68,7 +68,7 @@ export interface ShapeOptions {
 }
 
 /** One tenth, 0.0001 in: what a micrometer with a vernier resolves. */
-const TENTH = 2.54e-6 as Length;
+export const TENTH = 2.54e-6 as Length;
 /** Stations closer than a nanometre, angles closer than a microradian, are one. */
 export const SAME_PLACE = { station: NANOMETRE, angle: 1e-6 };
 

@@ -18,6 +18,7 @@ import { ringGapCards } from '../cylinders/ring-gap.cards.js';
 import type { FormulaCard } from '../judging/internal.js';
 import { sagittaCards } from '../measuring/sagitta.cards.js';
 import { shapeCards } from '../measuring/shape.cards.js';
+import { traceCards } from '../measuring/trace.cards.js';
 import { bigEndLoadCards } from '../motion/big-end-loads.cards.js';
 import { gasTraceCards } from '../motion/gas-trace.cards.js';
 import { pistonMotionCards } from '../motion/piston-motion.cards.js';
@@ -40,6 +41,7 @@ import { viscosityIndexCards } from '../oil/viscosity-index.cards.js';
 const everyCard = Object.freeze({
   ...shapeCards,
   ...sagittaCards,
+  ...traceCards,
   ...grindPlanCards,
   ...endPlayCards,
   ...clearanceCards,
