@@ -169,6 +169,7 @@ function groundFrom(
         journals: kind,
         plan: grindPlan(request),
         ...(ifTrue && { ifTrue: true as const }),
+        ...(judged.runout !== undefined && { promised: judged.runout }),
       },
     ],
   };

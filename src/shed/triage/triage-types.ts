@@ -99,6 +99,8 @@ export type TriageReason =
       readonly plan: GrindPlan;
       /** Whether that holds only if a bent crankshaft comes back true. */
       readonly ifTrue?: true;
+      /** The runout that a shop promises once the crankshaft is straight, which the plan counts with [m]. */
+      readonly promised?: Length;
     }
   | {
       /** A bent crankshaft: how true its journals will run once it is straight is not known. */
