@@ -40,16 +40,17 @@ const MOST = 500;
  *
  * How many lobes can be told depends on the widest gap between neighbouring readings: half a wave must be wider than
  * it. A gap of 10° shows up to 17 lobes, one of 45° up to three. What has more lobes than that is
- * there all the same, and is mistaken for fewer: only readings closer together tell.
+ * there all the same, and is mistaken for fewer lobes: only readings closer together tell.
  *
- * A micrometer sees even lobes at twice their height, and odd ones not at all ({@link twoPointOutOfRound}); what a dial over a
- * V-block makes of them tells {@link vBlockFactor}.
+ * A micrometer sees even lobes at twice their height, and odd ones not at all ({@link twoPointOutOfRound}). What a
+ * dial over a V-block makes of them is {@link vBlockFactor}.
  *
  * @param readings - at least three, all round the part, as it turned about its own axis
  * @param options - up to how many lobes
  * @returns mean, and amplitude and place of the lobes of each number
- * @throws {RebuildInputError} when a field is misspelt, a value is not finite or out of range, there are fewer than three
- * readings, an angle was read twice, the readings leave half a turn out, or more lobes are asked for than they show
+ * @throws {RebuildInputError} when a field is misspelt, a value is not finite or out of range, there are fewer than
+ * three readings, an angle was read twice, the readings leave half a turn out, or more lobes are asked for than
+ * they show
  * @see Source: Fourier's series, by least squares; worked checks in tests/published/roundness.test.ts
  * @example
  * ```ts

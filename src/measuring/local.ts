@@ -20,10 +20,10 @@ export interface Local {
 }
 
 /**
- * Moves points to their own middle. Two numbers that differ by less than the smaller are subtracted without an error, so
- * points far from the datum lose nothing; only then is anything squared.
+ * Moves points to their own middle. Two numbers that differ by less than the smaller are subtracted without an
+ * error, so points far from the datum lose nothing; only then is anything squared.
  */
-export function placesOf(points: readonly PlanePoint[]): Local {
+export function toLocal(points: readonly PlanePoint[]): Local {
   const [boxX, boxY] = [boxOf(points.map(({ x }) => x)), boxOf(points.map(({ y }) => y))];
   const widest = Math.max(boxX.width, boxY.width) as Length;
   guardLength('points', widest, [chordOfArc.least, chordOfArc.most], 'mm(25)');
@@ -73,8 +73,8 @@ function meanOfAll(values: Float64Array): number {
   return sum / values.length;
 }
 
-/** What the points look like from the centre of their circle, and how well they hold it. */
-export function asOneSees({ xs, ys }: Local, circle: Circle, uncertainty: number) {
+/** What the points look like from the centre of their circle, and how well they determine it. */
+export function qualityOf({ xs, ys }: Local, circle: Circle, uncertainty: number) {
   const n = xs.length;
   const [distances, angles, cosines, sines] = [0, 1, 2, 3].map(() => new Float64Array(n)) as [
     Float64Array,

@@ -2,7 +2,7 @@ import { guardFields, showLength, toleratedWear } from '../judging/internal.js';
 import { type Circle, leastSquaresCircle, minimumZone, type Zone } from '../numerics/index.js';
 import { type Angle, type Length, RebuildInputError } from '../quantities/index.js';
 import { largestOf, smallestOf } from '../quantities/internal.js';
-import { asOneSees, type Local, placesOf } from './local.js';
+import { type Local, qualityOf, toLocal } from './local.js';
 import { guardPoints, type PlanePoint, widestGap } from './trace.js';
 
 /** The least-squares circle of a trace. */
@@ -46,7 +46,10 @@ export type Roundness =
       readonly minimumZone: MinimumZone;
     }
   | {
-      /** The arc is so short that its scatter makes the radius uncertain by more than a twentieth, or that no zone is the narrowest. */
+      /**
+       * The arc is so short that its scatter makes the radius uncertain by more than a twentieth, or that no zone
+       * is the narrowest.
+       */
       readonly outcome: 'arc too short';
       /** The angle at the centre that the points span, as far as the centre is known [rad]. */
       readonly arc: Angle;
@@ -58,7 +61,10 @@ export type Roundness =
 
 /** What may be told about the points. */
 export interface RoundnessOptions {
-  /** Standard uncertainty of a point along the radius, where the points scatter less than that; by default their scatter alone tells [m]. */
+  /**
+   * Standard uncertainty of a point along the radius, where the points scatter less than that; by default their
+   * scatter alone tells [m].
+   */
   readonly pointUncertainty?: Length;
 }
 
@@ -73,19 +79,22 @@ const AS_STRAIGHT = 0.5;
  * How round a part is: its least-squares circle and its minimum zone, from points anywhere around it. What
  * a micrometer calls out-of-round is a difference of diameters; here it is one of radii, and odd lobes show.
  *
- * Points may cover a part of the turn only. The shorter their arc, the less they tell of the radius, and the result
- * says so. They may also lie far from the datum: they are centred first, and then nothing is lost that the numbers
- * held. A double holds 0.1 pm at 1 km.
+ * The points may cover only a part of the turn. The shorter their arc, the less they tell of the radius, and the
+ * result says so. They may also lie far from the datum: they are centred first, so nothing is lost that the numbers
+ * held. At 1 km a number resolves 0.1 pm.
  *
- * The minimum zone is found from the least-squares centre, by exchange to four contacts, outer and inner by turns: no small
- * shift of its centre makes it narrower. On a part that is nearly round and was traced most of the way round there is no other.
+ * The search for the minimum zone starts at the least-squares centre and ends with four contacts, outer and inner
+ * by turns: no small shift of the centre makes the zone narrower. A part that is nearly round, and was traced most
+ * of the way round, has only one such zone.
  *
  * @param points - at least four points, in any order, none twice [m]
  * @param options - how well each point is known
  * @returns both circles with their radial out-of-round, the arc, and whether it is long enough
- * @throws {RebuildInputError} when a field is misspelt, a value is not finite or out of range, there are fewer than four
- * points, a point is given twice, the points span more than a part can, lie on one line, or lie as well on a line as on any circle
- * @see Source: Gander, Golub and Strebel, BIT 34 (1994); ISO 12181-1; worked checks in tests/published/roundness.test.ts
+ * @throws {RebuildInputError} when a field is misspelt, a value is not finite or out of range, there are fewer than
+ * four points, a point is given twice, the points span more than a part can, lie on one line, or lie as well on a
+ * line as on any circle
+ * @see Source: Gander, Golub and Strebel, BIT 34 (1994); ISO 12181-1; worked checks in
+ * tests/published/roundness.test.ts
  * @example
  * ```ts
  * const threeLobes = Array.from({ length: 36 }, (_, i) => ({
@@ -104,11 +113,11 @@ export function roundness(
   const { pointUncertainty = 0 as Length } = options;
   toleratedWear('options.pointUncertainty', pointUncertainty);
   guardPoints(points, 4);
-  const local = placesOf(points);
+  const local = toLocal(points);
   if (local.isStraight) throw onALine(points, 'lie on one line');
   const circle = leastSquaresCircle(local.xs, local.ys);
   if (!circle) throw onALine(points, STRAIGHT);
-  const view = asOneSees(local, circle, pointUncertainty / local.scale);
+  const view = qualityOf(local, circle, pointUncertainty / local.scale);
   if (!(view.radiusUncertainty < AS_STRAIGHT * circle.radius)) throw onALine(points, STRAIGHT);
   const [nearest, farthest] = extremesOf(view.distances);
   const leastSquares: LeastSquaresCircle = {
@@ -136,7 +145,10 @@ function zoneIn(local: Local, zone: Zone): MinimumZone {
   };
 }
 
-/** The narrowest of the zones found from several centres on the axis of a short arc, where there may be more than one. */
+/**
+ * The narrowest of the zones found from several centres on the axis of a short arc, where there may be more than
+ * one.
+ */
 function narrowestOf(local: Local, circle: Circle): Zone | undefined {
   const zones = [1, 0.5, 0.75, 1.5, 3].flatMap(
     (share) => minimumZone(local.xs, local.ys, { x: share * circle.x, y: share * circle.y }) ?? [],

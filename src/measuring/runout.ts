@@ -8,39 +8,43 @@ import { wavesIn } from './waves.js';
 export interface Runout {
   /** Full indicator reading: largest less smallest of the readings [m]. */
   readonly total: Length;
-  /** How far the surface stands off the axis it turned on, on the radius: half of what that adds to the reading [m]. */
+  /**
+   * How far the surface stands off the axis it turned on, on the radius: half of what that adds to the reading [m].
+   */
   readonly eccentricity: Length;
   /** Which way it stands off: where the dial would read most, counted from the mark on the part [rad]. */
   readonly direction: Angle;
   /**
-   * Largest less smallest of what the eccentricity leaves: the radial out-of-round under the dial, as far as the readings
-   * show it. Absent of three readings, which leave nothing to tell it by [m].
+   * Largest less smallest of what the eccentricity leaves: the radial out-of-round under the dial, as far as the
+   * readings show it. Absent of three readings, which leave nothing to tell it by [m].
    */
   readonly outOfRound?: Length;
   /**
-   * The full indicator reading that `grindPlan` takes as the runout of a journal: the total, or twice the eccentricity where
-   * the readings missed its highest or lowest place [m].
+   * The full indicator reading that `grindPlan` takes as the runout of a journal: the total, or twice the
+   * eccentricity where the readings missed its highest or lowest place [m].
    */
   readonly toGrind: Length;
 }
 
 /**
- * Runout of a round surface from dial readings around it, told apart into standing off its axis and being out of round.
- * The eccentricity is that of the one wave round the part that comes nearest to the readings by least squares, at equal
- * angles or not.
+ * Runout of a round surface from dial readings around it, told apart into standing off its axis and being out of
+ * round. The eccentricity is that of the one wave round the part that comes nearest to the readings by least
+ * squares, at equal angles or not.
  *
  *     eccentricity = sqrt((reading_1 - reading_3)² + (reading_2 - reading_4)²) / 2   of four readings a quarter turn apart
  *     total = 2 * eccentricity   of a round surface, read at its highest and its lowest place
  *
- * Turn the shaft by hand, never under power with a dial or a hand near it, and stop for each reading. On V-blocks or rollers the
- * journals it rests on lift the shaft by their own out-of-round, and a dial against a worn centre hole reads the hole.
- * Four readings a quarter turn apart may miss an oval altogether; eight at equal steps show it.
+ * Turn the shaft by hand, never under power with a dial or a hand near it, and stop for each reading. On V-blocks
+ * or rollers the journals it rests on lift the shaft by their own out-of-round, and a dial against a worn centre
+ * hole reads the hole. Four readings a quarter turn apart may miss an oval altogether; eight at equal steps show
+ * it.
  *
  * @param readings - at least three angles with no gap of half a turn, best eight at equal steps
  * @returns total, eccentricity and its direction, out-of-round, and what a grinder counts with
- * @throws {RebuildInputError} when a field is misspelt, a value is not finite or out of range, there are fewer than three
- * readings, an angle was read twice, or the readings leave half a turn out
- * @see Source: least squares; half the reading: TM 10-3930-653-14&P; worked checks in tests/published/roundness.test.ts
+ * @throws {RebuildInputError} when a field is misspelt, a value is not finite or out of range, there are fewer than
+ * three readings, an angle was read twice, or the readings leave half a turn out
+ * @see Source: least squares; half the reading: TM 10-3930-653-14&P; worked checks in
+ * tests/published/roundness.test.ts
  * @example
  * ```ts
  * const read = runout([
@@ -49,7 +53,7 @@ export interface Runout {
  * ]);
  * format(read.total, thou); // "4.0 thou"
  * format(read.eccentricity, thou); // "2.0 thou"
- * format(read.direction, degree); // "0.0°"
+ * format(read.direction, degree); // "0.0 deg"
  * ```
  */
 export function runout(readings: readonly DialReading[]): Runout {

@@ -42,7 +42,10 @@ export type BendVerdict =
       readonly outcome: 'true';
     }
   | {
-      /** The dial moves, but no station stands off the axis: the surface is out of round, and the shaft is not seen to be bent. */
+      /**
+       * The dial moves, but no station stands off the axis: the surface is out of round, and the shaft is not seen
+       * to be bent.
+       */
       readonly outcome: 'out-of-round';
     }
   | {
@@ -60,7 +63,10 @@ export type BendVerdict =
   | {
       /** Bent evenly along its length. */
       readonly outcome: 'bow';
-      /** How far the shaft stands off halfway between its supports, on the radius: half of the full indicator reading there [m]. */
+      /**
+       * How far the shaft stands off halfway between its supports, on the radius: half of the full indicator
+       * reading there [m].
+       */
       readonly amount: Length;
       /** Which way it stands off, from the mark on the shaft [rad]. */
       readonly direction: Angle;
@@ -68,7 +74,9 @@ export type BendVerdict =
   | {
       /** It stands off its axis, but how it is bent the readings do not tell. */
       readonly outcome: 'undecided';
-      /** Why not. Where neither shape fits, it has more than one bend, or its journals were not ground on one axis. */
+      /**
+       * Why not. Where neither shape fits, it has more than one bend, or its journals were not ground on one axis.
+       */
       readonly because: BendDoubt;
       /** The most that any station stands off, on the radius; between the stations it may be more [m]. */
       readonly mostRead: Length;
@@ -84,24 +92,28 @@ const STATIONS_FOR_A_SHAPE = 3;
 const RULED_OUT = 2;
 
 /**
- * Whether a shaft held at two supports is bent, and how: kinked at one place, bowed along its length, or not bent but out
- * of round under the dial. It compares how far and which way each station stands off the axis with both shapes:
+ * Whether a shaft held at two supports is bent, and how: kinked at one place, bowed along its length, or not bent
+ * but out of round under the dial. It compares how far and which way each station stands off the axis with both
+ * shapes:
  *
  *     kink: amount * (station - supports.min) / (at - supports.min)   up to the kink, and straight back past it
  *     bow:  4 * amount * (station - supports.min) * (supports.max - station) / (supports.max - supports.min)²
  *
- * A shape counts as seen only if every station lies on it as near as the instrument tells, and the other shape is ruled out,
- * lying twice as far off. Anything else is undecided and names the next place to read; with fewer than three stations it always is.
+ * A shape counts as seen only if every station lies on it as near as the instrument tells, and the other shape is
+ * ruled out, lying twice as far off. Anything else is undecided and names the next place to read; with fewer than
+ * three stations it always is.
  *
- * Turn the shaft by hand. On V-blocks, the journals it rests on must be round: their out-of-round moves every station. Give the
- * supports where the blocks or centres touch. A shaft that is straightened is read again, and its diameters too.
+ * Turn the shaft by hand. On V-blocks, the journals it rests on must be round: their out-of-round moves every
+ * station. Give the supports where the blocks or centres touch. A shaft that is straightened is read again, and its
+ * diameters too.
  *
  * @param shaft - where it is held, and what the dial showed at stations between the supports or past them
  * @returns how it is bent, where and by how much, or what to read to find out
- * @throws {RebuildInputError} when a field is misspelt, a value is not finite or out of range, there is no station, a
- * station was read twice, a station is a support, the supports are one place, a station has fewer than three readings, an
- * angle was read twice, or readings leave half a turn out
- * @see Source: half the reading: TM 10-3930-653-14&P; shapes: geometry; worked checks in tests/published/roundness.test.ts
+ * @throws {RebuildInputError} when a field is misspelt, a value is not finite or out of range, there is no station,
+ * a station was read twice, a station is a support, the supports are one place, a station has fewer than three
+ * readings, an angle was read twice, or readings leave half a turn out
+ * @see Source: half the reading: TM 10-3930-653-14&P; shapes: geometry; worked checks in
+ * tests/published/roundness.test.ts
  * @example
  * ```ts
  * const turn = (high: number) => [90, 180, 270, 360].map((at) => ({

@@ -16,7 +16,7 @@ import { largestOf, smallestOf } from '../quantities/internal.js';
 export interface DiameterReading {
   /** Where along the part: distance from a datum of your own, such as the flywheel side or the deck [m]. */
   readonly station: Length;
-  /** Where around the part. Half a turn apart is the same diameter [rad]. */
+  /** Where around the part; best 0, 60 and 120°. Half a turn apart is the same diameter [rad]. */
   readonly angle: Angle;
   /** What the instrument showed [m]. */
   readonly diameter: Length;
@@ -28,7 +28,7 @@ export interface StationShape {
   readonly station: Length;
   /** Mean of the diameters there [m]. */
   readonly mean: Length;
-  /** Largest minus smallest diameter there [m]. */
+  /** Largest minus smallest diameter there, as two points see it [m]. */
   readonly outOfRound: Length;
 }
 
@@ -43,13 +43,16 @@ export interface LineShape {
 /** How the mean diameter runs along the part. */
 export type Form = 'straight' | 'tapered' | 'barrel' | 'hourglass';
 
-/** Size and shape of a round part, from readings on at least two stations and two angles. */
+/**
+ * Size and shape of a round part, from readings on at least two stations and two angles. They are two-point readings: they
+ * see no odd lobes, and two angles may miss all of an oval. Read at 0, 60 and 120°: {@link shareOfOvalSeen}.
+ */
 export interface Shape {
   /** Smallest diameter read anywhere [m]. */
   readonly smallest: Length;
   /** Largest diameter read anywhere [m]. */
   readonly largest: Length;
-  /** Worst out-of-round of any station [m]. */
+  /** Worst two-point out-of-round of any station: a difference of diameters, and blind to odd lobes [m]. */
   readonly outOfRound: Length;
   /** Worst taper of any line [m]. */
   readonly taper: Length;

@@ -30,12 +30,13 @@ const POINT = ['x', 'y'] as const;
  *     x = (radius + reading) * cos(angle)
  *     y = (radius + reading) * sin(angle)
  *
- * A part in a V-block is lifted by its own lobes, so that such a dial does not show its radius: see {@link vBlockFactor}.
+ * A part in a V-block is lifted by its own lobes, so that such a dial does not show its radius: see {@link
+ * vBlockFactor}.
  *
  * @param dial - the radius where the dial shows nothing, and what it showed around the part
  * @returns a point for each reading, about the axis that the part was turned on
- * @throws {RebuildInputError} when a field is misspelt, a value is not finite or out of range, there is no reading, or
- * an angle was read twice
+ * @throws {RebuildInputError} when a field is misspelt, a value is not finite or out of range, there is no reading,
+ * or an angle was read twice
  * @see Source: geometry; worked check in tests/published/roundness.test.ts
  * @example
  * ```ts

@@ -16,14 +16,14 @@ import { type DialReading, guardDial, onceRound } from './trace.js';
  *
  *     outOfRound = abs((reading_1 + reading_3) - (reading_2 + reading_4))   of readings a quarter turn apart
  *
- * It is blind to odd lobes: where one side of a diameter stands out, the other lies in. A part with three lobes, as a
- * three-jaw chuck leaves it, may be out of round by any amount and read the same all round. Of even lobes it reads twice their
- * height on the radius. What is off its axis reads true.
+ * It is blind to odd lobes: where one side of a diameter stands out, the other lies in. A part with three lobes, as
+ * a three-jaw chuck leaves it, may be out of round by any amount and read the same all round. Even lobes read twice
+ * their height on the radius. It does not matter whether the part ran true as it was traced.
  *
  * @param readings - a trace all round, each reading with another half a turn from it, at least two such pairs
  * @returns largest less smallest diameter [m]
- * @throws {RebuildInputError} when a field is misspelt, a value is not finite or out of range, there are fewer than four
- * readings, an angle was read twice, or a reading has none half a turn from it
+ * @throws {RebuildInputError} when a field is misspelt, a value is not finite or out of range, there are fewer than
+ * four readings, an angle was read twice, or a reading has none half a turn from it
  * @see Source: geometry; worked checks in tests/published/roundness.test.ts
  * @example
  * ```ts
@@ -84,17 +84,17 @@ function lacksOpposite(readings: readonly DialReading[]): RebuildInputError {
 }
 
 /**
- * The share of an oval that diameters at some angles are sure to show, whichever way the oval lies. Two angles may miss all of
- * it, whatever they are: an oval lying at 45° reads the same at 0° and at 90°. Three angles 60° apart show
- * three quarters of it at the worst.
+ * The share of an oval that diameters at some angles are sure to show, whichever way the oval lies. Any two angles
+ * may miss all of it: an oval that lies at 45° reads the same at 0° and at 90°. Three angles 60° apart show at
+ * least three quarters of it.
  *
- * The diameters of an oval go through a whole wave in half a turn. With every angle doubled, the readings are the
- * shadows of points on a circle, and the share is half the least width of their shadow:
+ * The diameters of an oval go through one whole wave in half a turn. So double every angle and mark it on a circle of
+ * radius 1: the share is half the least width of the polygon of these marks.
  *
  *     share = (1 + cos(π / angles)) / 2   of an odd number of angles, evenly spaced in half a turn
  *     share = cos(π / angles)             of an even number of them
  *
- * Odd lobes are seen at no angles: {@link twoPointOutOfRound}.
+ * No angles show odd lobes: {@link twoPointOutOfRound}.
  *
  * @param angles - where diameters are read; half a turn apart is the same diameter, and counts once [rad]
  * @returns the share that shows at the worst, of the largest less the smallest diameter [-]
@@ -114,7 +114,7 @@ export function shareOfOvalSeen(angles: readonly Angle[]): Ratio {
     .sort((a, b) => a - b)
     .filter((at, k, all) => k === 0 || at - (all[k - 1] as number) > 2 * SAME_PLACE.angle);
   if (doubled.length < 3) return 0 as Ratio;
-  // The shadow is narrowest square to one side of the polygon; the corner farthest from that side ends it.
+  // The polygon is narrowest from one of its sides to the corner farthest from that side.
   let far = 0;
   const widths = doubled.map((from, k) => {
     const last = k + 1 === doubled.length;

@@ -55,6 +55,7 @@ const rootOfSquares = (values: readonly number[]): number =>
 
 function crestOf(phase: number, times: number): number {
   const turn = (2 * Math.PI) / times;
-  const crest = phase / times;
-  return crest < 0 ? (crest + turn) % turn : crest;
+  const crest = phase < 0 ? phase / times + turn : phase / times;
+  // Rounding must not turn 0° into 360°.
+  return turn - crest < 1e-9 ? 0 : crest;
 }

@@ -11,9 +11,10 @@ export const AS_GOOD_AS_STRAIGHT = 1e6;
 const MOST_STEPS = 200;
 
 /**
- * The circle with the least sum of squared distances to the points, measured square to the circle (Gauss
- * and Newton, damped by Levenberg and Marquardt, from Taubin's algebraic fit, which is also good on short arcs). Undefined
- * where a straight line serves as well. The radius is the mean distance from the centre, so two unknowns are left.
+ * The circle with the least sum of squared distances to the points, measured square to the circle (Gauss and
+ * Newton, damped by Levenberg and Marquardt, from Taubin's algebraic fit, which is also good on short arcs).
+ * Undefined where a straight line serves as well. The radius is the mean distance from the centre, so two unknowns
+ * are left.
  *
  * @param xs - abscissas, with their mean near 0 and their spread near 1
  * @param ys - ordinates likewise

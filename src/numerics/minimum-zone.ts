@@ -14,10 +14,10 @@ const MOST_STEPS = 100;
 
 /**
  * The narrowest zone between two circles about one centre, near a centre that is nearly right. About a centre, the
- * distances of the points are straight-line functions of a small shift, so the best shift is Chebyshev's
- * problem of one wave round the circle. It is solved exactly, by exchange of four points with residuals of
- * alternate sign (Remez, Stiefel), and again about the new centre, until four contacts alternate: no shift of such a centre makes the
- * zone narrower. Undefined where the zone gets ever narrower as the centre goes away: two straight lines.
+ * distances of the points are straight-line functions of a small shift, so the best shift is Chebyshev's problem of
+ * one wave round the circle. It is solved exactly, by exchange of four points with residuals of alternate sign
+ * (Remez, Stiefel), and again about the new centre, until four contacts alternate: no shift of such a centre makes
+ * the zone narrower. Undefined where the zone gets ever narrower as the centre goes away: two straight lines.
  *
  * @param xs - abscissas, with their mean near 0 and their spread near 1
  * @param ys - ordinates likewise
