@@ -103,12 +103,26 @@ export function qualityOf({ xs, ys }: Local, circle: Circle, uncertainty: number
   }
   const determinant = a * c - b * b;
   const largest = (a + c) / 2 + Math.hypot((a - c) / 2, b);
-  const sigma = Math.max(Math.sqrt(square / (n - 3)), uncertainty) / Math.sqrt(n);
+  const own = Math.sqrt(square / (n - 3));
+  const sigma = Math.max(own, uncertainty) / Math.sqrt(n);
+  const within = Math.max(studentFactor(n - 3) * own, 2 * uncertainty) / Math.sqrt(n);
+  const radiusFactor = Math.sqrt(1 + (u * u * c - 2 * u * v * b + v * v * a) / determinant);
   return {
     distances,
     angles,
     scatter: Math.sqrt(square / n),
     centreUncertainty: sigma * Math.sqrt(largest / determinant),
-    radiusUncertainty: sigma * Math.sqrt(1 + (u * u * c - 2 * u * v * b + v * v * a) / determinant),
+    radiusUncertainty: sigma * radiusFactor,
+    /** Within how much the radius is known, at 95 %. */
+    radiusWithin: within * radiusFactor,
   };
 }
+
+/** Student's factors at 95 % for one degree of freedom and more (JCGM 100:2008, table G.2, from memory). */
+const STUDENT = [12.71, 4.3, 3.18, 2.78, 2.57, 2.45, 2.36, 2.31];
+
+/**
+ * How many standard deviations reach 95 %: a few points may lie on a circle by luck, and then scatter less than
+ * they are out.
+ */
+const studentFactor = (freedom: number): number => STUDENT[freedom - 1] ?? 2.26;

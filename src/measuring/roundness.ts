@@ -47,10 +47,10 @@ export type Roundness =
     }
   | {
       /**
-       * The arc is so short that its scatter makes the radius uncertain by more than a twentieth, or that no zone
-       * is the narrowest.
+       * The radius is not known within a tenth, at 95 %: the arc is too short for its scatter, or the points are
+       * too few. Or no zone is the narrowest.
        */
-      readonly outcome: 'arc too short';
+      readonly outcome: 'undecided';
       /** The angle at the centre that the points span, as far as the centre is known [rad]. */
       readonly arc: Angle;
       /** The circle nearest to all points, for what it is worth. */
@@ -70,10 +70,8 @@ export interface RoundnessOptions {
 
 const OPTIONS = ['pointUncertainty'] as const;
 
-/** A radius less certain than this share of itself, one standard deviation, is no radius to work by. */
-const UNCERTAIN = 0.05;
-/** Past this share, two standard deviations reach a straight line. */
-const AS_STRAIGHT = 0.5;
+/** A radius not known within this share of itself, at 95 %, is no radius to work by. */
+const UNCERTAIN = 0.1;
 
 /**
  * How round a part is: its least-squares circle and its minimum zone, from points anywhere around it. What
@@ -118,7 +116,8 @@ export function roundness(
   const circle = leastSquaresCircle(local.xs, local.ys);
   if (!circle) throw onALine(points, STRAIGHT);
   const view = qualityOf(local, circle, pointUncertainty / local.scale);
-  if (!(view.radiusUncertainty < AS_STRAIGHT * circle.radius)) throw onALine(points, STRAIGHT);
+  // Known within less than itself, or a straight line will do.
+  if (!(view.radiusWithin < circle.radius)) throw onALine(points, STRAIGHT);
   const [nearest, farthest] = extremesOf(view.distances);
   const leastSquares: LeastSquaresCircle = {
     centre: local.back(circle),
@@ -129,10 +128,10 @@ export function roundness(
     centreUncertainty: local.size(view.centreUncertainty),
   };
   const arc = (2 * Math.PI - widestGap(view.angles)) as Angle;
-  const isKnown = view.radiusUncertainty <= UNCERTAIN * circle.radius;
+  const isKnown = view.radiusWithin <= UNCERTAIN * circle.radius;
   const zone = isKnown ? minimumZone(local.xs, local.ys, circle) : narrowestOf(local, circle);
-  if (!zone) return { outcome: 'arc too short', arc, leastSquares };
-  const outcome = isKnown ? 'determined' : 'arc too short';
+  if (!zone) return { outcome: 'undecided', arc, leastSquares };
+  const outcome = isKnown ? 'determined' : 'undecided';
   return { outcome, arc, leastSquares, minimumZone: zoneIn(local, zone) };
 }
 

@@ -5,8 +5,13 @@ import {
   grindPlan,
   inch,
   journalShape,
+  pointsFromDial,
   ringGapAlongBore,
+  roundness,
+  runout,
+  shareOfOvalSeen,
   thou,
+  twoPointOutOfRound,
   undersizeSteps,
 } from 'crankwright';
 import { inspect, readSheet } from 'crankwright/sheet';
@@ -32,6 +37,21 @@ describe('two hundred thousand', () => {
     expect(outOfRound).toBeCloseTo(inch(0.001), 12);
     expect(taper).toBeCloseTo(inch(0.0005), 12);
     expect([stations.length, lines.length]).toEqual([2, MANY / 2]);
+  });
+
+  it('points and readings round a part tell its roundness and its runout', () => {
+    const round = Array.from({ length: MANY }, (_, i) => ({
+      angle: degree((360 * i) / MANY),
+      reading: thou(Math.cos((4 * Math.PI * i) / MANY)),
+    }));
+    expect(runout(round).total).toBeCloseTo(thou(2), 12);
+    expect(twoPointOutOfRound(round)).toBeCloseTo(thou(4), 12);
+    expect(shareOfOvalSeen(round.map(({ angle }) => angle))).toBeCloseTo(1, 6);
+    const { leastSquares, minimumZone } = roundness(
+      pointsFromDial({ radius: inch(1), readings: round }),
+    );
+    expect(leastSquares.radialOutOfRound).toBeCloseTo(thou(2), 12);
+    expect(minimumZone?.radialOutOfRound).toBeCloseTo(thou(2), 12);
   });
 
   it('turns of a shaft tell its end play', () => {

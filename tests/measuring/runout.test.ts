@@ -42,6 +42,13 @@ describe('two points', () => {
     );
   });
 
+  it('at 0 and 90 degrees read nothing of an oval that lies at 45', () => {
+    const oval = (steps: number) =>
+      twoPointOutOfRound(turn(steps, (angle) => thou(1) * Math.cos(2 * angle - Math.PI / 2)));
+    expect(oval(4)).toBeCloseTo(0, 15);
+    expect(oval(8)).toBeCloseTo(thou(4), 12);
+  });
+
   it('are sure to see the share of an oval that is told, and at some place see no more', () => {
     const sets = fc.array(fc.double({ min: 0, max: Math.PI, noNaN: true }), {
       minLength: 1,
