@@ -32,8 +32,11 @@ export interface StationRunout extends Omit<Runout, 'toGrind'> {
 /** Why it is not decided whether a shaft is kinked or bowed. */
 export type BendDoubt = 'too few stations' | 'both fit' | 'neither fits';
 
-/** Whether and how a shaft is bent, with every station in order along it. */
-export type Bend = BendVerdict & { readonly stations: readonly StationRunout[] };
+/** Whether and how a shaft is bent, and how each station runs. */
+export type Bend = BendVerdict & {
+  /** Every station, in order along the shaft. */
+  readonly stations: readonly StationRunout[];
+};
 
 /** Whether and how a shaft is bent. */
 export type BendVerdict =
