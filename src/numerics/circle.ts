@@ -23,6 +23,7 @@ export function leastSquaresCircle(xs: Float64Array, ys: Float64Array): Circle |
   let [x, y] = taubin(xs, ys);
   let here = normalAt(xs, ys, x, y);
   let damping = 1e-6;
+  let last = Infinity;
   for (let step = 0; step < MOST_STEPS; step++) {
     if (!(Math.hypot(x, y) < AS_GOOD_AS_STRAIGHT)) return undefined;
     const uu = here.uu + damping;
@@ -31,10 +32,13 @@ export function leastSquaresCircle(xs: Float64Array, ys: Float64Array): Circle |
     const dx = (here.ug * vv - here.vg * here.uv) / determinant;
     const dy = (here.vg * uu - here.ug * here.uv) / determinant;
     const next = normalAt(xs, ys, x + dx, y + dy);
-    if (next.square <= here.square * (1 + 1e-14)) {
+    // Close to the end the sum of squares is flat and tells nothing through its rounding; the steps still do.
+    if (next.square <= here.square * (1 + 1e-9) + 1e-30) {
       [x, y, here] = [x + dx, y + dy, next];
       damping /= 10;
-      if (Math.hypot(dx, dy) <= 1e-15 * (1 + here.radius)) break;
+      const moved = Math.hypot(dx, dy) / (1 + here.radius);
+      if (moved <= 1e-16 || (moved <= 1e-12 && moved >= last / 2)) break;
+      last = moved;
     } else {
       damping *= 10;
       if (damping > 1e6) break;
