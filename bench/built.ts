@@ -24,6 +24,7 @@ export const {
   mm,
   oilClearance,
   ratio,
+  roundness,
   rpm,
   solveReynolds,
   valueIn,

@@ -1,12 +1,5 @@
 import { lengthDomain } from '../judging/internal.js';
 
-/** What a dial shows with the shaft pushed to one end: either side of the zero it was set to. */
-export const dialReading = /* @__PURE__ */ lengthDomain({
-  least: -0.01,
-  most: 0.01,
-  example: 'thou(6)',
-});
-
 /** What end play may be limited to. */
 export const endPlayLimit = /* @__PURE__ */ lengthDomain({
   least: 0,

@@ -1,5 +1,5 @@
 import { card } from '../judging/internal.js';
-import { dialReading } from './domains.js';
+import { dialReading } from '../measuring/internal.js';
 import { endPlay } from './end-play.js';
 
 const dial = { domain: dialReading, usual: [-0.001, 0.001] } as const;

@@ -6,9 +6,10 @@ import {
   judgeSpan,
   ownLimitsOr,
 } from '../judging/internal.js';
+import { dialReading } from '../measuring/internal.js';
 import { type Length, thou } from '../quantities/index.js';
 import { largestOf, smallestOf } from '../quantities/internal.js';
-import { dialReading, endPlayLimit } from './domains.js';
+import { endPlayLimit } from './domains.js';
 
 /** A dial read with the shaft pushed one way, then the other. */
 export interface EndPlayReading {

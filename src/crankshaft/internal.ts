@@ -2,6 +2,6 @@
 
 export { judgeRunout } from './bend.js';
 export { nameUndersize } from './describe-grind-plan.js';
-export { dialReading, shimThickness, thrustFaceWidth } from './domains.js';
+export { shimThickness, thrustFaceWidth } from './domains.js';
 export { endPlayLimits } from './end-play.js';
 export { guardJournalOfKind, guardMinimumOfKind } from './grind-request.js';

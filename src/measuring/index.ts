@@ -1,5 +1,5 @@
 /**
- * From readings to size and shape: journals and bores, and how far a reading may be off.
+ * From readings to size and shape: journals and bores, roundness, runout and bend, and how far a reading may be off.
  *
  * @packageDocumentation
  */
@@ -28,11 +28,33 @@ export { type Bettering, type Settling, whatSettles } from './budget/settling.js
 export type { WarmthOfReading } from './budget/temperature.js';
 export { describeOddReading } from './describe-odd-reading.js';
 export { type EngineMaterial, type MeanExpansion, meanExpansion } from './expansion.js';
+export {
+  type Harmonics,
+  type HarmonicsOptions,
+  harmonics,
+  type Lobes,
+} from './harmonics.js';
 export { journalShape } from './journal.js';
 export { type OddReading, type OddReadingOptions, oddReadings } from './odd-readings.js';
 export type { DiameterReading } from './readings.js';
 export type { Repeats } from './repeats.js';
+export {
+  type LeastSquaresCircle,
+  type MinimumZone,
+  type Roundness,
+  type RoundnessOptions,
+  roundness,
+} from './roundness.js';
+export { type Runout, runout } from './runout.js';
 export { radiusFromSagitta } from './sagitta.js';
+export {
+  type Bend,
+  type BendDoubt,
+  type BendStation,
+  type BendVerdict,
+  bend,
+  type StationRunout,
+} from './shaft-bend.js';
 export type {
   Form,
   LineShape,
@@ -47,3 +69,6 @@ export {
   sizeAt20C,
 } from './size-at-20c.js';
 export type { InDoubt } from './standing.js';
+export { type DialReading, type PlanePoint, pointsFromDial } from './trace.js';
+export { shareOfOvalSeen, twoPointOutOfRound } from './two-point.js';
+export { vBlockFactor } from './v-block.js';

@@ -8,6 +8,7 @@ export {
   outsideBy,
 } from './describe-standing.js';
 export {
+  dialReading,
   instrumentError,
   linearExpansion,
   partTemperature,

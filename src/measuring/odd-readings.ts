@@ -5,6 +5,7 @@ import { type Length, RebuildInputError } from '../quantities/index.js';
 import { largestOf, smallestOf } from '../quantities/internal.js';
 import { statedUncertainty } from './domains.js';
 import { type DiameterReading, groupBy, guardReadings } from './readings.js';
+import { TENTH } from './shape.js';
 
 /** What may be told to the search for readings that do not fit. */
 export interface OddReadingOptions {
@@ -36,8 +37,6 @@ export interface OddReading {
 
 const OPTIONS = ['uncertainty', 'localWear', 'falseAlarm'] as const;
 
-/** One tenth, 0.0001 in: what a micrometer with a vernier is read to. */
-const TENTH = 2.54e-6 as Length;
 /** So many readings and no more are typed by hand; more are a trace, and one of them decides nothing. */
 const MOST_READINGS = 300;
 /** Other readings that must be left over by the fit before their scatter tells anything. */

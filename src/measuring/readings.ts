@@ -13,7 +13,7 @@ import { type Angle, type Length, RebuildInputError } from '../quantities/index.
 export interface DiameterReading {
   /** Where along the part: distance from a datum of your own, such as the flywheel side or the deck [m]. */
   readonly station: Length;
-  /** Where around the part. Half a turn apart is the same diameter [rad]. */
+  /** Where around the part; best 0, 60 and 120°. Half a turn apart is the same diameter [rad]. */
   readonly angle: Angle;
   /** What the instrument showed [m]. */
   readonly diameter: Length;

@@ -10,7 +10,7 @@ export interface StationShape {
   readonly station: Length;
   /** Mean of the diameters there [m]. */
   readonly mean: Length;
-  /** Largest minus smallest diameter there [m]. */
+  /** Largest minus smallest diameter there, as two points see it [m]. */
   readonly outOfRound: Length;
 }
 
@@ -25,13 +25,16 @@ export interface LineShape {
 /** How the mean diameter runs along the part. */
 export type Form = 'straight' | 'tapered' | 'barrel' | 'hourglass';
 
-/** Size and shape of a round part, from readings on at least two stations and two angles. */
+/**
+ * Size and shape of a round part, from readings on at least two stations and two angles. They are two-point readings: they
+ * see no odd lobes, and two angles may miss all of an oval. Read at 0, 60 and 120°: {@link shareOfOvalSeen}.
+ */
 export interface Shape {
   /** Smallest diameter read anywhere [m]. */
   readonly smallest: Length;
   /** Largest diameter read anywhere [m]. */
   readonly largest: Length;
-  /** Worst out-of-round of any station [m]. */
+  /** Worst two-point out-of-round of any station: a difference of diameters, and blind to odd lobes [m]. */
   readonly outOfRound: Length;
   /** Worst taper of any line [m]. */
   readonly taper: Length;
@@ -52,7 +55,7 @@ export interface ShapeOptions {
 }
 
 /** One tenth, 0.0001 in: what a micrometer with a vernier resolves. */
-const TENTH = 2.54e-6 as Length;
+export const TENTH = 2.54e-6 as Length;
 /** The shape that sound readings tell. Journals and bores are measured alike; only what wears where differs. */
 export function shapeOf(readings: readonly DiameterReading[], options: ShapeOptions): Shape {
   const { resolution: asked = TENTH } = options;

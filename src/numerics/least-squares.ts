@@ -1,49 +1,39 @@
-/** How the observations of a linear model stand to its least-squares fit. */
-export interface FitByLeastSquares {
-  /** Observation less fit, of each. */
-  readonly residuals: readonly number[];
-  /** Share of each observation in its own fit: near 1 it is fitted by itself alone. */
-  readonly leverages: readonly number[];
-  /** How many columns of the model are independent. */
-  readonly rank: number;
-}
-
-/** Columns closer to a combination of the others than this share of their length are left out. */
-const DEPENDENT = 1e-9;
-
 /**
- * Least-squares fit of a linear model by modified Gram–Schmidt, each column orthogonalised twice (Björck).
- * Columns that depend on others are left out, and so a model may say the same thing in two ways.
+ * Coefficients of the columns whose sum comes nearest to the values, by least squares (Householder's
+ * reflections). The columns must not depend on each other, and must not outnumber the values.
  *
- * @param columns - the model: a list of columns, each with a number for every observation
- * @param observed - the observations
+ * @param columns - one list for each coefficient, each as long as the values; overwritten
+ * @param values - what is to be reached; overwritten
  */
-export function fitByLeastSquares(
-  columns: readonly (readonly number[])[],
-  observed: readonly number[],
-): FitByLeastSquares {
-  const basis: (readonly number[])[] = [];
-  for (const column of columns) {
-    const left = withoutPartsOf(basis, withoutPartsOf(basis, column));
-    const length = Math.sqrt(dot(left, left));
-    if (length <= DEPENDENT * Math.sqrt(dot(column, column))) continue;
-    basis.push(left.map((value) => value / length));
+export function leastSquares(columns: readonly Float64Array[], values: Float64Array): number[] {
+  const diagonal = columns.map((column, k) => {
+    let square = 0;
+    for (let i = k; i < column.length; i++) square += (column[i] as number) ** 2;
+    const head = column[k] as number;
+    const turned = head > 0 ? -Math.sqrt(square) : Math.sqrt(square);
+    column[k] = head - turned;
+    for (const other of columns.slice(k + 1)) reflect(other, column, k, turned);
+    reflect(values, column, k, turned);
+    return turned;
+  });
+  const found: number[] = columns.map(() => 0);
+  for (let k = columns.length - 1; k >= 0; k--) {
+    let rest = values[k] as number;
+    for (let j = k + 1; j < columns.length; j++) {
+      rest -= ((columns[j] as Float64Array)[k] as number) * (found[j] as number);
+    }
+    found[k] = rest / (diagonal[k] as number);
   }
-  return {
-    residuals: withoutPartsOf(basis, observed),
-    leverages: observed.map((_, i) =>
-      basis.reduce((sum, unit) => sum + (unit[i] as number) ** 2, 0),
-    ),
-    rank: basis.length,
-  };
+  return found;
 }
 
-function withoutPartsOf(basis: readonly (readonly number[])[], vector: readonly number[]) {
-  return basis.reduce((left, unit) => {
-    const part = dot(left, unit);
-    return left.map((value, i) => value - part * (unit[i] as number));
-  }, vector);
+/** Reflects a list in the plane that stands square to the mirror, whose entries before `from` do not count. */
+function reflect(list: Float64Array, mirror: Float64Array, from: number, turned: number): void {
+  let along = 0;
+  for (let i = from; i < list.length; i++) along += (mirror[i] as number) * (list[i] as number);
+  // Half the square of the mirror's length is turned by minus its head.
+  const share = along / (turned * (mirror[from] as number));
+  for (let i = from; i < list.length; i++) {
+    list[i] = (list[i] as number) + share * (mirror[i] as number);
+  }
 }
-
-const dot = (a: readonly number[], b: readonly number[]): number =>
-  a.reduce((sum, value, i) => sum + value * (b[i] as number), 0);

@@ -36,7 +36,7 @@ export const valveSetPartLayout = { fields: { 'stem?': sizeOrSpanLayout, 'margin
 export const shedLayout = { fields: { version: { oneOf: [1] }, shed: 'string', units: { oneOf: ['inch', 'metric'] }, engine: engineKindLayout, 'machining?': { list: machiningOfferLayout }, 'toBuy?': offersLayout, 'blocks?': { list: blockPartLayout }, 'crankshafts?': { list: crankshaftPartLayout }, 'rods?': { list: rodsPartLayout }, 'pistonSets?': { list: pistonSetPartLayout }, 'ringSets?': { list: ringSetPartLayout }, 'shells?': { list: shellPartLayout }, 'thrustWashers?': { list: thrustWasherPartLayout }, 'heads?': { list: headPartLayout }, 'valveSets?': { list: valveSetPartLayout }, 'instruments?': instrumentsOfBenchLayout, 'decisionRule?': namedRuleLayout, 'warmth?': warmthOfBenchLayout } } satisfies Layout;
 export const dispositionLayout = { oneOf: ['machine', 'not as it is', 'scrap', 'spare', 'undecided', 'use after', 'use as it is'] } satisfies Layout;
 export const jobLayout = { fields: { work: { oneOf: ['bore', 'crack test', 'grind main journals', 'grind rod journals', 'pressure test', 'recut seats', 'reface valves', 'resize housings', 'skim head', 'sleeve', 'stitch', 'straighten', 'weld'] }, places: { list: 'string' }, 'step?': 'number', 'to?': spanLayout } } satisfies Layout;
-export const neededTestLayout = { fields: { test: { oneOf: ['check it for bend and twist', 'crack test', 'measure its margins', 'measure its seats', 'pressure test', 'read its runout', 'softening test'] }, when: { oneOf: ['after', 'again', 'before use', 'first'] }, because: { list: troubleLayout }, 'least?': 'number' } } satisfies Layout;
+export const neededTestLayout = { fields: { test: { oneOf: ['check it for bend and twist', 'crack test', 'measure its journals', 'measure its margins', 'measure its seats', 'pressure test', 'softening test'] }, when: { oneOf: ['after', 'again', 'before use', 'first'] }, because: { list: troubleLayout }, 'least?': 'number' } } satisfies Layout;
 export const consequenceLayout = { by: 'kind', variants: [
   { fields: { kind: { oneOf: ['scrap'] }, 'unlessTested?': { list: { oneOf: ['cracks', 'softening'] } }, 'basis?': basisLayout } },
   { fields: { kind: { oneOf: ['cleared'] }, 'work?': { oneOf: ['bore', 'crack test', 'grind main journals', 'grind rod journals', 'pressure test', 'recut seats', 'reface valves', 'resize housings', 'skim head', 'sleeve', 'stitch', 'straighten', 'weld'] }, tests: { list: partTestLayout }, basis: basisLayout } },
@@ -47,7 +47,7 @@ export const consequenceLayout = { by: 'kind', variants: [
 export const triageReasonLayout = { by: 'kind', variants: [
   { fields: { kind: { oneOf: ['fault'] }, fault: faultLayout, 'place?': 'string', 'found?': { oneOf: ['by a test'] }, consequence: consequenceLayout } },
   { fields: { kind: { oneOf: ['happened'] }, what: happeningLayout, consequence: consequenceLayout } },
-  { fields: { kind: { oneOf: ['journals'] }, journals: { oneOf: ['mains', 'rods'] }, plan: grindPlanLayout, 'ifTrue?': { oneOf: [true] } } },
+  { fields: { kind: { oneOf: ['journals'] }, journals: { oneOf: ['mains', 'rods'] }, plan: grindPlanLayout, 'ifTrue?': { oneOf: [true] }, 'promised?': 'number' } },
   { fields: { kind: { oneOf: ['read again'] }, place: 'string', odd: oddReadingLayout } },
   { fields: { kind: { oneOf: ['runout not known'] }, 'place?': 'string', 'runout?': 'number' } },
   { fields: { kind: { oneOf: ['reads as bent'] }, place: 'string', finding: findingLengthLayout } },

@@ -1,6 +1,5 @@
 import { z } from 'zod';
 import { inletDoubt, shareInDoubt } from '../bearings/internal.js';
-import { dialReading } from '../crankshaft/internal.js';
 import { cylinderWall, toleratedBoreWear } from '../cylinders/internal.js';
 import {
   diameter,
@@ -9,6 +8,7 @@ import {
   sizeStep,
   toleratedWear,
 } from '../judging/internal.js';
+import { dialReading } from '../measuring/internal.js';
 import { viscosityAt } from '../oil/index.js';
 import {
   clearanceSpace,

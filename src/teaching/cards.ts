@@ -19,6 +19,7 @@ import type { FormulaCard } from '../judging/internal.js';
 import { sagittaCards } from '../measuring/sagitta.cards.js';
 import { shapeCards } from '../measuring/shape.cards.js';
 import { sizeAt20CCards } from '../measuring/size-at-20c.cards.js';
+import { traceCards } from '../measuring/trace.cards.js';
 import { bigEndLoadCards } from '../motion/big-end-loads.cards.js';
 import { gasTraceCards } from '../motion/gas-trace.cards.js';
 import { pistonMotionCards } from '../motion/piston-motion.cards.js';
@@ -42,6 +43,7 @@ const everyCard = Object.freeze({
   ...shapeCards,
   ...sagittaCards,
   ...sizeAt20CCards,
+  ...traceCards,
   ...grindPlanCards,
   ...endPlayCards,
   ...clearanceCards,

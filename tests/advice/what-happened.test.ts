@@ -159,7 +159,7 @@ describe('a bent crankshaft', () => {
     expect(text).toContain('crack-test it first');
     expect(text).toContain('crack-test it again once it is straight');
     expect(text).toContain(
-      'read the runout of every journal once it is straight, before its mains are called good',
+      'measure the runout and the diameters of every journal again once it is straight, before its mains are called good',
     );
   });
 

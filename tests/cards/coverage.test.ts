@@ -19,6 +19,8 @@ const WITHOUT_CARD: Readonly<Record<string, string>> = {
     'solveReynolds',
   ]),
   ...because('a choice of the best of many', ['matchShells', 'pickShims']),
+  ...because('a fit to any number of readings', ['bend', 'harmonics', 'roundness']),
+  ...because('the worst of every way that an oval may lie', ['shareOfOvalSeen']),
   ...because('a list of what the trade makes', ['oversizeSteps', 'undersizeSteps']),
   ...because('the nearer limit decides, of whatever dimension', ['judge']),
   ...because('arithmetic of any two quantities, in a room below the one that makes cards', [

@@ -5,7 +5,10 @@ import {
   grindPlan,
   inch,
   journalShape,
+  pointsFromDial,
   ringGapAlongBore,
+  roundness,
+  runout,
   thou,
   undersizeSteps,
 } from 'crankwright';
@@ -32,6 +35,19 @@ describe('two hundred thousand', () => {
     expect(outOfRound).toBeCloseTo(inch(0.001), 12);
     expect(taper).toBeCloseTo(inch(0.0005), 12);
     expect([stations.length, lines.length]).toEqual([2, MANY / 2]);
+  });
+
+  it('points and readings round a part tell its roundness and its runout', () => {
+    const round = Array.from({ length: MANY }, (_, i) => ({
+      angle: degree((360 * i) / MANY),
+      reading: thou(Math.cos((4 * Math.PI * i) / MANY)),
+    }));
+    expect(runout(round).total).toBeCloseTo(thou(2), 12);
+    const { leastSquares, minimumZone } = roundness(
+      pointsFromDial({ radius: inch(1), readings: round }),
+    );
+    expect(leastSquares.radialOutOfRound).toBeCloseTo(thou(2), 12);
+    expect(minimumZone?.radialOutOfRound).toBeCloseTo(thou(2), 12);
   });
 
   it('turns of a shaft tell its end play', () => {

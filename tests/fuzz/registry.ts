@@ -12,6 +12,7 @@ import { motionCalls } from './calls/motion.js';
 import { oilCalls } from './calls/oil.js';
 import { planCalls } from './calls/plan.js';
 import { quantityCalls } from './calls/quantities.js';
+import { roundnessCalls } from './calls/roundness.js';
 import { shedCalls } from './calls/shed.js';
 import { sheetCalls } from './calls/sheet.js';
 import { teachingCalls } from './calls/teaching.js';
@@ -23,6 +24,7 @@ const byHand: Readonly<Record<string, Calls>> = {
   ...quantityCalls,
   ...judgingCalls,
   ...measuringCalls,
+  ...roundnessCalls,
   ...crankshaftCalls,
   ...acceptanceCalls,
   ...bearingCalls,

@@ -28,7 +28,7 @@ export function describeReason(
       return [`its bearing seized; ${sayConsequence(reason.consequence, part, wording)}`];
     case 'journals':
       return labelled(
-        `${journalWords(reason.journals)}${reason.ifTrue ? ', if it comes back true' : ''}`,
+        `${journalWords(reason.journals)}${sayRunout(reason, wording)}`,
         describeGrindPlan(reason.plan, wording),
       );
     case 'read again':
@@ -96,6 +96,17 @@ export function obstacle(reason: TriageReason, { section, jobs }: TriagedPart): 
     default:
       return undefined;
   }
+}
+
+/** On what runout of a bent crankshaft a plan for its journals counts. */
+function sayRunout(
+  { ifTrue, promised }: Extract<TriageReason, { readonly kind: 'journals' }>,
+  { units }: Wording,
+): string {
+  if (ifTrue) return ', if it comes back true';
+  return promised === undefined
+    ? ''
+    : `, with the runout of ${say(promised, 'length', units)} that the shop promises`;
 }
 
 type FaultReason = Extract<TriageReason, { readonly kind: 'fault' }>;

@@ -19,8 +19,8 @@ export function describeTest(test: NeededTest, part: Tested, wording: Wording): 
         : 'crack-test it again once it is straight';
     case 'pressure test':
       return 'pressure-test it after the repair, before anything else is done to it';
-    case 'read its runout':
-      return 'read the runout of every journal once it is straight, before its mains are called good';
+    case 'measure its journals':
+      return 'measure the runout and the diameters of every journal again once it is straight, before its mains are called good';
     case 'check it for bend and twist':
       return test.when === 'before use'
         ? 'check it for bend and twist before use: it would be scrap, but your tests cleared it of heat, and heat bends a rod'

@@ -8,7 +8,7 @@ export interface NeededTest {
     | 'crack test'
     | 'pressure test'
     | 'softening test'
-    | 'read its runout'
+    | 'measure its journals'
     | 'check it for bend and twist'
     | 'measure its margins'
     | 'measure its seats';

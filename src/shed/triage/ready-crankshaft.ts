@@ -222,6 +222,7 @@ function groundFrom(
         journals: kind,
         plan,
         ...(ifTrue && { ifTrue: true as const }),
+        ...(judged.runout !== undefined && { promised: judged.runout }),
       },
     ],
   };

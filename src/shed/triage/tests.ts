@@ -31,7 +31,9 @@ export function testsFor(
     ...(works.includes('straighten')
       ? [
           { test: 'crack test', when: 'again', because: [] } as const,
-          after(section === 'rods' ? 'check it for bend and twist' : 'read its runout'),
+          section === 'rods'
+            ? after('check it for bend and twist')
+            : ({ test: 'measure its journals', when: 'again', because: [] } as const),
         ]
       : []),
     ...(works.some((work) => MENDS.includes(work)) ? [after('pressure test')] : []),

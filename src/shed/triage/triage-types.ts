@@ -101,6 +101,8 @@ export type TriageReason =
       readonly plan: GrindPlan;
       /** Whether that holds only if a bent crankshaft comes back true. */
       readonly ifTrue?: true;
+      /** The runout that a shop promises once the crankshaft is straight, which the plan counts with [m]. */
+      readonly promised?: Length;
     }
   | {
       /** A reading that does not fit the others: no verdict rests on it before it is read again. */
