@@ -7,6 +7,7 @@ import {
   guardWord,
   spanOf,
 } from '../judging/internal.js';
+import { gapOf } from '../measuring/internal.js';
 import {
   celsius,
   type Length,
@@ -119,7 +120,7 @@ export function hotOilClearance(bearing: BearingToWarm): HotClearance {
   const shaft = guardPart('shaft', bearing.shaft);
   const { opening, parts } = openingOf(bearing.bore, (journal + clearance) as Length, measuredAt);
   const pin = grown(journal, shaft, measuredAt);
-  const hot = { min: opening.min - pin.max, max: opening.max - pin.min } as Span<Length>;
+  const hot = gapOf(opening, pin);
   return {
     clearance: hot,
     growth: { min: hot.min - clearance, max: hot.max - clearance } as Span<Length>,
@@ -154,8 +155,7 @@ function openingOf(
   const housing = guardPart('bore.housing', bore.housing);
   const outside = grown((cold + 2 * wall) as Length, housing, measuredAt);
   const walls = grown((2 * wall) as Length, bush, measuredAt);
-  const opening = { min: outside.min - walls.max, max: outside.max - walls.min };
-  return { opening: opening as Span<Length>, parts: { bush, housing } };
+  return { opening: gapOf(outside, walls), parts: { bush, housing } };
 }
 
 /** A length that has warmed up, with the coefficient anywhere in its span. */

@@ -12,12 +12,15 @@ import { seatingCards } from '../bearings/seating.cards.js';
 import { shellWallToSuitCards } from '../bearings/shell-wall-to-suit.cards.js';
 import { endPlayCards } from '../crankshaft/end-play.cards.js';
 import { grindPlanCards } from '../crankshaft/grind-plan.cards.js';
+import { washerCards } from '../crankshaft/washers.cards.js';
 import { borePlanCards } from '../cylinders/bore-plan.cards.js';
+import { honingCards } from '../cylinders/honing.cards.js';
 import { pistonClearanceCards } from '../cylinders/piston-clearance.cards.js';
 import { ringGapCards } from '../cylinders/ring-gap.cards.js';
 import type { FormulaCard } from '../judging/internal.js';
 import { sagittaCards } from '../measuring/sagitta.cards.js';
 import { shapeCards } from '../measuring/shape.cards.js';
+import { stackUpCards } from '../measuring/stack-up.cards.js';
 import { bigEndLoadCards } from '../motion/big-end-loads.cards.js';
 import { gasTraceCards } from '../motion/gas-trace.cards.js';
 import { pistonMotionCards } from '../motion/piston-motion.cards.js';
@@ -40,8 +43,10 @@ import { viscosityIndexCards } from '../oil/viscosity-index.cards.js';
 const everyCard = Object.freeze({
   ...shapeCards,
   ...sagittaCards,
+  ...stackUpCards,
   ...grindPlanCards,
   ...endPlayCards,
+  ...washerCards,
   ...clearanceCards,
   ...explainCards,
   ...flattenedThreadCards,
@@ -57,6 +62,7 @@ const everyCard = Object.freeze({
   ...borePlanCards,
   ...pistonClearanceCards,
   ...ringGapCards,
+  ...honingCards,
   ...pistonMotionCards,
   ...gasTraceCards,
   ...bigEndLoadCards,

@@ -18,7 +18,7 @@ const WITHOUT_CARD: Readonly<Record<string, string>> = {
     'safeHours',
     'solveReynolds',
   ]),
-  ...because('a choice of the best of many', ['matchShells', 'pickShims']),
+  ...because('a choice of the best of many', ['matchShells', 'pickShims', 'selectFit']),
   ...because('a list of what the trade makes', ['oversizeSteps', 'undersizeSteps']),
   ...because('the nearer limit decides, of whatever dimension', ['judge']),
   ...because('arithmetic of any two quantities, in a room below the one that makes cards', [
@@ -31,7 +31,7 @@ const WITHOUT_CARD: Readonly<Record<string, string>> = {
   ...because('the exact ratios of the table of units', ['convert', 'valueIn']),
   ...because('a reader of text', ['parse', 'parseLength', 'readShed', 'readSheet']),
   ...because('a search: the equation of a card turned round by halving', ['kinematicFromSaybolt']),
-  ...because('a row of a table', ['isoGrade', 'meanExpansion', 'shellLimits']),
+  ...because('a row of a table', ['convertRoughness', 'isoGrade', 'meanExpansion', 'shellLimits']),
   ...because('judgement on limits', [
     'actionsFrom',
     'bearingAcceptance',
