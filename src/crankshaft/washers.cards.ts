@@ -27,7 +27,7 @@ export const washerCards = {
         usual: [0.0002, 0.0005],
       },
       e_most: {
-        field: 'limits.max',
+        field: 'bearing.limits.max',
         written: 'limits.max',
         meaning: 'most end play allowed',
         domain: endPlayLimit,
@@ -60,7 +60,7 @@ export const washerCards = {
         usual: [0.0002, 0.0005],
       },
       e_least: {
-        field: 'limits.min',
+        field: 'bearing.limits.min',
         written: 'limits.min',
         meaning: 'least end play allowed',
         domain: endPlayLimit,

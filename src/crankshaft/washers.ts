@@ -122,7 +122,7 @@ function bothBounds({ limits }: BasedLimits<'length'>): Span<Length> {
   const { min, max } = limits;
   if (min !== undefined && max !== undefined) return { min, max };
   throw new RebuildInputError({
-    parameter: `limits.${min === undefined ? 'min' : 'max'}`,
+    parameter: `bearing.limits.${min === undefined ? 'min' : 'max'}`,
     value: undefined,
     expected: 'limits with both bounds',
     hint: 'Too little end play seizes, too much knocks: give least and most.',

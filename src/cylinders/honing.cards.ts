@@ -28,7 +28,7 @@ export const honingCards = {
       },
       ...motion,
     },
-    expression: '2 * atan(4 * L * f / (w * D))',
+    expression: '2 * atan(4 * L * f / (w / (1 rad) * D)) * 1 rad',
     source: 'kinematics',
   }),
   strokeRateForCrosshatch: card({
@@ -44,7 +44,7 @@ export const honingCards = {
       },
       ...motion,
     },
-    expression: 'w * D * tan(a / 2) / (4 * L)',
+    expression: 'w / (1 rad) * D * tan(a / 2) / (4 * L)',
     source: 'kinematics',
   }),
 };

@@ -25,7 +25,7 @@ export interface FitRequest {
   readonly places: readonly FitPlace[];
   /** The parts, at most 64 and at least as many as there are places. */
   readonly parts: readonly FitPart[];
-  /** How often the size of a part is taken from the room: 1 for a piston, 2 for a pair of shells; by default 1 [-]. */
+  /** How often the size of a part is taken from the room: 1 for a piston, 2 for a pair of shells; by default 1. */
   readonly times?: 1 | 2;
   /** What every clearance must lie between [m]. */
   readonly limits: Limits<Length>;

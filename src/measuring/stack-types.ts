@@ -28,7 +28,7 @@ export interface StackContributor {
   readonly tolerance?: Length;
   /** The size that was aimed at; by default the middle of the span. A triangle has its peak there [m]. */
   readonly nominal?: Length;
-  /** By how much the stack grows if the size grows by one; by default 1, negative where it shrinks [-]. */
+  /** By how much the stack grows if the size grows by one; by default 1, negative where it shrinks. */
   readonly sensitivity?: number;
   /** How the size is spread; by default uniform, which claims least. Worst case does not ask. */
   readonly distribution?: SizeDistribution;
@@ -45,7 +45,7 @@ export type StackMethod =
   | {
       /** The spreads are added as variances. */
       readonly kind: 'root sum square';
-      /** How many standard deviations the span reaches either way; by default 3 [-]. */
+      /** How many standard deviations the span reaches either way; by default 3. */
       readonly sigmas?: number;
       /** What the stack must lie between [m]. */
       readonly limits?: Limits<Length>;
@@ -55,9 +55,9 @@ export type StackMethod =
       readonly kind: 'Monte Carlo';
       /** A whole number that decides the draws: same seed, same answer [-]. */
       readonly seed: number;
-      /** How many engines are put together; by default 100 000 [-]. */
+      /** How many engines are put together; by default 100 000. */
       readonly draws?: number;
-      /** The shares below the quantiles that are wanted, ascending; by default 0.005, 0.05, 0.5, 0.95 and 0.995 [-]. */
+      /** The shares below the quantiles that are wanted, ascending; by default 0.005, 0.05, 0.5, 0.95 and 0.995. */
       readonly shares?: readonly number[];
       /** What the stack must lie between [m]. */
       readonly limits?: Limits<Length>;

@@ -54,8 +54,8 @@ type Method<K extends StackMethod['kind']> = Extract<StackMethod, { readonly kin
  * `selectFit`.
  *
  * @param contributors - the sizes that stack up, at least one [m]
- * @param method - worst case, root sum square or Monte Carlo, with the limits of the stack if there are any [m]
- * @returns nominal and span or spread, what every size brings, and how the stack stands to its limits [m]
+ * @param method - worst case, root sum square or Monte Carlo, with the limits of the stack if there are any
+ * @returns nominal and span or spread, what every size brings, and how the stack stands to its limits
  * @throws {RebuildInputError} when a field is misspelt, a value is not finite or out of range, there is no contributor,
  * a span is reversed, a tolerance is negative, a tolerance stands beside a span, a nominal lies outside its span, the
  * distribution is unknown, the method is unknown, the limits have no bound, the limits are reversed, the shares are not
@@ -143,7 +143,7 @@ function random(sizes: readonly StackSize[], method: Method<'Monte Carlo'>): Mon
   const seed = guardWhole(
     'method.seed',
     method.seed,
-    [0, Number.MAX_SAFE_INTEGER],
+    [0, 1_000_000_000],
     'Any whole number will do; keep it, and the answer stays the same.',
   );
   const draws = guardWhole(

@@ -13,6 +13,7 @@ import { planCalls } from './calls/plan.js';
 import { quantityCalls } from './calls/quantities.js';
 import { shedCalls } from './calls/shed.js';
 import { sheetCalls } from './calls/sheet.js';
+import { stackCalls } from './calls/stacks.js';
 import { teachingCalls } from './calls/teaching.js';
 import { viscosityCalls } from './calls/viscosity.js';
 
@@ -31,6 +32,7 @@ const byHand: Readonly<Record<string, Calls>> = {
   ...planCalls,
   ...sheetCalls,
   ...shedCalls,
+  ...stackCalls,
   ...teachingCalls,
   ...viscosityCalls,
 };
