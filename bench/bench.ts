@@ -1,7 +1,7 @@
 /**
  * Ratios against peers, all measured in this one run, on this one machine: how
  * long a conversion, a guarded formula and a cold import take, and what one
- * function weighs; how long an oil film and the path of a crankpin take, and plans of sheds [s].
+ * function weighs; how long an oil film and the path of a crankpin take, random stacks and choices of parts, and plans of sheds.
  * A missed target makes the exit code 1.
  */
 import { weighBundles } from './bundle-size.js';
@@ -12,6 +12,7 @@ import { raceFilms } from './film-race.js';
 import { raceOrbits } from './orbit-race.js';
 import { timePlans } from './plan-race.js';
 import { printSection, type Section } from './report.js';
+import { raceStacks } from './stack-race.js';
 
 console.log(`Node ${process.versions.node}. Ratios are medians of rounds that were interleaved;`);
 console.log('beside them the range that the middle half of the rounds fell in.');
@@ -21,6 +22,7 @@ const sections: readonly Section[] = [
   raceClearances(),
   ...raceFilms(),
   ...raceOrbits(),
+  ...raceStacks(),
   timeColdImports(),
   await weighBundles(),
   ...(await timePlans()),

@@ -23,7 +23,9 @@ export function drawStacks(
   for (const size of sizes) addDraws(stacks, size, bits);
   const { min: least = -Infinity, max: most = Infinity } = limits ?? {};
   let [sum, min, max, below, above] = [0, Infinity, -Infinity, 0, 0];
-  for (const stack of stacks) {
+  // By index: a million draws take twice as long otherwise.
+  for (let i = 0; i < draws; i++) {
+    const stack = stacks[i] as number;
     sum += stack;
     if (stack < min) min = stack;
     if (stack > max) max = stack;
@@ -32,7 +34,7 @@ export function drawStacks(
   }
   const mean = sum / draws;
   let squares = 0;
-  for (const stack of stacks) squares += (stack - mean) ** 2;
+  for (let i = 0; i < draws; i++) squares += ((stacks[i] as number) - mean) ** 2;
   const quantiles = quantilesOf(stacks, shares);
   return {
     mean: mean as Length,

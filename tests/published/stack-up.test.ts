@@ -1,7 +1,9 @@
 import {
+  convertRoughness,
   crosshatchAngle,
   degree,
   inch,
+  micrometre,
   mm,
   perMinute,
   type Ratio,
@@ -117,5 +119,17 @@ describe('honing', () => {
     expected: degree(90),
     // 100 mm for a stroke, down and up, as often as makes π · 100 mm in a second.
     got: (hone) => crosshatchAngle({ ...hone, strokeRate: times(perMinute(60), Math.PI) }),
+  });
+});
+
+describe('roughness', () => {
+  check({
+    basis: 'common practice',
+    name: 'a root mean square is at least 1.11 times the mean deviation; Rz is 4 times Ra or more',
+    given: micrometre(0.8),
+    expected: [micrometre(0.888), micrometre(3.2)],
+    tolerance: { relative: 0.001 },
+    got: (value) =>
+      (['Rq', 'Rz'] as const).map((to) => convertRoughness({ value, from: 'Ra', to }).span.min),
   });
 });
