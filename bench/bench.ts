@@ -1,8 +1,8 @@
 /**
  * Ratios against peers, all measured in this one run, on this one machine: how
  * long a conversion, a guarded formula and a cold import take, and what one
- * function weighs; how long an oil film, the path of a crankpin and the roundness of a trace take, and plans of
- * sheds [s].
+ * function weighs; how long an oil film, the path of a crankpin, the roundness of a trace, random stacks and choices of
+ * parts take, and plans of sheds [s].
  * A missed target makes the exit code 1.
  */
 import { weighBundles } from './bundle-size.js';
@@ -14,6 +14,7 @@ import { raceOrbits } from './orbit-race.js';
 import { timePlans } from './plan-race.js';
 import { printSection, type Section } from './report.js';
 import { raceRoundness } from './roundness-race.js';
+import { raceStacks } from './stack-race.js';
 
 console.log(`Node ${process.versions.node}. Ratios are medians of rounds that were interleaved;`);
 console.log('beside them the range that the middle half of the rounds fell in.');
@@ -24,6 +25,7 @@ const sections: readonly Section[] = [
   ...raceFilms(),
   ...raceOrbits(),
   ...(await raceRoundness()),
+  ...raceStacks(),
   timeColdImports(),
   await weighBundles(),
   ...(await timePlans()),

@@ -8,6 +8,7 @@ import {
   ownLimitsOr,
   sizeStep,
 } from '../judging/internal.js';
+import { worstCase } from '../measuring/internal.js';
 import type { Length } from '../quantities/index.js';
 import { shellWall } from './domains.js';
 import { guardOneBearing } from './one-bearing.js';
@@ -101,10 +102,11 @@ export function clearanceLeft(
   wall: Span<Length>,
   journal: Span<Length>,
 ): Span<Length> {
-  return {
-    min: (bore.min - 2 * wall.max - journal.max) as Length,
-    max: (bore.max - 2 * wall.min - journal.min) as Length,
-  };
+  return worstCase([
+    [1, bore],
+    [-2, wall],
+    [-1, journal],
+  ]);
 }
 
 const SHELL = ['standardWall', 'undersize'] as const;

@@ -1,7 +1,7 @@
 import type { Span } from '../judging/index.js';
 import { diameter, diametralClearance, guardFields, guardWord } from '../judging/internal.js';
 import type { MeanExpansion } from '../measuring/index.js';
-import { guardExpansion, partTemperature } from '../measuring/internal.js';
+import { gapOf, guardExpansion, partTemperature } from '../measuring/internal.js';
 import {
   celsius,
   type Length,
@@ -111,7 +111,7 @@ export function hotOilClearance(bearing: BearingToWarm): HotClearance {
   const shaft = guardPart('shaft', bearing.shaft);
   const { opening, parts } = openingOf(bearing.bore, (journal + clearance) as Length, measuredAt);
   const pin = grown(journal, shaft, measuredAt);
-  const hot = { min: opening.min - pin.max, max: opening.max - pin.min } as Span<Length>;
+  const hot = gapOf(opening, pin);
   return {
     clearance: hot,
     growth: { min: hot.min - clearance, max: hot.max - clearance } as Span<Length>,
@@ -146,8 +146,7 @@ function openingOf(
   const housing = guardPart('bore.housing', bore.housing);
   const outside = grown((cold + 2 * wall) as Length, housing, measuredAt);
   const walls = grown((2 * wall) as Length, bush, measuredAt);
-  const opening = { min: outside.min - walls.max, max: outside.max - walls.min };
-  return { opening: opening as Span<Length>, parts: { bush, housing } };
+  return { opening: gapOf(outside, walls), parts: { bush, housing } };
 }
 
 /** A length that has warmed up, with the coefficient anywhere in its span. */

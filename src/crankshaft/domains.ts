@@ -23,3 +23,10 @@ export const thrustFaceWidth = /* @__PURE__ */ lengthDomain({
   most: 1,
   example: 'inch(1.25)',
 });
+
+/** End play as it was measured, from none to a washer that is gone. */
+export const measuredEndPlay = /* @__PURE__ */ lengthDomain({
+  least: 0,
+  most: 0.01,
+  example: 'thou(8)',
+});

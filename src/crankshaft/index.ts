@@ -1,5 +1,5 @@
 /**
- * What to grind a crankshaft to, its end play, and the shims that set it.
+ * What to grind a crankshaft to, its end play, and the shims and washers that set it.
  *
  * @packageDocumentation
  */
@@ -17,3 +17,4 @@ export type {
 } from './grind-types.js';
 export { pickShims, type Shim, type ShimStack } from './pick-shims.js';
 export { undersizeSteps } from './undersize.js';
+export { type FittedWashers, type WashersToFit, washersForEndPlay } from './washers.js';

@@ -54,7 +54,7 @@ const MOST_SHIMS = 40;
  * ```
  */
 export function pickShims(shelf: readonly Shim[], wanted: Span<Length>): ShimStack {
-  guardShelf(shelf);
+  guardShelf('shelf', shelf);
   const span = guardSpan('wanted', wanted, shimPack);
   // Whole nanometres: sums are exact, and stacks that are alike are equal.
   const sizes = shelf.map(({ thickness }) => Math.round(thickness * 1e9));
@@ -85,19 +85,20 @@ function choose(sizes: readonly number[], min: number, max: number): Stack {
   return (nearest as { stack: Stack }).stack;
 }
 
-function guardShelf(shelf: readonly Shim[]): void {
-  guardList('shelf', shelf, 0, 'shims');
+/** Refuses shims that no choice is made among. */
+export function guardShelf(parameter: string, shelf: readonly Shim[]): void {
+  guardList(parameter, shelf, 0, 'shims');
   if (shelf.length > MOST_SHIMS) {
     throw new RebuildInputError({
-      parameter: 'shelf',
+      parameter,
       value: shelf,
       expected: `at most ${MOST_SHIMS} shims`,
       hint: 'Leave out those that are far too thick or thin.',
     });
   }
   shelf.forEach((shim, i) => {
-    guardFields(`shelf[${i}]`, shim, SHIM);
-    guardText(`shelf[${i}].name`, shim.name);
-    shimThickness(`shelf[${i}].thickness`, shim.thickness);
+    guardFields(`${parameter}[${i}]`, shim, SHIM);
+    guardText(`${parameter}[${i}].name`, shim.name);
+    shimThickness(`${parameter}[${i}].thickness`, shim.thickness);
   });
 }

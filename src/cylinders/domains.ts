@@ -1,4 +1,5 @@
-import { lengthDomain } from '../judging/internal.js';
+import { angleDomain, domain, lengthDomain } from '../judging/internal.js';
+import { perMinute, rpm } from '../quantities/index.js';
 
 /** The wall of a cylinder. */
 export const cylinderWall = /* @__PURE__ */ lengthDomain({
@@ -16,3 +17,27 @@ export const toleratedBoreWear = /* @__PURE__ */ lengthDomain({
 
 /** Gap of a ring squared in its bore: from ends that touch to a worn ring's of a small ship. */
 export const ringGap = /* @__PURE__ */ lengthDomain({ least: 0, most: 0.02, example: 'thou(12)' });
+
+/** How often a hone goes down and up again. */
+export const honeStrokeRate = /* @__PURE__ */ domain(perMinute, {
+  least: 0.01,
+  most: 50,
+  example: 'perMinute(60)',
+});
+
+/** How fast a hone turns: from by hand to far beyond what is safe in a drill. */
+export const honeSpeed = /* @__PURE__ */ domain(rpm, {
+  least: 0.1,
+  most: 400,
+  example: 'rpm(200)',
+});
+
+/** The angle between the two sets of scratches that a hone leaves. */
+export const includedAngle = /* @__PURE__ */ angleDomain(1, 170, 'degree(45)');
+
+/** Roughness of a surface by any of its measures: from polished to rough turned. */
+export const roughness = /* @__PURE__ */ lengthDomain({
+  least: 1e-9,
+  most: 1e-3,
+  example: 'micrometre(0.4)',
+});

@@ -1,5 +1,5 @@
 /**
- * What to bore cylinders to, piston clearance, and ring gaps.
+ * What to bore cylinders to, piston clearance, ring gaps, and honing.
  *
  * @packageDocumentation
  */
@@ -13,6 +13,7 @@ export type {
   ServedBorePlan,
 } from './bore-types.js';
 export { describeBorePlan } from './describe-bore-plan.js';
+export { crosshatchAngle, type HoneMotion, strokeRateForCrosshatch } from './honing.js';
 export { oversizeSteps } from './oversize.js';
 export { pistonClearance, pistonClearanceSpan } from './piston-clearance.js';
 export { type RingFiling, ringFilingNeeded } from './ring-filing.js';
@@ -24,3 +25,4 @@ export {
   ringGapAlongBore,
   ringGapIn,
 } from './ring-gap.js';
+export { convertRoughness, type RoughnessMeasure, type RoughnessSpan } from './roughness.js';

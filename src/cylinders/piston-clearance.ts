@@ -1,5 +1,6 @@
 import type { SizeOrSpan, Span } from '../judging/index.js';
 import { diameter, guardAlike, guardFields, guardSpan } from '../judging/internal.js';
+import { gapOf } from '../measuring/internal.js';
 import type { Length } from '../quantities/index.js';
 
 const SIZES = ['bore', 'piston'] as const;
@@ -65,8 +66,5 @@ export function pistonClearanceSpan(sizes: {
   const piston = guardSpan('piston', sizes.piston, diameter);
   guardAlike('piston', piston.min, 'bore', bore.max);
   guardAlike('piston', piston.max, 'bore', bore.min);
-  return {
-    min: (bore.min - piston.max) as Length,
-    max: (bore.max - piston.min) as Length,
-  };
+  return gapOf(bore, piston);
 }

@@ -1,5 +1,5 @@
 // What the other rooms use of this one and users never see.
-export { describeBasis } from './basis.js';
+export { describeBasis, guardBasis } from './basis.js';
 export {
   type AnyDomain,
   type CardLetter,
@@ -51,7 +51,7 @@ export {
 export { comparisonTolerance, isOutside, judgeSpan, worstOf } from './judge.js';
 
 export { guardLayout, type Layout } from './layout.js';
-export { guardSpan, NANOMETRE, ROUNDING, spanOf } from './limits.js';
+export { guardLimits, guardSpan, NANOMETRE, ROUNDING, spanOf } from './limits.js';
 export { type Names, namedFrom } from './named-from.js';
 export { guardOwnLimits, ownBasisOr, ownLimitsOr, type WithTarget } from './own-limits.js';
 export { outsideLength, showIn, showLength, showNumber, showQuantity } from './showing.js';

@@ -1,5 +1,6 @@
 /**
- * From readings to size and shape: journals and bores, roundness, runout and bend, and how far a reading may be off.
+ * From readings to size and shape: journals and bores, roundness, runout and bend, how far a reading may be off, how
+ * sizes stack up, and which part fits which place.
  *
  * @packageDocumentation
  */
@@ -28,6 +29,7 @@ export { type Bettering, type Settling, whatSettles } from './budget/settling.js
 export type { WarmthOfReading } from './budget/temperature.js';
 export { describeOddReading } from './describe-odd-reading.js';
 export { type EngineMaterial, type MeanExpansion, meanExpansion } from './expansion.js';
+export type { FitPair, FitPart, FitPlace, FitRequest, SelectedFit } from './fit-types.js';
 export {
   type Harmonics,
   type HarmonicsOptions,
@@ -47,6 +49,7 @@ export {
 } from './roundness.js';
 export { type Runout, runout } from './runout.js';
 export { radiusFromSagitta } from './sagitta.js';
+export { selectFit } from './select-fit.js';
 export {
   type Bend,
   type BendDoubt,
@@ -68,6 +71,18 @@ export {
   type SizeReadWarm,
   sizeAt20C,
 } from './size-at-20c.js';
+export type {
+  MonteCarloStack,
+  RootSumSquareStack,
+  ShareOutside,
+  SizeDistribution,
+  StackContributor,
+  StackMethod,
+  StackPart,
+  StackUp,
+  WorstCaseStack,
+} from './stack-types.js';
+export { stackUp } from './stack-up.js';
 export type { InDoubt } from './standing.js';
 export { type DialReading, type PlanePoint, pointsFromDial } from './trace.js';
 export { shareOfOvalSeen, twoPointOutOfRound } from './two-point.js';

@@ -29,3 +29,4 @@ export { repeatsIn } from './repeats.js';
 export { journalShapeLimits, judgeShape, MOST_IN_DOUBT } from './shape-rule.js';
 export { sizeSteps, withStandard } from './size-steps.js';
 export { doubtAbout, guardSizeAndShape, outsideOf, usableAsItIs } from './standing.js';
+export { gapOf, worstCase } from './worst-case.js';

@@ -2,6 +2,7 @@ import { recommendedOilClearance } from '../bearings/index.js';
 import { type MeasuredRingGap, ringGapIn } from '../cylinders/index.js';
 import type { Limits, Span } from '../judging/index.js';
 import { NANOMETRE, namedFrom } from '../judging/internal.js';
+import { gapOf } from '../measuring/internal.js';
 import { maximumMatching } from '../numerics/index.js';
 import type { Length } from '../quantities/index.js';
 import { smallestOf } from '../quantities/internal.js';
@@ -20,11 +21,6 @@ export function marginOf(clearance: Span<Length>, limits: Limits<Length>): numbe
 /** The limits of an oil clearance: the maker's, or the rule of thumb for that journal. */
 export function oilLimits(journals: JournalKind, journal: Span<Length>): Limits<Length> {
   return journals.oilClearance ?? recommendedOilClearance(journal.max).limits;
-}
-
-/** The clearance between two sizes: a piston in its bore, a stem in its guide. */
-export function gapOf(outer: Span<Length>, inner: Span<Length>): Span<Length> {
-  return { min: (outer.min - inner.max) as Length, max: (outer.max - inner.min) as Length };
 }
 
 /** Whether two steps are the same. Steps are at least a tenth of a millimetre apart. */

@@ -1,5 +1,6 @@
 // What the other rooms use of this one. It is not an entry point: users never see it.
 
+export { gapOf } from '../measuring/internal.js';
 export { type Accuracy, accuracyOf, at20C, readingsAt20C, readWith } from './accuracy.js';
 export { bareSteps, stepsIn } from './bare-steps.js';
 export {
@@ -30,7 +31,7 @@ export type {
 export { chosen, count, fields, list, listOfDifferent, name, partial, word } from './fields.js';
 export { FileError, type FileProblem } from './file-error.js';
 export { readJson } from './file-text.js';
-export { gapOf, marginOf, oilLimits, pistonsInBores, ringsFit, sameStep } from './fits.js';
+export { marginOf, oilLimits, pistonsInBores, ringsFit, sameStep } from './fits.js';
 export { grindNames, grindRequest } from './grind-request.js';
 export { CRACK_TEST, HAPPENED, HAPPENINGS, type Happening, HITS_THE_BLOCK } from './happenings.js';
 export { journalWords } from './journal-words.js';

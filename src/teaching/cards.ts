@@ -12,13 +12,16 @@ import { seatingCards } from '../bearings/seating.cards.js';
 import { shellWallToSuitCards } from '../bearings/shell-wall-to-suit.cards.js';
 import { endPlayCards } from '../crankshaft/end-play.cards.js';
 import { grindPlanCards } from '../crankshaft/grind-plan.cards.js';
+import { washerCards } from '../crankshaft/washers.cards.js';
 import { borePlanCards } from '../cylinders/bore-plan.cards.js';
+import { honingCards } from '../cylinders/honing.cards.js';
 import { pistonClearanceCards } from '../cylinders/piston-clearance.cards.js';
 import { ringGapCards } from '../cylinders/ring-gap.cards.js';
 import type { FormulaCard } from '../judging/internal.js';
 import { sagittaCards } from '../measuring/sagitta.cards.js';
 import { shapeCards } from '../measuring/shape.cards.js';
 import { sizeAt20CCards } from '../measuring/size-at-20c.cards.js';
+import { stackUpCards } from '../measuring/stack-up.cards.js';
 import { traceCards } from '../measuring/trace.cards.js';
 import { bigEndLoadCards } from '../motion/big-end-loads.cards.js';
 import { gasTraceCards } from '../motion/gas-trace.cards.js';
@@ -44,8 +47,10 @@ const everyCard = Object.freeze({
   ...sagittaCards,
   ...sizeAt20CCards,
   ...traceCards,
+  ...stackUpCards,
   ...grindPlanCards,
   ...endPlayCards,
+  ...washerCards,
   ...clearanceCards,
   ...explainCards,
   ...flattenedThreadCards,
@@ -61,6 +66,7 @@ const everyCard = Object.freeze({
   ...borePlanCards,
   ...pistonClearanceCards,
   ...ringGapCards,
+  ...honingCards,
   ...pistonMotionCards,
   ...gasTraceCards,
   ...bigEndLoadCards,

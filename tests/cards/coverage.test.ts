@@ -18,7 +18,7 @@ const WITHOUT_CARD: Readonly<Record<string, string>> = {
     'safeHours',
     'solveReynolds',
   ]),
-  ...because('a choice of the best of many', ['matchShells', 'pickShims']),
+  ...because('a choice of the best of many', ['matchShells', 'pickShims', 'selectFit']),
   ...because('a fit to any number of readings', ['bend', 'harmonics', 'roundness']),
   ...because('the worst of every way that an oval may lie', ['shareOfOvalSeen']),
   ...because('a list of what the trade makes', ['oversizeSteps', 'undersizeSteps']),
@@ -44,7 +44,7 @@ const WITHOUT_CARD: Readonly<Record<string, string>> = {
     'repeatability',
   ]),
   ...because('a search: the equation of a card turned round by halving', ['kinematicFromSaybolt']),
-  ...because('a row of a table', ['isoGrade', 'meanExpansion', 'shellLimits']),
+  ...because('a row of a table', ['convertRoughness', 'isoGrade', 'meanExpansion', 'shellLimits']),
   ...because('judgement on limits', [
     'actionsFrom',
     'bearingAcceptance',

@@ -2,26 +2,45 @@ import { type ChildProcessWithoutNullStreams, type StdioOptions, spawn } from 'n
 import { once } from 'node:events';
 import {
   closeSync,
+  copyFileSync,
   existsSync,
   mkdtempSync,
   openSync,
   readFileSync,
   rmSync,
   statSync,
+  symlinkSync,
 } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Readable } from 'node:stream';
 import { text } from 'node:stream/consumers';
-import { describe, expect, it } from 'vitest';
+import { build } from 'esbuild';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { root } from '../support/repo.js';
+
+/** A package that holds nothing but the command, in one file: seven processes need not translate it one by one. */
+const project = mkdtempSync(join(tmpdir(), 'crankwright-'));
+const command = join(project, 'crankwright.mjs');
+
+beforeAll(async () => {
+  copyFileSync(join(root, 'package.json'), join(project, 'package.json'));
+  symlinkSync(join(root, 'node_modules'), join(project, 'node_modules'));
+  await build({
+    entryPoints: [join(root, 'src/command/main.ts')],
+    outfile: command,
+    bundle: true,
+    packages: 'external',
+    platform: 'node',
+    format: 'esm',
+  });
+});
+
+afterAll(() => rmSync(project, { recursive: true }));
 
 /** Starts the command itself as a process of its own, with these for its three streams. */
 const start = (stdio: StdioOptions, ...argv: readonly string[]) =>
-  spawn(process.execPath, ['--import', 'tsx', 'src/command/main.ts', ...argv], {
-    cwd: root,
-    stdio,
-  });
+  spawn(process.execPath, [command, ...argv], { cwd: root, stdio });
 
 /** The same with pipes. */
 const piped = (...argv: readonly string[]) =>
@@ -75,8 +94,8 @@ describe('the command as a process', () => {
     const folder = mkdtempSync(join(tmpdir(), 'crankwright-'));
     const path = join(folder, 'report.txt');
     // A file of at most some kilobytes takes the beginning of the report, as a disk does that fills up.
-    const command = `export TSX_DISABLE_CACHE=1; ulimit -f 4; exec "${process.execPath}" --import tsx src/command/main.ts report examples/pump-set-inch.json > "${path}"`;
-    const child = spawn('sh', ['-c', command], { cwd: root });
+    const line = `ulimit -f 4; exec "${process.execPath}" "${command}" report examples/pump-set-inch.json > "${path}"`;
+    const child = spawn('sh', ['-c', line], { cwd: root });
     const { code, err } = await end(child);
     expect([code, err]).toEqual([
       4,

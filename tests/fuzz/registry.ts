@@ -15,6 +15,7 @@ import { quantityCalls } from './calls/quantities.js';
 import { roundnessCalls } from './calls/roundness.js';
 import { shedCalls } from './calls/shed.js';
 import { sheetCalls } from './calls/sheet.js';
+import { stackCalls } from './calls/stacks.js';
 import { teachingCalls } from './calls/teaching.js';
 import { uncertaintyCalls } from './calls/uncertainty.js';
 import { viscosityCalls } from './calls/viscosity.js';
@@ -35,6 +36,7 @@ const byHand: Readonly<Record<string, Calls>> = {
   ...planCalls,
   ...sheetCalls,
   ...shedCalls,
+  ...stackCalls,
   ...teachingCalls,
   ...uncertaintyCalls,
   ...viscosityCalls,

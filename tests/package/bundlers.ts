@@ -1,17 +1,14 @@
-import commonjs from '@rollup/plugin-commonjs';
-import { nodeResolve } from '@rollup/plugin-node-resolve';
-import * as esbuild from 'esbuild';
-import { type RollupLog, rollup } from 'rollup';
-import * as vite from 'vite';
-import webpack from 'webpack';
+import type { RollupLog } from 'rollup';
+import type { Configuration } from 'webpack';
 
 /** What a bundler makes of an entry file, put into a folder, and what it warned of. */
-type Bundler = (project: string, entry: string, out: string) => Promise<readonly string[]>;
+export type Bundler = (project: string, entry: string, out: string) => Promise<readonly string[]>;
 
-/** As each comes: no option but what is bundled, for a browser, as modules, and where to. */
-export const bundlers: Readonly<Record<string, Bundler>> = {
+/** As each comes: no option but what is bundled, for a browser, as modules, and where to. Each is loaded when used. */
+export const bundlers: Readonly<Record<'esbuild' | 'rollup' | 'vite' | 'webpack', Bundler>> = {
   async esbuild(_, entry, out) {
-    const { warnings } = await esbuild.build({
+    const { build } = await import('esbuild');
+    const { warnings } = await build({
       entryPoints: [entry],
       outdir: out,
       bundle: true,
@@ -22,6 +19,9 @@ export const bundlers: Readonly<Record<string, Bundler>> = {
     return warnings.map(({ text }) => text);
   },
   async rollup(_, entry, out) {
+    const { rollup } = await import('rollup');
+    const { nodeResolve } = await import('@rollup/plugin-node-resolve');
+    const { default: commonjs } = await import('@rollup/plugin-commonjs');
     const warnings: string[] = [];
     // What other packages write in their own files is not ours to mend.
     const theirs = ['CIRCULAR_DEPENDENCY', 'INVALID_ANNOTATION'];
@@ -34,6 +34,7 @@ export const bundlers: Readonly<Record<string, Bundler>> = {
     return warnings;
   },
   async vite(project, entry, out) {
+    const vite = await import('vite');
     const warnings: string[] = [];
     const warn = (message: string) => warnings.push(message);
     const customLogger = { ...vite.createLogger('warn'), warn, warnOnce: warn };
@@ -51,9 +52,10 @@ export const bundlers: Readonly<Record<string, Bundler>> = {
     });
     return warnings;
   },
-  webpack: (project, entry, out) =>
-    new Promise((resolve, reject) => {
-      const settings: webpack.Configuration = {
+  async webpack(project, entry, out) {
+    const { default: webpack } = await import('webpack');
+    return new Promise((resolve, reject) => {
+      const settings: Configuration = {
         context: project,
         mode: 'production',
         target: 'web',
@@ -68,5 +70,6 @@ export const bundlers: Readonly<Record<string, Bundler>> = {
         if (failure || errors.length > 0) reject(failure ?? new Error(errors[0]?.message));
         else resolve(warnings.map(({ message }) => message));
       });
-    }),
+    });
+  },
 };

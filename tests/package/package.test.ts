@@ -1,13 +1,13 @@
-import { mkdtempSync, readdirSync, readFileSync } from 'node:fs';
-import { tmpdir } from 'node:os';
-import { join } from 'node:path';
+import { readdirSync, readFileSync } from 'node:fs';
 import { gzipSync } from 'node:zlib';
 import { checkPackage, createPackageFromTarballData } from '@arethetypeswrong/core';
 import { build } from 'esbuild';
 import { publint } from 'publint';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { bundlers } from './bundlers.js';
-import { type Packed, pack, putBeside, run, tsc, write } from './packed.js';
+import { compile, compiles } from './compiles.js';
+import { type Packed, pack, putBeside, run, write } from './packed.js';
+import { bundlesWhole } from './whole-bundle.js';
 
 const script = `
 const clearance = oilClearance({
@@ -166,42 +166,8 @@ describe('the packed tarball', () => {
     );
   });
 
-  it.each(['nodenext', 'bundler'])('compiles in a strict TypeScript project (%s)', (resolution) => {
-    write(packed.project, 'package.json', '{ "type": "module" }');
-    write(
-      packed.project,
-      'use.ts',
-      `import { convert, inch, newtonMetre, oilClearance, type Length } from 'crankwright';
-       import { type Plan, planBuilds } from 'crankwright/planning';
-       import { readShed } from 'crankwright/shed';
-       import { inspect, readSheet } from 'crankwright/sheet';
-       import { cards } from 'crankwright/teaching';
-       const sizes = { housingBore: inch(2.251), shellWall: inch(0.062), journal: inch(2.125) };
-       export const clearance: Length = oilClearance(sizes);
-       export const smallest: Length | undefined = inspect(readSheet('{}')).rods?.bearings[0]?.shape.smallest;
-       export const plan: Promise<Plan> = planBuilds(readShed('{}'), { atMost: 2 });
-       export const source: string = cards.oilClearance.source;
-       // @ts-expect-error a torque is not a length
-       oilClearance({ ...sizes, journal: newtonMetre(20) });
-       // @ts-expect-error inches are no kilograms
-       convert(1, 'in', 'kg');
-       // @ts-expect-error a bare number has no unit
-       oilClearance({ ...sizes, journal: 2.125 });
-      `,
-    );
-    const compilerOptions = {
-      strict: true,
-      noUncheckedIndexedAccess: true,
-      exactOptionalPropertyTypes: true,
-      noEmit: true,
-      target: 'es2022',
-      module: resolution === 'nodenext' ? 'nodenext' : 'esnext',
-      moduleResolution: resolution,
-      types: [],
-    };
-    write(packed.project, 'tsconfig.json', JSON.stringify({ compilerOptions, files: ['use.ts'] }));
-    run('node', [tsc, '-p', '.'], packed.project);
-  });
+  // The other way to resolve, `bundler`, is tried in `bundlers.deep.test.ts`.
+  it('compiles in a strict TypeScript project (nodenext)', () => compiles(packed, 'nodenext'));
 
   it('gives its measures without convert-units, and asks for no version of it', () => {
     const { peerDependencies } = JSON.parse(
@@ -237,12 +203,7 @@ describe('the packed tarball', () => {
     const typed = `export const units: readonly UnitSymbol[] = convert().possibilities();`;
     const code = `${imports} import type { UnitSymbol } from 'crankwright';
        const convert = configureMeasurements(exactMeasures); ${typed}`;
-    for (const name of ['measures.mts', 'measures.cts']) write(packed.project, name, code);
-    const options = { strict: true, exactOptionalPropertyTypes: true, noEmit: true, types: [] };
-    const compilerOptions = { ...options, target: 'es2022', module: 'nodenext' };
-    const config = { compilerOptions, files: ['measures.mts', 'measures.cts'] };
-    write(packed.project, 'tsconfig.json', JSON.stringify(config));
-    run('node', [tsc, '-p', '.'], packed.project);
+    compile(packed, 'nodenext', { 'measures.mts': code, 'measures.cts': code });
   });
 
   it('gives a browser oilClearance alone in at most 1.5 kB', async () => {
@@ -255,34 +216,8 @@ describe('the packed tarball', () => {
     expect(gzipSync(outputFiles[0]?.contents ?? '').length).toBeLessThanOrEqual(1500);
   });
 
-  it.each(Object.entries(bundlers))(
-    'bundles whole for a browser: %s',
-    async (_, bundle) => {
-      const { exports } = JSON.parse(readFileSync(`${packed.packageDir}/package.json`, 'utf8'));
-      const names = Object.keys(exports).filter((name) => !name.endsWith('.json'));
-      const lines = names.map((name, i) => `export * as e${i} from 'crankwright${name.slice(1)}';`);
-      const entry = write(packed.project, 'every-entry.mjs', lines.join('\n'));
-      const alone = mkdtempSync(join(tmpdir(), 'bundle-'));
-      expect(await bundle(packed.project, entry, alone)).toEqual([]);
-      // Where no package can be found, all of it loads but the solver, which a page gives.
-      const main = readdirSync(alone).find((file) => /^(?:every-entry|main)\.m?js$/.test(file));
-      const highs = new URL('../../node_modules/highs/build/highs.mjs', import.meta.url).href;
-      write(alone, 'package.json', '{ "type": "module" }');
-      const script = write(
-        alone,
-        'run.js',
-        `const { format, inch, oilClearance, planBuilds, readShed, thou } = Object.assign(
-         {}, ...Object.values(await import('./${main}')));
-       const sizes = { housingBore: inch(2.251), shellWall: inch(0.062), journal: inch(2.125) };
-       console.log(format(oilClearance(sizes), thou));
-       const shed = readShed(${readFileSync(`${packed.packageDir}/examples/pump-set-shed.json`, 'utf8')},
-         ${JSON.stringify(readFileSync(`${packed.packageDir}/examples/pump-set-shed-readings.csv`, 'utf8'))});
-       await planBuilds(shed).catch(({ name }) => console.log(name));
-       const { default: start } = await import('${highs}');
-       console.log((await planBuilds(shed, { solver: await start() })).builds.length);`,
-      );
-      expect(run('node', [script], alone)).toBe('2.0 thou\nSolverNotLoaded\n2\n');
-    },
-    120_000,
-  );
+  // The other bundlers are tried in `bundlers.deep.test.ts`.
+  it('bundles whole for a browser: esbuild', async () => {
+    await bundlesWhole(packed, bundlers.esbuild);
+  });
 });

@@ -8,6 +8,8 @@ import {
   pickShims,
   thou,
   undersizeSteps,
+  type WashersToFit,
+  washersForEndPlay,
 } from 'crankwright';
 import { calls, refused } from './calls.js';
 
@@ -49,7 +51,40 @@ const readings = [
   { pushed: thou(1), pulled: thou(-7) },
 ];
 
+const washers: WashersToFit = {
+  measured: { min: thou(13), max: thou(14) },
+  fitted: [{ name: 'front', thickness: thou(92) }],
+  shelf: [
+    { name: 'A', thickness: thou(95) },
+    { name: 'B', thickness: thou(98) },
+  ],
+  limits: { min: thou(4), max: thou(10) },
+  basis: { kind: 'specified', by: 'the manual' },
+};
+
 export const crankshaftCalls = {
+  washersForEndPlay: calls(washersForEndPlay, {
+    sound: [
+      [washers],
+      [{ measured: thou(8), fitted: washers.fitted, shelf: washers.shelf.slice(0, 1) }],
+    ],
+    provoked: {
+      'a span is reversed': refused('measured', {
+        ...washers,
+        measured: { min: thou(14), max: thou(13) },
+      }),
+      'no washer was in': refused('fitted', { ...washers, fitted: [] }),
+      'the shelf has fewer washers than were in': refused('shelf', { ...washers, shelf: [] }),
+      'the shelf is too long': refused('shelf', {
+        ...washers,
+        shelf: Array.from({ length: 41 }, () => ({ name: 'A', thickness: thou(95) })),
+      }),
+      'the limits lack a bound': refused('bearing.limits.min', {
+        ...washers,
+        limits: { max: thou(10) },
+      }),
+    },
+  }),
   pickShims: calls(pickShims, {
     sound: [
       [

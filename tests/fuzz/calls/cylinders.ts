@@ -1,8 +1,10 @@
 import {
   type BoreRequest,
   borePlan,
+  convertRoughness,
   describeBorePlan,
   inch,
+  micrometre,
   mm,
   oversizeSteps,
   pistonClearanceSpan,
@@ -48,7 +50,17 @@ const block: BoreRequest = {
 };
 const bored = borePlan(block);
 
+const read = { value: micrometre(0.4), from: 'Ra', to: 'Rz' } as const;
+
 export const cylinderCalls = {
+  convertRoughness: calls(convertRoughness, {
+    sound: [[read], [{ ...read, to: 'Ra' }]],
+    provoked: {
+      'a value is not finite': refused('value', { ...read, value: Number.NaN }),
+      'out of range': refused('value', { ...read, value: 0.4 }),
+      'a measure is unknown': refused('to', { ...read, to: 'Rt' }),
+    },
+  }),
   oversizeSteps: calls(oversizeSteps, {
     sound: [['inch'], ['metric', mm(1)]],
     provoked: {

@@ -4,6 +4,7 @@ import { readSheet } from 'crankwright/sheet';
 import { closest } from 'fastest-levenshtein';
 import { beforeEach, describe, expect, it, vi } from 'vitest';
 import { changed, exampleText, type Json } from '../sheet/sheets.js';
+import { tries } from '../support/tries.js';
 import { plainShed, shedProblems } from './sheds.js';
 
 const DEPTH = 100_000;
@@ -22,11 +23,14 @@ const places = (value: Json, at = ''): readonly string[] =>
       })
     : [];
 
+/** Every so-manieth place in `npm test`, every place in `npm run test:deep`. */
+const some = (all: readonly string[]) => all.filter((_, i) => i % tries(7, 1) === 0);
+
 describe('a file nested deep', () => {
   const csv = 'part,feature,station,angle,reading\nblock A,cylinder 1,1 in,0 deg,3 in';
 
   it('is refused at its place, wherever that is in a shed', () => {
-    for (const path of [...places(plainShed()), 'strange', 'rods[0].strange']) {
+    for (const path of [...some(places(plainShed())), 'strange', 'rods[0].strange']) {
       const problems = shedProblems(changed(plainShed(), { [path]: bottomless }), csv);
       expect(problems.length, path).toBeGreaterThan(0);
     }
@@ -34,7 +38,7 @@ describe('a file nested deep', () => {
 
   it('is refused at its place, wherever that is in a sheet', () => {
     const plain = (): Json => JSON.parse(exampleText('inch'));
-    for (const path of [...places(plain()), 'strange', 'rods[0].strange']) {
+    for (const path of [...some(places(plain())), 'strange', 'rods[0].strange']) {
       expect(() => readSheet(changed(plain(), { [path]: bottomless })), path).toThrow(
         RebuildInputError,
       );
@@ -64,7 +68,12 @@ describe('a file nested deep', () => {
 
 vi.mock('fastest-levenshtein', { spy: true });
 
-describe('a file of 2 MB', () => {
+/** How many lines or parts: as many as are taken, in `npm run test:deep`. */
+const MANY = tries(2_000, 20_000);
+/** Crankshafts that fill 2 MB, or fewer. */
+const CRANKSHAFTS = tries(200, 1_600);
+
+describe('a file of up to 2 MB', () => {
   // The one work that could grow with lines times names: a few dozen words for each mistake are enough.
   const wordsCompared = () =>
     vi.mocked(closest).mock.calls.reduce((sum, [, known]) => sum + known.length, 0);
@@ -79,19 +88,19 @@ describe('a file of 2 MB', () => {
   const sound = (i: number): Json => ({ ...crankshaft, name: `crankshaft ${i}` });
 
   it('reads', () => {
-    const text = JSON.stringify(many(1600, sound));
-    expect(text.length).toBeGreaterThan(1_600_000);
-    expect(readShed(text).crankshafts).toHaveLength(1600);
+    const text = JSON.stringify(many(CRANKSHAFTS, sound));
+    expect(text.length).toBeGreaterThan(1_000 * CRANKSHAFTS);
+    expect(readShed(text).crankshafts).toHaveLength(CRANKSHAFTS);
   });
 
-  it('reads as a value with twenty thousand housings and as many shells', () => {
+  it('reads as a value with as many housings and shells as are taken', () => {
     const shed = {
       ...plainShed(),
-      rods: Array.from({ length: 20_000 }, (_, i) => ({
+      rods: Array.from({ length: MANY }, (_, i) => ({
         name: `rod ${i}`,
         rods: [{ name: 'big end', housingBore: `1.${7400 + (i % 200)} in` }],
       })),
-      shells: Array.from({ length: 20_000 }, (_, i) => ({
+      shells: Array.from({ length: MANY }, (_, i) => ({
         name: `shells ${i}`,
         fits: 'rods',
         undersize: '10 under',
@@ -99,12 +108,12 @@ describe('a file of 2 MB', () => {
         pairs: 1,
       })),
     };
-    expect(readShed(shed).shells).toHaveLength(20_000);
+    expect(readShed(shed).shells).toHaveLength(MANY);
   });
 
   it('is told all its mistakes', () => {
     const text = JSON.stringify(
-      many(1600, (i) => ({
+      many(CRANKSHAFTS, (i) => ({
         ...crankshaft,
         name: 'the same',
         thrustWidth: '2.5 inn',
@@ -112,30 +121,33 @@ describe('a file of 2 MB', () => {
         [`field ${i}`]: 1,
       })),
     );
-    expect(shedProblems(text)).toHaveLength(4 * 1600 - 1);
-    expect(wordsCompared()).toBeLessThan(50 * 4 * 1600);
+    expect(shedProblems(text)).toHaveLength(4 * CRANKSHAFTS - 1);
+    expect(wordsCompared()).toBeLessThan(50 * 4 * CRANKSHAFTS);
   });
 
   it('is told all mistakes of as many readings as are taken', () => {
-    const rows = Array.from({ length: 19_999 }, (_, i) => `crankshaft ${i},rod 9,,,1 in`);
+    const rows = Array.from({ length: MANY - 1 }, (_, i) => `crankshaft ${i},rod 9,,,1 in`);
     const csv = ['part,feature,station,angle,reading', ...rows].join('\n');
-    expect(shedProblems(many(4000, sound), csv)).toHaveLength(19_999);
-    expect(wordsCompared()).toBeLessThan(60 * 19_999);
+    expect(shedProblems(many(MANY / 5, sound), csv)).toHaveLength(MANY - 1);
+    expect(wordsCompared()).toBeLessThan(60 * (MANY - 1));
   });
 
   it('is told all mistakes of the readings of one part with as many places', () => {
-    const rods = Array.from({ length: 20_000 }, (_, i) => ({ name: `rod ${i}` }));
-    const rows = Array.from({ length: 19_999 }, () => 'rods A,rod X,,,1 in');
+    const rods = Array.from({ length: MANY }, (_, i) => ({ name: `rod ${i}` }));
+    const rows = Array.from({ length: MANY - 1 }, () => 'rods A,rod X,,,1 in');
     const csv = ['part,feature,station,angle,reading', ...rows].join('\n');
     const problems = shedProblems(changed(plainShed(), { 'rods[0].rods': rods }), csv);
-    expect(wordsCompared()).toBeLessThan(60 * 19_999);
+    expect(wordsCompared()).toBeLessThan(60 * (MANY - 1));
     // Its rods have no readings, and are more than the engine has.
-    expect(problems).toHaveLength(20_000 + 1 + 19_999);
+    expect(problems).toHaveLength(MANY + 1 + MANY - 1);
     expect(problems.at(-1)?.message.length).toBeLessThan(400);
   });
 
   it('is refused if one place has more readings than anybody takes', () => {
-    const rows = Array.from({ length: 19_999 }, (_, i) => `rods A,rod A1,,,1.${7507 + (i % 2)} in`);
+    const rows = Array.from(
+      { length: MANY - 1 },
+      (_, i) => `rods A,rod A1,,,1.${7507 + (i % 2)} in`,
+    );
     const csv = ['part,feature,station,angle,reading', ...rows].join('\n');
     const shed = changed(plainShed(), { 'rods[0].rods[0].housingBore': undefined });
     expect(shedProblems(shed, csv)).toEqual([

@@ -13,7 +13,7 @@ import {
   undersizeSteps,
 } from 'crankwright';
 import { inspect, readSheet } from 'crankwright/sheet';
-import { describe, expect, it } from 'vitest';
+import { describe, expect, inject, it } from 'vitest';
 
 /** More than a function can be called with as arguments of its own. */
 const MANY = 200_000;
@@ -72,7 +72,8 @@ describe('two hundred thousand', () => {
     expect(span.max).toBeCloseTo(thou(12 + Math.PI), 12);
   });
 
-  it('journals are ground to one step', () => {
+  // This one takes longer than all others together.
+  it.runIf(inject('deep'))('journals are ground to one step', () => {
     const journal = { name: 'rod 1', smallest: inch(2.1189), largest: inch(2.1202) };
     const worn = { ...journal, outOfRound: inch(0.0013), taper: inch(0.0004) };
     const plan = grindPlan({

@@ -1,0 +1,99 @@
+import type { Span } from '../judging/index.js';
+import { card } from '../judging/internal.js';
+import { type Length, metre } from '../quantities/index.js';
+import { stackedSize, stackSensitivity } from './stack-domains.js';
+import { stackUp } from './stack-up.js';
+
+const ofFirst = { domain: stackedSize, meaning: 'of the first size' };
+const ofSecond = { domain: stackedSize, meaning: 'of the second size' };
+
+const k_1 = {
+  field: 'contributors[0].sensitivity',
+  meaning: 'how the stack grows with the first size',
+  domain: stackSensitivity,
+  usual: [0.5, 2],
+} as const;
+const k_2 = {
+  field: 'contributors[1].sensitivity',
+  meaning: 'how the stack shrinks with the second size',
+  domain: stackSensitivity,
+  usual: [-2, -0.5],
+} as const;
+const a_1 = {
+  ...ofFirst,
+  field: 'contributors[0].size.min',
+  written: 'min_1',
+  usual: [0.08, 0.081],
+} as const;
+const b_1 = {
+  ...ofFirst,
+  field: 'contributors[0].size.max',
+  written: 'max_1',
+  usual: [0.082, 0.083],
+} as const;
+const a_2 = {
+  ...ofSecond,
+  field: 'contributors[1].size.min',
+  written: 'min_2',
+  usual: [0.07, 0.071],
+} as const;
+const b_2 = {
+  ...ofSecond,
+  field: 'contributors[1].size.max',
+  written: 'max_2',
+  usual: [0.072, 0.073],
+} as const;
+
+const worst = { kind: 'worst case' } as const;
+const squares = { kind: 'root sum square' } as const;
+
+const both = (
+  [first, grows]: readonly [Span<Length>, number],
+  [second, shrinks]: readonly [Span<Length>, number],
+) => [
+  { name: 'first', size: first, sensitivity: grows },
+  { name: 'second', size: second, sensitivity: shrinks },
+];
+
+/** Formulas of stacked sizes. */
+export const stackUpCards = {
+  leastStack: card({
+    of: stackUp,
+    name: 'least that two sizes can come to, one against the other',
+    gives: { symbol: 's_min', meaning: 'least that the stack can be', dimension: 'length' },
+    letters: { k_1, a_1, k_2, b_2 },
+    call: ({ k_1, a_1, k_2, b_2 }) => [
+      both([{ min: a_1, max: metre(0.09) }, k_1], [{ min: metre(0.06), max: b_2 }, k_2]),
+      worst,
+    ],
+    read: (stack) => (stack.method === 'worst case' ? stack.span.min : undefined),
+    expression: 'k_1 * a_1 + k_2 * b_2',
+    source: 'geometry',
+  }),
+  mostStack: card({
+    of: stackUp,
+    name: 'most that two sizes can come to, one against the other',
+    gives: { symbol: 's_max', meaning: 'most that the stack can be', dimension: 'length' },
+    letters: { k_1, b_1, k_2, a_2 },
+    call: ({ k_1, b_1, k_2, a_2 }) => [
+      both([{ min: metre(0.07), max: b_1 }, k_1], [{ min: a_2, max: metre(0.08) }, k_2]),
+      worst,
+    ],
+    read: (stack) => (stack.method === 'worst case' ? stack.span.max : undefined),
+    expression: 'k_1 * b_1 + k_2 * a_2',
+    source: 'geometry',
+  }),
+  stackDeviation: card({
+    of: stackUp,
+    name: 'standard deviation of two uniform sizes together',
+    gives: { symbol: 's', meaning: 'standard deviation of the stack', dimension: 'length' },
+    letters: { k_1, a_1, b_1, k_2, a_2, b_2 },
+    call: ({ k_1, a_1, b_1, k_2, a_2, b_2 }) => [
+      both([{ min: a_1, max: b_1 }, k_1], [{ min: a_2, max: b_2 }, k_2]),
+      squares,
+    ],
+    read: (stack) => (stack.method === 'root sum square' ? stack.standardDeviation : undefined),
+    expression: 'sqrt(((k_1 * (b_1 - a_1))^2 + (k_2 * (b_2 - a_2))^2) / 12)',
+    source: 'variances of independent sizes add',
+  }),
+};
