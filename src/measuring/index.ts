@@ -13,6 +13,7 @@ export {
   expandedUncertainty,
 } from './budget/expanded-uncertainty.js';
 export {
+  type AnyInstrument,
   type Instrument,
   instrumentBudget,
   type RepeatReadings,
