@@ -61,11 +61,10 @@ export function describeSettling<D extends Dimension>(
         return `${needed}: ${moreReadings} more ${moreReadings === 1 ? 'reading' : 'readings'}`;
       }
       const from = sayClosely(better.from, dimension, units);
-      const way =
-        better.to === undefined
-          ? `nor is it enough to better the ${better.name} (${from}) alone, though it adds most`
-          : `better the ${better.name} (${from}) to ${sayAtMost(better.to, dimension, units)}`;
-      return `${needed}; no number of readings settles it: ${way}`;
+      const none = `${needed}; no number of readings settles it`;
+      return better.to === undefined
+        ? `${none}, and to better the ${better.name} (${from}) alone is not enough`
+        : `${none}: better the ${better.name} (${from}) to ${sayAtMost(better.to, dimension, units)}`;
     }
   }
 }

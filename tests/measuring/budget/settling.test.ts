@@ -99,7 +99,7 @@ describe('what settles an undecided finding', () => {
   it('is more than one better instrument, where two are too coarse', () => {
     const budget = [zero('bore gauge', 0.0002), zero('micrometer', 0.0001)];
     expect(said(3.0019, budget)).toBe(
-      'settled by an uncertainty of 0.0001 in or less; no number of readings settles it: nor is it enough to better the bore gauge (0.00023 in) alone, though it adds most',
+      'settled by an uncertainty of 0.0001 in or less; no number of readings settles it, and to better the bore gauge (0.00023 in) alone is not enough',
     );
   });
 
