@@ -50,7 +50,7 @@ const LOT = ['mean', 'standardDeviation'] as const;
  * const simple = falseAcceptanceRisk({ ...pins, rule: 'simple acceptance' });
  * simple.toFixed(4); // "0.0080"
  * const guarded = falseAcceptanceRisk(pins);
- * guarded.toFixed(5); // "0.00012"
+ * guarded.toFixed(5); // "0.00019"
  * ```
  */
 export function falseAcceptanceRisk<D extends Dimension = 'length'>(

@@ -48,8 +48,9 @@ export function describe<D extends Dimension>(finding: Finding<D>, wording: Word
     guardFinding('finding', finding);
   const print = (quantity: Quantity<D>) => say(quantity, dimension, wording.units);
   const distance = (quantity: number) => sayDistance(quantity, dimension, wording.units);
-  const doubt = uncertainty === undefined ? '' : ` ± ${distance(uncertainty)}`;
-  const byRule = rule && describeRule(rule, distance);
+  const closely = (quantity: number) => sayClosely(quantity, dimension, wording.units);
+  const doubt = uncertainty === undefined ? '' : ` ± ${closely(uncertainty)}`;
+  const byRule = rule && describeRule(rule, closely);
   const standing = () => {
     switch (verdict) {
       case 'within': {
@@ -76,9 +77,9 @@ export function describe<D extends Dimension>(finding: Finding<D>, wording: Word
 /** How the rule that decided is called; nothing of the one that is used where none is named. */
 function describeRule<D extends Dimension>(
   rule: DecisionRule<D>,
-  distance: (quantity: number) => string,
+  closely: (quantity: number) => string,
 ): string | undefined {
-  if (typeof rule === 'object') return `a guard band of ${distance(rule.guardBand)}`;
+  if (typeof rule === 'object') return `a guard band of ${closely(rule.guardBand)}`;
   if (rule === 'full expanded uncertainty') return undefined;
   return rule === 'simple acceptance' ? rule : `the rule of ${rule}`;
 }
@@ -161,6 +162,18 @@ export function sayDistance(distance: number, dimension: Dimension, units: UnitS
   while (decimals < 9 && Math.abs(valueIn(quantity, unit)) < 0.5 * 10 ** -decimals) decimals++;
   const isNothing = Math.abs(valueIn(quantity, unit)) < 0.5 * 10 ** -decimals;
   return format(quantity, unit, isNothing ? unit.decimals : decimals);
+}
+
+/** A distance likewise, with as many more decimals as it takes to be off by 5 % at most: an uncertainty must not shrink. */
+export function sayClosely(distance: number, dimension: Dimension, units: UnitSystem): string {
+  const apart = dimension === 'temperature' ? 'temperatureDifference' : dimension;
+  const unit: Unit<Dimension> = tradeUnit(apart, units);
+  const value = Math.abs(valueIn(distance as Quantity<Dimension>, unit));
+  for (let decimals = unit.decimals; decimals < 9; decimals++) {
+    const off = Math.abs(Number(value.toFixed(decimals)) - value);
+    if (off <= 0.05 * value) return format(distance as Quantity<Dimension>, unit, decimals);
+  }
+  return sayDistance(distance, dimension, units);
 }
 
 /** A quantity in the unit that a shop reads its dimension in. */

@@ -17,6 +17,7 @@ export {
   guardWording,
   noteOf,
   say,
+  sayClosely,
   sayDistance,
 } from './describe.js';
 export { angleDomain, type Domain, domain, lengthDomain } from './domain.js';

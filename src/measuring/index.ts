@@ -14,6 +14,7 @@ export {
   expandedUncertainty,
 } from './budget/expanded-uncertainty.js';
 export {
+  type AnyInstrument,
   type Instrument,
   instrumentBudget,
   type RepeatReadings,

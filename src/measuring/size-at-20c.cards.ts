@@ -5,7 +5,12 @@ import { type ReadWarm, sizeAt20C } from './size-at-20c.js';
 
 const warm = (coefficient: ThermalExpansion, temperature: Temperature): ReadWarm => ({
   temperature,
-  expansion: { coefficient, from: celsius(0), to: celsius(100), source: 'a data sheet' },
+  expansion: {
+    coefficient: { min: coefficient, max: coefficient },
+    from: celsius(0),
+    to: celsius(100),
+    source: 'a data sheet',
+  },
 });
 const temperature = { domain: partTemperature, usual: [283, 308] } as const;
 const expansion = { domain: linearExpansion, usual: [10e-6, 24e-6] } as const;
@@ -19,7 +24,7 @@ export const sizeAt20CCards = {
     letters: {
       D: { field: 'size', meaning: 'size as it was read', domain: diameter, usual: [0.02, 0.1] },
       a_p: {
-        field: 'part.expansion.coefficient',
+        field: 'part.expansion.coefficient.min',
         written: 'partExpansion',
         meaning: 'how the part grows',
         ...expansion,
@@ -31,7 +36,7 @@ export const sizeAt20CCards = {
         ...temperature,
       },
       a_i: {
-        field: 'instrument.expansion.coefficient',
+        field: 'instrument.expansion.coefficient.min',
         written: 'instrumentExpansion',
         meaning: 'how the instrument grows',
         ...expansion,

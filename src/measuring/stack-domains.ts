@@ -19,14 +19,22 @@ export const sizeTolerance = /* @__PURE__ */ lengthDomain({
 export const stackSensitivity = /* @__PURE__ */ domain(ratio, {
   least: -1000,
   most: 1000,
-  example: '-2',
+  example: 'ratio(-2)',
 });
 
 /** How many standard deviations lie between the middle of a span and its ends. */
-export const sigmaCoverage = /* @__PURE__ */ domain(ratio, { least: 0.5, most: 20, example: '3' });
+export const sigmaCoverage = /* @__PURE__ */ domain(ratio, {
+  least: 0.5,
+  most: 20,
+  example: 'ratio(3)',
+});
 
 /** The share of all that lies below a quantile. */
-export const shareBelow = /* @__PURE__ */ domain(ratio, { least: 0, most: 1, example: '0.95' });
+export const shareBelow = /* @__PURE__ */ domain(ratio, {
+  least: 0,
+  most: 1,
+  example: 'ratio(0.95)',
+});
 
 /** What a place leaves for a part, or what the part takes of it: from a thin shell to a large bore. */
 export const fittedSize = /* @__PURE__ */ lengthDomain({

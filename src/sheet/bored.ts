@@ -1,6 +1,6 @@
+import type { BorePlan } from '../cylinders/index.js';
 import type { Finding } from '../judging/index.js';
 import { worstOf } from '../judging/internal.js';
-import type { Inspection } from './inspect.js';
 import type { CylinderReport } from './inspect-cylinder.js';
 
 /** The worst finding that a bore fails, if it fails one. It is then machined and gets a piston and rings of its new size. */
@@ -12,7 +12,10 @@ export function worstOfBore({ findings }: CylinderReport): Finding<'length'> | u
 export function boredIn({
   cylinders,
   boring,
-}: Pick<Inspection, 'cylinders' | 'boring'>): readonly string[] {
+}: {
+  readonly cylinders: readonly CylinderReport[];
+  readonly boring?: BorePlan;
+}): readonly string[] {
   const byPlan =
     boring === undefined || boring.outcome === 'none'
       ? []

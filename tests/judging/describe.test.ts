@@ -38,6 +38,15 @@ const finding = (
   });
 const both = { min: thou(4), max: thou(10) };
 
+it('prints an uncertainty to a twentieth of itself, or better', () => {
+  const said = (uncertainty: Length) =>
+    describeFinding(finding(thou(10), both, specified, uncertainty), { units: 'inch' });
+  expect(said(inch(0.00014))).toContain('0.0100 in ± 0.00014 in: undecided');
+  expect(said(inch(0.00031))).toContain('± 0.0003 in: undecided');
+  expect(said(inch(0.00025))).toContain('± 0.00025 in: undecided');
+  expect(said(mm(0))).toContain('± 0.0000 in: just within');
+});
+
 describe('describe says', () => {
   it.each([
     [

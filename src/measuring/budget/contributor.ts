@@ -59,7 +59,10 @@ export type Contributor<D extends Dimension = 'length'> = {
   /** The same for every reading that this instrument takes today, so that it cancels in the difference of two. */
   readonly common?: boolean;
 } & (
-  | (Spread<Quantity<D>> & { readonly sensitivity?: never })
+  | (Spread<Quantity<D>> & {
+      /** None: it is in the unit of the result. */
+      readonly sensitivity?: never;
+    })
   // Of another dimension: a temperature, which its sensitivity turns into a length.
   | (Spread<number> & {
       /** How much the result changes for a unit of it, both in coherent SI units. */
@@ -67,16 +70,31 @@ export type Contributor<D extends Dimension = 'length'> = {
     })
 );
 
-const COMMON = ['name', 'common', 'sensitivity', 'kind', 'degreesOfFreedom'] as const;
-const LIMITS = [...COMMON, 'halfWidth'] as const;
 const FIELDS = {
-  readings: [...COMMON, 'standardDeviation', 'readings'],
-  'standard error': [...COMMON, 'standardError'],
-  rectangular: LIMITS,
-  triangular: LIMITS,
-  arcsine: LIMITS,
-  normal: [...COMMON, 'expanded', 'coverageFactor'],
-} as const;
+  readings: [
+    'name',
+    'kind',
+    'standardDeviation',
+    'readings',
+    'degreesOfFreedom',
+    'sensitivity',
+    'common',
+  ],
+  'standard error': ['name', 'kind', 'standardError', 'degreesOfFreedom', 'sensitivity', 'common'],
+  rectangular: ['name', 'kind', 'halfWidth', 'degreesOfFreedom', 'sensitivity', 'common'],
+  triangular: ['name', 'kind', 'halfWidth', 'degreesOfFreedom', 'sensitivity', 'common'],
+  arcsine: ['name', 'kind', 'halfWidth', 'degreesOfFreedom', 'sensitivity', 'common'],
+  normal: [
+    'name',
+    'kind',
+    'expanded',
+    'coverageFactor',
+    'degreesOfFreedom',
+    'sensitivity',
+    'common',
+  ],
+} as const satisfies Record<Spread<number>['kind'], readonly string[]>;
+const KINDS = /* @__PURE__ */ Object.keys(FIELDS) as Spread<number>['kind'][];
 
 /** The standard deviation of each distribution of half width 1. */
 const DIVISORS = { rectangular: 3, triangular: 6, arcsine: 2 } as const;
@@ -148,8 +166,18 @@ function standardOf(at: string, spread: Spread<number>): number {
 function degreesOf(at: string, spread: Spread<number>): number {
   const given = spread.degreesOfFreedom;
   if (given === undefined) return spread.kind === 'readings' ? spread.readings - 1 : Infinity;
-  if (isSoundNumber(given) && given >= 1) return given;
-  throw refusedNumber(`${at}.degreesOfFreedom`, given, '1 degree of freedom or more');
+  return guardDegrees(`${at}.degreesOfFreedom`, given);
+}
+
+/** Refuses degrees of freedom that are none. */
+export function guardDegrees(parameter: string, degrees: number): number {
+  if (isSoundNumber(degrees) && degrees >= 1) return degrees;
+  throw new RebuildInputError({
+    parameter,
+    value: degrees,
+    expected: '1 degree of freedom or more',
+    hint: 'Give how many readings it was found from, less one.',
+  });
 }
 
 function guardNone(parameter: string, value: number): number {
@@ -166,14 +194,6 @@ function refusedNumber(parameter: string, value: unknown, expected: string): Reb
   });
 }
 
-const KINDS = [
-  'readings',
-  'standard error',
-  'rectangular',
-  'triangular',
-  'arcsine',
-  'normal',
-] as const;
 /** More than anybody takes of one size. */
 export const MOST_READINGS = 10000;
 const READINGS_HINT =

@@ -1,5 +1,11 @@
 import type { Finding, Wording } from '../../judging/index.js';
-import { comparisonTolerance, guardWording, say, sayDistance } from '../../judging/internal.js';
+import {
+  comparisonTolerance,
+  guardWording,
+  say,
+  sayClosely,
+  sayDistance,
+} from '../../judging/internal.js';
 import {
   type Dimension,
   format,
@@ -62,12 +68,11 @@ export function saySettling<D extends Dimension>(
       if (moreReadings !== undefined) {
         return `${needed}: ${moreReadings} more ${moreReadings === 1 ? 'reading' : 'readings'}`;
       }
-      const from = sayDistance(better.from, dimension, units);
-      const way =
-        better.to === undefined
-          ? `nor is it enough to better the largest contributor alone, ${better.name} (${from})`
-          : `better the ${better.name} (${from}) to ${sayAtMost(better.to, dimension, units)}`;
-      return `${needed}; no number of readings settles it: ${way}`;
+      const from = sayClosely(better.from, dimension, units);
+      const none = `${needed}; no number of readings settles it`;
+      return better.to === undefined
+        ? `${none}, and to better the ${better.name} (${from}) alone is not enough`
+        : `${none}: better the ${better.name} (${from}) to ${sayAtMost(better.to, dimension, units)}`;
     }
   }
 }
@@ -80,7 +85,7 @@ function reasonOf<D extends Dimension>(
   if (limit === undefined) return 'only a service limit of this engine does';
   const there = `the limit of ${say(limit, dimension, units)}`;
   if (why === 'at the limit') return `the value is exactly at ${there}`;
-  const band = typeof rule === 'object' ? sayDistance(rule.guardBand, dimension, units) : '';
+  const band = typeof rule === 'object' ? sayClosely(rule.guardBand, dimension, units) : '';
   return `the value lies within the guard band of ${band} at ${there}`;
 }
 

@@ -11,7 +11,7 @@ import { type Contribution, type Contributor, contributionsOf } from './contribu
 
 /** How sure an expanded uncertainty is to be. */
 export interface CoverageOptions {
-  /** Chance that the true value lies within it; by default 0.9545, for which the factor is 2 at the least [-]. */
+  /** Chance that the true value lies within it; by default 0.9545, for which the factor is 2 at the least. */
   readonly coverage?: number;
 }
 

@@ -5,9 +5,9 @@ import {
   guardWord,
   namedFrom,
 } from '../../judging/internal.js';
-import { type Length, RebuildInputError } from '../../quantities/index.js';
+import type { Length } from '../../quantities/index.js';
 import { instrumentError, scaleDivision } from '../domains.js';
-import { type Contributor, contributionsOf, MOST_READINGS } from './contributor.js';
+import { type Contributor, contributionsOf, guardDegrees, MOST_READINGS } from './contributor.js';
 import { repeatability } from './repeatability.js';
 import { type WarmthOfReading, warmthContributors } from './temperature.js';
 
@@ -22,7 +22,7 @@ export type RepeatReadings =
     };
 
 /** What is told of every instrument. */
-interface AnyInstrument {
+export interface AnyInstrument {
   /** The division of its scale, or its last digit [m]. */
   readonly division: Length;
   /** How closely it repeats itself [m]. */
@@ -60,14 +60,13 @@ export type Instrument =
       readonly bladeError: Length;
     });
 
-const ANY = ['kind', 'division', 'repeats', 'readings', 'warmth'] as const;
 const FIELDS = {
-  micrometer: [...ANY, 'zeroError'],
-  'depth gauge': [...ANY, 'zeroError'],
-  'bore gauge': [...ANY, 'setWith'],
-  'dial indicator': [...ANY, 'travelError'],
-  'feeler gauge': [...ANY, 'bladeError'],
-} as const;
+  micrometer: ['kind', 'division', 'zeroError', 'repeats', 'readings', 'warmth'],
+  'depth gauge': ['kind', 'division', 'zeroError', 'repeats', 'readings', 'warmth'],
+  'bore gauge': ['kind', 'division', 'setWith', 'repeats', 'readings', 'warmth'],
+  'dial indicator': ['kind', 'division', 'travelError', 'repeats', 'readings', 'warmth'],
+  'feeler gauge': ['kind', 'division', 'bladeError', 'repeats', 'readings', 'warmth'],
+} as const satisfies Record<Instrument['kind'], readonly string[]>;
 const KINDS = /* @__PURE__ */ Object.keys(FIELDS) as Instrument['kind'][];
 const REPEATED = ['standardDeviation', 'degreesOfFreedom'] as const;
 
@@ -128,21 +127,8 @@ function repeatsOf({ repeats, readings = 1 }: AnyInstrument): Contributor {
   const told = repeats as Exclude<RepeatReadings, readonly Length[]>;
   guardFields(at, told, REPEATED);
   const standardDeviation = instrumentError(`${at}.standardDeviation`, told.standardDeviation);
-  if (
-    !(
-      typeof told.degreesOfFreedom === 'number' &&
-      told.degreesOfFreedom >= 1 &&
-      told.degreesOfFreedom <= 1e9
-    )
-  ) {
-    throw new RebuildInputError({
-      parameter: `${at}.degreesOfFreedom`,
-      value: told.degreesOfFreedom,
-      expected: '1 degree of freedom or more',
-      hint: 'Give how many readings it was found from, less one.',
-    });
-  }
-  return { ...names, standardDeviation, degreesOfFreedom: told.degreesOfFreedom };
+  const degreesOfFreedom = guardDegrees(`${at}.degreesOfFreedom`, told.degreesOfFreedom);
+  return { ...names, standardDeviation, degreesOfFreedom };
 }
 
 function errorsOf(instrument: Instrument): readonly Contributor[] {

@@ -20,7 +20,7 @@ const bore = [
   reading(3, 90, 3.0015),
 ];
 const withoutLast = journal.slice(0, 3);
-const [first, second, third, fourth] = journal;
+const [first, second, third] = journal;
 export const measuringCalls = {
   journalShape: calls(journalShape, {
     sound: [[journal], [journal, { resolution: thou(0.2) }]],

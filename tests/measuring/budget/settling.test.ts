@@ -92,14 +92,14 @@ describe('what settles an undecided finding', () => {
     // √(0.0002² - 0.000141²) = 0.000141 in.
     expect(settling.better.to).toBeCloseTo(inch(0.000141), 7);
     expect(said(3.0018, budget)).toBe(
-      'settled by an uncertainty of 0.0002 in or less; no number of readings settles it: better the bore gauge (0.0002 in) to 0.00014 in',
+      'settled by an uncertainty of 0.0002 in or less; no number of readings settles it: better the bore gauge (0.00023 in) to 0.00014 in',
     );
   });
 
   it('is more than one better instrument, where two are too coarse', () => {
     const budget = [zero('bore gauge', 0.0002), zero('micrometer', 0.0001)];
     expect(said(3.0019, budget)).toBe(
-      'settled by an uncertainty of 0.0001 in or less; no number of readings settles it: nor is it enough to better the largest contributor alone, bore gauge (0.0002 in)',
+      'settled by an uncertainty of 0.0001 in or less; no number of readings settles it, and to better the bore gauge (0.00023 in) alone is not enough',
     );
   });
 
