@@ -124,14 +124,10 @@ describe('the minimum zone by a linear program', () => {
 describe('least squares', () => {
   it('finds the circle at which the normal equations hold', () => {
     // A part is round to some millionths of its radius: there the sum of squares is too flat to steer by.
-    for (const [form, arc] of [
-      [0.02, 2 * Math.PI],
-      [0.02, 1],
-      [1e-4, 2 * Math.PI],
-      [1e-5, 2 * Math.PI],
-      [1e-6, 2 * Math.PI],
-    ] as const) {
-      const points = nearCircle(99, 50, form, arc);
+    const sets = [0.02, 1e-3, 1e-4, 1e-5].flatMap((form) =>
+      Array.from({ length: 25 }, (_, k) => nearCircle(99 + 7919 * k, 14, form)),
+    );
+    for (const points of [...sets, nearCircle(99, 50, 0.02, 1)]) {
       const { x, y, radius } = leastSquaresCircle(...columns(points)) ?? expect.fail('no circle');
       const left = points.map(([px, py]) => {
         const distance = Math.hypot(px - x, py - y);
