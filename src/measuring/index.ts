@@ -21,6 +21,7 @@ export type {
   RootSumSquareStack,
   ShareOutside,
   SizeDistribution,
+  StackByMethod,
   StackContributor,
   StackMethod,
   StackPart,
