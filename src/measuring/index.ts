@@ -77,6 +77,7 @@ export type {
   RootSumSquareStack,
   ShareOutside,
   SizeDistribution,
+  StackByMethod,
   StackContributor,
   StackMethod,
   StackPart,

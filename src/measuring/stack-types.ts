@@ -144,5 +144,15 @@ export interface ShareOutside {
   readonly standardError: Ratio;
 }
 
+/** What each method gives. */
+export interface StackByMethod {
+  /** Every size at its worst end at once. */
+  readonly 'worst case': WorstCaseStack;
+  /** Spreads added as variances. */
+  readonly 'root sum square': RootSumSquareStack;
+  /** Sizes drawn at random. */
+  readonly 'Monte Carlo': MonteCarloStack;
+}
+
 /** What a stack comes to. */
-export type StackUp = WorstCaseStack | RootSumSquareStack | MonteCarloStack;
+export type StackUp = StackByMethod[keyof StackByMethod];

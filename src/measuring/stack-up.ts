@@ -16,6 +16,7 @@ import { meanOf, partsOf, varianceOf } from './stack-moments.js';
 import type {
   MonteCarloStack,
   RootSumSquareStack,
+  StackByMethod,
   StackContributor,
   StackMethod,
   StackUp,
@@ -78,7 +79,7 @@ type Method<K extends StackMethod['kind']> = Extract<StackMethod, { readonly kin
 export function stackUp<M extends StackMethod>(
   contributors: readonly StackContributor[],
   method: M,
-): Extract<StackUp, { readonly method: M['kind'] }>;
+): StackByMethod[M['kind']];
 export function stackUp(contributors: readonly StackContributor[], method: StackMethod): StackUp {
   const sizes = guardStack(contributors);
   guardFields('method', method, EVERY_METHOD);
