@@ -6,6 +6,7 @@ export { bareSteps, stepsIn } from './bare-steps.js';
 export {
   type Bench,
   INSTRUMENT_WORDS,
+  INSTRUMENTS,
   type InstrumentName,
   type InstrumentOfBench,
   type InstrumentsOfBench,

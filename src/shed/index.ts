@@ -5,18 +5,23 @@
  * @packageDocumentation
  */
 export {
+  type Bench,
   type BoreKind,
   type EngineKind,
   type FastenerLocking,
   FileError,
   type FileProblem,
   type Happening,
+  type InstrumentName,
+  type InstrumentOfBench,
+  type InstrumentsOfBench,
   type JournalKind,
   type JsonSchema,
   type Locking,
   type Price,
   type ShellPairs,
   type StatedLimits,
+  type WarmthOfBench,
 } from '../reading/index.js';
 export type { Consequence, Fault } from './faults.js';
 export type { PartTest, Testable } from './history.js';

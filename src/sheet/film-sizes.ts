@@ -1,5 +1,5 @@
 import { mostApart } from '../bearings/internal.js';
-import type { Span } from '../judging/index.js';
+import type { Finding, Span } from '../judging/index.js';
 import { NANOMETRE } from '../judging/internal.js';
 import { type Length, thou } from '../quantities/index.js';
 import { type BearingGroupReport, finishedJournal } from './inspect-bearings.js';
@@ -15,7 +15,7 @@ export interface MeasuredBearing {
   readonly shells: string;
   /** Its journal [m]. */
   readonly journal: Span<Length>;
-  /** Its diametral clearance [m]. */
+  /** Its diametral clearance, with what it is not known to [m]. */
   readonly clearance: Span<Length>;
 }
 
@@ -53,7 +53,7 @@ export function measuredBearings(
                   as: 'found',
                   shells: fitted.shells,
                   journal,
-                  clearance: fitted.clearance,
+                  clearance: atWorst(fitted.clearance, fitted.explanation.finding),
                 } as const,
               ]
             : []),
@@ -64,7 +64,7 @@ export function measuredBearings(
                   as: 'planned',
                   shells: shells.shell.name,
                   journal: finishedJournal(group.plan, name, shape),
-                  clearance: shells.clearance,
+                  clearance: atWorst(shells.clearance, shells.finding),
                 } as const,
               ]
             : []),
@@ -73,6 +73,12 @@ export function measuredBearings(
     ),
   );
 }
+
+/** A clearance with what it is not known to, either way. */
+const atWorst = (
+  { min, max }: Span<Length>,
+  { uncertainty = 0 as Length }: Finding<'length'>,
+): Span<Length> => ({ min: (min - uncertainty) as Length, max: (max + uncertainty) as Length });
 
 /**
  * The clearance to judge a film at: that of the measured bearing whose journal was typed in, to 2.5 thou; else

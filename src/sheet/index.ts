@@ -4,18 +4,24 @@
  * @packageDocumentation
  */
 export {
+  type Bench,
   FileError,
   type FileProblem,
   type Happening,
+  type InstrumentName,
+  type InstrumentOfBench,
+  type InstrumentsOfBench,
   type JournalKind,
   type JsonSchema,
   type ShellPairs,
   type StatedLimits,
+  type WarmthOfBench,
 } from '../reading/index.js';
 export type { Action, WrongShells } from './action-types.js';
 export { actionsFrom } from './actions.js';
 export { describeAction } from './describe-action.js';
 export type { FilmSizes } from './film-sizes.js';
+export type { HowRead } from './how-read.js';
 export { type Inspection, inspect } from './inspect.js';
 export type { BearingGroupReport, BearingReport } from './inspect-bearings.js';
 export type { CylinderReport, RingReport } from './inspect-cylinder.js';
@@ -37,3 +43,4 @@ export type {
   EndPlaySheet,
   Sheet,
 } from './sheet.js';
+export type { Unsettled } from './unsettled.js';

@@ -5,6 +5,7 @@ import { repeatsIn } from '../measuring/internal.js';
 import type { UnitSystem } from '../quantities/index.js';
 import { type Accuracy, accuracyOf, certaintyOf, type Happening, own } from '../reading/index.js';
 import { type MeasuredBearing, measuredBearings } from './film-sizes.js';
+import { type HowRead, howRead } from './how-read.js';
 import { type BearingGroupReport, inspectBearings, journalsOf } from './inspect-bearings.js';
 import { boringOf } from './inspect-bores.js';
 import { type CylinderReport, inspectCylinder } from './inspect-cylinder.js';
@@ -31,6 +32,8 @@ export interface Inspection {
   readonly cylinders: readonly CylinderReport[];
   /** What to bore to, if the sheet says what the maker bored to. */
   readonly boring?: BorePlan;
+  /** How well the sizes were read. */
+  readonly howRead: HowRead;
   /** Findings that the readings do not decide, each with what would: measure these again first. */
   readonly unsettled: readonly Unsettled[];
   /** The oil and its leak, if the sheet has them. */
@@ -69,6 +72,7 @@ function inspectEngine(sheet: Sheet): Inspection {
       () => inspectCylinder(cylinder, accuracy, sheet.cylinderLimits, sheet.bores),
     ),
   );
+  const groups = [mains, rods].filter((group) => group !== undefined);
   const boring = boringOf(sheet, accuracy);
   const floated =
     play &&
@@ -85,8 +89,9 @@ function inspectEngine(sheet: Sheet): Inspection {
     happened: sheet.happened ?? [],
     cylinders,
     ...(boring && { boring }),
+    howRead: howRead(sheet, accuracy, groups, cylinders),
     unsettled: unsettledIn({
-      groups: [mains, rods].filter((group) => group !== undefined),
+      groups,
       endPlay: floated,
       cylinders,
       boring,

@@ -11,12 +11,14 @@ import { journalWords } from '../reading/index.js';
 import { actionsFrom } from './actions.js';
 import { boredIn } from './bored.js';
 import { describeAction, describeRing } from './describe-action.js';
+import { describeHowRead } from './describe-how-read.js';
 import { describeOil } from './describe-oil.js';
 import type { Inspection } from './inspect.js';
 import type { BearingGroupReport } from './inspect-bearings.js';
 import type { CylinderReport, RingReport } from './inspect-cylinder.js';
 import type { OilReport } from './inspect-oil.js';
 import { inspectionLayout } from './layouts.js';
+import { notMeasured } from './not-measured.js';
 
 /**
  * Prints an inspection as plain text for the bench. It begins with what to do. Then come the
@@ -61,6 +63,7 @@ function page(inspection: Inspection, units: UnitSystem): string {
       ),
       ...notMeasured(inspection),
     ]),
+    ...readSection(inspection, noted),
     ...[mains, rods].flatMap((group) => (group ? [bearingSection(group, noted)] : [])),
     ...(endPlay ? [section('END PLAY', wrap(describe(endPlay.finding, noted), 2))] : []),
     ...cylinders.map((cylinder) => cylinderSection(cylinder, bored.includes(cylinder.name), noted)),
@@ -71,31 +74,17 @@ function page(inspection: Inspection, units: UnitSystem): string {
   return `${[...parts, ...who, cautions(inspection)].join('\n\n')}\n`;
 }
 
-/** Lists what has no readings, because the report does not judge it. */
-function notMeasured(inspection: Inspection): readonly string[] {
-  const { rods, mains, endPlay, cylinders, oil } = inspection;
-  const bored = boredIn(inspection);
-  const { boring } = inspection;
-  const walls = boring && boring.outcome !== 'none' ? boring.cylinders : [];
-  const ofCylinders = cylinders.flatMap(({ name, shape, piston, rings }) => [
-    ...(bored.includes(name) &&
-    walls.every((each) => each.name !== name || each.wallLeft === undefined)
-      ? [`${name}: its wall`]
-      : []),
-    ...(shape.wear === undefined ? [`${name}: its unworn size, and so its wear`] : []),
-    ...(piston ? [] : [`${name}: its piston`]),
-    ...(rings.length > 0 ? [] : [`${name}: its rings`]),
-  ]);
-  const missing = [
-    mains ? [] : ['mains'],
-    rods ? [] : ['rods'],
-    endPlay ? [] : ['end play'],
-    cylinders.length > 0 ? ofCylinders : ['cylinders'],
-    oil?.sample ? [] : ['used oil'],
-    'cracks',
-    'bend and twist of the rods',
-  ].flat();
-  return wrap(`Not measured, so not judged: ${missing.join('; ')}.`, 2);
+/** How well the sizes were read, if any were. */
+function readSection({ howRead }: Inspection, wording: Wording): readonly string[] {
+  const lines = describeHowRead(howRead, wording);
+  return lines.length === 0
+    ? []
+    : [
+        section(
+          'HOW WELL IT WAS MEASURED',
+          lines.flatMap((line) => wrap(line, 2)),
+        ),
+      ];
 }
 
 /** What stands in the way of every decision: readings to take again. */
@@ -196,10 +185,10 @@ function cylinderSection(cylinder: CylinderReport, isToBeBored: boolean, wording
       ? undecidedFor([cylinder], wording)
       : findings.flatMap((finding) => wrap(describe(finding, wording), 2))),
     ...(mustBeBored ? ['Piston and rings must fit the finished bore. In the worn bore now:'] : []),
-    ...(piston
+    ...(piston && !readAgain
       ? wrap(`piston: clearance ${over(piston.clearance)}${mustBeBored ? '' : `; ${verdict}`}`, 2)
       : []),
-    ...rings.flatMap((ring) =>
+    ...(readAgain ? [] : rings).flatMap((ring) =>
       mustBeBored
         ? wrap(`${ring.name}: gap ${along(ring)}`, 2)
         : wrap(`${describeRing(ring, wording)}; ${along(ring)}`, 2),

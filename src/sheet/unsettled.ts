@@ -48,29 +48,40 @@ export function unsettledIn({
   return [
     ...settle('crankshaft', 'end play', endPlay?.finding),
     ...groups.flatMap(({ plan, bearings }) =>
-      bearings.flatMap((bearing) => {
+      bearings.filter(isSound).flatMap((bearing) => {
         const { name, shape, bent, mayFit } = bearing;
         return [
           ...settle(name, 'runout', bent),
           ...doubtfulShapes(bearing, plan).flatMap((one) => settle(name, 'journal shape', one)),
           ...settle(name, 'oil clearance', asFound(bearing, plan), shape.largest),
-          ...settle(name, 'oil clearance', mayFit?.finding, shape.largest),
+          ...settle(
+            `${name} with "${mayFit?.shell.name}"`,
+            'oil clearance',
+            mayFit?.finding,
+            shape.largest,
+          ),
         ];
       }),
     ),
-    ...cylinders.flatMap(({ name, shape, findings, piston, rings }) => [
-      ...findings.flatMap((one) => settle(name, 'bore shape', one)),
-      ...(bored.includes(name)
-        ? []
-        : [
-            ...settle(name, 'piston clearance', piston?.finding, shape.largest),
-            ...rings.flatMap((ring) =>
-              settle(`${name}, ${ring.name}`, 'ring gap', ring.filing.finding),
-            ),
-          ]),
-    ]),
+    ...cylinders
+      .filter(isSound)
+      .flatMap(({ name, shape, findings, piston, rings }) => [
+        ...findings.flatMap((one) => settle(name, 'bore shape', one)),
+        ...(bored.includes(name)
+          ? []
+          : [
+              ...settle(name, 'piston clearance', piston?.finding, shape.largest),
+              ...rings.flatMap((ring) =>
+                settle(`${name}, ${ring.name}`, 'ring gap', ring.filing.finding),
+              ),
+            ]),
+      ]),
   ];
 }
+
+/** Whether nothing of it is to be read again first. */
+const isSound = ({ readAgain }: { readonly readAgain?: unknown }): boolean =>
+  readAgain === undefined;
 
 type GroupPlan = BearingGroupReport['plan'];
 

@@ -300,7 +300,15 @@ describe('inspect on other engines', () => {
 
   it('inspects only what was measured', () => {
     const bare = inspect(readSheet({ version: 1, engine: 'e', units: 'inch' }));
-    expect(bare).toEqual({ engine: 'e', units: 'inch', happened: [], cylinders: [] });
+    const howRead = { within: [], undescribed: [], notAt20C: [], ovalHidden: [] };
+    expect(bare).toEqual({
+      engine: 'e',
+      units: 'inch',
+      happened: [],
+      cylinders: [],
+      howRead,
+      unsettled: [],
+    });
     expect(actionsFrom(bare)).toEqual([]);
     const noShelf = inspected({
       shells: undefined,

@@ -16,6 +16,7 @@ describe('report', () => {
     expect(headings).toEqual([
       'INSPECTION: pump set, vertical twin',
       'WHAT TO DO',
+      'HOW WELL IT WAS MEASURED',
       'MAIN JOURNALS',
       'ROD JOURNALS',
       'END PLAY',

@@ -5,9 +5,13 @@ export type Json = string | number | boolean | null | Json[] | { [key: string]: 
 
 type Fields = { [key: string]: Json };
 
-/** One of the example sheets, as JSON text. */
+/**
+ * The pump set's sheet, as JSON text: the metric one of the examples; in inches that of the examples as it
+ * was before its instruments were described, without the reading that does not fit.
+ */
 export function exampleText(name: 'inch' | 'metric'): string {
-  return readFileSync(new URL(`../../examples/pump-set-${name}.json`, import.meta.url), 'utf8');
+  const folder = name === 'inch' ? '.' : '../../examples';
+  return readFileSync(new URL(`${folder}/pump-set-${name}.json`, import.meta.url), 'utf8');
 }
 
 /** A fresh copy of the inch sheet with values at paths replaced, or removed where undefined. */

@@ -63,7 +63,7 @@ export function saySettling<D extends Dimension>(
       const { better, moreReadings, uncertainty, limit } = settling;
       // What comparing leaves out of account is not printed.
       const slack = 3 * comparisonTolerance(dimension, [finding.value, limit]);
-      const needed = `settled by an uncertainty of ${sayAtMost(uncertainty + slack, dimension, units)} or less`;
+      const needed = sayNeeded(uncertainty + slack, finding, units);
       if (better === undefined) return needed;
       if (moreReadings !== undefined) {
         return `${needed}: ${moreReadings} more ${moreReadings === 1 ? 'reading' : 'readings'}`;
@@ -87,6 +87,19 @@ function reasonOf<D extends Dimension>(
   if (why === 'at the limit') return `the value is exactly at ${there}`;
   const band = typeof rule === 'object' ? sayClosely(rule.guardBand, dimension, units) : '';
   return `the value lies within the guard band of ${band} at ${there}`;
+}
+
+/** How small the uncertainty must be, and how large it is now where both would read alike. */
+function sayNeeded<D extends Dimension>(
+  needed: number,
+  { uncertainty = 0 as Quantity<D>, dimension }: Finding<D>,
+  units: UnitSystem,
+): string {
+  const most = `settled by an uncertainty of ${sayAtMost(needed, dimension, units)} or less`;
+  const now = sayDistance(uncertainty, dimension, units);
+  if (sayAtMost(needed, dimension, units) !== now) return most;
+  const unit: Unit<Dimension> = tradeUnit(dimension, units);
+  return `${most}, and it is ${format(uncertainty as Quantity<Dimension>, unit, unit.decimals + 2)} now`;
 }
 
 /** A distance that must not be exceeded: what is cut off is less than a tenth of it. */

@@ -1,0 +1,37 @@
+import type { Wording } from '../judging/index.js';
+import { sayDistance } from '../judging/internal.js';
+import { INSTRUMENT_WORDS } from '../reading/index.js';
+import type { HowRead } from './how-read.js';
+
+/** How well the sizes were read, in sentences with full stops. */
+export function describeHowRead(
+  { within, undescribed, rule, notAt20C, ovalHidden }: HowRead,
+  { units }: Wording,
+): readonly string[] {
+  const errors = within.map(
+    ({ instrument, expanded }) =>
+      `${INSTRUMENT_WORDS[instrument]} ${sayDistance(expanded, 'length', units)}`,
+  );
+  const exact = undescribed.map((each) => INSTRUMENT_WORDS[each]);
+  return [
+    ...(errors.length > 0
+      ? [
+          `About 95 readings in 100 are right to within: ${errors.join(', ')}. Every verdict counts that in: a size too near to a limit for it is undecided.`,
+        ]
+      : []),
+    ...(exact.length > 0
+      ? [
+          `Nobody said how well these measure, so their readings count as exact, which none is: ${exact.join(', ')}.`,
+        ]
+      : []),
+    ...(rule ? [`Rule for verdicts: ${rule}.`] : []),
+    ...(notAt20C.length > 0
+      ? [`Not corrected to 20 °C, as it is not said what they are made of: ${notAt20C.join(', ')}.`]
+      : []),
+    ...(ovalHidden.length > 0
+      ? [
+          `Two angles may hide all of an oval, and no two-point reading shows three lobes: read at 0, 60 and 120°: ${ovalHidden.join(', ')}.`,
+        ]
+      : []),
+  ];
+}

@@ -1,0 +1,30 @@
+import { wrap } from '../pages/index.js';
+import { boredIn } from './bored.js';
+import type { Inspection } from './inspect.js';
+
+/** Lists what has no readings, because the report does not judge it. */
+export function notMeasured(inspection: Inspection): readonly string[] {
+  const { rods, mains, endPlay, cylinders, oil } = inspection;
+  const bored = boredIn(inspection);
+  const { boring } = inspection;
+  const walls = boring && boring.outcome !== 'none' ? boring.cylinders : [];
+  const ofCylinders = cylinders.flatMap(({ name, shape, piston, rings }) => [
+    ...(bored.includes(name) &&
+    walls.every((each) => each.name !== name || each.wallLeft === undefined)
+      ? [`${name}: its wall`]
+      : []),
+    ...(shape.wear === undefined ? [`${name}: its unworn size, and so its wear`] : []),
+    ...(piston ? [] : [`${name}: its piston`]),
+    ...(rings.length > 0 ? [] : [`${name}: its rings`]),
+  ]);
+  const missing = [
+    mains ? [] : ['mains'],
+    rods ? [] : ['rods'],
+    endPlay ? [] : ['end play'],
+    cylinders.length > 0 ? ofCylinders : ['cylinders'],
+    oil?.sample ? [] : ['used oil'],
+    'cracks',
+    'bend and twist of the rods',
+  ].flat();
+  return wrap(`Not measured, so not judged: ${missing.join('; ')}.`, 2);
+}
