@@ -195,6 +195,7 @@ export function consequence(
   const left = `matching shells would leave ${say(matched.value, 'length', wording.units)}`;
   if (matched.verdict === 'within') return `${effect}; ${left}`;
   if (holds(matched)) return `${effect}; ${left}, within the service limit`;
+  if (matched.verdict === 'undecided') return `${effect}; ${left}, too near to a limit to tell`;
   const excess = sayDistance(-matched.margin, 'length', wording.units);
   return `${effect}; ${left}, still ${excess} above the limit`;
 }

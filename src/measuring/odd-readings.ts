@@ -13,7 +13,7 @@ export interface OddReadingOptions {
   readonly uncertainty?: Length;
   /** How far wear at one place alone may take a reading from the others: a larger one is positive; by default nothing [m]. */
   readonly localWear?: Span<Length>;
-  /** How often a set of sound readings may be called odd: between 0 and 0.5, by default 0.01 [-]. */
+  /** How often a set of sound readings may be called odd: between 0 and 0.5, by default 0.01. */
   readonly falseAlarm?: number;
 }
 

@@ -222,3 +222,24 @@ describe('a bearing without any clearance', () => {
     );
   });
 });
+
+describe('a clearance that was measured to 0.3 thou', () => {
+  const uncertainty = thou(0.3);
+
+  it('is neither explained nor good as long as it is nearer to a limit than that', () => {
+    for (const clearance of [0.8, 1.2, 2.8, 3.2]) {
+      const why = ask(thou(clearance), { uncertainty });
+      expect(why.kind).toBe('undecided');
+      expect(describeClearance(why, { units: 'inch' })).toContain('undecided');
+    }
+    expect(ask(thou(1.4), { uncertainty }).kind).toBe('as it should be');
+    expect(ask(thou(3.4), { uncertainty }).kind).toBe('too loose, unexplained');
+  });
+
+  it('shows a ground journal all the same, and says where matching shells are too near to tell', () => {
+    const why = ask(thou(22.9), { uncertainty });
+    expect(describeClearance(why, { units: 'inch' })).toBe(
+      'the journal is ground 0.0200 in below what these shells are made for: it will knock; matching shells would leave 0.0029 in, too near to a limit to tell',
+    );
+  });
+});

@@ -96,7 +96,7 @@ function sayNeeded<D extends Dimension>(
   units: UnitSystem,
 ): string {
   const most = `settled by an uncertainty of ${sayAtMost(needed, dimension, units)} or less`;
-  const now = sayDistance(uncertainty, dimension, units);
+  const now = sayClosely(uncertainty, dimension, units);
   if (sayAtMost(needed, dimension, units) !== now) return most;
   const unit: Unit<Dimension> = tradeUnit(dimension, units);
   return `${most}, and it is ${format(uncertainty as Quantity<Dimension>, unit, unit.decimals + 2)} now`;
