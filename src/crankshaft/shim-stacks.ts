@@ -19,9 +19,9 @@ interface Stacks {
  */
 type Pack = number;
 
-const UNIT = 2 ** 21;
+const UNIT = 0x200000;
 /** No shim: the last of its sum. Each shim takes from it a power of two, the earlier the more. */
-const NOTHING: Pack = 2 ** 20 - 1;
+const NOTHING: Pack = 0xfffff;
 const bitAt = (place: number) => 2 ** (19 - place);
 
 const sumOf = (pack: Pack) => Math.floor(pack / UNIT);
