@@ -8,10 +8,10 @@ import { describe, expect, it } from 'vitest';
 import { UnwritableOutput } from '../../src/command/output.js';
 import { progressLine } from '../../src/command/progress.js';
 import { plainShed, spoiltShed } from '../shed/sheds.js';
-import { exampleText } from '../sheet/sheets.js';
 import { root } from '../support/repo.js';
 import { captured } from './captured.js';
 
+const pumpSet = readFileSync(`${root}/examples/pump-set-inch.json`, 'utf8');
 const shedText = JSON.stringify(plainShed());
 const shed = readShed(shedText);
 const files = { 'shed.json': shedText };
@@ -19,7 +19,7 @@ const done = (out: string) => ({ code: 0, out, err: '' });
 
 describe('crankwright report', () => {
   it('reports on an inspection sheet', async () => {
-    const expected = report(inspect(readSheet(exampleText('inch'))));
+    const expected = report(inspect(readSheet(pumpSet)));
     expect(await captured(['report', 'examples/pump-set-inch.json'])).toEqual(done(expected));
   });
 
@@ -43,7 +43,7 @@ describe('crankwright report', () => {
     const json = await captured(['report', 'shed.json', '--json'], { files });
     expect(JSON.parse(json.out)).toEqual(triage(shed));
     const sheetJson = await captured(['report', 'examples/pump-set-inch.json', '--json']);
-    expect(JSON.parse(sheetJson.out)).toEqual(inspect(readSheet(exampleText('inch'))));
+    expect(JSON.parse(sheetJson.out)).toEqual(inspect(readSheet(pumpSet)));
   });
 
   it('joins readings to a shed, and to nothing else', async () => {
