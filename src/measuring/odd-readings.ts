@@ -61,10 +61,11 @@ const ENOUGH_LEFT = 3;
  * @param readings - diameters of one part, with their places; repeats are welcome, up to 300 are tested
  * @param options - how well one reading is measured, and how often sound readings may be called odd
  * @returns the readings that do not fit, the oddest first; an empty list says that none was found, not that all are right
- * @throws {RebuildInputError} when a field is misspelt, a value is not finite or out of range, or a reading stands
- * out against the others by more than any part wears
- * @see Source: deleted residuals, Cook and Weisberg, Residuals and Influence in Regression (1982), section 2.2; the rule
- * that it must lie outside of all others by their own range is common practice of this library
+ * @throws {RebuildInputError} when a field is misspelt, a value is not finite or out of range, a span is reversed, or a
+ * reading stands out against the others by more than any part wears
+ * @see Source: deleted residuals, from memory of Cook and Weisberg, Residuals and Influence in Regression (1982), section
+ * 2.2; critical values, NIST/SEMATECH e-Handbook of Statistical Methods, 1.3.5.17; that a reading must lie outside of all
+ * others by their own range is a rule of this library
  * @example
  * ```ts
  * const [odd] = oddReadings([
