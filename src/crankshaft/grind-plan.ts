@@ -78,14 +78,12 @@ export function grindPlan(request: GrindRequest): GrindPlan {
   return { outcome: 'none', defeatedBy: defeated, ...(nearly && { nearly }), because };
 }
 
-/** Whether nothing stands in the way of a step but journals that may clean up once they are measured better. */
+/** Whether nothing stands in the way of a step but journals that may serve once they are measured better. */
 function nearlyServes(
   undersize: Length,
   obstacles: readonly GrindReason[],
 ): NearlyServes | undefined {
-  const journals = obstacles.flatMap((why) =>
-    why.kind === 'does not clean up' && why.nearly ? [why.journal] : [],
-  );
+  const journals = obstacles.flatMap((why) => ('nearly' in why && why.nearly ? [why.journal] : []));
   const isNear = journals.length > 0 && journals.length === obstacles.length;
   return isNear ? { undersize, journals } : undefined;
 }
@@ -101,10 +99,9 @@ interface Attempt {
 function tryStep(job: GrindJob, undersize: Length): Attempt {
   const target = targetAt(job.standard, undersize);
   const tried = job.journals.map((journal) => tryJournal(journal, job, undersize, target));
-  const { minimum } = job;
   const obstacles: GrindReason[] = [
     ...(lacksShells(job, undersize) ? [{ kind: 'no shells at hand' as const, undersize }] : []),
-    ...tried.flatMap((each) => (each.work ? belowMinimum(each, undersize, minimum) : each.because)),
+    ...tried.flatMap((each) => (each.work ? belowMinimum(each, undersize, job) : each.because)),
   ];
   if (obstacles.length > 0) return { because: obstacles };
   const journals = tried.flatMap(({ work }) => work ?? []);
@@ -130,7 +127,8 @@ function doubtAt(job: GrindJob, undersize: Length): ServedGrindPlan['inDoubt'] {
   });
   const journals = doubts.filter((doubt) => doubt !== undefined);
   if (journals.length === 0 || journals.length < doubts.length) return undefined;
-  const isTooSmall = ({ smallest }: JournalToGrind) => smallest < (job.minimum ?? 0) - NANOMETRE;
+  const least = (job.minimum ?? 0) - job.sizeAllowance.band - NANOMETRE;
+  const isTooSmall = ({ smallest }: JournalToGrind) => smallest < least;
   return job.journals.some(isTooSmall) ? undefined : { undersize, journals };
 }
 
@@ -188,14 +186,18 @@ function stepsAfter({ steps, standard, minimum }: GrindJob, undersize: Length): 
     .length;
 }
 
+/** A journal that is used as it is must be above the minimum by what its size is not known to; one that is ground is measured then. */
 function belowMinimum(
   { work, smallest }: Tried,
   undersize: Length,
-  minimum: Length | undefined,
+  { minimum, sizeAllowance }: GrindJob,
 ): readonly GrindReason[] {
   if (work === undefined || smallest === undefined || minimum === undefined) return [];
-  if (smallest >= minimum - NANOMETRE) return [];
-  return [{ kind: 'below the minimum', undersize, journal: work.name, smallest, minimum }];
+  const band = work.work === 'grind' ? 0 : sizeAllowance.band;
+  if (smallest - band >= minimum - NANOMETRE) return [];
+  const nearly = smallest + band >= minimum - NANOMETRE;
+  const why = { undersize, journal: work.name, smallest, minimum };
+  return [{ kind: 'below the minimum', ...why, ...(nearly && { nearly }) }];
 }
 
 function lacksShells({ shellsAtHand }: GrindJob, undersize: Length): boolean {

@@ -300,7 +300,13 @@ describe('inspect on other engines', () => {
 
   it('inspects only what was measured', () => {
     const bare = inspect(readSheet({ version: 1, engine: 'e', units: 'inch' }));
-    expect(bare).toEqual({ engine: 'e', units: 'inch', happened: [], cylinders: [] });
+    expect(bare).toEqual({
+      engine: 'e',
+      units: 'inch',
+      happened: [],
+      cylinders: [],
+      unsettled: [],
+    });
     expect(actionsFrom(bare)).toEqual([]);
     const noShelf = inspected({
       shells: undefined,
