@@ -3,6 +3,7 @@ import { NANOMETRE, worstOf } from '../judging/internal.js';
 import type { InDoubt } from '../measuring/index.js';
 import {
   doubtAbout,
+  isReadTooCoarsely,
   judgeShape,
   MOST_IN_DOUBT,
   outsideOf,
@@ -118,18 +119,44 @@ function doubtAt(job: GrindJob, undersize: Length): ServedGrindPlan['inDoubt'] {
   const doubts = job.journals.flatMap((journal): readonly (InDoubt | undefined)[] => {
     const { work } = tryJournal(journal, job, undersize, target);
     if (work?.work === 'use as it is') return [];
-    const flaw = worstOf(judgeShape(journal, job.shape));
-    const doubt = doubtAbout(journal, flaw, target, job.sizeAllowance, {
-      wearsTo: 'smaller',
-      upTo: MOST_IN_DOUBT,
-    });
+    const doubt = doubtAboutLeaving(journal, job, target);
     return doubt || !work ? [doubt] : [];
   });
   const journals = doubts.filter((doubt) => doubt !== undefined);
   if (journals.length === 0 || journals.length < doubts.length) return undefined;
-  const least = (job.minimum ?? 0) - job.sizeAllowance.band - NANOMETRE;
-  const isTooSmall = ({ smallest }: JournalToGrind) => smallest < least;
-  return job.journals.some(isTooSmall) ? undefined : { undersize, journals };
+  return job.journals.every((journal) => mayPass(journal, job))
+    ? { undersize, journals }
+    : undefined;
+}
+
+/** What stands against leaving a journal as it is, if that is in doubt. */
+function doubtAboutLeaving(
+  journal: JournalToGrind,
+  { shape, sizeAllowance }: GrindJob,
+  target: Span<Length>,
+): InDoubt | undefined {
+  const flaw = worstOf(judgeShape(journal, shape));
+  const wear = { wearsTo: 'smaller', upTo: MOST_IN_DOUBT } as const;
+  return doubtAbout(journal, flaw, target, sizeAllowance, wear);
+}
+
+/** Whether a journal may be above the minimum as it is, as far as it is measured. */
+const mayPass = (
+  { smallest }: JournalToGrind,
+  { minimum = 0 as Length, sizeAllowance }: GrindJob,
+) => smallest + sizeAllowance.band >= minimum - NANOMETRE;
+
+/** Whether a journal that does not clean up at a step may do so, or be left as it is, once it is measured better. */
+function mayServe(
+  journal: JournalToGrind,
+  job: GrindJob,
+  target: Span<Length>,
+  available: Length,
+): boolean {
+  const isAllowed = target.min >= (job.minimum ?? 0) - NANOMETRE;
+  if (isAllowed && available + job.sizeAllowance.band >= target.max - NANOMETRE) return true;
+  const doubt = doubtAboutLeaving(journal, job, target);
+  return doubt !== undefined && isReadTooCoarsely(doubt) && mayPass(journal, job);
 }
 
 /** One journal tried at one step. */
@@ -161,7 +188,7 @@ function tryJournal(
   const available = availableIn(journal, job);
   const outside = outsideOf(journal, target);
   if (available < target.max - NANOMETRE) {
-    const nearly = available + job.sizeAllowance.band >= target.max - NANOMETRE;
+    const nearly = mayServe(journal, job, target, available);
     const why = { undersize, journal: name, outside, available, target };
     return {
       because: [{ kind: 'does not clean up', ...why, ...(nearly && { nearly }) }],
