@@ -133,6 +133,23 @@ describe('a size that is read once', () => {
     return words(changed(base(), changes)).filter((text) => !before.includes(text));
   };
 
+  it('buys no shells for a bearing whose sizes contradict the stamp on its shells', () => {
+    const kinds = (housingBore: string) =>
+      actionsFrom(
+        inspect(
+          readSheet(
+            changed(JSON.parse(exampleText('inch')), {
+              oil: undefined,
+              'mains[0].housingBore': housingBore,
+            }),
+          ),
+        ),
+      ).map(({ kind }) => kind);
+    expect(kinds('2.1262 in')).toContain('buy shells');
+    expect(kinds('2.1362 in')).toContain('check sizes');
+    expect(kinds('2.1362 in')).not.toContain('buy shells');
+  });
+
   it.each([
     [
       'a housing',

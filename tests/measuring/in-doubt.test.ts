@@ -1,4 +1,12 @@
-import { type Basis, grindPlan, inch, type Length, type NamedRule, thou } from 'crankwright';
+import {
+  type Basis,
+  borePlan,
+  grindPlan,
+  inch,
+  type Length,
+  type NamedRule,
+  thou,
+} from 'crankwright';
 import { describe, expect, it } from 'vitest';
 import { doubtAbout, isReadTooCoarsely, usableAsItIs } from '../../src/measuring/internal.js';
 
@@ -112,5 +120,42 @@ describe('a journal that hardly cleans up', () => {
         expect.objectContaining({ parameter: 'sizeUncertainty' }),
       );
     }
+  });
+});
+
+describe('a cylinder that hardly cleans up', () => {
+  // 20 over is 3.0200 to 3.0205 in; the hone takes three thousandths: 3.0170 in just cleans up.
+  const plan = (size: number, uncertainty?: number) =>
+    borePlan({
+      cylinders: [
+        {
+          name: 'cylinder 1',
+          smallest: inch(size),
+          largest: inch(size),
+          outOfRound: inch(0),
+          taper: inch(0),
+        },
+      ],
+      standard: { min: inch(3), max: inch(3.0005) },
+      steps: [thou(20)],
+      ...(uncertainty !== undefined && { sizeUncertainty: tenths(uncertainty) }),
+    });
+
+  it.each([
+    [3.017, undefined, 'bore', false],
+    [3.0171, undefined, 'sleeve', false],
+    [3.0171, 2, 'sleeve', true],
+    [3.0172, 2, 'sleeve', true],
+    [3.0173, 2, 'sleeve', false],
+  ] as const)('of %d in, known to %s tenths: %s', (size, uncertainty, outcome, isNear) => {
+    const found = plan(size, uncertainty);
+    expect(found.outcome).toBe(outcome);
+    const near = { oversize: thou(20), cylinders: ['cylinder 1'] };
+    expect('nearly' in found && found.nearly).toEqual(isNear && near);
+  });
+
+  it('or is a little larger than its last oversize by a rule of thumb, is not sleeved without a doubt', () => {
+    // 3.0218 in is 1.3 thousandths above 3.0205 in, and a rule of thumb allows one.
+    expect(plan(3.0218)).toMatchObject({ outcome: 'sleeve', inDoubt: { oversize: thou(20) } });
   });
 });
