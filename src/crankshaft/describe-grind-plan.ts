@@ -47,7 +47,8 @@ export function describeGrindPlan(plan: GrindPlan, wording: Wording): readonly s
   ];
   if (plan.outcome === 'none') {
     const who = plan.defeatedBy.length > 0 ? `: ${plan.defeatedBy.join(', ')} cannot clean up` : '';
-    return [`no step serves${who}`, ...reasons];
+    const none = plan.nearly ? 'no step surely serves' : `no step serves${who}`;
+    return [none, ...reasons];
   }
   const verb = plan.outcome === 'grind' ? 'grind to' : 'no grinding needed at';
   const target = describeSpan(plan.target, 'length', units);
@@ -108,7 +109,9 @@ function obstacle(reason: GrindReason, wording: Wording): string | undefined {
     case 'no shells at hand':
       return 'not enough shells at hand';
     case 'below the minimum':
-      return `${reason.journal} would be ${length(reason.smallest)}, below the minimum of ${length(reason.minimum)}`;
+      return reason.nearly
+        ? `${reason.journal} is ${length(reason.smallest)}, too near the minimum of ${length(reason.minimum)} for how well it is measured`
+        : `${reason.journal} would be ${length(reason.smallest)}, below the minimum of ${length(reason.minimum)}`;
     default:
       return undefined;
   }

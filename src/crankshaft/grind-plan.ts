@@ -3,6 +3,7 @@ import { NANOMETRE, worstOf } from '../judging/internal.js';
 import type { InDoubt } from '../measuring/index.js';
 import {
   doubtAbout,
+  isReadTooCoarsely,
   judgeShape,
   MOST_IN_DOUBT,
   outsideOf,
@@ -78,14 +79,12 @@ export function grindPlan(request: GrindRequest): GrindPlan {
   return { outcome: 'none', defeatedBy: defeated, ...(nearly && { nearly }), because };
 }
 
-/** Whether nothing stands in the way of a step but journals that may clean up once they are measured better. */
+/** Whether nothing stands in the way of a step but journals that may serve once they are measured better. */
 function nearlyServes(
   undersize: Length,
   obstacles: readonly GrindReason[],
 ): NearlyServes | undefined {
-  const journals = obstacles.flatMap((why) =>
-    why.kind === 'does not clean up' && why.nearly ? [why.journal] : [],
-  );
+  const journals = obstacles.flatMap((why) => ('nearly' in why && why.nearly ? [why.journal] : []));
   const isNear = journals.length > 0 && journals.length === obstacles.length;
   return isNear ? { undersize, journals } : undefined;
 }
@@ -101,10 +100,9 @@ interface Attempt {
 function tryStep(job: GrindJob, undersize: Length): Attempt {
   const target = targetAt(job.standard, undersize);
   const tried = job.journals.map((journal) => tryJournal(journal, job, undersize, target));
-  const { minimum } = job;
   const obstacles: GrindReason[] = [
     ...(lacksShells(job, undersize) ? [{ kind: 'no shells at hand' as const, undersize }] : []),
-    ...tried.flatMap((each) => (each.work ? belowMinimum(each, undersize, minimum) : each.because)),
+    ...tried.flatMap((each) => (each.work ? belowMinimum(each, undersize, job) : each.because)),
   ];
   if (obstacles.length > 0) return { because: obstacles };
   const journals = tried.flatMap(({ work }) => work ?? []);
@@ -121,17 +119,44 @@ function doubtAt(job: GrindJob, undersize: Length): ServedGrindPlan['inDoubt'] {
   const doubts = job.journals.flatMap((journal): readonly (InDoubt | undefined)[] => {
     const { work } = tryJournal(journal, job, undersize, target);
     if (work?.work === 'use as it is') return [];
-    const flaw = worstOf(judgeShape(journal, job.shape));
-    const doubt = doubtAbout(journal, flaw, target, job.sizeAllowance, {
-      wearsTo: 'smaller',
-      upTo: MOST_IN_DOUBT,
-    });
+    const doubt = doubtAboutLeaving(journal, job, target);
     return doubt || !work ? [doubt] : [];
   });
   const journals = doubts.filter((doubt) => doubt !== undefined);
   if (journals.length === 0 || journals.length < doubts.length) return undefined;
-  const isTooSmall = ({ smallest }: JournalToGrind) => smallest < (job.minimum ?? 0) - NANOMETRE;
-  return job.journals.some(isTooSmall) ? undefined : { undersize, journals };
+  return job.journals.every((journal) => mayPass(journal, job))
+    ? { undersize, journals }
+    : undefined;
+}
+
+/** What stands against leaving a journal as it is, if that is in doubt. */
+function doubtAboutLeaving(
+  journal: JournalToGrind,
+  { shape, sizeAllowance }: GrindJob,
+  target: Span<Length>,
+): InDoubt | undefined {
+  const flaw = worstOf(judgeShape(journal, shape));
+  const wear = { wearsTo: 'smaller', upTo: MOST_IN_DOUBT } as const;
+  return doubtAbout(journal, flaw, target, sizeAllowance, wear);
+}
+
+/** Whether a journal may be above the minimum as it is, as far as it is measured. */
+const mayPass = (
+  { smallest }: JournalToGrind,
+  { minimum = 0 as Length, sizeAllowance }: GrindJob,
+) => smallest + sizeAllowance.band >= minimum - NANOMETRE;
+
+/** Whether a journal that does not clean up at a step may do so, or be left as it is, once it is measured better. */
+function mayServe(
+  journal: JournalToGrind,
+  job: GrindJob,
+  target: Span<Length>,
+  available: Length,
+): boolean {
+  const isAllowed = target.min >= (job.minimum ?? 0) - NANOMETRE;
+  if (isAllowed && available + job.sizeAllowance.band >= target.max - NANOMETRE) return true;
+  const doubt = doubtAboutLeaving(journal, job, target);
+  return doubt !== undefined && isReadTooCoarsely(doubt) && mayPass(journal, job);
 }
 
 /** One journal tried at one step. */
@@ -163,7 +188,7 @@ function tryJournal(
   const available = availableIn(journal, job);
   const outside = outsideOf(journal, target);
   if (available < target.max - NANOMETRE) {
-    const nearly = available + job.sizeAllowance.band >= target.max - NANOMETRE;
+    const nearly = mayServe(journal, job, target, available);
     const why = { undersize, journal: name, outside, available, target };
     return {
       because: [{ kind: 'does not clean up', ...why, ...(nearly && { nearly }) }],
@@ -188,14 +213,18 @@ function stepsAfter({ steps, standard, minimum }: GrindJob, undersize: Length): 
     .length;
 }
 
+/** A journal that is used as it is must be above the minimum by what its size is not known to; one that is ground is measured then. */
 function belowMinimum(
   { work, smallest }: Tried,
   undersize: Length,
-  minimum: Length | undefined,
+  { minimum, sizeAllowance }: GrindJob,
 ): readonly GrindReason[] {
   if (work === undefined || smallest === undefined || minimum === undefined) return [];
-  if (smallest >= minimum - NANOMETRE) return [];
-  return [{ kind: 'below the minimum', undersize, journal: work.name, smallest, minimum }];
+  const band = work.work === 'grind' ? 0 : sizeAllowance.band;
+  if (smallest - band >= minimum - NANOMETRE) return [];
+  const nearly = smallest + band >= minimum - NANOMETRE;
+  const why = { undersize, journal: work.name, smallest, minimum };
+  return [{ kind: 'below the minimum', ...why, ...(nearly && { nearly }) }];
 }
 
 function lacksShells({ shellsAtHand }: GrindJob, undersize: Length): boolean {

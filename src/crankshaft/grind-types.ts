@@ -104,6 +104,8 @@ export type GrindReason =
       readonly smallest: Length;
       /** The maker's minimum [m]. */
       readonly minimum: Length;
+      /** It may not be, if it is measured better: it stays as it is. */
+      readonly nearly?: true;
     }
   | {
       /** The journal needs no work at the step. */
@@ -184,7 +186,7 @@ export interface ServedGrindPlan {
 export interface NearlyServes {
   /** That step [m]. */
   readonly undersize: Length;
-  /** The journals that may clean up at it all the same. */
+  /** The journals that may serve at it all the same. */
   readonly journals: readonly string[];
 }
 

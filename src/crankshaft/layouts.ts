@@ -8,7 +8,7 @@ export const nearlyServesLayout = { fields: { undersize: 'number', journals: { l
 export const grindReasonLayout = { by: 'kind', variants: [
   { fields: { kind: { oneOf: ['does not clean up'] }, undersize: 'number', journal: 'string', outside: 'number', available: 'number', target: spanLayout, 'nearly?': { oneOf: [true] } } },
   { fields: { kind: { oneOf: ['no shells at hand'] }, undersize: 'number' } },
-  { fields: { kind: { oneOf: ['below the minimum'] }, undersize: 'number', journal: 'string', smallest: 'number', minimum: 'number' } },
+  { fields: { kind: { oneOf: ['below the minimum'] }, undersize: 'number', journal: 'string', smallest: 'number', minimum: 'number', 'nearly?': { oneOf: [true] } } },
   { fields: { kind: { oneOf: ['good as it is'] }, journal: 'string', undersize: 'number', 'outside?': 'number', 'basis?': basisLayout } },
   { fields: { kind: { oneOf: ['cleans up'] }, journal: 'string', undersize: 'number', available: 'number' } },
   { fields: { kind: { oneOf: ['shape'] }, journal: 'string', finding: findingLengthLayout } },

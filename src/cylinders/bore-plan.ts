@@ -56,13 +56,13 @@ export function borePlan(request: BoreRequest): BorePlan {
   if (taken === undefined) {
     return { outcome: 'none', because: attempts.flatMap(({ obstacles }) => obstacles) };
   }
-  // Where it comes to a sleeve, what stands in the way of every other step is told too.
+  // Where it comes to a sleeve, what stands in the way of every other step is told too, and may be in doubt.
   const others = fewest > 0 ? attempts : attempts.slice(0, attempts.indexOf(taken));
   const { oversize, target, cylinders } = taken;
   const bores = cylinders.some(({ work }) => work === 'bore');
   const allowance: BoreReason = { kind: 'allowance', ...job.allowance };
-  const inDoubt = doubtBefore(job, attempts, taken);
-  const nearly = nearlyServed(attempts.slice(0, attempts.indexOf(taken) + 1));
+  const inDoubt = doubtAmong([...others, taken], job, taken);
+  const nearly = nearlyServed(others);
   return {
     outcome: fewest > 0 ? 'sleeve' : bores ? 'bore' : 'use as it is',
     oversize,
@@ -178,16 +178,12 @@ function flawOf(cylinder: BoreToMachine, { shape }: BoreJob): Finding<'length'> 
 }
 
 /** The first step that only rules of thumb stand against, if less is bored at it than at the step that was taken. */
-function doubtBefore(
-  job: BoreJob,
-  attempts: readonly Attempt[],
-  taken: Attempt,
-): Doubt | undefined {
+function doubtAmong(attempts: readonly Attempt[], job: BoreJob, taken: Attempt): Doubt | undefined {
   const machined = ({ cylinders }: Attempt) =>
     cylinders.filter(({ work }) => work !== 'use as it is').length;
   if (machined(taken) === 0) return undefined;
-  const before = attempts.slice(0, attempts.indexOf(taken) + 1).filter((each) => each.hasPistons);
-  for (const { oversize, target, cylinders: works } of before) {
+  const possible = attempts.filter((each) => each.hasPistons);
+  for (const { oversize, target, cylinders: works } of possible) {
     const doubts = job.cylinders.flatMap((cylinder, i): readonly (InDoubt | undefined)[] => {
       const work = works[i]?.work;
       if (work === 'use as it is') return [];

@@ -1,29 +1,76 @@
 import type { Span } from '../judging/index.js';
+import { NANOMETRE } from '../judging/internal.js';
 import type { Length } from '../quantities/index.js';
+import { largestOf, smallestOf } from '../quantities/internal.js';
 import { isSwept } from './bore.js';
 import { type OddReading, type OddReadingOptions, oddReadings } from './odd-readings.js';
 import type { DiameterReading } from './readings.js';
+import { TENTH } from './shape.js';
 
 /**
- * Bores wear most at one place: at the top of the ring travel, on the thrust side. So far they do, per diameter
- * (wear that TM 10-3930-647-14&P lets a sleeve of another engine have).
+ * Bores wear most at one place: at the top of the ring travel, on the thrust side. They do by up to this share of their
+ * diameter (wear that TM 10-3930-647-14&P lets a sleeve of another engine have).
  */
 const LOCAL_WEAR = 0.001;
 
-/** Readings of a bore that do not fit the others: those where the rings run are held against each other alone. */
+/**
+ * Readings of a bore that do not fit the others. Those where the rings run are held against each other; those of the
+ * unworn land against the ring travel. The readings are for `boreShape` to guard.
+ */
 export function oddInBore(
   readings: readonly DiameterReading[],
   ringTravel: Span<Length> | undefined,
   options: Omit<OddReadingOptions, 'localWear'> = {},
 ): readonly OddReading[] {
-  const swept = readings.flatMap((reading, index) =>
-    ringTravel === undefined || isSwept(reading, ringTravel) ? [{ reading, index }] : [],
+  const all = readings.map((reading, index) => ({ reading, index }));
+  const swept = all.filter(
+    ({ reading }) => ringTravel === undefined || isSwept(reading, ringTravel),
   );
-  const [first] = readings;
-  const max = (LOCAL_WEAR * (first?.diameter ?? 0)) as Length;
-  const odd = oddReadings(
+  const wear = (LOCAL_WEAR * (readings[0]?.diameter ?? 0)) as Length;
+  const inTravel = oddReadings(
     swept.map(({ reading }) => reading),
-    { ...options, localWear: { min: 0 as Length, max } },
-  );
-  return odd.map((each) => ({ ...each, index: swept[each.index]?.index ?? each.index }));
+    { ...options, localWear: { min: 0 as Length, max: wear } },
+  ).map((odd) => ({ ...odd, index: swept[odd.index]?.index ?? odd.index }));
+  const odd = new Set(inTravel.map(({ index }) => index));
+  const sound = swept.filter(({ index }) => !odd.has(index));
+  const land = all.filter((each) => !swept.includes(each));
+  return [...inTravel, ...oddOnLand(land, sound, wear, options)];
+}
+
+interface Listed {
+  readonly reading: DiameterReading;
+  readonly index: number;
+}
+
+/**
+ * Readings of the unworn land that are further from every one of the ring travel than a bore wears at one place, unless
+ * another reading of the land bears them out: a bore may be worn as far all the way down.
+ */
+function oddOnLand(
+  land: readonly Listed[],
+  swept: readonly Listed[],
+  wear: Length,
+  { uncertainty = TENTH }: OddReadingOptions,
+): readonly OddReading[] {
+  const sizes = swept.map(({ reading }) => reading.diameter);
+  const others = { min: smallestOf(sizes), max: largestOf(sizes) };
+  const standard = uncertainty / 2;
+  return land.flatMap((each): readonly OddReading[] => {
+    const { diameter } = each.reading;
+    const off = Math.max(others.min - diameter, diameter - others.max);
+    const isBorneOut = land.some(
+      (other) => other !== each && Math.abs(other.reading.diameter - diameter) <= wear,
+    );
+    if (off <= wear + NANOMETRE || isBorneOut) return [];
+    return [
+      {
+        ...each,
+        expected: diameter < others.min ? others.min : others.max,
+        others,
+        deviation: off / standard,
+        critical: wear / standard,
+        against: 'instrument',
+      },
+    ];
+  });
 }

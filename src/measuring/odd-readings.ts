@@ -11,7 +11,7 @@ import { TENTH } from './shape.js';
 export interface OddReadingOptions {
   /** Expanded uncertainty of one reading, about 95 %; by default 0.0001 in, a tenth [m]. */
   readonly uncertainty?: Length;
-  /** How far wear at one place alone may take a reading from the others: a larger one is positive; by default nothing [m]. */
+  /** How far a reading may be from the others by wear at its place alone, larger ones positive; by default not at all [m]. */
   readonly localWear?: Span<Length>;
   /** How often a set of sound readings may be called odd: between 0 and 0.5, by default 0.01. */
   readonly falseAlarm?: number;
@@ -29,7 +29,7 @@ export interface OddReading {
   readonly others: Span<Length>;
   /** How far it is from that in standard deviations, as the test counts them [-]. */
   readonly deviation: number;
-  /** From how many on it is odd [-]. */
+  /** With more than so many it is odd [-]. */
   readonly critical: number;
   /** What it was held against: the error of the instrument, or the scatter of the other readings. */
   readonly against: 'instrument' | 'scatter';
@@ -37,7 +37,7 @@ export interface OddReading {
 
 const OPTIONS = ['uncertainty', 'localWear', 'falseAlarm'] as const;
 
-/** So many readings and no more are typed by hand; more are a trace, and one of them decides nothing. */
+/** No more are typed by hand; more are a trace, of which one reading decides nothing. */
 const MOST_READINGS = 300;
 /** Other readings that must be left over by the fit before their scatter tells anything. */
 const ENOUGH_LEFT = 3;
@@ -55,16 +55,18 @@ const ENOUGH_LEFT = 3;
  * - against the scatter, if it is past the quantile of Student's t and at least three readings are left over.
  *
  * Both quantiles are those of the false-alarm rate, shared out among all readings and both tests (Bonferroni). The rate
- * holds for parts that have the same oval all along; where parts wear at one place alone, say how far. The oddest is taken out, and the others are tested
- * again without it, as long as more than three are left. Two wrong readings of one part can hide each other.
+ * holds for parts that have the same oval all along; of parts that wear at one place alone, say how far. The oddest is
+ * taken out, and the others are tested again without it, as long as more than three are left. Two wrong readings of one
+ * part can hide each other. A reading that is right although it is named is borne out by a second one at the same place.
  *
  * @param readings - diameters of one part, with their places; repeats are welcome, up to 300 are tested
  * @param options - how well one reading is measured, and how often sound readings may be called odd
  * @returns the readings that do not fit, the oddest first; an empty list says that none was found, not that all are right
- * @throws {RebuildInputError} when a field is misspelt, a value is not finite or out of range, or a reading stands
- * out against the others by more than any part wears
- * @see Source: deleted residuals, Cook and Weisberg, Residuals and Influence in Regression (1982), section 2.2; the rule
- * that it must lie outside of all others by their own range is common practice of this library
+ * @throws {RebuildInputError} when a field is misspelt, a value is not finite or out of range, a span is reversed, or a
+ * reading stands out against the others by more than any part wears
+ * @see Source: deleted residuals, from memory of Cook and Weisberg, Residuals and Influence in Regression (1982), section
+ * 2.2; critical values, NIST/SEMATECH e-Handbook of Statistical Methods, 1.3.5.17; that a reading must lie outside of all
+ * others by their own range is a rule of this library
  * @example
  * ```ts
  * const [odd] = oddReadings([

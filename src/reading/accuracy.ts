@@ -125,23 +125,28 @@ function budgetFor(
   instruments: InstrumentsOfBench,
 ): readonly Contributor[] {
   switch (name) {
-    case 'boreGauge':
-      return [
-        ...instrumentBudget({ kind: 'bore gauge', ...all, setWith: settingOf(instruments) }),
-        { name: 'error', kind: 'rectangular', halfWidth: error, common: true },
-      ];
     case 'dialIndicator':
       return instrumentBudget({ kind: 'dial indicator', ...all, travelError: error });
     case 'feelerGauge':
       return instrumentBudget({ kind: 'feeler gauge', ...all, bladeError: error });
     case 'depthGauge':
       return instrumentBudget({ kind: 'depth gauge', ...all, zeroError: error });
+    case 'boreGauge':
+      // Its own error is that of a zero, and the same for every reading; so is that of what it was set with.
+      return [
+        ...instrumentBudget({ kind: 'micrometer', ...all, zeroError: error }),
+        ...settingOf(instruments).map((one) => ({
+          ...one,
+          name: `setting: ${one.name}`,
+          common: true as const,
+        })),
+      ];
     default:
       return instrumentBudget({ kind: 'micrometer', ...all, zeroError: error });
   }
 }
 
-/** What a bore gauge was set with: the micrometer. */
+/** What a bore gauge was set with: the micrometer, if that is described. */
 function settingOf({ micrometer }: InstrumentsOfBench): readonly Contributor[] {
   if (micrometer === undefined) return [];
   if ('within' in micrometer) {

@@ -34,7 +34,7 @@ export type InstrumentOfBench =
   | {
       /** The division of its scale, or its last digit [m]. */
       readonly division: Length;
-      /** How far its zero, its travel or a blade may be off, either way; of a bore gauge, besides what it was set with [m]. */
+      /** How far its zero, its travel or a blade may be off, either way; of a bore gauge, besides the micrometer that it is set with, if that is described [m]. */
       readonly error: Length;
       /** Readings of one thing, over and over [m]. */
       readonly repeats: readonly Length[];

@@ -81,7 +81,8 @@ const isInterference = ({ explanation }: FittedShells): boolean =>
 
 /** Whether readings must be settled before shells are bought for a bearing. */
 const isUnsettled = ({ fitted }: BearingReport): boolean =>
-  fitted !== undefined && (fitted.housingToBlame !== undefined || isInterference(fitted));
+  fitted !== undefined &&
+  (fitted.housingToBlame !== undefined || !fitted.agrees || isInterference(fitted));
 
 const isInDoubt = (plan: BearingGroupReport['plan']): boolean =>
   plan.outcome === 'grind' && plan.inDoubt !== undefined;

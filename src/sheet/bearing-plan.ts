@@ -58,7 +58,8 @@ export function planFor(
   const served = grindPlan({ ...request, shellsAtHand });
   if (served.outcome === 'none') return smallest;
   // Shells can be bought for a step that would spare the journals.
-  return smallest.inDoubt ? { ...served, inDoubt: smallest.inDoubt } : served;
+  const { inDoubt, nearly } = smallest;
+  return { ...served, ...(inDoubt && { inDoubt }), ...(nearly && { nearly }) };
 }
 
 function pairsOf(shelf: readonly ShellPairs[], undersize: Length): number {

@@ -94,9 +94,9 @@ export function describeAction(action: Action, wording: Wording): string {
     case 'rebore':
       return `${action.cylinder}: ${action.inDoubt ? "in doubt: find the maker's service limit; past it, bore or sleeve it" : 'bore or sleeve it'}, then fit piston and rings to the new size; ${describe(action.finding, wording)}`;
     case 'wrong piston':
-      return `${action.cylinder}: fit another piston, or bore to another size; ${describe(action.finding, wording)}`;
+      return `${action.cylinder}: measure piston and bore again; if they stand, fit another piston, or bore to another size; ${describe(action.finding, wording)}`;
     case 'ring':
-      return `${action.cylinder}, ${describeRing(action.ring, wording)}`;
+      return `${action.cylinder}: read the gap again first; ${describeRing(action.ring, wording)}`;
   }
 }
 
@@ -186,7 +186,7 @@ function describeEndPlay(finding: Finding<'length'>, wording: Wording): string {
   if (finding.grade === 'undecided') {
     return `end play in doubt: find the maker's limits before you change it; ${judged}`;
   }
-  return `set the end play; ${judged}`;
+  return `read the dial again; if it stands, set the end play; ${judged}`;
 }
 
 /** `rod 2, WRONG SHELLS: standard shells ("…") on a journal ground 0.0200 in under: it will knock; …`. */

@@ -19,7 +19,7 @@ const WITHOUT_CARD: Readonly<Record<string, string>> = {
     'solveReynolds',
   ]),
   ...because('a choice of the best of many', ['matchShells', 'pickShims', 'selectFit']),
-  ...because('a fit to any number of readings', ['bend', 'harmonics', 'roundness']),
+  ...because('a fit to any number of readings', ['bend', 'harmonics', 'oddReadings', 'roundness']),
   ...because('the worst of every way that an oval may lie', ['shareOfOvalSeen']),
   ...because('a list of what the trade makes', ['oversizeSteps', 'undersizeSteps']),
   ...because('the nearer limit decides, of whatever dimension', ['judge']),

@@ -9,6 +9,7 @@ import { filmCalls } from './calls/film.js';
 import { judgingCalls } from './calls/judging.js';
 import { measuringCalls } from './calls/measuring.js';
 import { motionCalls } from './calls/motion.js';
+import { oddReadingCalls } from './calls/odd.js';
 import { oilCalls } from './calls/oil.js';
 import { planCalls } from './calls/plan.js';
 import { quantityCalls } from './calls/quantities.js';
@@ -32,6 +33,7 @@ const byHand: Readonly<Record<string, Calls>> = {
   ...cylinderCalls,
   ...filmCalls,
   ...motionCalls,
+  ...oddReadingCalls,
   ...oilCalls,
   ...planCalls,
   ...sheetCalls,

@@ -282,7 +282,7 @@ describe('describeAction', () => {
     [
       'wrong piston',
       { 'cylinders[0].piston': '2.99 in' },
-      /^cylinder 1: fit another piston, or bore to another size; /,
+      /^cylinder 1: measure piston and bore again; if they stand, fit another piston, or bore to another size; /,
     ],
     [
       'ring too open',
@@ -290,28 +290,28 @@ describe('describeAction', () => {
         'cylinders[0].rings[1].gap': '0.02 in',
         'cylinderLimits.ringGap': { min: '0.009 in', max: '0.015 in' },
       },
-      /^cylinder 1, second ring: use another ring, as this one is worn or not made for this bore; ring gap at the smallest bore 0.0200 in: 0.0050 in above/,
+      /^cylinder 1: read the gap again first; second ring: use another ring, as this one is worn or not made for this bore; ring gap at the smallest bore 0.0200 in: 0.0050 in above/,
     ],
     [
       // The bore opens it by π times 0.7 thou from 10.0 thou: 12.2 at its worn top. From 9.8 it is 12.0.
       'ring too open at the worn end of the bore',
       { 'cylinderLimits.ringGap': { min: '0.009 in', max: '0.012 in' } },
-      /^cylinder 1, second ring: the bore is worn, not the ring; ring gap at the largest bore 0.0122 in: 0.0002 in above the limit of 0.0120 in \(specified\); a ring with a gap of 0.0090 to 0.0098 in at the smallest bore stays within its limits$/,
+      /^cylinder 1: read the gap again first; second ring: the bore is worn, not the ring; ring gap at the largest bore 0.0122 in: 0.0002 in above the limit of 0.0120 in \(specified\); a ring with a gap of 0.0090 to 0.0098 in at the smallest bore stays within its limits$/,
     ],
     [
       'ring that no other mends',
       { 'cylinderLimits.ringGap': { min: '0.009 in', max: '0.0105 in' } },
-      /^cylinder 1, second ring: the bore is worn, .*; bore or sleeve the cylinder, or go by the maker's wear limit$/,
+      /^cylinder 1: read the gap again first; second ring: the bore is worn, .*; bore or sleeve the cylinder, or go by the maker's wear limit$/,
     ],
     [
       'ring that must be filed in a bore that is worn',
       { 'cylinderLimits.ringGap': { min: '0.009 in', max: '0.0105 in' } },
-      /^cylinder 1, top ring: file 0.0030 to 0.0045 in off its ends; ring gap at the smallest bore 0.0060 in: 0.0030 in below the limit of 0.0090 in \(specified\); once filed, ring gap at the largest bore 0.0112 in: 0.0007 in above the limit of 0.0105 in \(specified\): the bore is worn$/,
+      /^cylinder 1: read the gap again first; top ring: file 0.0030 to 0.0045 in off its ends; ring gap at the smallest bore 0.0060 in: 0.0030 in below the limit of 0.0090 in \(specified\); once filed, ring gap at the largest bore 0.0112 in: 0.0007 in above the limit of 0.0105 in \(specified\): the bore is worn$/,
     ],
     [
       'file without a most',
       { 'cylinderLimits.ringGap': { min: '0.009 in' } },
-      /^cylinder 1, top ring: file 0.0030 in off its ends/,
+      /^cylinder 1: read the gap again first; top ring: file 0.0030 in off its ends/,
     ],
   ])('%s', (_, plainly, sentence) => {
     const changes = { bores: undefined, ...plainly };

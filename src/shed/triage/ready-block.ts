@@ -2,7 +2,7 @@ import { type BoreRequest, borePlan, oversizeSteps } from '../../cylinders/index
 import type { Span } from '../../judging/index.js';
 import { type Names, namedFrom } from '../../judging/internal.js';
 import { boreShape } from '../../measuring/index.js';
-import { oddInBore, repeatsIn, withStandard } from '../../measuring/internal.js';
+import { asOthersSay, oddInBore, repeatsIn, withStandard } from '../../measuring/internal.js';
 import type { Length, UnitSystem } from '../../quantities/index.js';
 import {
   type Accuracy,
@@ -16,7 +16,7 @@ import type { BlockPart, BorePlace } from '../shed.js';
 import { mended } from './mended.js';
 import { readyHousings } from './ready-housings.js';
 import { faultsOn, type SeenFaults, seenFaults } from './seen-faults.js';
-import type { Job } from './triage-types.js';
+import type { Job, TriageReason } from './triage-types.js';
 import type { Readiness, Shop, Way } from './ways.js';
 
 /** How a block can be made ready. */
@@ -42,19 +42,23 @@ export function readyBlock(part: BlockPart, shop: Shop): Readiness<ReadyBlock> {
     () =>
       readyHousings(places, engine.mainHousing, seen.works.includes('resize housings'), accuracy),
   );
-  const { smallest, bores } = namedFrom(
+  const { smallest, bores, misread } = namedFrom(
     () => boreNames(part.bores),
     () => {
-      const request = requestFor(part.bores, engine.bores, seen, units, accuracy);
-      return { smallest: borePlan(request), bores: waysOf(request) };
+      const read = part.bores.map((place, i) => likely(place, i, accuracy));
+      const request = requestFor(
+        read.map(({ place }) => place),
+        engine.bores,
+        seen,
+        units,
+        accuracy,
+      );
+      return {
+        smallest: borePlan(request),
+        bores: waysOf(request),
+        misread: read.flatMap((each) => each.misread),
+      };
     },
-  );
-  const misread = part.bores.flatMap(({ name: place, readings, ringTravel }) =>
-    oddInBore(readings, ringTravel, readWith('boreGauge', accuracy)).map((odd) => ({
-      kind: 'read again' as const,
-      place,
-      odd,
-    })),
   );
   const because = [
     ...seen.because,
@@ -62,10 +66,6 @@ export function readyBlock(part: BlockPart, shop: Shop): Readiness<ReadyBlock> {
     ...housings.because,
   ];
   const { findings } = housings;
-  if (misread.length > 0 && !seen.scrap) {
-    const atBest = { bores: [], housings: [], repairs: [] };
-    return { atBest, aside: 'undecided', findings, because };
-  }
   if (seen.scrap || bores.length === 0) return { findings, because };
   const best = housings.ready ?? housings.atBest;
   const mend = mended(seen, shop);
@@ -74,10 +74,32 @@ export function readyBlock(part: BlockPart, shop: Shop): Readiness<ReadyBlock> {
     housings: best?.sizes ?? [],
     repairs: [...mend.repairs, ...seen.repairs, ...(best?.repairs ?? [])],
   };
+  if (misread.length > 0) {
+    return { atBest: { ...block, repairs: [] }, aside: 'undecided', findings, because };
+  }
   return housings.ready === undefined || mend.aside
     ? { atBest: block, aside: 'not as it is', findings, because }
     : { ready: block, findings, because };
 }
+
+/** A bore with its odd readings as the others say, and what is to be read again of it. */
+function likely(place: BorePlace, i: number, accuracy: Accuracy) {
+  const { name, readings, ringTravel } = place;
+  const odd = namedFrom(
+    () => readNames(i),
+    () => oddInBore(readings, ringTravel, readWith('boreGauge', accuracy)),
+  );
+  return {
+    place: { ...place, readings: asOthersSay(readings, odd) },
+    misread: odd.map((one): TriageReason => ({ kind: 'read again', place: name, odd: one })),
+  };
+}
+
+/** Where the inputs of the shape of a bore come from. */
+const readNames = (i: number): Names => ({
+  readings: `cylinders[${i}].readings`,
+  'options.ringTravel': `cylinders[${i}].ringTravel`,
+});
 
 function requestFor(
   places: readonly BorePlace[],
@@ -92,10 +114,7 @@ function requestFor(
     places.map(({ name, readings, ringTravel, wall, faults }, i) => ({
       name,
       shape: namedFrom(
-        () => ({
-          readings: `cylinders[${i}].readings`,
-          'options.ringTravel': `cylinders[${i}].ringTravel`,
-        }),
+        () => readNames(i),
         () =>
           boreShape(
             readingsAt20C(readings, 'bores', accuracy),

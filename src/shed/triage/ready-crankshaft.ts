@@ -1,9 +1,9 @@
 import { grindPlan, type ServedGrindPlan, undersizeSteps } from '../../crankshaft/index.js';
-import { judgeRunout } from '../../crankshaft/internal.js';
-import type { Finding } from '../../judging/index.js';
-import { holds, namedFrom } from '../../judging/internal.js';
+import type { Finding, Span } from '../../judging/index.js';
+import { namedFrom } from '../../judging/internal.js';
 import { journalShape, oddReadings, type Shape } from '../../measuring/index.js';
 import {
+  asOthersSay,
   journalShapeLimits,
   judgeShape,
   repeatsIn,
@@ -14,7 +14,6 @@ import {
   type Accuracy,
   accuracyOf,
   certaintyOf,
-  type EngineKind,
   grindNames,
   grindRequest,
   type JournalKind,
@@ -23,6 +22,7 @@ import {
   readWith,
 } from '../../reading/index.js';
 import type { CrankshaftPart, JournalPlace } from '../shed.js';
+import { runoutsOutside, worstRunout } from './runouts.js';
 import { faultsOn, type SeenFaults, seenFaults } from './seen-faults.js';
 import type { Job, TriageReason } from './triage-types.js';
 import type { Readiness, Shop, Way } from './ways.js';
@@ -50,7 +50,8 @@ export function readyCrankshaft(part: CrankshaftPart, shop: Shop): Readiness<Rea
   const seen = seenFaults('crankshafts', part);
   const listed = seen.works.includes('straighten');
   const worst = worstRunout(part);
-  const reads = listed ? undefined : readsAsBent(part, engine, accuracy);
+  const runouts = listed ? [] : runoutsOutside(part, engine, accuracy);
+  const reads = runouts.find(({ finding }) => finding.verdict !== 'undecided');
   const bent = listed || reads !== undefined;
   const promised = part.runoutOnceStraight;
   const judged: Judged = {
@@ -66,28 +67,34 @@ export function readyCrankshaft(part: CrankshaftPart, shop: Shop): Readiness<Rea
       : NO_MAINS;
   const rods = journalsReady('rods', part.rodJournals, engine.rodJournals, judged);
   const findings = [...mains.findings, ...rods.findings];
-  const misread = [...mains.misread, ...rods.misread];
   const unread: readonly TriageReason[] = worst || bent ? [] : [{ kind: 'runout not read' }];
   const because = [...seen.because, ...mains.because, ...rods.because, ...unread];
-  if (misread.length > 0 && !seen.scrap) {
-    const atBest = { rods: [], mains: [], repairs: [] };
-    return { atBest, aside: 'undecided', findings, because: [...because, ...misread] };
-  }
-  if (!seen.scrap && [mains, rods].some(({ nearly }) => nearly)) {
-    return { atBest: { rods: [], mains: [], repairs: [] }, aside: 'undecided', findings, because };
-  }
-  const usable = !seen.scrap && rods.ways.length > 0 && mains.ways.length > 0;
-  if (!usable) return { findings, because };
+  const lost = [mains, rods].filter(({ ways }) => ways.length === 0);
+  if (seen.scrap || !lost.every(({ atBest }) => atBest)) return { findings, because };
   const repairs: readonly Job[] = reads
     ? [{ work: 'straighten', places: [] }, ...seen.repairs]
     : seen.repairs;
-  const ready = { rods: rods.ways, mains: mains.ways, repairs };
-  if (!judged.ifTrue) return { ready, findings, because };
-  const unknown: TriageReason = reads
-    ? { kind: 'reads as bent', ...reads }
-    : { kind: 'runout not known', ...worst };
-  return { atBest: ready, aside: 'undecided', findings, because: [...because, unknown] };
+  const ready = { rods: waysOf(rods), mains: waysOf(mains), repairs };
+  if (lost.length > 0) {
+    return { atBest: { ...ready, repairs: [] }, aside: 'undecided', findings, because };
+  }
+  if (judged.ifTrue) {
+    const unknown: TriageReason = reads
+      ? { kind: 'reads as bent', ...reads }
+      : { kind: 'runout not known', ...worst };
+    return { atBest: ready, aside: 'undecided', findings, because: [...because, unknown] };
+  }
+  const near = bent ? [] : runouts;
+  if (near.length === 0) return { ready, findings, because };
+  const again = near.map(({ place, finding }): TriageReason => {
+    const { feature } = finding;
+    return { kind: 'measure again', finding: { ...finding, feature: `${place}: ${feature}` } };
+  });
+  return { atBest: ready, aside: 'undecided', findings, because: [...because, ...again] };
 }
+
+/** The sure ways, or those that there may be. */
+const waysOf = ({ ways, atBest = [] }: Journals) => (ways.length > 0 ? ways : atBest);
 
 /** What journals are judged with. */
 interface Judged {
@@ -100,58 +107,17 @@ interface Judged {
   readonly ifTrue: boolean;
 }
 
-/** The largest runout that was read, mains first. */
-function worstRunout({ mainJournals = [], rodJournals }: CrankshaftPart) {
-  const read = [...mainJournals, ...rodJournals].flatMap(({ name: place, runout }) =>
-    runout === undefined ? [] : [{ place, runout }],
-  );
-  return read.reduce<{ readonly place: string; readonly runout: Length } | undefined>(
-    (worst, each) => (worst && worst.runout >= each.runout ? worst : each),
-    undefined,
-  );
-}
-
-/** The journal that tells most of a bent crankshaft, by the owner's limits of the runout or the rule of thumb. */
-function readsAsBent(
-  { mainJournals = [], rodJournals }: CrankshaftPart,
-  engine: EngineKind,
-  accuracy: Accuracy,
-) {
-  const judged = (['mainJournals', 'rodJournals'] as const).flatMap((field) =>
-    (field === 'mainJournals' ? mainJournals : rodJournals).flatMap(({ name: place, runout }) =>
-      runout === undefined
-        ? []
-        : [
-            {
-              place,
-              finding: judgeRunout(`engine.${field}.runout`, runout, {
-                ...own(engine[field]?.runout),
-                ...certaintyOf('runout', accuracy),
-              }),
-            },
-          ],
-    ),
-  );
-  return judged
-    .filter(({ finding }) => !holds(finding))
-    .sort((a, b) => a.finding.margin - b.finding.margin)[0];
-}
-
 /** No main that has shells: nothing is in the way. */
 const NO_MAINS: Journals = {
   ways: [{ step: 0 as Length, sizes: [], jobs: [] }],
-  nearly: false,
-  misread: [],
   findings: [],
   because: [],
 };
 
 interface Journals {
   readonly ways: readonly Way[];
-  /** Whether no step serves, but one may once the journals are measured better. */
-  readonly nearly: boolean;
-  /** Readings that do not fit the others. Nothing is decided, and no finding given, before they are read again. */
-  readonly misread: readonly TriageReason[];
+  /** The ways there may be once they are read again or measured better, where none is sure now; absent if that helps nothing. */
+  readonly atBest?: readonly Way[];
   readonly findings: readonly Finding<'length'>[];
   readonly because: readonly TriageReason[];
 }
@@ -164,22 +130,34 @@ function journalsReady(
 ): Journals {
   const field = kind === 'rods' ? 'rodJournals' : 'mainJournals';
   const paths = places.map((_, i) => `part.${field}[${i}]`);
-  const shapes = places.map(({ readings }, i) =>
+  const read = places.map(({ name: place, readings }, i) =>
     namedFrom(
       () => ({ readings: `${paths[i]}.readings` }),
-      () => journalShape(readingsAt20C(readings, 'journals', judged.accuracy)),
+      () => {
+        const odd = oddReadings(readings, readWith('micrometer', judged.accuracy));
+        const likely = asOthersSay(readings, odd);
+        return {
+          shape: journalShape(readingsAt20C(likely, 'journals', judged.accuracy)),
+          misread: odd.map((one): TriageReason => ({ kind: 'read again', place, odd: one })),
+        };
+      },
     ),
   );
-  const misread = places.flatMap(({ name: place, readings }) =>
-    oddReadings(readings, readWith('micrometer', judged.accuracy)).map(
-      (odd): TriageReason => ({ kind: 'read again', place, odd }),
-    ),
-  );
-  if (misread.length > 0) return { ...NO_MAINS, ways: [], misread };
-  return namedFrom(
+  const ground = namedFrom(
     () => grindNames(`engine.${field}`, paths),
-    () => groundFrom(kind, places, journals, shapes, judged),
+    () =>
+      groundFrom(
+        kind,
+        places,
+        journals,
+        read.map(({ shape }) => shape),
+        judged,
+      ),
   );
+  const misread = read.flatMap((each) => each.misread);
+  if (misread.length === 0) return ground;
+  // Nothing is decided, and no finding given, before they are read again.
+  return { ways: [], atBest: waysOf(ground), findings: [], because: misread };
 }
 
 function groundFrom(
@@ -211,10 +189,10 @@ function groundFrom(
     ...certaintyOf('journal shape', accuracy),
   });
   const plan = grindPlan(request);
+  const nearly = plan.outcome === 'none' ? plan.nearly : undefined;
   return {
     ways,
-    nearly: plan.outcome === 'none' && plan.nearly !== undefined,
-    misread: [],
+    ...(nearly && { atBest: [wayAt(nearly.undersize, journals.standard, places.length)] }),
     findings: shapes.flatMap((each) => judgeShape(each, allowed)),
     because: [
       {
@@ -226,6 +204,12 @@ function groundFrom(
       },
     ],
   };
+}
+
+/** Every journal ground to a step that may serve. */
+function wayAt(step: Length, standard: Span<Length>, places: number): Way {
+  const to = { min: standard.min - step, max: standard.max - step } as Span<Length>;
+  return { step, sizes: Array.from({ length: places }, () => to), jobs: [] };
 }
 
 function wayOf(kind: 'rods' | 'mains', plan: ServedGrindPlan, shapes: readonly Shape[]): Way {

@@ -35,7 +35,7 @@ export function readyHousings(
   });
   const bad = judged.filter(({ finding }) => spun || (finding && isOutside(finding)));
   const findings = judged.flatMap(({ finding }) => finding ?? []);
-  const near = findings.filter(({ verdict }) => verdict === 'undecided');
+  const near = spun ? [] : findings.filter(({ verdict }) => verdict === 'undecided');
   const because: readonly TriageReason[] = [
     ...near.map((finding) => ({ kind: 'measure again' as const, finding })),
     ...bad.map(({ place, finding }) => ({

@@ -20,12 +20,16 @@ export interface Triage {
 }
 
 /**
- * What to do with a part. `use as it is`: no fault is listed, and no reading is outside its limits;
- * `machine`: grind or bore its running surfaces first; `use after`: repair it first, and machine it
- * if it has such jobs; `undecided`: a part with a
- * reading that does not fit the others, until that is read again; one nearer to a limit than it is measured to; a bent crankshaft, until it is straight and
- * measured; a rod, until it is known which bearing seized; `not as it is`: kept aside, as no shop on the list can put it right; `spare`: usable, but nothing in the shed
- * fits it; `scrap`.
+ * What to do with a part.
+ *
+ * - `use as it is`: no fault is listed, and no reading is outside its limits.
+ * - `machine`: grind or bore its running surfaces first.
+ * - `use after`: repair it first, and machine it if it has such jobs.
+ * - `undecided`: a part with a reading that does not fit the others, until that is read again; one nearer to a limit than
+ *   it is measured to; a bent crankshaft, until it is straight and measured; a rod, until it is known which bearing seized.
+ * - `not as it is`: kept aside, as no shop on the list can put it right.
+ * - `spare`: usable, but nothing in the shed fits it.
+ * - `scrap`.
  */
 export type Disposition =
   | 'use as it is'
