@@ -214,7 +214,7 @@ describe('crankwright', () => {
     for (const line of out.split('\n')) expect(line.length).toBeLessThanOrEqual(80);
     for (const option of [
       ...['units', 'json', 'readings', 'build-sheet', 'markdown', 'at-most', 'no-buying'],
-      ...['most-per-engine', 'reserve', 'must-build', 'time-limit', 'help', 'version'],
+      ...['most-per-engine', 'reserve', 'must-build', 'holds-with', 'time-limit', 'help', 'version'],
     ]) {
       expect(out).toContain(`--${option}`);
     }
