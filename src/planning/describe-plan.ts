@@ -62,7 +62,7 @@ function page(plan: Plan, units: UnitSystem): string {
       'THE NEXT ENGINE',
       nextEngine
         ? sentences([
-            `${capital(describeNextEngine(nextEngine, noted))}. The parts for it that are left over may need work and tests first.`,
+            `${capital(describeNextEngine(nextEngine, noted))}.${nextEngine.lacks.length === 0 ? '' : ' The parts for it that are left over may need work and tests first.'}`,
           ])
         : [],
     ),
