@@ -17,7 +17,7 @@ export interface PlanOptions {
   readonly mustBuild?: readonly string[];
   /**
    * The chance that every clearance must hold with, such as 0.95: above 0.5 and below 1. Each margin is then taken
-   * after a guard band, and the shed must describe its instruments. By default sizes count as read [-].
+   * after a guard band, and the shed must describe its instruments. By default sizes count as read.
    */
   readonly holdsWith?: number;
   /**

@@ -210,14 +210,70 @@ describe('what a plan wants measured once more', () => {
     expect(insteadOf({ faults: ['scored'] })).toBeUndefined();
   });
 
+  it('knows the spares of pistons, guides and end play, and what to measure of each', async () => {
+    const there = {
+      pistonSets: [pistons('piston A', 29970), pistons('loose', 29968), pistons('right', 29975)],
+      valveSets: [
+        { name: 'valves', stem: length(3126) },
+        { name: 'thinner', stem: length(3116) },
+      ],
+      thrustWashers: [
+        { name: 'washers', thickness: length(640), count: 3 },
+        { name: 'thinner washer', thickness: length(635) },
+      ],
+    };
+    const shed: Shed = {
+      ...single,
+      ...withEngine({
+        bores: { ...single.engine.bores, pistonClearance: span(20, 36) },
+        guideClearance: span(12, 40),
+        endPlay: span(50, 120),
+        alsoNeeds: ['head', 'valve set'],
+      }),
+      // Pistons and stems known to √(4² + 3²) / 2 = 2.5; oil no worse; end play to √(2 * 18² + 3²) / 2 = 12.8.
+      ...reading(4, 3, 0.1, 18),
+      ...there,
+      blocks: [{ ...block('block A', 30003), thrustWidth: length(23000) }],
+      crankshafts: [{ ...crankshaft('crankshaft A', 16248), thrustWidth: length(25000) }],
+      heads: [{ name: 'head A', guideBore: length(3140) }],
+    };
+    const spares = ['loose', 'right', 'thinner', 'thinner washer'];
+    const { builds, leftOver } = await planBuilds(shed, { reserved: spares });
+    const free = leftOver.map((part) => ({ ...part, why: 'spare' as const }));
+    const { near } = howItHolds(shed, builds, free, shedAccuracy(shed));
+    // Pistons: 33, 3 below 36; those of 29975 leave 28, 8 inside. Stems: 14, 2 above 12; the others leave 24.
+    // End play: 80, beyond 2.34 and 3.12 lie 0.0105; 85 is 35 from either limit, beyond 2.73 lie 0.0032 and 0.0032.
+    expect(near.map(({ of, instead, measure }) => [of, instead, measure])).toEqual([
+      ['guides', 'thinner', ['the guides', 'the stems']],
+      ['cylinder', 'right', ['the bore', 'the piston']],
+      [
+        'end play',
+        'thinner washer',
+        [
+          'the block over its thrust faces',
+          'the crankshaft between its thrust faces',
+          'the washers',
+        ],
+      ],
+    ]);
+    const text = planReport({ ...(await planBuilds(shed, { reserved: spares })), near });
+    const flowing = text.replace(/\s+/g, ' ');
+    expect(flowing).toContain('A spare set of pistons would do instead: right.');
+    expect(flowing).toContain(
+      'Measure the block over its thrust faces, the crankshaft between its thrust faces and the washers again.',
+    );
+  });
+
   it('does not ask for what is still to be bought or cut', async () => {
     const shed: Partial<Shed> = {
       ...coarse,
       shells: [],
       toBuy: { shells: [{ ...shells('new', 0, 619, 1), price: eur(5) }] },
     };
-    const { near } = await planOf(shed);
-    expect(near[0]?.measure).toEqual(['the journal', 'the housing']);
+    const plan = await planOf(shed);
+    expect(plan.near[0]?.measure).toEqual(['the journal', 'the housing']);
+    const unread = plan.near.map((each) => ({ ...each, measure: [] }));
+    expect(planReport({ ...plan, near: unread })).toContain('Nothing of it can be measured yet');
   });
 
   it('counts a clearance only if all that reads it is described, and says of what is not', async () => {
