@@ -10,6 +10,8 @@ import {
 } from '../pages/index.js';
 import type { Plan } from '../planning/index.js';
 import {
+  BEFORE_MONEY,
+  describeNear,
   describeNextEngine,
   isCountProven,
   isNoneAsked,
@@ -85,6 +87,7 @@ function cover(plan: Plan, units: UnitSystem): readonly Block[] {
         ]),
     ...(isPlanProven(proof) ? [] : [caution('This plan is not proven to be the best.')]),
     ...testsBefore(builds),
+    ...measureOnceMore(plan, units),
     ...(shopping.length === 0
       ? []
       : [
@@ -112,6 +115,16 @@ function testsBefore(builds: Plan['builds']): readonly Block[] {
   );
   const once = [...new Set(parts)];
   return once.length === 0 ? [] : [heading(2, 'Test first'), checks(once)];
+}
+
+/** The clearances to measure once more before anything is bought. */
+function measureOnceMore({ near }: Plan, units: UnitSystem): readonly Block[] {
+  if (near.length === 0) return [];
+  return [
+    heading(2, 'Measure once more'),
+    paragraph(BEFORE_MONEY),
+    checks(near.map((each) => describeNear(each, { units }))),
+  ];
 }
 
 function noEngine(plan: Plan): string {

@@ -25,6 +25,8 @@ Options of plan
   --most-per-engine PRICE   cost limit for each engine: "400 EUR"
   --reserve NAME            keep this part back; can be repeated
   --must-build NAME         build this block if possible; can be repeated
+  --holds-with CHANCE       every clearance must hold with this chance, as
+                            0.95; the shed must describe its instruments
   --time-limit SECONDS      stop after this time, or a few seconds later, with
                             the best plan so far
 

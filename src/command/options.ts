@@ -12,6 +12,7 @@ export const OPTIONS = {
   'most-per-engine': { type: 'string' },
   reserve: { type: 'string' },
   'must-build': { type: 'string' },
+  'holds-with': { type: 'string' },
   'time-limit': { type: 'string' },
 } as const;
 
@@ -32,6 +33,7 @@ export const TAKES = {
     'most-per-engine',
     'reserve',
     'must-build',
+    'holds-with',
     'time-limit',
   ],
   schema: [],

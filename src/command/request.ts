@@ -82,9 +82,9 @@ function planOutput(options: Options) {
 }
 
 function planOptions(options: Options): PlanOptions {
-  const [atMost, cap, limit] = (['at-most', 'most-per-engine', 'time-limit'] as const).map((name) =>
-    first(options, name),
-  );
+  const [atMost, cap, chance, limit] = (
+    ['at-most', 'most-per-engine', 'holds-with', 'time-limit'] as const
+  ).map((name) => first(options, name));
   const [reserved, mustBuild] = [options.get('reserve'), options.get('must-build')];
   return {
     ...(atMost !== undefined && { atMost: wholeNumber('--at-most', atMost) }),
@@ -92,6 +92,7 @@ function planOptions(options: Options): PlanOptions {
     ...(cap !== undefined && { mostPerEngine: priceOf(cap) }),
     ...(reserved && { reserved }),
     ...(mustBuild && { mustBuild }),
+    ...(chance !== undefined && { holdsWith: chanceOf('--holds-with', chance) }),
     ...(limit !== undefined && {
       timeLimit: second(secondsOf('--time-limit', limit)),
     }),
@@ -101,6 +102,11 @@ function planOptions(options: Options): PlanOptions {
 function wholeNumber(option: string, text: string): number {
   if (/^\d{1,6}$/.test(text)) return Number(text);
   throw new WrongCommand(`${option}: "${text}" is not a whole number of engines`);
+}
+
+function chanceOf(option: string, text: string): number {
+  if (/^0?\.\d{1,9}$/.test(text) && Number(text) > 0.5) return Number(text);
+  throw new WrongCommand(`${option}: "${text}" is not a chance above 0.5 and below 1, e.g. 0.95`);
 }
 
 function secondsOf(option: string, text: string): number {

@@ -2,10 +2,13 @@ import { nameUndersize } from '../crankshaft/internal.js';
 import { nameOversize } from '../cylinders/internal.js';
 import type { Wording } from '../judging/index.js';
 import { wordFor } from '../shed/internal.js';
-import type { LackingPart, NextEngine } from './plan-types.js';
+import type { LackingPart, NextEngine } from './left-over-types.js';
 
 /** `one more engine needs: 1 piston set 0.0200 in over; 1 pair of rod shells 0.0300 in under`. */
 export function describeNextEngine({ lacks }: NextEngine, wording: Wording): string {
+  if (lacks.length === 0) {
+    return 'no part completes one more engine: what is asked of the clearances is more than the instruments show. Measure with better ones, or ask for less';
+  }
   const parts = lacks.map((part) => lacking(part, wording));
   return `one more engine needs: ${parts.join('; ')}`;
 }

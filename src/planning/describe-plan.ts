@@ -5,9 +5,11 @@ import type { UnitSystem } from '../quantities/index.js';
 import { describeJob, named, partWord, testFirst } from '../shed/internal.js';
 import { describeBuild } from './describe-build.js';
 import { describeNextEngine } from './describe-lacks.js';
+import { measureOnceMore, sayHowKnown, sayNotDescribed } from './describe-near.js';
 import { describeProof, isCountProven, isNoneAsked, sayEngines } from './describe-proof.js';
 import { planLayout } from './layouts.js';
-import type { Build, BuildJob, LeftOver, Plan, Purchase, ShopOrder } from './plan-types.js';
+import type { LeftOver } from './left-over-types.js';
+import type { Build, BuildJob, Plan, Purchase, ShopOrder } from './plan-types.js';
 import { sayCost } from './say-cost.js';
 
 /**
@@ -48,6 +50,7 @@ function page(plan: Plan, units: UnitSystem): string {
       `Sizes are diameters in ${units === 'inch' ? 'inches' : 'millimetres'}, clearances on the diameter.`,
     ]),
     ...testsBefore(builds, noted),
+    ...measureOnceMore(plan, noted),
     ...builds.map((build, i) => describeBuild(build, i + 1, noted)),
     ...part('TO BUY', toBuyLines(plan)),
     ...part(
@@ -59,7 +62,7 @@ function page(plan: Plan, units: UnitSystem): string {
       'THE NEXT ENGINE',
       nextEngine
         ? sentences([
-            `${capital(describeNextEngine(nextEngine, noted))}. The parts for it that are left over may need work and tests first.`,
+            `${capital(describeNextEngine(nextEngine, noted))}.${nextEngine.lacks.length === 0 ? '' : ' The parts for it that are left over may need work and tests first.'}`,
           ])
         : [],
     ),
@@ -81,14 +84,19 @@ function summary(plan: Plan, wording: Wording): readonly string[] {
   if (isNoneAsked(plan)) return [`Engine: ${engine.name}. You asked for no engine.`];
   const isCertain = isCountProven(proof);
   const blocks = cannotBuild.join(', ');
+  const afterBand = plan.holdsWith === undefined ? '' : ' after the guard band';
   return [
     builds.length === 0
       ? `Engine: ${engine.name}. ${count} ${isCertain ? 'can be built' : 'was found'}.`
       : `Engine: ${engine.name}. ${count} can be built; shop work and purchases cost ${sayCost(cost)}.`,
     ...(smallestMargin === undefined
       ? []
-      : [`The clearance nearest a limit ${describeMargin(smallestMargin, wording.units)}.`]),
+      : [
+          `The clearance nearest a limit ${describeMargin(smallestMargin, wording.units)}${afterBand}.`,
+        ]),
+    ...sayHowKnown(plan),
     describeProof(plan, wording),
+    ...sayNotDescribed(plan),
     ...(cannotBuild.length === 0
       ? []
       : [

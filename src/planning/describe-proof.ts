@@ -6,7 +6,8 @@ import { sayCost } from './say-cost.js';
 const BEST =
   'Proven: no other plan makes more engines, as many for less, or as many at this cost with a wider smallest margin.';
 
-const NONE = 'Proven: no choice of parts makes a complete engine.';
+const noneOf = ({ holdsWith }: Plan): string =>
+  `Proven: no choice of parts makes a complete engine${holdsWith === undefined ? '' : ` whose clearances each hold with a chance of ${holdsWith} or more`}.`;
 
 const REPORT_IT = 'Please report the shed: this should not happen.';
 
@@ -22,9 +23,11 @@ const ENDED: Readonly<
 };
 
 /** Describes what is proven about a plan, or how far the proof came. */
-export function describeProof({ proof, builds, cost }: Plan, wording: Wording): string {
+export function describeProof(plan: Plan, wording: Wording): string {
+  const { proof, builds, cost } = plan;
+  const none = noneOf(plan);
   if (proof.kind === 'optimal') {
-    return builds.length === 0 ? NONE : BEST;
+    return builds.length === 0 ? none : BEST;
   }
   const { stage, found, bound } = proof;
   const { because, advice } = ENDED[proof.kind];
@@ -38,7 +41,7 @@ export function describeProof({ proof, builds, cost }: Plan, wording: Wording): 
     case 'widest margin':
       return `NOT PROVEN to have the widest margin: ${because}. Its smallest margin is ${margin(found)}; no plan at this cost has more than ${margin(bound)}. Proven: no plan makes more engines, or as many for less. ${advice}`;
     case 'next engine':
-      return `${builds.length === 0 ? NONE : BEST} What one more engine needs is not known, because ${because}.`;
+      return `${builds.length === 0 ? none : BEST} What one more engine needs is not known, because ${because}.`;
   }
 }
 

@@ -1,7 +1,8 @@
 import { clearanceLeft } from '../bearings/internal.js';
 import type { Span } from '../judging/index.js';
 import type { Length } from '../quantities/index.js';
-import { type EngineKind, marginOf, oilLimits, sameStep } from '../reading/index.js';
+import { canHold, type EngineKind, marginOf, oilLimits, sameStep } from '../reading/index.js';
+import { type BandOf, noBand } from './guard-bands.js';
 import type { Stock } from './stock.js';
 
 /** The shells that fit a bearing, as indices of the kinds of shells in the stock. */
@@ -18,6 +19,8 @@ export class FitTable {
   constructor(
     private readonly engine: EngineKind,
     private readonly shells: Stock['shells'],
+    /** What every clearance of the plan must keep from its limits. */
+    readonly bandOf: BandOf = noBand,
   ) {}
 
   /** Every margin computed so far [nm]. */
@@ -50,13 +53,21 @@ export class FitTable {
     const known = this.#known.get(key);
     if (known) return known;
     const journals = fits === 'rods' ? this.engine.rodJournals : this.engine.mainJournals;
+    const band = this.bandOf('oil clearance', journal.max);
     const margins = this.shells.map(({ ready, lacking }) => {
       if (journals === undefined || ready.fits !== fits || !sameStep(ready.step, step))
         return undefined;
-      if (lacking || housing === undefined) return Infinity;
-      return marginOf(clearanceLeft(housing, ready.wall, journal), oilLimits(journals, journal));
+      const limits = oilLimits(journals, journal);
+      if (lacking || housing === undefined) {
+        // A missing part has the best size that there can be.
+        const width = widthOf(journal) + widthOf(housing) + (lacking ? 0 : 2 * widthOf(ready.wall));
+        return canHold(width, limits, band) ? Infinity : undefined;
+      }
+      return marginOf(clearanceLeft(housing, ready.wall, journal), limits, band);
     });
     this.#known.set(key, margins);
     return margins;
   }
 }
+
+const widthOf = (size: Span<Length> | undefined): number => (size ? size.max - size.min : 0);

@@ -1,4 +1,12 @@
-import { gapOf, marginOf, own, pistonsInBores, ringsFit, sameStep } from '../reading/index.js';
+import {
+  canHold,
+  gapOf,
+  marginOf,
+  own,
+  pistonsInBores,
+  ringsFit,
+  sameStep,
+} from '../reading/index.js';
 import { type Brief, kindsFor, needsOf } from './brief.js';
 import type { Batch, Bores, Draft } from './draft.js';
 
@@ -21,16 +29,20 @@ function boresOf(draft: Draft, batch: Batch): ReadonlyMap<string, Bores> {
 
 function pistonsFor(
   draft: Draft,
-  { engine, stock, least }: Brief,
+  { engine, stock, least, fits }: Brief,
   batch: Batch,
   key: string,
   bores: Bores,
 ): void {
   const { limits } = own(engine.bores.pistonClearance);
+  const guardOf = ({ max }: Bores['sizes'][number]) => fits.bandOf('piston clearance', max);
   for (const kind of kindsFor(stock.pistonSets, batch)) {
     const { step, sizes } = kind.ready;
     if (!sameStep(step, bores.step)) continue;
-    if (!kind.lacking && !pistonsInBores(bores.sizes, sizes, limits, least)) continue;
+    const fit = kind.lacking
+      ? bores.sizes.every((bore) => canHold(bore.max - bore.min, limits, guardOf(bore)))
+      : pistonsInBores(bores.sizes, sizes, limits, least, guardOf);
+    if (!fit) continue;
     const variable = draft.take(batch, kind, { use: 'pistons', kind, bores: key });
     draft.flow(batch, `pistons ${key}`, variable, -1);
   }
@@ -91,10 +103,10 @@ function headsAndValves(draft: Draft, brief: Brief, batch: Batch): void {
   }
 }
 
-function stemsFit({ engine, least }: Brief, guide: string, stem: string): boolean {
+function stemsFit({ engine, least, fits }: Brief, guide: string, stem: string): boolean {
   const [outer, inner] = [JSON.parse(guide), JSON.parse(stem)];
   const { limits } = own(engine.guideClearance);
   if (limits === undefined || outer === null || inner === null) return true;
-  const margin = marginOf(gapOf(outer, inner), limits);
+  const margin = marginOf(gapOf(outer, inner), limits, fits.bandOf('guide clearance', outer.max));
   return margin !== undefined && margin >= least;
 }

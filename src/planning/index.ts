@@ -5,6 +5,7 @@
  */
 export type { Price } from '../reading/index.js';
 export { planReport } from './describe-plan.js';
+export type { LackingPart, LeftOver, NextEngine } from './left-over-types.js';
 export { SolverNotLoaded } from './load-solver.js';
 export { planBuilds } from './plan-builds.js';
 export type { PlanOptions, PlanProgress } from './plan-options.js';
@@ -16,9 +17,7 @@ export type {
   BuildPart,
   BuildTest,
   Cost,
-  LackingPart,
-  LeftOver,
-  NextEngine,
+  NearClearance,
   Plan,
   PlanStage,
   Proof,

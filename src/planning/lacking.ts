@@ -11,10 +11,12 @@ import { TimeUp } from './clock.js';
 import type { Draft } from './draft.js';
 import { FitTable } from './fit-table.js';
 import { formulate } from './formulate.js';
+import type { BandOf } from './guard-bands.js';
 import type { Kind } from './kinds.js';
 import { withLacking } from './lacking-stock.js';
+import type { LackingPart, NextEngine } from './left-over-types.js';
 import { sumOfTerms, type Term } from './model.js';
-import type { LackingPart, NextEngine, Unproven } from './plan-types.js';
+import type { Unproven } from './plan-types.js';
 import type { Solution, Solver } from './solver.js';
 import type { Stock } from './stock.js';
 import { MOST_WASHERS } from './thrust.js';
@@ -40,6 +42,8 @@ export interface Wanted {
   readonly engines: number;
   readonly mostPerEngine?: number;
   readonly solver: Solver;
+  /** What every clearance must keep from its limits, if it must hold with a chance. */
+  readonly bandOf?: BandOf;
 }
 
 /**
@@ -47,14 +51,14 @@ export interface Wanted {
  * equally few, the easiest to find. Otherwise returns why the search ended.
  */
 export function lackingFor(wanted: Wanted): NextEngine | Unproven['kind'] {
-  const { shed, stock, engines, solver, mostPerEngine = Infinity } = wanted;
+  const { shed, stock, engines, solver, bandOf, mostPerEngine = Infinity } = wanted;
   const { engine } = shed;
   const more = withLacking(stock, shed, engines);
   const seek = (single?: number) => {
     const brief = {
       engine,
       stock: more,
-      fits: new FitTable(engine, more.shells),
+      fits: new FitTable(engine, more.shells, bandOf),
       least: -Infinity,
       batches: batchesOf(stock, single),
       clock: solver.clock,
@@ -73,7 +77,10 @@ export function lackingFor(wanted: Wanted): NextEngine | Unproven['kind'] {
     ) {
       sought = seek(engines);
     }
-    if (sought.status === 'infeasible') return 'solver failure';
+    if (sought.status === 'infeasible') {
+      // Only a clearance that no part can make hold stands in the way of an engine of parts of any size.
+      return bandOf === undefined ? 'solver failure' : { lacks: [] };
+    }
     return sought.status === 'optimal' ? nextEngine(sought.draft, sought.values) : sought.status;
   } catch (error) {
     if (!(error instanceof TimeUp)) throw error;

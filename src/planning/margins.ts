@@ -21,10 +21,16 @@ export function clearanceMargins({
   const all = [
     ...fits.margins(),
     ...(piston
-      ? bores.flatMap((bore) => pistons.map((each) => marginOf(gapOf(bore, each), piston)))
+      ? bores.flatMap((bore) => {
+          const band = fits.bandOf('piston clearance', bore.max);
+          return pistons.map((each) => marginOf(gapOf(bore, each), piston, band));
+        })
       : []),
     ...(guide
-      ? guides.flatMap((bore) => stems.map((each) => marginOf(gapOf(bore, each), guide)))
+      ? guides.flatMap((bore) => {
+          const band = fits.bandOf('guide clearance', bore.max);
+          return stems.map((each) => marginOf(gapOf(bore, each), guide, band));
+        })
       : []),
   ].filter((margin) => margin !== undefined);
   return [...new Set(all)].sort((a, b) => a - b);

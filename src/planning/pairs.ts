@@ -1,4 +1,5 @@
 import type { Length } from '../quantities/index.js';
+import { canHold } from '../reading/index.js';
 import { type Brief, kindsFor } from './brief.js';
 import type { Batch, Housings, Shaft } from './draft.js';
 import type { Choice } from './fit-table.js';
@@ -68,6 +69,7 @@ export class Pairs {
 
   #packsFor(without: Length): readonly Pack[] {
     const limits = this.brief.engine.endPlay ?? {};
+    const band = this.brief.fits.bandOf('end play by washers', 0);
     const kinds = kindsFor(this.brief.stock.thrustWashers, this.batch);
     const there = kinds.filter(({ lacking }) => !lacking);
     const packs = packsFor(
@@ -75,9 +77,11 @@ export class Pairs {
       there.map(({ ready }) => ready.thickness),
       there.map(({ count }) => count),
       limits,
+      band,
     ).map((pack) => pack.flatMap((i) => there[i] ?? []));
     // A missing washer has the right thickness, if there is room for any.
-    const any = kinds.filter(({ lacking }) => lacking && without > (limits.min ?? 0));
+    const isRoom = without > (limits.min ?? 0) && canHold(0, limits, band);
+    const any = kinds.filter(({ lacking }) => lacking && isRoom);
     return [...packs, ...any.map((kind) => [kind])];
   }
 }

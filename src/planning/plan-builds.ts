@@ -6,8 +6,11 @@ import { shedLayout } from '../shed/layouts.js';
 import { affordable, dearestEngine } from './affordable.js';
 import { bestBuilds } from './best-builds.js';
 import { buildOf } from './builds.js';
+import { judgedOf } from './clearances.js';
 import { FitTable } from './fit-table.js';
+import { bandFactor, bandsFor, shedAccuracy, standardOf } from './guard-bands.js';
 import { guardCounts } from './guard-counts.js';
+import { howItHolds } from './how-it-holds.js';
 import type { Kind } from './kinds.js';
 import { lackingFor } from './lacking.js';
 import { loadSolver } from './load-solver.js';
@@ -31,11 +34,14 @@ import { stockOf } from './stock.js';
  * Oil, piston and valve-guide clearances count for the margin. End play does not: washers set it, at
  * most three in a stack (common practice). What was not measured is not judged.
  *
+ * Where the shed describes its instruments, the plan tells which clearances to measure once more, and with `holdsWith`
+ * every clearance holds with that chance or more, as far as the readings tell.
+ *
  * @param shed - the parts, as `readShed` gives them
- * @param options - the most engines, whether to buy, which parts to keep back or to build, and the time limit
+ * @param options - the most engines, whether to buy, which parts to keep back or to build, how sure every clearance must be, and the time limit
  * @returns engines with their parts and clearances, orders, purchases, parts left over, and what one more engine needs
- * @throws {RebuildInputError} when the shed is not what `readShed` gives, an option is unknown or impossible, or a
- * name is not in the shed
+ * @throws {RebuildInputError} when the shed is not what `readShed` gives, an option is unknown or impossible, a
+ * name is not in the shed, or a chance is asked for and the shed does not describe its instruments
  * @see Source: exact search by the HiGHS solver; checked against trying everything on small sheds
  * @example
  * ```ts
@@ -69,15 +75,20 @@ function planWith(shed: Shed, request: PlanRequest, solver: Solver): Plan {
     countOf(stock.blocks),
     countOf(stock.crankshafts),
   );
-  const brief = { engine, stock, fits: new FitTable(engine, stock.shells), ...limit };
+  const { holdsWith } = request;
+  const accuracy = shedAccuracy(shed);
+  const bandOf = holdsWith === undefined ? undefined : bandsFor(accuracy, holdsWith);
+  const brief = { engine, stock, fits: new FitTable(engine, stock.shells, bandOf), ...limit };
   const { assemblies, least, proof } = bestBuilds({ brief, solver, atMost });
   const currency = currencyOf(shed);
-  const builds = assemblies.map((assembly) => buildOf(assembly, shed, least, currency));
-  const margin = smallestMargin(builds);
+  const judged = { accuracy, bandOf: brief.fits.bandOf, least };
+  const builds = assemblies.map((assembly) => buildOf(assembly, shed, judged, currency));
+  const margin = smallestMargin(builds, holdsWith);
+  const leftOver = leftOverOf(shed, request.reserved, builds);
   const engines = builds.length + 1;
   const next =
     proof.kind === 'optimal' && engines <= (request.atMost ?? Infinity)
-      ? lackingFor({ shed, stock, engines, solver, ...limit })
+      ? lackingFor({ shed, stock, engines, solver, ...limit, ...(bandOf && { bandOf }) })
       : undefined;
   const built = builds.map(({ name }) => name);
   return {
@@ -87,10 +98,12 @@ function planWith(shed: Shed, request: PlanRequest, solver: Solver): Plan {
     builds,
     cost: costOf(sumOfCosts(builds), currency),
     ...(margin !== undefined && { smallestMargin: margin }),
+    ...(holdsWith !== undefined && { holdsWith }),
+    ...howItHolds(shed, builds, leftOver, accuracy),
     proof: proven(proof, builds.length, margin, typeof next === 'string' ? next : undefined),
     orders: ordersOf(builds, currency),
     shopping: shoppingOf(shed, builds, currency),
-    leftOver: leftOverOf(shed, request.reserved, builds),
+    leftOver,
     ...(typeof next === 'object' && { nextEngine: next }),
     cannotBuild: request.mustBuild.filter((name) => !built.includes(name)),
   };
@@ -116,11 +129,15 @@ function proven(
 const countOf = (kinds: readonly Kind<unknown>[]): number =>
   kinds.reduce((sum, { count }) => sum + count, 0);
 
-function smallestMargin(builds: readonly Build[]): Length | undefined {
-  const findings = builds.flatMap(({ bearings, cylinders, guides }) => [
-    ...bearings.map(({ finding }) => finding),
-    ...cylinders.flatMap(({ finding }) => finding ?? []),
-    ...(guides?.finding ? [guides.finding] : []),
-  ]);
-  return findings.length === 0 ? undefined : smallestOf(findings.map(({ margin }) => margin));
+/** The smallest margin of any clearance but the end plays, after the guard band. */
+function smallestMargin(
+  builds: readonly Build[],
+  holdsWith: number | undefined,
+): Length | undefined {
+  const factor = holdsWith === undefined ? 0 : bandFactor(holdsWith);
+  const margins = builds
+    .flatMap(judgedOf)
+    .filter(({ of }) => of !== 'end play')
+    .map(({ finding }) => (finding.margin - factor * standardOf(finding)) as Length);
+  return margins.length === 0 ? undefined : smallestOf(margins);
 }

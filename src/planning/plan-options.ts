@@ -16,6 +16,11 @@ export interface PlanOptions {
   /** Names of blocks that must be built. An engine is named after its block. */
   readonly mustBuild?: readonly string[];
   /**
+   * The chance that every clearance must hold with, such as 0.95: above 0.5 and below 1. Each margin is then taken
+   * after a guard band, and the shed must describe its instruments. By default sizes count as read.
+   */
+  readonly holdsWith?: number;
+  /**
    * Time after which the search stops with the best plan so far; by default it runs until the plan is
    * proven. It is clock time, counted from when the solver is loaded. The search checks the clock between
    * its steps, so a large shed can take some seconds more [s].

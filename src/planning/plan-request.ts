@@ -2,6 +2,7 @@ import { guardFields, guardList, guardText } from '../judging/internal.js';
 import { RebuildInputError } from '../quantities/index.js';
 import type { Shed } from '../shed/index.js';
 import { SECTIONS } from '../shed/internal.js';
+import { guardHoldsWith } from './guard-holds-with.js';
 import { currencyOf, inThousandths } from './money.js';
 import type { PlanOptions } from './plan-options.js';
 
@@ -11,6 +12,7 @@ const FIELDS = [
   'mostPerEngine',
   'reserved',
   'mustBuild',
+  'holdsWith',
   'timeLimit',
   'onProgress',
   'solver',
@@ -22,7 +24,15 @@ export type PlanRequest = ReturnType<typeof guardPlanOptions>;
 /** Checks the options of a plan against its shed. */
 export function guardPlanOptions(shed: Shed, options: PlanOptions) {
   guardFields('options', options, FIELDS);
-  const { atMost, buying = true, mostPerEngine, timeLimit, onProgress, solver } = options;
+  const {
+    atMost,
+    buying = true,
+    mostPerEngine,
+    holdsWith,
+    timeLimit,
+    onProgress,
+    solver,
+  } = options;
   if (atMost !== undefined) guardCount('options.atMost', atMost);
   guardBoolean('options.buying', buying);
   if (timeLimit !== undefined) guardTime('options.timeLimit', timeLimit);
@@ -43,6 +53,7 @@ export function guardPlanOptions(shed: Shed, options: PlanOptions) {
     buying,
     ...(atMost !== undefined && { atMost }),
     ...(mostPerEngine !== undefined && { mostPerEngine: guardCap(shed, mostPerEngine) }),
+    ...(holdsWith !== undefined && { holdsWith: guardHoldsWith(shed, holdsWith) }),
     ...(timeLimit !== undefined && { timeLimit }),
     ...(onProgress !== undefined && { onProgress: guardCallback(onProgress) }),
     ...(solver !== undefined && { solver: guardSolver(solver) }),

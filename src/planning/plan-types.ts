@@ -1,7 +1,8 @@
 import type { BasedLimits, Finding, Span } from '../judging/index.js';
-import type { Length, UnitSystem } from '../quantities/index.js';
-import type { EngineKind } from '../reading/index.js';
-import type { Fault, Job, NeededTest, Section, Until } from '../shed/index.js';
+import type { Length, Ratio, UnitSystem } from '../quantities/index.js';
+import type { EngineKind, InstrumentName } from '../reading/index.js';
+import type { Job, NeededTest, Section } from '../shed/index.js';
+import type { LeftOver, NextEngine } from './left-over-types.js';
 
 /** The stages of a search: each is proven before the next one begins. */
 export type PlanStage = 'most engines' | 'least cost' | 'widest margin' | 'next engine';
@@ -18,8 +19,19 @@ export interface Plan {
   readonly builds: readonly Build[];
   /** Cost of machining and purchases together; without a currency if the shed has no prices. */
   readonly cost: Cost;
-  /** The smallest margin between any clearance and its limits; absent if none is judged [m]. */
+  /** The smallest margin between any clearance and its limits, after the guard band if a chance was asked for; absent if none is judged [m]. */
   readonly smallestMargin?: Length;
+  /** The chance that every clearance had to hold with, if one was asked for [-]. */
+  readonly holdsWith?: Ratio;
+  /**
+   * The least chance that all its clearances hold together, whether or not they are off together; of those that
+   * are read with instruments that the shed describes, and absent if there are none [-].
+   */
+  readonly allHold?: Ratio;
+  /** The clearances to measure once more before money is spent: first those that can change most. */
+  readonly near: readonly NearClearance[];
+  /** The instruments that its clearances are read with and that the shed does not describe. What they add is not counted. */
+  readonly notDescribed: readonly InstrumentName[];
   /** What is proven about it. */
   readonly proof: Proof;
   /** The order for every shop. */
@@ -32,6 +44,26 @@ export interface Plan {
   readonly nextEngine?: NextEngine;
   /** Blocks that must be built but are not in the plan. If the most engines are proven, they cannot be built, alone or together. */
   readonly cannotBuild: readonly string[];
+}
+
+/** A clearance so near a limit that its readings leave room for doubt. */
+export interface NearClearance {
+  /** The engine, by its name. */
+  readonly engine: string;
+  /** A main or rod bearing, a cylinder, the guides, or the end play. */
+  readonly of: 'mains' | 'rods' | 'cylinder' | 'guides' | 'end play';
+  /** Which journal or bore; absent for the guides and the end play. */
+  readonly place?: string;
+  /** Its worse end against the limits. */
+  readonly finding: Finding<'length'>;
+  /** The chance that it holds, at both its ends [-]. */
+  readonly holds: Ratio;
+  /** What the engine costs. */
+  readonly atStake: Cost;
+  /** What of it can be measured again now: what is neither bought nor machined first. */
+  readonly measure: readonly string[];
+  /** The name of a spare with which it would not be near, if there is one in the shed. */
+  readonly instead?: string;
 }
 
 /** An amount of money. */
@@ -199,40 +231,4 @@ export interface Purchase {
   readonly count: number;
   /** Their total cost. */
   readonly cost: Cost;
-}
-
-/** A part that no engine of the plan takes. */
-export interface LeftOver {
-  /** Its section of the shed. */
-  readonly section: Section;
-  /** Its name. */
-  readonly name: string;
-  /** How many are left [-]. */
-  readonly count: number;
-  /** What was seen wrong with it or its places, if anything was. */
-  readonly faults?: readonly Fault[];
-  /** Whether it is a part that cracks, and no test of it for cracks is listed. */
-  readonly untested?: true;
-  /** Whether it was kept back, is a spare, cannot be counted on as it is, or is scrap. */
-  readonly why: 'reserved' | 'spare' | 'undecided' | 'not as it is' | 'scrap';
-  /** What must be known of it first, if it is undecided. */
-  readonly until?: Until;
-}
-
-/** One more engine, with the smallest set of parts that would complete it. */
-export interface NextEngine {
-  /** The parts it lacks. */
-  readonly lacks: readonly LackingPart[];
-}
-
-/** Parts that an engine lacks. */
-export interface LackingPart {
-  /** Their section. */
-  readonly section: Section;
-  /** Shells: the bearings they are for. */
-  readonly fits?: 'rods' | 'mains';
-  /** The undersize or oversize they must have, if they have one [m]. */
-  readonly step?: Length;
-  /** How many [-]. */
-  readonly count: number;
 }

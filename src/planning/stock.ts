@@ -2,7 +2,7 @@ import { shellWall } from '../bearings/internal.js';
 import type { Span } from '../judging/index.js';
 import { guardSpan, spanOf } from '../judging/internal.js';
 import type { Length } from '../quantities/index.js';
-import { ringsFit } from '../reading/index.js';
+import { accuracyOf, at20C, ringsFit } from '../reading/index.js';
 import type { Job, Parts, RingSetPart, Section, Shed } from '../shed/index.js';
 import {
   readyBlock,
@@ -66,6 +66,7 @@ export interface Stock {
 export function stockOf(shed: Shed, options: StockOptions): Stock {
   const { engine, machining = [] } = shed;
   const testing = testingOf(shed);
+  const accuracy = accuracyOf(shed);
   const ways = (
     all: readonly Way[],
     jobsOf: (way: Way) => readonly Job[] = ({ jobs }) => jobs,
@@ -119,7 +120,9 @@ export function stockOf(shed: Shed, options: StockOptions): Stock {
       return ready && { repairs: ready.repairs, ready: { housings: ready.housings }, places };
     }),
     pistonSets: kinds('pistonSets', (part) => {
-      const sizes = part.pistons.map(({ diameter }) => spanOf(diameter));
+      const sizes = part.pistons.map(({ diameter }) =>
+        spanOf(at20C(diameter, 'pistons', accuracy)),
+      );
       const places = part.pistons.map(({ name }) => name);
       return usableWhole('pistonSets', part, { step: part.oversize, sizes }, places);
     }),

@@ -32,7 +32,16 @@ export type {
 export { chosen, count, fields, list, listOfDifferent, name, partial, word } from './fields.js';
 export { FileError, type FileProblem } from './file-error.js';
 export { readJson } from './file-text.js';
-export { marginOf, oilLimits, pistonsInBores, ringsFit, sameStep } from './fits.js';
+export {
+  canHold,
+  chanceOutside,
+  type GuardBand,
+  marginOf,
+  oilLimits,
+  pistonsInBores,
+  ringsFit,
+  sameStep,
+} from './fits.js';
 export { grindNames, grindRequest } from './grind-request.js';
 export { CRACK_TEST, HAPPENED, HAPPENINGS, type Happening, HITS_THE_BLOCK } from './happenings.js';
 export { journalWords } from './journal-words.js';

@@ -214,7 +214,15 @@ describe('crankwright', () => {
     for (const line of out.split('\n')) expect(line.length).toBeLessThanOrEqual(80);
     for (const option of [
       ...['units', 'json', 'readings', 'build-sheet', 'markdown', 'at-most', 'no-buying'],
-      ...['most-per-engine', 'reserve', 'must-build', 'time-limit', 'help', 'version'],
+      ...[
+        'most-per-engine',
+        'reserve',
+        'must-build',
+        'holds-with',
+        'time-limit',
+        'help',
+        'version',
+      ],
     ]) {
       expect(out).toContain(`--${option}`);
     }
@@ -248,6 +256,9 @@ describe('crankwright', () => {
     [['plan', '--readings', '-'], '--readings needs a file, not standard input'],
     [['plan', '--at-most', '1.5'], '--at-most: "1.5" is not a whole number of engines'],
     [['plan', '--at-most=-1'], '--at-most: "-1" is not a whole number of engines'],
+    [['plan', '--holds-with', '0.5'], '--holds-with: "0.5" is not a chance above 0.5 and below 1'],
+    [['plan', '--holds-with', '1'], '--holds-with: "1" is not a chance above 0.5 and below 1'],
+    [['plan', '--holds-with', '95%'], '--holds-with: "95%" is not a chance above 0.5 and below 1'],
     [['plan', '--time-limit', '0'], '--time-limit: "0" is not a number of seconds above 0'],
     [['plan', '--time-limit', '1e3'], '--time-limit: "1e3" is not a number of seconds above 0'],
     [['plan', '--most-per-engine', '400'], '--most-per-engine: "400" has no currency'],

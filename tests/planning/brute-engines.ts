@@ -1,6 +1,7 @@
 import type { Shed } from '../../src/shed/shed.js';
 import { repairsOf, testsOf } from './brute-faults.js';
 import { orders, pistonWays, ringWays, shellWays, thrustWays, topWays } from './brute-fits.js';
+import type { Guards } from './brute-guard.js';
 import { blockWays, crankWays } from './brute-parts.js';
 import { rodWays, spanOf } from './brute-rods.js';
 import { mendCost, type Stock, taking, testsCost, worksCost } from './brute-stock.js';
@@ -17,20 +18,23 @@ export function enginesOn(
   shed: Shed,
   stock: Stock,
   history: Shed,
+  guards: Guards,
 ): ReadonlyMap<number, readonly Engine[]> {
-  const bottoms = bottomsOf(shed, stock, history);
-  const tops = bestWays(topWays(shed, headWays(shed, stock.heads, history), stock.valveSets));
+  const bottoms = bottomsOf(shed, stock, history, guards);
+  const tops = bestWays(
+    topWays(shed, headWays(shed, stock.heads, history), stock.valveSets, guards),
+  );
   const { mainJournals } = shed.engine;
   const engines = stock.blocks.map((bin) => {
     const onIt = blockWays(shed, bin, history).flatMap((block) => {
-      const pistons = pistonWays(shed, stock.pistonSets, block);
+      const pistons = pistonWays(shed, stock.pistonSets, block, guards);
       const rings = ringWays(shed, stock.ringSets, block);
       return bottoms.map(({ crank, fixed, rodShells }): Engine => {
         const widths = [block.part.thrustWidth, crank.part.thrustWidth] as const;
         const mainShells = mainJournals
-          ? shellWays(stock.shells, 'mains', mainJournals, crank.mains, block.housings)
+          ? shellWays(stock.shells, 'mains', mainJournals, crank.mains, block.housings, guards.oil)
           : [NOTHING];
-        const washers = thrustWays(shed, stock.thrustWashers, ...widths);
+        const washers = thrustWays(shed, stock.thrustWashers, ...widths, guards);
         return [[together(block, fixed)], pistons, rings, rodShells, mainShells, washers, tops];
       });
     });
@@ -40,7 +44,7 @@ export function enginesOn(
 }
 
 /** Every crankshaft with rods, and the shells that go between. */
-function bottomsOf(shed: Shed, stock: Stock, history: Shed) {
+function bottomsOf(shed: Shed, stock: Stock, history: Shed, { oil }: Guards) {
   const { rodJournals, rodsPerJournal = 1 } = shed.engine;
   const rods = rodWays(shed, stock.rods, history);
   const cranks = stock.crankshafts.flatMap((bin) => crankWays(shed, bin, history));
@@ -52,7 +56,7 @@ function bottomsOf(shed: Shed, stock: Stock, history: Shed) {
       fixed: together(crank, rod),
       rodShells: bestWays(
         orders(rod.housings).flatMap((housings) =>
-          shellWays(stock.shells, 'rods', rodJournals, journals, housings),
+          shellWays(stock.shells, 'rods', rodJournals, journals, housings, oil),
         ),
       ),
     }));

@@ -9,17 +9,11 @@ import {
 } from 'crankwright';
 import type { JournalKind } from '../../src/reading/engine-kind.js';
 import type { Shed, ShellPart } from '../../src/shed/shed.js';
+import { type Guard, type Guards, roomIn } from './brute-guard.js';
 import type { BlockWay, Journals } from './brute-parts.js';
 import { spanOf } from './brute-rods.js';
 import { type Bin, type Stock, taking } from './brute-stock.js';
 import { bestWays, everyWay, NOTHING, together, type Way } from './brute-ways.js';
-
-/** How far a clearance stays inside its limits at its worse end. */
-const roomIn = (clearance: Span<Length>, { min, max }: Limits<Length>): number =>
-  Math.min(
-    min === undefined ? Infinity : clearance.min - min,
-    max === undefined ? Infinity : max - clearance.max,
-  );
 
 /** A way to fit what fits with so much room; none where it does not fit. */
 const fitted = (way: Way, room: number): readonly Way[] =>
@@ -43,6 +37,7 @@ export function shellWays(
   sheet: JournalKind,
   { step, sizes }: Journals,
   housings: readonly Span<Length>[],
+  guard: Guard | undefined,
 ): readonly Way[] {
   const right = bins.filter(({ part }) => part.fits === kind && sameStep(part.undersize, step));
   const choices = sizes.map((journal, i) =>
@@ -53,7 +48,7 @@ export function shellWays(
         journal,
       });
       const { min, max } = sheet.oilClearance ?? recommendedOilClearance(journal.max).limits;
-      return fitted(taking(bin), roomIn(clearance, { min, max } as Limits<Length>));
+      return fitted(taking(bin), roomIn(clearance, { min, max } as Limits<Length>, guard));
     }),
   );
   return bestWays(everyWay(choices).filter((way) => isInStock(way, right)));
@@ -64,7 +59,12 @@ const isInStock = ({ takes }: Way, bins: readonly Bin[]) =>
   bins.every(({ id, count }) => takes.filter((taken) => taken === id).length <= count);
 
 /** Every choice of pistons for a block, each in the bore where all leave the most room. */
-export function pistonWays(shed: Shed, bins: Stock['pistonSets'], block: BlockWay): readonly Way[] {
+export function pistonWays(
+  shed: Shed,
+  bins: Stock['pistonSets'],
+  block: BlockWay,
+  { hole }: Guards,
+): readonly Way[] {
   const { pistonClearance = {} } = shed.engine.bores;
   const right = bins.filter(({ part }) => sameStep(part.oversize, block.step));
   return bestWays(
@@ -72,7 +72,7 @@ export function pistonWays(shed: Shed, bins: Stock['pistonSets'], block: BlockWa
       orders(bin.part.pistons).flatMap((pistons) => {
         const rooms = pistons.map(({ diameter }, i) => {
           const bore = block.bores[i] as Span<Length>;
-          return roomIn(pistonClearanceSpan({ bore, piston: diameter }), pistonClearance);
+          return roomIn(pistonClearanceSpan({ bore, piston: diameter }), pistonClearance, hole);
         });
         const room = Math.min(...rooms);
         return room === Infinity ? [taking(bin)] : fitted(taking(bin), room);
@@ -99,6 +99,7 @@ export function thrustWays(
   bins: Stock['thrustWashers'],
   inBlock: Length | undefined,
   ofCrank: Length | undefined,
+  guards: Guards,
 ): readonly Way[] {
   const { endPlay } = shed.engine;
   if (endPlay === undefined || inBlock === undefined || ofCrank === undefined) return [NOTHING];
@@ -106,7 +107,7 @@ export function thrustWays(
   const stacks = [[], ...bins.flatMap((a, i) => stacksFrom(bins.slice(i), a))];
   const ways = stacks.flatMap((stack) => {
     const left = stack.reduce((rest, { part }) => rest - part.thickness, play) as Length;
-    if (roomIn({ min: left, max: left }, endPlay) < -1e-9) return [];
+    if (roomIn({ min: left, max: left }, endPlay, guards.endPlay) < -1e-9) return [];
     return everyWay(stack.map((bin) => [taking(bin)]));
   });
   return bestWays(ways.filter((way) => isInStock(way, bins)));
@@ -131,6 +132,7 @@ export function topWays(
   shed: Shed,
   heads: readonly { readonly way: Way; readonly guideBore?: Span<Length> }[],
   valveSets: Stock['valveSets'],
+  { hole }: Guards,
 ): readonly Way[] {
   const { alsoNeeds = ['head', 'valve set'], guideClearance } = shed.engine;
   const needsHead = alsoNeeds.includes('head');
@@ -143,7 +145,7 @@ export function topWays(
       if (!guideClearance || !guideBore || bin.part.stem === undefined) return [both];
       const stem = spanOf(bin.part.stem);
       const clearance = { min: guideBore.min - stem.max, max: guideBore.max - stem.min };
-      return fitted(both, roomIn(clearance as Span<Length>, guideClearance));
+      return fitted(both, roomIn(clearance as Span<Length>, guideClearance, hole));
     }),
   );
 }

@@ -2,6 +2,7 @@ import type { PlanOptions } from '../../src/planning/plan-options.js';
 import type { Section } from '../../src/shed/sections.js';
 import type { Shed } from '../../src/shed/shed.js';
 import { enginesOn } from './brute-engines.js';
+import { guardsOf } from './brute-guard.js';
 import { search } from './brute-search.js';
 import { groupsOf, ofGroup, stockOf, thousandths } from './brute-stock.js';
 
@@ -21,7 +22,10 @@ const EVERY_ENGINE_TAKES = ['blocks', 'crankshafts', 'pistonSets', 'ringSets'] a
 export function bruteForce(shed: Shed, options: PlanOptions = {}, history = shed): BruteAnswer {
   const stock = stockOf(shed, options);
   const inStock = (section: Section) => stock[section].reduce((sum, { count }) => sum + count, 0);
-  const byGroup = groupsOf(stock).map((group) => enginesOn(shed, ofGroup(stock, group), history));
+  const guards = guardsOf(shed, options);
+  const byGroup = groupsOf(stock).map((group) =>
+    enginesOn(shed, ofGroup(stock, group), history, guards),
+  );
   const { engines, cost, margin } = search({
     byBlock: stock.blocks.map(({ id }) => byGroup.flatMap((engines) => engines.get(id) ?? [])),
     musts: stock.blocks.map(({ part }) => options.mustBuild?.includes(part.name) ?? false),

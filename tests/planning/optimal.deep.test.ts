@@ -1,3 +1,4 @@
+import type { Length } from 'crankwright';
 import { type PlanOptions, planBuilds } from 'crankwright/planning';
 import type { Shed } from 'crankwright/shed';
 import { describe, expect, it } from 'vitest';
@@ -51,6 +52,30 @@ describe('a plan', () => {
     }
   }, 240_000);
 
+  it('is the best by trying everything, of clearances that hold with the chance asked for', async () => {
+    const engines: number[] = [];
+    for (const seed of seeds(tries(24, 200))) {
+      const { shed, holdsWith } = measuredShed(seed);
+      const plan = await planBuilds(shed, { holdsWith });
+      expect(plan.proof, `seed ${seed}`).toEqual({ kind: 'optimal' });
+      expect(reached(plan), `seed ${seed}`).toEqual(bruteForce(shed, { holdsWith }));
+      engines.push(plan.builds.length);
+    }
+    // Some build something in spite of their instruments.
+    expect(engines.filter((count) => count > 0).length).toBeGreaterThan(0.2 * engines.length);
+  }, 240_000);
+
+  it('makes no more engines with worse instruments', async () => {
+    for (const seed of seeds(tries(6, 60))) {
+      const counts: number[] = [];
+      for (const worse of [1, 1.5, 2.5, 5]) {
+        const { shed, holdsWith } = measuredShed(seed, worse);
+        counts.push((await planBuilds(shed, { holdsWith })).builds.length);
+      }
+      expect(counts, `seed ${seed}`).toEqual([...counts].sort((a, b) => b - a));
+    }
+  }, 120_000);
+
   it('makes no fewer engines of more parts, of whatever section', async () => {
     for (const seed of seeds(tries(18, 80))) {
       const shed = randomShed(seed);
@@ -78,6 +103,21 @@ describe('a plan', () => {
     }
   }, 120_000);
 });
+
+/** A random shed whose instruments are described, and a chance to hold with. */
+function measuredShed(seed: number, worse = 1) {
+  const shed = randomShed(seed);
+  // Tenths of a thou, or 2.5 µm: what a micrometer and a bore gauge of the trade are good for.
+  const grain = shed.units === 'inch' ? 2.54e-6 : 2.5e-6;
+  const within = (grains: number) => ({ within: (worse * grains * grain) as Length });
+  const instruments = {
+    micrometer: within(1 + (seed % 2)),
+    boreGauge: within(1 + (seed % 3)),
+    wallGauge: within(0.5 + (seed % 2)),
+    depthGauge: within(5 + (seed % 4)),
+  };
+  return { shed: { ...shed, instruments }, holdsWith: [0.6, 0.9, 0.95, 0.99][seed % 4] as number };
+}
 
 /** The same parts under other names. */
 function renamed<P extends { readonly name: string }>(parts: readonly P[] | undefined): P[] {

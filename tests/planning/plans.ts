@@ -189,6 +189,8 @@ export const twoEngines: Plan = {
   builds: [machined, plain],
   cost: eur(205.5),
   smallestMargin: inch(0.0003),
+  near: [],
+  notDescribed: ['boreGauge', 'wallGauge', 'micrometer', 'depthGauge'],
   proof: { kind: 'optimal' },
   orders: [
     { shop: 'the borer', jobs: machined.jobs.slice(0, 1), cost: eur(70) },
@@ -219,6 +221,8 @@ export const noEngine: Plan = {
   units: 'inch',
   builds: [],
   cost: { amount: 0 },
+  near: [],
+  notDescribed: [],
   proof: { kind: 'optimal' },
   orders: [],
   shopping: [],

@@ -3,6 +3,8 @@ import type { Span } from '../../judging/index.js';
 import { guardSpan, spanOf } from '../../judging/internal.js';
 import type { Length } from '../../quantities/index.js';
 import {
+  accuracyOf,
+  at20C,
   gapOf,
   marginOf,
   oilLimits,
@@ -28,6 +30,7 @@ export type Unmatched = (section: Section, part: Part) => Section | undefined;
  */
 export function unmatchedIn(shed: Shed): Unmatched {
   const { engine } = shed;
+  const accuracy = accuracyOf(shed);
   const all = <S extends Section>(section: S) =>
     [...(shed[section] ?? []), ...(shed.toBuy?.[section] ?? [])] as readonly Parts[S][number][];
   const ready = <P extends Part, R>(parts: readonly P[], get: (part: P) => R | undefined) =>
@@ -87,7 +90,7 @@ export function unmatchedIn(shed: Shed): Unmatched {
       }
       case 'pistonSets': {
         const { oversize, pistons } = part as Parts['pistonSets'][number];
-        const sizes = pistons.map(({ diameter }) => spanOf(diameter));
+        const sizes = pistons.map(({ diameter }) => spanOf(at20C(diameter, 'pistons', accuracy)));
         const { limits } = own(engine.bores.pistonClearance);
         return withMate(section, 'blocks', () =>
           blocks.some(({ bores }) =>

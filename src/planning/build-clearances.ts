@@ -1,0 +1,179 @@
+import { oilClearanceSpan, recommendedOilClearance } from '../bearings/index.js';
+import { recommendedRingGap } from '../cylinders/index.js';
+import {
+  type BasedLimits,
+  type Certainty,
+  type Finding,
+  judge,
+  type Limits,
+  type Span,
+} from '../judging/index.js';
+import { judgeSpan } from '../judging/internal.js';
+import type { Length } from '../quantities/index.js';
+import {
+  type Accuracy,
+  certaintyOf,
+  type EngineKind,
+  gapOf,
+  type JournalKind,
+  own,
+  pistonsInBores,
+  type StatedLimits,
+} from '../reading/index.js';
+import type { Assembly } from './assembly.js';
+import type { BandOf } from './guard-bands.js';
+import type { Build, BuildBearing, BuildCylinder } from './plan-types.js';
+
+/** What the engines of a plan are judged with. */
+export interface JudgedWith {
+  readonly accuracy: Accuracy;
+  readonly bandOf: BandOf;
+  /** The least margin that the pistons keep [nm]. */
+  readonly least: number;
+}
+
+/** The main bearings of an engine. */
+export function mainBearings(
+  { block, crankshaft, mainWay, mains }: Assembly,
+  { mainJournals }: EngineKind,
+  accuracy: Accuracy,
+): readonly BuildBearing[] {
+  return mains.map((shells, i) =>
+    bearingOf('mains', mainJournals as JournalKind, accuracy, {
+      journal: crankshaft.kind.ready.mainPlaces[i] ?? '',
+      journalSize: mainWay.sizes[i] as Span<Length>,
+      undersize: mainWay.step,
+      housing: {
+        part: block.member.name,
+        place: block.kind.ready.housingPlaces[i] ?? '',
+      },
+      housingBore: block.kind.ready.housings[i] as Span<Length>,
+      shells: shells.member.name,
+      wall: shells.kind.ready.wall,
+    }),
+  );
+}
+
+/** The rod bearings of an engine. */
+export function rodBearings(
+  { crankshaft, rodWay, rods }: Assembly,
+  { rodJournals }: EngineKind,
+  accuracy: Accuracy,
+): readonly BuildBearing[] {
+  return rods.map(({ rods: set, rod, journal, shells }) =>
+    bearingOf('rods', rodJournals, accuracy, {
+      journal: crankshaft.kind.ready.rodPlaces[journal] ?? '',
+      journalSize: rodWay.sizes[journal] as Span<Length>,
+      undersize: rodWay.step,
+      housing: { part: set.member.name, place: set.member.places[rod] ?? '' },
+      housingBore: set.kind.ready.housings[rod] as Span<Length>,
+      shells: shells.member.name,
+      wall: shells.kind.ready.wall,
+    }),
+  );
+}
+
+function bearingOf(
+  kind: BuildBearing['kind'],
+  journals: JournalKind,
+  accuracy: Accuracy,
+  bearing: Omit<BuildBearing, 'kind' | 'clearance' | 'finding'>,
+): BuildBearing {
+  const { housingBore, wall, journalSize } = bearing;
+  const value = oilClearanceSpan({ housingBore, shellWall: wall, journal: journalSize });
+  const allowed = basedOn(journals.oilClearance) ?? recommendedOilClearance(journalSize.max);
+  const { limits, basis } = allowed;
+  const finding = judgeSpan({
+    feature: 'oil clearance',
+    dimension: 'length',
+    value,
+    limits,
+    basis,
+    ...certaintyOf('oil clearance', accuracy, journalSize.max),
+  });
+  return { kind, ...bearing, clearance: value, finding };
+}
+
+/** The cylinders of an engine. */
+export function cylindersOf(
+  { block, boreWay, pistons }: Assembly,
+  { bores }: EngineKind,
+  { accuracy, bandOf, least }: JudgedWith,
+): readonly BuildCylinder[] {
+  const allowed = basedOn(bores.pistonClearance);
+  const { sizes } = pistons.kind.ready;
+  const guardOf = ({ max }: Span<Length>) => bandOf('piston clearance', max);
+  const order = pistonsInBores(boreWay.sizes, sizes, allowed?.limits, least, guardOf) ?? [];
+  return boreWay.sizes.map((boreSize, i) => {
+    const piston = order[i] ?? 0;
+    const pistonSize = sizes[piston] as Span<Length>;
+    const clearance = gapOf(boreSize, pistonSize);
+    const certainty = certaintyOf('piston clearance', accuracy, boreSize.max);
+    return {
+      bore: block.kind.ready.places[i] ?? '',
+      boreSize,
+      oversize: boreWay.step,
+      piston: pistons.member.places[piston] ?? '',
+      pistonSize,
+      clearance,
+      ...(allowed && { finding: judgeGap('piston clearance', clearance, allowed, certainty) }),
+      ringGap: basedOn(bores.ringGap) ?? recommendedRingGap(boreSize.min),
+    };
+  });
+}
+
+/** The end play of an engine and its washers; undefined if it is not judged. */
+export function endPlayOf(
+  { block, crankshaft, washers }: Assembly,
+  engine: EngineKind,
+  accuracy: Accuracy,
+): Build['endPlay'] | undefined {
+  const allowed = basedOn(engine.endPlay);
+  const [inner, outer] = [block.kind.ready.thrustWidth, crankshaft.kind.ready.thrustWidth];
+  if (!washers || !allowed || inner === undefined || outer === undefined) return undefined;
+  const thickness = washers.reduce((sum, { kind }) => sum + kind.ready.thickness, 0);
+  const play = (outer - inner - thickness) as Length;
+  return {
+    washers: washers.map(({ member }) => member.name),
+    play,
+    finding: judge({
+      feature: 'end play',
+      dimension: 'length',
+      value: play,
+      ...allowed,
+      ...certaintyOf('end play by washers', accuracy),
+    }),
+  };
+}
+
+/** The clearance of the valve stems; undefined if it was not measured. */
+export function guidesOf(
+  { head, valves }: Assembly,
+  engine: EngineKind,
+  accuracy: Accuracy,
+): Build['guides'] | undefined {
+  const { guide } = head?.kind.ready ?? {};
+  const { stem } = valves?.kind.ready ?? {};
+  if (guide === undefined || stem === undefined) return undefined;
+  const allowed = basedOn(engine.guideClearance);
+  const clearance = gapOf(guide, stem);
+  const certainty = certaintyOf('guide clearance', accuracy, guide.max);
+  return {
+    clearance,
+    ...(allowed && { finding: judgeGap('guide clearance', clearance, allowed, certainty) }),
+  };
+}
+
+function judgeGap(
+  feature: string,
+  value: Span<Length>,
+  allowed: BasedLimits<'length'>,
+  certainty: Certainty<'length'>,
+): Finding<'length'> {
+  return judgeSpan({ feature, dimension: 'length', value, ...allowed, ...certainty });
+}
+
+function basedOn(stated: StatedLimits<'length'> | undefined): BasedLimits<'length'> | undefined {
+  const { limits, basis } = own(stated);
+  return limits && basis ? { limits: limits as Limits<Length>, basis } : undefined;
+}

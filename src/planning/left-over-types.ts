@@ -1,0 +1,38 @@
+import type { Length } from '../quantities/index.js';
+import type { Fault, Section, Until } from '../shed/index.js';
+
+/** A part that no engine of the plan takes. */
+export interface LeftOver {
+  /** Its section of the shed. */
+  readonly section: Section;
+  /** Its name. */
+  readonly name: string;
+  /** How many are left [-]. */
+  readonly count: number;
+  /** What was seen wrong with it or its places, if anything was. */
+  readonly faults?: readonly Fault[];
+  /** Whether it is a part that cracks, and no test of it for cracks is listed. */
+  readonly untested?: true;
+  /** Whether it was kept back, is a spare, cannot be counted on as it is, or is scrap. */
+  readonly why: 'reserved' | 'spare' | 'undecided' | 'not as it is' | 'scrap';
+  /** What must be known of it first, if it is undecided. */
+  readonly until?: Until;
+}
+
+/** One more engine, with the smallest set of parts that would complete it. */
+export interface NextEngine {
+  /** The parts it lacks; none if no part would do, as the instruments do not show its clearances to hold. */
+  readonly lacks: readonly LackingPart[];
+}
+
+/** Parts that an engine lacks. */
+export interface LackingPart {
+  /** Their section. */
+  readonly section: Section;
+  /** Shells: the bearings they are for. */
+  readonly fits?: 'rods' | 'mains';
+  /** The undersize or oversize they must have, if they have one [m]. */
+  readonly step?: Length;
+  /** How many [-]. */
+  readonly count: number;
+}
