@@ -1,4 +1,4 @@
-import { type Basis, describe, type Wording } from '../judging/index.js';
+import { type Basis, describe, type Finding, type Wording } from '../judging/index.js';
 import {
   describeSpan,
   guardLayout,
@@ -103,7 +103,7 @@ function obstacle(reason: GrindReason, wording: Wording): string | undefined {
     case 'does not clean up': {
       const { journal, outside, available, target } = reason;
       const short = sayDistance(target.max - available, 'length', wording.units);
-      const why = outside === 0 ? 'out of shape or damaged' : outsideBy(outside, wording);
+      const why = outside === 0 ? 'not shown to be good as it is' : outsideBy(outside, wording);
       return `${journal} is ${why} and does not clean up (clean at ${length(available)}, ${short} short)`;
     }
     case 'no shells at hand':
@@ -146,7 +146,7 @@ function describeJournal(
       ];
     case 'shape':
       return [
-        `${reason.journal} ${reason.finding.grade === 'undecided' ? 'is to be ground' : 'must be ground'}: ${describe(reason.finding, wording)}`,
+        `${reason.journal} ${whyGround(reason.finding)}: ${describe(reason.finding, wording)}`,
       ];
     case 'faults':
       return [`${reason.journal} must be ground: ${reason.faults.join(', ')}`];
@@ -157,4 +157,10 @@ function describeJournal(
     default:
       return [];
   }
+}
+
+/** Whether a journal must be ground for its shape, by the rule alone, or for want of better readings. */
+function whyGround({ verdict, grade }: Finding<'length'>): string {
+  if (verdict === 'undecided') return 'is not shown to be true enough';
+  return grade === 'undecided' ? 'is to be ground' : 'must be ground';
 }

@@ -61,7 +61,8 @@ export function ownLimitsOr(
   guardObject(parameter, own);
   const basis = ownBasisOr(parameter, 'limits', own.limits, own.basis, fallback.basis);
   const service = ownService(`${parameter}.service`, own.service, guard);
-  const { limitsOf } = fallback;
+  // A service limit of the caller's own says that the limits beside it are of new parts.
+  const limitsOf = service ? 'new parts' : fallback.limitsOf;
   const certainty = guardCertainty(`${parameter}.`, own, 'length');
   if (own.limits === undefined) {
     return { ...(service === undefined ? fallback : withService(fallback, service)), ...certainty };

@@ -12,7 +12,9 @@ export function outsideBy(outside: Length, { units }: Wording): string {
 function describeDoubt({ name, finding, outside, basis }: InDoubt, wording: Wording): string {
   const flaw = finding === undefined ? [] : [describe(finding, wording)];
   const isOutside = outside !== undefined && basis !== undefined;
-  const size = isOutside ? [`${outsideBy(outside, wording)} ${noteOf(basis, wording)}`] : [];
+  const size = isOutside
+    ? [`its size ${outsideBy(outside, wording)} ${noteOf(basis, wording)}`]
+    : [];
   return [name, ...flaw, ...size].join(', ');
 }
 

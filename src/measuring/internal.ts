@@ -19,6 +19,7 @@ export {
   temperaturesApart,
 } from './domains.js';
 export { guardExpansion } from './expansion.js';
+export { fewestAtAPlace } from './fewest-readings.js';
 export {
   type AmountRule,
   amountOr,

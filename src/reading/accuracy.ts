@@ -1,14 +1,18 @@
 import type { NamedRule, SizeOrSpan } from '../judging/index.js';
+import { spanOf } from '../judging/internal.js';
 import {
   type Contributor,
   type DiameterReading,
+  type EngineMaterial,
   instrumentBudget,
   meanExpansion,
   type Repeats,
   readingUncertainty,
   sizeAt20C,
 } from '../measuring/index.js';
+import { normalQuantileOfTail } from '../numerics/index.js';
 import { type Length, metre, type Temperature } from '../quantities/index.js';
+import { largestOf, smallestOf } from '../quantities/internal.js';
 import {
   type Bench,
   INSTRUMENT_WORDS,
@@ -35,9 +39,14 @@ export interface Accuracy {
   readonly reads: { readonly [I in InstrumentName]?: readonly Contributor[] };
   /** What was read warm. */
   readonly growth: { readonly [P in ReadWarmPart]?: Growth };
+  /** How many readings each journal or bore has at every place, if they are several: what scatters averages out. */
+  readonly fewest?: Fewest;
   /** The rule that verdicts go by, if one is named. */
   readonly rule?: NamedRule;
 }
+
+/** The fewest readings of any place, by the instrument that the places were read with. */
+export type Fewest = { readonly [I in 'micrometer' | 'boreGauge']?: number };
 
 /** What was read again at the same place, by the instrument it was read with. */
 export type RepeatsOfBench = { readonly [I in InstrumentName]?: readonly (Repeats | undefined)[] };
@@ -46,6 +55,7 @@ export type RepeatsOfBench = { readonly [I in InstrumentName]?: readonly (Repeat
 export function accuracyOf(
   { instruments = {}, decisionRule: rule, warmth }: Bench,
   repeats: RepeatsOfBench = {},
+  fewest?: Fewest,
 ): Accuracy {
   const reads = INSTRUMENTS.flatMap((name) => {
     const read = contributorsOf(name, instruments, pooled(repeats[name] ?? []));
@@ -58,6 +68,7 @@ export function accuracyOf(
   return {
     reads: Object.fromEntries(reads),
     growth: Object.fromEntries(growth),
+    ...(fewest && { fewest }),
     ...(rule !== undefined && { rule }),
   };
 }
@@ -78,8 +89,8 @@ function pooled(all: readonly (Repeats | undefined)[]): Repeats | undefined {
 }
 
 /**
- * What readings of an instrument may be off. What a person states stands, unless the repeats scatter more: then twice their
- * standard deviation. A budget takes the repeats in.
+ * What readings of an instrument may be off. What a person states stands, unless the repeats contradict it: then their
+ * scatter counts, by as many as there are. A budget takes the repeats in.
  */
 function contributorsOf(
   name: InstrumentName,
@@ -89,14 +100,28 @@ function contributorsOf(
   const instrument = instruments[name];
   if (instrument === undefined) return undefined;
   if ('within' in instrument) {
-    const twice = 2 * (again?.standardDeviation ?? 0);
-    const expanded = Math.max(instrument.within, twice) as Length;
+    const { within: expanded } = instrument;
+    if (again && contradicts(again, expanded)) {
+      const scatter = `scatter of the ${INSTRUMENT_WORDS[name]}`;
+      return [{ name: scatter, kind: 'readings', readings: 1, ...again }];
+    }
     return [{ name: INSTRUMENT_WORDS[name], kind: 'normal', expanded, coverageFactor: 2 }];
   }
   return budgetOf(name, instrument, instruments, again).map((one) => ({
     ...one,
     name: `${one.name} of the ${INSTRUMENT_WORDS[name]}`,
   }));
+}
+
+/**
+ * Whether repeats scatter more than a stated uncertainty lets them, once in a hundred by chance: the chi-square test of a
+ * variance, with its quantile after Wilson and Hilferty (1931).
+ */
+export function contradicts({ standardDeviation, degreesOfFreedom }: Repeats, stated: Length) {
+  const spread = 2 / (9 * degreesOfFreedom);
+  const quantile =
+    degreesOfFreedom * (1 - spread + normalQuantileOfTail(0.01) * Math.sqrt(spread)) ** 3;
+  return degreesOfFreedom * (standardDeviation / (stated / 2)) ** 2 > quantile;
 }
 
 type Described = Exclude<InstrumentOfBench, { readonly within: Length }>;
@@ -155,26 +180,37 @@ function settingOf({ micrometer }: InstrumentsOfBench): readonly Contributor[] {
   return budgetOf('micrometer', micrometer, {}, undefined);
 }
 
-function growthOf(part: ReadWarmPart, warmth: WarmthOfBench): Growth | undefined {
-  const material = warmth[part];
-  if (material === undefined) return undefined;
+/** What a part may be made of, where that is not said. */
+const MAY_BE: Readonly<Record<ReadWarmPart, readonly EngineMaterial[]>> = {
+  journals: ['steel', 'grey iron'],
+  housings: ['steel', 'grey iron', 'aluminium alloy'],
+  bores: ['grey iron', 'steel', 'aluminium alloy'],
+  pistons: ['grey iron', 'cast piston alloy', 'forged piston alloy'],
+};
+
+/** How a part has grown: by its material, or by anything that it may be made of. */
+function growthOf(part: ReadWarmPart, warmth: WarmthOfBench): Growth {
   const { parts, instruments = parts, within = 0 } = warmth;
-  const warm = (temperature: Temperature, of: typeof material) => ({
+  const warm = (temperature: Temperature, of: EngineMaterial) => ({
     temperature,
     expansion: meanExpansion(of),
   });
-  const one = metre(1);
-  const { size, span } = sizeAt20C({
-    size: one,
-    part: warm(parts, material),
-    instrument: warm(instruments, 'steel'),
-  });
-  const apart = within * meanOf(meanExpansion(material).coefficient);
-  return { factor: size, doubt: Math.hypot((span.max - span.min) / 2, apart) };
+  const materials = warmth[part] === undefined ? MAY_BE[part] : [warmth[part]];
+  const spans = materials.map(
+    (material) =>
+      sizeAt20C({
+        size: metre(1),
+        part: warm(parts, material),
+        instrument: warm(instruments, 'steel'),
+      }).span,
+  );
+  const min = smallestOf(spans.map((each) => each.min));
+  const max = largestOf(spans.map((each) => each.max));
+  const most = largestOf(
+    materials.map((material) => spanOf(meanExpansion(material).coefficient).max),
+  );
+  return { factor: (min + max) / 2, doubt: Math.hypot((max - min) / 2, within * most) };
 }
-
-const meanOf = (coefficient: SizeOrSpan<number>): number =>
-  typeof coefficient === 'number' ? coefficient : (coefficient.min + coefficient.max) / 2;
 
 /** A size at 20 °C, as far as it is known how warm it was. */
 export function at20C<S extends SizeOrSpan<Length>>(

@@ -15,27 +15,35 @@ interface Uses {
     /** A size by itself, or the difference of two by the same instrument. */
     readonly reads: keyof ReadingUncertainty;
     readonly times?: number;
+    /** A journal or bore that may have been read several times at every place. */
+    readonly averaged?: true;
   }[];
   readonly warm?: readonly ReadWarmPart[];
 }
 
 const USES = {
-  'journal shape': { by: [{ instrument: 'micrometer', reads: 'difference' }] },
-  'journal size': { by: [{ instrument: 'micrometer', reads: 'size' }], warm: ['journals'] },
-  'bore shape': { by: [{ instrument: 'boreGauge', reads: 'difference' }] },
-  'bore size': { by: [{ instrument: 'boreGauge', reads: 'size' }], warm: ['bores'] },
+  'journal shape': { by: [{ instrument: 'micrometer', reads: 'difference', averaged: true }] },
+  'journal size': {
+    by: [{ instrument: 'micrometer', reads: 'size', averaged: true }],
+    warm: ['journals'],
+  },
+  'bore shape': { by: [{ instrument: 'boreGauge', reads: 'difference', averaged: true }] },
+  'bore size': {
+    by: [{ instrument: 'boreGauge', reads: 'size', averaged: true }],
+    warm: ['bores'],
+  },
   'housing bore': { by: [{ instrument: 'boreGauge', reads: 'size' }], warm: ['housings'] },
   'oil clearance': {
     by: [
       { instrument: 'boreGauge', reads: 'size' },
       { instrument: 'wallGauge', reads: 'size', times: 2 },
-      { instrument: 'micrometer', reads: 'size' },
+      { instrument: 'micrometer', reads: 'size', averaged: true },
     ],
     warm: ['housings', 'journals'],
   },
   'piston clearance': {
     by: [
-      { instrument: 'boreGauge', reads: 'size' },
+      { instrument: 'boreGauge', reads: 'size', averaged: true },
       { instrument: 'micrometer', reads: 'size' },
     ],
     warm: ['bores', 'pistons'],
@@ -66,17 +74,19 @@ export type ReadFeature = keyof typeof USES;
 /** All that adds to the uncertainty of a feature of a size, as far as it is described. */
 export function budgetOf(
   feature: ReadFeature,
-  { reads, growth }: Accuracy,
+  { reads, growth, fewest = {} }: Accuracy,
   ofSize = 0,
 ): readonly Contributor[] {
   const { by, warm = [] }: Uses = USES[feature];
   return [
-    ...by.flatMap(({ instrument, reads: what, times = 1 }) =>
+    ...by.flatMap(({ instrument, reads: what, times = 1, averaged }) =>
       (reads[instrument] ?? []).flatMap((one): readonly Contributor[] => {
         // What is the same for two readings cancels in their difference; the rest of each adds.
         if (what === 'difference' && one.common) return [];
         const sensitivity = what === 'difference' ? Math.SQRT2 * times : times;
-        return [{ ...one, sensitivity } as Contributor];
+        const several = averaged ? fewest[instrument as keyof typeof fewest] : undefined;
+        const readings = one.kind === 'readings' && several ? { readings: several } : {};
+        return [{ ...one, ...readings, sensitivity } as Contributor];
       }),
     ),
     ...warm.flatMap((part): readonly Contributor[] => {

@@ -85,7 +85,7 @@ const isUnsettled = ({ fitted }: BearingReport): boolean =>
   (fitted.housingToBlame !== undefined || !fitted.agrees || isInterference(fitted));
 
 const isInDoubt = (plan: BearingGroupReport['plan']): boolean =>
-  plan.outcome === 'grind' && plan.inDoubt !== undefined;
+  plan.outcome === 'grind' && (plan.inDoubt !== undefined || plan.nearly !== undefined);
 
 /** Shells come before the wheel: an old engine may have none of that undersize. */
 function buyActions({

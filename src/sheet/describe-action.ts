@@ -94,7 +94,7 @@ export function describeAction(action: Action, wording: Wording): string {
     case 'rebore':
       return `${action.cylinder}: ${action.inDoubt ? "in doubt: find the maker's service limit; past it, bore or sleeve it" : 'bore or sleeve it'}, then fit piston and rings to the new size; ${describe(action.finding, wording)}`;
     case 'wrong piston':
-      return `${action.cylinder}: measure piston and bore again; if they stand, fit another piston, or bore to another size; ${describe(action.finding, wording)}`;
+      return `${action.cylinder}: measure piston and bore again; if they stand, read piston and bore again; if they stand, fit another piston, or bore to another size; ${describe(action.finding, wording)}`;
     case 'ring':
       return `${action.cylinder}: read the gap again first; ${describeRing(action.ring, wording)}`;
   }
@@ -127,16 +127,20 @@ function describeGrind(
       ? ''
       : `; ${alone.join(', ')}: ask the grinder whether the others can be ground alone, with the webs marked`;
   const order = `grind ${whichOf(plan, journals)} to ${step}: ${size}; ${left}${spare}`;
-  if (plan.inDoubt === undefined) return order;
-  return inDoubt(plan.inDoubt.journals, order);
+  if (plan.inDoubt === undefined && plan.nearly === undefined) return order;
+  return inDoubt(plan.inDoubt?.journals ?? [], plan.nearly?.journals ?? [], order);
 }
 
 /** An order that is not to be given before it is known whether parts may stay as they are. */
-function inDoubt(parts: readonly InDoubt[], order: string): string {
-  const who = parts.map(({ name }) => name).join(', ');
-  return parts.every(isReadTooCoarsely)
-    ? `${who} in doubt: measure again before any metal comes off; if ${who} may not stay, ${order}`
-    : `${who} in doubt: find the maker's service limit before any metal comes off; if it does not let ${who} stay, ${order}`;
+function inDoubt(parts: readonly InDoubt[], nearly: readonly string[], order: string): string {
+  const byRule = parts.filter((part) => !isReadTooCoarsely(part)).map(({ name }) => name);
+  const byReading = [...parts.filter(isReadTooCoarsely).map(({ name }) => name), ...nearly];
+  const who = [...new Set([...byRule, ...byReading])].join(', ');
+  const [todo, but] =
+    byRule.length === 0
+      ? ['measure again', `if ${who} may not stay`]
+      : ["find the maker's service limit", `if it does not let ${who} stay`];
+  return `${who} in doubt: ${todo} before any metal comes off; ${but}, ${order}`;
 }
 
 /** What to bore to, once the pistons for it have been measured. */
@@ -151,8 +155,14 @@ function describeBore(
       : `; ${sound.join(', ')} ${sound.length === 1 ? 'is' : 'are'} within every limit: ask what a sleeve in the others would cost`;
   const left = `${describeStepsLeft(plan.stepsLeft, 'oversize')}${spare}`;
   const pistons = 'get the pistons and measure them first, then';
-  if (plan.inDoubt === undefined) return `${pistons} ${order}; ${left}`;
-  return inDoubt(plan.inDoubt.cylinders, `${pistons} ${order}; ${left}`);
+  if (plan.inDoubt === undefined && plan.nearly === undefined) {
+    return `${pistons} ${order}; ${left}`;
+  }
+  return inDoubt(
+    plan.inDoubt?.cylinders ?? [],
+    plan.nearly?.cylinders ?? [],
+    `${pistons} ${order}; ${left}`,
+  );
 }
 
 /** Shells to buy, or the wall to have them made with. */

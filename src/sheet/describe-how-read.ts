@@ -16,7 +16,7 @@ export function describeHowRead(
   return [
     ...(errors.length > 0
       ? [
-          `About 95 readings in 100 are right to within: ${errors.join(', ')}. Every verdict counts that in: a size too near to a limit for it is undecided.`,
+          `About 95 readings in 100 are right to within: ${errors.join(', ')}.${rule === 'simple acceptance' ? '' : ' A size too near to a limit for that is undecided.'}`,
         ]
       : []),
     ...(exact.length > 0
@@ -26,11 +26,13 @@ export function describeHowRead(
       : []),
     ...(rule ? [`Rule for verdicts: ${rule}.`] : []),
     ...(notAt20C.length > 0
-      ? [`Not corrected to 20 °C, as it is not said what they are made of: ${notAt20C.join(', ')}.`]
+      ? [
+          `Nobody said what these are made of, so that their sizes at 20 °C are known less well: ${notAt20C.join(', ')}.`,
+        ]
       : []),
     ...(ovalHidden.length > 0
       ? [
-          `Two angles may hide all of an oval, and no two-point reading shows three lobes: read at 0, 60 and 120°: ${ovalHidden.join(', ')}.`,
+          `The angles that these were read at may hide all of an oval, or most of it, and no two-point reading shows three lobes; read at 0, 60 and 120°: ${ovalHidden.join(', ')}.`,
         ]
       : []),
   ];

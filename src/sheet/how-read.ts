@@ -19,7 +19,7 @@ export interface HowRead {
   readonly undescribed: readonly InstrumentName[];
   /** The rule that verdicts go by, if one is named. */
   readonly rule?: NamedRule;
-  /** What was read warm and is not corrected to 20 °C, as it is not said what it is made of. */
+  /** What was read warm and is not said what it is made of: its size at 20 °C may be that of any metal it may be. */
   readonly notAt20C: readonly (keyof Accuracy['growth'])[];
   /** Journals and cylinders of which the angles they were read at may hide most of an oval. */
   readonly ovalHidden: readonly string[];
@@ -47,9 +47,7 @@ export function howRead(
     }),
     undescribed: INSTRUMENTS.filter((each) => used.has(each) && !accuracy.reads[each]),
     ...(accuracy.rule !== undefined && { rule: accuracy.rule }),
-    notAt20C: warmth
-      ? warmPartsOf(sheet).filter((part) => accuracy.growth[part] === undefined)
-      : [],
+    notAt20C: warmth ? warmPartsOf(sheet).filter((part) => warmth[part] === undefined) : [],
     ovalHidden: parts.filter(({ shape }) => hidesOval(shape)).map(({ name }) => name),
   };
 }

@@ -1,8 +1,9 @@
 import { type EndPlay, endPlay } from '../crankshaft/index.js';
 import type { BorePlan } from '../cylinders/index.js';
 import { guardLayout, type Names, namedFrom } from '../judging/internal.js';
-import { repeatsIn } from '../measuring/internal.js';
+import { fewestAtAPlace, repeatsIn } from '../measuring/internal.js';
 import type { UnitSystem } from '../quantities/index.js';
+import { smallestOf } from '../quantities/internal.js';
 import { type Accuracy, accuracyOf, certaintyOf, type Happening, own } from '../reading/index.js';
 import { type MeasuredBearing, measuredBearings } from './film-sizes.js';
 import { type HowRead, howRead } from './how-read.js';
@@ -129,7 +130,14 @@ export function accuracyOfSheet({
   cylinders = [],
   ...sheet
 }: Partial<Sheet>): Accuracy {
-  const journals = [...rods, ...mains].map(({ journal }) => repeatsIn(journal.readings));
-  const bores = cylinders.map(({ bore }) => repeatsIn(bore.readings));
-  return accuracyOf(sheet, { micrometer: journals, boreGauge: bores });
+  const journals = [...rods, ...mains].map(({ journal }) => journal.readings);
+  const bores = cylinders.map(({ bore }) => bore.readings);
+  return accuracyOf(
+    sheet,
+    { micrometer: journals.map(repeatsIn), boreGauge: bores.map(repeatsIn) },
+    {
+      ...(journals.length > 0 && { micrometer: smallestOf(journals.map(fewestAtAPlace)) }),
+      ...(bores.length > 0 && { boreGauge: smallestOf(bores.map(fewestAtAPlace)) }),
+    },
+  );
 }

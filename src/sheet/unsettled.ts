@@ -1,6 +1,7 @@
 import type { EndPlay } from '../crankshaft/index.js';
 import type { BorePlan } from '../cylinders/index.js';
 import type { Finding } from '../judging/index.js';
+import { holds } from '../judging/internal.js';
 import { type Settling, whatSettles } from '../measuring/index.js';
 import { type Accuracy, budgetOf, type ReadFeature } from '../reading/index.js';
 import { boredIn } from './bored.js';
@@ -41,6 +42,8 @@ export function unsettledIn({
     ofSize = 0,
   ): readonly Unsettled[] => {
     if (finding?.verdict !== 'undecided' || finding.uncertainty === undefined) return [];
+    // It may stay whatever a better reading says.
+    if (holds(finding)) return [];
     const settling = whatSettles(finding, budgetOf(feature, accuracy, ofSize));
     return [{ part, finding, settling }];
   };
@@ -57,7 +60,7 @@ export function unsettledIn({
           ...settle(
             `${name} with "${mayFit?.shell.name}"`,
             'oil clearance',
-            mayFit?.finding,
+            mayFit?.shell.name === bearing.fitted?.shells ? undefined : mayFit?.finding,
             shape.largest,
           ),
         ];
@@ -96,5 +99,9 @@ function doubtfulShapes(
 
 /** The clearance that a bearing was found with, where its journal stays as it is. */
 function asFound({ fitted }: BearingReport, plan: GroupPlan): Finding<'length'> | undefined {
-  return plan.outcome === 'use as it is' ? fitted?.explanation.finding : undefined;
+  const mayStay =
+    plan.outcome === 'use as it is' ||
+    plan.nearly !== undefined ||
+    (plan.outcome === 'grind' && plan.inDoubt !== undefined);
+  return mayStay ? fitted?.explanation.finding : undefined;
 }
