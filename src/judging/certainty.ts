@@ -6,7 +6,7 @@ import { showQuantity } from './showing.js';
 
 /** How well a value is known, and what it takes to be judged by it. */
 export interface Certainty<D extends Dimension> {
-  /** Expanded uncertainty of the value at about 95 % (two standard uncertainties), if it is known, in the unit of the value. */
+  /** Expanded uncertainty of the value at about 95 % (two standard uncertainties), if it is known [coherent SI unit]. */
   readonly uncertainty?: Quantity<NoInfer<D>>;
   /** How far from a limit a value must lie to be judged by it; by default by its whole uncertainty. */
   readonly rule?: DecisionRule<NoInfer<D>>;

@@ -13,7 +13,7 @@ export interface OddReadingOptions {
   readonly uncertainty?: Length;
   /** How far a reading may be from the others by wear at its place alone, larger ones positive; by default not at all [m]. */
   readonly localWear?: Span<Length>;
-  /** How often a set of sound readings may be called odd: between 0 and 0.5, by default 0.01 [-]. */
+  /** How often a set of sound readings may be called odd: between 0 and 0.5, by default 0.01. */
   readonly falseAlarm?: number;
 }
 
