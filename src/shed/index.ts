@@ -11,12 +11,17 @@ export {
   FileError,
   type FileProblem,
   type Happening,
+  type InstrumentName,
+  type InstrumentOfBench,
+  type InstrumentsOfBench,
   type JournalKind,
   type JsonSchema,
   type Locking,
   type Price,
+  type ReadWarmPart,
   type ShellPairs,
   type StatedLimits,
+  type WarmthOfBench,
 } from '../reading/index.js';
 export type { Consequence, Fault } from './faults.js';
 export type { PartTest, Testable } from './history.js';

@@ -7,10 +7,15 @@ export {
   FileError,
   type FileProblem,
   type Happening,
+  type InstrumentName,
+  type InstrumentOfBench,
+  type InstrumentsOfBench,
   type JournalKind,
   type JsonSchema,
+  type ReadWarmPart,
   type ShellPairs,
   type StatedLimits,
+  type WarmthOfBench,
 } from '../reading/index.js';
 export type { Action, WrongShells } from './action-types.js';
 export { actionsFrom } from './actions.js';
@@ -37,3 +42,4 @@ export type {
   EndPlaySheet,
   Sheet,
 } from './sheet.js';
+export type { Unsettled } from './unsettled.js';
