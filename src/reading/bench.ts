@@ -2,18 +2,14 @@ import type { NamedRule } from '../judging/index.js';
 import type { EngineMaterial } from '../measuring/index.js';
 import type { Length, Temperature, TemperatureDifference } from '../quantities/index.js';
 
-/** The instruments of a bench, by what is read with each. */
-export const INSTRUMENTS = [
-  'micrometer',
-  'boreGauge',
-  'wallGauge',
-  'feelerGauge',
-  'dialIndicator',
-  'depthGauge',
-] as const;
-
-/** One of the instruments of a bench. */
-export type InstrumentName = (typeof INSTRUMENTS)[number];
+/** One of the instruments of a bench, by what is read with it. */
+export type InstrumentName =
+  | 'micrometer'
+  | 'boreGauge'
+  | 'wallGauge'
+  | 'feelerGauge'
+  | 'dialIndicator'
+  | 'depthGauge';
 
 /** How they are called on the bench. */
 export const INSTRUMENT_WORDS: Readonly<Record<InstrumentName, string>> = {
@@ -24,6 +20,9 @@ export const INSTRUMENT_WORDS: Readonly<Record<InstrumentName, string>> = {
   dialIndicator: 'dial indicator',
   depthGauge: 'depth gauge',
 };
+
+/** The instruments of a bench. */
+export const INSTRUMENTS = /* @__PURE__ */ Object.keys(INSTRUMENT_WORDS) as InstrumentName[];
 
 /** How well an instrument measures: how far a reading may be off, or what that is made up of. */
 export type InstrumentOfBench =
@@ -43,20 +42,33 @@ export type InstrumentOfBench =
 /** The instruments of a bench, as far as their owner describes them. */
 export type InstrumentsOfBench = { readonly [I in InstrumentName]?: InstrumentOfBench };
 
-/** What was read warm: journals, housings, cylinder bores and pistons. */
-export const WARM_PARTS = ['journals', 'housings', 'bores', 'pistons'] as const;
-
 /** Parts that grow with warmth, by what is read of them. */
-export type ReadWarmPart = (typeof WARM_PARTS)[number];
+export type ReadWarmPart = 'journals' | 'housings' | 'bores' | 'pistons';
+
+/** What may be read warm. */
+export const WARM_PARTS = [
+  'journals',
+  'housings',
+  'bores',
+  'pistons',
+] as const satisfies readonly ReadWarmPart[];
 
 /** How warm it was when sizes were read, and what the parts are made of. Parts without a material are not corrected to 20 °C. */
-export interface WarmthOfBench extends Readonly<Partial<Record<ReadWarmPart, EngineMaterial>>> {
+export interface WarmthOfBench {
   /** Temperature of the parts [K]. */
   readonly parts: Temperature;
   /** Temperature of the instruments, which are of steel; by default that of the parts [K]. */
   readonly instruments?: Temperature;
   /** How far a part and the instrument on it may be from that; by default nothing is added for it [K]. */
   readonly within?: TemperatureDifference;
+  /** Material of the crankshaft. */
+  readonly journals?: EngineMaterial;
+  /** Material that the housings of the shells are bored in. */
+  readonly housings?: EngineMaterial;
+  /** Material of the cylinders or their sleeves. */
+  readonly bores?: EngineMaterial;
+  /** Material of the pistons. */
+  readonly pistons?: EngineMaterial;
 }
 
 /** How the sizes of a file were read. */

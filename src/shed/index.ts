@@ -19,6 +19,7 @@ export {
   type JsonSchema,
   type Locking,
   type Price,
+  type ReadWarmPart,
   type ShellPairs,
   type StatedLimits,
   type WarmthOfBench,

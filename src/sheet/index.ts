@@ -13,6 +13,7 @@ export {
   type InstrumentsOfBench,
   type JournalKind,
   type JsonSchema,
+  type ReadWarmPart,
   type ShellPairs,
   type StatedLimits,
   type WarmthOfBench,

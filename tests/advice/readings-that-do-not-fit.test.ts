@@ -7,7 +7,7 @@ import { spoiltShed } from '../shed/sheds.js';
 import { changed, exampleText, type Json } from '../sheet/sheets.js';
 import { checkInShed, checkOnSheet, slipsOfShed, slipsOfSheet } from './slipped-digits.js';
 
-const some = { numRuns: 60 };
+const some = { numRuns: 40 };
 
 describe('one digit of one diameter written down wrong', () => {
   it('is named on the sheet before anything is decided on the part, or condemns nothing', () => {
