@@ -6,7 +6,13 @@ import {
   type OwnLimits,
   type Span,
 } from '../judging/index.js';
-import { guardFields, guardLength, ownLimitsOr, type WithTarget } from '../judging/internal.js';
+import {
+  guardBandOf,
+  guardFields,
+  guardLength,
+  ownLimitsOr,
+  type WithTarget,
+} from '../judging/internal.js';
 import { type Length, RebuildInputError } from '../quantities/index.js';
 import { ringGap } from './domains.js';
 import {
@@ -114,11 +120,13 @@ export function ringFilingNeeded(
 
   if (atSmallest.verdict === 'above') return { work: tooWide, finding: atSmallest };
   if (atSmallest.verdict === 'below' && min !== undefined) {
-    const least = (min - tight) as Length;
+    // Metal that is off does not come back, and butting ends break: what is not known of the gap is allowed for.
+    const band = guardBandOf<'length'>(allowed);
+    const least = (min + band - tight) as Length;
     const filed = judgeAt('largest', wide + least);
     const isWorn = filed.verdict === 'above';
     // Where the worn end allows nothing, what the smallest place allows is all that can be said.
-    const most = max && (isWorn ? max - tight : Math.max(least, max - wide));
+    const most = max && (isWorn ? max - tight : Math.max(least, max - band - wide));
     const remove = { min: least, ...(most !== undefined && { max: most as Length }) };
     return { work: 'file', finding: atSmallest, remove, ...(isWorn && { worn: filed }) };
   }

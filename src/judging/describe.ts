@@ -206,6 +206,20 @@ function describeBounds<D extends Dimension>(
   return say((max ?? min) as Quantity<D>, dimension, units);
 }
 
+/** A span to work to, its ends rounded inward, so that what is printed is never outside it: `0.0669 to 0.0671 in`. */
+export function describeInward({ min, max }: Span<Length>, units: UnitSystem): string {
+  const unit = tradeUnit('length', units);
+  for (let { decimals } = unit; decimals < 9; decimals++) {
+    const scale = 10 ** decimals;
+    const low = Math.ceil(valueIn(min, unit) * scale - 1e-6) / scale;
+    const high = Math.floor(valueIn(max, unit) * scale + 1e-6) / scale;
+    if (low > high) continue;
+    const [from, to] = [low.toFixed(decimals), high.toFixed(decimals)];
+    return from === to ? `${from} ${unit.symbol}` : `${from} to ${to} ${unit.symbol}`;
+  }
+  return describeSpan({ min, max }, 'length', units);
+}
+
 /** `2.1045 to 2.1050 in`; one size if both ends print alike. */
 export function describeSpan<D extends Dimension>(
   span: Span<Quantity<D>>,

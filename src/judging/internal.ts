@@ -12,6 +12,7 @@ export {
 export { guardBandOf, shareOf } from './decision-rule.js';
 
 export {
+  describeInward,
   describeMargin,
   describeSpan,
   guardWording,

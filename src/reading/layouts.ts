@@ -4,6 +4,8 @@ import { sizeOrSpanLayout, spanLayout } from '../judging/layouts.js';
 import { engineMaterialLayout } from '../measuring/layouts.js';
 
 export const happeningLayout = { oneOf: ['broken piston', 'seized bearing', 'seized piston', 'thrown rod'] } satisfies Layout;
+export const instrumentNameLayout = { oneOf: ['boreGauge', 'depthGauge', 'dialIndicator', 'feelerGauge', 'micrometer', 'wallGauge'] } satisfies Layout;
+export const readWarmPartLayout = { oneOf: ['bores', 'housings', 'journals', 'pistons'] } satisfies Layout;
 export const statedLimitsLengthLayout = { fields: { 'source?': 'string', 'service?': { fields: { 'min?': 'number', 'max?': 'number', 'source?': 'string' } }, 'min?': 'number', 'max?': 'number' } } satisfies Layout;
 export const journalKindLayout = { fields: { standard: spanLayout, 'steps?': { list: 'number' }, 'minimum?': 'number', 'cleanUpAllowance?': 'number', 'sizeAllowance?': 'number', 'wear?': { oneOf: ['all round', 'one side'] }, 'shape?': statedLimitsLengthLayout, 'runout?': statedLimitsLengthLayout, 'oilClearance?': statedLimitsLengthLayout } } satisfies Layout;
 export const boreKindLayout = { fields: { standard: spanLayout, 'steps?': { list: 'number' }, 'stroke?': 'number', 'honingAllowance?': 'number', 'leastWall?': 'number', 'sizeAllowance?': 'number', 'wear?': { oneOf: ['all round', 'one side'] }, 'shape?': statedLimitsLengthLayout, 'pistonClearance?': statedLimitsLengthLayout, 'ringGap?': statedLimitsLengthLayout } } satisfies Layout;

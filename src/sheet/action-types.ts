@@ -213,6 +213,22 @@ export type Action =
       readonly inDoubt: boolean;
     }
   | {
+      /** The piston reads larger than its bore: a reading is wrong, or it is not for this bore. */
+      readonly kind: 'piston interferes';
+      /** Which cylinder. */
+      readonly cylinder: string;
+      /** Its diametral clearance, all of it negative [m]. */
+      readonly clearance: Span<Length>;
+    }
+  | {
+      /** A journal reads round and straight at no step: most likely the thimble was read a turn off. */
+      readonly kind: 'odd size';
+      /** Which bearing. */
+      readonly bearing: string;
+      /** How far it is below standard [m]. */
+      readonly below: Length;
+    }
+  | {
       /** The clearance of the piston is outside its limits. */
       readonly kind: 'wrong piston';
       /** Which cylinder. */

@@ -1,6 +1,11 @@
 import { guardLayout, holds } from '../judging/internal.js';
 import type { Action } from './action-types.js';
-import { bearingActions, fittedShellActions, readAgainActions } from './bearing-actions.js';
+import {
+  bearingActions,
+  fittedShellActions,
+  oddSizeActions,
+  readAgainActions,
+} from './bearing-actions.js';
 import { boreActions } from './cylinder-actions.js';
 import type { Inspection } from './inspect.js';
 import { filmFails } from './inspect-film.js';
@@ -42,6 +47,7 @@ export function actionsFrom(inspection: Inspection): readonly Action[] {
     ...(happened.length > 0 ? [test] : []),
     ...(oil ? oilActions(oil) : []),
     ...readAgainActions([...groups.flatMap(({ bearings }) => bearings), ...inspection.cylinders]),
+    ...groups.flatMap(oddSizeActions),
     ...endPlayActions(endPlay),
     ...groups.flatMap(fittedShellActions),
     ...inspection.unsettled.map((each) => ({ kind: 'measure again' as const, ...each })),

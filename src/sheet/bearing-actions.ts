@@ -6,7 +6,9 @@ import { type FittedShells, mismatchOf } from './inspect-fitted.js';
 
 /** Work on the crankshaft and its shells, mains before rods. Nothing is decided on one that was misread; nothing is machined on one that is bent or past saving. */
 export function bearingActions(groups: readonly BearingGroupReport[]): readonly Action[] {
-  const isMisread = groups.some(({ bearings }) => bearings.some(({ readAgain }) => readAgain));
+  const isMisread = groups.some(({ bearings }) =>
+    bearings.some(({ readAgain, oddSize }) => readAgain || oddSize !== undefined),
+  );
   if (isMisread) return [];
   const bent = groups.flatMap(({ bearings }) => bearings.flatMap(bentActions));
   const lost = groups.flatMap(({ kind: journals, plan }): Action[] =>
@@ -45,6 +47,12 @@ export const readAgainActions = (
 ): readonly Action[] =>
   parts.flatMap(({ name: part, readAgain = [] }) =>
     readAgain.map((odd) => ({ kind: 'read again' as const, part, odd })),
+  );
+
+/** Journals that read round, but at no step. */
+export const oddSizeActions = ({ bearings }: BearingGroupReport): readonly Action[] =>
+  bearings.flatMap(({ name: bearing, oddSize: below, readAgain }) =>
+    below === undefined || readAgain ? [] : [{ kind: 'odd size' as const, bearing, below }],
   );
 
 function bentActions({ name: bearing, bent }: BearingReport): Action[] {

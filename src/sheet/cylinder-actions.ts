@@ -14,9 +14,10 @@ const RING_WORK: ReadonlySet<RingReport['filing']['work']> = /* @__PURE__ */ new
 /** Work on the cylinders: one bore plan for all of them, or one by one where no standard bore is known. None is decided on a misread one. */
 export function boreActions(inspection: Inspection): readonly Action[] {
   const { cylinders, boring } = inspection;
+  const interfering = cylinders.flatMap(interference);
   if (cylinders.some(({ readAgain }) => readAgain)) return [];
   if (boring === undefined || boring.outcome === 'none' || boring.outcome === 'use as it is') {
-    return cylinders.flatMap(cylinderWork);
+    return [...interfering, ...cylinders.flatMap(cylinderWork)];
   }
   const works = new Map(boring.cylinders.map(({ name, work }) => [name, work]));
   const isBored = ({ name }: CylinderReport) => works.get(name) !== 'use as it is';
@@ -24,9 +25,16 @@ export function boreActions(inspection: Inspection): readonly Action[] {
     .filter((report) => isBored(report) && report.findings.every(holds))
     .map(({ name }) => name);
   return [
+    ...interfering,
     { kind: 'bore', plan: boring, sound },
     ...cylinders.filter((report) => !isBored(report)).flatMap(cylinderWork),
   ];
+}
+
+/** A piston that reads larger than its bore, bored or not. */
+function interference({ name: cylinder, piston }: CylinderReport): readonly Action[] {
+  const { clearance } = piston ?? {};
+  return clearance && clearance.max < 0 ? [{ kind: 'piston interferes', cylinder, clearance }] : [];
 }
 
 function cylinderWork(report: CylinderReport): Action[] {
@@ -35,7 +43,7 @@ function cylinderWork(report: CylinderReport): Action[] {
   // Better readings come first where they alone may tell: they are asked for elsewhere.
   if (worst?.verdict === 'undecided') return [];
   if (worst) return [{ kind: 'rebore', cylinder, finding: worst, inDoubt }];
-  const misfit = piston?.finding;
+  const misfit = piston && piston.clearance.max >= 0 ? piston.finding : undefined;
   return [
     ...(misfit && misfit.verdict !== 'undecided' && !holds(misfit)
       ? [{ kind: 'wrong piston' as const, cylinder, finding: misfit }]

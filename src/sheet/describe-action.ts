@@ -3,7 +3,14 @@ import type { ServedGrindPlan } from '../crankshaft/index.js';
 import { nameUndersize } from '../crankshaft/internal.js';
 import { boreOrder } from '../cylinders/internal.js';
 import { describe, type Finding, type Span, type Wording } from '../judging/index.js';
-import { describeSpan, guardLayout, guardWording, noteOf, say } from '../judging/internal.js';
+import {
+  describeInward,
+  describeSpan,
+  guardLayout,
+  guardWording,
+  noteOf,
+  say,
+} from '../judging/internal.js';
 import { describeOddReading, type InDoubt } from '../measuring/index.js';
 import {
   describeNearly,
@@ -94,7 +101,11 @@ export function describeAction(action: Action, wording: Wording): string {
     case 'rebore':
       return `${action.cylinder}: ${action.inDoubt ? "in doubt: find the maker's service limit; past it, bore or sleeve it" : 'bore or sleeve it'}, then fit piston and rings to the new size; ${describe(action.finding, wording)}`;
     case 'wrong piston':
-      return `${action.cylinder}: measure piston and bore again; if they stand, read piston and bore again; if they stand, fit another piston, or bore to another size; ${describe(action.finding, wording)}`;
+      return `${action.cylinder}: read piston and bore again; if they stand, fit another piston, or bore to another size; ${describe(action.finding, wording)}`;
+    case 'piston interferes':
+      return `${action.cylinder}: read piston and bore again: the piston reads ${say((0 - action.clearance.min) as Length, 'length', units)} larger than its bore, and cannot go in`;
+    case 'odd size':
+      return `${action.bearing}: read the thimble again, at every place: the journal reads round, and yet ${say(action.below, 'length', units)} below standard, which is no step; a turn of the thimble is 0.025 in or 0.5 mm; nothing is decided on it before that`;
     case 'ring':
       return `${action.cylinder}: read the gap again first; ${describeRing(action.ring, wording)}`;
   }
@@ -179,7 +190,7 @@ function describeBuying(
 ): string {
   const pairs = count === 1 ? '1 pair' : `${count} pairs`;
   const made = walls.map(
-    ({ bearing, wall }) => `${describeSpan(wall, 'length', wording.units)} for ${bearing}`,
+    ({ bearing, wall }) => `${describeInward(wall, wording.units)} for ${bearing}`,
   );
   const orMade =
     made.length === 0 ? '' : `; or have them made, each half with a wall of ${made.join(', ')}`;
@@ -220,6 +231,7 @@ function whichOf({ journals }: ServedGrindPlan, kind: 'rods' | 'mains'): string 
 /** Describes what to do with one ring. */
 export function describeRing({ name, filing }: RingReport, wording: Wording): string {
   const span = (size: Span<Length>) => describeSpan(size, 'length', wording.units);
+  const inward = (size: Span<Length>) => describeInward(size, wording.units);
   const finding = describe(filing.finding, wording);
   switch (filing.work) {
     case 'fit as it is':
@@ -241,7 +253,7 @@ export function describeRing({ name, filing }: RingReport, wording: Wording): st
       const worn = filing.worn
         ? `; once filed, ${describe(filing.worn, wording)}: the bore is worn`
         : '';
-      return `${name}: file ${span({ min, max })} off its ends; ${finding}${worn}`;
+      return `${name}: file ${inward({ min, max })} off its ends, a little at a time, and try it in the bore; ${finding}${worn}`;
     }
   }
 }

@@ -3,11 +3,11 @@ import { oilClearanceLimits, rankShells, wallsToSuit } from '../bearings/interna
 import { type GrindPlan, type ServedGrindPlan, undersizeSteps } from '../crankshaft/index.js';
 import { judgeRunout } from '../crankshaft/internal.js';
 import type { Finding, Span } from '../judging/index.js';
-import { holds, namedFrom, spanOf } from '../judging/internal.js';
+import { guardBandOf, holds, namedFrom, spanOf } from '../judging/internal.js';
 import { journalShape, type OddReading, oddReadings, type Shape } from '../measuring/index.js';
 import { journalShapeLimits, judgeShape, withStandard } from '../measuring/internal.js';
 import { maximumMatching } from '../numerics/index.js';
-import { type Length, RebuildInputError, thou } from '../quantities/index.js';
+import { type Length, RebuildInputError } from '../quantities/index.js';
 import {
   type Accuracy,
   at20C,
@@ -30,6 +30,7 @@ import {
   worthKeeping,
 } from './bearing-plan.js';
 import { type FittedShells, fittedAs } from './inspect-fitted.js';
+import { measuredUndersize, oddSizeOf } from './odd-size.js';
 import type { BearingSheet, Sheet } from './sheet.js';
 
 /** Findings on the bearings of one kind, and what to do. */
@@ -54,6 +55,8 @@ export interface BearingReport {
   readonly readAgain?: readonly OddReading[];
   /** The undersize it is ground to, if its readings are near one [m]. */
   readonly undersize?: Length;
+  /** How far it is below standard, if it reads round and straight and that is no step: a turn of the thimble may have been missed [m]. */
+  readonly oddSize?: Length;
   /** Its out-of-round and taper against their limits. */
   readonly findings: readonly Finding<'length'>[];
   /** The shells found in it, the clearance they leave and what explains it. */
@@ -141,14 +144,20 @@ export function inspectBearings(
 
 /** What the wall of shells must be that are made for a finished bearing. */
 function wallFor(
-  { bearing: { name }, housingBore, shape }: Measured,
+  { bearing: { name }, housingBore, shape, accuracy }: Measured,
   journals: JournalKind,
   plan: GrindPlan,
 ): Span<Length> | undefined {
   if (plan.outcome === 'none') return undefined;
   const journal = finishedJournal(plan, name, shape);
-  const limits = oilClearanceLimits('search', own(journals.oilClearance), journal.max);
-  const { min, max } = wallsToSuit(spanOf(housingBore), journal, limits.limits);
+  const { limits } = oilClearanceLimits('search', own(journals.oilClearance), journal.max);
+  const certainty = certaintyOf('oil clearance', accuracy, journal.max);
+  const band = guardBandOf<'length'>(certainty);
+  // Walls are made so that the clearance is sure to hold.
+  const { min, max } = wallsToSuit(spanOf(housingBore), journal, {
+    ...(limits.min !== undefined && { min: (limits.min + band) as Length }),
+    ...(limits.max !== undefined && { max: (limits.max - band) as Length }),
+  });
   return min !== undefined && max !== undefined && min <= max ? { min, max } : undefined;
 }
 
@@ -191,6 +200,8 @@ function reportOn(
           ...own(journals.runout),
           ...certaintyOf('runout', accuracy),
         });
+  const findings = judgeShape(shape, allowed);
+  const oddSize = oddSizeOf(measured, findings, undersize, journals.standard);
   const soundAt = soundStep(plan, measured, journals, steps);
   const readAgain = oddReadings(bearing.journal.readings, readWith('micrometer', accuracy));
   return {
@@ -198,7 +209,8 @@ function reportOn(
     shape,
     ...(readAgain.length > 0 && { readAgain }),
     ...(undersize !== undefined && { undersize }),
-    findings: judgeShape(shape, allowed),
+    ...(oddSize !== undefined && { oddSize }),
+    findings,
     ...(runout && !holds(runout) && { bent: runout }),
     ...(soundAt !== undefined && { soundAt }),
     ...(fitted && { fitted: fittedAs(fitted, housingBore, shape, steps, limits, undersize) }),
@@ -219,17 +231,6 @@ function ranked(
   const allowed = oilClearanceLimits('search', limits, journal.max);
   const plain = shells.map(({ name, undersize, wall }) => ({ name, undersize, wall }));
   return rankShells({ journal, housingBore, shells: plain }, allowed);
-}
-
-/** The step nearest to the journal's size, if it is within 2.5 thou. */
-function measuredUndersize(
-  { smallest, largest }: Shape,
-  standard: Span<Length>,
-  steps: readonly Length[],
-): Length | undefined {
-  const below = (standard.min + standard.max - smallest - largest) / 2;
-  const [nearest] = [...steps].sort((a, b) => Math.abs(a - below) - Math.abs(b - below));
-  return nearest !== undefined && Math.abs(nearest - below) <= thou(2.5) ? nearest : undefined;
 }
 
 function madeFor({ shell }: ShellMatch, plan: GrindPlan): boolean {

@@ -14,7 +14,7 @@ import { describeAction, describeRing } from './describe-action.js';
 import { describeHowRead } from './describe-how-read.js';
 import { describeOil } from './describe-oil.js';
 import type { Inspection } from './inspect.js';
-import type { BearingGroupReport } from './inspect-bearings.js';
+import type { BearingGroupReport, BearingReport } from './inspect-bearings.js';
 import type { CylinderReport, RingReport } from './inspect-cylinder.js';
 import type { OilReport } from './inspect-oil.js';
 import { inspectionLayout } from './layouts.js';
@@ -57,7 +57,7 @@ function page(inspection: Inspection, units: UnitSystem): string {
       `Sizes are diameters in ${units === 'inch' ? 'inches' : 'millimetres'}, clearances on the diameter.`,
     ]),
     section('WHAT TO DO', [
-      ...(actions.length === 0 ? ['No action needed for what was measured.'] : []),
+      ...(actions.length === 0 ? [nothingToDo(inspection)] : []),
       ...actions.flatMap((action, i) =>
         wrap(`${String(i + 1).padStart(2)}. [ ] ${describeAction(action, noted)}`, 8),
       ),
@@ -74,6 +74,16 @@ function page(inspection: Inspection, units: UnitSystem): string {
   return `${[...parts, ...who, cautions(inspection)].join('\n\n')}\n`;
 }
 
+/** What is to be said where nothing is to be done: not too much. */
+function nothingToDo({ howRead: { undescribed, ovalHidden } }: Inspection): string {
+  return undescribed.length + ovalHidden.length === 0
+    ? 'No action needed for what was measured.'
+    : 'No action needed by what was read; how well it was read is told below.';
+}
+
+const CONTRADICTION =
+  'that contradicts the stamp on the shells and the size of the journal: measure the housing and the walls again';
+
 /** How well the sizes were read, if any were. */
 function readSection({ howRead }: Inspection, wording: Wording): readonly string[] {
   const lines = describeHowRead(howRead, wording);
@@ -87,15 +97,21 @@ function readSection({ howRead }: Inspection, wording: Wording): readonly string
       ];
 }
 
-/** What stands in the way of every decision: readings to take again. */
+/** What stands in the way of every decision: readings to take again, or a crankshaft that reads as bent. */
 function undecidedFor(
-  parts: readonly Pick<CylinderReport, 'name' | 'readAgain'>[],
+  parts: readonly Pick<BearingReport, 'name' | 'readAgain' | 'oddSize' | 'bent'>[],
   wording: Wording,
 ): readonly string[] {
   const odd = parts.flatMap(({ name, readAgain = [] }) =>
     readAgain.flatMap((each) => wrap(`${name}: ${describeOddReading(each, wording)}`, 4)),
   );
-  return odd.length === 0 ? [] : ['Decision: none, as a reading does not fit the others.', ...odd];
+  if (odd.length > 0) return ['Decision: none, as a reading does not fit the others.', ...odd];
+  if (parts.some(({ oddSize }) => oddSize !== undefined)) {
+    return ['Decision: none, as a journal reads round and yet at no step.'];
+  }
+  return parts.some(({ bent }) => bent)
+    ? ['Decision: none, as the crankshaft is not shown to be straight.']
+    : [];
 }
 
 /** What to bore to, and why. */
@@ -120,7 +136,7 @@ function bearingSection(group: BearingGroupReport, wording: Wording): string {
   const fitted = group.bearings.flatMap(({ name, fitted, readAgain }) =>
     fitted && !readAgain
       ? wrap(
-          `${name}, "${fitted.shells}": ${describeSpan(fitted.clearance, 'length', units)}; ${describeClearance(fitted.explanation, wording)}`,
+          `${name}, "${fitted.shells}": ${describeSpan(fitted.clearance, 'length', units)}; ${fitted.agrees ? describeClearance(fitted.explanation, wording) : CONTRADICTION}`,
           4,
         )
       : [],
@@ -180,7 +196,7 @@ function cylinderSection(cylinder: CylinderReport, isToBeBored: boolean, wording
         number(outOfRound),
       ]),
     ),
-    `Form ${shape.form}, taper ${say(shape.taper, 'length', units)}.`,
+    ...(readAgain ? [] : [`Form ${shape.form}, taper ${say(shape.taper, 'length', units)}.`]),
     ...(readAgain
       ? undecidedFor([cylinder], wording)
       : findings.flatMap((finding) => wrap(describe(finding, wording), 2))),
