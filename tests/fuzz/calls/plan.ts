@@ -84,6 +84,11 @@ export const planCalls = {
       'a name is not in the shed': refused('options.reserved[0]', single, {
         reserved: ['head'],
       }),
+      'a chance is asked for and the shed does not describe its instruments': refused(
+        'options.holdsWith',
+        single,
+        { holdsWith: 0.95 },
+      ),
     },
   }),
   triage: calls(triage, {
