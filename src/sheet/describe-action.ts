@@ -101,7 +101,7 @@ export function describeAction(action: Action, wording: Wording): string {
     case 'rebore':
       return `${action.cylinder}: ${action.inDoubt ? "in doubt: find the maker's service limit; past it, bore or sleeve it" : 'bore or sleeve it'}, then fit piston and rings to the new size; ${describe(action.finding, wording)}`;
     case 'wrong piston':
-      return `${action.cylinder}: read piston and bore again; if they stand, fit another piston, or bore to another size; ${describe(action.finding, wording)}`;
+      return `${action.cylinder}: measure piston and bore again; if they stand, fit another piston, or bore to another size; ${describe(action.finding, wording)}`;
     case 'piston interferes':
       return `${action.cylinder}: read piston and bore again: the piston reads ${say((0 - action.clearance.min) as Length, 'length', units)} larger than its bore, and cannot go in`;
     case 'odd size':

@@ -61,9 +61,10 @@ describe('the order of work', () => {
   });
 
   it('gives the wall of shells to be made where the shelf has none', () => {
-    // Flywheel main: (2.1263 - 1.9895 - 0.0030) / 2 to (2.1263 - 1.9900 - 0.0015) / 2, by the rule for a journal of 2 in.
+    // Flywheel main, by the rule of 0.75 to 1.5 thou per inch of a journal of 1.9900 in, 0.0014925 to 0.002985 in:
+    // (2.1263 - 1.9895 - 0.002985) / 2 = 0.0669075 to (2.1263 - 1.9900 - 0.0014925) / 2 = 0.0674038, rounded inward.
     expect(advice({}).find((text) => text.startsWith('get 1 pair'))).toContain(
-      'a wall of 0.0669 to 0.0674 in for flywheel main; measure them before the journals are ground',
+      'a wall of 0.0670 to 0.0674 in for flywheel main; measure them before the journals are ground',
     );
   });
 

@@ -190,7 +190,7 @@ describe('pickShims at the door', () => {
 });
 
 describe('describeGrindPlan, where a journal of good size does not clean up', () => {
-  it('says that it is out of shape or damaged', () => {
+  it('says that it is not shown to be good', () => {
     const plan = grindPlan({
       ...rods(),
       journals: [{ ...journal(asNew), faults: ['pitted'] }],
@@ -199,7 +199,7 @@ describe('describeGrindPlan, where a journal of good size does not clean up', ()
     // 2.1246 less the wheel's thousandth is 2.1236 in; the target ends at 2.1250 in.
     expect(describeGrindPlan(plan, { units: 'inch' })).toEqual([
       'no step serves: rod 1 cannot clean up',
-      'not standard: rod 1 is out of shape or damaged and does not clean up (clean at 2.1236 in, 0.0014 in short)',
+      'not standard: rod 1 is not shown to be good as it is and does not clean up (clean at 2.1236 in, 0.0014 in short)',
     ]);
   });
 });

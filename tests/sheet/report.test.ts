@@ -306,7 +306,7 @@ describe('describeAction', () => {
     [
       'ring that must be filed in a bore that is worn',
       { 'cylinderLimits.ringGap': { min: '0.009 in', max: '0.0105 in' } },
-      /^cylinder 1: read the gap again first; top ring: file 0.0030 to 0.0045 in off its ends; ring gap at the smallest bore 0.0060 in: 0.0030 in below the limit of 0.0090 in \(specified\); once filed, ring gap at the largest bore 0.0112 in: 0.0007 in above the limit of 0.0105 in \(specified\): the bore is worn$/,
+      /^cylinder 1: read the gap again first; top ring: file 0.0030 to 0.0045 in off its ends, a little at a time, and try it in the bore; ring gap at the smallest bore 0.0060 in: 0.0030 in below the limit of 0.0090 in \(specified\); once filed, ring gap at the largest bore 0.0112 in: 0.0007 in above the limit of 0.0105 in \(specified\): the bore is worn$/,
     ],
     [
       'file without a most',
