@@ -131,7 +131,7 @@ function describeGrind(
   const size = describeSpan(plan.target, 'length', wording.units);
   const left = describeStepsLeft(plan.stepsLeft, 'undersize');
   const alone = sound.map(
-    ({ name, undersize }) => `${name} is sound at ${nameUndersize(undersize, wording)}`,
+    ({ name, undersize }) => `${name} reads sound at ${nameUndersize(undersize, wording)}`,
   );
   const spare =
     alone.length === 0

@@ -58,7 +58,7 @@ export function unsettledIn({
           ...doubtfulShapes(bearing, plan).flatMap((one) => settle(name, 'journal shape', one)),
           ...settle(name, 'oil clearance', asFound(bearing, plan), shape.largest),
           ...settle(
-            `${name} with "${mayFit?.shell.name}"`,
+            `${name}${isGround(plan, name) ? ', once it is ground,' : ''} with "${mayFit?.shell.name}"`,
             'oil clearance',
             mayFit?.shell.name === bearing.fitted?.shells ? undefined : mayFit?.finding,
             shape.largest,
@@ -87,6 +87,11 @@ const isSound = ({ readAgain }: { readonly readAgain?: unknown }): boolean =>
   readAgain === undefined;
 
 type GroupPlan = BearingGroupReport['plan'];
+
+/** Whether a journal is to be ground. */
+const isGround = (plan: GroupPlan, name: string): boolean =>
+  plan.outcome === 'grind' &&
+  plan.journals.some((journal) => journal.name === name && journal.work === 'grind');
 
 /** The shape of a journal, where nothing else has it ground. */
 function doubtfulShapes(

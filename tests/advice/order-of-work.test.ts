@@ -104,7 +104,7 @@ describe('what must not run comes first', () => {
 describe('metal that is sound', () => {
   it('a journal that is sound by itself is named before it is ground with the others', () => {
     expect(advice({}).find((text) => text.startsWith('grind the rod journals'))).toContain(
-      'rod 1 is sound at 0.0200 in under: ask the grinder whether the others can be ground alone',
+      'rod 1 reads sound at 0.0200 in under: ask the grinder whether the others can be ground alone',
     );
   });
 
