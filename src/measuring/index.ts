@@ -38,7 +38,8 @@ export {
   type Lobes,
 } from './harmonics.js';
 export { journalShape } from './journal.js';
-export { type OddReading, type OddReadingOptions, oddReadings } from './odd-readings.js';
+export { type OddReadingOptions, oddReadings } from './odd-readings.js';
+export type { OddReading, Suspect } from './odd-types.js';
 export type { DiameterReading } from './readings.js';
 export type { Repeats } from './repeats.js';
 export {

@@ -4,7 +4,8 @@ import { basisLayout, findingLengthLayout, spanLayout } from '../judging/layouts
 
 export const inDoubtLayout = { fields: { name: 'string', 'finding?': findingLengthLayout, 'outside?': 'number', 'basis?': basisLayout, 'band?': 'number' } } satisfies Layout;
 export const diameterReadingLayout = { fields: { station: 'number', angle: 'number', diameter: 'number' } } satisfies Layout;
-export const oddReadingLayout = { fields: { index: 'number', reading: diameterReadingLayout, expected: 'number', others: spanLayout, deviation: 'number', critical: 'number', against: { oneOf: ['instrument', 'scatter'] } } } satisfies Layout;
+export const suspectLayout = { fields: { index: 'number', reading: diameterReadingLayout, expected: 'number' } } satisfies Layout;
+export const oddReadingLayout = { fields: { index: 'number', reading: diameterReadingLayout, expected: 'number', others: spanLayout, deviation: 'number', critical: 'number', against: { oneOf: ['form', 'instrument', 'scatter'] }, 'together?': { list: suspectLayout } } } satisfies Layout;
 export const betteringLengthLayout = { fields: { name: 'string', from: 'number', 'to?': 'number' } } satisfies Layout;
 export const settlingLengthLayout = { by: 'outcome', variants: [
   { fields: { outcome: { oneOf: ['decided'] } } },
