@@ -10,7 +10,7 @@ const TAKEN = {
   'bearings/explain.ts': ['ClearanceExplanation'],
   'crankshaft/grind-types.ts': ['GrindPlan'],
   'cylinders/bore-types.ts': ['BorePlan'],
-  'measuring/odd-readings.ts': ['OddReading'],
+  'measuring/odd-types.ts': ['OddReading'],
   'sheet/action-types.ts': ['Action'],
   'sheet/inspect.ts': ['Inspection'],
   'planning/plan-types.ts': ['Plan'],

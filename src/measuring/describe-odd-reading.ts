@@ -1,11 +1,12 @@
 import type { Wording } from '../judging/index.js';
 import { guardLayout, guardWording, say, showIn } from '../judging/internal.js';
-import { degree } from '../quantities/index.js';
+import { degree, type Length } from '../quantities/index.js';
 import { oddReadingLayout } from './layouts.js';
-import type { OddReading } from './odd-readings.js';
+import type { OddReading } from './odd-types.js';
+import type { DiameterReading } from './readings.js';
 
 /**
- * Says which reading to take again, and what the others say.
+ * Says which reading to take again, and what the others say; or which, where it may be any of some.
  *
  * @param odd - what `oddReadings` gave
  * @param wording - the units to print in
@@ -26,7 +27,11 @@ import type { OddReading } from './odd-readings.js';
 export function describeOddReading(odd: OddReading, wording: Wording): string {
   guardLayout('odd', odd, oddReadingLayout, 'oddReadings');
   guardWording(wording);
-  const { station, angle, diameter } = odd.reading;
-  const print = (length: typeof diameter) => say(length, 'length', wording.units);
-  return `read this one again, at station ${print(station)}, angle ${showIn(angle, degree)}: ${print(diameter)}; the others say ${print(odd.expected)}`;
+  const print = (length: Length) => say(length, 'length', wording.units);
+  const place = ({ station, angle, diameter }: DiameterReading) =>
+    `at station ${print(station)}, angle ${showIn(angle, degree)}: ${print(diameter)}`;
+  const { reading, together, expected } = odd;
+  return together
+    ? `one of these does not fit the others, read them all again: ${[reading, ...together.map((other) => other.reading)].map(place).join('; ')}`
+    : `read this one again, ${place(reading)}; the others say ${print(expected)}`;
 }

@@ -26,7 +26,7 @@ export {
   type StatedUncertainty,
 } from './budget/reading-uncertainty.js';
 export { type Repeatability, repeatability } from './budget/repeatability.js';
-export { type Bettering, type Settling, whatSettles } from './budget/settling.js';
+export { type Bettering, type Settling, type StatedAs, whatSettles } from './budget/settling.js';
 export type { WarmthOfReading } from './budget/temperature.js';
 export { describeOddReading } from './describe-odd-reading.js';
 export { type EngineMaterial, type MeanExpansion, meanExpansion } from './expansion.js';
@@ -38,7 +38,8 @@ export {
   type Lobes,
 } from './harmonics.js';
 export { journalShape } from './journal.js';
-export { type OddReading, type OddReadingOptions, oddReadings } from './odd-readings.js';
+export { type OddReadingOptions, oddReadings } from './odd-readings.js';
+export type { OddReading, Suspect } from './odd-types.js';
 export type { DiameterReading } from './readings.js';
 export type { Repeats } from './repeats.js';
 export {

@@ -4,12 +4,14 @@ import { basisLayout, findingLengthLayout, spanLayout } from '../judging/layouts
 
 export const inDoubtLayout = { fields: { name: 'string', 'finding?': findingLengthLayout, 'outside?': 'number', 'basis?': basisLayout, 'band?': 'number' } } satisfies Layout;
 export const diameterReadingLayout = { fields: { station: 'number', angle: 'number', diameter: 'number' } } satisfies Layout;
-export const oddReadingLayout = { fields: { index: 'number', reading: diameterReadingLayout, expected: 'number', others: spanLayout, deviation: 'number', critical: 'number', against: { oneOf: ['instrument', 'scatter'] } } } satisfies Layout;
-export const betteringLengthLayout = { fields: { name: 'string', from: 'number', 'to?': 'number' } } satisfies Layout;
+export const suspectLayout = { fields: { index: 'number', reading: diameterReadingLayout, expected: 'number' } } satisfies Layout;
+export const oddReadingLayout = { fields: { index: 'number', reading: diameterReadingLayout, expected: 'number', others: spanLayout, deviation: 'number', critical: 'number', against: { oneOf: ['form', 'instrument', 'scatter'] }, 'together?': { list: suspectLayout } } } satisfies Layout;
+export const statedAsLayout = { oneOf: ['expanded uncertainty', 'half width', 'standard deviation', 'standard error'] } satisfies Layout;
+export const betteringLayout = { fields: { name: 'string', stated: statedAsLayout, 'ofAnotherDimension?': { oneOf: [true] }, from: 'number', 'to?': 'number' } } satisfies Layout;
 export const settlingLengthLayout = { by: 'outcome', variants: [
   { fields: { outcome: { oneOf: ['decided'] } } },
   { fields: { outcome: { oneOf: ['no reading'] }, why: { oneOf: ['a limit of this engine', 'at the limit', 'within a guard band'] }, 'limit?': 'number' } },
-  { fields: { outcome: { oneOf: ['smaller uncertainty'] }, limit: 'number', uncertainty: 'number', 'moreReadings?': 'number', 'better?': betteringLengthLayout } },
+  { fields: { outcome: { oneOf: ['smaller uncertainty'] }, limit: 'number', uncertainty: 'number', 'moreReadings?': 'number', 'better?': betteringLayout } },
 ] } satisfies Layout;
 export const formLayout = { oneOf: ['barrel', 'hourglass', 'straight', 'tapered'] } satisfies Layout;
 export const stationShapeLayout = { fields: { station: 'number', mean: 'number', outOfRound: 'number' } } satisfies Layout;

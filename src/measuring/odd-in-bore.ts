@@ -3,15 +3,18 @@ import { NANOMETRE } from '../judging/internal.js';
 import type { Length } from '../quantities/index.js';
 import { largestOf, smallestOf } from '../quantities/internal.js';
 import { isSwept } from './bore.js';
-import { type OddReading, type OddReadingOptions, oddReadings } from './odd-readings.js';
-import type { DiameterReading } from './readings.js';
-import { TENTH } from './shape.js';
+import { type OddReadingOptions, oddReadings } from './odd-readings.js';
+import type { OddReading } from './odd-types.js';
+import { type DiameterReading, TENTH } from './readings.js';
 
 /**
- * Bores wear most at one place: at the top of the ring travel, on the thrust side. They do by up to this share of their
- * diameter (wear that TM 10-3930-647-14&P lets a sleeve of another engine have).
+ * Bores wear most at one place: at the top of the ring travel, on the thrust side. A spot that is worn further than
+ * others by more than this share of the diameter is read again before a bore is condemned for it alone; if it was, it
+ * stands (a rule of this library: half of what a bore wears by in all).
  */
-const LOCAL_WEAR = 0.001;
+const LOCAL_WEAR = 0.0005;
+/** What a bore may wear by in all, over its diameter (what TM 10-3930-647-14&P lets a sleeve of another engine have). */
+const WEAR = 0.001;
 
 /**
  * Readings of a bore that do not fit the others. Those where the rings run are held against each other; those of the
@@ -26,12 +29,22 @@ export function oddInBore(
   const swept = all.filter(
     ({ reading }) => ringTravel === undefined || isSwept(reading, ringTravel),
   );
-  const wear = (LOCAL_WEAR * (readings[0]?.diameter ?? 0)) as Length;
+  const size = readings[0]?.diameter ?? 0;
+  const [wear, atOnePlace] = [(WEAR * size) as Length, (LOCAL_WEAR * size) as Length];
+  const inList = <T extends { readonly index: number }>(one: T): T => ({
+    ...one,
+    index: swept[one.index]?.index ?? one.index,
+  });
   const inTravel = oddReadings(
     swept.map(({ reading }) => reading),
-    { ...options, localWear: { min: 0 as Length, max: wear } },
-  ).map((odd) => ({ ...odd, index: swept[odd.index]?.index ?? odd.index }));
-  const odd = new Set(inTravel.map(({ index }) => index));
+    { ...options, localWear: { min: 0 as Length, max: atOnePlace } },
+  ).map(({ together, ...odd }) => ({
+    ...inList(odd),
+    ...(together && { together: together.map(inList) }),
+  }));
+  const odd = new Set(
+    inTravel.flatMap((one) => [one, ...(one.together ?? [])].map(({ index }) => index)),
+  );
   const sound = swept.filter(({ index }) => !odd.has(index));
   const land = all.filter((each) => !swept.includes(each));
   return [...inTravel, ...oddOnLand(land, sound, wear, options)];

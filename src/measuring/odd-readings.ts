@@ -3,9 +3,19 @@ import { diametralClearance, guardFields, guardSpan } from '../judging/internal.
 import { fitByLeastSquares, studentQuantileOfTail } from '../numerics/index.js';
 import { type Length, RebuildInputError } from '../quantities/index.js';
 import { largestOf, smallestOf } from '../quantities/internal.js';
+import { deletedResiduals, ENOUGH_LEFT } from './deleted-residuals.js';
 import { statedUncertainty } from './domains.js';
-import { type DiameterReading, groupBy, guardReadings } from './readings.js';
-import { TENTH } from './shape.js';
+import { isConfirmed, isSeldom, oddInForm, type Place } from './odd-form.js';
+import {
+  excessOf,
+  FALSE_ALARM,
+  MOST_TYPED,
+  meanOfPlace,
+  oddRepeats,
+  placesOf,
+} from './odd-repeats.js';
+import type { OddReading } from './odd-types.js';
+import { type DiameterReading, groupBy, guardReadings, TENTH } from './readings.js';
 
 /** What may be told to the search for readings that do not fit. */
 export interface OddReadingOptions {
@@ -17,30 +27,7 @@ export interface OddReadingOptions {
   readonly falseAlarm?: number;
 }
 
-/** A reading that does not fit the others. */
-export interface OddReading {
-  /** Its place in the list, from 0 [-]. */
-  readonly index: number;
-  /** The reading as it was written down. */
-  readonly reading: DiameterReading;
-  /** What the others say that it should be about [m]. */
-  readonly expected: Length;
-  /** The least and the largest of the others [m]. */
-  readonly others: Span<Length>;
-  /** How far it is from that in standard deviations, as the test counts them [-]. */
-  readonly deviation: number;
-  /** With more than so many it is odd [-]. */
-  readonly critical: number;
-  /** What it was held against: the error of the instrument, or the scatter of the other readings. */
-  readonly against: 'instrument' | 'scatter';
-}
-
 const OPTIONS = ['uncertainty', 'localWear', 'falseAlarm'] as const;
-
-/** No more are typed by hand; more are a trace, of which one reading decides nothing. */
-const MOST_READINGS = 300;
-/** Other readings that must be left over by the fit before their scatter tells anything. */
-const ENOUGH_LEFT = 3;
 
 /**
  * Readings of a round part that do not fit the others: a digit has slipped, the thimble was read a turn off, or there is
@@ -55,9 +42,17 @@ const ENOUGH_LEFT = 3;
  * - against the scatter, if it is past the quantile of Student's t and at least three readings are left over.
  *
  * Both quantiles are those of the false-alarm rate, shared out among all readings and both tests (Bonferroni). The rate
- * holds for parts that have the same oval all along; of parts that wear at one place alone, say how far. The oddest is
- * taken out, and the others are tested again without it, as long as more than three are left. Two wrong readings of one
- * part can hide each other. A reading that is right although it is named is borne out by a second one at the same place.
+ * holds for parts that have the same oval all along; of parts that wear at one place alone, say how far.
+ *
+ * Often the form does not tell which one is wrong: of two stations by two angles, each may be it. Readings that
+ * explain the misfit as well are named `together`, except those that leave a part that is seldom seen: one that differs
+ * by more than 0.0025 of its diameter. The oddest is taken out, with all that are named together with it, and the others
+ * are tested again, as long as more than three places are left. Two wrong readings of one part can hide each other.
+ *
+ * Readings of one place are held against each other first: of three or more the one that is off is named, of two both
+ * are. A place whose readings agree stands with their mean. It is never named, and where it does not fit it is left out
+ * of the test of the others. Readings of a station that is out of round by more than 0.005 of the diameter are all named
+ * together: no part worn so far holds together (common practice).
  *
  * @param readings - diameters of one part, with their places; repeats are welcome, up to 300 are tested
  * @param options - how well one reading is measured, and how often sound readings may be called odd
@@ -66,7 +61,7 @@ const ENOUGH_LEFT = 3;
  * reading stands out against the others by more than any part wears
  * @see Source: deleted residuals, from memory of Cook and Weisberg, Residuals and Influence in Regression (1982), section
  * 2.2; critical values, NIST/SEMATECH e-Handbook of Statistical Methods, 1.3.5.17; that a reading must lie outside of all
- * others by their own range is a rule of this library
+ * others by their own range, and what form is seldom seen, are rules of this library
  * @example
  * ```ts
  * const [odd] = oddReadings([
@@ -84,111 +79,116 @@ export function oddReadings(
   options: OddReadingOptions = {},
 ): readonly OddReading[] {
   guardFields('options', options, OPTIONS);
-  const { uncertainty = TENTH, localWear = 0 as Length, falseAlarm = 0.01 } = options;
+  const { uncertainty = TENTH, localWear = 0 as Length, falseAlarm = FALSE_ALARM } = options;
   const expanded = statedUncertainty('options.uncertainty', uncertainty);
   const wear = guardSpan('options.localWear', localWear, diametralClearance);
   const rate = guardRate(falseAlarm);
   const placed = guardReadings(readings);
-  if (placed.length > MOST_READINGS) return [];
-  const found: OddReading[] = [];
-  let left = placed.map((reading, index) => ({ reading, index }));
-  while (left.length > 3) {
-    const odd = oddest(left, expanded / 2, wear, rate);
-    if (odd === undefined) break;
-    found.push({ ...odd, reading: readings[odd.index] as DiameterReading });
-    left = left.filter(({ index }) => index !== odd.index);
+  if (placed.length > MOST_TYPED) return [];
+  const instrument = expanded / 2;
+  const listed = placed.map((reading, index) => ({ ...reading, index }));
+  const { odd, left } = oddRepeats(listed, instrument, rate);
+  const places = placesOf(left).map((group): Place => {
+    const { station, angle } = group[0] as DiameterReading;
+    return { station, angle, diameter: meanOfPlace(group), indices: group.map((one) => one.index) };
+  });
+  const found = [...odd];
+  const leftOut = new Set<Place>();
+  let tested = places;
+  while (tested.length > 3) {
+    const misfits = oddest(tested, instrument, wear, rate);
+    if (misfits === undefined) break;
+    const named = misfits.filter(({ place }) => !isConfirmed(place));
+    found.push(...asOne(named));
+    for (const { place } of misfits) leftOut.add(place);
+    tested = places.filter((place) => !leftOut.has(place));
   }
-  return found;
+  found.push(...oddInForm(tested, instrument));
+  const written = (index: number) => ({ index, reading: readings[index] as DiameterReading });
+  return found.map(({ together, ...one }) => ({
+    ...one,
+    ...written(one.index),
+    ...(together && { together: together.map((each) => ({ ...each, ...written(each.index) })) }),
+  }));
 }
 
-interface Listed {
-  readonly reading: DiameterReading;
-  readonly index: number;
+/** A place that does not fit, or may be the one. */
+interface Misfit extends Omit<OddReading, 'index' | 'reading' | 'together'> {
+  readonly place: Place;
+  /** By how much the sum of squares falls without it [m²]. */
+  readonly explains: number;
+  /** Reading less what the others expect [m]. */
+  readonly off: number;
+  /** The standard deviation it was held against [m]. */
+  readonly error: number;
 }
 
-/** The reading that exceeds its critical deviation by most, if any does. */
+/** The first of some places, with the others beside it. */
+function asOne(misfits: readonly Misfit[]): readonly OddReading[] {
+  const [first, ...together] = misfits.map(({ place, expected, ...test }) => ({
+    index: place.indices[0] as number,
+    reading: place,
+    expected,
+    test,
+  }));
+  if (first === undefined) return [];
+  const { test, ...suspect } = first;
+  const { others, deviation, critical, against } = test;
+  const rest = together.map(({ index, reading, expected }) => ({ index, reading, expected }));
+  const one = { ...suspect, others, deviation, critical, against };
+  return [rest.length > 0 ? { ...one, together: rest } : one];
+}
+
+/** The place that exceeds its critical deviation by most, if any does, and all that may be the wrong one as well. */
 function oddest(
-  left: readonly Listed[],
+  left: readonly Place[],
   instrument: number,
   wear: Span<Length>,
   rate: number,
-): OddReading | undefined {
-  const deviations = deviationsOf(left.map(({ reading }) => reading));
+): readonly Misfit[] | undefined {
+  const [first] = left;
+  const { all, degrees } = deletedResiduals(
+    fitByLeastSquares(
+      [left.map(() => 1), ...columnsOf(left, 'station'), ...columnsOf(left, 'angle')],
+      left.map(({ diameter }) => diameter - (first?.diameter ?? 0)),
+    ),
+  );
   // Two tests of each reading, either way.
   const share = rate / (4 * left.length);
   const byNormal = studentQuantileOfTail(share, Infinity);
-  const degrees = deviations.degrees;
-  const byStudent = degrees < ENOUGH_LEFT ? undefined : studentQuantileOfTail(share, degrees);
-  const odd = left.flatMap((each, i): readonly OddReading[] => {
-    const deviation = deviations.all[i];
+  const byStudent = degrees < ENOUGH_LEFT ? Infinity : studentQuantileOfTail(share, degrees);
+  const judged = left.flatMap((place, i): readonly (Misfit & { readonly isOdd: boolean })[] => {
+    const deviation = all[i];
     if (deviation === undefined) return [];
     const { off, spread, scatter } = deviation;
     if (off >= wear.min && off <= wear.max) return [];
-    const others = othersOf(left, each);
-    const { diameter } = each.reading;
-    const outside = Math.max(diameter - others.max, others.min - diameter);
-    const result = { ...each, expected: (diameter - off) as Length, others };
-    const byInstrument = {
-      ...result,
-      deviation: Math.abs(off) / (instrument * spread),
-      critical: byNormal,
-      against: 'instrument',
-    } as const;
-    const isApart =
-      outside > others.max - others.min && byInstrument.deviation > byInstrument.critical;
-    if (isApart) return [byInstrument];
-    if (byStudent === undefined) return [];
-    const byScatter = {
-      ...result,
-      deviation: Math.abs(off) / (Math.max(scatter, instrument) * spread),
-      critical: byStudent,
-      against: 'scatter',
-    } as const;
-    return byScatter.deviation > byScatter.critical ? [byScatter] : [];
+    const others = othersOf(left, place);
+    const expected = (place.diameter - off) as Length;
+    const outside = Math.max(place.diameter - others.max, others.min - place.diameter);
+    const explains = (off / spread) ** 2;
+    const held = (error: number) => ({ error, deviation: Math.abs(off) / (error * spread) });
+    const byInstrument = held(instrument);
+    const isApart = outside > others.max - others.min && byInstrument.deviation > byNormal;
+    const against = isApart
+      ? ({ ...byInstrument, critical: byNormal, against: 'instrument' } as const)
+      : ({
+          ...held(Math.max(scatter, instrument)),
+          critical: byStudent,
+          against: 'scatter',
+        } as const);
+    const isOdd = against.deviation > against.critical;
+    return [{ place, expected, others, off, explains, ...against, isOdd }];
   });
-  const excess = ({ deviation, critical }: OddReading) => deviation / critical;
-  return odd.sort((a, b) => excess(b) - excess(a))[0];
-}
-
-/** How far a reading is from what the others say, and what that is worth. */
-interface Deviation {
-  /** Reading less what a fit without it expects [m]. */
-  readonly off: number;
-  /** Standard deviation of that for a standard deviation of 1 of every reading. */
-  readonly spread: number;
-  /** Standard deviation of the other readings about their fit [m]. */
-  readonly scatter: number;
-}
-
-/** The deviations of all readings of a part. */
-interface Deviations {
-  /** Of each; undefined where the others do not tell what it should be. */
-  readonly all: readonly (Deviation | undefined)[];
-  /** Degrees of freedom of their scatter. */
-  readonly degrees: number;
-}
-
-/** Every reading against a fit without it. */
-function deviationsOf(readings: readonly DiameterReading[]): Deviations {
-  const [first] = readings;
-  const above = readings.map(({ diameter }) => diameter - (first?.diameter ?? 0));
-  const { residuals, leverages, rank } = fitByLeastSquares(
-    [readings.map(() => 1), ...columnsOf(readings, 'station'), ...columnsOf(readings, 'angle')],
-    above,
+  const top = judged.filter(({ isOdd }) => isOdd).sort((a, b) => excessOf(b) - excessOf(a))[0];
+  if (top === undefined) return undefined;
+  const least = top.explains - (top.critical * top.error) ** 2;
+  const asWell = judged.filter(
+    ({ place, explains, expected }) =>
+      place !== top.place &&
+      explains >= least - 1e-9 * top.explains &&
+      !isSeldom(left, place, expected),
   );
-  const squares = residuals.reduce((sum, residual) => sum + residual * residual, 0);
-  const degrees = readings.length - rank - 1;
-  const all = residuals.map((residual, i) => {
-    const free = 1 - (leverages[i] as number);
-    if (free < 1e-9) return undefined;
-    const others = Math.max(0, squares - (residual * residual) / free);
-    return {
-      off: residual / free,
-      spread: Math.sqrt(1 / free),
-      scatter: degrees > 0 ? Math.sqrt(others / degrees) : 0,
-    };
-  });
-  return { all, degrees };
+  return [top, ...asWell];
 }
 
 /** A column for each place along or around the part: 1 for the readings there. */
@@ -198,8 +198,8 @@ function columnsOf(readings: readonly DiameterReading[], key: 'station' | 'angle
   );
 }
 
-function othersOf(left: readonly Listed[], without: Listed): Span<Length> {
-  const diameters = left.flatMap((each) => (each === without ? [] : [each.reading.diameter]));
+function othersOf(left: readonly Place[], without: Place): Span<Length> {
+  const diameters = left.flatMap((each) => (each === without ? [] : [each.diameter]));
   return { min: smallestOf(diameters), max: largestOf(diameters) };
 }
 

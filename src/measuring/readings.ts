@@ -22,6 +22,9 @@ export interface DiameterReading {
 /** Stations closer than a nanometre, angles closer than a microradian, are one. */
 export const SAME_PLACE = { station: NANOMETRE, angle: 1e-6 };
 
+/** One tenth, 0.0001 in: what a micrometer with a vernier resolves. */
+export const TENTH = 2.54e-6 as Length;
+
 const READING = ['station', 'angle', 'diameter'] as const;
 
 /** Checks every reading and brings its angle to less than half a turn. */
@@ -64,14 +67,17 @@ function guardPlausible(readings: readonly DiameterReading[]): void {
 }
 
 /** Readings that share a station or an angle. */
-export interface Group {
+export interface Group<R extends DiameterReading = DiameterReading> {
   readonly at: number;
-  readonly group: readonly DiameterReading[];
+  readonly group: readonly R[];
 }
 
 /** Readings that share a station or an angle, in order of it. */
-export function groupBy(readings: readonly DiameterReading[], key: 'station' | 'angle'): Group[] {
-  const groups: { at: number; group: DiameterReading[] }[] = [];
+export function groupBy<R extends DiameterReading>(
+  readings: readonly R[],
+  key: 'station' | 'angle',
+): Group<R>[] {
+  const groups: { at: number; group: R[] }[] = [];
   for (const reading of [...readings].sort((a, b) => a[key] - b[key])) {
     const last = groups.at(-1);
     if (last && reading[key] - last.at <= SAME_PLACE[key]) last.group.push(reading);

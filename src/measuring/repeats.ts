@@ -1,46 +1,42 @@
 import type { Length } from '../quantities/index.js';
-import { type DiameterReading, groupBy, inHalfTurn } from './readings.js';
+import { FALSE_ALARM, meanOfPlace, oddRepeats, placesOf } from './odd-repeats.js';
+import { type DiameterReading, inHalfTurn, TENTH } from './readings.js';
 
-/** How readings scatter that were taken again at the same places. */
+/** How readings scatter that were taken again at the same places, without those that do not fit their place. */
 export interface Repeats {
   /** Standard deviation of one reading, from all places together [m]. */
   readonly standardDeviation: Length;
-  /** How many readings there are more than places [-]. */
+  /** How many of these readings there are more than places [-]. */
   readonly degreesOfFreedom: number;
 }
 
-/** The mean reading of every place, and how the repeats scatter about it, if any place was read again. */
+/**
+ * The mean reading of every place, and how the repeats scatter about it, if any place was read again. One that is off
+ * from the others of its place counts in neither: it is no scatter but a slip. Where two differ so, their mean stands
+ * until they are read again, and nothing is learnt of the scatter.
+ */
 export function atPlaces(readings: readonly DiameterReading[]): {
   readonly places: readonly DiameterReading[];
   readonly repeats?: Repeats;
 } {
-  const groups = groupBy(readings, 'station').flatMap(({ group }) =>
-    groupBy(group, 'angle').map((place) => place.group),
-  );
-  const degreesOfFreedom = readings.length - groups.length;
-  if (degreesOfFreedom === 0) return { places: readings };
-  const places = groups.map((group) => ({
-    ...(group[0] as DiameterReading),
-    diameter: meanOf(group),
-  }));
-  const squares = groups.map((group, i) => {
-    const mean = places[i]?.diameter ?? 0;
-    return group.reduce((sum, { diameter }) => sum + (diameter - mean) ** 2, 0);
+  const listed = readings.map((reading, index) => ({ ...reading, index }));
+  const groups = placesOf(listed);
+  if (groups.length === readings.length) return { places: readings };
+  const sound = new Set(oddRepeats(listed, TENTH / 2, FALSE_ALARM).left);
+  let [squares, degreesOfFreedom] = [0, 0];
+  const places = groups.map((group) => {
+    const agreeing = group.filter((reading) => sound.has(reading));
+    const diameter = meanOfPlace(agreeing.length > 0 ? agreeing : group);
+    for (const each of agreeing) squares += (each.diameter - diameter) ** 2;
+    degreesOfFreedom += Math.max(0, agreeing.length - 1);
+    const { station, angle } = group[0] as DiameterReading;
+    return { station, angle, diameter };
   });
-  const sum = squares.reduce((total, each) => total + each, 0);
-  return {
-    places,
-    repeats: { standardDeviation: Math.sqrt(sum / degreesOfFreedom) as Length, degreesOfFreedom },
-  };
+  if (degreesOfFreedom === 0) return { places };
+  const standardDeviation = Math.sqrt(squares / degreesOfFreedom) as Length;
+  return { places, repeats: { standardDeviation, degreesOfFreedom } };
 }
 
 /** How readings scatter that were taken again at the same places, if any were. The readings are for others to guard. */
 export const repeatsIn = (readings: readonly DiameterReading[]): Repeats | undefined =>
   atPlaces(readings.map((each) => ({ ...each, angle: inHalfTurn(each.angle) }))).repeats;
-
-/** The mean of readings of one place: from the first on, so that no digit of a large size is lost. */
-function meanOf(group: readonly DiameterReading[]): Length {
-  const first = group[0]?.diameter ?? 0;
-  const above = group.reduce((sum, { diameter }) => sum + (diameter - first), 0);
-  return (first + above / group.length) as Length;
-}

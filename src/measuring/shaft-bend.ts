@@ -11,9 +11,8 @@ import { type Angle, type Length, RebuildInputError } from '../quantities/index.
 import { largestOf } from '../quantities/internal.js';
 import { fitBow, fitKink, type OffAxis } from './bend-shapes.js';
 import { guardShown } from './harmonics.js';
-import { SAME_PLACE } from './readings.js';
+import { SAME_PLACE, TENTH } from './readings.js';
 import { type Runout, turnOf } from './runout.js';
-import { TENTH } from './shape.js';
 import { type DialReading, guardDial } from './trace.js';
 
 /** Dial readings around one station of a shaft. */

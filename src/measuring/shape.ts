@@ -1,7 +1,7 @@
 import { showIn, showLength, toleratedWear } from '../judging/internal.js';
 import { type Angle, degree, type Length, RebuildInputError } from '../quantities/index.js';
 import { largestOf, smallestOf } from '../quantities/internal.js';
-import { type DiameterReading, type Group, groupBy, SAME_PLACE } from './readings.js';
+import { type DiameterReading, type Group, groupBy, SAME_PLACE, TENTH } from './readings.js';
 import { atPlaces, type Repeats } from './repeats.js';
 
 /** The diameters of one ring around the part. */
@@ -54,8 +54,6 @@ export interface ShapeOptions {
   readonly resolution?: Length;
 }
 
-/** One tenth, 0.0001 in: what a micrometer with a vernier resolves. */
-export const TENTH = 2.54e-6 as Length;
 /** The shape that sound readings tell. Journals and bores are measured alike; only what wears where differs. */
 export function shapeOf(readings: readonly DiameterReading[], options: ShapeOptions): Shape {
   const { resolution: asked = TENTH } = options;

@@ -26,19 +26,19 @@ describe('readings that are taken again at the same place', () => {
   });
 
   it('tell how readings scatter: the deviations from the mean of each place, over readings less places', () => {
-    // By hand: 2.1246, 2.1248 deviate by 1 tenth each, 2.1240, 2.1240, 2.1243 by 1, 1 and 2 tenths:
-    // the squares are 2 and 6, the degrees of freedom 1 and 2, so the variance is 8/3 square tenths.
+    // By hand: 2.1246, 2.1248 deviate by 1 tenth each, 2.1239, 2.1240, 2.1241 by 1, 0 and 1 tenth:
+    // the squares are 2 and 2, the degrees of freedom 1 and 2, so the variance is 4/3 square tenths.
     const shape = journalShape([
       a,
       b,
       c,
       d,
       read(0.25, 0, 2.1248),
-      read(1.25, 90, 2.124),
-      read(1.25, 90, 2.1243),
+      read(1.25, 90, 2.1239),
+      read(1.25, 90, 2.1241),
     ]);
     expect(shape.repeats?.degreesOfFreedom).toBe(3);
-    expect(shape.repeats?.standardDeviation).toBeCloseTo(inch(0.0001) * Math.sqrt(8 / 3), 12);
+    expect(shape.repeats?.standardDeviation).toBeCloseTo(inch(0.0001) * Math.sqrt(4 / 3), 12);
   });
 
   it('say nothing of their scatter if there are none', () => {

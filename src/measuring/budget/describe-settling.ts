@@ -1,6 +1,7 @@
 import type { Finding, Wording } from '../../judging/index.js';
 import {
   comparisonTolerance,
+  guardBandOf,
   guardWording,
   say,
   sayClosely,
@@ -16,7 +17,7 @@ import {
   valueIn,
 } from '../../quantities/index.js';
 import type { Contributor } from './contributor.js';
-import { type Settling, whatSettles } from './settling.js';
+import { type Bettering, type Settling, whatSettles } from './settling.js';
 
 /**
  * Says what would settle an undecided finding, in words that follow it after a colon or a dash.
@@ -34,7 +35,7 @@ import { type Settling, whatSettles } from './settling.js';
  *   limits: { max: inch(3.002) }, basis: { kind: 'specified' }, uncertainty: inch(0.0003),
  * });
  * describeSettling(finding, { units: 'inch' });
- * // "settled by an uncertainty of 0.0001 in or less"
+ * // "settled by an uncertainty of 0.0001 in or less, if it reads the same again"
  * ```
  */
 export function describeSettling<D extends Dimension>(
@@ -58,35 +59,67 @@ export function saySettling<D extends Dimension>(
     case 'decided':
       return 'nothing is left to settle';
     case 'no reading':
-      return `no better reading settles it: ${reasonOf(settling, finding, units)}`;
+      return settling.why === 'at the limit' && settling.limit !== undefined
+        ? `it reads at the limit of ${say(settling.limit, dimension, units)}: read it finer, as the next reading may fall on either side`
+        : `no better reading settles it: ${reasonOf(settling, finding, units)}`;
     default: {
       const { better, moreReadings, uncertainty, limit } = settling;
+      const tooClose = sayTooClose(finding, units);
+      if (tooClose !== undefined) return tooClose;
       // What comparing leaves out of account is not printed.
       const slack = 3 * comparisonTolerance(dimension, [finding.value, limit]);
       const needed = sayNeeded(uncertainty + slack, finding, units);
       if (better === undefined) return needed;
-      if (moreReadings !== undefined) {
-        return `${needed}: ${moreReadings} more ${moreReadings === 1 ? 'reading' : 'readings'}`;
+      if (moreReadings !== undefined && moreReadings <= MOST_MORE) {
+        return `${needed}: the mean of ${moreReadings} more ${moreReadings === 1 ? 'reading' : 'readings'} of each size in it`;
       }
-      const from = sayClosely(better.from, dimension, units);
-      const none = `${needed}; no number of readings settles it`;
-      return better.to === undefined
-        ? `${none}, and to better the ${better.name} (${from}) alone is not enough`
-        : `${none}: better the ${better.name} (${from}) to ${sayAtMost(better.to, dimension, units)}`;
+      const no =
+        moreReadings === undefined
+          ? 'no number of readings settles it'
+          : `it takes ${moreReadings} more readings`;
+      return `${needed}; ${no}${sayBetter(better, dimension, units)}`;
     }
   }
 }
 
+/** More than this nobody takes of one size. */
+const MOST_MORE = 10;
+
+function sayBetter<D extends Dimension>(
+  { name, stated, ofAnotherDimension, from, to }: Bettering,
+  dimension: D,
+  units: UnitSystem,
+): string {
+  const sign = stated === 'half width' || stated === 'expanded uncertainty' ? '± ' : `${stated} `;
+  const now = ofAnotherDimension ? '' : ` (${sign}${sayClosely(from, dimension, units)})`;
+  if (to === undefined) return `, and to better the ${name}${now} alone is not enough`;
+  const then = ofAnotherDimension
+    ? `${Math.floor((1000 * to) / from) / 10} % of what it is`
+    : `${sign === '± ' ? sign : ''}${sayAtMost(to, dimension, units)}`;
+  return `: better the ${name}${now} to ${then}`;
+}
+
+/** What to say of limits that are closer together than readings tell apart. */
+function sayTooClose<D extends Dimension>(
+  finding: Finding<D>,
+  units: UnitSystem,
+): string | undefined {
+  const { limits, dimension, uncertainty = 0, verdict } = finding;
+  if (verdict !== 'undecided' || limits.min === undefined || limits.max === undefined)
+    return undefined;
+  const apart = limits.max - limits.min;
+  if (apart >= 2 * guardBandOf(finding)) return undefined;
+  return `limits ${sayClosely(apart, dimension, units)} apart cannot be judged by readings to ± ${sayClosely(uncertainty, dimension, units)}: measure it better`;
+}
+
 function reasonOf<D extends Dimension>(
-  { why, limit }: Extract<Settling<D>, { readonly outcome: 'no reading' }>,
+  { limit }: Extract<Settling<D>, { readonly outcome: 'no reading' }>,
   { rule, dimension }: Finding<D>,
   units: UnitSystem,
 ): string {
   if (limit === undefined) return 'only a service limit of this engine does';
-  const there = `the limit of ${say(limit, dimension, units)}`;
-  if (why === 'at the limit') return `the value is exactly at ${there}`;
   const band = typeof rule === 'object' ? sayClosely(rule.guardBand, dimension, units) : '';
-  return `the value lies within the guard band of ${band} at ${there}`;
+  return `the value lies within the guard band of ${band} at the limit of ${say(limit, dimension, units)}`;
 }
 
 /** How small the uncertainty must be, and how large it is now where both would read alike. */
@@ -96,10 +129,11 @@ function sayNeeded<D extends Dimension>(
   units: UnitSystem,
 ): string {
   const most = `settled by an uncertainty of ${sayAtMost(needed, dimension, units)} or less`;
+  const again = 'if it reads the same again';
   const now = sayClosely(uncertainty, dimension, units);
-  if (sayAtMost(needed, dimension, units) !== now) return most;
+  if (sayAtMost(needed, dimension, units) !== now) return `${most}, ${again}`;
   const unit: Unit<Dimension> = tradeUnit(dimension, units);
-  return `${most}, and it is ${format(uncertainty as Quantity<Dimension>, unit, unit.decimals + 2)} now`;
+  return `${most} (it is ${format(uncertainty as Quantity<Dimension>, unit, unit.decimals + 2)} now), ${again}`;
 }
 
 /** A distance that must not be exceeded: what is cut off is less than a tenth of it. */

@@ -10,14 +10,28 @@ import { type Dimension, type Quantity, RebuildInputError } from '../../quantiti
 import { type Contributor, contributionsOf, MOST_READINGS } from './contributor.js';
 import { combined } from './expanded-uncertainty.js';
 
-/** The contributor that adds most, and what to bring it down to. */
-export interface Bettering<D extends Dimension = Dimension> {
+/** The terms that a contributor is stated in. */
+export type StatedAs =
+  | 'standard deviation'
+  | 'standard error'
+  | 'half width'
+  | 'expanded uncertainty';
+
+/** The contributor that adds most, and what to bring it down to, both in the terms that it was stated in. */
+export interface Bettering {
   /** What it is called. */
   readonly name: string;
-  /** What it adds to the expanded uncertainty by itself, in the coherent SI unit of the dimension. */
-  readonly from: Quantity<D>;
-  /** To how much it must come down; absent if it is not enough to better this one alone, in the same unit. */
-  readonly to?: Quantity<D>;
+  /** What was stated of it, and what `from` and `to` are: half a width either way, for one. */
+  readonly stated: StatedAs;
+  /**
+   * Whether it is of another dimension than the finding, so that both are in its own coherent SI unit. A contributor
+   * with a sensitivity between 0.1 and 10 is taken to be of the same: that is a number, the 2 of two walls.
+   */
+  readonly ofAnotherDimension?: true;
+  /** What was stated, in the coherent SI unit of the dimension. */
+  readonly from: number;
+  /** Stated in its place, this decides; absent if it is not enough to better this one alone, in the same unit. */
+  readonly to?: number;
 }
 
 /** What would settle an undecided finding. */
@@ -28,8 +42,8 @@ export type Settling<D extends Dimension = Dimension> =
     }
   | {
       /**
-       * No better reading of the same value settles it. It is `at the limit`; it is `within a guard band` that its
-       * owner set; or it is decided against a limit that condemns no part: only `a limit of this engine` would do.
+       * No better reading of the same value settles it. It is `at the limit`, or nearer to it than a tenth of its
+       * uncertainty; it is `within a guard band` that its owner set; or it is decided against a limit that condemns no part: only `a limit of this engine` would do.
        */
       readonly outcome: 'no reading';
       /** Why. */
@@ -47,13 +61,13 @@ export type Settling<D extends Dimension = Dimension> =
       /** With a budget: how many more readings get there; absent if no number of them does. */
       readonly moreReadings?: number;
       /** With a budget: the contributor that adds most. */
-      readonly better?: Bettering<D>;
+      readonly better?: Bettering;
     };
 
 /**
  * What would settle an undecided finding: how small its uncertainty must be for this value, and, if its budget is given,
  * how many more readings or which better instrument would bring it there. The value is taken to stay as it
- * is; a better reading may well move it. A finding whose verdict is decided and whose grade is not is settled
+ * is; a better reading may well move it. What to better is given as it was stated, so that it can be stated anew. A finding whose verdict is decided and whose grade is not is settled
  * against its service limit.
  *
  * @param finding - what `judge` gave
@@ -90,7 +104,8 @@ export function whatSettles<D extends Dimension>(
   if (typeof rule === 'object') return { outcome: 'no reading', why: 'within a guard band', limit };
   const noise = comparisonTolerance(dimension, [value, limit]);
   const distance = Math.abs(value - limit);
-  if (distance <= 3 * noise) return { outcome: 'no reading', why: 'at the limit', limit };
+  if (distance <= 3 * noise || distance < AT_LIMIT * (uncertainty ?? 0) - noise)
+    return { outcome: 'no reading', why: 'at the limit', limit };
   // A value outside a limit must be so by more than the band, and by the tolerance of comparison besides.
   const room = isInside(finding, limit) ? distance : distance - 2 * noise;
   const share = shareOf(rule ?? 'full expanded uncertainty');
@@ -101,6 +116,9 @@ export function whatSettles<D extends Dimension>(
     ? { ...settled, ...waysTo(small + noise, budget) }
     : settled;
 }
+
+/** A value nearer to its limit than this share of its uncertainty may be on either side when it is read again. */
+const AT_LIMIT = 0.1;
 
 /** The limit that a value is too near to be judged by. */
 function limitInDoubt<D extends Dimension>(
@@ -154,11 +172,13 @@ function waysTo<D extends Dimension>(small: number, budget: readonly Contributor
     combined<D>(contributionsOf('budget', changed)).expanded <= small;
   const moreReadings = leastThat((more) => isSmall(budget.map((one) => withMore(one, more))));
   const contributions = contributionsOf('budget', budget);
-  const { shares, coverageFactor } = combined<D>(contributions);
+  const { shares } = combined<D>(contributions);
   const standards = contributions.map(({ standard }) => standard);
   const index = standards.indexOf(shares[0]?.standard as number);
-  const { name, standard } = contributions[index] as (typeof contributions)[number];
-  const from = coverageFactor * standard;
+  const largest = budget[index] as Contributor<D>;
+  const [stated, from] = statedOf(largest);
+  const { sensitivity = 1 } = largest;
+  const isSame = Math.abs(sensitivity) >= 0.1 && Math.abs(sensitivity) <= 10;
   const share = mostOf((part) => {
     const changed = contributions.map((one, i) =>
       i === index ? { ...one, standard: part * one.standard } : one,
@@ -168,11 +188,27 @@ function waysTo<D extends Dimension>(small: number, budget: readonly Contributor
   return {
     ...(moreReadings !== undefined && { moreReadings }),
     better: {
-      name,
-      from: from as Quantity<D>,
-      ...(share > 0 && { to: (share * from) as Quantity<D> }),
+      name: largest.name,
+      stated,
+      ...(!isSame && { ofAnotherDimension: true as const }),
+      from,
+      ...(share > 0 && { to: share * from }),
     },
   };
+}
+
+/** What a contributor states of itself, and how much that is. */
+function statedOf<D extends Dimension>(one: Contributor<D>): readonly [StatedAs, number] {
+  switch (one.kind) {
+    case 'readings':
+      return ['standard deviation', one.standardDeviation];
+    case 'standard error':
+      return ['standard error', one.standardError];
+    case 'normal':
+      return ['expanded uncertainty', one.expanded];
+    default:
+      return ['half width', one.halfWidth];
+  }
 }
 
 /** The mean of more readings. What is common was read before, and stays. */

@@ -58,7 +58,7 @@ describe('what settles an undecided finding', () => {
     fc.assert(
       fc.property(tenths, rules, (off, rule) => {
         const value = inch(3.002 + off / 10_000);
-        const settling = whatSettles(judged(value, { rule, uncertainty: inch(0.001) }));
+        const settling = whatSettles(judged(value, { rule, uncertainty: inch(0.0009) }));
         if (settling.outcome !== 'smaller uncertainty') throw new Error(settling.outcome);
         const { uncertainty } = settling;
         expect(judged(value, { rule, uncertainty }).verdict).toBe(off < 0 ? 'within' : 'above');
@@ -73,10 +73,10 @@ describe('what settles an undecided finding', () => {
     const [finding, budget] = withBudget(3.0019, [spread]);
     expect(whatSettles(finding, budget)).toMatchObject({ moreReadings: 2 });
     expect(said(3.00188, [spread])).toBe(
-      'settled by an uncertainty of 0.00012 in or less: 1 more reading',
+      'settled by an uncertainty of 0.00012 in or less, if it reads the same again: the mean of 1 more reading of each size in it',
     );
     expect(said(3.0019, [spread])).toBe(
-      'settled by an uncertainty of 0.0001 in or less: 2 more readings',
+      'settled by an uncertainty of 0.0001 in or less, if it reads the same again: the mean of 2 more readings of each size in it',
     );
   });
 
@@ -88,18 +88,18 @@ describe('what settles an undecided finding', () => {
     expect(settling).not.toHaveProperty('moreReadings');
     if (settling.outcome !== 'smaller uncertainty' || !settling.better) throw new Error();
     expect(settling.better.name).toBe('bore gauge');
-    expect(settling.better.from).toBeCloseTo(inch((2 * 0.0002) / Math.sqrt(3)), 9);
-    // √(0.0002² - 0.000141²) = 0.000141 in.
-    expect(settling.better.to).toBeCloseTo(inch(0.000141), 7);
+    expect(settling.better).toMatchObject({ stated: 'half width', from: inch(0.0002) });
+    // √(0.0002² - 0.000141²) = 0.000141 in, which is 2 / √3 of the half width: 0.000122 in.
+    expect(settling.better.to).toBeCloseTo(inch(0.0001225), 8);
     expect(said(3.0018, budget)).toBe(
-      'settled by an uncertainty of 0.0002 in or less; no number of readings settles it: better the bore gauge (0.00023 in) to 0.00014 in',
+      'settled by an uncertainty of 0.0002 in or less, if it reads the same again; no number of readings settles it: better the bore gauge (± 0.0002 in) to ± 0.00012 in',
     );
   });
 
   it('is more than one better instrument, where two are too coarse', () => {
     const budget = [zero('bore gauge', 0.0002), zero('micrometer', 0.0001)];
     expect(said(3.0019, budget)).toBe(
-      'settled by an uncertainty of 0.0001 in or less; no number of readings settles it, and to better the bore gauge (0.00023 in) alone is not enough',
+      'settled by an uncertainty of 0.0001 in or less, if it reads the same again; no number of readings settles it, and to better the bore gauge (± 0.0002 in) alone is not enough',
     );
   });
 
@@ -144,7 +144,89 @@ describe('what settles an undecided finding', () => {
       limit: inch(3.002),
     });
     expect(describeSettling(finding, { units: 'inch' })).toBe(
-      'no better reading settles it: the value is exactly at the limit of 3.0020 in',
+      'it reads at the limit of 3.0020 in: read it finer, as the next reading may fall on either side',
+    );
+  });
+
+  it('is no finer uncertainty for a value that is nearer to its limit than a tenth of it', () => {
+    const near = (off: number) => judged(inch(3.002 + off), { uncertainty: inch(0.0002) });
+    expect(whatSettles(near(0.000019))).toMatchObject({ why: 'at the limit' });
+    expect(whatSettles(near(-0.000019))).toMatchObject({ why: 'at the limit' });
+    expect(whatSettles(near(0.000022)).outcome).toBe('smaller uncertainty');
+    expect(describeSettling(near(0.000001), { units: 'inch' })).toBe(
+      'it reads at the limit of 3.0020 in: read it finer, as the next reading may fall on either side',
+    );
+  });
+
+  it('is no number of readings that nobody takes', () => {
+    // 2 · 0.0001 / √n is at most 0.00005 for 16 readings, 14 more; 0.0001 · 0.00005 / 0.000141 = 0.000035.
+    expect(said(3.00195, [spread])).toBe(
+      'settled by an uncertainty of 0.00005 in or less, if it reads the same again; it takes 14 more readings: better the repeatability (standard deviation 0.0001 in) to 0.000035 in',
+    );
+  });
+
+  it('is a better measurement where the limits are closer together than it can tell apart', () => {
+    const finding = judged(inch(3.0021), {
+      limits: { min: inch(3.002), max: inch(3.0022) },
+      uncertainty: inch(0.0003),
+    });
+    expect(describeSettling(finding, { units: 'inch' })).toBe(
+      'limits 0.0002 in apart cannot be judged by readings to ± 0.0003 in: measure it better',
+    );
+  });
+
+  it('is what to better in the terms that it was stated in: entered in its place, it decides', () => {
+    const sensitivities = fc.constantFrom(undefined, 1, -1, 2, Math.SQRT2, 1e-6);
+    fc.assert(
+      fc.property(
+        fc.constantFrom(
+          'rectangular',
+          'triangular',
+          'arcsine',
+          'normal',
+          'standard error',
+          'readings',
+        ),
+        sensitivities,
+        fc.integer({ min: 15, max: 60 }),
+        fc.boolean(),
+        (kind, sensitivity, off, isAbove) => {
+          const own = (amount: number): Contributor => {
+            const common = { name: 'gauge', ...(sensitivity !== undefined && { sensitivity }) };
+            const made = {
+              rectangular: { halfWidth: amount },
+              triangular: { halfWidth: amount },
+              arcsine: { halfWidth: amount },
+              normal: { expanded: amount, coverageFactor: 3 },
+              'standard error': { standardError: amount },
+              readings: {
+                standardDeviation: amount,
+                readings: 2,
+                degreesOfFreedom: 1e9,
+                common: true,
+              },
+            }[kind];
+            return { ...common, kind, ...made } as unknown as Contributor;
+          };
+          const budgetWith = (amount: number) => [own(amount), zero('small', 0.00001)];
+          const verdict = (amount: number) =>
+            withBudget(3.002 + (isAbove ? off : -off) / 1e6, budgetWith(amount))[0].verdict;
+          const stated = inch(0.0003) / Math.abs(sensitivity ?? 1);
+          const [finding, budget] = withBudget(
+            3.002 + (isAbove ? off : -off) / 1e6,
+            budgetWith(stated),
+          );
+          const settling = whatSettles(finding, budget);
+          if (settling.outcome !== 'smaller uncertainty') return;
+          const { from, to = 0, ofAnotherDimension } = settling.better ?? {};
+          expect(from).toBe(stated);
+          expect(ofAnotherDimension).toBe(sensitivity === 1e-6 ? true : undefined);
+          expect(to).toBeGreaterThan(0);
+          expect(verdict(to)).toBe(isAbove ? 'above' : 'within');
+          expect(verdict(1.05 * to)).toBe('undecided');
+        },
+      ),
+      { numRuns: 60 },
     );
   });
 
@@ -199,12 +281,21 @@ describe('what settles an undecided finding', () => {
   });
 
   it('never prints a larger uncertainty than settles it', () => {
-    const said = (value: number) =>
-      describeSettling(judged(mm(value), { limits: { max: mm(50) }, uncertainty: mm(1) }), {
-        units: 'metric',
-      });
-    expect(said(49.9971)).toBe('settled by an uncertainty of 0.0029 mm or less');
-    expect(said(49.99638)).toBe('settled by an uncertainty of 0.0036 mm or less');
-    expect(said(49.9)).toBe('settled by an uncertainty of 0.100 mm or less');
+    const said = (value: number, uncertainty: number) =>
+      describeSettling(
+        judged(mm(value), { limits: { max: mm(50) }, uncertainty: mm(uncertainty) }),
+        {
+          units: 'metric',
+        },
+      );
+    expect(said(49.9971, 0.02)).toBe(
+      'settled by an uncertainty of 0.0029 mm or less, if it reads the same again',
+    );
+    expect(said(49.99638, 0.02)).toBe(
+      'settled by an uncertainty of 0.0036 mm or less, if it reads the same again',
+    );
+    expect(said(49.9, 0.5)).toBe(
+      'settled by an uncertainty of 0.100 mm or less, if it reads the same again',
+    );
   });
 });
