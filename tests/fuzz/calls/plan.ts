@@ -1,4 +1,4 @@
-import { second } from 'crankwright';
+import { inch, second } from 'crankwright';
 import { buildSheet } from 'crankwright/build-sheet';
 import { planBuilds, planReport } from 'crankwright/planning';
 import { describePart, readShed, triage, triageReport } from 'crankwright/shed';
@@ -66,6 +66,11 @@ const single = readShed({
   // 1.7507 - 2 * 0.0621 - 1.6248 leaves 0.0017 in.
   shells: [{ name: 'shells', fits: 'rods', undersize: 'standard', wall: '0.0621 in', pairs: 1 }],
 });
+const tenth = { within: inch(0.0001) };
+const measured = {
+  ...single,
+  instruments: { micrometer: tenth, boreGauge: tenth, wallGauge: tenth },
+};
 const cap = { amount: 100, currency: 'EUR' };
 
 export const planCalls = {
@@ -75,6 +80,7 @@ export const planCalls = {
     sound: [
       [single],
       [single, { atMost: 1, buying: false, mostPerEngine: cap, mustBuild: ['block'] }],
+      [measured, { holdsWith: 0.9 }],
       [single, { reserved: ['rod'], timeLimit: second(60), onProgress: () => {} }],
     ],
     provoked: {
@@ -84,6 +90,11 @@ export const planCalls = {
       'a name is not in the shed': refused('options.reserved[0]', single, {
         reserved: ['head'],
       }),
+      'a chance is asked for and the shed does not describe its instruments': refused(
+        'options.holdsWith',
+        single,
+        { holdsWith: 0.95 },
+      ),
     },
   }),
   triage: calls(triage, {
