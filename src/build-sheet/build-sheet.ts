@@ -11,8 +11,8 @@ import {
 import type { Plan } from '../planning/index.js';
 import {
   BEFORE_MONEY,
-  describeNear,
   describeNextEngine,
+  describeOnceMore,
   isCountProven,
   isNoneAsked,
   isPlanProven,
@@ -117,14 +117,11 @@ function testsBefore(builds: Plan['builds']): readonly Block[] {
   return once.length === 0 ? [] : [heading(2, 'Test first'), checks(once)];
 }
 
-/** The clearances to measure once more before anything is bought. */
-function measureOnceMore({ near }: Plan, units: UnitSystem): readonly Block[] {
-  if (near.length === 0) return [];
-  return [
-    heading(2, 'Measure once more'),
-    paragraph(BEFORE_MONEY),
-    checks(near.map((each) => describeNear(each, { units }))),
-  ];
+/** What to measure once more before anything is bought. */
+function measureOnceMore(plan: Plan, units: UnitSystem): readonly Block[] {
+  const all = describeOnceMore(plan, { units });
+  if (all.length === 0) return [];
+  return [heading(2, 'Measure once more'), paragraph(BEFORE_MONEY), checks(all)];
 }
 
 function noEngine(plan: Plan): string {

@@ -1,29 +1,40 @@
 import { describe, type Wording } from '../judging/index.js';
 import { section, wrap } from '../pages/index.js';
 import { INSTRUMENT_WORDS } from '../reading/index.js';
+import { describeAgain } from '../shed/internal.js';
 import { judgedOf } from './clearances.js';
 import type { NearClearance, Plan } from './plan-types.js';
 import { sayCost } from './say-cost.js';
 
 /** What to measure once more before money is spent, with what rests on it; nothing if nothing is near a limit. */
-export function measureOnceMore({ near }: Plan, wording: Wording): readonly string[] {
-  if (near.length === 0) return [];
+export function measureOnceMore(plan: Plan, wording: Wording): readonly string[] {
+  const all = describeOnceMore(plan, wording);
+  if (all.length === 0) return [];
   return [
     section('MEASURE ONCE MORE', [
       ...wrap(BEFORE_MONEY, 0),
-      ...near.flatMap((each, i) =>
-        wrap(`${String(i + 1).padStart(2)}. [ ] ${describeNear(each, wording)}`, 8),
-      ),
+      ...all.flatMap((each, i) => wrap(`${String(i + 1).padStart(2)}. [ ] ${each}`, 8)),
     ]),
   ];
 }
 
+/** Each thing to measure once more: the clearances, then the parts. */
+export const describeOnceMore = (
+  { near, measureAgain }: Plan,
+  wording: Wording,
+): readonly string[] => [
+  ...near.map((each) => describeNear(each, wording)),
+  ...measureAgain.flatMap(({ name, because }) =>
+    because.map((reason) => `${name}: ${describeAgain(reason, wording)}.`),
+  ),
+];
+
 /** Why to measure again, and what to do with the readings. */
 export const BEFORE_MONEY =
-  'These clearances are nearer a limit than they are safely known. Measure them once more before you spend money, those that most rests on first. Put the new readings in the shed file and plan again.';
+  'These are nearer a limit than they are safely known. Measure them once more before you spend money, those that most rests on first. Put the new readings in the shed file and plan again.';
 
 /** `engine block A, rod 1: oil clearance …; holds with a chance of 0.94; 342.50 EUR at stake. Measure …`. */
-export function describeNear(
+function describeNear(
   { engine, of, place, finding, holds, atStake, measure, instead }: NearClearance,
   wording: Wording,
 ): string {

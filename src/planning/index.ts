@@ -17,6 +17,7 @@ export type {
   BuildPart,
   BuildTest,
   Cost,
+  MeasureAgain,
   NearClearance,
   Plan,
   PlanStage,

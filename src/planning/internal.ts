@@ -1,6 +1,6 @@
 // What the other rooms use of this one; users never see it.
 export { describePartOf, limitsNumber, spanNumber, stackOf } from './describe-build.js';
 export { describeNextEngine } from './describe-lacks.js';
-export { BEFORE_MONEY, describeNear } from './describe-near.js';
+export { BEFORE_MONEY, describeOnceMore } from './describe-near.js';
 export { isCountProven, isNoneAsked, isPlanProven } from './describe-proof.js';
 export { sayCost } from './say-cost.js';

@@ -1,5 +1,5 @@
 import type { Disposition, Part, Shed, Testable, TriagedPart } from '../shed/index.js';
-import { CRACK_TESTED, dispositionsOf, SECTIONS, undecidedUntil } from '../shed/internal.js';
+import { CRACK_TESTED, SECTIONS, undecidedUntil } from '../shed/internal.js';
 import type { LeftOver } from './left-over-types.js';
 import { costOf, inThousandths } from './money.js';
 import type { Build, BuildJob, Cost, Purchase, ShopOrder } from './plan-types.js';
@@ -39,11 +39,11 @@ export function shoppingOf(
 /** The parts of the shed that no engine takes, and why. */
 export function leftOverOf(
   shed: Shed,
+  parts: readonly TriagedPart[],
   reserved: readonly string[],
   builds: readonly Build[],
 ): readonly LeftOver[] {
-  const past = dispositionsOf(shed);
-  return past.flatMap((part): LeftOver[] => {
+  return parts.flatMap((part): LeftOver[] => {
     const { section, name, count, disposition } = part;
     const left = count - usedOf(name, builds);
     if (left <= 0) return [];

@@ -2,8 +2,10 @@ import { guardLayout } from '../judging/internal.js';
 import type { Length } from '../quantities/index.js';
 import { smallestOf } from '../quantities/internal.js';
 import type { Shed } from '../shed/index.js';
+import { dispositionsOf } from '../shed/internal.js';
 import { shedLayout } from '../shed/layouts.js';
 import { affordable, dearestEngine } from './affordable.js';
+import { againIn } from './again-in.js';
 import { bestBuilds } from './best-builds.js';
 import { buildOf } from './builds.js';
 import { judgedOf } from './clearances.js';
@@ -84,7 +86,8 @@ function planWith(shed: Shed, request: PlanRequest, solver: Solver): Plan {
   const judged = { accuracy, bandOf: brief.fits.bandOf, least };
   const builds = assemblies.map((assembly) => buildOf(assembly, shed, judged, currency));
   const margin = smallestMargin(builds, holdsWith);
-  const leftOver = leftOverOf(shed, request.reserved, builds);
+  const parts = dispositionsOf(shed);
+  const leftOver = leftOverOf(shed, parts, request.reserved, builds);
   const engines = builds.length + 1;
   const next =
     proof.kind === 'optimal' && engines <= (request.atMost ?? Infinity)
@@ -100,6 +103,7 @@ function planWith(shed: Shed, request: PlanRequest, solver: Solver): Plan {
     ...(margin !== undefined && { smallestMargin: margin }),
     ...(holdsWith !== undefined && { holdsWith }),
     ...howItHolds(shed, builds, leftOver, accuracy),
+    measureAgain: againIn(builds, parts),
     proof: proven(proof, builds.length, margin, typeof next === 'string' ? next : undefined),
     orders: ordersOf(builds, currency),
     shopping: shoppingOf(shed, builds, currency),

@@ -1,7 +1,7 @@
 import type { BasedLimits, Finding, Span } from '../judging/index.js';
 import type { Length, Ratio, UnitSystem } from '../quantities/index.js';
 import type { EngineKind, InstrumentName } from '../reading/index.js';
-import type { Job, NeededTest, Section } from '../shed/index.js';
+import type { AgainReason, Job, NeededTest, Section } from '../shed/index.js';
 import type { LeftOver, NextEngine } from './left-over-types.js';
 
 /** The stages of a search: each is proven before the next one begins. */
@@ -30,6 +30,8 @@ export interface Plan {
   readonly allHold?: Ratio;
   /** The clearances to measure once more before money is spent: first those that can change most. */
   readonly near: readonly NearClearance[];
+  /** What to measure again of the parts it takes, as their readings are too near a limit to tell. */
+  readonly measureAgain: readonly MeasureAgain[];
   /** The instruments that its clearances are read with and that the shed does not describe. What they add is not counted. */
   readonly notDescribed: readonly InstrumentName[];
   /** What is proven about it. */
@@ -64,6 +66,16 @@ export interface NearClearance {
   readonly measure: readonly string[];
   /** The name of a spare with which it would not be near, if there is one in the shed. */
   readonly instead?: string;
+}
+
+/** A part of a plan that is to be measured again. */
+export interface MeasureAgain {
+  /** Its section of the shed. */
+  readonly section: Section;
+  /** Its name. */
+  readonly name: string;
+  /** What to measure again, and why. */
+  readonly because: readonly AgainReason[];
 }
 
 /** An amount of money. */

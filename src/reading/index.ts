@@ -14,6 +14,7 @@ export {
   type WarmthOfBench,
 } from './bench.js';
 export { benchFields } from './bench-fields.js';
+export { bestEstimate } from './best-estimate.js';
 export { boreRequest } from './bore-request.js';
 export {
   budgetOf,

@@ -53,7 +53,14 @@ export type {
 export { describePart, triageReport } from './triage/describe-triage.js';
 export type { NeededTest } from './triage/needed-test.js';
 export { triage } from './triage/triage.js';
-export type { Disposition, Job, Triage, TriagedPart, TriageReason } from './triage/triage-types.js';
+export type {
+  AgainReason,
+  Disposition,
+  Job,
+  Triage,
+  TriagedPart,
+  TriageReason,
+} from './triage/triage-types.js';
 export type { Trouble } from './triage/troubles.js';
 export type { Until } from './triage/until.js';
 export type { Work } from './works.js';

@@ -2,8 +2,10 @@
 export { named, partWord, wordFor } from './section-words.js';
 export { SECTIONS } from './sections.js';
 export { cautionsFor } from './triage/cautions.js';
+export { describeAgain } from './triage/describe-again.js';
 export { describeJob } from './triage/describe-job.js';
 export { describeTest } from './triage/describe-tests.js';
+export { saysAgain } from './triage/measure-again.js';
 export { ofPart } from './triage/of-part.js';
 export { readyBlock } from './triage/ready-block.js';
 export { readyCrankshaft } from './triage/ready-crankshaft.js';

@@ -7,6 +7,10 @@ import { diameterReadingLayout, oddReadingLayout } from '../measuring/layouts.js
 import { engineKindLayout, happeningLayout, instrumentsOfBenchLayout, priceLayout, warmthOfBenchLayout } from '../reading/layouts.js';
 
 export const troubleLayout = { fields: { what: { oneOf: ['broken piston', 'seized bearing', 'seized piston', 'spun shells', 'thrown rod'] }, part: 'string', 'from?': 'string' } } satisfies Layout;
+export const againReasonLayout = { by: 'kind', variants: [
+  { fields: { kind: { oneOf: ['measure again'] }, finding: findingLengthLayout } },
+  { fields: { kind: { oneOf: ['measure sizes again'] }, of: { oneOf: ['bores', 'mains', 'rods'] }, places: { list: 'string' }, 'step?': 'number' } },
+] } satisfies Layout;
 export const faultLayout = { oneOf: ['bent', 'cracked', 'frost-cracked', 'overheated', 'pitted', 'scored', 'spun'] } satisfies Layout;
 export const untilLayout = { oneOf: ['it is known which bearing seized', 'it is measured better', 'it is straightened and measured', 'the odd reading is taken again'] } satisfies Layout;
 export const machiningOfferLayout = { fields: { work: { oneOf: ['bore', 'crack test', 'grind main journals', 'grind rod journals', 'pressure test', 'recut seats', 'reface valves', 'resize housings', 'skim head', 'sleeve', 'stitch', 'straighten', 'weld'] }, shop: 'string', price: priceLayout } } satisfies Layout;
@@ -56,6 +60,7 @@ export const triageReasonLayout = { by: 'kind', variants: [
   { fields: { kind: { oneOf: ['bores'] }, plan: borePlanLayout } },
   { fields: { kind: { oneOf: ['housing'] }, place: 'string', 'finding?': findingLengthLayout } },
   { fields: { kind: { oneOf: ['measure again'] }, finding: findingLengthLayout } },
+  { fields: { kind: { oneOf: ['measure sizes again'] }, of: { oneOf: ['bores', 'mains', 'rods'] }, places: { list: 'string' }, 'step?': 'number' } },
   { fields: { kind: { oneOf: ['face'] }, finding: findingLengthLayout } },
   { fields: { kind: { oneOf: ['margin'] }, finding: findingLengthLayout } },
   { fields: { kind: { oneOf: ['no shop'] }, work: { oneOf: ['bore', 'crack test', 'grind main journals', 'grind rod journals', 'pressure test', 'recut seats', 'reface valves', 'resize housings', 'skim head', 'sleeve', 'stitch', 'straighten', 'weld'] } } },

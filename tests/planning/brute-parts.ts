@@ -14,7 +14,6 @@ import type { StatedLimits } from '../../src/reading/stated-limits.js';
 import type { BlockPart, CrankshaftPart, JournalPlace, Shed } from '../../src/shed/shed.js';
 import type { Work } from '../../src/shed/works.js';
 import { repairsOf, surfaceFaults, testsOf } from './brute-faults.js';
-import { offBy } from './brute-guard.js';
 import { resizing } from './brute-rods.js';
 import { type Bin, mendCost, taking, testsCost, workCost, worksCost } from './brute-stock.js';
 import type { Way } from './brute-ways.js';
@@ -45,16 +44,9 @@ const limitsOf = (stated: StatedLimits<'length'>): OwnLimits<'length'> => {
   return { limits };
 };
 
-/** The limits of a shape, and what is not known of it and of the size; a shape is the difference of two readings. */
-const judgedBy = (off: number, stated: StatedLimits<'length'> | undefined) => ({
-  ...((stated || off > 0) && {
-    shape: {
-      ...(stated && limitsOf(stated)),
-      ...(off > 0 && { uncertainty: (Math.SQRT2 * off) as Length }),
-    },
-  }),
-  ...(off > 0 && { sizeUncertainty: off as Length }),
-});
+/** The limits of a shape: how well it is known does not count, as work goes by the best estimate. */
+const judgedBy = (stated: StatedLimits<'length'> | undefined) =>
+  stated ? { shape: limitsOf(stated) } : {};
 
 const withStandard = (steps: readonly Length[]): readonly Length[] => [
   0 as Length,
@@ -95,7 +87,7 @@ export function blockWays(shed: Shed, bin: Bin<BlockPart>, history: Shed): reado
       steps: withStandard(steps),
       cylinders,
       pistonsAtHand: [step],
-      ...judgedBy(offBy(shed, 'boreGauge'), shape),
+      ...judgedBy(shape),
     });
     if (plan.outcome === 'none') return [];
     const count = (work: string) => plan.cylinders.filter((each) => each.work === work).length;
@@ -175,7 +167,7 @@ function journalWays(
       steps: withStandard(steps),
       journals,
       shellsAtHand: [step],
-      ...judgedBy(offBy(shed, 'micrometer'), shape),
+      ...judgedBy(shape),
     });
     if (plan.outcome === 'none') return [];
     const ground = plan.journals.filter((each) => each.work === 'grind').length;

@@ -190,6 +190,7 @@ export const twoEngines: Plan = {
   cost: eur(205.5),
   smallestMargin: inch(0.0003),
   near: [],
+  measureAgain: [],
   notDescribed: ['boreGauge', 'wallGauge', 'micrometer', 'depthGauge'],
   proof: { kind: 'optimal' },
   orders: [
@@ -222,6 +223,7 @@ export const noEngine: Plan = {
   builds: [],
   cost: { amount: 0 },
   near: [],
+  measureAgain: [],
   notDescribed: [],
   proof: { kind: 'optimal' },
   orders: [],

@@ -9,6 +9,7 @@ import type { PartTest } from '../history.js';
 import { wordFor } from '../section-words.js';
 import type { Section } from '../sections.js';
 import { SCRAP_ROD } from '../sources.js';
+import { describeAgain } from './describe-again.js';
 import { doing, need } from './describe-job.js';
 import { MENDS } from './tests.js';
 import type { TriagedPart, TriageReason } from './triage-types.js';
@@ -54,9 +55,8 @@ export function describeReason(
     case 'housing':
       return [describeHousing(reason, part, wording)];
     case 'measure again':
-      return [
-        `measure it again before anything is spent on it: ${describe(reason.finding, wording)}`,
-      ];
+    case 'measure sizes again':
+      return [describeAgain(reason, wording)];
     case 'face':
       return [describe(reason.finding, wording)];
     case 'no shop':

@@ -9,6 +9,7 @@ import { cautionsFor } from './cautions.js';
 import { describeDoing, describeJob } from './describe-job.js';
 import { describeReason, obstacle } from './describe-reason.js';
 import { condition, describeTest, isTestedFirst } from './describe-tests.js';
+import { saysAgain } from './measure-again.js';
 import { type TestedPart, testFirst } from './test-first.js';
 import type { Disposition, Triage, TriagedPart } from './triage-types.js';
 import { undecidedUntil } from './until.js';
@@ -59,16 +60,17 @@ function headline(part: TriagedPart, wording: Wording): string {
   const { name, from, count, disposition, jobs, tests, because } = part;
   const who = `${named(name, count)}${from === undefined ? '' : `, from ${from}`}`;
   const first = isTestedFirst(tests);
+  const isFirm = !because.some(saysAgain);
   const once = first ? ', once it is crack-tested' : '';
   switch (disposition) {
     case 'use as it is':
-      return `${who}: use as it is${once}`;
+      return `${who}: use as it is${once}${isFirm ? '' : ', if it measures up again'}`;
     case 'machine':
-      return `${who}: machine${once}: ${jobs.map((job) => describeJob(job, wording)).join('; ')}`;
+      return `${who}: machine${once}${isFirm ? '' : ', if it measures so again'}: ${jobs.map((job) => describeJob(job, wording)).join('; ')}`;
     case 'use after': {
       const repairs = jobs.map((job) => describeDoing(job, wording));
       const all = first ? ['crack-testing it', ...repairs] : repairs;
-      return `${who}: use after ${all.join('; then ')}${condition(tests)}`;
+      return `${who}: use after ${all.join('; then ')}${condition(tests)}${isFirm ? '' : ', if it measures so again'}`;
     }
     case 'undecided':
       return `${who}: undecided until ${undecidedUntil(part)}`;
@@ -143,23 +145,36 @@ const DISPOSITIONS: readonly Disposition[] = [
   'scrap',
 ];
 
-/** How many parts of every section have each disposition. */
+/** How many parts of every section have each disposition, and how many to use or to work on are to be measured again. */
 function tally(parts: readonly TriagedPart[]): readonly string[] {
   const sections = SECTIONS.filter((each) => parts.some((part) => part.section === each));
-  return columns(
-    ['', ...DISPOSITIONS],
-    sections.map((each) => [
-      wordFor(each, 2),
-      ...DISPOSITIONS.map((disposition) =>
-        String(
-          parts
-            .filter((part) => part.section === each && part.disposition === disposition)
-            .reduce((sum, { count }) => sum + count, 0),
-        ),
-      ),
-    ]),
-  );
+  const counts = (test: (part: TriagedPart) => boolean) => (each: Section) =>
+    String(
+      parts
+        .filter((part) => part.section === each && test(part))
+        .reduce((sum, { count }) => sum + count, 0),
+    );
+  const again = parts.some(isToMeasureAgain);
+  const cells = [
+    ...DISPOSITIONS.map((disposition) => counts((part) => part.disposition === disposition)),
+    ...(again ? [counts(isToMeasureAgain)] : []),
+  ];
+  return [
+    ...columns(
+      ['', ...DISPOSITIONS, ...(again ? ['again'] : [])],
+      sections.map((each) => [wordFor(each, 2), ...cells.map((cell) => cell(each))]),
+    ),
+    ...(again ? wrap(AGAIN, 0) : []),
+  ];
 }
+
+const AGAIN =
+  '"again" counts those to use, to machine or to repair that are to be measured again first.';
+
+const isToMeasureAgain = ({ disposition, because }: TriagedPart): boolean =>
+  IN_USE.includes(disposition) && because.some(saysAgain);
+
+const IN_USE: readonly Disposition[] = ['use as it is', 'machine', 'use after'];
 
 /** The tests of all parts but spares. */
 const testsOf = (parts: readonly TriagedPart[]): readonly TestedPart[] =>

@@ -1,18 +1,33 @@
-import { type BoreRequest, borePlan, oversizeSteps } from '../../cylinders/index.js';
+import {
+  type BorePlan,
+  type BoreRequest,
+  borePlan,
+  oversizeSteps,
+  type ServedBorePlan,
+} from '../../cylinders/index.js';
+import { boreShapeLimits } from '../../cylinders/internal.js';
 import type { Span } from '../../judging/index.js';
 import { type Names, namedFrom } from '../../judging/internal.js';
 import { boreShape } from '../../measuring/index.js';
-import { asOthersSay, oddInBore, repeatsIn, withStandard } from '../../measuring/internal.js';
+import {
+  asOthersSay,
+  judgeShape,
+  oddInBore,
+  repeatsIn,
+  withStandard,
+} from '../../measuring/internal.js';
 import type { Length, UnitSystem } from '../../quantities/index.js';
 import {
   type Accuracy,
   accuracyOf,
   type BoreKind,
+  bestEstimate,
   boreRequest,
   readingsAt20C,
   readWith,
 } from '../../reading/index.js';
 import type { BlockPart, BorePlace } from '../shed.js';
+import { measureAgain } from './measure-again.js';
 import { mended } from './mended.js';
 import { readyHousings } from './ready-housings.js';
 import { faultsOn, type SeenFaults, seenFaults } from './seen-faults.js';
@@ -42,19 +57,23 @@ export function readyBlock(part: BlockPart, shop: Shop): Readiness<ReadyBlock> {
     () =>
       readyHousings(places, engine.mainHousing, seen.works.includes('resize housings'), accuracy),
   );
-  const { smallest, bores, misread } = namedFrom(
+  const { smallest, again, bores, misread } = namedFrom(
     () => boreNames(part.bores),
     () => {
       const read = part.bores.map((place, i) => likely(place, i, accuracy));
-      const request = requestFor(
-        read.map(({ place }) => place),
-        engine.bores,
-        seen,
-        units,
-        accuracy,
-      );
+      const requestBy = (how: Accuracy) =>
+        requestFor(
+          read.map(({ place }) => place),
+          engine.bores,
+          seen,
+          units,
+          how,
+        );
+      const request = requestBy(bestEstimate(accuracy));
+      const plan = borePlan(request);
       return {
-        smallest: borePlan(request),
+        smallest: plan,
+        again: againIn(plan, requestBy(accuracy)),
         bores: waysOf(request),
         misread: read.flatMap((each) => each.misread),
       };
@@ -62,7 +81,7 @@ export function readyBlock(part: BlockPart, shop: Shop): Readiness<ReadyBlock> {
   );
   const because = [
     ...seen.because,
-    ...(misread.length > 0 ? misread : [{ kind: 'bores', plan: smallest } as const]),
+    ...(misread.length > 0 ? misread : [{ kind: 'bores', plan: smallest } as const, ...again]),
     ...housings.because,
   ];
   const { findings } = housings;
@@ -140,6 +159,32 @@ function boreNames(bores: readonly BorePlace[]): Names {
     'shape.limits': 'engine.bores.shape',
     ...Object.fromEntries(each),
   };
+}
+
+/** What of the bores is to be measured again, as the plan by best estimates hangs on it. */
+function againIn(best: BorePlan, request: BoreRequest): readonly TriageReason[] {
+  const known = borePlan(request);
+  if (best.outcome === 'none' || known.outcome === 'none') return [];
+  const { inDoubt, nearly } = known;
+  const { shape = {}, standard, stroke } = request;
+  const allowed = boreShapeLimits({ outOfRound: shape, taper: shape }, standard.min, stroke, {
+    outOfRound: 'shape',
+    taper: 'shape',
+  });
+  const decided = ({ outcome, oversize, cylinders }: ServedBorePlan) =>
+    JSON.stringify([outcome, oversize, cylinders.map(({ work }) => work)]);
+  return measureAgain({
+    of: 'bores',
+    places: request.cylinders.map((cylinder, i) => ({
+      name: cylinder.name,
+      findings: judgeShape(cylinder, allowed.outOfRound, allowed.taper),
+      isLeft: best.cylinders[i]?.work === 'use as it is',
+    })),
+    doubts: inDoubt?.cylinders ?? [],
+    nearly: nearly?.cylinders ?? [],
+    step: nearly?.oversize ?? inDoubt?.oversize,
+    differs: decided(known) !== decided(best),
+  });
 }
 
 /** The work on the bores for every step that serves. */

@@ -74,6 +74,12 @@ export interface Job {
   readonly to?: Span<Length>;
 }
 
+/** A reason to measure a part again, as its readings do not tell what the work on it hangs on. */
+export type AgainReason = Extract<
+  TriageReason,
+  { readonly kind: 'measure again' | 'measure sizes again' }
+>;
+
 /** One reason for a disposition, by its `kind`. */
 export type TriageReason =
   | {
@@ -161,6 +167,16 @@ export type TriageReason =
       readonly kind: 'measure again';
       /** The size against the limit. */
       readonly finding: Finding<'length'>;
+    }
+  | {
+      /** Sizes of journals or bores are nearer to a bound than they are measured to, and the work hangs on it. */
+      readonly kind: 'measure sizes again';
+      /** Which kind. */
+      readonly of: 'rods' | 'mains' | 'bores';
+      /** Which ones. */
+      readonly places: readonly string[];
+      /** The step that the doubt is about, if it is about one [m]. */
+      readonly step?: Length;
     }
   | {
       /** The face of a head is not flat enough. */
