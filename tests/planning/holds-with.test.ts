@@ -299,7 +299,8 @@ describe('what a plan wants measured once more', () => {
 
 describe('pistons that were read warm', () => {
   const warm = (at: number): Partial<Shed> => ({
-    warmth: { parts: (293.15 + at) as never, pistons: 'cast piston alloy' },
+    // Bores of steel grow with the steel of the gauge.
+    warmth: { parts: (293.15 + at) as never, pistons: 'cast piston alloy', bores: 'steel' },
   });
   const grown = (size: number, at: number) => {
     const temperature = (293.15 + at) as never;
@@ -315,7 +316,7 @@ describe('pistons that were read warm', () => {
     const { builds } = await planBuilds({ ...single, ...warm(10) });
     const [cylinder] = builds[0]?.cylinders ?? [];
     expect(cylinder?.pistonSize.max).toBeCloseTo(grown(29970, 10), 12);
-    expect(cylinder?.clearance.min).toBeCloseTo(length(30003) - grown(29970, 10), 12);
+    expect(cylinder?.clearance.min).toBeCloseTo(length(30003) - grown(29970, 10), 10);
   });
 
   it('count in the triage as they are at 20 °C', () => {
