@@ -1,6 +1,6 @@
 import { guardFields, guardWhole, showIn } from '../judging/internal.js';
 import { type Angle, degree, type Length, RebuildInputError } from '../quantities/index.js';
-import { type DialReading, guardDial, widestGap } from './trace.js';
+import { type DialReading, guardDial, lobesShown, widestGap } from './trace.js';
 import { wavesIn } from './waves.js';
 
 /** One undulation number of a part: so many lobes, evenly spaced. */
@@ -90,11 +90,10 @@ export function guardShown(
   readings: readonly DialReading[],
   what: string,
 ): number {
-  const gap = widestGap(readings.map(({ angle }) => angle));
-  // Readings at equal angles of a circle may miss them by rounding.
-  const byGap = Math.ceil(Math.PI / gap - 1e-6) - 1;
-  const shown = Math.min(byGap, Math.floor((readings.length - 1) / 2));
+  const angles = readings.map(({ angle }) => angle);
+  const shown = lobesShown(angles);
   if (shown >= 1) return shown;
+  const gap = widestGap(angles);
   throw new RebuildInputError({
     parameter,
     value: gap,

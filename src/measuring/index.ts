@@ -4,6 +4,7 @@
  *
  * @packageDocumentation
  */
+export type { Bend, BendDoubt, BendStation, BendVerdict, StationRunout } from './bend-types.js';
 export { type BoreOptions, type BoreShape, boreShape } from './bore.js';
 export type { Contributor, Spread } from './budget/contributor.js';
 export { describeSettling } from './budget/describe-settling.js';
@@ -47,19 +48,13 @@ export {
   type MinimumZone,
   type Roundness,
   type RoundnessOptions,
+  type RoundnessVerdict,
   roundness,
 } from './roundness.js';
 export { type Runout, runout } from './runout.js';
 export { radiusFromSagitta } from './sagitta.js';
 export { selectFit } from './select-fit.js';
-export {
-  type Bend,
-  type BendDoubt,
-  type BendStation,
-  type BendVerdict,
-  bend,
-  type StationRunout,
-} from './shaft-bend.js';
+export { bend } from './shaft-bend.js';
 export type {
   Form,
   LineShape,

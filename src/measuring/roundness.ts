@@ -3,7 +3,7 @@ import { type Circle, leastSquaresCircle, minimumZone, type Zone } from '../nume
 import { type Angle, type Length, RebuildInputError } from '../quantities/index.js';
 import { largestOf, smallestOf } from '../quantities/internal.js';
 import { type Local, qualityOf, toLocal } from './local.js';
-import { guardPoints, type PlanePoint, widestGap } from './trace.js';
+import { guardPoints, lobesShown, type PlanePoint, widestGap } from './trace.js';
 
 /** The least-squares circle of a trace. */
 export interface LeastSquaresCircle {
@@ -34,7 +34,16 @@ export interface MinimumZone {
 }
 
 /** How round a part is, by the circles that its trace fits. */
-export type Roundness =
+export type Roundness = RoundnessVerdict & {
+  /**
+   * Up to how many lobes the points show. More lobes than these are hidden: they may lie on any circle that is found.
+   * Of points that leave half a turn out it is none [-].
+   */
+  readonly lobesSeen: number;
+};
+
+/** Whether the circles of a trace are known, and which they are. */
+export type RoundnessVerdict =
   | {
       /** The points go far enough round to tell the circle. */
       readonly outcome: 'determined';
@@ -47,8 +56,8 @@ export type Roundness =
     }
   | {
       /**
-       * The radius is not known within a tenth, at 95 %: the arc is too short for its scatter, or the points are
-       * too few. Or no zone is the narrowest.
+       * The radius is not known within a tenth, at 95 %: the arc is too short for its scatter. Or the points are fewer
+       * than seven and their uncertainty was not given, so that nothing tells it. Or no zone is the narrowest.
        */
       readonly outcome: 'undecided';
       /** The angle at the centre that the points span, as far as the centre is known [rad]. */
@@ -70,6 +79,8 @@ export interface RoundnessOptions {
 
 const OPTIONS = ['pointUncertainty'] as const;
 
+/** A circle takes three numbers, and with fewer than four points more their scatter is luck. */
+const ENOUGH_POINTS = 7;
 /** A radius not known within this share of itself, at 95 %, is no radius to work by. */
 const UNCERTAIN = 0.1;
 
@@ -80,6 +91,10 @@ const UNCERTAIN = 0.1;
  * The points may cover only a part of the turn. The shorter their arc, the less they tell of the radius, and the
  * result says so. They may also lie far from the datum: they are centred first, so nothing is lost that the numbers
  * held. At 1 km a number resolves 0.1 pm.
+ *
+ * More lobes than the gaps between the points show are hidden: four points of an oval at 45° lie on a circle, and so do
+ * five points of five lobes. `lobesSeen` says how many show. Fewer than seven points without a `pointUncertainty` are
+ * undecided.
  *
  * The search for the minimum zone starts at the least-squares centre and ends with four contacts, outer and inner
  * by turns: no small shift of the centre makes the zone narrower. Of a part that was traced all the way round, no
@@ -100,6 +115,7 @@ const UNCERTAIN = 0.1;
  * }));
  * const found = roundness(pointsFromDial({ radius: inch(1), readings: threeLobes }));
  * found.outcome; // "determined"
+ * found.lobesSeen; // 17
  * format(found.leastSquares.radialOutOfRound, thou); // "2.0 thou"
  * ```
  */
@@ -129,10 +145,12 @@ export function roundness(
   };
   const arc = (2 * Math.PI - widestGap(view.angles)) as Angle;
   const isKnown = view.radiusWithin <= UNCERTAIN * circle.radius;
+  const lobesSeen = lobesShown(view.angles);
   const zone = isKnown ? minimumZone(local.xs, local.ys, circle) : narrowestOf(local, circle);
-  if (!zone) return { outcome: 'undecided', arc, leastSquares };
-  const outcome = isKnown ? 'determined' : 'undecided';
-  return { outcome, arc, leastSquares, minimumZone: zoneIn(local, zone) };
+  if (!zone) return { outcome: 'undecided', arc, lobesSeen, leastSquares };
+  const isEnough = points.length >= ENOUGH_POINTS || pointUncertainty > 0;
+  const outcome = isKnown && isEnough ? 'determined' : 'undecided';
+  return { outcome, arc, lobesSeen, leastSquares, minimumZone: zoneIn(local, zone) };
 }
 
 function zoneIn(local: Local, zone: Zone): MinimumZone {

@@ -20,6 +20,11 @@ export interface Runout {
    */
   readonly outOfRound?: Length;
   /**
+   * Whether the eccentricity may be lobes: it was read at fewer than six angles. Four a quarter turn apart take three
+   * lobes for it, three angles an oval.
+   */
+  readonly mayBeLobes?: true;
+  /**
    * The full indicator reading that `grindPlan` takes as the runout of a journal: the total, or twice the
    * eccentricity where the readings missed its highest or lowest place [m].
    */
@@ -36,8 +41,8 @@ export interface Runout {
  *
  * Turn the shaft by hand, never under power with a dial or a hand near it, and stop for each reading. On V-blocks
  * or rollers the journals it rests on lift the shaft by their own out-of-round, and a dial against a worn centre
- * hole reads the hole. Four readings a quarter turn apart may miss an oval altogether; eight at equal steps show
- * it.
+ * hole reads the hole. Four readings a quarter turn apart may miss an oval altogether, and take three lobes for an
+ * eccentricity; eight at equal steps show both. With fewer than six, `mayBeLobes` says so.
  *
  * @param readings - at least three angles with no gap of half a turn, best eight at equal steps
  * @returns total, eccentricity and its direction, out-of-round, and what a grinder counts with
@@ -59,15 +64,19 @@ export interface Runout {
 export function runout(readings: readonly DialReading[]): Runout {
   guardDial('readings', readings, 3, 'readings, all round the part');
   guardShown('readings', readings, 'Eccentricity');
-  const { total, eccentricity, direction, outOfRound } = turnOf(readings);
+  const { total, eccentricity, direction, outOfRound, mayBeLobes } = turnOf(readings);
   return {
     total,
     eccentricity,
     direction,
     ...(outOfRound !== undefined && { outOfRound }),
+    ...(mayBeLobes && { mayBeLobes }),
     toGrind: Math.max(total, 2 * eccentricity) as Length,
   };
 }
+
+/** From so many angles on, lobes of a few are told from an eccentricity. */
+export const ENOUGH_ANGLES = 6;
 
 /** What sound readings of a turn tell, and how well the eccentricity is known, one standard deviation. */
 export function turnOf(readings: readonly DialReading[]) {
@@ -79,6 +88,7 @@ export function turnOf(readings: readonly DialReading[]) {
     eccentricity: wave.amplitude,
     direction: wave.crest as Angle,
     outOfRound: scatter === undefined ? undefined : left,
+    mayBeLobes: readings.length < ENOUGH_ANGLES ? (true as const) : undefined,
     uncertainty: (scatter ?? 0) * Math.sqrt(2 / readings.length),
   };
 }

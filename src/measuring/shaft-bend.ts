@@ -3,91 +3,21 @@ import {
   guardFields,
   guardList,
   guardSpan,
+  guardTruth,
   showLength,
   stationAlong,
   toleratedWear,
 } from '../judging/internal.js';
-import { type Angle, type Length, RebuildInputError } from '../quantities/index.js';
+import { type Length, RebuildInputError } from '../quantities/index.js';
 import { largestOf } from '../quantities/internal.js';
 import { fitBow, fitKink, type OffAxis } from './bend-shapes.js';
+import type { Bend, BendStation, BendVerdict, StationRunout } from './bend-types.js';
 import { guardShown } from './harmonics.js';
 import { SAME_PLACE, TENTH } from './readings.js';
-import { type Runout, turnOf } from './runout.js';
-import { type DialReading, guardDial } from './trace.js';
+import { ENOUGH_ANGLES, turnOf } from './runout.js';
+import { guardDial } from './trace.js';
 
-/** Dial readings around one station of a shaft. */
-export interface BendStation {
-  /** Where along the shaft [m]. */
-  readonly station: Length;
-  /** What the dial showed there; every station counts its angles from the same mark, and the same way. */
-  readonly readings: readonly DialReading[];
-}
-
-/** How one station of a shaft runs. */
-export interface StationRunout extends Omit<Runout, 'toGrind'> {
-  /** Where along the shaft [m]. */
-  readonly station: Length;
-}
-
-/** Why it is not decided whether a shaft is kinked or bowed. */
-export type BendDoubt = 'too few stations' | 'both fit' | 'neither fits';
-
-/** Whether and how a shaft is bent, and how each station runs. */
-export type Bend = BendVerdict & {
-  /** Every station, in order along the shaft. */
-  readonly stations: readonly StationRunout[];
-};
-
-/** Whether and how a shaft is bent. */
-export type BendVerdict =
-  | {
-      /** No station stands off the axis or is out of round by more than the instrument may be. */
-      readonly outcome: 'true';
-    }
-  | {
-      /**
-       * The dial moves, but no station stands off the axis: the surface is out of round, and the shaft is not seen
-       * to be bent.
-       */
-      readonly outcome: 'out-of-round';
-    }
-  | {
-      /** Straight on either side of one place. */
-      readonly outcome: 'kink';
-      /** Where, as near as can be told [m]. */
-      readonly at: Length;
-      /** The places where the kink may be, as far as these readings can tell [m]. */
-      readonly between: Span<Length>;
-      /** How far the shaft stands off at the kink, on the radius: half of the full indicator reading there [m]. */
-      readonly amount: Length;
-      /** Which way it stands off, from the mark on the shaft [rad]. */
-      readonly direction: Angle;
-    }
-  | {
-      /** Bent evenly along its length. */
-      readonly outcome: 'bow';
-      /**
-       * How far the shaft stands off halfway between its supports, on the radius: half of the full indicator
-       * reading there [m].
-       */
-      readonly amount: Length;
-      /** Which way it stands off, from the mark on the shaft [rad]. */
-      readonly direction: Angle;
-    }
-  | {
-      /** It stands off its axis, but how it is bent the readings do not tell. */
-      readonly outcome: 'undecided';
-      /**
-       * Why not. Where neither shape fits, it has more than one bend, or its journals were not ground on one axis.
-       */
-      readonly because: BendDoubt;
-      /** The most that any station stands off, on the radius; between the stations it may be more [m]. */
-      readonly mostRead: Length;
-      /** Where to read next: in the middle of the longest stretch that was not read [m]. */
-      readonly readNext: Length;
-    };
-
-const SHAFT = ['supports', 'stations', 'resolution'] as const;
+const SHAFT = ['supports', 'stations', 'resolution', 'roundnessChecked'] as const;
 const STATION = ['station', 'readings'] as const;
 /** Fewer stations than this fit a kink wherever they are. */
 const STATIONS_FOR_A_SHAPE = 3;
@@ -104,7 +34,8 @@ const RULED_OUT = 2;
  *
  * A shape counts as seen only if every station lies on it as near as the instrument tells, and the other shape is
  * ruled out, lying twice as far off. Anything else is undecided and names the next place to read; with fewer than
- * three stations it always is.
+ * three stations it always is, and with a station that was read at fewer than six angles too, unless it is known to be
+ * round: three lobes under four readings look like a bend.
  *
  * Turn the shaft by hand. On V-blocks, the journals it rests on must be round: their out-of-round moves every
  * station. Give the supports where the blocks or centres touch. A shaft that is straightened is read again, and its
@@ -119,7 +50,7 @@ const RULED_OUT = 2;
  * tests/published/roundness.test.ts
  * @example
  * ```ts
- * const turn = (high: number) => [90, 180, 270, 360].map((at) => ({
+ * const turn = (high: number) => [0, 60, 120, 180, 240, 300].map((at) => ({
  *   angle: degree(at), reading: thou(high * Math.cos((at * Math.PI) / 180)),
  * }));
  * const shaft = bend({
@@ -141,10 +72,13 @@ export function bend(shaft: {
   readonly stations: readonly BendStation[];
   /** How far off a station may be by the instrument alone; by default 0.0001 in, a tenth [m]. */
   readonly resolution?: Length;
+  /** Whether every station was found round, so that fewer than six angles are enough; by default not. */
+  readonly roundnessChecked?: boolean;
 }): Bend {
   guardFields('shaft', shaft, SHAFT);
   const supports = guardSupports(shaft.supports);
-  const { resolution = TENTH } = shaft;
+  const { resolution = TENTH, roundnessChecked = false } = shaft;
+  guardTruth('roundnessChecked', roundnessChecked);
   toleratedWear('resolution', resolution);
   const turns = guardStations(shaft.stations, supports).map(({ station, readings }) => ({
     station,
@@ -159,9 +93,10 @@ export function bend(shaft: {
       tolerance: Math.max(resolution, 2 * uncertainty, SAME_PLACE.station),
     }),
   );
-  const stations = turns.map(({ uncertainty, outOfRound, ...turn }) => ({
+  const stations = turns.map(({ uncertainty, outOfRound, mayBeLobes, ...turn }) => ({
     ...turn,
     ...(outOfRound !== undefined && { outOfRound }),
+    ...(mayBeLobes && !roundnessChecked && { mayBeLobes }),
   }));
   return { stations, ...verdictOn(supports, stations, offsets) };
 }
@@ -175,6 +110,13 @@ function verdictOn(
   if (!isOff) {
     const moves = stations.some(({ total }, i) => total > 2 * (offsets[i] as OffAxis).tolerance);
     return { outcome: moves ? 'out-of-round' : 'true' };
+  }
+  const mostRead = largestOf(stations.map(({ eccentricity }) => eccentricity));
+  const lobed = stations.filter(({ mayBeLobes }) => mayBeLobes);
+  const [first] = lobed.sort((a, b) => b.eccentricity - a.eccentricity);
+  if (first !== undefined) {
+    const next = { readNext: first.station, anglesNext: ENOUGH_ANGLES };
+    return { outcome: 'undecided', because: 'too few angles', mostRead, ...next };
   }
   const [bow, kink] = [fitBow(supports, offsets), fitKink(supports, offsets)];
   const [bowFits, kinkFits] = [bow, kink].map(({ misfit }) => misfit <= 1);
@@ -190,7 +132,7 @@ function verdictOn(
   return {
     outcome: 'undecided',
     because: !enough ? 'too few stations' : noBow && noKink ? 'neither fits' : 'both fit',
-    mostRead: largestOf(stations.map(({ eccentricity }) => eccentricity)),
+    mostRead,
     readNext: longestUnread(supports, stations),
   };
 }

@@ -140,3 +140,10 @@ export function widestGap(angles: ArrayLike<number>): number {
   }
   return widest;
 }
+
+/** Up to how many lobes readings at some angles show: half a wave must be wider than their widest gap. */
+export function lobesShown(angles: ArrayLike<number> & Iterable<number>): number {
+  // Readings at equal angles of a circle may miss them by rounding.
+  const byGap = Math.ceil(Math.PI / widestGap(angles) - 1e-6) - 1;
+  return Math.min(byGap, Math.floor((angles.length - 1) / 2));
+}

@@ -117,6 +117,28 @@ describe('roundness', () => {
     expect(found(4).outcome).toBe('undecided');
   });
 
+  it('is undecided from points that lie on a circle because their lobes are hidden', () => {
+    const oval = part(4, (angle) => 1e-5 * Math.cos(2 * angle - Math.PI / 2));
+    const five = part(5, (angle) => 1e-5 * Math.cos(5 * angle));
+    for (const [points, lobesSeen] of [
+      [oval, 1],
+      [five, 2],
+    ] as const) {
+      const found = roundness(points);
+      expect(found.leastSquares.radialOutOfRound).toBeLessThan(1e-12);
+      expect(found).toMatchObject({ outcome: 'undecided', lobesSeen });
+      expect(roundness(points, { pointUncertainty: mm(0.001) })).toMatchObject({
+        outcome: 'determined',
+        lobesSeen,
+      });
+    }
+    const [six, seven] = [6, 7].map((steps) => roundness(part(steps, () => 0)));
+    expect([six?.outcome, seven?.outcome]).toEqual(['undecided', 'determined']);
+    // Half a wave must be wider than the gap: 36 points 10 degrees apart show 17 lobes.
+    expect(roundness(part(36, () => 0)).lobesSeen).toBe(17);
+    expect(roundness(part(12, () => 0, 0.3)).lobesSeen).toBe(0);
+  });
+
   it('has the uncertainty that repeated measurements show', () => {
     // The radius of 300 noisy copies of one arc scatters by what one copy says of itself.
     let state = 1;

@@ -158,6 +158,22 @@ describe('runout', () => {
     expect(plan(read.toGrind)).toMatchObject({ outcome: 'grind', undersize: thou(20) });
   });
 
+  it('may be lobes where it was read at fewer than six angles', () => {
+    const lobed = (steps: number, lobes: number) =>
+      runout(turn(steps, (angle) => thou(2) * Math.cos(lobes * angle)));
+    for (const [steps, lobes] of [
+      [4, 3],
+      [3, 2],
+    ] as const) {
+      const read = lobed(steps, lobes);
+      expect(read.eccentricity).toBeCloseTo(thou(2), 12);
+      expect(read.mayBeLobes).toBe(true);
+    }
+    expect(lobed(5, 2).mayBeLobes).toBe(true);
+    expect(lobed(6, 3)).not.toHaveProperty('mayBeLobes');
+    expect(lobed(8, 3).eccentricity).toBeLessThan(1e-12);
+  });
+
   it('refuses readings from one side, a place read twice and too few', () => {
     const from = (angles: readonly number[]) =>
       refusal(() => runout(angles.map((angle) => at(degree(angle), 0)))).parameter;
@@ -204,6 +220,33 @@ describe('a bend', () => {
     const ends = shaft([3, 10, 15, 23], (z, angle) => 4 * kink(z) * Math.cos(angle));
     expect(ends).toMatchObject({ outcome: 'kink' });
     expect(ends.stations.at(-1)?.direction).toBeCloseTo(Math.PI, 9);
+  });
+
+  it('is not decided from four angles, to which three lobes look like one', () => {
+    const straight = {
+      supports: { min: inch(0), max: inch(20) },
+      stations: [5, 10, 15].map((place) => ({
+        station: inch(place),
+        readings: turn(4, (angle) => thou(place === 10 ? 2 : 1) * Math.cos(3 * angle)),
+      })),
+    };
+    const found = bend(straight);
+    expect(found).toMatchObject({
+      outcome: 'undecided',
+      because: 'too few angles',
+      readNext: inch(10),
+      anglesNext: 6,
+    });
+    expect(found.stations[0]?.mayBeLobes).toBe(true);
+    const round = bend({ ...straight, roundnessChecked: true });
+    expect(round.outcome).toBe('kink');
+    expect(round.stations[0]).not.toHaveProperty('mayBeLobes');
+    expect(refusal(() => bend({ ...straight, roundnessChecked: 1 as never })).parameter).toBe(
+      'roundnessChecked',
+    );
+    // No station stands off: nothing hangs on the angles.
+    const still = straight.stations.map((one) => ({ ...one, readings: turn(4, () => 0) }));
+    expect(bend({ ...straight, stations: still }).outcome).toBe('true');
   });
 
   it('is not decided from one or two stations, which any kink fits', () => {

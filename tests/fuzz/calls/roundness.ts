@@ -125,7 +125,11 @@ export const roundnessCalls = {
     },
   }),
   bend: calls(bend, {
-    sound: [[shaft], [{ ...shaft, stations: shaft.stations.slice(1), resolution: thou(0.5) }]],
+    sound: [
+      [shaft],
+      [{ ...shaft, roundnessChecked: true }],
+      [{ ...shaft, stations: shaft.stations.slice(1), resolution: thou(0.5) }],
+    ],
     provoked: {
       'a value is not finite': refused('supports.max', {
         ...shaft,
