@@ -53,6 +53,8 @@ export const triageReasonLayout = { by: 'kind', variants: [
   { fields: { kind: { oneOf: ['happened'] }, what: happeningLayout, consequence: consequenceLayout } },
   { fields: { kind: { oneOf: ['journals'] }, journals: { oneOf: ['mains', 'rods'] }, plan: grindPlanLayout, 'ifTrue?': { oneOf: [true] }, 'promised?': 'number' } },
   { fields: { kind: { oneOf: ['read again'] }, place: 'string', odd: oddReadingLayout } },
+  { fields: { kind: { oneOf: ['readings apart'] }, place: 'string', readings: spanLayout } },
+  { fields: { kind: { oneOf: ['at no step'] }, place: 'string', below: 'number' } },
   { fields: { kind: { oneOf: ['runout not known'] }, 'place?': 'string', 'runout?': 'number' } },
   { fields: { kind: { oneOf: ['reads as bent'] }, place: 'string', finding: findingLengthLayout } },
   { fields: { kind: { oneOf: ['runout not read'] } } },

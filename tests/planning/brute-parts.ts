@@ -124,6 +124,13 @@ export function crankWays(
   const read = [...part.rodJournals, ...(part.mainJournals ?? [])].map(({ runout = 0 }) => runout);
   // More than 2 thou by the dial reads as bent, though nobody said so.
   if (!straightened && read.some((runout) => runout > 0.0000508 + 1e-9)) return [];
+  const kinds = [
+    [rodJournals, part.rodJournals],
+    ...(mains > 0 && mainJournals ? [[mainJournals, part.mainJournals ?? []] as const] : []),
+  ] as const;
+  if (kinds.some(([kind, places]) => places.some((place) => isMisread(shed, kind, place)))) {
+    return [];
+  }
   const tests = testsCost(shed, testsOf('crankshafts', part, true, history));
   const none = [{ step: 0 as Length, sizes: [], cost: 0 }];
   const rodWays = journalWays(shed, part, rodJournals, part.rodJournals, 'grind rod journals');
@@ -140,6 +147,21 @@ export function crankWays(
       rods,
       mains: mainsAt,
     })),
+  );
+}
+
+/** Round and straight to its limit, or half a thou, and more than 2.5 thou from standard and every step: misread. */
+function isMisread(
+  { units }: Shed,
+  { standard, steps = undersizeSteps(units), shape }: JournalKind,
+  { readings }: JournalPlace,
+): boolean {
+  const { smallest, largest, outOfRound, taper } = journalShape(readings);
+  const most = (shape?.max ?? 0.0000127) + 1e-9;
+  if (outOfRound > most || taper > most) return false;
+  return withStandard(steps).every(
+    (step) =>
+      smallest < standard.min - step - 0.0000635 || largest > standard.max - step + 0.0000635,
   );
 }
 

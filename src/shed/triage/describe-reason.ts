@@ -1,7 +1,7 @@
 import { describeGrindPlan } from '../../crankshaft/index.js';
 import { describeBorePlan } from '../../cylinders/index.js';
 import { describe, type Wording } from '../../judging/index.js';
-import { NANOMETRE, noteOf, say } from '../../judging/internal.js';
+import { describeSpan, NANOMETRE, noteOf, say } from '../../judging/internal.js';
 import { describeOddReading } from '../../measuring/index.js';
 import { journalWords } from '../../reading/index.js';
 import type { Consequence, Fault } from '../faults.js';
@@ -34,6 +34,16 @@ export function describeReason(
       );
     case 'read again':
       return [`${reason.place}: ${describeOddReading(reason.odd, wording)}`];
+    case 'readings apart': {
+      const apart = describeSpan(reason.readings, 'length', wording.units);
+      return [
+        `${reason.place}: read it again first: it reads ${apart}, and no housing is so far out of round; one of these readings is wrong`,
+      ];
+    }
+    case 'at no step':
+      return [
+        `${reason.place}: read it again: round, yet ${say(reason.below, 'length', wording.units)} below standard, which is no step; a whole turn of the thimble (0.025 in or 0.5 mm) is easily miscounted. If it reads the same again, list both readings`,
+      ];
     case 'runout not known':
       return [describeRunout(reason, wording)];
     case 'reads as bent':

@@ -97,7 +97,7 @@ export function readyBlock(part: BlockPart, shop: Shop): Readiness<ReadyBlock> {
     return { atBest: { ...block, repairs: [] }, aside: 'undecided', findings, because };
   }
   return housings.ready === undefined || mend.aside
-    ? { atBest: block, aside: 'not as it is', findings, because }
+    ? { atBest: block, aside: housings.aside ?? 'not as it is', findings, because }
     : { ready: block, findings, because };
 }
 

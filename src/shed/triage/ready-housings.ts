@@ -33,6 +33,20 @@ export function readyHousings(
       finding: judgeHousing(place.name, housingBore, stated, accuracy),
     };
   });
+  const apart = spun ? [] : judged.filter(({ place, finding }) => isApart(place, finding));
+  if (apart.length > 0) {
+    // Nothing is decided, and no finding given, before they are read again.
+    return {
+      atBest: { sizes: judged.map(({ place }) => spanOf(place.housingBore)), repairs: [] },
+      aside: 'undecided',
+      findings: [],
+      because: apart.map(({ place: { name: place, housingBore } }) => ({
+        kind: 'readings apart' as const,
+        place,
+        readings: spanOf(housingBore),
+      })),
+    };
+  }
   const bad = judged.filter(({ finding }) => spun || (finding && isOutside(finding)));
   const findings = judged.flatMap(({ finding }) => finding ?? []);
   const near = spun ? [] : findings.filter(({ verdict }) => verdict === 'undecided');
@@ -60,6 +74,17 @@ export function readyHousings(
     findings,
     because,
   };
+}
+
+/** No housing that holds together is out of round by so much of its bore (common practice of this library). */
+const FAR_OUT = 0.005;
+
+/** Whether the readings of a housing lie so far apart that one of them must be wrong. */
+function isApart({ housingBore }: HousingPlace, finding: Finding<'length'> | undefined): boolean {
+  const { min, max } = spanOf(housingBore);
+  const { limits = {}, uncertainty = 0 } = finding ?? {};
+  const allowed = (limits.max ?? 0) - (limits.min ?? limits.max ?? 0);
+  return max - min > Math.max(FAR_OUT * max, allowed + uncertainty);
 }
 
 function judgeHousing(

@@ -26,6 +26,7 @@ import {
   readWith,
 } from '../../reading/index.js';
 import type { JournalPlace } from '../shed.js';
+import { belowAtNoStep } from './at-no-step.js';
 import { measureAgain } from './measure-again.js';
 import { faultsOn, type SeenFaults } from './seen-faults.js';
 import type { TriageReason } from './triage-types.js';
@@ -68,6 +69,7 @@ export function journalsReady(
   judged: JudgedWithRunout,
 ): Journals {
   const field = kind === 'rods' ? 'rodJournals' : 'mainJournals';
+  const steps = withStandard(journals.steps ?? undersizeSteps(judged.units));
   const paths = places.map((_, i) => `part.${field}[${i}]`);
   const read = places.map(({ name: place, readings }, i) =>
     namedFrom(
@@ -75,9 +77,14 @@ export function journalsReady(
       () => {
         const odd = oddReadings(readings, readWith('micrometer', judged.accuracy));
         const likely = asOthersSay(readings, odd);
+        const shape = journalShape(readingsAt20C(likely, 'journals', judged.accuracy));
+        const below = belowAtNoStep(readings, shape, journals, steps);
         return {
-          shape: journalShape(readingsAt20C(likely, 'journals', judged.accuracy)),
-          misread: odd.map((one): TriageReason => ({ kind: 'read again', place, odd: one })),
+          shape,
+          misread: [
+            ...odd.map((one): TriageReason => ({ kind: 'read again', place, odd: one })),
+            ...(below === undefined ? [] : [{ kind: 'at no step' as const, place, below }]),
+          ],
         };
       },
     ),
@@ -89,6 +96,7 @@ export function journalsReady(
         kind,
         places,
         journals,
+        steps,
         read.map(({ shape }) => shape),
         judged,
       ),
@@ -103,11 +111,11 @@ function groundFrom(
   kind: 'rods' | 'mains',
   places: readonly JournalPlace[],
   journals: JournalKind,
+  steps: readonly Length[],
   shapes: readonly Shape[],
   judged: JudgedWithRunout,
 ): Journals {
-  const { seen, units, ifTrue, accuracy } = judged;
-  const steps = withStandard(journals.steps ?? undersizeSteps(units));
+  const { seen, ifTrue, accuracy } = judged;
   const measured = places.map(({ name, runout, faults }, i) => ({
     name,
     shape: shapes[i] as Shape,

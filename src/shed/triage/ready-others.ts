@@ -44,7 +44,7 @@ export function readyRods(part: RodsPart, shed: Shed): Readiness<ReadyRods> {
   }
   return housings.ready
     ? { ready: rods, findings, because }
-    : { atBest: rods, aside: 'not as it is', findings, because };
+    : { atBest: rods, aside: housings.aside ?? 'not as it is', findings, because };
 }
 
 /** How a part that needs no machining can be made ready. */

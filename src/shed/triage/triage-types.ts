@@ -25,8 +25,8 @@ export interface Triage {
  * - `use as it is`: no fault is listed, and no reading is outside its limits.
  * - `machine`: grind or bore its running surfaces first.
  * - `use after`: repair it first, and machine it if it has such jobs.
- * - `undecided`: a part with a reading that does not fit the others, until that is read again; one nearer to a limit than
- *   it is measured to; a bent crankshaft, until it is straight and measured; a rod, until it is known which bearing seized.
+ * - `undecided`: a part with a reading that cannot be right, until that is read again; one past a limit by less than it
+ *   is measured to; a bent crankshaft, until it is straight and measured; a rod, until it is known which bearing seized.
  * - `not as it is`: kept aside, as no shop on the list can put it right.
  * - `spare`: usable, but nothing in the shed fits it.
  * - `scrap`.
@@ -121,6 +121,22 @@ export type TriageReason =
       readonly place: string;
       /** The reading, and what the others say. */
       readonly odd: OddReading;
+    }
+  | {
+      /** Readings of one housing lie further apart than any housing is out of round: one of them is wrong. */
+      readonly kind: 'readings apart';
+      /** The housing. */
+      readonly place: string;
+      /** The smallest and the largest [m]. */
+      readonly readings: Span<Length>;
+    }
+  | {
+      /** A journal reads round and straight and lies at no step: most likely a whole turn of the thimble was miscounted. */
+      readonly kind: 'at no step';
+      /** The journal. */
+      readonly place: string;
+      /** How far below standard it reads [m]. */
+      readonly below: Length;
     }
   | {
       /** A bent crankshaft: how true its journals will run once it is straight is not known. */

@@ -7,6 +7,12 @@ export type Until =
   | 'it is straightened and measured'
   | 'it is known which bearing seized';
 
+const MISREAD: readonly TriagedPart['because'][number]['kind'][] = [
+  'read again',
+  'readings apart',
+  'at no step',
+];
+
 /** What must be known of a part that is undecided; undefined of any other. */
 export function undecidedUntil({
   disposition,
@@ -14,7 +20,7 @@ export function undecidedUntil({
   because,
 }: Pick<TriagedPart, 'disposition' | 'section' | 'because'>): Until | undefined {
   if (disposition !== 'undecided') return undefined;
-  if (because.some(({ kind }) => kind === 'read again')) return 'the odd reading is taken again';
+  if (because.some(({ kind }) => MISREAD.includes(kind))) return 'the odd reading is taken again';
   const isNear = because.some(
     (why) =>
       why.kind === 'measure again' ||

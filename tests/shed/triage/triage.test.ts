@@ -71,6 +71,8 @@ describe('triage', () => {
     const readings = ((worn as { crankshafts: { rodJournals: { readings: Json }[] }[] })
       .crankshafts[0]?.rodJournals[0]?.readings ?? []) as { diameter: string }[];
     for (const reading of readings) reading.diameter = '1.5950 in';
+    // Read twice at one place, so that no turn of the thimble was miscounted.
+    readings.push({ ...(readings[0] as (typeof readings)[number]) });
     const [, , shaft] = triage(readShed(worn)).parts;
     expect(shaft).toMatchObject({ name: 'crankshaft A', disposition: 'scrap' });
     expect(shaft?.because[1]).toMatchObject({ journals: 'rods', plan: { outcome: 'none' } });

@@ -1,0 +1,44 @@
+import type { Span } from '../../judging/index.js';
+import { isOutside } from '../../judging/internal.js';
+import type { DiameterReading, Shape } from '../../measuring/index.js';
+import { journalShapeLimits, judgeShape } from '../../measuring/internal.js';
+import { type Length, thou } from '../../quantities/index.js';
+import { type JournalKind, own } from '../../reading/index.js';
+
+/** A journal that wore further than this from its step is no longer round (common practice of this library). */
+const WORN_ROUND = /* @__PURE__ */ thou(2.5);
+
+/**
+ * How far below standard a journal reads that is round and straight and lies at no step; undefined of any other. A wheel
+ * leaves a journal round at a step, and wear does not leave it round: most likely a turn of the thimble was miscounted. A
+ * journal of which a place was read twice, and alike, stands.
+ */
+export function belowAtNoStep(
+  readings: readonly DiameterReading[],
+  shape: Shape,
+  { standard, shape: allowed }: Pick<JournalKind, 'standard' | 'shape'>,
+  steps: readonly Length[],
+): Length | undefined {
+  const limits = journalShapeLimits('shape', own(allowed));
+  if (judgeShape(shape, limits).some(isOutside) || isReadTwice(readings)) return undefined;
+  const { smallest, largest } = shape;
+  const off = steps.map((step) => {
+    const { min, max } = standard as Span<number>;
+    return Math.max(min - step - smallest, largest - (max - step));
+  });
+  if (largest > standard.min || off.some((each) => each <= WORN_ROUND)) return undefined;
+  return (standard.min - smallest) as Length;
+}
+
+/** Whether some place was read twice or more, and alike. */
+function isReadTwice(readings: readonly DiameterReading[]): boolean {
+  return readings.some((one, i) =>
+    readings.some(
+      (other, j) =>
+        j > i &&
+        one.station === other.station &&
+        one.angle === other.angle &&
+        Math.abs(one.diameter - other.diameter) < WORN_ROUND,
+    ),
+  );
+}

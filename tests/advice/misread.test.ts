@@ -1,0 +1,82 @@
+import { describePart, readShed, triage } from 'crankwright/shed';
+import { describe, expect, it } from 'vitest';
+import { spoiltShed } from '../shed/sheds.js';
+import type { Json } from '../sheet/sheets.js';
+
+const partOf = (name: string, changes: Readonly<Record<string, Json | undefined>>) => {
+  const part = triage(readShed(spoiltShed(changes))).parts.find((each) => each.name === name);
+  if (part === undefined) throw new Error(`no ${name}`);
+  return part;
+};
+const told = (name: string, changes: Readonly<Record<string, Json | undefined>>) =>
+  describePart(partOf(name, changes), { units: 'inch' });
+
+describe('a housing whose readings lie further apart than any housing is out of round', () => {
+  const bore = (min: string, max: string) => ({
+    'rods[0].rods[0].housingBore': { min, max },
+    instruments: { boreGauge: '±0.0001 in' },
+  });
+
+  it('is read again before it is resized', () => {
+    const part = partOf('rods A', bore('1.7508 in', '1.7606 in'));
+    expect([part.disposition, part.jobs, part.findings]).toEqual(['undecided', [], []]);
+    const [headline, why] = told('rods A', bore('1.7508 in', '1.7606 in'));
+    expect(headline).toBe('rods A, from donor A: undecided until the odd reading is taken again');
+    expect(why).toContain('rod A1: read it again first: it reads 1.7508 to 1.7606 in');
+  });
+
+  it('is resized where it may be out of round so far', () => {
+    // 0.0050 in is 0.003 of the bore.
+    const part = partOf('rods A', bore('1.7508 in', '1.7558 in'));
+    expect(part.jobs.map(({ work }) => work)).toEqual(['resize housings']);
+  });
+
+  it('is read again in a block too', () => {
+    const part = partOf('block A', {
+      'blocks[0].mainHousings[0].housingBore': { min: '2.1262 in', max: '2.1462 in' },
+    });
+    expect([part.disposition, part.jobs]).toEqual(['undecided', []]);
+  });
+});
+
+describe('a journal that reads round and straight at no step', () => {
+  // Standard 1.6245 to 1.6250 in, steps 10 and 20 under; a turn of the thimble is 0.025 in.
+  const reads = (...sizes: readonly string[]) =>
+    Object.fromEntries(
+      sizes.map((size, i) => [`crankshafts[0].rodJournals[0].readings[${i}].diameter`, size]),
+    );
+  const aTurnOff = reads('1.5999 in', '1.5998 in', '1.5999 in', '1.5998 in');
+
+  it('is read again before the crankshaft is scrap', () => {
+    const part = partOf('crankshaft A', aTurnOff);
+    expect([part.disposition, part.jobs]).toEqual(['undecided', []]);
+    expect(told('crankshaft A', aTurnOff).join('\n')).toContain(
+      'rod 1: read it again: round, yet 0.0247 in below standard, which is no step',
+    );
+  });
+
+  it('stands once a place was read twice, and alike', () => {
+    const places = [0.25, 1.25].flatMap((station) => [0, 90].map((angle) => [station, angle]));
+    const journal = [...places, ...places.slice(0, 1)].map(([station, angle]) => ({
+      station: `${station} in`,
+      angle: `${angle} deg`,
+      diameter: '1.5999 in',
+    }));
+    const part = partOf('crankshaft A', { 'crankshafts[0].rodJournals[0].readings': journal });
+    expect(part.disposition).toBe('scrap');
+  });
+
+  it('is no such journal if it wore out of round, or lies near a step', () => {
+    const kinds = (changes: Readonly<Record<string, Json>>) =>
+      partOf('crankshaft A', changes).because.map(({ kind }) => kind);
+    // 0.0008 in out of round.
+    expect(kinds(reads('1.6206 in', '1.6198 in', '1.6206 in', '1.6198 in'))).not.toContain(
+      'at no step',
+    );
+    // 2.4 and 2.6 thou below the least of standard.
+    const at = (size: string) => kinds(reads(size, size, size, size));
+    expect(at('1.6221 in')).not.toContain('at no step');
+    expect(at('1.6219 in')).toContain('at no step');
+    expect(at('1.6148 in')).not.toContain('at no step');
+  });
+});
