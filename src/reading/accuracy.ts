@@ -196,20 +196,20 @@ function growthOf(part: ReadWarmPart, warmth: WarmthOfBench): Growth {
     expansion: meanExpansion(of),
   });
   const materials = warmth[part] === undefined ? MAY_BE[part] : [warmth[part]];
-  const spans = materials.map(
-    (material) =>
-      sizeAt20C({
-        size: metre(1),
-        part: warm(parts, material),
-        instrument: warm(instruments, 'steel'),
-      }).span,
+  const grown = materials.map((material) =>
+    sizeAt20C({
+      size: metre(1),
+      part: warm(parts, material),
+      instrument: warm(instruments, 'steel'),
+    }),
   );
-  const min = smallestOf(spans.map((each) => each.min));
-  const max = largestOf(spans.map((each) => each.max));
+  const sizes = grown.map(({ size }) => size);
+  const factor = (smallestOf(sizes) + largestOf(sizes)) / 2;
+  const doubt = largestOf(grown.map(({ span }) => Math.max(span.max - factor, factor - span.min)));
   const most = largestOf(
     materials.map((material) => spanOf(meanExpansion(material).coefficient).max),
   );
-  return { factor: (min + max) / 2, doubt: Math.hypot((max - min) / 2, within * most) };
+  return { factor, doubt: Math.hypot(doubt, within * most) };
 }
 
 /** A size at 20 °C, as far as it is known how warm it was. */
