@@ -3,9 +3,16 @@ import type { BorePlan } from '../cylinders/index.js';
 import { guardLayout, type Names, namedFrom } from '../judging/internal.js';
 import { repeatsIn } from '../measuring/internal.js';
 import type { UnitSystem } from '../quantities/index.js';
-import { type Accuracy, accuracyOf, certaintyOf, type Happening, own } from '../reading/index.js';
+import {
+  type Accuracy,
+  accuracyOf,
+  certaintyOf,
+  type Happening,
+  type HowRead,
+  own,
+} from '../reading/index.js';
 import { type MeasuredBearing, measuredBearings } from './film-sizes.js';
-import { type HowRead, howRead } from './how-read.js';
+import { howRead } from './how-read.js';
 import { type BearingGroupReport, inspectBearings, journalsOf } from './inspect-bearings.js';
 import { boringOf } from './inspect-bores.js';
 import { type CylinderReport, inspectCylinder } from './inspect-cylinder.js';
