@@ -1,8 +1,9 @@
 import type { Wording } from '../judging/index.js';
-import { describeMargin, guardLayout, guardWording } from '../judging/internal.js';
+import { describeMargin, guardLayout, guardWording, sayDistance } from '../judging/internal.js';
 import { capital, numberedNotes, section, whoSetTheLimits, wrap } from '../pages/index.js';
 import type { UnitSystem } from '../quantities/index.js';
-import { describeJob, named, partWord, testFirst } from '../shed/internal.js';
+import { describeJob, howWell, named, partWord, testFirst } from '../shed/internal.js';
+import { judgedOf } from './clearances.js';
 import { describeBuild } from './describe-build.js';
 import { describeNextEngine } from './describe-lacks.js';
 import { measureOnceMore, sayHowKnown, sayNotDescribed } from './describe-near.js';
@@ -51,6 +52,7 @@ function page(plan: Plan, units: UnitSystem): string {
     ]),
     ...testsBefore(builds, noted),
     ...measureOnceMore(plan, noted),
+    ...howWell(plan.howRead, noted),
     ...builds.map((build, i) => describeBuild(build, i + 1, noted)),
     ...part('TO BUY', toBuyLines(plan)),
     ...part(
@@ -92,7 +94,7 @@ function summary(plan: Plan, wording: Wording): readonly string[] {
     ...(smallestMargin === undefined
       ? []
       : [
-          `The clearance nearest a limit ${describeMargin(smallestMargin, wording.units)}${afterBand}.`,
+          `The clearance nearest a limit ${describeMargin(smallestMargin, wording.units)}${afterBand}${knownTo(plan, wording)}.`,
         ]),
     ...sayHowKnown(plan),
     describeProof(plan, wording),
@@ -105,6 +107,18 @@ function summary(plan: Plan, wording: Wording): readonly string[] {
             : `You asked for these blocks, but they are not in this plan: ${blocks}. Whether they can be built is not known.`,
         ]),
   ];
+}
+
+/** How well the clearance nearest a limit is known, if it is known at all. */
+function knownTo({ builds, near, measureAgain }: Plan, { units }: Wording): string {
+  const [nearest] = builds
+    .flatMap(judgedOf)
+    .filter(({ of }) => of !== 'end play')
+    .sort((a, b) => a.finding.margin - b.finding.margin);
+  const { uncertainty } = nearest?.finding ?? {};
+  if (uncertainty === undefined) return '';
+  const more = near.length + measureAgain.length > 0 ? ': see MEASURE ONCE MORE' : '';
+  return `, and is known to ±${sayDistance(uncertainty, 'length', units)}${more}`;
 }
 
 /** The parts of all engines to test for cracks, with the shop that does it. */

@@ -1,8 +1,6 @@
-import { repeatsIn } from '../measuring/internal.js';
 import { normalQuantileOfTail } from '../numerics/index.js';
 import type { Length } from '../quantities/index.js';
-import { type Accuracy, accuracyOf, certaintyOf, type GuardBand } from '../reading/index.js';
-import type { Shed } from '../shed/index.js';
+import { type Accuracy, certaintyOf, type GuardBand } from '../reading/index.js';
 
 /** What a plan judges, by what it is read with. */
 export type PlannedFeature =
@@ -13,18 +11,6 @@ export type PlannedFeature =
 
 /** The guard band of a clearance on a part of a size; none if no chance was asked for. */
 export type BandOf = (feature: PlannedFeature, ofSize: number) => GuardBand | undefined;
-
-/** How well the sizes of a shed are known, with what was read again on any of its parts. */
-export function shedAccuracy(shed: Shed): Accuracy {
-  const { crankshafts = [], blocks = [], toBuy = {} } = shed;
-  const shafts = [...crankshafts, ...(toBuy.crankshafts ?? [])];
-  const journals = shafts.flatMap((each) => [...each.rodJournals, ...(each.mainJournals ?? [])]);
-  const bores = [...blocks, ...(toBuy.blocks ?? [])].flatMap((each) => each.bores);
-  return accuracyOf(shed, {
-    micrometer: journals.map(({ readings }) => repeatsIn(readings)),
-    boreGauge: bores.map(({ readings }) => repeatsIn(readings)),
-  });
-}
 
 /** No guard bands: clearances count as read. */
 export const noBand: BandOf = () => undefined;

@@ -1,7 +1,7 @@
 // How what functions take from each other is laid out. Made by `npm run layouts` from the types.
 import type { Layout } from '../judging/internal.js';
 import { basedLimitsLengthLayout, findingLengthLayout, spanLayout } from '../judging/layouts.js';
-import { engineKindLayout, instrumentNameLayout } from '../reading/layouts.js';
+import { engineKindLayout, howReadLayout, instrumentNameLayout } from '../reading/layouts.js';
 import { againReasonLayout, faultLayout, troubleLayout, untilLayout } from '../shed/layouts.js';
 
 export const buildPartLayout = { fields: { section: { oneOf: ['blocks', 'crankshafts', 'heads', 'pistonSets', 'ringSets', 'rods', 'shells', 'thrustWashers', 'valveSets'] }, name: 'string', 'from?': 'string', count: 'number', bought: 'boolean' } } satisfies Layout;
@@ -24,4 +24,4 @@ export const purchaseLayout = { fields: { section: { oneOf: ['blocks', 'cranksha
 export const leftOverLayout = { fields: { section: { oneOf: ['blocks', 'crankshafts', 'heads', 'pistonSets', 'ringSets', 'rods', 'shells', 'thrustWashers', 'valveSets'] }, name: 'string', count: 'number', 'faults?': { list: faultLayout }, 'untested?': { oneOf: [true] }, why: { oneOf: ['not as it is', 'reserved', 'scrap', 'spare', 'undecided'] }, 'until?': untilLayout } } satisfies Layout;
 export const lackingPartLayout = { fields: { section: { oneOf: ['blocks', 'crankshafts', 'heads', 'pistonSets', 'ringSets', 'rods', 'shells', 'thrustWashers', 'valveSets'] }, 'fits?': { oneOf: ['mains', 'rods'] }, 'step?': 'number', count: 'number' } } satisfies Layout;
 export const nextEngineLayout = { fields: { lacks: { list: lackingPartLayout } } } satisfies Layout;
-export const planLayout = { fields: { shed: 'string', engine: engineKindLayout, units: { oneOf: ['inch', 'metric'] }, builds: { list: buildLayout }, cost: costLayout, 'smallestMargin?': 'number', 'holdsWith?': 'number', 'allHold?': 'number', near: { list: nearClearanceLayout }, measureAgain: { list: measureAgainLayout }, notDescribed: { list: instrumentNameLayout }, proof: proofLayout, orders: { list: shopOrderLayout }, shopping: { list: purchaseLayout }, leftOver: { list: leftOverLayout }, 'nextEngine?': nextEngineLayout, cannotBuild: { list: 'string' } } } satisfies Layout;
+export const planLayout = { fields: { shed: 'string', engine: engineKindLayout, units: { oneOf: ['inch', 'metric'] }, builds: { list: buildLayout }, cost: costLayout, 'smallestMargin?': 'number', 'holdsWith?': 'number', 'allHold?': 'number', near: { list: nearClearanceLayout }, measureAgain: { list: measureAgainLayout }, howRead: howReadLayout, notDescribed: { list: instrumentNameLayout }, proof: proofLayout, orders: { list: shopOrderLayout }, shopping: { list: purchaseLayout }, leftOver: { list: leftOverLayout }, 'nextEngine?': nextEngineLayout, cannotBuild: { list: 'string' } } } satisfies Layout;

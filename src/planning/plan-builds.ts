@@ -2,7 +2,7 @@ import { guardLayout } from '../judging/internal.js';
 import type { Length } from '../quantities/index.js';
 import { smallestOf } from '../quantities/internal.js';
 import type { Shed } from '../shed/index.js';
-import { dispositionsOf } from '../shed/internal.js';
+import { accuracyOfShed, dispositionsOf, howShedWasRead } from '../shed/internal.js';
 import { shedLayout } from '../shed/layouts.js';
 import { affordable, dearestEngine } from './affordable.js';
 import { againIn } from './again-in.js';
@@ -10,7 +10,7 @@ import { bestBuilds } from './best-builds.js';
 import { buildOf } from './builds.js';
 import { judgedOf } from './clearances.js';
 import { FitTable } from './fit-table.js';
-import { bandFactor, bandsFor, shedAccuracy, standardOf } from './guard-bands.js';
+import { bandFactor, bandsFor, standardOf } from './guard-bands.js';
 import { guardCounts } from './guard-counts.js';
 import { howItHolds } from './how-it-holds.js';
 import type { Kind } from './kinds.js';
@@ -78,7 +78,7 @@ function planWith(shed: Shed, request: PlanRequest, solver: Solver): Plan {
     countOf(stock.crankshafts),
   );
   const { holdsWith } = request;
-  const accuracy = shedAccuracy(shed);
+  const accuracy = accuracyOfShed(shed);
   const bandOf = holdsWith === undefined ? undefined : bandsFor(accuracy, holdsWith);
   const brief = { engine, stock, fits: new FitTable(engine, stock.shells, bandOf), ...limit };
   const { assemblies, least, proof } = bestBuilds({ brief, solver, atMost });
@@ -86,6 +86,7 @@ function planWith(shed: Shed, request: PlanRequest, solver: Solver): Plan {
   const judged = { accuracy, bandOf: brief.fits.bandOf, least };
   const builds = assemblies.map((assembly) => buildOf(assembly, shed, judged, currency));
   const margin = smallestMargin(builds, holdsWith);
+  const taken = new Set(builds.flatMap((build) => build.parts.map(({ name }) => name)));
   const parts = dispositionsOf(shed);
   const leftOver = leftOverOf(shed, parts, request.reserved, builds);
   const engines = builds.length + 1;
@@ -104,6 +105,7 @@ function planWith(shed: Shed, request: PlanRequest, solver: Solver): Plan {
     ...(holdsWith !== undefined && { holdsWith }),
     ...howItHolds(shed, builds, leftOver, accuracy),
     measureAgain: againIn(builds, parts),
+    howRead: howShedWasRead(shed, taken),
     proof: proven(proof, builds.length, margin, typeof next === 'string' ? next : undefined),
     orders: ordersOf(builds, currency),
     shopping: shoppingOf(shed, builds, currency),

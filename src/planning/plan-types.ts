@@ -1,6 +1,6 @@
 import type { BasedLimits, Finding, Span } from '../judging/index.js';
 import type { Length, Ratio, UnitSystem } from '../quantities/index.js';
-import type { EngineKind, InstrumentName } from '../reading/index.js';
+import type { EngineKind, HowRead, InstrumentName } from '../reading/index.js';
 import type { AgainReason, Job, NeededTest, Section } from '../shed/index.js';
 import type { LeftOver, NextEngine } from './left-over-types.js';
 
@@ -32,6 +32,8 @@ export interface Plan {
   readonly near: readonly NearClearance[];
   /** What to measure again of the parts it takes, as their readings are too near a limit to tell. */
   readonly measureAgain: readonly MeasureAgain[];
+  /** How well the sizes of the parts it takes were read. */
+  readonly howRead: HowRead;
   /** The instruments that its clearances are read with and that the shed does not describe. What they add is not counted. */
   readonly notDescribed: readonly InstrumentName[];
   /** What is proven about it. */

@@ -31,6 +31,8 @@ interface Growth {
   readonly factor: number;
   /** What is not known of that, either way, over the size. */
   readonly doubt: number;
+  /** Whether it is said what the part is made of. */
+  readonly isNamed: boolean;
 }
 
 /** How well the sizes of a file are known. */
@@ -209,7 +211,8 @@ function growthOf(part: ReadWarmPart, warmth: WarmthOfBench): Growth {
   const most = largestOf(
     materials.map((material) => spanOf(meanExpansion(material).coefficient).max),
   );
-  return { factor, doubt: Math.hypot(doubt, within * most) };
+  const isNamed = warmth[part] !== undefined;
+  return { factor, doubt: Math.hypot(doubt, within * most), isNamed };
 }
 
 /** A size at 20 °C, as far as it is known how warm it was. */

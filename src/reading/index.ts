@@ -23,6 +23,7 @@ export {
   undescribed,
 } from './certainty.js';
 export { type Check, checkIfGiven, problemsFrom } from './check.js';
+export { describeHowRead } from './describe-how-read.js';
 export type {
   BoreKind,
   EngineKind,
@@ -45,6 +46,7 @@ export {
 } from './fits.js';
 export { grindNames, grindRequest } from './grind-request.js';
 export { CRACK_TEST, HAPPENED, HAPPENINGS, type Happening, HITS_THE_BLOCK } from './happenings.js';
+export { anglesOf, type HowRead, howWellRead } from './how-read.js';
 export { journalWords } from './journal-words.js';
 export { type JsonSchema, jsonSchemaOf } from './json-schema.js';
 export { marked } from './marks.js';

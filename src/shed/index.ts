@@ -12,6 +12,7 @@ export {
   FileError,
   type FileProblem,
   type Happening,
+  type HowRead,
   type InstrumentName,
   type InstrumentOfBench,
   type InstrumentsOfBench,

@@ -4,7 +4,7 @@ import { borePlanLayout } from '../cylinders/layouts.js';
 import type { Layout } from '../judging/internal.js';
 import { basisLayout, findingLengthLayout, namedRuleLayout, sizeOrSpanLayout, spanLayout } from '../judging/layouts.js';
 import { diameterReadingLayout, oddReadingLayout } from '../measuring/layouts.js';
-import { engineKindLayout, happeningLayout, instrumentsOfBenchLayout, priceLayout, warmthOfBenchLayout } from '../reading/layouts.js';
+import { engineKindLayout, happeningLayout, howReadLayout, instrumentsOfBenchLayout, priceLayout, warmthOfBenchLayout } from '../reading/layouts.js';
 
 export const troubleLayout = { fields: { what: { oneOf: ['broken piston', 'seized bearing', 'seized piston', 'spun shells', 'thrown rod'] }, part: 'string', 'from?': 'string' } } satisfies Layout;
 export const againReasonLayout = { by: 'kind', variants: [
@@ -69,4 +69,4 @@ export const triageReasonLayout = { by: 'kind', variants: [
   { fields: { kind: { oneOf: ['fits nothing'] }, section: { oneOf: ['blocks', 'crankshafts', 'heads', 'pistonSets', 'ringSets', 'rods', 'shells', 'thrustWashers', 'valveSets'] } } },
 ] } satisfies Layout;
 export const triagedPartLayout = { fields: { section: { oneOf: ['blocks', 'crankshafts', 'heads', 'pistonSets', 'ringSets', 'rods', 'shells', 'thrustWashers', 'valveSets'] }, name: 'string', 'from?': 'string', count: 'number', disposition: dispositionLayout, jobs: { list: jobLayout }, tests: { list: neededTestLayout }, findings: { list: findingLengthLayout }, because: { list: triageReasonLayout } } } satisfies Layout;
-export const triageLayout = { fields: { shed: 'string', units: { oneOf: ['inch', 'metric'] }, parts: { list: triagedPartLayout } } } satisfies Layout;
+export const triageLayout = { fields: { shed: 'string', units: { oneOf: ['inch', 'metric'] }, parts: { list: triagedPartLayout }, howRead: howReadLayout } } satisfies Layout;

@@ -3,6 +3,8 @@
  *
  * @packageDocumentation
  */
+
+export type { HowRead } from '../reading/index.js';
 export {
   type Bench,
   FileError,
@@ -22,7 +24,6 @@ export type { Action, WrongShells } from './action-types.js';
 export { actionsFrom } from './actions.js';
 export { describeAction } from './describe-action.js';
 export type { FilmSizes } from './film-sizes.js';
-export type { HowRead } from './how-read.js';
 export { type Inspection, inspect } from './inspect.js';
 export type { BearingGroupReport, BearingReport } from './inspect-bearings.js';
 export type { CylinderReport, RingReport } from './inspect-cylinder.js';

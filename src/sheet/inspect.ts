@@ -4,9 +4,16 @@ import { guardLayout, type Names, namedFrom } from '../judging/internal.js';
 import { fewestAtAPlace, repeatsIn } from '../measuring/internal.js';
 import type { UnitSystem } from '../quantities/index.js';
 import { smallestOf } from '../quantities/internal.js';
-import { type Accuracy, accuracyOf, certaintyOf, type Happening, own } from '../reading/index.js';
+import {
+  type Accuracy,
+  accuracyOf,
+  certaintyOf,
+  type Happening,
+  type HowRead,
+  own,
+} from '../reading/index.js';
 import { type MeasuredBearing, measuredBearings } from './film-sizes.js';
-import { type HowRead, howRead } from './how-read.js';
+import { howRead } from './how-read.js';
 import { type BearingGroupReport, inspectBearings, journalsOf } from './inspect-bearings.js';
 import { boringOf } from './inspect-bores.js';
 import { type CylinderReport, inspectCylinder } from './inspect-cylinder.js';

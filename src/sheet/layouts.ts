@@ -6,7 +6,7 @@ import type { Layout } from '../judging/internal.js';
 import { basisLayout, findingLengthLayout, namedRuleLayout, sizeOrSpanLayout, spanLayout } from '../judging/layouts.js';
 import { boreShapeLayout, diameterReadingLayout, oddReadingLayout, settlingLengthLayout, shapeLayout } from '../measuring/layouts.js';
 import { dilutionFindingLayout, fuelFractionSpanLayout, saeGradesLayout, thinningFindingLayout, timeToDilutionLayout, viscosityLineLayout, viscosityPointLayout } from '../oil/layouts.js';
-import { happeningLayout, instrumentNameLayout, instrumentsOfBenchLayout, journalKindLayout, readWarmPartLayout, shellPairsLayout, statedLimitsLengthLayout, warmthOfBenchLayout } from '../reading/layouts.js';
+import { happeningLayout, howReadLayout, instrumentsOfBenchLayout, journalKindLayout, shellPairsLayout, statedLimitsLengthLayout, warmthOfBenchLayout } from '../reading/layouts.js';
 
 export const wrongShellsLayout = { fields: { kind: { oneOf: ['wrong shells'] }, bearing: 'string', shells: 'string', undersize: 'number', journalUndersize: 'number', explanation: undersizeMismatchLayout } } satisfies Layout;
 export const filmSizesLayout = { fields: { as: { oneOf: ['found', 'planned', 'typed'] }, 'shells?': 'string', clearance: spanLayout, typed: 'number', 'found?': spanLayout } } satisfies Layout;
@@ -44,7 +44,6 @@ export const fittedShellsLayout = { fields: { shells: 'string', undersize: 'numb
 export const bearingReportLayout = { fields: { name: 'string', shape: shapeLayout, 'readAgain?': { list: oddReadingLayout }, 'undersize?': 'number', 'oddSize?': 'number', findings: { list: findingLengthLayout }, 'fitted?': fittedShellsLayout, 'bent?': findingLengthLayout, 'soundAt?': 'number', matches: { list: shellMatchLayout }, 'wallToSuit?': spanLayout, 'mayFit?': shellMatchLayout, 'shells?': shellMatchLayout } } satisfies Layout;
 export const bearingGroupReportLayout = { fields: { kind: { oneOf: ['mains', 'rods'] }, plan: grindPlanLayout, bearings: { list: bearingReportLayout }, pairsToBuy: 'number' } } satisfies Layout;
 export const cylinderReportLayout = { fields: { name: 'string', shape: boreShapeLayout, 'readAgain?': { list: oddReadingLayout }, findings: { list: findingLengthLayout }, inDoubt: 'boolean', 'piston?': { fields: { clearance: spanLayout, 'finding?': findingLengthLayout } }, rings: { list: ringReportLayout } } } satisfies Layout;
-export const howReadLayout = { fields: { within: { list: { fields: { instrument: instrumentNameLayout, expanded: 'number' } } }, undescribed: { list: instrumentNameLayout }, 'rule?': namedRuleLayout, notAt20C: { list: readWarmPartLayout }, ovalHidden: { list: 'string' } } } satisfies Layout;
 export const unsettledLayout = { fields: { part: 'string', finding: findingLengthLayout, settling: settlingLengthLayout } } satisfies Layout;
 export const hotOilLayout = { fields: { viscosity: 'number', grades: saeGradesLayout } } satisfies Layout;
 export const sampleReportLayout = { fields: { temperature: 'number', viscosity: 'number', clean: 'number', fuel: 'number', 'byLaw?': fuelFractionSpanLayout, 'hot?': { fields: { clean: hotOilLayout, now: hotOilLayout, leftGrade: 'boolean' } }, 'dilution?': dilutionFindingLayout, 'thinning?': thinningFindingLayout, fuelViscosity: { fields: { span: spanLayout, basis: basisLayout } } } } satisfies Layout;

@@ -56,6 +56,23 @@ describe('a shed that describes its instruments', () => {
     expect(triageReport({ ...triage(exampleShed()) })).not.toContain('"again" counts');
   });
 
+  it('says how well it was measured, in the triage and in the plan', async () => {
+    const pages = [
+      triageReport(triage(micrometer('±0.0005 in'))),
+      planReport(await planBuilds(micrometer('±0.0005 in'))),
+    ].map(flowing);
+    for (const page of pages) {
+      expect(page).toContain('HOW WELL IT WAS MEASURED');
+      expect(page).toContain('About 95 readings in 100 are right to within: micrometer 0.0005 in');
+      expect(page).toContain('so their readings count as exact, which none is: bore gauge, wall');
+      // Read at 0 and 90 degrees.
+      expect(page).toContain('Two angles may hide all of an oval');
+    }
+    expect(pages[1]).toMatch(
+      /The clearance nearest a limit stays [^.]+\.\d+ in inside its limits, and is known to ±0\.000\d/,
+    );
+  });
+
   it('says so of a size that lies too near its bound', () => {
     // 1.6245 - 0.0005 = 1.6240 is the least that the allowance leaves at standard; it reads 1.6241.
     const readings = [0, 1, 2, 3].map((i) => [
@@ -83,6 +100,13 @@ describe('a shed that describes its instruments', () => {
     ).parts.find(({ name }) => name === 'rods A');
     expect(part && describePart(part, { units: 'inch' })[0]).toBe(
       'rods A, from donor A: use as it is, if it measures up again',
+    );
+    // Limits 0.0004 in apart, and 2 × 0.0003 in.
+    const coarse = triage(
+      readShed(spoiltShed({ instruments: { boreGauge: '±0.0003 in' } })),
+    ).parts.find(({ name }) => name === 'rods A');
+    expect(coarse && describePart(coarse, { units: 'inch' }).join(' ')).toContain(
+      'readings to ±0.0003 in cannot judge limits 0.0004 in apart: measure it better',
     );
   });
 });

@@ -2,8 +2,8 @@ import { type Length, meanExpansion, sizeAt20C } from 'crankwright';
 import { type PlanOptions, planBuilds, planReport } from 'crankwright/planning';
 import { type Shed, triage } from 'crankwright/shed';
 import { describe, expect, it } from 'vitest';
-import { shedAccuracy } from '../../src/planning/guard-bands.js';
 import { howItHolds } from '../../src/planning/how-it-holds.js';
+import { accuracyOfShed } from '../../src/shed/accuracy-of-shed.js';
 import { bruteForce } from './brute-force.js';
 import { reached } from './reached.js';
 import {
@@ -204,7 +204,7 @@ describe('what a plan wants measured once more', () => {
         ...{ section: 'shells' as const, name, count: 1, why: 'spare' as const },
         ...(name === 'clear' && faults),
       }));
-      return howItHolds(shed, builds, leftOver, shedAccuracy(shed)).near[0]?.instead;
+      return howItHolds(shed, builds, leftOver, accuracyOfShed(shed)).near[0]?.instead;
     };
     expect(insteadOf({})).toBe('clear');
     expect(insteadOf({ faults: ['scored'] })).toBeUndefined();
@@ -240,7 +240,7 @@ describe('what a plan wants measured once more', () => {
     const spares = ['loose', 'right', 'thinner', 'thinner washer'];
     const { builds, leftOver } = await planBuilds(shed, { reserved: spares });
     const free = leftOver.map((part) => ({ ...part, why: 'spare' as const }));
-    const { near } = howItHolds(shed, builds, free, shedAccuracy(shed));
+    const { near } = howItHolds(shed, builds, free, accuracyOfShed(shed));
     // Pistons: 33, 3 below 36; those of 29975 leave 28, 8 inside. Stems: 14, 2 above 12; the others leave 24.
     // End play: 80, beyond 2.34 and 3.12 lie 0.0105; 85 is 35 from either limit, beyond 2.73 lie 0.0032 and 0.0032.
     expect(near.map(({ of, instead, measure }) => [of, instead, measure])).toEqual([

@@ -191,6 +191,7 @@ export const twoEngines: Plan = {
   smallestMargin: inch(0.0003),
   near: [],
   measureAgain: [],
+  howRead: { within: [], undescribed: [], notAt20C: [], ovalHidden: [] },
   notDescribed: ['boreGauge', 'wallGauge', 'micrometer', 'depthGauge'],
   proof: { kind: 'optimal' },
   orders: [
@@ -224,6 +225,7 @@ export const noEngine: Plan = {
   cost: { amount: 0 },
   near: [],
   measureAgain: [],
+  howRead: { within: [], undescribed: [], notAt20C: [], ovalHidden: [] },
   notDescribed: [],
   proof: { kind: 'optimal' },
   orders: [],

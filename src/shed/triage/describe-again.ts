@@ -1,12 +1,23 @@
 import { nameUndersize } from '../../crankshaft/internal.js';
 import { nameOversize } from '../../cylinders/internal.js';
-import { describe, type Wording } from '../../judging/index.js';
+import { describe, type Finding, type Wording } from '../../judging/index.js';
+import { guardBandOf, sayDistance } from '../../judging/internal.js';
 import type { AgainReason } from './triage-types.js';
+
+/** That limits are so narrow for these readings that no size could be judged by them. */
+function tooNarrow(finding: Finding<'length'>, { units }: Wording): string {
+  const { min, max } = finding.limits;
+  if (min === undefined || max === undefined) return '';
+  const band = guardBandOf<'length'>(finding);
+  if (max - min >= 2 * band) return '';
+  return `; readings to ±${sayDistance(band, 'length', units)} cannot judge limits ${sayDistance(max - min, 'length', units)} apart: measure it better`;
+}
 
 /** What to measure again and why: a sentence without a full stop. */
 export function describeAgain(reason: AgainReason, wording: Wording): string {
   if (reason.kind === 'measure again') {
-    return `measure it again before anything is spent on it: ${describe(reason.finding, wording)}`;
+    const { finding } = reason;
+    return `measure it again before anything is spent on it: ${describe(finding, wording)}${tooNarrow(finding, wording)}`;
   }
   const { places, of, step } = reason;
   const name = of === 'bores' ? nameOversize : nameUndersize;

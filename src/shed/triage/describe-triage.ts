@@ -2,6 +2,7 @@ import { describe, type Wording } from '../../judging/index.js';
 import { guardLayout, guardWording } from '../../judging/internal.js';
 import { columns, numberedNotes, section, whoSetTheLimits, wrap } from '../../pages/index.js';
 import type { UnitSystem } from '../../quantities/index.js';
+import { howWell } from '../how-well.js';
 import { triagedPartLayout, triageLayout } from '../layouts.js';
 import { named, wordFor } from '../section-words.js';
 import { SECTIONS, type Section } from '../sections.js';
@@ -103,7 +104,10 @@ function otherFindings(part: TriagedPart, wording: Wording): readonly string[] {
  * @throws {RebuildInputError} when the triage is not what `triage` gives, or the unit system is unknown
  * @example
  * ```ts
- * const text = triageReport({ shed: 'the shed', units: 'inch', parts: [] });
+ * const text = triageReport({
+ *   shed: 'the shed', units: 'inch', parts: [],
+ *   howRead: { within: [], undescribed: [], notAt20C: [], ovalHidden: [] },
+ * });
  * text.includes('This shed has no parts.'); // true
  * ```
  */
@@ -113,7 +117,7 @@ export function triageReport(triage: Triage, wording: Wording = { units: triage?
   return page(triage, wording.units);
 }
 
-function page({ shed, parts }: Triage, units: UnitSystem): string {
+function page({ shed, parts, howRead }: Triage, units: UnitSystem): string {
   const notes = numberedNotes(units);
   const sections = SECTIONS.flatMap((each) => {
     const its = parts.filter((part) => part.section === each);
@@ -124,6 +128,7 @@ function page({ shed, parts }: Triage, units: UnitSystem): string {
       `Sizes are diameters in ${units === 'inch' ? 'inches' : 'millimetres'}.`,
       ...(parts.length === 0 ? ['This shed has no parts.'] : tally(parts)),
     ]),
+    ...howWell(howRead, notes.wording),
     ...testFirst(testsOf(parts), 'sort the shed again.', notes.wording),
     ...sections,
     ...whoSetTheLimits(notes),

@@ -3,7 +3,7 @@ import type { BorePlan } from '../../cylinders/index.js';
 import type { Finding, Span } from '../../judging/index.js';
 import type { OddReading } from '../../measuring/index.js';
 import type { Length, UnitSystem } from '../../quantities/index.js';
-import type { Happening } from '../../reading/index.js';
+import type { Happening, HowRead } from '../../reading/index.js';
 import type { Consequence, Fault } from '../faults.js';
 import type { Section } from '../sections.js';
 import type { Work } from '../works.js';
@@ -17,6 +17,8 @@ export interface Triage {
   readonly units: UnitSystem;
   /** Every part, section by section in the order of the file. */
   readonly parts: readonly TriagedPart[];
+  /** How well the sizes were read. */
+  readonly howRead: HowRead;
 }
 
 /**

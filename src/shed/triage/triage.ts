@@ -1,5 +1,6 @@
 import { guardLayout, guardText } from '../../judging/internal.js';
 import { guardSystem } from '../../quantities/internal.js';
+import { howShedWasRead } from '../how-read.js';
 import { shedLayout } from '../layouts.js';
 import { SECTIONS, type Section } from '../sections.js';
 import type { Part, Parts, Shed } from '../shed.js';
@@ -44,6 +45,7 @@ export function triage(shed: Shed): Triage {
     shed: guardText('shed.shed', shed.shed),
     units: shed.units,
     parts: dispositionsOf(shed),
+    howRead: howShedWasRead(shed),
   };
 }
 

@@ -372,6 +372,7 @@ describe('triageReport', () => {
     const headings = text.split('\n').filter((_, i, lines) => /^-+$/.test(lines[i + 1] ?? ''));
     expect(headings).toEqual([
       'PARTS IN THE SHED: the shed',
+      'HOW WELL IT WAS MEASURED',
       'TEST FIRST',
       'BLOCKS',
       'CRANKSHAFTS',
@@ -410,7 +411,7 @@ describe('triageReport', () => {
   });
 
   it('says that a shed is empty', () => {
-    const none = triageReport({ shed: 'bare', units: 'inch', parts: [] });
+    const none = triageReport({ shed: 'bare', units: 'inch', parts: [], howRead: sorted.howRead });
     expect(none).toContain('This shed has no parts.');
     expect(none).not.toContain('WHO SET');
     expectPage(none);
@@ -418,7 +419,7 @@ describe('triageReport', () => {
 
   it.each(HOSTILE_NAMES)('bears the name %j', (name) => {
     const parts = sorted.parts.map((each) => ({ ...each, name, from: name }));
-    const page = triageReport({ shed: name, units: 'inch', parts });
+    const page = triageReport({ ...sorted, shed: name, parts });
     expectPage(page);
     // biome-ignore lint/suspicious/noControlCharactersInRegex: they are what must not be there
     expect(page).not.toMatch(/[\u0000-\u0009\u000b-\u001f\u202e]/);

@@ -1,6 +1,6 @@
 import type { Wording } from '../judging/index.js';
 import { sayDistance } from '../judging/internal.js';
-import { INSTRUMENT_WORDS } from '../reading/index.js';
+import { INSTRUMENT_WORDS } from './bench.js';
 import type { HowRead } from './how-read.js';
 
 /** How well the sizes were read, in sentences with full stops. */

@@ -1,0 +1,53 @@
+import { type Accuracy, type HowRead, howWellRead, type InstrumentName } from '../reading/index.js';
+import { accuracyOfShed } from './accuracy-of-shed.js';
+import type { Part, Shed } from './shed.js';
+
+/** Tells how well the sizes of the parts of a shed were read; of `only` these, where they are named. */
+export function howShedWasRead(shed: Shed, only?: ReadonlySet<string>): HowRead {
+  const its = <P extends Part>(parts: readonly P[] = []) =>
+    parts.filter(({ name }) => only?.has(name) ?? true);
+  const [blocks, shafts, rods] = [its(shed.blocks), its(shed.crankshafts), its(shed.rods)];
+  const journals = shafts.flatMap(({ name, rodJournals, mainJournals = [] }) =>
+    [...mainJournals, ...rodJournals].map((place) => ({ ...place, part: name })),
+  );
+  const bores = blocks.flatMap(({ name, bores }) =>
+    bores.map((place) => ({ ...place, part: name })),
+  );
+  const housings = [...rods.flatMap((each) => each.rods), ...blocks.flatMap(mainsOf)];
+  const [pistons, shells, washers] = [
+    its(shed.pistonSets),
+    its(shed.shells),
+    its(shed.thrustWashers),
+  ];
+  const dials = journals.filter(({ runout }) => runout !== undefined);
+  const widths = [...blocks, ...shafts].filter(({ thrustWidth }) => thrustWidth !== undefined);
+  const used: readonly (readonly [InstrumentName, readonly unknown[]])[] = [
+    ['micrometer', [...journals, ...pistons, ...washers]],
+    ['boreGauge', [...bores, ...housings]],
+    ['wallGauge', shells],
+    ['dialIndicator', dials],
+    ['depthGauge', widths],
+  ];
+  const warm: readonly (readonly [keyof Accuracy['growth'], readonly unknown[]])[] = [
+    ['journals', journals],
+    ['housings', housings],
+    ['bores', bores],
+    ['pistons', pistons],
+  ];
+  return howWellRead(
+    {
+      used: given(used),
+      warm: shed.warmth ? given(warm) : [],
+      shapes: [...journals, ...bores].map(({ part, name, readings }) => ({
+        name: `${part}, ${name}`,
+        angles: readings.map(({ angle }) => angle),
+      })),
+    },
+    accuracyOfShed(shed),
+  );
+}
+
+const mainsOf = ({ mainHousings = [] }: NonNullable<Shed['blocks']>[number]) => mainHousings;
+
+const given = <N>(all: readonly (readonly [N, readonly unknown[]])[]): readonly N[] =>
+  all.flatMap(([name, read]) => (read.length > 0 ? [name] : []));
