@@ -66,7 +66,7 @@ describe('a shed that describes its instruments', () => {
       expect(page).toContain('About 95 readings in 100 are right to within: micrometer 0.0005 in');
       expect(page).toContain('so their readings count as exact, which none is: bore gauge, wall');
       // Read at 0 and 90 degrees.
-      expect(page).toContain('Two angles may hide all of an oval');
+      expect(page).toContain('may hide all of an oval');
     }
     expect(pages[1]).toMatch(
       /The clearance nearest a limit stays [^.]+\.\d+ in inside its limits, and is known to ±0\.000\d/,

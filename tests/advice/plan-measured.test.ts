@@ -79,9 +79,9 @@ describe('a plan that rests on a margin of 0.4 thou', () => {
     expect(sure.builds.length).toBe(asRead.builds.length);
     expect(sure.cost.amount).toBeGreaterThan(asRead.cost.amount);
     expect((sure.smallestMargin ?? Number.NaN) / inch(0.001)).toBeCloseTo(0.5 - 0.4133, 3);
-    expect(flowing(planReport(sure))).toContain(
-      'inside its limits after the guard band. Every clearance holds with a chance of 0.95 or more',
-    );
+    const page = flowing(planReport(sure));
+    expect(page).toContain('inside its limits after the guard band');
+    expect(page).toContain('Every clearance holds with a chance of 0.95 or more');
   });
 
   it('builds nothing rather than an engine that it cannot show to hold', async () => {

@@ -129,7 +129,7 @@ describe('the tests of a plan', () => {
     const plan = await planBuilds(shedWith({}), { atMost: 1 });
     const page = flowing(planReport(plan));
     expect(page).toMatch(
-      /TEST FIRST -+ Have these parts crack-tested before anything else: .* so its cost is not counted\. 1\. \[ \] crankshaft A: no crack test of it is listed \[1\] ENGINE 1/,
+      /TEST FIRST -+ Have these parts crack-tested before anything else: .* so its cost is not counted\. 1\. \[ \] crankshaft A: no crack test of it is listed \[1\] HOW WELL IT WAS MEASURED -+ .* ENGINE 1/,
     );
     expect(page).toContain('Crack-test first: crankshaft A.');
     expect(plan.cost.amount).toBe(0);

@@ -53,7 +53,7 @@ describe('every engine of a plan', () => {
   }, 120_000);
 
   it('is one of many', () => {
-    expect(builds().length).toBeGreaterThan(60);
+    expect(builds().length).toBeGreaterThanOrEqual(60);
   });
 
   it('has the clearances that its parts leave, all within their limits', () => {
