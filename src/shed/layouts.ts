@@ -49,6 +49,8 @@ export const consequenceLayout = { by: 'kind', variants: [
   { fields: { kind: { oneOf: ['mend'] } } },
 ] } satisfies Layout;
 export const triageReasonLayout = { by: 'kind', variants: [
+  { fields: { kind: { oneOf: ['measure again'] }, finding: findingLengthLayout } },
+  { fields: { kind: { oneOf: ['measure sizes again'] }, of: { oneOf: ['bores', 'mains', 'rods'] }, places: { list: 'string' }, 'step?': 'number' } },
   { fields: { kind: { oneOf: ['fault'] }, fault: faultLayout, 'place?': 'string', 'found?': { oneOf: ['by a test'] }, consequence: consequenceLayout } },
   { fields: { kind: { oneOf: ['happened'] }, what: happeningLayout, consequence: consequenceLayout } },
   { fields: { kind: { oneOf: ['journals'] }, journals: { oneOf: ['mains', 'rods'] }, plan: grindPlanLayout, 'ifTrue?': { oneOf: [true] }, 'promised?': 'number' } },
@@ -61,8 +63,6 @@ export const triageReasonLayout = { by: 'kind', variants: [
   { fields: { kind: { oneOf: ['which bearing seized'] }, 'cleared?': { oneOf: [true] } } },
   { fields: { kind: { oneOf: ['bores'] }, plan: borePlanLayout } },
   { fields: { kind: { oneOf: ['housing'] }, place: 'string', 'finding?': findingLengthLayout } },
-  { fields: { kind: { oneOf: ['measure again'] }, finding: findingLengthLayout } },
-  { fields: { kind: { oneOf: ['measure sizes again'] }, of: { oneOf: ['bores', 'mains', 'rods'] }, places: { list: 'string' }, 'step?': 'number' } },
   { fields: { kind: { oneOf: ['face'] }, finding: findingLengthLayout } },
   { fields: { kind: { oneOf: ['margin'] }, finding: findingLengthLayout } },
   { fields: { kind: { oneOf: ['no shop'] }, work: { oneOf: ['bore', 'crack test', 'grind main journals', 'grind rod journals', 'pressure test', 'recut seats', 'reface valves', 'resize housings', 'skim head', 'sleeve', 'stitch', 'straighten', 'weld'] } } },

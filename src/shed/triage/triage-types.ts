@@ -77,10 +77,23 @@ export interface Job {
 }
 
 /** A reason to measure a part again, as its readings do not tell what the work on it hangs on. */
-export type AgainReason = Extract<
-  TriageReason,
-  { readonly kind: 'measure again' | 'measure sizes again' }
->;
+export type AgainReason =
+  | {
+      /** A size is nearer to a limit than it is measured to. */
+      readonly kind: 'measure again';
+      /** The size against the limit. */
+      readonly finding: Finding<'length'>;
+    }
+  | {
+      /** Sizes of journals or bores are nearer to a bound than they are measured to, and the work hangs on it. */
+      readonly kind: 'measure sizes again';
+      /** Which kind. */
+      readonly of: 'rods' | 'mains' | 'bores';
+      /** Which ones. */
+      readonly places: readonly string[];
+      /** The step that the doubt is about, if it is about one [m]. */
+      readonly step?: Length;
+    };
 
 /** One reason for a disposition, by its `kind`. */
 export type TriageReason =
@@ -180,22 +193,7 @@ export type TriageReason =
       /** Its bore against the limits, if there are any. */
       readonly finding?: Finding<'length'>;
     }
-  | {
-      /** A size is nearer to a limit than it is measured to. */
-      readonly kind: 'measure again';
-      /** The size against the limit. */
-      readonly finding: Finding<'length'>;
-    }
-  | {
-      /** Sizes of journals or bores are nearer to a bound than they are measured to, and the work hangs on it. */
-      readonly kind: 'measure sizes again';
-      /** Which kind. */
-      readonly of: 'rods' | 'mains' | 'bores';
-      /** Which ones. */
-      readonly places: readonly string[];
-      /** The step that the doubt is about, if it is about one [m]. */
-      readonly step?: Length;
-    }
+  | AgainReason
   | {
       /** The face of a head is not flat enough. */
       readonly kind: 'face';
