@@ -5,7 +5,7 @@ import { largestOf, smallestOf } from '../quantities/internal.js';
 import { isSwept } from './bore.js';
 import { type OddReadingOptions, oddReadings } from './odd-readings.js';
 import type { OddReading } from './odd-types.js';
-import { type DiameterReading, TENTH } from './readings.js';
+import { type DiameterReading, guardReadings, TENTH } from './readings.js';
 
 /**
  * Bores wear most at one place: at the top of the ring travel, on the thrust side. A spot that is worn further than
@@ -18,13 +18,13 @@ const WEAR = 0.001;
 
 /**
  * Readings of a bore that do not fit the others. Those where the rings run are held against each other; those of the
- * unworn land against the ring travel. The readings are for `boreShape` to guard.
- */
+ * unworn land against the ring travel. */
 export function oddInBore(
   readings: readonly DiameterReading[],
   ringTravel: Span<Length> | undefined,
   options: Omit<OddReadingOptions, 'localWear'> = {},
 ): readonly OddReading[] {
+  guardReadings(readings);
   const all = readings.map((reading, index) => ({ reading, index }));
   const swept = all.filter(
     ({ reading }) => ringTravel === undefined || isSwept(reading, ringTravel),

@@ -10,6 +10,7 @@ import {
   readingUncertainty,
   sizeAt20C,
 } from '../measuring/index.js';
+import { statedUncertainty } from '../measuring/internal.js';
 import { normalQuantileOfTail } from '../numerics/index.js';
 import { type Length, metre, type Temperature } from '../quantities/index.js';
 import { largestOf, smallestOf } from '../quantities/internal.js';
@@ -59,6 +60,12 @@ export function accuracyOf(
   repeats: RepeatsOfBench = {},
   fewest?: Fewest,
 ): Accuracy {
+  for (const name of INSTRUMENTS) {
+    const instrument = instruments[name];
+    if (instrument && 'within' in instrument) {
+      statedUncertainty(`instruments.${name}.within`, instrument.within);
+    }
+  }
   const reads = INSTRUMENTS.flatMap((name) => {
     const read = contributorsOf(name, instruments, pooled(repeats[name] ?? []));
     return read ? [[name, read] as const] : [];

@@ -1,13 +1,13 @@
 import type { Finding, Span } from '../judging/index.js';
-import { holds } from '../judging/internal.js';
+import { holds, NANOMETRE } from '../judging/internal.js';
 import type { Shape } from '../measuring/index.js';
-import { fewestAtAPlace } from '../measuring/internal.js';
+import { repeatsIn } from '../measuring/internal.js';
 import { type Length, thou } from '../quantities/index.js';
 import type { Measured } from './bearing-plan.js';
 
 /**
  * How far a journal is below standard, if it reads round and straight and that is no step: no wear does that, but a
- * missed turn of the thimble. Places that were read again bear the size out.
+ * missed turn of the thimble. A place that was read again bears the size out.
  */
 export function oddSizeOf(
   { bearing, shape }: Measured,
@@ -16,8 +16,8 @@ export function oddSizeOf(
   standard: Span<Length>,
 ): Length | undefined {
   const below = (standard.min - shape.smallest) as Length;
-  const isOdd = undersize === undefined && below > thou(2.5) && findings.every(holds);
-  return isOdd && fewestAtAPlace(bearing.journal.readings) === 1 ? below : undefined;
+  const isOdd = undersize === undefined && below > thou(2.5) + NANOMETRE && findings.every(holds);
+  return isOdd && repeatsIn(bearing.journal.readings) === undefined ? below : undefined;
 }
 
 /** The step nearest to the journal's size, if it is within 2.5 thou. */

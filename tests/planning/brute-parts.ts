@@ -161,7 +161,8 @@ function isMisread(
   if (outOfRound > most || taper > most) return false;
   return withStandard(steps).every(
     (step) =>
-      smallest < standard.min - step - 0.0000635 || largest > standard.max - step + 0.0000635,
+      smallest < standard.min - step - 0.0000635 - 1e-9 ||
+      largest > standard.max - step + 0.0000635 + 1e-9,
   );
 }
 

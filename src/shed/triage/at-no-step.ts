@@ -1,5 +1,5 @@
 import type { Span } from '../../judging/index.js';
-import { isOutside } from '../../judging/internal.js';
+import { isOutside, NANOMETRE } from '../../judging/internal.js';
 import type { DiameterReading, Shape } from '../../measuring/index.js';
 import { journalShapeLimits, judgeShape } from '../../measuring/internal.js';
 import { type Length, thou } from '../../quantities/index.js';
@@ -26,7 +26,8 @@ export function belowAtNoStep(
     const { min, max } = standard as Span<number>;
     return Math.max(min - step - smallest, largest - (max - step));
   });
-  if (largest > standard.min || off.some((each) => each <= WORN_ROUND)) return undefined;
+  if (largest > standard.min || off.some((each) => each <= WORN_ROUND + NANOMETRE))
+    return undefined;
   return (standard.min - smallest) as Length;
 }
 

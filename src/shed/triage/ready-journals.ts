@@ -69,7 +69,10 @@ export function journalsReady(
   judged: JudgedWithRunout,
 ): Journals {
   const field = kind === 'rods' ? 'rodJournals' : 'mainJournals';
-  const steps = withStandard(journals.steps ?? undersizeSteps(judged.units));
+  const steps = namedFrom(
+    () => ({ '': `engine.${field}` }),
+    () => withStandard(journals.steps ?? undersizeSteps(judged.units)),
+  );
   const paths = places.map((_, i) => `part.${field}[${i}]`);
   const read = places.map(({ name: place, readings }, i) =>
     namedFrom(
