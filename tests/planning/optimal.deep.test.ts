@@ -32,7 +32,7 @@ describe('a plan', () => {
       engines.set(best.engines, (engines.get(best.engines) ?? 0) + 1);
     }
     // The sheds are worth trying: many build something, some build more than one.
-    expect(engines.get(0)).toBeLessThan(0.6 * all.length);
+    expect(engines.get(0)).toBeLessThan(0.65 * all.length);
     expect((engines.get(2) ?? 0) + (engines.get(3) ?? 0)).toBeGreaterThan(0.1 * all.length);
   }, 240_000);
 
