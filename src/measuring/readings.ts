@@ -44,11 +44,15 @@ export function guardReadings(readings: readonly DiameterReading[]): DiameterRea
 }
 
 /** An angle brought to less than half a turn: half a turn apart is the same diameter. */
-export function inHalfTurn(around: Angle): Angle {
+function inHalfTurn(around: Angle): Angle {
   const turn = around % Math.PI;
   const angle = turn < 0 ? turn + Math.PI : turn;
   return (Math.PI - angle < SAME_PLACE.angle ? 0 : angle) as Angle;
 }
+
+/** Readings with their angles brought to less than half a turn, not guarded. */
+export const inHalfTurns = (readings: readonly DiameterReading[]): readonly DiameterReading[] =>
+  readings.map((each) => ({ ...each, angle: inHalfTurn(each.angle) }));
 
 /** One diameter in inches among metres, or a slipped digit, stands out against its neighbours. */
 function guardPlausible(readings: readonly DiameterReading[]): void {

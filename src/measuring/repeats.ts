@@ -1,6 +1,6 @@
 import type { Length } from '../quantities/index.js';
 import { FALSE_ALARM, meanOfPlace, oddRepeats, placesOf } from './odd-repeats.js';
-import { type DiameterReading, inHalfTurn, TENTH } from './readings.js';
+import { type DiameterReading, inHalfTurns, TENTH } from './readings.js';
 
 /** How readings scatter that were taken again at the same places, without those that do not fit their place. */
 export interface Repeats {
@@ -39,4 +39,4 @@ export function atPlaces(readings: readonly DiameterReading[]): {
 
 /** How readings scatter that were taken again at the same places, if any were. The readings are for others to guard. */
 export const repeatsIn = (readings: readonly DiameterReading[]): Repeats | undefined =>
-  atPlaces(readings.map((each) => ({ ...each, angle: inHalfTurn(each.angle) }))).repeats;
+  atPlaces(inHalfTurns(readings)).repeats;
