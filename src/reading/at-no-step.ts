@@ -1,9 +1,10 @@
-import type { Span } from '../../judging/index.js';
-import { isOutside, NANOMETRE } from '../../judging/internal.js';
-import type { DiameterReading, Shape } from '../../measuring/index.js';
-import { journalShapeLimits, judgeShape } from '../../measuring/internal.js';
-import { type Length, thou } from '../../quantities/index.js';
-import { type JournalKind, own } from '../../reading/index.js';
+import type { Span } from '../judging/index.js';
+import { isOutside, NANOMETRE } from '../judging/internal.js';
+import type { DiameterReading, Shape } from '../measuring/index.js';
+import { journalShapeLimits, judgeShape } from '../measuring/internal.js';
+import { type Length, thou } from '../quantities/index.js';
+import type { JournalKind } from './engine-kind.js';
+import { own } from './stated-limits.js';
 
 /** A journal that wore further than this from its step is no longer round (common practice of this library). */
 const WORN_ROUND = /* @__PURE__ */ thou(2.5);

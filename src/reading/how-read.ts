@@ -28,12 +28,20 @@ const MOST_OF_OVAL = 0.5;
 
 /** What was read, and with what. */
 export interface WasRead {
-  readonly used: readonly InstrumentName[];
-  /** What was read warm, if anything was. */
-  readonly warm: readonly (keyof Accuracy['growth'])[];
+  /** What was read with each instrument. */
+  readonly used: ReadOf<InstrumentName>;
+  /** What was read of each kind of part; nothing where it is not said how warm it was. */
+  readonly warm: ReadOf<keyof Accuracy['growth']>;
   /** Journals and cylinders, by their names. */
   readonly shapes: readonly { readonly name: string; readonly angles: Angles }[];
 }
+
+/** Lists of what was read, each with what it was read with or of. */
+type ReadOf<N> = readonly (readonly [N, readonly unknown[]])[];
+
+/** The names with something in their lists. */
+const given = <N>(all: ReadOf<N>): readonly N[] =>
+  all.flatMap(([name, read]) => (read.length > 0 ? [name] : []));
 
 type Angles = Parameters<typeof shareOfOvalSeen>[0];
 
@@ -42,7 +50,8 @@ export const anglesOf = ({ lines }: Pick<Shape, 'lines'>): Angles =>
   lines.map(({ angle }) => angle);
 
 /** Tells how well sizes were read. */
-export function howWellRead({ used, warm, shapes }: WasRead, accuracy: Accuracy): HowRead {
+export function howWellRead({ shapes, ...read }: WasRead, accuracy: Accuracy): HowRead {
+  const [used, warm] = [given(read.used), given(read.warm)];
   return {
     within: INSTRUMENTS.flatMap((instrument) => {
       const budget = accuracy.reads[instrument];

@@ -1,6 +1,7 @@
 import type { Wording } from '../judging/index.js';
 import { section, wrap } from '../pages/index.js';
-import { describeHowRead, type HowRead } from '../reading/index.js';
+import { describeHowRead } from './describe-how-read.js';
+import type { HowRead } from './how-read.js';
 
 /** A section on how well sizes were read, if any were. */
 export function howWell(howRead: HowRead, wording: Wording): readonly string[] {

@@ -2,6 +2,7 @@
 
 export { gapOf } from '../measuring/internal.js';
 export { type Accuracy, accuracyOf, at20C, readingsAt20C, readWith } from './accuracy.js';
+export { belowAtNoStep } from './at-no-step.js';
 export { bareSteps, stepsIn } from './bare-steps.js';
 export {
   type Bench,
@@ -23,7 +24,6 @@ export {
   undescribed,
 } from './certainty.js';
 export { type Check, checkIfGiven, problemsFrom } from './check.js';
-export { describeHowRead } from './describe-how-read.js';
 export type {
   BoreKind,
   EngineKind,
@@ -46,7 +46,8 @@ export {
 } from './fits.js';
 export { grindNames, grindRequest } from './grind-request.js';
 export { CRACK_TEST, HAPPENED, HAPPENINGS, type Happening, HITS_THE_BLOCK } from './happenings.js';
-export { anglesOf, type HowRead, howWellRead } from './how-read.js';
+export { anglesOf, type HowRead, howWellRead, type WasRead } from './how-read.js';
+export { howWell } from './how-well.js';
 export { journalWords } from './journal-words.js';
 export { type JsonSchema, jsonSchemaOf } from './json-schema.js';
 export { marked } from './marks.js';

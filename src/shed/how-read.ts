@@ -1,4 +1,4 @@
-import { type Accuracy, type HowRead, howWellRead, type InstrumentName } from '../reading/index.js';
+import { type HowRead, howWellRead, type WasRead } from '../reading/index.js';
 import { accuracyOfShed } from './accuracy-of-shed.js';
 import type { Part, Shed } from './shed.js';
 
@@ -21,14 +21,14 @@ export function howShedWasRead(shed: Shed, only?: ReadonlySet<string>): HowRead 
   ];
   const dials = journals.filter(({ runout }) => runout !== undefined);
   const widths = [...blocks, ...shafts].filter(({ thrustWidth }) => thrustWidth !== undefined);
-  const used: readonly (readonly [InstrumentName, readonly unknown[]])[] = [
+  const used: WasRead['used'] = [
     ['micrometer', [...journals, ...pistons, ...washers]],
     ['boreGauge', [...bores, ...housings]],
     ['wallGauge', shells],
     ['dialIndicator', dials],
     ['depthGauge', widths],
   ];
-  const warm: readonly (readonly [keyof Accuracy['growth'], readonly unknown[]])[] = [
+  const warm: WasRead['warm'] = [
     ['journals', journals],
     ['housings', housings],
     ['bores', bores],
@@ -36,8 +36,8 @@ export function howShedWasRead(shed: Shed, only?: ReadonlySet<string>): HowRead 
   ];
   return howWellRead(
     {
-      used: given(used),
-      warm: shed.warmth ? given(warm) : [],
+      used,
+      warm: shed.warmth ? warm : [],
       shapes: [...journals, ...bores].map(({ part, name, readings }) => ({
         name: `${part}, ${name}`,
         angles: readings.map(({ angle }) => angle),
@@ -48,6 +48,3 @@ export function howShedWasRead(shed: Shed, only?: ReadonlySet<string>): HowRead 
 }
 
 const mainsOf = ({ mainHousings = [] }: NonNullable<Shed['blocks']>[number]) => mainHousings;
-
-const given = <N>(all: readonly (readonly [N, readonly unknown[]])[]): readonly N[] =>
-  all.flatMap(([name, read]) => (read.length > 0 ? [name] : []));

@@ -1,7 +1,6 @@
 // What the other rooms use of this one; users never see it.
 export { accuracyOfShed } from './accuracy-of-shed.js';
 export { howShedWasRead } from './how-read.js';
-export { howWell } from './how-well.js';
 export { named, partWord, wordFor } from './section-words.js';
 export { SECTIONS } from './sections.js';
 export { cautionsFor } from './triage/cautions.js';

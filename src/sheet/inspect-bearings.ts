@@ -7,10 +7,11 @@ import { guardBandOf, holds, namedFrom, spanOf } from '../judging/internal.js';
 import { journalShape, type OddReading, oddReadings, type Shape } from '../measuring/index.js';
 import { journalShapeLimits, judgeShape, withStandard } from '../measuring/internal.js';
 import { maximumMatching } from '../numerics/index.js';
-import { type Length, RebuildInputError } from '../quantities/index.js';
+import { type Length, RebuildInputError, thou } from '../quantities/index.js';
 import {
   type Accuracy,
   at20C,
+  belowAtNoStep,
   certaintyOf,
   grindNames,
   type JournalKind,
@@ -30,7 +31,6 @@ import {
   worthKeeping,
 } from './bearing-plan.js';
 import { type FittedShells, fittedAs } from './inspect-fitted.js';
-import { measuredUndersize, oddSizeOf } from './odd-size.js';
 import type { BearingSheet, Sheet } from './sheet.js';
 
 /** Findings on the bearings of one kind, and what to do. */
@@ -201,7 +201,7 @@ function reportOn(
           ...certaintyOf('runout', accuracy),
         });
   const findings = judgeShape(shape, allowed);
-  const oddSize = oddSizeOf(measured, findings, undersize, journals.standard);
+  const oddSize = belowAtNoStep(bearing.journal.readings, shape, journals, steps);
   const soundAt = soundStep(plan, measured, journals, steps);
   const readAgain = oddReadings(bearing.journal.readings, readWith('micrometer', accuracy));
   return {
@@ -231,6 +231,17 @@ function ranked(
   const allowed = oilClearanceLimits('search', limits, journal.max);
   const plain = shells.map(({ name, undersize, wall }) => ({ name, undersize, wall }));
   return rankShells({ journal, housingBore, shells: plain }, allowed);
+}
+
+/** The step nearest to the journal's size, if it is within 2.5 thou. */
+function measuredUndersize(
+  { smallest, largest }: Shape,
+  standard: Span<Length>,
+  steps: readonly Length[],
+): Length | undefined {
+  const below = (standard.min + standard.max - smallest - largest) / 2;
+  const [nearest] = [...steps].sort((a, b) => Math.abs(a - below) - Math.abs(b - below));
+  return nearest !== undefined && Math.abs(nearest - below) <= thou(2.5) ? nearest : undefined;
 }
 
 function madeFor({ shell }: ShellMatch, plan: GrindPlan): boolean {

@@ -131,7 +131,7 @@ function groupOf(
 }
 
 /** How well the sizes of a sheet are known: repeats of a place tell how readings scatter. */
-export function accuracyOfSheet({
+function accuracyOfSheet({
   rods = [],
   mains = [],
   cylinders = [],

@@ -7,7 +7,7 @@ import { describeOddReading } from '../measuring/index.js';
 import { columns, numberedNotes, section, whoSetTheLimits, wrap } from '../pages/index.js';
 import { type Length, tradeUnit, type UnitSystem } from '../quantities/index.js';
 import { formatNumber } from '../quantities/internal.js';
-import { describeHowRead, journalWords } from '../reading/index.js';
+import { howWell, journalWords } from '../reading/index.js';
 import { actionsFrom } from './actions.js';
 import { boredIn } from './bored.js';
 import { describeAction, describeRing } from './describe-action.js';
@@ -62,7 +62,7 @@ function page(inspection: Inspection, units: UnitSystem): string {
       ),
       ...notMeasured(inspection),
     ]),
-    ...readSection(inspection, noted),
+    ...howWell(inspection.howRead, noted),
     ...[mains, rods].flatMap((group) => (group ? [bearingSection(group, noted)] : [])),
     ...(endPlay ? [section('END PLAY', wrap(describe(endPlay.finding, noted), 2))] : []),
     ...cylinders.map((cylinder) => cylinderSection(cylinder, bored.includes(cylinder.name), noted)),
@@ -82,19 +82,6 @@ function nothingToDo({ howRead: { undescribed, ovalHidden } }: Inspection): stri
 
 const CONTRADICTION =
   'that contradicts the stamp on the shells and the size of the journal: measure the housing and the walls again';
-
-/** How well the sizes were read, if any were. */
-function readSection({ howRead }: Inspection, wording: Wording): readonly string[] {
-  const lines = describeHowRead(howRead, wording);
-  return lines.length === 0
-    ? []
-    : [
-        section(
-          'HOW WELL IT WAS MEASURED',
-          lines.flatMap((line) => wrap(line, 2)),
-        ),
-      ];
-}
 
 /** What stands in the way of every decision: readings to take again, or a crankshaft that reads as bent. */
 function undecidedFor(

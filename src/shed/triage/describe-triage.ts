@@ -2,7 +2,7 @@ import { describe, type Wording } from '../../judging/index.js';
 import { guardLayout, guardWording } from '../../judging/internal.js';
 import { columns, numberedNotes, section, whoSetTheLimits, wrap } from '../../pages/index.js';
 import type { UnitSystem } from '../../quantities/index.js';
-import { howWell } from '../how-well.js';
+import { howWell } from '../../reading/index.js';
 import { triagedPartLayout, triageLayout } from '../layouts.js';
 import { named, wordFor } from '../section-words.js';
 import { SECTIONS, type Section } from '../sections.js';

@@ -16,6 +16,7 @@ import {
 import type { Length, UnitSystem } from '../../quantities/index.js';
 import {
   type Accuracy,
+  belowAtNoStep,
   bestEstimate,
   certaintyOf,
   grindNames,
@@ -26,7 +27,6 @@ import {
   readWith,
 } from '../../reading/index.js';
 import type { JournalPlace } from '../shed.js';
-import { belowAtNoStep } from './at-no-step.js';
 import { measureAgain } from './measure-again.js';
 import { faultsOn, type SeenFaults } from './seen-faults.js';
 import type { TriageReason } from './triage-types.js';
