@@ -115,7 +115,7 @@ function uncovered(stations: readonly Group[], lines: readonly Group[]): Uncover
 }
 
 /** What sound readings lack to tell a shape; undefined if nothing. */
-export function lackingFor(readings: readonly DiameterReading[]): Uncovered | undefined {
+export function stillToRead(readings: readonly DiameterReading[]): Uncovered | undefined {
   const { places } = atPlaces(readings);
   return uncovered(groupBy(places, 'station'), groupBy(places, 'angle'));
 }
