@@ -2,23 +2,33 @@ import type { z } from 'zod';
 import { FileError, type FileProblem } from './file-error.js';
 import { pathOf, readJson } from './file-text.js';
 import { unknownField } from './nearest.js';
+import { withoutOwnFields } from './own-fields.js';
 import { salvage } from './salvage.js';
 
 /** A raw file: an object whose fields may be anything. */
 export type Given = Readonly<Record<string, unknown>>;
 
-/** The object in a file, from JSON text or already parsed, and its repeated keys. */
+/**
+ * The object in a file, from JSON text or already parsed, without what is not for us: `$schema`, for the editor, and the
+ * fields of the owner. Its problems are its repeated keys, and a `$schema` that is no text.
+ */
 export function givenIn(
   input: unknown,
   file: 'sheet' | 'shed',
   fieldsOfIt: string,
-): { readonly given: Given; readonly repeated: readonly FileProblem[] } {
+): { readonly given: Given; readonly problems: readonly FileProblem[] } {
   const json = typeof input === 'string' ? readJson(input, file) : { value: input, problems: [] };
-  if (isObject(json.value)) return { given: json.value, repeated: json.problems };
+  if (isObject(json.value)) {
+    const { $schema = '', ...given } = withoutOwnFields(json.value) as Given;
+    const wrong = typeof $schema === 'string' ? [] : [NO_TEXT];
+    return { given, problems: [...json.problems, ...wrong] };
+  }
   const message = `must be an object with ${fieldsOfIt}`;
   const problems = 'value' in json ? [{ path: file, message }] : json.problems;
   throw new FileError(input, problems, file);
 }
+
+const NO_TEXT: FileProblem = { path: '$schema', message: 'must be text, in quotes' };
 
 /** The part of a file that could be read. */
 interface Reading {

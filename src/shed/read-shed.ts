@@ -58,7 +58,7 @@ import type { Shed } from './shed.js';
  */
 export function readShed(input: unknown, readings?: string): Shed {
   const fieldsOfIt = 'version, shed, units, engine and the parts';
-  const { given, repeated } = givenIn(input, 'shed', fieldsOfIt);
+  const { given, problems: repeated } = givenIn(input, 'shed', fieldsOfIt);
   const joined = joinReadings(given, readings);
   const { sound, problems } = readSections(joined.given, shedSections);
   const found = [...problems, ...contradictionsOf(joined.given, sound as SoundShed)];

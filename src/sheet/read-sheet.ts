@@ -31,7 +31,7 @@ import type { Sheet } from './sheet.js';
  */
 export function readSheet(input: unknown): Sheet {
   const fieldsOfIt = 'version, engine, units and the readings';
-  const { given, repeated } = givenIn(input, 'sheet', fieldsOfIt);
+  const { given, problems: repeated } = givenIn(input, 'sheet', fieldsOfIt);
   const { sound, problems } = readSections(given, sections);
   const crankshaftRead = !problems.some(({ path }) => path.startsWith('crankshaft'));
   const all = [
