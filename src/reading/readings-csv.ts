@@ -22,14 +22,15 @@ export interface ReadingRows {
 /** A place in the file. */
 export const lineOf = (line: number): string => `readings, line ${line}`;
 
-/** The most lines; a shed has a few hundred readings. */
-const MOST_LINES = 20_000;
+/** The most lines: a shed has a few hundred readings, a dealer's of hundreds of engines some ten thousands. */
+const MOST_LINES = 200_000;
 
 /** Reads the rows of a CSV of readings. Every cell is plain text. */
 export function readingRows(text: string): ReadingRows {
   // With one kind of line end, lines can be counted; a quoted cell may hold some too.
-  const plain = withoutMark(text).replace(/\r\n?/g, '\n');
-  const message = tooLong(text) ?? tooManyLines(plain);
+  const long = tooLong(text);
+  const plain = long === undefined ? withoutMark(text).replace(/\r\n?/g, '\n') : '';
+  const message = long ?? tooManyLines(plain);
   if (message !== undefined) return unread([{ path: 'readings', message }]);
   const { data, errors } = Papa.parse<string[]>(plain, { delimiter: ',', newline: '\n' });
   const lines = linesOf(data);
