@@ -44,6 +44,7 @@ export {
   ringsFit,
   sameStep,
 } from './fits.js';
+export { type Given, isObject, rawItems } from './given.js';
 export { grindNames, grindRequest } from './grind-request.js';
 export { CRACK_TEST, HAPPENED, HAPPENINGS, type Happening, HITS_THE_BLOCK } from './happenings.js';
 export { anglesOf, type HowRead, howWellRead, type WasRead } from './how-read.js';
@@ -73,7 +74,7 @@ export {
   stepsOf,
   textAs,
 } from './quantity-fields.js';
-export { type Given, givenIn, isObject, rawItems, readSections } from './read-sections.js';
+export { givenIn, readSections } from './read-sections.js';
 export { lineOf, type ReadingRow, readingRows } from './readings-csv.js';
 export { type Gaps, isLost } from './salvage.js';
 export type { ShellPairs } from './shell-pairs.js';
@@ -87,3 +88,4 @@ export {
   guardWall,
 } from './sizes.js';
 export { own, type StatedLimits, statedBasis } from './stated-limits.js';
+export { guardKind } from './which-file.js';

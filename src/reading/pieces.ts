@@ -15,6 +15,7 @@ import { boreShape, type DiameterReading, journalShape } from '../measuring/inde
 import { type Length, RebuildInputError } from '../quantities/index.js';
 import { count, fields, name, partial, word } from './fields.js';
 import { problemAt } from './file-error.js';
+import { isObject } from './given.js';
 import { marked } from './marks.js';
 import {
   quantity,
@@ -25,7 +26,6 @@ import {
   stepsOf,
   undersize,
 } from './quantity-fields.js';
-import { isObject } from './read-sections.js';
 
 const oneDiameter = quantity('length', diameter);
 

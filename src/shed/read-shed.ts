@@ -63,7 +63,7 @@ export function readShed(input: unknown, readings?: string): Shed {
   const { sound, problems } = readSections(joined.given, shedSections);
   const found = [...problems, ...contradictionsOf(joined.given, sound as SoundShed)];
   const all = [...repeated, ...found.flatMap(joined.placeOf), ...joined.problems];
-  if (all.length > 0) throw new FileError(input, all, 'shed');
+  if (all.length > 0) throw new FileError(input, all, 'shed', given);
   return sound as unknown as Shed;
 }
 

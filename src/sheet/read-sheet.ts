@@ -45,7 +45,7 @@ export function readSheet(input: unknown): Sheet {
       ({ path }) => crankshaftRead || !path.startsWith('crankshaft'),
     ),
   ];
-  if (all.length > 0) throw new FileError(input, all);
+  if (all.length > 0) throw new FileError(input, all, 'sheet', given);
   return sound as unknown as Sheet;
 }
 

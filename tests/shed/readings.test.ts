@@ -270,7 +270,7 @@ describe('a mistake in a CSV of readings', () => {
     expect(problems).toEqual([
       {
         path: 'crankshafts[0].rodJournals[0].readings',
-        message: expect.stringMatching(/a second angle at station 31.75 mm is missing/),
+        message: expect.stringMatching(/a second angle at station 1.25 in is missing/),
       },
     ]);
     expect(shedProblems(withoutJournal(), HEADER)).toEqual([
