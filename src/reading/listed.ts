@@ -31,7 +31,7 @@ function linesOf(group: readonly FileProblem[], file: Given): readonly string[] 
   const rows = others.map(({ path }) => COLUMN.exec(path)?.[1] ?? path);
   const more = rows.length - MOST_PLACES;
   const where = `${rows.slice(0, MOST_PLACES).join(', ')}${more > 0 ? ` and ${more} more` : ''}`;
-  const places = column === undefined ? 'so at' : 'so on line';
+  const places = column === undefined ? 'the same at' : 'the same on lines';
   return [`${lineOf(first, file)} (${places} ${where})`];
 }
 

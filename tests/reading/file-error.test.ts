@@ -100,7 +100,7 @@ describe('a mistake made again and again', () => {
     const again = lines.filter((line) => /is not text; write number and unit/.test(line));
     expect(again).toEqual([
       expect.stringMatching(
-        /^engine\.rodJournals\.standard\.min: 0\.0412623 is not text; .* \(so at engine\.rodJournals\.standard\.max, .* and \d+ more\)$/,
+        /^engine\.rodJournals\.standard\.min: 0\.0412623 is not text; .* \(the same at engine\.rodJournals\.standard\.max, .* and \d+ more\)$/,
       ),
     ]);
     expect(shedProblems(shed).length).toBeGreaterThan(100);
