@@ -1,4 +1,4 @@
-import type { FileProblem } from './file-error.js';
+import type { FileProblem } from './file-problem.js';
 import { isObject } from './given.js';
 
 /** An undersize or oversize from the raw file, and its path. */

@@ -1,16 +1,9 @@
 import { RebuildInputError } from '../quantities/index.js';
 import { complaintOf } from '../quantities/internal.js';
+import type { FileProblem } from './file-problem.js';
 import { isObject } from './given.js';
 import { inInches } from './in-inches.js';
-import { listed } from './listed.js';
-
-/** One problem in an inspection sheet or a shed file. */
-export interface FileProblem {
-  /** Its place: `rods[1].journal.readings[3].diameter`. */
-  readonly path: string;
-  /** What is wrong, in one or two sentences. */
-  readonly message: string;
-}
+import { problemLines } from './problem-lines.js';
 
 /** The most problems that the message lists; it only counts the others. */
 const MOST_LISTED = 50;
@@ -39,7 +32,7 @@ export class FileError extends RebuildInputError {
     const problems = isInch
       ? found.map(({ path, message }) => ({ path, message: inInches(message) }))
       : found;
-    const all = listed(problems, given);
+    const all = problemLines(problems, given);
     const lines = all
       .slice(0, MOST_LISTED)
       .map((line) => `\n  ${line}`)

@@ -1,9 +1,9 @@
 import { showValue } from '../quantities/internal.js';
-import type { FileProblem } from './file-error.js';
+import type { FileProblem } from './file-problem.js';
 import {
   type Break,
-  type Place,
   type RepeatedKey,
+  type TextPlace,
   type WantedPlace,
   walkJson,
 } from './json-walk.js';
@@ -59,7 +59,7 @@ function twice({ path, places: [first, again] }: RepeatedKey): FileProblem {
   return { path: pathOf(path), message: `is given twice, ${where}; keep one of the two` };
 }
 
-const told = ({ line, character }: Place) => `line ${line}, character ${character}`;
+const told = ({ line, character }: TextPlace) => `line ${line}, character ${character}`;
 
 function describeBreak({ character, found, isToken, wanted, open }: Break): string {
   const place = `at character ${character}`;

@@ -32,7 +32,8 @@ export type {
   Locking,
 } from './engine-kind.js';
 export { chosen, count, fields, list, listOfDifferent, name, partial, word } from './fields.js';
-export { FileError, type FileProblem } from './file-error.js';
+export { FileError } from './file-error.js';
+export type { FileProblem } from './file-problem.js';
 export { readJson } from './file-text.js';
 export {
   canHold,

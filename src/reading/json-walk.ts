@@ -5,18 +5,18 @@ export type PathStep = string | number;
 export interface RepeatedKey {
   readonly path: readonly PathStep[];
   /** The places of its first and of its repeated use. */
-  readonly places: readonly [first: Place, again: Place];
+  readonly places: readonly [first: TextPlace, again: TextPlace];
 }
 
 /** A place in the text. */
-export interface Place {
+export interface TextPlace {
   readonly line: number;
   /** The character in that line, from 1. */
   readonly character: number;
 }
 
 /** The place where a text stops being JSON. */
-export interface Break extends Place {
+export interface Break extends TextPlace {
   /** The text there, to the end of the line; empty at the end of the text. */
   readonly found: string;
   /** Whether it begins with a token that is valid elsewhere in JSON. */
@@ -24,7 +24,7 @@ export interface Break extends Place {
   /** What should be there. */
   readonly wanted: WantedPlace;
   /** The innermost bracket that is still open there, if one is. */
-  readonly open?: Place & { readonly bracket: '{' | '[' };
+  readonly open?: TextPlace & { readonly bracket: '{' | '[' };
 }
 
 /** What can come next in JSON. */
@@ -106,9 +106,9 @@ const MOST_FOUND = 20;
 /** An open object or list, and the current place in it. */
 interface Open {
   /** Where it begins. */
-  readonly place: Place;
+  readonly place: TextPlace;
   /** Where every key of an object stands; absent for a list. */
-  readonly keys?: Map<string, Place>;
+  readonly keys?: Map<string, TextPlace>;
   step: PathStep;
 }
 
@@ -123,7 +123,7 @@ class Walker {
   readonly #open: Open[] = [];
 
   /** Where the next token begins. */
-  get place(): Place {
+  get place(): TextPlace {
     return { line: this.#line, character: this.at - this.#lineStart + 1 };
   }
 

@@ -1,5 +1,6 @@
 import type { z } from 'zod';
-import { FileError, type FileProblem } from './file-error.js';
+import { FileError } from './file-error.js';
+import type { FileProblem } from './file-problem.js';
 import { pathOf, readJson } from './file-text.js';
 import { type Given, isObject } from './given.js';
 import { unknownField } from './nearest.js';

@@ -1,6 +1,6 @@
 import Papa from 'papaparse';
 import { type Column, type Columns, columnsIn } from './csv-columns.js';
-import type { FileProblem } from './file-error.js';
+import type { FileProblem } from './file-problem.js';
 import { tooLong, tooMany, withoutMark } from './file-text.js';
 import { withUnit } from './with-unit.js';
 

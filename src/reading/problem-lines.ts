@@ -1,9 +1,9 @@
-import type { FileProblem } from './file-error.js';
+import type { FileProblem } from './file-problem.js';
 import { type Given, isObject } from './given.js';
 import { whose } from './whose.js';
 
 /** The problems as lines of a message: each with its place and whose it is, those that are alike in one line. */
-export function listed(problems: readonly FileProblem[], file: unknown): readonly string[] {
+export function problemLines(problems: readonly FileProblem[], file: unknown): readonly string[] {
   const given = isObject(file) ? file : {};
   const groups = new Map<string, FileProblem[]>();
   for (const problem of problems) {
@@ -46,12 +46,12 @@ function lineOf({ path, message }: FileProblem, file: Given): string {
 /** A cell of a CSV of readings: its line and its column. */
 const COLUMN = /^readings, line (\d+): (.+)$/;
 const NO_UNIT = /^"[^"]*" has no unit, /;
-const NO_TEXT = /^-?[\d.e-]+ is not text; /;
+const NO_TEXT = /^-?[\d.e-]+ (is not text; .*)/;
 
 /** What problems have in common that are one mistake made again and again; undefined if they are none. */
 function kindOf({ path, message }: FileProblem): string | undefined {
   const column = COLUMN.exec(path)?.[2];
-  if (column === undefined) return NO_TEXT.exec(message) ? 'no text' : undefined;
+  if (column === undefined) return NO_TEXT.exec(message)?.[1];
   return `${column}: ${message.replace(/"(?:[^"\\]|\\.)*"|\d+/g, '')}`;
 }
 
