@@ -51,7 +51,7 @@ const NO_TEXT = /^-?[\d.e-]+ (is not text; .*)/;
 /** What problems have in common that are one mistake made again and again; undefined if they are none. */
 function kindOf({ path, message }: FileProblem): string | undefined {
   const column = COLUMN.exec(path)?.[2];
-  if (column === undefined) return NO_TEXT.exec(message)?.[1];
+  if (column === undefined) return NO_UNIT.test(message) ? 'no unit' : NO_TEXT.exec(message)?.[1];
   return `${column}: ${message.replace(/"(?:[^"\\]|\\.)*"|\d+/g, '')}`;
 }
 

@@ -142,7 +142,7 @@ export function span(guard: Guard<'length'>) {
 }
 
 /** The most readings of one place. */
-const MOST_READINGS = 1000;
+export const MOST_READINGS = 1000;
 
 /** A list of readings. */
 export function readingsOf<T extends z.ZodType>(item: T) {
