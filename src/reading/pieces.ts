@@ -18,7 +18,7 @@ import { problemAt } from './file-error.js';
 import { isObject } from './given.js';
 import { marked } from './marks.js';
 import {
-  MOST_READINGS,
+  MOST_OF_A_PLACE,
   quantity,
   readingsOf,
   sizeOrSpan,
@@ -37,7 +37,7 @@ const reading = {
   diameter: oneDiameter,
 };
 const readingsOneByOne = readingsOf(fields(reading));
-const tableOfReadings = readingsTable(reading, MOST_READINGS);
+const tableOfReadings = readingsTable(reading, MOST_OF_A_PLACE);
 const readings = marked(
   chosen<readonly DiameterReading[]>([readingsOneByOne, tableOfReadings], (value) =>
     isObject(value) ? tableOfReadings : readingsOneByOne,
