@@ -30,6 +30,7 @@ export type {
   FastenerLocking,
   JournalKind,
   Locking,
+  NeededPart,
 } from './engine-kind.js';
 export { chosen, count, fields, list, listOfDifferent, name, partial, word } from './fields.js';
 export { FileError } from './file-error.js';
@@ -39,11 +40,13 @@ export {
   canHold,
   chanceOutside,
   type GuardBand,
+  type Known,
   marginOf,
   oilLimits,
   pistonsInBores,
   ringsFit,
   sameStep,
+  widthOf,
 } from './fits.js';
 export { type Given, isObject, rawItems } from './given.js';
 export { grindNames, grindRequest } from './grind-request.js';
@@ -58,9 +61,12 @@ export {
   accepting,
   asBore,
   asJournal,
+  asReadSoFar,
   boreFields,
+  boreFieldsSoFar,
   housingBore,
   journalFields,
+  journalFieldsSoFar,
   journalKind,
   ring,
   shellFields,
