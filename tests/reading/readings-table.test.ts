@@ -94,7 +94,7 @@ describe('a table of readings', () => {
       ['1.6249 in', ['1.6248 in']],
     ];
     const shed = readShed(withTable({ ...TABLE, diameters }));
-    const read = shed.crankshafts?.[0]?.rodJournals[0]?.readings;
+    const read = shed.crankshafts?.[0]?.rodJournals?.[0]?.readings;
     expect(read?.map(({ diameter }) => diameter)).toEqual(
       [1.6249, 1.6248, 1.6248, 1.6249, 1.6248].map((size) => inch(size)),
     );

@@ -111,7 +111,7 @@ describe('a CSV as spreadsheets write it', () => {
         'rods A;rod A1;;;;1,7507',
       ),
     );
-    expect(shed.rods?.[0]?.rods[0]?.housingBore).toBe(inch(1.7507));
+    expect(shed.rods?.[0]?.rods?.[0]?.housingBore).toBe(inch(1.7507));
     expect(shed.crankshafts).toEqual(readShed(plainShed()).crankshafts);
   });
 
