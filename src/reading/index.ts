@@ -24,6 +24,7 @@ export {
   undescribed,
 } from './certainty.js';
 export { type Check, checkIfGiven, problemsFrom } from './check.js';
+export { editJson } from './edit-json.js';
 export type {
   BoreKind,
   EngineKind,
@@ -33,7 +34,7 @@ export type {
 } from './engine-kind.js';
 export { chosen, count, fields, list, listOfDifferent, name, partial, word } from './fields.js';
 export { FileError, type FileProblem } from './file-error.js';
-export { readJson } from './file-text.js';
+export { readJson, tooLong } from './file-text.js';
 export {
   canHold,
   chanceOutside,
@@ -63,7 +64,8 @@ export {
   ring,
   shellFields,
 } from './pieces.js';
-export { type Price, parsePrice } from './price.js';
+export { type Price, parsePrice, writePrice } from './price.js';
+export { NEW_FILE, printJson } from './print-json.js';
 export {
   oversize,
   quantity,
@@ -76,6 +78,7 @@ export {
 export { type Given, givenIn, isObject, rawItems, readSections } from './read-sections.js';
 export { lineOf, type ReadingRow, readingRows } from './readings-csv.js';
 export { type Gaps, isLost } from './salvage.js';
+export { differenceIn, isSameData } from './same-data.js';
 export type { ShellPairs } from './shell-pairs.js';
 export {
   guardClearanceLimits,
@@ -87,3 +90,4 @@ export {
   guardWall,
 } from './sizes.js';
 export { own, type StatedLimits, statedBasis } from './stated-limits.js';
+export { writeData } from './write-data.js';

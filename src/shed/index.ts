@@ -25,6 +25,7 @@ export {
   type StatedLimits,
   type WarmthOfBench,
 } from '../reading/index.js';
+export type { AsWritten } from './as-written.js';
 export type { Consequence, Fault } from './faults.js';
 export type { PartTest, Testable } from './history.js';
 export { shedSchema } from './json-schema.js';
@@ -65,3 +66,4 @@ export type {
 export type { Trouble } from './triage/troubles.js';
 export type { Until } from './triage/until.js';
 export type { Work } from './works.js';
+export { writeShed } from './write-shed.js';

@@ -96,11 +96,18 @@ class Join {
     return line === undefined ? path : `${line}: ${field === 'diameter' ? 'reading' : field}`;
   }
 
-  #addReading({ line, station, angle, reading }: ReadingRow, { path, holder }: Feature): void {
+  #addReading(row: ReadingRow, { path, holder }: Feature): void {
+    const { line, station, angle, reading } = row;
     if (holder['readings'] === undefined) holder['readings'] = [];
     const readings = holder['readings'];
     if (!Array.isArray(readings)) return;
-    this.#lines.set(`${path}.readings[${readings.length}]`, lineOf(line));
+    const at = `${path}.readings`;
+    // Readings of before a regrind in one file and those of after it in the other are not one journal.
+    if (readings.length > 0 && !this.#lines.has(`${at}[0]`)) {
+      this.#refuse(row, 'reading', `is also given in the shed file, at ${at}; keep one of the two`);
+      return;
+    }
+    this.#lines.set(`${at}[${readings.length}]`, lineOf(line));
     readings.push({ station, angle, diameter: reading });
   }
 

@@ -37,6 +37,7 @@ import {
   stepsOf,
   textAs,
   word,
+  writePrice,
 } from '../reading/index.js';
 import { valveMargin } from './domains.js';
 import { type Fault, faultsOf, SURFACE_FAULTS } from './faults.js';
@@ -50,6 +51,7 @@ const price = marked(textAs('amount and currency in quotes, e.g. "14.50 EUR"', p
     description: 'price: an amount and the three letters of its currency',
     examples: ['14.50 EUR', 'EUR 14.50'],
   }),
+  write: writePrice,
 });
 
 const width = quantity('length', thrustFaceWidth);
@@ -58,7 +60,12 @@ const size = marked(sizeOrSpan(diameter), { inCsv: true });
 
 const faults = (of: readonly Fault[]) => listOfDifferent(word(...of)).exactOptional();
 /** One name, or several. */
-const group = name.transform((one): readonly string[] => [one]);
+const group = marked(
+  name.transform((one): readonly string[] => [one]),
+  {
+    write: ([one]: readonly string[]) => one,
+  },
+);
 const groups = listOfDifferent(name, 1);
 const interchange = chosen<readonly string[]>([group, groups], (value) =>
   Array.isArray(value) ? groups : group,
@@ -79,7 +86,12 @@ const testFor = (...what: readonly PartTest['for'][]) => {
     by: name.exactOptional(),
     found: word('none', 'some'),
   });
-  const one = test.transform((each): readonly PartTest[] => [each]);
+  const one = marked(
+    test.transform((each): readonly PartTest[] => [each]),
+    {
+      write: ([each]: readonly PartTest[]) => each,
+    },
+  );
   const several: z.ZodType<readonly PartTest[]> = list(test);
   const tested = chosen<readonly PartTest[]>([one, several], (value) =>
     Array.isArray(value) ? several : one,
@@ -218,4 +230,6 @@ export const shedSections = {
     heads: offers(parts.heads),
     valveSets: offers(parts.valveSets),
   }).optional(),
-} satisfies { readonly [K in keyof Required<Shed>]: z.ZodType<Shed[K]> };
+} satisfies {
+  readonly [K in Exclude<keyof Required<Shed>, 'asWritten'>]: z.ZodType<Shed[K]>;
+};

@@ -2,6 +2,7 @@ import type { SizeOrSpan, Span } from '../judging/index.js';
 import type { DiameterReading } from '../measuring/index.js';
 import type { Length, UnitSystem } from '../quantities/index.js';
 import type { Bench, EngineKind, Happening, Price, ShellPairs } from '../reading/index.js';
+import type { AsWritten } from './as-written.js';
 import type { Fault } from './faults.js';
 import type { Testable } from './history.js';
 import type { Section } from './sections.js';
@@ -25,6 +26,8 @@ export interface Shed extends Partial<Parts>, Bench {
   readonly machining?: readonly MachiningOffer[];
   /** Parts you can buy, section by section as in the shed. */
   readonly toBuy?: Offers;
+  /** The file it was read from: `writeShed` gives it back. Absent in a shed that was made in code. */
+  readonly asWritten?: AsWritten;
 }
 
 /** The parts of a shed, section by section. */
