@@ -24,7 +24,11 @@ export class FileError extends RebuildInputError {
    * @param problems - the problems, at least one
    * @param file - which file it is
    */
-  constructor(value: unknown, problems: readonly FileProblem[], file: 'sheet' | 'shed' = 'sheet') {
+  constructor(
+    value: unknown,
+    problems: readonly FileProblem[],
+    file: 'sheet' | 'shed' | 'work' = 'sheet',
+  ) {
     const listed = problems.slice(0, MOST_LISTED);
     const lines = listed.map(({ path, message }) => `\n  ${path}: ${message}`).join('');
     const more = problems.length - listed.length;
@@ -33,7 +37,7 @@ export class FileError extends RebuildInputError {
       parameter: file,
       value,
       shown: one ? '1 problem' : `${problems.length} problems`,
-      expected: `a ${file} without mistakes`,
+      expected: `a ${file === 'work' ? 'record of work' : file} without mistakes`,
       problem: 'found',
       hint: `Correct ${one ? 'it' : 'them'}:${lines}${more > 0 ? `\n  and ${more} more` : ''}`,
     });

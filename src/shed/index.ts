@@ -30,6 +30,10 @@ export type { Consequence, Fault } from './faults.js';
 export type { PartTest, Testable } from './history.js';
 export { shedSchema } from './json-schema.js';
 export { readShed } from './read-shed.js';
+export { afterMachining } from './record/after-machining.js';
+export { describeShedDifference } from './record/describe-shed-difference.js';
+export { diffSheds } from './record/diff-sheds.js';
+export type { MachinedPlace, PartDifference, ShedDifference } from './record/diff-types.js';
 export type { Section } from './sections.js';
 export type {
   BlockPart,

@@ -5,8 +5,8 @@ import {
   editJson,
   fields,
   type Given,
-  givenIn,
   isSameData,
+  readJson,
   writeData,
 } from '../reading/index.js';
 import { printedFile } from './as-written.js';
@@ -48,20 +48,34 @@ import type { Shed } from './shed.js';
  */
 export function writeShed(shed: Shed): string {
   guardLayout('shed', shed, shedLayout, 'readShed');
-  const { asWritten, ...data } = shed;
-  if (asWritten === undefined) return proven(printedFile(writeData(file, data, shed.units)), data);
+  const { text, value, was } = rawShed(shed);
+  if (text !== undefined && isSameData(value, was)) return text;
+  const written = text === undefined ? printedFile(value) : editJson(text, value);
+  return proven(written, shed);
+}
+
+/** A shed as its file holds it. */
+export interface RawShed {
+  /** The text it was read from, if it was. */
+  readonly text?: string;
+  /** What that text holds, with the readings of the CSV in their places. */
+  readonly was?: Given;
+  /** What a file of the shed holds now. */
+  readonly value: Given;
+}
+
+/** A shed as a file holds it: what was not changed is as it was written. */
+export function rawShed({ asWritten, ...data }: Shed): RawShed {
+  if (asWritten === undefined) return { value: writeData(file, data, data.units) as Given };
   const { text, readings } = asWritten;
-  const { given } = givenIn(text, 'shed', 'the parts');
-  const joined: Given = joinReadings(given, readings).given;
-  const next = writeData(file, data, shed.units, joined);
-  if (isSameData(next, joined)) return text;
-  return proven(editJson(text, next), data);
+  const was = joinReadings(readJson(text, 'shed').value as Given, readings).given;
+  return { text, was, value: writeData(file, data, data.units, was) as Given };
 }
 
 const file = /* @__PURE__ */ fields(shedSections);
 
 /** The text, once it is read again and gives the data: nothing may be lost on the way to a file. */
-function proven(text: string, data: Omit<Shed, 'asWritten'>): string {
+function proven(text: string, { asWritten: was, ...data }: Shed): string {
   const { asWritten, ...again } = readShed(text);
   const path = differenceIn(data, again);
   if (path === undefined) return text;
