@@ -91,3 +91,4 @@ export {
 } from './sizes.js';
 export { own, type StatedLimits, statedBasis } from './stated-limits.js';
 export { writeData } from './write-data.js';
+export { writeQuantity } from './write-quantity.js';

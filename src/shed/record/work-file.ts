@@ -1,4 +1,6 @@
 import { z } from 'zod';
+import { parseLength, RebuildInputError } from '../../quantities/index.js';
+import { complaintOf } from '../../quantities/internal.js';
 import {
   count,
   FileError,
@@ -57,9 +59,26 @@ export interface WorkFile {
   readonly takes: readonly Taken[];
   readonly parts: readonly CamePart[];
   readonly boxes: readonly Box[];
+  readonly checks: readonly Check[];
+}
+
+/** A clearance that was checked. */
+export interface Check {
+  readonly what: string;
+  readonly reading: string;
 }
 
 const words = z.string('must be text, in quotes').trim();
+/** A reading, or an empty box. It stays text: the history of a part is what was written. */
+const measured = words.superRefine((text, context) => {
+  if (text === '') return;
+  try {
+    parseLength(text);
+  } catch (error) {
+    if (!(error instanceof RebuildInputError)) throw error;
+    context.addIssue({ code: 'custom', message: `${complaintOf(error)}. ${error.hint}` });
+  }
+});
 const done = fields({
   work: word(...WORKS),
   step: name.exactOptional(),
@@ -82,12 +101,14 @@ const box = z.looseObject({
 const sections = {
   version: z.literal(1, { error: 'must be 1, the version of this layout' }),
   shed: words.optional(),
+  engine: words.optional(),
   builtInto: words.optional(),
   takes: list(fields({ name, count: count('pieces', 1).exactOptional() }), 0).optional(),
   on: words.optional(),
   by: words.optional(),
   parts: list(part, 0).optional(),
   boxes: list(box, 0).optional(),
+  checks: list(z.looseObject({ what: words, reading: measured }), 0).optional(),
 };
 
 /** Reads a file of work done. What was measured stays as it is written: the shed file is read with it in its places. */
@@ -109,6 +130,7 @@ export function readWork(input: unknown): WorkFile {
     takes = [],
     parts = [],
     boxes = [],
+    checks = [],
   } = sound as {
     readonly on?: string;
     readonly by?: string;
@@ -116,6 +138,7 @@ export function readWork(input: unknown): WorkFile {
     readonly takes?: readonly Taken[];
     readonly parts?: readonly z.infer<typeof part>[];
     readonly boxes?: readonly Box[];
+    readonly checks?: readonly Check[];
   };
   return {
     ...(on && { on }),
@@ -130,5 +153,6 @@ export function readWork(input: unknown): WorkFile {
       fields: measured,
     })) as readonly CamePart[],
     boxes,
+    checks,
   };
 }
