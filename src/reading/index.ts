@@ -31,6 +31,7 @@ export type {
   FastenerLocking,
   JournalKind,
   Locking,
+  NeededPart,
 } from './engine-kind.js';
 export { chosen, count, fields, list, listOfDifferent, name, partial, word } from './fields.js';
 export { FileError, type FileProblem } from './file-error.js';
@@ -39,11 +40,13 @@ export {
   canHold,
   chanceOutside,
   type GuardBand,
+  type Known,
   marginOf,
   oilLimits,
   pistonsInBores,
   ringsFit,
   sameStep,
+  widthOf,
 } from './fits.js';
 export { grindNames, grindRequest } from './grind-request.js';
 export { CRACK_TEST, HAPPENED, HAPPENINGS, type Happening, HITS_THE_BLOCK } from './happenings.js';
@@ -57,9 +60,12 @@ export {
   accepting,
   asBore,
   asJournal,
+  asReadSoFar,
   boreFields,
+  boreFieldsSoFar,
   housingBore,
   journalFields,
+  journalFieldsSoFar,
   journalKind,
   ring,
   shellFields,
