@@ -13,6 +13,8 @@ WHICH is sheet or shed.
 Options of report and plan
   --units inch|metric       units to print in; by default those of the file
   --json                    print the result as JSON, in SI units
+  --why                     tell also why other steps were passed over, and
+                            place by place what fits as it is
   --readings FILE           CSV with the readings of a shed; its columns are
                             part, feature, station, angle, reading
 

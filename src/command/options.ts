@@ -4,6 +4,7 @@ export const OPTIONS = {
   version: { type: 'boolean' },
   units: { type: 'string' },
   json: { type: 'boolean' },
+  why: { type: 'boolean' },
   readings: { type: 'string' },
   'build-sheet': { type: 'boolean' },
   markdown: { type: 'boolean' },
@@ -21,10 +22,11 @@ export type OptionName = keyof typeof OPTIONS;
 
 /** The options of each command; every command also takes help and version. */
 export const TAKES = {
-  report: ['units', 'json', 'readings'],
+  report: ['units', 'json', 'why', 'readings'],
   plan: [
     'units',
     'json',
+    'why',
     'readings',
     'build-sheet',
     'markdown',
@@ -46,4 +48,6 @@ export const REPEATED: readonly OptionName[] = ['reserve', 'must-build'];
 export const APART: readonly (readonly [OptionName, OptionName])[] = [
   ['json', 'units'],
   ['json', 'build-sheet'],
+  ['json', 'why'],
+  ['why', 'build-sheet'],
 ];

@@ -14,6 +14,8 @@ export interface Source {
   readonly readings?: string;
   /** The units to print in; by default those of the file. */
   readonly units?: UnitSystem;
+  /** Whether to tell why steps were passed over. */
+  readonly why?: boolean;
 }
 
 /** The request on a command line. */
@@ -68,6 +70,7 @@ function sourceOf(typed: Typed): Source {
     ...(file !== undefined && { file }),
     ...(readings !== undefined && { readings }),
     ...(units !== undefined && { units: oneOf(units, ['inch', 'metric'], '--units') }),
+    ...(typed.options.has('why') && { why: true }),
   };
 }
 
