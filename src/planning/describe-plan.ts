@@ -5,9 +5,10 @@ import { howWell } from '../reading/index.js';
 import { describeJob, named, partWord, testFirst } from '../shed/internal.js';
 import { judgedOf } from './clearances.js';
 import { describeBuild } from './describe-build.js';
+import { sayCannotBuild } from './describe-cannot-build.js';
 import { describeNextEngine } from './describe-lacks.js';
 import { measureOnceMore, sayHowKnown, sayNotDescribed } from './describe-near.js';
-import { describeProof, isCountProven, isNoneAsked } from './describe-proof.js';
+import { describeProof, isNoneAsked } from './describe-proof.js';
 import { planLayout } from './layouts.js';
 import type { LeftOver } from './left-over-types.js';
 import type { Build, BuildJob, Plan, Purchase, ShopOrder } from './plan-types.js';
@@ -88,9 +89,7 @@ const BEFORE_YOU_ACT = [
 
 /** How tight the plan is, and what is proven of it. */
 function howSure(plan: Plan, wording: Wording): readonly string[] {
-  const { smallestMargin, cannotBuild, proof } = plan;
-  const isCertain = isCountProven(proof);
-  const blocks = cannotBuild.join(', ');
+  const { smallestMargin } = plan;
   const afterBand = plan.holdsWith === undefined ? '' : ' after the guard band';
   return [
     ...(smallestMargin === undefined
@@ -101,13 +100,7 @@ function howSure(plan: Plan, wording: Wording): readonly string[] {
     ...sayHowKnown(plan),
     describeProof(plan, wording),
     ...sayNotDescribed(plan),
-    ...(cannotBuild.length === 0
-      ? []
-      : [
-          isCertain
-            ? `You asked for these blocks, but they cannot be built, alone or together: ${blocks}.`
-            : `You asked for these blocks, but they are not in this plan: ${blocks}. Whether they can be built is not known.`,
-        ]),
+    ...sayCannotBuild(plan, wording),
   ];
 }
 

@@ -4,6 +4,7 @@
  * @packageDocumentation
  */
 export type { Price } from '../reading/index.js';
+export type { CannotBuild, WhyNotBuilt } from './cannot-build-types.js';
 export { planReport } from './describe-plan.js';
 export type { LackingPart, LeftOver, NextEngine } from './left-over-types.js';
 export { SolverNotLoaded } from './load-solver.js';

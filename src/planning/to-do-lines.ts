@@ -2,6 +2,7 @@ import { nameUndersize } from '../crankshaft/internal.js';
 import type { Wording } from '../judging/index.js';
 import { capital } from '../pages/index.js';
 import { named } from '../shed/internal.js';
+import { sayCannotBuild } from './describe-cannot-build.js';
 import { describeNextEngine } from './describe-lacks.js';
 import { describeOnceMore } from './describe-near.js';
 import { isNoneAsked, isPlanProven, sayEngines } from './describe-proof.js';
@@ -22,6 +23,19 @@ export function countLines(plan: Plan): Topic {
     `${count} can be built; shop work and purchases cost ${sayCost(cost)}.${doubt}`,
     `${count} can be built.${doubt}`,
   );
+}
+
+/** Which blocks that were asked for are not built, and why. */
+export function unbuiltLines(plan: Plan, wording: Wording): Topic {
+  const count = plan.cannotBuild.length;
+  return {
+    lines: sayCannotBuild(plan, wording).map((said, i) => [
+      said,
+      `You asked for ${plan.cannotBuild[i]?.name}, but it is not built: see HOW SURE IT IS.`,
+      'A block that you asked for is not built: see HOW SURE IT IS.',
+    ]),
+    summed: [`${count} blocks that you asked for are not built: see HOW SURE IT IS.`],
+  };
 }
 
 /** What to test for cracks before anything else. */

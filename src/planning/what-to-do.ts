@@ -10,6 +10,7 @@ import {
   nextLines,
   shopLines,
   testLines,
+  unbuiltLines,
 } from './to-do-lines.js';
 import { fitting, type Line, type Topic } from './topic.js';
 
@@ -19,6 +20,7 @@ const MOST_LINES = 10;
 /** Its topics in the order of doing; no more than it has lines, as each may need one. */
 const TOPICS: readonly ((plan: Plan, wording: Wording) => Topic)[] = [
   countLines,
+  unbuiltLines,
   testLines,
   measureLines,
   buyLines,

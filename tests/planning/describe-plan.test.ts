@@ -156,9 +156,7 @@ describe('planReport', () => {
     ]);
     expect(none).toContain('No complete engine can be built.');
     expect(none).toContain('Proven: no choice of parts makes a complete engine.');
-    expect(none).toContain(
-      'You asked for these blocks, but they cannot be built, alone or together: block D.',
-    );
+    expect(none).toContain('You asked for block D, but it cannot be built: it is scrap (cracked).');
     expect(none).toContain('One more engine needs: 2 rods; 1 head.');
     expectPage(none);
   });
@@ -215,10 +213,11 @@ describe('planReport', () => {
 
   it('never says that what was not proven cannot be', () => {
     const proof = stopped('most engines', 0, 4);
-    const page = flowing(planReport({ ...noEngine, proof }));
+    const cannotBuild = [{ name: 'block D', because: { kind: 'not known' } }] as const;
+    const page = flowing(planReport({ ...noEngine, cannotBuild, proof }));
     expect(page).toContain('No complete engine was found. NOT PROVEN to be the best: see HOW SURE');
     expect(page).toContain(
-      'You asked for these blocks, but they are not in this plan: block D. Whether they can be built is not known.',
+      'You asked for block D, but it is not in this plan. Whether it can be built is not known.',
     );
     expect(page).not.toMatch(/engine can be built|cannot/);
     const sure = flowing(planReport({ ...noEngine, proof: stopped('next engine', 0, 0) }));

@@ -130,6 +130,7 @@ describe('a plan says what to do', () => {
   it('of nothing, that nothing can be built and what is wanting', () => {
     expect(toDo(noEngine)).toEqual([
       'No complete engine can be built.',
+      'You asked for block D, but it cannot be built: it is scrap (cracked).',
       'One more engine needs: 2 rods; 1 head.',
     ]);
   });
