@@ -2,8 +2,8 @@
 import { readFile, writeFile } from 'node:fs/promises';
 import { createRequire } from 'node:module';
 import { Socket } from 'node:net';
-import type { Writable } from 'node:stream';
 import { createInterface } from 'node:readline/promises';
+import type { Writable } from 'node:stream';
 import { text } from 'node:stream/consumers';
 import { type Print, toFile, toStream } from './output.js';
 import { run } from './run.js';

@@ -15,6 +15,17 @@ export const OPTIONS = {
   'must-build': { type: 'string' },
   'holds-with': { type: 'string' },
   'time-limit': { type: 'string' },
+  name: { type: 'string' },
+  cylinders: { type: 'string' },
+  mains: { type: 'string' },
+  'rod-journal': { type: 'string' },
+  'main-journal': { type: 'string' },
+  bore: { type: 'string' },
+  lubrication: { type: 'string' },
+  cores: { type: 'string' },
+  csv: { type: 'boolean' },
+  output: { type: 'string' },
+  force: { type: 'boolean' },
 } as const;
 
 /** The name of an option, without its dashes. */
@@ -39,6 +50,20 @@ export const TAKES = {
     'time-limit',
   ],
   schema: [],
+  new: [
+    'name',
+    'units',
+    'cylinders',
+    'mains',
+    'rod-journal',
+    'main-journal',
+    'bore',
+    'lubrication',
+    'cores',
+    'csv',
+    'output',
+    'force',
+  ],
 } as const satisfies Record<string, readonly OptionName[]>;
 
 /** Options that can be repeated. */

@@ -1,9 +1,11 @@
 import type { PlanOptions } from '../planning/index.js';
 import { RebuildInputError, second, type UnitSystem } from '../quantities/index.js';
 import { complaintOf } from '../quantities/internal.js';
-import { didYouMean, parsePrice } from '../reading/index.js';
+import { parsePrice } from '../reading/index.js';
 import { readArguments, type Typed } from './arguments.js';
+import { type NewRequest, readNew } from './new-request.js';
 import type { OptionName } from './options.js';
+import { oneOf } from './values.js';
 import { WrongCommand } from './wrong-command.js';
 
 /** The input of a command, and the units to print in. */
@@ -22,6 +24,7 @@ export interface Source {
 export type Request =
   | { readonly command: 'help' | 'version' }
   | { readonly command: 'schema'; readonly of: 'sheet' | 'shed' }
+  | NewRequest
   | (Source & { readonly command: 'report'; readonly output: 'text' | 'json' })
   | (Source & {
       readonly command: 'plan';
@@ -39,6 +42,8 @@ export function readRequest(argv: readonly string[]): Request {
       return { command };
     case 'schema':
       return { command, of: oneOf(onlyOperand(typed), ['sheet', 'shed'], 'schema') };
+    case 'new':
+      return readNew(typed);
     case 'report':
       return { command, ...sourceOf(typed), output: options.has('json') ? 'json' : 'text' };
     case 'plan':
@@ -124,17 +129,4 @@ function priceOf(text: string) {
     if (!(error instanceof RebuildInputError)) throw error;
     throw new WrongCommand(`--most-per-engine: ${complaintOf(error)}. ${error.hint}`);
   }
-}
-
-function oneOf<W extends string>(
-  word: string | undefined,
-  words: readonly [W, W],
-  where: string,
-): W {
-  const found = words.find((each) => each === word);
-  if (found) return found;
-  const which = words.join(' or ');
-  if (word === undefined) throw new WrongCommand(`${where} needs ${which}`);
-  const near = didYouMean(word, words);
-  throw new WrongCommand(`${where}: "${word}" is not ${which}${near ? `; ${near}` : ''}`);
 }

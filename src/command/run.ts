@@ -7,6 +7,7 @@ import { readShed, shedSchema, triage, triageReport } from '../shed/index.js';
 import { inspect, readSheet, report, sheetSchema } from '../sheet/index.js';
 import { HELP } from './help.js';
 import type { Io } from './io.js';
+import { makeNew } from './make-new.js';
 import { UnwritableOutput } from './output.js';
 import { progressLine } from './progress.js';
 import { readSource, UnreadableFile } from './read-source.js';
@@ -56,6 +57,9 @@ async function execute(request: Request, io: Io): Promise<number> {
       return DONE;
     case 'schema':
       await io.print(json(request.of === 'sheet' ? sheetSchema() : shedSchema()));
+      return DONE;
+    case 'new':
+      await makeNew(request, io);
       return DONE;
     case 'report':
       await io.print(await reportText(request, io));

@@ -86,4 +86,12 @@ export {
   guardRingGapLimits,
   guardWall,
 } from './sizes.js';
+export {
+  CYLINDERS,
+  MAINS,
+  numbered,
+  type StarterFile,
+  standardIn,
+  UNIT_OF,
+} from './starter.js';
 export { own, type StatedLimits, statedBasis } from './stated-limits.js';

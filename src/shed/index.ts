@@ -22,13 +22,16 @@ export {
   type Price,
   type ReadWarmPart,
   type ShellPairs,
+  type StarterFile,
   type StatedLimits,
   type WarmthOfBench,
 } from '../reading/index.js';
 export type { Consequence, Fault } from './faults.js';
 export type { PartTest, Testable } from './history.js';
 export { shedSchema } from './json-schema.js';
+export { type NewShed, newShed } from './new-shed.js';
 export { readShed } from './read-shed.js';
+export { readingsToFill } from './readings-to-fill.js';
 export type { Section } from './sections.js';
 export type {
   BlockPart,
