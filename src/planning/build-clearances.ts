@@ -16,6 +16,7 @@ import {
   type EngineKind,
   gapOf,
   type JournalKind,
+  type Known,
   own,
   pistonsInBores,
   type StatedLimits,
@@ -49,7 +50,7 @@ export function mainBearings(
       },
       housingBore: block.kind.ready.housings[i] as Span<Length>,
       shells: shells.member.name,
-      wall: shells.kind.ready.wall,
+      wall: shells.kind.ready.wall as Span<Length>,
     }),
   );
 }
@@ -68,7 +69,7 @@ export function rodBearings(
       housing: { part: set.member.name, place: set.member.places[rod] ?? '' },
       housingBore: set.kind.ready.housings[rod] as Span<Length>,
       shells: shells.member.name,
-      wall: shells.kind.ready.wall,
+      wall: shells.kind.ready.wall as Span<Length>,
     }),
   );
 }
@@ -102,9 +103,10 @@ export function cylindersOf(
 ): readonly BuildCylinder[] {
   const allowed = basedOn(bores.pistonClearance);
   const { sizes } = pistons.kind.ready;
-  const guardOf = ({ max }: Span<Length>) => bandOf('piston clearance', max);
+  const guardOf = (bore: Known) => bandOf('piston clearance', (bore as Span<Length>).max);
   const order = pistonsInBores(boreWay.sizes, sizes, allowed?.limits, least, guardOf) ?? [];
-  return boreWay.sizes.map((boreSize, i) => {
+  return boreWay.sizes.map((size, i) => {
+    const boreSize = size as Span<Length>;
     const piston = order[i] ?? 0;
     const pistonSize = sizes[piston] as Span<Length>;
     const clearance = gapOf(boreSize, pistonSize);
@@ -131,7 +133,7 @@ export function endPlayOf(
   const allowed = basedOn(engine.endPlay);
   const [inner, outer] = [block.kind.ready.thrustWidth, crankshaft.kind.ready.thrustWidth];
   if (!washers || !allowed || inner === undefined || outer === undefined) return undefined;
-  const thickness = washers.reduce((sum, { kind }) => sum + kind.ready.thickness, 0);
+  const thickness = washers.reduce((sum, { kind }) => sum + (kind.ready.thickness ?? 0), 0);
   const play = (outer - inner - thickness) as Length;
   return {
     washers: washers.map(({ member }) => member.name),

@@ -1,7 +1,14 @@
 import { clearanceLeft } from '../bearings/internal.js';
-import type { Span } from '../judging/index.js';
 import type { Length } from '../quantities/index.js';
-import { canHold, type EngineKind, marginOf, oilLimits, sameStep } from '../reading/index.js';
+import {
+  canHold,
+  type EngineKind,
+  type Known,
+  marginOf,
+  oilLimits,
+  sameStep,
+  widthOf,
+} from '../reading/index.js';
 import { type BandOf, noBand } from './guard-bands.js';
 import type { Stock } from './stock.js';
 
@@ -28,12 +35,12 @@ export class FitTable {
     return [...this.#known.values()].flat().filter((margin) => margin !== undefined);
   }
 
-  /** The shells that give a bearing at least this margin; without a housing, all shells of the step. */
+  /** The shells that give a bearing at least this margin; what is not known may be of any size. */
   choice(
     fits: 'rods' | 'mains',
     step: Length,
-    journal: Span<Length>,
-    housing: Span<Length> | undefined,
+    journal: Known,
+    housing: Known,
     least: number,
   ): Choice {
     const margins = this.#marginsOf(fits, step, journal, housing);
@@ -46,28 +53,29 @@ export class FitTable {
   #marginsOf(
     fits: 'rods' | 'mains',
     step: Length,
-    journal: Span<Length>,
-    housing: Span<Length> | undefined,
+    journal: Known,
+    housing: Known,
   ): readonly (number | undefined)[] {
-    const key = `${fits} ${step} ${journal.min} ${journal.max} ${housing?.min} ${housing?.max}`;
+    const key = `${fits} ${step} ${journal?.min} ${journal?.max} ${housing?.min} ${housing?.max}`;
     const known = this.#known.get(key);
     if (known) return known;
     const journals = fits === 'rods' ? this.engine.rodJournals : this.engine.mainJournals;
-    const band = this.bandOf('oil clearance', journal.max);
+    if (journals === undefined) return this.shells.map(() => undefined);
+    const largest = (journal?.max ?? journals.standard.max - step) as Length;
+    const band = this.bandOf('oil clearance', largest);
+    const limits = oilLimits(journals, largest);
     const margins = this.shells.map(({ ready, lacking }) => {
-      if (journals === undefined || ready.fits !== fits || !sameStep(ready.step, step))
-        return undefined;
-      const limits = oilLimits(journals, journal);
-      if (lacking || housing === undefined) {
-        // A missing part has the best size that there can be.
-        const width = widthOf(journal) + widthOf(housing) + (lacking ? 0 : 2 * widthOf(ready.wall));
+      const { wall, ...of } = ready;
+      if (of.fits !== undefined && of.fits !== fits) return undefined;
+      if (of.step !== undefined && !sameStep(of.step, step)) return undefined;
+      if (lacking || !housing || !journal || !wall) {
+        // A missing part, or one that is not known, has the best size that there can be.
+        const width = widthOf(journal) + widthOf(housing) + (lacking ? 0 : 2 * widthOf(wall));
         return canHold(width, limits, band) ? Infinity : undefined;
       }
-      return marginOf(clearanceLeft(housing, ready.wall, journal), limits, band);
+      return marginOf(clearanceLeft(housing, wall, journal), limits, band);
     });
     this.#known.set(key, margins);
     return margins;
   }
 }
-
-const widthOf = (size: Span<Length> | undefined): number => (size ? size.max - size.min : 0);

@@ -3,7 +3,7 @@ import { oversizeSteps } from '../cylinders/index.js';
 import type { Length } from '../quantities/index.js';
 import type { EngineKind } from '../reading/index.js';
 import type { Section, Shed } from '../shed/index.js';
-import { SECTIONS } from '../shed/internal.js';
+import { needsOf, SECTIONS } from '../shed/internal.js';
 import { assemble } from './assemble.js';
 import { type Assembly, assemblyCost } from './assembly.js';
 import { batchesOf } from './batches.js';
@@ -32,6 +32,7 @@ const HARD_TO_FIND: Readonly<Record<Section, number>> = {
   heads: 6,
   crankshafts: 7,
   blocks: 8,
+  otherParts: 3,
 };
 
 /** The input of the search for missing parts. */
@@ -62,6 +63,7 @@ export function lackingFor(wanted: Wanted): NextEngine | Unproven['kind'] | 'non
   const seek = (single?: number) => {
     const brief = {
       engine,
+      needed: needsOf(shed),
       stock: more,
       fits: new FitTable(engine, more.shells, bandOf),
       least: -Infinity,

@@ -1,10 +1,11 @@
 import type { PlanOptions } from '../../src/planning/plan-options.js';
 import type { Section } from '../../src/shed/sections.js';
-import type { Shed } from '../../src/shed/shed.js';
+import type { Shed as AnyShed } from '../../src/shed/shed.js';
 import { enginesOn } from './brute-engines.js';
 import { guardsOf } from './brute-guard.js';
 import { search } from './brute-search.js';
 import { groupsOf, ofGroup, stockOf, thousandths } from './brute-stock.js';
+import type { Shed } from './full.js';
 
 /** The best that a shed makes. */
 export interface BruteAnswer {
@@ -19,7 +20,13 @@ export interface BruteAnswer {
 const EVERY_ENGINE_TAKES = ['blocks', 'crankshafts', 'pistonSets', 'ringSets'] as const;
 
 /** The best builds of a small shed by trying everything. What happened to donors stands in the history. */
-export function bruteForce(shed: Shed, options: PlanOptions = {}, history = shed): BruteAnswer {
+export function bruteForce(
+  given: AnyShed,
+  options: PlanOptions = {},
+  historyOf: AnyShed = given,
+): BruteAnswer {
+  // Every part of it was measured.
+  const [shed, history] = [given, historyOf] as [Shed, Shed];
   const stock = stockOf(shed, options);
   const inStock = (section: Section) => stock[section].reduce((sum, { count }) => sum + count, 0);
   const guards = guardsOf(shed, options);
