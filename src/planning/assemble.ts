@@ -94,7 +94,7 @@ function* engineOf(
 
   const { housings } = use.kind.ready;
   const mains = mainWay.sizes.map((journal, i) =>
-    shells(brief.fits.choice('mains', mainWay.step, journal, housings[i], brief.least).key),
+    shells(brief.fits.choice('mains', mainWay.step, journal, housings[i], brief).key),
   );
   const bottom = {
     ...rods,
@@ -146,7 +146,7 @@ function rodsOf(
   }
   const rods = shed.pick(set.kind);
   const choiceOf = (size: Span<Length>, housing: Span<Length>) =>
-    brief.fits.choice('rods', way.step, size, housing, brief.least).key;
+    brief.fits.choice('rods', way.step, size, housing, brief).key;
   const order = orderOf(spots.length, set.choices, (rod, spot) =>
     choiceOf(
       (spots[spot] as (typeof spots)[number]).size,

@@ -17,19 +17,16 @@ import {
   gapOf,
   type JournalKind,
   own,
-  pistonsInBores,
   type StatedLimits,
 } from '../reading/index.js';
 import type { Assembly } from './assembly.js';
-import type { BandOf } from './guard-bands.js';
+import type { FitTable } from './fit-table.js';
 import type { Build, BuildBearing, BuildCylinder } from './plan-types.js';
 
 /** What the engines of a plan are judged with. */
 export interface JudgedWith {
   readonly accuracy: Accuracy;
-  readonly bandOf: BandOf;
-  /** The least margin that the pistons keep [nm]. */
-  readonly least: number;
+  readonly fits: FitTable;
 }
 
 /** The main bearings of an engine. */
@@ -98,12 +95,11 @@ function bearingOf(
 export function cylindersOf(
   { block, boreWay, pistons }: Assembly,
   { bores }: EngineKind,
-  { accuracy, bandOf, least }: JudgedWith,
+  { accuracy, fits }: JudgedWith,
 ): readonly BuildCylinder[] {
   const allowed = basedOn(bores.pistonClearance);
   const { sizes } = pistons.kind.ready;
-  const guardOf = ({ max }: Span<Length>) => bandOf('piston clearance', max);
-  const order = pistonsInBores(boreWay.sizes, sizes, allowed?.limits, least, guardOf) ?? [];
+  const order = fits.pistons(boreWay.sizes, sizes)?.order ?? [];
   return boreWay.sizes.map((boreSize, i) => {
     const piston = order[i] ?? 0;
     const pistonSize = sizes[piston] as Span<Length>;

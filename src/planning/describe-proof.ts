@@ -40,6 +40,8 @@ export function describeProof(plan: Plan, wording: Wording): string {
       return `NOT PROVEN to cost the least: ${because}. This plan costs ${money(found)}; ${bound > 0 ? `no plan for as many engines costs less than ${money(bound)}` : 'how much less as many engines can cost is not known'}. Proven: no plan makes more engines. ${advice}`;
     case 'widest margin':
       return `NOT PROVEN to have the widest margin: ${because}. Its smallest margin is ${margin(found)}; no plan at this cost has more than ${margin(bound)}. Proven: no plan makes more engines, or as many for less. ${advice}`;
+    case 'equal plans':
+      return `NOT PROVEN to be the best of equal plans: ${because}. ${BEST} ${advice}`;
     case 'next engine':
       return `${builds.length === 0 ? none : BEST} What one more engine needs is not known, because ${because}.`;
   }
@@ -59,4 +61,4 @@ export const isCountProven = (proof: Proof): boolean =>
 
 /** Whether it is proven that no plan is better. */
 export const isPlanProven = (proof: Proof): boolean =>
-  proof.kind === 'optimal' || proof.stage === 'next engine';
+  proof.kind === 'optimal' || proof.stage === 'next engine' || proof.stage === 'equal plans';

@@ -1,8 +1,10 @@
 import { clearanceLeft } from '../bearings/internal.js';
 import type { Span } from '../judging/index.js';
 import type { Length } from '../quantities/index.js';
-import { canHold, type EngineKind, marginOf, oilLimits, sameStep } from '../reading/index.js';
+import { canHold, type EngineKind, marginOf, oilLimits, own, sameStep } from '../reading/index.js';
 import { type BandOf, noBand } from './guard-bands.js';
+import { type Levels, levelOf } from './levels.js';
+import { type PistonFit, pistonFit } from './piston-fit.js';
 import type { Stock } from './stock.js';
 
 /** The shells that fit a bearing, as indices of the kinds of shells in the stock. */
@@ -10,11 +12,17 @@ export interface Choice {
   /** Equal for bearings that take the same shells. */
   readonly key: string;
   readonly shells: readonly number[];
+  /** For each of them, the level that its margin is within, if it is within any. */
+  readonly levels: readonly (number | undefined)[];
 }
 
 /** Which shells fit which bearing, and with what margin; every bearing is computed once. */
 export class FitTable {
   readonly #known = new Map<string, readonly (number | undefined)[]>();
+  readonly #pistons = new WeakMap<
+    object,
+    WeakMap<object, { readonly fit: PistonFit | undefined }>
+  >();
 
   constructor(
     private readonly engine: EngineKind,
@@ -34,13 +42,38 @@ export class FitTable {
     step: Length,
     journal: Span<Length>,
     housing: Span<Length> | undefined,
-    least: number,
+    { least, levels = [] }: Levels,
   ): Choice {
     const margins = this.#marginsOf(fits, step, journal, housing);
     const shells = margins.flatMap((margin, i) =>
       margin !== undefined && margin >= least ? [i] : [],
     );
-    return { key: `${fits} ${shells.join(' ')}`, shells };
+    const within = shells.map((i) => levelOf(margins[i] as number, { levels }));
+    const named = shells.map((i, n) => (within[n] === undefined ? i : `${i}:${within[n]}`));
+    return { key: `${fits} ${named.join(' ')}`, shells, levels: within };
+  }
+
+  /** The margin that a shell gives a bearing; undefined if it does not fit [nm]. */
+  margin(
+    fits: 'rods' | 'mains',
+    step: Length,
+    journal: Span<Length>,
+    housing: Span<Length> | undefined,
+    shells: Stock['shells'][number],
+  ): number | undefined {
+    return this.#marginsOf(fits, step, journal, housing)[this.shells.indexOf(shells)];
+  }
+
+  /** The best order of pistons in bores; undefined if they do not fit. */
+  pistons(bores: readonly Span<Length>[], sizes: readonly Span<Length>[]): PistonFit | undefined {
+    const inThese = this.#pistons.get(bores) ?? new WeakMap();
+    this.#pistons.set(bores, inThese);
+    const known = inThese.get(sizes);
+    if (known) return known.fit;
+    const { limits } = own(this.engine.bores.pistonClearance);
+    const fit = pistonFit(bores, sizes, limits, ({ max }) => this.bandOf('piston clearance', max));
+    inThese.set(sizes, { fit });
+    return fit;
   }
 
   #marginsOf(

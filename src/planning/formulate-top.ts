@@ -1,14 +1,9 @@
-import {
-  canHold,
-  gapOf,
-  marginOf,
-  own,
-  pistonsInBores,
-  ringsFit,
-  sameStep,
-} from '../reading/index.js';
+import type { Span } from '../judging/index.js';
+import type { Length } from '../quantities/index.js';
+import { canHold, gapOf, marginOf, own, ringsFit, sameStep } from '../reading/index.js';
 import { type Brief, kindsFor, needsOf } from './brief.js';
 import type { Batch, Bores, Draft } from './draft.js';
+import { levelOf } from './levels.js';
 
 /** Pistons and rings in bores, and heads with their valves. */
 export function topEnds(draft: Draft, brief: Brief, batch: Batch): void {
@@ -27,26 +22,25 @@ function boresOf(draft: Draft, batch: Batch): ReadonlyMap<string, Bores> {
   return all;
 }
 
-function pistonsFor(
-  draft: Draft,
-  { engine, stock, least, fits }: Brief,
-  batch: Batch,
-  key: string,
-  bores: Bores,
-): void {
+function pistonsFor(draft: Draft, brief: Brief, batch: Batch, key: string, bores: Bores): void {
+  const { engine, stock, least, fits } = brief;
   const { limits } = own(engine.bores.pistonClearance);
   const guardOf = ({ max }: Bores['sizes'][number]) => fits.bandOf('piston clearance', max);
   for (const kind of kindsFor(stock.pistonSets, batch)) {
     const { step, sizes } = kind.ready;
     if (!sameStep(step, bores.step)) continue;
     const fit = kind.lacking
-      ? bores.sizes.every((bore) => canHold(bore.max - bore.min, limits, guardOf(bore)))
-      : pistonsInBores(bores.sizes, sizes, limits, least, guardOf);
-    if (!fit) continue;
+      ? bores.sizes.every((bore) => canHold(bore.max - bore.min, limits, guardOf(bore))) && NO_FIT
+      : fits.pistons(bores.sizes, sizes);
+    if (!fit || fit.margins.some((margin) => margin < least)) continue;
     const variable = draft.take(batch, kind, { use: 'pistons', kind, bores: key });
+    for (const margin of fit.margins) draft.tight(variable, levelOf(margin, brief));
     draft.flow(batch, `pistons ${key}`, variable, -1);
   }
 }
+
+/** Pistons that are missing have whatever sizes fit. */
+const NO_FIT = { margins: [] } as const;
 
 function ringsFor(
   draft: Draft,
@@ -95,18 +89,23 @@ function headsAndValves(draft: Draft, brief: Brief, batch: Batch): void {
   }
   for (const guide of guides) {
     for (const stem of stems) {
-      if (!stemsFit(brief, guide, stem)) continue;
+      const margin = stemMargin(brief, JSON.parse(guide), JSON.parse(stem));
+      if (margin === undefined || margin < brief.least) continue;
       const variable = draft.count(batch, { use: 'stems in guides', guide, stem });
+      draft.tight(variable, levelOf(margin, brief));
       draft.flow(batch, `guide ${guide}`, variable, -1);
       draft.flow(batch, `stem ${stem}`, variable, -1);
     }
   }
 }
 
-function stemsFit({ engine, least, fits }: Brief, guide: string, stem: string): boolean {
-  const [outer, inner] = [JSON.parse(guide), JSON.parse(stem)];
+/** The margin of stems in guides; infinite if it is not judged, undefined if they do not fit [nm]. */
+export function stemMargin(
+  { engine, fits }: Pick<Brief, 'engine' | 'fits'>,
+  guide: Span<Length> | null | undefined,
+  stem: Span<Length> | null | undefined,
+): number | undefined {
   const { limits } = own(engine.guideClearance);
-  if (limits === undefined || outer === null || inner === null) return true;
-  const margin = marginOf(gapOf(outer, inner), limits, fits.bandOf('guide clearance', outer.max));
-  return margin !== undefined && margin >= least;
+  if (!limits || !guide || !stem) return Infinity;
+  return marginOf(gapOf(guide, stem), limits, fits.bandOf('guide clearance', guide.max));
 }

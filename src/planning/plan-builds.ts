@@ -81,9 +81,9 @@ function planWith(shed: Shed, request: PlanRequest, solver: Solver): Plan {
   const accuracy = accuracyOfShed(shed);
   const bandOf = holdsWith === undefined ? undefined : bandsFor(accuracy, holdsWith);
   const brief = { engine, stock, fits: new FitTable(engine, stock.shells, bandOf), ...limit };
-  const { assemblies, least, proof } = bestBuilds({ brief, solver, atMost });
+  const { assemblies, proof } = bestBuilds({ brief, solver, atMost });
   const currency = currencyOf(shed);
-  const judged = { accuracy, bandOf: brief.fits.bandOf, least };
+  const judged = { accuracy, fits: brief.fits };
   const builds = assemblies.map((assembly) => buildOf(assembly, shed, judged, currency));
   const margin = smallestMargin(builds, holdsWith);
   const taken = new Set(builds.flatMap((build) => build.parts.map(({ name }) => name)));

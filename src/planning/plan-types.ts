@@ -5,7 +5,12 @@ import type { AgainReason, Job, NeededTest, Section } from '../shed/index.js';
 import type { LeftOver, NextEngine } from './left-over-types.js';
 
 /** The stages of a search: each is proven before the next one begins. */
-export type PlanStage = 'most engines' | 'least cost' | 'widest margin' | 'next engine';
+export type PlanStage =
+  | 'most engines'
+  | 'least cost'
+  | 'widest margin'
+  | 'equal plans'
+  | 'next engine';
 
 /** The best builds from a shed, by engines, then cost, then margin: plain data that JSON carries unchanged. */
 export interface Plan {
