@@ -15,7 +15,7 @@ import type { Question, Solution, Solver } from './solver.js';
 import { batchesByBlock, toldApart } from './told-apart.js';
 
 /** How many of the tightest clearances are compared between plans. */
-const DEPTH = 12;
+const DEPTH = 24;
 
 /** The most engines, one for each block and interchange group, that are treated one by one. */
 const MOST_ONE_BY_ONE = 8;
@@ -99,7 +99,9 @@ function oneByOne({ brief }: Counted, settled: readonly Settled[]): Counted | un
   if (batches.length > MOST_ONE_BY_ONE) return undefined;
   const fits = new FitTable(brief.engine, stock.shells, brief.fits.bandOf);
   const levels = settled.map(({ margin }) => margin);
-  const fine: Brief = { ...brief, stock, fits, batches, levels };
+  const above = levels.at(-1) ?? -Infinity;
+  const { upTo: _, ...before } = brief;
+  const fine: Brief = { ...before, stock, fits, batches, levels, above };
   return { brief: fine, draft: formulate(fine), values: [] };
 }
 

@@ -3,7 +3,7 @@ import type { Span } from '../judging/index.js';
 import type { Length } from '../quantities/index.js';
 import { canHold, type EngineKind, marginOf, oilLimits, own, sameStep } from '../reading/index.js';
 import { type BandOf, noBand } from './guard-bands.js';
-import { type Levels, levelOf } from './levels.js';
+import { isAllowed, type Levels, levelOf } from './levels.js';
 import { type PistonFit, pistonFit } from './piston-fit.js';
 import type { Stock } from './stock.js';
 
@@ -42,13 +42,13 @@ export class FitTable {
     step: Length,
     journal: Span<Length>,
     housing: Span<Length> | undefined,
-    { least, levels = [] }: Levels,
+    wanted: Levels,
   ): Choice {
     const margins = this.#marginsOf(fits, step, journal, housing);
     const shells = margins.flatMap((margin, i) =>
-      margin !== undefined && margin >= least ? [i] : [],
+      margin !== undefined && isAllowed(margin, wanted) ? [i] : [],
     );
-    const within = shells.map((i) => levelOf(margins[i] as number, { levels }));
+    const within = shells.map((i) => levelOf(margins[i] as number, wanted));
     const named = shells.map((i, n) => (within[n] === undefined ? i : `${i}:${within[n]}`));
     return { key: `${fits} ${named.join(' ')}`, shells, levels: within };
   }

@@ -3,7 +3,7 @@ import type { Length } from '../quantities/index.js';
 import { canHold, gapOf, marginOf, own, ringsFit, sameStep } from '../reading/index.js';
 import { type Brief, kindsFor, needsOf } from './brief.js';
 import type { Batch, Bores, Draft } from './draft.js';
-import { levelOf } from './levels.js';
+import { isAllowed, levelOf } from './levels.js';
 
 /** Pistons and rings in bores, and heads with their valves. */
 export function topEnds(draft: Draft, brief: Brief, batch: Batch): void {
@@ -23,7 +23,7 @@ function boresOf(draft: Draft, batch: Batch): ReadonlyMap<string, Bores> {
 }
 
 function pistonsFor(draft: Draft, brief: Brief, batch: Batch, key: string, bores: Bores): void {
-  const { engine, stock, least, fits } = brief;
+  const { engine, stock, fits } = brief;
   const { limits } = own(engine.bores.pistonClearance);
   const guardOf = ({ max }: Bores['sizes'][number]) => fits.bandOf('piston clearance', max);
   for (const kind of kindsFor(stock.pistonSets, batch)) {
@@ -32,7 +32,7 @@ function pistonsFor(draft: Draft, brief: Brief, batch: Batch, key: string, bores
     const fit = kind.lacking
       ? bores.sizes.every((bore) => canHold(bore.max - bore.min, limits, guardOf(bore))) && NO_FIT
       : fits.pistons(bores.sizes, sizes);
-    if (!fit || fit.margins.some((margin) => margin < least)) continue;
+    if (!fit || !fit.margins.every((margin) => isAllowed(margin, brief))) continue;
     const variable = draft.take(batch, kind, { use: 'pistons', kind, bores: key });
     for (const margin of fit.margins) draft.tight(variable, levelOf(margin, brief));
     draft.flow(batch, `pistons ${key}`, variable, -1);
@@ -90,7 +90,7 @@ function headsAndValves(draft: Draft, brief: Brief, batch: Batch): void {
   for (const guide of guides) {
     for (const stem of stems) {
       const margin = stemMargin(brief, JSON.parse(guide), JSON.parse(stem));
-      if (margin === undefined || margin < brief.least) continue;
+      if (margin === undefined || !isAllowed(margin, brief)) continue;
       const variable = draft.count(batch, { use: 'stems in guides', guide, stem });
       draft.tight(variable, levelOf(margin, brief));
       draft.flow(batch, `guide ${guide}`, variable, -1);

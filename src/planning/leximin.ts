@@ -13,7 +13,7 @@ export interface Counted {
   readonly values: readonly number[];
 }
 
-/** So many clearances have a margin of this or less. */
+/** So many clearances have a margin of this or less, none of them one between this and the settled one before it. */
 export interface Settled {
   /** The margin [nm]. */
   readonly margin: number;
@@ -42,7 +42,9 @@ export function leximin(
   const settled: Settled[] = [];
   for (let done = 0; done < Math.min(depth, margins.length); ) {
     const next = margins[done] as number;
-    const brief = { ...start.brief, levels: [...settled.map(({ margin }) => margin), next] };
+    const levels = settled.map(({ margin }) => margin);
+    // This plan has no clearance between what is settled and the next [nm].
+    const brief: Brief = { ...start.brief, levels, above: next - 1, upTo: next };
     const draft = formulate(brief);
     const tightest = draft.within(settled.length);
     const { status, values } = solver.solve('equal plans', draft.model, {
@@ -54,7 +56,8 @@ export function leximin(
     best = { brief, draft, values };
     margins = marginsOf(brief, assemble(brief, draft, values));
     const count = sumOfTerms(tightest, values);
-    if (count > done) settled.push({ margin: next, count });
+    // The last one may have none: there is nothing left to be wider.
+    if (count > done || margins.length <= count) settled.push({ margin: next, count });
     done = count;
   }
   return { ...best, settled };
