@@ -5,12 +5,17 @@ import { wordFor } from '../shed/internal.js';
 import type { LackingPart, NextEngine } from './left-over-types.js';
 
 /** `one more engine needs: 1 piston set 0.0200 in over; 1 pair of rod shells 0.0300 in under`. */
-export function describeNextEngine({ lacks }: NextEngine, wording: Wording): string {
+export function describeNextEngine(
+  { lacks, alternatives, mayBeMore }: NextEngine,
+  wording: Wording,
+): string {
   if (lacks.length === 0) {
     return 'no part completes one more engine: what is asked of the clearances is more than the instruments show. Measure with better ones, or ask for less';
   }
-  const parts = lacks.map((part) => lacking(part, wording));
-  return `one more engine needs: ${parts.join('; ')}`;
+  const partsOf = (parts: readonly LackingPart[]) => parts.map((part) => lacking(part, wording));
+  const others = alternatives.map((parts) => partsOf(parts).join(' and '));
+  const more = mayBeMore ? '. There may be more that would do' : '';
+  return `one more engine needs: ${partsOf(lacks).join('; ')}${others.length === 0 ? '' : `. As easy to get, and enough instead: ${others.join('; or ')}`}${more}`;
 }
 
 function lacking({ section, fits, step, count }: LackingPart, wording: Wording): string {

@@ -29,10 +29,11 @@ function pistonsFor(draft: Draft, brief: Brief, batch: Batch, key: string, bores
   for (const kind of kindsFor(stock.pistonSets, batch)) {
     const { step, sizes } = kind.ready;
     if (!sameStep(step, bores.step)) continue;
-    const fit = kind.lacking
-      ? bores.sizes.every((bore) => canHold(bore.max - bore.min, limits, guardOf(bore))) && NO_FIT
-      : fits.pistons(bores.sizes, sizes);
-    if (!fit || !fit.margins.every((margin) => isAllowed(margin, brief))) continue;
+    const holds = (bore: Bores['sizes'][number]) =>
+      canHold(bore.max - bore.min, limits, guardOf(bore));
+    const missing = bores.sizes.every(holds) ? NO_FIT : undefined;
+    const fit = kind.lacking ? missing : fits.pistons(bores.sizes, sizes);
+    if (!fit?.margins.every((margin) => isAllowed(margin, brief))) continue;
     const variable = draft.take(batch, kind, { use: 'pistons', kind, bores: key });
     for (const margin of fit.margins) draft.tight(variable, levelOf(margin, brief));
     draft.flow(batch, `pistons ${key}`, variable, -1);

@@ -26,3 +26,4 @@ export type {
   ShopOrder,
   Unproven,
 } from './plan-types.js';
+export type { Preference } from './preferences.js';

@@ -3,6 +3,7 @@ import type { Length, Ratio, UnitSystem } from '../quantities/index.js';
 import type { EngineKind, HowRead, InstrumentName } from '../reading/index.js';
 import type { AgainReason, Job, NeededTest, Section } from '../shed/index.js';
 import type { LeftOver, NextEngine } from './left-over-types.js';
+import type { Preference } from './preferences.js';
 
 /** The stages of a search: each is proven before the next one begins. */
 export type PlanStage =
@@ -12,7 +13,7 @@ export type PlanStage =
   | 'equal plans'
   | 'next engine';
 
-/** The best builds from a shed, by engines, then cost, then margin: plain data that JSON carries unchanged. */
+/** The best builds from a shed: plain data that JSON carries unchanged. */
 export interface Plan {
   /** Name of the shed. */
   readonly shed: string;
@@ -43,6 +44,8 @@ export interface Plan {
   readonly notDescribed: readonly InstrumentName[];
   /** What is proven about it. */
   readonly proof: Proof;
+  /** What it is proven to be the best in, one after the other. */
+  readonly compared: readonly Preference[];
   /** The order for every shop. */
   readonly orders: readonly ShopOrder[];
   /** The parts to buy. */
@@ -96,7 +99,7 @@ export interface Cost {
 /** What is proven about a plan. */
 export type Proof =
   | {
-      /** No plan is better: in engines, then cost, then margin. */
+      /** No plan is better in what plans are compared by. */
       readonly kind: 'optimal';
     }
   | Unproven;
@@ -107,7 +110,7 @@ export interface Unproven {
   readonly kind: 'time limit' | 'solver failure';
   /** The stage that is not proven. The stages before it are. */
   readonly stage: PlanStage;
-  /** The plan's value at that stage: engines, money, or a margin in metres; for the next engine, the engines of the plan. */
+  /** The plan's value at that stage: engines, money, or a margin in metres; for equal plans and the next engine, the engines of the plan. */
   readonly found: number;
   /** The bound that is proven so far for that value, in the same terms. */
   readonly bound: number;
