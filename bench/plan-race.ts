@@ -4,6 +4,7 @@ import type { Kind } from '../src/planning/kinds.js';
 import { loadSolver } from '../src/planning/load-solver.js';
 import { sumOfTerms } from '../src/planning/model.js';
 import { type Stock, stockOf } from '../src/planning/stock.js';
+import { needsOf } from '../src/shed/needs.js';
 import type { Section } from './report.js';
 import { generatedShed } from './shed.js';
 import { ratioOf, spreadOf } from './spread.js';
@@ -51,6 +52,7 @@ async function besideTextbook(): Promise<Section> {
       const fits = new FitTable(engine, parts.shells);
       const { model, engines } = formulate({
         engine,
+        needed: needsOf(shed),
         stock: parts,
         fits,
         least: -Infinity,
@@ -101,6 +103,7 @@ function apart(stock: Stock): Stock {
     thrustWashers: stock.thrustWashers,
     heads: each(stock.heads),
     valveSets: each(stock.valveSets),
+    otherParts: each(stock.otherParts),
   };
 }
 

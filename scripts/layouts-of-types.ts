@@ -97,6 +97,7 @@ class Layouts {
   private primitive(type: ts.Type): string {
     if (isNumber(type)) return "'number'";
     if (type.flags & ts.TypeFlags.String) return "'string'";
+    if (type.flags & ts.TypeFlags.Unknown) return "'anything'";
     throw new Error(`There is no layout of ${this.checker.typeToString(type)}.`);
   }
 
@@ -136,7 +137,9 @@ class Layouts {
       const [item] = this.checker.getTypeArguments(type as ts.TypeReference);
       return `{ list: ${this.of(item as ts.Type)} }`;
     }
-    if (this.checker.getIndexInfosOfType(type).length > 0 || type.getCallSignatures().length > 0) {
+    const [index] = this.checker.getIndexInfosOfType(type);
+    if (index && type.getProperties().length === 0) return `{ each: ${this.of(index.type)} }`;
+    if (index || type.getCallSignatures().length > 0) {
       throw new Error(`There is no layout of ${this.checker.typeToString(type)}.`);
     }
     // The compiler keeps the fields of a mapped type in no order of the code's.

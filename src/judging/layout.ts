@@ -5,7 +5,17 @@ import { guardFields, isSoundNumber } from './guards.js';
  * How data of the library is laid out. What functions take from each other is written in these
  * terms by `npm run layouts`, from its types.
  */
-export type Layout = 'number' | 'string' | 'boolean' | OneOf | List | Fields | Variants | Either;
+export type Layout =
+  | 'number'
+  | 'string'
+  | 'boolean'
+  | 'anything'
+  | OneOf
+  | List
+  | Each
+  | Fields
+  | Variants
+  | Either;
 
 /** The words, numbers or truths that it may be. */
 interface OneOf {
@@ -16,6 +26,11 @@ interface OneOf {
 interface List {
   readonly list: Layout;
   readonly length?: number;
+}
+
+/** An object with fields of any name, all laid out alike. */
+interface Each {
+  readonly each: Layout;
 }
 
 /** An object. The names of fields that may be absent end in a question mark. */
@@ -57,6 +72,10 @@ function guardAt(at: string, value: unknown, layout: Layout, hint: string): void
   if ('list' in layout) {
     for (const [i, item] of (value as readonly unknown[]).entries()) {
       guardAt(`${at}[${i}]`, item, layout.list, hint);
+    }
+  } else if ('each' in layout) {
+    for (const [key, item] of Object.entries(value as Given)) {
+      guardAt(`${at}.${key}`, item, layout.each, hint);
     }
   } else if ('fields' in layout) {
     guardEach(at, value as Given, layout, hint);
@@ -100,6 +119,7 @@ function chosenFor(value: unknown, { either }: Either): Layout {
 
 /** Whether a value is the number, text, list or object that is laid out, whatever is in it. */
 function isOfKind(value: unknown, layout: Layout): boolean {
+  if (layout === 'anything') return true;
   if (layout === 'number') return isSoundNumber(value);
   if (typeof layout === 'string') return typeof value === layout;
   if ('oneOf' in layout) return layout.oneOf.some((word) => word === value);
@@ -115,6 +135,7 @@ function wordsFor(layout: Layout): string {
   if (layout === 'number') return 'a finite number';
   if (layout === 'string') return 'text';
   if (layout === 'boolean') return 'true or false';
+  if (layout === 'anything') return 'anything';
   if ('oneOf' in layout) return layout.oneOf.map((word) => JSON.stringify(word)).join(' or ');
   if ('list' in layout)
     return layout.length === undefined ? 'a list' : `a list of ${layout.length}`;

@@ -84,22 +84,40 @@ export function shapeOf(readings: readonly DiameterReading[], options: ShapeOpti
   };
 }
 
-/** Out-of-round needs two angles at a station; taper needs two stations on a line. */
+/** What a shape lacks: out-of-round needs two angles at a station, and taper two stations on a line. */
+export interface Uncovered {
+  /** The reading it lacks. */
+  readonly what: string;
+  /** Why it takes one. */
+  readonly hint: string;
+}
+
 function guardCoverage(stations: readonly Group[], lines: readonly Group[]): void {
-  for (const { at, group } of stations) {
-    if (group.length > 1) continue;
-    throw missing(
-      `a second angle at station ${showLength(at)}`,
-      'Out-of-round needs two diameters there, best a quarter turn apart.',
-    );
+  const lacks = uncovered(stations, lines);
+  if (lacks) throw missing(lacks.what, lacks.hint);
+}
+
+function uncovered(stations: readonly Group[], lines: readonly Group[]): Uncovered | undefined {
+  const station = stations.find(({ group }) => group.length < 2);
+  if (station) {
+    return {
+      what: `a second angle at station ${showLength(station.at)}`,
+      hint: 'Out-of-round needs two diameters there, best a quarter turn apart.',
+    };
   }
-  for (const { at, group } of lines) {
-    if (group.length > 1) continue;
-    throw missing(
-      `a second station at angle ${degrees(at)}`,
-      'Taper needs two diameters along that line, best near the two ends.',
-    );
-  }
+  const line = lines.find(({ group }) => group.length < 2);
+  return (
+    line && {
+      what: `a second station at angle ${degrees(line.at)}`,
+      hint: 'Taper needs two diameters along that line, best near the two ends.',
+    }
+  );
+}
+
+/** What sound readings lack to tell a shape; undefined if nothing. */
+export function lackingFor(readings: readonly DiameterReading[]): Uncovered | undefined {
+  const { places } = atPlaces(readings);
+  return uncovered(groupBy(places, 'station'), groupBy(places, 'angle'));
 }
 
 function missing(what: string, hint: string): RebuildInputError {

@@ -30,6 +30,7 @@ export function affordable(stock: Stock, most: number): Stock {
     thrustWashers: kinds(stock.thrustWashers),
     heads: kinds(stock.heads),
     valveSets: kinds(stock.valveSets),
+    otherParts: kinds(stock.otherParts),
   };
 }
 

@@ -1,7 +1,6 @@
-import type { Span } from '../judging/index.js';
-import type { Length } from '../quantities/index.js';
+import type { Known } from '../reading/index.js';
 import { type Assembly, assemblyCost, type Of, type RodBearing } from './assembly.js';
-import { type Brief, needsOf } from './brief.js';
+import { type Brief, needs } from './brief.js';
 import type { Batch, Draft } from './draft.js';
 import { journalKey } from './formulate-rods.js';
 import { Picker, Pile, type UseOf } from './pile.js';
@@ -109,15 +108,15 @@ function* engineOf(
   return { ...bottom, ...headOf(brief, pile, shed) };
 }
 
-function headOf({ engine }: Brief, pile: Pile, shed: Picker): Pick<Assembly, 'head' | 'valves'> {
-  const needs = needsOf(engine);
-  const both = needs.includes('head') && needs.includes('valve set');
+function headOf(brief: Brief, pile: Pile, shed: Picker): Pick<Assembly, 'head' | 'valves'> {
+  const [head, valves] = [needs(brief, 'head'), needs(brief, 'valve set')];
+  const both = head && valves;
   const pair = both ? pile.take('stems in guides', () => true) : undefined;
   return {
-    ...(needs.includes('head') && {
+    ...(head && {
       head: shed.pick(pile.take('head', ({ guide }) => !pair || guide === pair.guide).kind),
     }),
-    ...(needs.includes('valve set') && {
+    ...(valves && {
       valves: shed.pick(pile.take('valves', ({ stem }) => !pair || stem === pair.stem).kind),
     }),
   };
@@ -145,13 +144,10 @@ function rodsOf(
     });
   }
   const rods = shed.pick(set.kind);
-  const choiceOf = (size: Span<Length>, housing: Span<Length>) =>
+  const choiceOf = (size: Known, housing: Known) =>
     brief.fits.choice('rods', way.step, size, housing, brief).key;
   const order = orderOf(spots.length, set.choices, (rod, spot) =>
-    choiceOf(
-      (spots[spot] as (typeof spots)[number]).size,
-      set.kind.ready.housings[rod] as Span<Length>,
-    ),
+    choiceOf(spots[spot]?.size, set.kind.ready.housings[rod]),
   );
   return order.map(({ rod, spot, choice }) => ({
     rods,

@@ -1,4 +1,4 @@
-import type { EngineKind } from '../reading/index.js';
+import type { EngineKind, NeededPart } from '../reading/index.js';
 import type { Clock } from './clock.js';
 import type { Batch } from './draft.js';
 import type { FitTable } from './fit-table.js';
@@ -9,6 +9,8 @@ import type { PricedWay, Stock } from './stock.js';
 /** The input of a model. */
 export interface Brief extends Levels {
   readonly engine: EngineKind;
+  /** What an engine needs beyond the parts of every engine. */
+  readonly needed: readonly NeededPart[];
   readonly stock: Stock;
   readonly fits: FitTable;
   readonly batches: readonly Batch[];
@@ -36,5 +38,6 @@ export const rodJournalsKey = ({ step, sizes }: PricedWay): string => JSON.strin
 /** A key for bores by their finished sizes. */
 export const boresKey = ({ step, sizes }: PricedWay): string => JSON.stringify([step, sizes]);
 
-/** What an engine needs beyond the parts of every engine. */
-export const needsOf = ({ alsoNeeds = ['head', 'valve set'] }: EngineKind) => alsoNeeds;
+/** Whether an engine needs a head, or a valve set. */
+export const needs = ({ needed }: Pick<Brief, 'needed'>, part: string): boolean =>
+  needed.some((each) => each.part === part);

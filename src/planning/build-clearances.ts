@@ -46,7 +46,7 @@ export function mainBearings(
       },
       housingBore: block.kind.ready.housings[i] as Span<Length>,
       shells: shells.member.name,
-      wall: shells.kind.ready.wall,
+      wall: shells.kind.ready.wall as Span<Length>,
     }),
   );
 }
@@ -65,7 +65,7 @@ export function rodBearings(
       housing: { part: set.member.name, place: set.member.places[rod] ?? '' },
       housingBore: set.kind.ready.housings[rod] as Span<Length>,
       shells: shells.member.name,
-      wall: shells.kind.ready.wall,
+      wall: shells.kind.ready.wall as Span<Length>,
     }),
   );
 }
@@ -100,7 +100,8 @@ export function cylindersOf(
   const allowed = basedOn(bores.pistonClearance);
   const { sizes } = pistons.kind.ready;
   const order = fits.pistons(boreWay.sizes, sizes)?.order ?? [];
-  return boreWay.sizes.map((boreSize, i) => {
+  return boreWay.sizes.map((size, i) => {
+    const boreSize = size as Span<Length>;
     const piston = order[i] ?? 0;
     const pistonSize = sizes[piston] as Span<Length>;
     const clearance = gapOf(boreSize, pistonSize);
@@ -127,7 +128,7 @@ export function endPlayOf(
   const allowed = basedOn(engine.endPlay);
   const [inner, outer] = [block.kind.ready.thrustWidth, crankshaft.kind.ready.thrustWidth];
   if (!washers || !allowed || inner === undefined || outer === undefined) return undefined;
-  const thickness = washers.reduce((sum, { kind }) => sum + kind.ready.thickness, 0);
+  const thickness = washers.reduce((sum, { kind }) => sum + (kind.ready.thickness ?? 0), 0);
   const play = (outer - inner - thickness) as Length;
   return {
     washers: washers.map(({ member }) => member.name),

@@ -1,5 +1,5 @@
-import type { Span } from '../judging/index.js';
 import type { Length } from '../quantities/index.js';
+import type { Known } from '../reading/index.js';
 import type { Kind } from './kinds.js';
 import { Model, type Row, type Term } from './model.js';
 import type { PricedWay, Stock } from './stock.js';
@@ -17,20 +17,20 @@ export interface Batch {
 /** The main journals of one crankshaft, ready for an engine. */
 export interface Shaft {
   readonly step: Length;
-  readonly journals: readonly Span<Length>[];
+  readonly journals: readonly Known[];
   readonly thrustWidth?: Length;
 }
 
 /** The main housings of one block; empty for a block of any size. */
 export interface Housings {
-  readonly housings: readonly Span<Length>[];
+  readonly housings: readonly Known[];
   readonly thrustWidth?: Length;
 }
 
 /** The bores of one block, ready for an engine. */
 export interface Bores {
   readonly step: Length;
-  readonly sizes: readonly Span<Length>[];
+  readonly sizes: readonly Known[];
 }
 
 type KindOf<S extends keyof Stock> = Stock[S][number];

@@ -1,7 +1,15 @@
 import { clearanceLeft } from '../bearings/internal.js';
-import type { Span } from '../judging/index.js';
 import type { Length } from '../quantities/index.js';
-import { canHold, type EngineKind, marginOf, oilLimits, own, sameStep } from '../reading/index.js';
+import {
+  canHold,
+  type EngineKind,
+  type Known,
+  marginOf,
+  oilLimits,
+  own,
+  sameStep,
+  widthOf,
+} from '../reading/index.js';
 import { type BandOf, noBand } from './guard-bands.js';
 import { isAllowed, type Levels, levelOf } from './levels.js';
 import { type PistonFit, pistonFit } from './piston-fit.js';
@@ -36,12 +44,12 @@ export class FitTable {
     return [...this.#known.values()].flat().filter((margin) => margin !== undefined);
   }
 
-  /** The shells that give a bearing at least this margin; without a housing, all shells of the step. */
+  /** The shells that give a bearing at least this margin; what is not known may be of any size. */
   choice(
     fits: 'rods' | 'mains',
     step: Length,
-    journal: Span<Length>,
-    housing: Span<Length> | undefined,
+    journal: Known,
+    housing: Known,
     wanted: Levels,
   ): Choice {
     const margins = this.#marginsOf(fits, step, journal, housing);
@@ -57,21 +65,24 @@ export class FitTable {
   margin(
     fits: 'rods' | 'mains',
     step: Length,
-    journal: Span<Length>,
-    housing: Span<Length> | undefined,
+    journal: Known,
+    housing: Known,
     shells: Stock['shells'][number],
   ): number | undefined {
     return this.#marginsOf(fits, step, journal, housing)[this.shells.indexOf(shells)];
   }
 
   /** The best order of pistons in bores; undefined if they do not fit. */
-  pistons(bores: readonly Span<Length>[], sizes: readonly Span<Length>[]): PistonFit | undefined {
+  pistons(bores: readonly Known[], sizes: readonly Known[]): PistonFit | undefined {
     const inThese = this.#pistons.get(bores) ?? new WeakMap();
     this.#pistons.set(bores, inThese);
     const known = inThese.get(sizes);
     if (known) return known.fit;
     const { limits } = own(this.engine.bores.pistonClearance);
-    const fit = pistonFit(bores, sizes, limits, ({ max }) => this.bandOf('piston clearance', max));
+    const standard = this.engine.bores.standard.max;
+    const fit = pistonFit(bores, sizes, limits, (bore) =>
+      this.bandOf('piston clearance', bore?.max ?? standard),
+    );
     inThese.set(sizes, { fit });
     return fit;
   }
@@ -79,28 +90,29 @@ export class FitTable {
   #marginsOf(
     fits: 'rods' | 'mains',
     step: Length,
-    journal: Span<Length>,
-    housing: Span<Length> | undefined,
+    journal: Known,
+    housing: Known,
   ): readonly (number | undefined)[] {
-    const key = `${fits} ${step} ${journal.min} ${journal.max} ${housing?.min} ${housing?.max}`;
+    const key = `${fits} ${step} ${journal?.min} ${journal?.max} ${housing?.min} ${housing?.max}`;
     const known = this.#known.get(key);
     if (known) return known;
     const journals = fits === 'rods' ? this.engine.rodJournals : this.engine.mainJournals;
-    const band = this.bandOf('oil clearance', journal.max);
+    if (journals === undefined) return this.shells.map(() => undefined);
+    const largest = (journal?.max ?? journals.standard.max - step) as Length;
+    const band = this.bandOf('oil clearance', largest);
+    const limits = oilLimits(journals, largest);
     const margins = this.shells.map(({ ready, lacking }) => {
-      if (journals === undefined || ready.fits !== fits || !sameStep(ready.step, step))
-        return undefined;
-      const limits = oilLimits(journals, journal);
-      if (lacking || housing === undefined) {
-        // A missing part has the best size that there can be.
-        const width = widthOf(journal) + widthOf(housing) + (lacking ? 0 : 2 * widthOf(ready.wall));
+      const { wall, ...of } = ready;
+      if (of.fits !== undefined && of.fits !== fits) return undefined;
+      if (of.step !== undefined && !sameStep(of.step, step)) return undefined;
+      if (lacking || !housing || !journal || !wall) {
+        // A missing part, or one that is not known, has the best size that there can be.
+        const width = widthOf(journal) + widthOf(housing) + (lacking ? 0 : 2 * widthOf(wall));
         return canHold(width, limits, band) ? Infinity : undefined;
       }
-      return marginOf(clearanceLeft(housing, ready.wall, journal), limits, band);
+      return marginOf(clearanceLeft(housing, wall, journal), limits, band);
     });
     this.#known.set(key, margins);
     return margins;
   }
 }
-
-const widthOf = (size: Span<Length> | undefined): number => (size ? size.max - size.min : 0);

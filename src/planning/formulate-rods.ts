@@ -1,5 +1,5 @@
-import type { Span } from '../judging/index.js';
 import type { Length } from '../quantities/index.js';
+import type { Known } from '../reading/index.js';
 import { type Brief, kindsFor } from './brief.js';
 import type { Batch, Draft } from './draft.js';
 import type { Choice } from './fit-table.js';
@@ -17,7 +17,7 @@ export function rodsOnJournals(draft: Draft, brief: Brief, batch: Batch): void {
   );
   const singles = kinds.filter((kind) => !sets.includes(kind));
   const choices = new Map<string, Choice>();
-  const journals = new Map<string, { readonly step: Length; readonly journal: Span<Length> }>();
+  const journals = new Map<string, { readonly step: Length; readonly journal: Known }>();
   for (const [key, { step, spots }] of shaftsOf(draft, brief, batch)) {
     for (const kind of sets) {
       brief.clock?.check();
@@ -60,15 +60,12 @@ export function rodsOnJournals(draft: Draft, brief: Brief, batch: Batch): void {
 }
 
 /** A key for a journal by its step and size. */
-export const journalKey = (step: Length, { min, max }: Span<Length>): string =>
-  `${step} ${min} ${max}`;
+export const journalKey = (step: Length, size: Known): string =>
+  `${step} ${size?.min} ${size?.max}`;
 
 /** The rod journals of the crankshafts of a batch, each repeated for every rod on it. */
 function shaftsOf(draft: Draft, { engine }: Brief, batch: Batch) {
-  const shafts = new Map<
-    string,
-    { readonly step: Length; readonly spots: readonly Span<Length>[] }
-  >();
+  const shafts = new Map<string, { readonly step: Length; readonly spots: readonly Known[] }>();
   const each = engine.rodsPerJournal ?? 1;
   for (const use of draft.uses) {
     if (use.use !== 'rod journals' || use.batch !== batch) continue;
@@ -85,8 +82,8 @@ function shaftsOf(draft: Draft, { engine }: Brief, batch: Batch) {
 function pairings(
   brief: Brief,
   step: Length,
-  spots: readonly Span<Length>[],
-  housings: readonly Span<Length>[],
+  spots: readonly Known[],
+  housings: readonly Known[],
 ): readonly (readonly Choice[])[] {
   let partial = new Map<
     string,
@@ -100,11 +97,11 @@ function pairings(
     >();
     for (const { free, taken } of partial.values()) {
       for (const spot of free) {
-        const choice = brief.fits.choice('rods', step, spots[spot] as Span<Length>, housing, brief);
+        const choice = brief.fits.choice('rods', step, spots[spot], housing, brief);
         if (choice.shells.length === 0) continue;
         const left = free.filter((each) => each !== spot);
         const all = [...taken, choice].sort((a, b) => (a.key < b.key ? -1 : a.key > b.key ? 1 : 0));
-        const sizes = left.map((each) => journalKey(step, spots[each] as Span<Length>)).sort();
+        const sizes = left.map((each) => journalKey(step, spots[each])).sort();
         next.set(JSON.stringify([sizes, all.map(({ key }) => key)]), { free: left, taken: all });
       }
     }

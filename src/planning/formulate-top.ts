@@ -1,7 +1,14 @@
-import type { Span } from '../judging/index.js';
-import type { Length } from '../quantities/index.js';
-import { canHold, gapOf, marginOf, own, ringsFit, sameStep } from '../reading/index.js';
-import { type Brief, kindsFor, needsOf } from './brief.js';
+import {
+  canHold,
+  gapOf,
+  type Known,
+  marginOf,
+  own,
+  ringsFit,
+  sameStep,
+  widthOf,
+} from '../reading/index.js';
+import { type Brief, kindsFor, needs } from './brief.js';
 import type { Batch, Bores, Draft } from './draft.js';
 import { isAllowed, levelOf } from './levels.js';
 
@@ -25,12 +32,12 @@ function boresOf(draft: Draft, batch: Batch): ReadonlyMap<string, Bores> {
 function pistonsFor(draft: Draft, brief: Brief, batch: Batch, key: string, bores: Bores): void {
   const { engine, stock, fits } = brief;
   const { limits } = own(engine.bores.pistonClearance);
-  const guardOf = ({ max }: Bores['sizes'][number]) => fits.bandOf('piston clearance', max);
+  const standard = engine.bores.standard.max;
+  const guardOf = (bore: Known) => fits.bandOf('piston clearance', bore?.max ?? standard);
   for (const kind of kindsFor(stock.pistonSets, batch)) {
     const { step, sizes } = kind.ready;
-    if (!sameStep(step, bores.step)) continue;
-    const holds = (bore: Bores['sizes'][number]) =>
-      canHold(bore.max - bore.min, limits, guardOf(bore));
+    if (step !== undefined && !sameStep(step, bores.step)) continue;
+    const holds = (bore: Known) => canHold(widthOf(bore), limits, guardOf(bore));
     const missing = bores.sizes.every(holds) ? NO_FIT : undefined;
     const fit = kind.lacking ? missing : fits.pistons(bores.sizes, sizes);
     if (!fit?.margins.every((margin) => isAllowed(margin, brief))) continue;
@@ -52,7 +59,8 @@ function ringsFor(
 ): void {
   for (const kind of kindsFor(stock.ringSets, batch)) {
     const { step, rings } = kind.ready;
-    if (!sameStep(step, bores.step) || !ringsFit(rings, bores.sizes, engine)) continue;
+    const isForIt = step === undefined || sameStep(step, bores.step);
+    if (!isForIt || !ringsFit(rings, bores.sizes, engine)) continue;
     const variable = draft.take(batch, kind, { use: 'rings', kind, bores: key });
     draft.flow(batch, `rings ${key}`, variable, -1);
   }
@@ -60,32 +68,32 @@ function ringsFor(
 
 /** A head and valves for every engine that needs them, with enough clearance between stems and guides. */
 function headsAndValves(draft: Draft, brief: Brief, batch: Batch): void {
-  const { engine, stock } = brief;
-  const needs = needsOf(engine);
+  const { stock } = brief;
+  const [head, valves] = [needs(brief, 'head'), needs(brief, 'valve set')];
   const engines = draft.termsOf(draft.engines, batch);
   const wanted = (place: string) => {
     for (const [variable, amount] of engines) draft.flow(batch, place, variable, amount);
   };
   const guides = new Set<string>();
   const stems = new Set<string>();
-  if (needs.includes('head')) {
+  if (head) {
     wanted('heads');
     for (const kind of kindsFor(stock.heads, batch)) {
       const guide = JSON.stringify(kind.ready.guide ?? null);
       guides.add(guide);
       const variable = draft.take(batch, kind, { use: 'head', kind, guide });
       draft.flow(batch, 'heads', variable, -1);
-      if (needs.includes('valve set')) draft.flow(batch, `guide ${guide}`, variable, 1);
+      if (valves) draft.flow(batch, `guide ${guide}`, variable, 1);
     }
   }
-  if (needs.includes('valve set')) {
+  if (valves) {
     wanted('valves');
     for (const kind of kindsFor(stock.valveSets, batch)) {
       const stem = JSON.stringify(kind.ready.stem ?? null);
       stems.add(stem);
       const variable = draft.take(batch, kind, { use: 'valves', kind, stem });
       draft.flow(batch, 'valves', variable, -1);
-      if (needs.includes('head')) draft.flow(batch, `stem ${stem}`, variable, 1);
+      if (head) draft.flow(batch, `stem ${stem}`, variable, 1);
     }
   }
   for (const guide of guides) {
@@ -103,8 +111,8 @@ function headsAndValves(draft: Draft, brief: Brief, batch: Batch): void {
 /** The margin of stems in guides; infinite if it is not judged, undefined if they do not fit [nm]. */
 export function stemMargin(
   { engine, fits }: Pick<Brief, 'engine' | 'fits'>,
-  guide: Span<Length> | null | undefined,
-  stem: Span<Length> | null | undefined,
+  guide: Known | null,
+  stem: Known | null,
 ): number | undefined {
   const { limits } = own(engine.guideClearance);
   if (!limits || !guide || !stem) return Infinity;

@@ -11,10 +11,10 @@ const USUAL: Readonly<Record<Section, number>> = {
   heads: 6,
   crankshafts: 7,
   blocks: 8,
+  otherParts: 3,
 };
 
 /** How hard a part is to get, in thousandths: as the owner says, or else by the rule of thumb. */
-export function hardToGet(shed: Shed, section: Section): number {
-  const { hardToGet: said = {} } = shed as { readonly hardToGet?: Partial<Record<string, number>> };
+export function hardToGet({ hardToGet: said = {} }: Shed, section: Section): number {
   return Math.round(1000 * (said[section] ?? USUAL[section]));
 }

@@ -1,6 +1,12 @@
 import type { Price } from '../reading/index.js';
 import type { Counted, Job, Part, Parts, Section, Shed } from '../shed/index.js';
-import { ofPart, readyWhole, withTests } from '../shed/internal.js';
+import {
+  ofPart,
+  type Readiness,
+  readyWhole,
+  thingsToMeasure,
+  withTests,
+} from '../shed/internal.js';
 import { inThousandths, type PricedJob, priced, totalOf } from './money.js';
 import type { Testing } from './testing.js';
 
@@ -23,6 +29,8 @@ export interface Kind<R> {
   readonly ready: R;
   /** A missing part, of whatever size fits. */
   readonly lacking?: true;
+  /** How many things of it are to be measured before it counts; absent if none is. */
+  readonly unknown?: number;
 }
 
 /** One entry of the shed. */
@@ -41,6 +49,8 @@ export interface StockOptions {
   readonly buying: boolean;
   readonly reserved: readonly string[];
   readonly mustBuild: readonly string[];
+  /** Whether parts count that were not measured, as if they turned out good. */
+  readonly unknown?: boolean;
 }
 
 /** A usable part, after its repairs. */
@@ -48,6 +58,21 @@ export interface Usable<R> {
   readonly repairs: readonly Job[];
   readonly ready: R;
   readonly places?: readonly string[];
+  /** How many things of it are to be measured before it counts. */
+  readonly unknown?: number;
+}
+
+/** How a part counts: as it is ready, or else as it may turn out to be where only measuring is wanting. */
+export function standing<R>({
+  ready,
+  atBest,
+  aside,
+  because,
+}: Readiness<R>): { readonly as: R; readonly unknown?: number } | undefined {
+  if (ready) return { as: ready };
+  return atBest && aside === 'undecided'
+    ? { as: atBest, unknown: thingsToMeasure(because) }
+    : undefined;
 }
 
 export function usableWhole<R>(
@@ -56,14 +81,16 @@ export function usableWhole<R>(
   offers: R,
   places: readonly string[] = [],
 ): Usable<R> | undefined {
-  const { ready } = readyWhole(section, part);
-  return ready && { repairs: ready.repairs, ready: offers, places };
+  const stands = standing(readyWhole(section, part));
+  if (stands === undefined) return undefined;
+  const { as, ...unknown } = stands;
+  return { repairs: as.repairs, ready: offers, places, ...unknown };
 }
 
 export function kindsOf<S extends Section, R>(
   shed: Shed,
   section: S,
-  { buying, reserved, mustBuild }: StockOptions,
+  { buying, reserved, mustBuild, unknown = false }: StockOptions,
   testing: Testing,
   readyPart: (part: Parts[S][number]) => Usable<R> | undefined,
 ): readonly Kind<R>[] {
@@ -73,8 +100,9 @@ export function kindsOf<S extends Section, R>(
   })[];
   const kinds = new Map<string, { members: Member[]; kind: Omit<Kind<R>, 'members' | 'count'> }>();
   for (const part of [...own, ...offered]) {
-    if (reserved.includes(part.name)) continue;
+    if (reserved.includes(part.name) || isKeptBack(part)) continue;
     const usable = ofPart(shed, part, () => readyPart(part));
+    if (usable?.unknown !== undefined && !unknown) continue;
     const repairs =
       usable &&
       priced(
@@ -89,6 +117,7 @@ export function kindsOf<S extends Section, R>(
       repairs,
       ready: usable.ready,
       cost: (price ?? 0) + totalOf(repairs),
+      ...(usable.unknown !== undefined && { unknown: usable.unknown }),
       ...(interchange !== undefined && { interchange: [...interchange].sort() }),
       // A block that must be built is a kind of its own.
       mustBuild: section === 'blocks' && mustBuild.includes(name),
@@ -110,6 +139,10 @@ export function kindsOf<S extends Section, R>(
     count: members.reduce((sum, { count }) => sum + count, 0),
   }));
 }
+
+/** Whether its owner keeps a part back, or has built it in. */
+export const isKeptBack = ({ reserved, builtInto }: Part): boolean =>
+  reserved !== undefined || builtInto !== undefined;
 
 /** More than any plan takes. */
 const NO_LIMIT = 10_000;

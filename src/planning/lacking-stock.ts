@@ -84,5 +84,6 @@ export function withLacking(stock: Stock, { engine, units }: Shed, engines: numb
     thrustWashers: [...stock.thrustWashers, lacking('thrustWashers', { thickness: 0 as Length })],
     heads: [...stock.heads, lacking('heads', {})],
     valveSets: [...stock.valveSets, lacking('valveSets', {})],
+    otherParts: stock.otherParts,
   };
 }

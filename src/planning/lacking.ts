@@ -2,7 +2,7 @@ import { undersizeSteps } from '../crankshaft/index.js';
 import { oversizeSteps } from '../cylinders/index.js';
 import type { Length } from '../quantities/index.js';
 import type { Shed } from '../shed/index.js';
-import { SECTIONS } from '../shed/internal.js';
+import { needsOf, SECTIONS } from '../shed/internal.js';
 import { forbid, soughtIn } from './alternatives.js';
 import { assemble } from './assemble.js';
 import { type Assembly, assemblyCost } from './assembly.js';
@@ -47,6 +47,7 @@ export function lackingFor(wanted: Wanted): NextEngine | Unproven['kind'] {
   const seek = (single?: number) => {
     const brief = {
       engine,
+      needed: needsOf(shed),
       stock: more,
       fits: new FitTable(engine, more.shells, bandOf),
       least: -Infinity,

@@ -1,5 +1,3 @@
-import type { Span } from '../judging/index.js';
-import type { Length } from '../quantities/index.js';
 import type { Assembly } from './assembly.js';
 import type { Brief } from './brief.js';
 import { stemMargin } from './formulate-top.js';
@@ -20,13 +18,13 @@ function marginsIn(
   const { housings } = block.kind.ready;
   const all = [
     ...mains.map(({ kind }, i) =>
-      fits.margin('mains', mainWay.step, mainWay.sizes[i] as Span<Length>, housings[i], kind),
+      fits.margin('mains', mainWay.step, mainWay.sizes[i], housings[i], kind),
     ),
     ...rods.map(({ rods: set, rod, journal, shells }) =>
       fits.margin(
         'rods',
         rodWay.step,
-        rodWay.sizes[journal] as Span<Length>,
+        rodWay.sizes[journal],
         set.kind.ready.housings[rod],
         shells.kind,
       ),

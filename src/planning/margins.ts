@@ -13,9 +13,13 @@ export function clearanceMargins({
   const { limits: piston } = own(engine.bores.pistonClearance);
   const { limits: guide } = own(engine.guideClearance);
   const bores = distinct(
-    stock.blocks.flatMap(({ ready }) => ready.bores.flatMap(({ sizes }) => sizes)),
+    stock.blocks.flatMap(({ ready }) =>
+      ready.bores.flatMap(({ sizes }) => sizes.flatMap((size) => size ?? [])),
+    ),
   );
-  const pistons = distinct(stock.pistonSets.flatMap(({ ready }) => ready.sizes));
+  const pistons = distinct(
+    stock.pistonSets.flatMap(({ ready }) => ready.sizes.flatMap((size) => size ?? [])),
+  );
   const guides = distinct(stock.heads.flatMap(({ ready }) => ready.guide ?? []));
   const stems = distinct(stock.valveSets.flatMap(({ ready }) => ready.stem ?? []));
   const all = [

@@ -71,17 +71,22 @@ export class Pairs {
     const limits = this.brief.engine.endPlay ?? {};
     const band = this.brief.fits.bandOf('end play by washers', 0);
     const kinds = kindsFor(this.brief.stock.thrustWashers, this.batch);
-    const there = kinds.filter(({ lacking }) => !lacking);
+    const there = kinds.flatMap((kind) => {
+      const { thickness } = kind.ready;
+      return kind.lacking || thickness === undefined ? [] : [{ kind, thickness }];
+    });
     const packs = packsFor(
       without,
-      there.map(({ ready }) => ready.thickness),
-      there.map(({ count }) => count),
+      there.map(({ thickness }) => thickness),
+      there.map(({ kind }) => kind.count),
       limits,
       band,
-    ).map((pack) => pack.flatMap((i) => there[i] ?? []));
-    // A missing washer has the right thickness, if there is room for any.
+    ).map((pack) => pack.flatMap((i) => there[i]?.kind ?? []));
+    // A missing washer, or one that is not measured, has the right thickness, if there is room for any.
     const isRoom = without > (limits.min ?? 0) && canHold(0, limits, band);
-    const any = kinds.filter(({ lacking }) => lacking && isRoom);
+    const isOpen = (kind: (typeof kinds)[number]) =>
+      kind.lacking || kind.ready.thickness === undefined;
+    const any = kinds.filter((kind) => isRoom && isOpen(kind));
     return [...packs, ...any.map((kind) => [kind])];
   }
 }

@@ -1,7 +1,7 @@
-import type { Limits, Span } from '../judging/index.js';
+import type { Limits } from '../judging/index.js';
 import { leastAssignment } from '../numerics/index.js';
 import type { Length } from '../quantities/index.js';
-import { type GuardBand, gapOf, marginOf } from '../reading/index.js';
+import { canHold, type GuardBand, gapOf, type Known, marginOf, widthOf } from '../reading/index.js';
 
 /** Which piston goes into which bore. */
 export interface PistonFit {
@@ -13,19 +13,24 @@ export interface PistonFit {
 
 /**
  * The piston for each bore with the widest tightest margin, then the widest next tightest, and so on. Pistons that
- * do equally well are not swapped: the first stays in the first bore. Undefined if they do not fit.
+ * do equally well are not swapped: the first stays in the first bore. A size that is not
+ * known fits whatever can be held at all. Undefined if they do not fit.
  */
 export function pistonFit(
-  bores: readonly Span<Length>[],
-  pistons: readonly Span<Length>[],
+  bores: readonly Known[],
+  pistons: readonly Known[],
   limits: Limits<Length> | undefined,
-  guardOf: (bore: Span<Length>) => GuardBand | undefined,
+  guardOf: (bore: Known) => GuardBand | undefined,
 ): PistonFit | undefined {
   if (pistons.length < bores.length) return undefined;
   if (limits === undefined) return { order: bores.map((_, i) => i), margins: [] };
-  const all = bores.map((bore) =>
-    pistons.map((piston) => marginOf(gapOf(bore, piston), limits, guardOf(bore))),
-  );
+  const all = bores.map((bore) => {
+    const guard = guardOf(bore);
+    return pistons.map((piston) => {
+      if (bore && piston) return marginOf(gapOf(bore, piston), limits, guard);
+      return canHold(widthOf(bore) + widthOf(piston), limits, guard) ? Infinity : undefined;
+    });
+  });
   const margins = [...new Set(all.flat().filter((margin) => margin !== undefined))];
   margins.sort((a, b) => b - a);
   // One tighter clearance weighs more than all the others may be wider; last, one swap more than none.

@@ -2,7 +2,7 @@ import { guardLayout } from '../judging/internal.js';
 import type { Length } from '../quantities/index.js';
 import { smallestOf } from '../quantities/internal.js';
 import type { Shed } from '../shed/index.js';
-import { accuracyOfShed, dispositionsOf, howShedWasRead } from '../shed/internal.js';
+import { accuracyOfShed, dispositionsOf, howShedWasRead, needsOf } from '../shed/internal.js';
 import { shedLayout } from '../shed/layouts.js';
 import { affordable, dearestEngine } from './affordable.js';
 import { againIn } from './again-in.js';
@@ -81,7 +81,14 @@ function planWith(shed: Shed, request: PlanRequest, solver: Solver): Plan {
   const { holdsWith } = request;
   const accuracy = accuracyOfShed(shed);
   const bandOf = holdsWith === undefined ? undefined : bandsFor(accuracy, holdsWith);
-  const brief = { engine, stock, fits: new FitTable(engine, stock.shells, bandOf), ...limit };
+  const needed = needsOf(shed);
+  const brief = {
+    engine,
+    needed,
+    stock,
+    fits: new FitTable(engine, stock.shells, bandOf),
+    ...limit,
+  };
   const { assemblies, proof, compared } = bestBuilds({ brief, solver, atMost });
   const currency = currencyOf(shed);
   const judged = { accuracy, fits: brief.fits };

@@ -80,6 +80,8 @@ function shellsInstead(wanting: Wanting): string | undefined {
         kind === one.of &&
         journal === one.place &&
         fits === kind &&
+        undersize !== undefined &&
+        wall !== undefined &&
         sameStep(undersize, step) &&
         isClear(wanting, clearanceLeft(housingBore, spanOf(wall), journalSize), journalSize.max),
     ),
@@ -90,9 +92,11 @@ function pistonsInstead(wanting: Wanting): string | undefined {
   const { build, one, accuracy } = wanting;
   const bores = build.cylinders.map(({ boreSize }) => boreSize);
   const step = build.cylinders[0]?.oversize ?? (0 as Length);
-  return sparesOf(wanting, 'pistonSets').find(({ oversize, pistons }) => {
-    if (!sameStep(oversize, step)) return false;
-    const sizes = pistons.map(({ diameter }) => spanOf(at20C(diameter, 'pistons', accuracy)));
+  return sparesOf(wanting, 'pistonSets').find(({ oversize, pistons = [] }) => {
+    if (oversize === undefined || !sameStep(oversize, step)) return false;
+    const sizes = pistons.flatMap(({ diameter }) =>
+      diameter === undefined ? [] : [spanOf(at20C(diameter, 'pistons', accuracy))],
+    );
     const order = pistonsInBores(bores, sizes, one.finding.limits, -Infinity);
     return order?.every((piston, i) => {
       const bore = bores[i] as Span<Length>;
@@ -121,6 +125,7 @@ function washerInstead(wanting: Wanting): string | undefined {
   const out = all.filter(({ name }) => washers.includes(name));
   return sparesOf(wanting, 'thrustWashers').find(({ thickness }) =>
     out.some((washer) => {
+      if (washer.thickness === undefined || thickness === undefined) return false;
       const left = (play + washer.thickness - thickness) as Length;
       return isClear(wanting, { min: left, max: left }, 0);
     }),

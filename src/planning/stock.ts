@@ -2,17 +2,30 @@ import { shellWall } from '../bearings/internal.js';
 import type { Span } from '../judging/index.js';
 import { guardSpan, spanOf } from '../judging/internal.js';
 import type { Length } from '../quantities/index.js';
-import { accuracyOf, at20C, ringsFit } from '../reading/index.js';
+import { accuracyOf, at20C, type Known, ringsFit } from '../reading/index.js';
 import type { Job, Parts, RingSetPart, Section, Shed } from '../shed/index.js';
 import {
+  boresOf,
+  mainHousingsOf,
+  mainJournalsOf,
+  pistonsOf,
   readyBlock,
   readyCrankshaft,
   readyHead,
   readyRods,
   readyValves,
+  rodJournalsOf,
+  rodsOf,
   type Way,
 } from '../shed/internal.js';
-import { type Kind, kindsOf, type StockOptions, type Usable, usableWhole } from './kinds.js';
+import {
+  type Kind,
+  kindsOf,
+  type StockOptions,
+  standing,
+  type Usable,
+  usableWhole,
+} from './kinds.js';
 import { type PricedJob, priced, totalOf } from './money.js';
 import { testingOf, withOwnTests } from './testing.js';
 
@@ -26,8 +39,8 @@ export interface PricedWay extends Omit<Way, 'jobs'> {
 export interface Stock {
   readonly blocks: readonly Kind<{
     readonly bores: readonly PricedWay[];
-    /** Empty for a missing part, which may have any size. */
-    readonly housings: readonly Span<Length>[];
+    /** Empty for a missing part, which may have any size; undefined where one was not measured. */
+    readonly housings: readonly Known[];
     readonly thrustWidth?: Length;
     readonly places: readonly string[];
     readonly housingPlaces: readonly string[];
@@ -40,27 +53,42 @@ export interface Stock {
     readonly mainPlaces: readonly string[];
   }>[];
   readonly rods: readonly Kind<{
-    /** Empty for a missing part, which may have any size. */
-    readonly housings: readonly Span<Length>[];
+    /** Empty for a missing part, which may have any size; undefined where one was not measured. */
+    readonly housings: readonly Known[];
   }>[];
   readonly pistonSets: readonly Kind<{
-    readonly step: Length;
-    /** Empty for a missing part, which may have any size. */
-    readonly sizes: readonly Span<Length>[];
+    /** Absent if it is not known. */
+    readonly step?: Length;
+    /** Empty for a missing part, which may have any size; undefined where one was not measured. */
+    readonly sizes: readonly Known[];
   }>[];
   readonly ringSets: readonly Kind<{
-    readonly step: Length;
+    /** Absent if it is not known. */
+    readonly step?: Length;
     readonly rings: NonNullable<RingSetPart['rings']>;
   }>[];
   readonly shells: readonly Kind<{
-    readonly fits: 'rods' | 'mains';
-    readonly step: Length;
-    readonly wall: Span<Length>;
+    /** What was not measured is absent. */
+    readonly fits?: 'rods' | 'mains';
+    readonly step?: Length;
+    readonly wall?: Span<Length>;
   }>[];
-  readonly thrustWashers: readonly Kind<{ readonly thickness: Length }>[];
+  readonly thrustWashers: readonly Kind<{ readonly thickness?: Length }>[];
   readonly heads: readonly Kind<{ readonly guide?: Span<Length> }>[];
   readonly valveSets: readonly Kind<{ readonly stem?: Span<Length> }>[];
+  readonly otherParts: readonly Kind<{ readonly of: string }>[];
 }
+
+const namesOf = (places: readonly { readonly name: string }[]) => places.map(({ name }) => name);
+
+/** The repairs of a part that is used whole, and what of it is to be measured. */
+const wholeOf = ({
+  as,
+  ...unknown
+}: {
+  readonly as: { readonly repairs: readonly Job[] };
+  readonly unknown?: number;
+}) => ({ repairs: as.repairs, ...unknown });
 
 /** Sorts the parts of a shed and those to buy into kinds, without scrap and parts kept back. */
 export function stockOf(shed: Shed, options: StockOptions): Stock {
@@ -82,76 +110,88 @@ export function stockOf(shed: Shed, options: StockOptions): Stock {
 
   return {
     blocks: kinds('blocks', (part) => {
-      const { ready } = readyBlock(part, shed);
-      if (ready === undefined) return undefined;
+      const stands = standing(readyBlock(part, shed));
+      if (stands === undefined) return undefined;
+      const { as: ready, ...unknown } = stands;
       const bores = ways(ready.bores, ({ jobs }) =>
         withOwnTests(testing, 'blocks', part, ready.repairs, jobs),
       );
       if (bores.length === 0) return undefined;
       return {
+        ...unknown,
         repairs: ready.repairs,
         ready: {
           bores,
           housings: ready.housings,
           ...(part.thrustWidth !== undefined && { thrustWidth: part.thrustWidth }),
-          places: part.bores.map(({ name }) => name),
-          housingPlaces: part.mainHousings?.map(({ name }) => name) ?? [],
+          places: namesOf(boresOf(part, engine)),
+          housingPlaces: namesOf(mainHousingsOf(part, engine)),
         },
       };
     }),
     crankshafts: kinds('crankshafts', (part) => {
-      const { ready } = readyCrankshaft(part, shed);
-      const [rods, mains] = [ways(ready?.rods ?? []), ways(ready?.mains ?? [])];
-      if (ready === undefined || rods.length === 0 || mains.length === 0) return undefined;
+      const stands = standing(readyCrankshaft(part, shed));
+      if (stands === undefined) return undefined;
+      const { as: ready, ...unknown } = stands;
+      const [rods, mains] = [ways(ready.rods), ways(ready.mains)];
+      if (rods.length === 0 || mains.length === 0) return undefined;
       return {
+        ...unknown,
         repairs: ready.repairs,
         ready: {
           rods,
           mains,
           ...(part.thrustWidth !== undefined && { thrustWidth: part.thrustWidth }),
-          rodPlaces: part.rodJournals.map(({ name }) => name),
-          mainPlaces: part.mainJournals?.map(({ name }) => name) ?? [],
+          rodPlaces: namesOf(rodJournalsOf(part, engine)),
+          mainPlaces: namesOf(mainJournalsOf(part, engine)),
         },
       };
     }),
     rods: kinds('rods', (part) => {
-      const { ready } = readyRods(part, shed);
-      const places = part.rods.map(({ name }) => name);
-      return ready && { repairs: ready.repairs, ready: { housings: ready.housings }, places };
+      const stands = standing(readyRods(part, shed));
+      if (stands === undefined) return undefined;
+      const { as, ...unknown } = stands;
+      const places = namesOf(rodsOf(part, engine));
+      return { ...unknown, repairs: as.repairs, ready: { housings: as.housings }, places };
     }),
     pistonSets: kinds('pistonSets', (part) => {
-      const sizes = part.pistons.map(({ diameter }) =>
-        spanOf(at20C(diameter, 'pistons', accuracy)),
+      const pistons = pistonsOf(part, engine);
+      const sizes = pistons.map(
+        ({ diameter }) => diameter && spanOf(at20C(diameter, 'pistons', accuracy)),
       );
-      const places = part.pistons.map(({ name }) => name);
-      return usableWhole('pistonSets', part, { step: part.oversize, sizes }, places);
+      const step = part.oversize === undefined ? {} : { step: part.oversize };
+      return usableWhole('pistonSets', part, { ...step, sizes }, namesOf(pistons));
     }),
     ringSets: kinds('ringSets', (part) => {
-      const { oversize: step, rings = [] } = part;
-      const bore = (engine.bores.standard.min + step) as Length;
+      const { oversize, rings = [] } = part;
+      const bore = (engine.bores.standard.min + (oversize ?? 0)) as Length;
       // Impossible rings are refused here, where their set is still known.
       ringsFit(rings, [{ min: bore, max: bore }], engine);
-      return usableWhole('ringSets', part, { step, rings });
+      const step = oversize === undefined ? {} : { step: oversize };
+      return usableWhole('ringSets', part, { ...step, rings });
     }),
-    shells: kinds('shells', (part) =>
-      usableWhole('shells', part, {
-        fits: part.fits,
-        step: part.undersize,
-        wall: guardSpan('part.wall', part.wall, shellWall),
-      }),
-    ),
-    thrustWashers: kinds('thrustWashers', (part) =>
-      usableWhole('thrustWashers', part, { thickness: part.thickness }),
-    ),
+    shells: kinds('shells', (part) => {
+      const { fits, undersize, wall } = part;
+      return usableWhole('shells', part, {
+        ...(fits !== undefined && { fits }),
+        ...(undersize !== undefined && { step: undersize }),
+        ...(wall !== undefined && { wall: guardSpan('part.wall', wall, shellWall) }),
+      });
+    }),
+    thrustWashers: kinds('thrustWashers', (part) => {
+      const { thickness } = part;
+      return usableWhole('thrustWashers', part, thickness === undefined ? {} : { thickness });
+    }),
     heads: kinds('heads', (part) => {
-      const { ready } = readyHead(part, shed);
+      const stands = standing(readyHead(part, shed));
       const guide = part.guideBore === undefined ? {} : { guide: spanOf(part.guideBore) };
-      return ready && { repairs: ready.repairs, ready: guide };
+      return stands && { ...wholeOf(stands), ready: guide };
     }),
     valveSets: kinds('valveSets', (part) => {
-      const { ready } = readyValves(part, shed);
+      const stands = standing(readyValves(part, shed));
       const stem = part.stem === undefined ? {} : { stem: spanOf(part.stem) };
-      return ready && { repairs: ready.repairs, ready: stem };
+      return stands && { ...wholeOf(stands), ready: stem };
     }),
+    otherParts: kinds('otherParts', (part) => usableWhole('otherParts', part, { of: part.kind })),
   };
 }

@@ -30,6 +30,7 @@ export function toldApart(stock: Stock): Stock {
     thrustWashers: each(stock.thrustWashers),
     heads: each(stock.heads),
     valveSets: each(stock.valveSets),
+    otherParts: each(stock.otherParts),
   };
 }
 

@@ -30,8 +30,11 @@ export interface EngineKind {
   readonly guideClearance?: StatedLimits<'length'>;
   /** Limits of the margin of a valve after refacing. */
   readonly valveMargin?: StatedLimits<'length'>;
-  /** What else an engine needs; by default a head and a valve set. */
-  readonly alsoNeeds?: readonly ('head' | 'valve set')[];
+  /**
+   * What else an engine needs: `head`, `valve set`, or other parts by their kind. By default a head, a valve set, and
+   * one of every kind of other part that is listed.
+   */
+  readonly alsoNeeds?: readonly NeededPart[];
   /** How the oil gets to the bearings: thrown up by dippers, or fed by a pump. */
   readonly lubrication?: 'splash' | 'pump';
   /** What makes the spark. */
@@ -40,6 +43,14 @@ export interface EngineKind {
   readonly cooling?: 'air' | 'hopper' | 'water';
   /** How its fasteners are locked. */
   readonly locking?: FastenerLocking;
+}
+
+/** A part that an engine needs, and how many of it. */
+export interface NeededPart {
+  /** Which: `head`, `valve set`, or the kind of another part. */
+  readonly part: string;
+  /** How many [-]. */
+  readonly count: number;
 }
 
 /** How a fastener is kept from working loose: split pins, tab washers, wire, locknuts, or its torque alone. */

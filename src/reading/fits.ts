@@ -68,31 +68,38 @@ export function canHold(
   );
 }
 
-/** The limits of an oil clearance: the maker's, or the rule of thumb for that journal. */
-export function oilLimits(journals: JournalKind, journal: Span<Length>): Limits<Length> {
-  return journals.oilClearance ?? recommendedOilClearance(journal.max).limits;
+/** The limits of an oil clearance: the maker's, or the rule of thumb for a journal of that size. */
+export function oilLimits(journals: JournalKind, largest: Length): Limits<Length> {
+  return journals.oilClearance ?? recommendedOilClearance(largest).limits;
 }
 
 /** Whether two steps are the same. Steps are at least a tenth of a millimetre apart. */
 export const sameStep = (a: Length, b: Length): boolean => Math.abs(a - b) < 1e-5;
 
-/** The piston for each bore that keeps every margin at `least` or more; undefined if there is no such choice. */
+/** A size, or undefined where it is not known: it may then be any. */
+export type Known = Span<Length> | undefined;
+
+/**
+ * The piston for each bore that keeps every margin at `least` or more; undefined if there is no such choice. A size
+ * that is not known fits whatever can be held at all.
+ */
 export function pistonsInBores(
-  bores: readonly Span<Length>[],
-  pistons: readonly Span<Length>[],
+  bores: readonly Known[],
+  pistons: readonly Known[],
   limits: Limits<Length> | undefined,
   least: number,
-  guardOf: (bore: Span<Length>) => GuardBand | undefined = () => undefined,
+  guardOf: (bore: Known) => GuardBand | undefined = () => undefined,
 ): readonly number[] | undefined {
   const wanted = bores.map((bore) => {
     const guard = guardOf(bore);
+    const marginTo = (piston: Known) => {
+      if (bore && piston) return limits ? marginOf(gapOf(bore, piston), limits, guard) : 0;
+      return canHold(widthOf(bore) + widthOf(piston), limits, guard) ? Infinity : undefined;
+    };
     return pistons
-      .map((piston, i) => ({
-        i,
-        margin: limits ? marginOf(gapOf(bore, piston), limits, guard) : 0,
-      }))
+      .map((piston, i) => ({ i, margin: marginTo(piston) }))
       .filter(({ margin }) => margin !== undefined && (!limits || margin >= least))
-      .sort((a, b) => (b.margin as number) - (a.margin as number));
+      .sort((a, b) => Number(a.margin !== b.margin) && (b.margin as number) - (a.margin as number));
   });
   const each = new Map(pistons.map((_, i) => [String(i), 1]));
   const given = maximumMatching(wanted, ({ i }) => String(i), each);
@@ -100,15 +107,22 @@ export function pistonsInBores(
   return all.length === bores.length ? all : undefined;
 }
 
-/** Whether every ring of a set has a gap that is not too wide. A tight one can be filed. */
+/** How far apart the ends of a size lie; nothing where it is not known. */
+export const widthOf = (size: Known): number => (size ? size.max - size.min : 0);
+
+/**
+ * Whether every ring of a set has a gap that is not too wide. A tight one can be filed, and a bore that is not known
+ * may be small enough.
+ */
 export function ringsFit(
   rings: readonly MeasuredRingGap[],
-  bores: readonly Span<Length>[],
+  bores: readonly Known[],
   { bores: { ringGap } }: EngineKind,
 ): boolean {
   const most = ringGap?.max;
-  if (most === undefined) return true;
-  const smallest = smallestOf(bores.map(({ min }) => min));
+  const known = bores.flatMap((bore) => bore ?? []);
+  if (most === undefined || known.length < bores.length) return true;
+  const smallest = smallestOf(known.map(({ min }) => min));
   return rings.every(({ gap, measuredIn }, i) => {
     const there = namedFrom(
       () => ({ '': `part.rings[${i}]`, bore: `part.rings[${i}].measuredIn` }),

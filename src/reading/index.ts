@@ -30,6 +30,7 @@ export type {
   FastenerLocking,
   JournalKind,
   Locking,
+  NeededPart,
 } from './engine-kind.js';
 export { chosen, count, fields, list, listOfDifferent, name, partial, word } from './fields.js';
 export { FileError, type FileProblem } from './file-error.js';
@@ -38,11 +39,13 @@ export {
   canHold,
   chanceOutside,
   type GuardBand,
+  type Known,
   marginOf,
   oilLimits,
   pistonsInBores,
   ringsFit,
   sameStep,
+  widthOf,
 } from './fits.js';
 export { grindNames, grindRequest } from './grind-request.js';
 export { CRACK_TEST, HAPPENED, HAPPENINGS, type Happening, HITS_THE_BLOCK } from './happenings.js';
@@ -56,9 +59,12 @@ export {
   accepting,
   asBore,
   asJournal,
+  asReadSoFar,
   boreFields,
+  boreFieldsSoFar,
   housingBore,
   journalFields,
+  journalFieldsSoFar,
   journalKind,
   ring,
   shellFields,

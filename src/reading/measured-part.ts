@@ -1,9 +1,9 @@
-import type { Shape } from '../measuring/index.js';
+import type { SizeAndShape } from '../measuring/internal.js';
 
 /** A journal or a bore as it was measured. */
 export interface MeasuredPart {
   readonly name: string;
-  readonly shape: Shape;
+  readonly shape: SizeAndShape;
   readonly faults?: readonly string[];
 }
 

@@ -12,6 +12,7 @@ import {
   toleratedWear,
 } from '../judging/internal.js';
 import { boreShape, type DiameterReading, journalShape } from '../measuring/index.js';
+import { readSoFar } from '../measuring/internal.js';
 import { type Length, RebuildInputError } from '../quantities/index.js';
 import { count, fields, name, partial, word } from './fields.js';
 import { problemAt } from './file-error.js';
@@ -48,6 +49,17 @@ export const journalFields = {
 
 /** The measurements of a bore. */
 export const boreFields = { readings, ringTravel: span(stationAlong).exactOptional() };
+
+/** The measurements of a journal, as far as it was measured. */
+export const journalFieldsSoFar = { ...journalFields, readings: readings.exactOptional() };
+
+/** The measurements of a bore, as far as it was measured. */
+export const boreFieldsSoFar = { ...boreFields, readings: readings.exactOptional() };
+
+/** Refuses readings that cannot belong to one journal or bore, be they as few as they may. */
+export const asReadSoFar = accepting(({ readings, ringTravel }: Partial<Measured>) =>
+  readSoFar(readings ?? [], ringTravel),
+);
 
 /** Refuses readings that cannot belong to one journal. */
 export const asJournal = accepting(({ readings }: Measured) => journalShape(readings));

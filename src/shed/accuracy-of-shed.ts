@@ -6,10 +6,13 @@ import type { Shed } from './shed.js';
 export function accuracyOfShed(shed: Shed): Accuracy {
   const { crankshafts = [], blocks = [], toBuy = {} } = shed;
   const shafts = [...crankshafts, ...(toBuy.crankshafts ?? [])];
-  const journals = shafts.flatMap((each) => [...each.rodJournals, ...(each.mainJournals ?? [])]);
-  const bores = [...blocks, ...(toBuy.blocks ?? [])].flatMap((each) => each.bores);
+  const journals = shafts.flatMap((each) => [
+    ...(each.rodJournals ?? []),
+    ...(each.mainJournals ?? []),
+  ]);
+  const bores = [...blocks, ...(toBuy.blocks ?? [])].flatMap((each) => each.bores ?? []);
   return accuracyOf(shed, {
-    micrometer: journals.map(({ readings }) => repeatsIn(readings)),
-    boreGauge: bores.map(({ readings }) => repeatsIn(readings)),
+    micrometer: journals.map(({ readings = [] }) => repeatsIn(readings)),
+    boreGauge: bores.map(({ readings = [] }) => repeatsIn(readings)),
   });
 }

@@ -112,6 +112,7 @@ const TABLE: { readonly [S in Section]?: { readonly [F in Fault]?: Rule } } = {
     pitted: /* @__PURE__ */ repair('recut seats'),
   },
   valveSets: { cracked: scrap, bent: scrap, pitted: /* @__PURE__ */ repair('reface valves') },
+  otherParts: { cracked: scrap, overheated: scrap, bent: scrap, scored: scrap, pitted: scrap },
 };
 
 /** The faults that the parts of a section can have. */

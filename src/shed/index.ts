@@ -19,6 +19,7 @@ export {
   type JournalKind,
   type JsonSchema,
   type Locking,
+  type NeededPart,
   type Price,
   type ReadWarmPart,
   type ShellPairs,
@@ -28,6 +29,7 @@ export {
 export type { Consequence, Fault } from './faults.js';
 export type { PartTest, Testable } from './history.js';
 export { shedSchema } from './json-schema.js';
+export type { Condition, Core, HistoryEntry, Noted, Owned, Part } from './part.js';
 export { readShed } from './read-shed.js';
 export type { Section } from './sections.js';
 export type {
@@ -41,8 +43,9 @@ export type {
   MachiningOffer,
   Offered,
   Offers,
-  Part,
+  OtherPart,
   Parts,
+  PistonPlace,
   PistonSetPart,
   RingSetPart,
   RodsPart,
@@ -51,6 +54,7 @@ export type {
   ThrustWasherPart,
   ValveSetPart,
 } from './shed.js';
+export type { Made, MadeShells, MadeSleeves, MadeWashers, ToMake } from './to-make.js';
 export { describePart, triageReport } from './triage/describe-triage.js';
 export type { NeededTest } from './triage/needed-test.js';
 export { triage } from './triage/triage.js';
@@ -58,6 +62,8 @@ export type {
   AgainReason,
   Disposition,
   Job,
+  MeasuredWhat,
+  NotMeasured,
   Triage,
   TriagedPart,
   TriageReason,

@@ -1,6 +1,15 @@
 // What the other rooms use of this one; users never see it.
 export { accuracyOfShed } from './accuracy-of-shed.js';
 export { howShedWasRead } from './how-read.js';
+export { needsOf } from './needs.js';
+export {
+  boresOf,
+  mainHousingsOf,
+  mainJournalsOf,
+  pistonsOf,
+  rodJournalsOf,
+  rodsOf,
+} from './places-of.js';
 export { named, partWord, wordFor } from './section-words.js';
 export { SECTIONS } from './sections.js';
 export { cautionsFor } from './triage/cautions.js';
@@ -8,6 +17,7 @@ export { describeAgain } from './triage/describe-again.js';
 export { describeJob } from './triage/describe-job.js';
 export { describeTest } from './triage/describe-tests.js';
 export { saysAgain } from './triage/measure-again.js';
+export { thingsToMeasure } from './triage/not-measured.js';
 export { ofPart } from './triage/of-part.js';
 export { readyBlock } from './triage/ready-block.js';
 export { readyCrankshaft } from './triage/ready-crankshaft.js';
@@ -17,5 +27,5 @@ export { CRACK_TESTED, testsFor, withTests } from './triage/tests.js';
 export { dispositionsOf } from './triage/triage.js';
 export { troublesIn } from './triage/troubles.js';
 export { undecidedUntil } from './triage/until.js';
-export type { Way } from './triage/ways.js';
+export type { Readiness, Way } from './triage/ways.js';
 export { isTest } from './works.js';

@@ -1,75 +1,60 @@
 import { z } from 'zod';
 import { shimThickness, thrustFaceWidth } from '../crankshaft/internal.js';
-import { cylinderWall, toleratedBoreWear } from '../cylinders/internal.js';
+import { cylinderWall } from '../cylinders/internal.js';
+import { diameter, outOfTrue, sizeStep } from '../judging/internal.js';
 import {
-  diameter,
-  machiningStock,
-  outOfTrue,
-  pistonStroke,
-  sizeStep,
-  toleratedWear,
-} from '../judging/internal.js';
-import {
-  asBore,
-  asJournal,
+  asReadSoFar,
   benchFields,
-  boreFields,
+  boreFieldsSoFar,
   chosen,
   count,
   fields,
   HAPPENINGS,
   housingBore,
-  journalFields,
-  journalKind,
+  journalFieldsSoFar,
   list,
   listOfDifferent,
   marked,
   name,
   oversize,
-  parsePrice,
   partial,
   quantity,
   ring,
   shellFields,
   sizeOrSpan,
-  span,
-  statedLimits,
-  stepsOf,
-  textAs,
   word,
 } from '../reading/index.js';
 import { valveMargin } from './domains.js';
+import { engineSchema } from './engine-schema.js';
 import { type Fault, faultsOf, SURFACE_FAULTS } from './faults.js';
 import { type PartTest, TESTED_FOR } from './history.js';
+import { price } from './price-schema.js';
+import { coreRecord, partRecord, remarks } from './record-schema.js';
 import type { Section } from './sections.js';
 import type { Shed } from './shed.js';
+import { toMakeSchema } from './to-make-schema.js';
 import { WORKS } from './works.js';
-
-const price = marked(textAs('amount and currency in quotes, e.g. "14.50 EUR"', parsePrice), {
-  json: () => ({
-    description: 'price: an amount and the three letters of its currency',
-    examples: ['14.50 EUR', 'EUR 14.50'],
-  }),
-});
 
 const width = quantity('length', thrustFaceWidth);
 const thickness = quantity('length', shimThickness);
 const size = marked(sizeOrSpan(diameter), { inCsv: true });
 
 const faults = (of: readonly Fault[]) => listOfDifferent(word(...of)).exactOptional();
-/** One name, or several. */
-const group = name.transform((one): readonly string[] => [one]);
-const groups = listOfDifferent(name, 1);
-const interchange = chosen<readonly string[]>([group, groups], (value) =>
-  Array.isArray(value) ? groups : group,
+const happened = listOfDifferent(word(...HAPPENINGS)).exactOptional();
+/** Weights by section or kind of part. */
+const weights = z.record(
+  name,
+  z
+    .number({ error: 'must be a number without quotes' })
+    .positive('must be above 0')
+    .max(1000, 'must be at most 1000'),
 );
-
 const partFields = (section: Section) => ({
   name,
   from: name.exactOptional(),
-  interchange: interchange.exactOptional(),
+  ...partRecord,
   faults: faults(faultsOf(section)),
-  happened: listOfDifferent(word(...HAPPENINGS)).exactOptional(),
+  happened,
 });
 /** One test, or several. */
 const testFor = (...what: readonly PartTest['for'][]) => {
@@ -89,52 +74,59 @@ const testFor = (...what: readonly PartTest['for'][]) => {
 const castingTest = testFor('cracks');
 const forgingTest = testFor(...TESTED_FOR);
 const counted = { count: count('pieces', 1).exactOptional() };
-const housing = fields({ name, housingBore });
-const locking = word('pins', 'tabs', 'wire', 'locknuts', 'torque alone').exactOptional();
+const housing = fields({ name, housingBore: housingBore.exactOptional() });
 const onSurface = faults(SURFACE_FAULTS);
-const journalPlace = fields({ name, ...journalFields, faults: onSurface }).superRefine(asJournal);
+const journalPlace = fields({ name, ...journalFieldsSoFar, faults: onSurface }).superRefine(
+  asReadSoFar,
+);
 const borePlace = fields({
   name,
-  ...boreFields,
+  ...boreFieldsSoFar,
   wall: quantity('length', cylinderWall).exactOptional(),
   faults: onSurface,
-}).superRefine(asBore);
+}).superRefine(asReadSoFar);
 
 /** The fields of each section of parts. The number of places is compared with the engine later. */
 const parts = {
   blocks: {
     ...partFields('blocks'),
     ...castingTest,
-    bores: list(borePlace, 0),
+    bores: list(borePlace, 0).exactOptional(),
     mainHousings: list(housing, 0).exactOptional(),
     thrustWidth: width.exactOptional(),
   },
   crankshafts: {
     ...partFields('crankshafts'),
     ...forgingTest,
-    rodJournals: list(journalPlace, 0),
+    rodJournals: list(journalPlace, 0).exactOptional(),
     mainJournals: list(journalPlace, 0).exactOptional(),
     thrustWidth: width.exactOptional(),
     runoutOnceStraight: quantity('length', outOfTrue).exactOptional(),
   },
-  rods: { ...partFields('rods'), ...forgingTest, rods: list(housing, 0) },
+  rods: { ...partFields('rods'), ...forgingTest, rods: list(housing, 0).exactOptional() },
   pistonSets: {
     ...partFields('pistonSets'),
     ...counted,
-    oversize: oversize(sizeStep),
-    pistons: list(fields({ name, diameter: size }), 0),
+    oversize: oversize(sizeStep).exactOptional(),
+    pistons: list(fields({ name, diameter: size.exactOptional() }), 0).exactOptional(),
   },
   ringSets: {
     ...partFields('ringSets'),
     ...counted,
-    oversize: oversize(sizeStep),
+    oversize: oversize(sizeStep).exactOptional(),
     rings: list(ring, 0).exactOptional(),
   },
-  shells: { ...partFields('shells'), ...shellFields },
+  shells: {
+    ...partFields('shells'),
+    fits: shellFields.fits.exactOptional(),
+    undersize: shellFields.undersize.exactOptional(),
+    wall: shellFields.wall.exactOptional(),
+    pairs: shellFields.pairs.exactOptional(),
+  },
   thrustWashers: {
     ...partFields('thrustWashers'),
     ...counted,
-    thickness: marked(thickness, { inCsv: true }),
+    thickness: marked(thickness, { inCsv: true }).exactOptional(),
   },
   heads: {
     ...partFields('heads'),
@@ -148,6 +140,7 @@ const parts = {
     stem: size.exactOptional(),
     margin: quantity('length', valveMargin).exactOptional(),
   },
+  otherParts: { ...partFields('otherParts'), ...counted, kind: name },
 };
 
 const section = <S extends z.ZodRawShape>(shape: S) => list(partial(shape), 0);
@@ -159,44 +152,10 @@ const offers = <S extends z.ZodRawShape>(shape: S) =>
 export const shedSections = {
   version: z.literal(1, { error: 'must be 1, the version of this layout' }),
   shed: name,
+  notes: remarks.optional(),
   units: word('inch', 'metric'),
   ...benchFields,
-  engine: partial({
-    name,
-    cylinders: count('cylinders', 1, 24),
-    rodsPerJournal: z.literal([1, 2], { error: 'must be 1 or 2, without quotes' }).exactOptional(),
-    mains: count('mains', 0, 25),
-    rodJournals: journalKind,
-    mainJournals: journalKind.exactOptional(),
-    rodHousing: statedLimits(diameter).exactOptional(),
-    mainHousing: statedLimits(diameter).exactOptional(),
-    bores: partial({
-      standard: span(diameter),
-      steps: stepsOf(oversize(sizeStep)).exactOptional(),
-      stroke: quantity('length', pistonStroke).exactOptional(),
-      honingAllowance: quantity('length', machiningStock).exactOptional(),
-      leastWall: quantity('length', cylinderWall).exactOptional(),
-      sizeAllowance: quantity('length', toleratedWear).exactOptional(),
-      wear: word('one side', 'all round').exactOptional(),
-      shape: statedLimits(toleratedBoreWear).exactOptional(),
-      pistonClearance: statedLimits().exactOptional(),
-      ringGap: statedLimits().exactOptional(),
-    }),
-    endPlay: statedLimits().exactOptional(),
-    headFlatness: statedLimits().exactOptional(),
-    guideClearance: statedLimits().exactOptional(),
-    valveMargin: statedLimits(valveMargin).exactOptional(),
-    alsoNeeds: listOfDifferent(word('head', 'valve set')).exactOptional(),
-    lubrication: word('splash', 'pump').exactOptional(),
-    ignition: word('magneto', 'coil').exactOptional(),
-    cooling: word('air', 'hopper', 'water').exactOptional(),
-    locking: partial({
-      mainCaps: locking,
-      rodCaps: locking,
-      head: locking,
-      flywheel: locking,
-    }).exactOptional(),
-  }),
+  engine: engineSchema,
   blocks: section(parts.blocks).optional(),
   crankshafts: section(parts.crankshafts).optional(),
   rods: section(parts.rods).optional(),
@@ -206,6 +165,8 @@ export const shedSections = {
   thrustWashers: section(parts.thrustWashers).optional(),
   heads: section(parts.heads).optional(),
   valveSets: section(parts.valveSets).optional(),
+  otherParts: section(parts.otherParts).optional(),
+  cores: section({ name, from: name.exactOptional(), ...coreRecord, happened }).optional(),
   machining: list(partial({ work: word(...WORKS), shop: name, price }), 0).optional(),
   toBuy: partial({
     blocks: offers(parts.blocks),
@@ -217,5 +178,8 @@ export const shedSections = {
     thrustWashers: offers(parts.thrustWashers),
     heads: offers(parts.heads),
     valveSets: offers(parts.valveSets),
+    otherParts: offers(parts.otherParts),
   }).optional(),
+  toMake: toMakeSchema.optional(),
+  hardToGet: weights.optional(),
 } satisfies { readonly [K in keyof Required<Shed>]: z.ZodType<Shed[K]> };

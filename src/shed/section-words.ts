@@ -11,6 +11,7 @@ const WORDS: { readonly [S in Section]: readonly [one: string, several: string] 
   thrustWashers: ['thrust washer', 'thrust washers'],
   heads: ['head', 'heads'],
   valveSets: ['valve set', 'valve sets'],
+  otherParts: ['other part', 'other parts'],
 };
 
 /** `piston set`, or `piston sets` for several. */

@@ -9,6 +9,7 @@ export const SECTIONS = [
   'thrustWashers',
   'heads',
   'valveSets',
+  'otherParts',
 ] as const;
 
 /** A section of the shed. */

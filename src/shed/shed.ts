@@ -1,10 +1,12 @@
 import type { SizeOrSpan, Span } from '../judging/index.js';
 import type { DiameterReading } from '../measuring/index.js';
 import type { Length, UnitSystem } from '../quantities/index.js';
-import type { Bench, EngineKind, Happening, Price, ShellPairs } from '../reading/index.js';
+import type { Bench, EngineKind, Price, ShellPairs } from '../reading/index.js';
 import type { Fault } from './faults.js';
 import type { Testable } from './history.js';
+import type { Core, Part } from './part.js';
 import type { Section } from './sections.js';
+import type { ToMake } from './to-make.js';
 import type { Work } from './works.js';
 
 /**
@@ -21,10 +23,18 @@ export interface Shed extends Partial<Parts>, Bench {
   readonly units: UnitSystem;
   /** Data on the engine the parts are for. */
   readonly engine: EngineKind;
+  /** Remarks on the whole. */
+  readonly notes?: readonly string[];
+  /** Engines that are not taken apart. */
+  readonly cores?: readonly Core[];
   /** Machining you can get; without it nothing can be machined. */
   readonly machining?: readonly MachiningOffer[];
   /** Parts you can buy, section by section as in the shed. */
   readonly toBuy?: Offers;
+  /** Parts that can be made to suit. */
+  readonly toMake?: ToMake;
+  /** How hard the parts of a section, or other parts of a kind, are to get: weights against each other [-]. */
+  readonly hardToGet?: Readonly<Record<string, number>>;
 }
 
 /** The parts of a shed, section by section. */
@@ -47,6 +57,8 @@ export interface Parts {
   readonly heads: readonly HeadPart[];
   /** Valves, in sets for a whole engine. */
   readonly valveSets: readonly ValveSetPart[];
+  /** Camshafts, magnetos, carburettors, pumps and any other kind of part. */
+  readonly otherParts: readonly OtherPart[];
 }
 
 /** Parts to buy: like those of the shed, each with its price. */
@@ -58,20 +70,6 @@ export type Offered<P> = P & {
   readonly price: Price;
 };
 
-/** What every part has. */
-export interface Part {
-  /** Its name on the bench; no two parts share a name. */
-  readonly name: string;
-  /** Where it came from, for example a donor. */
-  readonly from?: string;
-  /** The groups of engines it fits; by default all. */
-  readonly interchange?: readonly string[];
-  /** Its visible faults. */
-  readonly faults?: readonly Fault[];
-  /** What happened to it, or to the engine it came from. */
-  readonly happened?: readonly Happening[];
-}
-
 /** A part of which there may be several, all alike. */
 export interface Counted {
   /** How many there are; by default 1. */
@@ -81,7 +79,7 @@ export interface Counted {
 /** A cylinder block with its caps. */
 export interface BlockPart extends Part, Testable {
   /** Every cylinder. */
-  readonly bores: readonly BorePlace[];
+  readonly bores?: readonly BorePlace[];
   /** Every main housing, in the order of the crankshaft's main journals. */
   readonly mainHousings?: readonly HousingPlace[];
   /** Width over its thrust faces, which lie between those of the crankshaft [m]. */
@@ -93,7 +91,7 @@ export interface BorePlace {
   /** Its name on the bench. */
   readonly name: string;
   /** Bore-gauge readings, stations measured down from the deck. */
-  readonly readings: readonly DiameterReading[];
+  readonly readings?: readonly DiameterReading[];
   /** The stations at the ends of the ring travel [m]. */
   readonly ringTravel?: Span<Length>;
   /** Cylinder wall at its thinnest, now [m]. */
@@ -107,13 +105,13 @@ export interface HousingPlace {
   /** Its name on the bench. */
   readonly name: string;
   /** Housing bore with its cap torqued and no shells [m]. */
-  readonly housingBore: SizeOrSpan<Length>;
+  readonly housingBore?: SizeOrSpan<Length>;
 }
 
 /** A crankshaft. */
 export interface CrankshaftPart extends Part, Testable {
   /** Every rod journal. */
-  readonly rodJournals: readonly JournalPlace[];
+  readonly rodJournals?: readonly JournalPlace[];
   /** Every main journal, in the order of the block's main housings. */
   readonly mainJournals?: readonly JournalPlace[];
   /** Distance between its thrust faces [m]. */
@@ -130,7 +128,7 @@ export interface JournalPlace {
   /** Its name on the bench. */
   readonly name: string;
   /** Micrometer readings, at two or more angles at each of two or more stations. */
-  readonly readings: readonly DiameterReading[];
+  readonly readings?: readonly DiameterReading[];
   /** Full indicator reading against the axis it will be ground about [m]. */
   readonly runout?: Length;
   /** Its visible faults. */
@@ -139,27 +137,30 @@ export interface JournalPlace {
 
 /** One rod, or a set that stays together, with one rod for each cylinder. */
 export interface RodsPart extends Part, Testable {
-  /** Every rod. */
-  readonly rods: readonly HousingPlace[];
+  /** Every rod; a set for all cylinders if they are not listed. */
+  readonly rods?: readonly HousingPlace[];
 }
 
 /** Pistons for all cylinders. */
 export interface PistonSetPart extends Part, Counted {
   /** The oversize they are made for, on the diameter; 0 for standard [m]. */
-  readonly oversize: Length;
+  readonly oversize?: Length;
   /** Every piston. */
-  readonly pistons: readonly {
-    /** Its name on the bench. */
-    readonly name: string;
-    /** Diameter across its thrust faces [m]. */
-    readonly diameter: SizeOrSpan<Length>;
-  }[];
+  readonly pistons?: readonly PistonPlace[];
+}
+
+/** One piston. */
+export interface PistonPlace {
+  /** Its name on the bench. */
+  readonly name: string;
+  /** Diameter across its thrust faces [m]. */
+  readonly diameter?: SizeOrSpan<Length>;
 }
 
 /** Rings for all cylinders. */
 export interface RingSetPart extends Part, Counted {
   /** The oversize they are made for, on the diameter of the bore; 0 for standard [m]. */
-  readonly oversize: Length;
+  readonly oversize?: Length;
   /** Rings with a measured gap: a gap that is too wide cannot be corrected. */
   readonly rings?: readonly {
     /** Which ring. */
@@ -172,12 +173,12 @@ export interface RingSetPart extends Part, Counted {
 }
 
 /** Pairs of half shells of one kind. */
-export interface ShellPart extends Part, ShellPairs {}
+export interface ShellPart extends Part, Partial<Omit<ShellPairs, 'name'>> {}
 
 /** Thrust washers or shims of one thickness. */
 export interface ThrustWasherPart extends Part, Counted {
   /** Measured thickness [m]. */
-  readonly thickness: Length;
+  readonly thickness?: Length;
 }
 
 /** A cylinder head. */
@@ -194,6 +195,12 @@ export interface ValveSetPart extends Part, Counted {
   readonly stem?: SizeOrSpan<Length>;
   /** Thinnest margin of any valve: the rim between its face and the top of its head. Of pitted valves, what refacing leaves [m]. */
   readonly margin?: Length;
+}
+
+/** Any other part: a camshaft, a magneto, a gasket set. */
+export interface OtherPart extends Part, Counted {
+  /** What it is, in the words that `engine.alsoNeeds` uses. */
+  readonly kind: string;
 }
 
 /** Work that a shop offers, and its price. */

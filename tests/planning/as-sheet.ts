@@ -1,7 +1,7 @@
 import { degree, mm } from 'crankwright';
 import type { Build, BuildBearing } from 'crankwright/planning';
-import type { Shed } from 'crankwright/shed';
 import type { Sheet } from 'crankwright/sheet';
+import type { BlockPart, Shed } from './full.js';
 
 type Size = BuildBearing['journalSize'];
 type Bearing = NonNullable<Sheet['rods']>[number];
@@ -73,7 +73,7 @@ export function asSheet(shed: Shed, build: Build): Sheet {
   };
 }
 
-function boreOf(place: NonNullable<Shed['blocks']>[number]['bores'][number] | undefined) {
+function boreOf(place: BlockPart['bores'][number] | undefined) {
   if (place === undefined) throw new Error('no such bore');
   const { readings, ringTravel } = place;
   return { readings, ...(ringTravel && { ringTravel }) };

@@ -7,6 +7,8 @@ import { loadSolver } from '../../src/planning/load-solver.js';
 import type { Unproven } from '../../src/planning/plan-types.js';
 import type { Solution, Solver } from '../../src/planning/solver.js';
 import { stockOf } from '../../src/planning/stock.js';
+import { needsOf } from '../../src/shed/needs.js';
+import { needing } from '../support/needing.js';
 import {
   block,
   crankshaft,
@@ -36,6 +38,7 @@ function built(changes: Partial<Shed>, mostPerEngine: number, second?: Solution)
   };
   const brief = {
     engine: shed.engine,
+    needed: needsOf(shed),
     stock,
     fits: new FitTable(shed.engine, stock.shells),
     mostPerEngine,
@@ -48,7 +51,7 @@ describe('bestBuilds, with a limit for each engine', () => {
   const three = ['1', '2', '3'];
   const toBuy = [30, 10, 20].map((amount) => ({ name: `N${amount}`, price: eur(amount) }));
   const dear: Partial<Shed> = {
-    ...withEngine({ alsoNeeds: ['head'] }),
+    ...withEngine({ alsoNeeds: needing('head') }),
     blocks: three.map((name) => block(`block ${name}`, 30003)),
     crankshafts: three.map((name) => crankshaft(`crankshaft ${name}`, 16248)),
     rods: [],

@@ -1,4 +1,3 @@
-import type { Shed } from '../../src/shed/shed.js';
 import { repairsOf, testsOf } from './brute-faults.js';
 import { orders, pistonWays, ringWays, shellWays, thrustWays, topWays } from './brute-fits.js';
 import type { Guards } from './brute-guard.js';
@@ -6,6 +5,7 @@ import { blockWays, crankWays } from './brute-parts.js';
 import { rodWays, spanOf } from './brute-rods.js';
 import { type Bin, mendCost, type Stock, taking, testsCost, worksCost } from './brute-stock.js';
 import { bestWays, NOTHING, together, type Way } from './brute-ways.js';
+import type { Shed } from './full.js';
 
 /**
  * An engine whose block, crankshaft and rods are chosen, with their steps. What

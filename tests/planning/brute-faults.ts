@@ -1,9 +1,11 @@
 import type { EngineKind } from '../../src/reading/engine-kind.js';
 import type { Fault } from '../../src/shed/faults.js';
 import type { PartTest } from '../../src/shed/history.js';
+import type { Part } from '../../src/shed/part.js';
 import { SECTIONS, type Section } from '../../src/shed/sections.js';
-import type { JournalPlace, Part, Shed, ValveSetPart } from '../../src/shed/shed.js';
+import type { ValveSetPart } from '../../src/shed/shed.js';
 import type { Work } from '../../src/shed/works.js';
+import type { JournalPlace, Shed } from './full.js';
 
 // The rules of the shed once more, part by part, written without its table.
 

@@ -8,12 +8,13 @@ import {
   type Span,
 } from 'crankwright';
 import type { JournalKind } from '../../src/reading/engine-kind.js';
-import type { Shed, ShellPart } from '../../src/shed/shed.js';
+import { needing } from '../support/needing.js';
 import { type Guard, type Guards, roomIn } from './brute-guard.js';
 import type { BlockWay, Journals } from './brute-parts.js';
 import { spanOf } from './brute-rods.js';
 import { type Bin, type Stock, taking } from './brute-stock.js';
 import { bestWays, everyWay, NOTHING, together, type Way } from './brute-ways.js';
+import type { Shed, ShellPart } from './full.js';
 
 /** A way to fit what fits with so much room; none where it does not fit. */
 const fitted = (way: Way, room: number): readonly Way[] =>
@@ -134,9 +135,9 @@ export function topWays(
   valveSets: Stock['valveSets'],
   { hole }: Guards,
 ): readonly Way[] {
-  const { alsoNeeds = ['head', 'valve set'], guideClearance } = shed.engine;
-  const needsHead = alsoNeeds.includes('head');
-  const needsValves = alsoNeeds.includes('valve set');
+  const { alsoNeeds = needing('head', 'valve set'), guideClearance } = shed.engine;
+  const isNeeded = (what: string) => alsoNeeds.some(({ part }) => part === what);
+  const [needsHead, needsValves] = [isNeeded('head'), isNeeded('valve set')];
   if (!needsHead) return needsValves ? valveSets.map(taking) : [NOTHING];
   if (!needsValves) return heads.map(({ way }) => way);
   return heads.flatMap(({ way, guideBore }) =>

@@ -1,6 +1,7 @@
 import { type PlanOptions, planBuilds } from 'crankwright/planning';
 import type { Shed } from 'crankwright/shed';
 import { describe, expect, it } from 'vitest';
+import { needing } from '../support/needing.js';
 import { type BruteAnswer, bruteForce } from './brute-force.js';
 import { reached } from './reached.js';
 import {
@@ -161,7 +162,7 @@ describe('sheds worked by hand, by brute force and by the planner', () => {
       // One rod and one head are to be bought, for 30 each: both in one engine are 60.
       const shed: Partial<Shed> = {
         ...two,
-        ...withEngine({ alsoNeeds: ['head'] }),
+        ...withEngine({ alsoNeeds: needing('head') }),
         rods: [rod('rod A', 17505)],
         heads: [{ name: 'head A' }],
         toBuy: {
@@ -268,7 +269,7 @@ describe('sheds worked by hand, by brute force and by the planner', () => {
     // no room below, and none above.
     const topped: Partial<Shed> = {
       ...withEngine({
-        alsoNeeds: ['head', 'valve set'],
+        alsoNeeds: needing('head', 'valve set'),
         headFlatness: { max: length(40) },
         guideClearance: span(12, 14),
       }),

@@ -1,11 +1,12 @@
 import type { PlanOptions } from '../../src/planning/plan-options.js';
 import type { Section } from '../../src/shed/sections.js';
-import type { Shed } from '../../src/shed/shed.js';
+import type { Shed as AnyShed } from '../../src/shed/shed.js';
 import { enginesOn } from './brute-engines.js';
 import { guardsOf } from './brute-guard.js';
 import { search } from './brute-search.js';
 import { groupsOf, ofGroup, stockOf, thousandths } from './brute-stock.js';
 import type { Outlay } from './brute-ways.js';
+import type { Shed } from './full.js';
 
 /** The best that a shed makes. */
 export interface BruteAnswer {
@@ -25,13 +26,23 @@ export interface BruteBest extends Outlay {
 const EVERY_ENGINE_TAKES = ['blocks', 'crankshafts', 'pistonSets', 'ringSets'] as const;
 
 /** The best builds of a small shed by trying everything. What happened to donors stands in the history. */
-export function bruteForce(shed: Shed, options: PlanOptions = {}, history = shed): BruteAnswer {
+export function bruteForce(
+  shed: AnyShed,
+  options: PlanOptions = {},
+  history: AnyShed = shed,
+): BruteAnswer {
   const { engines, cost, margins } = bruteBest(shed, options, history);
   return { engines, cost, margin: margins[0] };
 }
 
 /** The same, with all that they are compared by. */
-export function bruteBest(shed: Shed, options: PlanOptions = {}, history = shed): BruteBest {
+export function bruteBest(
+  given: AnyShed,
+  options: PlanOptions = {},
+  historyOf: AnyShed = given,
+): BruteBest {
+  // Every part of it was measured.
+  const [shed, history] = [given, historyOf] as [Shed, Shed];
   const stock = stockOf(shed, options);
   const inStock = (section: Section) => stock[section].reduce((sum, { count }) => sum + count, 0);
   const guards = guardsOf(shed, options);

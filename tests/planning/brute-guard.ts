@@ -1,7 +1,7 @@
 import type { Length, Limits, Span } from 'crankwright';
 import { erf } from 'mathjs';
 import type { PlanOptions } from '../../src/planning/plan-options.js';
-import type { Shed } from '../../src/shed/shed.js';
+import type { Shed } from './full.js';
 
 /** What a clearance must keep from its limits to hold with the chance that was asked for. */
 export interface Guard {

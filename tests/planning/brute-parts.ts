@@ -11,12 +11,12 @@ import {
 } from 'crankwright';
 import type { JournalKind } from '../../src/reading/engine-kind.js';
 import type { StatedLimits } from '../../src/reading/stated-limits.js';
-import type { BlockPart, CrankshaftPart, JournalPlace, Shed } from '../../src/shed/shed.js';
 import type { Work } from '../../src/shed/works.js';
 import { repairsOf, surfaceFaults, testsOf } from './brute-faults.js';
 import { resizing } from './brute-rods.js';
 import { type Bin, mendCost, taking, testsCost, workCost, worksCost } from './brute-stock.js';
 import type { Way } from './brute-ways.js';
+import type { BlockPart, CrankshaftPart, JournalPlace, Shed } from './full.js';
 
 /** A block at one bore step. */
 export interface BlockWay extends Way {

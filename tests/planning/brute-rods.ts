@@ -1,9 +1,9 @@
 import type { Length, SizeOrSpan, Span } from 'crankwright';
 import type { StatedLimits } from '../../src/reading/stated-limits.js';
-import type { HousingPlace, RodsPart, Shed } from '../../src/shed/shed.js';
 import { mayHaveSeized, repairsOf, testsOf } from './brute-faults.js';
 import { type Bin, taking, testsCost, worksCost } from './brute-stock.js';
 import { NOTHING, together, type Way } from './brute-ways.js';
+import type { HousingPlace, RodsPart, Shed } from './full.js';
 
 /** The rods of an engine. */
 export interface RodWay extends Way {

@@ -1,10 +1,11 @@
 import type { PlanOptions } from '../../src/planning/plan-options.js';
 import type { Price } from '../../src/reading/price.js';
+import type { Part } from '../../src/shed/part.js';
 import { SECTIONS, type Section } from '../../src/shed/sections.js';
-import type { Part, Parts, PistonSetPart, Shed, ShellPart } from '../../src/shed/shed.js';
 import type { Work } from '../../src/shed/works.js';
 import { isScrap, repairsOf } from './brute-faults.js';
 import type { Way } from './brute-ways.js';
+import type { Parts, PistonSetPart, Shed, ShellPart } from './full.js';
 
 /** Parts all alike that engines may take, in the shed or to be bought. */
 export interface Bin<P extends Part = Part> {

@@ -4,6 +4,7 @@ import { type Shed, triage } from 'crankwright/shed';
 import { describe, expect, it } from 'vitest';
 import { howItHolds } from '../../src/planning/how-it-holds.js';
 import { accuracyOfShed } from '../../src/shed/accuracy-of-shed.js';
+import { needing } from '../support/needing.js';
 import { bruteForce } from './brute-force.js';
 import { reached } from './reached.js';
 import {
@@ -228,7 +229,7 @@ describe('what a plan wants measured once more', () => {
         bores: { ...single.engine.bores, pistonClearance: span(20, 36) },
         guideClearance: span(12, 40),
         endPlay: span(50, 120),
-        alsoNeeds: ['head', 'valve set'],
+        alsoNeeds: needing('head', 'valve set'),
       }),
       // Pistons and stems known to √(4² + 3²) / 2 = 2.5; oil no worse; end play to √(2 * 18² + 3²) / 2 = 12.8.
       ...reading(4, 3, 0.1, 18),

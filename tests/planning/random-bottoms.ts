@@ -1,11 +1,5 @@
 import type { Length } from 'crankwright';
-import type {
-  BlockPart,
-  CrankshaftPart,
-  HousingPlace,
-  JournalPlace,
-  RodsPart,
-} from '../../src/shed/shed.js';
+import type { BlockPart, CrankshaftPart, HousingPlace, JournalPlace, RodsPart } from './full.js';
 import { anyPart, anyTest, type Draw, places, someStep, surfaceFault } from './random-draw.js';
 import { defined, SIZES } from './random-engine.js';
 import { about, readings } from './random-measured.js';

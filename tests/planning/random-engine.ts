@@ -1,5 +1,6 @@
 import type { EngineKind } from '../../src/reading/engine-kind.js';
 import type { Dice } from '../support/dice.js';
+import { needing } from '../support/needing.js';
 import { type Ruler, STEP } from './random-measured.js';
 
 /** What a kind of engine measures, in grains. */
@@ -75,7 +76,10 @@ export function randomEngine(dice: Dice, { length, span }: Ruler): EngineKind {
     headFlatness: now(60, { max: length(SIZES.flatness) }),
     guideClearance: now(60, pick([16, 22])),
     valveMargin: now(50, { min: length(SIZES.margin) }),
-    alsoNeeds: now(50, dice.oneOf([[], ['head'], ['valve set'], ['head', 'valve set']] as const)),
+    alsoNeeds: now(
+      50,
+      needing(...dice.oneOf([[], ['head'], ['valve set'], ['head', 'valve set']] as const)),
+    ),
   });
 }
 

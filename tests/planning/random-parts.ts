@@ -1,13 +1,6 @@
 import type { Section } from '../../src/shed/sections.js';
-import type {
-  HeadPart,
-  Parts,
-  PistonSetPart,
-  RingSetPart,
-  ShellPart,
-  ThrustWasherPart,
-  ValveSetPart,
-} from '../../src/shed/shed.js';
+import type { HeadPart, ValveSetPart } from '../../src/shed/shed.js';
+import type { Parts, PistonSetPart, RingSetPart, ShellPart, ThrustWasherPart } from './full.js';
 import { randomBlock, randomCrankshaft, randomRods } from './random-bottoms.js';
 import { anyPart, anyTest, type Draw, nextStep, places } from './random-draw.js';
 import { defined, SIZES } from './random-engine.js';
@@ -26,6 +19,7 @@ export const randomPart: {
   thrustWashers: randomWashers,
   heads: randomHead,
   valveSets: randomValves,
+  otherParts: (draw, name) => ({ ...anyPart(draw, 'otherParts', name), kind: 'magneto' }),
 };
 
 function randomPistons(draw: Draw, name: string): PistonSetPart {

@@ -1,8 +1,9 @@
 import type { Price } from '../../src/reading/price.js';
 import { SECTIONS, type Section } from '../../src/shed/sections.js';
-import type { MachiningOffer, Offers, Parts, Shed } from '../../src/shed/shed.js';
+import type { MachiningOffer } from '../../src/shed/shed.js';
 import { WORKS } from '../../src/shed/works.js';
 import { type Dice, diceOf } from '../support/dice.js';
+import type { FullOffers, Parts, Shed } from './full.js';
 import type { Draw } from './random-draw.js';
 import { randomEngine } from './random-engine.js';
 import { rulerOf, STEP } from './random-measured.js';
@@ -19,6 +20,7 @@ const CALLED: { readonly [S in Section]: string } = {
   thrustWashers: 'washers',
   heads: 'head',
   valveSets: 'valves',
+  otherParts: 'part',
 };
 
 /** Of a hundred lists of what can be bought, how many have something of a section. */
@@ -32,6 +34,7 @@ const BOUGHT: { readonly [S in Section]: number } = {
   thrustWashers: 30,
   heads: 30,
   valveSets: 50,
+  otherParts: 0,
 };
 
 /** A small shed with parts for about up to three engines, the same one for the same seed. */
@@ -67,6 +70,7 @@ export function randomShed(seed: number): Shed {
 }
 
 function howMany({ dice, engine }: Draw, section: Section, donors: number): number {
+  const isNeeded = (what: string) => engine.alsoNeeds?.some(({ part }) => part === what) ?? true;
   const some = () => Math.max(1, donors + dice.oneOf([-1, 0, 0, 1, 1]));
   switch (section) {
     case 'blocks':
@@ -79,9 +83,11 @@ function howMany({ dice, engine }: Draw, section: Section, donors: number): numb
     case 'thrustWashers':
       return engine.endPlay ? dice.from(1, 3) : 0;
     case 'heads':
-      return engine.alsoNeeds?.includes('head') === false ? dice.from(0, 1) : some();
+      return !isNeeded('head') ? dice.from(0, 1) : some();
     case 'valveSets':
-      return engine.alsoNeeds?.includes('valve set') === false ? dice.from(0, 1) : some();
+      return !isNeeded('valve set') ? dice.from(0, 1) : some();
+    case 'otherParts':
+      return 0;
     default:
       return some();
   }
@@ -102,7 +108,7 @@ function randomMachining(dice: Dice): readonly MachiningOffer[] {
   );
 }
 
-function randomOffers(draw: Draw, donors: number): Offers {
+function randomOffers(draw: Draw, donors: number): FullOffers {
   const { dice } = draw;
   const howManyOf = (section: Section) => {
     if (!dice.percent(BOUGHT[section])) return 0;

@@ -11,11 +11,13 @@ import type { PlanStage, Unproven } from '../../src/planning/plan-types.js';
 import { search } from '../../src/planning/search.js';
 import type { Solver } from '../../src/planning/solver.js';
 import { stockOf } from '../../src/planning/stock.js';
+import { needsOf } from '../../src/shed/needs.js';
 
 const shed = generatedShed(5, 1);
 const stock = stockOf(shed, { buying: true, reserved: [], mustBuild: [] });
 const brief = {
   engine: shed.engine,
+  needed: needsOf(shed),
   stock,
   fits: new FitTable(shed.engine, stock.shells),
   batches: [{ index: 0 }],

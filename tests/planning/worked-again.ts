@@ -6,8 +6,9 @@ import {
   type Span,
 } from 'crankwright';
 import type { Build, BuildBearing, BuildCylinder } from 'crankwright/planning';
-import type { JournalKind, Parts, Section, Shed, Work } from 'crankwright/shed';
+import type { Shed as AnyShed, JournalKind, Section, Work } from 'crankwright/shed';
 import { spanOf } from './brute-rods.js';
+import type { Parts, Shed } from './full.js';
 
 /** A clearance as the plan states it, and as it comes out of the sizes of the parts that it names. */
 export interface WorkedAgain {
@@ -21,8 +22,10 @@ export interface WorkedAgain {
 }
 
 /** Every clearance of an engine, worked out again from the parts by their names. */
-export function workedAgain(shed: Shed, build: Build): readonly WorkedAgain[] {
+export function workedAgain(given: AnyShed, build: Build): readonly WorkedAgain[] {
   const { guides, endPlay } = build;
+  // Every part of it was measured.
+  const shed = given as Shed;
   return [
     ...build.bearings.map((bearing) => bearingAgain(shed, build, bearing)),
     ...build.cylinders.map((cylinder) => cylinderAgain(shed, build, cylinder)),
@@ -32,7 +35,8 @@ export function workedAgain(shed: Shed, build: Build): readonly WorkedAgain[] {
 }
 
 /** A part by its name, in the shed or on the list of what can be bought. */
-export function partNamed<S extends Section>(shed: Shed, section: S, name: string) {
+export function partNamed<S extends Section>(given: AnyShed, section: S, name: string) {
+  const shed = given as Shed;
   const all: readonly Parts[Section][number][] = [
     ...(shed[section] ?? []),
     ...(shed.toBuy?.[section] ?? []),

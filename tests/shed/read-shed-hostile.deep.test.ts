@@ -180,6 +180,6 @@ describe('a field __proto__', () => {
       ['0 deg', '90 deg'].map((angle) => `__proto__,constructor,${station},${angle},3.0003 in`),
     );
     const csv = ['part,feature,station,angle,reading', ...rows].join('\n');
-    expect(readShed(shed, csv).blocks?.[0]?.bores[0]?.readings).toHaveLength(4);
+    expect(readShed(shed, csv).blocks?.[0]?.bores?.[0]?.readings).toHaveLength(4);
   });
 });

@@ -12,7 +12,7 @@ const example = (name: string) =>
 describe('readShed', () => {
   it('reads every quantity into SI, and every price', () => {
     const shed = readShed(plainShed());
-    const bore = shed.blocks?.[0]?.bores[1];
+    const bore = shed.blocks?.[0]?.bores?.[1];
     expect(shed.shed).toBe('the shed');
     expect(format(shed.engine.rodJournals.standard.min, inch)).toBe('1.6245 in');
     expect(shed.engine.bores.steps?.map((step) => format(step, thou))).toEqual([
@@ -21,7 +21,7 @@ describe('readShed', () => {
       '20.0 thou',
       '30.0 thou',
     ]);
-    expect(bore?.readings.map(({ diameter }) => format(diameter, inch))).toEqual([
+    expect(bore?.readings?.map(({ diameter }) => format(diameter, inch))).toEqual([
       '3.0004 in',
       '3.0002 in',
       '3.0004 in',
@@ -76,7 +76,7 @@ describe('readShed', () => {
         'rods[0].rods[1].housingBore': ['1.7507 in', '1.7507 in'],
       }),
     );
-    expect(shed.rods?.[0]?.rods.map(({ housingBore }) => housingBore)).toEqual([
+    expect(shed.rods?.[0]?.rods?.map(({ housingBore }) => housingBore)).toEqual([
       { min: inch(1.7506), max: inch(1.7508) },
       inch(1.7507),
     ]);

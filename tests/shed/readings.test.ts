@@ -44,7 +44,7 @@ describe('a CSV of readings', () => {
       ),
     );
     const [first] = shed.crankshafts?.[1]?.mainJournals ?? [];
-    expect(first?.readings.map(({ diameter }) => diameter)).toEqual(
+    expect(first?.readings?.map(({ diameter }) => diameter)).toEqual(
       [1.9998, 1.9997, 1.9998, 1.9997, 1.9997, 1.9996].map((size) => inch(size)),
     );
   });
@@ -85,8 +85,8 @@ describe('a CSV of readings', () => {
       shed;
     expect(blocks?.[0]?.mainHousings?.[0]?.housingBore).toBe(inch(2.1262));
     expect(blocks?.[0]?.thrustWidth).toBe(inch(2.3));
-    expect(rods?.[0]?.rods[0]?.housingBore).toEqual({ min: inch(1.7506), max: inch(1.7508) });
-    expect(pistonSets?.[0]?.pistons[1]?.diameter).toBe(inch(2.9967));
+    expect(rods?.[0]?.rods?.[0]?.housingBore).toEqual({ min: inch(1.7506), max: inch(1.7508) });
+    expect(pistonSets?.[0]?.pistons?.[1]?.diameter).toBe(inch(2.9967));
     expect(ringSets?.[0]?.rings?.[0]?.gap).toBe(inch(0.01));
     expect(shells?.[0]?.wall).toBe(inch(0.062));
     expect(thrustWashers?.[0]?.thickness).toBe(inch(0.096));

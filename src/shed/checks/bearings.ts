@@ -1,6 +1,6 @@
 import type { SizeOrSpan } from '../../judging/index.js';
 import { spanOf } from '../../judging/internal.js';
-import { journalShape } from '../../measuring/index.js';
+import { kindestShape } from '../../measuring/internal.js';
 import type { Length } from '../../quantities/index.js';
 import {
   type Check,
@@ -11,7 +11,7 @@ import {
   guardMinimum,
   guardWall,
 } from '../../reading/index.js';
-import type { HousingPlace } from '../shed.js';
+import type { HousingPlace, JournalPlace } from '../shed.js';
 import { type Placed, partsIn, placed, type SoundShed } from './sound-shed.js';
 
 /** Checks that the journals, housings and shells of one kind have sizes that could run together. */
@@ -26,7 +26,7 @@ export function bearingChecks(shed: SoundShed, kind: 'rods' | 'mains'): readonly
 
   const bounds = [resized.min, resized.max].flatMap((bound) => bound ?? []);
   const housings = housingsOf(shed, kind);
-  const sizes = distinct([...bounds, ...housings.map(({ part }) => part.housingBore)]);
+  const sizes = distinct([...bounds, ...housings.flatMap(({ part }) => part.housingBore ?? [])]);
   const inHousing = (bore: SizeOrSpan<Length>) => guardHousing(spanOf(bore), standard);
   return [
     ...checkIfGiven(`engine.${journals}.minimum`, minimum, (least) =>
@@ -39,9 +39,10 @@ export function bearingChecks(shed: SoundShed, kind: 'rods' | 'mains'): readonly
     ...partsIn(shed, 'crankshafts')
       .flatMap(({ path, part }) => placed(part[journals] ?? [], `${path}.${journals}`))
       .flatMap(({ path, part }) =>
-        checkIfGiven(path, part, ({ name, readings }) =>
-          guardJournal({ name, ...journalShape(readings) }, { standard }),
-        ),
+        checkIfGiven(path, part, ({ name, readings = [] }: JournalPlace) => {
+          const shape = kindestShape(readings);
+          if (shape) guardJournal({ name, ...shape }, { standard });
+        }),
       ),
     ...housings.flatMap(({ path, part }) =>
       checkIfGiven(`${path}.housingBore`, part.housingBore, inHousing),

@@ -1,6 +1,6 @@
 import { borePlan, pistonClearanceSpan, ringFilingNeeded } from '../../cylinders/index.js';
 import type { Span } from '../../judging/index.js';
-import { boreShape } from '../../measuring/index.js';
+import { kindestShape } from '../../measuring/internal.js';
 import type { Length } from '../../quantities/index.js';
 import {
   type Check,
@@ -25,7 +25,9 @@ export function boreChecks(shed: SoundShed): readonly Check[] {
     ...partsIn(shed, 'pistonSets').flatMap(({ path, part: { pistons = [], oversize } }) =>
       placed(pistons, `${path}.pistons`).flatMap(({ path: at, part: { diameter: piston } }) =>
         checkIfGiven(`${at}.diameter`, oversize, (step) =>
-          pistonClearanceSpan({ bore: boredTo(standard, step), piston }),
+          piston === undefined
+            ? undefined
+            : pistonClearanceSpan({ bore: boredTo(standard, step), piston }),
         ),
       ),
     ),
@@ -55,11 +57,10 @@ function boresIn(shed: SoundShed): readonly Placed<BorePlace>[] {
   );
 }
 
-function guardBore({ name, readings, ringTravel }: BorePlace, standard: Span<Length>): void {
-  const { smallest, largest, outOfRound, taper } = boreShape(
-    readings,
-    ringTravel === undefined ? {} : { ringTravel },
-  );
+function guardBore({ name, readings = [], ringTravel }: BorePlace, standard: Span<Length>): void {
+  const shape = kindestShape(readings, ringTravel);
+  if (shape === undefined) return;
+  const { smallest, largest, outOfRound, taper } = shape;
   const cylinders = [{ name, smallest, largest, outOfRound, taper }];
   borePlan({ cylinders, standard, steps: [0 as Length] });
 }

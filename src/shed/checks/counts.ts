@@ -18,13 +18,11 @@ export function countProblems(shed: SoundShed): readonly FileProblem[] {
   const name = engine.name ?? 'the engine';
   const wrong = wantedBy(engine).flatMap(({ section, list, count, by }) =>
     partsIn(shed, section).flatMap(({ path, part }): readonly FileProblem[] => {
-      const places = (part as Readonly<Record<string, Gaps<unknown> | undefined>>)[list];
+      const places = (part as unknown as Readonly<Record<string, Gaps<unknown> | undefined>>)[list];
       const has = places?.length ?? 0;
-      if (has === count || isLost(part, list) || (section === 'rods' && has === 1)) return [];
-      const message =
-        places === undefined
-          ? `is missing: "${name}" has ${by}`
-          : `"${part.name ?? 'it'}" has ${has} here, but "${name}" has ${by}`;
+      const isRead = places !== undefined && !isLost(part, list);
+      if (!isRead || has === count || (section === 'rods' && has === 1)) return [];
+      const message = `"${part.name ?? 'it'}" has ${has} here, but "${name}" has ${by}`;
       return [{ path: `${path}.${list}`, message }];
     }),
   );

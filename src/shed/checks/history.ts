@@ -1,7 +1,8 @@
 import type { FileProblem } from '../../reading/index.js';
 import type { PartTest } from '../history.js';
+import type { Part } from '../part.js';
 import { SECTIONS } from '../sections.js';
-import type { CrankshaftPart, Part } from '../shed.js';
+import type { CrankshaftPart } from '../shed.js';
 import { partsIn, type SoundShed } from './sound-shed.js';
 
 /** What parts may say of their history, as far as it could be read. */

@@ -29,6 +29,7 @@ export const PLACES: {
   thrustWashers: [],
   heads: [],
   valveSets: [],
+  otherParts: [],
 };
 
 const thrustWidth: Measurement = { field: 'thrustWidth', holds: 'size' };
@@ -50,4 +51,5 @@ export const MEASURED: { readonly [S in Section]: readonly Measurement[] } = {
     { field: 'stem', holds: 'span' },
     { field: 'margin', holds: 'size' },
   ],
+  otherParts: [],
 };

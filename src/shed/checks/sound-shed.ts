@@ -2,29 +2,24 @@ import type { MeasuredRingGap } from '../../cylinders/index.js';
 import type { Span } from '../../judging/index.js';
 import type { Gaps, Price } from '../../reading/index.js';
 import { SECTIONS, type Section } from '../sections.js';
-import type { BorePlace, HousingPlace, JournalPlace, Parts, PistonSetPart, Shed } from '../shed.js';
+import type { BorePlace, HousingPlace, JournalPlace, Parts, PistonPlace, Shed } from '../shed.js';
 
 /** Values that are read as a whole or not at all. */
-type Whole =
-  | string
-  | number
-  | undefined
-  | Span<number>
-  | Price
-  | JournalPlace
-  | BorePlace
-  | HousingPlace
-  | PistonSetPart['pistons'][number]
-  | MeasuredRingGap;
+type Whole = string | number | undefined | Span<number> | Price | MeasuredRingGap;
+
+/** The fields of journals, bores, housings and pistons, which are read as a whole too. */
+type PlaceField = keyof JournalPlace | keyof BorePlace | keyof HousingPlace | keyof PistonPlace;
 
 /** The part of a value that could be read: fields may be missing, and lists may have gaps. */
 export type Sound<T> = T extends Whole
   ? T
   : 'source' extends keyof T
     ? T
-    : T extends readonly (infer Item)[]
-      ? Gaps<Sound<Item>>
-      : { readonly [K in keyof T]?: Sound<T[K]> | undefined };
+    : T extends readonly unknown[]
+      ? Gaps<Sound<T[number]>>
+      : [keyof T] extends [PlaceField]
+        ? T
+        : { readonly [K in keyof T]?: Sound<T[K]> | undefined };
 
 /** The part of a shed that could be read. */
 export type SoundShed = Sound<Shed>;

@@ -11,6 +11,7 @@ import type { Section } from '../sections.js';
 import { SCRAP_ROD } from '../sources.js';
 import { describeAgain } from './describe-again.js';
 import { doing, need } from './describe-job.js';
+import { describeNotMeasured } from './describe-not-measured.js';
 import { MENDS } from './tests.js';
 import type { TriagedPart, TriageReason } from './triage-types.js';
 
@@ -29,7 +30,7 @@ export function describeReason(
       return [`its bearing seized; ${sayConsequence(reason.consequence, part, wording)}`];
     case 'journals':
       return labelled(
-        `${journalWords(reason.journals)}${sayRunout(reason, wording)}`,
+        `${journalWords(reason.journals)}${reason.soFar ? SO_FAR : ''}${sayRunout(reason, wording)}`,
         describeGrindPlan(reason.plan, wording),
       );
     case 'read again':
@@ -61,9 +62,11 @@ export function describeReason(
     case 'margin':
       return [`${describe(reason.finding, wording)}; scrap them`];
     case 'bores':
-      return labelled('bores', describeBorePlan(reason.plan, wording));
+      return labelled(`bores${reason.soFar ? SO_FAR : ''}`, describeBorePlan(reason.plan, wording));
     case 'housing':
       return [describeHousing(reason, part, wording)];
+    case 'not measured':
+      return describeNotMeasured(reason, wording);
     case 'measure again':
     case 'measure sizes again':
       return [describeAgain(reason, wording)];
@@ -76,6 +79,8 @@ export function describeReason(
       return [];
   }
 }
+
+const SO_FAR = ', of those measured to the end';
 
 /** In a few words, what rules a part out; undefined if the reason does not. */
 export function obstacle(reason: TriageReason, { section, jobs }: TriagedPart): string | undefined {

@@ -1,6 +1,7 @@
 import { namedFrom } from '../../judging/internal.js';
+import type { Part } from '../part.js';
 import { SECTIONS } from '../sections.js';
-import type { Part, Shed } from '../shed.js';
+import type { Shed } from '../shed.js';
 
 /** Runs a calculation on one part of a shed. A refusal of `part` or `engine` names its path from the shed on. */
 export function ofPart<T>(shed: Shed, part: Part, run: () => T): T {

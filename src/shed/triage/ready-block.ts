@@ -8,12 +8,14 @@ import {
 import { boreShapeLimits } from '../../cylinders/internal.js';
 import type { Span } from '../../judging/index.js';
 import { type Names, namedFrom } from '../../judging/internal.js';
-import { boreShape } from '../../measuring/index.js';
 import {
   asOthersSay,
   judgeShape,
+  kindestShape,
   oddInBore,
+  readSoFar,
   repeatsIn,
+  type SizeAndShape,
   withStandard,
 } from '../../measuring/internal.js';
 import type { Length, UnitSystem } from '../../quantities/index.js';
@@ -26,9 +28,11 @@ import {
   readingsAt20C,
   readWith,
 } from '../../reading/index.js';
+import { boresOf, mainHousingsOf } from '../places-of.js';
 import type { BlockPart, BorePlace } from '../shed.js';
 import { measureAgain } from './measure-again.js';
 import { mended } from './mended.js';
+import { notMeasured } from './not-measured.js';
 import { readyHousings } from './ready-housings.js';
 import { faultsOn, type SeenFaults, seenFaults } from './seen-faults.js';
 import type { Job, TriageReason } from './triage-types.js';
@@ -39,7 +43,7 @@ export interface ReadyBlock {
   /** One way for every step that serves, fewest sleeves first, then smallest step. */
   readonly bores: readonly Way[];
   /** Its main housings, after any resizing [m]. */
-  readonly housings: readonly Span<Length>[];
+  readonly housings: readonly (Span<Length> | undefined)[];
   /** Repairs it needs in any case. */
   readonly repairs: readonly Job[];
 }
@@ -47,43 +51,27 @@ export interface ReadyBlock {
 /** Works out how a block can be made ready, with findings and reasons. */
 export function readyBlock(part: BlockPart, shop: Shop): Readiness<ReadyBlock> {
   const { engine, units } = shop;
-  const seen = seenFaults('blocks', part, part.bores);
+  const places = boresOf(part, engine);
+  const seen = seenFaults('blocks', part, places);
   const accuracy = accuracyOf(shop, {
-    boreGauge: part.bores.map(({ readings }) => repeatsIn(readings)),
+    boreGauge: places.map(({ readings = [] }) => repeatsIn(readings)),
   });
-  const places = engine.mains > 0 ? (part.mainHousings ?? []) : [];
   const housings = namedFrom(
     () => ({ housings: 'part.mainHousings', limits: 'engine.mainHousing' }),
     () =>
-      readyHousings(places, engine.mainHousing, seen.works.includes('resize housings'), accuracy),
+      readyHousings(
+        'main housings',
+        mainHousingsOf(part, engine),
+        engine.mainHousing,
+        seen.works.includes('resize housings'),
+        accuracy,
+      ),
   );
-  const { smallest, again, bores, misread } = namedFrom(
-    () => boreNames(part.bores),
-    () => {
-      const read = part.bores.map((place, i) => likely(place, i, accuracy));
-      const requestBy = (how: Accuracy) =>
-        requestFor(
-          read.map(({ place }) => place),
-          engine.bores,
-          seen,
-          units,
-          how,
-        );
-      const request = requestBy(bestEstimate(accuracy));
-      const plan = borePlan(request);
-      return {
-        smallest: plan,
-        again: againIn(plan, requestBy(accuracy)),
-        bores: waysOf(request),
-        misread: read.flatMap((each) => each.misread),
-      };
-    },
+  const { bores, misread, unread, told } = namedFrom(
+    () => boreNames(places),
+    () => boresReady(places, { bores: engine.bores, seen, units, accuracy }),
   );
-  const because = [
-    ...seen.because,
-    ...(misread.length > 0 ? misread : [{ kind: 'bores', plan: smallest } as const, ...again]),
-    ...housings.because,
-  ];
+  const because = [...seen.because, ...misread, ...unread, ...told, ...housings.because];
   const { findings } = housings;
   if (seen.scrap || bores.length === 0) return { findings, because };
   const best = housings.ready ?? housings.atBest;
@@ -93,22 +81,72 @@ export function readyBlock(part: BlockPart, shop: Shop): Readiness<ReadyBlock> {
     housings: best?.sizes ?? [],
     repairs: [...mend.repairs, ...seen.repairs, ...(best?.repairs ?? [])],
   };
+  if (mend.aside || housings.aside === 'not as it is') {
+    return { atBest: block, aside: 'not as it is', findings, because };
+  }
   if (misread.length > 0) {
     return { atBest: { ...block, repairs: [] }, aside: 'undecided', findings, because };
   }
-  return housings.ready === undefined || mend.aside
-    ? { atBest: block, aside: housings.aside ?? 'not as it is', findings, because }
+  return housings.ready === undefined || unread.length > 0
+    ? { atBest: block, aside: 'undecided', findings, because }
     : { ready: block, findings, because };
+}
+
+/** What bores are judged with. */
+interface JudgedWith {
+  readonly bores: BoreKind;
+  readonly seen: SeenFaults;
+  readonly units: UnitSystem;
+  readonly accuracy: Accuracy;
+}
+
+/** How the bores of a block can be made ready. Those that were not read are open: they may be of any size. */
+function boresReady(places: readonly BorePlace[], judged: JudgedWith) {
+  const { accuracy } = judged;
+  const read = places.map((place, i) => likely(place, i, accuracy));
+  const misread = read.flatMap((each) => each.misread);
+  const unread = notMeasured(
+    'bores',
+    read.map(({ place: { name }, soFar }) => ({ name, soFar })),
+  );
+  const estimate = bestEstimate(accuracy);
+  const isWhole = (name: string) => !unread.some((each) => each.places.includes(name));
+  const whole = read.filter(({ place }) => isWhole(place.name));
+  const request = requestFor(whole, judged, estimate);
+  const plan = whole.length > 0 ? borePlan(request) : undefined;
+  const told: readonly TriageReason[] =
+    plan === undefined || misread.length > 0
+      ? []
+      : [
+          { kind: 'bores', plan, ...(unread.length > 0 && { soFar: true as const }) },
+          ...againIn(plan, requestFor(whole, judged, accuracy)),
+        ];
+  const sure = waysOf(request, places, isWhole);
+  if (unread.length === 0) return { bores: sure, misread, unread, told };
+  const begun = requestFor(
+    read.filter(({ soFar }) => soFar.size),
+    judged,
+    estimate,
+  );
+  const best = waysOf(begun, places, isWhole);
+  return { bores: best.length > 0 ? best : sure, misread, unread, told };
 }
 
 /** A bore with its odd readings as the others say, and what is to be read again of it. */
 function likely(place: BorePlace, i: number, accuracy: Accuracy) {
-  const { name, readings, ringTravel } = place;
+  const { name, readings = [], ringTravel } = place;
+  const soFar = namedFrom(
+    () => readNames(i),
+    () => readSoFar(readings, ringTravel),
+  );
+  if (soFar.lacks !== undefined) return { i, place: { ...place, readings }, soFar, misread: [] };
   const odd = namedFrom(
     () => readNames(i),
     () => oddInBore(readings, ringTravel, readWith('boreGauge', accuracy)),
   );
   return {
+    i,
+    soFar,
     place: { ...place, readings: asOthersSay(readings, odd) },
     misread: odd.map((one): TriageReason => ({ kind: 'read again', place: name, odd: one })),
   };
@@ -121,24 +159,18 @@ const readNames = (i: number): Names => ({
 });
 
 function requestFor(
-  places: readonly BorePlace[],
-  bores: BoreKind,
-  seen: SeenFaults,
-  units: UnitSystem,
+  read: readonly Pick<ReturnType<typeof likely>, 'i' | 'place'>[],
+  { bores, seen, units }: JudgedWith,
   accuracy: Accuracy,
 ): BoreRequest {
   return boreRequest(
     bores,
     withStandard(bores.steps ?? oversizeSteps(units)),
-    places.map(({ name, readings, ringTravel, wall, faults }, i) => ({
+    read.map(({ i, place: { name, readings, ringTravel, wall, faults } }) => ({
       name,
       shape: namedFrom(
         () => readNames(i),
-        () =>
-          boreShape(
-            readingsAt20C(readings, 'bores', accuracy),
-            ringTravel === undefined ? {} : { ringTravel },
-          ),
+        () => kindestShape(readingsAt20C(readings, 'bores', accuracy), ringTravel) as SizeAndShape,
       ),
       faults: faultsOn(faults, seen),
       wall,
@@ -187,8 +219,18 @@ function againIn(best: BorePlan, request: BoreRequest): readonly TriageReason[] 
   });
 }
 
+type Planned = ServedBorePlan['cylinders'][number];
+type Cylinder = BoreRequest['cylinders'][number];
+
 /** The work on the bores for every step that serves. */
-function waysOf(request: BoreRequest): readonly Way[] {
+function waysOf(
+  request: BoreRequest,
+  places: readonly BorePlace[],
+  isWhole: (name: string) => boolean,
+): readonly Way[] {
+  if (request.cylinders.length === 0) {
+    return request.steps.map((step) => ({ step, sizes: places.map(() => undefined), jobs: [] }));
+  }
   const ways = request.steps.flatMap((step): Way[] => {
     const plan = borePlan({ ...request, pistonsAtHand: [step] });
     if (plan.outcome === 'none') return [];
@@ -198,10 +240,12 @@ function waysOf(request: BoreRequest): readonly Way[] {
     return [
       {
         step: oversize,
-        sizes: cylinders.map(({ work }, i) => {
-          const { smallest: min, largest: max } = request.cylinders[
-            i
-          ] as BoreRequest['cylinders'][number];
+        sizes: places.map(({ name }) => {
+          if (!isWhole(name)) return undefined;
+          const { work } = cylinders.find((each) => each.name === name) as Planned;
+          const { smallest: min, largest: max } = request.cylinders.find(
+            (each) => each.name === name,
+          ) as Cylinder;
           return work === 'use as it is' ? { min, max } : to;
         }),
         jobs: (['bore', 'sleeve'] as const)

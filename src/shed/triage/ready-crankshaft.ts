@@ -1,6 +1,7 @@
 import { isOutside } from '../../judging/internal.js';
 import { repeatsIn } from '../../measuring/internal.js';
 import { accuracyOf } from '../../reading/index.js';
+import { mainJournalsOf, rodJournalsOf } from '../places-of.js';
 import type { CrankshaftPart } from '../shed.js';
 import { type JudgedWithRunout, journalsReady, NO_MAINS, waysOf } from './ready-journals.js';
 import { runoutsOutside, worstRunout } from './runouts.js';
@@ -26,9 +27,9 @@ export interface ReadyCrankshaft {
  */
 export function readyCrankshaft(part: CrankshaftPart, shop: Shop): Readiness<ReadyCrankshaft> {
   const { engine, units } = shop;
-  const journals = [...part.rodJournals, ...(part.mainJournals ?? [])];
+  const [rodJournals, mainJournals] = [rodJournalsOf(part, engine), mainJournalsOf(part, engine)];
   const accuracy = accuracyOf(shop, {
-    micrometer: journals.map(({ readings }) => repeatsIn(readings)),
+    micrometer: [...rodJournals, ...mainJournals].map(({ readings = [] }) => repeatsIn(readings)),
   });
   const seen = seenFaults('crankshafts', part);
   const listed = seen.works.includes('straighten');
@@ -46,9 +47,9 @@ export function readyCrankshaft(part: CrankshaftPart, shop: Shop): Readiness<Rea
   };
   const mains =
     engine.mains > 0 && engine.mainJournals
-      ? journalsReady('mains', part.mainJournals ?? [], engine.mainJournals, judged)
+      ? journalsReady('mains', mainJournals, engine.mainJournals, judged)
       : NO_MAINS;
-  const rods = journalsReady('rods', part.rodJournals, engine.rodJournals, judged);
+  const rods = journalsReady('rods', rodJournals, engine.rodJournals, judged);
   const findings = [...mains.findings, ...rods.findings];
   const unread: readonly TriageReason[] = worst || bent ? [] : [{ kind: 'runout not read' }];
   const because = [...seen.because, ...mains.because, ...rods.because, ...unread];

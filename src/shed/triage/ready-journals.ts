@@ -6,11 +6,14 @@ import {
 } from '../../crankshaft/index.js';
 import type { Finding, Span } from '../../judging/index.js';
 import { namedFrom } from '../../judging/internal.js';
-import { journalShape, oddReadings, type Shape } from '../../measuring/index.js';
+import { journalShape, oddReadings } from '../../measuring/index.js';
 import {
   asOthersSay,
   journalShapeLimits,
   judgeShape,
+  kindestShape,
+  readSoFar,
+  type SizeAndShape,
   withStandard,
 } from '../../measuring/internal.js';
 import type { Length, UnitSystem } from '../../quantities/index.js';
@@ -28,6 +31,7 @@ import {
 } from '../../reading/index.js';
 import type { JournalPlace } from '../shed.js';
 import { measureAgain } from './measure-again.js';
+import { notMeasured } from './not-measured.js';
 import { faultsOn, type SeenFaults } from './seen-faults.js';
 import type { TriageReason } from './triage-types.js';
 import type { Way } from './ways.js';
@@ -74,15 +78,23 @@ export function journalsReady(
     () => withStandard(journals.steps ?? undersizeSteps(judged.units)),
   );
   const paths = places.map((_, i) => `part.${field}[${i}]`);
-  const read = places.map(({ name: place, readings }, i) =>
+  const read = places.map(({ name: place, readings = [] }, i) =>
     namedFrom(
       () => ({ readings: `${paths[i]}.readings` }),
       () => {
+        const soFar = readSoFar(readings);
+        if (soFar.lacks !== undefined)
+          return {
+            soFar,
+            shape: kindestShape(readingsAt20C(readings, 'journals', judged.accuracy)),
+            misread: [],
+          };
         const odd = oddReadings(readings, readWith('micrometer', judged.accuracy));
         const likely = asOthersSay(readings, odd);
         const shape = journalShape(readingsAt20C(likely, 'journals', judged.accuracy));
         const below = belowAtNoStep(readings, shape, journals, steps);
         return {
+          soFar,
           shape,
           misread: [
             ...odd.map((one): TriageReason => ({ kind: 'read again', place, odd: one })),
@@ -92,36 +104,81 @@ export function journalsReady(
       },
     ),
   );
-  const ground = namedFrom(
-    () => grindNames(`engine.${field}`, paths),
-    () =>
-      groundFrom(
-        kind,
-        places,
-        journals,
-        steps,
-        read.map(({ shape }) => shape),
-        judged,
-      ),
-  );
+  const groundOf = (isIn: (i: number) => boolean) => {
+    const known = places.flatMap((place, i) => {
+      const { shape } = read[i] as (typeof read)[number];
+      return shape && isIn(i) ? [{ ...place, shape, path: paths[i] as string }] : [];
+    });
+    const of = namedFrom(
+      () =>
+        grindNames(
+          `engine.${field}`,
+          known.map(({ path }) => path),
+        ),
+      () => groundFrom(kind, known, journals, steps, judged),
+    );
+    return { known, of };
+  };
+  const isWhole = (i: number) => read[i]?.soFar.lacks === undefined;
+  const whole = groundOf(isWhole);
   const misread = read.flatMap((each) => each.misread);
-  if (misread.length === 0) return ground;
-  // Nothing is decided, and no finding given, before they are read again.
-  return { ways: [], atBest: waysOf(ground), findings: [], because: misread };
+  const unread = notMeasured(
+    kind === 'rods' ? 'rod journals' : 'main journals',
+    places.map(({ name }, i) => ({ name, soFar: (read[i] as (typeof read)[number]).soFar })),
+  );
+  if (unread.length === 0 && misread.length === 0) return whole.of;
+  const sure = waysOf(whole.of);
+  // What was measured to the end condemns the crankshaft, whatever the other journals measure.
+  if (misread.length === 0 && sure.length === 0) return whole.of;
+  const begun = groundOf(() => true);
+  const likely = waysOf(begun.of);
+  const [from, best] = likely.length > 0 ? [begun.known, likely] : [whole.known, sure];
+  // The size of a journal that was not measured to the end is open, whatever was read of it.
+  const open = best.map((way) => ({
+    ...way,
+    sizes: places.map(({ name }, i) =>
+      isWhole(i) ? way.sizes[from.findIndex((each) => each.name === name)] : undefined,
+    ),
+  }));
+  // Of misread journals nothing is decided, and no finding given, before they are read again.
+  return {
+    ways: [],
+    atBest: open,
+    findings: misread.length > 0 ? [] : whole.of.findings,
+    because: [...misread, ...unread, ...(misread.length > 0 ? [] : measuredSoFar(whole))],
+  };
 }
+
+/** What the journals that were measured to the end ask for. */
+const measuredSoFar = ({
+  known,
+  of,
+}: {
+  readonly known: readonly unknown[];
+  readonly of: Journals;
+}): readonly TriageReason[] =>
+  known.length === 0
+    ? []
+    : of.because.map((reason) =>
+        reason.kind === 'journals' ? { ...reason, soFar: true as const } : reason,
+      );
 
 function groundFrom(
   kind: 'rods' | 'mains',
-  places: readonly JournalPlace[],
+  places: readonly (JournalPlace & { readonly shape: SizeAndShape })[],
   journals: JournalKind,
   steps: readonly Length[],
-  shapes: readonly Shape[],
   judged: JudgedWithRunout,
 ): Journals {
   const { seen, ifTrue, accuracy } = judged;
+  const shapes = places.map(({ shape }) => shape);
+  if (places.length === 0) {
+    const ways = steps.map((step) => ({ step, sizes: [], jobs: [] }));
+    return { ways, findings: [], because: [] };
+  }
   const measured = places.map(({ name, runout, faults }, i) => ({
     name,
-    shape: shapes[i] as Shape,
+    shape: shapes[i] as SizeAndShape,
     faults: faultsOn(faults, seen),
     runout: 'runout' in judged ? judged.runout : runout,
   }));
@@ -188,14 +245,18 @@ function wayAt(step: Length, standard: Span<Length>, places: number): Way {
   return { step, sizes: Array.from({ length: places }, () => to), jobs: [] };
 }
 
-function wayOf(kind: 'rods' | 'mains', plan: ServedGrindPlan, shapes: readonly Shape[]): Way {
+function wayOf(
+  kind: 'rods' | 'mains',
+  plan: ServedGrindPlan,
+  shapes: readonly SizeAndShape[],
+): Way {
   const { undersize: step, target: to, journals } = plan;
   const ground = journals.filter(({ work }) => work === 'grind').map(({ name }) => name);
   const work = kind === 'rods' ? 'grind rod journals' : 'grind main journals';
   return {
     step,
     sizes: journals.map((journal, i) => {
-      const { smallest: min, largest: max } = shapes[i] as Shape;
+      const { smallest: min, largest: max } = shapes[i] as SizeAndShape;
       return journal.work === 'grind' ? to : { min, max };
     }),
     jobs: ground.length === 0 ? [] : [{ work, places: ground, step, to }],

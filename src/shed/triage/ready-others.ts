@@ -2,9 +2,21 @@ import { type Finding, judge, type Span } from '../../judging/index.js';
 import { isOutside, namedFrom } from '../../judging/internal.js';
 import type { Length } from '../../quantities/index.js';
 import { accuracyOf, certaintyOf, own } from '../../reading/index.js';
+import type { Part } from '../part.js';
+import { rodsOf } from '../places-of.js';
 import type { Section } from '../sections.js';
-import type { HeadPart, Part, RodsPart, Shed, ValveSetPart } from '../shed.js';
+import type {
+  HeadPart,
+  PistonSetPart,
+  RingSetPart,
+  RodsPart,
+  Shed,
+  ShellPart,
+  ThrustWasherPart,
+  ValveSetPart,
+} from '../shed.js';
 import { mended } from './mended.js';
+import { notKnown, notSized } from './not-measured.js';
 import { readyHousings } from './ready-housings.js';
 import { seenFaults } from './seen-faults.js';
 import type { Job, TriageReason } from './triage-types.js';
@@ -14,7 +26,7 @@ import { whichSeized } from './which-seized.js';
 /** How a rod, or a set of them, can be made ready. */
 export interface ReadyRods {
   /** Big-end housings, after any resizing [m]. */
-  readonly housings: readonly Span<Length>[];
+  readonly housings: readonly (Span<Length> | undefined)[];
   /** Repairs they need in any case. */
   readonly repairs: readonly Job[];
 }
@@ -28,7 +40,8 @@ export function readyRods(part: RodsPart, shed: Shed): Readiness<ReadyRods> {
     () => ({ housings: 'part.rods', limits: 'engine.rodHousing' }),
     () =>
       readyHousings(
-        part.rods,
+        'big ends',
+        rodsOf(part, engine),
         engine.rodHousing,
         seen.works.includes('resize housings'),
         accuracyOf(shed),
@@ -136,8 +149,41 @@ function measureAgain(finding: Finding<'length'> | undefined): readonly TriageRe
   return finding?.verdict === 'undecided' ? [{ kind: 'measure again', finding }] : [];
 }
 
-/** Works out whether any other part can be used: it can, unless a fault makes it scrap. */
+/** Works out whether any other part can be used: it can, unless a fault makes it scrap, or its size is not known. */
 export function readyWhole(section: Section, part: Part): Readiness<ReadyWhole> {
-  const { scrap, repairs, because } = seenFaults(section, part);
-  return { ...(!scrap && { ready: { repairs } }), findings: [], because };
+  const { scrap, repairs, because: seen } = seenFaults(section, part);
+  const unread = unreadOf(section, part);
+  const because = [...seen, ...unread];
+  if (scrap) return { findings: [], because };
+  return unread.length > 0
+    ? { atBest: { repairs }, aside: 'undecided', findings: [], because }
+    : { ready: { repairs }, findings: [], because };
+}
+
+/** What of a piston set, ring set, pair of shells or thrust washer is not known and must be. */
+function unreadOf(section: Section, part: Part): readonly TriageReason[] {
+  switch (section) {
+    case 'pistonSets': {
+      const { oversize, pistons } = part as PistonSetPart;
+      const sizes = pistons?.map(({ name, diameter: size }) => ({ name, size }));
+      return [
+        ...notKnown('oversize', oversize),
+        ...(sizes ? notSized('pistons', sizes) : notKnown('pistons', pistons)),
+      ];
+    }
+    case 'ringSets':
+      return notKnown('oversize', (part as RingSetPart).oversize);
+    case 'shells': {
+      const { fits, undersize, wall } = part as ShellPart;
+      return [
+        ...notKnown('bearings it is for', fits),
+        ...notKnown('undersize', undersize),
+        ...notKnown('walls', wall),
+      ];
+    }
+    case 'thrustWashers':
+      return notKnown('thickness', (part as ThrustWasherPart).thickness);
+    default:
+      return [];
+  }
 }

@@ -5,7 +5,7 @@ import { type Accuracy, certaintyOf, type EngineKind, own } from '../../reading/
 import type { CrankshaftPart } from '../shed.js';
 
 /** The largest runout that was read, mains first. */
-export function worstRunout({ mainJournals = [], rodJournals }: CrankshaftPart) {
+export function worstRunout({ mainJournals = [], rodJournals = [] }: CrankshaftPart) {
   const read = [...mainJournals, ...rodJournals].flatMap(({ name: place, runout }) =>
     runout === undefined ? [] : [{ place, runout }],
   );
@@ -17,7 +17,7 @@ export function worstRunout({ mainJournals = [], rodJournals }: CrankshaftPart) 
 
 /** The journals that tell of a bent crankshaft, or may, by the owner's limits of the runout or the rule of thumb; the worst first. */
 export function runoutsOutside(
-  { mainJournals = [], rodJournals }: CrankshaftPart,
+  { mainJournals = [], rodJournals = [] }: CrankshaftPart,
   engine: EngineKind,
   accuracy: Accuracy,
 ) {

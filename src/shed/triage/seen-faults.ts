@@ -1,7 +1,7 @@
 import { type Consequence, consequenceOf, type Fault, seizedBearing } from '../faults.js';
 import { isFound, type Testable } from '../history.js';
+import type { Part } from '../part.js';
 import type { Section } from '../sections.js';
-import type { Part } from '../shed.js';
 import type { Work } from '../works.js';
 import type { Job, TriageReason } from './triage-types.js';
 

@@ -1,7 +1,8 @@
 import { type EngineKind, HITS_THE_BLOCK } from '../../reading/index.js';
 import { isClear, type Testable } from '../history.js';
+import type { Part } from '../part.js';
 import type { Section } from '../sections.js';
-import type { Part, ValveSetPart } from '../shed.js';
+import type { ValveSetPart } from '../shed.js';
 import { isTest, type Work } from '../works.js';
 import type { NeededTest } from './needed-test.js';
 import type { Job } from './triage-types.js';

@@ -27,7 +27,7 @@ export interface Triage {
  * - `use as it is`: no fault is listed, and no reading is outside its limits.
  * - `machine`: grind or bore its running surfaces first.
  * - `use after`: repair it first, and machine it if it has such jobs.
- * - `undecided`: a part with a reading that cannot be right, until that is read again; one past a limit by less than it
+ * - `undecided`: a part that was not measured, or not enough; one with a reading that cannot be right, until that is read again; one past a limit by less than it
  *   is measured to; a bent crankshaft, until it is straight and measured; a rod, until it is known which bearing seized.
  * - `not as it is`: kept aside, as no shop on the list can put it right.
  * - `spare`: usable, but nothing in the shed fits it.
@@ -95,6 +95,39 @@ export type AgainReason =
       readonly step?: Length;
     };
 
+/** What of a part is to be measured, or else found out. */
+export type MeasuredWhat =
+  | 'rod journals'
+  | 'main journals'
+  | 'bores'
+  | 'main housings'
+  | 'big ends'
+  | 'pistons'
+  | 'oversize'
+  | 'undersize'
+  | 'bearings it is for'
+  | 'walls'
+  | 'thickness';
+
+/** Something that was not measured, so that nothing is decided on the part. */
+export interface NotMeasured {
+  /** Nothing, or not enough, was measured. */
+  readonly kind: 'not measured';
+  /** What. */
+  readonly what: MeasuredWhat;
+  /** Which journals, bores, housings or pistons; empty for the whole part. */
+  readonly places: readonly string[];
+  /** Those of which something was read. */
+  readonly begun: readonly {
+    /** Which one. */
+    readonly place: string;
+    /** The smallest and the largest reading so far [m]. */
+    readonly read: Span<Length>;
+    /** What is still to be read. */
+    readonly lacks: string;
+  }[];
+}
+
 /** One reason for a disposition, by its `kind`. */
 export type TriageReason =
   | {
@@ -124,6 +157,8 @@ export type TriageReason =
       readonly journals: 'rods' | 'mains';
       /** The smallest step that serves them all, with its own reasons. */
       readonly plan: GrindPlan;
+      /** Whether that is only of those journals that were measured to the end. */
+      readonly soFar?: true;
       /** Whether that holds only if a bent crankshaft comes back true. */
       readonly ifTrue?: true;
       /** The runout that a shop promises once the crankshaft is straight, which the plan counts with [m]. */
@@ -182,6 +217,8 @@ export type TriageReason =
   | {
       /** The steps its bores can be bored to. */
       readonly kind: 'bores';
+      /** Whether that is only of those bores that were measured to the end. */
+      readonly soFar?: true;
       /** The smallest step that serves them all, with its own reasons. */
       readonly plan: BorePlan;
     }
@@ -194,6 +231,7 @@ export type TriageReason =
       readonly finding?: Finding<'length'>;
     }
   | AgainReason
+  | NotMeasured
   | {
       /** The face of a head is not flat enough. */
       readonly kind: 'face';

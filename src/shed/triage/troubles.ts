@@ -1,6 +1,7 @@
 import type { Happening } from '../../reading/index.js';
+import type { Part } from '../part.js';
 import { SECTIONS } from '../sections.js';
-import type { CrankshaftPart, Part, Shed } from '../shed.js';
+import type { CrankshaftPart, Shed } from '../shed.js';
 
 /** Something that happened to a part of the shed. */
 export interface Trouble {

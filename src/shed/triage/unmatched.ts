@@ -1,11 +1,10 @@
 import { clearanceLeft, shellWall } from '../../bearings/internal.js';
-import type { Span } from '../../judging/index.js';
 import { guardSpan, spanOf } from '../../judging/internal.js';
-import type { Length } from '../../quantities/index.js';
 import {
   accuracyOf,
   at20C,
   gapOf,
+  type Known,
   marginOf,
   oilLimits,
   own,
@@ -13,8 +12,10 @@ import {
   ringsFit,
   sameStep,
 } from '../../reading/index.js';
+import type { Part } from '../part.js';
+import { pistonsOf } from '../places-of.js';
 import type { Section } from '../sections.js';
-import type { Part, Parts, Shed } from '../shed.js';
+import type { Parts, Shed } from '../shed.js';
 import { ofPart } from './of-part.js';
 import { readyBlock } from './ready-block.js';
 import { readyCrankshaft } from './ready-crankshaft.js';
@@ -41,21 +42,30 @@ export function unmatchedIn(shed: Shed): Unmatched {
   const shafts = ready(all('crankshafts'), (part) => best(readyCrankshaft(part, shed)));
   const bigEnds = ready(all('rods'), (part) => best(readyRods(part, shed))?.housings).flat();
   for (const part of all('shells')) {
-    ofPart(shed, part, () => guardSpan('part.wall', part.wall, shellWall));
+    if (part.wall === undefined) continue;
+    const { wall } = part;
+    ofPart(shed, part, () => guardSpan('part.wall', wall, shellWall));
   }
 
-  const fitsShaft = (shell: Parts['shells'][number], housings: readonly Span<Length>[]) => {
-    const journals = shell.fits === 'rods' ? engine.rodJournals : engine.mainJournals;
-    const ways = shafts.flatMap((shaft) => shaft[shell.fits]);
+  const fitsShaft = (
+    { fits, undersize, wall }: Parts['shells'][number],
+    housings: readonly Known[],
+  ): boolean => {
+    // What is not known of shells may be what fits.
+    if (fits === undefined || undersize === undefined || wall === undefined) return true;
+    const journals = fits === 'rods' ? engine.rodJournals : engine.mainJournals;
+    const ways = shafts.flatMap((shaft) => shaft[fits]);
     return ways.some(
       ({ step, sizes }) =>
-        sameStep(step, shell.undersize) &&
+        sameStep(step, undersize) &&
         sizes.some(
           (size) =>
+            size === undefined ||
             housings.length === 0 ||
             housings.some((housing) => {
-              const clearance = clearanceLeft(housing, spanOf(shell.wall), size);
-              return journals && marginOf(clearance, oilLimits(journals, size)) !== undefined;
+              if (housing === undefined) return true;
+              const clearance = clearanceLeft(housing, spanOf(wall), size);
+              return journals && marginOf(clearance, oilLimits(journals, size.max)) !== undefined;
             }),
         ),
     );
@@ -80,8 +90,9 @@ export function unmatchedIn(shed: Shed): Unmatched {
         return withMate(section, 'crankshafts', () => fitsShaft(shell, housings));
       }
       case 'rods': {
-        const housings = readyRods(part as Parts['rods'][number], shed).ready?.housings ?? [];
-        const shells = all('shells').filter(({ fits }) => fits === 'rods');
+        const housings: readonly Known[] =
+          readyRods(part as Parts['rods'][number], shed).ready?.housings ?? [];
+        const shells = all('shells').filter(({ fits }) => fits !== 'mains');
         const served = () =>
           housings.every((housing) => shells.some((shell) => fitsShaft(shell, [housing])));
         return shells.length === 0 || all('crankshafts').length === 0 || served()
@@ -89,14 +100,17 @@ export function unmatchedIn(shed: Shed): Unmatched {
           : 'shells';
       }
       case 'pistonSets': {
-        const { oversize, pistons } = part as Parts['pistonSets'][number];
-        const sizes = pistons.map(({ diameter }) => spanOf(at20C(diameter, 'pistons', accuracy)));
+        const set = part as Parts['pistonSets'][number];
+        const { oversize } = set;
+        const sizes = pistonsOf(set, engine).map(
+          ({ diameter }) => diameter && spanOf(at20C(diameter, 'pistons', accuracy)),
+        );
         const { limits } = own(engine.bores.pistonClearance);
         return withMate(section, 'blocks', () =>
           blocks.some(({ bores }) =>
             bores.some(
               (way) =>
-                sameStep(way.step, oversize) &&
+                (oversize === undefined || sameStep(way.step, oversize)) &&
                 pistonsInBores(way.sizes, sizes, limits, -Infinity) !== undefined,
             ),
           ),
@@ -106,7 +120,11 @@ export function unmatchedIn(shed: Shed): Unmatched {
         const { oversize, rings = [] } = part as Parts['ringSets'][number];
         return withMate(section, 'blocks', () =>
           blocks.some(({ bores }) =>
-            bores.some((way) => sameStep(way.step, oversize) && ringsFit(rings, way.sizes, engine)),
+            bores.some(
+              (way) =>
+                (oversize === undefined || sameStep(way.step, oversize)) &&
+                ringsFit(rings, way.sizes, engine),
+            ),
           ),
         );
       }

@@ -2,6 +2,7 @@ import type { TriagedPart } from './triage-types.js';
 
 /** What must be known before anything is decided on a part. */
 export type Until =
+  | 'it is measured'
   | 'the odd reading is taken again'
   | 'it is measured better'
   | 'it is straightened and measured'
@@ -21,6 +22,7 @@ export function undecidedUntil({
 }: Pick<TriagedPart, 'disposition' | 'section' | 'because'>): Until | undefined {
   if (disposition !== 'undecided') return undefined;
   if (because.some(({ kind }) => MISREAD.includes(kind))) return 'the odd reading is taken again';
+  if (because.some(({ kind }) => kind === 'not measured')) return 'it is measured';
   const isNear = because.some(
     (why) =>
       why.kind === 'measure again' ||

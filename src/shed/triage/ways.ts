@@ -8,8 +8,8 @@ import type { Job, TriageReason } from './triage-types.js';
 export interface Way {
   /** Their undersize or oversize [m]. */
   readonly step: Length;
-  /** The finished size of each place [m]. */
-  readonly sizes: readonly Span<Length>[];
+  /** The finished size of each place; undefined where it is not known [m]. */
+  readonly sizes: readonly (Span<Length> | undefined)[];
   /** The work it takes. */
   readonly jobs: readonly Job[];
 }

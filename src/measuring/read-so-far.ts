@@ -1,0 +1,49 @@
+import type { Span } from '../judging/index.js';
+import { guardSpan, stationAlong } from '../judging/internal.js';
+import type { Length } from '../quantities/index.js';
+import { largestOf, smallestOf } from '../quantities/internal.js';
+import { boreShape, isSwept } from './bore.js';
+import { type DiameterReading, guardReadings } from './readings.js';
+import { lackingFor, type Shape } from './shape.js';
+
+/** What was read of a journal or bore so far. */
+export interface ReadSoFar {
+  /** The smallest and the largest diameter; absent if none was read that counts [m]. */
+  readonly size?: Span<Length>;
+  /** What is still to be read to tell its shape; absent if nothing is. */
+  readonly lacks?: string;
+}
+
+/** What was read so far, be it nothing. Readings that cannot belong to one part are refused. */
+export function readSoFar(
+  readings: readonly DiameterReading[],
+  ringTravel?: Span<Length>,
+): ReadSoFar {
+  if (readings.length === 0) return { lacks: 'all its readings' };
+  const placed = guardReadings(readings);
+  const travel = ringTravel && guardSpan('options.ringTravel', ringTravel, stationAlong);
+  const worn = travel ? placed.filter((reading) => isSwept(reading, travel)) : placed;
+  if (worn.length === 0) return { lacks: 'a reading in the ring travel' };
+  const diameters = worn.map(({ diameter }) => diameter);
+  const lacks = lackingFor(worn)?.what;
+  return {
+    size: { min: smallestOf(diameters), max: largestOf(diameters) },
+    ...(lacks !== undefined && { lacks }),
+  };
+}
+
+/** Size and shape as plans take them. */
+export type SizeAndShape = Pick<Shape, 'smallest' | 'largest' | 'outOfRound' | 'taper'>;
+
+/** Size and shape as far as they were read: what was not read of the shape is taken as round and straight. */
+export function kindestShape(
+  readings: readonly DiameterReading[],
+  ringTravel?: Span<Length>,
+): SizeAndShape | undefined {
+  const { size, lacks } = readSoFar(readings, ringTravel);
+  if (lacks === undefined) return boreShape(readings, ringTravel ? { ringTravel } : {});
+  const [none, { min, max } = {}] = [0 as Length, size];
+  return min === undefined || max === undefined
+    ? undefined
+    : { smallest: min, largest: max, outOfRound: none, taper: none };
+}
