@@ -127,7 +127,7 @@ function apart(one: number, other: number): number {
 }
 
 /** What sound readings lack to tell a shape; undefined if nothing. */
-export function lackingFor(readings: readonly DiameterReading[]): Uncovered | undefined {
+export function stillToRead(readings: readonly DiameterReading[]): Uncovered | undefined {
   const { places } = atPlaces(readings);
   return uncovered(groupBy(places, 'station'), groupBy(places, 'angle'));
 }

@@ -25,7 +25,7 @@ export class FileError extends RebuildInputError {
   constructor(
     value: unknown,
     found: readonly FileProblem[],
-    file: 'sheet' | 'shed' = 'sheet',
+    file: 'sheet' | 'shed' | 'work' = 'sheet',
     given = value,
   ) {
     const isInch = isObject(given) && given['units'] === 'inch';
@@ -43,7 +43,7 @@ export class FileError extends RebuildInputError {
       parameter: file,
       value,
       shown: one ? '1 problem' : `${problems.length} problems`,
-      expected: `a ${file} without mistakes`,
+      expected: `a ${file === 'work' ? 'record of work' : file} without mistakes`,
       problem: 'found',
       hint: `Correct ${one ? 'it' : 'them'}:${lines}${more > 0 ? `\n  and ${more} more` : ''}`,
     });

@@ -32,7 +32,7 @@ export interface JsonText {
 }
 
 /** Reads JSON, with a byte order mark or without. */
-export function readJson(text: string, file: 'sheet' | 'shed'): JsonText {
+export function readJson(text: string, file: 'sheet' | 'shed' | 'work'): JsonText {
   const message = tooLong(text);
   if (message !== undefined) return { problems: [{ path: file, message }] };
   const plain = withoutMark(text);

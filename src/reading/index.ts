@@ -24,6 +24,7 @@ export {
   undescribed,
 } from './certainty.js';
 export { type Check, checkIfGiven, problemsFrom } from './check.js';
+export { editJson } from './edit-json.js';
 export type {
   BoreKind,
   EngineKind,
@@ -35,7 +36,7 @@ export type {
 export { chosen, count, fields, list, listOfDifferent, name, partial, word } from './fields.js';
 export { FileError } from './file-error.js';
 export type { FileProblem } from './file-problem.js';
-export { readJson } from './file-text.js';
+export { readJson, tooLong } from './file-text.js';
 export {
   canHold,
   chanceOutside,
@@ -71,7 +72,8 @@ export {
   ring,
   shellFields,
 } from './pieces.js';
-export { type Price, parsePrice } from './price.js';
+export { type Price, parsePrice, writePrice } from './price.js';
+export { NEW_FILE, printJson } from './print-json.js';
 export {
   oversize,
   quantity,
@@ -84,6 +86,7 @@ export {
 export { givenIn, readSections } from './read-sections.js';
 export { lineOf, type ReadingRow, readingRows } from './readings-csv.js';
 export { type Gaps, isLost } from './salvage.js';
+export { differenceIn, isSameData } from './same-data.js';
 export type { ShellPairs } from './shell-pairs.js';
 export {
   guardClearanceLimits,
@@ -94,5 +97,15 @@ export {
   guardRingGapLimits,
   guardWall,
 } from './sizes.js';
+export {
+  CYLINDERS,
+  MAINS,
+  numbered,
+  type StarterFile,
+  standardIn,
+  UNIT_OF,
+} from './starter.js';
 export { own, type StatedLimits, statedBasis } from './stated-limits.js';
 export { guardKind } from './which-file.js';
+export { writeData } from './write-data.js';
+export { writeQuantity } from './write-quantity.js';

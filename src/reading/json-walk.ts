@@ -70,13 +70,14 @@ export function walkJson(text: string): Walk {
   }
 }
 
-const BLANK = /[ \t\r\n]*/y;
+/** White space, from a place on. */
+export const BLANK = /[ \t\r\n]*/y;
 const MARK_WORD_OR_NUMBER =
   /[{}[\],:]|true|false|null|-?(?:0|[1-9]\d*)(?:\.\d+)?(?:[eE][+-]?\d+)?/y;
 const ESCAPE = /\\(?:["\\/bfnrt]|u[0-9a-fA-F]{4})/y;
 
 /** The token at a place in the text; empty if there is none. */
-function tokenAt(text: string, at: number): string {
+export function tokenAt(text: string, at: number): string {
   if (text[at] === '"') return text.slice(at, textEnd(text, at));
   MARK_WORD_OR_NUMBER.lastIndex = at;
   return MARK_WORD_OR_NUMBER.exec(text)?.[0] ?? '';

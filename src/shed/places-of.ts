@@ -35,12 +35,6 @@ export const mainJournalsOf = (
   engine: Engine,
 ): readonly JournalPlace[] => mainJournals ?? numbered('mainJournals', engine);
 
-/** Every journal of a crankshaft. */
-export const journalsOf = (part: CrankshaftPart, engine: Engine): readonly JournalPlace[] => [
-  ...rodJournalsOf(part, engine),
-  ...mainJournalsOf(part, engine),
-];
-
 /** The rods of a set, or the one rod. */
 export const rodsOf = ({ rods }: RodsPart, engine: Engine): readonly HousingPlace[] =>
   rods ?? numbered('rods', engine);

@@ -12,6 +12,7 @@ import {
   readSections,
   stepsIn,
 } from '../reading/index.js';
+import { asWritten } from './as-written.js';
 import { bearingChecks } from './checks/bearings.js';
 import { boreChecks, leastWallMissing } from './checks/bores.js';
 import { countProblems, currencyProblems } from './checks/counts.js';
@@ -64,7 +65,7 @@ export function readShed(input: unknown, readings?: string): Shed {
   const found = [...problems, ...contradictionsOf(joined.given, sound as SoundShed)];
   const all = [...repeated, ...found.flatMap(joined.placeOf), ...joined.problems];
   if (all.length > 0) throw new FileError(input, all, 'shed', given);
-  return sound as unknown as Shed;
+  return { ...(sound as unknown as Shed), asWritten: asWritten(input, readings) };
 }
 
 /** Finds contradictions, in the raw file and in the parts of it that could be read. */

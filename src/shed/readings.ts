@@ -108,14 +108,18 @@ class Join {
   #addReading(row: ReadingRow, { path, holder }: Feature): void {
     const { station, angle, reading } = row;
     if (reading === '') return;
+    const at = `${path}.readings`;
     if (holder['readings'] === undefined) holder['readings'] = [];
     const readings = holder['readings'];
-    if (Array.isArray(readings)) {
-      this.#rows.set(`${path}.readings[${readings.length}]`, row);
+    // Readings of before a regrind in one file and those of after it in the other are not one journal.
+    const isGiven = Array.isArray(readings)
+      ? readings.length > 0 && !this.#rows.has(`${at}[0]`)
+      : isObject(readings);
+    if (isGiven) {
+      this.#refuse(row, 'reading', `is also given in the shed file, at ${at}; keep one of the two`);
+    } else if (Array.isArray(readings)) {
+      this.#rows.set(`${at}[${readings.length}]`, row);
       readings.push({ station, angle, diameter: reading });
-    } else if (isObject(readings)) {
-      const what = `comes on top of the table in the shed file, at ${path}.readings; keep one of the two`;
-      this.#refuse(row, 'reading', what);
     }
   }
 

@@ -1,7 +1,7 @@
 import { readShed } from 'crankwright/shed';
 import { FileError, readSheet } from 'crankwright/sheet';
 import { describe, expect, it } from 'vitest';
-import { plainShed, shedProblems } from '../shed/sheds.js';
+import { dataOf, plainShed, shedProblems } from '../shed/sheds.js';
 import { exampleText } from '../sheet/sheets.js';
 
 function sheetProblems(input: unknown) {
@@ -21,7 +21,7 @@ describe('the text of a file', () => {
     const sheet = exampleText('inch');
     expect(readSheet(`\ufeff${sheet}`)).toEqual(readSheet(sheet));
     const shed = JSON.stringify(plainShed());
-    expect(readShed(`\ufeff${shed}`, `\ufeff${HEADER}`)).toEqual(readShed(shed));
+    expect(dataOf(readShed(`\ufeff${shed}`, `\ufeff${HEADER}`))).toEqual(dataOf(readShed(shed)));
     // Two of them are no mark.
     expect(sheetProblems(`\ufeff\ufeff${sheet}`)).toEqual([
       { path: 'sheet, line 1', message: expect.stringMatching(/^is not JSON/) },
