@@ -1,7 +1,7 @@
 import { type Given, rawItems } from '../reading/index.js';
 import { nameOf, type RawPart } from './checks/names.js';
 import { MEASURED, type Measurement, PLACES } from './checks/places.js';
-import { isNumbered, numbered } from './places-of.js';
+import { isNumbered, unlistedIn } from './places-of.js';
 
 /** Something to measure: a place on a part, or the part as a whole. */
 export interface Feature extends Measurement {
@@ -23,9 +23,9 @@ const MOST_NAMES = 30;
 
 /**
  * Everything to measure on a part, by the name a row of readings uses. Places that the part does not list have a number
- * for a name, as many as the raw engine has.
+ * for a name, as many as the raw engine has; without an engine they have none.
  */
-export function featuresOf({ section, path, part }: RawPart, engine: Given): Features {
+export function featuresOf({ section, path, part }: RawPart, engine: Given = {}): Features {
   const holder = part as Record<string, unknown>;
   const byName = new Map<string, Feature>(
     MEASURED[section].map((measured) => [measured.field, { ...measured, path, holder }]),
@@ -52,7 +52,7 @@ function unlisted(list: string, { cylinders, mains, rodsPerJournal = 1 }: Given)
   const counts = [cylinders, mains, rodsPerJournal].map(Number);
   if (!isNumbered(list) || counts.some((count) => !(count >= 0 && count <= MOST_PLACES))) return [];
   const [cylinderCount = 0, mainCount = 0, perJournal = 1] = counts;
-  return numbered(list, {
+  return unlistedIn(list, {
     cylinders: cylinderCount,
     mains: mainCount,
     rodsPerJournal: perJournal === 2 ? 2 : 1,

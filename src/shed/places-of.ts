@@ -1,4 +1,4 @@
-import type { EngineKind } from '../reading/index.js';
+import { type EngineKind, numbered } from '../reading/index.js';
 import type {
   BlockPart,
   BorePlace,
@@ -15,33 +15,33 @@ type Engine = Pick<EngineKind, 'cylinders' | 'mains' | 'rodsPerJournal'>;
 
 /** The bores of a block. */
 export const boresOf = ({ bores }: BlockPart, engine: Engine): readonly BorePlace[] =>
-  bores ?? numbered('bores', engine);
+  bores ?? unlistedIn('bores', engine);
 
 /** The main housings of a block. */
 export const mainHousingsOf = (
   { mainHousings }: BlockPart,
   engine: Engine,
-): readonly HousingPlace[] => mainHousings ?? numbered('mainHousings', engine);
+): readonly HousingPlace[] => mainHousings ?? unlistedIn('mainHousings', engine);
 
 /** The rod journals of a crankshaft. */
 export const rodJournalsOf = (
   { rodJournals }: CrankshaftPart,
   engine: Engine,
-): readonly JournalPlace[] => rodJournals ?? numbered('rodJournals', engine);
+): readonly JournalPlace[] => rodJournals ?? unlistedIn('rodJournals', engine);
 
 /** The main journals of a crankshaft. */
 export const mainJournalsOf = (
   { mainJournals }: CrankshaftPart,
   engine: Engine,
-): readonly JournalPlace[] => mainJournals ?? numbered('mainJournals', engine);
+): readonly JournalPlace[] => mainJournals ?? unlistedIn('mainJournals', engine);
 
 /** The rods of a set, or the one rod. */
 export const rodsOf = ({ rods }: RodsPart, engine: Engine): readonly HousingPlace[] =>
-  rods ?? numbered('rods', engine);
+  rods ?? unlistedIn('rods', engine);
 
 /** The pistons of a set. */
 export const pistonsOf = ({ pistons }: PistonSetPart, engine: Engine): readonly PistonPlace[] =>
-  pistons ?? numbered('pistons', engine);
+  pistons ?? unlistedIn('pistons', engine);
 
 /** What a place is called that is not listed, by the field it would be listed in. */
 const CALLED = {
@@ -58,7 +58,7 @@ export const isNumbered = (list: string): list is keyof typeof CALLED =>
   Object.hasOwn(CALLED, list);
 
 /** The places of a part that are not listed: as many as the engine has, by their numbers. */
-export function numbered(
+export function unlistedIn(
   list: keyof typeof CALLED,
   { cylinders, mains, rodsPerJournal = 1 }: Engine,
 ): readonly { readonly name: string }[] {
@@ -70,5 +70,5 @@ export function numbered(
     rods: cylinders,
     pistons: cylinders,
   };
-  return Array.from({ length: counts[list] }, (_, i) => ({ name: `${CALLED[list]} ${i + 1}` }));
+  return numbered(CALLED[list], counts[list]);
 }
