@@ -13,9 +13,11 @@ const TAKEN = {
   'measuring/odd-types.ts': ['OddReading'],
   'sheet/action-types.ts': ['Action'],
   'sheet/inspect.ts': ['Inspection'],
+  'planning/diff-plans.ts': ['PlanDifference'],
   'planning/plan-types.ts': ['Plan'],
   'sheet/sheet.ts': ['Sheet'],
   'shed/shed.ts': ['Shed'],
+  'shed/record/diff-types.ts': ['ShedDifference'],
   'shed/triage/triage-types.ts': ['Triage', 'TriagedPart'],
 };
 

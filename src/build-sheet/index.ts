@@ -3,4 +3,5 @@
  *
  * @packageDocumentation
  */
+export { buildBoxes, type CheckBox, type EngineBoxes, type SizeBox } from './build-boxes.js';
 export { type BuildSheetOptions, buildSheet } from './build-sheet.js';

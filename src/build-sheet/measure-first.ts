@@ -1,11 +1,10 @@
-import { wallsToSuit } from '../bearings/internal.js';
 import type { Wording } from '../judging/index.js';
 import { type Block, blank, type Entry, paragraph, type TaskStep, table } from '../pages/index.js';
 import type { Build, BuildBearing, BuildCylinder } from '../planning/index.js';
 import { spanNumber } from '../planning/internal.js';
 import { limitCells, NOT_JUDGED } from './limit-cells.js';
 import { isBored, isGround } from './machined.js';
-import { pistonLimits } from './size-limits.js';
+import { pistonLimits, wallLimits } from './size-limits.js';
 
 /** Pistons and shells that something is machined to fit, or that are bought: none may be left unmeasured. */
 export function measureFirstStep(build: Build, wording: Wording): readonly TaskStep[] {
@@ -80,16 +79,13 @@ function pistonRow(
   ];
 }
 
-function shellRow(
-  { journal, journalSize, housingBore, shells, wall, finding }: BuildBearing,
-  wording: Wording,
-): readonly Entry[] {
-  const walls = wallsToSuit(housingBore, journalSize, finding.limits);
+function shellRow(bearing: BuildBearing, wording: Wording): readonly Entry[] {
+  const { journal, shells, wall, finding } = bearing;
   return [
     shells,
     journal,
     spanNumber(wall, wording),
     blank,
-    ...limitCells({ ...finding, limits: walls }, wording),
+    ...limitCells({ ...finding, limits: wallLimits(bearing) }, wording),
   ];
 }

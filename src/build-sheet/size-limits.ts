@@ -1,3 +1,4 @@
+import { wallsToSuit } from '../bearings/internal.js';
 import type { Limits } from '../judging/index.js';
 import type { BuildBearing, BuildCylinder } from '../planning/index.js';
 import { type Length, minus, plus, times } from '../quantities/index.js';
@@ -56,3 +57,11 @@ export function pistonLimits(
     ...(clearance.min !== undefined && { max: minus(min, clearance.min) }),
   };
 }
+
+/** Walls of shells for a housing and a journal. */
+export const wallLimits = ({
+  housingBore,
+  journalSize,
+  finding,
+}: Pick<BuildBearing, 'housingBore' | 'journalSize' | 'finding'>): Limits<Length> =>
+  wallsToSuit(housingBore, journalSize, finding.limits);

@@ -7,11 +7,20 @@ import {
   statedUncertainty,
   temperaturesApart,
 } from '../measuring/internal.js';
+import type { Length } from '../quantities/index.js';
 import type { InstrumentOfBench } from './bench.js';
 import { chosen, fields, list, word } from './fields.js';
+import { marked } from './marks.js';
 import { plusMinus, quantity } from './quantity-fields.js';
+import { writeQuantity } from './write-quantity.js';
 
-const stated = plusMinus(statedUncertainty).transform((within): InstrumentOfBench => ({ within }));
+const stated = marked(
+  plusMinus(statedUncertainty).transform((within): InstrumentOfBench => ({ within })),
+  {
+    write: ({ within }: { readonly within?: Length }, units) =>
+      within === undefined ? undefined : `±${writeQuantity(within, 'length', units)}`,
+  },
+);
 const budget = fields({
   division: quantity('length', scaleDivision),
   error: plusMinus(instrumentError),

@@ -24,6 +24,7 @@ export {
   undescribed,
 } from './certainty.js';
 export { type Check, checkIfGiven, problemsFrom } from './check.js';
+export { editJson } from './edit-json.js';
 export type {
   BoreKind,
   EngineKind,
@@ -33,8 +34,9 @@ export type {
   NeededPart,
 } from './engine-kind.js';
 export { chosen, count, fields, list, listOfDifferent, name, partial, word } from './fields.js';
-export { FileError, type FileProblem } from './file-error.js';
-export { readJson } from './file-text.js';
+export { FileError } from './file-error.js';
+export type { FileProblem } from './file-problem.js';
+export { readJson, tooLong } from './file-text.js';
 export {
   canHold,
   chanceOutside,
@@ -47,6 +49,7 @@ export {
   sameStep,
   widthOf,
 } from './fits.js';
+export { type Given, isObject, rawItems } from './given.js';
 export { grindNames, grindRequest } from './grind-request.js';
 export { CRACK_TEST, HAPPENED, HAPPENINGS, type Happening, HITS_THE_BLOCK } from './happenings.js';
 export { anglesOf, type HowRead, howWellRead, type WasRead } from './how-read.js';
@@ -69,7 +72,8 @@ export {
   ring,
   shellFields,
 } from './pieces.js';
-export { type Price, parsePrice } from './price.js';
+export { type Price, parsePrice, writePrice } from './price.js';
+export { NEW_FILE, printJson } from './print-json.js';
 export {
   oversize,
   quantity,
@@ -79,9 +83,10 @@ export {
   stepsOf,
   textAs,
 } from './quantity-fields.js';
-export { type Given, givenIn, isObject, rawItems, readSections } from './read-sections.js';
+export { givenIn, readSections } from './read-sections.js';
 export { lineOf, type ReadingRow, readingRows } from './readings-csv.js';
 export { type Gaps, isLost } from './salvage.js';
+export { differenceIn, isSameData } from './same-data.js';
 export type { ShellPairs } from './shell-pairs.js';
 export {
   guardClearanceLimits,
@@ -101,3 +106,6 @@ export {
   UNIT_OF,
 } from './starter.js';
 export { own, type StatedLimits, statedBasis } from './stated-limits.js';
+export { guardKind } from './which-file.js';
+export { writeData } from './write-data.js';
+export { writeQuantity } from './write-quantity.js';

@@ -1,4 +1,5 @@
 import type { z } from 'zod';
+import type { UnitSystem } from '../quantities/index.js';
 
 /** Extra data on a schema, beyond what it accepts. */
 interface Mark {
@@ -8,6 +9,8 @@ interface Mark {
   readonly options?: readonly z.ZodType[];
   /** A field that a CSV of readings may give instead. */
   readonly inCsv?: true;
+  /** What the file holds for data that the schema gives: the inverse of reading. */
+  readonly write?: (data: never, units: UnitSystem) => unknown;
   /** Keywords for JSON Schema that cannot be derived. */
   readonly json?: () => z.core.JSONSchema.BaseSchema;
 }

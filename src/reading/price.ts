@@ -46,6 +46,13 @@ export function parsePrice(text: string): Price {
   return { amount: Number(amount), currency };
 }
 
+/** A price as text that `parsePrice` reads back. */
+export function writePrice({ amount, currency }: Price): string {
+  const hundredths = amount.toFixed(2);
+  const isWhole = Number.isInteger(amount) || Number(hundredths) !== amount;
+  return `${isWhole ? amount : hundredths} ${currency}`;
+}
+
 function refused(text: string, problem: string, hint: string): RebuildInputError {
   return new RebuildInputError({
     parameter: 'price',

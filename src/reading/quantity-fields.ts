@@ -8,12 +8,14 @@ import {
   parseLength,
   type Quantity,
   RebuildInputError,
+  type UnitSystem,
 } from '../quantities/index.js';
 import { largestOf, showValue, smallestOf } from '../quantities/internal.js';
 import { chosen, fields, list, name } from './fields.js';
 import { problemAt } from './file-error.js';
 import { marked } from './marks.js';
 import type { StatedLimits } from './stated-limits.js';
+import { writeQuantity, writeStep } from './write-quantity.js';
 
 type Guard<D extends Dimension> = (parameter: string, value: Quantity<D>) => Quantity<D>;
 
@@ -44,6 +46,7 @@ export function quantity<D extends Dimension>(dimension: D, guard: Guard<D>) {
     guard,
     `${words}: number and unit`,
     EXAMPLES[dimension] ?? [],
+    (value, units) => writeQuantity(value, dimension, units),
   );
 }
 
@@ -51,7 +54,10 @@ export function quantity<D extends Dimension>(dimension: D, guard: Guard<D>) {
 export function plusMinus(guard: Guard<'length'>) {
   const examples = ['0.0001 in', '0.002 mm'];
   const reader = (text: string) => parseLength(text.replace(/^\s*(?:±|\+\/-|\+-)/, ''));
-  return measured(reader, guard, 'length: number and unit, with or without ± before it', examples);
+  const words = 'length: number and unit, with or without ± before it';
+  return measured(reader, guard, words, examples, (value, units) =>
+    writeQuantity(value, 'length', units),
+  );
 }
 
 /** An undersize: `"standard"`, `"20 under"`, `"0.50 mm under"`. */
@@ -77,7 +83,8 @@ function step(way: 'under' | 'over', guard: Guard<'length'>) {
     });
   };
   const examples = ['standard', `20 ${way}`, `0.50 mm ${way}`];
-  return measured(reader, guard, `${way}size: standard, thou, or number and unit`, examples);
+  const words = `${way}size: standard, thou, or number and unit`;
+  return measured(reader, guard, words, examples, (value, units) => writeStep(value, way, units));
 }
 
 /** Text that a reader turns into a quantity; a refusal by the reader or the guard becomes a problem of the file. */
@@ -86,9 +93,13 @@ function measured<D extends Dimension>(
   guard: Guard<D>,
   description: string,
   written: readonly string[],
+  write: (value: Quantity<D>, units: UnitSystem) => string,
 ) {
   const read = (text: string) => guarded(text, reader(text), guard);
   return marked(textAs('number and unit in quotes, e.g. "2.1248 in"', read), {
+    // Where there is a choice of forms, the data may be of another one.
+    write: (value: Quantity<D>, units) =>
+      typeof value === 'number' ? write(value, units) : undefined,
     json: () => ({
       description,
       examples: written.filter((text) => accepts(read, text)).slice(0, 3),
@@ -142,11 +153,11 @@ export function span(guard: Guard<'length'>) {
 }
 
 /** The most readings of one place. */
-const MOST_READINGS = 1000;
+export const MOST_OF_A_PLACE = 1000;
 
 /** A list of readings. */
 export function readingsOf<T extends z.ZodType>(item: T) {
-  return short(list(item), MOST_READINGS);
+  return short(list(item), MOST_OF_A_PLACE);
 }
 
 /** The most undersizes or oversizes of an engine. */

@@ -27,6 +27,7 @@ export {
   type StatedLimits,
   type WarmthOfBench,
 } from '../reading/index.js';
+export type { AsWritten } from './as-written.js';
 export type { Consequence, Fault } from './faults.js';
 export type { PartTest, Testable } from './history.js';
 export { shedSchema } from './json-schema.js';
@@ -34,6 +35,10 @@ export { type NewShed, newShed } from './new-shed.js';
 export type { Condition, Core, HistoryEntry, Noted, Owned, Part } from './part.js';
 export { readShed } from './read-shed.js';
 export { readingsToFill } from './readings-to-fill.js';
+export { afterMachining } from './record/after-machining.js';
+export { describeShedDifference } from './record/describe-shed-difference.js';
+export { diffSheds } from './record/diff-sheds.js';
+export type { MachinedPlace, PartDifference, ShedDifference } from './record/diff-types.js';
 export type { Section } from './sections.js';
 export type {
   BlockPart,
@@ -74,3 +79,4 @@ export type {
 export type { Trouble } from './triage/troubles.js';
 export type { Until } from './triage/until.js';
 export type { Work } from './works.js';
+export { writeShed } from './write-shed.js';

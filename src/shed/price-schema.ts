@@ -1,4 +1,4 @@
-import { marked, parsePrice, textAs } from '../reading/index.js';
+import { marked, parsePrice, textAs, writePrice } from '../reading/index.js';
 
 /** A price of a shed file. */
 export const price = marked(textAs('amount and currency in quotes, e.g. "14.50 EUR"', parsePrice), {
@@ -6,4 +6,5 @@ export const price = marked(textAs('amount and currency in quotes, e.g. "14.50 E
     description: 'price: an amount and the three letters of its currency',
     examples: ['14.50 EUR', 'EUR 14.50'],
   }),
+  write: writePrice,
 });

@@ -7,6 +7,7 @@ import {
   isObject,
   list,
   listOfDifferent,
+  marked,
   name,
   quantity,
   textAs,
@@ -16,7 +17,10 @@ import type { Condition, HistoryEntry } from './part.js';
 
 /** One entry, or a list of them. */
 function oneOrMore<T extends z.ZodType<string>>(item: T) {
-  const one = item.transform((each): readonly string[] => [each]);
+  const one = marked(
+    item.transform((each): readonly string[] => [each]),
+    { write: ([each]: readonly string[]) => each },
+  );
   const several: z.ZodType<readonly string[]> = listOfDifferent(item, 1);
   return chosen<readonly string[]>([one, several], (value) =>
     Array.isArray(value) ? several : one,
@@ -40,22 +44,28 @@ export const remarks = oneOrMore(remark);
 const DATE = /^\d{4}(?:-(?:0[1-9]|1[0-2])(?:-(?:0[1-9]|[12]\d|3[01]))?)?$/;
 
 /** A date as an owner knows it: a year, a year and month, or a day. */
-const date = textAs('a date in quotes, e.g. "2024-03"', (text) => {
-  const written = text.trim();
-  const day = DATE.test(written) ? new Date(`${written}T00:00:00Z`.slice(0, -10)) : undefined;
-  const isReal =
-    day !== undefined && (written.length < 10 || day.toISOString().startsWith(written));
-  if (isReal) return written;
-  throw new RebuildInputError({
-    parameter: 'text',
-    value: text,
-    expected: 'a year, a year and month, or a day',
-    hint: 'Write it as "2024", "2024-03" or "2024-03-17".',
-  });
-});
+const date = marked(
+  textAs('a date in quotes, e.g. "2024-03"', (text) => {
+    const written = text.trim();
+    const day = DATE.test(written) ? new Date(written) : undefined;
+    const isReal =
+      day !== undefined && (written.length < 10 || day.toISOString().startsWith(written));
+    if (isReal) return written;
+    throw new RebuildInputError({
+      parameter: 'text',
+      value: text,
+      expected: 'a year, a year and month, or a day',
+      hint: 'Write it as "2024", "2024-03" or "2024-03-17".',
+    });
+  }),
+  { write: (written: string) => written },
+);
 
 const STATES = ['ran', 'turns', 'seized', 'not seen'] as const;
-const state = word(...STATES).transform((is): Condition => ({ is }));
+const state = marked(
+  word(...STATES).transform((is): Condition => ({ is })),
+  { write: ({ is }: Condition) => is },
+);
 const stateOn: z.ZodType<Condition> = fields({ is: word(...STATES), on: date.exactOptional() });
 const condition = chosen<Condition>([state, stateOn], (value) =>
   isObject(value) ? stateOn : state,

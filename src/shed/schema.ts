@@ -64,7 +64,12 @@ const testFor = (...what: readonly PartTest['for'][]) => {
     by: name.exactOptional(),
     found: word('none', 'some'),
   });
-  const one = test.transform((each): readonly PartTest[] => [each]);
+  const one = marked(
+    test.transform((each): readonly PartTest[] => [each]),
+    {
+      write: ([each]: readonly PartTest[]) => each,
+    },
+  );
   const several: z.ZodType<readonly PartTest[]> = list(test);
   const tested = chosen<readonly PartTest[]>([one, several], (value) =>
     Array.isArray(value) ? several : one,
@@ -182,4 +187,6 @@ export const shedSections = {
   }).optional(),
   toMake: toMakeSchema.optional(),
   hardToGet: weights.optional(),
-} satisfies { readonly [K in keyof Required<Shed>]: z.ZodType<Shed[K]> };
+} satisfies {
+  readonly [K in Exclude<keyof Required<Shed>, 'asWritten'>]: z.ZodType<Shed[K]>;
+};

@@ -2,6 +2,7 @@ import type { SizeOrSpan, Span } from '../judging/index.js';
 import type { DiameterReading } from '../measuring/index.js';
 import type { Length, UnitSystem } from '../quantities/index.js';
 import type { Bench, EngineKind, Price, ShellPairs } from '../reading/index.js';
+import type { AsWritten } from './as-written.js';
 import type { Fault } from './faults.js';
 import type { Testable } from './history.js';
 import type { Core, Part } from './part.js';
@@ -33,8 +34,10 @@ export interface Shed extends Partial<Parts>, Bench {
   readonly toBuy?: Offers;
   /** Parts that can be made to suit. */
   readonly toMake?: ToMake;
-  /** How hard the parts of a section, or other parts of a kind, are to get: weights against each other [-]. */
+  /** How hard the parts of a section, or other parts of a kind, are to get: weights against each other. */
   readonly hardToGet?: Readonly<Record<string, number>>;
+  /** The file it was read from: `writeShed` gives it back. Absent in a shed that was made in code. */
+  readonly asWritten?: AsWritten;
 }
 
 /** The parts of a shed, section by section. */

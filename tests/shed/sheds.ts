@@ -1,4 +1,4 @@
-import { FileError, type FileProblem, readShed } from 'crankwright/shed';
+import { FileError, type FileProblem, readShed, type Shed } from 'crankwright/shed';
 import { changed, type Json } from '../sheet/sheets.js';
 
 /** Readings at two stations and two angles: the second angle is smaller by the out-of-round. */
@@ -210,3 +210,6 @@ export function shedProblems(input: unknown, readings?: string): readonly FilePr
   }
   return [];
 }
+
+/** What is in a shed, however its file was written. */
+export const dataOf = ({ asWritten, ...data }: Shed): Shed => data;
