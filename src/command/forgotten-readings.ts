@@ -8,32 +8,38 @@ const MEASURED = ['blocks', 'crankshafts', 'rods'];
 /** The fields that hold what was measured of them. */
 const READINGS = ['readings', 'housingBore'];
 
+/** The least share of parts that must hold readings: one or two of many may stand in the file though a CSV has the rest. */
+const LEAST_SHARE = 0.2;
+
 /**
- * Refuses a shed without any readings where a CSV of the obvious name lies beside it; where none does, says in one line
- * that there are none.
+ * Refuses a shed of which next to nothing is measured where a CSV of the obvious name lies beside it; where none does,
+ * says so in one line.
  */
 export async function refuseForgotten(
   { file, readings }: Source,
   shed: unknown,
   io: Pick<Io, 'readFile' | 'complain'>,
 ): Promise<void> {
-  if (readings !== undefined || !lacksAll(shed)) return;
+  if (readings !== undefined || !lacksMost(shed)) return;
   for (const csv of file === undefined || file === '-' ? [] : besides(file)) {
     if (await isThere(csv, io)) {
-      throw new WrongCommand(`${file} has no readings, but ${csv} is there: add --readings ${csv}`);
+      throw new WrongCommand(
+        `${file} has next to no readings, but ${csv} is there: add --readings ${csv}`,
+      );
     }
   }
   io.complain(
-    `crankwright: ${file ?? 'the shed'} has no readings of any block, crankshaft or rod; if they are in a CSV, add --readings FILE\n`,
+    `crankwright: ${file ?? 'the shed'} has next to no readings of its blocks, crankshafts and rods; if they are in a CSV, add --readings FILE\n`,
   );
 }
 
-/** Whether there are parts to measure, and nothing was measured of any. */
-function lacksAll(shed: unknown): boolean {
-  const parts = MEASURED.map((section) => fieldOf(shed, section)).filter(
-    (list) => Array.isArray(list) && list.length > 0,
-  );
-  return parts.length > 0 && !parts.some(holdsReadings);
+/** Whether there are parts to measure, and next to none of them was. */
+function lacksMost(shed: unknown): boolean {
+  const parts = MEASURED.flatMap((section): readonly unknown[] => {
+    const list = fieldOf(shed, section);
+    return Array.isArray(list) ? list : [];
+  });
+  return parts.length > 0 && parts.filter(holdsReadings).length < LEAST_SHARE * parts.length;
 }
 
 /** Whether readings stand anywhere in it; no shed is nested as deep as a stack bears. */

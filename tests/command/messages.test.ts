@@ -27,7 +27,7 @@ describe('forgotten readings', () => {
         expect(said).toEqual({
           code: 2,
           out: '',
-          err: `crankwright: shed.json has no readings, but ${name} is there: add --readings ${name}\nTry crankwright --help.\n`,
+          err: `crankwright: shed.json has next to no readings, but ${name} is there: add --readings ${name}\nTry crankwright --help.\n`,
         });
       }
       const within = await captured(
@@ -41,7 +41,7 @@ describe('forgotten readings', () => {
   it('are a remark where no such file is there, as nothing need have been measured yet', async () => {
     const said = await captured(['report', 'shed.json'], folder({ 'shed.json': shed }));
     expect(said.err.split('\n')[0]).toBe(
-      'crankwright: shed.json has no readings of any block, crankshaft or rod; if they are in a CSV, add --readings FILE',
+      'crankwright: shed.json has next to no readings of its blocks, crankshafts and rods; if they are in a CSV, add --readings FILE',
     );
   });
 
