@@ -28,3 +28,4 @@ export type {
   ShopOrder,
   Unproven,
 } from './plan-types.js';
+export type { Preference } from './preferences.js';

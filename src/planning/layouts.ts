@@ -14,17 +14,18 @@ export const buildTestLayout = { fields: { section: { oneOf: ['blocks', 'cranksh
 export const buildLayout = { fields: { name: 'string', 'interchange?': 'string', parts: { list: buildPartLayout }, bearings: { list: buildBearingLayout }, cylinders: { list: buildCylinderLayout }, 'endPlay?': { fields: { washers: { list: 'string' }, play: 'number', finding: findingLengthLayout } }, 'guides?': { fields: { clearance: spanLayout, 'finding?': findingLengthLayout } }, jobs: { list: buildJobLayout }, tests: { list: buildTestLayout }, cost: costLayout } } satisfies Layout;
 export const nearClearanceLayout = { fields: { engine: 'string', of: { oneOf: ['cylinder', 'end play', 'guides', 'mains', 'rods'] }, 'place?': 'string', finding: findingLengthLayout, holds: 'number', atStake: costLayout, measure: { list: 'string' }, 'instead?': 'string' } } satisfies Layout;
 export const measureAgainLayout = { fields: { section: { oneOf: ['blocks', 'crankshafts', 'heads', 'otherParts', 'pistonSets', 'ringSets', 'rods', 'shells', 'thrustWashers', 'valveSets'] }, name: 'string', because: { list: againReasonLayout } } } satisfies Layout;
-export const planStageLayout = { oneOf: ['least cost', 'most engines', 'next engine', 'widest margin'] } satisfies Layout;
+export const planStageLayout = { oneOf: ['equal plans', 'least cost', 'most engines', 'next engine', 'widest margin'] } satisfies Layout;
 export const unprovenLayout = { fields: { kind: { oneOf: ['solver failure', 'time limit'] }, stage: planStageLayout, found: 'number', bound: 'number' } } satisfies Layout;
 export const proofLayout = { by: 'kind', variants: [
   { fields: { kind: { oneOf: ['optimal'] } } },
   unprovenLayout,
 ] } satisfies Layout;
+export const preferenceLayout = { oneOf: ['belongs together', 'cost', 'engines that ran', 'engines', 'least work', 'next tightest margins', 'not home-made', 'one make of shell', 'order of the file', 'origin', 'tightest margin'] } satisfies Layout;
 export const shopOrderLayout = { fields: { shop: 'string', jobs: { list: buildJobLayout }, cost: costLayout } } satisfies Layout;
 export const purchaseLayout = { fields: { section: { oneOf: ['blocks', 'crankshafts', 'heads', 'otherParts', 'pistonSets', 'ringSets', 'rods', 'shells', 'thrustWashers', 'valveSets'] }, name: 'string', count: 'number', cost: costLayout } } satisfies Layout;
 export const leftOverLayout = { fields: { section: { oneOf: ['blocks', 'crankshafts', 'heads', 'otherParts', 'pistonSets', 'ringSets', 'rods', 'shells', 'thrustWashers', 'valveSets'] }, name: 'string', count: 'number', 'faults?': { list: faultLayout }, 'untested?': { oneOf: [true] }, why: { oneOf: ['not as it is', 'reserved', 'scrap', 'spare', 'undecided'] }, 'until?': untilLayout } } satisfies Layout;
 export const lackingPartLayout = { fields: { section: { oneOf: ['blocks', 'crankshafts', 'heads', 'otherParts', 'pistonSets', 'ringSets', 'rods', 'shells', 'thrustWashers', 'valveSets'] }, 'fits?': { oneOf: ['mains', 'rods'] }, 'step?': 'number', count: 'number' } } satisfies Layout;
-export const nextEngineLayout = { fields: { lacks: { list: lackingPartLayout } } } satisfies Layout;
+export const nextEngineLayout = { fields: { lacks: { list: lackingPartLayout }, alternatives: { list: { list: lackingPartLayout } }, 'mayBeMore?': { oneOf: [true] } } } satisfies Layout;
 export const whyNotBuiltLayout = { by: 'kind', variants: [
   { fields: { kind: { oneOf: ['triage'] }, disposition: { oneOf: ['not as it is', 'scrap', 'spare', 'undecided'] }, 'until?': untilLayout, 'faults?': { list: faultLayout } } },
   { fields: { kind: { oneOf: ['lacks'] }, lacks: { list: lackingPartLayout }, beside: { list: 'string' } } },
@@ -34,4 +35,4 @@ export const whyNotBuiltLayout = { by: 'kind', variants: [
   { fields: { kind: { oneOf: ['not known'] } } },
 ] } satisfies Layout;
 export const cannotBuildLayout = { fields: { name: 'string', because: whyNotBuiltLayout } } satisfies Layout;
-export const planLayout = { fields: { shed: 'string', engine: engineKindLayout, units: { oneOf: ['inch', 'metric'] }, builds: { list: buildLayout }, cost: costLayout, 'smallestMargin?': 'number', 'holdsWith?': 'number', 'allHold?': 'number', near: { list: nearClearanceLayout }, measureAgain: { list: measureAgainLayout }, howRead: howReadLayout, notDescribed: { list: instrumentNameLayout }, proof: proofLayout, orders: { list: shopOrderLayout }, shopping: { list: purchaseLayout }, leftOver: { list: leftOverLayout }, 'nextEngine?': nextEngineLayout, cannotBuild: { list: cannotBuildLayout } } } satisfies Layout;
+export const planLayout = { fields: { shed: 'string', engine: engineKindLayout, units: { oneOf: ['inch', 'metric'] }, builds: { list: buildLayout }, cost: costLayout, 'smallestMargin?': 'number', 'holdsWith?': 'number', 'allHold?': 'number', near: { list: nearClearanceLayout }, measureAgain: { list: measureAgainLayout }, howRead: howReadLayout, notDescribed: { list: instrumentNameLayout }, proof: proofLayout, compared: { list: preferenceLayout }, orders: { list: shopOrderLayout }, shopping: { list: purchaseLayout }, leftOver: { list: leftOverLayout }, 'nextEngine?': nextEngineLayout, cannotBuild: { list: cannotBuildLayout } } } satisfies Layout;

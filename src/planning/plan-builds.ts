@@ -22,6 +22,7 @@ import { leftOverOf, ordersOf, shoppingOf, sumOfCosts } from './orders.js';
 import type { PlanOptions } from './plan-options.js';
 import { guardPlanOptions, type PlanRequest } from './plan-request.js';
 import type { Build, Plan, Proof, Unproven } from './plan-types.js';
+import type { Preference } from './preferences.js';
 import type { Solver } from './solver.js';
 import { stockOf } from './stock.js';
 import { whyNotBuilt } from './why-not-built.js';
@@ -29,8 +30,8 @@ import { whyNotBuilt } from './why-not-built.js';
 /**
  * Finds the best builds from a shed: the most complete engines; among those plans, the least cost of
  * machining and purchases; among those, the plan whose tightest clearance stays furthest inside its
- * limits. The plan is proven to be the best, or says how far the proof came before the time was up
- * or the solver failed.
+ * limits; and among those, the one that an owner wants, as `compared` tells. The plan is proven to be the best, or says
+ * how far the proof came before the time was up or the solver failed.
  *
  * The first call loads the solver. If that fails, it throws `SolverNotLoaded`, and the next call
  * tries again.
@@ -91,9 +92,9 @@ function planWith(shed: Shed, request: PlanRequest, solver: Solver): Plan {
     fits: new FitTable(engine, stock.shells, bandOf),
     ...limit,
   };
-  const { assemblies, least, proof } = bestBuilds({ brief, solver, atMost });
+  const { assemblies, proof, compared } = bestBuilds({ brief, solver, atMost });
   const currency = currencyOf(shed);
-  const judged = { accuracy, bandOf: brief.fits.bandOf, least };
+  const judged = { accuracy, fits: brief.fits };
   const builds = assemblies.map((assembly) => buildOf(assembly, shed, judged, currency));
   const margin = smallestMargin(builds, holdsWith);
   const taken = new Set(builds.flatMap((build) => build.parts.map(({ name }) => name)));
@@ -115,6 +116,7 @@ function planWith(shed: Shed, request: PlanRequest, solver: Solver): Plan {
     ...howItHolds(shed, builds, leftOver, accuracy),
     measureAgain: againIn(builds, parts),
     howRead: howShedWasRead(shed, taken),
+    compared: [...provenBefore(proof, builds.length), ...compared],
     proof: proven(proof, builds.length, margin, typeof next === 'string' ? next : undefined),
     orders: ordersOf(builds, currency),
     shopping: shoppingOf(shed, builds, currency),
@@ -126,6 +128,14 @@ function planWith(shed: Shed, request: PlanRequest, solver: Solver): Plan {
       ...(bandOf && { bandOf }),
     }),
   };
+}
+
+/** What a plan is compared by before equal plans, as far as it is proven. */
+function provenBefore(proof: Proof, engines: number): readonly Preference[] {
+  const all = ['engines', 'cost', 'tightest margin'] as const;
+  if (proof.kind === 'optimal') return engines === 0 ? all.slice(0, 1) : all;
+  const stages = ['most engines', 'least cost', 'widest margin', 'equal plans'] as const;
+  return all.slice(0, stages.indexOf(proof.stage as (typeof stages)[number]));
 }
 
 /** The proof of the final plan. */

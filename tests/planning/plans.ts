@@ -193,6 +193,7 @@ export const twoEngines: Plan = {
   measureAgain: [],
   howRead: { within: [], undescribed: [], notAt20C: [], ovalHidden: [] },
   notDescribed: ['boreGauge', 'wallGauge', 'micrometer', 'depthGauge'],
+  compared: ['engines', 'cost', 'tightest margin'],
   proof: { kind: 'optimal' },
   orders: [
     { shop: 'the borer', jobs: machined.jobs.slice(0, 1), cost: eur(70) },
@@ -212,6 +213,7 @@ export const twoEngines: Plan = {
       { section: 'pistonSets', step: inch(0.02), count: 1 },
       { section: 'shells', fits: 'rods', step: inch(0.03), count: 1 },
     ],
+    alternatives: [],
   },
   cannotBuild: [],
 };
@@ -227,6 +229,7 @@ export const noEngine: Plan = {
   measureAgain: [],
   howRead: { within: [], undescribed: [], notAt20C: [], ovalHidden: [] },
   notDescribed: [],
+  compared: ['engines'],
   proof: { kind: 'optimal' },
   orders: [],
   shopping: [],
@@ -236,6 +239,7 @@ export const noEngine: Plan = {
       { section: 'rods', count: 2 },
       { section: 'heads', count: 1 },
     ],
+    alternatives: [],
   },
   cannotBuild: [
     { name: 'block D', because: { kind: 'triage', disposition: 'scrap', faults: ['cracked'] } },
