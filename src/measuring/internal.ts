@@ -27,7 +27,7 @@ export {
   guardStepsAtHand,
 } from './machining-request.js';
 export { oddInBore } from './odd-in-bore.js';
-export { kindestShape, type ReadSoFar, readSoFar, type SizeAndShape } from './read-so-far.js';
+export { type KnownShape, kindestShape, type ReadSoFar, readSoFar } from './read-so-far.js';
 export { repeatsIn } from './repeats.js';
 export { journalShapeLimits, judgeShape, MOST_IN_DOUBT } from './shape-rule.js';
 export { sizeSteps, withStandard } from './size-steps.js';

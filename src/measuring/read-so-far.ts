@@ -4,7 +4,7 @@ import type { Length } from '../quantities/index.js';
 import { largestOf, smallestOf } from '../quantities/internal.js';
 import { boreShape, isSwept } from './bore.js';
 import { type DiameterReading, guardReadings } from './readings.js';
-import { lackingFor, type Shape } from './shape.js';
+import { type Shape, stillToRead } from './shape.js';
 
 /** What was read of a journal or bore so far. */
 export interface ReadSoFar {
@@ -23,23 +23,28 @@ export function readSoFar(
   const placed = guardReadings(readings);
   const travel = ringTravel && guardSpan('options.ringTravel', ringTravel, stationAlong);
   const worn = travel ? placed.filter((reading) => isSwept(reading, travel)) : placed;
-  if (worn.length === 0) return { lacks: 'a reading in the ring travel' };
+  if (worn.length === 0) {
+    // Where the whole bore was read, its stations and the ring travel are not from one datum: that is refused.
+    if (stillToRead(placed) === undefined)
+      boreShape(readings, { ringTravel: travel as Span<Length> });
+    return { lacks: 'a reading in the ring travel' };
+  }
   const diameters = worn.map(({ diameter }) => diameter);
-  const lacks = lackingFor(worn)?.what;
+  const lacks = stillToRead(worn)?.what;
   return {
     size: { min: smallestOf(diameters), max: largestOf(diameters) },
     ...(lacks !== undefined && { lacks }),
   };
 }
 
-/** Size and shape as plans take them. */
-export type SizeAndShape = Pick<Shape, 'smallest' | 'largest' | 'outOfRound' | 'taper'>;
+/** Size and shape as far as plans take them. */
+export type KnownShape = Pick<Shape, 'smallest' | 'largest' | 'outOfRound' | 'taper'>;
 
 /** Size and shape as far as they were read: what was not read of the shape is taken as round and straight. */
 export function kindestShape(
   readings: readonly DiameterReading[],
   ringTravel?: Span<Length>,
-): SizeAndShape | undefined {
+): KnownShape | undefined {
   const { size, lacks } = readSoFar(readings, ringTravel);
   if (lacks === undefined) return boreShape(readings, ringTravel ? { ringTravel } : {});
   const [none, { min, max } = {}] = [0 as Length, size];

@@ -102,20 +102,32 @@ function uncovered(stations: readonly Group[], lines: readonly Group[]): Uncover
   if (station) {
     return {
       what: `a second angle at station ${showLength(station.at)}`,
-      hint: 'Out-of-round needs two diameters there, best a quarter turn apart.',
+      hint: 'Out-of-round needs two diameters there, best a quarter turn apart; 0 and 180 deg are one diameter.',
     };
   }
   const line = lines.find(({ group }) => group.length < 2);
-  return (
-    line && {
-      what: `a second station at angle ${degrees(line.at)}`,
-      hint: 'Taper needs two diameters along that line, best near the two ends.',
-    }
-  );
+  if (line === undefined) return undefined;
+  const near = lines.find(({ at }) => at !== line.at && apart(at, line.at) <= MARK_OFF);
+  const off = near
+    ? ` It is ${degrees(apart(near.at, line.at))} from the line at ${degrees(near.at)}: if they are one line and the mark was off, write one angle for both.`
+    : '';
+  return {
+    what: `a second station at angle ${degrees(line.at)}`,
+    hint: `Taper needs two diameters along that line, best near the two ends.${off}`,
+  };
+}
+
+/** A mark that is off is off by no more than this. */
+const MARK_OFF = /* @__PURE__ */ degree(15);
+
+/** How far two lines are apart around the part, the shorter way. */
+function apart(one: number, other: number): number {
+  const between = Math.abs(one - other) % Math.PI;
+  return Math.min(between, Math.PI - between);
 }
 
 /** What sound readings lack to tell a shape; undefined if nothing. */
-export function lackingFor(readings: readonly DiameterReading[]): Uncovered | undefined {
+export function stillToRead(readings: readonly DiameterReading[]): Uncovered | undefined {
   const { places } = atPlaces(readings);
   return uncovered(groupBy(places, 'station'), groupBy(places, 'angle'));
 }

@@ -1,6 +1,7 @@
 import { guardLayout } from '../judging/internal.js';
 import type { Length } from '../quantities/index.js';
 import { smallestOf } from '../quantities/internal.js';
+import { guardKind } from '../reading/index.js';
 import type { Shed } from '../shed/index.js';
 import { accuracyOfShed, dispositionsOf, howShedWasRead, needsOf } from '../shed/internal.js';
 import { shedLayout } from '../shed/layouts.js';
@@ -60,6 +61,7 @@ import { stockOf } from './stock.js';
  * ```
  */
 export async function planBuilds(shed: Shed, options: PlanOptions = {}): Promise<Plan> {
+  guardKind('shed', shed);
   guardLayout('shed', shed, shedLayout, 'readShed');
   guardCounts(shed);
   const request = guardPlanOptions(shed, options);

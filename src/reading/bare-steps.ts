@@ -1,5 +1,5 @@
-import type { FileProblem } from './file-error.js';
-import { isObject } from './read-sections.js';
+import type { FileProblem } from './file-problem.js';
+import { isObject } from './given.js';
 
 /** An undersize or oversize from the raw file, and its path. */
 interface PlacedStep {

@@ -1,5 +1,6 @@
 import { RebuildInputError } from '../quantities/index.js';
-import { type FileProblem, problemAt } from './file-error.js';
+import { problemAt } from './file-error.js';
+import type { FileProblem } from './file-problem.js';
 
 /** A calculation to try on values of the file, and the path of those values. */
 export interface Check {

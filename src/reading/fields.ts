@@ -37,7 +37,7 @@ export function listOfDifferent<T extends z.ZodType<string>>(item: T, least = 0)
   );
 }
 
-/** A name, as marked on the bench. */
+/** A name, as marked on the bench. A name ends up in tables that a spreadsheet opens, and there it must stay text. */
 export const name = z
   .string({
     error: ({ input }) => (input === undefined ? 'is missing' : 'must be text, in quotes'),
@@ -45,7 +45,20 @@ export const name = z
   .trim()
   .min(1, 'must not be empty')
   .max(60, 'must have at most 60 characters')
-  .regex(/^\P{Cc}*$/u, 'must be on one line');
+  .regex(/^[^\n\r\u2028\u2029]*$/, 'must be on one line')
+  .regex(/^(?:\P{Cc}|[\n\r])*$/u, { error: ({ input }) => controlCharacter(String(input)) })
+  .regex(/^(?![=@]|[+-](?![\d.]))/, { error: ({ input }) => formula(String(input)) });
+
+function controlCharacter(text: string): string {
+  const at = text.search(/(?![\n\r])\p{Cc}/u);
+  const code = text.charCodeAt(at).toString(16).toUpperCase().padStart(4, '0');
+  return `has a character at place ${at + 1} that cannot be seen (U+${code}); remove it`;
+}
+
+function formula(text: string): string {
+  const numbers = /^[+-]/.test(text) ? ', unless a number follows' : '';
+  return `${showValue(text)} must not begin with ${text[0]}${numbers}: a spreadsheet would run it as a formula`;
+}
 
 /** One of the given words. */
 export function word<const W extends string>(...words: readonly W[]) {

@@ -1,13 +1,9 @@
 import { RebuildInputError } from '../quantities/index.js';
 import { complaintOf } from '../quantities/internal.js';
-
-/** One problem in an inspection sheet or a shed file. */
-export interface FileProblem {
-  /** Its place: `rods[1].journal.readings[3].diameter`. */
-  readonly path: string;
-  /** What is wrong, in one or two sentences. */
-  readonly message: string;
-}
+import type { FileProblem } from './file-problem.js';
+import { isObject } from './given.js';
+import { inInches } from './in-inches.js';
+import { problemLines } from './problem-lines.js';
 
 /** The most problems that the message lists; it only counts the others. */
 const MOST_LISTED = 50;
@@ -18,20 +14,30 @@ export class FileError extends RebuildInputError {
   readonly problems: readonly FileProblem[];
 
   /**
-   * Lists the problems, one per line, at most fifty.
+   * Lists the problems, one per line, at most fifty lines. Each line says whose the place is, and one line is enough for a
+   * mistake made again and again.
    *
    * @param value - the raw file
-   * @param problems - the problems, at least one
+   * @param found - the problems, at least one
    * @param file - which file it is
+   * @param given - the object in the file: for its names, and its units
    */
   constructor(
     value: unknown,
-    problems: readonly FileProblem[],
+    found: readonly FileProblem[],
     file: 'sheet' | 'shed' | 'work' = 'sheet',
+    given = value,
   ) {
-    const listed = problems.slice(0, MOST_LISTED);
-    const lines = listed.map(({ path, message }) => `\n  ${path}: ${message}`).join('');
-    const more = problems.length - listed.length;
+    const isInch = isObject(given) && given['units'] === 'inch';
+    const problems = isInch
+      ? found.map(({ path, message }) => ({ path, message: inInches(message) }))
+      : found;
+    const all = problemLines(problems, given);
+    const lines = all
+      .slice(0, MOST_LISTED)
+      .map((line) => `\n  ${line}`)
+      .join('');
+    const more = all.length - MOST_LISTED;
     const one = problems.length === 1;
     super({
       parameter: file,

@@ -1,9 +1,15 @@
 import { showValue } from '../quantities/internal.js';
-import type { FileProblem } from './file-error.js';
-import { type Break, type RepeatedKey, walkJson } from './json-walk.js';
+import type { FileProblem } from './file-problem.js';
+import {
+  type Break,
+  type RepeatedKey,
+  type TextPlace,
+  type WantedPlace,
+  walkJson,
+} from './json-walk.js';
 
-/** A shed of a thousand parts is shorter. */
-const MOST_CHARACTERS = 2_000_000;
+/** A shed of thousands of parts, with years of history, is shorter. */
+const MOST_CHARACTERS = 20_000_000;
 
 /** The text of a file without the byte order mark that some editors write. */
 export const withoutMark = (text: string): string => text.replace(/^\uFEFF/, '');
@@ -45,21 +51,36 @@ export function pathOf([first, ...others]: readonly PropertyKey[]): string {
   return `${typeof first === 'number' ? step(first) : String(first)}${others.map(step).join('')}`;
 }
 
-function twice({ path, lines: [first, again] }: RepeatedKey): FileProblem {
-  const where = first === again ? `both times on line ${first}` : `on lines ${first} and ${again}`;
+function twice({ path, places: [first, again] }: RepeatedKey): FileProblem {
+  const where =
+    first.line === again.line
+      ? `both times on line ${first.line}, at characters ${first.character} and ${again.character}`
+      : `at ${told(first)} and ${told(again)}`;
   return { path: pathOf(path), message: `is given twice, ${where}; keep one of the two` };
 }
 
-function describeBreak({ character, found, isToken, wanted }: Break): string {
+const told = ({ line, character }: TextPlace) => `line ${line}, character ${character}`;
+
+function describeBreak({ character, found, isToken, wanted, open }: Break): string {
   const place = `at character ${character}`;
-  if (found === '') return `the text ends, but ${wanted} should follow`;
+  const stillOpen = open ? `; the ${open.bracket} at ${told(open)} is still open` : '';
+  if (found === '') return `the text ends, but ${wanted} should follow${stillOpen}`;
   if (wanted === 'fewer brackets') return `the bracket ${place} is nested too deeply`;
   if (found.startsWith('"') && !isToken) {
     return /value|name/.test(wanted)
       ? `the text that begins ${place} has no closing quotation mark on its line, or an extra backslash`
       : `the quotation mark ${place} is not expected there; inside text write \\"`;
   }
-  const isComma = /^another/.test(wanted) && /^[}\]]/.test(found);
-  const comma = isComma ? '; remove the comma before it' : '';
-  return `${showValue(found)} ${place}, but ${wanted} should be there${comma}`;
+  return `${showValue(found)} ${place}, but ${wanted} should be there${adviceOn(found, wanted, stillOpen)}`;
+}
+
+/** What to do about the commonest slips. */
+function adviceOn(found: string, wanted: WantedPlace, stillOpen: string): string {
+  const closes = /^[}\]]/.test(found);
+  if (closes && /^another/.test(wanted)) return '; remove the comma before it';
+  // A bracket that closes, but not the last that was opened.
+  if (closes) return stillOpen;
+  if (/^(?:\/\/|\/\*|#)/.test(found)) return '; JSON has no comments: write it in a field "x-note"';
+  if (found.startsWith("'")) return '; JSON has double quotes only';
+  return '';
 }

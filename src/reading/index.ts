@@ -34,7 +34,8 @@ export type {
   NeededPart,
 } from './engine-kind.js';
 export { chosen, count, fields, list, listOfDifferent, name, partial, word } from './fields.js';
-export { FileError, type FileProblem } from './file-error.js';
+export { FileError } from './file-error.js';
+export type { FileProblem } from './file-problem.js';
 export { readJson, tooLong } from './file-text.js';
 export {
   canHold,
@@ -48,6 +49,7 @@ export {
   sameStep,
   widthOf,
 } from './fits.js';
+export { type Given, isObject, rawItems } from './given.js';
 export { grindNames, grindRequest } from './grind-request.js';
 export { CRACK_TEST, HAPPENED, HAPPENINGS, type Happening, HITS_THE_BLOCK } from './happenings.js';
 export { anglesOf, type HowRead, howWellRead, type WasRead } from './how-read.js';
@@ -81,7 +83,7 @@ export {
   stepsOf,
   textAs,
 } from './quantity-fields.js';
-export { type Given, givenIn, isObject, rawItems, readSections } from './read-sections.js';
+export { givenIn, readSections } from './read-sections.js';
 export { lineOf, type ReadingRow, readingRows } from './readings-csv.js';
 export { type Gaps, isLost } from './salvage.js';
 export { differenceIn, isSameData } from './same-data.js';
@@ -96,5 +98,6 @@ export {
   guardWall,
 } from './sizes.js';
 export { own, type StatedLimits, statedBasis } from './stated-limits.js';
+export { guardKind } from './which-file.js';
 export { writeData } from './write-data.js';
 export { writeQuantity } from './write-quantity.js';

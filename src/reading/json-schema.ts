@@ -17,8 +17,10 @@ export interface JsonSchema {
 
 /** The schema of a whole file. With a CSV, the fields that the CSV can give are not required. */
 export function jsonSchemaOf(title: string, file: z.ZodType, withCsv: boolean): JsonSchema {
-  const { $schema, ...schema } = schemaOf(file, withCsv);
-  return { $schema, title, ...schema } as JsonSchema;
+  const { $schema, properties, ...schema } = schemaOf(file, withCsv);
+  // The file may name its schema, for the editor.
+  const all = { $schema: { type: 'string' }, ...properties };
+  return { $schema, title, ...schema, properties: all } as JsonSchema;
 }
 
 type Schema = z.core.JSONSchema.BaseSchema;
@@ -34,6 +36,7 @@ function schemaOf(schema: z.ZodType, withCsv: boolean): Schema {
         const { shape } = zodSchema;
         jsonSchema.required = jsonSchema.required.filter((key) => !markOf(shape[key]).inCsv);
       }
+      if (zodSchema instanceof z.ZodObject) jsonSchema.patternProperties = { '^x-': {} };
       Object.assign(jsonSchema, json?.());
     },
   });

@@ -4,21 +4,27 @@ export type PathStep = string | number;
 /** A key given twice in one object. `JSON.parse` keeps the last and silently drops the others. */
 export interface RepeatedKey {
   readonly path: readonly PathStep[];
-  /** The lines of its first and of its repeated use. */
-  readonly lines: readonly [first: number, again: number];
+  /** The places of its first and of its repeated use. */
+  readonly places: readonly [first: TextPlace, again: TextPlace];
 }
 
-/** The place where a text stops being JSON. */
-export interface Break {
+/** A place in the text. */
+export interface TextPlace {
   readonly line: number;
   /** The character in that line, from 1. */
   readonly character: number;
+}
+
+/** The place where a text stops being JSON. */
+export interface Break extends TextPlace {
   /** The text there, to the end of the line; empty at the end of the text. */
   readonly found: string;
   /** Whether it begins with a token that is valid elsewhere in JSON. */
   readonly isToken: boolean;
   /** What should be there. */
   readonly wanted: WantedPlace;
+  /** The innermost bracket that is still open there, if one is. */
+  readonly open?: TextPlace & { readonly bracket: '{' | '[' };
 }
 
 /** What can come next in JSON. */
@@ -50,13 +56,15 @@ export function walkJson(text: string): Walk {
     const [blank = ''] = BLANK.exec(text) ?? [];
     walker.pass(blank, at);
     at += blank.length;
+    walker.at = at;
     const token = tokenAt(text, at);
     if (token === '' || !walker.take(token)) {
-      const { line, lineStart, wanted } = walker;
+      const { wanted, open } = walker;
       if (at === text.length && wanted === 'the end of the text') return { repeated };
       const [found = ''] = /^.*/.exec(text.slice(at, at + MOST_FOUND)) ?? [];
-      const character = at - lineStart + 1;
-      return { repeated, broken: { line, character, found, isToken: token !== '', wanted } };
+      const isToken = token !== '';
+      const broken = { ...walker.place, found, isToken, wanted, ...(open && { open }) };
+      return { repeated, broken };
     }
     at += token.length;
   }
@@ -98,24 +106,39 @@ const MOST_FOUND = 20;
 
 /** An open object or list, and the current place in it. */
 interface Open {
-  /** The line of every key of an object; absent for a list. */
-  readonly lines?: Map<string, number>;
+  /** Where it begins. */
+  readonly place: TextPlace;
+  /** Where every key of an object stands; absent for a list. */
+  readonly keys?: Map<string, TextPlace>;
   step: PathStep;
 }
 
 class Walker {
   readonly repeated: RepeatedKey[] = [];
   wanted: WantedPlace = 'a value';
-  line = 1;
+  /** Where the next token begins in the text. */
+  at = 0;
+  #line = 1;
   /** Where the line begins in the text. */
-  lineStart = 0;
+  #lineStart = 0;
   readonly #open: Open[] = [];
+
+  /** Where the next token begins. */
+  get place(): TextPlace {
+    return { line: this.#line, character: this.at - this.#lineStart + 1 };
+  }
+
+  /** The innermost open bracket. */
+  get open(): Break['open'] {
+    const open = this.#open.at(-1);
+    return open && { bracket: open.keys ? '{' : '[', ...open.place };
+  }
 
   /** Passes white space. */
   pass(blank: string, start: number): void {
     for (const { index, 0: end } of blank.matchAll(/\r\n?|\n/g)) {
-      this.line++;
-      this.lineStart = start + index + end.length;
+      this.#line++;
+      this.#lineStart = start + index + end.length;
     }
   }
 
@@ -124,9 +147,12 @@ class Walker {
     const [first = ''] = token;
     switch (first) {
       case '{':
-        return this.#enter({ lines: new Map(), step: '' }, 'a name in double quotes or }');
+        return this.#enter(
+          { place: this.place, keys: new Map(), step: '' },
+          'a name in double quotes or }',
+        );
       case '[':
-        return this.#enter({ step: 0 }, 'a value or ]');
+        return this.#enter({ place: this.place, step: 0 }, 'a value or ]');
       case '}':
         return this.#leave('a name in double quotes or }', 'a comma or }');
       case ']':
@@ -168,14 +194,14 @@ class Walker {
 
   #key(token: string): boolean {
     const open = this.#open.at(-1);
-    if (!/name/.test(this.wanted) || open?.lines === undefined) return false;
+    if (!/name/.test(this.wanted) || open?.keys === undefined) return false;
     // Undoes escapes: "fa\u0075lts" is "faults".
     const key = JSON.parse(token) as string;
     open.step = key;
-    const first = open.lines.get(key);
-    if (first === undefined) open.lines.set(key, this.line);
+    const first = open.keys.get(key);
+    if (first === undefined) open.keys.set(key, this.place);
     else
-      this.repeated.push({ path: this.#open.map(({ step }) => step), lines: [first, this.line] });
+      this.repeated.push({ path: this.#open.map(({ step }) => step), places: [first, this.place] });
     this.wanted = 'a colon';
     return true;
   }
@@ -188,7 +214,7 @@ class Walker {
   #closeValue(): boolean {
     const open = this.#open.at(-1);
     if (open === undefined) this.wanted = 'the end of the text';
-    else this.wanted = open.lines ? 'a comma or }' : 'a comma or ]';
+    else this.wanted = open.keys ? 'a comma or }' : 'a comma or ]';
     return true;
   }
 

@@ -1,9 +1,9 @@
-import type { SizeAndShape } from '../measuring/internal.js';
+import type { KnownShape } from '../measuring/internal.js';
 
 /** A journal or a bore as it was measured. */
 export interface MeasuredPart {
   readonly name: string;
-  readonly shape: SizeAndShape;
+  readonly shape: KnownShape;
   readonly faults?: readonly string[];
 }
 

@@ -14,10 +14,12 @@ import {
 import { boreShape, type DiameterReading, journalShape } from '../measuring/index.js';
 import { readSoFar } from '../measuring/internal.js';
 import { type Length, RebuildInputError } from '../quantities/index.js';
-import { count, fields, name, partial, word } from './fields.js';
+import { chosen, count, fields, name, partial, word } from './fields.js';
 import { problemAt } from './file-error.js';
+import { isObject } from './given.js';
 import { marked } from './marks.js';
 import {
+  MOST_OF_A_PLACE,
   quantity,
   readingsOf,
   sizeOrSpan,
@@ -26,17 +28,20 @@ import {
   stepsOf,
   undersize,
 } from './quantity-fields.js';
-import { isObject } from './read-sections.js';
+import { placeInTable, readingsTable } from './readings-table.js';
 
 const oneDiameter = quantity('length', diameter);
 
+const reading = {
+  station: quantity('length', stationAlong),
+  angle: quantity('angle', angleAround),
+  diameter: oneDiameter,
+};
+const readingsOneByOne = readingsOf(fields(reading));
+const tableOfReadings = readingsTable(reading, MOST_OF_A_PLACE);
 const readings = marked(
-  readingsOf(
-    fields({
-      station: quantity('length', stationAlong),
-      angle: quantity('angle', angleAround),
-      diameter: oneDiameter,
-    }),
+  chosen<readonly DiameterReading[]>([readingsOneByOne, tableOfReadings], (value) =>
+    isObject(value) ? tableOfReadings : readingsOneByOne,
   ),
   { inCsv: true },
 );
@@ -131,8 +136,10 @@ export function accepting<T>(calculate: (value: T) => unknown) {
 function pathOf(parameter: string, value: unknown): (string | number)[] {
   const [field = ''] = parameter.split(/[.[]/);
   if (!isObject(value) || !Object.hasOwn(value, field)) return [];
-  return parameter
+  const steps = parameter
     .split(/[.[\]]+/)
     .filter((step) => step !== '')
     .map((step) => (/^\d+$/.test(step) ? Number(step) : step));
+  const inTable = placeInTable(value[field], Number(steps[1]));
+  return inTable ? [field, ...inTable] : steps;
 }

@@ -153,11 +153,11 @@ export function span(guard: Guard<'length'>) {
 }
 
 /** The most readings of one place. */
-const MOST_READINGS = 1000;
+export const MOST_OF_A_PLACE = 1000;
 
 /** A list of readings. */
 export function readingsOf<T extends z.ZodType>(item: T) {
-  return short(list(item), MOST_READINGS);
+  return short(list(item), MOST_OF_A_PLACE);
 }
 
 /** The most undersizes or oversizes of an engine. */

@@ -1,24 +1,36 @@
 import type { z } from 'zod';
-import { FileError, type FileProblem } from './file-error.js';
+import { FileError } from './file-error.js';
+import type { FileProblem } from './file-problem.js';
 import { pathOf, readJson } from './file-text.js';
+import { type Given, isObject } from './given.js';
 import { unknownField } from './nearest.js';
+import { withoutOwnFields } from './own-fields.js';
 import { salvage } from './salvage.js';
+import { type FileKind, otherFile } from './which-file.js';
 
-/** A raw file: an object whose fields may be anything. */
-export type Given = Readonly<Record<string, unknown>>;
-
-/** The object in a file, from JSON text or already parsed, and its repeated keys. */
+/**
+ * The object in a file, from JSON text or already parsed, without what is not for us: `$schema`, for the editor, and the
+ * fields of the owner. Its problems are its repeated keys, and a `$schema` that is no text.
+ */
 export function givenIn(
   input: unknown,
-  file: 'sheet' | 'shed',
+  file: FileKind,
   fieldsOfIt: string,
-): { readonly given: Given; readonly repeated: readonly FileProblem[] } {
+): { readonly given: Given; readonly problems: readonly FileProblem[] } {
   const json = typeof input === 'string' ? readJson(input, file) : { value: input, problems: [] };
-  if (isObject(json.value)) return { given: json.value, repeated: json.problems };
+  if (isObject(json.value)) {
+    const other = otherFile(json.value, file);
+    if (other !== undefined) throw new FileError(input, [{ path: file, message: other }], file);
+    const { $schema = '', ...given } = withoutOwnFields(json.value) as Given;
+    const wrong = typeof $schema === 'string' ? [] : [NO_TEXT];
+    return { given, problems: [...json.problems, ...wrong] };
+  }
   const message = `must be an object with ${fieldsOfIt}`;
   const problems = 'value' in json ? [{ path: file, message }] : json.problems;
   throw new FileError(input, problems, file);
 }
+
+const NO_TEXT: FileProblem = { path: '$schema', message: 'must be text, in quotes' };
 
 /** The part of a file that could be read. */
 interface Reading {
@@ -56,15 +68,4 @@ function problemsOf(section: string, issue: Issue): FileProblem[] {
   if (issue.keys === undefined) return [{ path, message: issue.message }];
   const messages = issue.message.split('\n');
   return issue.keys.map((key, i) => ({ path: `${path}.${key}`, message: messages[i] ?? '' }));
-}
-
-/** The items of a raw list, valid or not; one that is not an object becomes an empty one. */
-export function rawItems(list: unknown): readonly Given[] {
-  const each: readonly unknown[] = Array.isArray(list) ? list : [];
-  return each.map((item) => (isObject(item) ? item : {}));
-}
-
-/** Whether a value is an object with named fields. */
-export function isObject(value: unknown): value is Given {
-  return typeof value === 'object' && value !== null && !Array.isArray(value);
 }

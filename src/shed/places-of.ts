@@ -35,12 +35,6 @@ export const mainJournalsOf = (
   { mains }: Engine,
 ): readonly JournalPlace[] => mainJournals ?? numbered('main journal', mains);
 
-/** Every journal of a crankshaft. */
-export const journalsOf = (part: CrankshaftPart, engine: Engine): readonly JournalPlace[] => [
-  ...rodJournalsOf(part, engine),
-  ...mainJournalsOf(part, engine),
-];
-
 /** The rods of a set, or the one rod. */
 export const rodsOf = ({ rods }: RodsPart, { cylinders }: Engine): readonly HousingPlace[] =>
   rods ?? numbered('rod', cylinders);

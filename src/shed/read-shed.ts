@@ -31,8 +31,8 @@ import type { Shed } from './shed.js';
  * line; a mistake in one part hides none in another. A repeated key is a mistake, because
  * `JSON.parse` would silently drop the first. A shed without any parts is valid.
  *
- * @param input - JSON text of at most 2 million characters, or the parsed value
- * @param readings - CSV text of readings, at most 20 000 lines; by default none
+ * @param input - JSON text of at most 20 million characters, or the parsed value
+ * @param readings - CSV text of readings, at most 200 000 lines; by default none
  * @returns the shed with every quantity in SI
  * @throws {FileError} (a {@link RebuildInputError}) when a field is missing, misspelt, repeated, out of range or contradictory, or
  * the text is too long or not JSON
@@ -59,12 +59,12 @@ import type { Shed } from './shed.js';
  */
 export function readShed(input: unknown, readings?: string): Shed {
   const fieldsOfIt = 'version, shed, units, engine and the parts';
-  const { given, repeated } = givenIn(input, 'shed', fieldsOfIt);
+  const { given, problems: repeated } = givenIn(input, 'shed', fieldsOfIt);
   const joined = joinReadings(given, readings);
   const { sound, problems } = readSections(joined.given, shedSections);
   const found = [...problems, ...contradictionsOf(joined.given, sound as SoundShed)];
   const all = [...repeated, ...found.flatMap(joined.placeOf), ...joined.problems];
-  if (all.length > 0) throw new FileError(input, all, 'shed');
+  if (all.length > 0) throw new FileError(input, all, 'shed', given);
   return { ...(sound as unknown as Shed), asWritten: asWritten(input, readings) };
 }
 

@@ -50,8 +50,10 @@ class Join {
   /** A copy of the file, down to the places of its parts. */
   readonly given: Given;
   readonly problems: FileProblem[] = [];
-  /** The line of the CSV for each value in the copy that came from it. */
-  readonly #lines = new Map<string, string>();
+  /** The row of the CSV for each reading in the copy that came from it. */
+  readonly #rows = new Map<string, ReadingRow>();
+  /** The place in the CSV for each size in the copy that came from it. */
+  readonly #places = new Map<string, string>();
   readonly #parts = new Map<string, RawPart>();
   readonly #features = new Map<string, Features>();
 
@@ -88,46 +90,59 @@ class Join {
 
   /** The place of a problem: in the CSV, if the value came from there. */
   placeOf(path: string): string {
-    const own = this.#lines.get(path);
-    if (own !== undefined) return own;
+    const place = this.#places.get(path);
+    if (place !== undefined) return place;
     const end = path.lastIndexOf('.');
-    const line = this.#lines.get(path.slice(0, end));
+    const row = this.#rows.get(path) ?? this.#rows.get(path.slice(0, end));
+    if (row === undefined) return path;
     const field = path.slice(end + 1);
-    return line === undefined ? path : `${line}: ${field === 'diameter' ? 'reading' : field}`;
+    const { reading: diameter, angle } = row.under;
+    const columns: Readonly<Record<string, string>> = { diameter, angle, station: 'station' };
+    const column = columns[field];
+    return column === undefined ? lineOf(row.line) : placeIn(row, column);
   }
 
   #addReading(row: ReadingRow, { path, holder }: Feature): void {
-    const { line, station, angle, reading } = row;
+    const { station, angle, reading } = row;
+    if (reading === '') return;
+    const at = `${path}.readings`;
     if (holder['readings'] === undefined) holder['readings'] = [];
     const readings = holder['readings'];
-    if (!Array.isArray(readings)) return;
-    const at = `${path}.readings`;
     // Readings of before a regrind in one file and those of after it in the other are not one journal.
-    if (readings.length > 0 && !this.#lines.has(`${at}[0]`)) {
+    const isGiven = Array.isArray(readings)
+      ? readings.length > 0 && !this.#rows.has(`${at}[0]`)
+      : isObject(readings);
+    if (isGiven) {
       this.#refuse(row, 'reading', `is also given in the shed file, at ${at}; keep one of the two`);
-      return;
+    } else if (Array.isArray(readings)) {
+      this.#rows.set(`${at}[${readings.length}]`, row);
+      readings.push({ station, angle, diameter: reading });
     }
-    this.#lines.set(`${at}[${readings.length}]`, lineOf(line));
-    readings.push({ station, angle, diameter: reading });
   }
 
   #addSize(row: ReadingRow, { path, holder, field, holds }: Feature): void {
     const at = `${path}.${field}`;
-    const where = `${lineOf(row.line)}: reading`;
-    const mine = this.#lines.get(at);
+    const where = placeIn(row, row.under.reading);
+    const mine = this.#places.get(at);
+    if (row.angle !== '' && row.under.angle === row.under.reading) {
+      const what = `stands under an angle, but "${row.feature}" is one size; give it in a column "reading"`;
+      this.#refuse(row, 'reading', what);
+      return;
+    }
     if (row.station !== '' || row.angle !== '') {
       const column = row.station === '' ? 'angle' : 'station';
       this.#refuse(row, column, `must be empty: "${row.feature}" has no stations`);
     }
+    if (row.reading === '') return;
     if (holder[field] === undefined) {
       holder[field] = holds === 'span' ? [row.reading] : row.reading;
-      this.#lines.set(at, where);
-      this.#lines.set(`${at}[0]`, where);
+      this.#places.set(at, where);
+      this.#places.set(`${at}[0]`, where);
     } else if (mine === undefined) {
       this.#refuse(row, 'reading', `is also given in the shed file, at ${at}; keep one of the two`);
     } else if (holds === 'span') {
       const sizes = holder[field] as string[];
-      this.#lines.set(`${at}[${sizes.length}]`, where);
+      this.#places.set(`${at}[${sizes.length}]`, where);
       sizes.push(row.reading);
     } else {
       this.#refuse(
@@ -156,10 +171,13 @@ class Join {
     column: 'part' | 'feature' | 'station' | 'angle' | 'reading',
     what: string,
   ) {
+    const { [column]: heading = column } = row.under as Readonly<Record<string, string>>;
     const message = `${showValue(row[column])} ${what}`;
-    this.problems.push({ path: `${lineOf(row.line)}: ${column}`, message });
+    this.problems.push({ path: placeIn(row, heading), message });
   }
 }
+
+const placeIn = ({ line }: ReadingRow, column: string) => `${lineOf(line)}: ${column}`;
 
 /** Whether the only problem may be that the CSV of readings could not be read. */
 function isLackingReadings({ path, message }: FileProblem): boolean {

@@ -34,7 +34,7 @@ export interface Shed extends Partial<Parts>, Bench {
   readonly toBuy?: Offers;
   /** Parts that can be made to suit. */
   readonly toMake?: ToMake;
-  /** How hard the parts of a section, or other parts of a kind, are to get: weights against each other [-]. */
+  /** How hard the parts of a section, or other parts of a kind, are to get: weights against each other. */
   readonly hardToGet?: Readonly<Record<string, number>>;
   /** The file it was read from: `writeShed` gives it back. Absent in a shed that was made in code. */
   readonly asWritten?: AsWritten;

@@ -8,6 +8,7 @@ import {
   type Accuracy,
   accuracyOf,
   certaintyOf,
+  guardKind,
   type Happening,
   type HowRead,
   own,
@@ -66,6 +67,7 @@ export interface Inspection {
  * ```
  */
 export function inspect(sheet: Sheet): Inspection {
+  guardKind('sheet', sheet);
   guardLayout('sheet', sheet, sheetLayout, 'readSheet');
   return inspectEngine(sheet);
 }

@@ -19,7 +19,7 @@ import type { Sheet } from './sheet.js';
  * unit. One error lists all mistakes, each with its path; a mistake in one section hides none in
  * another. A repeated key is a mistake, because `JSON.parse` would silently drop the first.
  *
- * @param input - JSON text of at most 2 million characters, or the parsed value
+ * @param input - JSON text of at most 20 million characters, or the parsed value
  * @returns the sheet with every quantity in SI
  * @throws {FileError} (a {@link RebuildInputError}) when a field is missing, misspelt, repeated, out of range or contradictory, or
  * the text is too long or not JSON
@@ -31,7 +31,7 @@ import type { Sheet } from './sheet.js';
  */
 export function readSheet(input: unknown): Sheet {
   const fieldsOfIt = 'version, engine, units and the readings';
-  const { given, repeated } = givenIn(input, 'sheet', fieldsOfIt);
+  const { given, problems: repeated } = givenIn(input, 'sheet', fieldsOfIt);
   const { sound, problems } = readSections(given, sections);
   const crankshaftRead = !problems.some(({ path }) => path.startsWith('crankshaft'));
   const all = [
@@ -45,7 +45,7 @@ export function readSheet(input: unknown): Sheet {
       ({ path }) => crankshaftRead || !path.startsWith('crankshaft'),
     ),
   ];
-  if (all.length > 0) throw new FileError(input, all);
+  if (all.length > 0) throw new FileError(input, all, 'sheet', given);
   return sound as unknown as Sheet;
 }
 

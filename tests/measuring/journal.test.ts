@@ -191,6 +191,19 @@ describe('journalShape refuses', () => {
   it('a station with one angle, and says which', () => {
     const error = refusal(() => journalShape(worn.slice(0, 3)));
     expect(error.message).toContain('a second angle at station 31.75 mm is missing');
+    expect(error.message).toContain('0 and 180 deg are one diameter');
+  });
+
+  it.each([
+    [80, 'It is 10 deg from the line at 90 deg: if they are one line and the mark was off, write'],
+    [175, 'It is 5 deg from the line at 0 deg: '],
+    [15, 'It is 15 deg from the line at 0 deg: '],
+    [74, undefined],
+  ])('an angle with one station, %d deg, and says whether the mark may be off', (angle, off) => {
+    const { message } = refusal(() => journalShape([...worn, { ...first, angle: degree(angle) }]));
+    expect(message).toContain(`a second station at angle ${angle} deg is missing`);
+    if (off === undefined) expect(message).toMatch(/best near the two ends\.$/);
+    else expect(message).toContain(off);
   });
 
   it('an angle with one station, and says which', () => {

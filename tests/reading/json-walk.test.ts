@@ -1,6 +1,15 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { walkJson } from '../../src/reading/json-walk.js';
+import { type Break, type PathStep, walkJson } from '../../src/reading/json-walk.js';
+
+/** A bracket that is open. */
+const at = (bracket: '{' | '[', line: number, character: number) => ({ bracket, line, character });
+
+type Pair = readonly [line: number, character: number];
+const twice = (path: readonly PathStep[], ...pairs: readonly [Pair, Pair]) => ({
+  path,
+  places: pairs.map(([line, character]) => ({ line, character })),
+});
 
 const parses = (text: string): boolean => {
   try {
@@ -62,23 +71,33 @@ describe('walkJson', () => {
     );
   });
 
-  it.each<[string, number, number, string, string, boolean?]>([
+  it.each<[string, number, number, string, string, boolean?, Break['open']?]>([
     ['', 1, 1, '', 'a value'],
     [' \n ', 2, 2, '', 'a value'],
     ['version: 1', 1, 1, 'version: 1', 'a value'],
-    ['{"a": 1,\n  b: 2}', 2, 3, 'b: 2}', 'another name in double quotes'],
-    ['{"a": 1,\r\n\r\n}', 3, 1, '}', 'another name in double quotes', true],
-    ['{\r  a', 2, 3, 'a', 'a name in double quotes or }'],
-    ['{"a" 1}', 1, 6, '1}', 'a colon', true],
-    ['{"a": 1\n"b": 2}', 2, 1, '"b": 2}', 'a comma or }', true],
-    ['[1, 2', 1, 6, '', 'a comma or ]'],
-    ['[1, ]', 1, 5, ']', 'another value', true],
-    ['[,]', 1, 2, ',]', 'a value or ]', true],
+    ['{"a": 1,\n  b: 2}', 2, 3, 'b: 2}', 'another name in double quotes', false, at('{', 1, 1)],
+    ['{"a": 1,\r\n\r\n}', 3, 1, '}', 'another name in double quotes', true, at('{', 1, 1)],
+    ['{\r  a', 2, 3, 'a', 'a name in double quotes or }', false, at('{', 1, 1)],
+    ['{"a" 1}', 1, 6, '1}', 'a colon', true, at('{', 1, 1)],
+    ['{"a": 1\n"b": 2}', 2, 1, '"b": 2}', 'a comma or }', true, at('{', 1, 1)],
+    ['[1, 2', 1, 6, '', 'a comma or ]', false, at('[', 1, 1)],
+    ['[1, ]', 1, 5, ']', 'another value', true, at('[', 1, 1)],
+    ['[,]', 1, 2, ',]', 'a value or ]', true, at('[', 1, 1)],
+    ['{"a": [1],\n "b": [\n  2, 3\n', 4, 1, '', 'a comma or ]', false, at('[', 2, 7)],
+    ['{"a":\n {"b": [1, 2]\n', 3, 1, '', 'a comma or }', false, at('{', 2, 2)],
+    ['[{"a": 1 ]', 1, 10, ']', 'a comma or }', true, at('{', 1, 2)],
     ['{} {}', 1, 4, '{}', 'the end of the text', true],
-    ['{"a": "2 in}\n', 1, 7, '"2 in}', 'a value'],
-    ['{"a": "2-1/8"",', 1, 14, '",', 'a comma or }'],
-  ])('tells where %j breaks', (text, line, character, found, wanted, isToken = false) => {
-    expect(walkJson(text).broken).toEqual({ line, character, found, isToken, wanted });
+    ['{"a": "2 in}\n', 1, 7, '"2 in}', 'a value', false, at('{', 1, 1)],
+    ['{"a": "2-1/8"",', 1, 14, '",', 'a comma or }', false, at('{', 1, 1)],
+  ])('tells where %j breaks', (text, line, character, found, wanted, isToken = false, open) => {
+    const place = { line, character };
+    expect(walkJson(text).broken).toEqual({
+      ...place,
+      found,
+      isToken,
+      wanted,
+      ...(open && { open }),
+    });
   });
 
   it('shows little of a long line, and follows no brackets without end', () => {
@@ -93,24 +112,18 @@ describe('walkJson', () => {
 
   it.each<[string, readonly unknown[]]>([
     ['{"a": 1, "b": {"a": 1}, "c": [{"a": 1}, {"a": 1}]}', []],
-    ['{"a": 1,\n"a": 1}', [{ path: ['a'], lines: [1, 2] }]],
-    ['{"faults": [],\n\n"fa\\u0075lts": []}', [{ path: ['faults'], lines: [1, 3] }]],
+    ['{"a": 1,\n"a": 1}', [twice(['a'], [1, 2], [2, 1])]],
+    ['{"faults": [],\n\n"fa\\u0075lts": []}', [twice(['faults'], [1, 2], [3, 1])]],
     [
       '{"rods": [\r\n{"n": 1}, {"n": 1,\r\n"m": {},\r\n"n": 2, "n": 3}]}',
-      [
-        { path: ['rods', 1, 'n'], lines: [2, 4] },
-        { path: ['rods', 1, 'n'], lines: [2, 4] },
-      ],
+      [twice(['rods', 1, 'n'], [2, 12], [4, 1]), twice(['rods', 1, 'n'], [2, 12], [4, 9])],
     ],
-    ['{"a": {"a": 1, "b": "a", "a": 2}}', [{ path: ['a', 'a'], lines: [1, 1] }]],
+    ['{"a": {"a": 1, "b": "a", "a": 2}}', [twice(['a', 'a'], [1, 8], [1, 26])]],
     [
       '{"": 1, "__proto__": 1, "__proto__": 2, "": 2}',
-      [
-        { path: ['__proto__'], lines: [1, 1] },
-        { path: [''], lines: [1, 1] },
-      ],
+      [twice(['__proto__'], [1, 9], [1, 25]), twice([''], [1, 2], [1, 41])],
     ],
-    ['[[{"a":1}],[{"b": 1, "b": "\\"b\\": {"}]]', [{ path: [1, 0, 'b'], lines: [1, 1] }]],
+    ['[[{"a":1}],[{"b": 1, "b": "\\"b\\": {"}]]', [twice([1, 0, 'b'], [1, 14], [1, 22])]],
   ])('finds the keys of %j that stand twice', (text, repeated) => {
     expect(walkJson(text)).toEqual({ repeated });
   });
@@ -131,9 +144,9 @@ describe('walkJson', () => {
           ([key, each]) => `${JSON.stringify(key)}: ${JSON.stringify(each)}`,
         );
         const last = members.length;
-        expect(walkJson(`{ ${members.join(',\n')} }`)).toEqual({
-          repeated: [{ path: [twice], lines: [(i % entries.length) + 1, last] }],
-        });
+        const { repeated } = walkJson(`{ ${members.join(',\n')} }`);
+        const lines = repeated.map(({ path, places }) => [path, places.map(({ line }) => line)]);
+        expect(lines).toEqual([[[twice], [(i % entries.length) + 1, last]]]);
         expect(walkJson(JSON.stringify([object], null, 1)).repeated).toEqual([]);
       }),
     );

@@ -54,7 +54,8 @@ describe.each([
   });
 
   it('refuses other fields in every object', () => {
-    const objects = all.filter(({ type }) => type === 'object');
+    // Records have fields of any name: those of dates, of weights, and of what was there before.
+    const objects = all.filter((each) => each['type'] === 'object' && !each['propertyNames']);
     expect(objects.filter((each) => each['additionalProperties'] !== false)).toEqual([]);
   });
 

@@ -33,12 +33,6 @@ describe('the places of a part are as many as the engine has', () => {
       'blocks[1].mainHousings',
       /"block B" has 1 here, but .* has 2 mains/,
     ],
-    [{ 'blocks[1].mainHousings': undefined }, 'blocks[1].mainHousings', /is missing: .* 2 mains/],
-    [
-      { 'crankshafts[0].mainJournals': undefined },
-      'crankshafts[0].mainJournals',
-      /is missing: .* 2 mains/,
-    ],
     [{ 'engine.mainJournals': undefined }, 'engine.mainJournals', /is missing: .* 2 mains/],
     [
       { 'rods[0].rods[2]': { name: 'rod A3', housingBore: '1.7507 in' } },
@@ -142,12 +136,12 @@ describe('a size that cannot be', () => {
     [
       { 'crankshafts[0].rodJournals[1].readings': round('1.6349 in') },
       'crankshafts[0].rodJournals[1]',
-      /^rod 2, 41.52646 mm at its largest.*Journals only wear smaller/,
+      /^rod 2, 1.6349 in at its largest.*Journals only wear smaller/,
     ],
     [
       { 'crankshafts[0].mainJournals[0].readings': round('1.8 in') },
       'crankshafts[0].mainJournals[0]',
-      /at most 3 mm below the standard/,
+      /at most 0.1181 in below the standard/,
     ],
     [
       { 'blocks[0].bores[0].readings': round('2.9950 in') },
@@ -197,7 +191,7 @@ describe('a size that cannot be', () => {
       'engine.bores.leastWall',
       /wall of blocks\[0\].bores\[0\], "cylinder 1", was measured/,
     ],
-    [{ 'shells[0].wall': '0.620 in' }, 'shells[0].wall', /^15.748 mm is not near 1.\d+ mm/],
+    [{ 'shells[0].wall': '0.620 in' }, 'shells[0].wall', /^0.62 in is not near 0.06\d* in/],
     [{ 'shells[2].wall': '0.162 in' }, 'shells[2].wall', /the room that the housings leave/],
     [
       { 'pistonSets[0].pistons[1].diameter': '2.7 in' },

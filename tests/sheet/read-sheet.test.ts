@@ -252,13 +252,13 @@ describe('readSheet', () => {
     ['engine', 'two\nlines', 'engine', /on one line/],
     ['rods[0].housingBore', '2.7506 in', 'rods[0].housingBore', /within .* for that journal/],
     ['rods[0].housingBore', '1.6100 in', 'rods[0].housingBore', /within .* for that journal/],
-    ['shells[1].wall', '0.719 in', 'shells[1].wall', /^18.2626 mm is not near/],
-    ['shells[1].wall', '0.14 in', 'shells[1].wall', /^3.556 mm is not near/],
+    ['shells[1].wall', '0.719 in', 'shells[1].wall', /^0.719 in is not near/],
+    ['shells[1].wall', '0.14 in', 'shells[1].wall', /^0.14 in is not near/],
     [
       'shells[1].wall',
       { min: '0.01 in', max: '0.0719 in' },
       'shells[1].wall',
-      /^0.254 mm … 1.82626 mm is not near/,
+      /^0.01 in … 0.0719 in is not near/,
     ],
   ])('%s as %j', (path, value, place, message) => {
     const found = problemsOf(spoilt({ [path]: value })).find((problem) => problem.path === place);

@@ -19,7 +19,7 @@ export const soFarOf = (
 ): PlaceSoFar => ({ name, soFar: readSoFar(readings, ringTravel) });
 
 /** That places were not measured, or not to the end; nothing if all were. */
-export function notMeasured(
+export function unreadPlaces(
   what: MeasuredWhat,
   places: readonly PlaceSoFar[],
 ): readonly NotMeasured[] {

@@ -36,11 +36,11 @@ export function readyHousings(
     guardSpan(`housings[${i}].housingBore`, read, diameter);
     const housingBore = at20C(read, 'housings', accuracy);
     const finding = judgeHousing(name, housingBore, stated, accuracy);
-    return [{ name, housingBore, finding }];
+    return [{ i, name, housingBore, finding }];
   });
   const sizesAs = (sizeOf: (one: (typeof judged)[number]) => Span<Length>) =>
-    places.map(({ name }) => {
-      const one = judged.find((each) => each.name === name);
+    places.map((_, i) => {
+      const one = judged.find((each) => each.i === i);
       return one && sizeOf(one);
     });
   const asRead = ({ housingBore }: (typeof judged)[number]) => spanOf(housingBore);

@@ -1,5 +1,6 @@
 import { guardLayout, guardText } from '../../judging/internal.js';
 import { guardSystem } from '../../quantities/internal.js';
+import { guardKind } from '../../reading/index.js';
 import { howShedWasRead } from '../how-read.js';
 import { shedLayout } from '../layouts.js';
 import type { Part } from '../part.js';
@@ -40,6 +41,7 @@ import type { Readiness } from './ways.js';
  * ```
  */
 export function triage(shed: Shed): Triage {
+  guardKind('shed', shed);
   guardLayout('shed', shed, shedLayout, 'readShed');
   guardSystem('shed.units', shed.units);
   return {

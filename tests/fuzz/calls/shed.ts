@@ -25,7 +25,7 @@ export const shedCalls = {
       'out of range': refused('shells[0].wall', spoiltShed({ 'shells[0].wall': '0.62 m' })),
       contradictory: refused('blocks[0].bores', spoiltShed({ 'engine.cylinders': 3 })),
       repeated: refused('units', JSON.stringify(plainShed()).replace('{', '{"units":"metric",')),
-      'the text is too long': refused('shed', JSON.stringify(plainShed()).padEnd(2_000_001)),
+      'the text is too long': refused('shed', JSON.stringify(plainShed()).padEnd(20_000_001)),
       'too many readings': refused('readings', lacking, csv + '\n'.repeat(20_000)),
       'two parts have one name': refused(
         'heads[1].name',

@@ -122,7 +122,7 @@ export const sheetCalls = {
       'not JSON': refused('sheet, line 1', 'version: 1'),
       'the text is too long': refused(
         'sheet',
-        '{ "version": 1, "engine": "e", "units": "inch" }'.padEnd(2_000_001),
+        '{ "version": 1, "engine": "e", "units": "inch" }'.padEnd(20_000_001),
       ),
       'not a sheet': refused('sheet', []),
       nothing: refused('sheet'),

@@ -1,0 +1,21 @@
+import { inch, metre, mm, valueIn } from '../quantities/index.js';
+
+/** What was typed, in quotation marks; or a length that a check tells, but no example of a step. */
+const TYPED_OR_LENGTH =
+  /"(?:[^"\\]|\\.)*"|(?<![\w.])(-?\d+(?:\.\d+)?) (mm|m)\b(?![/²³·]| under| over)/g;
+
+/** A message with the lengths that a check tells in inches, and what was typed as it was typed. */
+export const inInches = (message: string): string =>
+  message.replace(TYPED_OR_LENGTH, (found, number?: string, unit?: string) => {
+    if (number === undefined) return found;
+    const length = unit === 'm' ? metre(Number(number)) : mm(Number(number));
+    return `${rounded(valueIn(length, inch))} in`;
+  });
+
+/** To a tenth of a thou, which a micrometer reads; less than a thou to three digits. */
+const rounded = (inches: number): string =>
+  Math.abs(inches) < 0.001
+    ? Number(inches.toPrecision(3))
+        .toFixed(8)
+        .replace(/\.?0+$/, '')
+    : String(Number(inches.toFixed(4)));
