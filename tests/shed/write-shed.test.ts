@@ -138,7 +138,10 @@ describe('a shed that was changed', () => {
         const { asWritten } = readShed(typed);
         // Nothing in common but the file.
         const next = { ...another, ...(asWritten && { asWritten }) };
-        expect(dataOf(readShed(writeShed(next)))).toEqual(dataOf(next));
+        const text = writeShed(next);
+        expect(dataOf(readShed(text))).toEqual(dataOf(next));
+        expect(text).toContain('"x-kept"');
+        expect(text).toContain('./shed.json');
       }),
       { numRuns: 10 },
     );
