@@ -9,9 +9,12 @@ export function describeNextEngine({ lacks }: NextEngine, wording: Wording): str
   if (lacks.length === 0) {
     return 'no part completes one more engine: what is asked of the clearances is more than the instruments show. Measure with better ones, or ask for less';
   }
-  const parts = lacks.map((part) => lacking(part, wording));
-  return `one more engine needs: ${parts.join('; ')}`;
+  return `one more engine needs: ${sayLacks(lacks, wording)}`;
 }
+
+/** `1 piston set 0.0200 in over; 1 pair of rod shells 0.0300 in under`. */
+export const sayLacks = (lacks: readonly LackingPart[], wording: Wording): string =>
+  lacks.map((part) => lacking(part, wording)).join('; ');
 
 function lacking({ section, fits, step, count }: LackingPart, wording: Wording): string {
   const word = wordFor(section, count);

@@ -45,16 +45,21 @@ export interface Wanted {
   readonly solver: Solver;
   /** What every clearance must keep from its limits, if it must hold with a chance. */
   readonly bandOf?: BandOf;
+  /** Whether the engines must have the blocks of the stock: no block may be missing. */
+  readonly ownBlocks?: true;
 }
 
 /**
  * Finds the fewest parts, of whatever size fits, that complete the number of engines wanted; between
- * equally few, the easiest to find. Otherwise returns why the search ended.
+ * equally few, the easiest to find. Otherwise returns why the search ended, or that no parts complete blocks of the stock.
  */
-export function lackingFor(wanted: Wanted): NextEngine | Unproven['kind'] {
+export function lackingFor(wanted: Omit<Wanted, 'ownBlocks'>): NextEngine | Unproven['kind'];
+export function lackingFor(wanted: Wanted): NextEngine | Unproven['kind'] | 'none';
+export function lackingFor(wanted: Wanted): NextEngine | Unproven['kind'] | 'none' {
   const { shed, stock, engines, solver, bandOf, mostPerEngine = Infinity } = wanted;
   const { engine } = shed;
-  const more = withLacking(stock, shed, engines);
+  const all = withLacking(stock, shed, engines);
+  const more = wanted.ownBlocks ? { ...all, blocks: stock.blocks } : all;
   const seek = (single?: number) => {
     const brief = {
       engine,
@@ -80,6 +85,7 @@ export function lackingFor(wanted: Wanted): NextEngine | Unproven['kind'] {
       sought = seek(engines);
     }
     if (sought.status === 'infeasible') {
+      if (wanted.ownBlocks) return 'none';
       // Only a clearance that no part can make hold stands in the way of an engine of parts of any size.
       return bandOf === undefined ? 'solver failure' : { lacks: [] };
     }

@@ -25,4 +25,13 @@ export const purchaseLayout = { fields: { section: { oneOf: ['blocks', 'cranksha
 export const leftOverLayout = { fields: { section: { oneOf: ['blocks', 'crankshafts', 'heads', 'otherParts', 'pistonSets', 'ringSets', 'rods', 'shells', 'thrustWashers', 'valveSets'] }, name: 'string', count: 'number', 'faults?': { list: faultLayout }, 'untested?': { oneOf: [true] }, why: { oneOf: ['not as it is', 'reserved', 'scrap', 'spare', 'undecided'] }, 'until?': untilLayout } } satisfies Layout;
 export const lackingPartLayout = { fields: { section: { oneOf: ['blocks', 'crankshafts', 'heads', 'otherParts', 'pistonSets', 'ringSets', 'rods', 'shells', 'thrustWashers', 'valveSets'] }, 'fits?': { oneOf: ['mains', 'rods'] }, 'step?': 'number', count: 'number' } } satisfies Layout;
 export const nextEngineLayout = { fields: { lacks: { list: lackingPartLayout } } } satisfies Layout;
-export const planLayout = { fields: { shed: 'string', engine: engineKindLayout, units: { oneOf: ['inch', 'metric'] }, builds: { list: buildLayout }, cost: costLayout, 'smallestMargin?': 'number', 'holdsWith?': 'number', 'allHold?': 'number', near: { list: nearClearanceLayout }, measureAgain: { list: measureAgainLayout }, howRead: howReadLayout, notDescribed: { list: instrumentNameLayout }, proof: proofLayout, orders: { list: shopOrderLayout }, shopping: { list: purchaseLayout }, leftOver: { list: leftOverLayout }, 'nextEngine?': nextEngineLayout, cannotBuild: { list: 'string' } } } satisfies Layout;
+export const whyNotBuiltLayout = { by: 'kind', variants: [
+  { fields: { kind: { oneOf: ['triage'] }, disposition: { oneOf: ['not as it is', 'scrap', 'spare', 'undecided'] }, 'until?': untilLayout, 'faults?': { list: faultLayout } } },
+  { fields: { kind: { oneOf: ['lacks'] }, lacks: { list: lackingPartLayout }, beside: { list: 'string' } } },
+  { fields: { kind: { oneOf: ['enough engines'] }, beside: { list: 'string' } } },
+  { fields: { kind: { oneOf: ['too dear'] } } },
+  { fields: { kind: { oneOf: ['no buying'] } } },
+  { fields: { kind: { oneOf: ['not known'] } } },
+] } satisfies Layout;
+export const cannotBuildLayout = { fields: { name: 'string', because: whyNotBuiltLayout } } satisfies Layout;
+export const planLayout = { fields: { shed: 'string', engine: engineKindLayout, units: { oneOf: ['inch', 'metric'] }, builds: { list: buildLayout }, cost: costLayout, 'smallestMargin?': 'number', 'holdsWith?': 'number', 'allHold?': 'number', near: { list: nearClearanceLayout }, measureAgain: { list: measureAgainLayout }, howRead: howReadLayout, notDescribed: { list: instrumentNameLayout }, proof: proofLayout, orders: { list: shopOrderLayout }, shopping: { list: purchaseLayout }, leftOver: { list: leftOverLayout }, 'nextEngine?': nextEngineLayout, cannotBuild: { list: cannotBuildLayout } } } satisfies Layout;

@@ -24,6 +24,7 @@ import { guardPlanOptions, type PlanRequest } from './plan-request.js';
 import type { Build, Plan, Proof, Unproven } from './plan-types.js';
 import type { Solver } from './solver.js';
 import { stockOf } from './stock.js';
+import { whyNotBuilt } from './why-not-built.js';
 
 /**
  * Finds the best builds from a shed: the most complete engines; among those plans, the least cost of
@@ -103,7 +104,6 @@ function planWith(shed: Shed, request: PlanRequest, solver: Solver): Plan {
     proof.kind === 'optimal' && engines <= (request.atMost ?? Infinity)
       ? lackingFor({ shed, stock, engines, solver, ...limit, ...(bandOf && { bandOf }) })
       : undefined;
-  const built = builds.map(({ name }) => name);
   return {
     shed: shed.shed,
     engine,
@@ -120,7 +120,11 @@ function planWith(shed: Shed, request: PlanRequest, solver: Solver): Plan {
     shopping: shoppingOf(shed, builds, currency),
     leftOver,
     ...(typeof next === 'object' && { nextEngine: next }),
-    cannotBuild: request.mustBuild.filter((name) => !built.includes(name)),
+    cannotBuild: whyNotBuilt({
+      ...{ shed, request, builds, parts, proof, stock, solver },
+      ...limit,
+      ...(bandOf && { bandOf }),
+    }),
   };
 }
 

@@ -47,7 +47,7 @@ const DATE = /^\d{4}(?:-(?:0[1-9]|1[0-2])(?:-(?:0[1-9]|[12]\d|3[01]))?)?$/;
 const date = marked(
   textAs('a date in quotes, e.g. "2024-03"', (text) => {
     const written = text.trim();
-    const day = DATE.test(written) ? new Date(`${written}T00:00:00Z`.slice(0, -10)) : undefined;
+    const day = DATE.test(written) ? new Date(written) : undefined;
     const isReal =
       day !== undefined && (written.length < 10 || day.toISOString().startsWith(written));
     if (isReal) return written;
