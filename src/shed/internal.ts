@@ -1,5 +1,7 @@
 // What the other rooms use of this one; users never see it.
+
 export { accuracyOfShed } from './accuracy-of-shed.js';
+export { printedFile } from './as-written.js';
 export { howShedWasRead } from './how-read.js';
 export { needsOf } from './needs.js';
 export {
