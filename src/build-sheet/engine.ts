@@ -25,7 +25,7 @@ export function enginePages(
   title: string,
   units: UnitSystem,
 ): readonly Block[] {
-  const { wording, named } = numberedNotes(units);
+  const { wording, named } = numberedNotes({ units });
   const steps = [
     layOutStep(build),
     ...testFirstStep(build, wording),

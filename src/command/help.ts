@@ -6,6 +6,10 @@ export const HELP = `crankwright - what to do with an engine, from your micromet
   crankwright plan FILE     plan from a shed file: the most engines the parts
                             make, for the least money
   crankwright schema WHICH  print the JSON Schema of a file, for an editor
+  crankwright new WHICH     print a new file to fill in; on a terminal and
+                            without options it asks what it must know
+  crankwright new readings FILE   print a CSV with a row to fill for all that
+                            was not measured of the parts in a shed
 
 FILE is JSON. If it is left out or is -, standard input is read.
 WHICH is sheet or shed.
@@ -13,6 +17,8 @@ WHICH is sheet or shed.
 Options of report and plan
   --units inch|metric       units to print in; by default those of the file
   --json                    print the result as JSON, in SI units
+  --why                     tell also why other steps were passed over, and
+                            place by place what fits as it is
   --readings FILE           CSV with the readings of a shed; its columns are
                             part, feature, station, angle, reading
 
@@ -29,6 +35,20 @@ Options of plan
                             0.95; the shed must describe its instruments
   --time-limit SECONDS      stop after this time, or a few seconds later, with
                             the best plan so far
+
+Options of new
+  --name NAME               name of the engine
+  --units inch|metric       units of the file; by default those of the sizes
+  --cylinders N, --mains N  how many; 0 mains for rolling bearings
+  --rod-journal SIZES       the maker's sizes of a standard one, as
+                            "1.6245 in to 1.6250 in"; a shed needs them
+  --main-journal SIZES      the same of a main journal
+  --bore SIZES              the same of a bore
+  --lubrication splash|pump     of a shed: how the oil gets to the bearings
+  --cores N                 of a shed: how many engines its parts come from
+  --csv                     of a shed: print the CSV to fill instead
+  --output FILE             write to this file
+  --force                   write over it if it is there already
 
   -h, --help                print this help
   --version                 print the version

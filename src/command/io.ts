@@ -8,6 +8,14 @@ export interface Io {
   readonly readInput: () => Promise<string>;
   /** Whether standard input is a keyboard. */
   readonly inputIsTerminal: boolean;
+  /** Asks a question on the terminal and reads one line; undefined at the end of the input. */
+  readonly ask: (question: string) => Promise<string | undefined>;
+  /** Writes a file; one that is there already only with `force`. */
+  readonly writeFile: (
+    path: string,
+    text: string,
+    how: { readonly force: boolean },
+  ) => Promise<void>;
   /** Prints to standard output. */
   readonly print: Print;
   /** Prints to standard error. */

@@ -1,7 +1,8 @@
 #!/usr/bin/env node
-import { readFile } from 'node:fs/promises';
+import { readFile, writeFile } from 'node:fs/promises';
 import { createRequire } from 'node:module';
 import { Socket } from 'node:net';
+import { createInterface } from 'node:readline/promises';
 import type { Writable } from 'node:stream';
 import { text } from 'node:stream/consumers';
 import { type Print, toFile, toStream } from './output.js';
@@ -17,9 +18,22 @@ const printTo = (stream: Writable, file: number): Print =>
 
 const complain = printTo(process.stderr, 2);
 
+/** Asks on standard error, so that what is printed can go to a file. Ctrl-C or the end of the input gives no answer. */
+async function ask(question: string): Promise<string | undefined> {
+  const lines = createInterface({ input: process.stdin, output: process.stderr });
+  const ended = new Promise<undefined>((resolve) => {
+    lines.once('close', () => resolve(undefined));
+  });
+  const answer = await Promise.race([lines.question(question), ended]);
+  lines.close();
+  return answer;
+}
+
 process.exitCode = await run(process.argv.slice(2), {
   readFile: (path) => readFile(path, 'utf8'),
   readInput: () => text(process.stdin),
+  ask,
+  writeFile: (path, output, { force }) => writeFile(path, output, { flag: force ? 'w' : 'wx' }),
   inputIsTerminal: process.stdin.isTTY === true,
   print: printTo(process.stdout, 1),
   complain: (output) => {

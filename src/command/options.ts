@@ -4,6 +4,7 @@ export const OPTIONS = {
   version: { type: 'boolean' },
   units: { type: 'string' },
   json: { type: 'boolean' },
+  why: { type: 'boolean' },
   readings: { type: 'string' },
   'build-sheet': { type: 'boolean' },
   markdown: { type: 'boolean' },
@@ -14,6 +15,17 @@ export const OPTIONS = {
   'must-build': { type: 'string' },
   'holds-with': { type: 'string' },
   'time-limit': { type: 'string' },
+  name: { type: 'string' },
+  cylinders: { type: 'string' },
+  mains: { type: 'string' },
+  'rod-journal': { type: 'string' },
+  'main-journal': { type: 'string' },
+  bore: { type: 'string' },
+  lubrication: { type: 'string' },
+  cores: { type: 'string' },
+  csv: { type: 'boolean' },
+  output: { type: 'string' },
+  force: { type: 'boolean' },
 } as const;
 
 /** The name of an option, without its dashes. */
@@ -21,10 +33,11 @@ export type OptionName = keyof typeof OPTIONS;
 
 /** The options of each command; every command also takes help and version. */
 export const TAKES = {
-  report: ['units', 'json', 'readings'],
+  report: ['units', 'json', 'why', 'readings'],
   plan: [
     'units',
     'json',
+    'why',
     'readings',
     'build-sheet',
     'markdown',
@@ -37,6 +50,20 @@ export const TAKES = {
     'time-limit',
   ],
   schema: [],
+  new: [
+    'name',
+    'units',
+    'cylinders',
+    'mains',
+    'rod-journal',
+    'main-journal',
+    'bore',
+    'lubrication',
+    'cores',
+    'csv',
+    'output',
+    'force',
+  ],
 } as const satisfies Record<string, readonly OptionName[]>;
 
 /** Options that can be repeated. */
@@ -46,4 +73,6 @@ export const REPEATED: readonly OptionName[] = ['reserve', 'must-build'];
 export const APART: readonly (readonly [OptionName, OptionName])[] = [
   ['json', 'units'],
   ['json', 'build-sheet'],
+  ['json', 'why'],
+  ['why', 'build-sheet'],
 ];

@@ -34,9 +34,18 @@ export function toFile(file: number): Print {
 const REASONS: Readonly<Record<string, string>> = {
   ENOSPC: 'no space is left there',
   EFBIG: 'the file would be too large',
+  ENOENT: 'there is no such folder',
+  ENOTDIR: 'there is no such folder',
+  EISDIR: 'it is a folder',
+  EACCES: 'you have no permission to write it',
+  EROFS: 'nothing can be written there',
 };
 
-const codeOf = (error: Error): string => (error as NodeJS.ErrnoException).code ?? '';
+/** The code that Node gives an error. */
+export const codeOf = (error: Error): string => (error as NodeJS.ErrnoException).code ?? '';
 
-const unwritable = (error: Error): UnwritableOutput =>
-  new UnwritableOutput(REASONS[codeOf(error)] ?? error.message);
+/** The output cannot be written; where, if it is a file with a name. */
+export function unwritable(error: Error, path?: string): UnwritableOutput {
+  const why = REASONS[codeOf(error)] ?? error.message;
+  return new UnwritableOutput(path === undefined ? why : `${path}: ${why}`);
+}

@@ -1,9 +1,11 @@
 import type { PlanOptions } from '../planning/index.js';
 import { RebuildInputError, second, type UnitSystem } from '../quantities/index.js';
 import { complaintOf } from '../quantities/internal.js';
-import { didYouMean, parsePrice } from '../reading/index.js';
+import { parsePrice } from '../reading/index.js';
 import { readArguments, type Typed } from './arguments.js';
+import { type NewRequest, readNew } from './new-request.js';
 import type { OptionName } from './options.js';
+import { oneOf } from './values.js';
 import { WrongCommand } from './wrong-command.js';
 
 /** The input of a command, and the units to print in. */
@@ -14,12 +16,15 @@ export interface Source {
   readonly readings?: string;
   /** The units to print in; by default those of the file. */
   readonly units?: UnitSystem;
+  /** Whether to tell why steps were passed over. */
+  readonly why?: boolean;
 }
 
 /** The request on a command line. */
 export type Request =
   | { readonly command: 'help' | 'version' }
   | { readonly command: 'schema'; readonly of: 'sheet' | 'shed' }
+  | NewRequest
   | (Source & { readonly command: 'report'; readonly output: 'text' | 'json' })
   | (Source & {
       readonly command: 'plan';
@@ -37,6 +42,8 @@ export function readRequest(argv: readonly string[]): Request {
       return { command };
     case 'schema':
       return { command, of: oneOf(onlyOperand(typed), ['sheet', 'shed'], 'schema') };
+    case 'new':
+      return readNew(typed);
     case 'report':
       return { command, ...sourceOf(typed), output: options.has('json') ? 'json' : 'text' };
     case 'plan':
@@ -68,6 +75,7 @@ function sourceOf(typed: Typed): Source {
     ...(file !== undefined && { file }),
     ...(readings !== undefined && { readings }),
     ...(units !== undefined && { units: oneOf(units, ['inch', 'metric'], '--units') }),
+    ...(typed.options.has('why') && { why: true }),
   };
 }
 
@@ -121,17 +129,4 @@ function priceOf(text: string) {
     if (!(error instanceof RebuildInputError)) throw error;
     throw new WrongCommand(`--most-per-engine: ${complaintOf(error)}. ${error.hint}`);
   }
-}
-
-function oneOf<W extends string>(
-  word: string | undefined,
-  words: readonly [W, W],
-  where: string,
-): W {
-  const found = words.find((each) => each === word);
-  if (found) return found;
-  const which = words.join(' or ');
-  if (word === undefined) throw new WrongCommand(`${where} needs ${which}`);
-  const near = didYouMean(word, words);
-  throw new WrongCommand(`${where}: "${word}" is not ${which}${near ? `; ${near}` : ''}`);
 }

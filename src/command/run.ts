@@ -7,6 +7,7 @@ import { readShed, shedSchema, triage, triageReport } from '../shed/index.js';
 import { inspect, readSheet, report, sheetSchema } from '../sheet/index.js';
 import { HELP } from './help.js';
 import type { Io } from './io.js';
+import { makeNew } from './make-new.js';
 import { UnwritableOutput } from './output.js';
 import { progressLine } from './progress.js';
 import { readSource, UnreadableFile } from './read-source.js';
@@ -57,6 +58,9 @@ async function execute(request: Request, io: Io): Promise<number> {
     case 'schema':
       await io.print(json(request.of === 'sheet' ? sheetSchema() : shedSchema()));
       return DONE;
+    case 'new':
+      await makeNew(request, io);
+      return DONE;
     case 'report':
       await io.print(await reportText(request, io));
       return DONE;
@@ -72,19 +76,19 @@ type Asked<C extends Request['command']> = Extract<Request, { readonly command: 
 
 async function reportText(request: Asked<'report'>, io: Io): Promise<string> {
   const { text, readings } = await readSource(request, io);
-  const { units, output } = request;
+  const { units, output, why = false } = request;
   if (isShed(text)) {
     const sorted = triage(readShed(text, readings));
     return output === 'json'
       ? json(sorted)
-      : triageReport(sorted, { units: units ?? sorted.units });
+      : triageReport(sorted, { units: units ?? sorted.units, why });
   }
   if (readings !== undefined) {
     throw new WrongCommand('--readings is for a shed, but this file is an inspection sheet');
   }
   const inspection = inspect(readSheet(text));
   if (output === 'json') return json(inspection);
-  return report(inspection, { units: units ?? inspection.units });
+  return report(inspection, { units: units ?? inspection.units, why });
 }
 
 /** Whether the file is a shed: only a shed file has the field `shed`. Text that is not JSON is refused as a sheet. */
@@ -118,12 +122,12 @@ async function makePlan({ options, ...source }: Asked<'plan'>, io: Io): Promise<
   }
 }
 
-function planText(plan: Plan, { output, units = plan.units }: Asked<'plan'>): string {
+function planText(plan: Plan, { output, units = plan.units, why = false }: Asked<'plan'>): string {
   switch (output) {
     case 'json':
       return json(plan);
     case 'text':
-      return planReport(plan, { units });
+      return planReport(plan, { units, why });
     case 'build sheet':
       return buildSheet(plan, { units, format: 'text' });
     case 'build sheet in Markdown':

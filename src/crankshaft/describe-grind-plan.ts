@@ -15,10 +15,12 @@ import { grindPlanLayout } from './layouts.js';
 
 /**
  * Describes a grind plan in sentences: the decision, then each step that was
- * passed over, then each journal.
+ * passed over, then each journal. With `why: false` only what is to be done or
+ * decided is told: no step that was passed over, unless no step serves or only
+ * shells are wanting for it, and no journal that is good as it is.
  *
  * @param plan - what `grindPlan` gave
- * @param wording - the units to print in
+ * @param wording - the units to print in, and whether to tell why
  * @returns sentences without full stops
  * @throws {RebuildInputError} when a field is misspelt, the plan is not what `grindPlan` gives, or the unit system is unknown
  * @example
@@ -85,17 +87,20 @@ function nearlyServed({ nearly }: GrindPlan, wording: Wording): readonly string[
 }
 
 /** One sentence for each step that was passed over, with everything that ruled it out. */
-function passedOver({ because }: GrindPlan, wording: Wording): readonly string[] {
+function passedOver({ outcome, because }: GrindPlan, wording: Wording): readonly string[] {
   const obstacles = new Map<Length, string[]>();
   for (const reason of because) {
     const text = obstacle(reason, wording);
     if (text === undefined || !('undersize' in reason)) continue;
     obstacles.set(reason.undersize, [...(obstacles.get(reason.undersize) ?? []), text]);
   }
-  return [...obstacles].map(
-    ([undersize, texts]) => `not ${nameUndersize(undersize, wording)}: ${texts.join('; ')}`,
-  );
+  const isTold = wording.why !== false || outcome === 'none';
+  return [...obstacles]
+    .filter(([, texts]) => isTold || texts.every((text) => text === NO_SHELLS))
+    .map(([undersize, texts]) => `not ${nameUndersize(undersize, wording)}: ${texts.join('; ')}`);
 }
+
+const NO_SHELLS = 'not enough shells at hand';
 
 function obstacle(reason: GrindReason, wording: Wording): string | undefined {
   const length = (value: Length) => say(value, 'length', wording.units);
@@ -107,7 +112,7 @@ function obstacle(reason: GrindReason, wording: Wording): string | undefined {
       return `${journal} is ${why} and does not clean up (clean at ${length(available)}, ${short} short)`;
     }
     case 'no shells at hand':
-      return 'not enough shells at hand';
+      return NO_SHELLS;
     case 'below the minimum':
       return reason.nearly
         ? `${reason.journal} is ${length(reason.smallest)}, too near the minimum of ${length(reason.minimum)} for how well it is measured`
@@ -133,6 +138,8 @@ function describeJournal(
   const length = (value: Length) => say(value, 'length', wording.units);
   switch (reason.kind) {
     case 'good as it is': {
+      const isNews = plan.outcome !== 'use as it is' || reason.outside !== undefined;
+      if (wording.why === false && !isNews) return [];
       const off = reason.outside === undefined ? '' : `: ${outsideBy(reason.outside, wording)}`;
       const note =
         reason.basis === undefined ? '' : `, within the allowance ${noteOf(reason.basis, wording)}`;

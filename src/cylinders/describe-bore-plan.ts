@@ -13,10 +13,12 @@ import type { BorePlan, BoreReason } from './bore-types.js';
 import { borePlanLayout } from './layouts.js';
 
 /**
- * Describes a bore plan in sentences: the decision, then each reason.
+ * Describes a bore plan in sentences: the decision, then each reason. With `why: false` only what is to be done or
+ * decided is told: no step that was passed over, unless a bore is sleeved, no step serves or only pistons are
+ * wanting, and no bore that is good as it is.
  *
  * @param plan - what `borePlan` gave
- * @param wording - the units to print in
+ * @param wording - the units to print in, and whether to tell why
  * @returns sentences without full stops
  * @throws {RebuildInputError} when a field is misspelt, the plan is not what `borePlan` gives, or the unit system is unknown
  * @example
@@ -39,8 +41,27 @@ export function describeBorePlan(plan: BorePlan, wording: Wording): readonly str
   return [
     boreOrder(plan, wording),
     ...doubts(plan, wording),
-    ...plan.because.map((reason) => sentence(reason, wording)),
+    ...plan.because
+      .filter((reason) => wording.why !== false || isNews(reason, plan))
+      .map((reason) => sentence(reason, wording)),
   ];
+}
+
+/** Whether a reason says more than the decision does, or than why another step was not taken. */
+function isNews(reason: BoreReason, { outcome, because }: BorePlan): boolean {
+  switch (reason.kind) {
+    case 'does not clean up':
+    case 'wall too thin':
+      return outcome === 'none' || outcome === 'sleeve';
+    case 'no pistons at hand':
+      return because.every(
+        (other) => other === reason || !('oversize' in other) || other.oversize !== reason.oversize,
+      );
+    case 'good as it is':
+      return outcome !== 'use as it is' || reason.outside !== undefined;
+    default:
+      return true;
+  }
 }
 
 /** What the maker's limits may still allow, so that less metal comes off. */

@@ -23,6 +23,11 @@ export interface Wording {
   readonly units: UnitSystem;
   /** How to name who set a limit; by default in full, in parentheses. A report numbers them. */
   readonly nameBasis?: (basis: Basis) => string;
+  /**
+   * Whether to tell why other steps were passed over, and place by place what fits as it is. The `describe…`
+   * functions tell it unless this is false, a report only if it is true.
+   */
+  readonly why?: boolean;
 }
 
 /**
@@ -128,19 +133,27 @@ export function describeMargin(margin: Length, units: UnitSystem): string {
   return `stays ${sayDistance(margin, 'length', units)} inside its limits`;
 }
 
-const WORDING = ['units', 'nameBasis'] as const;
+const WORDING = ['units', 'nameBasis', 'why'] as const;
 
 /** Refuses a wording without a unit system. */
 export function guardWording(wording: Wording): void {
   guardFields('wording', wording, WORDING);
   guardSystem('wording.units', wording.units);
-  const { nameBasis } = wording;
-  if (nameBasis === undefined || typeof nameBasis === 'function') return;
+  const { nameBasis, why } = wording;
+  if (nameBasis !== undefined && typeof nameBasis !== 'function') {
+    throw new RebuildInputError({
+      parameter: 'wording.nameBasis',
+      value: nameBasis,
+      expected: 'a function from a basis to text',
+      hint: 'Leave it out to have every basis named in full.',
+    });
+  }
+  if (why === undefined || typeof why === 'boolean') return;
   throw new RebuildInputError({
-    parameter: 'wording.nameBasis',
-    value: nameBasis,
-    expected: 'a function from a basis to text',
-    hint: 'Leave it out to have every basis named in full.',
+    parameter: 'wording.why',
+    value: why,
+    expected: 'true or false',
+    hint: 'A report tells why steps were passed over only if this is true.',
   });
 }
 

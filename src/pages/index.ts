@@ -14,4 +14,4 @@ export {
 export { asMarkdown } from './markdown.js';
 export { numberedNotes, whoSetTheLimits } from './notes.js';
 export { asPlainText } from './plain-text.js';
-export { capital, columns, section, wrap } from './text.js';
+export { capital, columns, printable, section, WIDTH, wrap } from './text.js';

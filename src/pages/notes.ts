@@ -1,6 +1,5 @@
 import type { Wording } from '../judging/index.js';
 import { describeBasis } from '../judging/internal.js';
-import type { UnitSystem } from '../quantities/index.js';
 import { section, wrap } from './text.js';
 
 /** Who set the limits of a document: numbered in the text, named at the end. */
@@ -11,15 +10,15 @@ export interface Notes {
   readonly named: readonly string[];
 }
 
-/** The notes of one document. A note is added at its first mention. */
-export function numberedNotes(units: UnitSystem): Notes {
+/** The notes of one document, which is short unless `why` is asked for. A note is added at its first mention. */
+export function numberedNotes({ units, why = false }: Wording): Notes {
   const named: string[] = [];
   const nameBasis: Wording['nameBasis'] = (basis) => {
     const note = describeBasis(basis);
     if (!named.includes(note)) named.push(note);
     return `[${named.indexOf(note) + 1}]`;
   };
-  return { wording: { units, nameBasis }, named };
+  return { wording: { units, nameBasis, why }, named };
 }
 
 /** The section that names them, left out if there are none. */

@@ -1,7 +1,7 @@
 import { largestOf } from '../quantities/internal.js';
 
 /** The longest line, in characters. */
-const WIDTH = 96;
+export const WIDTH = 96;
 /** The gap between the columns of a table; the narrow one is for wide tables. */
 const [GAP, NARROW_GAP] = ['   ', '  '];
 

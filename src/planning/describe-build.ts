@@ -24,8 +24,7 @@ export function describeBuild(build: Build, number: number, wording: Wording): s
   return section(`ENGINE ${number}: ${name}`, [
     ...wrap(`Shop work and purchases for it cost ${sayCost(cost)}.`, 2),
     ...(interchange === undefined ? [] : wrap(`Interchange: ${interchange}.`, 2)),
-    'Parts:',
-    ...parts.flatMap((part) => wrap(`  ${describePartOf(part)}`, 6)),
+    ...partLines(parts, wording),
     ...testLines(build.tests),
     ...timed('Before any other work, and before use:', ['before use'], build.tests, wording),
     ...(work.length === 0 ? ['No machining.'] : ['Machining:']),
@@ -41,6 +40,25 @@ export function describeBuild(build: Build, number: number, wording: Wording): s
       : ['End play: not planned, as its limits or a thrust width are missing.']),
     ...wrap(capital(guideLine(build, wording)), 2).filter((line) => line !== ''),
   ]);
+}
+
+/** The parts, one a line with what they are; in short, those of one origin together. */
+function partLines(parts: Build['parts'], { why }: Wording): readonly string[] {
+  if (why !== false) {
+    return ['Parts:', ...parts.flatMap((part) => wrap(`  ${describePartOf(part)}`, 6))];
+  }
+  const origins = [...new Set(parts.map(originOf))];
+  return origins.flatMap((origin) => {
+    const names = parts
+      .filter((part) => originOf(part) === origin)
+      .map(({ name, count }) => named(name, count));
+    return wrap(`${origin}: ${names.join('; ')}`, 2);
+  });
+}
+
+function originOf({ from, bought }: Build['parts'][number]): string {
+  if (bought) return 'To be bought';
+  return from === undefined ? 'From the shelf' : `From ${from}`;
 }
 
 /** `Crack-test first: crankshaft A, rods A.` */

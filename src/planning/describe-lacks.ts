@@ -12,11 +12,16 @@ export function describeNextEngine(
   if (lacks.length === 0) {
     return 'no part completes one more engine: what is asked of the clearances is more than the instruments show. Measure with better ones, or ask for less';
   }
-  const partsOf = (parts: readonly LackingPart[]) => parts.map((part) => lacking(part, wording));
-  const others = alternatives.map((parts) => partsOf(parts).join(' and '));
+  const others = alternatives.map((parts) =>
+    parts.map((part) => lacking(part, wording)).join(' and '),
+  );
   const more = mayBeMore ? '. There may be more that would do' : '';
-  return `one more engine needs: ${partsOf(lacks).join('; ')}${others.length === 0 ? '' : `. As easy to get, and enough instead: ${others.join('; or ')}`}${more}`;
+  return `one more engine needs: ${sayLacks(lacks, wording)}${others.length === 0 ? '' : `. As easy to get, and enough instead: ${others.join('; or ')}`}${more}`;
 }
+
+/** `1 piston set 0.0200 in over; 1 pair of rod shells 0.0300 in under`. */
+export const sayLacks = (lacks: readonly LackingPart[], wording: Wording): string =>
+  lacks.map((part) => lacking(part, wording)).join('; ');
 
 function lacking({ section, fits, step, count }: LackingPart, wording: Wording): string {
   const word = wordFor(section, count);

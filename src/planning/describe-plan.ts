@@ -1,26 +1,28 @@
 import type { Wording } from '../judging/index.js';
 import { describeMargin, guardLayout, guardWording, sayDistance } from '../judging/internal.js';
 import { capital, numberedNotes, section, whoSetTheLimits, wrap } from '../pages/index.js';
-import type { UnitSystem } from '../quantities/index.js';
 import { howWell } from '../reading/index.js';
 import { describeJob, named, partWord, testFirst } from '../shed/internal.js';
 import { judgedOf } from './clearances.js';
 import { describeBuild } from './describe-build.js';
+import { sayCannotBuild } from './describe-cannot-build.js';
 import { describeNextEngine } from './describe-lacks.js';
 import { measureOnceMore, sayHowKnown, sayNotDescribed } from './describe-near.js';
-import { describeProof, isCountProven, isNoneAsked, sayEngines } from './describe-proof.js';
+import { describeProof, isNoneAsked } from './describe-proof.js';
 import { planLayout } from './layouts.js';
 import type { LeftOver } from './left-over-types.js';
 import type { Build, BuildJob, Plan, Purchase, ShopOrder } from './plan-types.js';
 import { sayCost } from './say-cost.js';
+import { whatToDo } from './what-to-do.js';
 
 /**
- * Prints a plan as plain text: how many complete engines it makes, what they cost and what is
- * proven; then the parts and clearances of each engine; the orders for the shops, the parts to
- * buy, the parts left over, and what one more engine needs.
+ * Prints a plan as plain text. It begins with what to do, in ten lines at the most: how many engines
+ * there are and what they cost, what to test and to measure first, what to buy, what goes to which
+ * shop, which parts go together, and what one more engine needs. Then come what is proven, and the
+ * details of all this.
  *
  * @param plan - what `planBuilds` gave
- * @param wording - the units to print in; by default those of the shed
+ * @param wording - the units to print in, by default those of the shed, and whether to tell why
  * @returns lines of at most 96 characters; the last one ends with a line break
  * @throws {RebuildInputError} when the plan is not what `planBuilds` gives, or the unit system is unknown
  * @example
@@ -39,18 +41,23 @@ import { sayCost } from './say-cost.js';
 export function planReport(plan: Plan, wording: Wording = { units: plan?.units }): string {
   guardLayout('plan', plan, planLayout, 'planBuilds');
   guardWording(wording);
-  return page(plan, wording.units);
+  return page(plan, wording);
 }
 
-function page(plan: Plan, units: UnitSystem): string {
-  const notes = numberedNotes(units);
+function page(plan: Plan, wording: Wording): string {
+  const { units } = wording;
+  const notes = numberedNotes(wording);
   const noted = notes.wording;
   const { builds, nextEngine } = plan;
   const texts = [
-    section(`PLAN: ${plan.shed}`, [
-      ...sentences(summary(plan, noted)),
-      `Sizes are diameters in ${units === 'inch' ? 'inches' : 'millimetres'}, clearances on the diameter.`,
-    ]),
+    section(
+      `PLAN: ${plan.shed}`,
+      sentences([
+        `Engine: ${plan.engine.name}. Sizes are diameters in ${units === 'inch' ? 'inches' : 'millimetres'}, clearances on the diameter.`,
+      ]),
+    ),
+    whatToDo(plan, noted),
+    ...(isNoneAsked(plan) ? [] : [section('HOW SURE IT IS', sentences(howSure(plan, noted)))]),
     ...testsBefore(builds, noted),
     ...measureOnceMore(plan, noted),
     ...howWell(plan.howRead, noted),
@@ -80,18 +87,11 @@ const BEFORE_YOU_ACT = [
   'The plan uses the sizes you measured and those it orders; what was not measured was not judged. Measure everything again when it comes back; the build sheet has a line for each size.',
 ];
 
-/** The plan in a few sentences. */
-function summary(plan: Plan, wording: Wording): readonly string[] {
-  const { builds, engine, cost, smallestMargin, cannotBuild, proof } = plan;
-  const count = capital(sayEngines(builds.length));
-  if (isNoneAsked(plan)) return [`Engine: ${engine.name}. You asked for no engine.`];
-  const isCertain = isCountProven(proof);
-  const blocks = cannotBuild.join(', ');
+/** How tight the plan is, and what is proven of it. */
+function howSure(plan: Plan, wording: Wording): readonly string[] {
+  const { smallestMargin } = plan;
   const afterBand = plan.holdsWith === undefined ? '' : ' after the guard band';
   return [
-    builds.length === 0
-      ? `Engine: ${engine.name}. ${count} ${isCertain ? 'can be built' : 'was found'}.`
-      : `Engine: ${engine.name}. ${count} can be built; shop work and purchases cost ${sayCost(cost)}.`,
     ...(smallestMargin === undefined
       ? []
       : [
@@ -100,13 +100,7 @@ function summary(plan: Plan, wording: Wording): readonly string[] {
     ...sayHowKnown(plan),
     describeProof(plan, wording),
     ...sayNotDescribed(plan),
-    ...(cannotBuild.length === 0
-      ? []
-      : [
-          isCertain
-            ? `You asked for these blocks, but they cannot be built, alone or together: ${blocks}.`
-            : `You asked for these blocks, but they are not in this plan: ${blocks}. Whether they can be built is not known.`,
-        ]),
+    ...sayCannotBuild(plan, wording),
   ];
 }
 
@@ -139,17 +133,19 @@ function testsBefore(builds: readonly Build[], wording: Wording): readonly strin
   );
 }
 
+/** The order of a shop. What is done alike to several parts for the same price takes one line. */
 function orderLines({ shop, jobs, cost }: ShopOrder, wording: Wording): readonly string[] {
-  return [
-    ...wrap(`${shop}: ${sayCost(cost)}`, 4),
-    ...jobs.flatMap((job) => wrap(`  ${describeOrder(job, wording)}`, 4)),
-  ];
+  const orders = jobs.map((job) => ({ job, order: describeOrder(job, wording) }));
+  const alike = [...new Set(orders.map(({ order }) => order))].map((order) => {
+    const parts = orders.filter((each) => each.order === order).map(({ job }) => job.part);
+    return `  ${parts.join(', ')}: ${order}${parts.length > 1 ? ' each' : ''}`;
+  });
+  return [...wrap(`${shop}: ${sayCost(cost)}`, 4), ...alike.flatMap((line) => wrap(line, 4))];
 }
 
-/** `crankshaft B: grind rod journals …; 60.00 EUR`. */
-function describeOrder(job: BuildJob, wording: Wording): string {
-  return `${job.part}: ${describeJob(job, wording)}; ${sayCost(job.cost)}`;
-}
+/** `grind rod journals …; 60.00 EUR`. */
+const describeOrder = (job: BuildJob, wording: Wording): string =>
+  `${describeJob(job, wording)}; ${sayCost(job.cost)}`;
 
 /** What to buy, and when: after the tests for cracks, before anything is cut. */
 function toBuyLines({ shopping }: Plan): readonly string[] {

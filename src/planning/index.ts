@@ -4,6 +4,7 @@
  * @packageDocumentation
  */
 export type { Price } from '../reading/index.js';
+export type { CannotBuild, WhyNotBuilt } from './cannot-build-types.js';
 export { planReport } from './describe-plan.js';
 export { describePlanDifference, diffPlans, type PlanDifference } from './diff-plans.js';
 export type { LackingPart, LeftOver, NextEngine } from './left-over-types.js';

@@ -34,16 +34,22 @@ export interface Wanted {
   readonly solver: Solver;
   /** What every clearance must keep from its limits, if it must hold with a chance. */
   readonly bandOf?: BandOf;
+  /** Whether the engines must have the blocks of the stock: no block may be missing. */
+  readonly ownBlocks?: true;
 }
 
 /**
  * Finds the parts, of whatever size fits, that complete the number of engines wanted and are the easiest to get, and
- * every other set of parts that is as easy. Otherwise returns why the search ended.
+ * every other set of parts that is as easy. Otherwise returns why the search ended, or that no parts complete blocks of
+ * the stock.
  */
-export function lackingFor(wanted: Wanted): NextEngine | Unproven['kind'] {
+export function lackingFor(wanted: Omit<Wanted, 'ownBlocks'>): NextEngine | Unproven['kind'];
+export function lackingFor(wanted: Wanted): NextEngine | Unproven['kind'] | 'none';
+export function lackingFor(wanted: Wanted): NextEngine | Unproven['kind'] | 'none' {
   const { shed, stock, engines, solver, bandOf, mostPerEngine = Infinity } = wanted;
   const { engine } = shed;
-  const more = withLacking(stock, shed, engines);
+  const all = withLacking(stock, shed, engines);
+  const more = wanted.ownBlocks ? { ...all, blocks: stock.blocks } : all;
   const seek = (single?: number) => {
     const brief = {
       engine,
@@ -69,6 +75,7 @@ export function lackingFor(wanted: Wanted): NextEngine | Unproven['kind'] {
       sought = seek(engines);
     }
     if (sought.status === 'infeasible') {
+      if (wanted.ownBlocks) return 'none';
       // Only a clearance that no part can make hold stands in the way of an engine of parts of any size.
       return bandOf === undefined ? 'solver failure' : { lacks: [], alternatives: [] };
     }

@@ -1,4 +1,4 @@
-import type { Disposition, Part, Shed, Testable, TriagedPart } from '../shed/index.js';
+import type { Disposition, Fault, Part, Shed, Testable, TriagedPart } from '../shed/index.js';
 import { CRACK_TESTED, SECTIONS, undecidedUntil } from '../shed/internal.js';
 import type { LeftOver } from './left-over-types.js';
 import { costOf, inThousandths } from './money.js';
@@ -67,9 +67,7 @@ function doubtsOf(
   shed: Shed,
   { section, name, because }: TriagedPart,
 ): Pick<LeftOver, 'faults' | 'untested'> {
-  const faults = [
-    ...new Set(because.flatMap((each) => (each.kind === 'fault' ? [each.fault] : []))),
-  ];
+  const faults = faultsIn({ because });
   const part: (Part & Testable) | undefined = shed[section]?.find((each) => each.name === name);
   const isUntested =
     CRACK_TESTED.includes(section) && !part?.tested?.some((test) => test.for === 'cracks');
@@ -78,6 +76,11 @@ function doubtsOf(
     ...(isUntested && { untested: true as const }),
   };
 }
+
+/** What was seen wrong with a part, each fault once. */
+export const faultsIn = ({ because }: Pick<TriagedPart, 'because'>): readonly Fault[] => [
+  ...new Set(because.flatMap((each) => (each.kind === 'fault' ? [each.fault] : []))),
+];
 
 function whyOf(disposition: Disposition): LeftOver['why'] {
   switch (disposition) {

@@ -25,6 +25,7 @@ import type { Build, Plan, Proof, Unproven } from './plan-types.js';
 import type { Preference } from './preferences.js';
 import type { Solver } from './solver.js';
 import { stockOf } from './stock.js';
+import { whyNotBuilt } from './why-not-built.js';
 
 /**
  * Finds the best builds from a shed: the most complete engines; among those plans, the least cost of
@@ -104,7 +105,6 @@ function planWith(shed: Shed, request: PlanRequest, solver: Solver): Plan {
     proof.kind === 'optimal' && engines <= (request.atMost ?? Infinity)
       ? lackingFor({ shed, stock, engines, solver, ...limit, ...(bandOf && { bandOf }) })
       : undefined;
-  const built = builds.map(({ name }) => name);
   return {
     shed: shed.shed,
     engine,
@@ -122,7 +122,11 @@ function planWith(shed: Shed, request: PlanRequest, solver: Solver): Plan {
     shopping: shoppingOf(shed, builds, currency),
     leftOver,
     ...(typeof next === 'object' && { nextEngine: next }),
-    cannotBuild: request.mustBuild.filter((name) => !built.includes(name)),
+    cannotBuild: whyNotBuilt({
+      ...{ shed, request, builds, parts, proof, stock, solver },
+      ...limit,
+      ...(bandOf && { bandOf }),
+    }),
   };
 }
 

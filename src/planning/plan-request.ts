@@ -1,8 +1,11 @@
 import { guardFields, guardList, guardText } from '../judging/internal.js';
+import { capital } from '../pages/index.js';
 import { RebuildInputError } from '../quantities/index.js';
+import { didYouMean } from '../reading/index.js';
 import type { Shed } from '../shed/index.js';
 import { SECTIONS } from '../shed/internal.js';
 import { guardHoldsWith } from './guard-holds-with.js';
+import { guardMustBuild } from './guard-must-build.js';
 import { currencyOf, inThousandths } from './money.js';
 import type { PlanOptions } from './plan-options.js';
 
@@ -38,15 +41,7 @@ export function guardPlanOptions(shed: Shed, options: PlanOptions) {
   if (timeLimit !== undefined) guardTime('options.timeLimit', timeLimit);
   const reserved = namesOf(shed, 'options.reserved', options.reserved, SECTIONS);
   const mustBuild = namesOf(shed, 'options.mustBuild', options.mustBuild, ['blocks']);
-  const both = mustBuild.find((name) => reserved.includes(name));
-  if (both !== undefined) {
-    throw new RebuildInputError({
-      parameter: 'options.mustBuild',
-      value: both,
-      expected: 'blocks that are not reserved',
-      hint: 'Name it in only one of the two lists.',
-    });
-  }
+  guardMustBuild(mustBuild, reserved);
   return {
     reserved,
     mustBuild,
@@ -135,12 +130,15 @@ function namesOf(
   names.forEach((name, i) => {
     guardText(`${parameter}[${i}]`, name);
     if (known.includes(name)) return;
+    const near = didYouMean(name, known);
     throw new RebuildInputError({
       parameter: `${parameter}[${i}]`,
       value: name,
       expected:
         sections.length === 1 ? `the name of one of the ${sections[0]}` : 'the name of a part',
-      hint: `Known names: ${known.slice(0, 12).join(', ')}${known.length > 12 ? ' …' : ''}.`,
+      hint: near
+        ? capital(near)
+        : `Known names: ${known.slice(0, 12).join(', ')}${known.length > 12 ? ' …' : ''}.`,
     });
   });
   return names;

@@ -2,6 +2,7 @@ import type { BasedLimits, Finding, Span } from '../judging/index.js';
 import type { Length, Ratio, UnitSystem } from '../quantities/index.js';
 import type { EngineKind, HowRead, InstrumentName } from '../reading/index.js';
 import type { AgainReason, Job, NeededTest, Section } from '../shed/index.js';
+import type { CannotBuild } from './cannot-build-types.js';
 import type { LeftOver, NextEngine } from './left-over-types.js';
 import type { Preference } from './preferences.js';
 
@@ -54,8 +55,8 @@ export interface Plan {
   readonly leftOver: readonly LeftOver[];
   /** The parts that one more engine needs; absent if no more are wanted, or if the search for them did not finish. */
   readonly nextEngine?: NextEngine;
-  /** Blocks that must be built but are not in the plan. If the most engines are proven, they cannot be built, alone or together. */
-  readonly cannotBuild: readonly string[];
+  /** Blocks that must be built but are not in the plan, each with the reason. */
+  readonly cannotBuild: readonly CannotBuild[];
 }
 
 /** A clearance so near a limit that its readings leave room for doubt. */

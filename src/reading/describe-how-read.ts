@@ -1,12 +1,12 @@
 import type { Wording } from '../judging/index.js';
 import { sayDistance } from '../judging/internal.js';
 import { INSTRUMENT_WORDS } from './bench.js';
-import type { HowRead } from './how-read.js';
+import type { HiddenOval, HowRead } from './how-read.js';
 
 /** How well the sizes were read, in sentences with full stops. */
 export function describeHowRead(
   { within, undescribed, rule, notAt20C, ovalHidden }: HowRead,
-  { units }: Wording,
+  { units, why }: Wording,
 ): readonly string[] {
   const errors = within.map(
     ({ instrument, expanded }) =>
@@ -32,8 +32,19 @@ export function describeHowRead(
       : []),
     ...(ovalHidden.length > 0
       ? [
-          `The angles that these were read at may hide all of an oval, or most of it, and no two-point reading shows three lobes; read at 0, 60 and 120°: ${ovalHidden.join(', ')}.`,
+          `The angles that these were read at may hide all of an oval, or most of it, and no two-point reading shows three lobes; read at 0, 60 and 120°: ${sayHidden(ovalHidden, why === false)}.`,
         ]
       : []),
   ];
+}
+
+/** Where an oval may hide: `crankshaft A (rod 1, rod 2); rod 1`; in short, the parts alone. */
+function sayHidden(hidden: readonly HiddenOval[], isShort: boolean): string {
+  const parts = [...new Set(hidden.map(({ part }) => part))];
+  const said = parts.map((part) => {
+    const places = hidden.filter((each) => each.part === part).map(({ place }) => place);
+    if (part === undefined) return places.join(', ');
+    return isShort ? part : `${part} (${places.join(', ')})`;
+  });
+  return said.join(', ');
 }

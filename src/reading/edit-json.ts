@@ -1,8 +1,8 @@
 import { withoutMark } from './file-text.js';
+import { isObject } from './given.js';
 import { type JsonNode, nodesOf } from './json-nodes.js';
 import { asJson, byName, byPlace, matched } from './match-items.js';
 import { type JsonStyle, printJson, printOnOneLine } from './print-json.js';
-import { isObject } from './read-sections.js';
 import { isSameData } from './same-data.js';
 
 /**

@@ -20,7 +20,15 @@ export interface HowRead {
   /** What was read warm and is not said what it is made of: its size at 20 °C is known less well. */
   readonly notAt20C: readonly (keyof Accuracy['growth'])[];
   /** Journals and cylinders of which the angles they were read at may hide most of an oval. */
-  readonly ovalHidden: readonly string[];
+  readonly ovalHidden: readonly HiddenOval[];
+}
+
+/** A journal or cylinder that was read at too few angles. */
+export interface HiddenOval {
+  /** The part it is on; absent on a sheet, where all is of one engine. */
+  readonly part?: string;
+  /** Its name. */
+  readonly place: string;
 }
 
 /** Angles that are sure to show less of an oval than this hide most of it: any two do. */
@@ -33,7 +41,7 @@ export interface WasRead {
   /** What was read of each kind of part; nothing where it is not said how warm it was. */
   readonly warm: ReadOf<keyof Accuracy['growth']>;
   /** Journals and cylinders, by their names. */
-  readonly shapes: readonly { readonly name: string; readonly angles: Angles }[];
+  readonly shapes: readonly (HiddenOval & { readonly angles: Angles })[];
 }
 
 /** Lists of what was read, each with what it was read with or of. */
@@ -64,6 +72,6 @@ export function howWellRead({ shapes, ...read }: WasRead, accuracy: Accuracy): H
     notAt20C: warm.filter((part) => accuracy.growth[part]?.isNamed === false),
     ovalHidden: shapes
       .filter(({ angles }) => shareOfOvalSeen(angles) < MOST_OF_OVAL)
-      .map(({ name }) => name),
+      .map(({ angles: _, ...place }) => place),
   };
 }

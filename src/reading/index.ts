@@ -97,6 +97,14 @@ export {
   guardRingGapLimits,
   guardWall,
 } from './sizes.js';
+export {
+  CYLINDERS,
+  MAINS,
+  numbered,
+  type StarterFile,
+  standardIn,
+  UNIT_OF,
+} from './starter.js';
 export { own, type StatedLimits, statedBasis } from './stated-limits.js';
 export { guardKind } from './which-file.js';
 export { writeData } from './write-data.js';

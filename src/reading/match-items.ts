@@ -1,4 +1,4 @@
-import { isObject } from './read-sections.js';
+import { isObject } from './given.js';
 
 /** Something that tells an item of a list from the others; undefined where it tells nothing. */
 type KeyOf = (item: unknown, place: number) => string | undefined;

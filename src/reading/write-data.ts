@@ -1,8 +1,8 @@
 import { z } from 'zod';
 import type { UnitSystem } from '../quantities/index.js';
+import { isObject } from './given.js';
 import { markOf } from './marks.js';
 import { asJson, butForName, byName, byPlace, matched } from './match-items.js';
-import { isObject } from './read-sections.js';
 import { isSameData } from './same-data.js';
 
 /**

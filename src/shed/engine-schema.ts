@@ -8,11 +8,13 @@ import {
   toleratedWear,
 } from '../judging/internal.js';
 import {
+  CYLINDERS,
   chosen,
   count,
   fields,
   journalKind,
   list,
+  MAINS,
   type NeededPart,
   name,
   oversize,
@@ -36,9 +38,9 @@ const needed = chosen<NeededPart>([oneNeeded, someNeeded], (value) =>
 /** Data on the engine the parts are for. */
 export const engineSchema = partial({
   name,
-  cylinders: count('cylinders', 1, 24),
+  cylinders: count('cylinders', ...CYLINDERS),
   rodsPerJournal: z.literal([1, 2], { error: 'must be 1 or 2, without quotes' }).exactOptional(),
-  mains: count('mains', 0, 25),
+  mains: count('mains', ...MAINS),
   rodJournals: journalKind,
   mainJournals: journalKind.exactOptional(),
   rodHousing: statedLimits(diameter).exactOptional(),

@@ -43,7 +43,8 @@ export function howShedWasRead(shed: Shed, only?: ReadonlySet<string>): HowRead 
       used,
       warm: shed.warmth ? warm : [],
       shapes: [...journals, ...bores].map(({ part, name, readings = [] }) => ({
-        name: `${part}, ${name}`,
+        part,
+        place: name,
         angles: readings.map(({ angle }) => angle),
       })),
     },

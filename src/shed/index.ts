@@ -23,6 +23,7 @@ export {
   type Price,
   type ReadWarmPart,
   type ShellPairs,
+  type StarterFile,
   type StatedLimits,
   type WarmthOfBench,
 } from '../reading/index.js';
@@ -30,8 +31,10 @@ export type { AsWritten } from './as-written.js';
 export type { Consequence, Fault } from './faults.js';
 export type { PartTest, Testable } from './history.js';
 export { shedSchema } from './json-schema.js';
+export { type NewShed, newShed } from './new-shed.js';
 export type { Condition, Core, HistoryEntry, Noted, Owned, Part } from './part.js';
 export { readShed } from './read-shed.js';
+export { readingsToFill } from './readings-to-fill.js';
 export { afterMachining } from './record/after-machining.js';
 export { describeShedDifference } from './record/describe-shed-difference.js';
 export { diffSheds } from './record/diff-sheds.js';

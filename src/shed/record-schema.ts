@@ -44,19 +44,22 @@ export const remarks = oneOrMore(remark);
 const DATE = /^\d{4}(?:-(?:0[1-9]|1[0-2])(?:-(?:0[1-9]|[12]\d|3[01]))?)?$/;
 
 /** A date as an owner knows it: a year, a year and month, or a day. */
-const date = marked(textAs('a date in quotes, e.g. "2024-03"', (text) => {
-  const written = text.trim();
-  const day = DATE.test(written) ? new Date(`${written}T00:00:00Z`.slice(0, -10)) : undefined;
-  const isReal =
-    day !== undefined && (written.length < 10 || day.toISOString().startsWith(written));
-  if (isReal) return written;
-  throw new RebuildInputError({
-    parameter: 'text',
-    value: text,
-    expected: 'a year, a year and month, or a day',
-    hint: 'Write it as "2024", "2024-03" or "2024-03-17".',
-  });
-}, { write: (written: string) => written });
+const date = marked(
+  textAs('a date in quotes, e.g. "2024-03"', (text) => {
+    const written = text.trim();
+    const day = DATE.test(written) ? new Date(written) : undefined;
+    const isReal =
+      day !== undefined && (written.length < 10 || day.toISOString().startsWith(written));
+    if (isReal) return written;
+    throw new RebuildInputError({
+      parameter: 'text',
+      value: text,
+      expected: 'a year, a year and month, or a day',
+      hint: 'Write it as "2024", "2024-03" or "2024-03-17".',
+    });
+  }),
+  { write: (written: string) => written },
+);
 
 const STATES = ['ran', 'turns', 'seized', 'not seen'] as const;
 const state = marked(

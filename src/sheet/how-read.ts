@@ -35,7 +35,7 @@ export function howRead(
             ['pistons', pistons],
           ]
         : [],
-      shapes: parts.map(({ name, shape }) => ({ name, angles: anglesOf(shape) })),
+      shapes: parts.map(({ name, shape }) => ({ place: name, angles: anglesOf(shape) })),
     },
     accuracy,
   );

@@ -17,6 +17,7 @@ export {
   type JsonSchema,
   type ReadWarmPart,
   type ShellPairs,
+  type StarterFile,
   type StatedLimits,
   type WarmthOfBench,
 } from '../reading/index.js';
@@ -33,6 +34,7 @@ export type { LeakReport, LeftUntil, TimeLeft } from './inspect-leak.js';
 export type { OilReport } from './inspect-oil.js';
 export type { SampleReport } from './inspect-sample.js';
 export { sheetSchema } from './json-schema.js';
+export { type NewSheet, newSheet } from './new-sheet.js';
 export type { BigEndSheet, FilmSheet, LeakAround, LeakSheet, OilSheet } from './oil-sheet.js';
 export { readSheet } from './read-sheet.js';
 export { report } from './report.js';

@@ -24,7 +24,7 @@ import { notMeasured } from './not-measured.js';
  * readings, decisions and reasons, part by part, and who set each limit.
  *
  * @param inspection - what `inspect` gave
- * @param wording - the units to print in; by default those of the sheet
+ * @param wording - the units to print in, by default those of the sheet, and whether to tell why steps were passed over
  * @returns lines of at most 96 characters; the last one ends with a line break
  * @throws {RebuildInputError} when the inspection is not what `inspect` gives, or the unit system is unknown
  * @example
@@ -42,12 +42,13 @@ export function report(
 ): string {
   guardLayout('inspection', inspection, inspectionLayout, 'inspect');
   guardWording(wording);
-  return page(inspection, wording.units);
+  return page(inspection, wording);
 }
 
-function page(inspection: Inspection, units: UnitSystem): string {
+function page(inspection: Inspection, wording: Wording): string {
   const { engine, rods, mains, endPlay, cylinders, boring, oil } = inspection;
-  const notes = numberedNotes(units);
+  const { units } = wording;
+  const notes = numberedNotes(wording);
   const noted = notes.wording;
   const actions = actionsFrom(inspection);
   const bored = boredIn(inspection);
@@ -106,8 +107,11 @@ function boringSection(
   cylinders: readonly CylinderReport[],
   wording: Wording,
 ): string {
-  const misread = undecidedFor(cylinders, wording);
-  if (misread.length > 0) return section('BORING', misread);
+  const [undecided] = undecidedFor(cylinders, wording);
+  if (undecided !== undefined) {
+    const odd = cylinders.flatMap(({ name, readAgain }) => (readAgain ? [name] : []));
+    return section('BORING', wrap(`${undecided} See ${odd.join(', ')}.`, 2));
+  }
   const [decision, ...reasons] = describeBorePlan(plan, wording);
   return section('BORING', [
     ...wrap(`Decision: ${decision}`, 2),
@@ -170,9 +174,9 @@ function cylinderSection(cylinder: CylinderReport, isToBeBored: boolean, wording
   const over = (span: Span<Length>) => `${describeSpan(span, 'length', units)} over the travel`;
   const along = ({ travel, widestAt }: RingReport) =>
     `${over(travel)}${travel.max > travel.min ? `, widest at station ${say(widestAt, 'length', units)}` : ''}`;
-  const verdict = piston?.finding
-    ? describe(piston.finding, wording)
-    : 'not judged, as no limit is given';
+  // Described only where it is printed: a description notes who set the limit.
+  const verdict = () =>
+    piston?.finding ? describe(piston.finding, wording) : 'not judged, as no limit is given';
   return section(name.toUpperCase(), [
     ...columns(
       ['station', 'mean', 'out-of-round'],
@@ -188,7 +192,7 @@ function cylinderSection(cylinder: CylinderReport, isToBeBored: boolean, wording
       : findings.flatMap((finding) => wrap(describe(finding, wording), 2))),
     ...(mustBeBored ? ['Piston and rings must fit the finished bore. In the worn bore now:'] : []),
     ...(piston && !readAgain
-      ? wrap(`piston: clearance ${over(piston.clearance)}${mustBeBored ? '' : `; ${verdict}`}`, 2)
+      ? wrap(`piston: clearance ${over(piston.clearance)}${mustBeBored ? '' : `; ${verdict()}`}`, 2)
       : []),
     ...(readAgain ? [] : rings).flatMap((ring) =>
       mustBeBored

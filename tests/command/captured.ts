@@ -25,6 +25,10 @@ export async function captured(
   const code = await run(argv, {
     readFile: async (path) => files[path] ?? readFile(`${root}/${path}`, 'utf8'),
     readInput: async () => input ?? '',
+    ask: async () => undefined,
+    writeFile: async (path) => {
+      throw new Error(`${path} is written, and nobody said where to`);
+    },
     inputIsTerminal: input === undefined,
     print: async (text) => {
       out += text;

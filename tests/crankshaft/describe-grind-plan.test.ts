@@ -88,6 +88,34 @@ describe('describeGrindPlan says', () => {
     );
   });
 
+  it('in short, no step that was passed over and no journal that is good as it is', () => {
+    const short = { ...inches, why: false };
+    expect(describeGrindPlan(grindPlan(rods(asNew)), short)).toEqual([
+      'no grinding needed at standard, 2.1245 to 2.1250 in',
+    ]);
+    const plan = grindPlan(rods(asNew, worn));
+    const full = describeGrindPlan(plan, inches);
+    const said = describeGrindPlan(plan, short);
+    expect(said).toEqual(full.filter((sentence) => !sentence.startsWith('not ')));
+    expect(said.length).toBeLessThan(full.length);
+  });
+
+  it('in short too, a journal outside its size, a step that only wants shells, and why no step serves', () => {
+    const short = { ...inches, why: false };
+    const outside = grindPlan({
+      ...rods({ ...asNew, smallest: 21_242 }),
+      sizeAllowance: tenths(4),
+    });
+    expect(describeGrindPlan(outside, short)[1]).toMatch(
+      /0\.0003 in below it, within the allowance/,
+    );
+    const wanting = grindPlan({ ...rods(worn), shellsAtHand: [thou(20)] });
+    const said = describeGrindPlan(wanting, short).filter((each) => each.startsWith('not '));
+    expect(said).toEqual(['not 0.0100 in under: not enough shells at hand']);
+    const none = grindPlan({ ...rods(worn), minimum: tenths(21_200) });
+    expect(describeGrindPlan(none, short)).toEqual(describeGrindPlan(none, inches));
+  });
+
   it('which journals cannot clean up at any step', () => {
     const plan = grindPlan(rods(ruined, { ...ruined, name: 'rod 4' }));
     expect(describeGrindPlan(plan, inches)[0]).toBe('no step serves: rod 3, rod 4 cannot clean up');

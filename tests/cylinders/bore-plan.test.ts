@@ -147,6 +147,24 @@ describe('borePlan', () => {
     ]);
   });
 
+  it('says in short no step that was passed over, unless only pistons are wanting or a sleeve is needed', () => {
+    const said = (plan: ReturnType<typeof borePlan>) =>
+      describeBorePlan(plan, { units: 'inch', why: false });
+    expect(said(borePlan(request([good])))).toEqual([
+      'no boring needed at standard, 3.0000 to 3.0005 in',
+    ]);
+    expect(said(borePlan(request([good, worn]))).filter((each) => /^not /.test(each))).toEqual([]);
+    // 20 over would clean up, but only 30 over is at hand.
+    const wanting = borePlan(request([worn], { pistonsAtHand: [thou(30)] }));
+    expect(said(wanting).filter((each) => /^not /.test(each))).toEqual([
+      'not 0.0200 in over: no pistons at hand',
+    ]);
+    const sleeved = borePlan(request([worn, gone]));
+    expect(said(sleeved)).toEqual(describeBorePlan(sleeved, { units: 'inch' }));
+    const none = borePlan(request([good], { pistonsAtHand: [] }));
+    expect(said(none)).toEqual(describeBorePlan(none, { units: 'inch' }));
+  });
+
   it('says sleeves, thin walls, sizes outside the target and want of pistons', () => {
     const said = (plan: ReturnType<typeof borePlan>) => describeBorePlan(plan, { units: 'metric' });
     expect(said(borePlan(request([worn, gone])))[0]).toBe(

@@ -18,6 +18,8 @@ describe('planReport', () => {
   it('goes from the whole to each engine, the orders, the shopping and the rest', () => {
     expect(headings(text)).toEqual([
       'PLAN: the shed',
+      'WHAT TO DO',
+      'HOW SURE IT IS',
       'TEST FIRST',
       'ENGINE 1: block A',
       'ENGINE 2: block C',
@@ -34,7 +36,10 @@ describe('planReport', () => {
 
   it('says how many engines, what they cost, how tight they are and what is proven', () => {
     expect(flowing(text)).toContain(
-      '2 complete engines can be built; shop work and purchases cost 205.50 EUR. The clearance nearest a limit stays 0.0003 in inside its limits. Proven: no plan is better, compared by engines, cost and tightest margin, in this order.',
+      'HOW SURE IT IS -------------- The clearance nearest a limit stays 0.0003 in inside its limits. Proven: no plan is better, compared by engines, cost and tightest margin, in this order.',
+    );
+    expect(text).toContain(
+      '\n2 complete engines can be built; shop work and purchases cost 205.50 EUR.\n',
     );
     // A limit is met to the last bit of a double and no closer.
     const tight = planReport({ ...twoEngines, smallestMargin: -7e-18 as Length });
@@ -46,8 +51,12 @@ describe('planReport', () => {
   });
 
   it('lists the parts of an engine, and what is done to them by whom', () => {
-    expect(text).toContain('\n  crankshaft: crankshaft B, from donor B\n');
-    expect(text).toContain('\n  pairs of shells: 2 × rod shells 20 under, to be bought\n');
+    expect(text).toContain('\nFrom donor B: crankshaft B\n');
+    expect(text).toContain('\nTo be bought: pistons 20 over; 2 × rod shells 20 under\n');
+    const full = planReport(twoEngines, { units: 'inch', why: true });
+    expect(full).toContain('\n  crankshaft: crankshaft B, from donor B\n');
+    expect(full).toContain('\n  pairs of shells: 2 × rod shells 20 under, to be bought\n');
+    expectPage(full);
     expect(flowing(text)).toContain(
       'crankshaft B: grind rod journals rod 1, rod 2 to 0.0200 in under, 1.6045 to 1.6050 in, by the grinder',
     );
@@ -150,12 +159,16 @@ describe('planReport', () => {
 
   it('is a page where nothing can be built', () => {
     const none = planReport(noEngine);
-    expect(headings(none)).toEqual(['PLAN: the shed', 'THE NEXT ENGINE', 'BEFORE YOU ACT']);
+    expect(headings(none)).toEqual([
+      'PLAN: the shed',
+      'WHAT TO DO',
+      'HOW SURE IT IS',
+      'THE NEXT ENGINE',
+      'BEFORE YOU ACT',
+    ]);
     expect(none).toContain('No complete engine can be built.');
     expect(none).toContain('Proven: no choice of parts makes a complete engine.');
-    expect(none).toContain(
-      'You asked for these blocks, but they cannot be built, alone or together: block D.',
-    );
+    expect(none).toContain('You asked for block D, but it cannot be built: it is scrap (cracked).');
     expect(none).toContain('One more engine needs: 2 rods; 1 head.');
     expectPage(none);
   });
@@ -216,14 +229,16 @@ describe('planReport', () => {
 
   it('never says that what was not proven cannot be', () => {
     const proof = stopped('most engines', 0, 4);
-    const page = flowing(planReport({ ...noEngine, proof }));
-    expect(page).toContain('No complete engine was found. NOT PROVEN');
+    const cannotBuild = [{ name: 'block D', because: { kind: 'not known' } }] as const;
+    const page = flowing(planReport({ ...noEngine, cannotBuild, proof }));
+    expect(page).toContain('No complete engine was found. NOT PROVEN to be the best: see HOW SURE');
     expect(page).toContain(
-      'You asked for these blocks, but they are not in this plan: block D. Whether they can be built is not known.',
+      'You asked for block D, but it is not in this plan. Whether it can be built is not known.',
     );
     expect(page).not.toMatch(/engine can be built|cannot/);
     const sure = flowing(planReport({ ...noEngine, proof: stopped('next engine', 0, 0) }));
-    expect(sure).toContain('No complete engine can be built. Proven: no choice of parts makes');
+    expect(sure).toContain('No complete engine can be built.');
+    expect(sure).toContain('Proven: no choice of parts makes');
     expect(sure).toContain('What one more engine needs is not known, because the time was up.');
   });
 

@@ -241,7 +241,9 @@ export const noEngine: Plan = {
     ],
     alternatives: [],
   },
-  cannotBuild: ['block D'],
+  cannotBuild: [
+    { name: 'block D', because: { kind: 'triage', disposition: 'scrap', faults: ['cracked'] } },
+  ],
 };
 
 /** The fields that hold what a person has named. */
@@ -251,7 +253,7 @@ const NAMED = /^(name|from|part|place|journal|shells|bore|piston|shop|shed|engin
 export function renamed(plan: Plan, name: string): Plan {
   const anew = (old: string) => `${name} ${old}`;
   return JSON.parse(JSON.stringify(plan), (key, value: unknown) => {
-    if (/^(places|washers|cannotBuild)$/.test(key)) return (value as string[]).map(anew);
+    if (/^(places|washers|beside)$/.test(key)) return (value as string[]).map(anew);
     return NAMED.test(key) && typeof value === 'string' ? anew(value) : value;
   });
 }

@@ -15,6 +15,9 @@ import { describeNotMeasured } from './describe-not-measured.js';
 import { MENDS } from './tests.js';
 import type { TriagedPart, TriageReason } from './triage-types.js';
 
+/** What is said of a crankshaft that no dial was held to. */
+export const RUNOUT_NOT_READ = 'runout not read: not judged for bend';
+
 /** Describes a reason: what was seen or judged, and the consequence. */
 export function describeReason(
   reason: TriageReason,
@@ -52,7 +55,7 @@ export function describeReason(
         `${reason.place}: ${describe(reason.finding, wording)}: it reads as bent; have it straightened and read again before you use it, or list it as bent with the runout that the shop promises`,
       ];
     case 'runout not read':
-      return ['runout not read: not judged for bend'];
+      return [RUNOUT_NOT_READ];
     case 'which bearing seized':
       return [
         reason.cleared

@@ -1,12 +1,12 @@
-import { describe, type Wording } from '../../judging/index.js';
+import type { Wording } from '../../judging/index.js';
 import { guardLayout, guardWording } from '../../judging/internal.js';
 import { columns, numberedNotes, section, whoSetTheLimits, wrap } from '../../pages/index.js';
-import type { UnitSystem } from '../../quantities/index.js';
 import { howWell } from '../../reading/index.js';
 import { triagedPartLayout, triageLayout } from '../layouts.js';
 import { named, wordFor } from '../section-words.js';
 import { SECTIONS, type Section } from '../sections.js';
 import { cautionsFor } from './cautions.js';
+import { asItIs, otherFindings, reasonsOf } from './describe-as-it-is.js';
 import { describeDoing, describeJob } from './describe-job.js';
 import { describeReason, obstacle } from './describe-reason.js';
 import { condition, describeTest, isTestedFirst } from './describe-tests.js';
@@ -17,10 +17,11 @@ import { undecidedUntil } from './until.js';
 
 /**
  * Describes in sentences what to do with a part: the disposition, then what was seen and judged,
- * then cautions. Of a part that is scrap for a visible fault, only its faults are told.
+ * then cautions. Of a part that is scrap for a visible fault, only its faults are told. With `why: false` what fits
+ * as it is takes one sentence, and no step that was passed over is told.
  *
  * @param part - one of the parts that `triage` gave
- * @param wording - the units to print in
+ * @param wording - the units to print in, and whether to tell why
  * @returns sentences without full stops
  * @throws {RebuildInputError} when the part is not what `triage` gives, or the unit system is unknown
  * @example
@@ -36,20 +37,23 @@ import { undecidedUntil } from './until.js';
 export function describePart(part: TriagedPart, wording: Wording): readonly string[] {
   guardLayout('part', part, triagedPartLayout, 'triage');
   guardWording(wording);
-  const reasons = (because: TriagedPart['because']) =>
-    because.flatMap((reason) => describeReason(reason, part, wording));
   // What else was measured of a cracked part would only read as praise.
   if (part.disposition === 'scrap' && part.because.some(isCondemning)) {
     return [
       headline(part, wording),
-      ...reasons(part.because.filter((reason) => 'consequence' in reason)),
+      ...part.because
+        .filter((reason) => 'consequence' in reason)
+        .flatMap((reason) => describeReason(reason, part, wording)),
     ];
   }
+  const isToldFirst = wording.why === false && IN_USE.includes(part.disposition);
   return [
     headline(part, wording),
-    ...reasons(part.because),
+    ...reasonsOf(part, wording),
     ...otherFindings(part, wording),
-    ...part.tests.map((test) => describeTest(test, part, wording)),
+    ...part.tests
+      .filter(({ when }) => !(isToldFirst && when === 'first'))
+      .map((test) => describeTest(test, part, wording)),
     ...cautionsFor(part.section, part.name, part.jobs, part.tests),
   ];
 }
@@ -65,7 +69,7 @@ function headline(part: TriagedPart, wording: Wording): string {
   const once = first ? ', once it is crack-tested' : '';
   switch (disposition) {
     case 'use as it is':
-      return `${who}: use as it is${once}${isFirm ? '' : ', if it measures up again'}`;
+      return `${who}: use as it is${once}${isFirm ? '' : ', if it measures up again'}${asItIs(part, wording)}`;
     case 'machine':
       return `${who}: machine${once}${isFirm ? '' : ', if it measures so again'}: ${jobs.map((job) => describeJob(job, wording)).join('; ')}`;
     case 'use after': {
@@ -84,22 +88,12 @@ function headline(part: TriagedPart, wording: Wording): string {
   }
 }
 
-/** Findings that no reason mentions. A grind plan already mentions each journal by name. */
-function otherFindings(part: TriagedPart, wording: Wording): readonly string[] {
-  if (part.section === 'crankshafts') return [];
-  const told = part.because.flatMap((reason) => ('finding' in reason ? [reason.finding] : []));
-  const sentences = part.findings
-    .filter((finding) => !told.some((other) => JSON.stringify(other) === JSON.stringify(finding)))
-    .map((finding) => describe(finding, wording));
-  return [...new Set(sentences)];
-}
-
 /**
  * Prints the triage of a shed as plain text for the bench: how many parts have each disposition,
  * then what to do with each part and why, and who set each limit.
  *
  * @param triage - what `triage` gave for a shed
- * @param wording - the units to print in; by default those of the shed
+ * @param wording - the units to print in, by default those of the shed, and whether to tell why steps were passed over
  * @returns lines of at most 96 characters; the last one ends with a line break
  * @throws {RebuildInputError} when the triage is not what `triage` gives, or the unit system is unknown
  * @example
@@ -114,11 +108,12 @@ function otherFindings(part: TriagedPart, wording: Wording): readonly string[] {
 export function triageReport(triage: Triage, wording: Wording = { units: triage?.units }): string {
   guardLayout('triage', triage, triageLayout, 'triage');
   guardWording(wording);
-  return page(triage, wording.units);
+  return page(triage, wording);
 }
 
-function page({ shed, parts, howRead }: Triage, units: UnitSystem): string {
-  const notes = numberedNotes(units);
+function page({ shed, parts, howRead }: Triage, wording: Wording): string {
+  const { units } = wording;
+  const notes = numberedNotes(wording);
   const sections = SECTIONS.flatMap((each) => {
     const its = parts.filter((part) => part.section === each);
     return its.length === 0 ? [] : [partsSection(each, its, notes.wording)];

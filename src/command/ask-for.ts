@@ -1,0 +1,44 @@
+import type { Io } from './io.js';
+import type { Answer, Answers } from './new-request.js';
+import { WrongCommand } from './wrong-command.js';
+
+/** What is asked on a terminal, each with what counts if nothing is typed. */
+const QUESTIONS: readonly {
+  readonly answer: Answer;
+  readonly question: string;
+  readonly otherwise?: string;
+  /** Whether it is asked for a shed only. */
+  readonly ofShed?: true;
+}[] = [
+  { answer: 'name', question: 'Name of the engine', otherwise: 'my engine' },
+  { answer: 'units', question: 'Units, inch or metric', otherwise: 'inch' },
+  { answer: 'cylinders', question: 'Cylinders', otherwise: '1' },
+  {
+    answer: 'mains',
+    question: 'Main bearings with shells, 0 for rolling bearings',
+    otherwise: '2',
+  },
+  { answer: 'rod-journal', question: 'Standard rod journal, as 1.6245 to 1.6250' },
+  { answer: 'main-journal', question: 'Standard main journal' },
+  { answer: 'bore', question: 'Standard bore' },
+  { answer: 'lubrication', question: 'Oil by splash or pump', ofShed: true },
+  {
+    answer: 'cores',
+    question: 'How many engines do the parts come from',
+    otherwise: '1',
+    ofShed: true,
+  },
+];
+
+/** Asks for all that a new file must know. What has no answer and no default is left out. */
+export async function askFor(of: 'sheet' | 'shed', io: Pick<Io, 'ask'>): Promise<Answers> {
+  const answers: Partial<Record<Answer, string>> = {};
+  for (const { answer, question, otherwise, ofShed } of QUESTIONS) {
+    if (ofShed && of === 'sheet') continue;
+    const typed = await io.ask(`${question}${otherwise === undefined ? '' : ` [${otherwise}]`}: `);
+    if (typed === undefined) throw new WrongCommand('the questions were not answered');
+    const said = typed.trim() === '' ? otherwise : typed.trim();
+    if (said !== undefined) answers[answer] = said;
+  }
+  return answers;
+}

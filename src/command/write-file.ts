@@ -1,0 +1,30 @@
+import type { Io } from './io.js';
+import { codeOf, unwritable } from './output.js';
+import { WrongCommand } from './wrong-command.js';
+
+/** Writes a file. One that is there already is written over only with `force`. */
+export async function writeNew(
+  path: string,
+  text: string,
+  { force }: { readonly force: boolean },
+  io: Pick<Io, 'writeFile'>,
+): Promise<void> {
+  try {
+    await io.writeFile(path, text, { force });
+  } catch (error) {
+    if (codeOf(error as Error) === 'EEXIST') {
+      throw new WrongCommand(`${path} is there already; --force writes over it`);
+    }
+    throw unwritable(error as Error, path);
+  }
+}
+
+/** Prints text, or writes it to the file that `--output` names. */
+export async function deliver(
+  text: string,
+  { output, force = false }: { readonly output?: string; readonly force?: boolean },
+  io: Pick<Io, 'print' | 'writeFile'>,
+): Promise<void> {
+  if (output === undefined) await io.print(text);
+  else await writeNew(output, text, { force }, io);
+}

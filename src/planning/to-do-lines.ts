@@ -1,0 +1,147 @@
+import { nameUndersize } from '../crankshaft/internal.js';
+import type { Wording } from '../judging/index.js';
+import { capital } from '../pages/index.js';
+import { named } from '../shed/internal.js';
+import { sayCannotBuild } from './describe-cannot-build.js';
+import { describeNextEngine } from './describe-lacks.js';
+import { describeOnceMore } from './describe-near.js';
+import { isNoneAsked, isPlanProven, sayEngines } from './describe-proof.js';
+import type { Build, Plan } from './plan-types.js';
+import { sayCost } from './say-cost.js';
+import { NOTHING, oneLine, type Topic } from './topic.js';
+
+/** How many engines there are, and what they cost. */
+export function countLines(plan: Plan): Topic {
+  const { builds, cost, proof } = plan;
+  if (isNoneAsked(plan)) return oneLine('You asked for no engine.');
+  const count = capital(sayEngines(builds.length));
+  const doubt = isPlanProven(proof) ? '' : ' NOT PROVEN to be the best: see HOW SURE IT IS.';
+  if (builds.length === 0) {
+    return oneLine(`${count} ${doubt === '' ? 'can be built' : 'was found'}.${doubt}`);
+  }
+  return oneLine(
+    `${count} can be built; shop work and purchases cost ${sayCost(cost)}.${doubt}`,
+    `${count} can be built.${doubt}`,
+  );
+}
+
+/** Which blocks that were asked for are not built, and why. */
+export function unbuiltLines(plan: Plan, wording: Wording): Topic {
+  const count = plan.cannotBuild.length;
+  return {
+    lines: sayCannotBuild(plan, wording).map((said, i) => [
+      said,
+      `You asked for ${plan.cannotBuild[i]?.name}, but it is not built: see HOW SURE IT IS.`,
+      'A block that you asked for is not built: see HOW SURE IT IS.',
+    ]),
+    summed: [`${count} blocks that you asked for are not built: see HOW SURE IT IS.`],
+  };
+}
+
+/** What to test for cracks before anything else. */
+export function testLines({ builds }: Plan): Topic {
+  const tests = builds.flatMap(({ tests: its }) => its.filter(({ when }) => when === 'first'));
+  const names = [...new Set(tests.map(({ part }) => part))];
+  if (names.length === 0) return NOTHING;
+  return oneLine(
+    `Before anything else, have crack-tested: ${names.join(', ')}.`,
+    `Before anything else, have ${parts(names.length)} crack-tested: see TEST FIRST.`,
+  );
+}
+
+/** What to measure once more. */
+export function measureLines(plan: Plan, wording: Wording): Topic {
+  const { length: count } = describeOnceMore(plan, wording);
+  if (count === 0) return NOTHING;
+  const places = plan.near.map(({ engine, of, place = of }) => `${engine}, ${place}`);
+  const again = plan.measureAgain.map(({ name }) => name);
+  return oneLine(
+    `Measure once more before you spend money: ${[...places, ...again].join('; ')}.`,
+    `Measure ${count === 1 ? '1 thing' : `${count} things`} once more before you spend money: see MEASURE ONCE MORE.`,
+  );
+}
+
+/** What to buy. */
+export function buyLines({ shopping, cost: { currency } }: Plan): Topic {
+  if (shopping.length === 0) return NOTHING;
+  const amount = shopping.reduce((sum, { cost }) => sum + cost.amount, 0);
+  const cost = sayCost({ amount, ...(currency !== undefined && { currency }) });
+  const names = shopping.map(({ name, count }) => named(name, count));
+  return oneLine(
+    `Buy for ${cost}, and measure before anything is cut: ${names.join('; ')}.`,
+    `Buy for ${cost}: ${names.join('; ')}.`,
+    `Buy ${parts(shopping.reduce((sum, { count }) => sum + count, 0))} for ${cost}: see TO BUY.`,
+  );
+}
+
+/** What goes to which shop. */
+export function shopLines({ orders, cost: { currency } }: Plan): Topic {
+  const amount = orders.reduce((sum, { cost }) => sum + cost.amount, 0);
+  const all = sayCost({ amount, ...(currency !== undefined && { currency }) });
+  return {
+    lines: orders.map(({ shop, jobs, cost }) => {
+      const names = [...new Set(jobs.map(({ part }) => part))];
+      return [
+        `To ${shop}, for ${sayCost(cost)}: ${names.join(', ')}.`,
+        `To ${shop}, for ${sayCost(cost)}: ${parts(names.length)}, see MACHINING ORDERS.`,
+        `To one more shop, for ${sayCost(cost)}: ${parts(names.length)}, see MACHINING ORDERS.`,
+      ];
+    }),
+    summed: [`To ${orders.length} shops, for ${all}: see MACHINING ORDERS.`],
+  };
+}
+
+/** Which block gets which crankshaft, rods and pistons. */
+export function engineLines({ builds }: Plan, wording: Wording): Topic {
+  const crankshafts = builds.map((build) => `${build.name} with ${namesIn(build, 'crankshafts')}`);
+  return {
+    lines: builds.map((build, i) => {
+      const [crankshaft, rods, pistons] = (['crankshafts', 'rods', 'pistonSets'] as const).map(
+        (section) => namesIn(build, section),
+      );
+      const others = [rods, pistons].filter((name) => name !== '').join(', ');
+      const start = `Engine ${i + 1}: ${build.name} with`;
+      return [
+        `${start} ${crankshaft} (${sizesOf(build, wording)}), ${others}.`,
+        `${start} ${crankshaft}, ${others}.`,
+        `${start} ${crankshaft}: see ENGINE ${i + 1}.`,
+        `Engine ${i + 1}: see ENGINE ${i + 1} for what goes together.`,
+      ];
+    }),
+    summed: [
+      `Engines: ${crankshafts.join('; ')}.`,
+      `Engines: see ENGINE 1 to ENGINE ${builds.length} for what goes together.`,
+    ],
+  };
+}
+
+/** What the next engine lacks. */
+export function nextLines({ nextEngine }: Plan, wording: Wording): Topic {
+  if (nextEngine === undefined) return NOTHING;
+  const { lacks } = nextEngine;
+  const count = lacks.reduce((sum, each) => sum + each.count, 0);
+  return oneLine(
+    `${capital(describeNextEngine(nextEngine, wording))}.`,
+    count === 0
+      ? 'No part completes one more engine: see THE NEXT ENGINE.'
+      : `One more engine needs ${parts(count)} more: see THE NEXT ENGINE.`,
+  );
+}
+
+/** `mains standard, rods 0.0200 in under`. */
+function sizesOf({ bearings }: Build, wording: Wording): string {
+  const sizes = (['mains', 'rods'] as const).flatMap((of) => {
+    const its = bearings.filter(({ kind }) => kind === of);
+    const steps = new Set(its.map(({ undersize }) => nameUndersize(undersize, wording)));
+    return steps.size === 0 ? [] : [`${of} ${[...steps].join(' and ')}`];
+  });
+  return sizes.join(', ');
+}
+
+const namesIn = (build: Build, section: Build['parts'][number]['section']): string =>
+  build.parts
+    .filter((part) => part.section === section)
+    .map(({ name, count }) => named(name, count))
+    .join(', ');
+
+const parts = (count: number): string => (count === 1 ? '1 part' : `${count} parts`);

@@ -1,0 +1,47 @@
+import type { Wording } from '../judging/index.js';
+import { section } from '../pages/index.js';
+import { largestOf } from '../quantities/internal.js';
+import type { Plan } from './plan-types.js';
+import {
+  buyLines,
+  countLines,
+  engineLines,
+  measureLines,
+  nextLines,
+  shopLines,
+  testLines,
+  unbuiltLines,
+} from './to-do-lines.js';
+import { fitting, type Line, type Topic } from './topic.js';
+
+/** The lines that it takes at the most. */
+const MOST_LINES = 10;
+
+/** Its topics in the order of doing; no more than it has lines, as each may need one. */
+const TOPICS: readonly ((plan: Plan, wording: Wording) => Topic)[] = [
+  countLines,
+  unbuiltLines,
+  testLines,
+  measureLines,
+  buyLines,
+  shopLines,
+  engineLines,
+  nextLines,
+];
+
+/** What to do, in ten lines at the most: the first thing that a plan says. */
+export function whatToDo(plan: Plan, wording: Wording): string {
+  const topics = TOPICS.map((topic) => topic(plan, wording));
+  return section('WHAT TO DO', inRoom(topics).map(fitting));
+}
+
+/** The lines of all topics. Those with the most lines are summed up until there is room for all. */
+function inRoom(topics: readonly Topic[]): readonly Line[] {
+  const told = topics.map(({ lines }) => lines);
+  while (told.flat().length > MOST_LINES) {
+    const most = largestOf(told.map(({ length }) => length));
+    const at = told.findIndex(({ length }) => length === most);
+    told[at] = [topics[at]?.summed ?? []];
+  }
+  return told.flat();
+}

@@ -1,0 +1,145 @@
+import { inch } from 'crankwright';
+import { type Build, type Plan, planReport } from 'crankwright/planning';
+import { describe, expect, it } from 'vitest';
+import { HOSTILE_NAMES } from '../pages/pages.js';
+import { machined, noEngine, plain, renamed, twoEngines } from './plans.js';
+
+/** The lines under the first heading of a plan that tells what to do. */
+function toDo(plan: Plan): readonly string[] {
+  const lines = planReport(plan).split('\n');
+  const from = lines.indexOf('WHAT TO DO') + 2;
+  expect(from).toBeGreaterThan(2);
+  return lines.slice(from, lines.indexOf('', from));
+}
+
+/** As many engines as this, each with its own name. */
+const engines = (count: number, long = ''): readonly Build[] =>
+  Array.from({ length: count }, (_, i) => ({
+    ...plain,
+    name: `block ${i + 1}${long}`,
+    parts: plain.parts.map((part) => ({ ...part, name: `${part.section} ${i + 1}${long}` })),
+  }));
+
+const eur = (amount: number) => ({ amount, currency: 'EUR' });
+const shops = (count: number) =>
+  Array.from({ length: count }, (_, i) => ({
+    shop: `shop ${i + 1}`,
+    jobs: machined.jobs,
+    cost: eur(10),
+  }));
+
+describe('a plan says what to do', () => {
+  it('in the order of doing, a sentence a line', () => {
+    expect(toDo(twoEngines)).toEqual([
+      '2 complete engines can be built; shop work and purchases cost 205.50 EUR.',
+      'Before anything else, have crack-tested: crankshaft B.',
+      'Buy for 74.50 EUR, and measure before anything is cut: pistons 20 over; 2 × rod shells 20 under.',
+      'To the borer, for 70.00 EUR: block A.',
+      'To the grinder, for 61.00 EUR: crankshaft B.',
+      'Engine 1: block A with crankshaft B, rods A, pistons 20 over.',
+      'Engine 2: block C with crankshaft C (rods standard), rods C, pistons C.',
+      'One more engine needs: 1 piston set 0.0200 in over; 1 pair of rod shells 0.0300 in under.',
+    ]);
+  });
+
+  it('before its details, and before what is proven', () => {
+    const text = planReport(twoEngines);
+    expect(text.indexOf('WHAT TO DO')).toBeLessThan(text.indexOf('HOW SURE IT IS'));
+    expect(text.indexOf('HOW SURE IT IS')).toBeLessThan(text.indexOf('TEST FIRST'));
+  });
+
+  it('what is to be measured once more', () => {
+    const [bearing] = machined.bearings;
+    if (!bearing) throw new Error('the fixture has no bearing');
+    const near = {
+      engine: 'block A',
+      of: 'rods',
+      place: 'rod 1',
+      finding: bearing.finding,
+      holds: 0.9 as Plan['near'][number]['holds'],
+      atStake: eur(205.5),
+      measure: ['the journal'],
+    } as const;
+    const again = {
+      section: 'blocks',
+      name: 'block C',
+      because: [{ kind: 'measure sizes again', of: 'bores', places: ['cylinder 1'] }],
+    } as const;
+    expect(toDo({ ...twoEngines, near: [near], measureAgain: [again] })).toContain(
+      'Measure once more before you spend money: block A, rod 1; block C.',
+    );
+    const many = Array.from({ length: 20 }, () => near);
+    expect(toDo({ ...twoEngines, near: many })).toContain(
+      'Measure 20 things once more before you spend money: see MEASURE ONCE MORE.',
+    );
+  });
+
+  it('with counts where names do not fit, and where they are told', () => {
+    const tests = Array.from({ length: 12 }, (_, i) => ({
+      section: 'crankshafts' as const,
+      part: `spare crankshaft ${i}`,
+      test: 'crack test' as const,
+      when: 'first' as const,
+      because: [],
+    }));
+    const shopping = Array.from({ length: 12 }, (_, i) => ({
+      section: 'ringSets' as const,
+      name: `rings 20 over ${i}`,
+      count: 2,
+      cost: eur(10),
+    }));
+    const lacks = Array.from({ length: 9 }, () => ({
+      section: 'pistonSets' as const,
+      step: inch(0.02),
+      count: 2,
+    }));
+    const said = toDo({
+      ...twoEngines,
+      builds: [{ ...machined, tests }],
+      shopping,
+      nextEngine: { alternatives: [], lacks },
+    });
+    expect(said).toContain('Before anything else, have 12 parts crack-tested: see TEST FIRST.');
+    expect(said).toContain('Buy 24 parts for 120.00 EUR: see TO BUY.');
+    expect(said).toContain('One more engine needs 18 parts more: see THE NEXT ENGINE.');
+  });
+
+  it('in ten lines at the most, and sums up engines and shops where they are many', () => {
+    const many = toDo({ ...twoEngines, builds: engines(30) });
+    expect(many.length).toBeLessThanOrEqual(10);
+    expect(many).toContain('Engines: see ENGINE 1 to ENGINE 30 for what goes together.');
+    expect(many).toContain('To the borer, for 70.00 EUR: block A.');
+    const some = toDo({ ...twoEngines, builds: engines(3), orders: shops(7) });
+    expect(some.length).toBeLessThanOrEqual(10);
+    expect(some).toContain('To 7 shops, for 70.00 EUR: see MACHINING ORDERS.');
+    expect(some.filter((line) => line.startsWith('Engine '))).toHaveLength(3);
+    const few = toDo({ ...twoEngines, builds: engines(4), orders: shops(4) });
+    expect(few.length).toBeLessThanOrEqual(10);
+  });
+
+  it('that it is not proven, where it is not', () => {
+    const proof = { kind: 'time limit', stage: 'least cost', found: 205.5, bound: 180 } as const;
+    expect(toDo({ ...twoEngines, proof })[0]).toBe(
+      '2 complete engines can be built. NOT PROVEN to be the best: see HOW SURE IT IS.',
+    );
+    // What the next engine needs says nothing about this plan.
+    const next = { kind: 'time limit', stage: 'next engine', found: 2, bound: 2 } as const;
+    expect(toDo({ ...twoEngines, proof: next })[0]).not.toContain('NOT PROVEN');
+  });
+
+  it('of nothing, that nothing can be built and what is wanting', () => {
+    expect(toDo(noEngine)).toEqual([
+      'No complete engine can be built.',
+      'You asked for block D, but it cannot be built: it is scrap (cracked).',
+      'One more engine needs: 2 rods; 1 head.',
+    ]);
+  });
+
+  it.each(HOSTILE_NAMES)('a sentence a line with names as %j', (name) => {
+    for (const plan of [twoEngines, { ...twoEngines, builds: engines(20, name) }]) {
+      const lines = toDo(renamed(plan, name));
+      expect(lines.length).toBeLessThanOrEqual(10);
+      expect(lines.filter((line) => line.length > 96 || !/[.…]$/.test(line))).toEqual([]);
+    }
+  });
+});
