@@ -3,7 +3,7 @@ import { type Plan, planBuilds, planReport, SolverNotLoaded } from '../planning/
 import { RebuildInputError } from '../quantities/index.js';
 import { complaintOf } from '../quantities/internal.js';
 import { readJson } from '../reading/index.js';
-import { readShed, shedSchema, triage, triageReport } from '../shed/index.js';
+import { readShed, type Shed, shedSchema, triage, triageReport } from '../shed/index.js';
 import { inspect, readSheet, report, sheetSchema } from '../sheet/index.js';
 import { refuseForgotten } from './forgotten-readings.js';
 import { HELP } from './help.js';
@@ -12,6 +12,7 @@ import { makeNew } from './make-new.js';
 import { UnwritableOutput } from './output.js';
 import { progressLine } from './progress.js';
 import { readSource, UnreadableFile } from './read-source.js';
+import { boxesText, differences, recordWork } from './record.js';
 import { type Request, readRequest } from './request.js';
 import { WrongCommand } from './wrong-command.js';
 
@@ -62,12 +63,18 @@ async function execute(request: Request, io: Io): Promise<number> {
     case 'new':
       await makeNew(request, io);
       return DONE;
+    case 'done':
+      await recordWork(request, io);
+      return DONE;
+    case 'diff':
+      await io.print(await differences(request, io));
+      return DONE;
     case 'report':
       await io.print(await reportText(request, io));
       return DONE;
     case 'plan': {
-      const plan = await makePlan(request, io);
-      await io.print(planText(plan, request));
+      const { plan, shed } = await makePlan(request, io);
+      await io.print(planText(plan, shed, request));
       return plan.proof.kind === 'optimal' ? DONE : NOT_PROVEN;
     }
   }
@@ -108,13 +115,18 @@ const TYPED: Readonly<Record<string, string>> = {
   mostPerEngine: '--most-per-engine',
 };
 
-async function makePlan({ options, ...source }: Asked<'plan'>, io: Io): Promise<Plan> {
+interface Planned {
+  readonly shed: Shed;
+  readonly plan: Plan;
+}
+
+async function makePlan({ options, ...source }: Asked<'plan'>, io: Io): Promise<Planned> {
   const { text, readings } = await readSource(source, io);
   await refuseForgotten(source, rawOf(text), io);
   const shed = readShed(text, readings);
   const line = progressLine(io);
   try {
-    return await planBuilds(shed, { ...options, onProgress: line.show });
+    return { shed, plan: await planBuilds(shed, { ...options, onProgress: line.show }) };
   } catch (error) {
     if (!(error instanceof RebuildInputError)) throw error;
     // An unknown name or another currency came from the command line, not from the file.
@@ -127,7 +139,11 @@ async function makePlan({ options, ...source }: Asked<'plan'>, io: Io): Promise<
   }
 }
 
-function planText(plan: Plan, { output, units = plan.units, why = false }: Asked<'plan'>): string {
+function planText(
+  plan: Plan,
+  shed: Shed,
+  { output, units = plan.units, why = false, boxes = '' }: Asked<'plan'>,
+): string {
   switch (output) {
     case 'json':
       return json(plan);
@@ -137,6 +153,8 @@ function planText(plan: Plan, { output, units = plan.units, why = false }: Asked
       return buildSheet(plan, { units, format: 'text' });
     case 'build sheet in Markdown':
       return buildSheet(plan, { units, format: 'markdown' });
+    case 'boxes':
+      return boxesText(plan, shed, boxes);
   }
 }
 

@@ -8,14 +8,14 @@ import { formulate } from './formulate.js';
 import { workOf } from './least-work.js';
 import { type Counted, leximin, type Settled, settledIn } from './leximin.js';
 import { type Row, sumOfTerms, type Term } from './model.js';
-import { outOfOrder, strangers } from './origins.js';
 import type { Proof } from './plan-types.js';
 import type { Preference } from './preferences.js';
-import type { Question, Solution, Solver } from './solver.js';
+import type { Solution, Solver } from './solver.js';
 import { batchesByBlock, toldApart } from './told-apart.js';
+import { type Wish, wishesIn } from './wishes.js';
 
-/** How many of the tightest clearances are compared between plans. */
-const DEPTH = 24;
+/** How many of the tightest clearances are compared between plans: of few blocks, and of more. */
+const DEPTH = { few: 24, many: 6 };
 
 /** The most engines, one for each block and interchange group, that are treated one by one. */
 const MOST_ONE_BY_ONE = 8;
@@ -36,32 +36,29 @@ export interface Among {
 export function amongEquals(start: Counted, solver: Solver): Among {
   const compared: Preference[] = [];
   let best = start;
-  let stopped: Solution['status'] | undefined;
+  let stopped: Stopped;
   try {
     const won = sameAs(start);
-    const widened = leximin(start, DEPTH, won, solver);
+    const fine = fineStock(start);
+    const widened = leximin(start, fine ? DEPTH.few : DEPTH.many, won, solver);
     best = widened;
     stopped = widened.stopped;
     if (!stopped) {
       compared.push('next tightest margins');
       const same = (draft: Draft) => [...won(draft), ...settledIn(draft, widened.settled)];
-      const asked = asking(widened, same, solver);
-      stopped = asked.ask('least work', workOf);
-      best = asked.best();
-      compared.push(...asked.compared());
-      if (!stopped) {
-        const work = sumOfTerms(workOf(best.draft), best.values);
-        const apart = oneByOne(best, widened.settled);
-        if (apart) {
-          const its = asking(
-            apart,
-            (draft) => [...same(draft), { terms: workOf(draft), min: -Infinity, max: work }],
-            solver,
-          );
-          stopped = its.ask('origin', strangers) ?? its.ask('order of the file', outOfOrder);
-          if (its.best().values.length > 0) best = its.best();
-          compared.push(...its.compared());
-        }
+      const asked = leastOf(best, [['least work', workOf(best.draft)]], same(best.draft), solver);
+      best = asked.best;
+      stopped = asked.stopped;
+      compared.push(...asked.compared);
+      const work = sumOfTerms(workOf(best.draft), best.values);
+      const apart = stopped || !fine ? undefined : oneByOne(best, fine, widened.settled);
+      if (apart) {
+        const sameWork = { terms: workOf(apart.draft), min: -Infinity, max: work };
+        const rows = [...same(apart.draft), sameWork];
+        const its = leastOf(apart, wishesIn(apart.draft), rows, solver);
+        if (its.best.values.length > 0) best = its.best;
+        stopped = its.stopped;
+        compared.push(...its.compared);
       }
     }
   } catch (error) {
@@ -72,7 +69,10 @@ export function amongEquals(start: Counted, solver: Solver): Among {
   return { brief: best.brief, assemblies, proof: proofOf(stopped, assemblies.length), compared };
 }
 
-function proofOf(stopped: Solution['status'] | undefined, engines: number): Proof {
+/** Why the comparison ended, if it did not come to its end. */
+type Stopped = Solution['status'] | undefined;
+
+function proofOf(stopped: Stopped, engines: number): Proof {
   if (stopped === undefined) return { kind: 'optimal' };
   const kind = stopped === 'time limit' ? 'time limit' : 'solver failure';
   return { kind, stage: 'equal plans', found: engines, bound: engines };
@@ -92,43 +92,50 @@ function sameAs({ draft: of, values }: Counted): (draft: Draft) => readonly Row[
   ];
 }
 
-/** The same plan in a model of one engine for each block; undefined if there are too many. */
-function oneByOne({ brief }: Counted, settled: readonly Settled[]): Counted | undefined {
+/** A stock of parts told apart, and a batch for each block; undefined if there are too many. */
+function fineStock({ brief }: Counted): Pick<Brief, 'stock' | 'batches'> | undefined {
   const stock = toldApart(brief.stock);
   const batches = batchesByBlock(stock, brief.batches);
-  if (batches.length > MOST_ONE_BY_ONE) return undefined;
-  const fits = new FitTable(brief.engine, stock.shells, brief.fits.bandOf);
+  return batches.length > MOST_ONE_BY_ONE ? undefined : { stock, batches };
+}
+
+/** The same plan in a model of one engine for each block, not solved yet. */
+function oneByOne(
+  { brief: { upTo: _, ...brief } }: Counted,
+  fine: Pick<Brief, 'stock' | 'batches'>,
+  settled: readonly Settled[],
+): Counted {
+  const fits = new FitTable(brief.engine, fine.stock.shells, brief.fits.bandOf);
   const levels = settled.map(({ margin }) => margin);
-  const above = levels.at(-1) ?? -Infinity;
-  const { upTo: _, ...before } = brief;
-  const fine: Brief = { ...before, stock, fits, batches, levels, above };
-  return { brief: fine, draft: formulate(fine), values: [] };
+  const whole: Brief = { ...brief, ...fine, fits, levels, above: levels.at(-1) ?? -Infinity };
+  return { brief: whole, draft: formulate(whole), values: [] };
 }
 
 /** Asks for the least of one sum after another. What was asked before stays as good. */
-function asking(start: Counted, same: (draft: Draft) => readonly Row[], solver: Solver) {
+function leastOf(
+  start: Counted,
+  wishes: readonly Wish[],
+  same: readonly Row[],
+  solver: Solver,
+): { readonly best: Counted; readonly compared: readonly Preference[]; readonly stopped: Stopped } {
   const { brief, draft } = start;
-  const rows = [...same(draft)];
+  const where = [...same];
   const compared: Preference[] = [];
   let { values } = start;
-  return {
-    /** Asks for the least of a sum; returns why it was not proven, if it was not. */
-    ask(preference: Preference, sumIn: (draft: Draft) => readonly Term[]) {
-      const of = sumIn(draft);
-      const isAsked = values.length === 0 || sumOfTerms(of, values) > 0;
-      if (isAsked) {
-        const from = values.length > 0 ? { from: values } : {};
-        const question: Question = { goal: 'least', of, where: rows, ...from };
-        const found = solver.solve('equal plans', draft.model, question);
-        if (found.status !== 'optimal') return found.status;
-        values = found.values;
+  let stopped: Stopped;
+  for (const [preference, of] of wishes) {
+    // Nothing is less than none.
+    if (values.length === 0 || sumOfTerms(of, values) > 0) {
+      const from = values.length > 0 ? { from: values } : {};
+      const found = solver.solve('equal plans', draft.model, { goal: 'least', of, where, ...from });
+      if (found.status !== 'optimal') {
+        stopped = found.status;
+        break;
       }
-      const max = sumOfTerms(of, values);
-      rows.push({ terms: of, min: -Infinity, max });
-      compared.push(preference);
-      return undefined;
-    },
-    best: (): Counted => ({ brief, draft, values }),
-    compared: (): readonly Preference[] => compared,
-  };
+      values = found.values;
+    }
+    where.push({ terms: of, min: -Infinity, max: sumOfTerms(of, values) });
+    compared.push(preference);
+  }
+  return { best: { brief, draft, values }, compared, stopped };
 }
