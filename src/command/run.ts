@@ -5,6 +5,7 @@ import { complaintOf } from '../quantities/internal.js';
 import { readJson } from '../reading/index.js';
 import { readShed, type Shed, shedSchema, triage, triageReport } from '../shed/index.js';
 import { inspect, readSheet, report, sheetSchema } from '../sheet/index.js';
+import { refuseForgotten } from './forgotten-readings.js';
 import { HELP } from './help.js';
 import type { Io } from './io.js';
 import { makeNew } from './make-new.js';
@@ -84,7 +85,9 @@ type Asked<C extends Request['command']> = Extract<Request, { readonly command: 
 async function reportText(request: Asked<'report'>, io: Io): Promise<string> {
   const { text, readings } = await readSource(request, io);
   const { units, output, why = false } = request;
-  if (isShed(text)) {
+  const value = rawOf(text);
+  if (isShed(value)) {
+    await refuseForgotten(request, value, io);
     const sorted = triage(readShed(text, readings));
     return output === 'json'
       ? json(sorted)
@@ -98,11 +101,12 @@ async function reportText(request: Asked<'report'>, io: Io): Promise<string> {
   return report(inspection, { units: units ?? inspection.units, why });
 }
 
+/** The value in a file; undefined if it is not JSON. */
+const rawOf = (text: string): unknown => readJson(text, 'sheet').value;
+
 /** Whether the file is a shed: only a shed file has the field `shed`. Text that is not JSON is refused as a sheet. */
-function isShed(text: string): boolean {
-  const { value } = readJson(text, 'sheet');
-  return typeof value === 'object' && value !== null && Object.hasOwn(value, 'shed');
-}
+const isShed = (value: unknown): boolean =>
+  typeof value === 'object' && value !== null && Object.hasOwn(value, 'shed');
 
 /** The command-line options for the plan options that are checked against the shed. */
 const TYPED: Readonly<Record<string, string>> = {
@@ -118,6 +122,7 @@ interface Planned {
 
 async function makePlan({ options, ...source }: Asked<'plan'>, io: Io): Promise<Planned> {
   const { text, readings } = await readSource(source, io);
+  await refuseForgotten(source, rawOf(text), io);
   const shed = readShed(text, readings);
   const line = progressLine(io);
   try {

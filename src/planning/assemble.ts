@@ -93,7 +93,7 @@ function* engineOf(
 
   const { housings } = use.kind.ready;
   const mains = mainWay.sizes.map((journal, i) =>
-    shells(brief.fits.choice('mains', mainWay.step, journal, housings[i], brief.least).key),
+    shells(brief.fits.choice('mains', mainWay.step, journal, housings[i], brief).key),
   );
   const bottom = {
     ...rods,
@@ -145,7 +145,7 @@ function rodsOf(
   }
   const rods = shed.pick(set.kind);
   const choiceOf = (size: Known, housing: Known) =>
-    brief.fits.choice('rods', way.step, size, housing, brief.least).key;
+    brief.fits.choice('rods', way.step, size, housing, brief).key;
   const order = orderOf(spots.length, set.choices, (rod, spot) =>
     choiceOf(spots[spot]?.size, set.kind.ready.housings[rod]),
   );

@@ -1,9 +1,11 @@
+import { amongEquals } from './among-equals.js';
 import { assemble } from './assemble.js';
 import { type Assembly, assemblyCost } from './assembly.js';
 import { batchesOf } from './batches.js';
 import type { Brief } from './brief.js';
 import { TimeUp } from './clock.js';
 import type { Proof, Unproven } from './plan-types.js';
+import type { Preference } from './preferences.js';
 import { search } from './search.js';
 import type { Solver } from './solver.js';
 
@@ -21,6 +23,8 @@ export interface Found {
   /** The least margin they had to keep [nm]. */
   readonly least: number;
   readonly proof: Proof;
+  /** What it was compared by beyond engines, cost and tightest margin. */
+  readonly compared: readonly Preference[];
 }
 
 /**
@@ -61,11 +65,16 @@ function found({ brief, solver, atMost }: Sought, single?: number): Found {
     const batches = batchesOf(brief.stock, single);
     const batched = { ...brief, batches, clock: solver.clock };
     const { draft, values, least, proof } = search({ brief: batched, solver, atMost });
-    return { assemblies: assemble({ ...batched, least }, draft, values), least, proof };
+    const won = { brief: { ...batched, least }, draft, values };
+    const isEach = brief.mostPerEngine !== undefined;
+    if (proof.kind !== 'optimal' || isEach) {
+      return { assemblies: assemble(won.brief, draft, values), least, proof, compared: [] };
+    }
+    return { ...amongEquals(won, solver), least };
   } catch (error) {
     if (!(error instanceof TimeUp)) throw error;
     const proof = { kind: 'time limit', stage: 'most engines', found: 0, bound: atMost } as const;
-    return { assemblies: [], least: -Infinity, proof };
+    return { assemblies: [], least: -Infinity, proof, compared: [] };
   }
 }
 

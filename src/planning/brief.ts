@@ -3,17 +3,16 @@ import type { Clock } from './clock.js';
 import type { Batch } from './draft.js';
 import type { FitTable } from './fit-table.js';
 import type { Kind } from './kinds.js';
+import type { Levels } from './levels.js';
 import type { PricedWay, Stock } from './stock.js';
 
 /** The input of a model. */
-export interface Brief {
+export interface Brief extends Levels {
   readonly engine: EngineKind;
   /** What an engine needs beyond the parts of every engine. */
   readonly needed: readonly NeededPart[];
   readonly stock: Stock;
   readonly fits: FitTable;
-  /** The least margin of any clearance [nm]. */
-  readonly least: number;
   readonly batches: readonly Batch[];
   /** The cost limit of one engine [thousandths]. */
   readonly mostPerEngine?: number;
@@ -24,10 +23,12 @@ export interface Brief {
 /** The kinds that fit the engines of a batch. */
 export function kindsFor<K extends Kind<unknown>>(
   kinds: readonly K[],
-  { interchange }: Batch,
+  { interchange, block }: Batch,
 ): readonly K[] {
   return kinds.filter(
-    (kind) => kind.interchange === undefined || kind.interchange.includes(interchange ?? ''),
+    (kind) =>
+      (kind.interchange === undefined || kind.interchange.includes(interchange ?? '')) &&
+      (block === undefined || kind.section !== 'blocks' || kind.members[0]?.name === block),
   );
 }
 

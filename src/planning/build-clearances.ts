@@ -16,21 +16,17 @@ import {
   type EngineKind,
   gapOf,
   type JournalKind,
-  type Known,
   own,
-  pistonsInBores,
   type StatedLimits,
 } from '../reading/index.js';
 import type { Assembly } from './assembly.js';
-import type { BandOf } from './guard-bands.js';
+import type { FitTable } from './fit-table.js';
 import type { Build, BuildBearing, BuildCylinder } from './plan-types.js';
 
 /** What the engines of a plan are judged with. */
 export interface JudgedWith {
   readonly accuracy: Accuracy;
-  readonly bandOf: BandOf;
-  /** The least margin that the pistons keep [nm]. */
-  readonly least: number;
+  readonly fits: FitTable;
 }
 
 /** The main bearings of an engine. */
@@ -99,12 +95,11 @@ function bearingOf(
 export function cylindersOf(
   { block, boreWay, pistons }: Assembly,
   { bores }: EngineKind,
-  { accuracy, bandOf, least }: JudgedWith,
+  { accuracy, fits }: JudgedWith,
 ): readonly BuildCylinder[] {
   const allowed = basedOn(bores.pistonClearance);
   const { sizes } = pistons.kind.ready;
-  const guardOf = (bore: Known) => bandOf('piston clearance', (bore as Span<Length>).max);
-  const order = pistonsInBores(boreWay.sizes, sizes, allowed?.limits, least, guardOf) ?? [];
+  const order = fits.pistons(boreWay.sizes, sizes)?.order ?? [];
   return boreWay.sizes.map((size, i) => {
     const boreSize = size as Span<Length>;
     const piston = order[i] ?? 0;

@@ -5,11 +5,18 @@ import { wordFor } from '../shed/internal.js';
 import type { LackingPart, NextEngine } from './left-over-types.js';
 
 /** `one more engine needs: 1 piston set 0.0200 in over; 1 pair of rod shells 0.0300 in under`. */
-export function describeNextEngine({ lacks }: NextEngine, wording: Wording): string {
+export function describeNextEngine(
+  { lacks, alternatives, mayBeMore }: NextEngine,
+  wording: Wording,
+): string {
   if (lacks.length === 0) {
     return 'no part completes one more engine: what is asked of the clearances is more than the instruments show. Measure with better ones, or ask for less';
   }
-  return `one more engine needs: ${sayLacks(lacks, wording)}`;
+  const others = alternatives.map((parts) =>
+    parts.map((part) => lacking(part, wording)).join(' and '),
+  );
+  const more = mayBeMore ? '. There may be more that would do' : '';
+  return `one more engine needs: ${sayLacks(lacks, wording)}${others.length === 0 ? '' : `. As easy to get, and enough instead: ${others.join('; or ')}`}${more}`;
 }
 
 /** `1 piston set 0.0200 in over; 1 pair of rod shells 0.0300 in under`. */

@@ -1,10 +1,29 @@
 import type { Wording } from '../judging/index.js';
 import { sayDistance } from '../judging/internal.js';
 import type { Plan, Proof, Unproven } from './plan-types.js';
+import type { Preference } from './preferences.js';
 import { sayCost } from './say-cost.js';
 
-const BEST =
-  'Proven: no other plan makes more engines, as many for less, or as many at this cost with a wider smallest margin.';
+/** What plans are compared by, in words. */
+const COMPARED: Readonly<Record<Preference, string>> = {
+  engines: 'engines',
+  cost: 'cost',
+  'tightest margin': 'tightest margin',
+  'next tightest margins': 'next tightest margins',
+  'least work': 'amount of work',
+  'belongs together': 'parts that belong together',
+  'engines that ran': 'engines that ran and stay whole',
+  origin: 'parts that stay with their engine',
+  'one make of shell': 'one make of shell on a crankshaft',
+  'not home-made': 'parts that are not home-made',
+  'order of the file': 'order of the file',
+};
+
+/** `Proven: no plan is better, compared by engines, cost and tightest margin, in this order.` */
+function bestIn({ compared }: Plan): string {
+  const words = compared.map((each) => COMPARED[each]);
+  return `Proven: no plan is better, compared by ${words.slice(0, -1).join(', ')} and ${words.at(-1)}, in this order.`;
+}
 
 const noneOf = ({ holdsWith }: Plan): string =>
   `Proven: no choice of parts makes a complete engine${holdsWith === undefined ? '' : ` whose clearances each hold with a chance of ${holdsWith} or more`}.`;
@@ -27,7 +46,7 @@ export function describeProof(plan: Plan, wording: Wording): string {
   const { proof, builds, cost } = plan;
   const none = noneOf(plan);
   if (proof.kind === 'optimal') {
-    return builds.length === 0 ? none : BEST;
+    return builds.length === 0 ? none : bestIn(plan);
   }
   const { stage, found, bound } = proof;
   const { because, advice } = ENDED[proof.kind];
@@ -40,8 +59,12 @@ export function describeProof(plan: Plan, wording: Wording): string {
       return `NOT PROVEN to cost the least: ${because}. This plan costs ${money(found)}; ${bound > 0 ? `no plan for as many engines costs less than ${money(bound)}` : 'how much less as many engines can cost is not known'}. Proven: no plan makes more engines. ${advice}`;
     case 'widest margin':
       return `NOT PROVEN to have the widest margin: ${because}. Its smallest margin is ${margin(found)}; no plan at this cost has more than ${margin(bound)}. Proven: no plan makes more engines, or as many for less. ${advice}`;
+    case 'equal plans':
+      return `NOT PROVEN to be the best of equal plans: ${because}. ${bestIn(plan)} ${advice}`;
     case 'next engine':
-      return `${builds.length === 0 ? none : BEST} What one more engine needs is not known, because ${because}.`;
+      return `${builds.length === 0 ? none : bestIn(plan)} What one more engine needs is not known, because ${because}.`;
+    case 'measure first':
+      return `${builds.length === 0 ? none : bestIn(plan)} What to measure first is not known in full, because ${because}.`;
   }
 }
 
@@ -59,4 +82,4 @@ export const isCountProven = (proof: Proof): boolean =>
 
 /** Whether it is proven that no plan is better. */
 export const isPlanProven = (proof: Proof): boolean =>
-  proof.kind === 'optimal' || proof.stage === 'next engine';
+  proof.kind === 'optimal' || ['next engine', 'equal plans', 'measure first'].includes(proof.stage);

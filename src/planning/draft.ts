@@ -4,12 +4,14 @@ import type { Kind } from './kinds.js';
 import { Model, type Row, type Term } from './model.js';
 import type { PricedWay, Stock } from './stock.js';
 
-/** The engines of one interchange group; or one engine of it, if each engine has its own cost limit. */
+/** The engines of one interchange group; or one engine of it, if each engine has its own cost limit or block. */
 export interface Batch {
   readonly index: number;
   /** Whether it is one engine. */
   readonly single?: true;
   readonly interchange?: string;
+  /** The only block that goes into it, by name. */
+  readonly block?: string;
 }
 
 /** The main journals of one crankshaft, ready for an engine. */
@@ -96,9 +98,13 @@ export class Draft {
   readonly cost: Term[] = [];
   /** The missing parts, with their numbers. */
   readonly lacking: (readonly [term: Term, kind: Kind<unknown>])[] = [];
+  /** The parts that are not known, with their numbers. */
+  readonly unknown: (readonly [term: Term, kind: Kind<unknown>])[] = [];
   /** The number of must-build blocks in the plan. */
   readonly mustBuild: Term[] = [];
-  readonly #taken = new Map<Kind<unknown>, Term[]>();
+  /** What takes parts of each kind. */
+  readonly taken = new Map<Kind<unknown>, Term[]>();
+  readonly #tight: (readonly [term: Term, level: number])[] = [];
 
   /** Adds a variable that takes nothing from the shed. */
   count(batch: Batch, use: Use, bound = MANY): number {
@@ -116,11 +122,22 @@ export class Draft {
 
   /** Lets a variable take one part of another kind as well. */
   alsoTake(variable: number, kind: Kind<unknown>): void {
-    const terms = this.#taken.get(kind) ?? [];
+    const terms = this.taken.get(kind) ?? [];
     terms.push([variable, 1]);
-    this.#taken.set(kind, terms);
+    this.taken.set(kind, terms);
     if (kind.cost > 0) this.cost.push([variable, kind.cost]);
     if (kind.lacking) this.lacking.push([[variable, 1], kind]);
+    if (kind.unknown !== undefined) this.unknown.push([[variable, 1], kind]);
+  }
+
+  /** Notes that a variable has a clearance whose margin is within a level, if it is within any. */
+  tight(variable: number, level: number | undefined): void {
+    if (level !== undefined) this.#tight.push([[variable, 1], level]);
+  }
+
+  /** The number of clearances whose margins are within a level. */
+  within(level: number): readonly Term[] {
+    return this.#tight.flatMap(([term, its]) => (its <= level ? [term] : []));
   }
 
   /** Adds a term to a place of one batch. What comes into a place must go out. */
@@ -136,7 +153,7 @@ export class Draft {
   /** Closes the model: every place balances, and no kind is taken more often than it is available. */
   close(rows: readonly Row[]): void {
     this.model.balance();
-    for (const [kind, terms] of this.#taken) {
+    for (const [kind, terms] of this.taken) {
       this.model.rows.push({ terms, min: 0, max: kind.count });
     }
     for (const row of rows) this.model.rows.push(row);

@@ -6,10 +6,13 @@ import {
   type Known,
   marginOf,
   oilLimits,
+  own,
   sameStep,
   widthOf,
 } from '../reading/index.js';
 import { type BandOf, noBand } from './guard-bands.js';
+import { isAllowed, type Levels, levelOf } from './levels.js';
+import { type PistonFit, pistonFit } from './piston-fit.js';
 import type { Stock } from './stock.js';
 
 /** The shells that fit a bearing, as indices of the kinds of shells in the stock. */
@@ -17,11 +20,17 @@ export interface Choice {
   /** Equal for bearings that take the same shells. */
   readonly key: string;
   readonly shells: readonly number[];
+  /** For each of them, the level that its margin is within, if it is within any. */
+  readonly levels: readonly (number | undefined)[];
 }
 
 /** Which shells fit which bearing, and with what margin; every bearing is computed once. */
 export class FitTable {
   readonly #known = new Map<string, readonly (number | undefined)[]>();
+  readonly #pistons = new WeakMap<
+    object,
+    WeakMap<object, { readonly fit: PistonFit | undefined }>
+  >();
 
   constructor(
     private readonly engine: EngineKind,
@@ -41,13 +50,41 @@ export class FitTable {
     step: Length,
     journal: Known,
     housing: Known,
-    least: number,
+    wanted: Levels,
   ): Choice {
     const margins = this.#marginsOf(fits, step, journal, housing);
     const shells = margins.flatMap((margin, i) =>
-      margin !== undefined && margin >= least ? [i] : [],
+      margin !== undefined && isAllowed(margin, wanted) ? [i] : [],
     );
-    return { key: `${fits} ${shells.join(' ')}`, shells };
+    const within = shells.map((i) => levelOf(margins[i] as number, wanted));
+    const named = shells.map((i, n) => (within[n] === undefined ? i : `${i}:${within[n]}`));
+    return { key: `${fits} ${named.join(' ')}`, shells, levels: within };
+  }
+
+  /** The margin that a shell gives a bearing; undefined if it does not fit [nm]. */
+  margin(
+    fits: 'rods' | 'mains',
+    step: Length,
+    journal: Known,
+    housing: Known,
+    shells: Stock['shells'][number],
+  ): number | undefined {
+    return this.#marginsOf(fits, step, journal, housing)[this.shells.indexOf(shells)];
+  }
+
+  /** The best order of pistons in bores; undefined if they do not fit. */
+  pistons(bores: readonly Known[], sizes: readonly Known[]): PistonFit | undefined {
+    const inThese = this.#pistons.get(bores) ?? new WeakMap();
+    this.#pistons.set(bores, inThese);
+    const known = inThese.get(sizes);
+    if (known) return known.fit;
+    const { limits } = own(this.engine.bores.pistonClearance);
+    const standard = this.engine.bores.standard.max;
+    const fit = pistonFit(bores, sizes, limits, (bore) =>
+      this.bandOf('piston clearance', bore?.max ?? standard),
+    );
+    inThese.set(sizes, { fit });
+    return fit;
   }
 
   #marginsOf(

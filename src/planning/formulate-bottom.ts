@@ -102,11 +102,12 @@ export function shellsFor(
   choices: Iterable<Choice>,
 ): void {
   for (const choice of choices) {
-    for (const kind of kindsFor(
-      choice.shells.flatMap((i) => stock.shells[i] ?? []),
-      batch,
-    )) {
+    const right = new Set(kindsFor(stock.shells, batch));
+    for (const [n, i] of choice.shells.entries()) {
+      const kind = stock.shells[i];
+      if (kind === undefined || !right.has(kind)) continue;
       const variable = draft.take(batch, kind, { use: 'shells', kind, choice: choice.key });
+      draft.tight(variable, choice.levels[n]);
       draft.flow(batch, `shells ${choice.key}`, variable, -1);
     }
   }

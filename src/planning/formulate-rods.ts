@@ -47,7 +47,7 @@ export function rodsOnJournals(draft: Draft, brief: Brief, batch: Batch): void {
   for (const [key, { step, journal }] of journals) {
     brief.clock?.check();
     for (const kind of singles) {
-      const choice = brief.fits.choice('rods', step, journal, kind.ready.housings[0], brief.least);
+      const choice = brief.fits.choice('rods', step, journal, kind.ready.housings[0], brief);
       if (choice.shells.length === 0) continue;
       choices.set(choice.key, choice);
       const use = { use: 'rod on journal', kind, journal: key, choice: choice.key } as const;
@@ -80,7 +80,7 @@ function shaftsOf(draft: Draft, { engine }: Brief, batch: Batch) {
  * count as one. The rods are placed in order, each on one of the journals still free.
  */
 function pairings(
-  { fits, least }: Brief,
+  brief: Brief,
   step: Length,
   spots: readonly Known[],
   housings: readonly Known[],
@@ -97,7 +97,7 @@ function pairings(
     >();
     for (const { free, taken } of partial.values()) {
       for (const spot of free) {
-        const choice = fits.choice('rods', step, spots[spot], housing, least);
+        const choice = brief.fits.choice('rods', step, spots[spot], housing, brief);
         if (choice.shells.length === 0) continue;
         const left = free.filter((each) => each !== spot);
         const all = [...taken, choice].sort((a, b) => (a.key < b.key ? -1 : a.key > b.key ? 1 : 0));

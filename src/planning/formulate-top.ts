@@ -4,13 +4,13 @@ import {
   type Known,
   marginOf,
   own,
-  pistonsInBores,
   ringsFit,
   sameStep,
   widthOf,
 } from '../reading/index.js';
 import { type Brief, kindsFor, needs } from './brief.js';
 import type { Batch, Bores, Draft } from './draft.js';
+import { isAllowed, levelOf } from './levels.js';
 
 /** Pistons and rings in bores, and heads with their valves. */
 export function topEnds(draft: Draft, brief: Brief, batch: Batch): void {
@@ -29,27 +29,26 @@ function boresOf(draft: Draft, batch: Batch): ReadonlyMap<string, Bores> {
   return all;
 }
 
-function pistonsFor(
-  draft: Draft,
-  { engine, stock, least, fits }: Brief,
-  batch: Batch,
-  key: string,
-  bores: Bores,
-): void {
+function pistonsFor(draft: Draft, brief: Brief, batch: Batch, key: string, bores: Bores): void {
+  const { engine, stock, fits } = brief;
   const { limits } = own(engine.bores.pistonClearance);
   const standard = engine.bores.standard.max;
   const guardOf = (bore: Known) => fits.bandOf('piston clearance', bore?.max ?? standard);
   for (const kind of kindsFor(stock.pistonSets, batch)) {
     const { step, sizes } = kind.ready;
     if (step !== undefined && !sameStep(step, bores.step)) continue;
-    const fit = kind.lacking
-      ? bores.sizes.every((bore) => canHold(widthOf(bore), limits, guardOf(bore)))
-      : pistonsInBores(bores.sizes, sizes, limits, least, guardOf);
-    if (!fit) continue;
+    const holds = (bore: Known) => canHold(widthOf(bore), limits, guardOf(bore));
+    const missing = bores.sizes.every(holds) ? NO_FIT : undefined;
+    const fit = kind.lacking ? missing : fits.pistons(bores.sizes, sizes);
+    if (!fit?.margins.every((margin) => isAllowed(margin, brief))) continue;
     const variable = draft.take(batch, kind, { use: 'pistons', kind, bores: key });
+    for (const margin of fit.margins) draft.tight(variable, levelOf(margin, brief));
     draft.flow(batch, `pistons ${key}`, variable, -1);
   }
 }
+
+/** Pistons that are missing have whatever sizes fit. */
+const NO_FIT = { margins: [] } as const;
 
 function ringsFor(
   draft: Draft,
@@ -99,18 +98,23 @@ function headsAndValves(draft: Draft, brief: Brief, batch: Batch): void {
   }
   for (const guide of guides) {
     for (const stem of stems) {
-      if (!stemsFit(brief, guide, stem)) continue;
+      const margin = stemMargin(brief, JSON.parse(guide), JSON.parse(stem));
+      if (margin === undefined || !isAllowed(margin, brief)) continue;
       const variable = draft.count(batch, { use: 'stems in guides', guide, stem });
+      draft.tight(variable, levelOf(margin, brief));
       draft.flow(batch, `guide ${guide}`, variable, -1);
       draft.flow(batch, `stem ${stem}`, variable, -1);
     }
   }
 }
 
-function stemsFit({ engine, least, fits }: Brief, guide: string, stem: string): boolean {
-  const [outer, inner] = [JSON.parse(guide), JSON.parse(stem)];
+/** The margin of stems in guides; infinite if it is not judged, undefined if they do not fit [nm]. */
+export function stemMargin(
+  { engine, fits }: Pick<Brief, 'engine' | 'fits'>,
+  guide: Known | null,
+  stem: Known | null,
+): number | undefined {
   const { limits } = own(engine.guideClearance);
-  if (limits === undefined || outer === null || inner === null) return true;
-  const margin = marginOf(gapOf(outer, inner), limits, fits.bandOf('guide clearance', outer.max));
-  return margin !== undefined && margin >= least;
+  if (!limits || !guide || !stem) return Infinity;
+  return marginOf(gapOf(guide, stem), limits, fits.bandOf('guide clearance', guide.max));
 }

@@ -1,9 +1,9 @@
 import { undersizeSteps } from '../crankshaft/index.js';
 import { oversizeSteps } from '../cylinders/index.js';
 import type { Length } from '../quantities/index.js';
-import type { EngineKind } from '../reading/index.js';
-import type { Section, Shed } from '../shed/index.js';
+import type { Shed } from '../shed/index.js';
 import { needsOf, SECTIONS } from '../shed/internal.js';
+import { forbid, soughtIn } from './alternatives.js';
 import { assemble } from './assemble.js';
 import { type Assembly, assemblyCost } from './assembly.js';
 import { batchesOf } from './batches.js';
@@ -12,28 +12,17 @@ import type { Draft } from './draft.js';
 import { FitTable } from './fit-table.js';
 import { formulate } from './formulate.js';
 import type { BandOf } from './guard-bands.js';
+import { hardToGet } from './hard-to-get.js';
 import type { Kind } from './kinds.js';
 import { withLacking } from './lacking-stock.js';
 import type { LackingPart, NextEngine } from './left-over-types.js';
-import { sumOfTerms, type Term } from './model.js';
+import { type Row, sumOfTerms, type Term } from './model.js';
 import type { Unproven } from './plan-types.js';
 import type { Solution, Solver } from './solver.js';
 import type { Stock } from './stock.js';
-import { MOST_WASHERS } from './thrust.js';
 
-/** How hard a part is to find: between equally few parts, the easier ones are chosen. */
-const HARD_TO_FIND: Readonly<Record<Section, number>> = {
-  shells: 1,
-  thrustWashers: 1,
-  ringSets: 2,
-  valveSets: 3,
-  pistonSets: 4,
-  rods: 5,
-  heads: 6,
-  crankshafts: 7,
-  blocks: 8,
-  otherParts: 3,
-};
+/** The most sets of parts that are told. */
+const MOST_ALTERNATIVES = 8;
 
 /** The input of the search for missing parts. */
 export interface Wanted {
@@ -50,8 +39,9 @@ export interface Wanted {
 }
 
 /**
- * Finds the fewest parts, of whatever size fits, that complete the number of engines wanted; between
- * equally few, the easiest to find. Otherwise returns why the search ended, or that no parts complete blocks of the stock.
+ * Finds the parts, of whatever size fits, that complete the number of engines wanted and are the easiest to get, and
+ * every other set of parts that is as easy. Otherwise returns why the search ended, or that no parts complete blocks of
+ * the stock.
  */
 export function lackingFor(wanted: Omit<Wanted, 'ownBlocks'>): NextEngine | Unproven['kind'];
 export function lackingFor(wanted: Wanted): NextEngine | Unproven['kind'] | 'none';
@@ -72,7 +62,7 @@ export function lackingFor(wanted: Wanted): NextEngine | Unproven['kind'] | 'non
       ...(mostPerEngine < Infinity && { mostPerEngine }),
     };
     const draft = formulate(brief);
-    return { brief, draft, ...fewest(wanted, draft) };
+    return { brief, draft, ...easiest(wanted, draft) };
   };
   try {
     // As with the builds: together first, and separately only if an engine is too dear.
@@ -87,70 +77,93 @@ export function lackingFor(wanted: Wanted): NextEngine | Unproven['kind'] | 'non
     if (sought.status === 'infeasible') {
       if (wanted.ownBlocks) return 'none';
       // Only a clearance that no part can make hold stands in the way of an engine of parts of any size.
-      return bandOf === undefined ? 'solver failure' : { lacks: [] };
+      return bandOf === undefined ? 'solver failure' : { lacks: [], alternatives: [] };
     }
-    return sought.status === 'optimal' ? nextEngine(sought.draft, sought.values) : sought.status;
+    return sought.status === 'optimal' ? nextEngine(wanted, sought) : sought.status;
   } catch (error) {
     if (!(error instanceof TimeUp)) throw error;
     return 'time limit';
   }
 }
 
-/** Asks for the fewest parts, then the least work with those, then the smallest steps. */
-function fewest(
-  { shed, engines, solver }: Wanted,
-  draft: Draft,
-): Pick<Solution, 'status' | 'values'> {
+/** Parts that are the easiest to get, as a solution, and what every other set that is as easy must keep to. */
+interface Easiest extends Pick<Solution, 'status' | 'values'> {
+  readonly asEasy: readonly Row[];
+}
+
+/** Asks for the parts that are the easiest to get, then the least work with those, then the smallest steps. */
+function easiest({ shed, engines, solver }: Wanted, draft: Draft): Easiest {
   const where = [{ terms: draft.engines, min: engines, max: engines }];
-  // An engine cannot lack more parts than it has, and no part is harder to find than a block. So one
-  // more part always weighs more than the difficulty of all parts.
-  const onePart = 1 + HARD_TO_FIND.blocks * partsOf(shed.engine);
   const weights = draft.lacking.map(
-    ([[variable, count], { section }]): Term => [
-      variable,
-      count * (onePart + HARD_TO_FIND[section]),
-    ],
+    ([[variable, count], { section }]): Term => [variable, count * hardToGet(shed, section)],
   );
   const first = solver.solve('next engine', draft.model, { goal: 'least', of: weights, where });
-  if (first.status !== 'optimal') return first;
+  if (first.status !== 'optimal') return { ...first, asEasy: [] };
   let values = first.values;
   const asGood = (terms: readonly Term[]) => {
     const sum = sumOfTerms(terms, values);
     return { terms, min: sum, max: sum };
   };
   // Otherwise a journal could be ground just because shells are missing.
-  const alike = [asGood(weights)];
-  for (const of of [draft.cost, stepsOf(draft, shed)]) {
-    const question = {
-      goal: 'least',
-      of,
-      where: [...where, ...alike],
-      from: values,
-    } as const;
-    const better = solver.solve('next engine', draft.model, question);
-    if (better.status !== 'optimal') break;
-    values = better.values;
-    alike.push(asGood(of));
+  const alike = [...where, asGood(weights)];
+  const cheaper = solver.solve('next engine', draft.model, {
+    goal: 'least',
+    of: draft.cost,
+    where: alike,
+    from: values,
+  });
+  if (cheaper.status !== 'optimal') return { status: 'optimal', values, asEasy: [] };
+  values = cheaper.values;
+  const asEasy = [...alike, asGood(draft.cost)];
+  const of = stepsOf(draft, shed);
+  const smaller = solver.solve('next engine', draft.model, {
+    goal: 'least',
+    of,
+    where: asEasy,
+    from: values,
+  });
+  if (smaller.status === 'optimal') values = smaller.values;
+  return { status: 'optimal', values, asEasy };
+}
+
+/** What the next engine lacks by a solution, and every other set of parts that would do as well. */
+function nextEngine(
+  { shed, solver, ownBlocks }: Wanted,
+  { draft, values, asEasy }: Easiest & { readonly draft: Draft },
+): NextEngine {
+  const lacks = lackingIn(draft, values);
+  const alternatives: (readonly LackingPart[])[] = [];
+  const where = [...asEasy];
+  const of = stepsOf(draft, shed);
+  let last = values;
+  // Of certain blocks it is enough to know what they lack; and without these rows it is not known what is as easy.
+  let mayBeMore = ownBlocks === true || asEasy.length === 0;
+  while (!mayBeMore) {
+    where.push(forbid(draft, soughtIn(draft, last), last));
+    const other = solver.solve('next engine', draft.model, { goal: 'least', of, where });
+    if (other.status === 'infeasible') break;
+    mayBeMore = other.status !== 'optimal' || alternatives.length === MOST_ALTERNATIVES;
+    if (mayBeMore) break;
+    alternatives.push(lackingIn(draft, other.values));
+    last = other.values;
   }
-  return { status: 'optimal', values };
+  return { lacks, alternatives, ...(mayBeMore && { mayBeMore: true as const }) };
 }
 
 /** The missing parts that the solution uses. */
-function nextEngine({ lacking }: Draft, values: readonly number[]): NextEngine {
+function lackingIn({ lacking }: Draft, values: readonly number[]): readonly LackingPart[] {
   const parts = new Map<Kind<unknown>, number>();
   for (const [term, kind] of lacking) {
     parts.set(kind, (parts.get(kind) ?? 0) + sumOfTerms([term], values));
   }
-  return {
-    lacks: [...parts]
-      .filter(([, count]) => count > 0)
-      .map(([kind, count]) => lackingPart(kind, count))
-      .sort(
-        (a, b) =>
-          SECTIONS.indexOf(a.section) - SECTIONS.indexOf(b.section) ||
-          Number(a.fits === 'rods') - Number(b.fits === 'rods'),
-      ),
-  };
+  return [...parts]
+    .filter(([, count]) => count > 0)
+    .map(([kind, count]) => lackingPart(kind, count))
+    .sort(
+      (a, b) =>
+        SECTIONS.indexOf(a.section) - SECTIONS.indexOf(b.section) ||
+        Number(a.fits === 'rods') - Number(b.fits === 'rods'),
+    );
 }
 
 /** Terms that count how many steps up the missing parts are. */
@@ -166,12 +179,6 @@ function stepsOf({ lacking }: Draft, { engine, units }: Shed): readonly Term[] {
     const below = new Set(steps.filter((each) => each < step)).size;
     return below > 0 ? [[variable, count * below]] : [];
   });
-}
-
-/** The number of parts in one engine, counted as the search counts them. */
-function partsOf({ cylinders, mains }: EngineKind): number {
-  const [castings, sets, headAndValves] = [2, 2, 2];
-  return castings + sets + headAndValves + MOST_WASHERS + 2 * cylinders + mains;
 }
 
 function lackingPart({ section, ready }: Kind<unknown>, count: number): LackingPart {

@@ -2,7 +2,7 @@
 import type { Layout } from '../judging/internal.js';
 import { basedLimitsLengthLayout, findingLengthLayout, spanLayout } from '../judging/layouts.js';
 import { engineKindLayout, howReadLayout, instrumentNameLayout } from '../reading/layouts.js';
-import { againReasonLayout, faultLayout, troubleLayout, untilLayout } from '../shed/layouts.js';
+import { againReasonLayout, faultLayout, measuredWhatLayout, troubleLayout, untilLayout } from '../shed/layouts.js';
 
 export const costLayout = { fields: { amount: 'number', 'currency?': 'string' } } satisfies Layout;
 export const planDifferenceLayout = { fields: { engines: { fields: { before: 'number', after: 'number' } }, cost: { fields: { before: costLayout, after: costLayout } }, smallestMargin: { fields: { 'before?': 'number', 'after?': 'number' } }, builtNow: { list: 'string' }, builtNoMore: { list: 'string' }, ofOtherParts: { list: 'string' } } } satisfies Layout;
@@ -14,17 +14,27 @@ export const buildTestLayout = { fields: { section: { oneOf: ['blocks', 'cranksh
 export const buildLayout = { fields: { name: 'string', 'interchange?': 'string', parts: { list: buildPartLayout }, bearings: { list: buildBearingLayout }, cylinders: { list: buildCylinderLayout }, 'endPlay?': { fields: { washers: { list: 'string' }, play: 'number', finding: findingLengthLayout } }, 'guides?': { fields: { clearance: spanLayout, 'finding?': findingLengthLayout } }, jobs: { list: buildJobLayout }, tests: { list: buildTestLayout }, cost: costLayout } } satisfies Layout;
 export const nearClearanceLayout = { fields: { engine: 'string', of: { oneOf: ['cylinder', 'end play', 'guides', 'mains', 'rods'] }, 'place?': 'string', finding: findingLengthLayout, holds: 'number', atStake: costLayout, measure: { list: 'string' }, 'instead?': 'string' } } satisfies Layout;
 export const measureAgainLayout = { fields: { section: { oneOf: ['blocks', 'crankshafts', 'heads', 'otherParts', 'pistonSets', 'ringSets', 'rods', 'shells', 'thrustWashers', 'valveSets'] }, name: 'string', because: { list: againReasonLayout } } } satisfies Layout;
-export const planStageLayout = { oneOf: ['least cost', 'most engines', 'next engine', 'widest margin'] } satisfies Layout;
+export const measurementLayout = { fields: { what: measuredWhatLayout, places: { list: 'string' }, 'with?': instrumentNameLayout } } satisfies Layout;
+export const partToMeasureLayout = { fields: { section: { oneOf: ['blocks', 'crankshafts', 'heads', 'otherParts', 'pistonSets', 'ringSets', 'rods', 'shells', 'thrustWashers', 'valveSets'] }, name: 'string', 'core?': 'string', measure: { list: measurementLayout }, until: untilLayout } } satisfies Layout;
+export const mayBeLayout = { fields: { engines: 'number', cost: costLayout, parts: { list: partToMeasureLayout } } } satisfies Layout;
+export const mayBringLayout = { by: 'kind', variants: [
+  { fields: { kind: { oneOf: ['one more engine'] }, engines: 'number' } },
+  { fields: { kind: { oneOf: ['lower cost'] }, cost: costLayout, less: costLayout } },
+  { fields: { kind: { oneOf: ['wider margin'] }, 'margin?': 'number' } },
+] } satisfies Layout;
+export const measureFirstLayout = { fields: { mayBring: mayBringLayout, parts: { list: partToMeasureLayout } } } satisfies Layout;
+export const planStageLayout = { oneOf: ['equal plans', 'least cost', 'measure first', 'most engines', 'next engine', 'widest margin'] } satisfies Layout;
 export const unprovenLayout = { fields: { kind: { oneOf: ['solver failure', 'time limit'] }, stage: planStageLayout, found: 'number', bound: 'number' } } satisfies Layout;
 export const proofLayout = { by: 'kind', variants: [
   { fields: { kind: { oneOf: ['optimal'] } } },
   unprovenLayout,
 ] } satisfies Layout;
+export const preferenceLayout = { oneOf: ['belongs together', 'cost', 'engines that ran', 'engines', 'least work', 'next tightest margins', 'not home-made', 'one make of shell', 'order of the file', 'origin', 'tightest margin'] } satisfies Layout;
 export const shopOrderLayout = { fields: { shop: 'string', jobs: { list: buildJobLayout }, cost: costLayout } } satisfies Layout;
 export const purchaseLayout = { fields: { section: { oneOf: ['blocks', 'crankshafts', 'heads', 'otherParts', 'pistonSets', 'ringSets', 'rods', 'shells', 'thrustWashers', 'valveSets'] }, name: 'string', count: 'number', cost: costLayout } } satisfies Layout;
 export const leftOverLayout = { fields: { section: { oneOf: ['blocks', 'crankshafts', 'heads', 'otherParts', 'pistonSets', 'ringSets', 'rods', 'shells', 'thrustWashers', 'valveSets'] }, name: 'string', count: 'number', 'faults?': { list: faultLayout }, 'untested?': { oneOf: [true] }, why: { oneOf: ['not as it is', 'reserved', 'scrap', 'spare', 'undecided'] }, 'until?': untilLayout } } satisfies Layout;
 export const lackingPartLayout = { fields: { section: { oneOf: ['blocks', 'crankshafts', 'heads', 'otherParts', 'pistonSets', 'ringSets', 'rods', 'shells', 'thrustWashers', 'valveSets'] }, 'fits?': { oneOf: ['mains', 'rods'] }, 'step?': 'number', count: 'number' } } satisfies Layout;
-export const nextEngineLayout = { fields: { lacks: { list: lackingPartLayout } } } satisfies Layout;
+export const nextEngineLayout = { fields: { lacks: { list: lackingPartLayout }, alternatives: { list: { list: lackingPartLayout } }, 'mayBeMore?': { oneOf: [true] } } } satisfies Layout;
 export const whyNotBuiltLayout = { by: 'kind', variants: [
   { fields: { kind: { oneOf: ['triage'] }, disposition: { oneOf: ['not as it is', 'scrap', 'spare', 'undecided'] }, 'until?': untilLayout, 'faults?': { list: faultLayout } } },
   { fields: { kind: { oneOf: ['lacks'] }, lacks: { list: lackingPartLayout }, beside: { list: 'string' } } },
@@ -34,4 +44,4 @@ export const whyNotBuiltLayout = { by: 'kind', variants: [
   { fields: { kind: { oneOf: ['not known'] } } },
 ] } satisfies Layout;
 export const cannotBuildLayout = { fields: { name: 'string', because: whyNotBuiltLayout } } satisfies Layout;
-export const planLayout = { fields: { shed: 'string', engine: engineKindLayout, units: { oneOf: ['inch', 'metric'] }, builds: { list: buildLayout }, cost: costLayout, 'smallestMargin?': 'number', 'holdsWith?': 'number', 'allHold?': 'number', near: { list: nearClearanceLayout }, measureAgain: { list: measureAgainLayout }, howRead: howReadLayout, notDescribed: { list: instrumentNameLayout }, proof: proofLayout, orders: { list: shopOrderLayout }, shopping: { list: purchaseLayout }, leftOver: { list: leftOverLayout }, 'nextEngine?': nextEngineLayout, cannotBuild: { list: cannotBuildLayout } } } satisfies Layout;
+export const planLayout = { fields: { shed: 'string', engine: engineKindLayout, units: { oneOf: ['inch', 'metric'] }, builds: { list: buildLayout }, cost: costLayout, 'smallestMargin?': 'number', 'holdsWith?': 'number', 'allHold?': 'number', near: { list: nearClearanceLayout }, measureAgain: { list: measureAgainLayout }, 'mayBe?': mayBeLayout, measureFirst: { list: measureFirstLayout }, howRead: howReadLayout, notDescribed: { list: instrumentNameLayout }, proof: proofLayout, compared: { list: preferenceLayout }, orders: { list: shopOrderLayout }, shopping: { list: purchaseLayout }, leftOver: { list: leftOverLayout }, 'nextEngine?': nextEngineLayout, cannotBuild: { list: cannotBuildLayout } } } satisfies Layout;

@@ -19,10 +19,14 @@ export interface LeftOver {
   readonly until?: Until;
 }
 
-/** One more engine, with the smallest set of parts that would complete it. */
+/** One more engine, with the parts that would complete it and are the easiest to get. */
 export interface NextEngine {
   /** The parts it lacks; none if no part would do, as the instruments do not show its clearances to hold. */
   readonly lacks: readonly LackingPart[];
+  /** Other parts that would complete it instead: as easy to get, with no more cost of work and purchases. */
+  readonly alternatives: readonly (readonly LackingPart[])[];
+  /** Whether there may be more alternatives than these: there are too many, or the search for them ended. */
+  readonly mayBeMore?: true;
 }
 
 /** Parts that an engine lacks. */

@@ -32,10 +32,10 @@ export class Pairs {
 
   /** How a crankshaft fits a block; undefined if no shells or no washers fit. */
   of(shaft: Shaft, block: Housings): Pair | undefined {
-    const { fits, least, clock } = this.brief;
+    const { fits, clock } = this.brief;
     clock?.check();
     const bearings = shaft.journals.map((journal, i) =>
-      fits.choice('mains', shaft.step, journal, block.housings[i], least),
+      fits.choice('mains', shaft.step, journal, block.housings[i], this.brief),
     );
     if (bearings.some(({ shells }) => shells.length === 0)) return undefined;
     const gap = this.#gapOf(shaft, block);

@@ -1,4 +1,4 @@
-import { guardLayout } from '../judging/internal.js';
+import { guardLayout, NANOMETRE } from '../judging/internal.js';
 import type { Length } from '../quantities/index.js';
 import { smallestOf } from '../quantities/internal.js';
 import { guardKind } from '../reading/index.js';
@@ -17,11 +17,13 @@ import { howItHolds } from './how-it-holds.js';
 import type { Kind } from './kinds.js';
 import { lackingFor } from './lacking.js';
 import { loadSolver } from './load-solver.js';
+import { measuringFirst, type Open } from './measure-first.js';
 import { costOf, currencyOf } from './money.js';
 import { leftOverOf, ordersOf, shoppingOf, sumOfCosts } from './orders.js';
 import type { PlanOptions } from './plan-options.js';
 import { guardPlanOptions, type PlanRequest } from './plan-request.js';
 import type { Build, Plan, Proof, Unproven } from './plan-types.js';
+import type { Preference } from './preferences.js';
 import type { Solver } from './solver.js';
 import { stockOf } from './stock.js';
 import { whyNotBuilt } from './why-not-built.js';
@@ -29,8 +31,8 @@ import { whyNotBuilt } from './why-not-built.js';
 /**
  * Finds the best builds from a shed: the most complete engines; among those plans, the least cost of
  * machining and purchases; among those, the plan whose tightest clearance stays furthest inside its
- * limits. The plan is proven to be the best, or says how far the proof came before the time was up
- * or the solver failed.
+ * limits; and among those, the one that an owner wants, as `compared` tells. The plan is proven to be the best, or says
+ * how far the proof came before the time was up or the solver failed.
  *
  * The first call loads the solver. If that fails, it throws `SolverNotLoaded`, and the next call
  * tries again.
@@ -91,9 +93,9 @@ function planWith(shed: Shed, request: PlanRequest, solver: Solver): Plan {
     fits: new FitTable(engine, stock.shells, bandOf),
     ...limit,
   };
-  const { assemblies, least, proof } = bestBuilds({ brief, solver, atMost });
+  const { assemblies, proof, compared } = bestBuilds({ brief, solver, atMost });
   const currency = currencyOf(shed);
-  const judged = { accuracy, bandOf: brief.fits.bandOf, least };
+  const judged = { accuracy, fits: brief.fits };
   const builds = assemblies.map((assembly) => buildOf(assembly, shed, judged, currency));
   const margin = smallestMargin(builds, holdsWith);
   const taken = new Set(builds.flatMap((build) => build.parts.map(({ name }) => name)));
@@ -104,6 +106,18 @@ function planWith(shed: Shed, request: PlanRequest, solver: Solver): Plan {
     proof.kind === 'optimal' && engines <= (request.atMost ?? Infinity)
       ? lackingFor({ shed, stock, engines, solver, ...limit, ...(bandOf && { bandOf }) })
       : undefined;
+  const open: Open =
+    proof.kind === 'optimal'
+      ? measuringFirst({
+          ...{ shed, request, solver, currency },
+          brief: { engine, needed, ...limit },
+          ...(bandOf && { bandOf }),
+          engines: builds.length,
+          cost: sumOfCosts(builds),
+          ...(margin !== undefined && { margin: Math.round(margin / NANOMETRE) }),
+          musts: builds.filter(({ name }) => request.mustBuild.includes(name)).length,
+        })
+      : { measureFirst: [] };
   return {
     shed: shed.shed,
     engine,
@@ -114,8 +128,14 @@ function planWith(shed: Shed, request: PlanRequest, solver: Solver): Plan {
     ...(holdsWith !== undefined && { holdsWith }),
     ...howItHolds(shed, builds, leftOver, accuracy),
     measureAgain: againIn(builds, parts),
+    ...(open.mayBe && { mayBe: open.mayBe }),
+    measureFirst: open.measureFirst,
     howRead: howShedWasRead(shed, taken),
-    proof: proven(proof, builds.length, margin, typeof next === 'string' ? next : undefined),
+    compared: [...provenBefore(proof, builds.length), ...compared],
+    proof: proven(proof, builds.length, margin, {
+      ...(typeof next === 'string' && { 'next engine': next }),
+      ...(open.ended && { 'measure first': open.ended }),
+    }),
     orders: ordersOf(builds, currency),
     shopping: shoppingOf(shed, builds, currency),
     leftOver,
@@ -128,17 +148,27 @@ function planWith(shed: Shed, request: PlanRequest, solver: Solver): Plan {
   };
 }
 
+/** What a plan is compared by before equal plans, as far as it is proven. */
+function provenBefore(proof: Proof, engines: number): readonly Preference[] {
+  const all = ['engines', 'cost', 'tightest margin'] as const;
+  if (proof.kind === 'optimal') return engines === 0 ? all.slice(0, 1) : all;
+  const stages = ['most engines', 'least cost', 'widest margin', 'equal plans'] as const;
+  return all.slice(0, stages.indexOf(proof.stage as (typeof stages)[number]));
+}
+
 /** The proof of the final plan. */
 function proven(
   proof: Proof,
   engines: number,
   margin: Length | undefined,
-  nextUnknown: Unproven['kind'] | undefined,
+  ended: { readonly [S in 'next engine' | 'measure first']?: Unproven['kind'] },
 ): Proof {
   if (proof.kind === 'optimal') {
-    return nextUnknown === undefined
-      ? proof
-      : { kind: nextUnknown, stage: 'next engine', found: engines, bound: engines };
+    for (const stage of ['next engine', 'measure first'] as const) {
+      const kind = ended[stage];
+      if (kind) return { kind, stage, found: engines, bound: engines };
+    }
+    return proof;
   }
   if (proof.stage !== 'widest margin' || margin === undefined) return proof;
   // The plan may keep a wider margin than the last one it was asked for.

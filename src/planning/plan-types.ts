@@ -4,11 +4,19 @@ import type { EngineKind, HowRead, InstrumentName } from '../reading/index.js';
 import type { AgainReason, Job, NeededTest, Section } from '../shed/index.js';
 import type { CannotBuild } from './cannot-build-types.js';
 import type { LeftOver, NextEngine } from './left-over-types.js';
+import type { MayBe, MeasureFirst } from './measure-types.js';
+import type { Preference } from './preferences.js';
 
 /** The stages of a search: each is proven before the next one begins. */
-export type PlanStage = 'most engines' | 'least cost' | 'widest margin' | 'next engine';
+export type PlanStage =
+  | 'most engines'
+  | 'least cost'
+  | 'widest margin'
+  | 'equal plans'
+  | 'next engine'
+  | 'measure first';
 
-/** The best builds from a shed, by engines, then cost, then margin: plain data that JSON carries unchanged. */
+/** The best builds from a shed: plain data that JSON carries unchanged. */
 export interface Plan {
   /** Name of the shed. */
   readonly shed: string;
@@ -33,12 +41,18 @@ export interface Plan {
   readonly near: readonly NearClearance[];
   /** What to measure again of the parts it takes, as their readings are too near a limit to tell. */
   readonly measureAgain: readonly MeasureAgain[];
+  /** What there may be besides, if parts that are not known turned out good; absent if that is no more engines. */
+  readonly mayBe?: MayBe;
+  /** What to measure first, of the parts that are not known: for one more engine, then for less money, then for a wider margin. */
+  readonly measureFirst: readonly MeasureFirst[];
   /** How well the sizes of the parts it takes were read. */
   readonly howRead: HowRead;
   /** The instruments that its clearances are read with and that the shed does not describe. What they add is not counted. */
   readonly notDescribed: readonly InstrumentName[];
   /** What is proven about it. */
   readonly proof: Proof;
+  /** What it is proven to be the best in, one after the other. */
+  readonly compared: readonly Preference[];
   /** The order for every shop. */
   readonly orders: readonly ShopOrder[];
   /** The parts to buy. */
@@ -92,7 +106,7 @@ export interface Cost {
 /** What is proven about a plan. */
 export type Proof =
   | {
-      /** No plan is better: in engines, then cost, then margin. */
+      /** No plan is better in what plans are compared by. */
       readonly kind: 'optimal';
     }
   | Unproven;
@@ -103,7 +117,7 @@ export interface Unproven {
   readonly kind: 'time limit' | 'solver failure';
   /** The stage that is not proven. The stages before it are. */
   readonly stage: PlanStage;
-  /** The plan's value at that stage: engines, money, or a margin in metres; for the next engine, the engines of the plan. */
+  /** The plan's value at that stage: engines, money, or a margin in metres; for equal plans and the next engine, the engines of the plan. */
   readonly found: number;
   /** The bound that is proven so far for that value, in the same terms. */
   readonly bound: number;

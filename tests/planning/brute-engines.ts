@@ -3,7 +3,7 @@ import { orders, pistonWays, ringWays, shellWays, thrustWays, topWays } from './
 import type { Guards } from './brute-guard.js';
 import { blockWays, crankWays } from './brute-parts.js';
 import { rodWays, spanOf } from './brute-rods.js';
-import { mendCost, type Stock, taking, testsCost, worksCost } from './brute-stock.js';
+import { type Bin, mendCost, type Stock, taking, testsCost, worksCost } from './brute-stock.js';
 import { bestWays, NOTHING, together, type Way } from './brute-ways.js';
 import type { Shed } from './full.js';
 
@@ -38,9 +38,23 @@ export function enginesOn(
         return [[together(block, fixed)], pistons, rings, rodShells, mainShells, washers, tops];
       });
     });
-    return [bin.id, onIt.filter((engine) => engine.every((ways) => ways.length > 0))] as const;
+    const whole = onIt.filter((engine) => engine.every((ways) => ways.length > 0));
+    return [bin.id, whole.map((engine) => withStrangers(engine, bin, stock))] as const;
   });
   return new Map(engines);
+}
+
+/** An engine whose ways count the parts that are not from where its block is from. */
+function withStrangers(engine: Engine, block: Stock['blocks'][number], stock: Stock): Engine {
+  const from = new Map(
+    Object.values(stock).flatMap((bins: readonly Bin[]) =>
+      bins.map(({ id, part }) => [id, part.from] as const),
+    ),
+  );
+  const isStranger = (id: number) => from.get(id) !== block.part.from;
+  return engine.map((ways) =>
+    ways.map((way) => ({ ...way, strangers: way.takes.filter(isStranger).length })),
+  );
 }
 
 /** Every crankshaft with rods, and the shells that go between. */
@@ -78,9 +92,14 @@ function headWays(shed: Shed, bins: Stock['heads'], history: Shed) {
     if (work === undefined || mend === undefined) return [];
     const tests = testsOf('heads', bin.part, skimmed || repairs.size > 0, history);
     const way = taking(bin);
+    const pieces = [skimmed, repairs.has('recut seats'), repairs.has('mend')].filter(Boolean);
     return [
       {
-        way: { ...way, cost: way.cost + work + mend + testsCost(shed, tests) },
+        way: {
+          ...way,
+          cost: way.cost + work + mend + testsCost(shed, tests),
+          work: pieces.length,
+        },
         ...(guideBore !== undefined && { guideBore: spanOf(guideBore) }),
       },
     ];

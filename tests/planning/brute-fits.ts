@@ -18,7 +18,7 @@ import type { Shed, ShellPart } from './full.js';
 
 /** A way to fit what fits with so much room; none where it does not fit. */
 const fitted = (way: Way, room: number): readonly Way[] =>
-  room < -1e-9 ? [] : [{ ...way, margin: Math.round(room * 1e9) + 0 }];
+  room < -1e-9 ? [] : [{ ...way, margins: room === Infinity ? [] : [Math.round(room * 1e9) + 0] }];
 
 /** Steps are compared to a hundredth of a millimetre. */
 const sameStep = (a: Length, b: Length) => Math.abs(a - b) < 1e-5;
@@ -75,8 +75,8 @@ export function pistonWays(
           const bore = block.bores[i] as Span<Length>;
           return roomIn(pistonClearanceSpan({ bore, piston: diameter }), pistonClearance, hole);
         });
-        const room = Math.min(...rooms);
-        return room === Infinity ? [taking(bin)] : fitted(taking(bin), room);
+        const cylinders = rooms.map((room) => fitted(NOTHING, room));
+        return everyWay([[taking(bin)], ...cylinders]);
       }),
     ),
   );

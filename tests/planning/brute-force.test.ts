@@ -207,6 +207,7 @@ describe('sheds worked by hand, by brute force and by the planner', () => {
       // With rings of its own block B costs 20, and without anything 35: that is not lacking.
       expect(await needs(34.999)).toEqual({
         lacks: [{ section: 'ringSets', step: length(100), count: 1 }],
+        alternatives: [],
       });
       // At less than 20 it needs the dear pistons; at less than 15 both.
       const lacks = async (amount: number) =>

@@ -105,7 +105,8 @@ export function blockWays(shed: Shed, bin: Bin<BlockPart>, history: Shed): reado
     );
     const way = taking(bin);
     const all = way.cost + cost + mend + tests;
-    return [{ ...way, cost: all, part, step, bores, housings: resized.housings }];
+    const work = resized.count + count('bore') + count('sleeve') + (repairs.has('mend') ? 1 : 0);
+    return [{ ...way, cost: all, work, part, step, bores, housings: resized.housings }];
   });
 }
 
@@ -132,7 +133,7 @@ export function crankWays(
     return [];
   }
   const tests = testsCost(shed, testsOf('crankshafts', part, true, history));
-  const none = [{ step: 0 as Length, sizes: [], cost: 0 }];
+  const none = [{ step: 0 as Length, sizes: [], cost: 0, ground: 0 }];
   const rodWays = journalWays(shed, part, rodJournals, part.rodJournals, 'grind rod journals');
   const mainWays =
     mains === 0 || mainJournals === undefined
@@ -143,6 +144,7 @@ export function crankWays(
     mainWays.map((mainsAt) => ({
       ...way,
       cost: way.cost + repair + tests + rods.cost + mainsAt.cost,
+      work: (straightened ? 1 : 0) + rods.ground + mainsAt.ground,
       part,
       rods,
       mains: mainsAt,
@@ -173,7 +175,7 @@ function journalWays(
   sheet: JournalKind,
   places: readonly JournalPlace[],
   work: Work,
-): readonly (Journals & { readonly cost: number })[] {
+): readonly (Journals & { readonly cost: number; readonly ground: number })[] {
   const { oilClearance, shape, steps = undersizeSteps(shed.units), ...rest } = sheet;
   const straightened = repairsOf('crankshafts', part).has('straighten');
   const shapes = places.map(({ readings }) => journalShape(readings));
@@ -199,7 +201,7 @@ function journalWays(
     const sizes = plan.journals.map((each, i) =>
       each.work === 'grind' ? plan.target : measured(shapes[i] as never),
     );
-    return [{ step, sizes, cost }];
+    return [{ step, sizes, cost, ground }];
   });
 }
 

@@ -52,7 +52,8 @@ function mendedRods(shed: Shed, bin: Bin<RodsPart>, history: Shed): RodWay | und
   const worked = repairs.size > 0 || resized.count > 0;
   const tests = testsCost(shed, testsOf('rods', part, worked, history));
   const way = taking(bin);
-  return { ...way, cost: way.cost + cost + tests, housings: resized.housings };
+  const work = (repairs.has('straighten') ? 1 : 0) + resized.count;
+  return { ...way, cost: way.cost + cost + tests, work, housings: resized.housings };
 }
 
 /** Housings as they will be, and how many are resized; undefined if one should be and cannot. */

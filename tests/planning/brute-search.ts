@@ -1,5 +1,5 @@
 import type { Engine } from './brute-engines.js';
-import type { Way } from './brute-ways.js';
+import { compared, FREE, type Outlay, plus, type Way } from './brute-ways.js';
 
 /** What is searched. */
 export interface Search {
@@ -16,62 +16,55 @@ export interface Search {
 }
 
 /** A set of engines that are built together. */
-interface Builds {
+interface Builds extends Outlay {
   /** How many of the blocks that must be built are. */
   readonly musts: number;
   readonly engines: number;
-  readonly cost: number;
-  readonly margin: number;
 }
 
-/** What a choice of ways comes to: the cost of each engine, and the smallest margin. */
-interface Outcome {
+/** What a choice of ways comes to, and the cost of each engine. */
+interface Outcome extends Outlay {
   readonly costs: readonly number[];
-  readonly margin: number;
 }
-
-const costOf = ({ costs }: Outcome) => costs.reduce((sum, cost) => sum + cost, 0);
-
-type Outlay = Pick<Builds, 'cost' | 'margin'>;
 
 /** An engine with what it comes to if it is the only one. */
-interface Candidate extends Outlay {
+interface Candidate {
+  readonly alone: Outlay;
   readonly engine: Engine;
 }
 
 /**
  * The best set of engines, at most one on each block and none taking what is
- * not there: most of those that must be built, most, then cheapest, then widest margin. Every set is tried but
+ * not there: most of those that must be built, most, then cheapest, then with the widest margins and so on. Every set is tried but
  * those that cannot be better than the best found: engines together cost no
- * less than one by one, and where they cost the same have no wider a margin.
+ * less than one by one, and where they cost the same are no better.
  */
 export function search(request: Search): Builds {
   const { byBlock, musts, atMost } = request;
   const candidates = byBlock.map((engines) =>
     engines.flatMap((engine): readonly Candidate[] => {
       const alone = bestOutcome([engine], request);
-      return alone ? [{ engine, cost: costOf(alone), margin: alone.margin }] : [];
+      return alone ? [{ engine, alone }] : [];
     }),
   );
   // The best first: what follows is the sooner seen to be hopeless.
-  for (const each of candidates) each.sort((a, b) => a.cost - b.cost);
-  let best: Builds = { musts: 0, engines: 0, cost: 0, margin: Infinity };
+  for (const each of candidates) each.sort((a, b) => compared(a.alone, b.alone));
+  let best: Builds = { musts: 0, engines: 0, ...FREE };
   const go = (block: number, chosen: readonly Engine[], so: Builds) => {
     if (isBetter(so, best)) best = so;
     const most = Math.min(atMost, so.engines + byBlock.length - block);
     const mostMusts = so.musts + musts.slice(block).filter(Boolean).length;
-    const isHopeless = ({ cost, margin }: Outlay) =>
-      !isBetter({ musts: mostMusts, engines: most, cost, margin }, best);
+    const isHopeless = (outlay: Outlay) =>
+      !isBetter({ ...outlay, musts: mostMusts, engines: most }, best);
     if (most === so.engines || isHopeless(so)) return;
-    for (const { engine, cost, margin } of candidates[block] ?? []) {
-      if (isHopeless({ cost: so.cost + cost, margin: Math.min(so.margin, margin) })) continue;
+    for (const { engine, alone } of candidates[block] ?? []) {
+      if (isHopeless(plus(so, alone))) continue;
       const outcome = bestOutcome([...chosen, engine], request);
       if (outcome === undefined) continue;
       const next = {
+        ...outcome,
         musts: so.musts + (musts[block] ? 1 : 0),
         engines: so.engines + 1,
-        cost: costOf(outcome),
-        margin: outcome.margin,
       };
       go(block + 1, [...chosen, engine], next);
     }
@@ -84,13 +77,13 @@ export function search(request: Search): Builds {
 function isBetter(a: Builds, b: Builds): boolean {
   if (a.musts !== b.musts) return a.musts > b.musts;
   if (a.engines !== b.engines) return a.engines > b.engines;
-  return a.cost < b.cost || (a.cost === b.cost && a.margin > b.margin);
+  return compared(a, b) < 0;
 }
 
 /** The best that some engines come to together; undefined if they cannot be built together. */
 function bestOutcome(engines: readonly Engine[], request: Search): Outcome | undefined {
   const { counts, mostPerEngine } = request;
-  let outcomes: readonly Outcome[] = [{ costs: engines.map(() => 0), margin: Infinity }];
+  let outcomes: readonly Outcome[] = [{ ...FREE, costs: engines.map(() => 0) }];
   const layers = engines[0]?.length ?? 0;
   for (let layer = 0; layer < layers && outcomes.length > 0; layer++) {
     const shared = worthKeeping(mostPerEngine);
@@ -113,15 +106,16 @@ function shareOut(
   choices: readonly (readonly Way[])[],
   left: number[],
   kept: Kept,
-  so: Outcome = { costs: [], margin: Infinity },
+  so: Outcome = { ...FREE, costs: [] },
 ): void {
   const ways = choices[so.costs.length];
   if (ways === undefined) {
     kept.add(so);
     return;
   }
-  for (const { takes, cost, margin } of ways) {
-    const next = { costs: [...so.costs, cost], margin: Math.min(so.margin, margin) };
+  for (const way of ways) {
+    const { takes, cost } = way;
+    const next = { ...plus(so, way), costs: [...so.costs, cost] };
     if (kept.isHopeless(next)) continue;
     for (const id of takes) left[id] = (left[id] ?? 0) - 1;
     if (takes.every((id) => (left[id] ?? 0) >= 0)) shareOut(choices, left, kept, next);
@@ -147,7 +141,7 @@ function worthKeeping(mostPerEngine: number): Kept {
     const other = best.get(keyOf(outcome));
     return (
       outcome.costs.some((cost) => cost > mostPerEngine) ||
-      (other !== undefined && !isBetterOutcome(outcome, other))
+      (other !== undefined && compared(outcome, other) >= 0)
     );
   };
   return {
@@ -160,9 +154,6 @@ function worthKeeping(mostPerEngine: number): Kept {
 }
 
 const added = (a: Outcome, b: Outcome): Outcome => ({
+  ...plus(a, b),
   costs: a.costs.map((cost, i) => cost + (b.costs[i] ?? 0)),
-  margin: Math.min(a.margin, b.margin),
 });
-
-const isBetterOutcome = (a: Outcome, b: Outcome) =>
-  costOf(a) < costOf(b) || (costOf(a) === costOf(b) && a.margin > b.margin);

@@ -16,6 +16,8 @@ export interface Bin<P extends Part = Part> {
   readonly count: number;
   /** What one costs, in thousandths; 0 in the shed. */
   readonly price: number;
+  /** How many pieces of work it needs in any case, whose cost is in its price. */
+  readonly work?: number;
 }
 
 /** Every bin of every section. */
@@ -38,10 +40,12 @@ export function ofGroup(stock: Stock, group: string): Stock {
 }
 
 /** The way that takes one from a bin. */
-export const taking = ({ id, price }: Bin): Way => ({
+export const taking = ({ id, price, work }: Bin): Way => ({
   takes: [id],
   cost: price,
-  margin: Infinity,
+  margins: [],
+  work: work ?? 0,
+  strangers: 0,
 });
 
 /** A price in thousandths, which are whole. */
@@ -68,7 +72,9 @@ export function stockOf(shed: Shed, options: PlanOptions): Stock {
         // Valves need no other work than refacing, so it is a part of their price.
         const refaced = section === 'valveSets' && repairsOf(section, bin.part).size > 0;
         const work = workCost(shed, 'reface valves', refaced ? 1 : 0);
-        return work === undefined ? [] : [{ id: id++, ...bin, price: price + work }];
+        return work === undefined
+          ? []
+          : [{ id: id++, ...bin, price: price + work, work: refaced ? 1 : 0 }];
       });
   return Object.fromEntries(SECTIONS.map((section) => [section, binsOf(section)])) as never;
 }

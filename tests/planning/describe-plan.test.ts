@@ -36,7 +36,7 @@ describe('planReport', () => {
 
   it('says how many engines, what they cost, how tight they are and what is proven', () => {
     expect(flowing(text)).toContain(
-      'HOW SURE IT IS -------------- The clearance nearest a limit stays 0.0003 in inside its limits. Proven: no other plan makes more engines,',
+      'HOW SURE IT IS -------------- The clearance nearest a limit stays 0.0003 in inside its limits. Proven: no plan is better, compared by engines, cost and tightest margin, in this order.',
     );
     expect(text).toContain(
       '\n2 complete engines can be built; shop work and purchases cost 205.50 EUR.\n',
@@ -123,9 +123,21 @@ describe('planReport', () => {
         { section: 'shells', fits: 'mains', step: inch(0), count: 2 },
         { section: 'crankshafts', count: 1 },
       ],
+      alternatives: [],
     } as const;
     expect(flowing(planReport({ ...twoEngines, nextEngine }))).toContain(
       'One more engine needs: 2 pairs of main shells of standard size; 1 crankshaft.',
+    );
+    const alternatives = [
+      [{ section: 'blocks', count: 1 }],
+      [
+        { section: 'rods', count: 2 },
+        { section: 'heads', count: 1 },
+      ],
+    ] as const;
+    const either = { ...nextEngine, alternatives, mayBeMore: true } as const;
+    expect(flowing(planReport({ ...twoEngines, nextEngine: either }))).toContain(
+      'One more engine needs: 2 pairs of main shells of standard size; 1 crankshaft. As easy to get, and enough instead: 1 block; or 2 rods and 1 head. There may be more that would do.',
     );
   });
 
@@ -168,7 +180,7 @@ describe('planReport', () => {
     bound,
   });
   const BEST =
-    'Proven: no other plan makes more engines, as many for less, or as many at this cost with a wider smallest margin.';
+    'Proven: no plan is better, compared by engines, cost and tightest margin, in this order.';
 
   it.each<[Unproven, string]>([
     [
@@ -190,6 +202,10 @@ describe('planReport', () => {
     [
       stopped('widest margin', inch(0.0003), inch(0.0005)),
       'NOT PROVEN to have the widest margin: the time was up. Its smallest margin is 0.0003 in; no plan at this cost has more than 0.0005 in. Proven: no plan makes more engines, or as many for less. Allow more time to be sure.',
+    ],
+    [
+      stopped('equal plans', 2, 2),
+      `NOT PROVEN to be the best of equal plans: the time was up. ${BEST} Allow more time to be sure.`,
     ],
     [
       stopped('next engine', 4, 4),

@@ -97,7 +97,7 @@ describe('a plan says what to do', () => {
       ...twoEngines,
       builds: [{ ...machined, tests }],
       shopping,
-      nextEngine: { lacks },
+      nextEngine: { alternatives: [], lacks },
     });
     expect(said).toContain('Before anything else, have 12 parts crack-tested: see TEST FIRST.');
     expect(said).toContain('Buy 24 parts for 120.00 EUR: see TO BUY.');

@@ -1,0 +1,59 @@
+import type { Batch } from './draft.js';
+import type { Kind, Member } from './kinds.js';
+import type { Stock } from './stock.js';
+
+/**
+ * A stock in which parts are of one kind only if an owner would not tell them apart either: they have the same origin
+ * and make, and belong to the same part. Every block is a kind of its own, and so is what another part belongs to.
+ */
+export function toldApart(stock: Stock): Stock {
+  const parts: readonly Kind<unknown>[] = Object.values(stock).flat();
+  const named = new Set(
+    parts.flatMap(({ members }) => members.flatMap(({ belongsTo }) => belongsTo ?? [])),
+  );
+  const keyOf = (section: Kind<unknown>['section'], member: Member) => {
+    const { name, from, belongsTo, make, homeMade } = member;
+    const isAlone = section === 'blocks' || named.has(name);
+    return JSON.stringify([isAlone && name, from, belongsTo, make, homeMade]);
+  };
+  const each = <K extends Kind<unknown>>(kinds: readonly K[]): readonly K[] =>
+    kinds.flatMap((kind) => {
+      const groups = new Map<string, Member[]>();
+      for (const member of kind.members) {
+        const key = keyOf(kind.section, member);
+        groups.set(key, [...(groups.get(key) ?? []), member]);
+      }
+      return [...groups.values()].map((members) => ({
+        ...kind,
+        members,
+        count: members.reduce((sum, { count }) => sum + count, 0),
+      }));
+    });
+  return {
+    blocks: each(stock.blocks),
+    crankshafts: each(stock.crankshafts),
+    rods: each(stock.rods),
+    pistonSets: each(stock.pistonSets),
+    ringSets: each(stock.ringSets),
+    shells: each(stock.shells),
+    thrustWashers: each(stock.thrustWashers),
+    heads: each(stock.heads),
+    valveSets: each(stock.valveSets),
+    otherParts: each(stock.otherParts),
+  };
+}
+
+/** A batch of one engine for each block, and for each interchange group that it can be built in. */
+export function batchesByBlock({ blocks }: Stock, together: readonly Batch[]): readonly Batch[] {
+  return blocks
+    .flatMap(({ members, interchange: fits }) =>
+      together
+        .filter(({ interchange = '' }) => fits === undefined || fits.includes(interchange))
+        .map(({ interchange }) => ({ block: members[0]?.name ?? '', interchange })),
+    )
+    .map(({ block, interchange }, index) => ({
+      index,
+      block,
+      ...(interchange !== undefined && { interchange }),
+    }));
+}
