@@ -6,18 +6,25 @@ import { registry } from '../fuzz/registry.js';
 /** Functions that take what another function made, and what they call it. */
 const TAKEN: Readonly<Record<string, string>> = {
   actionsFrom: 'inspection',
+  afterMachining: 'shed',
+  buildBoxes: 'plan',
   buildSheet: 'plan',
   describeAction: 'action',
   describeBorePlan: 'plan',
   describeClearance: 'explanation',
   describeGrindPlan: 'plan',
   describePart: 'part',
+  describePlanDifference: 'difference',
+  describeShedDifference: 'difference',
+  diffPlans: 'older',
+  diffSheds: 'older',
   inspect: 'sheet',
   planBuilds: 'shed',
   planReport: 'plan',
   report: 'inspection',
   triage: 'shed',
   triageReport: 'triage',
+  writeShed: 'shed',
 };
 const calls = Object.entries(TAKEN).flatMap(([name, parameter]) =>
   (registry[name]?.sound ?? []).map((args, i) => ({ name, parameter, i, args })),

@@ -36,8 +36,8 @@ import { type CamePart, readWork, type WorkFile } from './work-file.js';
  * @param work - the record of work: JSON text, or the parsed value
  * @returns the shed after it
  * @throws {RebuildInputError} when the shed is not what `readShed` gives
- * @throws {FileError} (a {@link RebuildInputError}) when a part, a place or a fault is not in the shed, work is not done on such a
- * part, a field is misspelt or out of range, or the record is not JSON
+ * @throws {FileError} (a {@link RebuildInputError}) when a part is not in the shed, a place is not on its part, a fault is not
+ * listed, work is not done on such a part, a field is misspelt, a size is out of range, or the record is not JSON
  * @example
  * ```ts
  * const shed = readShed({

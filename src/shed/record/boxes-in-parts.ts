@@ -69,6 +69,7 @@ function add(
   const item = holds === 'span' ? reading : { station, angle, diameter: reading };
   holder[field] = [...all, item];
   const here = `${at}[${all.length}]`;
+  if (all.length === 0) moved(at, `${path}.reading`);
   if (holds === 'span') {
     moved(here, `${path}.reading`);
     return;

@@ -1,6 +1,6 @@
 import { inch, second } from 'crankwright';
-import { buildSheet } from 'crankwright/build-sheet';
-import { planBuilds, planReport } from 'crankwright/planning';
+import { buildBoxes, buildSheet } from 'crankwright/build-sheet';
+import { describePlanDifference, diffPlans, planBuilds, planReport } from 'crankwright/planning';
 import { describePart, readShed, triage, triageReport } from 'crankwright/shed';
 import { noEngine, twoEngines } from '../../planning/plans.js';
 import { plainShed } from '../../shed/sheds.js';
@@ -127,6 +127,41 @@ export const planCalls = {
       'the plan is not what `planBuilds` gives': refused('plan.shed', {}, { units: 'inch' }),
       'no plan': refused('plan'),
       'the unit system is unknown': refused('wording.units', twoEngines, { units: 'imperial' }),
+    },
+  }),
+  diffPlans: calls(diffPlans, {
+    madeBy: 'planBuilds',
+    sound: [[noEngine, twoEngines]],
+    cases: 500,
+    provoked: {
+      'a field is misspelt': refused('newer.misspelt', noEngine, { ...twoEngines, misspelt: 1 }),
+      'a plan is not what `planBuilds` gives': refused('older.shed', {}, noEngine),
+    },
+  }),
+  describePlanDifference: calls(describePlanDifference, {
+    madeBy: 'diffPlans',
+    sound: [[diffPlans(noEngine, twoEngines), { units: 'inch' }]],
+    provoked: {
+      'the difference is not what `diffPlans` gives': refused(
+        'difference.engines',
+        {},
+        {
+          units: 'inch',
+        },
+      ),
+      'the unit system is unknown': refused('wording.units', diffPlans(noEngine, twoEngines), {
+        units: 'imperial',
+      }),
+    },
+  }),
+  buildBoxes: calls(buildBoxes, {
+    madeBy: 'planBuilds',
+    sound: [[noEngine, readShed(plainShed())]],
+    cases: 500,
+    provoked: {
+      'a field is misspelt': refused('shed.misspelt', noEngine, { ...single, misspelt: 1 }),
+      'the plan is not what `planBuilds` gives': refused('plan.shed', {}, single),
+      'the shed is not what `readShed` gives': refused('shed.version', noEngine, {}),
     },
   }),
   buildSheet: calls(buildSheet, {

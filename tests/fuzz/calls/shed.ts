@@ -1,4 +1,12 @@
-import { readShed, shedSchema } from 'crankwright/shed';
+import {
+  afterMachining,
+  describeShedDifference,
+  diffSheds,
+  emptyBoxes,
+  readShed,
+  shedSchema,
+  writeShed,
+} from 'crankwright/shed';
 import { sheetSchema } from 'crankwright/sheet';
 import { plainShed, spoiltShed } from '../../shed/sheds.js';
 import { calls, refused } from './calls.js';
@@ -15,6 +23,13 @@ const lacking = spoiltShed({
   'thrustWashers[0].thickness': undefined,
 });
 const empty = { ...plainShed(), blocks: [], toBuy: {} };
+
+const read = readShed(plainShed());
+const { asWritten, ...made } = read;
+const skimmed = {
+  version: 1,
+  parts: [{ name: 'head B', done: [{ work: 'skim head' }], flatness: '0.001 in' }],
+};
 
 export const shedCalls = {
   readShed: calls(readShed, {
@@ -53,4 +68,87 @@ export const shedCalls = {
   }),
   sheetSchema: calls(sheetSchema, { sound: [[]], provoked: {} }),
   shedSchema: calls(shedSchema, { sound: [[]], provoked: {} }),
+  writeShed: calls(writeShed, {
+    madeBy: 'readShed',
+    sound: [[read], [made]],
+    cases: 500,
+    provoked: {
+      'the shed is not what `readShed` gives': refused('shed.version', {}),
+      'it was changed so that `readShed` would refuse it': refused('heads[1].name', {
+        ...read,
+        heads: [{ name: 'head' }, { name: 'head' }],
+      }),
+      'a name that would be read as another': refused('shed.shed', { ...read, shed: ' shed' }),
+    },
+  }),
+  afterMachining: calls(afterMachining, {
+    madeBy: 'readShed',
+    sound: [
+      [read, skimmed],
+      [made, JSON.stringify(skimmed)],
+    ],
+    cases: 500,
+    provoked: {
+      'a field is misspelt': refused('parts[0].flatnes', read, {
+        ...skimmed,
+        parts: [{ name: 'head B', flatnes: '0.001 in' }],
+      }),
+      'the shed is not what `readShed` gives': refused('shed.version', {}, skimmed),
+      'a part is not in the shed': refused('parts[0].name', read, {
+        version: 1,
+        parts: [{ name: 'head Z' }],
+      }),
+      'a place is not on its part': refused('parts[0].rods[0].name', read, {
+        version: 1,
+        parts: [{ name: 'rods A', rods: [{ name: 'rod Z', housingBore: '1 in' }] }],
+      }),
+      'a fault is not listed': refused('parts[0].repaired[0]', read, {
+        version: 1,
+        parts: [{ name: 'head B', repaired: ['bent'] }],
+      }),
+      'work is not done on such a part': refused('parts[0].done[0].work', read, {
+        version: 1,
+        parts: [{ name: 'head B', done: [{ work: 'bore' }] }],
+      }),
+      'a size is out of range': refused('parts[0].flatness', read, {
+        version: 1,
+        parts: [{ name: 'head B', flatness: '9 m' }],
+      }),
+      'the record is not JSON': refused('work, line 1', read, 'version: 1'),
+      'no record': refused('work', read),
+    },
+  }),
+  emptyBoxes: calls(emptyBoxes, {
+    sound: [[skimmed], [JSON.stringify(skimmed)]],
+    provoked: {
+      'a field is misspelt': refused('box', { ...skimmed, box: [] }),
+      'the record cannot be read': refused('work', 7),
+    },
+  }),
+  diffSheds: calls(diffSheds, {
+    madeBy: 'readShed',
+    sound: [[read, made]],
+    cases: 500,
+    provoked: {
+      'a field is misspelt': refused('newer.misspelt', read, { ...made, misspelt: 1 }),
+      'a shed is not what `readShed` gives': refused('older.version', {}, read),
+      'the newer is not what `readShed` gives': refused('newer.version', read, {}),
+    },
+  }),
+  describeShedDifference: calls(describeShedDifference, {
+    madeBy: 'diffSheds',
+    sound: [[diffSheds(read, afterMachining(read, skimmed)), { units: 'inch' }]],
+    provoked: {
+      'the difference is not what `diffSheds` gives': refused(
+        'difference.parts',
+        {},
+        {
+          units: 'inch',
+        },
+      ),
+      'the unit system is unknown': refused('wording.units', diffSheds(read, made), {
+        units: 'imperial',
+      }),
+    },
+  }),
 };
