@@ -3,7 +3,7 @@ import type { Kind } from './kinds.js';
 import { type Row, sumOfTerms, type Term } from './model.js';
 
 /** Missing parts that an owner would look for as one, with the terms that count them. */
-export interface Sought {
+export interface SoughtPart {
   readonly kinds: readonly Kind<unknown>[];
   readonly terms: readonly Term[];
 }
@@ -12,7 +12,7 @@ export interface Sought {
  * What a solution lacks, part by part. The size of shells is open as long as the crankshaft they go on is lacking too,
  * and that of pistons and rings as long as the block is.
  */
-export function soughtIn({ lacking }: Draft, values: readonly number[]): readonly Sought[] {
+export function soughtIn({ lacking }: Draft, values: readonly number[]): readonly SoughtPart[] {
   const isLacking = (section: Kind<unknown>['section']) =>
     lacking.some(([term, kind]) => kind.section === section && sumOfTerms([term], values) > 0);
   const openWith = { shells: 'crankshafts', pistonSets: 'blocks', ringSets: 'blocks' } as const;
@@ -35,7 +35,11 @@ export function soughtIn({ lacking }: Draft, values: readonly number[]): readonl
  * Forbids a solution that lacks these parts. Of all that weigh as much, another one lacks fewer of some of them: each
  * gets a variable that is 1 only if it does, and one of these must be.
  */
-export function forbid(draft: Draft, sought: readonly Sought[], values: readonly number[]): Row {
+export function forbid(
+  draft: Draft,
+  sought: readonly SoughtPart[],
+  values: readonly number[],
+): Row {
   const fewer = sought.map(({ kinds, terms }): Term => {
     const count = sumOfTerms(terms, values);
     const most = kinds.reduce((sum, kind) => sum + kind.count, 0);

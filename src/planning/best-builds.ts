@@ -4,8 +4,8 @@ import { type Assembly, assemblyCost } from './assembly.js';
 import { batchesOf } from './batches.js';
 import type { Brief } from './brief.js';
 import { TimeUp } from './clock.js';
-import type { Proof, Unproven } from './plan-types.js';
 import type { Preference } from './preferences.js';
+import type { Proof, Unproven } from './proof-types.js';
 import { search } from './search.js';
 import type { Solver } from './solver.js';
 

@@ -1,7 +1,8 @@
 import type { Wording } from '../judging/index.js';
 import { sayDistance } from '../judging/internal.js';
-import type { Plan, Proof, Unproven } from './plan-types.js';
+import type { Plan } from './plan-types.js';
 import type { Preference } from './preferences.js';
+import type { Proof, Unproven } from './proof-types.js';
 import { sayCost } from './say-cost.js';
 
 /** What plans are compared by, in words. */

@@ -1,19 +1,30 @@
 import type { Wording } from '../judging/index.js';
 import { guardLayout, guardWording, sayDistance } from '../judging/internal.js';
 import type { Length } from '../quantities/index.js';
+import type { Cost } from './cost.js';
 import { sayEngines } from './describe-proof.js';
 import { planDifferenceLayout, planLayout } from './layouts.js';
-import type { Cost, Plan } from './plan-types.js';
+import type { Plan } from './plan-types.js';
 import { sayCost } from './say-cost.js';
 
 /** What differs between two plans for one shed. */
 export interface PlanDifference {
-  /** How many engines each builds [-]. */
-  readonly engines: { readonly before: number; readonly after: number };
+  /** How many engines each builds. */
+  readonly engines: {
+    /** The older one [-]. */
+    readonly before: number;
+    /** The newer one [-]. */
+    readonly after: number;
+  };
   /** What each costs. */
   readonly cost: { readonly before: Cost; readonly after: Cost };
-  /** The smallest margin of each; absent where no clearance is judged [m]. */
-  readonly smallestMargin: { readonly before?: Length; readonly after?: Length };
+  /** The smallest margin of each. */
+  readonly smallestMargin: {
+    /** Of the older one; absent where no clearance is judged [m]. */
+    readonly before?: Length;
+    /** Of the newer one; absent where no clearance is judged [m]. */
+    readonly after?: Length;
+  };
   /** The engines that are built now and were not before, by their blocks. */
   readonly builtNow: readonly string[];
   /** The engines that were built before and are not now. */

@@ -7,6 +7,7 @@ export type { Price } from '../reading/index.js';
 export type { CannotBuild, WhyNotBuilt } from './cannot-build-types.js';
 export type { EngineChance, EngineChances, OddsOfPart } from './chance-types.js';
 export { describeChances } from './describe-chances.js';
+export type { Cost } from './cost.js';
 export { planReport } from './describe-plan.js';
 export { describePlanDifference, diffPlans, type PlanDifference } from './diff-plans.js';
 export { type ChanceOptions, engineChances } from './engine-chances.js';
@@ -28,14 +29,11 @@ export type {
   BuildJob,
   BuildPart,
   BuildTest,
-  Cost,
   MeasureAgain,
   NearClearance,
   Plan,
-  PlanStage,
-  Proof,
   Purchase,
   ShopOrder,
-  Unproven,
 } from './plan-types.js';
 export type { Preference } from './preferences.js';
+export type { PlanStage, Proof, Unproven } from './proof-types.js';

@@ -17,7 +17,7 @@ import type { Kind } from './kinds.js';
 import { withLacking } from './lacking-stock.js';
 import type { LackingPart, NextEngine } from './left-over-types.js';
 import { type Row, sumOfTerms, type Term } from './model.js';
-import type { Unproven } from './plan-types.js';
+import type { Unproven } from './proof-types.js';
 import type { Solution, Solver } from './solver.js';
 import type { Stock } from './stock.js';
 

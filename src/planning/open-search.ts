@@ -4,7 +4,7 @@ import type { Draft } from './draft.js';
 import { formulate } from './formulate.js';
 import type { Kind, Member } from './kinds.js';
 import { type Row, sumOfTerms, type Term } from './model.js';
-import type { Unproven } from './plan-types.js';
+import type { Unproven } from './proof-types.js';
 import type { Solver } from './solver.js';
 
 /** A part that is not known, as a plan takes it. */

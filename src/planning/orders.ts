@@ -1,8 +1,9 @@
 import type { Disposition, Fault, Part, Shed, Testable, TriagedPart } from '../shed/index.js';
 import { CRACK_TESTED, SECTIONS, undecidedUntil } from '../shed/internal.js';
+import type { Cost } from './cost.js';
 import type { LeftOver } from './left-over-types.js';
 import { costOf, inThousandths } from './money.js';
-import type { Build, BuildJob, Cost, Purchase, ShopOrder } from './plan-types.js';
+import type { Build, BuildJob, Purchase, ShopOrder } from './plan-types.js';
 
 /** The sum of costs [thousandths]. */
 export const sumOfCosts = (all: readonly { readonly cost: Cost }[]): number =>

@@ -1,7 +1,7 @@
 import type { Highs } from 'highs';
 import type { Time } from '../quantities/index.js';
 import type { Price } from '../reading/index.js';
-import type { PlanStage } from './plan-types.js';
+import type { PlanStage } from './proof-types.js';
 
 /** Options of `planBuilds`. */
 export interface PlanOptions {

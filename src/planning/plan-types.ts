@@ -3,18 +3,11 @@ import type { Length, Ratio, UnitSystem } from '../quantities/index.js';
 import type { EngineKind, HowRead, InstrumentName } from '../reading/index.js';
 import type { AgainReason, Job, NeededTest, Section } from '../shed/index.js';
 import type { CannotBuild } from './cannot-build-types.js';
+import type { Cost } from './cost.js';
 import type { LeftOver, NextEngine } from './left-over-types.js';
 import type { MayBe, MeasureFirst } from './measure-types.js';
 import type { Preference } from './preferences.js';
-
-/** The stages of a search: each is proven before the next one begins. */
-export type PlanStage =
-  | 'most engines'
-  | 'least cost'
-  | 'widest margin'
-  | 'equal plans'
-  | 'next engine'
-  | 'measure first';
+import type { Proof } from './proof-types.js';
 
 /** The best builds from a shed: plain data that JSON carries unchanged. */
 export interface Plan {
@@ -93,34 +86,6 @@ export interface MeasureAgain {
   readonly name: string;
   /** What to measure again, and why. */
   readonly because: readonly AgainReason[];
-}
-
-/** An amount of money. */
-export interface Cost {
-  /** How much [-]. */
-  readonly amount: number;
-  /** The currency, if the shed has prices. */
-  readonly currency?: string;
-}
-
-/** What is proven about a plan. */
-export type Proof =
-  | {
-      /** No plan is better in what plans are compared by. */
-      readonly kind: 'optimal';
-    }
-  | Unproven;
-
-/** How far an unfinished proof came. */
-export interface Unproven {
-  /** Why it ended: the time was up, or the solver failed. */
-  readonly kind: 'time limit' | 'solver failure';
-  /** The stage that is not proven. The stages before it are. */
-  readonly stage: PlanStage;
-  /** The plan's value at that stage: engines, money, or a margin in metres; for equal plans and the next engine, the engines of the plan. */
-  readonly found: number;
-  /** The bound that is proven so far for that value, in the same terms. */
-  readonly bound: number;
 }
 
 /** One engine of a plan. */

@@ -5,7 +5,7 @@ import type { Draft } from './draft.js';
 import { formulate } from './formulate.js';
 import { clearanceMargins } from './margins.js';
 import { type Row, sumOfTerms, type Term } from './model.js';
-import type { PlanStage, Proof, Unproven } from './plan-types.js';
+import type { PlanStage, Proof, Unproven } from './proof-types.js';
 import type { Question, Solution, Solver } from './solver.js';
 
 /** The input of a search. */

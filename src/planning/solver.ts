@@ -2,7 +2,7 @@ import type { Highs } from 'highs';
 import type { Clock } from './clock.js';
 import type { Model, Row, Term } from './model.js';
 import type { PlanProgress } from './plan-options.js';
-import type { PlanStage } from './plan-types.js';
+import type { PlanStage } from './proof-types.js';
 
 /** The result of a solve. */
 export interface Solution {

@@ -4,7 +4,8 @@ import type { CannotBuild } from './cannot-build-types.js';
 import { lackingFor, type Wanted } from './lacking.js';
 import { faultsIn } from './orders.js';
 import type { PlanRequest } from './plan-request.js';
-import type { Build, Proof } from './plan-types.js';
+import type { Build } from './plan-types.js';
+import type { Proof } from './proof-types.js';
 
 /** What tells why a block is not in a plan. */
 export interface Unbuilt extends Omit<Wanted, 'engines' | 'ownBlocks'> {

@@ -1,10 +1,10 @@
 import { type Given, rawItems } from '../reading/index.js';
 import { nameOf, type RawPart } from './checks/names.js';
-import { MEASURED, type Measurement, PLACES } from './checks/places.js';
+import { MEASURED, type MeasuredField, PLACES } from './checks/places.js';
 import { isNumbered, unlistedIn } from './places-of.js';
 
 /** Something to measure: a place on a part, or the part as a whole. */
-export interface Feature extends Measurement {
+export interface Feature extends MeasuredField {
   readonly path: string;
   readonly holder: Record<string, unknown>;
   /** Lists the places of the part, if they are not listed yet. */

@@ -18,7 +18,7 @@ export { SECTIONS } from './sections.js';
 export { cautionsFor } from './triage/cautions.js';
 export { describeAgain } from './triage/describe-again.js';
 export { describeJob } from './triage/describe-job.js';
-export { describeNotMeasured, instrumentFor } from './triage/describe-not-measured.js';
+export { instrumentFor } from './triage/describe-not-measured.js';
 export { describeTest } from './triage/describe-tests.js';
 export { saysAgain } from './triage/measure-again.js';
 export { thingsToMeasure } from './triage/not-measured.js';

@@ -26,11 +26,17 @@ describe('crankwright plan, with a solver that is of no use', () => {
   });
 
   it('prints the plan where only the next engine could not be told', async () => {
-    // Two questions how many engines, one what they cost, and so on: it fails at the last ones.
+    // The last questions are about the next engine. What it needs is unknown only if the first of them is not answered.
     const questions: number[] = [];
     await planned(() => highsFailing(() => questions.push(0) < 0));
-    let left = questions.length - 3;
-    const { code, out } = await planned(() => highsFailing(() => left-- <= 0));
+    let answered = questions.length;
+    let code = 0;
+    let out = '';
+    while (code === 0) {
+      answered -= 1;
+      let left = answered;
+      ({ code, out } = await planned(() => highsFailing(() => left-- <= 0)));
+    }
     expect(code).toBe(3);
     expect(out.replace(/\s+/g, ' ')).toMatch(
       /2 complete engines can be built; .* Proven: .* What one more engine needs is not known, because the solver failed\./,

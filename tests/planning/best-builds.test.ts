@@ -4,7 +4,7 @@ import { assemblyCost } from '../../src/planning/assembly.js';
 import { bestBuilds } from '../../src/planning/best-builds.js';
 import { FitTable } from '../../src/planning/fit-table.js';
 import { loadSolver } from '../../src/planning/load-solver.js';
-import type { Unproven } from '../../src/planning/plan-types.js';
+import type { Unproven } from '../../src/planning/proof-types.js';
 import type { Solution, Solver } from '../../src/planning/solver.js';
 import { stockOf } from '../../src/planning/stock.js';
 import { needsOf } from '../../src/shed/needs.js';

@@ -7,7 +7,7 @@ import { lackingFor } from '../../src/planning/lacking.js';
 import type { NextEngine } from '../../src/planning/left-over-types.js';
 import { loadSolver } from '../../src/planning/load-solver.js';
 import { sumOfTerms } from '../../src/planning/model.js';
-import type { PlanStage, Unproven } from '../../src/planning/plan-types.js';
+import type { PlanStage, Unproven } from '../../src/planning/proof-types.js';
 import { search } from '../../src/planning/search.js';
 import type { Solver } from '../../src/planning/solver.js';
 import { stockOf } from '../../src/planning/stock.js';

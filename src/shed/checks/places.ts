@@ -1,18 +1,18 @@
 import type { Section } from '../sections.js';
 
 /** How a place or a part stores its measurements. */
-export interface Measurement {
+export interface MeasuredField {
   readonly field: string;
   /** Diameters by station and angle; a span of one or more readings; or a single size. */
   readonly holds: 'readings' | 'span' | 'size';
 }
 
-const readings: Measurement = { field: 'readings', holds: 'readings' };
-const housingBore: Measurement = { field: 'housingBore', holds: 'span' };
+const readings: MeasuredField = { field: 'readings', holds: 'readings' };
+const housingBore: MeasuredField = { field: 'housingBore', holds: 'span' };
 
 /** The lists of named places on parts, with the measurement of each place. */
 export const PLACES: {
-  readonly [S in Section]: readonly (Measurement & { readonly list: string })[];
+  readonly [S in Section]: readonly (MeasuredField & { readonly list: string })[];
 } = {
   blocks: [
     { list: 'bores', ...readings },
@@ -32,10 +32,10 @@ export const PLACES: {
   otherParts: [],
 };
 
-const thrustWidth: Measurement = { field: 'thrustWidth', holds: 'size' };
+const thrustWidth: MeasuredField = { field: 'thrustWidth', holds: 'size' };
 
 /** The measurements of a part as a whole. */
-export const MEASURED: { readonly [S in Section]: readonly Measurement[] } = {
+export const MEASURED: { readonly [S in Section]: readonly MeasuredField[] } = {
   blocks: [thrustWidth],
   crankshafts: [thrustWidth],
   rods: [],
