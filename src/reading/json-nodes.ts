@@ -1,4 +1,4 @@
-import { BLANK, tokenAt } from './json-walk.js';
+import { tokenAt, WHITE_SPACE } from './json-walk.js';
 
 /** A value in JSON text, and where it stands. */
 export interface JsonNode {
@@ -51,6 +51,6 @@ function fieldFrom(text: string, start: number): JsonChild {
 }
 
 function afterBlank(text: string, at: number): number {
-  BLANK.lastIndex = at;
-  return at + (BLANK.exec(text)?.[0].length ?? 0);
+  WHITE_SPACE.lastIndex = at;
+  return at + (WHITE_SPACE.exec(text)?.[0].length ?? 0);
 }

@@ -52,8 +52,8 @@ export function walkJson(text: string): Walk {
   const { repeated } = walker;
   let at = 0;
   for (;;) {
-    BLANK.lastIndex = at;
-    const [blank = ''] = BLANK.exec(text) ?? [];
+    WHITE_SPACE.lastIndex = at;
+    const [blank = ''] = WHITE_SPACE.exec(text) ?? [];
     walker.pass(blank, at);
     at += blank.length;
     walker.at = at;
@@ -71,7 +71,7 @@ export function walkJson(text: string): Walk {
 }
 
 /** White space, from a place on. */
-export const BLANK = /[ \t\r\n]*/y;
+export const WHITE_SPACE = /[ \t\r\n]*/y;
 const MARK_WORD_OR_NUMBER =
   /[{}[\],:]|true|false|null|-?(?:0|[1-9]\d*)(?:\.\d+)?(?:[eE][+-]?\d+)?/y;
 const ESCAPE = /\\(?:["\\/bfnrt]|u[0-9a-fA-F]{4})/y;

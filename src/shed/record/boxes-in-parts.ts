@@ -1,6 +1,6 @@
 import type { RawPart } from '../checks/names.js';
 import { type Feature, featuresOf } from '../features.js';
-import { type Moved, type Refuse, unknown } from './change-part.js';
+import { type Moved, notThere, type Refuse } from './change-part.js';
 import type { Box, CamePart } from './work-file.js';
 
 /** A box with its place in its file. */
@@ -22,7 +22,7 @@ export function partOfBoxes(
   for (const box of boxes) {
     const feature = byName.get(box.feature);
     if (feature === undefined) {
-      const message = unknown(box.feature, [...byName.keys()], `a feature of "${name}"`);
+      const message = notThere(box.feature, [...byName.keys()], `a feature of "${name}"`);
       refuse(`${box.path}.feature`, message);
       continue;
     }

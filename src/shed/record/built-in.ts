@@ -1,8 +1,8 @@
 import { type Given, isObject, rawItems } from '../../reading/index.js';
 import { nameOf } from '../checks/names.js';
 import { SECTIONS, type Section } from '../sections.js';
-import { type Refuse, unknown } from './change-part.js';
-import type { Taken, WorkFile } from './work-file.js';
+import { notThere, type Refuse } from './change-part.js';
+import type { BuiltPart, WorkFile } from './work-file.js';
 
 /** Marks the parts that an engine takes as built into it. Of several alike, those it takes become an entry of their own. */
 export function builtIn(shed: Given, file: WorkFile, refuse: Refuse): Given {
@@ -11,7 +11,7 @@ export function builtIn(shed: Given, file: WorkFile, refuse: Refuse): Given {
     const found = placeOf(now, taken.name);
     if (found === undefined) {
       const names = SECTIONS.flatMap((section) => rawItems(now[section]).map(nameOf));
-      refuse(`${at}.name`, unknown(taken.name, names, 'a part of the shed'));
+      refuse(`${at}.name`, notThere(taken.name, names, 'a part of the shed'));
       return now;
     }
     return withTaken(now, found, taken, file, (message) => refuse(`${at}.count`, message));
@@ -38,7 +38,7 @@ function placeOf(shed: Given, name: string): Found | undefined {
 function withTaken(
   shed: Given,
   { section, bought, part }: Found,
-  { name, count = 1 }: Taken,
+  { name, count = 1 }: BuiltPart,
   { builtInto: engine = '', on, by }: WorkFile,
   refuse: (message: string) => void,
 ): Given {

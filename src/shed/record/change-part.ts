@@ -33,7 +33,7 @@ export function changePart(
     const found = all.find(({ was }) => nameOf(was) === wanted);
     if (found === undefined) {
       const names = all.map((place) => nameOf(place.was));
-      refuse(path, unknown(wanted, names, `a place of "${name}"`));
+      refuse(path, notThere(wanted, names, `a place of "${name}"`));
     }
     return found;
   };
@@ -91,7 +91,7 @@ const textsIn = (value: unknown): readonly string[] =>
   Array.isArray(value) ? value.filter((each) => typeof each === 'string') : [];
 
 /** The message for a name that is not there. */
-export function unknown(
+export function notThere(
   wanted: string | undefined,
   known: readonly (string | undefined)[],
   what: string,
@@ -154,7 +154,10 @@ class Holder {
 }
 
 /** What was done, in words, for the history. */
-export function wordsOf({ what, done = [] }: Pick<CamePart, 'what' | 'done'>): string | undefined {
+export function workInWords({
+  what,
+  done = [],
+}: Pick<CamePart, 'what' | 'done'>): string | undefined {
   const works = done.map(
     ({ work, step, places }: DoneWork) =>
       `${work}${places ? ` ${places.join(', ')}` : ''}${step === undefined ? '' : ` to ${step}`}`,

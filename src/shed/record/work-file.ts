@@ -45,7 +45,7 @@ export interface Box {
 }
 
 /** A part that is built into an engine, and how many of it. */
-export interface Taken {
+export interface BuiltPart {
   readonly name: string;
   readonly count?: number;
 }
@@ -58,14 +58,14 @@ export interface WorkFile {
   readonly engine?: string;
   /** The engine that the parts it takes are built into. */
   readonly builtInto?: string;
-  readonly takes: readonly Taken[];
+  readonly takes: readonly BuiltPart[];
   readonly parts: readonly CamePart[];
   readonly boxes: readonly Box[];
-  readonly checks: readonly Check[];
+  readonly checks: readonly CheckedClearance[];
 }
 
 /** A clearance that was checked. */
-export interface Check {
+export interface CheckedClearance {
   readonly what: string;
   readonly reading: string;
 }
@@ -139,10 +139,10 @@ export function readWork(input: unknown): WorkFile {
     readonly by?: string;
     readonly engine?: string;
     readonly builtInto?: string;
-    readonly takes?: readonly Taken[];
+    readonly takes?: readonly BuiltPart[];
     readonly parts?: readonly z.infer<typeof part>[];
     readonly boxes?: readonly Box[];
-    readonly checks?: readonly Check[];
+    readonly checks?: readonly CheckedClearance[];
   };
   return {
     ...(on && { on }),
