@@ -130,11 +130,14 @@ export function kindsOf<S extends Section, R>(
       // A block that must be built is a kind of its own.
       mustBuild: section === 'blocks' && mustBuild.includes(name),
     };
-    const key = JSON.stringify([kind, price, kind.mustBuild && name]);
+    const count = countOf(section, part, price !== undefined);
+    // A lot that is to be measured as one is a kind of its own.
+    const isLot = kind.unknown !== undefined && count > 1;
+    const key = JSON.stringify([kind, price, (kind.mustBuild || isLot) && name]);
     const group = kinds.get(key) ?? { members: [] as Member[], kind };
     group.members.push({
       name,
-      count: countOf(section, part, price !== undefined),
+      count,
       places: usable.places ?? [],
       ...(from !== undefined && { from }),
       ...(price !== undefined && { price }),

@@ -27,10 +27,20 @@ export interface OpenPlan {
 /** Why a search ended without an answer. */
 export type Ended = Unproven['kind'];
 
-/** How many parts that are not known a plan takes, and how many things of them are to be measured. */
-const partsIn = ({ unknown }: Draft): readonly Term[] => unknown.map(([term]) => term);
-const thingsIn = ({ unknown }: Draft): readonly Term[] =>
-  unknown.map(([[variable, by], { unknown: things = 1 }]) => [variable, by * things]);
+/**
+ * The parts that are not known that a plan takes, each with how many things of it are to be measured. A lot of parts that
+ * are all alike is measured once, however many of them are taken: it gets a variable that is 1 if any is.
+ */
+function unknownIn({ model, taken }: Draft): readonly (readonly [term: Term, things: number])[] {
+  return [...taken].flatMap(([kind, terms]) => {
+    const { unknown: things, count, members } = kind;
+    if (things === undefined) return [];
+    if (count === members.length) return terms.map((term) => [term, things] as const);
+    const any: Term = [model.variable(1), 1];
+    model.rows.push({ terms: [...terms, [any[0], -count]], min: -Infinity, max: 0 });
+    return [[any, things] as const];
+  });
+}
 
 /**
  * Among the plans that keep some rows, finds the one that takes the fewest parts that are not known, then has the
@@ -42,9 +52,12 @@ export function fewestUnknown(
   solver: Solver,
 ): OpenPlan | undefined | Ended {
   const draft = formulate(brief);
+  const unknown = unknownIn(draft);
+  const parts = unknown.map(([term]) => term);
+  const things = unknown.map(([[variable], by]): Term => [variable, by]);
   const rows = [...rowsOf(draft)];
   let values: readonly number[] = [];
-  for (const of of [partsIn(draft), thingsIn(draft), draft.cost]) {
+  for (const of of [parts, things, draft.cost]) {
     const from = values.length > 0 ? { from: values } : {};
     const question = { goal: 'least', of, where: rows, ...from } as const;
     const found = solver.solve('measure first', draft.model, question);

@@ -22,7 +22,7 @@ export interface NewShed {
   readonly bore: string;
   /** How the oil gets to the bearings, if that is known. */
   readonly lubrication?: 'splash' | 'pump';
-  /** How many engines the parts come from; by default 1 [-]. */
+  /** How many engines the parts come from; by default 1. */
   readonly cores?: number;
 }
 

@@ -231,9 +231,9 @@ describe('crankwright', () => {
   });
 
   it.each<[readonly string[], string]>([
-    [[], 'no command given; commands are report, plan, schema'],
+    [[], 'no command given; commands are report, plan, done, diff, schema, new'],
     [['pln'], '"pln" is not a command; did you mean "plan"?'],
-    [['__proto__'], '"__proto__" is not a command; commands are report, plan, schema'],
+    [['__proto__'], '"__proto__" is not a command; commands are report, plan, done, diff, schema, new'],
     [['report', 'a', 'b'], 'report takes one operand; "b" is one too many'],
     [['report'], 'no file given'],
     [['report', '--reading', 'x'], '--reading is not an option; did you mean "--readings"?'],

@@ -43,11 +43,13 @@ export function shellWays(
   const right = bins.filter(({ part }) => part.fits === kind && sameStep(part.undersize, step));
   const choices = sizes.map((journal, i) =>
     right.flatMap((bin) => {
-      const clearance = oilClearanceSpan({
-        housingBore: housings[i] as Span<Length>,
-        shellWall: bin.part.wall,
-        journal,
-      });
+      const [housingBore, shellWall] = [
+        housings[i],
+        bin.part.wall as typeof bin.part.wall | undefined,
+      ];
+      // What was not measured may be of the size that fits.
+      if (!housingBore || !shellWall || !journal) return fitted(taking(bin), Infinity);
+      const clearance = oilClearanceSpan({ housingBore, shellWall, journal });
       const { min, max } = sheet.oilClearance ?? recommendedOilClearance(journal.max).limits;
       return fitted(taking(bin), roomIn(clearance, { min, max } as Limits<Length>, guard));
     }),
@@ -72,7 +74,8 @@ export function pistonWays(
     right.flatMap((bin) =>
       orders(bin.part.pistons).flatMap((pistons) => {
         const rooms = pistons.map(({ diameter }, i) => {
-          const bore = block.bores[i] as Span<Length>;
+          const bore = block.bores[i];
+          if (!bore || !diameter) return Infinity;
           return roomIn(pistonClearanceSpan({ bore, piston: diameter }), pistonClearance, hole);
         });
         const cylinders = rooms.map((room) => fitted(NOTHING, room));
@@ -85,9 +88,11 @@ export function pistonWays(
 /** Every ring set for a block. */
 export function ringWays(shed: Shed, bins: Stock['ringSets'], block: BlockWay): readonly Way[] {
   const { max } = shed.engine.bores.ringGap ?? {};
-  const bore = Math.min(...block.bores.map(({ min }) => min)) as Length;
+  const isOpen = block.bores.some((bore) => !bore);
+  const bore = (isOpen ? 0 : Math.min(...block.bores.map(({ min }) => min))) as Length;
   const close = (rings: Stock['ringSets'][number]['part']['rings'] = []) =>
     max === undefined ||
+    isOpen ||
     rings.every(({ gap, measuredIn }) => ringGapIn({ gap, measuredIn, bore }) <= max + 1e-9);
   return bins
     .filter(({ part }) => sameStep(part.oversize, block.step) && close(part.rings))

@@ -69,6 +69,17 @@ export function blockWays(shed: Shed, bin: Bin<BlockPart>, history: Shed): reado
   const spun = repairs.has('resize housings');
   const mend = mendCost(shed, repairs.has('mend') ? 1 : 0);
   if (mend === undefined) return [];
+  if (part.bores === undefined) {
+    // Not measured: it may turn out good as it is, at any step and of any size.
+    const tests = testsCost(shed, testsOf('blocks', part, repairs.size > 0, history));
+    const way = taking(bin);
+    const open = (count: number) => Array<never>(count).fill(undefined as never);
+    return withStandard(steps).map((step) => ({
+      ...way,
+      cost: way.cost + mend + tests,
+      ...{ part, step, bores: open(shed.engine.cylinders), housings: open(mains) },
+    }));
+  }
   const housings = mains === 0 ? [] : (part.mainHousings ?? []);
   const resized = resizing(housings, mainHousing, spun);
   if (resized === undefined) return [];
@@ -122,11 +133,13 @@ export function crankWays(
   const repair = worksCost(shed, [['straighten', straightened ? 1 : 0]]);
   // Nobody knows how true a bent crankshaft will run once it is straight, unless the shop says.
   if (repair === undefined || (straightened && part.runoutOnceStraight === undefined)) return [];
-  const read = [...part.rodJournals, ...(part.mainJournals ?? [])].map(({ runout = 0 }) => runout);
+  const read = [...(part.rodJournals ?? []), ...(part.mainJournals ?? [])].map(
+    ({ runout = 0 }) => runout,
+  );
   // More than 2 thou by the dial reads as bent, though nobody said so.
   if (!straightened && read.some((runout) => runout > 0.0000508 + 1e-9)) return [];
   const kinds = [
-    [rodJournals, part.rodJournals],
+    [rodJournals, part.rodJournals ?? []],
     ...(mains > 0 && mainJournals ? [[mainJournals, part.mainJournals ?? []] as const] : []),
   ] as const;
   if (kinds.some(([kind, places]) => places.some((place) => isMisread(shed, kind, place)))) {
@@ -177,6 +190,12 @@ function journalWays(
   work: Work,
 ): readonly (Journals & { readonly cost: number; readonly ground: number })[] {
   const { oilClearance, shape, steps = undersizeSteps(shed.units), ...rest } = sheet;
+  if (part.rodJournals === undefined) {
+    const { cylinders, rodsPerJournal = 1, mains } = shed.engine;
+    const count = work === 'grind rod journals' ? cylinders / rodsPerJournal : mains;
+    const sizes = Array<never>(count).fill(undefined as never);
+    return withStandard(steps).map((step) => ({ step, sizes, cost: 0, ground: 0 }));
+  }
   const straightened = repairsOf('crankshafts', part).has('straighten');
   const shapes = places.map(({ readings }) => journalShape(readings));
   const journals = places.map(({ name, runout, faults = [] }, i) => ({

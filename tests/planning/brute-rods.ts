@@ -42,7 +42,9 @@ function mendedRods(shed: Shed, bin: Bin<RodsPart>, history: Shed): RodWay | und
   const { part } = bin;
   if (mayHaveSeized(part, history)) return undefined;
   const repairs = repairsOf('rods', part);
-  const resized = resizing(part.rods, shed.engine.rodHousing, repairs.has('resize housings'));
+  // Rods that were not measured are a set, of housings of any size.
+  const rods = part.rods ?? Array<HousingPlace>(shed.engine.cylinders).fill({} as never);
+  const resized = resizing(rods, shed.engine.rodHousing, repairs.has('resize housings'));
   if (resized === undefined) return undefined;
   const cost = worksCost(shed, [
     ['straighten', repairs.has('straighten') ? 1 : 0],
@@ -63,12 +65,13 @@ export function resizing(
   spun: boolean,
 ) {
   const { min, max } = limits ?? {};
-  const before = places.map(({ housingBore }) => spanOf(housingBore));
+  const before = places.map(({ housingBore }) => housingBore && spanOf(housingBore));
   const bad = before.map(
     (bore) =>
-      spun ||
-      (min !== undefined && bore.min < min - 1e-9) ||
-      (max !== undefined && bore.max > max + 1e-9),
+      bore !== undefined &&
+      (spun ||
+        (min !== undefined && bore.min < min - 1e-9) ||
+        (max !== undefined && bore.max > max + 1e-9)),
   );
   const count = bad.filter(Boolean).length;
   if (count > 0 && (min === undefined || max === undefined)) return undefined;

@@ -147,7 +147,7 @@ describe('planBuilds', () => {
     ['options.buying', { buying: 'no' }, 'true or false'],
     ['options.reserved[0]', { reserved: ['a part nobody has'] }, 'name of a part'],
     ['options.mustBuild[0]', { mustBuild: ['rods A'] }, 'name of one of the blocks'],
-    ['options.mustBuild', { mustBuild: ['block A'], reserved: ['block A'] }, 'not reserved'],
+    ['options.mustBuild[0]', { mustBuild: ['block A'], reserved: ['block A'] }, 'not reserved'],
     ['options.mostPerEngine.amount', { mostPerEngine: { amount: -1, currency: 'EUR' } }, 'money'],
     ['options.mostPerEngine.currency', { mostPerEngine: { amount: 1, currency: 'USD' } }, 'EUR'],
     ['options.timeLimit', { timeLimit: 0 }, 'time above 0'],

@@ -11,6 +11,29 @@ async function refused(changes: Parameters<typeof spoiltShed>[0], options: PlanO
   return { because: plan.cannotBuild, said: flowing(planReport(plan)) };
 }
 
+describe('a block that must be built and may not be taken', () => {
+  const refusedFor = async (fields: object) => {
+    const { blocks = [], ...shed } = plainShed() as ReturnType<typeof plainShed> & {
+      readonly blocks?: readonly object[];
+    };
+    const [first, ...others] = blocks;
+    const kept = readShed({ ...shed, blocks: [{ ...first, ...fields }, ...others] });
+    const asked = planBuilds(kept, { mustBuild: ['block B', 'block A'] });
+    return asked.catch((error: { readonly parameter: string; readonly message: string }) => error);
+  };
+
+  it('is refused as reserved or built into an engine already, as the shed says', async () => {
+    expect(await refusedFor({ reserved: 'for a friend' })).toMatchObject({
+      parameter: 'options.mustBuild[1]',
+      message: expect.stringContaining('is reserved in the shed (for a friend)'),
+    });
+    expect(await refusedFor({ builtInto: 'engine 1' })).toMatchObject({
+      parameter: 'options.mustBuild[1]',
+      message: expect.stringContaining('is built into engine 1 already'),
+    });
+  });
+});
+
 describe('a block that must be built and cannot be', () => {
   it('is told to be scrap, with its fault', async () => {
     const { because, said } = await refused(

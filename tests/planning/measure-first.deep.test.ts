@@ -1,0 +1,82 @@
+import { planBuilds } from 'crankwright/planning';
+import { triage } from 'crankwright/shed';
+import { describe, expect, it } from 'vitest';
+import { tries } from '../support/tries.js';
+import { bruteForce } from './brute-force.js';
+import { withHidden, without } from './hidden-parts.js';
+import { randomShed } from './random-sheds.js';
+
+const seeds = (count: number) => Array.from({ length: count }, (_, seed) => seed);
+
+/** Every choice of some of a list, the smaller ones first. */
+function subsets<T>(list: readonly T[]): readonly (readonly T[])[] {
+  const all = Array.from({ length: 2 ** list.length }, (_, bits) =>
+    list.filter((__, i) => bits & (1 << i)),
+  );
+  return all.toSorted((a, b) => a.length - b.length);
+}
+
+describe('a plan of parts of which some were not measured', () => {
+  it('lies with all its engines between what is proven and what may be, whatever they measure', async () => {
+    let [more, fewer] = [0, 0];
+    for (const seed of seeds(tries(8, 200))) {
+      const full = randomShed(seed);
+      const { shed } = withHidden(full, seed, 3);
+      const measured = (await planBuilds(full)).builds.length;
+      const plan = await planBuilds(shed);
+      const proven = plan.builds.length;
+      const mayBe = plan.mayBe?.engines ?? proven;
+      expect(proven, `seed ${seed}`).toBeLessThanOrEqual(measured);
+      expect(measured, `seed ${seed}`).toBeLessThanOrEqual(mayBe);
+      more += Number(measured > proven);
+      fewer += Number(measured < mayBe);
+    }
+    // Both happen: some unknown parts turn out good, and some do not.
+    expect(more).toBeGreaterThan(0);
+    expect(fewer).toBeGreaterThan(0);
+  }, 240_000);
+
+  it('names the fewest parts that may bring something, by trying every choice of them', async () => {
+    const brought = { engine: 0, cost: 0, margin: 0 };
+    for (const seed of seeds(tries(10, 250))) {
+      const full = randomShed(seed);
+      // What is undecided for another reason counts as not known too, but brute force does not know it.
+      if (triage(full).parts.some(({ disposition }) => disposition === 'undecided')) continue;
+      const { shed, hidden } = withHidden(full, seed, 3);
+      const plan = await planBuilds(shed);
+      const only = (known: readonly string[]) =>
+        without(
+          shed,
+          hidden.filter((name) => !known.includes(name)),
+        );
+      const choices = subsets(hidden);
+      const proven = bruteForce(only([]));
+      expect(plan.builds.length, `seed ${seed}`).toBe(proven.engines);
+      const most = Math.max(...choices.map((some) => bruteForce(only(some)).engines));
+      expect(plan.mayBe?.engines ?? proven.engines, `seed ${seed}`).toBe(most);
+      const partsFor = (kind: string) =>
+        plan.measureFirst.find(({ mayBring }) => mayBring.kind === kind)?.parts.length;
+      const fewest = (isBetter: (some: readonly string[]) => boolean) =>
+        choices.find(isBetter)?.length;
+
+      const engine = fewest((some) => bruteForce(only(some)).engines > proven.engines);
+      expect(partsFor('one more engine'), `seed ${seed}`).toBe(engine);
+      brought.engine += Number(engine !== undefined);
+      if (proven.engines === 0) continue;
+      const asMany = choices.map((some) => ({
+        some,
+        best: bruteForce(only(some), { atMost: proven.engines }),
+      }));
+      const cheaper = asMany.find(({ best }) => best.cost < proven.cost)?.some.length;
+      expect(partsFor('lower cost'), `seed ${seed}`).toBe(cheaper);
+      brought.cost += Number(cheaper !== undefined);
+      // Of a choice that costs less too, brute force does not tell what else there is at the old cost.
+      if (cheaper !== undefined || proven.margin === undefined) continue;
+      const wider = asMany.find(({ best }) => (best.margin ?? Infinity) > (proven.margin as number))
+        ?.some.length;
+      expect(partsFor('wider margin'), `seed ${seed}`).toBe(wider);
+      brought.margin += Number(wider !== undefined);
+    }
+    expect(Math.min(brought.engine, brought.cost, brought.margin)).toBeGreaterThan(0);
+  }, 240_000);
+});
