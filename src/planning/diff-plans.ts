@@ -8,12 +8,27 @@ import { sayCost } from './say-cost.js';
 
 /** What differs between two plans for one shed. */
 export interface PlanDifference {
-  /** How many engines each builds [-]. */
-  readonly engines: { readonly before: number; readonly after: number };
+  /** How many engines each builds. */
+  readonly engines: {
+    /** The older plan [-]. */
+    readonly before: number;
+    /** The newer one [-]. */
+    readonly after: number;
+  };
   /** What each costs. */
-  readonly cost: { readonly before: Cost; readonly after: Cost };
-  /** The smallest margin of each; absent where no clearance is judged [m]. */
-  readonly smallestMargin: { readonly before?: Length; readonly after?: Length };
+  readonly cost: {
+    /** The older plan. */
+    readonly before: Cost;
+    /** The newer one. */
+    readonly after: Cost;
+  };
+  /** The smallest margin of each; absent where no clearance is judged. */
+  readonly smallestMargin: {
+    /** Of the older plan [m]. */
+    readonly before?: Length;
+    /** Of the newer one [m]. */
+    readonly after?: Length;
+  };
   /** The engines that are built now and were not before, by their blocks. */
   readonly builtNow: readonly string[];
   /** The engines that were built before and are not now. */
