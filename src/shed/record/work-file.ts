@@ -45,7 +45,7 @@ export interface Box {
 }
 
 /** A part that is built into an engine, and how many of it. */
-export interface TakenPart {
+export interface BuiltPart {
   readonly name: string;
   readonly count?: number;
 }
@@ -58,7 +58,7 @@ export interface WorkFile {
   readonly engine?: string;
   /** The engine that the parts it takes are built into. */
   readonly builtInto?: string;
-  readonly takes: readonly TakenPart[];
+  readonly takes: readonly BuiltPart[];
   readonly parts: readonly CamePart[];
   readonly boxes: readonly Box[];
   readonly checks: readonly CheckedClearance[];
@@ -139,7 +139,7 @@ export function readWork(input: unknown): WorkFile {
     readonly by?: string;
     readonly engine?: string;
     readonly builtInto?: string;
-    readonly takes?: readonly TakenPart[];
+    readonly takes?: readonly BuiltPart[];
     readonly parts?: readonly z.infer<typeof part>[];
     readonly boxes?: readonly Box[];
     readonly checks?: readonly CheckedClearance[];
