@@ -8,11 +8,11 @@ import { formulate } from './formulate.js';
 import { workOf } from './least-work.js';
 import { type Counted, leximin, type Settled, settledIn } from './leximin.js';
 import { type Row, sumOfTerms, type Term } from './model.js';
-import { outOfOrder, strangers } from './origins.js';
 import type { Proof } from './plan-types.js';
 import type { Preference } from './preferences.js';
-import type { Question, Solution, Solver } from './solver.js';
+import type { Solution, Solver } from './solver.js';
 import { batchesByBlock, toldApart } from './told-apart.js';
+import { type Wish, wishesIn } from './wishes.js';
 
 /** How many of the tightest clearances are compared between plans. */
 const DEPTH = 24;
@@ -36,7 +36,7 @@ export interface Among {
 export function amongEquals(start: Counted, solver: Solver): Among {
   const compared: Preference[] = [];
   let best = start;
-  let stopped: Solution['status'] | undefined;
+  let stopped: Stopped;
   try {
     const won = sameAs(start);
     const widened = leximin(start, DEPTH, won, solver);
@@ -45,23 +45,19 @@ export function amongEquals(start: Counted, solver: Solver): Among {
     if (!stopped) {
       compared.push('next tightest margins');
       const same = (draft: Draft) => [...won(draft), ...settledIn(draft, widened.settled)];
-      const asked = asking(widened, same, solver);
-      stopped = asked.ask('least work', workOf);
-      best = asked.best();
-      compared.push(...asked.compared());
-      if (!stopped) {
-        const work = sumOfTerms(workOf(best.draft), best.values);
-        const apart = oneByOne(best, widened.settled);
-        if (apart) {
-          const its = asking(
-            apart,
-            (draft) => [...same(draft), { terms: workOf(draft), min: -Infinity, max: work }],
-            solver,
-          );
-          stopped = its.ask('origin', strangers) ?? its.ask('order of the file', outOfOrder);
-          if (its.best().values.length > 0) best = its.best();
-          compared.push(...its.compared());
-        }
+      const asked = leastOf(best, [['least work', workOf(best.draft)]], same(best.draft), solver);
+      best = asked.best;
+      stopped = asked.stopped;
+      compared.push(...asked.compared);
+      const work = sumOfTerms(workOf(best.draft), best.values);
+      const apart = stopped ? undefined : oneByOne(best, widened.settled);
+      if (apart) {
+        const sameWork = { terms: workOf(apart.draft), min: -Infinity, max: work };
+        const rows = [...same(apart.draft), sameWork];
+        const its = leastOf(apart, wishesIn(apart.draft), rows, solver);
+        if (its.best.values.length > 0) best = its.best;
+        stopped = its.stopped;
+        compared.push(...its.compared);
       }
     }
   } catch (error) {
@@ -72,7 +68,10 @@ export function amongEquals(start: Counted, solver: Solver): Among {
   return { brief: best.brief, assemblies, proof: proofOf(stopped, assemblies.length), compared };
 }
 
-function proofOf(stopped: Solution['status'] | undefined, engines: number): Proof {
+/** Why the comparison ended, if it did not come to its end. */
+type Stopped = Solution['status'] | undefined;
+
+function proofOf(stopped: Stopped, engines: number): Proof {
   if (stopped === undefined) return { kind: 'optimal' };
   const kind = stopped === 'time limit' ? 'time limit' : 'solver failure';
   return { kind, stage: 'equal plans', found: engines, bound: engines };
@@ -106,29 +105,30 @@ function oneByOne({ brief }: Counted, settled: readonly Settled[]): Counted | un
 }
 
 /** Asks for the least of one sum after another. What was asked before stays as good. */
-function asking(start: Counted, same: (draft: Draft) => readonly Row[], solver: Solver) {
+function leastOf(
+  start: Counted,
+  wishes: readonly Wish[],
+  same: readonly Row[],
+  solver: Solver,
+): { readonly best: Counted; readonly compared: readonly Preference[]; readonly stopped: Stopped } {
   const { brief, draft } = start;
-  const rows = [...same(draft)];
+  const where = [...same];
   const compared: Preference[] = [];
   let { values } = start;
-  return {
-    /** Asks for the least of a sum; returns why it was not proven, if it was not. */
-    ask(preference: Preference, sumIn: (draft: Draft) => readonly Term[]) {
-      const of = sumIn(draft);
-      const isAsked = values.length === 0 || sumOfTerms(of, values) > 0;
-      if (isAsked) {
-        const from = values.length > 0 ? { from: values } : {};
-        const question: Question = { goal: 'least', of, where: rows, ...from };
-        const found = solver.solve('equal plans', draft.model, question);
-        if (found.status !== 'optimal') return found.status;
-        values = found.values;
+  let stopped: Stopped;
+  for (const [preference, of] of wishes) {
+    // Nothing is less than none.
+    if (values.length === 0 || sumOfTerms(of, values) > 0) {
+      const from = values.length > 0 ? { from: values } : {};
+      const found = solver.solve('equal plans', draft.model, { goal: 'least', of, where, ...from });
+      if (found.status !== 'optimal') {
+        stopped = found.status;
+        break;
       }
-      const max = sumOfTerms(of, values);
-      rows.push({ terms: of, min: -Infinity, max });
-      compared.push(preference);
-      return undefined;
-    },
-    best: (): Counted => ({ brief, draft, values }),
-    compared: (): readonly Preference[] => compared,
-  };
+      values = found.values;
+    }
+    where.push({ terms: of, min: -Infinity, max: sumOfTerms(of, values) });
+    compared.push(preference);
+  }
+  return { best: { brief, draft, values }, compared, stopped };
 }

@@ -8,6 +8,7 @@ import {
   withTests,
 } from '../shed/internal.js';
 import { inThousandths, type PricedJob, priced, totalOf } from './money.js';
+import { originsThatRan } from './ran.js';
 import type { Testing } from './testing.js';
 
 /** Parts that are the same to a plan. */
@@ -42,6 +43,12 @@ export interface Member {
   readonly places: readonly string[];
   /** Price of one, if it is to be bought [thousandths]. */
   readonly price?: number;
+  /** The part or the engine that it stays with where that costs nothing. */
+  readonly belongsTo?: string;
+  readonly make?: string;
+  readonly homeMade?: true;
+  /** Whether the engine it is from ran. */
+  readonly ran?: true;
 }
 
 /** Which parts of a shed may be used. */
@@ -98,6 +105,7 @@ export function kindsOf<S extends Section, R>(
   const offered = (buying ? (shed.toBuy?.[section] ?? []) : []) as readonly (Parts[S][number] & {
     readonly price: Price;
   })[];
+  const ran = originsThatRan(shed);
   const kinds = new Map<string, { members: Member[]; kind: Omit<Kind<R>, 'members' | 'count'> }>();
   for (const part of [...own, ...offered]) {
     if (reserved.includes(part.name) || isKeptBack(part)) continue;
@@ -111,7 +119,7 @@ export function kindsOf<S extends Section, R>(
       );
     if (usable === undefined || repairs === undefined) continue;
     const price = 'price' in part ? inThousandths(part.price as Price) : undefined;
-    const { name, from, interchange } = part;
+    const { name, from, interchange, belongsTo, make, homeMade } = part;
     const kind = {
       section,
       repairs,
@@ -130,6 +138,10 @@ export function kindsOf<S extends Section, R>(
       places: usable.places ?? [],
       ...(from !== undefined && { from }),
       ...(price !== undefined && { price }),
+      ...(belongsTo !== undefined && { belongsTo }),
+      ...(make !== undefined && { make }),
+      ...(homeMade && { homeMade }),
+      ...(from !== undefined && ran.has(from) && { ran: true as const }),
     });
     kinds.set(key, group);
   }

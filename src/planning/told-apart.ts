@@ -3,15 +3,24 @@ import type { Kind, Member } from './kinds.js';
 import type { Stock } from './stock.js';
 
 /**
- * A stock in which parts are of one kind only if an owner would not tell them apart either: they also have the
- * same origin. Every block is a kind of its own.
+ * A stock in which parts are of one kind only if an owner would not tell them apart either: they have the same origin
+ * and make, and belong to the same part. Every block is a kind of its own, and so is what another part belongs to.
  */
 export function toldApart(stock: Stock): Stock {
+  const parts: readonly Kind<unknown>[] = Object.values(stock).flat();
+  const named = new Set(
+    parts.flatMap(({ members }) => members.flatMap(({ belongsTo }) => belongsTo ?? [])),
+  );
+  const keyOf = (section: Kind<unknown>['section'], member: Member) => {
+    const { name, from, belongsTo, make, homeMade } = member;
+    const isAlone = section === 'blocks' || named.has(name);
+    return JSON.stringify([isAlone && name, from, belongsTo, make, homeMade]);
+  };
   const each = <K extends Kind<unknown>>(kinds: readonly K[]): readonly K[] =>
     kinds.flatMap((kind) => {
       const groups = new Map<string, Member[]>();
       for (const member of kind.members) {
-        const key = JSON.stringify([member.from, kind.section === 'blocks' && member.name]);
+        const key = keyOf(kind.section, member);
         groups.set(key, [...(groups.get(key) ?? []), member]);
       }
       return [...groups.values()].map((members) => ({
