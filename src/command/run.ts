@@ -78,7 +78,7 @@ async function reportText(request: Asked<'report'>, io: Io): Promise<string> {
   const { text, readings } = await readSource(request, io);
   const { units, output, why = false } = request;
   if (isShed(text)) {
-    const sorted = triage(readShed(text, readings));
+    const sorted = triage(readShed(text, readings, { today: io.today }));
     return output === 'json'
       ? json(sorted)
       : triageReport(sorted, { units: units ?? sorted.units, why });
@@ -106,7 +106,7 @@ const TYPED: Readonly<Record<string, string>> = {
 
 async function makePlan({ options, ...source }: Asked<'plan'>, io: Io): Promise<Plan> {
   const { text, readings } = await readSource(source, io);
-  const shed = readShed(text, readings);
+  const shed = readShed(text, readings, { today: io.today });
   const line = progressLine(io);
   try {
     return await planBuilds(shed, { ...options, onProgress: line.show });
