@@ -6,6 +6,7 @@
  * A missed target makes the exit code 1.
  */
 import { weighBundles } from './bundle-size.js';
+import { raceChoice } from './choice-race.js';
 import { raceClearances } from './clearance-race.js';
 import { timeColdImports } from './cold-import.js';
 import { raceConverters } from './convert-race.js';
@@ -29,6 +30,7 @@ const sections: readonly Section[] = [
   timeColdImports(),
   await weighBundles(),
   ...(await timePlans()),
+  await raceChoice(),
 ];
 const met = sections.map(printSection);
 if (met.includes(false)) process.exitCode = 1;

@@ -40,6 +40,7 @@ class Layouts {
 
   /** The name of a constant, or the layout itself where the type has no name of its own. */
   of(given: ts.Type): string {
+    if (given.flags & ts.TypeFlags.Unknown) return "'anything'";
     // A field that may be absent may be undefined, which JSON does not tell from absent.
     const type = this.checker.getNonNullableType(given);
     const symbol = type.aliasSymbol ?? type.getSymbol();
@@ -97,7 +98,6 @@ class Layouts {
   private primitive(type: ts.Type): string {
     if (isNumber(type)) return "'number'";
     if (type.flags & ts.TypeFlags.String) return "'string'";
-    if (type.flags & ts.TypeFlags.Unknown) return "'anything'";
     throw new Error(`There is no layout of ${this.checker.typeToString(type)}.`);
   }
 

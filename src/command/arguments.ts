@@ -1,5 +1,5 @@
 import { parseArgs } from 'node:util';
-import { didYouMean } from '../reading/index.js';
+import { didYouMean, nearest } from '../reading/index.js';
 import { APART, OPTIONS, type OptionName, REPEATED, TAKES } from './options.js';
 import { WrongCommand } from './wrong-command.js';
 
@@ -77,7 +77,20 @@ function knownOption(name: string, typed: string, command: CommandName): OptionN
     typed,
     takes.map((each) => `--${each}`),
   );
-  throw new WrongCommand(`${typed} is not an option${near ? `; ${near}` : ''}`);
+  throw new WrongCommand(`${typed} is not an option${near ? `; ${near}` : ofAnother(typed)}`);
+}
+
+/** An option of other commands that was probably meant. */
+function ofAnother(typed: string): string {
+  const names = Object.keys(OPTIONS) as OptionName[];
+  const name = nearest(
+    typed,
+    names.map((each) => `--${each}`),
+  );
+  const commands = (Object.keys(TAKES) as CommandName[]).filter((each) =>
+    (TAKES[each] as readonly string[]).includes(name?.slice(2) ?? ''),
+  );
+  return commands.length === 0 ? '' : `; ${name} is one of ${commands.join(' and ')}`;
 }
 
 function optionValue(

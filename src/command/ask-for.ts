@@ -34,7 +34,8 @@ const QUESTIONS: readonly {
 export async function askFor(of: 'sheet' | 'shed', io: Pick<Io, 'ask'>): Promise<Answers> {
   const answers: Partial<Record<Answer, string>> = {};
   for (const { answer, question, otherwise, ofShed } of QUESTIONS) {
-    if (ofShed && of === 'sheet') continue;
+    const isNone = answer === 'main-journal' && answers.mains === '0';
+    if (isNone || (ofShed && of === 'sheet')) continue;
     const typed = await io.ask(`${question}${otherwise === undefined ? '' : ` [${otherwise}]`}: `);
     if (typed === undefined) throw new WrongCommand('the questions were not answered');
     const said = typed.trim() === '' ? otherwise : typed.trim();

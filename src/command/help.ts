@@ -5,6 +5,10 @@ export const HELP = `crankwright - what to do with an engine, from your micromet
                             to do with each part, and why
   crankwright plan FILE     plan from a shed file: the most engines the parts
                             make, for the least money
+  crankwright done SHED WORK      print the shed file with what came back from
+                            the shop in it, or the filled-in boxes
+  crankwright diff OLD NEW  what differs between two shed files, and what that
+                            changed in the plan
   crankwright schema WHICH  print the JSON Schema of a file, for an editor
   crankwright new WHICH     print a new file to fill in; on a terminal and
                             without options it asks what it must know
@@ -25,6 +29,8 @@ Options of report and plan
 Options of plan
   --build-sheet             print the build sheet instead of the plan, as plain
                             text with a form feed before every engine
+  --boxes ENGINE            print the boxes of the build sheet of this engine as
+                            JSON, to fill in for done
   --markdown                print the build sheet as Markdown
   --at-most N               build at most N engines
   --no-buying               buy no parts
@@ -35,6 +41,12 @@ Options of plan
                             0.95; the shed must describe its instruments
   --time-limit SECONDS      stop after this time, or a few seconds later, with
                             the best plan so far
+
+Options of done and diff
+  --readings FILE           CSV with the readings of the shed, or of the newer
+  --old-readings FILE       of diff: CSV with the readings of the older shed
+  --units, --json           of diff: as for plan
+  --output FILE, --force    of done: as for new
 
 Options of new
   --name NAME               name of the engine

@@ -1,5 +1,5 @@
 #!/usr/bin/env node
-import { readFile, writeFile } from 'node:fs/promises';
+import { readFile } from 'node:fs/promises';
 import { createRequire } from 'node:module';
 import { Socket } from 'node:net';
 import { createInterface } from 'node:readline/promises';
@@ -7,6 +7,7 @@ import type { Writable } from 'node:stream';
 import { text } from 'node:stream/consumers';
 import { type Print, toFile, toStream } from './output.js';
 import { run } from './run.js';
+import { writeWhole } from './whole-file.js';
 
 const { version } = createRequire(import.meta.url)('crankwright/package.json') as {
   readonly version: string;
@@ -39,7 +40,7 @@ process.exitCode = await run(process.argv.slice(2), {
   readFile: (path) => readFile(path, 'utf8'),
   readInput: () => text(process.stdin),
   ask,
-  writeFile: (path, output, { force }) => writeFile(path, output, { flag: force ? 'w' : 'wx' }),
+  writeFile: writeWhole,
   inputIsTerminal: process.stdin.isTTY === true,
   print: printTo(process.stdout, 1),
   complain: (output) => {

@@ -1,5 +1,6 @@
 import { RebuildInputError, type UnitSystem } from '../quantities/index.js';
 import { complaintOf } from '../quantities/internal.js';
+import { NEW_FILE, printJson } from '../reading/index.js';
 import { newShed, readingsToFill } from '../shed/index.js';
 import { newSheet } from '../sheet/index.js';
 import { askFor } from './ask-for.js';
@@ -61,7 +62,8 @@ function sheetAnswers(typed: Answers) {
 }
 
 function shedAnswers(typed: Answers) {
-  refuseMissing('shed', typed, ['name', 'cylinders', 'mains', 'rod-journal', 'bore']);
+  const main = typed.mains === '0' ? [] : (['main-journal'] as const);
+  refuseMissing('shed', typed, ['name', 'cylinders', 'mains', 'rod-journal', ...main, 'bore']);
   const { lubrication } = typed;
   return {
     ...sheetAnswers(typed),
@@ -92,4 +94,4 @@ function countOf(typed: Answers, option: 'cylinders' | 'mains' | 'cores'): numbe
   throw new WrongCommand(`--${option}: "${text}" is not a whole number`);
 }
 
-const json = (value: unknown): string => `${JSON.stringify(value, null, 2)}\n`;
+const json = (value: unknown): string => `${printJson(value, NEW_FILE)}\n`;

@@ -5,6 +5,7 @@ import { parsePrice } from '../reading/index.js';
 import { readArguments, type Typed } from './arguments.js';
 import { type NewRequest, readNew } from './new-request.js';
 import type { OptionName } from './options.js';
+import { type DiffRequest, type DoneRequest, readDiff, readDone } from './record-request.js';
 import { oneOf } from './values.js';
 import { WrongCommand } from './wrong-command.js';
 
@@ -25,10 +26,14 @@ export type Request =
   | { readonly command: 'help' | 'version' }
   | { readonly command: 'schema'; readonly of: 'sheet' | 'shed' }
   | NewRequest
+  | DoneRequest
+  | DiffRequest
   | (Source & { readonly command: 'report'; readonly output: 'text' | 'json' })
   | (Source & {
       readonly command: 'plan';
-      readonly output: 'text' | 'json' | 'build sheet' | 'build sheet in Markdown';
+      readonly output: 'text' | 'json' | 'build sheet' | 'build sheet in Markdown' | 'boxes';
+      /** The engine whose boxes are wanted. */
+      readonly boxes?: string;
       readonly options: PlanOptions;
     });
 
@@ -44,6 +49,10 @@ export function readRequest(argv: readonly string[]): Request {
       return { command, of: oneOf(onlyOperand(typed), ['sheet', 'shed'], 'schema') };
     case 'new':
       return readNew(typed);
+    case 'done':
+      return readDone(typed);
+    case 'diff':
+      return readDiff(typed);
     case 'report':
       return { command, ...sourceOf(typed), output: options.has('json') ? 'json' : 'text' };
     case 'plan':
@@ -51,6 +60,7 @@ export function readRequest(argv: readonly string[]): Request {
         command,
         ...sourceOf(typed),
         output: planOutput(options),
+        ...boxesOf(options),
         options: planOptions(options),
       };
   }
@@ -79,12 +89,18 @@ function sourceOf(typed: Typed): Source {
   };
 }
 
+function boxesOf(options: Options): { readonly boxes?: string } {
+  const boxes = first(options, 'boxes');
+  return boxes === undefined ? {} : { boxes };
+}
+
 function planOutput(options: Options) {
   const sheet = options.has('build-sheet');
   if (options.has('markdown')) {
     if (sheet) return 'build sheet in Markdown';
     throw new WrongCommand('--markdown needs --build-sheet');
   }
+  if (options.has('boxes')) return 'boxes';
   if (sheet) return 'build sheet';
   return options.has('json') ? 'json' : 'text';
 }

@@ -3,14 +3,16 @@ import { type Plan, planBuilds, planReport, SolverNotLoaded } from '../planning/
 import { RebuildInputError } from '../quantities/index.js';
 import { complaintOf } from '../quantities/internal.js';
 import { readJson } from '../reading/index.js';
-import { readShed, shedSchema, triage, triageReport } from '../shed/index.js';
+import { readShed, type Shed, shedSchema, triage, triageReport } from '../shed/index.js';
 import { inspect, readSheet, report, sheetSchema } from '../sheet/index.js';
+import { refuseForgotten } from './forgotten-readings.js';
 import { HELP } from './help.js';
 import type { Io } from './io.js';
 import { makeNew } from './make-new.js';
 import { UnwritableOutput } from './output.js';
 import { progressLine } from './progress.js';
 import { readSource, UnreadableFile } from './read-source.js';
+import { boxesText, differences, recordWork } from './record.js';
 import { type Request, readRequest } from './request.js';
 import { WrongCommand } from './wrong-command.js';
 
@@ -61,12 +63,18 @@ async function execute(request: Request, io: Io): Promise<number> {
     case 'new':
       await makeNew(request, io);
       return DONE;
+    case 'done':
+      await recordWork(request, io);
+      return DONE;
+    case 'diff':
+      await io.print(await differences(request, io));
+      return DONE;
     case 'report':
       await io.print(await reportText(request, io));
       return DONE;
     case 'plan': {
-      const plan = await makePlan(request, io);
-      await io.print(planText(plan, request));
+      const { plan, shed } = await makePlan(request, io);
+      await io.print(planText(plan, shed, request));
       return plan.proof.kind === 'optimal' ? DONE : NOT_PROVEN;
     }
   }
@@ -77,7 +85,9 @@ type Asked<C extends Request['command']> = Extract<Request, { readonly command: 
 async function reportText(request: Asked<'report'>, io: Io): Promise<string> {
   const { text, readings } = await readSource(request, io);
   const { units, output, why = false } = request;
-  if (isShed(text)) {
+  const value = rawOf(text);
+  if (isShed(value)) {
+    await refuseForgotten(request, value, io);
     const sorted = triage(readShed(text, readings, { today: io.today }));
     return output === 'json'
       ? json(sorted)
@@ -91,11 +101,12 @@ async function reportText(request: Asked<'report'>, io: Io): Promise<string> {
   return report(inspection, { units: units ?? inspection.units, why });
 }
 
+/** The value in a file; undefined if it is not JSON. */
+const rawOf = (text: string): unknown => readJson(text, 'sheet').value;
+
 /** Whether the file is a shed: only a shed file has the field `shed`. Text that is not JSON is refused as a sheet. */
-function isShed(text: string): boolean {
-  const { value } = readJson(text, 'sheet');
-  return typeof value === 'object' && value !== null && Object.hasOwn(value, 'shed');
-}
+const isShed = (value: unknown): boolean =>
+  typeof value === 'object' && value !== null && Object.hasOwn(value, 'shed');
 
 /** The command-line options for the plan options that are checked against the shed. */
 const TYPED: Readonly<Record<string, string>> = {
@@ -104,12 +115,18 @@ const TYPED: Readonly<Record<string, string>> = {
   mostPerEngine: '--most-per-engine',
 };
 
-async function makePlan({ options, ...source }: Asked<'plan'>, io: Io): Promise<Plan> {
+interface Planned {
+  readonly shed: Shed;
+  readonly plan: Plan;
+}
+
+async function makePlan({ options, ...source }: Asked<'plan'>, io: Io): Promise<Planned> {
   const { text, readings } = await readSource(source, io);
+  await refuseForgotten(source, rawOf(text), io);
   const shed = readShed(text, readings, { today: io.today });
   const line = progressLine(io);
   try {
-    return await planBuilds(shed, { ...options, onProgress: line.show });
+    return { shed, plan: await planBuilds(shed, { ...options, onProgress: line.show }) };
   } catch (error) {
     if (!(error instanceof RebuildInputError)) throw error;
     // An unknown name or another currency came from the command line, not from the file.
@@ -122,7 +139,11 @@ async function makePlan({ options, ...source }: Asked<'plan'>, io: Io): Promise<
   }
 }
 
-function planText(plan: Plan, { output, units = plan.units, why = false }: Asked<'plan'>): string {
+function planText(
+  plan: Plan,
+  shed: Shed,
+  { output, units = plan.units, why = false, boxes = '' }: Asked<'plan'>,
+): string {
   switch (output) {
     case 'json':
       return json(plan);
@@ -132,6 +153,8 @@ function planText(plan: Plan, { output, units = plan.units, why = false }: Asked
       return buildSheet(plan, { units, format: 'text' });
     case 'build sheet in Markdown':
       return buildSheet(plan, { units, format: 'markdown' });
+    case 'boxes':
+      return boxesText(plan, shed, boxes);
   }
 }
 

@@ -14,8 +14,8 @@ import type { Solution, Solver } from './solver.js';
 import { batchesByBlock, toldApart } from './told-apart.js';
 import { type Wish, wishesIn } from './wishes.js';
 
-/** How many of the tightest clearances are compared between plans. */
-const DEPTH = 24;
+/** How many of the tightest clearances are compared between plans: of few blocks, and of more. */
+const DEPTH = { few: 24, many: 6 };
 
 /** The most engines, one for each block and interchange group, that are treated one by one. */
 const MOST_ONE_BY_ONE = 8;
@@ -39,7 +39,8 @@ export function amongEquals(start: Counted, solver: Solver): Among {
   let stopped: Stopped;
   try {
     const won = sameAs(start);
-    const widened = leximin(start, DEPTH, won, solver);
+    const fine = fineStock(start);
+    const widened = leximin(start, fine ? DEPTH.few : DEPTH.many, won, solver);
     best = widened;
     stopped = widened.stopped;
     if (!stopped) {
@@ -50,7 +51,7 @@ export function amongEquals(start: Counted, solver: Solver): Among {
       stopped = asked.stopped;
       compared.push(...asked.compared);
       const work = sumOfTerms(workOf(best.draft), best.values);
-      const apart = stopped ? undefined : oneByOne(best, widened.settled);
+      const apart = stopped || !fine ? undefined : oneByOne(best, fine, widened.settled);
       if (apart) {
         const sameWork = { terms: workOf(apart.draft), min: -Infinity, max: work };
         const rows = [...same(apart.draft), sameWork];
@@ -91,17 +92,23 @@ function sameAs({ draft: of, values }: Counted): (draft: Draft) => readonly Row[
   ];
 }
 
-/** The same plan in a model of one engine for each block; undefined if there are too many. */
-function oneByOne({ brief }: Counted, settled: readonly Settled[]): Counted | undefined {
+/** A stock of parts told apart, and a batch for each block; undefined if there are too many. */
+function fineStock({ brief }: Counted): Pick<Brief, 'stock' | 'batches'> | undefined {
   const stock = toldApart(brief.stock);
   const batches = batchesByBlock(stock, brief.batches);
-  if (batches.length > MOST_ONE_BY_ONE) return undefined;
-  const fits = new FitTable(brief.engine, stock.shells, brief.fits.bandOf);
+  return batches.length > MOST_ONE_BY_ONE ? undefined : { stock, batches };
+}
+
+/** The same plan in a model of one engine for each block, not solved yet. */
+function oneByOne(
+  { brief: { upTo: _, ...brief } }: Counted,
+  fine: Pick<Brief, 'stock' | 'batches'>,
+  settled: readonly Settled[],
+): Counted {
+  const fits = new FitTable(brief.engine, fine.stock.shells, brief.fits.bandOf);
   const levels = settled.map(({ margin }) => margin);
-  const above = levels.at(-1) ?? -Infinity;
-  const { upTo: _, ...before } = brief;
-  const fine: Brief = { ...before, stock, fits, batches, levels, above };
-  return { brief: fine, draft: formulate(fine), values: [] };
+  const whole: Brief = { ...brief, ...fine, fits, levels, above: levels.at(-1) ?? -Infinity };
+  return { brief: whole, draft: formulate(whole), values: [] };
 }
 
 /** Asks for the least of one sum after another. What was asked before stays as good. */

@@ -7,6 +7,7 @@ import { judgedOf } from './clearances.js';
 import { describeBuild } from './describe-build.js';
 import { sayCannotBuild } from './describe-cannot-build.js';
 import { describeNextEngine } from './describe-lacks.js';
+import { describeMeasureFirst } from './describe-measure-first.js';
 import { measureOnceMore, sayHowKnown, sayNotDescribed } from './describe-near.js';
 import { describeProof, isNoneAsked } from './describe-proof.js';
 import { planLayout } from './layouts.js';
@@ -59,6 +60,7 @@ function page(plan: Plan, wording: Wording): string {
     whatToDo(plan, noted),
     ...(isNoneAsked(plan) ? [] : [section('HOW SURE IT IS', sentences(howSure(plan, noted)))]),
     ...testsBefore(builds, noted),
+    ...describeMeasureFirst(plan, noted),
     ...measureOnceMore(plan, noted),
     ...howWell(plan.howRead, noted),
     ...builds.map((build, i) => describeBuild(build, i + 1, noted)),

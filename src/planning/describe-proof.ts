@@ -63,6 +63,8 @@ export function describeProof(plan: Plan, wording: Wording): string {
       return `NOT PROVEN to be the best of equal plans: ${because}. ${bestIn(plan)} ${advice}`;
     case 'next engine':
       return `${builds.length === 0 ? none : bestIn(plan)} What one more engine needs is not known, because ${because}.`;
+    case 'measure first':
+      return `${builds.length === 0 ? none : bestIn(plan)} What to measure first is not known in full, because ${because}.`;
   }
 }
 
@@ -80,4 +82,4 @@ export const isCountProven = (proof: Proof): boolean =>
 
 /** Whether it is proven that no plan is better. */
 export const isPlanProven = (proof: Proof): boolean =>
-  proof.kind === 'optimal' || proof.stage === 'next engine' || proof.stage === 'equal plans';
+  proof.kind === 'optimal' || ['next engine', 'equal plans', 'measure first'].includes(proof.stage);

@@ -98,6 +98,8 @@ export class Draft {
   readonly cost: Term[] = [];
   /** The missing parts, with their numbers. */
   readonly lacking: (readonly [term: Term, kind: Kind<unknown>])[] = [];
+  /** The parts that are not known, with their numbers. */
+  readonly unknown: (readonly [term: Term, kind: Kind<unknown>])[] = [];
   /** The number of must-build blocks in the plan. */
   readonly mustBuild: Term[] = [];
   /** What takes parts of each kind. */
@@ -125,6 +127,7 @@ export class Draft {
     this.taken.set(kind, terms);
     if (kind.cost > 0) this.cost.push([variable, kind.cost]);
     if (kind.lacking) this.lacking.push([[variable, 1], kind]);
+    if (kind.unknown !== undefined) this.unknown.push([[variable, 1], kind]);
   }
 
   /** Notes that a variable has a clearance whose margin is within a level, if it is within any. */

@@ -9,6 +9,14 @@ export { planReport } from './describe-plan.js';
 export { describePlanDifference, diffPlans, type PlanDifference } from './diff-plans.js';
 export type { LackingPart, LeftOver, NextEngine } from './left-over-types.js';
 export { SolverNotLoaded } from './load-solver.js';
+export type {
+  EngineChance,
+  MayBe,
+  MayBring,
+  MeasureFirst,
+  Measurement,
+  PartToMeasure,
+} from './measure-types.js';
 export { planBuilds } from './plan-builds.js';
 export type { PlanOptions, PlanProgress } from './plan-options.js';
 export type {

@@ -26,16 +26,20 @@ export function apartFromTheirs(draft: Draft): readonly Term[] {
   });
 }
 
-/** The batches of a model of one engine for each block, with the origins of the blocks. */
-export function batchesOf({
-  uses,
-}: Draft): readonly { readonly batch: Batch; readonly origin: string | undefined }[] {
-  const origins = new Map(
-    uses.flatMap((use) =>
-      use.use === 'block' ? [[use.batch, use.kind.members[0]?.from] as const] : [],
-    ),
+/** The batches of a model of one engine for each block, with what is known of the blocks' engines. */
+export function batchesOf({ uses }: Draft): readonly {
+  readonly batch: Batch;
+  readonly origin: string | undefined;
+  readonly ran: boolean;
+}[] {
+  const blocks = new Map(
+    uses.flatMap((use) => (use.use === 'block' ? [[use.batch, use.kind.members[0]] as const] : [])),
   );
-  return [...origins].map(([batch, origin]) => ({ batch, origin }));
+  return [...blocks].map(([batch, block]) => ({
+    batch,
+    origin: block?.from,
+    ran: block?.ran ?? false,
+  }));
 }
 
 /** The terms of one kind that belong to one batch. */

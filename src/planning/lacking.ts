@@ -128,7 +128,7 @@ function easiest({ shed, engines, solver }: Wanted, draft: Draft): Easiest {
 
 /** What the next engine lacks by a solution, and every other set of parts that would do as well. */
 function nextEngine(
-  { shed, solver }: Wanted,
+  { shed, solver, ownBlocks }: Wanted,
   { draft, values, asEasy }: Easiest & { readonly draft: Draft },
 ): NextEngine {
   const lacks = lackingIn(draft, values);
@@ -136,8 +136,8 @@ function nextEngine(
   const where = [...asEasy];
   const of = stepsOf(draft, shed);
   let last = values;
-  // Without these rows it is not known what is as easy.
-  let mayBeMore = asEasy.length === 0;
+  // Of certain blocks it is enough to know what they lack; and without these rows it is not known what is as easy.
+  let mayBeMore = ownBlocks === true || asEasy.length === 0;
   while (!mayBeMore) {
     where.push(forbid(draft, soughtIn(draft, last), last));
     const other = solver.solve('next engine', draft.model, { goal: 'least', of, where });

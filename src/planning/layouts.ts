@@ -2,7 +2,7 @@
 import type { Layout } from '../judging/internal.js';
 import { basedLimitsLengthLayout, findingLengthLayout, spanLayout } from '../judging/layouts.js';
 import { engineKindLayout, howReadLayout, instrumentNameLayout } from '../reading/layouts.js';
-import { againReasonLayout, faultLayout, troubleLayout, untilLayout } from '../shed/layouts.js';
+import { againReasonLayout, faultLayout, measuredWhatLayout, troubleLayout, untilLayout } from '../shed/layouts.js';
 
 export const costLayout = { fields: { amount: 'number', 'currency?': 'string' } } satisfies Layout;
 export const planDifferenceLayout = { fields: { engines: { fields: { before: 'number', after: 'number' } }, cost: { fields: { before: costLayout, after: costLayout } }, smallestMargin: { fields: { 'before?': 'number', 'after?': 'number' } }, builtNow: { list: 'string' }, builtNoMore: { list: 'string' }, ofOtherParts: { list: 'string' } } } satisfies Layout;
@@ -14,7 +14,16 @@ export const buildTestLayout = { fields: { section: { oneOf: ['blocks', 'cranksh
 export const buildLayout = { fields: { name: 'string', 'interchange?': 'string', parts: { list: buildPartLayout }, bearings: { list: buildBearingLayout }, cylinders: { list: buildCylinderLayout }, 'endPlay?': { fields: { washers: { list: 'string' }, play: 'number', finding: findingLengthLayout } }, 'guides?': { fields: { clearance: spanLayout, 'finding?': findingLengthLayout } }, jobs: { list: buildJobLayout }, tests: { list: buildTestLayout }, cost: costLayout } } satisfies Layout;
 export const nearClearanceLayout = { fields: { engine: 'string', of: { oneOf: ['cylinder', 'end play', 'guides', 'mains', 'rods'] }, 'place?': 'string', finding: findingLengthLayout, holds: 'number', atStake: costLayout, measure: { list: 'string' }, 'instead?': 'string' } } satisfies Layout;
 export const measureAgainLayout = { fields: { section: { oneOf: ['blocks', 'crankshafts', 'heads', 'otherParts', 'pistonSets', 'ringSets', 'rods', 'shells', 'thrustWashers', 'valveSets'] }, name: 'string', because: { list: againReasonLayout } } } satisfies Layout;
-export const planStageLayout = { oneOf: ['equal plans', 'least cost', 'most engines', 'next engine', 'widest margin'] } satisfies Layout;
+export const measurementLayout = { fields: { what: measuredWhatLayout, places: { list: 'string' }, 'with?': instrumentNameLayout } } satisfies Layout;
+export const partToMeasureLayout = { fields: { section: { oneOf: ['blocks', 'crankshafts', 'heads', 'otherParts', 'pistonSets', 'ringSets', 'rods', 'shells', 'thrustWashers', 'valveSets'] }, name: 'string', 'core?': 'string', measure: { list: measurementLayout }, until: untilLayout } } satisfies Layout;
+export const mayBeLayout = { fields: { engines: 'number', cost: costLayout, parts: { list: partToMeasureLayout } } } satisfies Layout;
+export const mayBringLayout = { by: 'kind', variants: [
+  { fields: { kind: { oneOf: ['one more engine'] }, engines: 'number' } },
+  { fields: { kind: { oneOf: ['lower cost'] }, cost: costLayout, less: costLayout } },
+  { fields: { kind: { oneOf: ['wider margin'] }, 'margin?': 'number' } },
+] } satisfies Layout;
+export const measureFirstLayout = { fields: { mayBring: mayBringLayout, parts: { list: partToMeasureLayout } } } satisfies Layout;
+export const planStageLayout = { oneOf: ['equal plans', 'least cost', 'measure first', 'most engines', 'next engine', 'widest margin'] } satisfies Layout;
 export const unprovenLayout = { fields: { kind: { oneOf: ['solver failure', 'time limit'] }, stage: planStageLayout, found: 'number', bound: 'number' } } satisfies Layout;
 export const proofLayout = { by: 'kind', variants: [
   { fields: { kind: { oneOf: ['optimal'] } } },
@@ -35,4 +44,4 @@ export const whyNotBuiltLayout = { by: 'kind', variants: [
   { fields: { kind: { oneOf: ['not known'] } } },
 ] } satisfies Layout;
 export const cannotBuildLayout = { fields: { name: 'string', because: whyNotBuiltLayout } } satisfies Layout;
-export const planLayout = { fields: { shed: 'string', engine: engineKindLayout, units: { oneOf: ['inch', 'metric'] }, builds: { list: buildLayout }, cost: costLayout, 'smallestMargin?': 'number', 'holdsWith?': 'number', 'allHold?': 'number', near: { list: nearClearanceLayout }, measureAgain: { list: measureAgainLayout }, howRead: howReadLayout, notDescribed: { list: instrumentNameLayout }, proof: proofLayout, compared: { list: preferenceLayout }, orders: { list: shopOrderLayout }, shopping: { list: purchaseLayout }, leftOver: { list: leftOverLayout }, 'nextEngine?': nextEngineLayout, cannotBuild: { list: cannotBuildLayout } } } satisfies Layout;
+export const planLayout = { fields: { shed: 'string', engine: engineKindLayout, units: { oneOf: ['inch', 'metric'] }, builds: { list: buildLayout }, cost: costLayout, 'smallestMargin?': 'number', 'holdsWith?': 'number', 'allHold?': 'number', near: { list: nearClearanceLayout }, measureAgain: { list: measureAgainLayout }, 'mayBe?': mayBeLayout, measureFirst: { list: measureFirstLayout }, howRead: howReadLayout, notDescribed: { list: instrumentNameLayout }, proof: proofLayout, compared: { list: preferenceLayout }, orders: { list: shopOrderLayout }, shopping: { list: purchaseLayout }, leftOver: { list: leftOverLayout }, 'nextEngine?': nextEngineLayout, cannotBuild: { list: cannotBuildLayout } } } satisfies Layout;

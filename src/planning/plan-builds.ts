@@ -1,4 +1,4 @@
-import { guardLayout } from '../judging/internal.js';
+import { guardLayout, NANOMETRE } from '../judging/internal.js';
 import type { Length } from '../quantities/index.js';
 import { smallestOf } from '../quantities/internal.js';
 import { guardKind } from '../reading/index.js';
@@ -17,6 +17,7 @@ import { howItHolds } from './how-it-holds.js';
 import type { Kind } from './kinds.js';
 import { lackingFor } from './lacking.js';
 import { loadSolver } from './load-solver.js';
+import { measuringFirst, type Open } from './measure-first.js';
 import { costOf, currencyOf } from './money.js';
 import { leftOverOf, ordersOf, shoppingOf, sumOfCosts } from './orders.js';
 import type { PlanOptions } from './plan-options.js';
@@ -105,6 +106,18 @@ function planWith(shed: Shed, request: PlanRequest, solver: Solver): Plan {
     proof.kind === 'optimal' && engines <= (request.atMost ?? Infinity)
       ? lackingFor({ shed, stock, engines, solver, ...limit, ...(bandOf && { bandOf }) })
       : undefined;
+  const open: Open =
+    proof.kind === 'optimal'
+      ? measuringFirst({
+          ...{ shed, request, solver, currency },
+          brief: { engine, needed, ...limit },
+          ...(bandOf && { bandOf }),
+          engines: builds.length,
+          cost: sumOfCosts(builds),
+          ...(margin !== undefined && { margin: Math.round(margin / NANOMETRE) }),
+          musts: builds.filter(({ name }) => request.mustBuild.includes(name)).length,
+        })
+      : { measureFirst: [] };
   return {
     shed: shed.shed,
     engine,
@@ -115,9 +128,14 @@ function planWith(shed: Shed, request: PlanRequest, solver: Solver): Plan {
     ...(holdsWith !== undefined && { holdsWith }),
     ...howItHolds(shed, builds, leftOver, accuracy),
     measureAgain: againIn(builds, parts),
+    ...(open.mayBe && { mayBe: open.mayBe }),
+    measureFirst: open.measureFirst,
     howRead: howShedWasRead(shed, taken),
     compared: [...provenBefore(proof, builds.length), ...compared],
-    proof: proven(proof, builds.length, margin, typeof next === 'string' ? next : undefined),
+    proof: proven(proof, builds.length, margin, {
+      ...(typeof next === 'string' && { 'next engine': next }),
+      ...(open.ended && { 'measure first': open.ended }),
+    }),
     orders: ordersOf(builds, currency),
     shopping: shoppingOf(shed, builds, currency),
     leftOver,
@@ -143,12 +161,14 @@ function proven(
   proof: Proof,
   engines: number,
   margin: Length | undefined,
-  nextUnknown: Unproven['kind'] | undefined,
+  ended: { readonly [S in 'next engine' | 'measure first']?: Unproven['kind'] },
 ): Proof {
   if (proof.kind === 'optimal') {
-    return nextUnknown === undefined
-      ? proof
-      : { kind: nextUnknown, stage: 'next engine', found: engines, bound: engines };
+    for (const stage of ['next engine', 'measure first'] as const) {
+      const kind = ended[stage];
+      if (kind) return { kind, stage, found: engines, bound: engines };
+    }
+    return proof;
   }
   if (proof.stage !== 'widest margin' || margin === undefined) return proof;
   // The plan may keep a wider margin than the last one it was asked for.

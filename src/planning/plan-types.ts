@@ -4,6 +4,7 @@ import type { EngineKind, HowRead, InstrumentName } from '../reading/index.js';
 import type { AgainReason, Job, NeededTest, Section } from '../shed/index.js';
 import type { CannotBuild } from './cannot-build-types.js';
 import type { LeftOver, NextEngine } from './left-over-types.js';
+import type { MayBe, MeasureFirst } from './measure-types.js';
 import type { Preference } from './preferences.js';
 
 /** The stages of a search: each is proven before the next one begins. */
@@ -12,7 +13,8 @@ export type PlanStage =
   | 'least cost'
   | 'widest margin'
   | 'equal plans'
-  | 'next engine';
+  | 'next engine'
+  | 'measure first';
 
 /** The best builds from a shed: plain data that JSON carries unchanged. */
 export interface Plan {
@@ -39,6 +41,10 @@ export interface Plan {
   readonly near: readonly NearClearance[];
   /** What to measure again of the parts it takes, as their readings are too near a limit to tell. */
   readonly measureAgain: readonly MeasureAgain[];
+  /** What there may be besides, if parts that are not known turned out good; absent if that is no more engines. */
+  readonly mayBe?: MayBe;
+  /** What to measure first, of the parts that are not known: for one more engine, then for less money, then for a wider margin. */
+  readonly measureFirst: readonly MeasureFirst[];
   /** How well the sizes of the parts it takes were read. */
   readonly howRead: HowRead;
   /** The instruments that its clearances are read with and that the shed does not describe. What they add is not counted. */

@@ -1,5 +1,6 @@
 import type { Draft } from './draft.js';
 import { apartFromTheirs, batchesOf, termsIn } from './kept-together.js';
+import type { Member } from './kinds.js';
 import type { Term } from './model.js';
 import type { Preference } from './preferences.js';
 
@@ -13,8 +14,8 @@ export type Wish = readonly [preference: Preference, least: readonly Term[]];
 export function wishesIn(draft: Draft): readonly Wish[] {
   const all: readonly Wish[] = [
     ['belongs together', apartFromTheirs(draft)],
-    ['engines that ran', strangers(draft, true)],
-    ['origin', strangers(draft, false)],
+    ['engines that ran', brokenUp(draft)],
+    ['origin', strangers(draft)],
     ['one make of shell', makes(draft)],
     ['not home-made', homeMade(draft)],
     ['order of the file', outOfOrder(draft)],
@@ -22,19 +23,37 @@ export function wishesIn(draft: Draft): readonly Wish[] {
   return all.filter(([, least]) => least.length > 0);
 }
 
-/** The parts whose origin is not that of the block they go with; or only those where either is of an engine that ran. */
-function strangers(draft: Draft, onlyRan: boolean): readonly Term[] {
-  const blocks = [...draft.taken.keys()].filter(({ section }) => section === 'blocks');
-  const ran = new Set(
-    blocks.flatMap(({ members }) => members.flatMap(({ ran: did, from }) => (did ? [from] : []))),
+/** The parts whose origin is not that of the block they go with. */
+const strangers = (draft: Draft): readonly Term[] =>
+  mixed(draft, ({ member, origin }) => member?.from !== origin);
+
+/** The parts of engines that ran in other engines, and the parts of other engines in those. */
+const brokenUp = (draft: Draft): readonly Term[] =>
+  mixed(
+    draft,
+    ({ member, origin, ran }) =>
+      member?.from !== undefined &&
+      member.from !== origin &&
+      (member.ran || (origin !== undefined && ran)),
   );
-  return batchesOf(draft).flatMap(({ batch, origin }) =>
-    [...draft.taken.keys()].flatMap((kind) => {
-      const [member] = kind.members;
-      if (kind.section === 'blocks' || member?.from === origin) return [];
-      if (onlyRan && !member?.ran && !ran.has(origin)) return [];
-      return termsIn(draft, kind, batch);
-    }),
+
+interface Met {
+  /** A part, and the origin of the block that it goes with. */
+  readonly member: Member | undefined;
+  readonly origin: string | undefined;
+  /** Whether the engine of that block ran. */
+  readonly ran: boolean;
+}
+
+/** The parts that meet a block as told. */
+function mixed(draft: Draft, isCounted: (met: Met) => boolean): readonly Term[] {
+  const kinds = [...draft.taken.keys()];
+  return batchesOf(draft).flatMap(({ batch, origin, ran }) =>
+    kinds.flatMap((kind) =>
+      kind.section !== 'blocks' && isCounted({ member: kind.members[0], origin, ran })
+        ? termsIn(draft, kind, batch)
+        : [],
+    ),
   );
 }
 

@@ -57,7 +57,7 @@ export { howWell } from './how-well.js';
 export { journalWords } from './journal-words.js';
 export { type JsonSchema, jsonSchemaOf } from './json-schema.js';
 export { marked } from './marks.js';
-export { didYouMean, either } from './nearest.js';
+export { didYouMean, either, nearest } from './nearest.js';
 export {
   accepting,
   asBore,

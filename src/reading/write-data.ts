@@ -3,6 +3,7 @@ import type { UnitSystem } from '../quantities/index.js';
 import { isObject } from './given.js';
 import { markOf } from './marks.js';
 import { asJson, butForName, byName, byPlace, matched } from './match-items.js';
+import { withoutOwnFields } from './own-fields.js';
 import { isSameData } from './same-data.js';
 
 /**
@@ -31,8 +32,12 @@ export function writeData(
   return data;
 }
 
+/** Reads what is written, without the fields of the owner, which are no data. */
+const read = (schema: z.core.$ZodType, written: unknown) =>
+  z.safeParse(schema, withoutOwnFields(written));
+
 const reads = (schema: z.core.$ZodType, written: unknown, data: unknown): boolean => {
-  const result = z.safeParse(schema, written);
+  const result = read(schema, written);
   return result.success && isSameData(result.data, data);
 };
 
@@ -85,13 +90,13 @@ function writeItems(
   units: UnitSystem,
   written: readonly unknown[],
 ): readonly unknown[] {
-  const read = written.map((each) => z.safeParse(item, each).data);
+  const known = written.map((each) => read(item, each).data);
   // An item in the place of another one that has a name is not that one with another name.
-  const byPlaceUnnamed = byPlace(read, data).map(
+  const byPlaceUnnamed = byPlace(known, data).map(
     (keyOf) => (each: unknown, i: number) =>
       byName(each, i) === undefined ? keyOf(each, i) : undefined,
   );
-  const was = matched(read, data, [asJson, byName, butForName, ...byPlaceUnnamed]);
+  const was = matched(known, data, [asJson, byName, butForName, ...byPlaceUnnamed]);
   return data.map((each, i) => {
     const from = was[i];
     return writeData(item, each, units, from === undefined ? undefined : written[from]);

@@ -1,5 +1,8 @@
 // What the other rooms use of this one; users never see it.
+
 export { accuracyOfShed } from './accuracy-of-shed.js';
+export { withCoreParts } from './core-parts.js';
+export { printedFile } from './as-written.js';
 export { howShedWasRead } from './how-read.js';
 export { needsOf } from './needs.js';
 export {
@@ -15,6 +18,7 @@ export { SECTIONS } from './sections.js';
 export { cautionsFor } from './triage/cautions.js';
 export { describeAgain } from './triage/describe-again.js';
 export { describeJob } from './triage/describe-job.js';
+export { describeNotMeasured, instrumentFor } from './triage/describe-not-measured.js';
 export { describeTest } from './triage/describe-tests.js';
 export { saysAgain } from './triage/measure-again.js';
 export { thingsToMeasure } from './triage/not-measured.js';

@@ -78,7 +78,7 @@ export function newShed(answers: NewShed): StarterFile {
   const standard = (field: 'rodJournal' | 'mainJournal' | 'bore', text: string) => ({
     standard: standardIn(`answers.${field}`, text, units),
   });
-  if (mains > 0 && mainJournal === undefined) throw withoutMainJournal();
+  if (mains > 0 !== (mainJournal !== undefined)) throw wrongMainJournal(mainJournal);
   const letters = [...LETTERS].slice(0, count);
   const file = {
     $schema: 'shed.schema.json',
@@ -131,10 +131,12 @@ function partsOf(letters: readonly string[], cylinders: number, mains: number) {
   };
 }
 
-const withoutMainJournal = () =>
+const wrongMainJournal = (value: string | undefined) =>
   new RebuildInputError({
     parameter: 'answers.mainJournal',
-    value: undefined,
-    expected: "the maker's size of a main journal, as there are mains with shells",
-    hint: 'Give it as text, or 0 for the mains if the crankshaft runs in rolling bearings.',
+    value,
+    expected:
+      "the maker's size of a main journal if there are mains with shells, and none otherwise",
+    ...(value !== undefined && { problem: 'is given, but there are no mains with shells' }),
+    hint: 'A crankshaft in rolling bearings has 0 mains.',
   });

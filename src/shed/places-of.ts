@@ -1,4 +1,4 @@
-import type { EngineKind } from '../reading/index.js';
+import { type EngineKind, numbered } from '../reading/index.js';
 import type {
   BlockPart,
   BorePlace,
@@ -14,36 +14,61 @@ import type {
 type Engine = Pick<EngineKind, 'cylinders' | 'mains' | 'rodsPerJournal'>;
 
 /** The bores of a block. */
-export const boresOf = ({ bores }: BlockPart, { cylinders }: Engine): readonly BorePlace[] =>
-  bores ?? numbered('cylinder', cylinders);
+export const boresOf = ({ bores }: BlockPart, engine: Engine): readonly BorePlace[] =>
+  bores ?? unlistedIn('bores', engine);
 
 /** The main housings of a block. */
 export const mainHousingsOf = (
   { mainHousings }: BlockPart,
-  { mains }: Engine,
-): readonly HousingPlace[] => mainHousings ?? numbered('main', mains);
+  engine: Engine,
+): readonly HousingPlace[] => mainHousings ?? unlistedIn('mainHousings', engine);
 
 /** The rod journals of a crankshaft. */
 export const rodJournalsOf = (
   { rodJournals }: CrankshaftPart,
-  { cylinders, rodsPerJournal = 1 }: Engine,
-): readonly JournalPlace[] => rodJournals ?? numbered('rod journal', cylinders / rodsPerJournal);
+  engine: Engine,
+): readonly JournalPlace[] => rodJournals ?? unlistedIn('rodJournals', engine);
 
 /** The main journals of a crankshaft. */
 export const mainJournalsOf = (
   { mainJournals }: CrankshaftPart,
-  { mains }: Engine,
-): readonly JournalPlace[] => mainJournals ?? numbered('main journal', mains);
+  engine: Engine,
+): readonly JournalPlace[] => mainJournals ?? unlistedIn('mainJournals', engine);
 
 /** The rods of a set, or the one rod. */
-export const rodsOf = ({ rods }: RodsPart, { cylinders }: Engine): readonly HousingPlace[] =>
-  rods ?? numbered('rod', cylinders);
+export const rodsOf = ({ rods }: RodsPart, engine: Engine): readonly HousingPlace[] =>
+  rods ?? unlistedIn('rods', engine);
 
 /** The pistons of a set. */
-export const pistonsOf = (
-  { pistons }: PistonSetPart,
-  { cylinders }: Engine,
-): readonly PistonPlace[] => pistons ?? numbered('piston', cylinders);
+export const pistonsOf = ({ pistons }: PistonSetPart, engine: Engine): readonly PistonPlace[] =>
+  pistons ?? unlistedIn('pistons', engine);
 
-const numbered = (what: string, count: number): readonly { readonly name: string }[] =>
-  Array.from({ length: count }, (_, i) => ({ name: `${what} ${i + 1}` }));
+/** What a place is called that is not listed, by the field it would be listed in. */
+const CALLED = {
+  bores: 'cylinder',
+  mainHousings: 'main',
+  rodJournals: 'rod journal',
+  mainJournals: 'main journal',
+  rods: 'rod',
+  pistons: 'piston',
+} as const;
+
+/** Whether places that are not listed there have names all the same. */
+export const isNumbered = (list: string): list is keyof typeof CALLED =>
+  Object.hasOwn(CALLED, list);
+
+/** The places of a part that are not listed: as many as the engine has, by their numbers. */
+export function unlistedIn(
+  list: keyof typeof CALLED,
+  { cylinders, mains, rodsPerJournal = 1 }: Engine,
+): readonly { readonly name: string }[] {
+  const counts = {
+    bores: cylinders,
+    mainHousings: mains,
+    rodJournals: cylinders / rodsPerJournal,
+    mainJournals: mains,
+    rods: cylinders,
+    pistons: cylinders,
+  };
+  return numbered(CALLED[list], counts[list]);
+}

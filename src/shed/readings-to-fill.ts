@@ -1,6 +1,6 @@
 import Papa from 'papaparse';
 import type { UnitSystem } from '../quantities/index.js';
-import { givenIn, UNIT_OF } from '../reading/index.js';
+import { givenIn, isObject, UNIT_OF } from '../reading/index.js';
 import { rawParts } from './checks/names.js';
 import { featuresOf } from './features.js';
 import { readShed } from './read-shed.js';
@@ -33,18 +33,20 @@ export function readingsToFill(file: unknown): string {
   const rows = rawParts(given)
     .filter(({ path }) => !path.startsWith('toBuy.'))
     .flatMap((part) =>
-      [...featuresOf(part).byName].flatMap(([feature, { holder, field, holds, path }]) => {
-        if (holder[field] !== undefined) return [];
-        const along = path.includes('.bores[') ? ALONG_BORE : ALONG_JOURNAL;
-        const row = [
-          part.part['name'],
-          feature,
-          ...headingsOf(units)
-            .slice(2)
-            .map(() => ''),
-        ];
-        return Array.from({ length: holds === 'readings' ? along : 1 }, () => row);
-      }),
+      [...featuresOf(part, isObject(given['engine']) ? given['engine'] : {}).byName].flatMap(
+        ([feature, { holder, field, holds, path }]) => {
+          if (holder[field] !== undefined) return [];
+          const along = path.includes('.bores[') ? ALONG_BORE : ALONG_JOURNAL;
+          const row = [
+            part.part['name'],
+            feature,
+            ...headingsOf(units)
+              .slice(2)
+              .map(() => ''),
+          ];
+          return Array.from({ length: holds === 'readings' ? along : 1 }, () => row);
+        },
+      ),
     );
   return `${Papa.unparse([headingsOf(units), ...rows], { newline: '\n' })}\n`;
 }

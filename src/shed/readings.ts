@@ -56,9 +56,11 @@ class Join {
   readonly #places = new Map<string, string>();
   readonly #parts = new Map<string, RawPart>();
   readonly #features = new Map<string, Features>();
+  readonly #engine: Given;
 
   constructor(file: Given) {
-    const { toBuy } = file;
+    const { toBuy, engine } = file;
+    this.#engine = isObject(engine) ? engine : {};
     this.given = { ...copied(file), ...(isObject(toBuy) && { toBuy: copied(toBuy) }) };
     for (const part of rawParts(this.given)) {
       const name = nameOf(part.part);
@@ -84,6 +86,7 @@ class Join {
       );
       return;
     }
+    if (row.reading !== '') feature.listed?.();
     if (feature.holds === 'readings') this.#addReading(row, feature);
     else this.#addSize(row, feature);
   }
@@ -154,7 +157,7 @@ class Join {
   }
 
   #featuresOf(name: string, part: RawPart): Features {
-    const seen = this.#features.get(name) ?? featuresOf(part);
+    const seen = this.#features.get(name) ?? featuresOf(part, this.#engine);
     this.#features.set(name, seen);
     return seen;
   }

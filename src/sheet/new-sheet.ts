@@ -1,7 +1,14 @@
 import { guardFields, guardText, guardWhole } from '../judging/internal.js';
 import type { UnitSystem } from '../quantities/index.js';
 import { guardSystem } from '../quantities/internal.js';
-import { CYLINDERS, MAINS, numbered, type StarterFile, standardIn } from '../reading/index.js';
+import {
+  CYLINDERS,
+  MAINS,
+  numbered,
+  type StarterFile,
+  standardIn,
+  UNIT_OF,
+} from '../reading/index.js';
 import { readSheet } from './read-sheet.js';
 
 /** What a new inspection sheet is written from. */
@@ -36,7 +43,7 @@ const NOTES = [
   'Fill in what you measured, and leave the rest out: the report says what was not measured.',
   'Print the schema beside this file, and an editor helps you to type: crankwright schema sheet > sheet.schema.json',
   'x-rods, x-mains and x-cylinders wait for readings. Nothing reads them: fill one in, and take the x- from its name.',
-  'A station is how far along the journal, or down from the deck, it was read. Read at three angles: two may hide an oval.',
+  'A table has a list of diameters for each station, one for each angle, in bare numbers. A station is how far along the journal, or down from the deck, they were read.',
   'Then: crankwright report THIS-FILE',
 ];
 
@@ -71,7 +78,13 @@ export function newSheet(answers: NewSheet): StarterFile {
     ...(rodJournal !== undefined && { rodJournals: standard('rodJournal', rodJournal) }),
     ...(mainJournal !== undefined && { mainJournals: standard('mainJournal', mainJournal) }),
   };
-  const bearing = { journal: { readings: [1, 2].flatMap(() => around()) }, housingBore: '' };
+  const toFill = (stations: number) => ({
+    unit: UNIT_OF[units],
+    angles: ANGLES,
+    stations: Array.from({ length: stations }, () => null),
+    diameters: Array.from({ length: stations }, () => ANGLES.map(() => null)),
+  });
+  const bearing = { journal: { readings: toFill(2) }, housingBore: null };
   const file = {
     $schema: 'sheet.schema.json',
     'x-notes': NOTES,
@@ -86,7 +99,7 @@ export function newSheet(answers: NewSheet): StarterFile {
     }),
     'x-cylinders': numbered('cylinder', cylinders).map((each) => ({
       ...each,
-      bore: { readings: [1, 2, 3].flatMap(() => around()) },
+      bore: { readings: toFill(3) },
     })),
   };
   // Sizes that belong to no engine are refused as in any other file.
@@ -95,6 +108,3 @@ export function newSheet(answers: NewSheet): StarterFile {
 }
 
 const COUNT = 'Count them, and give a number without quotes.';
-
-/** Readings to fill in at one station. */
-const around = () => ANGLES.map((angle) => ({ station: '', angle, diameter: '' }));

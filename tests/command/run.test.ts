@@ -65,7 +65,7 @@ describe('crankwright report', () => {
     const { code, out, err } = await captured(['report'], { input: bad });
     expect([code, out]).toEqual([1, '']);
     expect(err).toContain('blocks[0].name: ');
-    expect(err).toContain('shells[1].undersize: ');
+    expect(err).toContain('shells[1].undersize (rod shells 10 under): ');
     const noJson = await captured(['report'], { input: 'version: 1' });
     expect([noJson.code, noJson.err]).toEqual([1, expect.stringContaining('is not JSON')]);
     expect((await captured(['report'], { input: '[1]' })).code).toBe(1);
@@ -85,7 +85,7 @@ describe('crankwright report', () => {
     expect(await captured(['report'], { input: twice })).toEqual({
       code: 1,
       out: '',
-      err: 'crankwright: sheet: 1 problem found. Correct it:\n  units: is given twice, on lines 2 and 3; keep one of the two\n',
+      err: 'crankwright: sheet: 1 problem found. Correct it:\n  units: is given twice, at line 2, character 1 and line 3, character 1; keep one of the two\n',
     });
   });
 

@@ -4,9 +4,9 @@ import type { Shed } from 'crankwright/shed';
 import { describe, expect, it } from 'vitest';
 import { SECTIONS, type Section } from '../../src/shed/sections.js';
 import { tries } from '../support/tries.js';
-import { bruteForce } from './brute-force.js';
+import { bruteBest, bruteForce } from './brute-force.js';
 import { randomShed } from './random-sheds.js';
-import { reached } from './reached.js';
+import { reached, reachedInAll } from './reached.js';
 
 /** Seeds from 0 on. */
 const seeds = (count: number) => Array.from({ length: count }, (_, seed) => seed);
@@ -20,15 +20,16 @@ function currencyOf({ machining = [], toBuy = {} }: Shed): string {
 }
 
 describe('a plan', () => {
-  it('is the best by trying everything: in engines, then cost, then margin', async () => {
+  it('is the best by trying everything: in engines, cost, every margin in turn, work and origins', async () => {
     const engines = new Map<number, number>();
     const all = seeds(tries(40, 200));
     for (const seed of all) {
       const shed = randomShed(seed);
-      const best = bruteForce(shed);
+      const best = bruteBest(shed);
       const plan = await planBuilds(shed);
       expect(plan.proof, `seed ${seed}`).toEqual({ kind: 'optimal' });
-      expect(reached(plan), `seed ${seed}`).toEqual(best);
+      expect(reachedInAll(plan), `seed ${seed}`).toEqual(best);
+      if (best.engines > 0) expect(plan.compared, `seed ${seed}`).toContain('least work');
       engines.set(best.engines, (engines.get(best.engines) ?? 0) + 1);
     }
     // The sheds are worth trying: many build something, some build more than one.

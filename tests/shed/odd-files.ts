@@ -39,10 +39,19 @@ export function oddFile(seed: number): string | undefined {
   if (shed === undefined) return undefined;
   const dice = diceOf(seed);
   const newline = dice.oneOf(['\n', '\r\n', '\r']);
-  const plain = JSON.parse(writeShed(shed)) as Json;
+  const plain = { ...(JSON.parse(writeShed(shed)) as object), $schema: './shed.json', 'x-kept': 1 };
   const mark = dice.percent(20) ? '\ufeff' : '';
-  const text = print(shuffled(plain, dice), dice, newline);
+  const text = print(shuffled(owned(plain, dice), dice), dice, newline);
   return mark + blank(dice, newline) + text + blank(dice, newline);
+}
+
+/** The same with fields that belong to the owner, here and there. */
+function owned(value: Json, dice: Dice): Json {
+  if (Array.isArray(value)) return value.map((each: Json) => owned(each, dice));
+  if (typeof value !== 'object' || value === null) return value;
+  const entries = Object.entries(value).map(([key, each]) => [key, owned(each, dice)] as const);
+  const own = { 'x-shelf': dice.oneOf([[], { 'x-of': 1 }, '', null, ' =1 ']) };
+  return { ...(dice.percent(10) && own), ...Object.fromEntries(entries) };
 }
 
 const blank = (dice: Dice, newline: string): string =>

@@ -1,9 +1,10 @@
+import { readFileSync } from 'node:fs';
 import { inch } from 'crankwright';
 import { FileError, readShed } from 'crankwright/shed';
 import { describe, expect, it } from 'vitest';
 import { readingRows } from '../../src/reading/readings-csv.js';
 import { changed, type Json } from '../sheet/sheets.js';
-import { plainShed, shedProblems } from './sheds.js';
+import { dataOf, plainShed, shedProblems } from './sheds.js';
 
 const lacking = (...paths: readonly string[]): Json =>
   changed(plainShed(), Object.fromEntries(paths.map((path) => [path, undefined])));
@@ -99,7 +100,7 @@ describe('a CSV as spreadsheets write it', () => {
       ),
     ],
   ])('may have %s', (_, text) => {
-    expect(readShed(withoutJournal(), text)).toEqual(readShed(plainShed()));
+    expect(dataOf(readShed(withoutJournal(), text))).toEqual(dataOf(readShed(plainShed())));
   });
 
   it('may have sizes beside angles for columns', () => {
@@ -169,7 +170,7 @@ describe('a mistake in such a CSV', () => {
 
   it('is decimal commas beside decimal points', () => {
     const header = 'part;feature;station [in];angle [deg];reading [in]';
-    expect(told(rows(header, 'crankshaft B;rod 1;0.5;0;1,6220'))).toEqual([
+    expect(told(rows(header, 'crankshaft A;rod 1;0.5;0;1,6220'))).toEqual([
       expect.stringMatching(/^readings, line 2: reading: "1,6220" has no number .* point for dec/),
     ]);
   });
@@ -177,7 +178,7 @@ describe('a mistake in such a CSV', () => {
   it('is told at the heading it stands under', () => {
     const header = 'part,feature,station [in],0 deg [in],90 deg [in]';
     expect(
-      told(rows(header, 'crankshaft B,rod 1,0.5,1.6221,thin', 'crankshaft B,rod 1,?,,1.6221')),
+      told(rows(header, 'crankshaft A,rod 1,0.5,1.6221,thin', 'crankshaft A,rod 1,?,,1.6221')),
     ).toEqual([
       expect.stringMatching(/^readings, line 2: 90 deg: "thin" has no number/),
       expect.stringMatching(/^readings, line 3: station: "\?" has no number/),
@@ -238,5 +239,90 @@ describe('a mistake in such a CSV', () => {
     expect(linesOf(rows(header, ...strange, ...LONG))).toEqual([
       'readings, line 2: part: "shaft Z" is not in the shed (the same on lines 3, 4, 5)',
     ]);
+  });
+});
+
+describe('a CSV for parts whose places are not listed', () => {
+  const bare = () =>
+    lacking(
+      'crankshafts[0].rodJournals',
+      'crankshafts[0].mainJournals',
+      'blocks[0].bores',
+      'rods[0].rods',
+      'pistonSets[0].pistons',
+    );
+  const HEADER = 'part,feature,station [in],angle [deg],reading [in]';
+
+  it('names them by their numbers, and lists as many as the engine has', () => {
+    const shed = readShed(
+      bare(),
+      rows(
+        HEADER,
+        'crankshaft A,rod journal 2,0.25,0,1.6248',
+        'block A,cylinder 1,0.5,0,3.0004',
+        'rods A,rod 1,,,1.7507',
+        'crankshaft A,main journal 1,0.25,0,',
+      ),
+    );
+    const [shaft] = shed.crankshafts ?? [];
+    expect(shaft?.rodJournals?.map(({ name, readings }) => [name, readings?.length])).toEqual([
+      ['rod journal 1', undefined],
+      ['rod journal 2', 1],
+    ]);
+    // Nothing was read there.
+    expect(shaft?.mainJournals).toBeUndefined();
+    expect(shed.blocks?.[0]?.bores?.map(({ name }) => name)).toEqual(['cylinder 1', 'cylinder 2']);
+    expect(shed.rods?.[0]?.rods).toEqual([
+      { name: 'rod 1', housingBore: inch(1.7507) },
+      { name: 'rod 2' },
+    ]);
+    expect(shed.pistonSets?.[0]?.pistons).toBeUndefined();
+  });
+
+  it('is told of a place that the engine does not have', () => {
+    const told = shedProblems(bare(), rows(HEADER, 'crankshaft A,rod journal 3,0.25,0,1.6248'));
+    expect(told).toEqual([
+      {
+        path: 'readings, line 2: feature',
+        message: expect.stringMatching(
+          /did you mean "rod journal 1"\? it has thrustWidth, rod journal 1, rod journal 2, main journal 1/,
+        ),
+      },
+    ]);
+  });
+
+  it.each([
+    ['two', 2, 1],
+    [1e9, 2, 1],
+    [-1, 2, 1],
+    [2, Number.NaN, 1],
+    [2, 2, 'both'],
+  ])('has no places for an engine of %j cylinders, %j mains, %j rods a journal', (...counts) => {
+    const [cylinders, mains, rodsPerJournal] = counts as Json[];
+    const shed = changed(bare(), {
+      'engine.cylinders': cylinders,
+      'engine.mains': mains,
+      'engine.rodsPerJournal': rodsPerJournal,
+    });
+    const text = rows(HEADER, 'crankshaft A,rod journal 1,0.25,0,1.6248');
+    expect(shedProblems(shed, text).at(-1)?.message).toMatch(/; it has thrustWidth$/);
+  });
+});
+
+describe('the guide', () => {
+  const guide = readFileSync(new URL('../../docs/shed-file.md', import.meta.url), 'utf8');
+  const block = (begins: string) =>
+    guide.split('```').find((text) => text.replace(/^\w+\n/, '').startsWith(begins)) ?? '';
+
+  it('shows a CSV and a table that can be read', () => {
+    const text = block('part;feature').replace(/^csv\n/, '');
+    const shed = readShed(
+      lacking('crankshafts[0].rodJournals[0].readings', 'rods[0].rods[0].housingBore'),
+      text,
+    );
+    expect(shed.crankshafts?.[0]?.rodJournals?.[0]?.readings).toHaveLength(5);
+    const journal = JSON.parse(block('{\n  "name": "rod 1"').replace(/^json\n/, '')) as Json;
+    const table = readShed(changed(plainShed(), { 'crankshafts[0].rodJournals[0]': journal }));
+    expect(table.crankshafts?.[0]?.rodJournals?.[0]?.readings).toHaveLength(6);
   });
 });

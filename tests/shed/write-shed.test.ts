@@ -138,7 +138,12 @@ describe('a shed that was changed', () => {
         const { asWritten } = readShed(typed);
         // Nothing in common but the file.
         const next = { ...another, ...(asWritten && { asWritten }) };
-        expect(dataOf(readShed(writeShed(next)))).toEqual(dataOf(next));
+        const text = writeShed(next);
+        expect(dataOf(readShed(text))).toEqual(dataOf(next));
+        expect(JSON.parse(text.replace(/^\ufeff/, ''))).toMatchObject({
+          $schema: './shed.json',
+          'x-kept': 1,
+        });
       }),
       { numRuns: 10 },
     );

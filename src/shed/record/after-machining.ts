@@ -63,8 +63,9 @@ export function afterMachining(shed: Shed, work: unknown): Shed {
   const { text, value } = rawShed(shed);
   const record = new Record(value, file);
   record.addParts();
-  record.addBoxes();
   record.build();
+  record.addBoxes();
+  record.addChecks();
   if (record.problems.length > 0) throw new FileError(work, record.problems, 'work');
   const written = text === undefined ? printedFile(record.value) : editJson(text, record.value);
   try {
@@ -119,6 +120,24 @@ class Record {
     this.value = builtIn(this.value, this.#file, refuse);
   }
 
+  /** Keeps the clearances that were checked in the history of the block. */
+  addChecks(): void {
+    const { checks, engine, takes } = this.#file;
+    const filled = checks.filter(({ reading }) => reading !== '');
+    if (filled.length === 0) return;
+    const names = [...(engine === undefined ? [] : [engine]), ...takes.map(({ name }) => name)];
+    const block = rawParts(this.value).find(
+      ({ section, part }) => section === 'blocks' && names.includes(nameOf(part) ?? ''),
+    );
+    if (block === undefined) {
+      const message = 'does not name the block of an engine: the clearances would be lost';
+      this.problems.push({ path: 'engine', message });
+      return;
+    }
+    const what = filled.map((check) => `${check.what} ${check.reading}`).join(', ');
+    this.#change(block, { name: nameOf(block.part) ?? '', what: `checked: ${what}`, fields: {} });
+  }
+
   /** A problem of the shed file at the place in the record that it came from. */
   placed({ path, message }: FileProblem): FileProblem {
     const [inShed, inWork] = [...this.#moved]
@@ -137,7 +156,11 @@ class Record {
 
   #partNamed(name: string, path: string): RawPart | undefined {
     const all = rawParts(this.value).filter((each) => !each.path.startsWith('toBuy.'));
-    const found = all.find(({ part }) => nameOf(part) === name);
+    // Of several alike, those that the engine takes were measured, not those on the shelf.
+    const apart = `${name} in ${this.#file.builtInto}`;
+    const found =
+      all.find(({ part }) => nameOf(part) === apart) ??
+      all.find(({ part }) => nameOf(part) === name);
     if (found === undefined) {
       const names = all.map(({ part }) => nameOf(part));
       this.problems.push({ path, message: unknown(name, names, 'a part of the shed') });

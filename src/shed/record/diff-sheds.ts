@@ -111,7 +111,9 @@ function changed(section: Section, toBuy: boolean, old: AnyPart, part: AnyPart):
   });
   const cut = again.flatMap(([place, { span: after }]): readonly MachinedPlace[] => {
     const before = was.get(place)?.span;
-    return before && isCut(before, after) ? [{ place, before, after }] : [];
+    return before && isMachined(section, part, place) && isCut(before, after)
+      ? [{ place, before, after }]
+      : [];
   });
   const [faultsBefore, faultsNow] = [faultsIn(old, section), faultsIn(part, section)];
   const [count, now] = [countOf(section, old), countOf(section, part)];
@@ -159,6 +161,12 @@ function sizesOf(section: Section, part: AnyPart): ReadonlyMap<string, Size> {
 
 const placesIn = (part: AnyPart, list: string): readonly AnyPart[] =>
   (part[list] as readonly AnyPart[] | undefined) ?? [];
+
+/** Whether it is a journal, bore or housing: what a shop cuts to a size. */
+const isMachined = (section: Section, part: AnyPart, place: string): boolean =>
+  PLACES[section]
+    .filter(({ field }) => field === 'readings' || field === 'housingBore')
+    .some(({ list }) => placesIn(part, list).some(({ name }) => name === place));
 
 const isCut = (before: Span<Length>, after: Span<Length>): boolean =>
   Math.abs(after.min - before.min) > CUT && Math.abs(after.max - before.max) > CUT;

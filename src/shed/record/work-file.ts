@@ -54,6 +54,8 @@ export interface Taken {
 export interface WorkFile {
   readonly on?: string;
   readonly by?: string;
+  /** The engine of the build sheet, which has the name of its block. */
+  readonly engine?: string;
   /** The engine that the parts it takes are built into. */
   readonly builtInto?: string;
   readonly takes: readonly Taken[];
@@ -126,6 +128,7 @@ export function readWork(input: unknown): WorkFile {
   const {
     on,
     by,
+    engine,
     builtInto,
     takes = [],
     parts = [],
@@ -134,6 +137,7 @@ export function readWork(input: unknown): WorkFile {
   } = sound as {
     readonly on?: string;
     readonly by?: string;
+    readonly engine?: string;
     readonly builtInto?: string;
     readonly takes?: readonly Taken[];
     readonly parts?: readonly z.infer<typeof part>[];
@@ -143,6 +147,7 @@ export function readWork(input: unknown): WorkFile {
   return {
     ...(on && { on }),
     ...(by && { by }),
+    ...(engine && { engine }),
     ...(builtInto && { builtInto }),
     takes,
     parts: parts.map(({ name: its, what, done: works, repaired, ...measured }) => ({

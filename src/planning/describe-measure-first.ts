@@ -1,0 +1,66 @@
+import type { Wording } from '../judging/index.js';
+import { sayDistance } from '../judging/internal.js';
+import { section, wrap } from '../pages/index.js';
+import { INSTRUMENT_WORDS } from '../reading/index.js';
+import { sayEngines } from './describe-proof.js';
+import type { MayBring, Measurement, PartToMeasure } from './measure-types.js';
+import type { Plan } from './plan-types.js';
+import { sayCost } from './say-cost.js';
+
+/** What there may be besides what is proven, and what to measure first: a section of the plan, if there is any. */
+export function describeMeasureFirst(plan: Plan, wording: Wording): readonly string[] {
+  const { measureFirst } = plan;
+  if (measureFirst.length === 0) return [];
+  const cores = measureFirst.some(({ parts }) => parts.some(({ core }) => core !== undefined));
+  return [
+    section('MEASURE FIRST', [
+      ...wrap(sayMayBe(plan), 0),
+      ...measureFirst.flatMap(({ mayBring, parts }) => [
+        ...wrap(`${sayMayBring(mayBring, wording)}, if these turn out good:`, 0),
+        ...parts.flatMap((each) => wrap(`  ${sayPart(each)}`, 4)),
+      ]),
+      ...(cores ? wrap(TAKE_APART, 0) : []),
+    ]),
+  ];
+}
+
+const TAKE_APART =
+  'Before you take an engine apart, drain its fuel and oil out of doors, away from any flame, and let no spring or flywheel loose by surprise.';
+
+/** What is proven, and what there may be. */
+function sayMayBe({ builds, mayBe }: Plan): string {
+  if (mayBe === undefined) {
+    return 'Parts that were not measured are in none of these engines; no more engines can come of them.';
+  }
+  const { engines, cost, parts } = mayBe;
+  const their = `${parts.length} ${parts.length === 1 ? 'part that is' : 'parts that are'} not known`;
+  return `Proven: ${sayEngines(builds.length)}. There may be ${engines}, if ${their} turned out good${cost.amount > 0 ? `; shop work and purchases would then cost ${sayCost(cost)} or more` : ''}. Nothing of that is counted on in this plan.`;
+}
+
+/** What measuring may bring: the start of a sentence. */
+export function sayMayBring(mayBring: MayBring, { units }: Wording): string {
+  switch (mayBring.kind) {
+    case 'one more engine':
+      return `One more engine, ${mayBring.engines} in all`;
+    case 'lower cost':
+      return `As many engines for ${sayCost(mayBring.less)} less`;
+    case 'wider margin':
+      return mayBring.margin === undefined
+        ? 'The tightest clearance further inside its limits'
+        : `The tightest clearance ${sayDistance(mayBring.margin, 'length', units)} inside its limits`;
+  }
+}
+
+/** `crankshaft B: rod journals (rod 1, rod 2) with the outside micrometer`. */
+function sayPart({ name, core, measure, until }: PartToMeasure): string {
+  const what = measure.map(sayMeasurement);
+  const apart = core === undefined ? '' : `; take ${core} apart`;
+  return `${name}: ${what.length > 0 ? what.join('; ') : `nothing is decided until ${until}`}${apart}`;
+}
+
+function sayMeasurement({ what, places, with: instrument }: Measurement): string {
+  const which = places.length === 0 ? what : `${what} (${places.join(', ')})`;
+  return instrument
+    ? `${which}, with the ${INSTRUMENT_WORDS[instrument]}`
+    : `find out the ${which}`;
+}

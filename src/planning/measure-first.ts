@@ -1,0 +1,165 @@
+import { NANOMETRE } from '../judging/internal.js';
+import type { Length } from '../quantities/index.js';
+import type { Shed } from '../shed/index.js';
+import { dispositionsOf, withCoreParts } from '../shed/internal.js';
+import { affordable } from './affordable.js';
+import { batchesOf } from './batches.js';
+import type { Brief } from './brief.js';
+import { TimeUp } from './clock.js';
+import type { Draft } from './draft.js';
+import { FitTable } from './fit-table.js';
+import { formulate } from './formulate.js';
+import type { Kind } from './kinds.js';
+import { clearanceMargins } from './margins.js';
+import type { MayBe, MayBring, MeasureFirst } from './measure-types.js';
+import { type Row, sumOfTerms, type Term } from './model.js';
+import { costOf } from './money.js';
+import { type Ended, fewestUnknown, type OpenPlan } from './open-search.js';
+import { partToMeasure } from './part-to-measure.js';
+import type { PlanRequest } from './plan-request.js';
+import type { Solver } from './solver.js';
+import { type Stock, stockOf } from './stock.js';
+
+/** What a proven plan has reached, and what it was made with. */
+export interface Reached {
+  readonly shed: Shed;
+  readonly request: PlanRequest;
+  readonly brief: Omit<Brief, 'stock' | 'fits' | 'batches' | 'least'>;
+  readonly bandOf?: FitTable['bandOf'];
+  readonly solver: Solver;
+  readonly engines: number;
+  /** [thousandths] */
+  readonly cost: number;
+  /** The smallest margin; absent if no clearance is judged [nm]. */
+  readonly margin?: number;
+  /** How many of the blocks that must be built are. */
+  readonly musts: number;
+  readonly currency: string | undefined;
+}
+
+/** What there may be, and what to measure first. */
+export interface Open {
+  readonly mayBe?: MayBe;
+  readonly measureFirst: readonly MeasureFirst[];
+  /** Why the search ended before it was done, if it did. */
+  readonly ended?: Ended;
+}
+
+/**
+ * Finds what there may be if parts that are not known turned out good, and the fewest parts whose measuring could give
+ * one more engine, or the same engines for less money, or with a wider tightest margin.
+ */
+export function measuringFirst(reached: Reached): Open {
+  const { shed, request, bandOf, solver } = reached;
+  const { mostPerEngine: most = Infinity } = request;
+  const all = withCoreParts(shed);
+  const stock = affordable(stockOf(all, { ...request, unknown: true }), most);
+  if (!kindsIn(stock).some(({ unknown }) => unknown !== undefined)) return { measureFirst: [] };
+  const atMost = Math.min(
+    request.atMost ?? Infinity,
+    countOf(stock.blocks),
+    countOf(stock.crankshafts),
+  );
+  const single = reached.brief.mostPerEngine === undefined ? undefined : atMost;
+  const brief: Brief = {
+    ...reached.brief,
+    stock,
+    fits: new FitTable(reached.brief.engine, stock.shells, bandOf),
+    batches: batchesOf(stock, single),
+    least: -Infinity,
+    clock: solver.clock,
+  };
+  try {
+    return searchOpen(reached, brief, atMost, all);
+  } catch (error) {
+    if (!(error instanceof TimeUp)) throw error;
+    return { measureFirst: [], ended: 'time limit' };
+  }
+}
+
+function searchOpen(reached: Reached, brief: Brief, atMost: number, all: Shed): Open {
+  const { engines, cost, margin, musts, solver, currency } = reached;
+  const parts = dispositionsOf(all);
+  const told = (plan: OpenPlan) => plan.parts.map((part) => partToMeasure(part, parts, all));
+  const kept = (draft: Draft): Row => ({ terms: draft.mustBuild, min: musts, max: Infinity });
+  const draft = formulate(brief);
+  const most = solver.solve('measure first', draft.model, {
+    goal: 'most',
+    of: draft.engines,
+    where: [kept(draft), upTo(draft.engines, atMost)],
+  });
+  if (most.status !== 'optimal') {
+    return { measureFirst: [], ...(most.status !== 'infeasible' && { ended: most.status }) };
+  }
+  const at = sumOfTerms(draft.engines, most.values);
+  const measureFirst: MeasureFirst[] = [];
+  let mayBe: MayBe | undefined;
+  /** The plan of so many engines with the fewest unknown parts, and perhaps a cost, or a margin, to better. */
+  const fewest = (count: number, mostCost = Infinity, least = -Infinity) =>
+    fewestUnknown(
+      { ...brief, least },
+      (of) => [kept(of), exactly(of.engines, count), upTo(of.cost, mostCost)],
+      solver,
+    );
+  const add = (mayBring: MayBring, plan: OpenPlan) =>
+    measureFirst.push({ mayBring, parts: told(plan) });
+  const found = (plan: ReturnType<typeof fewest>): plan is OpenPlan => typeof plan === 'object';
+  const ended = (plan: ReturnType<typeof fewest>) =>
+    typeof plan === 'string' ? { ended: plan } : {};
+  const so = (last: ReturnType<typeof fewest>): Open => ({
+    ...(mayBe && { mayBe }),
+    measureFirst,
+    ...ended(last),
+  });
+
+  if (at > engines) {
+    const best = fewest(at);
+    if (!found(best)) return so(best);
+    mayBe = { engines: at, cost: costOf(best.cost, currency), parts: told(best) };
+    const next = at === engines + 1 ? best : fewest(engines + 1);
+    if (!found(next)) return so(next);
+    add({ kind: 'one more engine', engines: engines + 1 }, next);
+  }
+  if (engines === 0) return so(undefined);
+  const cheaper = cost > 0 ? fewest(engines, cost - 1) : undefined;
+  if (found(cheaper)) {
+    const [now, less] = [costOf(cheaper.cost, currency), costOf(cost - cheaper.cost, currency)];
+    add({ kind: 'lower cost', cost: now, less }, cheaper);
+  } else if (cheaper !== undefined) return so(cheaper);
+  if (margin === undefined) return so(undefined);
+  const wider = fewest(engines, cost, margin + 1);
+  if (found(wider)) {
+    const to = widestWith(brief, margin, wider, (least) => fewest(engines, cost, least));
+    add({ kind: 'wider margin', ...(to !== undefined && { margin: to }) }, wider);
+  }
+  return so(wider);
+}
+
+/** The widest margin that can be had with as few parts that are not known; absent if nothing that is known limits it. */
+function widestWith(
+  brief: Brief,
+  above: number,
+  { parts }: OpenPlan,
+  at: (least: number) => ReturnType<typeof fewestUnknown>,
+): Length | undefined {
+  const margins = clearanceMargins(brief).filter((each) => each > above && each < Infinity);
+  let [low, high] = [-1, margins.length];
+  while (high - low > 1) {
+    const middle = Math.floor((low + high) / 2);
+    const tried = at(margins[middle] ?? 0);
+    if (typeof tried === 'string') return undefined;
+    if (tried && tried.parts.length <= parts.length) low = middle;
+    else high = middle;
+  }
+  const widest = margins[low];
+  return widest === undefined ? undefined : ((widest * NANOMETRE) as Length);
+}
+
+const kindsIn = (stock: Stock): readonly Kind<unknown>[] =>
+  Object.values(stock).flatMap((kinds: readonly Kind<unknown>[]) => kinds);
+
+const countOf = (kinds: readonly Kind<unknown>[]): number =>
+  kinds.reduce((sum, { count }) => sum + count, 0);
+
+const exactly = (terms: readonly Term[], sum: number): Row => ({ terms, min: sum, max: sum });
+const upTo = (terms: readonly Term[], max: number): Row => ({ terms, min: -Infinity, max });
