@@ -17,6 +17,7 @@ export type {
   Measurement,
   PartToMeasure,
 } from './measure-types.js';
+export type { Complete, PartToMake, Purchase, ShopOrder } from './order-types.js';
 export { planBuilds } from './plan-builds.js';
 export type { PlanOptions, PlanProgress } from './plan-options.js';
 export type {
@@ -32,8 +33,6 @@ export type {
   Plan,
   PlanStage,
   Proof,
-  Purchase,
-  ShopOrder,
   Unproven,
 } from './plan-types.js';
 export type { Preference } from './preferences.js';

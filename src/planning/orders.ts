@@ -2,7 +2,8 @@ import type { Disposition, Fault, Part, Shed, Testable, TriagedPart } from '../s
 import { CRACK_TESTED, SECTIONS, undecidedUntil } from '../shed/internal.js';
 import type { LeftOver } from './left-over-types.js';
 import { costOf, inThousandths } from './money.js';
-import type { Build, BuildJob, Cost, Purchase, ShopOrder } from './plan-types.js';
+import type { Purchase, ShopOrder } from './order-types.js';
+import type { Build, BuildJob, Cost } from './plan-types.js';
 
 /** The sum of costs [thousandths]. */
 export const sumOfCosts = (all: readonly { readonly cost: Cost }[]): number =>
@@ -28,10 +29,11 @@ export function shoppingOf(
   currency: string | undefined,
 ): readonly Purchase[] {
   return SECTIONS.flatMap((section) =>
-    (toBuy[section] ?? []).flatMap(({ name, price }): Purchase[] => {
+    (toBuy[section] ?? []).flatMap((part): Purchase[] => {
+      const { name, price } = part;
       const count = usedOf(name, builds);
       const cost = costOf(count * inThousandths(price), currency);
-      return count === 0 ? [] : [{ section, name, count, cost }];
+      return count === 0 ? [] : [{ section, ...kindOf(part), name, count, cost }];
     }),
   );
 }
@@ -52,6 +54,7 @@ export function leftOverOf(
     return [
       {
         section,
+        ...kindOf(part),
         name,
         count: left,
         ...doubtsOf(shed, part),
@@ -60,6 +63,11 @@ export function leftOverOf(
       },
     ];
   });
+}
+
+/** What an other part is. */
+function kindOf(part: { readonly name: string; readonly kind?: string }) {
+  return part.kind === undefined ? {} : { kind: part.kind };
 }
 
 /** The faults of a part, and whether it was never tested for cracks. */

@@ -1,8 +1,9 @@
 // What the other rooms use of this one; users never see it.
 
 export { accuracyOfShed } from './accuracy-of-shed.js';
-export { withCoreParts } from './core-parts.js';
 export { printedFile } from './as-written.js';
+export { withCoreParts } from './core-parts.js';
+export { type GroupsOf, groupsIn } from './groups.js';
 export { howShedWasRead } from './how-read.js';
 export { needsOf } from './needs.js';
 export {
