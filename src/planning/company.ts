@@ -2,7 +2,7 @@ import type { NeededPart } from '../reading/index.js';
 import { type Assembly, partsOf } from './assembly.js';
 import type { Brief } from './brief.js';
 import type { Batch, Draft, Use } from './draft.js';
-import type { Kind } from './kinds.js';
+import type { Kind, Member } from './kinds.js';
 import type { Row, Term } from './model.js';
 import type { Stock } from './stock.js';
 import { MOST_WASHERS } from './thrust.js';
@@ -59,7 +59,8 @@ export const countNeeded = (needed: readonly NeededPart[], of: string): number =
 /** Whether every part of an engine that fits only with others has one of them there. */
 export function isInCompany(assembly: Assembly): boolean {
   const parts = partsOf(assembly);
-  const names = new Set(parts.map(({ member }) => member.name));
+  // A missing part has no name.
+  const names = new Set(parts.map(({ member }: { readonly member?: Member }) => member?.name));
   return parts.every(({ kind }) => kind.onlyWith?.some((mate) => names.has(mate)) ?? true);
 }
 
