@@ -61,6 +61,7 @@ export type {
   Shape,
   ShapeOptions,
   StationShape,
+  StillToRead,
 } from './shape.js';
 export {
   type ReadWarm,

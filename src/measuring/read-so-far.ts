@@ -4,14 +4,14 @@ import type { Length } from '../quantities/index.js';
 import { largestOf, smallestOf } from '../quantities/internal.js';
 import { boreShape, isSwept } from './bore.js';
 import { type DiameterReading, guardReadings } from './readings.js';
-import { type Shape, stillToRead } from './shape.js';
+import { type Shape, type StillToRead, stillToRead } from './shape.js';
 
 /** What was read of a journal or bore so far. */
 export interface ReadSoFar {
   /** The smallest and the largest diameter; absent if none was read that counts [m]. */
   readonly size?: Span<Length>;
   /** What is still to be read to tell its shape; absent if nothing is. */
-  readonly lacks?: string;
+  readonly lacks?: 'all readings' | 'readings in the ring travel' | StillToRead;
 }
 
 /** What was read so far, be it nothing. Readings that cannot belong to one part are refused. */
@@ -19,7 +19,7 @@ export function readSoFar(
   readings: readonly DiameterReading[],
   ringTravel?: Span<Length>,
 ): ReadSoFar {
-  if (readings.length === 0) return { lacks: 'all its readings' };
+  if (readings.length === 0) return { lacks: 'all readings' };
   const placed = guardReadings(readings);
   const travel = ringTravel && guardSpan('options.ringTravel', ringTravel, stationAlong);
   const worn = travel ? placed.filter((reading) => isSwept(reading, travel)) : placed;
@@ -27,10 +27,10 @@ export function readSoFar(
     // Where the whole bore was read, its stations and the ring travel are not from one datum: that is refused.
     if (stillToRead(placed) === undefined)
       boreShape(readings, { ringTravel: travel as Span<Length> });
-    return { lacks: 'a reading in the ring travel' };
+    return { lacks: 'readings in the ring travel' };
   }
   const diameters = worn.map(({ diameter }) => diameter);
-  const lacks = stillToRead(worn)?.what;
+  const lacks = stillToRead(worn);
   return {
     size: { min: smallestOf(diameters), max: largestOf(diameters) },
     ...(lacks !== undefined && { lacks }),

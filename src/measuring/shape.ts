@@ -84,37 +84,46 @@ export function shapeOf(readings: readonly DiameterReading[], options: ShapeOpti
   };
 }
 
-/** What a shape lacks: out-of-round needs two angles at a station, and taper two stations on a line. */
-export interface Uncovered {
-  /** The reading it lacks. */
-  readonly what: string;
-  /** Why it takes one. */
-  readonly hint: string;
-}
+/** What is still to be read to tell a shape: out-of-round needs two angles at a station, and taper two stations on a line. */
+export type StillToRead =
+  | {
+      /** Another angle at a station. */
+      readonly kind: 'second angle';
+      /** Which station [m]. */
+      readonly station: Length;
+    }
+  | {
+      /** Another station on a line. */
+      readonly kind: 'second station';
+      /** The angle of the line [rad]. */
+      readonly angle: Angle;
+    };
 
 function guardCoverage(stations: readonly Group[], lines: readonly Group[]): void {
   const lacks = uncovered(stations, lines);
-  if (lacks) throw missing(lacks.what, lacks.hint);
+  if (lacks === undefined) return;
+  if (lacks.kind === 'second angle') {
+    throw missing(
+      `a second angle at station ${showLength(lacks.station)}`,
+      'Out-of-round needs two diameters there, best a quarter turn apart; 0 and 180 deg are one diameter.',
+    );
+  }
+  const { angle } = lacks;
+  const near = lines.find(({ at }) => at !== angle && apart(at, angle) <= MARK_OFF);
+  const off = near
+    ? ` It is ${degrees(apart(near.at, angle))} from the line at ${degrees(near.at)}: if they are one line and the mark was off, write one angle for both.`
+    : '';
+  throw missing(
+    `a second station at angle ${degrees(angle)}`,
+    `Taper needs two diameters along that line, best near the two ends.${off}`,
+  );
 }
 
-function uncovered(stations: readonly Group[], lines: readonly Group[]): Uncovered | undefined {
+function uncovered(stations: readonly Group[], lines: readonly Group[]): StillToRead | undefined {
   const station = stations.find(({ group }) => group.length < 2);
-  if (station) {
-    return {
-      what: `a second angle at station ${showLength(station.at)}`,
-      hint: 'Out-of-round needs two diameters there, best a quarter turn apart; 0 and 180 deg are one diameter.',
-    };
-  }
+  if (station) return { kind: 'second angle', station: station.at as Length };
   const line = lines.find(({ group }) => group.length < 2);
-  if (line === undefined) return undefined;
-  const near = lines.find(({ at }) => at !== line.at && apart(at, line.at) <= MARK_OFF);
-  const off = near
-    ? ` It is ${degrees(apart(near.at, line.at))} from the line at ${degrees(near.at)}: if they are one line and the mark was off, write one angle for both.`
-    : '';
-  return {
-    what: `a second station at angle ${degrees(line.at)}`,
-    hint: `Taper needs two diameters along that line, best near the two ends.${off}`,
-  };
+  return line && { kind: 'second station', angle: line.at as Angle };
 }
 
 /** A mark that is off is off by no more than this. */
@@ -127,7 +136,7 @@ function apart(one: number, other: number): number {
 }
 
 /** What sound readings lack to tell a shape; undefined if nothing. */
-export function stillToRead(readings: readonly DiameterReading[]): Uncovered | undefined {
+export function stillToRead(readings: readonly DiameterReading[]): StillToRead | undefined {
   const { places } = atPlaces(readings);
   return uncovered(groupBy(places, 'station'), groupBy(places, 'angle'));
 }

@@ -53,9 +53,9 @@ export function sayMayBring(mayBring: MayBring, { units }: Wording): string {
 
 /** `crankshaft B: rod journals (rod 1, rod 2) with the outside micrometer`. */
 function sayPart({ name, core, measure, until }: PartToMeasure): string {
-  const what = measure.map(sayMeasurement);
-  const apart = core === undefined ? '' : `; take ${core} apart`;
-  return `${name}: ${what.length > 0 ? what.join('; ') : `nothing is decided until ${until}`}${apart}`;
+  const what = measure.map(sayMeasurement).join('; ');
+  if (core !== undefined) return `${name}: take ${core} apart; ${what || 'look it over'}`;
+  return `${name}: ${what || `nothing is decided until ${until}`}`;
 }
 
 function sayMeasurement({ what, places, with: instrument }: Measurement): string {

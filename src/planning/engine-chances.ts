@@ -105,9 +105,9 @@ function chancesWith(
   solver: Solver,
   { draws, seed }: { readonly draws: number; readonly seed: number },
 ): EngineChances {
-  const all = withCoreParts(shed);
+  const { shed: all, inCore } = withCoreParts(shed);
   const { engine } = shed;
-  const stock = stockOf(all, { ...request, unknown: true });
+  const stock = stockOf(all, { ...request, unknown: true, inCore });
   const open = uncertainIn(stock, all);
   const odds = open.map((each) => each.odds);
   const tried = open.length <= MOST_TRIED;

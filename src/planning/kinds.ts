@@ -1,5 +1,5 @@
 import type { Price } from '../reading/index.js';
-import type { Counted, Job, Part, Parts, Section, Shed } from '../shed/index.js';
+import type { Core, Counted, Job, Part, Parts, Section, Shed } from '../shed/index.js';
 import {
   groupsIn,
   ofPart,
@@ -38,6 +38,8 @@ export interface Kind<R> {
   readonly lacking?: true;
   /** How many things of it are to be measured before it counts; absent if none is. */
   readonly unknown?: number;
+  /** How much more than measuring it takes to get at it: 1 if it is in an engine not taken apart, 2 if that ran. */
+  readonly apart?: number;
 }
 
 /** One entry of the shed. */
@@ -66,6 +68,8 @@ export interface StockOptions {
   readonly mustBuild: readonly string[];
   /** Whether parts count that were not measured, as if they turned out good. */
   readonly unknown?: boolean;
+  /** The engine that each part is still in, by the name of the part. */
+  readonly inCore?: ReadonlyMap<string, Core>;
 }
 
 /** A usable part, after its repairs. */
@@ -105,7 +109,7 @@ export function usableWhole<R>(
 export function kindsOf<S extends Section, R>(
   shed: Shed,
   section: S,
-  { buying, reserved, mustBuild, unknown = false }: StockOptions,
+  { buying, reserved, mustBuild, unknown = false, inCore }: StockOptions,
   testing: Testing,
   readyPart: (part: Parts[S][number]) => Usable<R> | undefined,
 ): readonly Kind<R>[] {
@@ -136,7 +140,7 @@ export function kindsOf<S extends Section, R>(
       repairs,
       ready: usable.ready,
       cost: (price ?? 0) + totalOf(repairs),
-      ...(usable.unknown !== undefined && { unknown: usable.unknown }),
+      ...openOf(usable, inCore?.get(part.name)),
       ...(interchange !== undefined && { interchange: [...interchange].sort() }),
       ...(onlyWith !== undefined && { onlyWith: [...onlyWith].sort() }),
       // A block that must be built is a kind of its own.
@@ -175,6 +179,15 @@ function matesIn(shed: Shed): ReadonlySet<string> {
     ...(shed.toBuy?.[section] ?? []),
   ]);
   return new Set(parts.flatMap(({ onlyWith }) => onlyWith ?? []));
+}
+
+/** What is to be done before a part counts that is not known. Nothing is known of a part that is still in an engine. */
+function openOf(
+  { unknown }: Usable<unknown>,
+  core: Core | undefined,
+): Pick<Kind<unknown>, 'unknown' | 'apart'> {
+  if (core) return { unknown: unknown ?? 1, apart: core.condition?.is === 'ran' ? 2 : 1 };
+  return unknown === undefined ? {} : { unknown };
 }
 
 /** Whether its owner keeps a part back, or has built it in. */

@@ -1,7 +1,7 @@
 import { NANOMETRE } from '../judging/internal.js';
 import type { Length } from '../quantities/index.js';
 import type { Shed } from '../shed/index.js';
-import { dispositionsOf, withCoreParts } from '../shed/internal.js';
+import { dispositionsOf, type TakenApart, withCoreParts } from '../shed/internal.js';
 import { affordable } from './affordable.js';
 import { batchesOf } from './batches.js';
 import type { Brief } from './brief.js';
@@ -52,8 +52,8 @@ export interface Open {
 export function measuringFirst(reached: Reached): Open {
   const { shed, request, bandOf, solver } = reached;
   const { mostPerEngine: most = Infinity } = request;
-  const all = withCoreParts(shed);
-  const stock = affordable(stockOf(all, { ...request, unknown: true }), most);
+  const { shed: all, inCore } = withCoreParts(shed);
+  const stock = affordable(stockOf(all, { ...request, unknown: true, inCore }), most);
   if (!kindsIn(stock).some(({ unknown }) => unknown !== undefined)) return { measureFirst: [] };
   const atMost = Math.min(
     request.atMost ?? Infinity,
@@ -70,17 +70,22 @@ export function measuringFirst(reached: Reached): Open {
     clock: solver.clock,
   };
   try {
-    return searchOpen(reached, brief, atMost, all);
+    return searchOpen(reached, brief, atMost, { shed: all, inCore });
   } catch (error) {
     if (!(error instanceof TimeUp)) throw error;
     return { measureFirst: [], ended: 'time limit' };
   }
 }
 
-function searchOpen(reached: Reached, brief: Brief, atMost: number, all: Shed): Open {
+function searchOpen(
+  reached: Reached,
+  brief: Brief,
+  atMost: number,
+  { shed, inCore }: TakenApart,
+): Open {
   const { engines, cost, margin, musts, solver, currency } = reached;
-  const parts = dispositionsOf(all);
-  const told = (plan: OpenPlan) => plan.parts.map((part) => partToMeasure(part, parts, all));
+  const parts = dispositionsOf(shed);
+  const told = (plan: OpenPlan) => plan.parts.map((part) => partToMeasure(part, parts, inCore));
   const kept = (draft: Draft): Row => ({ terms: draft.mustBuild, min: musts, max: Infinity });
   const draft = formulate(brief);
   const most = solver.solve('measure first', draft.model, {
@@ -93,11 +98,13 @@ function searchOpen(reached: Reached, brief: Brief, atMost: number, all: Shed): 
   }
   const at = sumOfTerms(draft.engines, most.values);
   const measureFirst: MeasureFirst[] = [];
+  const shelf = onShelf(brief);
   let mayBe: MayBe | undefined;
   /** The plan of so many engines with the fewest unknown parts, and perhaps a cost, or a margin, to better. */
   const fewest = (count: number, mostCost = Infinity, least = -Infinity) =>
     fewestUnknown(
-      { ...brief, least },
+      // Nobody takes an engine apart for a wider margin.
+      least > -Infinity ? { ...shelf, least } : brief,
       (of) => [kept(of), exactly(of.engines, count), upTo(of.cost, mostCost)],
       solver,
     );
@@ -153,6 +160,18 @@ function widestWith(
   }
   const widest = margins[low];
   return widest === undefined ? undefined : ((widest * NANOMETRE) as Length);
+}
+
+/** The input of a search without the parts that are still in an engine. */
+function onShelf(brief: Brief): Brief {
+  const kept = Object.entries(brief.stock).map(
+    ([section, kinds]: [string, readonly Kind<unknown>[]]) => [
+      section,
+      kinds.filter(({ apart }) => apart === undefined),
+    ],
+  );
+  const stock: Stock = Object.fromEntries(kept);
+  return { ...brief, stock, fits: new FitTable(brief.engine, stock.shells, brief.fits.bandOf) };
 }
 
 const kindsIn = (stock: Stock): readonly Kind<unknown>[] =>

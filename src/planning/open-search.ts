@@ -28,24 +28,34 @@ export interface OpenPlan {
 /** Why a search ended without an answer. */
 export type Ended = Unproven['kind'];
 
+/** A variable that counts parts that are not known. */
+interface Unknown {
+  readonly at: number;
+  /** How many things of one are to be measured. */
+  readonly things: number;
+  /** How much more it takes to get at one. */
+  readonly apart: number;
+}
+
 /**
  * The parts that are not known that a plan takes, each with how many things of it are to be measured. A lot of parts that
  * are all alike is measured once, however many of them are taken: it gets a variable that is 1 if any is.
  */
-function unknownIn({ model, taken }: Draft): readonly (readonly [term: Term, things: number])[] {
+function unknownIn({ model, taken }: Draft): readonly Unknown[] {
   return [...taken].flatMap(([kind, terms]) => {
-    const { unknown: things, count, members } = kind;
+    const { unknown: things, apart = 0, count, members } = kind;
     if (things === undefined) return [];
-    if (count === members.length) return terms.map((term) => [term, things] as const);
-    const any: Term = [model.variable(1), 1];
-    model.rows.push({ terms: [...terms, [any[0], -count]], min: -Infinity, max: 0 });
-    return [[any, things] as const];
+    if (count === members.length) return terms.map(([at]) => ({ at, things, apart }));
+    const at = model.variable(1);
+    model.rows.push({ terms: [...terms, [at, -count]], min: -Infinity, max: 0 });
+    return [{ at, things, apart }];
   });
 }
 
 /**
  * Among the plans that keep some rows, finds the one that takes the fewest parts that are not known, then has the
- * fewest things to measure, then costs least. Undefined if there is no such plan.
+ * fewest things to measure, then costs least. A part that is still in an engine counts twice, and three times if that
+ * engine ran. Undefined if there is no such plan.
  */
 export function fewestUnknown(
   brief: Brief,
@@ -54,8 +64,8 @@ export function fewestUnknown(
 ): OpenPlan | undefined | Ended {
   const draft = formulate(brief);
   const unknown = unknownIn(draft);
-  const parts = unknown.map(([term]) => term);
-  const things = unknown.map(([[variable], by]): Term => [variable, by]);
+  const parts = unknown.map(({ at, apart }): Term => [at, 1 + apart]);
+  const things = unknown.map(({ at, things: by }): Term => [at, by]);
   const rows = [...rowsOf(draft)];
   let values: readonly number[] = [];
   for (const of of [parts, things, draft.cost]) {

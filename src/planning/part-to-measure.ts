@@ -1,20 +1,20 @@
-import type { Shed, TriagedPart } from '../shed/index.js';
+import type { Core, TriagedPart } from '../shed/index.js';
 import { instrumentFor, undecidedUntil } from '../shed/internal.js';
 import type { PartToMeasure } from './measure-types.js';
 import type { OpenPart } from './open-search.js';
 
 /** What is to be measured of a part that is not known. */
 export function partToMeasure(
-  { kind: { section }, member: { name, from } }: OpenPart,
+  { kind: { section }, member: { name } }: OpenPart,
   parts: readonly TriagedPart[],
-  { cores = [] }: Shed,
+  inCore: ReadonlyMap<string, Core>,
 ): PartToMeasure {
   const part = parts.find((each) => each.name === name);
-  const isIn = cores.some((core) => core.name === from) && name.endsWith(` of ${from}`);
+  const core = inCore.get(name);
   return {
     section,
     name,
-    ...(isIn && from !== undefined && { core: from }),
+    ...(core && { core: core.name }),
     measure: (part?.because ?? []).flatMap((reason) => {
       if (reason.kind !== 'not measured') return [];
       const { what, places } = reason;

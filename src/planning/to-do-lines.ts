@@ -4,6 +4,7 @@ import { capital } from '../pages/index.js';
 import { named } from '../shed/internal.js';
 import { sayCannotBuild } from './describe-cannot-build.js';
 import { describeNextEngine } from './describe-lacks.js';
+import { sayMayBring } from './describe-measure-first.js';
 import { describeOnceMore } from './describe-near.js';
 import { isNoneAsked, isPlanProven, sayEngines } from './describe-proof.js';
 import type { Build, Plan } from './plan-types.js';
@@ -46,6 +47,20 @@ export function testLines({ builds }: Plan): Topic {
   return oneLine(
     `Before anything else, have crack-tested: ${names.join(', ')}.`,
     `Before anything else, have ${parts(names.length)} crack-tested: see TEST FIRST.`,
+  );
+}
+
+/** What to measure first, of the parts that are not known. */
+export function firstLines({ measureFirst }: Plan, wording: Wording): Topic {
+  const [first] = measureFirst;
+  if (first === undefined) return NOTHING;
+  const { mayBring, parts: its } = first;
+  const what =
+    mayBring.kind === 'one more engine' ? 'For one more engine' : sayMayBring(mayBring, wording);
+  return oneLine(
+    `${what}, measure first: ${its.map(({ name }) => name).join(', ')}.`,
+    `${what}, measure ${parts(its.length)} first: see MEASURE FIRST.`,
+    `Measure ${parts(its.length)} first: see MEASURE FIRST.`,
   );
 }
 

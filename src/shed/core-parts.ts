@@ -70,14 +70,23 @@ function ofCore({ name: from, interchange, happened, condition, odds, reserved, 
   };
 }
 
-/** A shed with the parts of its cores among the others. */
-export function withCoreParts(shed: Shed): Shed {
+/** A shed with the parts of its cores among the others, and the core that each of those is in, by its name. */
+export interface TakenApart {
+  readonly shed: Shed;
+  readonly inCore: ReadonlyMap<string, Core>;
+}
+
+/** Takes the cores of a shed apart, on paper. */
+export function withCoreParts(shed: Shed): TakenApart {
   const { cores = [] } = shed;
-  if (cores.length === 0) return shed;
+  const inCore = new Map(
+    cores.flatMap((core) => partsOfCore(core, shed).map(({ part }) => [part.name, core] as const)),
+  );
+  if (inCore.size === 0) return { shed, inCore };
   const all = cores.flatMap((core) => partsOfCore(core, shed));
   const sections = SECTIONS.map((section) => {
     const its = all.filter((each) => each.section === section).map(({ part }) => part);
     return [section, [...((shed[section] ?? []) as readonly Part[]), ...its]];
   });
-  return { ...shed, ...Object.fromEntries(sections) };
+  return { shed: { ...shed, ...Object.fromEntries(sections) }, inCore };
 }

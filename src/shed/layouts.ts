@@ -3,7 +3,7 @@ import { grindPlanLayout } from '../crankshaft/layouts.js';
 import { borePlanLayout } from '../cylinders/layouts.js';
 import type { Layout } from '../judging/internal.js';
 import { basisLayout, findingLengthLayout, namedRuleLayout, sizeOrSpanLayout, spanLayout } from '../judging/layouts.js';
-import { diameterReadingLayout, oddReadingLayout } from '../measuring/layouts.js';
+import { diameterReadingLayout, oddReadingLayout, stillToReadLayout } from '../measuring/layouts.js';
 import { engineKindLayout, happeningLayout, howReadLayout, instrumentsOfBenchLayout, priceLayout, warmthOfBenchLayout } from '../reading/layouts.js';
 
 export const troubleLayout = { fields: { what: { oneOf: ['broken piston', 'seized bearing', 'seized piston', 'spun shells', 'thrown rod'] }, part: 'string', 'from?': 'string' } } satisfies Layout;
@@ -59,7 +59,7 @@ export const shedDifferenceLayout = { fields: { parts: { list: partDifferenceLay
 export const dispositionLayout = { oneOf: ['machine', 'not as it is', 'scrap', 'spare', 'undecided', 'use after', 'use as it is'] } satisfies Layout;
 export const jobLayout = { fields: { work: { oneOf: ['bore', 'crack test', 'grind main journals', 'grind rod journals', 'pressure test', 'recut seats', 'reface valves', 'resize housings', 'skim head', 'sleeve', 'stitch', 'straighten', 'weld'] }, places: { list: 'string' }, 'step?': 'number', 'to?': spanLayout } } satisfies Layout;
 export const neededTestLayout = { fields: { test: { oneOf: ['check it for bend and twist', 'crack test', 'measure its journals', 'measure its margins', 'measure its seats', 'pressure test', 'softening test'] }, when: { oneOf: ['after', 'again', 'before use', 'first'] }, because: { list: troubleLayout }, 'least?': 'number' } } satisfies Layout;
-export const notMeasuredLayout = { fields: { kind: { oneOf: ['not measured'] }, what: measuredWhatLayout, places: { list: 'string' }, begun: { list: { fields: { place: 'string', read: spanLayout, lacks: 'string' } } } } } satisfies Layout;
+export const notMeasuredLayout = { fields: { kind: { oneOf: ['not measured'] }, what: measuredWhatLayout, places: { list: 'string' }, begun: { list: { fields: { place: 'string', read: spanLayout, lacks: stillToReadLayout } } } } } satisfies Layout;
 export const consequenceLayout = { by: 'kind', variants: [
   { fields: { kind: { oneOf: ['scrap'] }, 'unlessTested?': { list: { oneOf: ['cracks', 'softening'] } }, 'basis?': basisLayout } },
   { fields: { kind: { oneOf: ['cleared'] }, 'work?': { oneOf: ['bore', 'crack test', 'grind main journals', 'grind rod journals', 'pressure test', 'recut seats', 'reface valves', 'resize housings', 'skim head', 'sleeve', 'stitch', 'straighten', 'weld'] }, tests: { list: partTestLayout }, basis: basisLayout } },
@@ -68,9 +68,9 @@ export const consequenceLayout = { by: 'kind', variants: [
   { fields: { kind: { oneOf: ['mend'] } } },
 ] } satisfies Layout;
 export const triageReasonLayout = { by: 'kind', variants: [
+  notMeasuredLayout,
   { fields: { kind: { oneOf: ['measure again'] }, finding: findingLengthLayout } },
   { fields: { kind: { oneOf: ['measure sizes again'] }, of: { oneOf: ['bores', 'mains', 'rods'] }, places: { list: 'string' }, 'step?': 'number' } },
-  notMeasuredLayout,
   { fields: { kind: { oneOf: ['fault'] }, fault: faultLayout, 'place?': 'string', 'found?': { oneOf: ['by a test'] }, consequence: consequenceLayout } },
   { fields: { kind: { oneOf: ['happened'] }, what: happeningLayout, consequence: consequenceLayout } },
   { fields: { kind: { oneOf: ['journals'] }, journals: { oneOf: ['mains', 'rods'] }, plan: grindPlanLayout, 'soFar?': { oneOf: [true] }, 'ifTrue?': { oneOf: [true] }, 'promised?': 'number' } },
@@ -89,4 +89,5 @@ export const triageReasonLayout = { by: 'kind', variants: [
   { fields: { kind: { oneOf: ['fits nothing'] }, section: { oneOf: ['blocks', 'crankshafts', 'heads', 'otherParts', 'pistonSets', 'ringSets', 'rods', 'shells', 'thrustWashers', 'valveSets'] } } },
 ] } satisfies Layout;
 export const triagedPartLayout = { fields: { section: { oneOf: ['blocks', 'crankshafts', 'heads', 'otherParts', 'pistonSets', 'ringSets', 'rods', 'shells', 'thrustWashers', 'valveSets'] }, 'kind?': 'string', name: 'string', 'from?': 'string', count: 'number', disposition: dispositionLayout, jobs: { list: jobLayout }, tests: { list: neededTestLayout }, findings: { list: findingLengthLayout }, because: { list: triageReasonLayout } } } satisfies Layout;
-export const triageLayout = { fields: { shed: 'string', units: { oneOf: ['inch', 'metric'] }, parts: { list: triagedPartLayout }, howRead: howReadLayout } } satisfies Layout;
+export const triagedCoreLayout = { fields: { name: 'string', 'condition?': conditionLayout, 'happened?': { list: happeningLayout }, holds: { list: 'string' } } } satisfies Layout;
+export const triageLayout = { fields: { shed: 'string', units: { oneOf: ['inch', 'metric'] }, parts: { list: triagedPartLayout }, cores: { list: triagedCoreLayout }, howRead: howReadLayout } } satisfies Layout;

@@ -1,7 +1,9 @@
 import type { Wording } from '../../judging/index.js';
-import { describeSpan } from '../../judging/internal.js';
+import { describeSpan, say } from '../../judging/internal.js';
+import type { StillToRead } from '../../measuring/index.js';
+import { degree, format, type UnitSystem } from '../../quantities/index.js';
 import { INSTRUMENT_WORDS, type InstrumentName } from '../../reading/index.js';
-import type { MeasuredWhat, NotMeasured } from './triage-types.js';
+import type { MeasuredWhat, NotMeasured } from './not-measured-types.js';
 
 /** What each thing is measured with; nothing where it is found out otherwise. */
 const WITH: { readonly [W in MeasuredWhat]: InstrumentName | undefined } = {
@@ -33,7 +35,13 @@ export function describeNotMeasured(
     `${which}: ${instrument ? 'not measured' : 'not known'}${begun.length > 0 ? ' to the end' : ''}; ${how} before anything is decided on it`,
     ...begun.map(
       ({ place, read, lacks }) =>
-        `${place}: reads ${describeSpan(read, 'length', units)} so far; still to read: ${lacks}`,
+        `${place}: reads ${describeSpan(read, 'length', units)} so far; still to read: ${sayStillToRead(lacks, units)}`,
     ),
   ];
+}
+
+function sayStillToRead(lacks: StillToRead, units: UnitSystem): string {
+  return lacks.kind === 'second angle'
+    ? `a second angle at station ${say(lacks.station, 'length', units)}`
+    : `a second station at angle ${format(lacks.angle, degree)}`;
 }

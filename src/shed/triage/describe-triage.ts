@@ -7,6 +7,7 @@ import { named, wordFor } from '../section-words.js';
 import { SECTIONS, type Section } from '../sections.js';
 import { cautionsFor } from './cautions.js';
 import { asItIs, otherFindings, reasonsOf } from './describe-as-it-is.js';
+import { notTakenApart } from './describe-core.js';
 import { describeDoing, describeJob } from './describe-job.js';
 import { describeReason, obstacle } from './describe-reason.js';
 import { condition, describeTest, isTestedFirst } from './describe-tests.js';
@@ -99,7 +100,7 @@ function headline(part: TriagedPart, wording: Wording): string {
  * @example
  * ```ts
  * const text = triageReport({
- *   shed: 'the shed', units: 'inch', parts: [],
+ *   shed: 'the shed', units: 'inch', parts: [], cores: [],
  *   howRead: { within: [], undescribed: [], notAt20C: [], ovalHidden: [] },
  * });
  * text.includes('This shed has no parts.'); // true
@@ -111,7 +112,7 @@ export function triageReport(triage: Triage, wording: Wording = { units: triage?
   return page(triage, wording);
 }
 
-function page({ shed, parts, howRead }: Triage, wording: Wording): string {
+function page({ shed, parts, cores, howRead }: Triage, wording: Wording): string {
   const { units } = wording;
   const notes = numberedNotes(wording);
   const sections = SECTIONS.flatMap((each) => {
@@ -126,6 +127,7 @@ function page({ shed, parts, howRead }: Triage, wording: Wording): string {
     ...howWell(howRead, notes.wording),
     ...testFirst(testsOf(parts), 'sort the shed again.', notes.wording),
     ...sections,
+    ...notTakenApart(cores),
     ...whoSetTheLimits(notes),
     section('BEFORE YOU ACT', wrap(BEFORE_YOU_ACT, 0)),
   ];

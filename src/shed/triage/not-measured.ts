@@ -1,7 +1,8 @@
 import type { Span } from '../../judging/index.js';
 import { type ReadSoFar, readSoFar } from '../../measuring/internal.js';
 import type { Length } from '../../quantities/index.js';
-import type { MeasuredWhat, NotMeasured, TriageReason } from './triage-types.js';
+import type { MeasuredWhat, NotMeasured } from './not-measured-types.js';
+import type { TriageReason } from './triage-types.js';
 
 /** A place, and what was read of it so far. */
 export interface PlaceSoFar {
@@ -30,8 +31,8 @@ export function unreadPlaces(
       kind: 'not measured',
       what,
       places: open.map(({ name }) => name),
-      begun: open.flatMap(({ name: place, soFar: { size, lacks = '' } }) =>
-        size ? [{ place, read: size, lacks }] : [],
+      begun: open.flatMap(({ name: place, soFar: { size, lacks } }) =>
+        size && typeof lacks === 'object' ? [{ place, read: size, lacks }] : [],
       ),
     },
   ];

@@ -5,9 +5,11 @@ import type { OddReading } from '../../measuring/index.js';
 import type { Length, UnitSystem } from '../../quantities/index.js';
 import type { Happening, HowRead } from '../../reading/index.js';
 import type { Consequence, Fault } from '../faults.js';
+import type { Condition } from '../part.js';
 import type { Section } from '../sections.js';
 import type { Work } from '../works.js';
 import type { NeededTest } from './needed-test.js';
+import type { NotMeasured } from './not-measured-types.js';
 
 /** Every part of a shed with its disposition: plain data that JSON carries unchanged. */
 export interface Triage {
@@ -17,8 +19,22 @@ export interface Triage {
   readonly units: UnitSystem;
   /** Every part, section by section in the order of the file. */
   readonly parts: readonly TriagedPart[];
+  /** Every engine that is not taken apart. */
+  readonly cores: readonly TriagedCore[];
   /** How well the sizes were read. */
   readonly howRead: HowRead;
+}
+
+/** An engine that is not taken apart, as far as its owner knows it. */
+export interface TriagedCore {
+  /** Its name. */
+  readonly name: string;
+  /** The state it was found in. */
+  readonly condition?: Condition;
+  /** What happened to it. */
+  readonly happened?: readonly Happening[];
+  /** What it should hold, of which nothing was measured: the trade's words. */
+  readonly holds: readonly string[];
 }
 
 /**
@@ -96,39 +112,6 @@ export type AgainReason =
       /** The step that the doubt is about, if it is about one [m]. */
       readonly step?: Length;
     };
-
-/** What of a part is to be measured, or else found out. */
-export type MeasuredWhat =
-  | 'rod journals'
-  | 'main journals'
-  | 'bores'
-  | 'main housings'
-  | 'big ends'
-  | 'pistons'
-  | 'oversize'
-  | 'undersize'
-  | 'bearings it is for'
-  | 'walls'
-  | 'thickness';
-
-/** Something that was not measured, so that nothing is decided on the part. */
-export interface NotMeasured {
-  /** Nothing, or not enough, was measured. */
-  readonly kind: 'not measured';
-  /** What. */
-  readonly what: MeasuredWhat;
-  /** Which journals, bores, housings or pistons; empty for the whole part. */
-  readonly places: readonly string[];
-  /** Those of which something was read. */
-  readonly begun: readonly {
-    /** Which one. */
-    readonly place: string;
-    /** The smallest and the largest reading so far [m]. */
-    readonly read: Span<Length>;
-    /** What is still to be read. */
-    readonly lacks: string;
-  }[];
-}
 
 /** One reason for a disposition, by its `kind`. */
 export type TriageReason =

@@ -1,9 +1,10 @@
 import { guardLayout, guardText } from '../../judging/internal.js';
 import { guardSystem } from '../../quantities/internal.js';
 import { guardKind } from '../../reading/index.js';
+import { partsOfCore } from '../core-parts.js';
 import { howShedWasRead } from '../how-read.js';
 import { shedLayout } from '../layouts.js';
-import type { Part } from '../part.js';
+import type { Core, Part } from '../part.js';
 import { SECTIONS, type Section } from '../sections.js';
 import type { Parts, Shed } from '../shed.js';
 import { ofPart } from './of-part.js';
@@ -11,7 +12,14 @@ import { readyBlock } from './ready-block.js';
 import { readyCrankshaft } from './ready-crankshaft.js';
 import { readyHead, readyRods, readyValves, readyWhole } from './ready-others.js';
 import { testsFor } from './tests.js';
-import type { Disposition, Job, Triage, TriagedPart, TriageReason } from './triage-types.js';
+import type {
+  Disposition,
+  Job,
+  Triage,
+  TriagedCore,
+  TriagedPart,
+  TriageReason,
+} from './triage-types.js';
 import { type Trouble, troublesIn } from './troubles.js';
 import { type Unmatched, unmatchedIn } from './unmatched.js';
 import type { Readiness } from './ways.js';
@@ -48,7 +56,18 @@ export function triage(shed: Shed): Triage {
     shed: guardText('shed.shed', shed.shed),
     units: shed.units,
     parts: dispositionsOf(shed),
+    cores: (shed.cores ?? []).map((core) => triagedCore(core, shed)),
     howRead: howShedWasRead(shed),
+  };
+}
+
+function triagedCore(core: Core, shed: Shed): TriagedCore {
+  const { name, condition, happened } = core;
+  return {
+    name,
+    ...(condition && { condition }),
+    ...(happened && { happened }),
+    holds: partsOfCore(core, shed).map(({ part }) => part.name.slice(0, -` of ${name}`.length)),
   };
 }
 

@@ -411,7 +411,13 @@ describe('triageReport', () => {
   });
 
   it('says that a shed is empty', () => {
-    const none = triageReport({ shed: 'bare', units: 'inch', parts: [], howRead: sorted.howRead });
+    const none = triageReport({
+      shed: 'bare',
+      units: 'inch',
+      parts: [],
+      cores: [],
+      howRead: sorted.howRead,
+    });
     expect(none).toContain('This shed has no parts.');
     expect(none).not.toContain('WHO SET');
     expectPage(none);
