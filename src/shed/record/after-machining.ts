@@ -15,7 +15,7 @@ import type { Shed } from '../shed.js';
 import { rawShed } from '../write-shed.js';
 import { type PlacedBox, partOfBoxes } from './boxes-in-parts.js';
 import { builtIn } from './built-in.js';
-import { changePart, notThere, sayWork } from './change-part.js';
+import { changePart, notThere, workInWords } from './change-part.js';
 import { type CamePart, readWork, type WorkFile } from './work-file.js';
 
 /**
@@ -174,7 +174,7 @@ class Record {
     const { part, before } = changePart(found, came, refuse, (inShed, inWork) => {
       if (at !== undefined) this.#moved.set(`${found.path}${inShed}`, `${at}${inWork}`);
     });
-    const what = sayWork(came);
+    const what = workInWords(came);
     const isChanged = Object.keys(before).length > 0;
     if (what === undefined && !isChanged) {
       this.#put(found, part);

@@ -2,7 +2,7 @@ import { type Given, isObject, rawItems } from '../../reading/index.js';
 import { nameOf } from '../checks/names.js';
 import { SECTIONS, type Section } from '../sections.js';
 import { notThere, type Refuse } from './change-part.js';
-import type { TakenPart, WorkFile } from './work-file.js';
+import type { BuiltPart, WorkFile } from './work-file.js';
 
 /** Marks the parts that an engine takes as built into it. Of several alike, those it takes become an entry of their own. */
 export function builtIn(shed: Given, file: WorkFile, refuse: Refuse): Given {
@@ -38,7 +38,7 @@ function placeOf(shed: Given, name: string): Found | undefined {
 function withTaken(
   shed: Given,
   { section, bought, part }: Found,
-  { name, count = 1 }: TakenPart,
+  { name, count = 1 }: BuiltPart,
   { builtInto: engine = '', on, by }: WorkFile,
   refuse: (message: string) => void,
 ): Given {

@@ -154,7 +154,10 @@ class Holder {
 }
 
 /** What was done, in words, for the history. */
-export function sayWork({ what, done = [] }: Pick<CamePart, 'what' | 'done'>): string | undefined {
+export function workInWords({
+  what,
+  done = [],
+}: Pick<CamePart, 'what' | 'done'>): string | undefined {
   const works = done.map(
     ({ work, step, places }: DoneWork) =>
       `${work}${places ? ` ${places.join(', ')}` : ''}${step === undefined ? '' : ` to ${step}`}`,

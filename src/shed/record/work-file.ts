@@ -45,7 +45,7 @@ export interface Box {
 }
 
 /** A part that is built into an engine, and how many of it. */
-export interface TakenPart {
+export interface BuiltPart {
   readonly name: string;
   readonly count?: number;
 }
@@ -58,7 +58,7 @@ export interface WorkFile {
   readonly engine?: string;
   /** The engine that the parts it takes are built into. */
   readonly builtInto?: string;
-  readonly takes: readonly TakenPart[];
+  readonly takes: readonly BuiltPart[];
   readonly parts: readonly CamePart[];
   readonly boxes: readonly Box[];
   readonly checks: readonly CheckedClearance[];
@@ -92,13 +92,17 @@ const part = z.looseObject({
   done: list(done).exactOptional(),
   repaired: list(name).exactOptional(),
 });
-const box = z.looseObject({
+const box = fields({
   part: name,
   feature: name,
   station: words.exactOptional(),
   angle: words.exactOptional(),
+  at: words.exactOptional(),
+  shouldBe: words.exactOptional(),
+  mayBe: words.exactOptional(),
   reading: words,
 });
+const check = fields({ what: words, limits: words.exactOptional(), reading: measured });
 
 const sections = {
   version: z.literal(1, { error: 'must be 1, the version of this layout' }),
@@ -110,7 +114,7 @@ const sections = {
   by: words.optional(),
   parts: list(part, 0).optional(),
   boxes: list(box, 0).optional(),
-  checks: list(z.looseObject({ what: words, reading: measured }), 0).optional(),
+  checks: list(check, 0).optional(),
 };
 
 /** Reads a file of work done. What was measured stays as it is written: the shed file is read with it in its places. */
@@ -139,7 +143,7 @@ export function readWork(input: unknown): WorkFile {
     readonly by?: string;
     readonly engine?: string;
     readonly builtInto?: string;
-    readonly takes?: readonly TakenPart[];
+    readonly takes?: readonly BuiltPart[];
     readonly parts?: readonly z.infer<typeof part>[];
     readonly boxes?: readonly Box[];
     readonly checks?: readonly CheckedClearance[];
