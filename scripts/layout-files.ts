@@ -14,6 +14,7 @@ const TAKEN = {
   'sheet/action-types.ts': ['Action'],
   'sheet/inspect.ts': ['Inspection'],
   'planning/diff-plans.ts': ['PlanDifference'],
+  'planning/chance-types.ts': ['EngineChances'],
   'planning/plan-types.ts': ['Plan'],
   'sheet/sheet.ts': ['Sheet'],
   'shed/shed.ts': ['Shed'],

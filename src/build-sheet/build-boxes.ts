@@ -26,7 +26,12 @@ export interface EngineBoxes {
   /** To fill in once the engine is built: its name. Its parts are then marked as built into it. */
   readonly builtInto: string;
   /** The parts it takes. */
-  readonly takes: readonly { readonly name: string; readonly count: number }[];
+  readonly takes: readonly {
+    /** Its name in the shed. */
+    readonly name: string;
+    /** How many of it [-]. */
+    readonly count: number;
+  }[];
   /** The sizes to measure. */
   readonly boxes: readonly SizeBox[];
   /** The clearances to check. */

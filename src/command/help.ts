@@ -39,6 +39,8 @@ Options of plan
   --must-build NAME         build this block if possible; can be repeated
   --holds-with CHANCE       every clearance must hold with this chance, as
                             0.95; the shed must describe its instruments
+  --chances                 print also how likely each number of engines is,
+                            where parts were not measured
   --time-limit SECONDS      stop after this time, or a few seconds later, with
                             the best plan so far
 

@@ -34,6 +34,8 @@ export type Request =
       readonly output: 'text' | 'json' | 'build sheet' | 'build sheet in Markdown' | 'boxes';
       /** The engine whose boxes are wanted. */
       readonly boxes?: string;
+      /** Whether the chances of each number of engines are wanted. */
+      readonly chances?: true;
       readonly options: PlanOptions;
     });
 
@@ -61,6 +63,7 @@ export function readRequest(argv: readonly string[]): Request {
         ...sourceOf(typed),
         output: planOutput(options),
         ...boxesOf(options),
+        ...(options.has('chances') && { chances: true }),
         options: planOptions(options),
       };
   }

@@ -1,5 +1,12 @@
 import { buildSheet } from '../build-sheet/index.js';
-import { type Plan, planBuilds, planReport, SolverNotLoaded } from '../planning/index.js';
+import {
+  describeChances,
+  engineChances,
+  type Plan,
+  planBuilds,
+  planReport,
+  SolverNotLoaded,
+} from '../planning/index.js';
 import { RebuildInputError } from '../quantities/index.js';
 import { complaintOf } from '../quantities/internal.js';
 import { readJson } from '../reading/index.js';
@@ -75,6 +82,7 @@ async function execute(request: Request, io: Io): Promise<number> {
     case 'plan': {
       const { plan, shed } = await makePlan(request, io);
       await io.print(planText(plan, shed, request));
+      if (request.chances) await io.print(await chancesText(shed, request));
       return plan.proof.kind === 'optimal' ? DONE : NOT_PROVEN;
     }
   }
@@ -137,6 +145,18 @@ async function makePlan({ options, ...source }: Asked<'plan'>, io: Io): Promise<
   } finally {
     line.erase();
   }
+}
+
+/** The chances that belong to a plan, with the options that they share with it. */
+async function chancesText(shed: Shed, { options }: Asked<'plan'>): Promise<string> {
+  const { atMost, buying, reserved, timeLimit } = options;
+  const chances = await engineChances(shed, {
+    ...(atMost !== undefined && { atMost }),
+    ...(buying !== undefined && { buying }),
+    ...(reserved !== undefined && { reserved }),
+    ...(timeLimit !== undefined && { timeLimit }),
+  });
+  return `\n${describeChances(chances)}`;
 }
 
 function planText(

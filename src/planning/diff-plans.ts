@@ -11,18 +11,23 @@ import { sayCost } from './say-cost.js';
 export interface PlanDifference {
   /** How many engines each builds. */
   readonly engines: {
-    /** The older one [-]. */
+    /** The older plan [-]. */
     readonly before: number;
     /** The newer one [-]. */
     readonly after: number;
   };
   /** What each costs. */
-  readonly cost: { readonly before: Cost; readonly after: Cost };
-  /** The smallest margin of each. */
+  readonly cost: {
+    /** The older plan. */
+    readonly before: Cost;
+    /** The newer one. */
+    readonly after: Cost;
+  };
+  /** The smallest margin of each; absent where no clearance is judged. */
   readonly smallestMargin: {
-    /** Of the older one; absent where no clearance is judged [m]. */
+    /** Of the older plan [m]. */
     readonly before?: Length;
-    /** Of the newer one; absent where no clearance is judged [m]. */
+    /** Of the newer one [m]. */
     readonly after?: Length;
   };
   /** The engines that are built now and were not before, by their blocks. */

@@ -1,4 +1,4 @@
-import type { Length, Ratio } from '../quantities/index.js';
+import type { Length } from '../quantities/index.js';
 import type { InstrumentName } from '../reading/index.js';
 import type { MeasuredWhat, Section, Until } from '../shed/index.js';
 import type { Cost } from './cost.js';
@@ -66,12 +66,4 @@ export interface Measurement {
   readonly places: readonly string[];
   /** The instrument it takes; absent where it is found out otherwise. */
   readonly with?: InstrumentName;
-}
-
-/** The chance of a number of engines. */
-export interface EngineChance {
-  /** How many engines. */
-  readonly engines: number;
-  /** How likely just so many can be built [-]. */
-  readonly chance: Ratio;
 }

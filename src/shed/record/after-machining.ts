@@ -1,4 +1,5 @@
 import { guardLayout } from '../../judging/internal.js';
+import type { RebuildInputError } from '../../quantities/index.js';
 import {
   editJson,
   FileError,

@@ -51,7 +51,12 @@ export type PartDifference =
       /** Faults that it or a place of it had and has no more. */
       readonly faultsGone: readonly Fault[];
       /** How many there were and are, if that differs. */
-      readonly count?: { readonly before: number; readonly after: number };
+      readonly count?: {
+        /** Before [-]. */
+        readonly before: number;
+        /** Now [-]. */
+        readonly after: number;
+      };
       /** Its other fields that differ. */
       readonly fields: readonly string[];
     };

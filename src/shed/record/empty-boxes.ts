@@ -1,3 +1,4 @@
+import type { RebuildInputError } from '../../quantities/index.js';
 import { readWork } from './work-file.js';
 
 /**

@@ -1,0 +1,39 @@
+import type { Ratio } from '../quantities/index.js';
+import type { Section } from '../shed/index.js';
+import type { Unproven } from './plan-types.js';
+
+/** How likely each number of engines is. */
+export interface EngineChances {
+  /** The chance of every number of engines, fewest first; none if the search did not end. */
+  readonly chances: readonly EngineChance[];
+  /** Whether every case was tried, or cases were drawn. */
+  readonly how: 'every case' | 'draws';
+  /** How many cases were drawn, if they were [-]. */
+  readonly draws?: number;
+  /** The seed of the draws [-]. */
+  readonly seed?: number;
+  /** The odds of every part that is not known. */
+  readonly odds: readonly OddsOfPart[];
+  /** Why the search ended early, if it did. */
+  readonly ended?: Unproven['kind'];
+}
+
+/** The chance of a number of engines. */
+export interface EngineChance {
+  /** How many engines [-]. */
+  readonly engines: number;
+  /** How likely it is that just so many can be built [-]. */
+  readonly chance: Ratio;
+}
+
+/** How likely a part is good. */
+export interface OddsOfPart {
+  /** Its section of the shed. */
+  readonly section: Section;
+  /** Its name. */
+  readonly name: string;
+  /** How likely it is good [-]. */
+  readonly odds: Ratio;
+  /** Who says so. */
+  readonly by: 'owner' | 'rule of thumb';
+}
