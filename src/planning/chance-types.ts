@@ -1,6 +1,6 @@
 import type { Ratio } from '../quantities/index.js';
 import type { Section } from '../shed/index.js';
-import type { Unproven } from './plan-types.js';
+import type { Unproven } from './proof-types.js';
 
 /** How likely each number of engines is. */
 export interface EngineChances {

@@ -17,7 +17,7 @@ import { loadSolver } from './load-solver.js';
 import { type Row, sumOfTerms } from './model.js';
 import type { PlanOptions } from './plan-options.js';
 import { guardPlanOptions, type PlanRequest } from './plan-request.js';
-import type { Unproven } from './plan-types.js';
+import type { Unproven } from './proof-types.js';
 import type { Solver } from './solver.js';
 import { type Stock, stockOf } from './stock.js';
 
