@@ -13,6 +13,7 @@ import {
   BEFORE_MONEY,
   describeNextEngine,
   describeOnceMore,
+  describeToMake,
   isCountProven,
   isNoneAsked,
   isPlanProven,
@@ -97,11 +98,12 @@ function cover(plan: Plan, units: UnitSystem): readonly Block[] {
           ),
           checks(
             shopping.map(
-              ({ section, name, count, cost: price }) =>
-                `${named(name, count)} (${partWord(section, count)}): ${sayCost(price)}`,
+              ({ section, kind, name, count, cost: price }) =>
+                `${named(name, count)} (${partWord(section, count, kind)}): ${sayCost(price)}`,
             ),
           ),
         ]),
+    ...toMakeBlocks(plan, units),
     ...(builds.length === 0 && nextEngine
       ? [paragraph(`For now: ${describeNextEngine(nextEngine, { units })}.`)]
       : []),
@@ -140,4 +142,12 @@ function engines({ builds, engine }: Plan, units: UnitSystem): readonly Block[] 
     { kind: 'page break' as const },
     ...enginePages(build, engine, `Engine ${i + 1} of ${builds.length}: ${build.name}`, units),
   ]);
+}
+
+/** What to have made, and what to mind. */
+function toMakeBlocks({ toMake }: Plan, units: UnitSystem): readonly Block[] {
+  const { parts, cautions } = describeToMake(toMake, { units });
+  return parts.length === 0
+    ? []
+    : [heading(2, 'Have made'), ...cautions.map((each) => caution(`${each}.`)), checks(parts)];
 }

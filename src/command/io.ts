@@ -22,6 +22,8 @@ export interface Io {
   readonly complain: (text: string) => void;
   /** Whether standard error is a terminal, where a line can be erased. */
   readonly complaintsAreOnTerminal: boolean;
+  /** The day, as `2026-11-26`. */
+  readonly today: string;
   /** The version of the package. */
   readonly version: string;
 }

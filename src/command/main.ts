@@ -30,6 +30,12 @@ async function ask(question: string): Promise<string | undefined> {
   return answer;
 }
 
+/** The day where the command runs, as `2026-11-26`. */
+function day(now: Date): string {
+  const two = (part: number) => String(part).padStart(2, '0');
+  return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
+}
+
 process.exitCode = await run(process.argv.slice(2), {
   readFile: (path) => readFile(path, 'utf8'),
   readInput: () => text(process.stdin),
@@ -42,5 +48,6 @@ process.exitCode = await run(process.argv.slice(2), {
     complain(output).catch(() => {});
   },
   complaintsAreOnTerminal: process.stderr.isTTY === true,
+  today: day(new Date()),
   version,
 });

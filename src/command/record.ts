@@ -25,8 +25,11 @@ export async function recordWork(
 ): Promise<void> {
   const shed = await readSource({ file, ...(readings !== undefined && { readings }) }, io);
   const { text } = await readSource({ file: work }, io);
-  const after = afterMachining(readShed(shed.text, shed.readings), text);
-  await deliver(writeShed(after), { ...(output !== undefined && { output }), force }, io);
+  const { today } = io;
+  const after = writeShed(afterMachining(readShed(shed.text, shed.readings, { today }), text));
+  // What came back is not of a day after today either.
+  readShed(after, undefined, { today });
+  await deliver(after, { ...(output !== undefined && { output }), force }, io);
   const empty = emptyBoxes(text);
   if (empty.length > 0) io.complain(`crankwright: not filled in: ${empty.join('; ')}\n`);
   if (readings !== undefined) {
@@ -59,7 +62,7 @@ export async function differences(request: DiffRequest, io: Io): Promise<string>
   const [was, is] = await Promise.all(
     files.map(async (source) => {
       const texts = await readSource(source, io);
-      return readShed(texts.text, texts.readings);
+      return readShed(texts.text, texts.readings, { today: io.today });
     }),
   );
   if (was === undefined || is === undefined) return '';

@@ -96,7 +96,7 @@ async function reportText(request: Asked<'report'>, io: Io): Promise<string> {
   const value = rawOf(text);
   if (isShed(value)) {
     await refuseForgotten(request, value, io);
-    const sorted = triage(readShed(text, readings));
+    const sorted = triage(readShed(text, readings, { today: io.today }));
     return output === 'json'
       ? json(sorted)
       : triageReport(sorted, { units: units ?? sorted.units, why });
@@ -131,7 +131,7 @@ interface Planned {
 async function makePlan({ options, ...source }: Asked<'plan'>, io: Io): Promise<Planned> {
   const { text, readings } = await readSource(source, io);
   await refuseForgotten(source, rawOf(text), io);
-  const shed = readShed(text, readings);
+  const shed = readShed(text, readings, { today: io.today });
   const line = progressLine(io);
   try {
     return { shed, plan: await planBuilds(shed, { ...options, onProgress: line.show }) };

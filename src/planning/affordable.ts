@@ -1,5 +1,6 @@
 import { largestOf } from '../quantities/internal.js';
-import type { EngineKind } from '../reading/index.js';
+import type { EngineKind, NeededPart } from '../reading/index.js';
+import { otherKinds } from './brief.js';
 import type { Kind } from './kinds.js';
 import type { PricedWay, Stock } from './stock.js';
 import { MOST_WASHERS } from './thrust.js';
@@ -35,7 +36,11 @@ export function affordable(stock: Stock, most: number): Stock {
 }
 
 /** An upper bound on the cost of any engine of a stock [thousandths]. */
-export function dearestEngine(stock: Stock, { cylinders, mains }: EngineKind): number {
+export function dearestEngine(
+  stock: Stock,
+  { cylinders, mains }: EngineKind,
+  needed: readonly NeededPart[],
+): number {
   const most = (amounts: readonly number[]) => Math.max(0, largestOf(amounts));
   const work = (ways: readonly PricedWay[]) => most(ways.map(({ cost }) => cost));
   const part = (kinds: readonly Kind<unknown>[]) => most(kinds.map(({ cost }) => cost));
@@ -48,6 +53,11 @@ export function dearestEngine(stock: Stock, { cylinders, mains }: EngineKind): n
     part(stock.pistonSets) +
     part(stock.ringSets) +
     part(stock.heads) +
-    part(stock.valveSets)
+    part(stock.valveSets) +
+    otherKinds(needed).reduce(
+      (sum, { part: of, count }) =>
+        sum + count * part(stock.otherParts.filter(({ ready }) => ready.of === of)),
+      0,
+    )
   );
 }

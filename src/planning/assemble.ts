@@ -1,6 +1,7 @@
 import type { Known } from '../reading/index.js';
 import { type Assembly, assemblyCost, type Of, type RodBearing } from './assembly.js';
-import { type Brief, needs } from './brief.js';
+import { type Brief, needs, otherKinds } from './brief.js';
+import { Matchmaker, matesOf } from './company.js';
 import type { Batch, Draft } from './draft.js';
 import { journalKey } from './formulate-rods.js';
 import { Picker, Pile, type UseOf } from './pile.js';
@@ -17,6 +18,7 @@ export function assemble(
   values: readonly number[],
 ): readonly Assembly[] {
   const shed = new Picker();
+  const mates = matesOf(brief.stock);
   const isLimited = brief.mostPerEngine !== undefined;
   const order = isLimited ? cheapestFirst(draft) : [...draft.uses.keys()];
   return brief.batches.flatMap((batch) => {
@@ -26,9 +28,10 @@ export function assemble(
         return use?.batch === batch ? Array.from({ length: values[i] ?? 0 }, () => use) : [];
       }),
     );
-    const begun = pile
-      .all('shaft in housings')
-      .map((pair) => engineOf(brief, batch, pile, shed, pair));
+    const begun = pile.all('shaft in housings').map((pair) => {
+      const its = mates.size === 0 ? pile : pile.by(new Matchmaker(mates));
+      return engineOf(brief, batch, its, shed, pair);
+    });
     return isLimited ? evenly(begun) : begun.map(toItsEnd);
   });
 }
@@ -105,7 +108,18 @@ function* engineOf(
     }),
   };
   yield bottom;
-  return { ...bottom, ...headOf(brief, pile, shed) };
+  const top = { ...bottom, ...headOf(brief, pile, shed) };
+  yield top;
+  const others = othersOf(brief, pile, shed);
+  return others.length === 0 ? top : { ...top, others };
+}
+
+function othersOf({ needed }: Brief, pile: Pile, shed: Picker): readonly Of<'otherParts'>[] {
+  return otherKinds(needed).flatMap(({ part, count }) =>
+    Array.from({ length: count }, () =>
+      shed.pick(pile.take('other part', ({ kind }) => kind.ready.of === part).kind),
+    ),
+  );
 }
 
 function headOf(brief: Brief, pile: Pile, shed: Picker): Pick<Assembly, 'head' | 'valves'> {

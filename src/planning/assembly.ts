@@ -32,14 +32,39 @@ export interface Assembly {
   readonly washers?: readonly Of<'thrustWashers'>[];
   readonly head?: Of<'heads'>;
   readonly valves?: Of<'valveSets'>;
+  /** The other parts that an engine needs, one after the other. */
+  readonly others?: readonly Of<'otherParts'>[];
+}
+
+/** The parts of an engine; a set of rods is one part. */
+export function partsOf(assembly: Assembly): readonly Taken<Kind<unknown>>[] {
+  const { block, crankshaft, rods, pistons, rings, mains, washers, head, valves } = assembly;
+  return [
+    block,
+    crankshaft,
+    ...rodParts(rods),
+    pistons,
+    rings,
+    ...mains,
+    ...rods.map(({ shells }) => shells),
+    ...(washers ?? []),
+    ...(head ? [head] : []),
+    ...(valves ? [valves] : []),
+    ...(assembly.others ?? []),
+  ];
+}
+
+/** The rods as parts; a set is one part. */
+export function rodParts(rods: Assembly['rods']): readonly Of<'rods'>[] {
+  return [...new Map(rods.map((each) => [each.rods.member, each.rods])).values()];
 }
 
 /** The cost of machining and purchases for an engine, as far as it is assembled [thousandths]. */
 export function assemblyCost(assembly: Partial<Assembly>): number {
-  const { block, crankshaft, pistons, rings, washers = [], head, valves } = assembly;
+  const { block, crankshaft, pistons, rings, washers = [], head, valves, others = [] } = assembly;
   const { boreWay, mainWay, rodWay, rods = [], mains = [] } = assembly;
   const parts: readonly (Taken<Kind<unknown>> | undefined)[] = [
-    ...[block, crankshaft, pistons, rings, head, valves, ...washers, ...mains],
+    ...[block, crankshaft, pistons, rings, head, valves, ...washers, ...mains, ...others],
     // A set of rods is one part, whatever the number of its rods.
     ...new Set(rods.map((each) => each.rods)),
     ...rods.map(({ shells }) => shells),

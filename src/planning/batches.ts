@@ -9,11 +9,29 @@ export function batchesOf(stock: Stock, single?: number): readonly Batch[] {
       kinds.flatMap(({ interchange }) => interchange ?? []),
     ),
   );
-  const named = groups.size === 0 ? [undefined] : [...groups];
+  const named = groups.size === 0 ? [undefined] : withoutContained([...groups], stock);
   const each = named.flatMap((group) => Array.from({ length: single ?? 1 }, () => group));
   return each.map((group, index) => ({
     index,
     ...(single !== undefined && { single: true }),
     ...(group !== undefined && { interchange: group }),
   }));
+}
+
+/** Drops each group whose parts all fit the engines of another one too. */
+function withoutContained(groups: readonly string[], stock: Stock): readonly string[] {
+  const kinds: readonly Kind<unknown>[] = Object.values(stock).flat();
+  const fitting = new Map(
+    groups.map((group) => [
+      group,
+      new Set(kinds.filter(({ interchange }) => interchange?.includes(group))),
+    ]),
+  );
+  const isIn = (group: string, other: string) =>
+    [...(fitting.get(group) ?? [])].every((kind) => fitting.get(other)?.has(kind));
+  return groups.filter((group, i) =>
+    groups.every(
+      (other, j) => other === group || !isIn(group, other) || (isIn(other, group) && i < j),
+    ),
+  );
 }

@@ -4,6 +4,7 @@ import { type Assembly, assemblyCost } from './assembly.js';
 import { batchesOf } from './batches.js';
 import type { Brief } from './brief.js';
 import { TimeUp } from './clock.js';
+import { isInCompany } from './company.js';
 import type { Preference } from './preferences.js';
 import type { Proof, Unproven } from './proof-types.js';
 import { search } from './search.js';
@@ -31,13 +32,16 @@ export interface Found {
  * Finds the best builds. If the cost of each engine is limited, the search first treats the engines
  * together: n engines may cost n times the limit, and no single item may cost more than it. No plan
  * that keeps every engine within the limit can be better, and often this one does keep within it.
- * If not, the search treats every engine separately, which is slow.
+ * If not, the search treats every engine separately, which is slow. It does the same where parts that fit only with
+ * others ended up in different engines.
  */
 export function bestBuilds(sought: Sought): Found {
   const { brief, atMost } = sought;
   const together = found(sought);
   const { mostPerEngine = Infinity, stock } = brief;
-  const within = together.assemblies.filter((each) => assemblyCost(each) <= mostPerEngine);
+  const within = together.assemblies.filter(
+    (each) => assemblyCost(each) <= mostPerEngine && isInCompany(each),
+  );
   if (within.length === together.assemblies.length) return together;
 
   // One more of the blocks that must be built may mean fewer engines, so a bound for one number of
@@ -52,7 +56,9 @@ export function bestBuilds(sought: Sought): Found {
         : { kind, stage: 'least cost', found: cost / 1000, bound: 0 };
     return { ...together, assemblies: within, proof };
   };
-  if (together.proof.kind !== 'optimal') return some(together.proof.kind, most);
+  const { proof: before } = together;
+  // Equal plans may be lacking just because engines together can have parts apart that fit only together.
+  if (before.kind !== 'optimal' && before.stage !== 'equal plans') return some(before.kind, most);
   const apart = found({ ...sought, atMost: most }, most);
   const { proof } = apart;
   if (proof.kind === 'optimal' || proof.stage !== 'most engines') return apart;

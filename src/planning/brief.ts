@@ -38,6 +38,10 @@ export const rodJournalsKey = ({ step, sizes }: PricedWay): string => JSON.strin
 /** A key for bores by their finished sizes. */
 export const boresKey = ({ step, sizes }: PricedWay): string => JSON.stringify([step, sizes]);
 
+/** The kinds of other parts that an engine needs, with how many of each. */
+export const otherKinds = (needed: readonly NeededPart[]): readonly NeededPart[] =>
+  needed.filter(({ part }) => part !== 'head' && part !== 'valve set');
+
 /** Whether an engine needs a head, or a valve set. */
 export const needs = ({ needed }: Pick<Brief, 'needed'>, part: string): boolean =>
   needed.some((each) => each.part === part);

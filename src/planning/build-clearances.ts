@@ -21,6 +21,8 @@ import {
 } from '../reading/index.js';
 import type { Assembly } from './assembly.js';
 import type { FitTable } from './fit-table.js';
+import type { Kind } from './kinds.js';
+import { thicknessToMake } from './made-stock.js';
 import type { Build, BuildBearing, BuildCylinder } from './plan-types.js';
 
 /** What the engines of a plan are judged with. */
@@ -33,41 +35,54 @@ export interface JudgedWith {
 export function mainBearings(
   { block, crankshaft, mainWay, mains }: Assembly,
   { mainJournals }: EngineKind,
-  accuracy: Accuracy,
+  { accuracy, fits }: JudgedWith,
 ): readonly BuildBearing[] {
-  return mains.map((shells, i) =>
-    bearingOf('mains', mainJournals as JournalKind, accuracy, {
+  return mains.map((shells, i) => {
+    const journalSize = mainWay.sizes[i] as Span<Length>;
+    const housingBore = block.kind.ready.housings[i] as Span<Length>;
+    return bearingOf('mains', mainJournals as JournalKind, accuracy, {
       journal: crankshaft.kind.ready.mainPlaces[i] ?? '',
-      journalSize: mainWay.sizes[i] as Span<Length>,
+      journalSize,
       undersize: mainWay.step,
       housing: {
         part: block.member.name,
         place: block.kind.ready.housingPlaces[i] ?? '',
       },
-      housingBore: block.kind.ready.housings[i] as Span<Length>,
+      housingBore,
       shells: shells.member.name,
-      wall: shells.kind.ready.wall as Span<Length>,
-    }),
-  );
+      ...walls(fits.wallOf('mains', journalSize, housingBore, shells.kind), shells.kind),
+    });
+  });
 }
 
 /** The rod bearings of an engine. */
 export function rodBearings(
   { crankshaft, rodWay, rods }: Assembly,
   { rodJournals }: EngineKind,
-  accuracy: Accuracy,
+  { accuracy, fits }: JudgedWith,
 ): readonly BuildBearing[] {
-  return rods.map(({ rods: set, rod, journal, shells }) =>
-    bearingOf('rods', rodJournals, accuracy, {
+  return rods.map(({ rods: set, rod, journal, shells }) => {
+    const journalSize = rodWay.sizes[journal] as Span<Length>;
+    const housingBore = set.kind.ready.housings[rod] as Span<Length>;
+    return bearingOf('rods', rodJournals, accuracy, {
       journal: crankshaft.kind.ready.rodPlaces[journal] ?? '',
-      journalSize: rodWay.sizes[journal] as Span<Length>,
+      journalSize,
       undersize: rodWay.step,
       housing: { part: set.member.name, place: set.member.places[rod] ?? '' },
-      housingBore: set.kind.ready.housings[rod] as Span<Length>,
+      housingBore,
       shells: shells.member.name,
-      wall: shells.kind.ready.wall as Span<Length>,
-    }),
-  );
+      ...walls(fits.wallOf('rods', journalSize, housingBore, shells.kind), shells.kind),
+    });
+  });
+}
+
+/** The wall of shells, and whether they are made to it. */
+function walls(
+  wall: Span<Length> | undefined,
+  { made }: Kind<unknown>,
+): Pick<BuildBearing, 'wall' | 'madeTo'> {
+  const known = wall as Span<Length>;
+  return made ? { wall: known, madeTo: known.min } : { wall: known };
 }
 
 function bearingOf(
@@ -128,11 +143,18 @@ export function endPlayOf(
   const allowed = basedOn(engine.endPlay);
   const [inner, outer] = [block.kind.ready.thrustWidth, crankshaft.kind.ready.thrustWidth];
   if (!washers || !allowed || inner === undefined || outer === undefined) return undefined;
-  const thickness = washers.reduce((sum, { kind }) => sum + (kind.ready.thickness ?? 0), 0);
-  const play = (outer - inner - thickness) as Length;
+  const without = (outer - inner) as Length;
+  const toSuit = washers.find(({ kind }) => kind.made)?.kind.ready.toSuit;
+  const madeTo = toSuit && thicknessToMake(toSuit, without, allowed.limits);
+  const thickness = washers.reduce(
+    (sum, { kind }) => sum + (kind.ready.thickness ?? 0),
+    madeTo ?? 0,
+  );
+  const play = (without - thickness) as Length;
   return {
     washers: washers.map(({ member }) => member.name),
     play,
+    ...(madeTo !== undefined && { madeTo }),
     finding: judge({
       feature: 'end play',
       dimension: 'length',

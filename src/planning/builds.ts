@@ -1,6 +1,6 @@
 import type { Shed } from '../shed/index.js';
 import { SECTIONS } from '../shed/internal.js';
-import { type Assembly, assemblyCost } from './assembly.js';
+import { type Assembly, assemblyCost, partsOf, rodParts } from './assembly.js';
 import {
   cylindersOf,
   endPlayOf,
@@ -33,10 +33,7 @@ export function buildOf(
     name: assembly.block.member.name,
     ...(interchange !== undefined && { interchange }),
     parts,
-    bearings: [
-      ...mainBearings(assembly, engine, accuracy),
-      ...rodBearings(assembly, engine, accuracy),
-    ],
+    bearings: [...mainBearings(assembly, engine, judged), ...rodBearings(assembly, engine, judged)],
     cylinders: cylindersOf(assembly, engine, judged),
     ...(endPlay && { endPlay }),
     ...(guides && { guides }),
@@ -44,27 +41,6 @@ export function buildOf(
     tests: buildTests(shed, parts, jobs),
     cost: costOf(assemblyCost(assembly), currency),
   };
-}
-
-function partsOf(assembly: Assembly): readonly Taken<Kind<unknown>>[] {
-  const { block, crankshaft, rods, pistons, rings, mains, washers, head, valves } = assembly;
-  return [
-    block,
-    crankshaft,
-    ...rodParts(rods),
-    pistons,
-    rings,
-    ...mains,
-    ...rods.map(({ shells }) => shells),
-    ...(washers ?? []),
-    ...(head ? [head] : []),
-    ...(valves ? [valves] : []),
-  ];
-}
-
-/** The rods as parts; a set is one part. */
-function rodParts(rods: Assembly['rods']) {
-  return [...new Map(rods.map((each) => [each.rods.member, each.rods])).values()];
 }
 
 /** Parts with their counts, section by section. */
@@ -77,6 +53,8 @@ function counted(taken: readonly Taken<Kind<unknown>>[]): readonly BuildPart[] {
     parts.set(name, {
       section: kind.section,
       name,
+      ...kindOf(kind),
+      ...(kind.made && { made: true as const }),
       ...(from !== undefined && { from }),
       count,
       bought,
@@ -85,6 +63,11 @@ function counted(taken: readonly Taken<Kind<unknown>>[]): readonly BuildPart[] {
   return [...parts.values()].sort(
     (a, b) => SECTIONS.indexOf(a.section) - SECTIONS.indexOf(b.section),
   );
+}
+
+/** What an other part is. */
+function kindOf({ section, ready }: Kind<unknown>): { readonly kind?: string } {
+  return section === 'otherParts' ? { kind: (ready as { readonly of: string }).of } : {};
 }
 
 function jobsOf({

@@ -56,7 +56,8 @@ function partLines(parts: Build['parts'], { why }: Wording): readonly string[] {
   });
 }
 
-function originOf({ from, bought }: Build['parts'][number]): string {
+function originOf({ from, bought, made }: Build['parts'][number]): string {
+  if (made) return 'To be made';
   if (bought) return 'To be bought';
   return from === undefined ? 'From the shelf' : `From ${from}`;
 }
@@ -99,12 +100,14 @@ function cautionLines({ parts, jobs, tests }: Build): readonly string[] {
 export function describePartOf({
   section: each,
   name,
+  kind,
   from,
   count,
   bought,
+  made,
 }: Build['parts'][number]): string {
   const source = from === undefined ? '' : `, from ${from}`;
-  return `${partWord(each, count)}: ${named(name, count)}${source}${bought ? ', to be bought' : ''}`;
+  return `${partWord(each, count, kind)}: ${named(name, count)}${source}${made ? ', to be made' : bought ? ', to be bought' : ''}`;
 }
 
 /** The clearance of the valve stems; empty if the engine has no head with valves. */

@@ -1,7 +1,7 @@
 import { nameUndersize } from '../crankshaft/internal.js';
 import { nameOversize } from '../cylinders/internal.js';
 import type { Wording } from '../judging/index.js';
-import { wordFor } from '../shed/internal.js';
+import { named, wordFor } from '../shed/internal.js';
 import type { LackingPart, NextEngine } from './left-over-types.js';
 
 /** `one more engine needs: 1 piston set 0.0200 in over; 1 pair of rod shells 0.0300 in under`. */
@@ -23,7 +23,9 @@ export function describeNextEngine(
 export const sayLacks = (lacks: readonly LackingPart[], wording: Wording): string =>
   lacks.map((part) => lacking(part, wording)).join('; ');
 
-function lacking({ section, fits, step, count }: LackingPart, wording: Wording): string {
+function lacking({ section, kind, fits, step, count }: LackingPart, wording: Wording): string {
+  // A kind in its owner's words has no plural.
+  if (kind !== undefined) return count === 1 ? `1 ${kind}` : named(kind, count);
   const word = wordFor(section, count);
   const what = fits === undefined ? word : word.replace('shells', `${bearingWord(fits)} shells`);
   if (step === undefined) return `${count} ${what}`;

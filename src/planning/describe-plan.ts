@@ -4,15 +4,18 @@ import { capital, numberedNotes, section, whoSetTheLimits, wrap } from '../pages
 import { howWell } from '../reading/index.js';
 import { describeJob, named, partWord, testFirst } from '../shed/internal.js';
 import { judgedOf } from './clearances.js';
+import { sayComplete } from './complete.js';
 import { describeBuild } from './describe-build.js';
 import { sayCannotBuild } from './describe-cannot-build.js';
 import { describeNextEngine } from './describe-lacks.js';
 import { describeMeasureFirst } from './describe-measure-first.js';
 import { measureOnceMore, sayHowKnown, sayNotDescribed } from './describe-near.js';
 import { describeProof, isNoneAsked } from './describe-proof.js';
+import { describeToMake } from './describe-to-make.js';
 import { planLayout } from './layouts.js';
 import type { LeftOver } from './left-over-types.js';
-import type { Build, BuildJob, Plan, Purchase, ShopOrder } from './plan-types.js';
+import type { Purchase, ShopOrder } from './order-types.js';
+import type { Build, BuildJob, Plan } from './plan-types.js';
 import { sayCost } from './say-cost.js';
 import { whatToDo } from './what-to-do.js';
 
@@ -65,6 +68,7 @@ function page(plan: Plan, wording: Wording): string {
     ...howWell(plan.howRead, noted),
     ...builds.map((build, i) => describeBuild(build, i + 1, noted)),
     ...part('TO BUY', toBuyLines(plan)),
+    ...part('TO MAKE', toMakeLines(plan, noted)),
     ...part(
       'MACHINING ORDERS',
       plan.orders.flatMap((order) => orderLines(order, noted)),
@@ -101,6 +105,7 @@ function howSure(plan: Plan, wording: Wording): readonly string[] {
         ]),
     ...sayHowKnown(plan),
     describeProof(plan, wording),
+    ...sayComplete(plan.complete),
     ...sayNotDescribed(plan),
     ...sayCannotBuild(plan, wording),
   ];
@@ -158,8 +163,16 @@ function toBuyLines({ shopping }: Plan): readonly string[] {
   ];
 }
 
-function purchaseLines({ section: each, name, count, cost }: Purchase): readonly string[] {
-  return wrap(`${named(name, count)} (${partWord(each, count)}): ${sayCost(cost)}`, 4);
+function toMakeLines({ toMake }: Plan, wording: Wording): readonly string[] {
+  const { parts, cautions } = describeToMake(toMake, wording);
+  return [
+    ...parts.flatMap((line) => wrap(line, 4)),
+    ...cautions.flatMap((caution) => wrap(`${caution}.`, 0)),
+  ];
+}
+
+function purchaseLines({ section: each, kind, name, count, cost }: Purchase): readonly string[] {
+  return wrap(`${named(name, count)} (${partWord(each, count, kind)}): ${sayCost(cost)}`, 4);
 }
 
 const WHY_LEFT = [
@@ -183,6 +196,7 @@ function leftOverLines(leftOver: readonly LeftOver[]): readonly string[] {
 /** `block C (block; frost-cracked; not crack-tested)`. */
 function describeLeft({
   section: each,
+  kind,
   name,
   count,
   faults = [],
@@ -190,7 +204,7 @@ function describeLeft({
   why,
 }: LeftOver): string {
   const doubts = untested && why !== 'scrap' ? [...faults, 'not crack-tested'] : faults;
-  return `${named(name, count)} (${[partWord(each, count), ...doubts].join('; ')})`;
+  return `${named(name, count)} (${[partWord(each, count, kind), ...doubts].join('; ')})`;
 }
 
 /** A section, left out if it is empty. */

@@ -85,6 +85,7 @@ export type Use =
     }
   | { readonly use: 'head'; readonly kind: KindOf<'heads'>; readonly guide: string }
   | { readonly use: 'valves'; readonly kind: KindOf<'valveSets'>; readonly stem: string }
+  | { readonly use: 'other part'; readonly kind: KindOf<'otherParts'> }
   | { readonly use: 'stems in guides'; readonly guide: string; readonly stem: string };
 
 /** A model of all builds under construction, with the meaning of its variables. */

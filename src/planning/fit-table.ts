@@ -1,4 +1,5 @@
 import { clearanceLeft } from '../bearings/internal.js';
+import type { Span } from '../judging/index.js';
 import type { Length } from '../quantities/index.js';
 import {
   canHold,
@@ -12,6 +13,7 @@ import {
 } from '../reading/index.js';
 import { type BandOf, noBand } from './guard-bands.js';
 import { isAllowed, type Levels, levelOf } from './levels.js';
+import { wallToMake } from './made-stock.js';
 import { type PistonFit, pistonFit } from './piston-fit.js';
 import type { Stock } from './stock.js';
 
@@ -87,6 +89,19 @@ export class FitTable {
     return fit;
   }
 
+  /** The wall that shells have in a bearing: their own, or the one they are made with to suit it. */
+  wallOf(
+    fits: 'rods' | 'mains',
+    journal: Span<Length>,
+    housing: Span<Length>,
+    { ready: { wall, toSuit } }: Stock['shells'][number],
+  ): Span<Length> | undefined {
+    const journals = fits === 'rods' ? this.engine.rodJournals : this.engine.mainJournals;
+    if (toSuit === undefined || journals === undefined) return wall;
+    const made = wallToMake(toSuit, housing, journal, oilLimits(journals, journal.max));
+    return { min: made, max: made };
+  }
+
   #marginsOf(
     fits: 'rods' | 'mains',
     step: Length,
@@ -101,10 +116,11 @@ export class FitTable {
     const largest = (journal?.max ?? journals.standard.max - step) as Length;
     const band = this.bandOf('oil clearance', largest);
     const limits = oilLimits(journals, largest);
-    const margins = this.shells.map(({ ready, lacking }) => {
-      const { wall, ...of } = ready;
+    const margins = this.shells.map((shells) => {
+      const { lacking, ready: of } = shells;
       if (of.fits !== undefined && of.fits !== fits) return undefined;
       if (of.step !== undefined && !sameStep(of.step, step)) return undefined;
+      const wall = housing && journal ? this.wallOf(fits, journal, housing, shells) : of.wall;
       if (lacking || !housing || !journal || !wall) {
         // A missing part, or one that is not known, has the best size that there can be.
         const width = widthOf(journal) + widthOf(housing) + (lacking ? 0 : 2 * widthOf(wall));

@@ -8,7 +8,7 @@ import {
   sameStep,
   widthOf,
 } from '../reading/index.js';
-import { type Brief, kindsFor, needs } from './brief.js';
+import { type Brief, kindsFor, needs, otherKinds } from './brief.js';
 import type { Batch, Bores, Draft } from './draft.js';
 import { isAllowed, levelOf } from './levels.js';
 
@@ -19,6 +19,7 @@ export function topEnds(draft: Draft, brief: Brief, batch: Batch): void {
     ringsFor(draft, brief, batch, key, bores);
   }
   headsAndValves(draft, brief, batch);
+  othersFor(draft, brief, batch);
 }
 
 function boresOf(draft: Draft, batch: Batch): ReadonlyMap<string, Bores> {
@@ -104,6 +105,20 @@ function headsAndValves(draft: Draft, brief: Brief, batch: Batch): void {
       draft.tight(variable, levelOf(margin, brief));
       draft.flow(batch, `guide ${guide}`, variable, -1);
       draft.flow(batch, `stem ${stem}`, variable, -1);
+    }
+  }
+}
+
+/** As many other parts of every kind as an engine needs. */
+function othersFor(draft: Draft, { needed, stock }: Brief, batch: Batch): void {
+  for (const { part, count } of otherKinds(needed)) {
+    for (const [variable, amount] of draft.termsOf(draft.engines, batch)) {
+      draft.flow(batch, `other ${part}`, variable, amount * count);
+    }
+    for (const kind of kindsFor(stock.otherParts, batch)) {
+      if (kind.ready.of !== part) continue;
+      const variable = draft.take(batch, kind, { use: 'other part', kind });
+      draft.flow(batch, `other ${part}`, variable, -1);
     }
   }
 }

@@ -1,4 +1,5 @@
 import type { Brief } from './brief.js';
+import { companyRows } from './company.js';
 import { type Batch, Draft } from './draft.js';
 import { bottomEnds } from './formulate-bottom.js';
 import { rodsOnJournals } from './formulate-rods.js';
@@ -26,7 +27,8 @@ export function formulate(brief: Brief): Draft {
  * Limits the cost of a batch: n engines together cost at most n times the limit. For a batch of one
  * engine this is exact. Of several such batches, the first is built first.
  */
-function limits(draft: Draft, { batches, mostPerEngine }: Brief, batch: Batch): readonly Row[] {
+function limits(draft: Draft, brief: Brief, batch: Batch): readonly Row[] {
+  const { batches, mostPerEngine } = brief;
   const engines = draft.termsOf(draft.engines, batch);
   const atMost = (terms: readonly Term[], max: number): Row => ({ terms, min: -Infinity, max });
   const cost = draft.termsOf(draft.cost, batch);
@@ -41,6 +43,7 @@ function limits(draft: Draft, { batches, mostPerEngine }: Brief, batch: Batch): 
     ...(batch.single && before
       ? [atMost([...engines, ...times(draft.termsOf(draft.engines, before), -1)], 0)]
       : []),
+    ...companyRows(draft, brief, batch),
   ];
 }
 

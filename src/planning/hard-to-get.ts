@@ -15,6 +15,11 @@ const USUAL: Readonly<Record<Section, number>> = {
 };
 
 /** How hard a part is to get, in thousandths: as the owner says, or else by the rule of thumb. */
-export function hardToGet({ hardToGet: said = {} }: Shed, section: Section): number {
-  return Math.round(1000 * (said[section] ?? USUAL[section]));
+export function hardToGet(
+  { hardToGet: said = {} }: Shed,
+  section: Section,
+  kind: string | undefined,
+): number {
+  const its = kind === undefined ? undefined : said[kind];
+  return Math.round(1000 * (its ?? said[section] ?? USUAL[section]));
 }

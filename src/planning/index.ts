@@ -20,6 +20,7 @@ export type {
   Measurement,
   PartToMeasure,
 } from './measure-types.js';
+export type { Complete, PartToMake, Purchase, ShopOrder } from './order-types.js';
 export { planBuilds } from './plan-builds.js';
 export type { PlanOptions, PlanProgress } from './plan-options.js';
 export type {
@@ -32,8 +33,6 @@ export type {
   MeasureAgain,
   NearClearance,
   Plan,
-  Purchase,
-  ShopOrder,
 } from './plan-types.js';
 export type { Preference } from './preferences.js';
 export type { PlanStage, Proof, Unproven } from './proof-types.js';

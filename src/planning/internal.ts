@@ -3,4 +3,5 @@ export { describePartOf, limitsNumber, spanNumber, stackOf } from './describe-bu
 export { describeNextEngine } from './describe-lacks.js';
 export { BEFORE_MONEY, describeOnceMore } from './describe-near.js';
 export { isCountProven, isNoneAsked, isPlanProven } from './describe-proof.js';
+export { describeToMake } from './describe-to-make.js';
 export { sayCost } from './say-cost.js';

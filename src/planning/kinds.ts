@@ -1,9 +1,11 @@
 import type { Price } from '../reading/index.js';
 import type { Counted, Job, Part, Parts, Section, Shed } from '../shed/index.js';
 import {
+  groupsIn,
   ofPart,
   type Readiness,
   readyWhole,
+  SECTIONS,
   thingsToMeasure,
   withTests,
 } from '../shed/internal.js';
@@ -18,8 +20,10 @@ export interface Kind<R> {
   readonly members: readonly Member[];
   /** The number of parts of this kind. */
   readonly count: number;
-  /** The interchange groups it fits; absent if it fits all. */
+  /** The interchange groups it fits, those that its own supersede among them; absent if it fits all. */
   readonly interchange?: readonly string[];
+  /** The names of the parts that it fits only with. */
+  readonly onlyWith?: readonly string[];
   /** The cost of buying and repairing one [thousandths]. */
   readonly cost: number;
   /** Repairs and tests it needs in any case. */
@@ -28,6 +32,8 @@ export interface Kind<R> {
   readonly mustBuild: boolean;
   /** The part as an engine gets it. */
   readonly ready: R;
+  /** Whether it is made to suit. */
+  readonly made?: true;
   /** A missing part, of whatever size fits. */
   readonly lacking?: true;
   /** How many things of it are to be measured before it counts; absent if none is. */
@@ -47,6 +53,8 @@ export interface Member {
   readonly belongsTo?: string;
   readonly make?: string;
   readonly homeMade?: true;
+  /** What it is made of, if it is made to suit. */
+  readonly material?: string;
   /** Whether the engine it is from ran. */
   readonly ran?: true;
 }
@@ -106,6 +114,8 @@ export function kindsOf<S extends Section, R>(
     readonly price: Price;
   })[];
   const ran = originsThatRan(shed);
+  const groupsOf = groupsIn(shed);
+  const mates = matesIn(shed);
   const kinds = new Map<string, { members: Member[]; kind: Omit<Kind<R>, 'members' | 'count'> }>();
   for (const part of [...own, ...offered]) {
     if (reserved.includes(part.name) || isKeptBack(part)) continue;
@@ -119,7 +129,8 @@ export function kindsOf<S extends Section, R>(
       );
     if (usable === undefined || repairs === undefined) continue;
     const price = 'price' in part ? inThousandths(part.price as Price) : undefined;
-    const { name, from, interchange, belongsTo, make, homeMade } = part;
+    const interchange = groupsOf(section, part);
+    const { name, from, onlyWith, belongsTo, make, homeMade } = part;
     const kind = {
       section,
       repairs,
@@ -127,13 +138,15 @@ export function kindsOf<S extends Section, R>(
       cost: (price ?? 0) + totalOf(repairs),
       ...(usable.unknown !== undefined && { unknown: usable.unknown }),
       ...(interchange !== undefined && { interchange: [...interchange].sort() }),
+      ...(onlyWith !== undefined && { onlyWith: [...onlyWith].sort() }),
       // A block that must be built is a kind of its own.
       mustBuild: section === 'blocks' && mustBuild.includes(name),
     };
     const count = countOf(section, part, price !== undefined);
-    // A lot that is to be measured as one is a kind of its own.
+    // A lot that is to be measured as one is a kind of its own, and so is what is to keep company.
     const isLot = kind.unknown !== undefined && count > 1;
-    const key = JSON.stringify([kind, price, (kind.mustBuild || isLot) && name]);
+    const isAlone = kind.mustBuild || isLot || mates.has(name);
+    const key = JSON.stringify([kind, price, isAlone && name]);
     const group = kinds.get(key) ?? { members: [] as Member[], kind };
     group.members.push({
       name,
@@ -155,12 +168,21 @@ export function kindsOf<S extends Section, R>(
   }));
 }
 
+/** The parts that others fit only with. */
+function matesIn(shed: Shed): ReadonlySet<string> {
+  const parts = SECTIONS.flatMap((section): readonly Part[] => [
+    ...(shed[section] ?? []),
+    ...(shed.toBuy?.[section] ?? []),
+  ]);
+  return new Set(parts.flatMap(({ onlyWith }) => onlyWith ?? []));
+}
+
 /** Whether its owner keeps a part back, or has built it in. */
 export const isKeptBack = ({ reserved, builtInto }: Part): boolean =>
   reserved !== undefined || builtInto !== undefined;
 
 /** More than any plan takes. */
-const NO_LIMIT = 10_000;
+export const NO_LIMIT = 10_000;
 
 /** Sections whose parts can be bought in any number. */
 const SOLD_IN_ANY_NUMBER: readonly Section[] = [

@@ -5,11 +5,15 @@ import { namedFrom } from '../judging/internal.js';
 import { withStandard } from '../measuring/internal.js';
 import type { Length } from '../quantities/index.js';
 import type { Section, Shed } from '../shed/index.js';
+import { needsOf } from '../shed/internal.js';
+import { otherKinds } from './brief.js';
 import type { Kind } from './kinds.js';
 import type { PricedWay, Stock } from './stock.js';
 
 /** Adds to a stock as many missing parts of every kind as could be needed. */
-export function withLacking(stock: Stock, { engine, units }: Shed, engines: number): Stock {
+export function withLacking(stock: Stock, shed: Shed, engines: number): Stock {
+  const { engine, units } = shed;
+  const needed = needsOf(shed);
   const { rodJournals, mainJournals, bores, cylinders, mains } = engine;
   const stepsOf = (field: 'rodJournals' | 'mainJournals' | 'bores', usual = undersizeSteps) =>
     namedFrom(
@@ -84,6 +88,12 @@ export function withLacking(stock: Stock, { engine, units }: Shed, engines: numb
     thrustWashers: [...stock.thrustWashers, lacking('thrustWashers', { thickness: 0 as Length })],
     heads: [...stock.heads, lacking('heads', {})],
     valveSets: [...stock.valveSets, lacking('valveSets', {})],
-    otherParts: stock.otherParts,
+    otherParts: [
+      ...stock.otherParts,
+      ...otherKinds(needed).map(({ part, count }) => ({
+        ...lacking('otherParts', { of: part }),
+        count: engines * count,
+      })),
+    ],
   };
 }

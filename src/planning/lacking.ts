@@ -8,6 +8,7 @@ import { assemble } from './assemble.js';
 import { type Assembly, assemblyCost } from './assembly.js';
 import { batchesOf } from './batches.js';
 import { TimeUp } from './clock.js';
+import { isInCompany } from './company.js';
 import type { Draft } from './draft.js';
 import { FitTable } from './fit-table.js';
 import { formulate } from './formulate.js';
@@ -67,10 +68,10 @@ export function lackingFor(wanted: Wanted): NextEngine | Unproven['kind'] | 'non
   try {
     // As with the builds: together first, and separately only if an engine is too dear.
     let sought = seek();
-    const isTooDear = (each: Assembly) => assemblyCost(each) > mostPerEngine;
+    const isWrong = (each: Assembly) => assemblyCost(each) > mostPerEngine || !isInCompany(each);
     if (
       sought.status === 'optimal' &&
-      assemble(sought.brief, sought.draft, sought.values).some(isTooDear)
+      assemble(sought.brief, sought.draft, sought.values).some(isWrong)
     ) {
       sought = seek(engines);
     }
@@ -94,9 +95,10 @@ interface Easiest extends Pick<Solution, 'status' | 'values'> {
 /** Asks for the parts that are the easiest to get, then the least work with those, then the smallest steps. */
 function easiest({ shed, engines, solver }: Wanted, draft: Draft): Easiest {
   const where = [{ terms: draft.engines, min: engines, max: engines }];
-  const weights = draft.lacking.map(
-    ([[variable, count], { section }]): Term => [variable, count * hardToGet(shed, section)],
-  );
+  const weights = draft.lacking.map(([[variable, count], { section, ready }]): Term => {
+    const { of: kind } = ready as { readonly of?: string };
+    return [variable, count * hardToGet(shed, section, kind)];
+  });
   const first = solver.solve('next engine', draft.model, { goal: 'least', of: weights, where });
   if (first.status !== 'optimal') return { ...first, asEasy: [] };
   let values = first.values;
@@ -182,9 +184,14 @@ function stepsOf({ lacking }: Draft, { engine, units }: Shed): readonly Term[] {
 }
 
 function lackingPart({ section, ready }: Kind<unknown>, count: number): LackingPart {
-  const { fits, step } = ready as { readonly fits?: 'rods' | 'mains'; readonly step?: Length };
+  const { fits, step, of } = ready as {
+    readonly fits?: 'rods' | 'mains';
+    readonly step?: Length;
+    readonly of?: string;
+  };
   return {
     section,
+    ...(of !== undefined && { kind: of }),
     ...(fits !== undefined && { fits }),
     ...(step !== undefined && { step }),
     count,

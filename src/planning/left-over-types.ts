@@ -5,6 +5,8 @@ import type { Fault, Section, Until } from '../shed/index.js';
 export interface LeftOver {
   /** Its section of the shed. */
   readonly section: Section;
+  /** What an other part is. */
+  readonly kind?: string;
   /** Its name. */
   readonly name: string;
   /** How many are left [-]. */
@@ -33,6 +35,8 @@ export interface NextEngine {
 export interface LackingPart {
   /** Their section. */
   readonly section: Section;
+  /** What an other part is. */
+  readonly kind?: string;
   /** Shells: the bearings they are for. */
   readonly fits?: 'rods' | 'mains';
   /** The undersize or oversize they must have, if they have one [m]. */

@@ -1,4 +1,5 @@
 import { assemble } from './assemble.js';
+import { partsOf } from './assembly.js';
 import type { Brief } from './brief.js';
 import type { Draft } from './draft.js';
 import { formulate } from './formulate.js';
@@ -71,14 +72,7 @@ export function fewestUnknown(
 
 /** A plan of parts that may be good. */
 function openPlan(brief: Brief, draft: Draft, values: readonly number[]): OpenPlan {
-  const taken = assemble(brief, draft, values).flatMap(
-    ({ block, crankshaft, rods, pistons, rings, mains, washers = [], head, valves }) => [
-      ...[block, crankshaft, pistons, rings, ...mains, ...washers],
-      ...rods.flatMap((rod) => [rod.rods, rod.shells]),
-      ...(head ? [head] : []),
-      ...(valves ? [valves] : []),
-    ],
-  );
+  const taken = assemble(brief, draft, values).flatMap(partsOf);
   const open = taken.filter(({ kind }) => kind.unknown !== undefined);
   return {
     engines: sumOfTerms(draft.engines, values),

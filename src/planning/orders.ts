@@ -3,7 +3,8 @@ import { CRACK_TESTED, SECTIONS, undecidedUntil } from '../shed/internal.js';
 import type { Cost } from './cost.js';
 import type { LeftOver } from './left-over-types.js';
 import { costOf, inThousandths } from './money.js';
-import type { Build, BuildJob, Purchase, ShopOrder } from './plan-types.js';
+import type { Purchase, ShopOrder } from './order-types.js';
+import type { Build, BuildJob } from './plan-types.js';
 
 /** The sum of costs [thousandths]. */
 export const sumOfCosts = (all: readonly { readonly cost: Cost }[]): number =>
@@ -29,10 +30,11 @@ export function shoppingOf(
   currency: string | undefined,
 ): readonly Purchase[] {
   return SECTIONS.flatMap((section) =>
-    (toBuy[section] ?? []).flatMap(({ name, price }): Purchase[] => {
+    (toBuy[section] ?? []).flatMap((part): Purchase[] => {
+      const { name, price } = part;
       const count = usedOf(name, builds);
       const cost = costOf(count * inThousandths(price), currency);
-      return count === 0 ? [] : [{ section, name, count, cost }];
+      return count === 0 ? [] : [{ section, ...kindOf(part), name, count, cost }];
     }),
   );
 }
@@ -53,6 +55,7 @@ export function leftOverOf(
     return [
       {
         section,
+        ...kindOf(part),
         name,
         count: left,
         ...doubtsOf(shed, part),
@@ -61,6 +64,11 @@ export function leftOverOf(
       },
     ];
   });
+}
+
+/** What an other part is. */
+function kindOf(part: { readonly name: string; readonly kind?: string }) {
+  return part.kind === undefined ? {} : { kind: part.kind };
 }
 
 /** The faults of a part, and whether it was never tested for cracks. */

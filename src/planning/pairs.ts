@@ -1,8 +1,9 @@
 import type { Length } from '../quantities/index.js';
-import { canHold } from '../reading/index.js';
+import { canHold, marginOf } from '../reading/index.js';
 import { type Brief, kindsFor } from './brief.js';
 import type { Batch, Housings, Shaft } from './draft.js';
 import type { Choice } from './fit-table.js';
+import { thicknessToMake } from './made-stock.js';
 import type { Stock } from './stock.js';
 import { packsFor } from './thrust.js';
 
@@ -83,10 +84,18 @@ export class Pairs {
       band,
     ).map((pack) => pack.flatMap((i) => there[i]?.kind ?? []));
     // A missing washer, or one that is not measured, has the right thickness, if there is room for any.
+    const made = kinds.filter(({ ready: { toSuit } }) => {
+      const thickness = toSuit && thicknessToMake(toSuit, without, limits);
+      if (thickness === undefined) return false;
+      const play = (without - thickness) as Length;
+      return (
+        marginOf({ min: play, max: play }, { min: 0 as Length, ...limits }, band) !== undefined
+      );
+    });
     const isRoom = without > (limits.min ?? 0) && canHold(0, limits, band);
     const isOpen = (kind: (typeof kinds)[number]) =>
-      kind.lacking || kind.ready.thickness === undefined;
+      kind.lacking || (kind.ready.thickness === undefined && !kind.made);
     const any = kinds.filter((kind) => isRoom && isOpen(kind));
-    return [...packs, ...any.map((kind) => [kind])];
+    return [...packs, ...[...made, ...any].map((kind) => [kind])];
   }
 }

@@ -1,3 +1,4 @@
+import type { Matchmaker } from './company.js';
 import type { Use } from './draft.js';
 import type { Kind, Member } from './kinds.js';
 
@@ -29,19 +30,33 @@ export class Picker {
 /** The uses that a model counted in one batch, each repeated by its count. */
 export class Pile {
   readonly #left: Use[];
+  readonly #matchmaker: Matchmaker | undefined;
 
-  constructor(uses: readonly Use[]) {
-    this.#left = [...uses];
+  /** Takes over the list, which shrinks with every use taken. */
+  constructor(uses: Use[], matchmaker?: Matchmaker) {
+    this.#left = uses;
+    this.#matchmaker = matchmaker;
+  }
+
+  /** The same pile, for one engine: it takes what goes with the parts it has. */
+  by(matchmaker: Matchmaker): Pile {
+    return new Pile(this.#left, matchmaker);
   }
 
   all<U extends Use['use']>(name: U): readonly UseOf<U>[] {
     return this.#left.filter((use): use is UseOf<U> => use.use === name);
   }
 
-  /** Takes the first matching use, if there is one. */
+  /** Takes the first matching use, or the one that goes best with an engine, if there is one. */
   find<U extends Use['use']>(name: U, fits: (use: UseOf<U>) => boolean): UseOf<U> | undefined {
-    const at = this.#left.findIndex((use) => use.use === name && fits(use as UseOf<U>));
-    return at < 0 ? undefined : (this.#left.splice(at, 1)[0] as UseOf<U>);
+    const isIt = (use: Use) => use.use === name && fits(use as UseOf<U>);
+    const found = this.#matchmaker
+      ? this.#matchmaker.best(this.#left.filter(isIt))
+      : this.#left.find(isIt);
+    if (found === undefined) return undefined;
+    this.#left.splice(this.#left.indexOf(found), 1);
+    this.#matchmaker?.took(found);
+    return found as UseOf<U>;
   }
 
   /** Takes the first matching use; the model guarantees that there is one. */

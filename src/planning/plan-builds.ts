@@ -10,6 +10,7 @@ import { againIn } from './again-in.js';
 import { bestBuilds } from './best-builds.js';
 import { buildOf } from './builds.js';
 import { judgedOf } from './clearances.js';
+import { completeOf } from './complete.js';
 import { FitTable } from './fit-table.js';
 import { bandFactor, bandsFor, standardOf } from './guard-bands.js';
 import { guardCounts } from './guard-counts.js';
@@ -27,6 +28,7 @@ import type { Preference } from './preferences.js';
 import type { Proof, Unproven } from './proof-types.js';
 import type { Solver } from './solver.js';
 import { stockOf } from './stock.js';
+import { toMakeFor } from './to-make.js';
 import { whyNotBuilt } from './why-not-built.js';
 
 /**
@@ -77,7 +79,7 @@ function planWith(shed: Shed, request: PlanRequest, solver: Solver): Plan {
   const { mostPerEngine: most = Infinity } = request;
   const stock = affordable(stockOf(shed, request), most);
   // A limit above the dearest possible engine does not limit anything.
-  const limit = most < dearestEngine(stock, engine) ? { mostPerEngine: most } : {};
+  const limit = most < dearestEngine(stock, engine, needsOf(shed)) ? { mostPerEngine: most } : {};
   const atMost = Math.min(
     request.atMost ?? Infinity,
     countOf(stock.blocks),
@@ -139,6 +141,8 @@ function planWith(shed: Shed, request: PlanRequest, solver: Solver): Plan {
     }),
     orders: ordersOf(builds, currency),
     shopping: shoppingOf(shed, builds, currency),
+    toMake: assemblies.flatMap((each, i) => toMakeFor(each, builds[i] as Build, currency)),
+    complete: completeOf(shed),
     leftOver,
     ...(typeof next === 'object' && { nextEngine: next }),
     cannotBuild: whyNotBuilt({

@@ -6,6 +6,7 @@ import type { CannotBuild } from './cannot-build-types.js';
 import type { Cost } from './cost.js';
 import type { LeftOver, NextEngine } from './left-over-types.js';
 import type { MayBe, MeasureFirst } from './measure-types.js';
+import type { Complete, PartToMake, Purchase, ShopOrder } from './order-types.js';
 import type { Preference } from './preferences.js';
 import type { Proof } from './proof-types.js';
 
@@ -50,6 +51,10 @@ export interface Plan {
   readonly orders: readonly ShopOrder[];
   /** The parts to buy. */
   readonly shopping: readonly Purchase[];
+  /** The parts to make, with their sizes. */
+  readonly toMake: readonly PartToMake[];
+  /** What an engine of it is complete with. */
+  readonly complete: Complete;
   /** The parts that no engine of the plan takes, section by section. */
   readonly leftOver: readonly LeftOver[];
   /** The parts that one more engine needs; absent if no more are wanted, or if the search for them did not finish. */
@@ -106,6 +111,8 @@ export interface Build {
     readonly washers: readonly string[];
     /** Expected value [m]. */
     readonly play: Length;
+    /** The thickness to make the washer with, if it is made to suit [m]. */
+    readonly madeTo?: Length;
     /** The value against its limits. */
     readonly finding: Finding<'length'>;
   };
@@ -130,6 +137,10 @@ export interface BuildPart {
   readonly section: Section;
   /** Its name. */
   readonly name: string;
+  /** What an other part is. */
+  readonly kind?: string;
+  /** Whether it is made to suit. */
+  readonly made?: true;
   /** Where it came from, if that is known. */
   readonly from?: string;
   /** How many the engine takes: pairs of shells, washers; otherwise 1 [-]. */
@@ -159,8 +170,10 @@ export interface BuildBearing {
   readonly housingBore: Span<Length>;
   /** The shells, by name. */
   readonly shells: string;
-  /** Measured wall of one half shell [m]. */
+  /** Measured wall of one half shell, or the wall it is made with [m]. */
   readonly wall: Span<Length>;
+  /** The wall to make one half shell with, if it is made to suit [m]. */
+  readonly madeTo?: Length;
   /** Diametral clearance [m]. */
   readonly clearance: Span<Length>;
   /** Its worse end against the limits. */
@@ -203,26 +216,4 @@ export interface BuildTest extends NeededTest {
   readonly section: Section;
   /** Which part. */
   readonly part: string;
-}
-
-/** The order for one shop. */
-export interface ShopOrder {
-  /** Which shop. */
-  readonly shop: string;
-  /** Every job, in the order of the engines. */
-  readonly jobs: readonly BuildJob[];
-  /** Their total cost. */
-  readonly cost: Cost;
-}
-
-/** A part to buy. */
-export interface Purchase {
-  /** Its section of the parts to buy. */
-  readonly section: Section;
-  /** Its name there. */
-  readonly name: string;
-  /** How many [-]. */
-  readonly count: number;
-  /** Their total cost. */
-  readonly cost: Cost;
 }

@@ -11,6 +11,7 @@ import {
   sameStep,
 } from '../reading/index.js';
 import type { Part, Parts, Section, Shed } from '../shed/index.js';
+import { groupsIn } from '../shed/internal.js';
 import type { Judged } from './clearances.js';
 import { isNear } from './is-near.js';
 import type { LeftOver } from './left-over-types.js';
@@ -51,9 +52,16 @@ function sparesOf<S extends Section>(
   const names = leftOver
     .filter((left) => left.section === section && left.why === 'spare' && !left.faults)
     .map(({ name }) => name);
-  const fits = ({ name, interchange }: Part) =>
-    names.includes(name) &&
-    (interchange === undefined || interchange.includes(build.interchange ?? ''));
+  const groupsOf = groupsIn(shed);
+  const there = build.parts.map(({ name }) => name);
+  const fits = (part: Part) => {
+    const groups = groupsOf(section, part);
+    return (
+      names.includes(part.name) &&
+      (groups === undefined || groups.includes(build.interchange ?? '')) &&
+      (part.onlyWith?.some((mate) => there.includes(mate)) ?? true)
+    );
+  };
   return ((shed[section] ?? []) as readonly Parts[S][number][]).filter(fits);
 }
 

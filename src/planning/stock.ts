@@ -26,6 +26,7 @@ import {
   type Usable,
   usableWhole,
 } from './kinds.js';
+import { type SleevesToMake, shellsToMake, washersToMake, withSleeves } from './made-stock.js';
 import { type PricedJob, priced, totalOf } from './money.js';
 import { testingOf, withOwnTests } from './testing.js';
 
@@ -33,6 +34,8 @@ import { testingOf, withOwnTests } from './testing.js';
 export interface PricedWay extends Omit<Way, 'jobs'> {
   readonly jobs: readonly PricedJob[];
   readonly cost: number;
+  /** The sleeves made for it, if any are on the list; their price is in its cost. */
+  readonly sleeves?: SleevesToMake;
 }
 
 /** All usable parts, grouped by kind. */
@@ -72,8 +75,14 @@ export interface Stock {
     readonly fits?: 'rods' | 'mains';
     readonly step?: Length;
     readonly wall?: Span<Length>;
+    /** The least and the most wall, if they are made to suit. */
+    readonly toSuit?: Span<Length>;
   }>[];
-  readonly thrustWashers: readonly Kind<{ readonly thickness?: Length }>[];
+  readonly thrustWashers: readonly Kind<{
+    readonly thickness?: Length;
+    /** The least and the most thickness, if it is made to suit. */
+    readonly toSuit?: Span<Length>;
+  }>[];
   readonly heads: readonly Kind<{ readonly guide?: Span<Length> }>[];
   readonly valveSets: readonly Kind<{ readonly stem?: Span<Length> }>[];
   readonly otherParts: readonly Kind<{ readonly of: string }>[];
@@ -108,6 +117,7 @@ export function stockOf(shed: Shed, options: StockOptions): Stock {
     ready: (part: Parts[S][number]) => Usable<R> | undefined,
   ) => kindsOf(shed, section, options, testing, ready);
 
+  const made = options.buying ? shed : { ...shed, toMake: {} };
   return {
     blocks: kinds('blocks', (part) => {
       const stands = standing(readyBlock(part, shed));
@@ -115,7 +125,7 @@ export function stockOf(shed: Shed, options: StockOptions): Stock {
       const { as: ready, ...unknown } = stands;
       const bores = ways(ready.bores, ({ jobs }) =>
         withOwnTests(testing, 'blocks', part, ready.repairs, jobs),
-      );
+      ).flatMap((way) => withSleeves(way, shed, options.buying) ?? []);
       if (bores.length === 0) return undefined;
       return {
         ...unknown,
@@ -170,18 +180,24 @@ export function stockOf(shed: Shed, options: StockOptions): Stock {
       const step = oversize === undefined ? {} : { step: oversize };
       return usableWhole('ringSets', part, { ...step, rings });
     }),
-    shells: kinds('shells', (part) => {
-      const { fits, undersize, wall } = part;
-      return usableWhole('shells', part, {
-        ...(fits !== undefined && { fits }),
-        ...(undersize !== undefined && { step: undersize }),
-        ...(wall !== undefined && { wall: guardSpan('part.wall', wall, shellWall) }),
-      });
-    }),
-    thrustWashers: kinds('thrustWashers', (part) => {
-      const { thickness } = part;
-      return usableWhole('thrustWashers', part, thickness === undefined ? {} : { thickness });
-    }),
+    shells: [
+      ...kinds('shells', (part) => {
+        const { fits, undersize, wall } = part;
+        return usableWhole('shells', part, {
+          ...(fits !== undefined && { fits }),
+          ...(undersize !== undefined && { step: undersize }),
+          ...(wall !== undefined && { wall: guardSpan('part.wall', wall, shellWall) }),
+        });
+      }),
+      ...shellsToMake(made),
+    ],
+    thrustWashers: [
+      ...kinds('thrustWashers', (part) => {
+        const { thickness } = part;
+        return usableWhole('thrustWashers', part, thickness === undefined ? {} : { thickness });
+      }),
+      ...washersToMake(made),
+    ],
     heads: kinds('heads', (part) => {
       const stands = standing(readyHead(part, shed));
       const guide = part.guideBore === undefined ? {} : { guide: spanOf(part.guideBore) };

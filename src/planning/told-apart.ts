@@ -45,11 +45,12 @@ export function toldApart(stock: Stock): Stock {
 
 /** A batch of one engine for each block, and for each interchange group that it can be built in. */
 export function batchesByBlock({ blocks }: Stock, together: readonly Batch[]): readonly Batch[] {
+  const groups = [...new Set(together.map(({ interchange }) => interchange))];
   return blocks
     .flatMap(({ members, interchange: fits }) =>
-      together
-        .filter(({ interchange = '' }) => fits === undefined || fits.includes(interchange))
-        .map(({ interchange }) => ({ block: members[0]?.name ?? '', interchange })),
+      groups
+        .filter((group) => fits === undefined || fits.includes(group ?? ''))
+        .map((interchange) => ({ block: members[0]?.name ?? '', interchange })),
     )
     .map(({ block, interchange }, index) => ({
       index,

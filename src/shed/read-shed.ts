@@ -14,15 +14,21 @@ import {
 } from '../reading/index.js';
 import { asWritten } from './as-written.js';
 import { bearingChecks } from './checks/bearings.js';
+import { belongingProblems } from './checks/belonging.js';
 import { boreChecks, leastWallMissing } from './checks/bores.js';
 import { countProblems, currencyProblems } from './checks/counts.js';
+import { futureDates } from './checks/dates.js';
 import { historyProblems } from './checks/history.js';
+import { kindProblems } from './checks/kinds.js';
 import { type RawPart, rawParts, repeatedNames } from './checks/names.js';
 import type { SoundShed } from './checks/sound-shed.js';
 import { stepProblems } from './checks/steps.js';
+import { supersessionProblems } from './checks/supersessions.js';
+import { toMakeProblems } from './checks/to-make.js';
 import { joinReadings } from './readings.js';
 import { shedSections } from './schema.js';
 import type { Shed } from './shed.js';
+import { guardToday } from './today.js';
 
 /**
  * Reads a shed file: JSON text or the parsed value, with every quantity as text with its unit and
@@ -33,9 +39,11 @@ import type { Shed } from './shed.js';
  *
  * @param input - JSON text of at most 20 million characters, or the parsed value
  * @param readings - CSV text of readings, at most 200 000 lines; by default none
+ * @param options.today - the day, as `2026-11-26`: no date of a part may be after it; by default dates are not compared with it
  * @returns the shed with every quantity in SI
  * @throws {FileError} (a {@link RebuildInputError}) when a field is missing, misspelt, repeated, out of range or contradictory, or
  * the text is too long or not JSON
+ * @throws {RebuildInputError} when `today` is not a day
  * @example
  * ```ts
  * const shed = readShed(
@@ -57,12 +65,21 @@ import type { Shed } from './shed.js';
  * shed.rods?.map(({ name }) => name); // ["rod A"]
  * ```
  */
-export function readShed(input: unknown, readings?: string): Shed {
+export function readShed(
+  input: unknown,
+  readings?: string,
+  options: { readonly today?: string } = {},
+): Shed {
+  const today = guardToday(options);
   const fieldsOfIt = 'version, shed, units, engine and the parts';
   const { given, problems: repeated } = givenIn(input, 'shed', fieldsOfIt);
   const joined = joinReadings(given, readings);
   const { sound, problems } = readSections(joined.given, shedSections);
-  const found = [...problems, ...contradictionsOf(joined.given, sound as SoundShed)];
+  const found = [
+    ...problems,
+    ...contradictionsOf(joined.given, sound as SoundShed),
+    ...futureDates(joined.given, today),
+  ];
   const all = [...repeated, ...found.flatMap(joined.placeOf), ...joined.problems];
   if (all.length > 0) throw new FileError(input, all, 'shed', given);
   return { ...(sound as unknown as Shed), asWritten: asWritten(input, readings) };
@@ -79,6 +96,10 @@ function contradictionsOf(given: Given, shed: SoundShed): readonly FileProblem[]
     ...currencyProblems(shed),
     ...leastWallMissing(shed),
     ...historyProblems(shed),
+    ...supersessionProblems(shed),
+    ...belongingProblems(shed),
+    ...kindProblems(shed),
+    ...toMakeProblems(shed, parts),
     ...stepProblems(shed, bare),
     ...problemsFrom([
       ...bearingChecks(shed, 'rods'),

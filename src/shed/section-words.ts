@@ -14,12 +14,13 @@ const WORDS: { readonly [S in Section]: readonly [one: string, several: string] 
   otherParts: ['other part', 'other parts'],
 };
 
-/** `piston set`, or `piston sets` for several. */
-export const wordFor = (section: Section, count = 1): string => WORDS[section][count === 1 ? 0 : 1];
+/** `piston set`, or `piston sets` for several; of an other part its kind, in its owner's words. */
+export const wordFor = (section: Section, count = 1, kind?: string): string =>
+  kind ?? WORDS[section][count === 1 ? 0 : 1];
 
 /** The word for parts of a section beside their name: `rods` for one rod and for a set. */
-export const partWord = (section: Section, count = 1): string =>
-  section === 'rods' ? 'rods' : wordFor(section, count);
+export const partWord = (section: Section, count = 1, kind?: string): string =>
+  section === 'rods' ? 'rods' : wordFor(section, count, kind);
 
 /** A name with its count: `2 × pistons A`. */
 export const named = (name: string, count: number): string =>

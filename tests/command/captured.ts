@@ -37,6 +37,7 @@ export async function captured(
       err += text;
     },
     complaintsAreOnTerminal: false,
+    today: '2026-11-26',
     version: '1.2.3',
     ...io,
   });

@@ -204,6 +204,14 @@ export const twoEngines: Plan = {
     { section: 'pistonSets', name: 'pistons 20 over', count: 1, cost: eur(45.5) },
     { section: 'shells', name: 'rod shells 20 under', count: 2, cost: eur(29) },
   ],
+  toMake: [],
+  complete: {
+    needs: [
+      { part: 'head', count: 1 },
+      { part: 'valve set', count: 1 },
+    ],
+    notNeeded: [],
+  },
   leftOver: [
     { section: 'blocks', name: 'block D', count: 1, why: 'scrap' },
     { section: 'shells', name: 'rod shells standard', count: 2, why: 'spare' },
@@ -235,6 +243,14 @@ export const noEngine: Plan = {
   proof: { kind: 'optimal' },
   orders: [],
   shopping: [],
+  toMake: [],
+  complete: {
+    needs: [
+      { part: 'head', count: 1 },
+      { part: 'valve set', count: 1 },
+    ],
+    notNeeded: [],
+  },
   leftOver: [],
   nextEngine: {
     lacks: [

@@ -51,7 +51,14 @@ export function pricesIn(shed: SoundShed): readonly Placed<Price>[] {
   const offers = SECTIONS.flatMap((section) =>
     placed<{ readonly price?: Price | undefined }>(shed.toBuy?.[section] ?? [], `toBuy.${section}`),
   );
-  return [...placed(shed.machining ?? [], 'machining'), ...offers].flatMap(({ path, part }) =>
-    part.price === undefined ? [] : [{ path: `${path}.price`, part: part.price }],
+  const { shells = [], thrustWashers = [], sleeves = [] } = shed.toMake ?? {};
+  const made = [
+    ...placed(shells, 'toMake.shells'),
+    ...placed(thrustWashers, 'toMake.thrustWashers'),
+    ...placed(sleeves, 'toMake.sleeves'),
+  ];
+  return [...placed(shed.machining ?? [], 'machining'), ...offers, ...made].flatMap(
+    ({ path, part }) =>
+      part.price === undefined ? [] : [{ path: `${path}.price`, part: part.price }],
   );
 }

@@ -62,8 +62,8 @@ const isCondemning = (reason: TriagedPart['because'][number]): boolean =>
   'consequence' in reason && reason.consequence.kind === 'scrap';
 
 function headline(part: TriagedPart, wording: Wording): string {
-  const { name, from, count, disposition, jobs, tests, because } = part;
-  const who = `${named(name, count)}${from === undefined ? '' : `, from ${from}`}`;
+  const { name, kind, from, count, disposition, jobs, tests, because } = part;
+  const who = `${named(name, count)}${kind === undefined ? '' : ` (${kind})`}${from === undefined ? '' : `, from ${from}`}`;
   const first = isTestedFirst(tests);
   const isFirm = !because.some(saysAgain);
   const once = first ? ', once it is crack-tested' : '';

@@ -46,6 +46,8 @@ export type Disposition =
 export interface TriagedPart {
   /** Its section of the shed. */
   readonly section: Section;
+  /** What an other part is. */
+  readonly kind?: string;
   /** Its name on the bench. */
   readonly name: string;
   /** Where it came from, if that is known. */

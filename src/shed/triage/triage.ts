@@ -72,10 +72,11 @@ function triaged(
 ): TriagedPart {
   const { jobs, aside, findings, because } = readinessOf(shed, section, part);
   const without = jobs && unmatched(section, part);
-  const { name, from } = part;
+  const { name, from, kind } = part as Part & { readonly kind?: string };
   const works = jobs?.map(({ work }) => work);
   return {
     section,
+    ...(kind !== undefined && { kind }),
     name,
     ...(from !== undefined && { from }),
     count: countOf(part),

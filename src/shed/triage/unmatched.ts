@@ -12,10 +12,12 @@ import {
   ringsFit,
   sameStep,
 } from '../../reading/index.js';
+import { groupsIn } from '../groups.js';
 import type { Part } from '../part.js';
 import { pistonsOf } from '../places-of.js';
 import type { Section } from '../sections.js';
 import type { Parts, Shed } from '../shed.js';
+import { matesMissing } from './mates-missing.js';
 import { ofPart } from './of-part.js';
 import { readyBlock } from './ready-block.js';
 import { readyCrankshaft } from './ready-crankshaft.js';
@@ -47,6 +49,9 @@ export function unmatchedIn(shed: Shed): Unmatched {
     ofPart(shed, part, () => guardSpan('part.wall', wall, shellWall));
   }
 
+  const groupsOf = groupsIn(shed);
+  const mates = matesMissing(shed);
+
   const fitsShaft = (
     { fits, undersize, wall }: Parts['shells'][number],
     housings: readonly Known[],
@@ -77,11 +82,13 @@ export function unmatchedIn(shed: Shed): Unmatched {
 
   return (section, part) => {
     const castings = section === 'blocks' ? 'crankshafts' : 'blocks';
-    const groups = part.interchange;
+    const groups = groupsOf(section, part);
     const alone = withMate(section, castings, () =>
-      all(castings).some((other) => sharesGroup(groups, other.interchange)),
+      all(castings).some((other) => sharesGroup(groups, groupsOf(castings, other))),
     );
     if (alone) return alone;
+    const mate = mates(part);
+    if (mate) return mate;
     switch (section) {
       case 'shells': {
         const shell = part as Parts['shells'][number];

@@ -1,0 +1,107 @@
+import type { NeededPart } from '../reading/index.js';
+import { type Assembly, partsOf } from './assembly.js';
+import type { Brief } from './brief.js';
+import type { Batch, Draft, Use } from './draft.js';
+import type { Kind, Member } from './kinds.js';
+import type { Row, Term } from './model.js';
+import type { Stock } from './stock.js';
+import { MOST_WASHERS } from './thrust.js';
+
+// Parts that fit only with others.
+
+/**
+ * Rows: a batch takes no more of the parts that fit only with others than go with those it takes. For a batch of one
+ * engine this is exact; several engines may still have the two apart.
+ */
+export function companyRows(draft: Draft, { engine, needed }: Brief, batch: Batch): readonly Row[] {
+  const kinds = [...draft.taken.keys()];
+  const termsOf = (kind: Kind<unknown>) => draft.termsOf(draft.taken.get(kind) ?? [], batch);
+  return kinds.flatMap((kind): readonly Row[] => {
+    const { onlyWith } = kind;
+    if (onlyWith === undefined) return [];
+    const its = termsOf(kind);
+    if (its.length === 0) return [];
+    const most = mostInOne(kind, engine, needed);
+    const mates = kinds.filter((other) => isOneOf(other, onlyWith)).flatMap(termsOf);
+    const terms = [...its, ...mates.map(([variable, count]): Term => [variable, -most * count])];
+    return [{ terms, min: -Infinity, max: 0 }];
+  });
+}
+
+/** What a part fits only with is a kind of its own. */
+const isOneOf = ({ members }: Kind<unknown>, names: readonly string[]): boolean =>
+  members.some(({ name }) => names.includes(name));
+
+/** The most parts of a kind that one engine takes. */
+function mostInOne(
+  { section, ready }: Kind<unknown>,
+  { cylinders, mains }: Brief['engine'],
+  needed: readonly NeededPart[],
+): number {
+  switch (section) {
+    case 'rods':
+      return cylinders;
+    case 'shells':
+      return cylinders + mains;
+    case 'thrustWashers':
+      return MOST_WASHERS;
+    case 'otherParts':
+      return countNeeded(needed, (ready as { readonly of: string }).of);
+    default:
+      return 1;
+  }
+}
+
+/** How many of a kind of other part an engine needs. */
+export const countNeeded = (needed: readonly NeededPart[], of: string): number =>
+  needed.find(({ part }) => part === of)?.count ?? 0;
+
+/** Whether every part of an engine that fits only with others has one of them there. */
+export function isInCompany(assembly: Assembly): boolean {
+  const parts = partsOf(assembly);
+  // A missing part has no name.
+  const names = new Set(parts.map(({ member }: { readonly member?: Member }) => member?.name));
+  return parts.every(({ kind }) => kind.onlyWith?.some((mate) => names.has(mate)) ?? true);
+}
+
+/** The names of the parts that others fit only with. */
+export function matesOf(stock: Stock): ReadonlySet<string> {
+  const kinds: readonly Kind<unknown>[] = Object.values(stock).flat();
+  return new Set(kinds.flatMap(({ onlyWith }) => onlyWith ?? []));
+}
+
+/** Brings parts and what they fit only with into one engine, as far as taking them in order can. */
+export class Matchmaker {
+  readonly #there = new Set<string>();
+  readonly #wanted = new Set<string>();
+
+  constructor(private readonly mates: ReadonlySet<string>) {}
+
+  /** Which of some uses an engine best takes next: one that goes with its parts, or else one that nothing else asks for. */
+  best<U extends Use>(uses: readonly U[]): U | undefined {
+    const rank = (use: Use) => Math.max(...kindsOfUse(use).map((kind) => this.#rank(kind)), -1);
+    return [...uses].sort((a, b) => rank(b) - rank(a))[0];
+  }
+
+  /** Notes what an engine took. */
+  took(use: Use): void {
+    for (const { members, onlyWith = [] } of kindsOfUse(use)) {
+      const [member] = members;
+      if (member) this.#there.add(member.name);
+      for (const mate of onlyWith) this.#wanted.add(mate);
+    }
+  }
+
+  #rank({ members, onlyWith }: Kind<unknown>): number {
+    const name = members[0]?.name ?? '';
+    if (onlyWith) return onlyWith.some((mate) => this.#there.has(mate)) ? 2 : 0;
+    if (this.#wanted.has(name)) return 2;
+    return this.mates.has(name) ? 0 : 1;
+  }
+}
+
+/** The kinds that a use takes from. */
+function kindsOfUse(use: Use): readonly Kind<unknown>[] {
+  if ('kind' in use) return [use.kind];
+  return 'pack' in use ? use.pack : [];
+}
