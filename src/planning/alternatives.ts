@@ -3,7 +3,7 @@ import type { Kind } from './kinds.js';
 import { type Row, sumOfTerms, type Term } from './model.js';
 
 /** Missing parts that an owner would look for as one, with the terms that count them. */
-export interface SoughtPart {
+export interface MissingParts {
   readonly kinds: readonly Kind<unknown>[];
   readonly terms: readonly Term[];
 }
@@ -12,7 +12,7 @@ export interface SoughtPart {
  * What a solution lacks, part by part. The size of shells is open as long as the crankshaft they go on is lacking too,
  * and that of pistons and rings as long as the block is.
  */
-export function soughtIn({ lacking }: Draft, values: readonly number[]): readonly SoughtPart[] {
+export function missingIn({ lacking }: Draft, values: readonly number[]): readonly MissingParts[] {
   const isLacking = (section: Kind<unknown>['section']) =>
     lacking.some(([term, kind]) => kind.section === section && sumOfTerms([term], values) > 0);
   const openWith = { shells: 'crankshafts', pistonSets: 'blocks', ringSets: 'blocks' } as const;
@@ -37,10 +37,10 @@ export function soughtIn({ lacking }: Draft, values: readonly number[]): readonl
  */
 export function forbid(
   draft: Draft,
-  sought: readonly SoughtPart[],
+  missing: readonly MissingParts[],
   values: readonly number[],
 ): Row {
-  const fewer = sought.map(({ kinds, terms }): Term => {
+  const fewer = missing.map(({ kinds, terms }): Term => {
     const count = sumOfTerms(terms, values);
     const most = kinds.reduce((sum, kind) => sum + kind.count, 0);
     const variable = draft.model.variable(1);

@@ -6,7 +6,7 @@ import type { Draft } from './draft.js';
 import { FitTable } from './fit-table.js';
 import { formulate } from './formulate.js';
 import { workOf } from './least-work.js';
-import { type CountedPlan, leximin, type Settled, settledIn } from './leximin.js';
+import { leximin, type Settled, type SolvedPlan, settledIn } from './leximin.js';
 import { type Row, sumOfTerms, type Term } from './model.js';
 import type { Preference } from './preferences.js';
 import type { Proof } from './proof-types.js';
@@ -33,7 +33,7 @@ export interface Among {
  * Among the plans with as many engines, at the same cost, with the same tightest margin, finds the one that an owner
  * wants: by the next tightest margins, then the work, and then, if there are few blocks, by where parts are from.
  */
-export function amongEquals(start: CountedPlan, solver: Solver): Among {
+export function amongEquals(start: SolvedPlan, solver: Solver): Among {
   let compared: readonly Preference[] = [];
   let best = start;
   let stopped: Stopped;
@@ -44,12 +44,11 @@ export function amongEquals(start: CountedPlan, solver: Solver): Among {
     best = widened;
     stopped = widened.stopped;
     if (!stopped) {
-      compared = ['next tightest margins'];
       const same = (draft: Draft) => [...won(draft), ...settledIn(draft, widened.settled)];
       const asked = leastOf(best, [['least work', workOf(best.draft)]], same(best.draft), solver);
       best = asked.best;
       stopped = asked.stopped;
-      compared = [...compared, ...asked.compared];
+      compared = ['next tightest margins', ...asked.compared];
       const work = sumOfTerms(workOf(best.draft), best.values);
       const apart = stopped || !fine ? undefined : oneByOne(best, fine, widened.settled);
       if (apart) {
@@ -79,7 +78,7 @@ function proofOf(stopped: Stopped, engines: number): Proof {
 }
 
 /** Rows: as many engines, and of the blocks that must be built, at no more cost. */
-function sameAs({ draft: of, values }: CountedPlan): (draft: Draft) => readonly Row[] {
+function sameAs({ draft: of, values }: SolvedPlan): (draft: Draft) => readonly Row[] {
   const exactly = (terms: readonly Term[], before: readonly Term[]): Row => {
     const sum = sumOfTerms(before, values);
     return { terms, min: sum, max: sum };
@@ -93,7 +92,7 @@ function sameAs({ draft: of, values }: CountedPlan): (draft: Draft) => readonly 
 }
 
 /** A stock of parts told apart, and a batch for each block; undefined if there are too many. */
-function fineStock({ brief }: CountedPlan): Pick<Brief, 'stock' | 'batches'> | undefined {
+function fineStock({ brief }: SolvedPlan): Pick<Brief, 'stock' | 'batches'> | undefined {
   const stock = toldApart(brief.stock);
   const batches = batchesByBlock(stock, brief.batches);
   return batches.length > MOST_ONE_BY_ONE ? undefined : { stock, batches };
@@ -101,10 +100,10 @@ function fineStock({ brief }: CountedPlan): Pick<Brief, 'stock' | 'batches'> | u
 
 /** The same plan in a model of one engine for each block, not solved yet. */
 function oneByOne(
-  { brief: { upTo: _, ...brief } }: CountedPlan,
+  { brief: { upTo: _, ...brief } }: SolvedPlan,
   fine: Pick<Brief, 'stock' | 'batches'>,
   settled: readonly Settled[],
-): CountedPlan {
+): SolvedPlan {
   const fits = new FitTable(brief.engine, fine.stock.shells, brief.fits.bandOf);
   const levels = settled.map(({ margin }) => margin);
   const whole: Brief = { ...brief, ...fine, fits, levels, above: levels.at(-1) ?? -Infinity };
@@ -113,12 +112,12 @@ function oneByOne(
 
 /** Asks for the least of one sum after another. What was asked before stays as good. */
 function leastOf(
-  start: CountedPlan,
+  start: SolvedPlan,
   wishes: readonly Wish[],
   same: readonly Row[],
   solver: Solver,
 ): {
-  readonly best: CountedPlan;
+  readonly best: SolvedPlan;
   readonly compared: readonly Preference[];
   readonly stopped: Stopped;
 } {

@@ -12,7 +12,7 @@ export function apartFromTheirs(draft: Draft): readonly Term[] {
     const theirs = kind.members[0]?.belongsTo;
     if (theirs === undefined) return [];
     const other = kinds.find(({ members }) => members.some(({ name }) => name === theirs));
-    return enginesOf(draft).flatMap(({ batch, origin }) => {
+    return enginesIn(draft).flatMap(({ batch, origin }) => {
       const here = termsIn(draft, kind, batch);
       if (other) {
         const there = termsIn(draft, other, batch);
@@ -27,7 +27,7 @@ export function apartFromTheirs(draft: Draft): readonly Term[] {
 }
 
 /** The batches of a model of one engine for each block, with what is known of the blocks' engines. */
-export function enginesOf({ uses }: Draft): readonly {
+export function enginesIn({ uses }: Draft): readonly {
   readonly batch: Batch;
   readonly origin: string | undefined;
   readonly ran: boolean;

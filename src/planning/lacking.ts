@@ -3,7 +3,7 @@ import { oversizeSteps } from '../cylinders/index.js';
 import type { Length } from '../quantities/index.js';
 import type { Shed } from '../shed/index.js';
 import { needsOf, SECTIONS } from '../shed/internal.js';
-import { forbid, soughtIn } from './alternatives.js';
+import { forbid, missingIn } from './alternatives.js';
 import { assemble } from './assemble.js';
 import { type Assembly, assemblyCost } from './assembly.js';
 import { batchesOf } from './batches.js';
@@ -141,7 +141,7 @@ function nextEngine(
   // Of certain blocks it is enough to know what they lack; and without these rows it is not known what is as easy.
   let mayBeMore = ownBlocks === true || asEasy.length === 0;
   while (!mayBeMore) {
-    where.push(forbid(draft, soughtIn(draft, last), last));
+    where.push(forbid(draft, missingIn(draft, last), last));
     const other = solver.solve('next engine', draft.model, { goal: 'least', of, where });
     if (other.status === 'infeasible') break;
     mayBeMore = other.status !== 'optimal' || alternatives.length === MOST_ALTERNATIVES;

@@ -7,7 +7,7 @@ import { type Row, sumOfTerms } from './model.js';
 import type { Solution, Solver } from './solver.js';
 
 /** A plan as the counts of a model. */
-export interface CountedPlan {
+export interface SolvedPlan {
   readonly brief: Brief;
   readonly draft: Draft;
   readonly values: readonly number[];
@@ -21,7 +21,7 @@ export interface Settled {
 }
 
 /** A plan with the widest next tightest margins, and what is settled of them. */
-export interface Widened extends CountedPlan {
+export interface Widened extends SolvedPlan {
   readonly settled: readonly Settled[];
   /** Why the search stopped before they were proven. */
   readonly stopped?: Solution['status'];
@@ -32,7 +32,7 @@ export interface Widened extends CountedPlan {
  * tightest, and so on, until so many clearances are settled. What `won` says of a model stays as it is.
  */
 export function leximin(
-  start: CountedPlan,
+  start: SolvedPlan,
   depth: number,
   won: (draft: Draft) => readonly Row[],
   solver: Solver,

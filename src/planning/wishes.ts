@@ -1,5 +1,5 @@
 import type { Draft } from './draft.js';
-import { apartFromTheirs, enginesOf, termsIn } from './kept-together.js';
+import { apartFromTheirs, enginesIn, termsIn } from './kept-together.js';
 import type { Member } from './kinds.js';
 import type { Term } from './model.js';
 import type { Preference } from './preferences.js';
@@ -48,7 +48,7 @@ interface Met {
 /** The parts that meet a block as told. */
 function mixed(draft: Draft, isCounted: (met: Met) => boolean): readonly Term[] {
   const kinds = [...draft.taken.keys()];
-  return enginesOf(draft).flatMap(({ batch, origin, ran }) =>
+  return enginesIn(draft).flatMap(({ batch, origin, ran }) =>
     kinds.flatMap((kind) =>
       kind.section !== 'blocks' && isCounted({ member: kind.members[0], origin, ran })
         ? termsIn(draft, kind, batch)
@@ -62,12 +62,12 @@ function makes(draft: Draft): readonly Term[] {
   const shells = [...draft.taken.keys()].filter(({ section }) => section === 'shells');
   const all = new Set(shells.map(({ members }) => members[0]?.make));
   if (all.size < 2) return [];
-  return enginesOf(draft).flatMap(({ batch }) =>
+  return enginesIn(draft).flatMap(({ batch }) =>
     [...all].map((make): Term => {
       const its = shells.filter(({ members }) => members[0]?.make === make);
       const variable = draft.model.variable(1);
-      const pairs = its.flatMap((kind) => termsIn(draft, kind, batch));
-      const terms = [...pairs, [variable, -MANY_SHELLS] as const];
+      const taken = its.flatMap((kind) => termsIn(draft, kind, batch));
+      const terms = [...taken, [variable, -MANY_SHELLS] as const];
       draft.model.rows.push({ terms, min: -Infinity, max: 0 });
       return [variable, 1];
     }),

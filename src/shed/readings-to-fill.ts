@@ -17,7 +17,7 @@ const [ALONG_BORE, ALONG_JOURNAL] = [3, 2];
  *
  * @param file - the shed file: JSON text, or the parsed value
  * @returns CSV text, with an empty cell for each reading; of a bore and a journal also for its station
- * @throws {FileError} (a {@link RebuildInputError}) when `readShed` does not read the file
+ * @throws {FileError} (a RebuildInputError) when `readShed` does not read the file
  * @example
  * ```ts
  * const file = newShed({

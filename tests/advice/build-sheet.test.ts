@@ -47,7 +47,7 @@ beforeAll(async () => {
     locking: { mainCaps: 'tabs', rodCaps: 'pins', flywheel: 'locknuts' },
   });
   pump = await pagesOf({ lubrication: 'pump', ignition: 'coil', cooling: 'water' });
-});
+}, 60_000);
 
 describe('how the engine is oiled', () => {
   it('never asks a splash engine for oil pressure: it has no pump and no gauge', () => {
@@ -145,14 +145,17 @@ describe('what can hurt the engine', () => {
 
   it("gives no reading more room than the shed's own limits", () => {
     // The shed: rod housing 1.7505 to 1.7510, main housing 2.1260 to 2.1265, standard bore 3.0000 to
-    // 3.0005, standard main journal 1.9995 to 2.0000, rod journal ground 0.0200 under 1.6045 to 1.6050.
+    // 3.0005, standard main journal 1.9995 to 2.0000, standard rod journal 1.6245 to 1.6250. The spare crankshaft is
+    // 0.0100 under on all its journals; the rod journals of crankshaft A are 0.0200 under.
     const [first = '', second = ''] = unstated;
     for (const [page, place, least, most] of [
       [first, 'rods A, rod A1', 1.7505, 1.751],
       [first, 'block A, pulley housing', 2.126, 2.1265],
       [first, 'cylinder 1', 3, 3.0005],
-      [first, 'crankshaft A, pulley main', 1.9995, 2],
-      [first, 'crankshaft A, rod 1', 1.6045, 1.605],
+      [first, 'spare crankshaft 1, pulley main', 1.9895, 1.99],
+      [first, 'spare crankshaft 1, rod 1', 1.6145, 1.615],
+      [second, 'crankshaft A, pulley main', 1.9995, 2],
+      [second, 'crankshaft A, rod 1', 1.6045, 1.605],
       [second, 'cylinder 1', 3.02, 3.0205],
     ] as const) {
       // Should be: two numbers; may be: the two after them.

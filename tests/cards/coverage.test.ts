@@ -18,6 +18,7 @@ const WITHOUT_CARD: Readonly<Record<string, string>> = {
     'safeHours',
     'solveReynolds',
   ]),
+  ...because('a comparison of quantities that others gave', ['diffPlans', 'diffSheds']),
   ...because('a choice of the best of many', ['matchShells', 'pickShims', 'selectFit']),
   ...because('a fit to any number of readings', ['bend', 'harmonics', 'oddReadings', 'roundness']),
   ...because('the worst of every way that an oval may lie', ['shareOfOvalSeen']),
@@ -31,7 +32,13 @@ const WITHOUT_CARD: Readonly<Record<string, string>> = {
     'times',
   ]),
   ...because('the exact ratios of the table of units', ['convert', 'valueIn']),
-  ...because('a reader of text', ['parse', 'parseLength', 'readShed', 'readSheet']),
+  ...because('a reader of text', [
+    'afterMachining',
+    'parse',
+    'parseLength',
+    'readShed',
+    'readSheet',
+  ]),
   ...because('the normal distribution, whose tails no formula of a card keeps', [
     'conformanceProbability',
     'falseAcceptanceRisk',

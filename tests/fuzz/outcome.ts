@@ -79,6 +79,8 @@ function digitsOf(number: string): number {
 function flawOfValue(value: unknown, at: string): string | undefined {
   if (typeof value === 'number') return Number.isFinite(value) ? undefined : `${at} is ${value}`;
   if (typeof value === 'string') {
+    // What a JSON Schema calls the type of null.
+    if (value === 'null' && at.endsWith('.type')) return undefined;
     return /\b(?:NaN|Infinity|undefined|null)\b|\[object /.test(value)
       ? `${at} is ${show(value)}`
       : undefined;

@@ -1,3 +1,5 @@
+import type { RebuildInputError } from 'crankwright';
+import type { FileError } from 'crankwright/sheet';
 import { describe, expect, it } from 'vitest';
 import { tries } from '../support/tries.js';
 import type { Calls } from './calls/calls.js';
@@ -18,9 +20,6 @@ import { registry } from './registry.js';
 const NAMED_OTHERWISE: Readonly<Record<string, (place: string) => string>> = {
   // The functions that take its two parts name places within them.
   safeHours: (place) => place.replace(/^(?:sump|bearing)\.(?=.*[.[])/, ''),
-  // A file has many problems at once, and the error lists them with their places.
-  readSheet: (place) => `${place}: `,
-  readShed: (place) => `${place}: `,
 };
 /** Of more places than this in one call every so-manieth is tried: a gas trace has hundreds of readings alike. */
 const MOST_PLACES = tries(40, 150);
@@ -94,8 +93,10 @@ async function flawOf(name: string, target: Calls, args: readonly unknown[], wro
   } catch (error) {
     const flaw = flawOfError(error);
     if (flaw !== undefined) return flaw;
-    const { parameter, message } = error as Error & { readonly parameter: string };
-    const named = parameter.endsWith(place) || message.includes(`\n  ${place}`);
+    const { parameter, message } = error as RebuildInputError;
+    // A file has many problems at once, each with its place.
+    const { problems = [] } = error as Partial<FileError>;
+    const named = parameter.endsWith(place) || problems.some(({ path }) => path === place);
     return named ? undefined : `refuses ${parameter}: ${message}`;
   }
   return 'takes it';

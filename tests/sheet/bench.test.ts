@@ -33,13 +33,13 @@ describe('how well a sheet was measured is refused by its path', () => {
       'no ± at all',
       { instruments: { micrometer: '0 in' } },
       'instruments.micrometer',
-      /is not a length of 0.00001 mm/,
+      /is not a length of 0\.00000039 in … 0\.0394 in/,
     ],
     [
       'less than none',
       { instruments: { micrometer: '-0.0001 in' } },
       'instruments.micrometer',
-      /is not a length of 0.00001 mm/,
+      /is not a length of 0\.00000039 in … 0\.0394 in/,
     ],
     [
       'a ± without a unit',

@@ -92,13 +92,17 @@ const part = z.looseObject({
   done: list(done).exactOptional(),
   repaired: list(name).exactOptional(),
 });
-const box = z.looseObject({
+const box = fields({
   part: name,
   feature: name,
   station: words.exactOptional(),
   angle: words.exactOptional(),
+  at: words.exactOptional(),
+  shouldBe: words.exactOptional(),
+  mayBe: words.exactOptional(),
   reading: words,
 });
+const check = fields({ what: words, limits: words.exactOptional(), reading: measured });
 
 const sections = {
   version: z.literal(1, { error: 'must be 1, the version of this layout' }),
@@ -110,7 +114,7 @@ const sections = {
   by: words.optional(),
   parts: list(part, 0).optional(),
   boxes: list(box, 0).optional(),
-  checks: list(z.looseObject({ what: words, reading: measured }), 0).optional(),
+  checks: list(check, 0).optional(),
 };
 
 /** Reads a file of work done. What was measured stays as it is written: the shed file is read with it in its places. */

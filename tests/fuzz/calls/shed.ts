@@ -3,11 +3,13 @@ import {
   describeShedDifference,
   diffSheds,
   emptyBoxes,
+  newShed,
+  readingsToFill,
   readShed,
   shedSchema,
   writeShed,
 } from 'crankwright/shed';
-import { sheetSchema } from 'crankwright/sheet';
+import { newSheet, sheetSchema } from 'crankwright/sheet';
 import { plainShed, spoiltShed } from '../../shed/sheds.js';
 import { calls, refused } from './calls.js';
 
@@ -19,6 +21,7 @@ rods A, rod A1, , , 1.7508 in
 washers 0.096, thickness, , , 0.096 in
 `;
 const lacking = spoiltShed({
+  'blocks[0].bores[0].readings': undefined,
   'rods[0].rods[0].housingBore': undefined,
   'thrustWashers[0].thickness': undefined,
 });
@@ -31,6 +34,31 @@ const skimmed = {
   parts: [{ name: 'head B', done: [{ work: 'skim head' }], flatness: '0.001 in' }],
 };
 
+/** The boxes of a build sheet, one of them not filled in. */
+const boxes = {
+  version: 1,
+  engine: 'block A',
+  takes: [{ name: 'rods A', count: 1 }],
+  boxes: [
+    { part: 'rods A', feature: 'rod A1', at: 'as fitted', reading: '1.7507 in' },
+    { part: 'crankshaft A', feature: 'rod 1', station: '0.25 in', angle: '0 deg', reading: '' },
+  ],
+  checks: [{ what: 'end play', limits: '0.005 in to 0.012 in', reading: '0.008 in' }],
+};
+const answers = {
+  name: 'pump set',
+  units: 'inch',
+  cylinders: 2,
+  mains: 2,
+  rodJournal: '1.6245 in to 1.6250 in',
+  mainJournal: '1.9995 to 2.0000',
+  bore: '3.0000 in to 3.0005 in',
+  lubrication: 'splash',
+  cores: 2,
+} as const;
+const { cores, lubrication, ...ofSheet } = answers;
+const started = newShed(answers);
+
 export const shedCalls = {
   readShed: calls(readShed, {
     sound: [[plainShed()], [JSON.stringify(plainShed())], [lacking, csv], [empty]],
@@ -41,7 +69,7 @@ export const shedCalls = {
       contradictory: refused('blocks[0].bores', spoiltShed({ 'engine.cylinders': 3 })),
       repeated: refused('units', JSON.stringify(plainShed()).replace('{', '{"units":"metric",')),
       'the text is too long': refused('shed', JSON.stringify(plainShed()).padEnd(20_000_001)),
-      'too many readings': refused('readings', lacking, csv + '\n'.repeat(20_000)),
+      'too many readings': refused('readings', lacking, csv + '\n'.repeat(200_000)),
       'two parts have one name': refused(
         'heads[1].name',
         spoiltShed({ 'heads[1].name': 'head A' }),
@@ -118,10 +146,41 @@ export const shedCalls = {
       'no record': refused('work', read),
     },
   }),
-  emptyBoxes: calls(emptyBoxes, {
-    sound: [[skimmed], [JSON.stringify(skimmed)]],
+  newShed: calls(newShed, {
+    sound: [[answers]],
     provoked: {
-      'a field is misspelt': refused('box', { ...skimmed, box: [] }),
+      'an answer is missing': refused('answers.name', { ...answers, name: undefined }),
+      unknown: refused('answers.colour', { ...answers, colour: 'red' }),
+      impossible: refused('answers.cylinders', { ...answers, cylinders: 0 }),
+      'a main journal is not told': refused('answers.mainJournal', {
+        ...answers,
+        mainJournal: undefined,
+      }),
+      'a size is none': refused('answers.bore', { ...answers, bore: 'wide' }),
+      'a size is out of range': refused('answers.bore', { ...answers, bore: '90 m' }),
+      'no answers': refused('answers'),
+    },
+  }),
+  newSheet: calls(newSheet, {
+    sound: [[ofSheet], [{ name: 'pump set', units: 'metric', cylinders: 1, mains: 0 }]],
+    provoked: {
+      'an answer is missing': refused('answers.units', { ...ofSheet, units: undefined }),
+      unknown: refused('answers.cores', { ...ofSheet, cores: 2 }),
+      impossible: refused('answers.mains', { ...ofSheet, mains: 2.5 }),
+      'no answers': refused('answers'),
+    },
+  }),
+  readingsToFill: calls(readingsToFill, {
+    sound: [[started], [JSON.stringify(started)], [lacking]],
+    provoked: {
+      '`readShed` does not read the file': refused('shed, line 1', 'version: 1'),
+      'no file': refused('shed'),
+    },
+  }),
+  emptyBoxes: calls(emptyBoxes, {
+    sound: [[boxes], [JSON.stringify(boxes)]],
+    provoked: {
+      'a field is misspelt': refused('box', { ...boxes, box: [] }),
       'the record cannot be read': refused('work', 7),
     },
   }),
