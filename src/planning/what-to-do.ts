@@ -6,6 +6,7 @@ import {
   buyLines,
   countLines,
   engineLines,
+  makeLines,
   measureLines,
   nextLines,
   shopLines,
@@ -25,6 +26,7 @@ const TOPICS: readonly ((plan: Plan, wording: Wording) => Topic)[] = [
   measureLines,
   buyLines,
   shopLines,
+  makeLines,
   engineLines,
   nextLines,
 ];
