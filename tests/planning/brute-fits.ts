@@ -45,13 +45,14 @@ export function shellWays(
   );
   const choices = sizes.map((journal, i) =>
     right.flatMap((bin) => {
-      const { min, max } = sheet.oilClearance ?? recommendedOilClearance(journal.max).limits;
+      const usual = recommendedOilClearance(journal.max).limits;
+      const { min, max } = sheet.oilClearance ?? usual;
       const housingBore = housings[i] as Span<Length>;
+      // A limit that is not given is the usual one, if that leaves any clearance.
+      const least = min ?? Math.min(usual.min ?? 0, max ?? Infinity);
+      const most = max ?? Math.max(usual.max ?? 0, least);
       const shellWall = isMade(bin.part)
-        ? wallToMake(
-            bin.part.wall,
-            middle(housingBore) - middle(journal) - ((min ?? 0) + (max ?? 0)) / 2,
-          )
+        ? wallToMake(bin.part.wall, middle(housingBore) - middle(journal) - (least + most) / 2)
         : bin.part.wall;
       const clearance = oilClearanceSpan({ housingBore, shellWall, journal });
       return fitted(taking(bin), roomIn(clearance, { min, max } as Limits<Length>, guard));
