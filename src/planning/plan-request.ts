@@ -41,7 +41,7 @@ export function guardPlanOptions(shed: Shed, options: PlanOptions) {
   if (timeLimit !== undefined) guardTime('options.timeLimit', timeLimit);
   const reserved = namesOf(shed, 'options.reserved', options.reserved, SECTIONS);
   const mustBuild = namesOf(shed, 'options.mustBuild', options.mustBuild, ['blocks']);
-  guardMustBuild(mustBuild, reserved);
+  guardMustBuild(shed, mustBuild, reserved);
   return {
     reserved,
     mustBuild,

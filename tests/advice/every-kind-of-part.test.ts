@@ -60,6 +60,8 @@ describe('an engine is complete only with every part it needs', () => {
     ]) {
       const lost = await plan({ ...magnetos, otherParts: [{ ...other('M', 'magneto'), ...kept }] });
       expect(lost.builds).toHaveLength(0);
+      const left = lost.leftOver.find(({ name }) => name === 'M');
+      expect(left).toMatchObject({ kind: 'magneto', why: 'faults' in kept ? 'scrap' : 'reserved' });
     }
     const bought = await plan({
       ...magnetos,
@@ -78,6 +80,21 @@ describe('an engine is complete only with every part it needs', () => {
     expect(planReport(made).replace(/\s+/g, ' ')).toContain(
       'Not counted, as the engine is not said to need it: magneto',
     );
+  });
+});
+
+describe('a block that must be built', () => {
+  it.each([
+    [{ reserved: 'for Anna' }, 'reserved in the shed (for Anna)'],
+    [{ builtInto: 'the boat' }, 'built into the boat'],
+  ])('is refused with %o', async (kept, why) => {
+    const blocks = [{ ...block('block A', 30003), ...kept }];
+    await expect(
+      planBuilds({ ...single, blocks }, { mustBuild: ['block A'] }),
+    ).rejects.toMatchObject({
+      parameter: 'options.mustBuild[0]',
+      message: expect.stringContaining(why),
+    });
   });
 });
 
