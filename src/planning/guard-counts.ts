@@ -16,6 +16,14 @@ export function guardCounts(shed: Shed): void {
     guardParts(`shed.${section}`, shed[section] ?? []);
     guardParts(`shed.toBuy.${section}`, shed.toBuy?.[section] ?? []);
   }
+  for (const section of ['shells', 'thrustWashers', 'sleeves'] as const) {
+    shed.toMake?.[section]?.forEach(({ price }, i) => {
+      guardAmount(`shed.toMake.${section}[${i}].price.amount`, price.amount);
+    });
+  }
+  shed.engine.alsoNeeds?.forEach(({ count }, i) => {
+    guardWhole(`shed.engine.alsoNeeds[${i}].count`, count, [1, 1000], HINT);
+  });
   shed.machining?.forEach(({ price }, i) => {
     guardAmount(`shed.machining[${i}].price.amount`, price.amount);
   });

@@ -14,9 +14,11 @@ export function costOf(thousandths: number, currency: string | undefined): Cost 
 }
 
 /** The currency of a shed's prices, if it has any. All prices share one. */
-export function currencyOf({ machining = [], toBuy = {} }: Shed): string | undefined {
+export function currencyOf({ machining = [], toBuy = {}, toMake = {} }: Shed): string | undefined {
   const offers = SECTIONS.flatMap((section): readonly { price: Price }[] => toBuy[section] ?? []);
-  return [...machining, ...offers][0]?.price.currency;
+  const { shells = [], thrustWashers = [], sleeves = [] } = toMake;
+  const all = [...machining, ...offers, ...shells, ...thrustWashers, ...sleeves];
+  return all[0]?.price.currency;
 }
 
 /** A job with the cheapest shop for it and the price [thousandths]. */

@@ -1,6 +1,7 @@
 import type { Disposition, Fault, Part, Shed, Testable, TriagedPart } from '../shed/index.js';
 import { CRACK_TESTED, SECTIONS, undecidedUntil } from '../shed/internal.js';
 import type { Cost } from './cost.js';
+import { isKeptBack } from './kinds.js';
 import type { LeftOver } from './left-over-types.js';
 import { costOf, inThousandths } from './money.js';
 import type { Purchase, ShopOrder } from './order-types.js';
@@ -50,7 +51,9 @@ export function leftOverOf(
     const { section, name, count, disposition } = part;
     const left = count - usedOf(name, builds);
     if (left <= 0) return [];
-    const why = reserved.includes(name) ? 'reserved' : whyOf(disposition);
+    const own: Part | undefined = shed[section]?.find((each) => each.name === name);
+    const isKept = reserved.includes(name) || (own !== undefined && isKeptBack(own));
+    const why = isKept ? 'reserved' : whyOf(disposition);
     const until = why === 'undecided' ? undecidedUntil(part) : undefined;
     return [
       {

@@ -76,6 +76,21 @@ export function measureLines(plan: Plan, wording: Wording): Topic {
   );
 }
 
+/** What to have made, once it can be. */
+export function makeLines({ toMake, cost: { currency } }: Plan): Topic {
+  if (toMake.length === 0) return NOTHING;
+  const amount = toMake.reduce((sum, { cost }) => sum + cost.amount, 0);
+  const cost = sayCost({ amount, ...(currency !== undefined && { currency }) });
+  const names = [...new Set(toMake.map(({ name }) => name))].map((name) =>
+    named(name, toMake.filter((each) => each.name === name).length),
+  );
+  return oneLine(
+    `Have made for ${cost}, once what they go with is finished and measured: ${names.join('; ')}.`,
+    `Have made for ${cost}: ${names.join('; ')}.`,
+    `Have ${parts(toMake.length)} made for ${cost}: see TO MAKE.`,
+  );
+}
+
 /** What to buy. */
 export function buyLines({ shopping, cost: { currency } }: Plan): Topic {
   if (shopping.length === 0) return NOTHING;

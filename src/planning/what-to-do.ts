@@ -7,6 +7,7 @@ import {
   countLines,
   engineLines,
   firstLines,
+  makeLines,
   measureLines,
   nextLines,
   shopLines,
@@ -27,6 +28,7 @@ const TOPICS: readonly ((plan: Plan, wording: Wording) => Topic)[] = [
   measureLines,
   buyLines,
   shopLines,
+  makeLines,
   engineLines,
   nextLines,
 ];

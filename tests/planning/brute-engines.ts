@@ -1,6 +1,7 @@
 import { repairsOf, testsOf } from './brute-faults.js';
 import { orders, pistonWays, ringWays, shellWays, thrustWays, topWays } from './brute-fits.js';
 import type { Guards } from './brute-guard.js';
+import { inCompany, otherWays } from './brute-others.js';
 import { blockWays, crankWays } from './brute-parts.js';
 import { rodWays, spanOf } from './brute-rods.js';
 import { type Bin, mendCost, type Stock, taking, testsCost, worksCost } from './brute-stock.js';
@@ -24,6 +25,7 @@ export function enginesOn(
   const tops = bestWays(
     topWays(shed, headWays(shed, stock.heads, history), stock.valveSets, guards),
   );
+  const others = otherWays(shed, stock.otherParts);
   const { mainJournals } = shed.engine;
   const engines = stock.blocks.map((bin) => {
     const onIt = blockWays(shed, bin, history).flatMap((block) => {
@@ -35,7 +37,16 @@ export function enginesOn(
           ? shellWays(stock.shells, 'mains', mainJournals, crank.mains, block.housings, guards.oil)
           : [NOTHING];
         const washers = thrustWays(shed, stock.thrustWashers, ...widths, guards);
-        return [[together(block, fixed)], pistons, rings, rodShells, mainShells, washers, tops];
+        const engine = [
+          [together(block, fixed)],
+          pistons,
+          rings,
+          rodShells,
+          mainShells,
+          washers,
+          tops,
+        ];
+        return inCompany([...engine, ...others], stock);
       });
     });
     const whole = onIt.filter((engine) => engine.every((ways) => ways.length > 0));

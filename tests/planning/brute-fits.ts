@@ -40,7 +40,9 @@ export function shellWays(
   housings: readonly Span<Length>[],
   guard: Guard | undefined,
 ): readonly Way[] {
-  const right = bins.filter(({ part }) => part.fits === kind && sameStep(part.undersize, step));
+  const right = bins.filter(
+    ({ part }) => part.fits === kind && (isMade(part) || sameStep(part.undersize, step)),
+  );
   const choices = sizes.map((journal, i) =>
     right.flatMap((bin) => {
       const [housingBore, shellWall] = [
@@ -49,13 +51,30 @@ export function shellWays(
       ];
       // What was not measured may be of the size that fits.
       if (!housingBore || !shellWall || !journal) return fitted(taking(bin), Infinity);
-      const clearance = oilClearanceSpan({ housingBore, shellWall, journal });
-      const { min, max } = sheet.oilClearance ?? recommendedOilClearance(journal.max).limits;
+      const usual = recommendedOilClearance(journal.max).limits;
+      const { min, max } = sheet.oilClearance ?? usual;
+      // A limit that is not given is the usual one, if that leaves any clearance.
+      const least = min ?? Math.min(usual.min ?? 0, max ?? Infinity);
+      const most = max ?? Math.max(usual.max ?? 0, least);
+      const wall = isMade(bin.part)
+        ? wallToMake(shellWall, middle(housingBore) - middle(journal) - (least + most) / 2)
+        : shellWall;
+      const clearance = oilClearanceSpan({ housingBore, shellWall: wall, journal });
       return fitted(taking(bin), roomIn(clearance, { min, max } as Limits<Length>, guard));
     }),
   );
   return bestWays(everyWay(choices).filter((way) => isInStock(way, right)));
 }
+
+/** Whether shells are made to suit: then their wall is the least and the most they can have, and they are for any step. */
+const isMade = (part: ShellPart): boolean => !('undersize' in part);
+const middle = ({ min, max }: Span<Length>) => (min + max) / 2;
+
+/** Half of what two walls must fill, as near as it can be made. */
+const wallToMake = (wall: ShellPart['wall'], both: number): Length => {
+  const { min, max } = wall as Span<Length>;
+  return Math.min(Math.max(both / 2, min), max) as Length;
+};
 
 /** Whether a way takes no more from any bin than there is. */
 const isInStock = ({ takes }: Way, bins: readonly Bin[]) =>
@@ -110,13 +129,24 @@ export function thrustWays(
   const { endPlay } = shed.engine;
   if (endPlay === undefined || inBlock === undefined || ofCrank === undefined) return [NOTHING];
   const play = ofCrank - inBlock;
-  const stacks = [[], ...bins.flatMap((a, i) => stacksFrom(bins.slice(i), a))];
+  const measured = bins.filter(({ part }) => typeof part.thickness === 'number');
+  const made = bins
+    .filter((bin) => !measured.includes(bin))
+    .flatMap((bin) => {
+      const { min, max } = bin.part.thickness as unknown as Span<Length>;
+      const { min: least = 0, max: most = least } = endPlay;
+      const thickness = Math.min(Math.max(play - (least + most) / 2, min), max);
+      const left = (play - thickness) as Length;
+      const isRoom = left > 0 && roomIn({ min: left, max: left }, endPlay, guards.endPlay) >= -1e-9;
+      return isRoom ? [taking(bin)] : [];
+    });
+  const stacks = [[], ...measured.flatMap((a, i) => stacksFrom(measured.slice(i), a))];
   const ways = stacks.flatMap((stack) => {
     const left = stack.reduce((rest, { part }) => rest - part.thickness, play) as Length;
     if (roomIn({ min: left, max: left }, endPlay, guards.endPlay) < -1e-9) return [];
     return everyWay(stack.map((bin) => [taking(bin)]));
   });
-  return bestWays(ways.filter((way) => isInStock(way, bins)));
+  return bestWays([...made, ...ways].filter((way) => isInStock(way, bins)));
 }
 
 /** Stacks of up to three that begin with one, and go on with it or a later one. */

@@ -2,6 +2,7 @@ import type { PlanOptions } from '../../src/planning/plan-options.js';
 import type { Section } from '../../src/shed/sections.js';
 import type { Shed as AnyShed } from '../../src/shed/shed.js';
 import { enginesOn } from './brute-engines.js';
+import { withAllGroups } from './brute-groups.js';
 import { guardsOf } from './brute-guard.js';
 import { search } from './brute-search.js';
 import { groupsOf, ofGroup, stockOf, thousandths } from './brute-stock.js';
@@ -42,7 +43,8 @@ export function bruteBest(
   historyOf: AnyShed = given,
 ): BruteBest {
   // Every part of it was measured.
-  const [shed, history] = [given, historyOf] as [Shed, Shed];
+  const shed = withAllGroups(given as Shed);
+  const history = historyOf as Shed;
   const stock = stockOf(shed, options);
   const inStock = (section: Section) => stock[section].reduce((sum, { count }) => sum + count, 0);
   const guards = guardsOf(shed, options);

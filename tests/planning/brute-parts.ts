@@ -14,7 +14,15 @@ import type { StatedLimits } from '../../src/reading/stated-limits.js';
 import type { Work } from '../../src/shed/works.js';
 import { repairsOf, surfaceFaults, testsOf } from './brute-faults.js';
 import { resizing } from './brute-rods.js';
-import { type Bin, mendCost, taking, testsCost, workCost, worksCost } from './brute-stock.js';
+import {
+  type Bin,
+  mendCost,
+  sleevesCost,
+  taking,
+  testsCost,
+  workCost,
+  worksCost,
+} from './brute-stock.js';
 import type { Way } from './brute-ways.js';
 import type { BlockPart, CrankshaftPart, JournalPlace, Shed } from './full.js';
 
@@ -115,7 +123,8 @@ export function blockWays(shed: Shed, bin: Bin<BlockPart>, history: Shed): reado
       work === 'use as it is' ? measured(shapes[i] as never) : plan.target,
     );
     const way = taking(bin);
-    const all = way.cost + cost + mend + tests;
+    const sleeves = sleevesCost(shed, count('sleeve'));
+    const all = way.cost + cost + sleeves + mend + tests;
     const work = resized.count + count('bore') + count('sleeve') + (repairs.has('mend') ? 1 : 0);
     return [{ ...way, cost: all, work, part, step, bores, housings: resized.housings }];
   });

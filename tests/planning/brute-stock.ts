@@ -66,7 +66,10 @@ export function stockOf(shed: Shed, options: PlanOptions): Stock {
     ]
       .filter(
         ({ part }) =>
-          !options.reserved?.includes(part.name) && !isScrap(section, part, shed.engine),
+          !options.reserved?.includes(part.name) &&
+          part.reserved === undefined &&
+          part.builtInto === undefined &&
+          !isScrap(section, part, shed.engine),
       )
       .flatMap(({ price, ...bin }) => {
         // Valves need no other work than refacing, so it is a part of their price.
@@ -76,11 +79,18 @@ export function stockOf(shed: Shed, options: PlanOptions): Stock {
           ? []
           : [{ id: id++, ...bin, price: price + work, work: refaced ? 1 : 0 }];
       });
-  return Object.fromEntries(SECTIONS.map((section) => [section, binsOf(section)])) as never;
+  const made = (options.buying === false ? {} : shed.toMake) ?? {};
+  const madeOf = (section: Section): readonly Bin[] =>
+    (section === 'shells' || section === 'thrustWashers' ? (made[section] ?? []) : []).map(
+      ({ price, ...part }) => ({ id: id++, part, count: Infinity, price: thousandths(price) }),
+    );
+  return Object.fromEntries(
+    SECTIONS.map((section) => [section, [...binsOf(section), ...madeOf(section)]]),
+  ) as never;
 }
 
 const isCounted = (section: Section) =>
-  !['blocks', 'crankshafts', 'rods', 'heads'].includes(section);
+  !['blocks', 'crankshafts', 'rods', 'heads', 'otherParts'].includes(section);
 
 function countOf(part: Part, otherwise: number): number {
   const { pairs, count } = part as Partial<ShellPart & PistonSetPart>;
@@ -108,6 +118,12 @@ export function mendCost(shed: Shed, times: number): number | undefined {
     (cost) => cost !== undefined,
   );
   return prices.length === 0 ? undefined : Math.min(...prices);
+}
+
+/** What so many sleeves cost: the cheapest that can be made, or nothing where none is on the list. */
+export function sleevesCost({ toMake }: Shed, count: number): number {
+  const prices = (toMake?.sleeves ?? []).map(({ price }) => thousandths(price));
+  return count === 0 || prices.length === 0 ? 0 : count * Math.min(...prices);
 }
 
 /** What several works cost together; undefined if no shop does one of them. */

@@ -2,11 +2,13 @@ import type { Length } from 'crankwright';
 import { type PlanOptions, planBuilds } from 'crankwright/planning';
 import type { Shed } from 'crankwright/shed';
 import { describe, expect, it } from 'vitest';
+import type { Part } from '../../src/shed/part.js';
 import { SECTIONS, type Section } from '../../src/shed/sections.js';
 import { tries } from '../support/tries.js';
 import { bruteBest, bruteForce } from './brute-force.js';
 import { randomShed } from './random-sheds.js';
 import { reached, reachedInAll } from './reached.js';
+import { variedShed } from './varied-sheds.js';
 
 /** Seeds from 0 on. */
 const seeds = (count: number) => Array.from({ length: count }, (_, seed) => seed);
@@ -35,6 +37,31 @@ describe('a plan', () => {
     // The sheds are worth trying: many build something, some build more than one.
     expect(engines.get(0)).toBeLessThan(0.65 * all.length);
     expect((engines.get(2) ?? 0) + (engines.get(3) ?? 0)).toBeGreaterThan(0.1 * all.length);
+  }, 240_000);
+
+  it('is the best with other parts, supersession, parts that fit only with others, and parts to make', async () => {
+    const seen = { engines: 0, others: 0, made: 0, mated: 0 };
+    for (const seed of seeds(tries(4, 160))) {
+      const shed = variedShed(seed);
+      const plan = await planBuilds(shed);
+      expect(plan.proof, `seed ${seed}`).toEqual({ kind: 'optimal' });
+      expect(reachedInAll(plan), `seed ${seed}`).toEqual(bruteBest(shed));
+      const fussy = SECTIONS.flatMap((section): readonly Part[] => shed[section] ?? []);
+      for (const { parts } of plan.builds) {
+        const names = parts.map(({ name }) => name);
+        const mates = fussy.filter(({ name, onlyWith }) => onlyWith && names.includes(name));
+        seen.mated += mates.length;
+        expect(mates.every(({ onlyWith }) => onlyWith?.some((mate) => names.includes(mate)))).toBe(
+          true,
+        );
+        seen.others += parts.filter(({ kind }) => kind !== undefined).length;
+      }
+      seen.engines += plan.builds.length;
+      seen.made += plan.toMake.length;
+    }
+    // Each of them matters in some sheds; in the first ones only some do.
+    expect(seen.engines).toBeGreaterThan(0);
+    for (const count of Object.values(seen)) expect(count).toBeGreaterThanOrEqual(tries(0, 5));
   }, 240_000);
 
   it('is the best within what is to be heeded', async () => {
