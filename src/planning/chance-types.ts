@@ -8,9 +8,9 @@ export interface EngineChances {
   readonly chances: readonly EngineChance[];
   /** Whether every case was tried, or cases were drawn. */
   readonly how: 'every case' | 'draws';
-  /** How many cases were drawn, if they were [-]. */
+  /** How many cases were drawn, if they were. */
   readonly draws?: number;
-  /** The seed of the draws [-]. */
+  /** The seed of the draws. */
   readonly seed?: number;
   /** The odds of every part that is not known. */
   readonly odds: readonly OddsOfPart[];

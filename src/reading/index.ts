@@ -52,7 +52,7 @@ export {
 export { type Given, isObject, rawItems } from './given.js';
 export { grindNames, grindRequest } from './grind-request.js';
 export { CRACK_TEST, HAPPENED, HAPPENINGS, type Happening, HITS_THE_BLOCK } from './happenings.js';
-export { anglesOf, type HowRead, howWellRead, type WasRead } from './how-read.js';
+export { anglesOf, type HiddenOval, type HowRead, howWellRead, type WasRead } from './how-read.js';
 export { howWell } from './how-well.js';
 export { journalWords } from './journal-words.js';
 export { type JsonSchema, jsonSchemaOf } from './json-schema.js';

@@ -12,6 +12,7 @@ export {
   FileError,
   type FileProblem,
   type Happening,
+  type HiddenOval,
   type HowRead,
   type InstrumentName,
   type InstrumentOfBench,

@@ -39,7 +39,7 @@ import { guardToday } from './today.js';
  *
  * @param input - JSON text of at most 20 million characters, or the parsed value
  * @param readings - CSV text of readings, at most 200 000 lines; by default none
- * @param options.today - the day, as `2026-11-26`: no date of a part may be after it; by default dates are not compared with it
+ * @param options - `today`, as `2026-11-26`: no date of a part may be after it; by default dates are not compared with it
  * @returns the shed with every quantity in SI
  * @throws {FileError} (a {@link RebuildInputError}) when a field is missing, misspelt, repeated, out of range or contradictory, or
  * the text is too long or not JSON

@@ -4,7 +4,7 @@
  * @packageDocumentation
  */
 
-export type { HowRead } from '../reading/index.js';
+export type { HiddenOval, HowRead } from '../reading/index.js';
 export {
   type Bench,
   FileError,

@@ -1,6 +1,13 @@
 import { inch, second } from 'crankwright';
 import { buildBoxes, buildSheet } from 'crankwright/build-sheet';
-import { describePlanDifference, diffPlans, planBuilds, planReport } from 'crankwright/planning';
+import {
+  describeChances,
+  describePlanDifference,
+  diffPlans,
+  engineChances,
+  planBuilds,
+  planReport,
+} from 'crankwright/planning';
 import { describePart, readShed, triage, triageReport } from 'crankwright/shed';
 import { noEngine, twoEngines } from '../../planning/plans.js';
 import { plainShed } from '../../shed/sheds.js';
@@ -71,6 +78,13 @@ const measured = {
   ...single,
   instruments: { micrometer: tenth, boreGauge: tenth, wallGauge: tenth },
 };
+const { pistonSets, ...withoutPistons } = single;
+/** A single of which the piston was not measured. */
+const half = {
+  ...withoutPistons,
+  pistonSets: [{ name: 'piston set', condition: { is: 'ran' as const } }],
+};
+const chances = await engineChances(half);
 const cap = { amount: 100, currency: 'EUR' };
 
 export const planCalls = {
@@ -95,6 +109,29 @@ export const planCalls = {
         single,
         { holdsWith: 0.95 },
       ),
+    },
+  }),
+  engineChances: calls(engineChances, {
+    madeBy: 'readShed',
+    cases: 300,
+    sound: [
+      [single],
+      [half],
+      [half, { atMost: 1, buying: false, reserved: ['rod'], draws: 10, seed: 3 }],
+      [half, { timeLimit: second(60), onProgress: () => {} }],
+    ],
+    provoked: {
+      'the shed is not what `readShed` gives': refused('shed.version', {}),
+      'an option is unknown': refused('options.mustBuild', single, { mustBuild: ['block'] }),
+      impossible: refused('options.draws', single, { draws: 0 }),
+    },
+  }),
+  describeChances: calls(describeChances, {
+    madeBy: 'engineChances',
+    sound: [[chances], [await engineChances(single)]],
+    provoked: {
+      'the chances are not what `engineChances` gives': refused('chances.chances', {}),
+      'no chances': refused('chances'),
     },
   }),
   triage: calls(triage, {

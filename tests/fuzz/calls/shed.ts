@@ -61,7 +61,13 @@ const started = newShed(answers);
 
 export const shedCalls = {
   readShed: calls(readShed, {
-    sound: [[plainShed()], [JSON.stringify(plainShed())], [lacking, csv], [empty]],
+    sound: [
+      [plainShed()],
+      [JSON.stringify(plainShed())],
+      [lacking, csv],
+      [empty],
+      [empty, '', { today: '2026-11-26' }],
+    ],
     provoked: {
       'a field is missing': refused('engine', spoiltShed({ engine: undefined })),
       misspelt: refused('block', { ...plainShed(), block: [] }),
@@ -90,6 +96,15 @@ export const shedCalls = {
       ),
       'readings that are no text': refused('readings', plainShed(), 7),
       'not JSON': refused('shed, line 1', 'version: 1'),
+      '`today` is not a day': refused('options.today', plainShed(), undefined, {
+        today: '2026-02-30',
+      }),
+      'a date after today': refused(
+        'heads[0].dates.bought',
+        spoiltShed({ 'heads[0].dates': { bought: '2026-11-27' } }),
+        undefined,
+        { today: '2026-11-26' },
+      ),
       'not a shed': refused('shed', []),
       nothing: refused('shed'),
     },
