@@ -1,9 +1,10 @@
 import type { Wording } from '../judging/index.js';
 import { guardLayout, guardWording, sayDistance } from '../judging/internal.js';
 import type { Length } from '../quantities/index.js';
+import type { Cost } from './cost.js';
 import { sayEngines } from './describe-proof.js';
 import { planDifferenceLayout, planLayout } from './layouts.js';
-import type { Cost, Plan } from './plan-types.js';
+import type { Plan } from './plan-types.js';
 import { sayCost } from './say-cost.js';
 
 /** What differs between two plans for one shed. */

@@ -5,6 +5,7 @@
  */
 export type { Price } from '../reading/index.js';
 export type { CannotBuild, WhyNotBuilt } from './cannot-build-types.js';
+export type { Cost } from './cost.js';
 export { planReport } from './describe-plan.js';
 export { describePlanDifference, diffPlans, type PlanDifference } from './diff-plans.js';
 export type { LackingPart, LeftOver, NextEngine } from './left-over-types.js';
@@ -17,7 +18,7 @@ export type {
   Measurement,
   PartToMeasure,
 } from './measure-types.js';
-export type { Complete, PartToMake, Purchase, ShopOrder } from './order-types.js';
+export type { Complete, PartToMake, Purchase } from './order-types.js';
 export { planBuilds } from './plan-builds.js';
 export type { PlanOptions, PlanProgress } from './plan-options.js';
 export type {
@@ -27,12 +28,12 @@ export type {
   BuildJob,
   BuildPart,
   BuildTest,
-  Cost,
   MeasureAgain,
   NearClearance,
   Plan,
   PlanStage,
   Proof,
+  ShopOrder,
   Unproven,
 } from './plan-types.js';
 export type { Preference } from './preferences.js';

@@ -1,7 +1,7 @@
 import type { Length, Ratio } from '../quantities/index.js';
 import type { InstrumentName } from '../reading/index.js';
 import type { MeasuredWhat, Section, Until } from '../shed/index.js';
-import type { Cost } from './plan-types.js';
+import type { Cost } from './cost.js';
 
 /** What there may be besides what is proven: the most engines, if the parts that are not known turned out good. */
 export interface MayBe {

@@ -1,7 +1,7 @@
 import type { Price } from '../reading/index.js';
 import type { Job, MachiningOffer, Shed, Work } from '../shed/index.js';
 import { isTest, SECTIONS } from '../shed/internal.js';
-import type { Cost } from './plan-types.js';
+import type { Cost } from './cost.js';
 
 /**
  * Money in thousandths, to make sums whole numbers: no currency has smaller parts.

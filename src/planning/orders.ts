@@ -1,10 +1,11 @@
 import type { Disposition, Fault, Part, Shed, Testable, TriagedPart } from '../shed/index.js';
 import { CRACK_TESTED, SECTIONS, undecidedUntil } from '../shed/internal.js';
+import type { Cost } from './cost.js';
 import { isKeptBack } from './kinds.js';
 import type { LeftOver } from './left-over-types.js';
 import { costOf, inThousandths } from './money.js';
-import type { Purchase, ShopOrder } from './order-types.js';
-import type { Build, BuildJob, Cost } from './plan-types.js';
+import type { Purchase } from './order-types.js';
+import type { Build, BuildJob, ShopOrder } from './plan-types.js';
 
 /** The sum of costs [thousandths]. */
 export const sumOfCosts = (all: readonly { readonly cost: Cost }[]): number =>

@@ -3,9 +3,10 @@ import type { Length, Ratio, UnitSystem } from '../quantities/index.js';
 import type { EngineKind, HowRead, InstrumentName } from '../reading/index.js';
 import type { AgainReason, Job, NeededTest, Section } from '../shed/index.js';
 import type { CannotBuild } from './cannot-build-types.js';
+import type { Cost } from './cost.js';
 import type { LeftOver, NextEngine } from './left-over-types.js';
 import type { MayBe, MeasureFirst } from './measure-types.js';
-import type { Complete, PartToMake, Purchase, ShopOrder } from './order-types.js';
+import type { Complete, PartToMake, Purchase } from './order-types.js';
 import type { Preference } from './preferences.js';
 
 /** The stages of a search: each is proven before the next one begins. */
@@ -98,14 +99,6 @@ export interface MeasureAgain {
   readonly name: string;
   /** What to measure again, and why. */
   readonly because: readonly AgainReason[];
-}
-
-/** An amount of money. */
-export interface Cost {
-  /** How much [-]. */
-  readonly amount: number;
-  /** The currency, if the shed has prices. */
-  readonly currency?: string;
 }
 
 /** What is proven about a plan. */
@@ -251,4 +244,14 @@ export interface BuildTest extends NeededTest {
   readonly section: Section;
   /** Which part. */
   readonly part: string;
+}
+
+/** The order for one shop. */
+export interface ShopOrder {
+  /** Which shop. */
+  readonly shop: string;
+  /** Every job, in the order of the engines. */
+  readonly jobs: readonly BuildJob[];
+  /** Their total cost. */
+  readonly cost: Cost;
 }

@@ -1,4 +1,4 @@
-import type { Cost } from './plan-types.js';
+import type { Cost } from './cost.js';
 
 /** `60.00 EUR`, with a third decimal if it is not zero; `nothing` for zero. */
 export function sayCost({ amount, currency }: Cost): string {

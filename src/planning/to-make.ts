@@ -1,8 +1,9 @@
 import type { Length } from '../quantities/index.js';
 import type { Assembly } from './assembly.js';
+import type { Cost } from './cost.js';
 import { costOf } from './money.js';
 import type { PartToMake } from './order-types.js';
-import type { Build, Cost } from './plan-types.js';
+import type { Build } from './plan-types.js';
 
 /** The parts to make for one engine, each with its size. */
 export function toMakeFor(
