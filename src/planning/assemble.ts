@@ -1,9 +1,9 @@
 import type { Known } from '../reading/index.js';
 import { type Assembly, assemblyCost, type Of, type RodBearing } from './assembly.js';
 import { type Brief, needs, otherKinds } from './brief.js';
-import { Matchmaker, matesOf } from './company.js';
 import type { Batch, Draft } from './draft.js';
 import { journalKey } from './formulate-rods.js';
+import { Matchmaker, matesOf } from './matchmaker.js';
 import { Picker, Pile, type UseOf } from './pile.js';
 
 /**

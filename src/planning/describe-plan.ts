@@ -14,8 +14,8 @@ import { describeProof, isNoneAsked } from './describe-proof.js';
 import { describeToMake } from './describe-to-make.js';
 import { planLayout } from './layouts.js';
 import type { LeftOver } from './left-over-types.js';
-import type { Purchase, ShopOrder } from './order-types.js';
-import type { Build, BuildJob, Plan } from './plan-types.js';
+import type { Purchase } from './order-types.js';
+import type { Build, BuildJob, Plan, ShopOrder } from './plan-types.js';
 import { sayCost } from './say-cost.js';
 import { whatToDo } from './what-to-do.js';
 

@@ -20,7 +20,7 @@ export type {
   Measurement,
   PartToMeasure,
 } from './measure-types.js';
-export type { Complete, PartToMake, Purchase, ShopOrder } from './order-types.js';
+export type { Complete, PartToMake, Purchase } from './order-types.js';
 export { planBuilds } from './plan-builds.js';
 export type { PlanOptions, PlanProgress } from './plan-options.js';
 export type {
@@ -33,6 +33,7 @@ export type {
   MeasureAgain,
   NearClearance,
   Plan,
+  ShopOrder,
 } from './plan-types.js';
 export type { Preference } from './preferences.js';
 export type { PlanStage, Proof, Unproven } from './proof-types.js';

@@ -5,12 +5,14 @@ import type { Length } from '../quantities/index.js';
 import type { Made, Shed } from '../shed/index.js';
 import { type Kind, type Member, NO_LIMIT } from './kinds.js';
 import { inThousandths, type PricedJob } from './money.js';
-import type { PricedWay, Stock } from './stock.js';
 
 // Parts that are made to suit one place. They count as home-made: proper parts come first where all else is equal.
 
 /** The kinds of shells that can be made. */
-export function shellsToMake({ toMake }: Shed): Stock['shells'] {
+export function shellsToMake({ toMake }: Shed): readonly Kind<{
+  readonly fits: 'rods' | 'mains';
+  readonly toSuit: Span<Length>;
+}>[] {
   return (toMake?.shells ?? []).map((made) => ({
     ...kindOf('shells', made),
     ready: { fits: made.fits, toSuit: made.wall },
@@ -18,7 +20,9 @@ export function shellsToMake({ toMake }: Shed): Stock['shells'] {
 }
 
 /** The kinds of thrust washers that can be made. */
-export function washersToMake({ toMake }: Shed): Stock['thrustWashers'] {
+export function washersToMake({
+  toMake,
+}: Shed): readonly Kind<{ readonly toSuit: Span<Length> }>[] {
   return (toMake?.thrustWashers ?? []).map((made) => ({
     ...kindOf('thrustWashers', made),
     ready: { toSuit: made.thickness },
@@ -60,11 +64,13 @@ export interface SleevesToMake {
  * Adds the sleeves to a way with sleeved cylinders: the cheapest on the list. Without any on the list they count as
  * the shop's. If nothing may be bought, cylinders that need a sleeve from the list cannot be sleeved.
  */
-export function withSleeves(
-  way: PricedWay,
+export function withSleeves<
+  W extends { readonly jobs: readonly PricedJob[]; readonly cost: number },
+>(
+  way: W,
   { toMake }: Shed,
   buying: boolean,
-): PricedWay | undefined {
+): (W & { readonly sleeves?: SleevesToMake }) | undefined {
   const count = sleevedIn(way.jobs);
   const [sleeve] = [...(toMake?.sleeves ?? [])].sort((a, b) => a.price.amount - b.price.amount);
   if (sleeve === undefined || count === 0) return way;

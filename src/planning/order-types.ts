@@ -3,7 +3,6 @@ import type { Length } from '../quantities/index.js';
 import type { NeededPart } from '../reading/index.js';
 import type { Section } from '../shed/index.js';
 import type { Cost } from './cost.js';
-import type { BuildJob } from './plan-types.js';
 
 /** What makes an engine complete beyond block, crankshaft, rods, pistons, rings and shells. */
 export interface Complete {
@@ -34,16 +33,6 @@ export interface PartToMake {
   /** Sleeves: the bore it is finished to [m]. */
   readonly finishedTo?: Span<Length>;
   /** Its cost; of shells that of the pair. */
-  readonly cost: Cost;
-}
-
-/** The order for one shop. */
-export interface ShopOrder {
-  /** Which shop. */
-  readonly shop: string;
-  /** Every job, in the order of the engines. */
-  readonly jobs: readonly BuildJob[];
-  /** Their total cost. */
   readonly cost: Cost;
 }
 

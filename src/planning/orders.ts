@@ -4,8 +4,8 @@ import type { Cost } from './cost.js';
 import { isKeptBack } from './kinds.js';
 import type { LeftOver } from './left-over-types.js';
 import { costOf, inThousandths } from './money.js';
-import type { Purchase, ShopOrder } from './order-types.js';
-import type { Build, BuildJob } from './plan-types.js';
+import type { Purchase } from './order-types.js';
+import type { Build, BuildJob, ShopOrder } from './plan-types.js';
 
 /** The sum of costs [thousandths]. */
 export const sumOfCosts = (all: readonly { readonly cost: Cost }[]): number =>

@@ -1,6 +1,6 @@
-import type { Matchmaker } from './company.js';
 import type { Use } from './draft.js';
 import type { Kind, Member } from './kinds.js';
+import type { Matchmaker } from './matchmaker.js';
 
 /** A part taken by an engine: a member of its kind. */
 export interface Taken<K extends Kind<unknown>> {

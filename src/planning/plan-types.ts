@@ -6,7 +6,7 @@ import type { CannotBuild } from './cannot-build-types.js';
 import type { Cost } from './cost.js';
 import type { LeftOver, NextEngine } from './left-over-types.js';
 import type { MayBe, MeasureFirst } from './measure-types.js';
-import type { Complete, PartToMake, Purchase, ShopOrder } from './order-types.js';
+import type { Complete, PartToMake, Purchase } from './order-types.js';
 import type { Preference } from './preferences.js';
 import type { Proof } from './proof-types.js';
 
@@ -216,4 +216,14 @@ export interface BuildTest extends NeededTest {
   readonly section: Section;
   /** Which part. */
   readonly part: string;
+}
+
+/** The order for one shop. */
+export interface ShopOrder {
+  /** Which shop. */
+  readonly shop: string;
+  /** Every job, in the order of the engines. */
+  readonly jobs: readonly BuildJob[];
+  /** Their total cost. */
+  readonly cost: Cost;
 }

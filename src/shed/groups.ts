@@ -3,7 +3,7 @@ import { SECTIONS, type Section } from './sections.js';
 import type { Shed } from './shed.js';
 
 /** The groups of engines that a part fits; undefined if it fits all. */
-export type GroupsOf = (section: Section, part: Grouped) => readonly string[] | undefined;
+type GroupsOf = (section: Section, part: Grouped) => readonly string[] | undefined;
 
 /** What says which groups a part fits. */
 export type Grouped = Pick<Part, 'interchange' | 'supersedes' | 'supersededBy'> & {

@@ -3,7 +3,7 @@
 export { accuracyOfShed } from './accuracy-of-shed.js';
 export { printedFile } from './as-written.js';
 export { type TakenApart, withCoreParts } from './core-parts.js';
-export { type GroupsOf, groupsIn } from './groups.js';
+export { groupsIn } from './groups.js';
 export { howShedWasRead } from './how-read.js';
 export { needsOf } from './needs.js';
 export {
