@@ -66,7 +66,7 @@ export const shedCalls = {
       [JSON.stringify(plainShed())],
       [lacking, csv],
       [empty],
-      [empty, '', { today: '2026-11-26' }],
+      [lacking, csv, { today: '2026-11-26' }],
     ],
     provoked: {
       'a field is missing': refused('engine', spoiltShed({ engine: undefined })),
