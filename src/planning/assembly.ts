@@ -37,7 +37,7 @@ export interface Assembly {
 }
 
 /** The parts of an engine; a set of rods is one part. */
-export function partsOf(assembly: Assembly): readonly Taken<Kind<unknown>>[] {
+export function partsTaken(assembly: Assembly): readonly Taken<Kind<unknown>>[] {
   const { block, crankshaft, rods, pistons, rings, mains, washers, head, valves } = assembly;
   return [
     block,

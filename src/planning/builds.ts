@@ -1,6 +1,6 @@
 import type { Shed } from '../shed/index.js';
 import { SECTIONS } from '../shed/internal.js';
-import { type Assembly, assemblyCost, partsOf, rodParts } from './assembly.js';
+import { type Assembly, assemblyCost, partsTaken, rodParts } from './assembly.js';
 import {
   cylindersOf,
   endPlayOf,
@@ -25,7 +25,7 @@ export function buildOf(
   const { engine } = shed;
   const { accuracy } = judged;
   const jobs = jobsOf(assembly);
-  const parts = counted(partsOf(assembly));
+  const parts = counted(partsTaken(assembly));
   const { interchange } = assembly.batch;
   const endPlay = endPlayOf(assembly, engine, accuracy);
   const guides = guidesOf(assembly, engine, accuracy);

@@ -1,5 +1,5 @@
 import type { NeededPart } from '../reading/index.js';
-import { type Assembly, partsOf } from './assembly.js';
+import { type Assembly, partsTaken } from './assembly.js';
 import type { Brief } from './brief.js';
 import type { Batch, Draft } from './draft.js';
 import type { Kind, Member } from './kinds.js';
@@ -57,7 +57,7 @@ export const countNeeded = (needed: readonly NeededPart[], of: string): number =
 
 /** Whether every part of an engine that fits only with others has one of them there. */
 export function isInCompany(assembly: Assembly): boolean {
-  const parts = partsOf(assembly);
+  const parts = partsTaken(assembly);
   // A missing part has no name.
   const names = new Set(parts.map(({ member }: { readonly member?: Member }) => member?.name));
   return parts.every(({ kind }) => kind.onlyWith?.some((mate) => names.has(mate)) ?? true);

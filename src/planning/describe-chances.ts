@@ -15,7 +15,7 @@ import { engineChancesLayout } from './layouts.js';
  * @example
  * ```ts
  * describeChances({ chances: [{ engines: 1, chance: 1 as Ratio }], how: 'every case', odds: [] })
- *   .includes('1 complete engine: 100 %'); // true
+ *   .includes('1 complete engine: about 100 %'); // true
  * ```
  */
 export function describeChances(chances: EngineChances): string {
@@ -25,7 +25,9 @@ export function describeChances(chances: EngineChances): string {
     return `${section('CHANCES', wrap(`Not known: ${ended === 'time limit' ? 'the time was up' : 'the solver failed'}.`, 0))}\n`;
   }
   return `${section('CHANCES', [
-    ...each.flatMap(({ engines, chance }) => wrap(`${sayEngines(engines)}: ${say(chance)}`, 4)),
+    ...each.flatMap(({ engines, chance }) =>
+      wrap(`${sayEngines(engines)}: about ${say(chance)}`, 4),
+    ),
     ...wrap(sayHow(chances), 0),
     ...odds.flatMap((part) => wrap(`  ${sayOdds(part)}`, 4)),
   ])}\n`;
@@ -34,11 +36,11 @@ export function describeChances(chances: EngineChances): string {
 function sayHow({ how, draws, odds }: EngineChances): string {
   if (odds.length === 0) return 'Every part is known: nothing is left to chance.';
   const cases = how === 'every case' ? 'Every case was tried' : `Of ${draws} cases drawn at random`;
-  return `${cases}: each part that is not known is good or not, on its own. Good means that it measures up to what it is to go with. These chances are no better than the odds, which are guesses; no plan counts on them. The odds:`;
+  return `${cases}: each part that is not known is good or not, on its own. Good means that it measures up to what it is to go with. These chances are no better than the odds, which are guesses, and in life the parts of one engine fail together; no plan counts on them. The odds:`;
 }
 
 const sayOdds = ({ name, odds, by }: OddsOfPart): string =>
-  `${name}: ${say(odds)}, ${by === 'owner' ? 'as you say' : 'a rule of thumb of this library (common practice)'}`;
+  `${name}: ${say(odds)}, ${by === 'owner' ? 'as you say' : 'our guess'}`;
 
 const say = (chance: EngineChances['chances'][number]['chance']): string =>
   `${formatNumber(chance, percent, 0)} %`;

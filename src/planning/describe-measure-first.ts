@@ -37,6 +37,12 @@ function sayMayBe({ builds, mayBe }: Plan): string {
   return `Proven: ${sayEngines(builds.length)}. There may be ${engines}, if ${their} turned out good${cost.amount > 0 ? `; shop work and purchases would then cost ${sayCost(cost)} or more` : ''}. Nothing of that is counted on in this plan.`;
 }
 
+/** Where measuring may bring one more engine, what else it needs is for the case that it does not. */
+export const ifNoGood = ({ measureFirst }: Pick<Plan, 'measureFirst'>): string =>
+  measureFirst.some(({ mayBring }) => mayBring.kind === 'one more engine')
+    ? 'if what you measure first turns out no good, '
+    : '';
+
 /** What measuring may bring: the start of a sentence. */
 export function sayMayBring(mayBring: MayBring, { units }: Wording): string {
   switch (mayBring.kind) {

@@ -8,7 +8,7 @@ import { sayComplete } from './complete.js';
 import { describeBuild } from './describe-build.js';
 import { sayCannotBuild } from './describe-cannot-build.js';
 import { describeNextEngine } from './describe-lacks.js';
-import { describeMeasureFirst } from './describe-measure-first.js';
+import { describeMeasureFirst, ifNoGood } from './describe-measure-first.js';
 import { measureOnceMore, sayHowKnown, sayNotDescribed } from './describe-near.js';
 import { describeProof, isNoneAsked } from './describe-proof.js';
 import { describeToMake } from './describe-to-make.js';
@@ -78,7 +78,7 @@ function page(plan: Plan, wording: Wording): string {
       'THE NEXT ENGINE',
       nextEngine
         ? sentences([
-            `${capital(describeNextEngine(nextEngine, noted))}.${nextEngine.lacks.length === 0 ? '' : ' The parts for it that are left over may need work and tests first.'}`,
+            `${capital(`${ifNoGood(plan)}${describeNextEngine(nextEngine, noted)}`)}.${nextEngine.lacks.length === 0 ? '' : ' The parts for it that are left over may need work and tests first.'}`,
           ])
         : [],
     ),
@@ -178,6 +178,7 @@ function purchaseLines({ section: each, kind, name, count, cost }: Purchase): re
 const WHY_LEFT = [
   ['reserved', 'Kept back'],
   ['spare', 'Spare'],
+  ['it is measured', 'Undecided until measured'],
   ['the odd reading is taken again', 'Undecided until the odd reading is taken again'],
   ['it is measured better', 'Undecided until it is measured better'],
   ['it is straightened and measured', 'Undecided until straightened and measured'],

@@ -1,5 +1,6 @@
 import type { Wording } from '../judging/index.js';
-import { describeSpan, say, sayDistance } from '../judging/internal.js';
+import { describeInward, describeSpan, say } from '../judging/internal.js';
+import type { Length } from '../quantities/index.js';
 import type { PartToMake } from './order-types.js';
 import { sayCost } from './say-cost.js';
 
@@ -34,8 +35,13 @@ function sizeOf(
   { section, size, tolerance, finishedTo }: PartToMake,
   units: Wording['units'],
 ): string {
+  // What may be made of it is told inwards: a size at its end is within the limits as printed.
+  const least = tolerance === undefined ? size.min : size.min - tolerance;
+  const most = tolerance === undefined ? size.max : size.max + tolerance;
   const give =
-    tolerance === undefined ? '' : `, at most ${sayDistance(tolerance, 'length', units)} off`;
+    tolerance === undefined
+      ? ''
+      : `, between ${describeInward({ min: least as Length, max: most as Length }, units)}`;
   if (section === 'shells') {
     return `wall of each half ${say(size.min, 'length', units)}${give}`;
   }

@@ -1,5 +1,5 @@
 import { assemble } from './assemble.js';
-import { partsOf } from './assembly.js';
+import { partsTaken } from './assembly.js';
 import type { Brief } from './brief.js';
 import type { Draft } from './draft.js';
 import { formulate } from './formulate.js';
@@ -82,7 +82,7 @@ export function fewestUnknown(
 
 /** A plan of parts that may be good. */
 function openPlan(brief: Brief, draft: Draft, values: readonly number[]): OpenPlan {
-  const taken = assemble(brief, draft, values).flatMap(partsOf);
+  const taken = assemble(brief, draft, values).flatMap(partsTaken);
   const open = taken.filter(({ kind }) => kind.unknown !== undefined);
   return {
     engines: sumOfTerms(draft.engines, values),

@@ -4,7 +4,7 @@ import { capital } from '../pages/index.js';
 import { named } from '../shed/internal.js';
 import { sayCannotBuild } from './describe-cannot-build.js';
 import { describeNextEngine } from './describe-lacks.js';
-import { sayMayBring } from './describe-measure-first.js';
+import { ifNoGood, sayMayBring } from './describe-measure-first.js';
 import { describeOnceMore } from './describe-near.js';
 import { isNoneAsked, isPlanProven, sayEngines } from './describe-proof.js';
 import type { Build, Plan } from './plan-types.js';
@@ -146,15 +146,17 @@ export function engineLines({ builds }: Plan, wording: Wording): Topic {
 }
 
 /** What the next engine lacks. */
-export function nextLines({ nextEngine }: Plan, wording: Wording): Topic {
+export function nextLines(plan: Plan, wording: Wording): Topic {
+  const { nextEngine } = plan;
   if (nextEngine === undefined) return NOTHING;
+  const before = ifNoGood(plan);
   const { lacks } = nextEngine;
   const count = lacks.reduce((sum, each) => sum + each.count, 0);
   return oneLine(
-    `${capital(describeNextEngine(nextEngine, wording))}.`,
+    `${capital(`${before}${describeNextEngine(nextEngine, wording)}`)}.`,
     count === 0
       ? 'No part completes one more engine: see THE NEXT ENGINE.'
-      : `One more engine needs ${parts(count)} more: see THE NEXT ENGINE.`,
+      : `${capital(`${before}one more engine needs ${parts(count)} more`)}: see THE NEXT ENGINE.`,
   );
 }
 

@@ -108,9 +108,9 @@ describe('engineChances', () => {
 describe('describeChances', () => {
   it('tells the chances, and that they are no better than the odds', async () => {
     const text = describeChances(await engineChances(shedWith([{ odds: 0.25 }, { is: 'ran' }])));
-    expect(text).toContain('1 complete engine: 65 %');
+    expect(text).toContain('1 complete engine: about 65 %');
     expect(text).toContain('crankshaft 0: 25 %, as you say');
-    expect(text).toContain('crankshaft 1: 80 %, a rule of thumb');
+    expect(text).toContain('crankshaft 1: 80 %, our guess');
     expect(text.replace(/\s+/g, ' ')).toContain('no better than the odds, which are guesses');
   });
 });
