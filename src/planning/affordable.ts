@@ -2,6 +2,8 @@ import { largestOf } from '../quantities/internal.js';
 import type { EngineKind, NeededPart } from '../reading/index.js';
 import { otherKinds } from './brief.js';
 import type { Kind } from './kinds.js';
+import { partsCount } from './kinds-in.js';
+import type { PlanRequest } from './plan-request.js';
 import type { PricedWay, Stock } from './stock.js';
 import { MOST_WASHERS } from './thrust.js';
 
@@ -36,7 +38,7 @@ export function affordable(stock: Stock, most: number): Stock {
 }
 
 /** An upper bound on the cost of any engine of a stock [thousandths]. */
-export function dearestEngine(
+function dearestEngine(
   stock: Stock,
   { cylinders, mains }: EngineKind,
   needed: readonly NeededPart[],
@@ -61,3 +63,19 @@ export function dearestEngine(
     )
   );
 }
+
+/** The cost limit of an engine, if it limits anything: not where it is above the dearest possible engine. */
+export function engineLimit(
+  stock: Stock,
+  { mostPerEngine = Infinity }: Pick<PlanRequest, 'mostPerEngine'>,
+  engine: EngineKind,
+  needed: readonly NeededPart[],
+): { readonly mostPerEngine?: number } {
+  return mostPerEngine < dearestEngine(stock, engine, needed) ? { mostPerEngine } : {};
+}
+
+/** The most engines that there are blocks and crankshafts for, and that are wanted. */
+export const mostEngines = (
+  { blocks, crankshafts }: Stock,
+  { atMost = Infinity }: Pick<PlanRequest, 'atMost'>,
+): number => Math.min(atMost, partsCount(blocks), partsCount(crankshafts));

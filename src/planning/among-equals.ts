@@ -7,7 +7,7 @@ import { FitTable } from './fit-table.js';
 import { formulate } from './formulate.js';
 import { workOf } from './least-work.js';
 import { leximin, type Settled, type SolvedPlan, settledIn } from './leximin.js';
-import { type Row, sumOfTerms, type Term } from './model.js';
+import { exactly, type Row, sumOfTerms, type Term, upTo } from './model.js';
 import type { Preference } from './preferences.js';
 import type { Proof } from './proof-types.js';
 import type { Solution, Solver } from './solver.js';
@@ -52,7 +52,7 @@ export function amongEquals(start: SolvedPlan, solver: Solver): Among {
       const work = sumOfTerms(workOf(best.draft), best.values);
       const apart = stopped || !fine ? undefined : oneByOne(best, fine, widened.settled);
       if (apart) {
-        const sameWork = { terms: workOf(apart.draft), min: -Infinity, max: work };
+        const sameWork = upTo(workOf(apart.draft), work);
         const rows = [...same(apart.draft), sameWork];
         const its = leastOf(apart, wishesIn(apart.draft), rows, solver);
         if (its.best.values.length > 0) best = its.best;
@@ -79,15 +79,11 @@ function proofOf(stopped: Stopped, engines: number): Proof {
 
 /** Rows: as many engines, and of the blocks that must be built, at no more cost. */
 function sameAs({ draft: of, values }: SolvedPlan): (draft: Draft) => readonly Row[] {
-  const exactly = (terms: readonly Term[], before: readonly Term[]): Row => {
-    const sum = sumOfTerms(before, values);
-    return { terms, min: sum, max: sum };
-  };
-  const cost = sumOfTerms(of.cost, values);
+  const before = (terms: readonly Term[]) => sumOfTerms(terms, values);
   return (draft) => [
-    exactly(draft.mustBuild, of.mustBuild),
-    exactly(draft.engines, of.engines),
-    { terms: draft.cost, min: -Infinity, max: cost },
+    exactly(draft.mustBuild, before(of.mustBuild)),
+    exactly(draft.engines, before(of.engines)),
+    upTo(draft.cost, before(of.cost)),
   ];
 }
 
@@ -137,7 +133,7 @@ function leastOf(
       }
       values = found.values;
     }
-    where.push({ terms: of, min: -Infinity, max: sumOfTerms(of, values) });
+    where.push(upTo(of, sumOfTerms(of, values)));
     compared.push(preference);
   }
   return { best: { brief, draft, values }, compared, stopped };

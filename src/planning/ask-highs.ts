@@ -1,6 +1,6 @@
 import type { Highs, Model as NativeModel } from 'highs';
 import type { Clock } from './clock.js';
-import { type Allowed, type Model, type Row, sumOfTerms, type Term } from './model.js';
+import { type Allowed, type Model, type Row, sumOfTerms, type Term, upTo } from './model.js';
 import type { Question, Solution } from './solver.js';
 import { lowestTerms, tightened } from './tighten.js';
 
@@ -96,7 +96,7 @@ export function failureOf(highs: Highs, error: unknown): 'failed' | 'crashed' | 
 
 /** A row: the least is no more than the known solution gives. */
 function noWorse({ goal, of, from }: Question): readonly Row[] {
-  return goal === 'least' && from ? [{ terms: of, min: -Infinity, max: sumOfTerms(of, from) }] : [];
+  return goal === 'least' && from ? [upTo(of, sumOfTerms(of, from))] : [];
 }
 
 const isImpossible = ({ terms, min, max }: Row): boolean =>

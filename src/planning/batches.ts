@@ -1,14 +1,10 @@
 import type { Batch } from './draft.js';
-import type { Kind } from './kinds.js';
+import { kindsIn } from './kinds-in.js';
 import type { Stock } from './stock.js';
 
 /** One batch for each interchange group; or, if each engine has its own cost limit, `single` batches of one engine. */
 export function batchesOf(stock: Stock, single?: number): readonly Batch[] {
-  const groups = new Set(
-    Object.values(stock).flatMap((kinds: readonly Kind<unknown>[]) =>
-      kinds.flatMap(({ interchange }) => interchange ?? []),
-    ),
-  );
+  const groups = new Set(kindsIn(stock).flatMap(({ interchange }) => interchange ?? []));
   const named = groups.size === 0 ? [undefined] : withoutContained([...groups], stock);
   const each = named.flatMap((group) => Array.from({ length: single ?? 1 }, () => group));
   return each.map((group, index) => ({
@@ -20,7 +16,7 @@ export function batchesOf(stock: Stock, single?: number): readonly Batch[] {
 
 /** Drops each group whose parts all fit the engines of another one too. */
 function withoutContained(groups: readonly string[], stock: Stock): readonly string[] {
-  const kinds: readonly Kind<unknown>[] = Object.values(stock).flat();
+  const kinds = kindsIn(stock);
   const fitting = new Map(
     groups.map((group) => [
       group,

@@ -3,7 +3,7 @@ import { type Assembly, partsTaken } from './assembly.js';
 import type { Brief } from './brief.js';
 import type { Batch, Draft } from './draft.js';
 import type { Kind, Member } from './kinds.js';
-import type { Row, Term } from './model.js';
+import { type Row, type Term, upTo } from './model.js';
 import { MOST_WASHERS } from './thrust.js';
 
 // Parts that fit only with others.
@@ -23,7 +23,7 @@ export function companyRows(draft: Draft, { engine, needed }: Brief, batch: Batc
     const most = mostInOne(kind, engine, needed);
     const mates = kinds.filter((other) => isOneOf(other, onlyWith)).flatMap(termsOf);
     const terms = [...its, ...mates.map(([variable, count]): Term => [variable, -most * count])];
-    return [{ terms, min: -Infinity, max: 0 }];
+    return [upTo(terms, 0)];
   });
 }
 

@@ -13,6 +13,7 @@ import { FitTable } from './fit-table.js';
 import { formulate } from './formulate.js';
 import { guardCounts } from './guard-counts.js';
 import type { Kind, Member } from './kinds.js';
+import { kindsIn } from './kinds-in.js';
 import { loadSolver } from './load-solver.js';
 import { type Row, sumOfTerms } from './model.js';
 import type { PlanOptions } from './plan-options.js';
@@ -143,8 +144,7 @@ function uncertainIn(stock: Stock, shed: Shed): readonly Uncertain[] {
     ...(shed[section] ?? []),
     ...(shed.toBuy?.[section] ?? []),
   ]);
-  return Object.values(stock)
-    .flatMap((kinds: readonly Kind<unknown>[]) => kinds)
+  return kindsIn(stock)
     .filter(({ unknown }) => unknown !== undefined)
     .flatMap((kind) =>
       kind.members.map((member): Uncertain => {

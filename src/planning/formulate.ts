@@ -4,7 +4,7 @@ import { type Batch, Draft } from './draft.js';
 import { bottomEnds } from './formulate-bottom.js';
 import { rodsOnJournals } from './formulate-rods.js';
 import { topEnds } from './formulate-top.js';
-import type { Row, Term } from './model.js';
+import { type Row, type Term, upTo } from './model.js';
 
 /**
  * Puts all builds into one model of whole numbers. The model does not number the engines: it counts
@@ -30,18 +30,15 @@ export function formulate(brief: Brief): Draft {
 function limits(draft: Draft, brief: Brief, batch: Batch): readonly Row[] {
   const { batches, mostPerEngine } = brief;
   const engines = draft.termsOf(draft.engines, batch);
-  const atMost = (terms: readonly Term[], max: number): Row => ({ terms, min: -Infinity, max });
   const cost = draft.termsOf(draft.cost, batch);
   const before = batches.find(
     ({ index, interchange }) => index === batch.index - 1 && interchange === batch.interchange,
   );
   return [
-    ...(mostPerEngine === undefined
-      ? []
-      : [atMost([...cost, ...times(engines, -mostPerEngine)], 0)]),
-    ...(batch.single ? [atMost(engines, 1)] : []),
+    ...(mostPerEngine === undefined ? [] : [upTo([...cost, ...times(engines, -mostPerEngine)], 0)]),
+    ...(batch.single ? [upTo(engines, 1)] : []),
     ...(batch.single && before
-      ? [atMost([...engines, ...times(draft.termsOf(draft.engines, before), -1)], 0)]
+      ? [upTo([...engines, ...times(draft.termsOf(draft.engines, before), -1)], 0)]
       : []),
     ...companyRows(draft, brief, batch),
   ];

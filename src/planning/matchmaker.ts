@@ -1,12 +1,12 @@
 import { largestOf } from '../quantities/internal.js';
 import type { Use } from './draft.js';
 import type { Kind } from './kinds.js';
+import { kindsIn } from './kinds-in.js';
 import type { Stock } from './stock.js';
 
 /** The names of the parts that others fit only with. */
 export function matesOf(stock: Stock): ReadonlySet<string> {
-  const kinds: readonly Kind<unknown>[] = Object.values(stock).flat();
-  return new Set(kinds.flatMap(({ onlyWith }) => onlyWith ?? []));
+  return new Set(kindsIn(stock).flatMap(({ onlyWith }) => onlyWith ?? []));
 }
 
 /** Brings parts and what they fit only with into one engine, as far as taking them in order can. */

@@ -1,30 +1,35 @@
 import { NANOMETRE } from '../judging/internal.js';
 import type { Length } from '../quantities/index.js';
-import type { Shed } from '../shed/index.js';
-import { dispositionsOf, type TakenApart, withCoreParts } from '../shed/internal.js';
-import { affordable } from './affordable.js';
+import type { TriagedPart } from '../shed/index.js';
+import { dispositionsOf, type TakenApart } from '../shed/internal.js';
+import { engineLimit, mostEngines } from './affordable.js';
 import { batchesOf } from './batches.js';
 import type { Brief } from './brief.js';
 import { TimeUp } from './clock.js';
 import type { Draft } from './draft.js';
 import { FitTable } from './fit-table.js';
 import { formulate } from './formulate.js';
-import type { Kind } from './kinds.js';
+import { kindsIn, kindsWhere } from './kinds-in.js';
 import { clearanceMargins } from './margins.js';
 import type { MayBe, MayBring, MeasureFirst } from './measure-types.js';
-import { type Row, sumOfTerms, type Term } from './model.js';
+import { exactly, type Row, sumOfTerms, upTo } from './model.js';
 import { costOf } from './money.js';
 import { type Ended, fewestUnknown, type OpenPlan } from './open-search.js';
 import { partToMeasure } from './part-to-measure.js';
 import type { PlanRequest } from './plan-request.js';
 import type { Solver } from './solver.js';
-import { type Stock, stockOf } from './stock.js';
+import type { Stock } from './stock.js';
 
 /** What a proven plan has reached, and what it was made with. */
 export interface Reached {
-  readonly shed: Shed;
   readonly request: PlanRequest;
-  readonly brief: Omit<Brief, 'stock' | 'fits' | 'batches' | 'least'>;
+  /** The parts that are known to be good, and those that may turn out so. */
+  readonly stock: Stock;
+  /** The shed with its cores taken apart. */
+  readonly apart: TakenApart;
+  /** The triage of every part of the shed. */
+  readonly parts: readonly TriagedPart[];
+  readonly brief: Pick<Brief, 'engine' | 'needed'>;
   readonly bandOf?: FitTable['bandOf'];
   readonly solver: Solver;
   readonly engines: number;
@@ -50,42 +55,34 @@ export interface Open {
  * one more engine, or the same engines for less money, or with a wider tightest margin.
  */
 export function measuringFirst(reached: Reached): Open {
-  const { shed, request, bandOf, solver } = reached;
-  const { mostPerEngine: most = Infinity } = request;
-  const { shed: all, inCore } = withCoreParts(shed);
-  const stock = affordable(stockOf(all, { ...request, unknown: true, inCore }), most);
+  const { request, bandOf, solver, stock } = reached;
   if (!kindsIn(stock).some(({ unknown }) => unknown !== undefined)) return { measureFirst: [] };
-  const atMost = Math.min(
-    request.atMost ?? Infinity,
-    countOf(stock.blocks),
-    countOf(stock.crankshafts),
-  );
-  const single = reached.brief.mostPerEngine === undefined ? undefined : atMost;
+  const atMost = mostEngines(stock, request);
+  const { engine, needed } = reached.brief;
+  const limit = engineLimit(stock, request, engine, needed);
   const brief: Brief = {
     ...reached.brief,
+    ...limit,
     stock,
-    fits: new FitTable(reached.brief.engine, stock.shells, bandOf),
-    batches: batchesOf(stock, single),
+    fits: new FitTable(engine, stock.shells, bandOf),
+    batches: batchesOf(stock, limit.mostPerEngine === undefined ? undefined : atMost),
     least: -Infinity,
     clock: solver.clock,
   };
   try {
-    return searchOpen(reached, brief, atMost, { shed: all, inCore });
+    return searchOpen(reached, brief, atMost);
   } catch (error) {
     if (!(error instanceof TimeUp)) throw error;
     return { measureFirst: [], ended: 'time limit' };
   }
 }
 
-function searchOpen(
-  reached: Reached,
-  brief: Brief,
-  atMost: number,
-  { shed, inCore }: TakenApart,
-): Open {
-  const { engines, cost, margin, musts, solver, currency } = reached;
-  const parts = dispositionsOf(shed);
-  const told = (plan: OpenPlan) => plan.parts.map((part) => partToMeasure(part, parts, inCore));
+function searchOpen(reached: Reached, brief: Brief, atMost: number): Open {
+  const { engines, cost, margin, musts, solver, currency, parts, apart } = reached;
+  const { shed, inCore } = apart;
+  // Without cores the parts are those that were sorted already.
+  const sorted = inCore.size === 0 ? parts : dispositionsOf(shed);
+  const told = (plan: OpenPlan) => plan.parts.map((part) => partToMeasure(part, sorted, inCore));
   const kept = (draft: Draft): Row => ({ terms: draft.mustBuild, min: musts, max: Infinity });
   const draft = formulate(brief);
   const most = solver.solve('measure first', draft.model, {
@@ -164,21 +161,6 @@ function widestWith(
 
 /** The input of a search without the parts that are still in an engine. */
 function onShelf(brief: Brief): Brief {
-  const kept = Object.entries(brief.stock).map(
-    ([section, kinds]: [string, readonly Kind<unknown>[]]) => [
-      section,
-      kinds.filter(({ apart }) => apart === undefined),
-    ],
-  );
-  const stock: Stock = Object.fromEntries(kept);
+  const stock = kindsWhere(brief.stock, ({ apart }) => apart === undefined);
   return { ...brief, stock, fits: new FitTable(brief.engine, stock.shells, brief.fits.bandOf) };
 }
-
-const kindsIn = (stock: Stock): readonly Kind<unknown>[] =>
-  Object.values(stock).flatMap((kinds: readonly Kind<unknown>[]) => kinds);
-
-const countOf = (kinds: readonly Kind<unknown>[]): number =>
-  kinds.reduce((sum, { count }) => sum + count, 0);
-
-const exactly = (terms: readonly Term[], sum: number): Row => ({ terms, min: sum, max: sum });
-const upTo = (terms: readonly Term[], max: number): Row => ({ terms, min: -Infinity, max });

@@ -8,6 +8,16 @@ export interface Row {
   readonly max: number;
 }
 
+/** A row: a sum is just so much. */
+export const exactly = (terms: readonly Term[], sum: number): Row => ({
+  terms,
+  min: sum,
+  max: sum,
+});
+
+/** A row: a sum is no more than this. */
+export const upTo = (terms: readonly Term[], max: number): Row => ({ terms, min: -Infinity, max });
+
 /** Constraints: an upper bound for each variable, and rows. */
 export interface Allowed {
   readonly bounds: readonly number[];

@@ -4,7 +4,7 @@ import type { Brief } from './brief.js';
 import type { Draft } from './draft.js';
 import { formulate } from './formulate.js';
 import type { Kind, Member } from './kinds.js';
-import { type Row, sumOfTerms, type Term } from './model.js';
+import { type Row, sumOfTerms, type Term, upTo } from './model.js';
 import type { Unproven } from './proof-types.js';
 import type { Solver } from './solver.js';
 
@@ -47,7 +47,7 @@ function unknownIn({ model, taken }: Draft): readonly Unknown[] {
     if (things === undefined) return [];
     if (count === members.length) return terms.map(([at]) => ({ at, things, apart }));
     const at = model.variable(1);
-    model.rows.push({ terms: [...terms, [at, -count]], min: -Infinity, max: 0 });
+    model.rows.push(upTo([...terms, [at, -count]], 0));
     return [{ at, things, apart }];
   });
 }
@@ -75,7 +75,7 @@ export function fewestUnknown(
     if (found.status === 'infeasible') return undefined;
     if (found.status !== 'optimal') return found.status;
     values = found.values;
-    rows.push({ terms: of, min: -Infinity, max: sumOfTerms(of, values) });
+    rows.push(upTo(of, sumOfTerms(of, values)));
   }
   return openPlan(brief, draft, values);
 }

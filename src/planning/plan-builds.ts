@@ -5,7 +5,7 @@ import { guardKind } from '../reading/index.js';
 import type { Shed } from '../shed/index.js';
 import { accuracyOfShed, dispositionsOf, howShedWasRead, needsOf } from '../shed/internal.js';
 import { shedLayout } from '../shed/layouts.js';
-import { affordable, dearestEngine } from './affordable.js';
+import { engineLimit, mostEngines } from './affordable.js';
 import { againIn } from './again-in.js';
 import { bestBuilds } from './best-builds.js';
 import { buildOf } from './builds.js';
@@ -15,7 +15,6 @@ import { FitTable } from './fit-table.js';
 import { bandFactor, bandsFor, standardOf } from './guard-bands.js';
 import { guardCounts } from './guard-counts.js';
 import { howItHolds } from './how-it-holds.js';
-import type { Kind } from './kinds.js';
 import { lackingFor } from './lacking.js';
 import { loadSolver } from './load-solver.js';
 import { measuringFirst, type Open } from './measure-first.js';
@@ -27,7 +26,7 @@ import type { Build, Plan } from './plan-types.js';
 import type { Preference } from './preferences.js';
 import type { Proof, Unproven } from './proof-types.js';
 import type { Solver } from './solver.js';
-import { stockOf } from './stock.js';
+import { stocksOf } from './stocks.js';
 import { toMakeFor } from './to-make.js';
 import { whyNotBuilt } from './why-not-built.js';
 
@@ -76,19 +75,12 @@ export async function planBuilds(shed: Shed, options: PlanOptions = {}): Promise
 
 function planWith(shed: Shed, request: PlanRequest, solver: Solver): Plan {
   const { engine } = shed;
-  const { mostPerEngine: most = Infinity } = request;
-  const stock = affordable(stockOf(shed, request), most);
-  // A limit above the dearest possible engine does not limit anything.
-  const limit = most < dearestEngine(stock, engine, needsOf(shed)) ? { mostPerEngine: most } : {};
-  const atMost = Math.min(
-    request.atMost ?? Infinity,
-    countOf(stock.blocks),
-    countOf(stock.crankshafts),
-  );
+  const { known: stock, open: openStock, apart } = stocksOf(shed, request);
+  const needed = needsOf(shed);
+  const limit = engineLimit(stock, request, engine, needed);
   const { holdsWith } = request;
   const accuracy = accuracyOfShed(shed);
   const bandOf = holdsWith === undefined ? undefined : bandsFor(accuracy, holdsWith);
-  const needed = needsOf(shed);
   const brief = {
     engine,
     needed,
@@ -96,7 +88,10 @@ function planWith(shed: Shed, request: PlanRequest, solver: Solver): Plan {
     fits: new FitTable(engine, stock.shells, bandOf),
     ...limit,
   };
-  const { assemblies, proof, compared } = bestBuilds({ brief, solver, atMost });
+  const { assemblies, proof, compared } = bestBuilds({
+    ...{ brief, solver },
+    atMost: mostEngines(stock, request),
+  });
   const currency = currencyOf(shed);
   const judged = { accuracy, fits: brief.fits };
   const builds = assemblies.map((assembly) => buildOf(assembly, shed, judged, currency));
@@ -112,8 +107,9 @@ function planWith(shed: Shed, request: PlanRequest, solver: Solver): Plan {
   const open: Open =
     proof.kind === 'optimal'
       ? measuringFirst({
-          ...{ shed, request, solver, currency },
-          brief: { engine, needed, ...limit },
+          ...{ request, solver, currency, apart, parts },
+          stock: openStock,
+          brief: { engine, needed },
           ...(bandOf && { bandOf }),
           engines: builds.length,
           cost: sumOfCosts(builds),
@@ -179,9 +175,6 @@ function proven(
   // The plan may keep a wider margin than the last one it was asked for.
   return { ...proof, found: margin, bound: Math.max(margin, proof.bound) };
 }
-
-const countOf = (kinds: readonly Kind<unknown>[]): number =>
-  kinds.reduce((sum, { count }) => sum + count, 0);
 
 /** The smallest margin of any clearance but the end plays, after the guard band. */
 function smallestMargin(

@@ -4,7 +4,7 @@ import { TimeUp } from './clock.js';
 import type { Draft } from './draft.js';
 import { formulate } from './formulate.js';
 import { clearanceMargins } from './margins.js';
-import { type Row, sumOfTerms, type Term } from './model.js';
+import { exactly, sumOfTerms, type Term, upTo } from './model.js';
 import type { PlanStage, Proof, Unproven } from './proof-types.js';
 import type { Question, Solution, Solver } from './solver.js';
 
@@ -170,7 +170,3 @@ const unproven = (draft: Draft, values: readonly number[], proof: Unproven): Out
   least: -Infinity,
   proof,
 });
-
-const exactly = (terms: readonly Term[], sum: number): Row => ({ terms, min: sum, max: sum });
-
-const upTo = (terms: readonly Term[], most: number): Row => ({ terms, min: -Infinity, max: most });

@@ -1,5 +1,6 @@
 import type { Batch } from './draft.js';
 import type { Kind, Member } from './kinds.js';
+import { kindsIn } from './kinds-in.js';
 import type { Stock } from './stock.js';
 
 /**
@@ -7,9 +8,8 @@ import type { Stock } from './stock.js';
  * and make, and belong to the same part. Every block is a kind of its own, and so is what another part belongs to.
  */
 export function toldApart(stock: Stock): Stock {
-  const parts: readonly Kind<unknown>[] = Object.values(stock).flat();
   const named = new Set(
-    parts.flatMap(({ members }) => members.flatMap(({ belongsTo }) => belongsTo ?? [])),
+    kindsIn(stock).flatMap(({ members }) => members.flatMap(({ belongsTo }) => belongsTo ?? [])),
   );
   const keyOf = (section: Kind<unknown>['section'], member: Member) => {
     const { name, from, belongsTo, make, homeMade } = member;

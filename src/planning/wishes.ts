@@ -1,7 +1,7 @@
 import type { Draft } from './draft.js';
 import { apartFromTheirs, enginesIn, termsIn } from './kept-together.js';
 import type { Member } from './kinds.js';
-import type { Term } from './model.js';
+import { type Term, upTo } from './model.js';
 import type { Preference } from './preferences.js';
 
 /** What an owner wants as little of as can be. */
@@ -68,7 +68,7 @@ function makes(draft: Draft): readonly Term[] {
       const variable = draft.model.variable(1);
       const taken = its.flatMap((kind) => termsIn(draft, kind, batch));
       const terms = [...taken, [variable, -MANY_SHELLS] as const];
-      draft.model.rows.push({ terms, min: -Infinity, max: 0 });
+      draft.model.rows.push(upTo(terms, 0));
       return [variable, 1];
     }),
   );

@@ -57,12 +57,11 @@ export function partsOfCore(core: Core, shed: Shed): readonly CorePart[] {
   ];
 }
 
-/** What every part of a core takes over from it. */
-function ofCore({ name: from, interchange, happened, condition, odds, reserved, builtInto }: Core) {
+/** What every part of a core takes over from it. What happened to the core counts for all that is from it, listed or not. */
+function ofCore({ name: from, interchange, condition, odds, reserved, builtInto }: Core) {
   return {
     from,
     ...(interchange && { interchange }),
-    ...(happened && { happened }),
     ...(condition && { condition }),
     ...(odds !== undefined && { odds }),
     ...(reserved !== undefined && { reserved }),
@@ -79,11 +78,9 @@ export interface TakenApart {
 /** Takes the cores of a shed apart, on paper. */
 export function withCoreParts(shed: Shed): TakenApart {
   const { cores = [] } = shed;
-  const inCore = new Map(
-    cores.flatMap((core) => partsOfCore(core, shed).map(({ part }) => [part.name, core] as const)),
-  );
+  const all = cores.flatMap((core) => partsOfCore(core, shed).map((each) => ({ ...each, core })));
+  const inCore = new Map(all.map(({ part, core }) => [part.name, core]));
   if (inCore.size === 0) return { shed, inCore };
-  const all = cores.flatMap((core) => partsOfCore(core, shed));
   const sections = SECTIONS.map((section) => {
     const its = all.filter((each) => each.section === section).map(({ part }) => part);
     return [section, [...((shed[section] ?? []) as readonly Part[]), ...its]];

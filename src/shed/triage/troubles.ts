@@ -13,16 +13,22 @@ export interface Trouble {
   readonly from?: string;
 }
 
-/** Everything that happened to the parts of a shed. Shells that spun are a bearing failure too. */
+/** Everything that happened to the parts and cores of a shed. Shells that spun are a bearing failure too. */
 export function troublesIn(shed: Shed): readonly Trouble[] {
   const parts = [shed, shed.toBuy ?? {}].flatMap((all) =>
     SECTIONS.flatMap((section): readonly Part[] => all[section] ?? []),
   );
-  return parts.flatMap((part) => {
-    const { name, from, happened = [] } = part;
-    const all = [...happened, ...(hasSpun(part) ? (['spun shells'] as const) : [])];
-    return all.map((what) => ({ what, part: name, ...(from !== undefined && { from }) }));
-  });
+  const cores = (shed.cores ?? []).flatMap(({ name, happened = [] }) =>
+    happened.map((what): Trouble => ({ what, part: name, from: name })),
+  );
+  return [
+    ...parts.flatMap((part) => {
+      const { name, from, happened = [] } = part;
+      const all = [...happened, ...(hasSpun(part) ? (['spun shells'] as const) : [])];
+      return all.map((what) => ({ what, part: name, ...(from !== undefined && { from }) }));
+    }),
+    ...cores,
+  ];
 }
 
 /** What happened to a part, or to another one from the same donor; the part itself first. */

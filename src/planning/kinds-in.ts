@@ -1,0 +1,17 @@
+import type { Kind } from './kinds.js';
+import type { Stock } from './stock.js';
+
+/** Every kind of a stock, section by section. */
+export const kindsIn = (stock: Stock): readonly Kind<unknown>[] => Object.values(stock).flat();
+
+/** A stock of those kinds only that pass a test. */
+export function kindsWhere(stock: Stock, test: (kind: Kind<unknown>) => boolean): Stock {
+  const sections = Object.entries(stock).map(
+    ([section, kinds]: [string, readonly Kind<unknown>[]]) => [section, kinds.filter(test)],
+  );
+  return Object.fromEntries(sections);
+}
+
+/** How many parts of some kinds there are. */
+export const partsCount = (kinds: readonly Kind<unknown>[]): number =>
+  kinds.reduce((sum, { count }) => sum + count, 0);
