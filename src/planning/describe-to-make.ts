@@ -41,7 +41,7 @@ function sizeOf(
   const give =
     tolerance === undefined
       ? ''
-      : `, between ${describeInward({ min: least as Length, max: most as Length }, units)}`;
+      : `; ${describeInward({ min: least as Length, max: most as Length }, units)} will do`;
   if (section === 'shells') {
     return `wall of each half ${say(size.min, 'length', units)}${give}`;
   }

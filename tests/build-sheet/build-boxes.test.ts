@@ -3,12 +3,41 @@ import { buildBoxes } from 'crankwright/build-sheet';
 import { planBuilds } from 'crankwright/planning';
 import { afterMachining, emptyBoxes, readShed, writeShed } from 'crankwright/shed';
 import { describe, expect, it } from 'vitest';
+import { randomShed } from '../planning/random-sheds.js';
 import { plainShed } from '../shed/sheds.js';
 
 const text = JSON.stringify(plainShed(), null, 2);
 const shed = readShed(text);
 const [first] = buildBoxes(await planBuilds(shed, { mustBuild: ['block A'], atMost: 1 }), shed);
 if (!first) throw new Error('one engine is built');
+
+describe('the boxes of any plan', () => {
+  it('ask for every size of every engine once, and change nothing while they are empty', async () => {
+    let [engines, unread] = [0, 0];
+    for (const seed of [0, 3, 5, 7, 9, 12, 14]) {
+      const random = randomShed(seed);
+      const files = buildBoxes(await planBuilds(random), random);
+      engines += files.length;
+      for (const file of files) {
+        const { boxes, takes, checks } = file;
+        expect(new Set(boxes.map((box) => JSON.stringify(box))).size).toBe(boxes.length);
+        const names = takes.map(({ name }) => name);
+        for (const { part } of boxes) expect(names).toContain(part);
+        const { cylinders, mains } = random.engine;
+        // Oil in every bearing, the piston and the top ring of every cylinder; guides and end play where they are known.
+        expect(checks.length).toBeGreaterThanOrEqual(mains + 3 * cylinders);
+        // Each place and each check is named once, however many boxes it has.
+        const places = new Set(boxes.map(({ part, feature }) => `${part}, ${feature}`));
+        const asked = new Set(checks.map(({ what }) => what));
+        expect(emptyBoxes(file)).toEqual([...places, ...asked]);
+        unread += boxes.filter(({ station }) => station === '').length;
+      }
+    }
+    expect(engines).toBeGreaterThan(3);
+    // Each part of these was read before, so every box names its station.
+    expect(unread).toBe(0);
+  });
+});
 
 describe('the boxes of an engine', () => {
   it('ask for every size where it was read before', () => {

@@ -80,6 +80,38 @@ describe('crankwright diff', () => {
   });
 });
 
+describe('crankwright plan --chances', () => {
+  it('prints the chances after the plan, with the options that they share', async () => {
+    const { crankshafts: _, ...others } = plainShed() as { readonly crankshafts?: unknown };
+    const unknown = { ...others, crankshafts: [{ name: 'crankshaft X', odds: '25 %' }] };
+    const given = { 'half.json': JSON.stringify(unknown) };
+    const asked = ['plan', 'half.json', '--chances'];
+    const { code, out } = await captured(asked, { files: given });
+    expect(code).toBe(0);
+    expect(out.indexOf('CHANCES')).toBeGreaterThan(out.indexOf('BEFORE YOU ACT'));
+    expect(out).toContain('crankshaft X: 25 %, as you say');
+    const all = [
+      '--at-most',
+      '1',
+      '--no-buying',
+      '--reserve',
+      'crankshaft X',
+      '--time-limit',
+      '60',
+    ];
+    const without = await captured([...asked, ...all], { files: given });
+    expect(without.out).toContain('no complete engine: about 100 %');
+  });
+
+  it('goes with neither JSON nor boxes', async () => {
+    for (const other of ['--json', '--build-sheet']) {
+      const { code, err } = await captured(['plan', 'shed.json', '--chances', other], { files });
+      expect(code).toBe(2);
+      expect(err).toContain('cannot be combined');
+    }
+  });
+});
+
 describe('crankwright plan --boxes', () => {
   it('prints a file that done takes back as it is', async () => {
     const boxes = await captured(['plan', 'shed.json', '--boxes', 'block A'], { files });
