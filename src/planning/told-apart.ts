@@ -1,6 +1,6 @@
 import type { Batch } from './draft.js';
 import type { Kind, Member } from './kinds.js';
-import { kindsIn } from './kinds-in.js';
+import { kindsFrom, kindsIn } from './kinds-in.js';
 import type { Stock } from './stock.js';
 
 /**
@@ -16,31 +16,18 @@ export function toldApart(stock: Stock): Stock {
     const isAlone = section === 'blocks' || named.has(name);
     return JSON.stringify([isAlone && name, from, belongsTo, make, homeMade]);
   };
-  const each = <K extends Kind<unknown>>(kinds: readonly K[]): readonly K[] =>
-    kinds.flatMap((kind) => {
-      const groups = new Map<string, Member[]>();
-      for (const member of kind.members) {
-        const key = keyOf(kind.section, member);
-        groups.set(key, [...(groups.get(key) ?? []), member]);
-      }
-      return [...groups.values()].map((members) => ({
-        ...kind,
-        members,
-        count: members.reduce((sum, { count }) => sum + count, 0),
-      }));
-    });
-  return {
-    blocks: each(stock.blocks),
-    crankshafts: each(stock.crankshafts),
-    rods: each(stock.rods),
-    pistonSets: each(stock.pistonSets),
-    ringSets: each(stock.ringSets),
-    shells: each(stock.shells),
-    thrustWashers: each(stock.thrustWashers),
-    heads: each(stock.heads),
-    valveSets: each(stock.valveSets),
-    otherParts: each(stock.otherParts),
-  };
+  return kindsFrom(stock, (kind) => {
+    const groups = new Map<string, Member[]>();
+    for (const member of kind.members) {
+      const key = keyOf(kind.section, member);
+      groups.set(key, [...(groups.get(key) ?? []), member]);
+    }
+    return [...groups.values()].map((members) => ({
+      ...kind,
+      members,
+      count: members.reduce((sum, { count }) => sum + count, 0),
+    }));
+  });
 }
 
 /** A batch of one engine for each block, and for each interchange group that it can be built in. */

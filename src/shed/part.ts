@@ -75,15 +75,7 @@ export interface HistoryEntry {
 }
 
 /** An engine that is not taken apart. */
-export interface Core extends Owned {
-  /** Its name on the bench. */
-  readonly name: string;
-  /** Where it came from. */
-  readonly from?: string;
-  /** The groups of engines its parts fit; by default all. */
-  readonly interchange?: readonly string[];
-  /** What happened to it. */
-  readonly happened?: readonly Happening[];
+export interface Core extends Owned, Pick<Part, 'name' | 'from' | 'interchange' | 'happened'> {
   /** What it lacks: a section of the shed, or a kind of other part. */
   readonly lacks?: readonly string[];
 }
