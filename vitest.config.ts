@@ -15,7 +15,7 @@ export default defineConfig(({ mode }) => ({
     include: [mode === 'deep' ? 'tests/**/*.deep.test.ts' : 'tests/**/*.test.ts'],
     provide: { deep: mode === 'deep' },
     typecheck: { enabled: mode !== 'deep', include: ['tests/types/**/*.test-d.ts'] },
-    testTimeout: 60_000,
+    testTimeout: mode === 'deep' ? 300_000 : 60_000,
     maxWorkers: 2,
     // Half of the time went into importing the same modules for every file. Tests that mock a module reset them.
     isolate: false,

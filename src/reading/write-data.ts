@@ -49,13 +49,14 @@ function writeOption(
   units: UnitSystem,
   written: unknown,
 ): unknown {
-  const forms = options.map((option) => () => writeData(option, data, units, written));
-  for (const form of forms) {
-    const each = form();
-    if (reads(schema, each, data)) return each;
+  let first: unknown;
+  for (const option of options) {
+    const form = writeData(option, data, units, written);
+    if (reads(schema, form, data)) return form;
+    first ??= form;
   }
   // The data break a rule of the schema: the file that is written is read again, and refused there.
-  return forms[0]?.();
+  return first;
 }
 
 type Fields = Readonly<Record<string, unknown>>;

@@ -68,7 +68,16 @@ export interface RawShed {
 export function rawShed({ asWritten, ...data }: Shed): RawShed {
   if (asWritten === undefined) return { value: writeData(file, data, data.units) as Given };
   const { text, readings } = asWritten;
-  const was = joinReadings(readJson(text, 'shed').value as Given, readings).given;
+  const { value, problems } = readJson(text, 'shed');
+  if (problems.length > 0) {
+    throw new RebuildInputError({
+      parameter: 'shed.asWritten.text',
+      value: text,
+      expected: 'the JSON text that `readShed` read',
+      hint: 'Leave `asWritten` as `readShed` gave it, or leave it out.',
+    });
+  }
+  const was = joinReadings(value as Given, readings).given;
   return { text, was, value: writeData(file, data, data.units, was) as Given };
 }
 

@@ -165,6 +165,14 @@ describe('a shed that was changed', () => {
       expect.objectContaining({ parameter: 'shed.shed' }),
     );
   });
+
+  it('is refused at the size that no part can have', () => {
+    const read = readShed(file);
+    const [, thick] = read.shells ?? [];
+    if (!thick) throw new Error('the plain shed has shells of a span of walls');
+    const shells = [{ ...thick, wall: { min: inch(0.0669), max: inch(-1) } }];
+    expect(() => writeShed({ ...read, shells })).toThrow(/^shed: [^]*\n {2}shells\[0\]\.wall/);
+  });
 });
 
 describe('readings that both files give', () => {

@@ -144,7 +144,7 @@ interface Size {
 function sizesOf(section: Section, part: AnyPart): ReadonlyMap<string, Size> {
   const sizes = new Map<string, Size>();
   const add = (name: string, data: unknown, holds: string) => {
-    if (data === undefined) return;
+    if (data === undefined || (Array.isArray(data) && data.length === 0)) return;
     const diameters = () => (data as readonly DiameterReading[]).map(({ diameter }) => diameter);
     const span =
       holds === 'readings'

@@ -108,6 +108,7 @@ export const shedCalls = {
       'not a shed': refused('shed', []),
       nothing: refused('shed'),
     },
+    cases: 500,
   }),
   sheetSchema: calls(sheetSchema, { sound: [[]], provoked: {} }),
   shedSchema: calls(shedSchema, { sound: [[]], provoked: {} }),
@@ -122,6 +123,10 @@ export const shedCalls = {
         heads: [{ name: 'head' }, { name: 'head' }],
       }),
       'a name that would be read as another': refused('shed.shed', { ...read, shed: ' shed' }),
+      'text that it was not read from': refused('shed.asWritten.text', {
+        ...read,
+        asWritten: { text: '{' },
+      }),
     },
   }),
   afterMachining: calls(afterMachining, {
@@ -187,6 +192,7 @@ export const shedCalls = {
   }),
   readingsToFill: calls(readingsToFill, {
     sound: [[started], [JSON.stringify(started)], [lacking]],
+    cases: 500,
     provoked: {
       '`readShed` does not read the file': refused('shed, line 1', 'version: 1'),
       'no file': refused('shed'),

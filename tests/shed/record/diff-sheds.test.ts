@@ -69,6 +69,16 @@ describe('two files of one shed', () => {
     expect(told(unknown)).toEqual(['rods A (rod): rod A1 is no longer known.']);
   });
 
+  it('tell of a list without readings that they are not known', () => {
+    const [block] = shed.blocks ?? [];
+    const bores = block?.bores?.map((bore) => ({ ...bore, readings: [] }));
+    const none = {
+      ...shed,
+      blocks: [{ ...block, bores }, ...(shed.blocks ?? []).slice(1)],
+    } as Shed;
+    expect(told(none)).toEqual(['block A (block): cylinder 1, cylinder 2 are no longer known.']);
+  });
+
   it('tell what was ground, from which size to which', () => {
     const readings = ['0.25 in', '1.25 in'].flatMap((station) =>
       ['0 deg', '90 deg'].map((angle) => ({ station, angle, diameter: '1.6048 in' })),
