@@ -13,3 +13,4 @@ export * from './measuring/index.js';
 export * from './motion/index.js';
 export * from './oil/index.js';
 export * from './quantities/index.js';
+export * from './valves/index.js';

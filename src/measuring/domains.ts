@@ -15,6 +15,13 @@ export const partTemperature = /* @__PURE__ */ domain(celsius, {
   example: 'celsius(80)',
 });
 
+/** An end of the temperatures that a coefficient is the mean over, as far as those of valve steels go. */
+export const meanOver = /* @__PURE__ */ domain(celsius, {
+  least: 223.15,
+  most: 1273.15,
+  example: 'celsius(100)',
+});
+
 /** The division of a scale, or the last digit of a display. */
 export const scaleDivision = /* @__PURE__ */ lengthDomain({
   least: 1e-8,

@@ -7,7 +7,7 @@ import {
   type Temperature,
   type ThermalExpansion,
 } from '../quantities/index.js';
-import { linearExpansion, partTemperature } from './domains.js';
+import { linearExpansion, meanOver } from './domains.js';
 
 /** What the parts of an engine and the instruments that measure them are made of. */
 export type EngineMaterial =
@@ -16,6 +16,8 @@ export type EngineMaterial =
   | 'forged piston alloy'
   | 'magnesium alloy'
   | 'steel'
+  | 'martensitic valve steel'
+  | 'austenitic valve steel'
   | 'grey iron'
   | 'bronze'
   | 'brass'
@@ -59,6 +61,16 @@ const TABLE = {
     [11.2, 12.1],
     [0, 200],
     'NIST temperature tutorial, slide 12, AISI 1050: 11.2 for 0 to 100 °C, 11.5 for 20 to 100 °C, 12.1 for 0 to 200 °C',
+  ],
+  'martensitic valve steel': [
+    [12, 13.4],
+    [20, 600],
+    'data sheets of X45CrSi9-3: 12.0 for 20 to 400 °C, 12.9 for 20 to 600 °C; of two others of its kind 12.5 and 13.4 for 20 to 600 °C',
+  ],
+  'austenitic valve steel': [
+    [16.5, 18.4],
+    [20, 760],
+    'data sheets of 21-2N: 16.5 for 20 to 400 °C, 18.4 for 20 to 760 °C; of 21-4N: 17.5 for 20 to 500 °C, 18.4 for 20 to 760 °C',
   ],
   'grey iron': [
     [10.4, 11.4],
@@ -122,8 +134,8 @@ export function guardExpansion(at: string, expansion: MeanExpansion) {
   guardFields(at, expansion, EXPANSION);
   const { from, to, source } = expansion;
   guardText(`${at}.source`, source);
-  partTemperature(`${at}.from`, from);
-  partTemperature(`${at}.to`, to);
+  meanOver(`${at}.from`, from);
+  meanOver(`${at}.to`, to);
   if (from > to) throw reversed(at, expansion);
   return { coefficient: guardCoefficient(`${at}.coefficient`, expansion.coefficient), from, to };
 }

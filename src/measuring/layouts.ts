@@ -19,7 +19,7 @@ export const lineShapeLayout = { fields: { angle: 'number', taper: 'number' } } 
 export const repeatsLayout = { fields: { standardDeviation: 'number', degreesOfFreedom: 'number' } } satisfies Layout;
 export const shapeLayout = { fields: { smallest: 'number', largest: 'number', outOfRound: 'number', taper: 'number', form: formLayout, stations: { list: stationShapeLayout }, lines: { list: lineShapeLayout }, 'repeats?': repeatsLayout } } satisfies Layout;
 export const boreShapeLayout = { fields: { 'unworn?': 'number', 'wear?': 'number', smallest: 'number', largest: 'number', outOfRound: 'number', taper: 'number', form: formLayout, stations: { list: stationShapeLayout }, lines: { list: lineShapeLayout }, 'repeats?': repeatsLayout } } satisfies Layout;
-export const engineMaterialLayout = { oneOf: ['aluminium alloy', 'brass', 'bronze', 'cast piston alloy', 'forged piston alloy', 'grey iron', 'magnesium alloy', 'steel', 'white metal'] } satisfies Layout;
+export const engineMaterialLayout = { oneOf: ['aluminium alloy', 'austenitic valve steel', 'brass', 'bronze', 'cast piston alloy', 'forged piston alloy', 'grey iron', 'magnesium alloy', 'martensitic valve steel', 'steel', 'white metal'] } satisfies Layout;
 export const stillToReadLayout = { by: 'kind', variants: [
   { fields: { kind: { oneOf: ['second angle'] }, station: 'number' } },
   { fields: { kind: { oneOf: ['second station'] }, angle: 'number' } },

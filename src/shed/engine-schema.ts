@@ -25,7 +25,7 @@ import {
   stepsOf,
   word,
 } from '../reading/index.js';
-import { valveMargin } from './domains.js';
+import { valveMargin } from '../valves/internal.js';
 
 const locking = word('pins', 'tabs', 'wire', 'locknuts', 'torque alone').exactOptional();
 /** A part that an engine needs: its name alone, or with how many of it. */

@@ -24,7 +24,7 @@ import {
   sizeOrSpan,
   word,
 } from '../reading/index.js';
-import { valveMargin } from './domains.js';
+import { valveMargin } from '../valves/internal.js';
 import { engineSchema } from './engine-schema.js';
 import { type Fault, faultsOf, SURFACE_FAULTS } from './faults.js';
 import { type PartTest, TESTED_FOR } from './history.js';

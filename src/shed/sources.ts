@@ -15,13 +15,3 @@ export const SCRAP_ROD: Basis = /* @__PURE__ */ published(
 export const OVERHEATED_CRANKSHAFT: Basis = /* @__PURE__ */ published(
   'TM 9-2815-255-24: a discoloured or overheated crankshaft is replaced, as its heat treatment has probably been destroyed',
 );
-
-/** The margin of a refaced valve. */
-export const VALVE_MARGIN: Basis = /* @__PURE__ */ published(
-  'TM 5-4240-501-14&P, p. 278: a valve is discarded when its margin is less than 1/64 in after refacing',
-);
-
-/** The width of a recut seat. */
-export const SEAT_WIDTH: Basis = /* @__PURE__ */ published(
-  'TM 5-4240-501-14&P, p. 278: a valve seat is usable up to a width of 5/64 in',
-);

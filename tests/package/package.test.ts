@@ -68,7 +68,7 @@ describe('the packed tarball', () => {
     const mapsIn = (entry: string) =>
       filesBehind(entry).filter((file) => /(film|mobility)MapData = /i.test(textOf(file)));
     expect(mapsIn('bearings.js')).toHaveLength(1);
-    for (const room of ['quantities', 'crankshaft', 'cylinders', 'motion', 'oil']) {
+    for (const room of ['quantities', 'crankshaft', 'cylinders', 'motion', 'oil', 'valves']) {
       expect(mapsIn(`${room}.js`), room).toEqual([]);
     }
   });

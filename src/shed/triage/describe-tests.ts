@@ -1,8 +1,9 @@
 import type { Wording } from '../../judging/index.js';
 import { noteOf, say } from '../../judging/internal.js';
 import { CRACK_TEST, HAPPENED } from '../../reading/index.js';
+import { MARGIN_LIMIT, SEAT_WIDTH_LIMIT } from '../../valves/internal.js';
 import type { Section } from '../sections.js';
-import { SCRAP_ROD, SEAT_WIDTH, VALVE_MARGIN } from '../sources.js';
+import { SCRAP_ROD } from '../sources.js';
 import type { NeededTest } from './needed-test.js';
 import type { TriagedPart } from './triage-types.js';
 import type { Trouble } from './troubles.js';
@@ -30,7 +31,7 @@ export function describeTest(test: NeededTest, part: Tested, wording: Wording): 
     case 'measure its margins':
       return `measure the margin that refacing leaves, on the worst valve first: ${tooThin(test, wording)}`;
     case 'measure its seats':
-      return `measure the width of its seats once they are recut ${noteOf(SEAT_WIDTH, wording)}`;
+      return `measure the width of its seats once they are recut ${noteOf(SEAT_WIDTH_LIMIT, wording)}`;
   }
 }
 
@@ -67,7 +68,7 @@ function sayTrouble({ what, part, from }: Trouble, name: string): string {
 
 function tooThin({ least }: NeededTest, wording: Wording): string {
   return least === undefined
-    ? `the maker's limit is not given ${noteOf(VALVE_MARGIN, wording)}`
+    ? `the maker's limit is not given ${noteOf(MARGIN_LIMIT, wording)}`
     : `below ${say(least, 'length', wording.units)} they are scrap`;
 }
 
