@@ -41,6 +41,12 @@ import { sumpLogCards } from '../oil/sump-log.cards.js';
 import { thinningCards } from '../oil/thinning.cards.js';
 import { viscosityCards } from '../oil/viscosity.cards.js';
 import { viscosityIndexCards } from '../oil/viscosity-index.cards.js';
+import { facingCards } from '../valves/facing.cards.js';
+import { guideCards } from '../valves/guide.cards.js';
+import { lashCards } from '../valves/lash.cards.js';
+import { openingCards } from '../valves/opening.cards.js';
+import { springCards } from '../valves/spring.cards.js';
+import { springTestCards } from '../valves/spring-test.cards.js';
 
 const everyCard = Object.freeze({
   ...shapeCards,
@@ -70,6 +76,12 @@ const everyCard = Object.freeze({
   ...pistonMotionCards,
   ...gasTraceCards,
   ...bigEndLoadCards,
+  ...lashCards,
+  ...facingCards,
+  ...openingCards,
+  ...guideCards,
+  ...springCards,
+  ...springTestCards,
   ...viscosityCards,
   ...densityCards,
   ...filmOilCards,

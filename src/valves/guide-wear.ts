@@ -6,6 +6,7 @@ import {
   type StationShape,
 } from '../measuring/index.js';
 import type { Length } from '../quantities/index.js';
+import { smallestOf } from '../quantities/internal.js';
 
 /** How a guide is worn. */
 export interface GuideWear {
@@ -52,7 +53,7 @@ export interface GuideWear {
  */
 export function guideWear(readings: readonly DiameterReading[]): GuideWear {
   const { smallest, largest, outOfRound, stations, form } = journalShape(readings);
-  const least = Math.min(...stations.map(({ mean }) => mean));
+  const least = smallestOf(stations.map(({ mean }) => mean));
   const widerBy = (at: StationShape | undefined) => ((at?.mean ?? least) - least) as Length;
   return {
     bore: { min: smallest, max: largest },

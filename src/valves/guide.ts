@@ -44,8 +44,8 @@ const FEATURE = 'guide clearance';
 /**
  * Clearance of a valve's stem in its guide, at the worst of both.
  *
- *     least = guide.min - stem.max
- *     most = guide.max - stem.min
+ *     least = smallestGuide - largestStem
+ *     most = largestGuide - smallestStem
  *
  * Read a worn guide at several heights and angles (`guideWear`) and the stem where it runs, at three heights. It is judged by
  * the caller's limits alone: an exhaust stem needs more than an inlet stem, and manuals differ by a factor of two (docs/valves.md).

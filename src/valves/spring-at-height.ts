@@ -48,7 +48,7 @@ const PRESSED = [
  *
  *     D = outside - wire
  *     C = D / wire
- *     force = shearModulus * wire⁴ / (8 * D³ * (coils - deadCoils)) * (freeHeight - height)
+ *     force = shearModulus * wire^4 / (8 * D³ * (coils - deadCoils)) * (freeHeight - height)
  *     K = (4 * C - 1) / (4 * C - 4) + 0.615 / C
  *     shearStress = K * 8 * force * D / (π * wire³)
  *     toCoilBind = height - wire * coils   of squared and ground ends

@@ -78,7 +78,7 @@ const ENDS = ['squared and ground', 'squared'] as const;
  *
  *     meanDiameter = outside - wire
  *     activeCoils = coils - deadCoils
- *     rate = shearModulus * wire⁴ / (8 * meanDiameter³ * activeCoils)
+ *     rate = shearModulus * wire^4 / (8 * meanDiameter³ * activeCoils)
  *     groundSolid = wire * coils
  *     squaredSolid = wire * (coils + 1)
  *     activeMass = density * π² * wire² * meanDiameter * activeCoils / 4

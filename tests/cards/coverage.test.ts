@@ -57,6 +57,7 @@ const WITHOUT_CARD: Readonly<Record<string, string>> = {
     'bearingAcceptance',
     'dilutionFinding',
     'inspect',
+    'seatFindings',
     'supplyFinding',
     'triage',
     'whatSettles',

@@ -19,6 +19,7 @@ import { sheetCalls } from './calls/sheet.js';
 import { stackCalls } from './calls/stacks.js';
 import { teachingCalls } from './calls/teaching.js';
 import { uncertaintyCalls } from './calls/uncertainty.js';
+import { valveCalls } from './calls/valves.js';
 import { viscosityCalls } from './calls/viscosity.js';
 
 /** Written by hand: functions without a card, and calls that no card makes. */
@@ -41,6 +42,7 @@ const byHand: Readonly<Record<string, Calls>> = {
   ...stackCalls,
   ...teachingCalls,
   ...uncertaintyCalls,
+  ...valveCalls,
   ...viscosityCalls,
 };
 const byCards = callsOfCards(core);
