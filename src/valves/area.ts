@@ -72,7 +72,7 @@ const OPEN = [
  * };
  * const area = valveArea({ ...valve, lift: mm(6) });
  * format(area.curtain, squareMm); // "565.49 mm²"
- * format(area.least, squareMm); // "460.32 mm²"
+ * format(area.least, squareMm); // "459.30 mm²"
  * area.narrowest; // "rim"
  * format(area.curtainMeetsPort, mm); // "5.100 mm"
  * ```

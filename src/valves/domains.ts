@@ -66,7 +66,7 @@ export const valveMargin = /* @__PURE__ */ lengthDomain({
 export const valveSeatWidth = /* @__PURE__ */ lengthDomain({
   least: 0.0001,
   most: 0.01,
-  example: 'inch(1 / 16)',
+  example: 'inch(0.0625)',
 });
 
 /** How far a valve's head lies below the deck; negative is how far it stands out. */
@@ -137,6 +137,13 @@ export const springHeight = /* @__PURE__ */ lengthDomain({
   least: 0.002,
   most: 1,
   example: 'inch(1.75)',
+});
+
+/** Room that a spring has before its coils touch. */
+export const coilBindRoom = /* @__PURE__ */ lengthDomain({
+  least: 0,
+  most: 0.1,
+  example: 'inch(0.06)',
 });
 
 /** Force of a valve spring. */

@@ -85,11 +85,12 @@ const PIECE = ['length', 'expansion', 'temperature'] as const;
  * });
  * const { growth, coldLash } = lashGrowth({
  *   carrier: [piece(inch(6), 'grey iron', 110)],
- *   train: [piece(inch(2), 'steel', 90), piece(inch(4), 'austenitic valve steel', 300)],
+ *   train: [piece(inch(2), 'steel', 90), piece(inch(4), 'austenitic valve steel', 220)],
  *   hotLash: thou(6),
  * });
- * format(growth.min, thou); // "-16.6 thou"
- * coldLash && format(coldLash.max, thou); // "22.6 thou"
+ * // Hand-computed: 6 * 10.4e-6 * 90 - 2 * 12.1e-6 * 70 - 4 * 18.4e-6 * 200 = 5.6 - 1.7 - 14.7 thou
+ * format(growth.min, thou); // "-10.8 thou"
+ * coldLash && format(coldLash.max, thou); // "16.8 thou"
  * ```
  */
 export function lashGrowth(valveTrain: ValveTrain): LashGrowth {

@@ -1,7 +1,7 @@
 import { type BasedLimits, type Finding, judge, type OwnLimits } from '../judging/index.js';
 import { guardFields, guardLength, ownLimitsOr, type WithTarget } from '../judging/internal.js';
 import type { Force, Length, Pressure } from '../quantities/index.js';
-import { springHeight } from './domains.js';
+import { coilBindRoom, springHeight } from './domains.js';
 import { type CoilSpring, figuresOf } from './spring.js';
 
 /** A coil spring pressed to a height, and the limits of its room before coil bind if they are known. */
@@ -80,7 +80,7 @@ export function springAtHeight(spring: PressedSpring): SpringAtHeight {
   const free = springHeight('freeHeight', spring.freeHeight);
   const height = springHeight('height', spring.height);
   guardLength('height', height, [springHeight.least, free], springHeight.example);
-  const allowed = ownLimitsOr('spring', spring, ROOM, springHeight);
+  const allowed = ownLimitsOr('spring', spring, ROOM, coilBindRoom);
   const force = rate * (free - height);
   const wahl = (4 * c - 1) / (4 * c - 4) + 0.615 / c;
   const toCoilBind = (height - solidHeight) as Length;

@@ -48,7 +48,7 @@ const SURGING = ['surgeFrequency', 'camSpeed', 'limits', 'basis'] as const;
  * const { order, lowestHarmonic, finding } = springSurge({
  *   surgeFrequency: perSecond(424), camSpeed: rpm(900),
  * });
- * format(order, ratio, 1); // "28.3"
+ * order.toFixed(1); // "28.3"
  * lowestHarmonic; // 29
  * finding.verdict; // "within"
  * ```

@@ -101,9 +101,9 @@ const ENDS = ['squared and ground', 'squared'] as const;
  * const figures = valveSpring({
  *   wire: inch(0.12), outside: inch(0.97), coils: ratio(7.5), ends: 'squared and ground',
  * });
- * format(figures.rate, lbfPerInch); // "88.28 lbf/in"
+ * format(figures.rate, lbfPerInch); // "88.26 lbf/in"
  * format(figures.solidHeight, inch); // "0.9000 in"
- * format(figures.surgeFrequency, perSecond, 0); // "424 1/s"
+ * format(figures.surgeFrequency, perSecond, 0); // "425 1/s"
  * ```
  */
 export function valveSpring(spring: CoilSpring): SpringFigures {

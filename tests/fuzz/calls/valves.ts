@@ -1,8 +1,10 @@
 import {
   celsius,
   clearanceFromRock,
+  degree,
   type EngineMaterial,
   guideClearance,
+  guideWear,
   inch,
   type Length,
   lashGrowth,
@@ -57,7 +59,29 @@ const onTester = {
 };
 const reversedSpan = { min: thou(9), max: thou(7) };
 
+const read = (station: number, angle: number) => ({
+  station: inch(station),
+  angle: degree(angle),
+  diameter: inch(0.3135),
+});
+
 export const valveCalls = {
+  guideWear: calls(guideWear, {
+    sound: [[[read(0.1, 0), read(0.1, 90), read(1.9, 0), read(1.9, 90)]]],
+    provoked: {
+      'a station has one angle only': refused('readings', [
+        read(0.1, 0),
+        read(1.9, 0),
+        read(1.9, 90),
+      ]),
+      'an angle has one station only': refused('readings', [
+        read(0.1, 0),
+        read(0.1, 90),
+        read(1.9, 0),
+        read(1.9, 45),
+      ]),
+    },
+  }),
   lashGrowth: calls(lashGrowth, {
     sound: [[sideValve], [overhead]],
     provoked: {
