@@ -35,9 +35,27 @@ export interface GuideClearance {
   readonly finding?: Finding<'length'>;
 }
 
-const OWN = ['limits', 'basis', 'service', 'uncertainty', 'rule', 'target'] as const;
-const PAIR = ['guide', 'stem', ...OWN] as const;
-const ROCKED = ['rock', 'guideLength', 'overhang', ...OWN] as const;
+const PAIR = [
+  'guide',
+  'stem',
+  'limits',
+  'basis',
+  'service',
+  'uncertainty',
+  'rule',
+  'target',
+] as const;
+const ROCKED = [
+  'rock',
+  'guideLength',
+  'overhang',
+  'limits',
+  'basis',
+  'service',
+  'uncertainty',
+  'rule',
+  'target',
+] as const;
 const NONE: BasedLimits<'length'> = { limits: {}, basis: { kind: 'specified' } };
 const FEATURE = 'guide clearance';
 

@@ -76,7 +76,7 @@ const PRESSED = [
  */
 export function springAtHeight(spring: PressedSpring): SpringAtHeight {
   guardFields('spring', spring as WithTarget<PressedSpring>, PRESSED);
-  const { meanDiameter, springIndex: c, rate, solidHeight } = figuresOf('', spring);
+  const { meanDiameter, springIndex: c, rate, solidHeight } = figuresOf(spring);
   const free = springHeight('freeHeight', spring.freeHeight);
   const height = springHeight('height', spring.height);
   guardLength('height', height, [springHeight.least, free], springHeight.example);

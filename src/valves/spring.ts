@@ -108,22 +108,22 @@ const ENDS = ['squared and ground', 'squared'] as const;
  */
 export function valveSpring(spring: CoilSpring): SpringFigures {
   guardFields('spring', spring, SPRING);
-  return figuresOf('', spring);
+  return figuresOf(spring);
 }
 
-/** The same of a spring whose fields were told apart before; `at` is put before the name of each. */
-export function figuresOf(at: string, spring: CoilSpring): SpringFigures {
+/** The same of a spring that has other fields besides. */
+export function figuresOf(spring: CoilSpring): SpringFigures {
   const { deadCoils = 2 as Ratio, shearModulus = STEEL, density = STEEL_DENSITY } = spring;
-  const wire = springWire(`${at}wire`, spring.wire);
-  const outside = coilDiameter(`${at}outside`, spring.outside);
+  const wire = springWire('wire', spring.wire);
+  const outside = coilDiameter('outside', spring.outside);
   // Wire cannot be wound tighter than about twice itself, and is a rope at forty times.
-  guardLength(`${at}outside`, outside, [3 * wire, 41 * wire], coilDiameter.example);
-  const coils = coilCount(`${at}coils`, spring.coils);
-  const dead = deadCoilCount(`${at}deadCoils`, deadCoils);
-  guardBetween(`${at}coils`, coils, ratio, [dead + 0.5, coilCount.most], coilCount.example);
-  const ends = guardWord(`${at}ends`, spring.ends, ENDS);
-  const modulus = shearStiffness(`${at}shearModulus`, shearModulus);
-  const heavy = wireDensity(`${at}density`, density);
+  guardLength('outside', outside, [3 * wire, 41 * wire], coilDiameter.example);
+  const coils = coilCount('coils', spring.coils);
+  const dead = deadCoilCount('deadCoils', deadCoils);
+  guardBetween('coils', coils, ratio, [dead + 0.5, coilCount.most], coilCount.example);
+  const ends = guardWord('ends', spring.ends, ENDS);
+  const modulus = shearStiffness('shearModulus', shearModulus);
+  const heavy = wireDensity('density', density);
 
   const mean = outside - wire;
   const active = coils - dead;
