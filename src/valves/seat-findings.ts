@@ -2,7 +2,7 @@ import { type BasedLimits, type Finding, judge, type OwnLimits } from '../judgin
 import { type Domain, guardFields, ownLimitsOr, type WithTarget } from '../judging/internal.js';
 import { inch, type Length } from '../quantities/index.js';
 import { valveMargin, valveRecession, valveSeatWidth } from './domains.js';
-import { MARGIN_LIMIT, SEAT_WIDTH_LIMIT } from './sources.js';
+import { MARGIN_LIMIT, NEW_MARGIN, NEW_SEAT_WIDTH, SEAT_WIDTH_LIMIT } from './sources.js';
 
 /** What was read of a valve and its seat, each as far as it was. */
 export interface SeatReadings {
@@ -98,12 +98,12 @@ const NONE: BasedLimits<'length'> = { limits: {}, basis: { kind: 'specified' } }
 const newSeat = (): BasedLimits<'length'> => ({
   limits: { min: inch(3 / 64), max: inch(1 / 16) },
   limitsOf: 'new parts',
-  basis: SEAT_WIDTH_LIMIT,
+  basis: NEW_SEAT_WIDTH,
   service: { limits: { max: inch(5 / 64) }, basis: SEAT_WIDTH_LIMIT },
 });
 const newMargin = (): BasedLimits<'length'> => ({
   limits: { min: inch(1 / 32) },
   limitsOf: 'new parts',
-  basis: MARGIN_LIMIT,
+  basis: NEW_MARGIN,
   service: { limits: { min: inch(1 / 64) }, basis: MARGIN_LIMIT },
 });

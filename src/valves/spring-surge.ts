@@ -1,10 +1,10 @@
-import { type BasedLimits, type Finding, judge } from '../judging/index.js';
+import { type BasedLimits, type Finding, judge, type Limits } from '../judging/index.js';
 import { guardFields } from '../judging/internal.js';
 import type { Rate, Ratio, RotationalSpeed } from '../quantities/index.js';
 import { camshaftSpeed, surgeRate, swingsInATurn } from './domains.js';
 import { type OwnRatioLimits, ownRatioLimitsOr } from './ratio-limits.js';
 
-/** A spring over its cam at the highest speed, and the limits if they are known. */
+/** A spring over its cam at the highest speed, and the limits of the order if they are known. */
 export interface SurgingSpring extends OwnRatioLimits {
   /** Lowest natural frequency of the spring, as `valveSpring` gives it [1/s]. */
   readonly surgeFrequency: Rate;
@@ -20,8 +20,8 @@ export interface SpringSurge {
   readonly lowestHarmonic: number;
   /** The speed of the camshaft at which it does [rad/s]. */
   readonly meetsAt: RotationalSpeed;
-  /** The order against its limits, by default a rule of thumb. */
-  readonly finding: Finding<'ratio'>;
+  /** The spring's frequency against the limits of the order times that of the cam, by default of a rule of thumb. */
+  readonly finding: Finding<'rate'>;
 }
 
 const SURGING = ['surgeFrequency', 'camSpeed', 'limits', 'basis'] as const;
@@ -34,9 +34,9 @@ const SURGING = ['surgeFrequency', 'camSpeed', 'limits', 'basis'] as const;
  *     meetsAt = 2 * π * surgeFrequency / lowestHarmonic
  *
  * The lowest harmonics are the strong ones, so a high order is what is wanted. It is judged by the caller's limits
- * first, else by the rule that textbooks give, 15 to 20 times, at its safe end. A mild cam has died
- * out well below that and a harsh one has not, so that a spring under the rule is not condemned by it; uneven pitch and a damper
- * inside the coils help. Slow engines are far from it with almost any spring.
+ * first, else by the rule that textbooks give, 15 to 20 times, at its safe end. The harmonics of a mild cam die
+ * out well below that, those of a harsh one do not, so the rule condemns no spring. Uneven pitch and a damper inside the
+ * coils help. Slow engines are far from it with almost any spring.
  *
  * @param surging - natural frequency of the spring and speed of the camshaft, and the limits if they are known
  * @returns the order, the lowest harmonic that meets the spring and at what speed, and a finding
@@ -65,7 +65,22 @@ export function springSurge(surging: SurgingSpring): SpringSurge {
     order,
     lowestHarmonic,
     meetsAt: (swings / lowestHarmonic) as RotationalSpeed,
-    finding: judge({ feature: 'surge order', dimension: 'ratio', value: order, ...allowed }),
+    finding: judge({
+      feature: 'surge frequency',
+      dimension: 'rate',
+      value: frequency,
+      limits: ofCam(allowed.limits, speed),
+      basis: allowed.basis,
+    }),
+  };
+}
+
+/** Limits of the order as frequencies, over a cam of that speed. */
+function ofCam({ min, max }: Limits<Ratio>, speed: RotationalSpeed): Limits<Rate> {
+  const turns = speed / (2 * Math.PI);
+  return {
+    ...(min !== undefined && { min: (min * turns) as Rate }),
+    ...(max !== undefined && { max: (max * turns) as Rate }),
   };
 }
 
@@ -73,6 +88,6 @@ const FAR_ENOUGH: BasedLimits<'ratio'> = {
   limits: { min: 20 as Ratio },
   basis: {
     kind: 'common practice',
-    rule: 'a spring swings by itself 15 to 20 times as fast as what drives it; 20 is taken',
+    rule: 'a spring swings by itself 15 to 20 times as fast as its cam turns; 20 is taken',
   },
 };
