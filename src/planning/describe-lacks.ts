@@ -10,7 +10,7 @@ export function describeNextEngine(
   wording: Wording,
 ): string {
   if (lacks.length === 0) {
-    return 'no part completes one more engine: what is asked of the clearances is more than the instruments show. Measure with better ones, or ask for less';
+    return 'no part completes one more engine: the limits of a clearance are closer together than the sizes are finished or measured to. Check the limits, measure with better instruments, or ask for less';
   }
   const others = alternatives.map((parts) =>
     parts.map((part) => lacking(part, wording)).join(' and '),

@@ -78,7 +78,7 @@ export function lackingFor(wanted: Wanted): NextEngine | Unproven['kind'] | 'non
     if (sought.status === 'infeasible') {
       if (wanted.ownBlocks) return 'none';
       // Only a clearance that no part can make hold stands in the way of an engine of parts of any size.
-      return bandOf === undefined ? 'solver failure' : { lacks: [], alternatives: [] };
+      return { lacks: [], alternatives: [] };
     }
     return sought.status === 'optimal' ? nextEngine(wanted, sought) : sought.status;
   } catch (error) {

@@ -23,7 +23,7 @@ export interface LeftOver {
 
 /** One more engine, with the parts that would complete it and are the easiest to get. */
 export interface NextEngine {
-  /** The parts it lacks; none if no part would do, as the instruments do not show its clearances to hold. */
+  /** The parts it lacks; none if no part would do, as the limits of a clearance are closer together than its sizes are finished or measured to. */
   readonly lacks: readonly LackingPart[];
   /** Other parts that would complete it instead: as easy to get, with no more cost of work and purchases. */
   readonly alternatives: readonly (readonly LackingPart[])[];
