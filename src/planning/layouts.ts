@@ -20,8 +20,10 @@ export const measureAgainLayout = { fields: { section: { oneOf: ['blocks', 'cran
 export const measurementLayout = { fields: { what: measuredWhatLayout, places: { list: 'string' }, 'with?': instrumentNameLayout } } satisfies Layout;
 export const partToMeasureLayout = { fields: { section: { oneOf: ['blocks', 'crankshafts', 'heads', 'otherParts', 'pistonSets', 'ringSets', 'rods', 'shells', 'thrustWashers', 'valveSets'] }, name: 'string', 'core?': 'string', measure: { list: measurementLayout }, until: untilLayout } } satisfies Layout;
 export const mayBeLayout = { fields: { engines: 'number', cost: costLayout, parts: { list: partToMeasureLayout } } } satisfies Layout;
+export const lackingPartLayout = { fields: { section: { oneOf: ['blocks', 'crankshafts', 'heads', 'otherParts', 'pistonSets', 'ringSets', 'rods', 'shells', 'thrustWashers', 'valveSets'] }, 'kind?': 'string', 'fits?': { oneOf: ['mains', 'rods'] }, 'step?': 'number', 'sizedBy?': { list: 'string' }, count: 'number' } } satisfies Layout;
 export const mayBringLayout = { by: 'kind', variants: [
   { fields: { kind: { oneOf: ['one more engine'] }, engines: 'number' } },
+  { fields: { kind: { oneOf: ['what to buy'] }, engines: 'number', lacks: { list: lackingPartLayout } } },
   { fields: { kind: { oneOf: ['lower cost'] }, cost: costLayout, less: costLayout } },
   { fields: { kind: { oneOf: ['wider margin'] }, 'margin?': 'number' } },
 ] } satisfies Layout;
@@ -38,7 +40,6 @@ export const purchaseLayout = { fields: { section: { oneOf: ['blocks', 'cranksha
 export const partToMakeLayout = { fields: { section: { oneOf: ['shells', 'sleeves', 'thrustWashers'] }, name: 'string', 'material?': 'string', engine: 'string', 'fits?': { oneOf: ['mains', 'rods'] }, 'place?': 'string', size: spanLayout, 'tolerance?': 'number', 'finishedTo?': spanLayout, cost: costLayout } } satisfies Layout;
 export const completeLayout = { fields: { needs: { list: neededPartLayout }, notNeeded: { list: 'string' } } } satisfies Layout;
 export const leftOverLayout = { fields: { section: { oneOf: ['blocks', 'crankshafts', 'heads', 'otherParts', 'pistonSets', 'ringSets', 'rods', 'shells', 'thrustWashers', 'valveSets'] }, 'kind?': 'string', name: 'string', count: 'number', 'faults?': { list: faultLayout }, 'untested?': { oneOf: [true] }, why: { oneOf: ['not as it is', 'reserved', 'scrap', 'spare', 'undecided'] }, 'until?': untilLayout } } satisfies Layout;
-export const lackingPartLayout = { fields: { section: { oneOf: ['blocks', 'crankshafts', 'heads', 'otherParts', 'pistonSets', 'ringSets', 'rods', 'shells', 'thrustWashers', 'valveSets'] }, 'kind?': 'string', 'fits?': { oneOf: ['mains', 'rods'] }, 'step?': 'number', count: 'number' } } satisfies Layout;
 export const nextEngineLayout = { fields: { lacks: { list: lackingPartLayout }, alternatives: { list: { list: lackingPartLayout } }, 'mayBeMore?': { oneOf: [true] } } } satisfies Layout;
 export const whyNotBuiltLayout = { by: 'kind', variants: [
   { fields: { kind: { oneOf: ['triage'] }, disposition: { oneOf: ['not as it is', 'scrap', 'spare', 'undecided'] }, 'until?': untilLayout, 'faults?': { list: faultLayout } } },

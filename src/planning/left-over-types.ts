@@ -39,8 +39,13 @@ export interface LackingPart {
   readonly kind?: string;
   /** Shells: the bearings they are for. */
   readonly fits?: 'rods' | 'mains';
-  /** The undersize or oversize they must have, if they have one [m]. */
+  /** The undersize or oversize they must have, if they have one and it is known [m]. */
   readonly step?: Length;
+  /**
+   * Shells, pistons and rings: the parts to measure before their size is known. Without a size and these, they go with a
+   * crankshaft or block that is missing too, of whatever size that is.
+   */
+  readonly sizedBy?: readonly string[];
   /** How many [-]. */
   readonly count: number;
 }

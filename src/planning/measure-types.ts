@@ -2,6 +2,7 @@ import type { Length } from '../quantities/index.js';
 import type { InstrumentName } from '../reading/index.js';
 import type { MeasuredWhat, Section, Until } from '../shed/index.js';
 import type { Cost } from './cost.js';
+import type { LackingPart } from './left-over-types.js';
 
 /** What there may be besides what is proven: the most engines, if the parts that are not known turned out good. */
 export interface MayBe {
@@ -28,6 +29,14 @@ export type MayBring =
       readonly kind: 'one more engine';
       /** How many that makes [-]. */
       readonly engines: number;
+    }
+  | {
+      /** What to buy for one more engine, where no parts at hand make one, whatever they measure. */
+      readonly kind: 'what to buy';
+      /** How many engines that makes [-]. */
+      readonly engines: number;
+      /** The parts that it lacks, the easiest to get, if what is measured turns out good. */
+      readonly lacks: readonly LackingPart[];
     }
   | {
       /** The same engines for less money. */
