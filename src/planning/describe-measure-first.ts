@@ -20,7 +20,10 @@ export function describeMeasureFirst(plan: Plan, wording: Wording): readonly str
         ...wrap(`${heading(mayBring, wording)}:`, 0),
         ...parts.flatMap((each) => wrap(`  ${sayPart(each)}`, 4)),
         ...(mayBring.kind === 'what to buy'
-          ? wrap(`If they turn out good, it still needs: ${sayLacks(mayBring.lacks, wording)}.`, 0)
+          ? wrap(
+              `If they turn out good, the engine still needs: ${sayLacks(mayBring.lacks, wording)}.`,
+              0,
+            )
           : []),
       ]),
       ...(cores ? wrap(TAKE_APART, 0) : []),
@@ -64,10 +67,11 @@ export function sayMayBring(mayBring: MayBring, { units }: Wording): string {
 }
 
 /** `crankshaft B: rod journals (rod 1, rod 2) with the outside micrometer`. */
-function sayPart({ name, core, measure, until }: PartToMeasure): string {
+function sayPart({ name, core, marks = [], measure, until }: PartToMeasure): string {
+  const which = marks.length === 0 ? name : `${name}, marked ${marks.join(', ')}`;
   const what = measure.map(sayMeasurement).join('; ');
-  if (core !== undefined) return `${name}: take ${core} apart; ${what || 'look it over'}`;
-  return `${name}: ${what || `nothing is decided until ${until}`}`;
+  if (core !== undefined) return `${which}: take ${core} apart; ${what || 'look it over'}`;
+  return `${which}: ${what || `nothing is decided until ${until}`}`;
 }
 
 function sayMeasurement({ what, places, with: instrument }: Measurement): string {

@@ -1,5 +1,3 @@
-import { undersizeSteps } from '../crankshaft/index.js';
-import { oversizeSteps } from '../cylinders/index.js';
 import type { Length } from '../quantities/index.js';
 import type { Shed } from '../shed/index.js';
 import { needsOf } from '../shed/internal.js';
@@ -17,8 +15,9 @@ import { withLacking } from './lacking-stock.js';
 import type { LackingPart, NextEngine } from './left-over-types.js';
 import { exactly, type Row, sumOfTerms, type Term } from './model.js';
 import { type Answer, type Ended, oneByOne, oneByOneIfNeeded, stands } from './one-by-one.js';
-import { fewestFirst, type OpenPart, openParts } from './open-search.js';
+import { fewestFirst, markedLast, type OpenPart, openParts } from './open-search.js';
 import type { Solver } from './solver.js';
+import { stepsOf } from './steps-of.js';
 import type { Stock } from './stock.js';
 
 /** The most sets of parts that are told. */
@@ -118,7 +117,7 @@ function easiest({ shed, engines, solver }: Wanted, brief: Brief): Easiest | und
   const asEasy = [exactly(draft.engines, engines)];
   let values: readonly number[] = [];
   // Otherwise a journal could be ground just because shells are missing.
-  const inTurn = [weights, ...fewestFirst(draft), draft.cost];
+  const inTurn = [weights, ...fewestFirst(draft), draft.cost, ...markedLast(draft)];
   for (const [i, of] of inTurn.entries()) {
     const from = values.length > 0 ? { from: values } : {};
     const question = { goal: 'least', of, where: asEasy, ...from } as const;
@@ -129,7 +128,7 @@ function easiest({ shed, engines, solver }: Wanted, brief: Brief): Easiest | und
     values = solved.values;
     asEasy.push(exactly(of, sumOfTerms(of, values)));
   }
-  const of = stepsOf(draft, shed);
+  const of = stepsUp(draft, shed);
   const question = { goal: 'least', of, where: asEasy, from: values } as const;
   const smaller = solver.solve('next engine', draft.model, question);
   if (smaller.status === 'optimal') values = smaller.values;
@@ -167,7 +166,7 @@ function othersThan(
 ): Others | undefined {
   const found: (readonly LackingPart[])[] = [];
   const where = [...asEasy];
-  const of = stepsOf(draft, shed);
+  const of = stepsUp(draft, shed);
   let last = values;
   for (;;) {
     where.push(forbid(draft, missingIn(draft, last), last));
@@ -184,16 +183,14 @@ function othersThan(
 }
 
 /** Terms that count how many steps up the missing parts are. */
-function stepsOf({ lacking }: Draft, { engine, units }: Shed): readonly Term[] {
-  const steps = [
-    ...(engine.rodJournals.steps ?? undersizeSteps(units)),
-    ...(engine.mainJournals?.steps ?? undersizeSteps(units)),
-    ...(engine.bores.steps ?? oversizeSteps(units)),
-  ];
+function stepsUp({ lacking }: Draft, shed: Shed): readonly Term[] {
+  const all = (['rodJournals', 'mainJournals', 'bores'] as const).flatMap((field) =>
+    stepsOf(shed, field),
+  );
   return lacking.flatMap(([[variable, count], { ready }]): readonly Term[] => {
     const { step } = ready as { readonly step?: Length };
     if (step === undefined) return [];
-    const below = new Set(steps.filter((each) => each < step)).size;
+    const below = new Set(all.filter((each) => each < step)).size;
     return below > 0 ? [[variable, count * below]] : [];
   });
 }

@@ -85,7 +85,7 @@ function searchOpen(reached: Reached, brief: Brief, atMost: number): Open {
   // Without cores the parts are those that were sorted already.
   const sorted = inCore.size === 0 ? parts : dispositionsOf(shed);
   const told = (open: readonly OpenPart[]) =>
-    open.map((part) => partToMeasure(part, sorted, inCore));
+    open.map((part) => partToMeasure(part, sorted, apart));
   const kept = (draft: Draft): Row => ({ terms: draft.mustBuild, min: musts, max: Infinity });
   const most = oneByOneIfNeeded(brief, (each) => {
     const draft = formulate(each);

@@ -61,6 +61,8 @@ export interface PartToMeasure {
   readonly name: string;
   /** The engine it is still in, if it is in one. */
   readonly core?: string;
+  /** The marks on it that name a size: what it was once machined to, perhaps. Nothing is counted on them. */
+  readonly marks?: readonly string[];
   /** What is to be measured. */
   readonly measure: readonly Measurement[];
   /** What must be known of it, in words. */

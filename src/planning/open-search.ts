@@ -1,3 +1,5 @@
+import type { Length } from '../quantities/index.js';
+import { sameStep } from '../reading/index.js';
 import { assemble } from './assemble.js';
 import { partsTaken } from './assembly.js';
 import type { Brief } from './brief.js';
@@ -61,8 +63,26 @@ export function fewestFirst(draft: Draft): readonly (readonly Term[])[] {
 }
 
 /**
+ * What is to be least among plans that are equal otherwise, so that crankshafts come first that are marked as a step of
+ * which there are shells. Empty if there are none. A mark is no measurement: nothing is counted on it.
+ */
+export function markedLast({ taken }: Draft): readonly (readonly Term[])[] {
+  const kinds = [...taken.keys()];
+  const hasShells = (step: Length) =>
+    kinds.some(({ section, unknown, lacking, ready }) => {
+      const { step: its } = ready as { readonly step?: Length };
+      const isThere = section === 'shells' && unknown === undefined && !lacking;
+      return isThere && its !== undefined && sameStep(its, step);
+    });
+  const marked = kinds.filter((kind) => kind.marked?.some(hasShells));
+  if (marked.length === 0) return [];
+  return [marked.flatMap((kind) => taken.get(kind) ?? []).map(([at]): Term => [at, -1])];
+}
+
+/**
  * Among the plans that keep some rows, finds the one that takes the fewest parts that are not known, then has the
- * fewest things to measure, then costs least. Undefined if there is no such plan.
+ * fewest things to measure, then costs least; among equals it takes crankshafts that are marked as shells at hand are.
+ * Undefined if there is no such plan.
  */
 export function fewestUnknown(
   brief: Brief,
@@ -73,7 +93,7 @@ export function fewestUnknown(
     const draft = formulate(each);
     const rows = [...rowsOf(draft)];
     let values: readonly number[] = [];
-    for (const of of [...fewestFirst(draft), draft.cost]) {
+    for (const of of [...fewestFirst(draft), draft.cost, ...markedLast(draft)]) {
       const from = values.length > 0 ? { from: values } : {};
       const question = { goal: 'least', of, where: rows, ...from } as const;
       const solved = solver.solve('measure first', draft.model, question);
