@@ -1,5 +1,6 @@
 import type { Wording } from '../judging/index.js';
 import { capital } from '../pages/index.js';
+import { named } from '../shed/internal.js';
 import { describeNextEngine, sayLacks } from './describe-lacks.js';
 import type { LackingPart } from './left-over-types.js';
 import type { Plan } from './plan-types.js';
@@ -43,7 +44,19 @@ export function sayNextEngine(plan: Plan, wording: Wording): readonly string[] {
   if (needed.length === 0) return [];
   const said = needed.map(({ when, said: its }) => `${capital(`${when}${its}`)}.`);
   const more = needed.at(-1)?.lacks.length === 0 ? [] : [LEFT_OVER];
-  return [[...said, ...more].join(' ')];
+  return [[...said, ...whyNotThese(plan, needed), ...more].join(' ')];
+}
+
+/** Of each spare of a kind that is lacking, that it fits only with certain parts, if it does. */
+function whyNotThese({ leftOver }: Plan, needed: readonly Needed[]): readonly string[] {
+  const lacks = needed.flatMap((each) => each.lacks);
+  return leftOver.flatMap(({ why, section, kind, name, count, onlyWith }) => {
+    const isLacking = lacks.some((part) => part.section === section && part.kind === kind);
+    if (why !== 'spare' || !isLacking || !onlyWith) return [];
+    return [
+      `Of what is left over, ${named(name, count)} will not do: it fits only with ${onlyWith.join(' or ')}.`,
+    ];
+  });
 }
 
 const LEFT_OVER = 'The parts for it that are left over may need work and tests first.';

@@ -193,11 +193,16 @@ function describeLeft({
   kind,
   name,
   count,
+  onlyWith,
   faults = [],
   untested,
   why,
 }: LeftOver): string {
-  const doubts = untested && why !== 'scrap' ? [...faults, 'not crack-tested'] : faults;
+  const doubts = [
+    ...(onlyWith ? [`fits only with ${onlyWith.join(' or ')}`] : []),
+    ...faults,
+    ...(untested && why !== 'scrap' ? ['not crack-tested'] : []),
+  ];
   return `${named(name, count)} (${[partWord(each, count, kind), ...doubts].join('; ')})`;
 }
 

@@ -11,6 +11,8 @@ export interface LeftOver {
   readonly name: string;
   /** How many are left [-]. */
   readonly count: number;
+  /** The names of the parts that it fits only with; absent if there are none. */
+  readonly onlyWith?: readonly string[];
   /** What was seen wrong with it or its places, if anything was. */
   readonly faults?: readonly Fault[];
   /** Whether it is a part that cracks, and no test of it for cracks is listed. */
