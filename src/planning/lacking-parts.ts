@@ -10,7 +10,7 @@ import type { Answer } from './one-by-one.js';
 import type { Taken } from './pile.js';
 
 /** The missing parts that an answer uses. */
-export function lackingIn({ brief, draft, values }: Answer): readonly LackingPart[] {
+export function lackingIn({ brief, draft, values }: Omit<Answer, 'found'>): readonly LackingPart[] {
   const sized = assemble(brief, draft, values).flatMap(sizedIn);
   const others = draft.lacking.flatMap(([term, { section, ready }]): readonly LackingPart[] => {
     const { of: kind, step } = ready as { readonly of?: string; readonly step?: Length };

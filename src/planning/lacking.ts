@@ -12,8 +12,9 @@ import type { BandOf } from './guard-bands.js';
 import { hardToGet } from './hard-to-get.js';
 import { lackingIn } from './lacking-parts.js';
 import { withLacking } from './lacking-stock.js';
+import { leastInTurn } from './least-in-turn.js';
 import type { LackingPart, NextEngine } from './left-over-types.js';
-import { exactly, type Row, sumOfTerms, type Term } from './model.js';
+import { exactly, type Row, sumOfTerms, type Term, upTo } from './model.js';
 import { type Answer, type Ended, oneByOne, oneByOneIfNeeded, stands } from './one-by-one.js';
 import { fewestFirst, markedLast, type OpenPart, openParts } from './open-search.js';
 import type { Solver } from './solver.js';
@@ -46,11 +47,16 @@ export function lackingFor(wanted: Omit<Wanted, 'ownBlocks'>): NextEngine | Ende
 export function lackingFor(wanted: Wanted): NextEngine | Ended | 'none';
 export function lackingFor(wanted: Wanted): NextEngine | Ended | 'none' {
   return unlessTimeIsUp(() => {
-    const sought = easiestFor(wanted);
-    if (typeof sought === 'string') return sought;
+    const sought = easiest(wanted, briefFor(wanted));
     // Only a clearance that no part can make hold stands in the way of an engine of parts of any size.
     if (sought === undefined) return wanted.ownBlocks ? 'none' : { lacks: [], alternatives: [] };
-    return nextEngine(wanted, sought);
+    if (typeof sought === 'string') return sought;
+    const exact = stands(sought) ? sought : standingAs(wanted, sought, sought.values);
+    if (typeof exact === 'object') return nextEngine(wanted, sought, exact);
+    // The parts that would do for engines together do not for these one by one.
+    const other = easiest(wanted, oneByOne(sought.brief, wanted.engines), sought.found);
+    if (other === undefined) return wanted.ownBlocks ? 'none' : 'solver failure';
+    return typeof other === 'object' ? nextEngine(wanted, other, other) : other;
   });
 }
 
@@ -64,7 +70,8 @@ export interface ToBuy {
 /** Finds the parts that complete the engines wanted and are the easiest to get, if the parts that are not known are good. */
 export function toBuyWith(wanted: Omit<Wanted, 'ownBlocks'>): ToBuy | undefined | Ended {
   return unlessTimeIsUp(() => {
-    const sought = easiestFor(wanted);
+    const brief = briefFor(wanted);
+    const sought = oneByOneIfNeeded(brief, (each, atBest) => easiest(wanted, each, atBest));
     return typeof sought === 'object'
       ? { lacks: lackingIn(sought), open: openParts(sought) }
       : sought;
@@ -83,10 +90,6 @@ function unlessTimeIsUp<T>(run: () => T): T | 'time limit' {
 /** Parts that are the easiest to get, as an answer, and what every other set that is as easy must keep to. */
 interface Easiest extends Answer {
   readonly asEasy: readonly Row[];
-}
-
-function easiestFor(wanted: Wanted): Easiest | undefined | Ended {
-  return oneByOneIfNeeded(briefFor(wanted), (brief) => easiest(wanted, brief));
 }
 
 /** The stock with what may be missing, and all that is asked of the engines. */
@@ -108,49 +111,41 @@ function briefFor({ shed, stock, engines, ownBlocks, solver, bandOf, ...rest }: 
 }
 
 /** Asks for the parts that are the easiest to get, then the least work with those, then the smallest steps. */
-function easiest({ shed, engines, solver }: Wanted, brief: Brief): Easiest | undefined | Ended {
+function easiest(
+  { shed, engines, solver }: Wanted,
+  brief: Brief,
+  atBest: readonly number[] = [],
+): Easiest | undefined | Ended {
   const draft = formulate(brief);
   const weights = draft.lacking.map(([[variable, count], { section, ready }]): Term => {
     const { of: kind } = ready as { readonly of?: string };
     return [variable, count * hardToGet(shed, section, kind)];
   });
-  const asEasy = [exactly(draft.engines, engines)];
-  let values: readonly number[] = [];
   // Otherwise a journal could be ground just because shells are missing.
-  const inTurn = [weights, ...fewestFirst(draft), draft.cost, ...markedLast(draft)];
-  for (const [i, of] of inTurn.entries()) {
-    const from = values.length > 0 ? { from: values } : {};
-    const question = { goal: 'least', of, where: asEasy, ...from } as const;
-    const solved = solver.solve('next engine', draft.model, question);
-    if (i === 0 && solved.status === 'infeasible') return undefined;
-    if (i === 0 && solved.status !== 'optimal') return solved.status as Ended;
-    if (solved.status !== 'optimal') return { brief, draft, values, asEasy: [] };
-    values = solved.values;
-    asEasy.push(exactly(of, sumOfTerms(of, values)));
+  const sums = [weights, ...fewestFirst(draft), draft.cost, ...markedLast(draft)];
+  const where = [exactly(draft.engines, engines)];
+  const ask = { solver, stage: 'next engine', draft } as const;
+  const { status, values, found, rows } = leastInTurn({ ...ask, sums, where, atBest });
+  if (found.length === 0 && status !== 'optimal') {
+    return status === 'infeasible' ? undefined : status;
   }
+  if (status !== 'optimal') return { brief, draft, values, found, asEasy: [] };
   const of = stepsUp(draft, shed);
-  const question = { goal: 'least', of, where: asEasy, from: values } as const;
+  const question = { goal: 'least', of, where: rows, from: values } as const;
   const smaller = solver.solve('next engine', draft.model, question);
-  if (smaller.status === 'optimal') values = smaller.values;
-  return { brief, draft, values, asEasy };
+  const last = smaller.status === 'optimal' ? smaller.values : values;
+  return { brief, draft, values: last, found, asEasy: rows };
 }
 
 /** What the next engine lacks by an answer, and every other set of parts that would do as well. */
-function nextEngine(wanted: Wanted, sought: Easiest): NextEngine {
-  const lacks = lackingIn(sought);
+function nextEngine(wanted: Wanted, sought: Easiest, exact: Standing): NextEngine {
+  const lacks = lackingIn(exact);
   // Of certain blocks it is enough to know what they lack; and without these rows it is not known what is as easy.
   if (wanted.ownBlocks || sought.asEasy.length === 0) {
     return { lacks, alternatives: [], mayBeMore: true };
   }
-  const others = othersThan(wanted, sought);
-  if (others) {
-    const { found: alternatives, mayBeMore } = others;
-    return { lacks, alternatives, ...(mayBeMore && { mayBeMore: true as const }) };
-  }
-  const apart = easiest(wanted, oneByOne(sought.brief, wanted.engines));
-  return typeof apart === 'object'
-    ? nextEngine(wanted, apart)
-    : { lacks, alternatives: [], mayBeMore: true };
+  const { found: alternatives, mayBeMore } = othersThan(wanted, sought);
+  return { lacks, alternatives, ...(mayBeMore && { mayBeMore: true as const }) };
 }
 
 interface Others {
@@ -159,15 +154,14 @@ interface Others {
   readonly mayBeMore: boolean;
 }
 
-/** Every other set of parts that would do as well; undefined if one has parts apart that fit only together. */
-function othersThan(
-  { shed, solver }: Wanted,
-  { brief, draft, values, asEasy }: Easiest,
-): Others | undefined {
+/** Every other set of parts that would do as well. */
+function othersThan(wanted: Wanted, sought: Easiest): Others {
+  const { shed, solver } = wanted;
+  const { brief, draft, asEasy } = sought;
   const found: (readonly LackingPart[])[] = [];
   const where = [...asEasy];
   const of = stepsUp(draft, shed);
-  let last = values;
+  let last = sought.values;
   for (;;) {
     where.push(forbid(draft, missingIn(draft, last), last));
     const other = solver.solve('next engine', draft.model, { goal: 'least', of, where });
@@ -177,9 +171,40 @@ function othersThan(
     }
     last = other.values;
     const answer = { brief, draft, values: last };
-    if (!stands(answer)) return undefined;
-    found.push(lackingIn(answer));
+    const exact = stands(answer) ? answer : standingAs(wanted, sought, last);
+    if (typeof exact === 'string') return { found, mayBeMore: true };
+    if (exact) found.push(lackingIn(exact));
   }
+}
+
+/** An answer of which every engine stands. */
+type Standing = Omit<Answer, 'found'>;
+
+/** An answer that lacks the same and in which every engine stands on its own; undefined if there is none. */
+function standingAs(
+  { engines, solver }: Wanted,
+  { brief, draft, values: asSought }: Easiest,
+  values: readonly number[],
+): Standing | undefined | Ended {
+  const apart = oneByOne(brief, engines);
+  const single = formulate(apart);
+  const missing = missingIn(draft, values);
+  const termsOf = (kinds: readonly unknown[]) =>
+    single.lacking.flatMap(([term, kind]) => (kinds.includes(kind) ? [term] : []));
+  const none = draft.lacking
+    .map(([, kind]) => kind)
+    .filter((kind) => missing.every(({ kinds }) => !kinds.includes(kind)));
+  const where = [
+    exactly(single.engines, engines),
+    upTo(single.cost, sumOfTerms(draft.cost, asSought)),
+    upTo(termsOf(none), 0),
+    ...missing.map(({ kinds, terms }) => exactly(termsOf(kinds), sumOfTerms(terms, values))),
+  ];
+  const question = { goal: 'least', of: single.cost, where } as const;
+  const solved = solver.solve('next engine', single.model, question);
+  if (solved.status === 'infeasible') return undefined;
+  if (solved.status !== 'optimal') return solved.status;
+  return { brief: apart, draft: single, values: solved.values };
 }
 
 /** Terms that count how many steps up the missing parts are. */

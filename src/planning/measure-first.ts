@@ -87,13 +87,14 @@ function searchOpen(reached: Reached, brief: Brief, atMost: number): Open {
   const told = (open: readonly OpenPart[]) =>
     open.map((part) => partToMeasure(part, sorted, apart));
   const kept = (draft: Draft): Row => ({ terms: draft.mustBuild, min: musts, max: Infinity });
-  const most = oneByOneIfNeeded(brief, (each) => {
+  const most = oneByOneIfNeeded(brief, (each, [best = atMost] = []) => {
     const draft = formulate(each);
-    const where = [kept(draft), upTo(draft.engines, atMost)];
+    const where = [kept(draft), upTo(draft.engines, best)];
     const question = { goal: 'most', of: draft.engines, where } as const;
     const { status, values } = solver.solve('measure first', draft.model, question);
     if (status === 'infeasible') return undefined;
-    return status === 'optimal' ? { brief: each, draft, values } : status;
+    const found = [sumOfTerms(draft.engines, values)];
+    return status === 'optimal' ? { brief: each, draft, values, found } : status;
   });
   if (typeof most !== 'object') return { measureFirst: [], ...(most && { ended: most }) };
   const at = sumOfTerms(most.draft.engines, most.values);

@@ -15,21 +15,23 @@ export interface Answer {
   readonly brief: Brief;
   readonly draft: Draft;
   readonly values: readonly number[];
+  /** What the sums come to that it was sought by, one after the other. */
+  readonly found: readonly number[];
 }
 
 /**
  * Searches the engines together. If parts that fit only with others then stand in different engines, or one engine costs
  * more than the limit, it searches each engine on its own: that is exact, but slow. Together there is always as good an
- * answer as one by one, so an answer that stands, or none at all, is exact too.
+ * answer as one by one, so an answer that stands, or none at all, is exact too; and one by one none can be better.
  */
 export function oneByOneIfNeeded<A extends Answer>(
   brief: Brief,
-  seek: (brief: Brief) => A | undefined | Ended,
+  seek: (brief: Brief, atBest?: readonly number[]) => A | undefined | Ended,
 ): A | undefined | Ended {
   const together = seek(brief);
   if (typeof together !== 'object' || stands(together)) return together;
   const engines = sumOfTerms(together.draft.engines, together.values);
-  return seek(oneByOne(brief, engines));
+  return seek(oneByOne(brief, engines), together.found);
 }
 
 /** The same search of each of so many engines on its own. */
@@ -39,7 +41,7 @@ export const oneByOne = (brief: Brief, engines: number): Brief => ({
 });
 
 /** Whether every engine of an answer has the parts together that fit only together, and keeps to its cost limit. */
-export function stands({ brief, draft, values }: Answer): boolean {
+export function stands({ brief, draft, values }: Omit<Answer, 'found'>): boolean {
   if (brief.batches.some(({ single }) => single)) return true;
   const { mostPerEngine = Infinity } = brief;
   const isRight = (each: Assembly) => assemblyCost(each) <= mostPerEngine && isInCompany(each);

@@ -6,6 +6,7 @@ import type { Brief } from './brief.js';
 import type { Draft } from './draft.js';
 import { formulate } from './formulate.js';
 import type { Kind, Member } from './kinds.js';
+import { leastInTurn } from './least-in-turn.js';
 import { type Row, sumOfTerms, type Term, upTo } from './model.js';
 import { type Answer, type Ended, oneByOneIfNeeded } from './one-by-one.js';
 import type { Solver } from './solver.js';
@@ -89,20 +90,13 @@ export function fewestUnknown(
   rowsOf: (draft: Draft) => readonly Row[],
   solver: Solver,
 ): OpenPlan | undefined | Ended {
-  const found = oneByOneIfNeeded(brief, (each) => {
+  const found = oneByOneIfNeeded(brief, (each, atBest) => {
     const draft = formulate(each);
-    const rows = [...rowsOf(draft)];
-    let values: readonly number[] = [];
-    for (const of of [...fewestFirst(draft), draft.cost, ...markedLast(draft)]) {
-      const from = values.length > 0 ? { from: values } : {};
-      const question = { goal: 'least', of, where: rows, ...from } as const;
-      const solved = solver.solve('measure first', draft.model, question);
-      if (solved.status === 'infeasible') return undefined;
-      if (solved.status !== 'optimal') return solved.status;
-      values = solved.values;
-      rows.push(upTo(of, sumOfTerms(of, values)));
-    }
-    return { brief: each, draft, values };
+    const sums = [...fewestFirst(draft), draft.cost, ...markedLast(draft)];
+    const ask = { solver, stage: 'measure first', draft, sums, where: rowsOf(draft) } as const;
+    const least = leastInTurn({ ...ask, ...(atBest && { atBest }) });
+    if (least.status === 'infeasible') return undefined;
+    return least.status === 'optimal' ? { brief: each, draft, ...least } : least.status;
   });
   if (typeof found !== 'object') return found;
   const { draft, values } = found;
@@ -114,7 +108,7 @@ export function fewestUnknown(
 }
 
 /** The parts that an answer takes and that are not known, each once. */
-export function openParts({ brief, draft, values }: Answer): readonly OpenPart[] {
+export function openParts({ brief, draft, values }: Omit<Answer, 'found'>): readonly OpenPart[] {
   const taken = assemble(brief, draft, values).flatMap(partsTaken);
   const open = taken.filter(({ kind }) => kind.unknown !== undefined);
   return [...new Map(open.map((each) => [each.member.name, each])).values()];
