@@ -61,6 +61,7 @@ export function leftOverOf(
         ...kindOf(part),
         name,
         count: left,
+        ...(own?.onlyWith && { onlyWith: own.onlyWith }),
         ...doubtsOf(shed, part),
         why,
         ...(until && { until }),
