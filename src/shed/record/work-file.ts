@@ -14,6 +14,7 @@ import {
   readSections,
   word,
 } from '../../reading/index.js';
+import { date } from '../record-schema.js';
 import { WORKS, type Work } from '../works.js';
 
 /** Work that was done on a part. */
@@ -81,6 +82,13 @@ const measured = words.superRefine((text, context) => {
     context.addIssue({ code: 'custom', message: `${complaintOf(error)}. ${error.hint}` });
   }
 });
+/** A date, or an empty box. */
+const day = words.superRefine((text, context) => {
+  const read = text === '' ? undefined : date.safeParse(text);
+  for (const { message } of read?.error?.issues ?? []) {
+    context.addIssue({ code: 'custom', message });
+  }
+});
 const done = fields({
   work: word(...WORKS),
   step: name.exactOptional(),
@@ -110,7 +118,7 @@ const sections = {
   engine: words.optional(),
   builtInto: words.optional(),
   takes: list(fields({ name, count: count('pieces', 1).exactOptional() }), 0).optional(),
-  on: words.optional(),
+  on: day.optional(),
   by: words.optional(),
   parts: list(part, 0).optional(),
   boxes: list(box, 0).optional(),

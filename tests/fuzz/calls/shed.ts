@@ -162,6 +162,13 @@ export const shedCalls = {
         version: 1,
         parts: [{ name: 'head B', flatness: '9 m' }],
       }),
+      '`today` is not a day': refused('options.today', read, skimmed, { today: 'today' }),
+      'a date is after `today`': refused(
+        'on',
+        read,
+        { ...skimmed, on: '2026-05-01' },
+        { today: '2026-04-30' },
+      ),
       'the record is not JSON': refused('work, line 1', read, 'version: 1'),
       'no record': refused('work', read),
     },
