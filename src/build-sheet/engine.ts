@@ -35,7 +35,7 @@ export function enginePages(
     measureStep(build, engine, wording),
     ...haveMadeStep(build, wording),
     fitStep(build, engine, wording),
-    clearanceStep(build, wording),
+    clearanceStep(build, engine, wording),
     ringGapStep(build, wording),
     endPlayStep(build, wording),
     torqueStep(build, engine),

@@ -85,3 +85,15 @@ describe('shells that are made to suit a journal that is ground', () => {
     expect(planReport(await planBuilds(bought))).not.toContain('TO MAKE');
   });
 });
+
+describe('an engine without head and valves', () => {
+  it('has no lines for them, and no heading over none', async () => {
+    const { toMake: _, ...plain } = { ...single, toMake: undefined };
+    const page = await pages(plain as Shed);
+    expect(page).not.toMatch(
+      /straight edge|the valve guides|of the stems|margin of a valve|guide clearance/,
+    );
+    // The thrust faces of block and crankshaft are there in every engine.
+    expect(page).toContain('crankshaft A, distance between the thrust faces');
+  });
+});
