@@ -1,5 +1,7 @@
 /** The boxes of one engine's build sheet, as a file to fill in: plain data, a record of work as `afterMachining` takes it. */
 export interface EngineBoxes {
+  /** The file with its JSON Schema, for an editor: `crankwright schema work > work.schema.json`. */
+  readonly $schema: string;
   /** Version of the layout. */
   readonly version: 1;
   /** Name of the shed. */

@@ -47,6 +47,7 @@ export function buildBoxes(plan: Plan, shed: Shed): readonly EngineBoxes[] {
   guardLayout('plan', plan, planLayout, 'planBuilds');
   guardLayout('shed', shed, shedLayout, 'readShed');
   return plan.builds.map((build) => ({
+    $schema: 'work.schema.json',
     version: 1,
     shed: plan.shed,
     engine: build.name,

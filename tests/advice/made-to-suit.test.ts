@@ -97,3 +97,56 @@ describe('an engine without head and valves', () => {
     expect(page).toContain('crankshaft A, distance between the thrust faces');
   });
 });
+
+describe('a block that is bored too far', () => {
+  it('is sleeved with a sleeve that is made: the plan says to what bore, and with what wall', async () => {
+    // 30230 has worn past the largest oversize, 200 over, of 30200 to 30205: nothing cleans it up. Sleeved
+    // and bored to standard, 30000 to 30005, it has 30 to 35 round a piston of 29970, within 20 to 45.
+    const shed: Shed = {
+      ...single,
+      ...withEngine({
+        bores: { ...single.engine.bores, steps: [0, 200].map((step) => span(step, step).min) },
+      }),
+      blocks: [
+        {
+          name: 'block A',
+          bores: [{ name: 'cylinder 1', readings: readings(rulerOf('inch'), 30230, { oval: 20 }) }],
+        },
+      ],
+      machining: [{ work: 'sleeve', shop: 'the borer', price: eur(80) }],
+      toMake: {
+        sleeves: [
+          { name: 'dear sleeve', price: eur(40), wall: span(900, 1300) },
+          {
+            name: 'cast sleeve',
+            material: 'cast iron',
+            price: eur(12),
+            wall: span(940, 1250),
+          },
+        ],
+      },
+    };
+    const plan = await planBuilds(shed);
+    // 80 for the work and 12 for the cheaper of the two sleeves.
+    expect(plan.cost).toEqual(eur(92));
+    expect(plan.builds[0]?.cylinders[0]).toMatchObject({
+      boreSize: span(30000, 30005),
+      clearance: {
+        min: expect.closeTo(span(30, 30).min, 9),
+        max: expect.closeTo(span(35, 35).min, 9),
+      },
+    });
+    const text = planReport(plan).replace(/\s+/g, ' ');
+    expect(text).toContain(
+      'cast sleeve (cast iron), a sleeve, for cylinder 1 of block A: finished bore 3.0000 to 3.0005 in, wall 0.0940 to 0.1250 in as it can be made; the shop chooses it; 12.00 EUR',
+    );
+    expect(text).toContain('It is bored to the finished size only once it is in');
+    expect(text).not.toContain('dear sleeve');
+    const page = await pages(shed);
+    expect(page).toContain('finished bore 3.0000 to 3.0005 in, wall 0.0940 to 0.1250 in');
+    // The bore is finished to the piston, so that comes first; the sleeve is the shop's to fit.
+    expect(page).toContain('Do not send block A out before its pistons are in hand and measured');
+    expect(page).toContain('leave that to the shop, and do not stand in line with the press');
+    expect(page).toMatch(/cylinder 1 3\.0000 to 3\.0005 _+ 3\.0000 to 3\.0005/);
+  });
+});

@@ -126,6 +126,7 @@ describe('crankwright plan --boxes', () => {
   it('prints a file that done takes back as it is', async () => {
     const boxes = await captured(['plan', 'shed.json', '--boxes', 'block A'], { files });
     expect([boxes.code, boxes.err]).toEqual([0, '']);
+    expect(boxes.out).toMatch(/^\{\n {2}"\$schema": "work\.schema\.json",\n/);
     const back = await captured(['done', 'shed.json', 'boxes.json'], {
       files: { ...files, 'boxes.json': boxes.out },
     });
