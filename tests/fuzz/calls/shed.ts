@@ -7,6 +7,7 @@ import {
   readingsToFill,
   readShed,
   shedSchema,
+  workSchema,
   writeShed,
 } from 'crankwright/shed';
 import { newSheet, sheetSchema } from 'crankwright/sheet';
@@ -112,6 +113,7 @@ export const shedCalls = {
   }),
   sheetSchema: calls(sheetSchema, { sound: [[]], provoked: {} }),
   shedSchema: calls(shedSchema, { sound: [[]], provoked: {} }),
+  workSchema: calls(workSchema, { sound: [[]], provoked: {} }),
   writeShed: calls(writeShed, {
     madeBy: 'readShed',
     sound: [[read], [made]],
