@@ -12,6 +12,7 @@ import type { EngineKind } from '../reading/index.js';
 import { endPlayStep, ringGapStep } from './assembly.js';
 import { clearanceStep, fitStep } from './dry-assembly.js';
 import { torqueStep } from './fastening.js';
+import { haveMadeStep } from './have-made.js';
 import { measureFirstStep } from './measure-first.js';
 import { measureStep } from './measuring.js';
 import { layOutStep, sendOutStep } from './parts.js';
@@ -32,8 +33,9 @@ export function enginePages(
     ...measureFirstStep(build, wording),
     sendOutStep(build, wording),
     measureStep(build, engine, wording),
+    ...haveMadeStep(build, wording),
     fitStep(build, engine, wording),
-    clearanceStep(build, wording),
+    clearanceStep(build, engine, wording),
     ringGapStep(build, wording),
     endPlayStep(build, wording),
     torqueStep(build, engine),

@@ -39,8 +39,14 @@ export { readingsToFill } from './readings-to-fill.js';
 export { afterMachining } from './record/after-machining.js';
 export { describeShedDifference } from './record/describe-shed-difference.js';
 export { diffSheds } from './record/diff-sheds.js';
-export type { MachinedPlace, PartDifference, ShedDifference } from './record/diff-types.js';
+export type {
+  CoreDifference,
+  MachinedPlace,
+  PartDifference,
+  ShedDifference,
+} from './record/diff-types.js';
 export { emptyBoxes } from './record/empty-boxes.js';
+export { workSchema } from './record/work-schema.js';
 export type { Section } from './sections.js';
 export type {
   BlockPart,

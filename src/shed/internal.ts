@@ -2,6 +2,7 @@
 
 export { accuracyOfShed } from './accuracy-of-shed.js';
 export { printedFile } from './as-written.js';
+export { MEASURED, type MeasuredField, type WholeField } from './checks/places.js';
 export { type TakenApart, withCoreParts } from './core-parts.js';
 export { groupsIn } from './groups.js';
 export { howShedWasRead } from './how-read.js';
@@ -14,6 +15,7 @@ export {
   rodJournalsOf,
   rodsOf,
 } from './places-of.js';
+export { undoneBy } from './record/undone.js';
 export { named, partWord, wordFor } from './section-words.js';
 export { SECTIONS } from './sections.js';
 export { cautionsFor } from './triage/cautions.js';

@@ -55,7 +55,12 @@ export const partDifferenceLayout = { by: 'kind', variants: [
   { fields: { kind: { oneOf: ['come', 'gone'] }, section: { oneOf: ['blocks', 'crankshafts', 'heads', 'otherParts', 'pistonSets', 'ringSets', 'rods', 'shells', 'thrustWashers', 'valveSets'] }, name: 'string', count: 'number', toBuy: 'boolean' } },
   { fields: { kind: { oneOf: ['changed'] }, section: { oneOf: ['blocks', 'crankshafts', 'heads', 'otherParts', 'pistonSets', 'ringSets', 'rods', 'shells', 'thrustWashers', 'valveSets'] }, name: 'string', 'renamedFrom?': 'string', toBuy: 'boolean', measured: { list: 'string' }, notKnown: { list: 'string' }, readAgain: { list: 'string' }, machined: { list: machinedPlaceLayout }, done: { list: 'string' }, faultsCome: { list: faultLayout }, faultsGone: { list: faultLayout }, 'count?': { fields: { before: 'number', after: 'number' } }, fields: { list: 'string' } } },
 ] } satisfies Layout;
-export const shedDifferenceLayout = { fields: { parts: { list: partDifferenceLayout }, fields: { list: 'string' } } } satisfies Layout;
+export const coreDifferenceLayout = { by: 'kind', variants: [
+  { fields: { kind: { oneOf: ['come', 'gone'] }, name: 'string' } },
+  { fields: { kind: { oneOf: ['taken apart'] }, name: 'string', parts: { list: 'string' } } },
+  { fields: { kind: { oneOf: ['changed'] }, name: 'string', parts: { list: 'string' }, 'condition?': { fields: { 'before?': conditionLayout, 'after?': conditionLayout } }, done: { list: 'string' }, fields: { list: 'string' } } },
+] } satisfies Layout;
+export const shedDifferenceLayout = { fields: { parts: { list: partDifferenceLayout }, cores: { list: coreDifferenceLayout }, fields: { list: 'string' } } } satisfies Layout;
 export const dispositionLayout = { oneOf: ['machine', 'not as it is', 'scrap', 'spare', 'undecided', 'use after', 'use as it is'] } satisfies Layout;
 export const jobLayout = { fields: { work: { oneOf: ['bore', 'crack test', 'grind main journals', 'grind rod journals', 'pressure test', 'recut seats', 'reface valves', 'resize housings', 'skim head', 'sleeve', 'stitch', 'straighten', 'weld'] }, places: { list: 'string' }, 'step?': 'number', 'to?': spanLayout } } satisfies Layout;
 export const neededTestLayout = { fields: { test: { oneOf: ['check it for bend and twist', 'crack test', 'measure its journals', 'measure its margins', 'measure its seats', 'pressure test', 'softening test'] }, when: { oneOf: ['after', 'again', 'before use', 'first'] }, because: { list: troubleLayout }, 'least?': 'number' } } satisfies Layout;
