@@ -5,3 +5,4 @@ export { BEFORE_MONEY, describeOnceMore } from './describe-near.js';
 export { isCountProven, isNoneAsked, isPlanProven } from './describe-proof.js';
 export { describeToMake } from './describe-to-make.js';
 export { sayCost } from './say-cost.js';
+export { sayInterchange } from './say-interchange.js';
