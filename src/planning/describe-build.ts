@@ -11,7 +11,7 @@ import {
   describeJob,
   describeTest,
   isTest,
-  NO_LIMIT,
+  NO_LIMIT_STATED,
   named,
   partWord,
 } from '../shed/internal.js';
@@ -119,7 +119,7 @@ function guideLine({ guides }: Build, wording: Wording): string {
   if (!guides) return '';
   const { clearance, finding } = guides;
   if (finding) return describe(finding, wording);
-  return `guide clearance ${describeSpan(clearance, 'length', wording.units)}: ${NO_LIMIT}`;
+  return `guide clearance ${describeSpan(clearance, 'length', wording.units)}: ${NO_LIMIT_STATED}`;
 }
 
 /** Washers in one stack: `2 × washer 0.096 + shim 0.005`; `no washers`. */

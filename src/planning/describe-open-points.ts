@@ -1,7 +1,7 @@
 import type { Wording } from '../judging/index.js';
 import { wrap } from '../pages/index.js';
 import type { NotJudged } from '../shed/index.js';
-import { NO_LIMIT, sayNotJudged } from '../shed/internal.js';
+import { NO_LIMIT_STATED, sayNotJudged } from '../shed/internal.js';
 import type { Build } from './plan-types.js';
 
 type What = Extract<NotJudged, { readonly what: unknown }>['what'];
@@ -33,7 +33,7 @@ export function openPointLines(build: Build, wording: Wording): readonly string[
       untested.map(({ name }) => name),
     ),
     ...line('Not measured, so not judged', open(false)),
-    ...line(`Not judged, as ${NO_LIMIT.replace(':', ';')}`, open(true)),
+    ...line(`Not judged, as ${NO_LIMIT_STATED.replace(':', ';')}`, open(true)),
   ];
 }
 

@@ -19,7 +19,7 @@ export { SECTIONS } from './sections.js';
 export { cautionsFor } from './triage/cautions.js';
 export { describeAgain } from './triage/describe-again.js';
 export { describeJob } from './triage/describe-job.js';
-export { NO_LIMIT, sayNotJudged } from './triage/describe-not-judged.js';
+export { NO_LIMIT_STATED, sayNotJudged } from './triage/describe-not-judged.js';
 export { instrumentFor } from './triage/describe-not-measured.js';
 export { describeTest } from './triage/describe-tests.js';
 export { saysAgain } from './triage/measure-again.js';

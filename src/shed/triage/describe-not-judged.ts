@@ -13,7 +13,7 @@ const BY: { readonly [W in JudgedWhat]?: string } = {
 };
 
 /** What to do with a reading that nobody states a limit for. */
-export const NO_LIMIT = "no limit is stated: compare with the maker's manual";
+export const NO_LIMIT_STATED = "no limit is stated: compare with the maker's manual";
 
 /** Of a part that no reading tells of. */
 export const UNTESTED = 'not tested';
@@ -30,7 +30,7 @@ export function describeNotJudged(all: readonly NotJudged[], wording: Wording): 
   return [
     ...(all.some(({ why }) => why === 'not tested') ? [UNTESTED] : []),
     ...(open.length > 0 ? [`not measured: ${open.join(', ')}`] : []),
-    ...(read.length > 0 ? [`${read.join(', ')}: ${NO_LIMIT}`] : []),
+    ...(read.length > 0 ? [`${read.join(', ')}: ${NO_LIMIT_STATED}`] : []),
   ];
 }
 
