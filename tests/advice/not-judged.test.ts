@@ -1,3 +1,4 @@
+import { buildSheet } from 'crankwright/build-sheet';
 import { planBuilds, planReport } from 'crankwright/planning';
 import {
   describePart,
@@ -195,6 +196,8 @@ describe('an engine of the plan', () => {
     expect(await of({ blocks: [late], crankshafts })).toContain(
       'Interchange: late, which takes parts of early too.',
     );
+    const plan = await planBuilds({ ...single, ...rest, blocks: [late], crankshafts });
+    expect(buildSheet(plan)).toContain('Interchange: late, which takes parts of early too.');
     expect(await of({ blocks: [late], crankshafts: shaft })).toContain(
       'Interchange: late, which takes parts of early too.',
     );
