@@ -7,6 +7,7 @@ import {
   paragraph,
 } from '../pages/index.js';
 import type { Build } from '../planning/index.js';
+import { sayInterchange } from '../planning/internal.js';
 import type { UnitSystem } from '../quantities/index.js';
 import type { EngineKind } from '../reading/index.js';
 import { endPlayStep, ringGapStep } from './assembly.js';
@@ -26,6 +27,7 @@ export function enginePages(
   title: string,
   units: UnitSystem,
 ): readonly Block[] {
+  const interchange = sayInterchange(build);
   const { wording, named } = numberedNotes({ units });
   const steps = [
     layOutStep(build),
@@ -48,7 +50,7 @@ export function enginePages(
     paragraph(
       `Sizes are diameters in ${units === 'inch' ? 'inches' : 'millimetres'}, clearances on the diameter.`,
     ),
-    ...(build.interchange === undefined ? [] : [paragraph(`Interchange: ${build.interchange}.`)]),
+    ...(interchange === undefined ? [] : [paragraph(interchange)]),
     bulletList([{ write: 'Begun on' }, { write: 'Built by' }, { write: 'Engine number' }]),
     ...steps.flatMap((step, i) => [heading(2, `${i + 1}. ${step.title}`), ...step.blocks]),
     ...(named.length === 0

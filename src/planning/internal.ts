@@ -5,3 +5,4 @@ export { neededNext } from './describe-next.js';
 export { isCountProven, isNoneAsked, isPlanProven } from './describe-proof.js';
 export { describeToMake } from './describe-to-make.js';
 export { sayCost } from './say-cost.js';
+export { sayInterchange } from './say-interchange.js';

@@ -1,9 +1,10 @@
 import type { Disposition, Fault, Part, Shed, Testable, TriagedPart } from '../shed/index.js';
-import { CRACK_TESTED, SECTIONS, undecidedUntil } from '../shed/internal.js';
+import { SECTIONS, undecidedUntil } from '../shed/internal.js';
 import type { Cost } from './cost.js';
 import { isKeptBack } from './kinds.js';
 import type { LeftOver } from './left-over-types.js';
 import { costOf, inThousandths } from './money.js';
+import { isUntested } from './open-points.js';
 import type { Purchase } from './order-types.js';
 import type { Build, BuildJob, ShopOrder } from './plan-types.js';
 
@@ -82,11 +83,9 @@ function doubtsOf(
 ): Pick<LeftOver, 'faults' | 'untested'> {
   const faults = faultsIn({ because });
   const part: (Part & Testable) | undefined = shed[section]?.find((each) => each.name === name);
-  const isUntested =
-    CRACK_TESTED.includes(section) && !part?.tested?.some((test) => test.for === 'cracks');
   return {
     ...(faults.length > 0 && { faults }),
-    ...(isUntested && { untested: true as const }),
+    ...(isUntested(section, part) && { untested: true as const }),
   };
 }
 
