@@ -17,6 +17,7 @@ import {
 } from './allowed-sizes.js';
 import type { CheckBox, EngineBoxes, SizeBox } from './boxes.js';
 import { sizeText } from './limit-cells.js';
+import { isMadeToSuit } from './machined.js';
 import { partBoxes } from './part-boxes.js';
 import { hasGuides } from './part-sizes.js';
 import { pistonLimits, wallLimits } from './size-limits.js';
@@ -102,7 +103,8 @@ function sizesOf(build: Build, { engine, units }: Plan, shed: Shed): readonly Si
       ['thinnest, at the crown', 'thickest, at the crown'].map((at) => ({
         part: bearing.shells,
         feature: 'wall',
-        at,
+        // Each pair that is made to suit has a wall of its own.
+        at: isMadeToSuit(bearing) ? `${at}, ${bearing.journal}` : at,
         ...cells(bearing.wall, { limits: wallLimits(bearing) }),
         reading: '',
       })),

@@ -1,6 +1,7 @@
-import { buildSheet } from 'crankwright/build-sheet';
+import { inch } from 'crankwright';
+import { buildBoxes, buildSheet } from 'crankwright/build-sheet';
 import { planBuilds, planReport } from 'crankwright/planning';
-import type { Shed } from 'crankwright/shed';
+import { afterMachining, readShed, type Shed, writeShed } from 'crankwright/shed';
 import { describe, expect, it } from 'vitest';
 import { flowing } from '../pages/pages.js';
 import { readings, rulerOf } from '../planning/random-measured.js';
@@ -58,6 +59,29 @@ describe('shells that are made to suit a journal that is ground', () => {
     // At 16145 to 16150 in 17505, clearance 10 to 30: walls (17505 - 16145 - 30) / 2 = 665 and
     // (17505 - 16150 - 10) / 2 = 672.5, both held inwards.
     expect(page).toMatch(/cast shells rod journal 0\.0669 _+ _+ 0\.0665 to 0\.0672/);
+  });
+
+  it('come into the shed with the walls that were measured, once the engine is built', async () => {
+    const shed = readShed(writeShed(worn));
+    const [file] = buildBoxes(await planBuilds(shed), shed);
+    const boxes = (file?.boxes ?? []).map((box) =>
+      box.feature === 'wall' ? { ...box, reading: '0.0668 in' } : box,
+    );
+    const walls = boxes.filter(({ feature }) => feature === 'wall');
+    expect(walls.map(({ at: where }) => where)).toEqual([
+      'thinnest, at the crown, rod journal',
+      'thickest, at the crown, rod journal',
+    ]);
+    const after = afterMachining(shed, { ...file, boxes, builtInto: 'engine 1' });
+    expect(after.shells?.at(-1)).toMatchObject({
+      name: 'cast shells in engine 1',
+      fits: 'rods',
+      pairs: 1,
+      homeMade: true,
+      wall: inch(0.0668),
+      builtInto: 'engine 1',
+    });
+    expect(after.toMake).toEqual(shed.toMake);
   });
 
   it('are waited for where they are in hand or bought', async () => {
