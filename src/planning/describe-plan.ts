@@ -187,6 +187,10 @@ function leftOverLines(leftOver: readonly LeftOver[]): readonly string[] {
   });
 }
 
+/** What a plan does not try, though it may save a crankshaft. */
+const NOT_TRIED =
+  'shells made to suit its journals as they are were not considered, and may save it';
+
 /** `block C (block; frost-cracked; not crack-tested)`. */
 function describeLeft({
   section: each,
@@ -196,12 +200,14 @@ function describeLeft({
   onlyWith,
   faults = [],
   untested,
+  madeShellsNotTried,
   why,
 }: LeftOver): string {
   const doubts = [
     ...(onlyWith ? [`fits only with ${onlyWith.join(' or ')}`] : []),
     ...faults,
     ...(untested && why !== 'scrap' ? ['not crack-tested'] : []),
+    ...(madeShellsNotTried ? [NOT_TRIED] : []),
   ];
   return `${named(name, count)} (${[partWord(each, count, kind), ...doubts].join('; ')})`;
 }

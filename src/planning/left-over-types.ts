@@ -17,6 +17,11 @@ export interface LeftOver {
   readonly faults?: readonly Fault[];
   /** Whether it is a part that cracks, and no test of it for cracks is listed. */
   readonly untested?: true;
+  /**
+   * Whether no step serves its journals as they were read, and shells that can be made to suit might: no plan puts made
+   * shells on a journal that stands at no step.
+   */
+  readonly madeShellsNotTried?: true;
   /** Whether it was kept back, is a spare, cannot be counted on as it is, or is scrap. */
   readonly why: 'reserved' | 'spare' | 'undecided' | 'not as it is' | 'scrap';
   /** What must be known of it first, if it is undecided. */
