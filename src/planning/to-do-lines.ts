@@ -156,7 +156,9 @@ export function nextLines(plan: Plan, wording: Wording): Topic {
     count === 0
       ? 'No part completes one more engine: see THE NEXT ENGINE.'
       : `${capital(`${when}one more engine needs ${parts(count)} more`)}: see THE NEXT ENGINE.`,
-    'One more engine needs more parts: see THE NEXT ENGINE.',
+    when === ''
+      ? 'One more engine needs more parts: see THE NEXT ENGINE.'
+      : `${capital(when)}see THE NEXT ENGINE.`,
   );
 }
 
