@@ -13,7 +13,7 @@ import {
 import { stepMarked } from './marked-step.js';
 import { inThousandths, type PricedJob, priced, totalOf } from './money.js';
 import { originsThatRan } from './ran.js';
-import { stepsIn } from './steps-of.js';
+import { stepsOfSection } from './steps-for.js';
 import type { Testing } from './testing.js';
 
 /** Parts that are the same to a plan. */
@@ -197,7 +197,7 @@ function openOf(
 }
 
 function markedAs(shed: Shed, { marks = [] }: Part): Pick<Kind<unknown>, 'marked'> {
-  const steps = stepsIn(shed, 'crankshafts');
+  const steps = stepsOfSection(shed, 'crankshafts');
   const marked = marks.flatMap((mark) => stepMarked(mark, steps) ?? []);
   return marked.length === 0 ? {} : { marked };
 }

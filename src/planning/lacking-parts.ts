@@ -6,11 +6,11 @@ import type { Assembly } from './assembly.js';
 import type { Kind } from './kinds.js';
 import type { LackingPart } from './left-over-types.js';
 import { sumOfTerms } from './model.js';
-import type { Answer } from './one-by-one.js';
+import type { Solved } from './one-by-one.js';
 import type { Taken } from './pile.js';
 
 /** The missing parts that an answer uses. */
-export function lackingIn({ brief, draft, values }: Omit<Answer, 'found'>): readonly LackingPart[] {
+export function lackingIn({ brief, draft, values }: Omit<Solved, 'found'>): readonly LackingPart[] {
   const sized = assemble(brief, draft, values).flatMap(sizedIn);
   const others = draft.lacking.flatMap(([term, { section, ready }]): readonly LackingPart[] => {
     const { of: kind, step } = ready as { readonly of?: string; readonly step?: Length };

@@ -4,7 +4,7 @@ import type { Section, Shed } from '../shed/index.js';
 import { needsOf } from '../shed/internal.js';
 import { otherKinds } from './brief.js';
 import type { Kind } from './kinds.js';
-import { stepsOf } from './steps-of.js';
+import { stepsFor } from './steps-for.js';
 import type { PricedWay, Stock } from './stock.js';
 
 /** Adds to a stock as many missing parts of every kind as could be needed. */
@@ -12,9 +12,9 @@ export function withLacking(stock: Stock, shed: Shed, engines: number): Stock {
   const { engine } = shed;
   const needed = needsOf(shed);
   const { rodJournals, mainJournals, bores, cylinders, mains } = engine;
-  const rodSteps = stepsOf(shed, 'rodJournals');
-  const mainSteps = mainJournals ? stepsOf(shed, 'mainJournals') : [];
-  const boreSteps = stepsOf(shed, 'bores');
+  const rodSteps = stepsFor(shed, 'rodJournals');
+  const mainSteps = mainJournals ? stepsFor(shed, 'mainJournals') : [];
+  const boreSteps = stepsFor(shed, 'bores');
   const lacking = <R>(section: Section, ready: R): Kind<R> => ({
     section,
     members: [],

@@ -15,10 +15,10 @@ import { withLacking } from './lacking-stock.js';
 import { leastInTurn } from './least-in-turn.js';
 import type { LackingPart, NextEngine } from './left-over-types.js';
 import { exactly, type Row, sumOfTerms, type Term, upTo } from './model.js';
-import { type Answer, type Ended, oneByOne, oneByOneIfNeeded, stands } from './one-by-one.js';
+import { type Ended, oneByOne, oneByOneIfNeeded, type Solved, stands } from './one-by-one.js';
 import { fewestFirst, markedLast, type OpenPart, openParts } from './open-search.js';
 import type { Solver } from './solver.js';
-import { stepsOf } from './steps-of.js';
+import { stepsFor } from './steps-for.js';
 import type { Stock } from './stock.js';
 
 /** The most sets of parts that are told. */
@@ -88,7 +88,7 @@ function unlessTimeIsUp<T>(run: () => T): T | 'time limit' {
 }
 
 /** Parts that are the easiest to get, as an answer, and what every other set that is as easy must keep to. */
-interface Easiest extends Answer {
+interface Easiest extends Solved {
   readonly asEasy: readonly Row[];
 }
 
@@ -178,7 +178,7 @@ function othersThan(wanted: Wanted, sought: Easiest): Others {
 }
 
 /** An answer of which every engine stands. */
-type Standing = Omit<Answer, 'found'>;
+type Standing = Omit<Solved, 'found'>;
 
 /** An answer that lacks the same and in which every engine stands on its own; undefined if there is none. */
 function standingAs(
@@ -210,7 +210,7 @@ function standingAs(
 /** Terms that count how many steps up the missing parts are. */
 function stepsUp({ lacking }: Draft, shed: Shed): readonly Term[] {
   const all = (['rodJournals', 'mainJournals', 'bores'] as const).flatMap((field) =>
-    stepsOf(shed, field),
+    stepsFor(shed, field),
   );
   return lacking.flatMap(([[variable, count], { ready }]): readonly Term[] => {
     const { step } = ready as { readonly step?: Length };

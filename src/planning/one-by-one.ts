@@ -11,7 +11,7 @@ import type { Unproven } from './proof-types.js';
 export type Ended = Unproven['kind'];
 
 /** An answer to a search, with what was searched. */
-export interface Answer {
+export interface Solved {
   readonly brief: Brief;
   readonly draft: Draft;
   readonly values: readonly number[];
@@ -24,7 +24,7 @@ export interface Answer {
  * more than the limit, it searches each engine on its own: that is exact, but slow. Together there is always as good an
  * answer as one by one, so an answer that stands, or none at all, is exact too; and one by one none can be better.
  */
-export function oneByOneIfNeeded<A extends Answer>(
+export function oneByOneIfNeeded<A extends Solved>(
   brief: Brief,
   seek: (brief: Brief, atBest?: readonly number[]) => A | undefined | Ended,
 ): A | undefined | Ended {
@@ -41,7 +41,7 @@ export const oneByOne = (brief: Brief, engines: number): Brief => ({
 });
 
 /** Whether every engine of an answer has the parts together that fit only together, and keeps to its cost limit. */
-export function stands({ brief, draft, values }: Omit<Answer, 'found'>): boolean {
+export function stands({ brief, draft, values }: Omit<Solved, 'found'>): boolean {
   if (brief.batches.some(({ single }) => single)) return true;
   const { mostPerEngine = Infinity } = brief;
   const isRight = (each: Assembly) => assemblyCost(each) <= mostPerEngine && isInCompany(each);

@@ -8,7 +8,7 @@ import { formulate } from './formulate.js';
 import type { Kind, Member } from './kinds.js';
 import { leastInTurn } from './least-in-turn.js';
 import { type Row, sumOfTerms, type Term, upTo } from './model.js';
-import { type Answer, type Ended, oneByOneIfNeeded } from './one-by-one.js';
+import { type Ended, oneByOneIfNeeded, type Solved } from './one-by-one.js';
 import type { Solver } from './solver.js';
 
 /** A part that is not known, as a plan takes it. */
@@ -108,7 +108,7 @@ export function fewestUnknown(
 }
 
 /** The parts that an answer takes and that are not known, each once. */
-export function openParts({ brief, draft, values }: Omit<Answer, 'found'>): readonly OpenPart[] {
+export function openParts({ brief, draft, values }: Omit<Solved, 'found'>): readonly OpenPart[] {
   const taken = assemble(brief, draft, values).flatMap(partsTaken);
   const open = taken.filter(({ kind }) => kind.unknown !== undefined);
   return [...new Map(open.map((each) => [each.member.name, each])).values()];

@@ -3,7 +3,7 @@ import { instrumentFor, type TakenApart, undecidedUntil } from '../shed/internal
 import { stepMarked } from './marked-step.js';
 import type { PartToMeasure } from './measure-types.js';
 import type { OpenPart } from './open-search.js';
-import { stepsIn } from './steps-of.js';
+import { stepsOfSection } from './steps-for.js';
 
 /** What is to be measured of a part that is not known. */
 export function partToMeasure(
@@ -14,7 +14,7 @@ export function partToMeasure(
   const part = parts.find((each) => each.name === name);
   const core = inCore.get(name);
   const own: Part | undefined = shed[section]?.find((each) => each.name === name);
-  const steps = stepsIn(shed, section);
+  const steps = stepsOfSection(shed, section);
   const marks = (own?.marks ?? []).filter((mark) => stepMarked(mark, steps) !== undefined);
   return {
     section,

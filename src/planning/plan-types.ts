@@ -37,7 +37,7 @@ export interface Plan {
   readonly measureAgain: readonly MeasureAgain[];
   /** What there may be besides, if parts that are not known turned out good; absent if that is no more engines. */
   readonly mayBe?: MayBe;
-  /** What to measure first, of the parts that are not known: for one more engine, then for less money, then for a wider margin. */
+  /** What to measure first, of the parts that are not known: for one more engine or to know what to buy for it, then for less money, then for a wider margin. */
   readonly measureFirst: readonly MeasureFirst[];
   /** How well the sizes of the parts it takes were read. */
   readonly howRead: HowRead;

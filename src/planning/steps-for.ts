@@ -6,7 +6,7 @@ import type { Length } from '../quantities/index.js';
 import type { Section, Shed } from '../shed/index.js';
 
 /** The steps that the journals or bores of a shed's engines are machined to, standard among them. */
-export function stepsOf(
+export function stepsFor(
   { engine, units }: Pick<Shed, 'engine' | 'units'>,
   field: 'rodJournals' | 'mainJournals' | 'bores',
 ): readonly Length[] {
@@ -18,15 +18,18 @@ export function stepsOf(
 }
 
 /** The steps that parts of a section may be of. */
-export function stepsIn(shed: Pick<Shed, 'engine' | 'units'>, section: Section): readonly Length[] {
+export function stepsOfSection(
+  shed: Pick<Shed, 'engine' | 'units'>,
+  section: Section,
+): readonly Length[] {
   switch (section) {
     case 'crankshafts':
     case 'shells':
-      return [...stepsOf(shed, 'rodJournals'), ...stepsOf(shed, 'mainJournals')];
+      return [...stepsFor(shed, 'rodJournals'), ...stepsFor(shed, 'mainJournals')];
     case 'blocks':
     case 'pistonSets':
     case 'ringSets':
-      return stepsOf(shed, 'bores');
+      return stepsFor(shed, 'bores');
     default:
       return [];
   }
