@@ -1,9 +1,11 @@
 // Writes the JSON Schemas that are shipped beside the built package.
 import { writeFileSync } from 'node:fs';
 import { shedSchema } from '../src/shed/json-schema.js';
+import { workSchema } from '../src/shed/record/work-schema.js';
 import { sheetSchema } from '../src/sheet/json-schema.js';
 
-for (const [name, schema] of Object.entries({ sheet: sheetSchema(), shed: shedSchema() })) {
+const schemas = { sheet: sheetSchema(), shed: shedSchema(), work: workSchema() };
+for (const [name, schema] of Object.entries(schemas)) {
   const file = new URL(`../dist/${name}.schema.json`, import.meta.url);
   writeFileSync(file, `${JSON.stringify(schema, null, 2)}\n`);
 }

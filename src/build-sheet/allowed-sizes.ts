@@ -3,6 +3,7 @@ import { NANOMETRE } from '../judging/internal.js';
 import type { BuildBearing, BuildCylinder } from '../planning/index.js';
 import { type Length, minus, plus } from '../quantities/index.js';
 import { type EngineKind, own, type StatedLimits } from '../reading/index.js';
+import { isMadeToSuit } from './machined.js';
 import { boreLimits, housingLimits, journalLimits } from './size-limits.js';
 
 /** What a size may be, and who set each end of it. */
@@ -13,27 +14,31 @@ export interface AllowedSize {
 
 const SHED: Basis = { kind: 'specified', by: 'the shed file' };
 
-/** Sizes of a journal: within those of its step, and within the clearance. */
+/** Sizes of a journal: within those of its step, and within the clearance, unless its shells are made to suit it. */
 export function allowedJournal(bearing: BuildBearing, engine: EngineKind): AllowedSize {
   const { kind, undersize, journalSize, finding } = bearing;
   const journals = kind === 'rods' ? engine.rodJournals : engine.mainJournals;
-  const clearance = { ...finding, limits: journalLimits(bearing, finding.limits) };
-  if (!journals) return both([clearance]);
+  const clearance = isMadeToSuit(bearing)
+    ? []
+    : [{ ...finding, limits: journalLimits(bearing, finding.limits) }];
+  if (!journals) return both(clearance);
   const { standard, minimum, sizeAllowance } = journals;
   const step = { min: minus(standard.min, undersize), max: minus(standard.max, undersize) };
   return both([
     ...(minimum === undefined ? [] : [{ limits: { min: minimum }, basis: SHED }]),
     { limits: ofStep(step, journalSize, sizeAllowance), basis: SHED },
-    clearance,
+    ...clearance,
   ]);
 }
 
-/** Sizes of a housing: within the shed's limits, and within the clearance. */
+/** Sizes of a housing: within the shed's limits, and within the clearance, unless its shells are made to suit it. */
 export function allowedHousing(bearing: BuildBearing, engine: EngineKind): AllowedSize {
   const { kind, finding } = bearing;
   return both([
     ...based(kind === 'rods' ? engine.rodHousing : engine.mainHousing),
-    { ...finding, limits: housingLimits(bearing, finding.limits) },
+    ...(isMadeToSuit(bearing)
+      ? []
+      : [{ ...finding, limits: housingLimits(bearing, finding.limits) }]),
   ]);
 }
 

@@ -4,7 +4,7 @@ import type { Build } from '../planning/index.js';
 import { stackOf } from '../planning/internal.js';
 import { tradeUnit } from '../quantities/index.js';
 import { formatNumber } from '../quantities/internal.js';
-import { limitCells } from './limit-cells.js';
+import { limitCells, NOT_STATED } from './limit-cells.js';
 
 /** The ring gaps, set in the finished bores. */
 export function ringGapStep({ cylinders }: Build, wording: Wording): TaskStep {
@@ -25,12 +25,14 @@ export function ringGapStep({ cylinders }: Build, wording: Wording): TaskStep {
         ]),
         1,
       ),
-      checks([
-        {
-          write:
-            "Side clearance of every ring in its groove, all the way round, by the maker's manual",
-        },
-      ]),
+      paragraph(
+        "Side clearance of every ring in its groove, all the way round, by the maker's manual:",
+      ),
+      table(
+        ['bore', 'limits', 'limits by', 'top ring', 'second ring', 'oil ring'],
+        cylinders.map(({ bore }) => [bore, ...NOT_STATED, blank, blank, blank]),
+        1,
+      ),
       paragraph('Keep the rings of a bore together, and put no ring back into another.'),
     ],
   };

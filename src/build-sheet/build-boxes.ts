@@ -2,71 +2,25 @@ import type { Wording } from '../judging/index.js';
 import { guardLayout } from '../judging/internal.js';
 import type { DiameterReading } from '../measuring/index.js';
 import type { Build, Plan } from '../planning/index.js';
-import { limitsNumber, spanNumber } from '../planning/internal.js';
+import { spanNumber } from '../planning/internal.js';
 import { planLayout } from '../planning/layouts.js';
 import { tradeUnit } from '../quantities/index.js';
-import { writeQuantity } from '../reading/index.js';
+import { type StatedLimits, writeQuantity } from '../reading/index.js';
 import type { Shed } from '../shed/index.js';
 import { shedLayout } from '../shed/layouts.js';
-import { type AllowedSize, allowedBore, allowedHousing, allowedJournal } from './allowed-sizes.js';
+import {
+  type AllowedSize,
+  allowedBore,
+  allowedHousing,
+  allowedJournal,
+  based,
+} from './allowed-sizes.js';
+import type { CheckBox, EngineBoxes, SizeBox } from './boxes.js';
+import { sizeText } from './limit-cells.js';
+import { isMadeToSuit } from './machined.js';
+import { partBoxes } from './part-boxes.js';
+import { hasGuides } from './part-sizes.js';
 import { pistonLimits, wallLimits } from './size-limits.js';
-
-/** The boxes of one engine's build sheet, as a file to fill in: plain data, a record of work as `afterMachining` takes it. */
-export interface EngineBoxes {
-  /** Version of the layout. */
-  readonly version: 1;
-  /** Name of the shed. */
-  readonly shed: string;
-  /** The engine of the plan. */
-  readonly engine: string;
-  /** The day, to fill in. */
-  readonly on: string;
-  /** Who measured, to fill in. */
-  readonly by: string;
-  /** To fill in once the engine is built: its name. Its parts are then marked as built into it. */
-  readonly builtInto: string;
-  /** The parts it takes. */
-  readonly takes: readonly {
-    /** Its name in the shed. */
-    readonly name: string;
-    /** How many of it [-]. */
-    readonly count: number;
-  }[];
-  /** The sizes to measure. */
-  readonly boxes: readonly SizeBox[];
-  /** The clearances to check. */
-  readonly checks: readonly CheckBox[];
-}
-
-/** A size to measure, with an empty reading. */
-export interface SizeBox {
-  /** Which part. */
-  readonly part: string;
-  /** Its journal, bore, housing or piston, or the field of the shed file for a size of the whole part. */
-  readonly feature: string;
-  /** How far along the journal or down the bore, as it was read before; empty to fill in. */
-  readonly station?: string;
-  /** Which way across. */
-  readonly angle?: string;
-  /** Where to measure a housing or shells. */
-  readonly at?: string;
-  /** What it should measure. */
-  readonly shouldBe: string;
-  /** What it may measure. */
-  readonly mayBe: string;
-  /** The reading, with its unit, to fill in. */
-  readonly reading: string;
-}
-
-/** A clearance to check, with an empty reading. */
-export interface CheckBox {
-  /** Which clearance. */
-  readonly what: string;
-  /** Its limits. */
-  readonly limits: string;
-  /** The reading, with its unit, to fill in. */
-  readonly reading: string;
-}
 
 /**
  * The boxes of the build sheet as files to fill in at the bench, one for each engine of a plan. Filled in, a file goes to
@@ -94,6 +48,7 @@ export function buildBoxes(plan: Plan, shed: Shed): readonly EngineBoxes[] {
   guardLayout('plan', plan, planLayout, 'planBuilds');
   guardLayout('shed', shed, shedLayout, 'readShed');
   return plan.builds.map((build) => ({
+    $schema: 'work.schema.json',
     version: 1,
     shed: plan.shed,
     engine: build.name,
@@ -123,7 +78,7 @@ function sizesOf(build: Build, { engine, units }: Plan, shed: Shed): readonly Si
     { limits }: Pick<AllowedSize, 'limits'>,
   ) => ({
     shouldBe: spanNumber(size, wording) + unit,
-    mayBe: sayLimits(limits, wording),
+    mayBe: sizeText(limits, wording),
   });
   const all = [
     ...build.bearings.flatMap((bearing) =>
@@ -148,7 +103,8 @@ function sizesOf(build: Build, { engine, units }: Plan, shed: Shed): readonly Si
       ['thinnest, at the crown', 'thickest, at the crown'].map((at) => ({
         part: bearing.shells,
         feature: 'wall',
-        at,
+        // Each pair that is made to suit has a wall of its own.
+        at: isMadeToSuit(bearing) ? `${at}, ${bearing.journal}` : at,
         ...cells(bearing.wall, { limits: wallLimits(bearing) }),
         reading: '',
       })),
@@ -167,6 +123,7 @@ function sizesOf(build: Build, { engine, units }: Plan, shed: Shed): readonly Si
       const limits = finding ? pistonLimits(boreSize, finding.limits) : {};
       return { part: pistons, feature: piston, ...cells(pistonSize, { limits }), reading: '' };
     }),
+    ...partBoxes(build, engine, shed, wording),
   ];
   // Two rods on one journal, or two bearings with one kind of shells, ask for the same box.
   return [...new Map(all.map((box) => [keyOf(box), box])).values()];
@@ -175,27 +132,25 @@ function sizesOf(build: Build, { engine, units }: Plan, shed: Shed): readonly Si
 const keyOf = ({ part, feature, station = '', angle = '', at = '' }: Partial<SizeBox>): string =>
   [part, feature, station, angle, at].join('\n');
 
-function checksOf({ bearings, cylinders, guides, endPlay }: Build, { units }: Plan) {
+function checksOf(build: Build, { engine, units }: Plan): readonly CheckBox[] {
+  const { bearings, cylinders, guides, endPlay } = build;
   const wording: Wording = { units };
   const check = (what: string, limits: AllowedSize['limits'] | undefined): CheckBox => ({
     what,
-    limits: limits ? sayLimits(limits, wording) : 'not judged',
+    limits: limits ? sizeText(limits, wording) : 'no limit stated',
     reading: '',
   });
+  const stated = (limits: StatedLimits<'length'> | undefined) => based(limits)[0]?.limits;
   return [
     ...bearings.map(({ journal, finding }) => check(`oil clearance, ${journal}`, finding.limits)),
     ...cylinders.map(({ bore, finding }) => check(`piston clearance, ${bore}`, finding?.limits)),
     ...cylinders.map(({ bore, ringGap }) => check(`top ring gap, ${bore}`, ringGap.limits)),
-    ...(guides ? [check('valve guides', guides.finding?.limits)] : []),
-    ...(endPlay ? [check('end play', endPlay.finding.limits)] : []),
+    ...cylinders.map(({ bore }) => check(`ring side clearance, ${bore}`, undefined)),
+    ...(hasGuides(build)
+      ? [check('guide clearance', guides?.finding?.limits ?? stated(engine.guideClearance))]
+      : []),
+    check('end play', endPlay?.finding.limits ?? stated(engine.endPlay)),
   ];
-}
-
-function sayLimits(limits: AllowedSize['limits'], wording: Wording): string {
-  const { min, max } = limits;
-  if (min === undefined && max === undefined) return 'not judged';
-  if (min !== undefined && max !== undefined && min > max) return 'no size';
-  return `${limitsNumber(limits, wording)} ${tradeUnit('length', wording.units).symbol}`;
 }
 
 /** What was read at a place of a part, in the shed or to buy. */

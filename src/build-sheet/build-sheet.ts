@@ -11,12 +11,12 @@ import {
 import type { Plan } from '../planning/index.js';
 import {
   BEFORE_MONEY,
-  describeNextEngine,
   describeOnceMore,
   describeToMake,
   isCountProven,
   isNoneAsked,
   isPlanProven,
+  neededNext,
   sayCost,
 } from '../planning/internal.js';
 import { planLayout } from '../planning/layouts.js';
@@ -72,7 +72,7 @@ export function buildSheet(plan: Plan, options: BuildSheetOptions = {}): string 
 }
 
 function cover(plan: Plan, units: UnitSystem): readonly Block[] {
-  const { builds, engine, shed, shopping, nextEngine, cost, proof } = plan;
+  const { builds, engine, shed, shopping, cost, proof } = plan;
   return [
     heading(1, `Build sheet: ${shed}`),
     ...(builds.length === 0
@@ -104,8 +104,10 @@ function cover(plan: Plan, units: UnitSystem): readonly Block[] {
           ),
         ]),
     ...toMakeBlocks(plan, units),
-    ...(builds.length === 0 && nextEngine
-      ? [paragraph(`For now: ${describeNextEngine(nextEngine, { units })}.`)]
+    ...(builds.length === 0
+      ? neededNext(plan, { units })
+          .slice(0, 1)
+          .map(({ when, said }) => paragraph(`For now: ${when}${said}.`))
       : []),
   ];
 }

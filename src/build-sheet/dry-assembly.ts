@@ -13,7 +13,9 @@ import {
 import type { Build, BuildBearing, BuildCylinder } from '../planning/index.js';
 import { spanNumber } from '../planning/internal.js';
 import type { EngineKind } from '../reading/index.js';
-import { limitCells, NOT_JUDGED } from './limit-cells.js';
+import { based } from './allowed-sizes.js';
+import { limitCells, NOT_JUDGED, NOT_STATED } from './limit-cells.js';
+import { hasGuides } from './part-sizes.js';
 
 /** Which shells, caps and pistons go where. */
 export function fitStep(
@@ -57,8 +59,8 @@ export function fitStep(
 }
 
 /** Every clearance that the plan relies on. */
-export function clearanceStep(build: Build, wording: Wording): TaskStep {
-  const { bearings, cylinders, guides } = build;
+export function clearanceStep(build: Build, engine: EngineKind, wording: Wording): TaskStep {
+  const { bearings, cylinders } = build;
   const row = (
     place: string,
     { clearance, finding }: Pick<BuildCylinder, 'clearance' | 'finding'>,
@@ -79,10 +81,29 @@ export function clearanceStep(build: Build, wording: Wording): TaskStep {
         [
           ...bearings.map((bearing) => row(`oil, ${bearing.journal}`, bearing)),
           ...cylinders.map((cylinder) => row(`piston, ${cylinder.bore}`, cylinder)),
-          ...(guides ? [row('valve guides', guides)] : []),
+          ...guideRow(build, engine, wording),
         ],
         1,
       ),
     ],
   };
+}
+
+/** The clearance of the stems in their guides, planned or not. */
+function guideRow(
+  build: Build,
+  { guideClearance }: EngineKind,
+  wording: Wording,
+): readonly (readonly Entry[])[] {
+  if (!hasGuides(build)) return [];
+  const { guides } = build;
+  const [limits] = guides?.finding ? [guides.finding] : based(guideClearance);
+  return [
+    [
+      'guide clearance',
+      guides ? spanNumber(guides.clearance, wording) : 'not measured',
+      blank,
+      ...(limits ? limitCells(limits, wording) : NOT_STATED),
+    ],
+  ];
 }

@@ -7,11 +7,13 @@ import {
   paragraph,
 } from '../pages/index.js';
 import type { Build } from '../planning/index.js';
+import { sayInterchange } from '../planning/internal.js';
 import type { UnitSystem } from '../quantities/index.js';
 import type { EngineKind } from '../reading/index.js';
 import { endPlayStep, ringGapStep } from './assembly.js';
 import { clearanceStep, fitStep } from './dry-assembly.js';
 import { torqueStep } from './fastening.js';
+import { haveMadeStep } from './have-made.js';
 import { measureFirstStep } from './measure-first.js';
 import { measureStep } from './measuring.js';
 import { layOutStep, sendOutStep } from './parts.js';
@@ -25,6 +27,7 @@ export function enginePages(
   title: string,
   units: UnitSystem,
 ): readonly Block[] {
+  const interchange = sayInterchange(build);
   const { wording, named } = numberedNotes({ units });
   const steps = [
     layOutStep(build),
@@ -32,8 +35,9 @@ export function enginePages(
     ...measureFirstStep(build, wording),
     sendOutStep(build, wording),
     measureStep(build, engine, wording),
+    ...haveMadeStep(build, wording),
     fitStep(build, engine, wording),
-    clearanceStep(build, wording),
+    clearanceStep(build, engine, wording),
     ringGapStep(build, wording),
     endPlayStep(build, wording),
     torqueStep(build, engine),
@@ -46,7 +50,7 @@ export function enginePages(
     paragraph(
       `Sizes are diameters in ${units === 'inch' ? 'inches' : 'millimetres'}, clearances on the diameter.`,
     ),
-    ...(build.interchange === undefined ? [] : [paragraph(`Interchange: ${build.interchange}.`)]),
+    ...(interchange === undefined ? [] : [paragraph(interchange)]),
     bulletList([{ write: 'Begun on' }, { write: 'Built by' }, { write: 'Engine number' }]),
     ...steps.flatMap((step, i) => [heading(2, `${i + 1}. ${step.title}`), ...step.blocks]),
     ...(named.length === 0

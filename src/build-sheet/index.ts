@@ -3,5 +3,6 @@
  *
  * @packageDocumentation
  */
-export { buildBoxes, type CheckBox, type EngineBoxes, type SizeBox } from './build-boxes.js';
+export type { CheckBox, EngineBoxes, SizeBox } from './boxes.js';
+export { buildBoxes } from './build-boxes.js';
 export { type BuildSheetOptions, buildSheet } from './build-sheet.js';

@@ -1,10 +1,14 @@
 import type { BasedLimits, Wording } from '../judging/index.js';
 import { noteOf } from '../judging/internal.js';
 import { limitsNumber } from '../planning/internal.js';
+import { tradeUnit } from '../quantities/index.js';
 import type { AllowedSize } from './allowed-sizes.js';
 
 /** The cells where nothing is known to judge by. */
 export const NOT_JUDGED = ['not judged', 'no limits known'] as const;
+
+/** The cells of what has limits in a maker's manual only. */
+export const NOT_STATED = ['not judged', 'no limit stated'] as const;
 
 /** The limits of a value and who set them, as two cells. */
 export function limitCells(
@@ -27,4 +31,12 @@ export function sizeCells(
   });
   const crossed = min !== undefined && max !== undefined && min > max;
   return [crossed ? 'no size' : limitsNumber(limits, wording), names.join(', ')];
+}
+
+/** What a size may be, with its unit. */
+export function sizeText(limits: AllowedSize['limits'], wording: Wording): string {
+  const { min, max } = limits;
+  if (min === undefined && max === undefined) return 'not judged';
+  if (min !== undefined && max !== undefined && min > max) return 'no size';
+  return `${limitsNumber(limits, wording)} ${tradeUnit('length', wording.units).symbol}`;
 }

@@ -3,7 +3,7 @@ import { type Block, blank, type Entry, paragraph, type TaskStep, table } from '
 import type { Build, BuildBearing, BuildCylinder } from '../planning/index.js';
 import { spanNumber } from '../planning/internal.js';
 import { limitCells, NOT_JUDGED } from './limit-cells.js';
-import { isBored, isGround } from './machined.js';
+import { groundBy, isBored, isMadeToSuit } from './machined.js';
 import { pistonLimits, wallLimits } from './size-limits.js';
 
 /** Pistons and shells that something is machined to fit, or that are bought: none may be left unmeasured. */
@@ -48,19 +48,16 @@ function pistonsFirst({ cylinders, jobs, parts }: Build): readonly BuildCylinder
   return cylinders.filter(({ bore }) => bought || bored.includes(bore));
 }
 
-function shellsFirst({ bearings, jobs, parts }: Build): readonly BuildBearing[] {
+function shellsFirst(build: Build): readonly BuildBearing[] {
+  const { bearings, jobs, parts } = build;
   const bought = parts.filter(({ section, bought }) => section === 'shells' && bought);
+  const ground = jobs.flatMap((job) => groundBy(job, build));
   return bearings.filter(
-    ({ kind, journal, shells }) =>
-      bought.some(({ name }) => name === shells) ||
-      jobs.some(
-        (job) =>
-          isGround(job) && job.work === `grind ${WORDS[kind]}` && job.places.includes(journal),
-      ),
+    (bearing) =>
+      !isMadeToSuit(bearing) &&
+      (bought.some(({ name }) => name === bearing.shells) || ground.includes(bearing)),
   );
 }
-
-const WORDS = { rods: 'rod journals', mains: 'main journals' } as const;
 
 function pistonRow(
   { parts }: Build,

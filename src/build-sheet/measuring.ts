@@ -1,19 +1,12 @@
 import type { Wording } from '../judging/index.js';
-import {
-  type Block,
-  blank,
-  caution,
-  type Entry,
-  paragraph,
-  type TaskStep,
-  table,
-} from '../pages/index.js';
+import { blank, caution, type Entry, paragraph, type TaskStep, table } from '../pages/index.js';
 import type { Build } from '../planning/index.js';
 import { spanNumber } from '../planning/internal.js';
 import type { EngineKind } from '../reading/index.js';
-import { allowedBore, allowedHousing, allowedJournal, based } from './allowed-sizes.js';
-import { limitCells, NOT_JUDGED, sizeCells } from './limit-cells.js';
+import { allowedBore, allowedHousing, allowedJournal } from './allowed-sizes.js';
+import { sizeCells } from './limit-cells.js';
 import { lookOver } from './looking-over.js';
+import { partSizeBlocks } from './part-sizes.js';
 
 /** Every journal, housing and bore: its expected size, and the sizes it may have. */
 export function measureStep(build: Build, engine: EngineKind, wording: Wording): TaskStep {
@@ -63,29 +56,8 @@ export function measureStep(build: Build, engine: EngineKind, wording: Wording):
           ...sizeCells(allowedBore(cylinder, engine), wording),
         ]),
       ),
+      ...partSizeBlocks(build, engine, wording),
       ...lookOver(build),
-      ...afterSkimming(build, engine, wording),
     ],
   };
-}
-
-/** How flat a skimmed head came back, against its limits if there are any. */
-function afterSkimming(
-  { jobs }: Build,
-  { headFlatness }: EngineKind,
-  wording: Wording,
-): readonly Block[] {
-  const [flat] = based(headFlatness);
-  const skimmed = jobs
-    .filter(({ work }) => work === 'skim head')
-    .map(({ part }): readonly Entry[] => [
-      `${part}, largest gap under a straight edge`,
-      blank,
-      ...(flat ? limitCells(flat, wording) : NOT_JUDGED),
-    ]);
-  if (skimmed.length === 0) return [];
-  return [
-    paragraph('After skimming:'),
-    table(['place', 'measured', 'limits', 'limits by'], skimmed, 1),
-  ];
 }

@@ -1,9 +1,9 @@
 import type { Wording } from '../judging/index.js';
 import { type Block, capital, caution, checks, paragraph, type TaskStep } from '../pages/index.js';
-import type { Build } from '../planning/index.js';
+import type { Build, BuildBearing } from '../planning/index.js';
 import { describePartOf } from '../planning/internal.js';
 import { cautionsFor, describeJob, describeTest } from '../shed/internal.js';
-import { isBored, isGround } from './machined.js';
+import { groundBy, isBored, isMadeToSuit } from './machined.js';
 import { laterJobs } from './test-first.js';
 
 /** The parts of the engine. */
@@ -54,20 +54,39 @@ export function sendOutStep(build: Build, wording: Wording): TaskStep {
   };
 }
 
-/** What must be measured before a part goes out. */
-function waits({ jobs }: Build): readonly string[] {
-  const named = (those: typeof jobs) => [...new Set(those.map(({ part }) => part))].join(', ');
-  const [bored, ground] = [jobs.filter(isBored), jobs.filter(isGround)];
+/** What must be measured before a part goes out, and what goes out first. */
+function waits(build: Build): readonly string[] {
+  const { jobs } = build;
+  const bored = [...new Set(jobs.filter(isBored).map(({ part }) => part))];
+  const lines = jobs.flatMap((job) => {
+    const ground = groundBy(job, build);
+    const [made, inHand] = [
+      ground.filter(isMadeToSuit),
+      ground.filter((each) => !isMadeToSuit(each)),
+    ];
+    return [
+      ...shellsOf(inHand).map(
+        ({ shells, journals }) =>
+          `Do not send ${job.part} out before its ${shells} are in hand and measured: the ${journals} are ground to them.`,
+      ),
+      ...shellsOf(made).map(
+        ({ shells, journals }) =>
+          `Send ${job.part} out first. Its ${shells} are made afterwards, to suit: have the ${journals} ground to their sizes, then measure them and their housings.`,
+      ),
+    ];
+  });
   return [
     ...(bored.length === 0
       ? []
       : [
-          `Do not send ${named(bored)} out before its pistons are in hand and measured: the bores are finished to the pistons.`,
+          `Do not send ${bored.join(', ')} out before its pistons are in hand and measured: the bores are finished to the pistons.`,
         ]),
-    ...(ground.length === 0
-      ? []
-      : [
-          `Do not send ${named(ground)} out before its shells are in hand and measured: the journals are ground to the shells.`,
-        ]),
+    ...new Set(lines),
   ];
+}
+
+/** Shells and journals of some bearings in words, kind by kind. */
+function shellsOf(bearings: readonly BuildBearing[]) {
+  const kinds = new Set(bearings.map(({ kind }) => (kind === 'rods' ? 'rod' : 'main')));
+  return [...kinds].map((kind) => ({ shells: `${kind} shells`, journals: `${kind} journals` }));
 }

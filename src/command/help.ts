@@ -16,7 +16,7 @@ export const HELP = `crankwright - what to do with an engine, from your micromet
                             was not measured of the parts in a shed
 
 FILE is JSON. If it is left out or is -, standard input is read.
-WHICH is sheet or shed.
+WHICH is sheet or shed; of schema also work, a record of work for done.
 
 Options of report and plan
   --units inch|metric       units to print in; by default those of the file

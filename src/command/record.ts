@@ -26,9 +26,8 @@ export async function recordWork(
   const shed = await readSource({ file, ...(readings !== undefined && { readings }) }, io);
   const { text } = await readSource({ file: work }, io);
   const { today } = io;
-  const after = writeShed(afterMachining(readShed(shed.text, shed.readings, { today }), text));
-  // What came back is not of a day after today either.
-  readShed(after, undefined, { today });
+  const was = readShed(shed.text, shed.readings, { today });
+  const after = writeShed(afterMachining(was, text, { today }));
   await deliver(after, { ...(output !== undefined && { output }), force }, io);
   const empty = emptyBoxes(text);
   if (empty.length > 0) io.complain(`crankwright: not filled in: ${empty.join('; ')}\n`);

@@ -24,7 +24,7 @@ export interface Source {
 /** The request on a command line. */
 export type Request =
   | { readonly command: 'help' | 'version' }
-  | { readonly command: 'schema'; readonly of: 'sheet' | 'shed' }
+  | { readonly command: 'schema'; readonly of: 'sheet' | 'shed' | 'work' }
   | NewRequest
   | DoneRequest
   | DiffRequest
@@ -48,7 +48,7 @@ export function readRequest(argv: readonly string[]): Request {
     case 'version':
       return { command };
     case 'schema':
-      return { command, of: oneOf(onlyOperand(typed), ['sheet', 'shed'], 'schema') };
+      return { command, of: oneOf(onlyOperand(typed), ['sheet', 'shed', 'work'], 'schema') };
     case 'new':
       return readNew(typed);
     case 'done':

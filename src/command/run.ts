@@ -10,7 +10,14 @@ import {
 import { RebuildInputError } from '../quantities/index.js';
 import { complaintOf } from '../quantities/internal.js';
 import { readJson } from '../reading/index.js';
-import { readShed, type Shed, shedSchema, triage, triageReport } from '../shed/index.js';
+import {
+  readShed,
+  type Shed,
+  shedSchema,
+  triage,
+  triageReport,
+  workSchema,
+} from '../shed/index.js';
 import { inspect, readSheet, report, sheetSchema } from '../sheet/index.js';
 import { refuseForgotten } from './forgotten-readings.js';
 import { HELP } from './help.js';
@@ -22,6 +29,9 @@ import { readSource, UnreadableFile } from './read-source.js';
 import { boxesText, differences, recordWork } from './record.js';
 import { type Request, readRequest } from './request.js';
 import { WrongCommand } from './wrong-command.js';
+
+/** The schema of each kind of file. */
+const SCHEMAS = { sheet: sheetSchema, shed: shedSchema, work: workSchema } as const;
 
 /** Exit codes, as listed by `--help`. */
 const DONE = 0;
@@ -65,7 +75,7 @@ async function execute(request: Request, io: Io): Promise<number> {
       await io.print(`${io.version}\n`);
       return DONE;
     case 'schema':
-      await io.print(json(request.of === 'sheet' ? sheetSchema() : shedSchema()));
+      await io.print(json(SCHEMAS[request.of]()));
       return DONE;
     case 'new':
       await makeNew(request, io);

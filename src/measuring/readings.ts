@@ -50,6 +50,10 @@ function inHalfTurn(around: Angle): Angle {
   return (Math.PI - angle < SAME_PLACE.angle ? 0 : angle) as Angle;
 }
 
+/** Whether diameters at these angles are all the same one. */
+export const isOneDiameter = ([first = 0 as Angle, ...others]: readonly Angle[]): boolean =>
+  others.every((angle) => Math.abs(Math.sin(angle - first)) <= SAME_PLACE.angle);
+
 /** Readings with their angles brought to less than half a turn, not guarded. */
 export const inHalfTurns = (readings: readonly DiameterReading[]): readonly DiameterReading[] =>
   readings.map((each) => ({ ...each, angle: inHalfTurn(each.angle) }));

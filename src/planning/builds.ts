@@ -1,5 +1,5 @@
 import type { Shed } from '../shed/index.js';
-import { SECTIONS } from '../shed/internal.js';
+import { groupsIn, SECTIONS } from '../shed/internal.js';
 import { type Assembly, assemblyCost, partsTaken, rodParts } from './assembly.js';
 import {
   cylindersOf,
@@ -11,6 +11,7 @@ import {
 } from './build-clearances.js';
 import type { Kind } from './kinds.js';
 import { costOf, type PricedJob } from './money.js';
+import { openPointsOf } from './open-points.js';
 import type { Taken } from './pile.js';
 import type { Build, BuildJob, BuildPart } from './plan-types.js';
 import { buildTests } from './testing.js';
@@ -25,22 +26,38 @@ export function buildOf(
   const { engine } = shed;
   const { accuracy } = judged;
   const jobs = jobsOf(assembly);
-  const parts = counted(partsTaken(assembly));
+  const taken = counted(partsTaken(assembly));
+  const tests = buildTests(shed, taken, jobs);
+  const parts = taken.map((part) => {
+    const its = tests.filter((test) => test.part === part.name);
+    return { ...part, ...openPointsOf(shed, part.section, part.name, its) };
+  });
   const { interchange } = assembly.batch;
   const endPlay = endPlayOf(assembly, engine, accuracy);
   const guides = guidesOf(assembly, engine, accuracy);
   return {
     name: assembly.block.member.name,
     ...(interchange !== undefined && { interchange }),
+    ...blockGroupsOf(shed, assembly.block.member.name),
     parts,
     bearings: [...mainBearings(assembly, engine, judged), ...rodBearings(assembly, engine, judged)],
     cylinders: cylindersOf(assembly, engine, judged),
     ...(endPlay && { endPlay }),
     ...(guides && { guides }),
     jobs: jobs.map(({ cost, ...job }) => ({ ...job, cost: costOf(cost, currency) })),
-    tests: buildTests(shed, parts, jobs),
+    tests,
     cost: costOf(assemblyCost(assembly), currency),
   };
+}
+
+/** The groups of a block, its own and those that these supersede. */
+function blockGroupsOf(shed: Shed, name: string): Pick<Build, 'blockGroups'> {
+  const all = [...(shed.blocks ?? []), ...(shed.toBuy?.blocks ?? [])];
+  const block = all.find((each) => each.name === name);
+  if (block?.interchange === undefined) return {};
+  const own = block.interchange;
+  const fits = groupsIn(shed)('blocks', block) ?? own;
+  return { blockGroups: { own, older: fits.filter((group) => !own.includes(group)) } };
 }
 
 /** Parts with their counts, section by section. */

@@ -11,21 +11,25 @@ import {
   describeJob,
   describeTest,
   isTest,
+  NO_LIMIT_STATED,
   named,
   partWord,
 } from '../shed/internal.js';
+import { noEndPlay, openPointLines } from './describe-open-points.js';
 import type { Build, BuildBearing, BuildCylinder, BuildTest } from './plan-types.js';
 import { sayCost } from './say-cost.js';
+import { sayInterchange } from './say-interchange.js';
 
 /** Describes one engine of a plan: its parts, their clearances, and the work on them. */
 export function describeBuild(build: Build, number: number, wording: Wording): string {
-  const { name, interchange, parts, cost, endPlay } = build;
+  const { name, parts, cost, endPlay } = build;
   const work = build.jobs.filter((job) => !isTest(job.work));
   return section(`ENGINE ${number}: ${name}`, [
     ...wrap(`Shop work and purchases for it cost ${sayCost(cost)}.`, 2),
-    ...(interchange === undefined ? [] : wrap(`Interchange: ${interchange}.`, 2)),
+    ...wrap(sayInterchange(build) ?? '', 2).filter((line) => line !== ''),
     ...partLines(parts, wording),
     ...testLines(build.tests),
+    ...openPointLines(build, wording),
     ...timed('Before any other work, and before use:', ['before use'], build.tests, wording),
     ...(work.length === 0 ? ['No machining.'] : ['Machining:']),
     ...work.flatMap((job) =>
@@ -37,7 +41,7 @@ export function describeBuild(build: Build, number: number, wording: Wording): s
     ...cylinderLines(build.cylinders, wording),
     ...(endPlay
       ? wrap(`With ${stackOf(endPlay.washers)}: ${describe(endPlay.finding, wording)}`, 2)
-      : ['End play: not planned, as its limits or a thrust width are missing.']),
+      : wrap(noEndPlay(build), 2)),
     ...wrap(capital(guideLine(build, wording)), 2).filter((line) => line !== ''),
   ]);
 }
@@ -110,17 +114,12 @@ export function describePartOf({
   return `${partWord(each, count, kind)}: ${named(name, count)}${source}${made ? ', to be made' : bought ? ', to be bought' : ''}`;
 }
 
-/** The clearance of the valve stems; empty if the engine has no head with valves. */
-function guideLine({ guides, parts }: Build, wording: Wording): string {
-  const has = (section: string) => parts.some((part) => part.section === section);
-  if (!guides) {
-    return has('heads') && has('valveSets')
-      ? 'guide clearance: not judged, as the guides or the stems were not measured.'
-      : '';
-  }
+/** The clearance of the valve stems; empty if the guides or the stems were not measured. */
+function guideLine({ guides }: Build, wording: Wording): string {
+  if (!guides) return '';
   const { clearance, finding } = guides;
   if (finding) return describe(finding, wording);
-  return `guide clearance ${describeSpan(clearance, 'length', wording.units)}: not judged, as no limit is given`;
+  return `guide clearance ${describeSpan(clearance, 'length', wording.units)}: ${NO_LIMIT_STATED}`;
 }
 
 /** Washers in one stack: `2 × washer 0.096 + shim 0.005`; `no washers`. */
@@ -166,7 +165,7 @@ function cylinderLines(cylinders: readonly BuildCylinder[], wording: Wording): r
         piston,
         spanNumber(boreSize, wording),
         spanNumber(clearance, wording),
-        finding ? limitsOf(finding, wording) : 'not judged',
+        finding ? limitsOf(finding, wording) : 'none stated',
       ]),
       2,
     ),

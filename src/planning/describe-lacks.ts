@@ -10,7 +10,7 @@ export function describeNextEngine(
   wording: Wording,
 ): string {
   if (lacks.length === 0) {
-    return 'no part completes one more engine: what is asked of the clearances is more than the instruments show. Measure with better ones, or ask for less';
+    return 'no part completes one more engine: the limits of a clearance are closer together than the sizes are finished or measured to. Check the limits, measure with better instruments, or ask for less';
   }
   const others = alternatives.map((parts) =>
     parts.map((part) => lacking(part, wording)).join(' and '),
@@ -23,14 +23,26 @@ export function describeNextEngine(
 export const sayLacks = (lacks: readonly LackingPart[], wording: Wording): string =>
   lacks.map((part) => lacking(part, wording)).join('; ');
 
-function lacking({ section, kind, fits, step, count }: LackingPart, wording: Wording): string {
+function lacking(part: LackingPart, wording: Wording): string {
+  const { section, kind, fits, count } = part;
   // A kind in its owner's words has no plural.
   if (kind !== undefined) return count === 1 ? `1 ${kind}` : named(kind, count);
   const word = wordFor(section, count);
   const what = fits === undefined ? word : word.replace('shells', `${bearingWord(fits)} shells`);
-  if (step === undefined) return `${count} ${what}`;
+  return [`${count} ${what}`, sizeOf(part, wording)].filter((each) => each !== '').join(' ');
+}
+
+/** `0.0200 in over`, `of a size to be known once crankshaft B is measured`; empty if the part has no size. */
+function sizeOf({ section, fits, step, sizedBy }: LackingPart, wording: Wording): string {
+  if (sizedBy !== undefined) {
+    return `of a size to be known once ${sizedBy.join(' and ')} ${sizedBy.length === 1 ? 'is' : 'are'} measured`;
+  }
+  if (step === undefined) {
+    if (section === 'shells') return 'to suit that crankshaft';
+    return section === 'pistonSets' || section === 'ringSets' ? 'to suit that block' : '';
+  }
   const size = fits === undefined ? nameOversize(step, wording) : nameUndersize(step, wording);
-  return `${count} ${what} ${size === 'standard' ? 'of standard size' : size}`;
+  return size === 'standard' ? 'of standard size' : size;
 }
 
 /** `rod`, `main`. */

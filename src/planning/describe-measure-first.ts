@@ -2,6 +2,7 @@ import type { Wording } from '../judging/index.js';
 import { sayDistance } from '../judging/internal.js';
 import { section, wrap } from '../pages/index.js';
 import { INSTRUMENT_WORDS } from '../reading/index.js';
+import { sayLacks } from './describe-lacks.js';
 import { sayEngines } from './describe-proof.js';
 import type { MayBring, Measurement, PartToMeasure } from './measure-types.js';
 import type { Plan } from './plan-types.js';
@@ -16,8 +17,14 @@ export function describeMeasureFirst(plan: Plan, wording: Wording): readonly str
     section('MEASURE FIRST', [
       ...wrap(sayMayBe(plan), 0),
       ...measureFirst.flatMap(({ mayBring, parts }) => [
-        ...wrap(`${sayMayBring(mayBring, wording)}, if these turn out good:`, 0),
+        ...wrap(`${heading(mayBring, wording)}:`, 0),
         ...parts.flatMap((each) => wrap(`  ${sayPart(each)}`, 4)),
+        ...(mayBring.kind === 'what to buy'
+          ? wrap(
+              `If they turn out good, the engine still needs: ${sayLacks(mayBring.lacks, wording)}.`,
+              0,
+            )
+          : []),
       ]),
       ...(cores ? wrap(TAKE_APART, 0) : []),
     ]),
@@ -30,24 +37,26 @@ const TAKE_APART =
 /** What is proven, and what there may be. */
 function sayMayBe({ builds, mayBe }: Plan): string {
   if (mayBe === undefined) {
-    return 'Parts that were not measured are in none of these engines; no more engines can come of them.';
+    return 'Parts that were not measured are in none of these engines; with nothing bought, no more engines can come of them.';
   }
   const { engines, cost, parts } = mayBe;
   const their = `${parts.length} ${parts.length === 1 ? 'part that is' : 'parts that are'} not known`;
   return `Proven: ${sayEngines(builds.length)}. There may be ${engines}, if ${their} turned out good${cost.amount > 0 ? `; shop work and purchases would then cost ${sayCost(cost)} or more` : ''}. Nothing of that is counted on in this plan.`;
 }
 
-/** Where measuring may bring one more engine, what else it needs is for the case that it does not. */
-export const ifNoGood = ({ measureFirst }: Pick<Plan, 'measureFirst'>): string =>
-  measureFirst.some(({ mayBring }) => mayBring.kind === 'one more engine')
-    ? 'if what you measure first turns out no good, '
-    : '';
+/** What measuring may bring, for the line above what to measure. */
+const heading = (mayBring: MayBring, wording: Wording): string =>
+  mayBring.kind === 'what to buy'
+    ? `${sayMayBring(mayBring, wording)}, measure these`
+    : `${sayMayBring(mayBring, wording)}, if these turn out good`;
 
 /** What measuring may bring: the start of a sentence. */
 export function sayMayBring(mayBring: MayBring, { units }: Wording): string {
   switch (mayBring.kind) {
     case 'one more engine':
       return `One more engine, ${mayBring.engines} in all`;
+    case 'what to buy':
+      return 'To know what to buy for one more engine';
     case 'lower cost':
       return `As many engines for ${sayCost(mayBring.less)} less`;
     case 'wider margin':
@@ -58,10 +67,11 @@ export function sayMayBring(mayBring: MayBring, { units }: Wording): string {
 }
 
 /** `crankshaft B: rod journals (rod 1, rod 2) with the outside micrometer`. */
-function sayPart({ name, core, measure, until }: PartToMeasure): string {
+function sayPart({ name, core, marks = [], measure, until }: PartToMeasure): string {
+  const which = marks.length === 0 ? name : `${name}, marked ${marks.join(', ')}`;
   const what = measure.map(sayMeasurement).join('; ');
-  if (core !== undefined) return `${name}: take ${core} apart; ${what || 'look it over'}`;
-  return `${name}: ${what || `nothing is decided until ${until}`}`;
+  if (core !== undefined) return `${which}: take ${core} apart; ${what || 'look it over'}`;
+  return `${which}: ${what || `nothing is decided until ${until}`}`;
 }
 
 function sayMeasurement({ what, places, with: instrument }: Measurement): string {

@@ -1,15 +1,15 @@
 import type { Wording } from '../judging/index.js';
 import { describeMargin, guardLayout, guardWording, sayDistance } from '../judging/internal.js';
-import { capital, numberedNotes, section, whoSetTheLimits, wrap } from '../pages/index.js';
+import { numberedNotes, section, whoSetTheLimits, wrap } from '../pages/index.js';
 import { howWell } from '../reading/index.js';
 import { describeJob, named, partWord, testFirst } from '../shed/internal.js';
 import { judgedOf } from './clearances.js';
 import { sayComplete } from './complete.js';
 import { describeBuild } from './describe-build.js';
 import { sayCannotBuild } from './describe-cannot-build.js';
-import { describeNextEngine } from './describe-lacks.js';
-import { describeMeasureFirst, ifNoGood } from './describe-measure-first.js';
+import { describeMeasureFirst } from './describe-measure-first.js';
 import { measureOnceMore, sayHowKnown, sayNotDescribed } from './describe-near.js';
+import { sayNextEngine } from './describe-next.js';
 import { describeProof, isNoneAsked } from './describe-proof.js';
 import { describeToMake } from './describe-to-make.js';
 import { planLayout } from './layouts.js';
@@ -52,7 +52,7 @@ function page(plan: Plan, wording: Wording): string {
   const { units } = wording;
   const notes = numberedNotes(wording);
   const noted = notes.wording;
-  const { builds, nextEngine } = plan;
+  const { builds } = plan;
   const texts = [
     section(
       `PLAN: ${plan.shed}`,
@@ -74,14 +74,7 @@ function page(plan: Plan, wording: Wording): string {
       plan.orders.flatMap((order) => orderLines(order, noted)),
     ),
     ...part('LEFT OVER', leftOverLines(plan.leftOver)),
-    ...part(
-      'THE NEXT ENGINE',
-      nextEngine
-        ? sentences([
-            `${capital(`${ifNoGood(plan)}${describeNextEngine(nextEngine, noted)}`)}.${nextEngine.lacks.length === 0 ? '' : ' The parts for it that are left over may need work and tests first.'}`,
-          ])
-        : [],
-    ),
+    ...part('THE NEXT ENGINE', sentences(sayNextEngine(plan, noted))),
     ...whoSetTheLimits(notes),
     section('BEFORE YOU ACT', sentences(BEFORE_YOU_ACT)),
   ];
@@ -194,17 +187,28 @@ function leftOverLines(leftOver: readonly LeftOver[]): readonly string[] {
   });
 }
 
+/** What a plan does not try, though it may save a crankshaft. */
+const NOT_TRIED =
+  'shells made to suit its journals as they are were not considered, and may save it';
+
 /** `block C (block; frost-cracked; not crack-tested)`. */
 function describeLeft({
   section: each,
   kind,
   name,
   count,
+  onlyWith,
   faults = [],
   untested,
+  madeShellsNotTried,
   why,
 }: LeftOver): string {
-  const doubts = untested && why !== 'scrap' ? [...faults, 'not crack-tested'] : faults;
+  const doubts = [
+    ...(onlyWith ? [`fits only with ${onlyWith.join(' or ')}`] : []),
+    ...faults,
+    ...(untested && why !== 'scrap' ? ['not crack-tested'] : []),
+    ...(madeShellsNotTried ? [NOT_TRIED] : []),
+  ];
   return `${named(name, count)} (${[partWord(each, count, kind), ...doubts].join('; ')})`;
 }
 

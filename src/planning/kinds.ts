@@ -1,3 +1,4 @@
+import type { Length } from '../quantities/index.js';
 import type { Price } from '../reading/index.js';
 import type { Core, Counted, Job, Part, Parts, Section, Shed } from '../shed/index.js';
 import {
@@ -9,8 +10,10 @@ import {
   thingsToMeasure,
   withTests,
 } from '../shed/internal.js';
+import { stepMarked } from './marked-step.js';
 import { inThousandths, type PricedJob, priced, totalOf } from './money.js';
 import { originsThatRan } from './ran.js';
+import { stepsOfSection } from './steps-for.js';
 import type { Testing } from './testing.js';
 
 /** Parts that are the same to a plan. */
@@ -40,6 +43,8 @@ export interface Kind<R> {
   readonly unknown?: number;
   /** How much more than measuring it takes to get at it: 1 if it is in an engine not taken apart, 2 if that ran. */
   readonly apart?: number;
+  /** The steps that an unmeasured crankshaft is marked as. */
+  readonly marked?: readonly Length[];
 }
 
 /** One entry of the shed. */
@@ -141,6 +146,7 @@ export function kindsOf<S extends Section, R>(
       ready: usable.ready,
       cost: (price ?? 0) + totalOf(repairs),
       ...openOf(usable, inCore?.get(part.name)),
+      ...(section === 'crankshafts' && usable.unknown !== undefined && markedAs(shed, part)),
       ...(interchange !== undefined && { interchange: [...interchange].sort() }),
       ...(onlyWith !== undefined && { onlyWith: [...onlyWith].sort() }),
       // A block that must be built is a kind of its own.
@@ -188,6 +194,12 @@ function openOf(
 ): Pick<Kind<unknown>, 'unknown' | 'apart'> {
   if (core) return { unknown: unknown ?? 1, apart: core.condition?.is === 'ran' ? 2 : 1 };
   return unknown === undefined ? {} : { unknown };
+}
+
+function markedAs(shed: Shed, { marks = [] }: Part): Pick<Kind<unknown>, 'marked'> {
+  const steps = stepsOfSection(shed, 'crankshafts');
+  const marked = marks.flatMap((mark) => stepMarked(mark, steps) ?? []);
+  return marked.length === 0 ? {} : { marked };
 }
 
 /** Whether its owner keeps a part back, or has built it in. */

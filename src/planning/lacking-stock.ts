@@ -1,28 +1,20 @@
-import { undersizeSteps } from '../crankshaft/index.js';
-import { oversizeSteps } from '../cylinders/index.js';
 import type { Span } from '../judging/index.js';
-import { namedFrom } from '../judging/internal.js';
-import { withStandard } from '../measuring/internal.js';
 import type { Length } from '../quantities/index.js';
 import type { Section, Shed } from '../shed/index.js';
 import { needsOf } from '../shed/internal.js';
 import { otherKinds } from './brief.js';
 import type { Kind } from './kinds.js';
+import { stepsFor } from './steps-for.js';
 import type { PricedWay, Stock } from './stock.js';
 
 /** Adds to a stock as many missing parts of every kind as could be needed. */
 export function withLacking(stock: Stock, shed: Shed, engines: number): Stock {
-  const { engine, units } = shed;
+  const { engine } = shed;
   const needed = needsOf(shed);
   const { rodJournals, mainJournals, bores, cylinders, mains } = engine;
-  const stepsOf = (field: 'rodJournals' | 'mainJournals' | 'bores', usual = undersizeSteps) =>
-    namedFrom(
-      () => ({ '': `shed.engine.${field}` }),
-      () => withStandard(engine[field]?.steps ?? usual(units)),
-    );
-  const rodSteps = stepsOf('rodJournals');
-  const mainSteps = mainJournals ? stepsOf('mainJournals') : [];
-  const boreSteps = stepsOf('bores', oversizeSteps);
+  const rodSteps = stepsFor(shed, 'rodJournals');
+  const mainSteps = mainJournals ? stepsFor(shed, 'mainJournals') : [];
+  const boreSteps = stepsFor(shed, 'bores');
   const lacking = <R>(section: Section, ready: R): Kind<R> => ({
     section,
     members: [],

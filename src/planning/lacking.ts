@@ -1,25 +1,24 @@
-import { undersizeSteps } from '../crankshaft/index.js';
-import { oversizeSteps } from '../cylinders/index.js';
 import type { Length } from '../quantities/index.js';
 import type { Shed } from '../shed/index.js';
-import { needsOf, SECTIONS } from '../shed/internal.js';
+import { needsOf } from '../shed/internal.js';
 import { forbid, missingIn } from './alternatives.js';
-import { assemble } from './assemble.js';
-import { type Assembly, assemblyCost } from './assembly.js';
 import { batchesOf } from './batches.js';
+import type { Brief } from './brief.js';
 import { TimeUp } from './clock.js';
-import { isInCompany } from './company.js';
 import type { Draft } from './draft.js';
 import { FitTable } from './fit-table.js';
 import { formulate } from './formulate.js';
 import type { BandOf } from './guard-bands.js';
 import { hardToGet } from './hard-to-get.js';
-import type { Kind } from './kinds.js';
+import { lackingIn } from './lacking-parts.js';
 import { withLacking } from './lacking-stock.js';
+import { leastInTurn } from './least-in-turn.js';
 import type { LackingPart, NextEngine } from './left-over-types.js';
-import { type Row, sumOfTerms, type Term } from './model.js';
-import type { Unproven } from './proof-types.js';
-import type { Solution, Solver } from './solver.js';
+import { exactly, type Row, sumOfTerms, type Term, upTo } from './model.js';
+import { type Ended, oneByOne, oneByOneIfNeeded, type Solved, stands } from './one-by-one.js';
+import { fewestFirst, markedLast, type OpenPart, openParts } from './open-search.js';
+import type { Solver } from './solver.js';
+import { stepsFor } from './steps-for.js';
 import type { Stock } from './stock.js';
 
 /** The most sets of parts that are told. */
@@ -44,156 +43,179 @@ export interface Wanted {
  * every other set of parts that is as easy. Otherwise returns why the search ended, or that no parts complete blocks of
  * the stock.
  */
-export function lackingFor(wanted: Omit<Wanted, 'ownBlocks'>): NextEngine | Unproven['kind'];
-export function lackingFor(wanted: Wanted): NextEngine | Unproven['kind'] | 'none';
-export function lackingFor(wanted: Wanted): NextEngine | Unproven['kind'] | 'none' {
-  const { shed, stock, engines, solver, bandOf, mostPerEngine = Infinity } = wanted;
-  const { engine } = shed;
-  const all = withLacking(stock, shed, engines);
-  const more = wanted.ownBlocks ? { ...all, blocks: stock.blocks } : all;
-  const seek = (single?: number) => {
-    const brief = {
-      engine,
-      needed: needsOf(shed),
-      stock: more,
-      fits: new FitTable(engine, more.shells, bandOf),
-      least: -Infinity,
-      batches: batchesOf(stock, single),
-      clock: solver.clock,
-      ...(mostPerEngine < Infinity && { mostPerEngine }),
-    };
-    const draft = formulate(brief);
-    return { brief, draft, ...easiest(wanted, draft) };
-  };
+export function lackingFor(wanted: Omit<Wanted, 'ownBlocks'>): NextEngine | Ended;
+export function lackingFor(wanted: Wanted): NextEngine | Ended | 'none';
+export function lackingFor(wanted: Wanted): NextEngine | Ended | 'none' {
+  return unlessTimeIsUp(() => {
+    const sought = easiest(wanted, briefFor(wanted));
+    // Only a clearance that no part can make hold stands in the way of an engine of parts of any size.
+    if (sought === undefined) return wanted.ownBlocks ? 'none' : { lacks: [], alternatives: [] };
+    if (typeof sought === 'string') return sought;
+    const exact = stands(sought) ? sought : standingAs(wanted, sought, sought.values);
+    if (typeof exact === 'object') return nextEngine(wanted, sought, exact);
+    // The parts that would do for engines together do not for these one by one.
+    const other = easiest(wanted, oneByOne(sought.brief, wanted.engines), sought.found);
+    if (other === undefined) return wanted.ownBlocks ? 'none' : 'solver failure';
+    return typeof other === 'object' ? nextEngine(wanted, other, other) : other;
+  });
+}
+
+/** What completes the engines wanted with the parts of a stock that are not known: what is to be bought, and those parts. */
+export interface ToBuy {
+  readonly lacks: readonly LackingPart[];
+  /** The fewest parts that are not known and that it takes. */
+  readonly open: readonly OpenPart[];
+}
+
+/** Finds the parts that complete the engines wanted and are the easiest to get, if the parts that are not known are good. */
+export function toBuyWith(wanted: Omit<Wanted, 'ownBlocks'>): ToBuy | undefined | Ended {
+  return unlessTimeIsUp(() => {
+    const brief = briefFor(wanted);
+    const sought = oneByOneIfNeeded(brief, (each, atBest) => easiest(wanted, each, atBest));
+    return typeof sought === 'object'
+      ? { lacks: lackingIn(sought), open: openParts(sought) }
+      : sought;
+  });
+}
+
+function unlessTimeIsUp<T>(run: () => T): T | 'time limit' {
   try {
-    // As with the builds: together first, and separately only if an engine is too dear.
-    let sought = seek();
-    const isWrong = (each: Assembly) => assemblyCost(each) > mostPerEngine || !isInCompany(each);
-    if (
-      sought.status === 'optimal' &&
-      assemble(sought.brief, sought.draft, sought.values).some(isWrong)
-    ) {
-      sought = seek(engines);
-    }
-    if (sought.status === 'infeasible') {
-      if (wanted.ownBlocks) return 'none';
-      // Only a clearance that no part can make hold stands in the way of an engine of parts of any size.
-      return bandOf === undefined ? 'solver failure' : { lacks: [], alternatives: [] };
-    }
-    return sought.status === 'optimal' ? nextEngine(wanted, sought) : sought.status;
+    return run();
   } catch (error) {
     if (!(error instanceof TimeUp)) throw error;
     return 'time limit';
   }
 }
 
-/** Parts that are the easiest to get, as a solution, and what every other set that is as easy must keep to. */
-interface Easiest extends Pick<Solution, 'status' | 'values'> {
+/** Parts that are the easiest to get, as an answer, and what every other set that is as easy must keep to. */
+interface Easiest extends Solved {
   readonly asEasy: readonly Row[];
 }
 
+/** The stock with what may be missing, and all that is asked of the engines. */
+function briefFor({ shed, stock, engines, ownBlocks, solver, bandOf, ...rest }: Wanted): Brief {
+  const { engine } = shed;
+  const { mostPerEngine = Infinity } = rest;
+  const all = withLacking(stock, shed, engines);
+  const more = ownBlocks ? { ...all, blocks: stock.blocks } : all;
+  return {
+    engine,
+    needed: needsOf(shed),
+    stock: more,
+    fits: new FitTable(engine, more.shells, bandOf),
+    least: -Infinity,
+    batches: batchesOf(stock),
+    clock: solver.clock,
+    ...(mostPerEngine < Infinity && { mostPerEngine }),
+  };
+}
+
 /** Asks for the parts that are the easiest to get, then the least work with those, then the smallest steps. */
-function easiest({ shed, engines, solver }: Wanted, draft: Draft): Easiest {
-  const where = [{ terms: draft.engines, min: engines, max: engines }];
+function easiest(
+  { shed, engines, solver }: Wanted,
+  brief: Brief,
+  atBest: readonly number[] = [],
+): Easiest | undefined | Ended {
+  const draft = formulate(brief);
   const weights = draft.lacking.map(([[variable, count], { section, ready }]): Term => {
     const { of: kind } = ready as { readonly of?: string };
     return [variable, count * hardToGet(shed, section, kind)];
   });
-  const first = solver.solve('next engine', draft.model, { goal: 'least', of: weights, where });
-  if (first.status !== 'optimal') return { ...first, asEasy: [] };
-  let values = first.values;
-  const asGood = (terms: readonly Term[]) => {
-    const sum = sumOfTerms(terms, values);
-    return { terms, min: sum, max: sum };
-  };
   // Otherwise a journal could be ground just because shells are missing.
-  const alike = [...where, asGood(weights)];
-  const cheaper = solver.solve('next engine', draft.model, {
-    goal: 'least',
-    of: draft.cost,
-    where: alike,
-    from: values,
-  });
-  if (cheaper.status !== 'optimal') return { status: 'optimal', values, asEasy: [] };
-  values = cheaper.values;
-  const asEasy = [...alike, asGood(draft.cost)];
-  const of = stepsOf(draft, shed);
-  const smaller = solver.solve('next engine', draft.model, {
-    goal: 'least',
-    of,
-    where: asEasy,
-    from: values,
-  });
-  if (smaller.status === 'optimal') values = smaller.values;
-  return { status: 'optimal', values, asEasy };
+  const sums = [weights, ...fewestFirst(draft), draft.cost, ...markedLast(draft)];
+  const where = [exactly(draft.engines, engines)];
+  const ask = { solver, stage: 'next engine', draft } as const;
+  const { status, values, found, rows } = leastInTurn({ ...ask, sums, where, atBest });
+  if (found.length === 0 && status !== 'optimal') {
+    return status === 'infeasible' ? undefined : status;
+  }
+  if (status !== 'optimal') return { brief, draft, values, found, asEasy: [] };
+  const of = stepsUp(draft, shed);
+  const question = { goal: 'least', of, where: rows, from: values } as const;
+  const smaller = solver.solve('next engine', draft.model, question);
+  const last = smaller.status === 'optimal' ? smaller.values : values;
+  return { brief, draft, values: last, found, asEasy: rows };
 }
 
-/** What the next engine lacks by a solution, and every other set of parts that would do as well. */
-function nextEngine(
-  { shed, solver, ownBlocks }: Wanted,
-  { draft, values, asEasy }: Easiest & { readonly draft: Draft },
-): NextEngine {
-  const lacks = lackingIn(draft, values);
-  const alternatives: (readonly LackingPart[])[] = [];
-  const where = [...asEasy];
-  const of = stepsOf(draft, shed);
-  let last = values;
+/** What the next engine lacks by an answer, and every other set of parts that would do as well. */
+function nextEngine(wanted: Wanted, sought: Easiest, exact: Standing): NextEngine {
+  const lacks = lackingIn(exact);
   // Of certain blocks it is enough to know what they lack; and without these rows it is not known what is as easy.
-  let mayBeMore = ownBlocks === true || asEasy.length === 0;
-  while (!mayBeMore) {
-    where.push(forbid(draft, missingIn(draft, last), last));
-    const other = solver.solve('next engine', draft.model, { goal: 'least', of, where });
-    if (other.status === 'infeasible') break;
-    mayBeMore = other.status !== 'optimal' || alternatives.length === MOST_ALTERNATIVES;
-    if (mayBeMore) break;
-    alternatives.push(lackingIn(draft, other.values));
-    last = other.values;
+  if (wanted.ownBlocks || sought.asEasy.length === 0) {
+    return { lacks, alternatives: [], mayBeMore: true };
   }
+  const { found: alternatives, mayBeMore } = othersThan(wanted, sought);
   return { lacks, alternatives, ...(mayBeMore && { mayBeMore: true as const }) };
 }
 
-/** The missing parts that the solution uses. */
-function lackingIn({ lacking }: Draft, values: readonly number[]): readonly LackingPart[] {
-  const parts = new Map<Kind<unknown>, number>();
-  for (const [term, kind] of lacking) {
-    parts.set(kind, (parts.get(kind) ?? 0) + sumOfTerms([term], values));
+interface Others {
+  readonly found: readonly (readonly LackingPart[])[];
+  /** Whether there may be more. */
+  readonly mayBeMore: boolean;
+}
+
+/** Every other set of parts that would do as well. */
+function othersThan(wanted: Wanted, sought: Easiest): Others {
+  const { shed, solver } = wanted;
+  const { brief, draft, asEasy } = sought;
+  const found: (readonly LackingPart[])[] = [];
+  const where = [...asEasy];
+  const of = stepsUp(draft, shed);
+  let last = sought.values;
+  for (;;) {
+    where.push(forbid(draft, missingIn(draft, last), last));
+    const other = solver.solve('next engine', draft.model, { goal: 'least', of, where });
+    if (other.status === 'infeasible') return { found, mayBeMore: false };
+    if (other.status !== 'optimal' || found.length === MOST_ALTERNATIVES) {
+      return { found, mayBeMore: true };
+    }
+    last = other.values;
+    const answer = { brief, draft, values: last };
+    const exact = stands(answer) ? answer : standingAs(wanted, sought, last);
+    if (typeof exact === 'string') return { found, mayBeMore: true };
+    if (exact) found.push(lackingIn(exact));
   }
-  return [...parts]
-    .filter(([, count]) => count > 0)
-    .map(([kind, count]) => lackingPart(kind, count))
-    .sort(
-      (a, b) =>
-        SECTIONS.indexOf(a.section) - SECTIONS.indexOf(b.section) ||
-        Number(a.fits === 'rods') - Number(b.fits === 'rods'),
-    );
+}
+
+/** An answer of which every engine stands. */
+type Standing = Omit<Solved, 'found'>;
+
+/** An answer that lacks the same and in which every engine stands on its own; undefined if there is none. */
+function standingAs(
+  { engines, solver }: Wanted,
+  { brief, draft, values: asSought }: Easiest,
+  values: readonly number[],
+): Standing | undefined | Ended {
+  const apart = oneByOne(brief, engines);
+  const single = formulate(apart);
+  const missing = missingIn(draft, values);
+  const termsOf = (kinds: readonly unknown[]) =>
+    single.lacking.flatMap(([term, kind]) => (kinds.includes(kind) ? [term] : []));
+  const none = draft.lacking
+    .map(([, kind]) => kind)
+    .filter((kind) => missing.every(({ kinds }) => !kinds.includes(kind)));
+  const where = [
+    exactly(single.engines, engines),
+    upTo(single.cost, sumOfTerms(draft.cost, asSought)),
+    upTo(termsOf(none), 0),
+    ...missing.map(({ kinds, terms }) => exactly(termsOf(kinds), sumOfTerms(terms, values))),
+  ];
+  const question = { goal: 'least', of: single.cost, where } as const;
+  const solved = solver.solve('next engine', single.model, question);
+  if (solved.status === 'infeasible') return undefined;
+  if (solved.status !== 'optimal') return solved.status;
+  return { brief: apart, draft: single, values: solved.values };
 }
 
 /** Terms that count how many steps up the missing parts are. */
-function stepsOf({ lacking }: Draft, { engine, units }: Shed): readonly Term[] {
-  const steps = [
-    ...(engine.rodJournals.steps ?? undersizeSteps(units)),
-    ...(engine.mainJournals?.steps ?? undersizeSteps(units)),
-    ...(engine.bores.steps ?? oversizeSteps(units)),
-  ];
+function stepsUp({ lacking }: Draft, shed: Shed): readonly Term[] {
+  const all = (['rodJournals', 'mainJournals', 'bores'] as const).flatMap((field) =>
+    stepsFor(shed, field),
+  );
   return lacking.flatMap(([[variable, count], { ready }]): readonly Term[] => {
     const { step } = ready as { readonly step?: Length };
     if (step === undefined) return [];
-    const below = new Set(steps.filter((each) => each < step)).size;
+    const below = new Set(all.filter((each) => each < step)).size;
     return below > 0 ? [[variable, count * below]] : [];
   });
-}
-
-function lackingPart({ section, ready }: Kind<unknown>, count: number): LackingPart {
-  const { fits, step, of } = ready as {
-    readonly fits?: 'rods' | 'mains';
-    readonly step?: Length;
-    readonly of?: string;
-  };
-  return {
-    section,
-    ...(of !== undefined && { kind: of }),
-    ...(fits !== undefined && { fits }),
-    ...(step !== undefined && { step }),
-    count,
-  };
 }

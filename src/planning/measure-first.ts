@@ -10,11 +10,13 @@ import type { Draft } from './draft.js';
 import { FitTable } from './fit-table.js';
 import { formulate } from './formulate.js';
 import { kindsIn, kindsWhere } from './kinds-in.js';
+import { toBuyWith } from './lacking.js';
 import { clearanceMargins } from './margins.js';
 import type { MayBe, MayBring, MeasureFirst } from './measure-types.js';
 import { exactly, type Row, sumOfTerms, upTo } from './model.js';
 import { costOf } from './money.js';
-import { type Ended, fewestUnknown, type OpenPlan } from './open-search.js';
+import { type Ended, oneByOneIfNeeded } from './one-by-one.js';
+import { fewestUnknown, type OpenPart, type OpenPlan } from './open-search.js';
 import { partToMeasure } from './part-to-measure.js';
 import type { PlanRequest } from './plan-request.js';
 import type { Solver } from './solver.js';
@@ -78,22 +80,24 @@ export function measuringFirst(reached: Reached): Open {
 }
 
 function searchOpen(reached: Reached, brief: Brief, atMost: number): Open {
-  const { engines, cost, margin, musts, solver, currency, parts, apart } = reached;
+  const { request, engines, cost, margin, musts, solver, currency, parts, apart } = reached;
   const { shed, inCore } = apart;
   // Without cores the parts are those that were sorted already.
   const sorted = inCore.size === 0 ? parts : dispositionsOf(shed);
-  const told = (plan: OpenPlan) => plan.parts.map((part) => partToMeasure(part, sorted, inCore));
+  const told = (open: readonly OpenPart[]) =>
+    open.map((part) => partToMeasure(part, sorted, apart));
   const kept = (draft: Draft): Row => ({ terms: draft.mustBuild, min: musts, max: Infinity });
-  const draft = formulate(brief);
-  const most = solver.solve('measure first', draft.model, {
-    goal: 'most',
-    of: draft.engines,
-    where: [kept(draft), upTo(draft.engines, atMost)],
+  const most = oneByOneIfNeeded(brief, (each, [best = atMost] = []) => {
+    const draft = formulate(each);
+    const where = [kept(draft), upTo(draft.engines, best)];
+    const question = { goal: 'most', of: draft.engines, where } as const;
+    const { status, values } = solver.solve('measure first', draft.model, question);
+    if (status === 'infeasible') return undefined;
+    const found = [sumOfTerms(draft.engines, values)];
+    return status === 'optimal' ? { brief: each, draft, values, found } : status;
   });
-  if (most.status !== 'optimal') {
-    return { measureFirst: [], ...(most.status !== 'infeasible' && { ended: most.status }) };
-  }
-  const at = sumOfTerms(draft.engines, most.values);
+  if (typeof most !== 'object') return { measureFirst: [], ...(most && { ended: most }) };
+  const at = sumOfTerms(most.draft.engines, most.values);
   const measureFirst: MeasureFirst[] = [];
   const shelf = onShelf(brief);
   let mayBe: MayBe | undefined;
@@ -105,8 +109,8 @@ function searchOpen(reached: Reached, brief: Brief, atMost: number): Open {
       (of) => [kept(of), exactly(of.engines, count), upTo(of.cost, mostCost)],
       solver,
     );
-  const add = (mayBring: MayBring, plan: OpenPlan) =>
-    measureFirst.push({ mayBring, parts: told(plan) });
+  const add = (mayBring: MayBring, { parts: open }: { readonly parts: readonly OpenPart[] }) =>
+    measureFirst.push({ mayBring, parts: told(open) });
   const found = (plan: ReturnType<typeof fewest>): plan is OpenPlan => typeof plan === 'object';
   const ended = (plan: ReturnType<typeof fewest>) =>
     typeof plan === 'string' ? { ended: plan } : {};
@@ -119,10 +123,17 @@ function searchOpen(reached: Reached, brief: Brief, atMost: number): Open {
   if (at > engines) {
     const best = fewest(at);
     if (!found(best)) return so(best);
-    mayBe = { engines: at, cost: costOf(best.cost, currency), parts: told(best) };
+    mayBe = { engines: at, cost: costOf(best.cost, currency), parts: told(best.parts) };
     const next = at === engines + 1 ? best : fewest(engines + 1);
     if (!found(next)) return so(next);
     add({ kind: 'one more engine', engines: engines + 1 }, next);
+  } else if (engines < (request.atMost ?? Infinity)) {
+    const bought = toBuyWith({ ...reached, ...limitOf(brief), shed, engines: engines + 1 });
+    if (typeof bought === 'string') return { measureFirst, ended: bought };
+    if (bought && bought.open.length > 0) {
+      const { lacks, open } = bought;
+      add({ kind: 'what to buy', engines: engines + 1, lacks }, { parts: open });
+    }
   }
   if (engines === 0) return so(undefined);
   const cheaper = cost > 0 ? fewest(engines, cost - 1) : undefined;
@@ -158,6 +169,10 @@ function widestWith(
   const widest = margins[low];
   return widest === undefined ? undefined : ((widest * NANOMETRE) as Length);
 }
+
+/** The cost limit of one engine, if there is one. */
+const limitOf = ({ mostPerEngine }: Brief) =>
+  mostPerEngine === undefined ? {} : { mostPerEngine };
 
 /** The input of a search without the parts that are still in an engine. */
 function onShelf(brief: Brief): Brief {

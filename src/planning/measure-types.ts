@@ -2,6 +2,7 @@ import type { Length } from '../quantities/index.js';
 import type { InstrumentName } from '../reading/index.js';
 import type { MeasuredWhat, Section, Until } from '../shed/index.js';
 import type { Cost } from './cost.js';
+import type { LackingPart } from './left-over-types.js';
 
 /** What there may be besides what is proven: the most engines, if the parts that are not known turned out good. */
 export interface MayBe {
@@ -30,6 +31,14 @@ export type MayBring =
       readonly engines: number;
     }
   | {
+      /** What to buy for one more engine, where no parts at hand make one, whatever they measure. */
+      readonly kind: 'what to buy';
+      /** How many engines that makes [-]. */
+      readonly engines: number;
+      /** The parts that it lacks, the easiest to get, if what is measured turns out good. */
+      readonly lacks: readonly LackingPart[];
+    }
+  | {
       /** The same engines for less money. */
       readonly kind: 'lower cost';
       /** What they would cost at best. */
@@ -52,6 +61,8 @@ export interface PartToMeasure {
   readonly name: string;
   /** The engine it is still in, if it is in one. */
   readonly core?: string;
+  /** The marks on it that name a size: what it was once machined to, perhaps. Nothing is counted on them. */
+  readonly marks?: readonly string[];
   /** What is to be measured. */
   readonly measure: readonly Measurement[];
   /** What must be known of it, in words. */

@@ -1,11 +1,14 @@
+import type { Length } from '../quantities/index.js';
+import { sameStep } from '../reading/index.js';
 import { assemble } from './assemble.js';
 import { partsTaken } from './assembly.js';
 import type { Brief } from './brief.js';
 import type { Draft } from './draft.js';
 import { formulate } from './formulate.js';
 import type { Kind, Member } from './kinds.js';
+import { leastInTurn } from './least-in-turn.js';
 import { type Row, sumOfTerms, type Term, upTo } from './model.js';
-import type { Unproven } from './proof-types.js';
+import { type Ended, oneByOneIfNeeded, type Solved } from './one-by-one.js';
 import type { Solver } from './solver.js';
 
 /** A part that is not known, as a plan takes it. */
@@ -21,12 +24,7 @@ export interface OpenPlan {
   readonly cost: number;
   /** The parts of it that are not known, each once. */
   readonly parts: readonly OpenPart[];
-  readonly draft: Draft;
-  readonly values: readonly number[];
 }
-
-/** Why a search ended without an answer. */
-export type Ended = Unproven['kind'];
 
 /** A variable that counts parts that are not known. */
 interface Unknown {
@@ -53,42 +51,65 @@ function unknownIn({ model, taken }: Draft): readonly Unknown[] {
 }
 
 /**
+ * What is to be least, one after the other, for the fewest parts that are not known: these parts, then the things to
+ * measure. A part that is still in an engine counts twice, and three times if that engine ran. Empty if all is known.
+ */
+export function fewestFirst(draft: Draft): readonly (readonly Term[])[] {
+  const unknown = unknownIn(draft);
+  if (unknown.length === 0) return [];
+  return [
+    unknown.map(({ at, apart }): Term => [at, 1 + apart]),
+    unknown.map(({ at, things: by }): Term => [at, by]),
+  ];
+}
+
+/**
+ * What is to be least among plans that are equal otherwise, so that crankshafts come first that are marked as a step of
+ * which there are shells. Empty if there are none. A mark is no measurement: nothing is counted on it.
+ */
+export function markedLast({ taken }: Draft): readonly (readonly Term[])[] {
+  const kinds = [...taken.keys()];
+  const hasShells = (step: Length) =>
+    kinds.some(({ section, unknown, lacking, ready }) => {
+      const { step: its } = ready as { readonly step?: Length };
+      const isThere = section === 'shells' && unknown === undefined && !lacking;
+      return isThere && its !== undefined && sameStep(its, step);
+    });
+  const marked = kinds.filter((kind) => kind.marked?.some(hasShells));
+  if (marked.length === 0) return [];
+  return [marked.flatMap((kind) => taken.get(kind) ?? []).map(([at]): Term => [at, -1])];
+}
+
+/**
  * Among the plans that keep some rows, finds the one that takes the fewest parts that are not known, then has the
- * fewest things to measure, then costs least. A part that is still in an engine counts twice, and three times if that
- * engine ran. Undefined if there is no such plan.
+ * fewest things to measure, then costs least; among equals it takes crankshafts that are marked as shells at hand are.
+ * Undefined if there is no such plan.
  */
 export function fewestUnknown(
   brief: Brief,
   rowsOf: (draft: Draft) => readonly Row[],
   solver: Solver,
 ): OpenPlan | undefined | Ended {
-  const draft = formulate(brief);
-  const unknown = unknownIn(draft);
-  const parts = unknown.map(({ at, apart }): Term => [at, 1 + apart]);
-  const things = unknown.map(({ at, things: by }): Term => [at, by]);
-  const rows = [...rowsOf(draft)];
-  let values: readonly number[] = [];
-  for (const of of [parts, things, draft.cost]) {
-    const from = values.length > 0 ? { from: values } : {};
-    const question = { goal: 'least', of, where: rows, ...from } as const;
-    const found = solver.solve('measure first', draft.model, question);
-    if (found.status === 'infeasible') return undefined;
-    if (found.status !== 'optimal') return found.status;
-    values = found.values;
-    rows.push(upTo(of, sumOfTerms(of, values)));
-  }
-  return openPlan(brief, draft, values);
-}
-
-/** A plan of parts that may be good. */
-function openPlan(brief: Brief, draft: Draft, values: readonly number[]): OpenPlan {
-  const taken = assemble(brief, draft, values).flatMap(partsTaken);
-  const open = taken.filter(({ kind }) => kind.unknown !== undefined);
+  const found = oneByOneIfNeeded(brief, (each, atBest) => {
+    const draft = formulate(each);
+    const sums = [...fewestFirst(draft), draft.cost, ...markedLast(draft)];
+    const ask = { solver, stage: 'measure first', draft, sums, where: rowsOf(draft) } as const;
+    const least = leastInTurn({ ...ask, ...(atBest && { atBest }) });
+    if (least.status === 'infeasible') return undefined;
+    return least.status === 'optimal' ? { brief: each, draft, ...least } : least.status;
+  });
+  if (typeof found !== 'object') return found;
+  const { draft, values } = found;
   return {
     engines: sumOfTerms(draft.engines, values),
     cost: sumOfTerms(draft.cost, values),
-    parts: [...new Map(open.map((each) => [each.member.name, each])).values()],
-    draft,
-    values,
+    parts: openParts(found),
   };
+}
+
+/** The parts that an answer takes and that are not known, each once. */
+export function openParts({ brief, draft, values }: Omit<Solved, 'found'>): readonly OpenPart[] {
+  const taken = assemble(brief, draft, values).flatMap(partsTaken);
+  const open = taken.filter(({ kind }) => kind.unknown !== undefined);
+  return [...new Map(open.map((each) => [each.member.name, each])).values()];
 }

@@ -1,9 +1,11 @@
+import { isOutside } from '../judging/internal.js';
 import type { Disposition, Fault, Part, Shed, Testable, TriagedPart } from '../shed/index.js';
-import { CRACK_TESTED, SECTIONS, undecidedUntil } from '../shed/internal.js';
+import { SECTIONS, undecidedUntil } from '../shed/internal.js';
 import type { Cost } from './cost.js';
 import { isKeptBack } from './kinds.js';
 import type { LeftOver } from './left-over-types.js';
 import { costOf, inThousandths } from './money.js';
+import { isUntested } from './open-points.js';
 import type { Purchase } from './order-types.js';
 import type { Build, BuildJob, ShopOrder } from './plan-types.js';
 
@@ -61,7 +63,9 @@ export function leftOverOf(
         ...kindOf(part),
         name,
         count: left,
+        ...(own?.onlyWith && { onlyWith: own.onlyWith }),
         ...doubtsOf(shed, part),
+        ...(mightTakeMadeShells(shed, part) && { madeShellsNotTried: true as const }),
         why,
         ...(until && { until }),
       },
@@ -74,6 +78,32 @@ function kindOf(part: { readonly name: string; readonly kind?: string }) {
   return part.kind === undefined ? {} : { kind: part.kind };
 }
 
+/**
+ * Whether shells that can be made might suit journals that no step serves: they are sound, round and straight, and as
+ * large as the maker allows at least.
+ */
+function mightTakeMadeShells(
+  { toMake, engine, crankshafts = [] }: Shed,
+  { name, because, findings }: TriagedPart,
+): boolean {
+  const own = crankshafts.find((each) => each.name === name);
+  const mayBeMade = (of: 'rods' | 'mains') => {
+    const field = of === 'rods' ? 'rodJournals' : 'mainJournals';
+    const { minimum = 0 } = engine[field] ?? {};
+    const readings = (own?.[field] ?? []).flatMap((journal) => journal.readings ?? []);
+    return (
+      toMake?.shells?.some(({ fits }) => fits === of) &&
+      readings.every(({ diameter }) => diameter >= minimum)
+    );
+  };
+  const isLost = because.some(
+    (why) =>
+      (why.kind === 'at no step' && (mayBeMade('rods') || mayBeMade('mains'))) ||
+      (why.kind === 'journals' && why.plan.outcome === 'none' && mayBeMade(why.journals)),
+  );
+  return isLost && faultsIn({ because }).length === 0 && !findings.some(isOutside);
+}
+
 /** The faults of a part, and whether it was never tested for cracks. */
 function doubtsOf(
   shed: Shed,
@@ -81,11 +111,9 @@ function doubtsOf(
 ): Pick<LeftOver, 'faults' | 'untested'> {
   const faults = faultsIn({ because });
   const part: (Part & Testable) | undefined = shed[section]?.find((each) => each.name === name);
-  const isUntested =
-    CRACK_TESTED.includes(section) && !part?.tested?.some((test) => test.for === 'cracks');
   return {
     ...(faults.length > 0 && { faults }),
-    ...(isUntested && { untested: true as const }),
+    ...(isUntested(section, part) && { untested: true as const }),
   };
 }
 

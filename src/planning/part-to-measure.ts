@@ -1,20 +1,26 @@
-import type { Core, TriagedPart } from '../shed/index.js';
-import { instrumentFor, undecidedUntil } from '../shed/internal.js';
+import type { Part, TriagedPart } from '../shed/index.js';
+import { instrumentFor, type TakenApart, undecidedUntil } from '../shed/internal.js';
+import { stepMarked } from './marked-step.js';
 import type { PartToMeasure } from './measure-types.js';
 import type { OpenPart } from './open-search.js';
+import { stepsOfSection } from './steps-for.js';
 
 /** What is to be measured of a part that is not known. */
 export function partToMeasure(
   { kind: { section }, member: { name } }: OpenPart,
   parts: readonly TriagedPart[],
-  inCore: ReadonlyMap<string, Core>,
+  { shed, inCore }: TakenApart,
 ): PartToMeasure {
   const part = parts.find((each) => each.name === name);
   const core = inCore.get(name);
+  const own: Part | undefined = shed[section]?.find((each) => each.name === name);
+  const steps = stepsOfSection(shed, section);
+  const marks = (own?.marks ?? []).filter((mark) => stepMarked(mark, steps) !== undefined);
   return {
     section,
     name,
     ...(core && { core: core.name }),
+    ...(marks.length > 0 && { marks }),
     measure: (part?.because ?? []).flatMap((reason) => {
       if (reason.kind !== 'not measured') return [];
       const { what, places } = reason;

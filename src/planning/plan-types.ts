@@ -1,7 +1,7 @@
 import type { BasedLimits, Finding, Span } from '../judging/index.js';
 import type { Length, Ratio, UnitSystem } from '../quantities/index.js';
 import type { EngineKind, HowRead, InstrumentName } from '../reading/index.js';
-import type { AgainReason, Job, NeededTest, Section } from '../shed/index.js';
+import type { AgainReason, Job, NeededTest, NotJudged, Section } from '../shed/index.js';
 import type { CannotBuild } from './cannot-build-types.js';
 import type { Cost } from './cost.js';
 import type { LeftOver, NextEngine } from './left-over-types.js';
@@ -37,7 +37,7 @@ export interface Plan {
   readonly measureAgain: readonly MeasureAgain[];
   /** What there may be besides, if parts that are not known turned out good; absent if that is no more engines. */
   readonly mayBe?: MayBe;
-  /** What to measure first, of the parts that are not known: for one more engine, then for less money, then for a wider margin. */
+  /** What to measure first, of the parts that are not known: for one more engine or to know what to buy for it, then for less money, then for a wider margin. */
   readonly measureFirst: readonly MeasureFirst[];
   /** How well the sizes of the parts it takes were read. */
   readonly howRead: HowRead;
@@ -97,8 +97,15 @@ export interface MeasureAgain {
 export interface Build {
   /** Its name, which is that of its block. */
   readonly name: string;
-  /** Its interchange group, if its parts belong to one. */
+  /** The interchange group that all its parts fit, if they belong to any. */
   readonly interchange?: string;
+  /** The groups of its block, if it is of any: an engine of a later block is one, whatever it is built of. */
+  readonly blockGroups?: {
+    /** Its own. */
+    readonly own: readonly string[];
+    /** Those that its own supersede: it takes their parts too. */
+    readonly older: readonly string[];
+  };
   /** Its parts, section by section. */
   readonly parts: readonly BuildPart[];
   /** Every bearing, mains first. */
@@ -147,6 +154,10 @@ export interface BuildPart {
   readonly count: number;
   /** Whether it must be bought. */
   readonly bought: boolean;
+  /** Whether it is a part that cracks, and no test of it for cracks is listed. */
+  readonly untested?: true;
+  /** What of it no verdict is given on; absent if all is judged. */
+  readonly notJudged?: readonly NotJudged[];
 }
 
 /** One bearing of an engine. */

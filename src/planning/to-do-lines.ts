@@ -3,9 +3,9 @@ import type { Wording } from '../judging/index.js';
 import { capital } from '../pages/index.js';
 import { named } from '../shed/internal.js';
 import { sayCannotBuild } from './describe-cannot-build.js';
-import { describeNextEngine } from './describe-lacks.js';
-import { ifNoGood, sayMayBring } from './describe-measure-first.js';
+import { sayMayBring } from './describe-measure-first.js';
 import { describeOnceMore } from './describe-near.js';
+import { neededNext } from './describe-next.js';
 import { isNoneAsked, isPlanProven, sayEngines } from './describe-proof.js';
 import type { Build, Plan } from './plan-types.js';
 import { sayCost } from './say-cost.js';
@@ -147,16 +147,18 @@ export function engineLines({ builds }: Plan, wording: Wording): Topic {
 
 /** What the next engine lacks. */
 export function nextLines(plan: Plan, wording: Wording): Topic {
-  const { nextEngine } = plan;
-  if (nextEngine === undefined) return NOTHING;
-  const before = ifNoGood(plan);
-  const { lacks } = nextEngine;
+  const [first] = neededNext(plan, wording);
+  if (first === undefined) return NOTHING;
+  const { when, said, lacks } = first;
   const count = lacks.reduce((sum, each) => sum + each.count, 0);
   return oneLine(
-    `${capital(`${before}${describeNextEngine(nextEngine, wording)}`)}.`,
+    `${capital(`${when}${said}`)}.`,
     count === 0
       ? 'No part completes one more engine: see THE NEXT ENGINE.'
-      : `${capital(`${before}one more engine needs ${parts(count)} more`)}: see THE NEXT ENGINE.`,
+      : `${capital(`${when}one more engine needs ${parts(count)} more`)}: see THE NEXT ENGINE.`,
+    when === ''
+      ? 'One more engine needs more parts: see THE NEXT ENGINE.'
+      : `${capital(when)}see THE NEXT ENGINE.`,
   );
 }
 

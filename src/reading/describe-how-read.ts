@@ -12,6 +12,8 @@ export function describeHowRead(
     ({ instrument, expanded }) =>
       `${INSTRUMENT_WORDS[instrument]} ${sayDistance(expanded, 'length', units)}`,
   );
+  const once = ovalHidden.filter(({ oneAngle }) => oneAngle);
+  const hidden = ovalHidden.filter(({ oneAngle }) => !oneAngle);
   const exact = undescribed.map((each) => INSTRUMENT_WORDS[each]);
   return [
     ...(errors.length > 0
@@ -30,9 +32,14 @@ export function describeHowRead(
           `Nobody said what these are made of, so that their sizes at 20 °C are known less well: ${notAt20C.join(', ')}.`,
         ]
       : []),
-    ...(ovalHidden.length > 0
+    ...(once.length > 0
       ? [
-          `The angles that these were read at may hide all of an oval, or most of it, and no two-point reading shows three lobes; read at 0, 60 and 120°: ${sayHidden(ovalHidden, why === false)}.`,
+          `These were read at one angle, where an oval is not seen; read them again 90° away, or better at 60 and 120° from there: ${sayHidden(once, false)}.`,
+        ]
+      : []),
+    ...(hidden.length > 0
+      ? [
+          `The angles that these were read at may hide all of an oval, or most of it, and no two-point reading shows three lobes; read at 0, 60 and 120°: ${sayHidden(hidden, why === false)}.`,
         ]
       : []),
   ];

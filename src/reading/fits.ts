@@ -61,7 +61,7 @@ export function canHold(
   guard: GuardBand | undefined,
 ): boolean {
   const { min, max } = limits ?? {};
-  if (guard === undefined || min === undefined || max === undefined) return true;
+  if (min === undefined || max === undefined) return true;
   const low = (min + max - width) / 2;
   return (
     marginOf({ min: low, max: low + width } as Span<Length>, { min, max }, guard) !== undefined

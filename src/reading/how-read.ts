@@ -1,5 +1,6 @@
 import type { NamedRule } from '../judging/index.js';
 import { readingUncertainty, type Shape, shareOfOvalSeen } from '../measuring/index.js';
+import { isOneDiameter } from '../measuring/internal.js';
 import type { Length } from '../quantities/index.js';
 import type { Accuracy } from './accuracy.js';
 import { INSTRUMENTS, type InstrumentName } from './bench.js';
@@ -29,6 +30,8 @@ export interface HiddenOval {
   readonly part?: string;
   /** Its name. */
   readonly place: string;
+  /** Whether it was read at one angle only, where no oval is seen. */
+  readonly oneAngle?: true;
 }
 
 /** Angles that are sure to show less of an oval than this hide most of it: any two do. */
@@ -72,6 +75,9 @@ export function howWellRead({ shapes, ...read }: WasRead, accuracy: Accuracy): H
     notAt20C: warm.filter((part) => accuracy.growth[part]?.isNamed === false),
     ovalHidden: shapes
       .filter(({ angles }) => shareOfOvalSeen(angles) < MOST_OF_OVAL)
-      .map(({ angles: _, ...place }) => place),
+      .map(({ angles, ...place }) => ({
+        ...place,
+        ...(isOneDiameter(angles) && { oneAngle: true as const }),
+      })),
   };
 }

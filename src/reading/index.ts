@@ -58,6 +58,7 @@ export { journalWords } from './journal-words.js';
 export { type JsonSchema, jsonSchemaOf } from './json-schema.js';
 export { marked } from './marks.js';
 export { didYouMean, either, nearest } from './nearest.js';
+export { withoutOwnFields } from './own-fields.js';
 export {
   accepting,
   asBore,

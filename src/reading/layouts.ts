@@ -6,7 +6,7 @@ import { engineMaterialLayout } from '../measuring/layouts.js';
 export const happeningLayout = { oneOf: ['broken piston', 'seized bearing', 'seized piston', 'thrown rod'] } satisfies Layout;
 export const instrumentNameLayout = { oneOf: ['boreGauge', 'depthGauge', 'dialIndicator', 'feelerGauge', 'micrometer', 'wallGauge'] } satisfies Layout;
 export const readWarmPartLayout = { oneOf: ['bores', 'housings', 'journals', 'pistons'] } satisfies Layout;
-export const hiddenOvalLayout = { fields: { 'part?': 'string', place: 'string' } } satisfies Layout;
+export const hiddenOvalLayout = { fields: { 'part?': 'string', place: 'string', 'oneAngle?': { oneOf: [true] } } } satisfies Layout;
 export const howReadLayout = { fields: { within: { list: { fields: { instrument: instrumentNameLayout, expanded: 'number' } } }, undescribed: { list: instrumentNameLayout }, 'rule?': namedRuleLayout, notAt20C: { list: readWarmPartLayout }, ovalHidden: { list: hiddenOvalLayout } } } satisfies Layout;
 export const statedLimitsLengthLayout = { fields: { 'source?': 'string', 'service?': { fields: { 'min?': 'number', 'max?': 'number', 'source?': 'string' } }, 'min?': 'number', 'max?': 'number' } } satisfies Layout;
 export const journalKindLayout = { fields: { standard: spanLayout, 'steps?': { list: 'number' }, 'minimum?': 'number', 'cleanUpAllowance?': 'number', 'sizeAllowance?': 'number', 'wear?': { oneOf: ['all round', 'one side'] }, 'shape?': statedLimitsLengthLayout, 'runout?': statedLimitsLengthLayout, 'oilClearance?': statedLimitsLengthLayout } } satisfies Layout;

@@ -41,11 +41,13 @@ const EXAMPLES: Partial<Readonly<Record<Dimension, readonly string[]>>> = {
 /** Text with a unit, such as `"2.1248 in"`, read and then checked against the sizes the part can have. */
 export function quantity<D extends Dimension>(dimension: D, guard: Guard<D>) {
   const words = dimension.replace(/[A-Z]/g, (capital) => ` ${capital.toLowerCase()}`);
+  const examples = EXAMPLES[dimension] ?? [];
   return measured(
     (text) => parse(text, dimension),
     guard,
+    inQuotes('number and unit', examples[0]),
     `${words}: number and unit`,
-    EXAMPLES[dimension] ?? [],
+    examples,
     (value, units) => writeQuantity(value, dimension, units),
   );
 }
@@ -55,7 +57,8 @@ export function plusMinus(guard: Guard<'length'>) {
   const examples = ['0.0001 in', '0.002 mm'];
   const reader = (text: string) => parseLength(text.replace(/^\s*(?:±|\+\/-|\+-)/, ''));
   const words = 'length: number and unit, with or without ± before it';
-  return measured(reader, guard, words, examples, (value, units) =>
+  const wanted = inQuotes('number and unit', examples[0]);
+  return measured(reader, guard, wanted, words, examples, (value, units) =>
     writeQuantity(value, 'length', units),
   );
 }
@@ -84,19 +87,27 @@ function step(way: 'under' | 'over', guard: Guard<'length'>) {
   };
   const examples = ['standard', `20 ${way}`, `0.50 mm ${way}`];
   const words = `${way}size: standard, thou, or number and unit`;
-  return measured(reader, guard, words, examples, (value, units) => writeStep(value, way, units));
+  const wanted = inQuotes(`an ${way}size`, examples[1]);
+  return measured(reader, guard, wanted, words, examples, (value, units) =>
+    writeStep(value, way, units),
+  );
 }
+
+/** What to write where something else than text stands. */
+const inQuotes = (what: string, example: string | undefined): string =>
+  example === undefined ? `${what} in quotes` : `${what} in quotes, e.g. "${example}"`;
 
 /** Text that a reader turns into a quantity; a refusal by the reader or the guard becomes a problem of the file. */
 function measured<D extends Dimension>(
   reader: (text: string) => Quantity<D>,
   guard: Guard<D>,
+  wanted: string,
   description: string,
   written: readonly string[],
   write: (value: Quantity<D>, units: UnitSystem) => string,
 ) {
   const read = (text: string) => guarded(text, reader(text), guard);
-  return marked(textAs('number and unit in quotes, e.g. "2.1248 in"', read), {
+  return marked(textAs(wanted, read), {
     // Where there is a choice of forms, the data may be of another one.
     write: (value: Quantity<D>, units) =>
       typeof value === 'number' ? write(value, units) : undefined,

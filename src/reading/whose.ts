@@ -11,7 +11,9 @@ export function whose(path: string, file: Given): string | undefined {
     const isItem = Array.isArray(at);
     at = isItem ? (at as readonly unknown[])[Number(step)] : fieldOf(at, step);
     const name = isItem ? fieldOf(at, 'name') : undefined;
-    if (typeof name === 'string' && CAN_BE_SHOWN.test(name)) names.unshift(name.trim());
+    if (typeof name !== 'string' || !CAN_BE_SHOWN.test(name)) continue;
+    // The one rod of a part that is called like it is named once.
+    if (names[0] !== name.trim()) names.unshift(name.trim());
   }
   return names.length === 0 ? undefined : names.join(' of ');
 }

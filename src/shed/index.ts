@@ -39,8 +39,14 @@ export { readingsToFill } from './readings-to-fill.js';
 export { afterMachining } from './record/after-machining.js';
 export { describeShedDifference } from './record/describe-shed-difference.js';
 export { diffSheds } from './record/diff-sheds.js';
-export type { MachinedPlace, PartDifference, ShedDifference } from './record/diff-types.js';
+export type {
+  CoreDifference,
+  MachinedPlace,
+  PartDifference,
+  ShedDifference,
+} from './record/diff-types.js';
 export { emptyBoxes } from './record/empty-boxes.js';
+export { workSchema } from './record/work-schema.js';
 export type { Section } from './sections.js';
 export type {
   BlockPart,
@@ -67,6 +73,7 @@ export type {
 export type { Made, MadeShells, MadeSleeves, MadeWashers, ToMake } from './to-make.js';
 export { describePart, triageReport } from './triage/describe-triage.js';
 export type { NeededTest } from './triage/needed-test.js';
+export type { JudgedWhat, NotJudged } from './triage/not-judged-types.js';
 export type { MeasuredWhat, NotMeasured } from './triage/not-measured-types.js';
 export { triage } from './triage/triage.js';
 export type {

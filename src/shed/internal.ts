@@ -2,6 +2,7 @@
 
 export { accuracyOfShed } from './accuracy-of-shed.js';
 export { printedFile } from './as-written.js';
+export { MEASURED, type MeasuredField, type WholeField } from './checks/places.js';
 export { type TakenApart, withCoreParts } from './core-parts.js';
 export { groupsIn } from './groups.js';
 export { howShedWasRead } from './how-read.js';
@@ -14,14 +15,17 @@ export {
   rodJournalsOf,
   rodsOf,
 } from './places-of.js';
+export { undoneBy } from './record/undone.js';
 export { named, partWord, wordFor } from './section-words.js';
 export { SECTIONS } from './sections.js';
 export { cautionsFor } from './triage/cautions.js';
 export { describeAgain } from './triage/describe-again.js';
 export { describeJob } from './triage/describe-job.js';
+export { NO_LIMIT_STATED, sayNotJudged } from './triage/describe-not-judged.js';
 export { instrumentFor } from './triage/describe-not-measured.js';
 export { describeTest } from './triage/describe-tests.js';
 export { saysAgain } from './triage/measure-again.js';
+export { notJudgedOf } from './triage/not-judged.js';
 export { thingsToMeasure } from './triage/not-measured.js';
 export { ofPart } from './triage/of-part.js';
 export { readyBlock } from './triage/ready-block.js';

@@ -6,6 +6,12 @@ import { basisLayout, findingLengthLayout, namedRuleLayout, sizeOrSpanLayout, sp
 import { diameterReadingLayout, oddReadingLayout, stillToReadLayout } from '../measuring/layouts.js';
 import { engineKindLayout, happeningLayout, howReadLayout, instrumentsOfBenchLayout, priceLayout, warmthOfBenchLayout } from '../reading/layouts.js';
 
+export const judgedWhatLayout = { oneOf: ['big ends', 'diameters', 'face', 'guides', 'main housings', 'margin', 'ring gaps', 'ring side clearance', 'runout', 'stems', 'thickness', 'thrust width'] } satisfies Layout;
+export const notJudgedLayout = { by: 'why', variants: [
+  { fields: { why: { oneOf: ['not measured'] }, what: judgedWhatLayout } },
+  { fields: { why: { oneOf: ['no limit'] }, what: judgedWhatLayout, read: spanLayout } },
+  { fields: { why: { oneOf: ['not tested'] } } },
+] } satisfies Layout;
 export const troubleLayout = { fields: { what: { oneOf: ['broken piston', 'seized bearing', 'seized piston', 'spun shells', 'thrown rod'] }, part: 'string', 'from?': 'string' } } satisfies Layout;
 export const againReasonLayout = { by: 'kind', variants: [
   { fields: { kind: { oneOf: ['measure again'] }, finding: findingLengthLayout } },
@@ -55,7 +61,12 @@ export const partDifferenceLayout = { by: 'kind', variants: [
   { fields: { kind: { oneOf: ['come', 'gone'] }, section: { oneOf: ['blocks', 'crankshafts', 'heads', 'otherParts', 'pistonSets', 'ringSets', 'rods', 'shells', 'thrustWashers', 'valveSets'] }, name: 'string', count: 'number', toBuy: 'boolean' } },
   { fields: { kind: { oneOf: ['changed'] }, section: { oneOf: ['blocks', 'crankshafts', 'heads', 'otherParts', 'pistonSets', 'ringSets', 'rods', 'shells', 'thrustWashers', 'valveSets'] }, name: 'string', 'renamedFrom?': 'string', toBuy: 'boolean', measured: { list: 'string' }, notKnown: { list: 'string' }, readAgain: { list: 'string' }, machined: { list: machinedPlaceLayout }, done: { list: 'string' }, faultsCome: { list: faultLayout }, faultsGone: { list: faultLayout }, 'count?': { fields: { before: 'number', after: 'number' } }, fields: { list: 'string' } } },
 ] } satisfies Layout;
-export const shedDifferenceLayout = { fields: { parts: { list: partDifferenceLayout }, fields: { list: 'string' } } } satisfies Layout;
+export const coreDifferenceLayout = { by: 'kind', variants: [
+  { fields: { kind: { oneOf: ['come', 'gone'] }, name: 'string' } },
+  { fields: { kind: { oneOf: ['taken apart'] }, name: 'string', parts: { list: 'string' } } },
+  { fields: { kind: { oneOf: ['changed'] }, name: 'string', parts: { list: 'string' }, 'condition?': { fields: { 'before?': conditionLayout, 'after?': conditionLayout } }, done: { list: 'string' }, fields: { list: 'string' } } },
+] } satisfies Layout;
+export const shedDifferenceLayout = { fields: { parts: { list: partDifferenceLayout }, cores: { list: coreDifferenceLayout }, fields: { list: 'string' } } } satisfies Layout;
 export const dispositionLayout = { oneOf: ['machine', 'not as it is', 'scrap', 'spare', 'undecided', 'use after', 'use as it is'] } satisfies Layout;
 export const jobLayout = { fields: { work: { oneOf: ['bore', 'crack test', 'grind main journals', 'grind rod journals', 'pressure test', 'recut seats', 'reface valves', 'resize housings', 'skim head', 'sleeve', 'stitch', 'straighten', 'weld'] }, places: { list: 'string' }, 'step?': 'number', 'to?': spanLayout } } satisfies Layout;
 export const neededTestLayout = { fields: { test: { oneOf: ['check it for bend and twist', 'crack test', 'measure its journals', 'measure its margins', 'measure its seats', 'pressure test', 'softening test'] }, when: { oneOf: ['after', 'again', 'before use', 'first'] }, because: { list: troubleLayout }, 'least?': 'number' } } satisfies Layout;
@@ -79,7 +90,6 @@ export const triageReasonLayout = { by: 'kind', variants: [
   { fields: { kind: { oneOf: ['at no step'] }, place: 'string', below: 'number' } },
   { fields: { kind: { oneOf: ['runout not known'] }, 'place?': 'string', 'runout?': 'number' } },
   { fields: { kind: { oneOf: ['reads as bent'] }, place: 'string', finding: findingLengthLayout } },
-  { fields: { kind: { oneOf: ['runout not read'] } } },
   { fields: { kind: { oneOf: ['which bearing seized'] }, 'cleared?': { oneOf: [true] } } },
   { fields: { kind: { oneOf: ['bores'] }, 'soFar?': { oneOf: [true] }, plan: borePlanLayout } },
   { fields: { kind: { oneOf: ['housing'] }, place: 'string', 'finding?': findingLengthLayout } },
@@ -88,6 +98,6 @@ export const triageReasonLayout = { by: 'kind', variants: [
   { fields: { kind: { oneOf: ['no shop'] }, work: { oneOf: ['bore', 'crack test', 'grind main journals', 'grind rod journals', 'pressure test', 'recut seats', 'reface valves', 'resize housings', 'skim head', 'sleeve', 'stitch', 'straighten', 'weld'] } } },
   { fields: { kind: { oneOf: ['fits nothing'] }, section: { oneOf: ['blocks', 'crankshafts', 'heads', 'otherParts', 'pistonSets', 'ringSets', 'rods', 'shells', 'thrustWashers', 'valveSets'] } } },
 ] } satisfies Layout;
-export const triagedPartLayout = { fields: { section: { oneOf: ['blocks', 'crankshafts', 'heads', 'otherParts', 'pistonSets', 'ringSets', 'rods', 'shells', 'thrustWashers', 'valveSets'] }, 'kind?': 'string', name: 'string', 'from?': 'string', count: 'number', disposition: dispositionLayout, jobs: { list: jobLayout }, tests: { list: neededTestLayout }, findings: { list: findingLengthLayout }, because: { list: triageReasonLayout } } } satisfies Layout;
+export const triagedPartLayout = { fields: { section: { oneOf: ['blocks', 'crankshafts', 'heads', 'otherParts', 'pistonSets', 'ringSets', 'rods', 'shells', 'thrustWashers', 'valveSets'] }, 'kind?': 'string', name: 'string', 'from?': 'string', count: 'number', disposition: dispositionLayout, jobs: { list: jobLayout }, tests: { list: neededTestLayout }, findings: { list: findingLengthLayout }, because: { list: triageReasonLayout }, notJudged: { list: notJudgedLayout }, 'condition?': conditionLayout, 'notes?': { list: 'string' } } } satisfies Layout;
 export const triagedCoreLayout = { fields: { name: 'string', 'condition?': conditionLayout, 'happened?': { list: happeningLayout }, holds: { list: 'string' } } } satisfies Layout;
 export const triageLayout = { fields: { shed: 'string', units: { oneOf: ['inch', 'metric'] }, parts: { list: triagedPartLayout }, cores: { list: triagedCoreLayout }, howRead: howReadLayout } } satisfies Layout;

@@ -44,7 +44,7 @@ export const remarks = oneOrMore(remark);
 const DATE = /^\d{4}(?:-(?:0[1-9]|1[0-2])(?:-(?:0[1-9]|[12]\d|3[01]))?)?$/;
 
 /** A date as an owner knows it: a year, a year and month, or a day. */
-const date = marked(
+export const date = marked(
   textAs('a date in quotes, e.g. "2024-03"', (text) => {
     const written = text.trim();
     const day = DATE.test(written) ? new Date(written) : undefined;

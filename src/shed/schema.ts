@@ -91,8 +91,21 @@ const borePlace = fields({
   faults: onSurface,
 }).superRefine(asReadSoFar);
 
+const pistonPlace = fields({ name, diameter: size.exactOptional() });
+
+/** The places of parts, by the lists they stand in. */
+export const placeSchemas = {
+  bores: borePlace,
+  mainHousings: housing,
+  rodJournals: journalPlace,
+  mainJournals: journalPlace,
+  rods: housing,
+  pistons: pistonPlace,
+  rings: ring,
+};
+
 /** The fields of each section of parts. The number of places is compared with the engine later. */
-const parts = {
+export const parts = {
   blocks: {
     ...partFields('blocks'),
     ...castingTest,
@@ -113,7 +126,7 @@ const parts = {
     ...partFields('pistonSets'),
     ...counted,
     oversize: oversize(sizeStep).exactOptional(),
-    pistons: list(fields({ name, diameter: size.exactOptional() }), 0).exactOptional(),
+    pistons: list(pistonPlace, 0).exactOptional(),
   },
   ringSets: {
     ...partFields('ringSets'),

@@ -176,6 +176,18 @@ describe('what can hurt the engine', () => {
     expect(second).toMatch(/^piston 2 .* 3\.0165 +_+ +3\.0150 to 3\.0175/m);
   });
 
+  it('has a line for every size of a head and its valves, with its limits or that none is stated', async () => {
+    const pages = await pagesOf({ guideClearance: { min: '0.001 in', max: '0.0035 in' } });
+    for (const page of pages) {
+      expect(page).toMatch(/^head \w+, largest gap under a straight edge +_+ +at most 0\.0040/m);
+      expect(page).toMatch(/^head \w+, bore of the valve guides +_+ +see the guide clearance/m);
+      expect(page).toMatch(/, diameter of the stems +_+ +see the guide clearance/);
+      expect(page).toMatch(/, thinnest margin of a valve +_+ +at least 0\.\d{4} /);
+      expect(page).toMatch(/^guide clearance +.* +0\.0010 to 0\.0035 /m);
+      expect(page).toMatch(/^cylinder 1 +not judged +no limit stated +_+ +_+ +_+/m);
+    }
+  });
+
   it('holds a skimmed head against the limit that the shed gives', () => {
     const [, second = ''] = unstated;
     expect(second).toMatch(/^head B, largest gap under a straight edge +_+ +at most 0\.0040/m);

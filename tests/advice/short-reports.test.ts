@@ -46,7 +46,7 @@ describe.each(pages)('a report on %s', (_, short, full) => {
     /a crack in a main web or into a bore is no job for stitching/g,
     /a broken rod goes through the block/g,
     /can hide a crack and break/g,
-    /not judged for bend/g,
+    /not measured: runout \(bend\)/g,
     /crack-test it again once it is straight/g,
     /pressure-test it after the repair/g,
     /no depth limit of the skim is known/g,
@@ -79,11 +79,13 @@ describe('a part that fits as it is', () => {
     const said = (name: string) =>
       describePart(fits.find((part) => part.name === name) as never, short)[0];
     expect(said('crankshaft A')).toBe(
-      'crankshaft A, from donor A: use as it is, once it is crack-tested; main journals standard; rod journals 0.0200 in under; runout not read: not judged for bend',
+      'crankshaft A, from donor A: use as it is, once it is crack-tested; main journals standard; rod journals 0.0200 in under; not measured: runout (bend)',
     );
     expect(said('block A')).toBe(
       'block A, from donor A: use as it is; bores standard; 2 sizes within limits (specified by pump set manual, sheet 3)',
     );
-    expect(said('rings standard')).toBe('rings standard: use as it is');
+    expect(said('rings standard')).toBe(
+      'rings standard: no fault is listed; not measured: ring gaps, ring side clearance',
+    );
   });
 });

@@ -3,8 +3,9 @@ import { buildBoxes } from 'crankwright/build-sheet';
 import { planBuilds } from 'crankwright/planning';
 import { afterMachining, emptyBoxes, readShed, writeShed } from 'crankwright/shed';
 import { describe, expect, it } from 'vitest';
+import { MEASURED } from '../../src/shed/checks/places.js';
 import { randomShed } from '../planning/random-sheds.js';
-import { plainShed } from '../shed/sheds.js';
+import { plainShed, spoiltShed } from '../shed/sheds.js';
 
 const text = JSON.stringify(plainShed(), null, 2);
 const shed = readShed(text);
@@ -77,5 +78,106 @@ describe('the boxes of an engine', () => {
     );
     expect(built.length).toBeGreaterThan(3);
     expect(readShed(writeShed(after)).blocks).toEqual(after.blocks);
+  });
+});
+
+describe('the boxes of the sizes of whole parts', () => {
+  const { boxes, checks } = first;
+  const partIn = (section: 'heads' | 'valveSets' | 'crankshafts') =>
+    (shed[section] ?? []).find(({ name }) => first.takes.some((taken) => taken.name === name))
+      ?.name ?? '';
+  const boxOf = (part: string, field: string) =>
+    boxes.filter((box) => box.part === part && box.feature === field);
+
+  it('ask for everything that the shed file can hold of a part that the engine takes', () => {
+    for (const { name } of first.takes) {
+      const sections = Object.keys(MEASURED) as readonly (keyof typeof MEASURED)[];
+      const section = sections.find((each) =>
+        [shed, shed.toBuy ?? {}].some((from) =>
+          (from[each] as readonly { readonly name: string }[] | undefined)?.some(
+            (part) => part.name === name,
+          ),
+        ),
+      );
+      if (section === undefined) throw new Error(`${name} is in no section`);
+      for (const { field } of MEASURED[section]) {
+        expect(boxOf(name, field).length, `${name}, ${field}`).toBeGreaterThan(0);
+      }
+    }
+  });
+
+  it('say what each may be: the limits of the engine, or that none is stated', () => {
+    expect(boxOf(partIn('heads'), 'flatness').map(({ mayBe }) => mayBe)).toEqual([
+      'at most 0.0040 in',
+    ]);
+    expect(boxOf(partIn('valveSets'), 'margin').map(({ mayBe }) => mayBe)).toEqual([
+      'no limit stated',
+    ]);
+    // The clearance is what has limits, of guide and stem together.
+    expect(boxOf(partIn('heads'), 'guideBore').map(({ at, mayBe }) => [at, mayBe])).toEqual([
+      ['smallest', 'see the guide clearance'],
+      ['largest', 'see the guide clearance'],
+    ]);
+    expect(boxOf(partIn('crankshafts'), 'thrustWidth')[0]?.mayBe).toBe('see the end play');
+    expect(checks.filter(({ what }) => what.startsWith('guide clearance'))).toEqual([
+      { what: 'guide clearance', limits: '0.0010 to 0.0030 in', reading: '' },
+    ]);
+    expect(checks.filter(({ what }) => what.startsWith('ring side clearance'))).toEqual(
+      [1, 2].map((n) => ({
+        what: `ring side clearance, cylinder ${n}`,
+        limits: 'no limit stated',
+        reading: '',
+      })),
+    );
+  });
+
+  it('say what was read before, unless a shop changes it', async () => {
+    expect(boxOf('head A', 'flatness')[0]?.shouldBe ?? 'as read').toMatch(/as read|0\.0020 in/);
+    // Head B is 0.006 in out of flat and is skimmed; the valves were never measured for their margin.
+    const twisted = readShed(
+      spoiltShed({ heads: [{ name: 'head B', flatness: '0.006 in', guideBore: '0.3145 in' }] }),
+    );
+    const [file] = buildBoxes(await planBuilds(twisted, { atMost: 1 }), twisted);
+    const head = (file?.boxes ?? []).filter(({ part }) => part === 'head B');
+    expect(head.map(({ feature, shouldBe }) => [feature, shouldBe])).toEqual([
+      ['flatness', 'changed by the work on it'],
+      ['guideBore', '0.3145 in'],
+      ['guideBore', '0.3145 in'],
+    ]);
+    const margin = (file?.boxes ?? []).find(({ feature }) => feature === 'margin');
+    expect(margin?.shouldBe).toBe('not measured before');
+  });
+
+  it('come back filled in as sizes of the parts', () => {
+    const [head, valves] = [partIn('heads'), partIn('valveSets')];
+    const filled = (part: string, field: string, ...sizes: readonly string[]) =>
+      boxOf(part, field).map((box, i) => ({ ...box, reading: sizes[i] ?? '' }));
+    const after = afterMachining(shed, {
+      ...first,
+      boxes: [
+        ...filled(head, 'flatness', '0.0015 in'),
+        ...filled(head, 'guideBore', '0.3144 in', '0.3147 in'),
+        ...filled(valves, 'stem', '0.3124 in', '0.3125 in'),
+        ...filled(valves, 'margin', '0.040 in'),
+        ...filled('washers 0.096', 'thickness', '0.0961 in'),
+        ...filled('block A', 'thrustWidth', '2.3001 in'),
+      ],
+      checks: [{ what: 'ring side clearance, cylinder 1', reading: '0.002 in' }],
+    });
+    const named = <P extends { readonly name: string }>(parts: readonly P[] = [], name: string) =>
+      parts.find((part) => part.name === name);
+    expect(named(after.heads, head)).toMatchObject({
+      flatness: inch(0.0015),
+      guideBore: { min: inch(0.3144), max: inch(0.3147) },
+    });
+    expect(named(after.valveSets, valves)).toMatchObject({
+      stem: { min: inch(0.3124), max: inch(0.3125) },
+      margin: inch(0.04),
+    });
+    expect(named(after.thrustWashers, 'washers 0.096')?.thickness).toBe(inch(0.0961));
+    expect(named(after.blocks, 'block A')?.thrustWidth).toBe(inch(2.3001));
+    expect(named(after.blocks, 'block A')?.history?.map(({ what }) => what)).toContain(
+      'checked: ring side clearance, cylinder 1 0.002 in',
+    );
   });
 });

@@ -170,6 +170,10 @@ describe('buildSheet', () => {
     expect(pageOf(1)).toContain('[ ] crankshaft B, straightened: runout at the middle');
     const repaired = {
       ...plain,
+      parts: [
+        ...plain.parts,
+        { section: 'heads' as const, name: 'head C', count: 1, bought: false },
+      ],
       jobs: (['rods C', 'head C'] as const).map((part, i) => ({
         part,
         work: i === 0 ? ('straighten' as const) : ('skim head' as const),
@@ -181,7 +185,7 @@ describe('buildSheet', () => {
     const page = buildSheet({ ...twoEngines, builds: [repaired] });
     expect(page).toContain('- [ ] rods C, rod C1, straightened: bend and twist: ________');
     expect(page).toContain(
-      '| head C, largest gap under a straight edge | ________ | not judged | no limits known |',
+      '| head C, largest gap under a straight edge | ________ | not judged | no limit stated |',
     );
     expect(page).toContain('Rods C: a broken rod goes through the block');
   });
@@ -224,9 +228,9 @@ describe('buildSheet', () => {
 describe('the Markdown of a build sheet', () => {
   it('has tables whose rows all have the columns of their heading', () => {
     const all = tables(markdown);
-    // Two engines with sizes of journals, housings and bores, clearances, ring gaps; one with an end play, and
-    // with pistons and shells to measure first.
-    expect(all).toHaveLength(2 * 5 + 1 + 2);
+    // Two engines with sizes of journals, housings, bores and other parts, clearances, ring gaps and side clearances;
+    // one with an end play, and with pistons and shells to measure first.
+    expect(all).toHaveLength(2 * 7 + 1 + 2);
     for (const [heading = '', ruler = '', ...rows] of all) {
       expect(ruler).toMatch(/^\|( -{3}:? \|)+$/);
       for (const row of [ruler, ...rows]) expect(cells(row)).toHaveLength(cells(heading).length);

@@ -54,6 +54,16 @@ describe('crankwright done', () => {
     expect(readShed(out).blocks?.[0]?.bores?.[0]?.readings?.length).toBeGreaterThan(3);
   });
 
+  it('refuses work of a day after today, at its place in the record', async () => {
+    const early = await captured(['done', 'shed.json', 'work.json'], {
+      files,
+      today: '2026-04-30',
+    });
+    expect([early.code, early.out]).toEqual([1, '']);
+    expect(early.err).toContain('on: is 2026-05-01, which is after today, 2026-04-30');
+    expect(early.err).not.toContain('history');
+  });
+
   it.each<[string, readonly string[], number, string]>([
     ['no record of work', ['done', 'shed.json'], 2, 'done needs a shed file and a record of work'],
     ['a third file', ['done', 'a', 'b', 'c'], 2, '"c" is one too many'],
@@ -116,6 +126,7 @@ describe('crankwright plan --boxes', () => {
   it('prints a file that done takes back as it is', async () => {
     const boxes = await captured(['plan', 'shed.json', '--boxes', 'block A'], { files });
     expect([boxes.code, boxes.err]).toEqual([0, '']);
+    expect(boxes.out).toMatch(/^\{\n {2}"\$schema": "work\.schema\.json",\n/);
     const back = await captured(['done', 'shed.json', 'boxes.json'], {
       files: { ...files, 'boxes.json': boxes.out },
     });

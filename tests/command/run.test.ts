@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import { second } from 'crankwright';
 import { buildSheet } from 'crankwright/build-sheet';
 import { planBuilds, planReport } from 'crankwright/planning';
-import { readShed, shedSchema, triage, triageReport } from 'crankwright/shed';
+import { readShed, shedSchema, triage, triageReport, workSchema } from 'crankwright/shed';
 import { inspect, readSheet, report, sheetSchema } from 'crankwright/sheet';
 import { describe, expect, it } from 'vitest';
 import { UnwritableOutput } from '../../src/command/output.js';
@@ -205,6 +205,7 @@ describe('crankwright', () => {
   it('prints schemas', async () => {
     expect(JSON.parse((await captured(['schema', 'sheet'])).out)).toEqual(sheetSchema());
     expect(JSON.parse((await captured(['schema', 'shed'])).out)).toEqual(shedSchema());
+    expect(JSON.parse((await captured(['schema', 'work'])).out)).toEqual(workSchema());
   });
 
   it('prints its version and its help, which fits a terminal and names every option and exit code', async () => {
@@ -245,8 +246,8 @@ describe('crankwright', () => {
     [['report', '-x'], '-x is not an option'],
     [['report', '--at-most', '1'], '--at-most is not an option of report'],
     [['schema', 'sheet', '--json'], '--json is not an option of schema'],
-    [['schema'], 'schema needs sheet or shed'],
-    [['schema', 'shel'], 'schema: "shel" is not sheet or shed; did you mean "shed"?'],
+    [['schema'], 'schema needs sheet, shed or work'],
+    [['schema', 'shel'], 'schema: "shel" is not sheet, shed or work; did you mean "shed"?'],
     [['report', '--units'], '--units needs a value'],
     [['report', '--units', '--json'], '--units needs a value'],
     [['report', '--units='], '--units needs a value'],

@@ -57,6 +57,7 @@ describe('the packed tarball', () => {
     expect(files.filter((file) => !/\.(js|cjs|d\.ts|d\.cts)$/.test(file)).sort()).toEqual([
       'shed.schema.json',
       'sheet.schema.json',
+      'work.schema.json',
     ]);
     // A barrel of hundreds starts ten times slower: the core is one file, what stands above it a few.
     expect(filesBehind('index.js')).toEqual(['index.js']);

@@ -55,7 +55,7 @@ const SOURCES = [
 
 /** Whether the build is whole and newer than its sources. It ends with its schemas and begins with an empty folder. */
 function isFresh(): boolean {
-  if (!existsSync(join(repo, 'dist', 'shed.schema.json'))) return false;
+  if (!existsSync(join(repo, 'dist', 'work.schema.json'))) return false;
   return Math.min(...timesUnder('dist')) > Math.max(...SOURCES.flatMap(timesUnder));
 }
 

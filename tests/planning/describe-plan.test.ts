@@ -7,7 +7,7 @@ import { sayCost } from '../../src/planning/say-cost.js';
 import { expectNotesListed, expectPage, flowing, HOSTILE_NAMES } from '../pages/pages.js';
 import { refusal } from '../quantities/refusal.js';
 import { plainShed } from '../shed/sheds.js';
-import { machined, noEngine, renamed, twoEngines } from './plans.js';
+import { inches, machined, noEngine, renamed, twoEngines } from './plans.js';
 
 const headings = (text: string) =>
   text.split('\n').filter((_, i, lines) => /^-+$/.test(lines[i + 1] ?? ''));
@@ -72,23 +72,31 @@ describe('planReport', () => {
     expect(text).toMatch(
       /^cylinder 2 +piston 2 +3\.0200 to 3\.0205 +0\.0033 to 0\.0038 +0\.0025 to 0\.0055 \[3\]$/m,
     );
-    expect(text).toMatch(/^the bore +.* not judged$/m);
+    expect(text).toMatch(/^the bore +.* none stated$/m);
     expect(text).toContain(
       'With 2 × washers 0.096: end play 0.0080 in: within 0.0050 to 0.0120 in [3]',
     );
-    expect(text).toContain('End play: not planned, as its limits or a thrust width are missing.');
-    expect(text).toContain('Guide clearance 0.0019 to 0.0020 in: not judged, as no limit is given');
+    expect(text).toContain('End play: not planned, as no limit is stated.');
+    expect(flowing(text)).toContain(
+      "Guide clearance 0.0019 to 0.0020 in: no limit is stated: compare with the maker's manual",
+    );
   });
 
-  it('says where guides and stems were not measured, in an engine that has them', () => {
+  it('says what of its parts was not measured, and of guides without a limit only their clearance', () => {
     const { guides, ...unmeasured } = machined;
     const head = { section: 'heads', name: 'head A', count: 1, bought: false } as const;
-    const valves = { ...head, section: 'valveSets', name: 'valves A' } as const;
-    const page = (parts: Plan['builds'][number]['parts']) =>
-      flowing(planReport({ ...twoEngines, builds: [{ ...unmeasured, parts }] }));
-    const said = 'Guide clearance: not judged, as the guides or the stems were not measured.';
-    expect(page([head, valves])).toContain(said);
-    expect(page([head])).not.toContain('Guide clearance');
+    const page = (build: Plan['builds'][number]) =>
+      flowing(planReport({ ...twoEngines, builds: [build] }));
+    const open = { ...head, notJudged: [{ why: 'not measured', what: 'guides' } as const] };
+    const read = inches(0.3145);
+    const unlimited = { ...head, notJudged: [{ why: 'no limit', what: 'guides', read } as const] };
+    expect(page({ ...unmeasured, parts: [open] })).toContain(
+      'Not measured, so not judged: head A (guides).',
+    );
+    // Without the stems there is no clearance, and the reading stands alone.
+    expect(page({ ...unmeasured, parts: [unlimited] })).toContain('head A (guides 0.3145 in).');
+    expect(page({ ...machined, parts: [unlimited] })).not.toContain('head A (guides');
+    expect(page({ ...unmeasured, parts: [head] })).not.toMatch(/Guide clearance|so not judged/);
   });
 
   it('says what stands with one limit only, and an end play without washers', () => {

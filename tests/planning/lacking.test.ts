@@ -80,7 +80,10 @@ describe('what the next engine lacks', () => {
       shells: [shells('shells', 0, 618.5, 2)],
     });
     expect(open).toEqual({
-      lacks: [{ section: 'crankshafts', count: 1 }, pairs(2, 0)],
+      lacks: [
+        { section: 'crankshafts', count: 1 },
+        { section: 'shells', fits: 'rods', count: 2 },
+      ],
       alternatives: [],
     });
   });

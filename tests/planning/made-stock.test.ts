@@ -1,8 +1,9 @@
 import { type Length, type Limits, type Span, thou } from 'crankwright';
+import { planBuilds, planReport } from 'crankwright/planning';
 import type { MadeSleeves, Shed } from 'crankwright/shed';
 import { describe, expect, it } from 'vitest';
 import { thicknessToMake, wallToMake, withSleeves } from '../../src/planning/made-stock.js';
-import { single } from './single-shed.js';
+import { journal, single, withEngine } from './single-shed.js';
 
 const thous = (min: number, max = min): Span<Length> => ({ min: thou(min), max: thou(max) });
 const eur = (amount: number) => ({ amount, currency: 'EUR' });
@@ -96,5 +97,44 @@ describe('the thickness to make a washer with', () => {
 
   it('is none where there is no room for one', () => {
     expect(made(40, thous(4, 8))).toBeUndefined();
+  });
+});
+
+describe('a crankshaft that no step serves', () => {
+  // 0.0247 in below standard, read twice: the steps of this engine end at 20 under, which is 0.0200 in.
+  const readAt = (size: number) => {
+    const { readings } = journal(size);
+    return { name: 'rod journal', readings: [...readings, ...readings.slice(0, 1)] };
+  };
+  const rodJournals = {
+    ...single.engine.rodJournals,
+    steps: [thou(10), thou(20)],
+  };
+  const shed: Shed = {
+    ...single,
+    ...withEngine({ rodJournals }),
+    crankshafts: [{ name: 'crankshaft A', rodJournals: [readAt(15999)] }],
+    toMake: {
+      shells: [{ name: 'bronze', fits: 'rods', price: eur(20), wall: thous(60, 120) }],
+    },
+  };
+  const leftOf = async (each: Shed) => {
+    const plan = await planBuilds(each);
+    const left = plan.leftOver.find(({ name }) => name === 'crankshaft A');
+    return { left, page: planReport(plan).replace(/\s+/g, ' ') };
+  };
+  const said = 'shells made to suit its journals as they are were not considered, and may save it';
+
+  it('is said not to have been tried with shells that can be made to suit it', async () => {
+    const { left, page } = await leftOf(shed);
+    expect(left).toMatchObject({ why: 'scrap', madeShellsNotTried: true });
+    expect(page).toContain(said);
+  });
+
+  it('is not where no shells can be made, or it is below the least that its maker allows', async () => {
+    expect((await leftOf({ ...shed, toMake: {} })).page).not.toContain(said);
+    const minimum = { ...rodJournals, minimum: thou(1605) };
+    const least = await leftOf({ ...shed, ...withEngine({ rodJournals: minimum }) });
+    expect(least.page).not.toContain(said);
   });
 });

@@ -94,13 +94,16 @@ describe('a message', () => {
 });
 
 describe('a mistake made again and again', () => {
-  it('is one line for a file of numbers without units, though all are found', () => {
+  it('is one line for the sizes and one for the angles of a file of numbers without units, though all are found', () => {
     const shed = readShed(plainShed());
     const lines = linesOf(() => readShed(shed));
     const again = lines.filter((line) => /is not text; write number and unit/.test(line));
     expect(again).toEqual([
       expect.stringMatching(
         /^engine\.rodJournals\.standard\.min: 0\.0412623 is not text; .* \(the same at engine\.rodJournals\.standard\.max, .* and \d+ more\)$/,
+      ),
+      expect.stringMatching(
+        /^blocks\[0\]\.bores\[0\]\.readings\[0\]\.angle .* e\.g\. "90 deg" \(the same at .* and \d+ more\)$/,
       ),
     ]);
     expect(shedProblems(shed).length).toBeGreaterThan(100);

@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { Ajv2020 } from 'ajv/dist/2020.js';
 import { parse, parseLength } from 'crankwright';
-import { shedSchema } from 'crankwright/shed';
+import { afterMachining, readShed, shedSchema, workSchema } from 'crankwright/shed';
 import { type JsonSchema, sheetSchema } from 'crankwright/sheet';
 import { describe, expect, it } from 'vitest';
 import { parsePrice } from '../../src/reading/price.js';
@@ -37,6 +37,7 @@ function objectsIn(schema: unknown): readonly { [key: string]: unknown }[] {
 describe.each([
   ['sheetSchema', sheetSchema],
   ['shedSchema', shedSchema],
+  ['workSchema', workSchema],
 ])('%s', (_, make) => {
   const all = objectsIn(make());
 
@@ -134,5 +135,54 @@ describe('a mistake that a schema can see', () => {
     const shed = spoiltShed({ [path]: value });
     expect(faults(shedSchema(), shed)).toContain(fault);
     expect(shedProblems(shed)).not.toEqual([]);
+  });
+});
+
+describe('a record of work', () => {
+  const work = {
+    $schema: 'work.schema.json',
+    version: 1,
+    on: '2026-05-01',
+    by: 'the grinder',
+    'x-invoice': 17,
+    parts: [
+      {
+        name: 'crankshaft B',
+        done: [{ work: 'grind rod journals', step: '20 under', places: ['rod 1'] }],
+        rodJournals: [{ name: 'rod 1', runout: '0.0002 in', repaired: ['scored'] }],
+      },
+      { name: 'head A', flatness: '0.001 in', 'x-shelf': 3, faults: ['bent'] },
+      { name: 'rings standard', rings: [{ name: 'top ring', gap: '0.011 in' }] },
+    ],
+    boxes: [{ part: 'rods A', feature: 'rod A1', reading: '', 'x-by': 'Anna' }],
+    checks: [{ what: 'end play', reading: '0.008 in' }],
+    engine: 'block A',
+    takes: [],
+  };
+
+  it('may name its schema, have fields of its own, and give a part as far as it was measured', () => {
+    expect(faults(workSchema(), work)).toEqual([]);
+    const after = afterMachining(readShed(plainShed()), work);
+    expect(after.crankshafts?.[1]?.rodJournals?.[0]?.faults).toBeUndefined();
+    const wrong = () => afterMachining(readShed(plainShed()), { ...work, $schema: 7 });
+    expect(wrong).toThrow(
+      expect.objectContaining({ problems: [expect.objectContaining({ path: '$schema' })] }),
+    );
+  });
+
+  it.each<[string, Json, string]>([
+    ['parts[0].flatnes', '0.001 in', '/parts/0 additionalProperties flatnes'],
+    [
+      'parts[0].rodJournals[0].runnout',
+      '0 in',
+      '/parts/0/rodJournals/0 additionalProperties runnout',
+    ],
+    ['parts[0].done[0].work', 'boring', '/parts/0/done/0/work enum '],
+    ['boxes[0].part', 3, '/boxes/0/part type '],
+    ['version', 2, '/version const '],
+  ])('%s as %j is seen by its schema, as afterMachining sees it', (path, value, fault) => {
+    const spoilt = changed<Json>(work, { [path]: value });
+    expect(faults(workSchema(), spoilt)).toContain(fault);
+    expect(() => afterMachining(readShed(plainShed()), spoilt)).toThrow();
   });
 });

@@ -51,6 +51,14 @@ describe('a mistake in a shed', () => {
     ['toBuy.shells[0].price', undefined, /is missing/],
     ['toBuy.shells[0].price', '$14', /write the three letters/],
     ['toBuy.shells[0].wall', 'thin', /no number that can be read/],
+    // The example is of the thing that belongs there.
+    [
+      'crankshafts[0].rodJournals[0].readings[0].angle',
+      null,
+      /null is not text; write number and unit in quotes, e\.g\. "90 deg"$/,
+    ],
+    ['shells[1].undersize', 10, /10 is not text; write an undersize in quotes, e\.g\. "20 under"$/],
+    ['heads[0].flatness', 2, /2 is not text; write number and unit in quotes, e\.g\. "2.1248 in"$/],
   ])('%s as %j is told at its place', (path, value, message) => {
     const problems = shedProblems(spoiltShed({ [path]: value }));
     const there = problems.filter((problem) => problem.path.startsWith(path));

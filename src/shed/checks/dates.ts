@@ -6,11 +6,28 @@ export function futureDates(given: Given, today: string | undefined): readonly F
   if (today === undefined) return [];
   const cores = rawItems(given['cores']).map((part, i) => ({ path: `cores[${i}]`, part }));
   return [...rawParts(given), ...cores].flatMap(({ path, part }) =>
-    datesIn(part, path).flatMap(({ at, date }): readonly FileProblem[] => {
-      if (typeof date !== 'string' || !isAfter(date.trim(), today)) return [];
-      return [{ path: at, message: `is ${date.trim()}, which is after today, ${today}` }];
-    }),
+    datesIn(part, path).flatMap(({ at, date }) => afterToday(at, date, today)),
   );
+}
+
+/** Dates after today in a record of work: its own, and those of its parts. */
+export function futureWork(
+  on: string | undefined,
+  parts: readonly Given[],
+  today: string | undefined,
+): readonly FileProblem[] {
+  if (today === undefined) return [];
+  return [
+    ...afterToday('on', on, today),
+    ...parts
+      .flatMap((part, i) => datesIn(part, `parts[${i}]`))
+      .flatMap(({ at, date }) => afterToday(at, date, today)),
+  ];
+}
+
+function afterToday(path: string, date: unknown, today: string): readonly FileProblem[] {
+  if (typeof date !== 'string' || !isAfter(date.trim(), today)) return [];
+  return [{ path, message: `is ${date.trim()}, which is after today, ${today}` }];
 }
 
 /** Every date in the record of a part, with its path. */

@@ -1,8 +1,8 @@
 import type { Section } from '../sections.js';
 
 /** How a place or a part stores its measurements. */
-export interface MeasuredField {
-  readonly field: string;
+export interface MeasuredField<F extends string = string> {
+  readonly field: F;
   /** Diameters by station and angle; a span of one or more readings; or a single size. */
   readonly holds: 'readings' | 'span' | 'size';
 }
@@ -32,10 +32,20 @@ export const PLACES: {
   otherParts: [],
 };
 
-const thrustWidth: MeasuredField = { field: 'thrustWidth', holds: 'size' };
+/** A measurement of a part as a whole. */
+export type WholeField =
+  | 'thrustWidth'
+  | 'wall'
+  | 'thickness'
+  | 'flatness'
+  | 'guideBore'
+  | 'stem'
+  | 'margin';
+
+const thrustWidth: MeasuredField<WholeField> = { field: 'thrustWidth', holds: 'size' };
 
 /** The measurements of a part as a whole. */
-export const MEASURED: { readonly [S in Section]: readonly MeasuredField[] } = {
+export const MEASURED: { readonly [S in Section]: readonly MeasuredField<WholeField>[] } = {
   blocks: [thrustWidth],
   crankshafts: [thrustWidth],
   rods: [],

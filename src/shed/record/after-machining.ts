@@ -9,10 +9,12 @@ import {
   rawItems,
 } from '../../reading/index.js';
 import { printedFile } from '../as-written.js';
+import { futureWork } from '../checks/dates.js';
 import { nameOf, type RawPart, rawParts } from '../checks/names.js';
 import { shedLayout } from '../layouts.js';
 import { readShed } from '../read-shed.js';
 import type { Shed } from '../shed.js';
+import { guardToday } from '../today.js';
 import { rawShed } from '../write-shed.js';
 import { type PlacedBox, partOfBoxes } from './boxes-in-parts.js';
 import { builtIn } from './built-in.js';
@@ -35,10 +37,12 @@ import { type CamePart, readWork, type WorkFile } from './work-file.js';
  *
  * @param shed - what `readShed` gave
  * @param work - the record of work: JSON text, or the parsed value
+ * @param options - `today`, as `2026-11-26`: no date in the record may be after it; by default dates are not compared with it
  * @returns the shed after it
- * @throws {RebuildInputError} when the shed is not what `readShed` gives
+ * @throws {RebuildInputError} when the shed is not what `readShed` gives, or `today` is not a day
  * @throws {FileError} (a {@link RebuildInputError}) when a part is not in the shed, a place is not on its part, a fault is not
- * listed, work is not done on such a part, a field is misspelt, a size is out of range, or the record is not JSON
+ * listed, work is not done on such a part, a field is misspelt, a size is out of range, a date is after `today`, or the
+ * record is not JSON
  * @example
  * ```ts
  * const shed = readShed({
@@ -58,8 +62,13 @@ import { type CamePart, readWork, type WorkFile } from './work-file.js';
  * after.heads?.[0]?.history?.[0]?.what; // "skim head"
  * ```
  */
-export function afterMachining(shed: Shed, work: unknown): Shed {
+export function afterMachining(
+  shed: Shed,
+  work: unknown,
+  options: { readonly today?: string } = {},
+): Shed {
   guardLayout('shed', shed, shedLayout, 'readShed');
+  const today = guardToday(options);
   const file = readWork(work);
   const { text, value } = rawShed(shed);
   const record = new Record(value, file);
@@ -67,6 +76,8 @@ export function afterMachining(shed: Shed, work: unknown): Shed {
   record.build();
   record.addBoxes();
   record.addChecks();
+  const came = file.parts.map(({ fields }) => fields);
+  record.problems.push(...futureWork(file.on, came, today));
   if (record.problems.length > 0) throw new FileError(work, record.problems, 'work');
   const written = text === undefined ? printedFile(record.value) : editJson(text, record.value);
   try {

@@ -10,6 +10,8 @@ export function builtIn(shed: Given, file: WorkFile, refuse: Refuse): Given {
     const at = `takes[${i}]`;
     const found = placeOf(now, taken.name);
     if (found === undefined) {
+      const made = withMade(now, taken, file);
+      if (made) return made;
       const names = SECTIONS.flatMap((section) => rawItems(now[section]).map(nameOf));
       refuse(`${at}.name`, notThere(taken.name, names, 'a part of the shed'));
       return now;
@@ -39,26 +41,17 @@ function withTaken(
   shed: Given,
   { section, bought, part }: Found,
   { name, count = 1 }: BuiltPart,
-  { builtInto: engine = '', on, by }: WorkFile,
+  file: WorkFile,
   refuse: (message: string) => void,
 ): Given {
+  const { builtInto: engine = '' } = file;
   const field = section === 'shells' ? 'pairs' : 'count';
   const there = part[field] === undefined && bought ? Infinity : Number(part[field] ?? 1);
   if (count > there) {
     refuse(`takes ${count} of "${name}", but there are ${there}`);
     return shed;
   }
-  const built = {
-    on,
-    what: `built into ${engine}`,
-    by,
-  };
-  const history = {
-    history: [
-      ...(Array.isArray(part['history']) ? part['history'] : []),
-      Object.fromEntries(Object.entries(built).filter(([, value]) => value !== undefined)),
-    ],
-  };
+  const history = historyOf(part, file);
   if (!bought && count === there) {
     return replaced(shed, section, part, [{ ...part, ...history, builtInto: engine }]);
   }
@@ -78,6 +71,36 @@ function withTaken(
     ...shed,
     [section]: [...rawItems(shed[section]), apart],
     toBuy: replaced(toBuy, section, part, offer),
+  };
+}
+
+/** A part that was made to suit: it is in the shed only now. */
+function withMade(shed: Given, { name, count = 1 }: BuiltPart, file: WorkFile): Given | undefined {
+  const toMake = isObject(shed['toMake']) ? shed['toMake'] : {};
+  const { builtInto: engine = '' } = file;
+  for (const section of ['shells', 'thrustWashers'] as const) {
+    const made = rawItems(toMake[section]).find((each) => nameOf(each) === name);
+    if (made === undefined) continue;
+    const part = {
+      name: `${name} in ${engine}`,
+      ...(section === 'shells' ? { fits: made['fits'], pairs: count } : { count }),
+      homeMade: true,
+      ...historyOf({}, file),
+      builtInto: engine,
+    };
+    return { ...shed, [section]: [...rawItems(shed[section]), part] };
+  }
+  return undefined;
+}
+
+/** The history of a part, with the engine it was built into. */
+function historyOf(part: Given, { builtInto: engine = '', on, by }: WorkFile) {
+  const built = { on, what: `built into ${engine}`, by };
+  return {
+    history: [
+      ...(Array.isArray(part['history']) ? part['history'] : []),
+      Object.fromEntries(Object.entries(built).filter(([, value]) => value !== undefined)),
+    ],
   };
 }
 

@@ -1,15 +1,16 @@
 import type { Wording } from '../../judging/index.js';
 import { describeSpan, guardLayout, guardWording } from '../../judging/internal.js';
 import { shedDifferenceLayout } from '../layouts.js';
+import type { Condition } from '../part.js';
 import { named, wordFor } from '../section-words.js';
-import type { PartDifference, ShedDifference } from './diff-types.js';
+import type { CoreDifference, PartDifference, ShedDifference } from './diff-types.js';
 
 /**
  * Describes what changed between two files of a shed, one part a line.
  *
  * @param difference - what `diffSheds` gave
  * @param wording - the units to print in
- * @returns one sentence for each part that differs, and one for the other fields; none if nothing differs
+ * @returns one sentence for each part and each engine not taken apart that differs, and one for the other fields; none if nothing differs
  * @throws {RebuildInputError} when the difference is not what `diffSheds` gives, or the unit system is unknown
  * @example
  * ```ts
@@ -33,9 +34,10 @@ export function describeShedDifference(
 ): readonly string[] {
   guardLayout('difference', difference, shedDifferenceLayout, 'diffSheds');
   guardWording(wording);
-  const { parts, fields } = difference;
+  const { parts, cores, fields } = difference;
   return [
     ...parts.map((part) => describePart(part, wording)),
+    ...cores.map(describeCore),
     ...(fields.length === 0 ? [] : [`Changed in the file: ${fields.join(', ')}.`]),
   ];
 }
@@ -70,4 +72,37 @@ function describePart(part: PartDifference, wording: Wording): string {
   ];
   // A part whose fields only moved differs in nothing that is told.
   return `${name} (${word}): ${all.length === 0 ? 'written in another order' : all.join('; ')}.`;
+}
+
+function describeCore(core: CoreDifference): string {
+  const what = `${core.name} (engine not taken apart)`;
+  switch (core.kind) {
+    case 'come':
+      return `${what} came.`;
+    case 'gone':
+      return `${what} is gone.`;
+    case 'taken apart':
+      return `${core.name} was taken apart: ${core.parts.join(', ')} came out of it.`;
+    case 'changed': {
+      const { parts, condition, done, fields } = core;
+      const all = [
+        ...(condition
+          ? [`its condition was ${state(condition.before)}, now ${state(condition.after)}`]
+          : []),
+        ...(parts.length === 0
+          ? []
+          : [`${parts.join(', ')} ${parts.length === 1 ? 'was' : 'were'} taken off it`]),
+        ...(done.length === 0 ? [] : [`done: ${done.join('; ')}`]),
+        ...(fields.length === 0 ? [] : [`changed in the file: ${fields.join(', ')}`]),
+      ];
+      return `${what}: ${all.length === 0 ? 'written in another order' : all.join('; ')}.`;
+    }
+  }
+}
+
+/** The condition of an engine, in the word of the file: `"seized" (2026-05-01)`. */
+function state(condition: Condition | undefined): string {
+  if (condition === undefined) return 'not known';
+  const { is, on } = condition;
+  return on === undefined ? `"${is}"` : `"${is}" (${on})`;
 }

@@ -3,20 +3,23 @@ import { guardLayout, spanOf } from '../../judging/internal.js';
 import type { DiameterReading } from '../../measuring/index.js';
 import type { Length } from '../../quantities/index.js';
 import { largestOf, smallestOf } from '../../quantities/internal.js';
-import { differenceIn, isSameData } from '../../reading/index.js';
+import { isSameData } from '../../reading/index.js';
 import { MEASURED, PLACES } from '../checks/places.js';
 import type { Fault } from '../faults.js';
 import { shedLayout } from '../layouts.js';
 import { SECTIONS, type Section } from '../sections.js';
 import type { Shed } from '../shed.js';
+import { coreDifferences } from './diff-cores.js';
 import type { MachinedPlace, PartDifference, ShedDifference } from './diff-types.js';
+import { doneSince, fieldsThatDiffer } from './fields-that-differ.js';
 
 /** Readings that differ by more are not of one surface: a fifth of the smallest step of the trade, and more than wear on the shelf or a micrometer explains [m]. */
 const CUT = 0.00005;
 
 /**
  * What changed between two files of one shed: the parts that came and went, what was measured, read again or cut to
- * another size, what the histories say was done, faults that came or went, counts, and names. A part is known by its
+ * another size, what the histories say was done, faults that came or went, counts, and names; and which engines not taken
+ * apart came, went, were taken apart or are in another condition. A part is known by its
  * name; where a name is gone and a new one has all the same fields, the part was renamed. A size that differs by more than
  * 0.05 mm counts as cut to another size, a rule of thumb; a smaller difference as read again.
  *
@@ -45,8 +48,10 @@ export function diffSheds(older: Shed, newer: Shed): ShedDifference {
   guardLayout('newer', newer, shedLayout, 'readShed');
   const of = (section: Section, toBuy: boolean) =>
     differencesIn(section, toBuy, partsOf(older, section, toBuy), partsOf(newer, section, toBuy));
+  const parts = [false, true].flatMap((toBuy) => SECTIONS.flatMap((section) => of(section, toBuy)));
   return {
-    parts: [false, true].flatMap((toBuy) => SECTIONS.flatMap((section) => of(section, toBuy))),
+    parts,
+    cores: coreDifferences(older, newer, parts),
     fields: fieldsThatDiffer(withoutParts(older), withoutParts(newer)),
   };
 }
@@ -62,7 +67,7 @@ function partsOf(shed: Shed, section: Section, toBuy: boolean): readonly AnyPart
   return parts as unknown as readonly AnyPart[];
 }
 
-function withoutParts({ asWritten, toBuy, ...shed }: Shed): object {
+function withoutParts({ asWritten, toBuy, cores, ...shed }: Shed): object {
   return Object.fromEntries(
     Object.entries(shed).filter(([key]) => !SECTIONS.some((section) => section === key)),
   );
@@ -177,16 +182,6 @@ function faultsIn(part: AnyPart, section: Section): readonly Fault[] {
   return [...new Set(all)];
 }
 
-/** What the entries of its history say that are new. */
-function doneSince(old: AnyPart, part: AnyPart): readonly string[] {
-  const entries = ({ history }: AnyPart) =>
-    (history ?? []) as readonly { readonly what: string; readonly on?: string }[];
-  const known = entries(old);
-  return entries(part)
-    .filter((entry) => !known.some((each) => isSameData(each, entry)))
-    .map(({ what, on }) => (on === undefined ? what : `${what} (${on})`));
-}
-
 /** The part without what is told of it in other ways. */
 function plain(section: Section, part: AnyPart): object {
   const told = ['name', 'faults', 'history', countField(section)];
@@ -197,13 +192,4 @@ function plain(section: Section, part: AnyPart): object {
   });
   const all = Object.entries({ ...part, ...Object.fromEntries(lists) });
   return Object.fromEntries(all.filter(([key]) => ![...told, ...measured].includes(key)));
-}
-
-/** The fields that differ, each to the first place where it does. */
-function fieldsThatDiffer(older: object, newer: object): readonly string[] {
-  const [was, is] = [new Map(Object.entries(older)), new Map(Object.entries(newer))];
-  return [...new Set([...was.keys(), ...is.keys()])].flatMap((key) => {
-    const within = differenceIn(was.get(key), is.get(key));
-    return within === undefined ? [] : [`${key}${within}`];
-  });
 }

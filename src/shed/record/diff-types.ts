@@ -1,12 +1,15 @@
 import type { Span } from '../../judging/index.js';
 import type { Length } from '../../quantities/index.js';
 import type { Fault } from '../faults.js';
+import type { Condition } from '../part.js';
 import type { Section } from '../sections.js';
 
 /** What changed between two files of one shed. */
 export interface ShedDifference {
   /** The parts that differ, section by section. */
   readonly parts: readonly PartDifference[];
+  /** The engines not taken apart that differ. */
+  readonly cores: readonly CoreDifference[];
   /** The fields beside the parts that differ, by their paths: `engine.rodJournals.minimum`. */
   readonly fields: readonly string[];
 }
@@ -57,6 +60,42 @@ export type PartDifference =
         /** Now [-]. */
         readonly after: number;
       };
+      /** Its other fields that differ. */
+      readonly fields: readonly string[];
+    };
+
+/** How an engine that is not taken apart differs, or was not before. */
+export type CoreDifference =
+  | {
+      /** It came, or it is there no more. */
+      readonly kind: 'come' | 'gone';
+      /** Its name. */
+      readonly name: string;
+    }
+  | {
+      /** It is there no more, and parts that came are from it. */
+      readonly kind: 'taken apart';
+      /** Its name. */
+      readonly name: string;
+      /** The parts that came. */
+      readonly parts: readonly string[];
+    }
+  | {
+      /** It is there still. */
+      readonly kind: 'changed';
+      /** Its name. */
+      readonly name: string;
+      /** The parts that came and are from it. */
+      readonly parts: readonly string[];
+      /** Its condition, if that differs. */
+      readonly condition?: {
+        /** Before; absent if it was not known. */
+        readonly before?: Condition;
+        /** Now; absent if it is not known. */
+        readonly after?: Condition;
+      };
+      /** What its history says was done since, in order. */
+      readonly done: readonly string[];
       /** Its other fields that differ. */
       readonly fields: readonly string[];
     };

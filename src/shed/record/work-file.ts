@@ -1,20 +1,15 @@
-import { z } from 'zod';
-import { parseLength, RebuildInputError } from '../../quantities/index.js';
-import { complaintOf } from '../../quantities/internal.js';
+import type { z } from 'zod';
 import {
-  count,
   FileError,
   type FileProblem,
-  fields,
   type Given,
   isObject,
-  list,
-  name,
   readJson,
   readSections,
-  word,
+  withoutOwnFields,
 } from '../../reading/index.js';
-import { WORKS, type Work } from '../works.js';
+import type { Work } from '../works.js';
+import { type partOfWork, workSections } from './work-sections.js';
 
 /** Work that was done on a part. */
 export interface DoneWork {
@@ -70,53 +65,6 @@ export interface CheckedClearance {
   readonly reading: string;
 }
 
-const words = z.string('must be text, in quotes').trim();
-/** A reading, or an empty box. It stays text: the history of a part is what was written. */
-const measured = words.superRefine((text, context) => {
-  if (text === '') return;
-  try {
-    parseLength(text);
-  } catch (error) {
-    if (!(error instanceof RebuildInputError)) throw error;
-    context.addIssue({ code: 'custom', message: `${complaintOf(error)}. ${error.hint}` });
-  }
-});
-const done = fields({
-  work: word(...WORKS),
-  step: name.exactOptional(),
-  places: list(name).exactOptional(),
-});
-const part = z.looseObject({
-  name,
-  what: words.exactOptional(),
-  done: list(done).exactOptional(),
-  repaired: list(name).exactOptional(),
-});
-const box = fields({
-  part: name,
-  feature: name,
-  station: words.exactOptional(),
-  angle: words.exactOptional(),
-  at: words.exactOptional(),
-  shouldBe: words.exactOptional(),
-  mayBe: words.exactOptional(),
-  reading: words,
-});
-const check = fields({ what: words, limits: words.exactOptional(), reading: measured });
-
-const sections = {
-  version: z.literal(1, { error: 'must be 1, the version of this layout' }),
-  shed: words.optional(),
-  engine: words.optional(),
-  builtInto: words.optional(),
-  takes: list(fields({ name, count: count('pieces', 1).exactOptional() }), 0).optional(),
-  on: words.optional(),
-  by: words.optional(),
-  parts: list(part, 0).optional(),
-  boxes: list(box, 0).optional(),
-  checks: list(check, 0).optional(),
-};
-
 /** Reads a file of work done. What was measured stays as it is written: the shed file is read with it in its places. */
 export function readWork(input: unknown): WorkFile {
   const json = typeof input === 'string' ? readJson(input, 'work') : { value: input, problems: [] };
@@ -126,8 +74,13 @@ export function readWork(input: unknown): WorkFile {
     const problems = 'value' in json ? [{ path: 'work', message }] : repeated;
     throw new FileError(input, problems, 'work');
   }
-  const { sound, problems } = readSections(value, sections);
-  const all: readonly FileProblem[] = [...repeated, ...problems];
+  const { $schema = '', ...given } = withoutOthers(value);
+  const { sound, problems } = readSections(given, workSections);
+  const all: readonly FileProblem[] = [
+    ...repeated,
+    ...(typeof $schema === 'string' ? [] : [NO_TEXT]),
+    ...problems,
+  ];
   if (all.length > 0) throw new FileError(input, all, 'work');
   const {
     on,
@@ -144,7 +97,7 @@ export function readWork(input: unknown): WorkFile {
     readonly engine?: string;
     readonly builtInto?: string;
     readonly takes?: readonly BuiltPart[];
-    readonly parts?: readonly z.infer<typeof part>[];
+    readonly parts?: readonly z.infer<typeof partOfWork>[];
     readonly boxes?: readonly Box[];
     readonly checks?: readonly CheckedClearance[];
   };
@@ -164,4 +117,12 @@ export function readWork(input: unknown): WorkFile {
     boxes,
     checks,
   };
+}
+
+const NO_TEXT: FileProblem = { path: '$schema', message: 'must be text, in quotes' };
+
+/** The record without the fields of its owner. Those of a part come into the shed with it. */
+function withoutOthers(value: Given): Given {
+  const { parts } = value;
+  return { ...(withoutOwnFields(value) as Given), ...(parts !== undefined && { parts }) };
 }

@@ -3,17 +3,34 @@ import { nameOversize } from '../../cylinders/internal.js';
 import { describe, type Finding, type Wording } from '../../judging/index.js';
 import { noteOf } from '../../judging/internal.js';
 import { journalWords } from '../../reading/index.js';
-import { describeReason, RUNOUT_NOT_READ } from './describe-reason.js';
+import { describeNotJudged, isOnlyFaultFree, UNTESTED } from './describe-not-judged.js';
+import { describeReason } from './describe-reason.js';
+import { sayOwner } from './say-owner.js';
 import type { TriagedPart, TriageReason } from './triage-types.js';
 
 /** What fits a part as it is, to follow its disposition in the one line that it takes; nothing where all is told. */
 export function asItIs(part: TriagedPart, wording: Wording): string {
   if (wording.why !== false) return '';
   const sizes = part.because.flatMap((reason) => sizeOf(reason, wording));
-  return [...sizes, ...sumUp(part, wording)].map((each) => `; ${each}`).join('');
+  return [...sizes, ...sumUp(part, wording), ...besides(part, wording)]
+    .map((each) => `; ${each}`)
+    .join('');
 }
 
-/** `rod journals 0.0200 in under`, for journals or bores that are good as they are; and what was not read. */
+/** What no verdict is given on, then what its owner says: sentences of their own, unless its one line says all. */
+export const saidBesides = (part: TriagedPart, wording: Wording): readonly string[] =>
+  isOneLine(part, wording) ? [] : besides(part, wording);
+
+/** What no verdict is given on, but for what the headline says, and what its owner says. */
+function besides(part: TriagedPart, wording: Wording): readonly string[] {
+  const open = describeNotJudged(part.notJudged, wording);
+  return [...open.filter((each) => each !== UNTESTED || !isOnlyFaultFree(part)), ...sayOwner(part)];
+}
+
+const isOneLine = ({ disposition }: TriagedPart, { why }: Wording): boolean =>
+  why === false && disposition === 'use as it is';
+
+/** `rod journals 0.0200 in under`, for journals or bores that are good as they are. */
 function sizeOf(reason: TriageReason, wording: Wording): readonly string[] {
   if (reason.kind === 'journals' && reason.plan.outcome === 'use as it is') {
     return [`${journalWords(reason.journals)} ${nameUndersize(reason.plan.undersize, wording)}`];
@@ -21,16 +38,16 @@ function sizeOf(reason: TriageReason, wording: Wording): readonly string[] {
   if (reason.kind === 'bores' && reason.plan.outcome === 'use as it is') {
     return [`bores ${nameOversize(reason.plan.oversize, wording)}`];
   }
-  return reason.kind === 'runout not read' ? [RUNOUT_NOT_READ] : [];
+  return [];
 }
 
 /** The reasons of a part in sentences, but for what its one line says already. */
 export function reasonsOf(part: TriagedPart, wording: Wording): readonly string[] {
-  const isOneLine = wording.why === false && part.disposition === 'use as it is';
+  const isShort = isOneLine(part, wording);
   const all = part.because.flatMap((reason) => {
     const sentences = describeReason(reason, part, wording);
     // The line begins with what the first sentence would say.
-    return isOneLine && sizeOf(reason, wording).length > 0 ? sentences.slice(1) : sentences;
+    return isShort && sizeOf(reason, wording).length > 0 ? sentences.slice(1) : sentences;
   });
   // What holds for rod and main journals alike is told once.
   return wording.why === false ? [...new Set(all)] : all;

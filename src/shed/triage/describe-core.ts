@@ -1,14 +1,7 @@
 import { section, wrap } from '../../pages/index.js';
 import { HAPPENED } from '../../reading/index.js';
+import { sayCondition } from './say-owner.js';
 import type { TriagedCore } from './triage-types.js';
-
-/** What is said of the states an engine was found in. */
-const SAID = {
-  ran: 'it ran',
-  turns: 'it turns',
-  seized: 'it has seized',
-  'not seen': 'not seen yet',
-} as const;
 
 /** The engines that are not taken apart: a section of the report, if there are any. */
 export function notTakenApart(cores: readonly TriagedCore[]): readonly string[] {
@@ -25,9 +18,7 @@ const UNKNOWN =
   'Nothing of these was measured, so no plan that is proven counts on them; a plan tells what to take apart and measure first.';
 
 function sayCore({ name, condition, happened = [], holds }: TriagedCore): string {
-  const state = condition
-    ? `${SAID[condition.is]}${condition.on === undefined ? '' : ` (${condition.on})`}`
-    : 'its state is not known';
+  const state = condition ? sayCondition(condition) : 'its state is not known';
   const accidents = happened.map((what) => `it ${HAPPENED[what]}`);
   return `${name}: ${[state, ...accidents].join('; ')}; should hold: ${holds.join(', ')}`;
 }

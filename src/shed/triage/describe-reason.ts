@@ -15,9 +15,6 @@ import { describeNotMeasured } from './describe-not-measured.js';
 import { MENDS } from './tests.js';
 import type { TriagedPart, TriageReason } from './triage-types.js';
 
-/** What is said of a crankshaft that no dial was held to. */
-export const RUNOUT_NOT_READ = 'runout not read: not judged for bend';
-
 /** Describes a reason: what was seen or judged, and the consequence. */
 export function describeReason(
   reason: TriageReason,
@@ -54,8 +51,6 @@ export function describeReason(
       return [
         `${reason.place}: ${describe(reason.finding, wording)}: it reads as bent; have it straightened and read again before you use it, or list it as bent with the runout that the shop promises`,
       ];
-    case 'runout not read':
-      return [RUNOUT_NOT_READ];
     case 'which bearing seized':
       return [
         reason.cleared

@@ -6,12 +6,14 @@ import { triagedPartLayout, triageLayout } from '../layouts.js';
 import { named, wordFor } from '../section-words.js';
 import { SECTIONS, type Section } from '../sections.js';
 import { cautionsFor } from './cautions.js';
-import { asItIs, otherFindings, reasonsOf } from './describe-as-it-is.js';
+import { asItIs, otherFindings, reasonsOf, saidBesides } from './describe-as-it-is.js';
 import { notTakenApart } from './describe-core.js';
 import { describeDoing, describeJob } from './describe-job.js';
+import { isOnlyFaultFree, UNTESTED } from './describe-not-judged.js';
 import { describeReason, obstacle } from './describe-reason.js';
 import { condition, describeTest, isTestedFirst } from './describe-tests.js';
 import { saysAgain } from './measure-again.js';
+import { sayOwner } from './say-owner.js';
 import { type TestedPart, testFirst } from './test-first.js';
 import type { Disposition, Triage, TriagedPart } from './triage-types.js';
 import { undecidedUntil } from './until.js';
@@ -30,6 +32,7 @@ import { undecidedUntil } from './until.js';
  * const part = {
  *   section: 'crankshafts', name: 'crankshaft C', count: 1, disposition: 'scrap', jobs: [], tests: [],
  *   findings: [], because: [{ kind: 'fault', fault: 'cracked', consequence: { kind: 'scrap' } }],
+ *   notJudged: [],
  * } as const;
  * describePart(part, { units: 'inch' });
  * // ["crankshaft C: scrap: cracked", "seen: cracked; scrap it"]
@@ -45,6 +48,7 @@ export function describePart(part: TriagedPart, wording: Wording): readonly stri
       ...part.because
         .filter((reason) => 'consequence' in reason)
         .flatMap((reason) => describeReason(reason, part, wording)),
+      ...sayOwner(part),
     ];
   }
   const isToldFirst = wording.why === false && IN_USE.includes(part.disposition);
@@ -55,6 +59,7 @@ export function describePart(part: TriagedPart, wording: Wording): readonly stri
     ...part.tests
       .filter(({ when }) => !(isToldFirst && when === 'first'))
       .map((test) => describeTest(test, part, wording)),
+    ...saidBesides(part, wording),
     ...cautionsFor(part.section, part.name, part.jobs, part.tests),
   ];
 }
@@ -70,6 +75,9 @@ function headline(part: TriagedPart, wording: Wording): string {
   const once = first ? ', once it is crack-tested' : '';
   switch (disposition) {
     case 'use as it is':
+      if (isOnlyFaultFree(part)) {
+        return `${who}: ${first ? 'crack-test it first; ' : ''}${knownOf(part)}${asItIs(part, wording)}`;
+      }
       return `${who}: use as it is${once}${isFirm ? '' : ', if it measures up again'}${asItIs(part, wording)}`;
     case 'machine':
       return `${who}: machine${once}${isFirm ? '' : ', if it measures so again'}: ${jobs.map((job) => describeJob(job, wording)).join('; ')}`;
@@ -88,6 +96,10 @@ function headline(part: TriagedPart, wording: Wording): string {
     }
   }
 }
+
+/** All that is known of a part of which nothing was judged. */
+const knownOf = ({ notJudged }: TriagedPart): string =>
+  notJudged.some(({ why }) => why === 'not tested') ? UNTESTED : 'no fault is listed';
 
 /**
  * Prints the triage of a shed as plain text for the bench: how many parts have each disposition,
@@ -167,11 +179,22 @@ function tally(parts: readonly TriagedPart[]): readonly string[] {
       sections.map((each) => [wordFor(each, 2), ...cells.map((cell) => cell(each))]),
     ),
     ...(again ? wrap(AGAIN, 0) : []),
+    ...onlyFaultFree(parts),
   ];
 }
 
 const AGAIN =
   '"again" counts those to use, to machine or to repair that are to be measured again first.';
+
+/** How many of the parts to use as they are nothing was judged of. */
+function onlyFaultFree(parts: readonly TriagedPart[]): readonly string[] {
+  const count = parts.filter(isOnlyFaultFree).reduce((sum, each) => sum + each.count, 0);
+  if (count === 0) return [];
+  return wrap(
+    `Of those to use as they are, ${count} ${count === 1 ? 'is' : 'are'} only free of listed faults: nothing of ${count === 1 ? 'it' : 'them'} was judged.`,
+    0,
+  );
+}
 
 const isToMeasureAgain = ({ disposition, because }: TriagedPart): boolean =>
   IN_USE.includes(disposition) && because.some(saysAgain);

@@ -52,8 +52,7 @@ export function readyCrankshaft(part: CrankshaftPart, shop: Shop): Readiness<Rea
       : NO_MAINS;
   const rods = journalsReady('rods', rodJournals, engine.rodJournals, judged);
   const findings = [...mains.findings, ...rods.findings];
-  const unread: readonly TriageReason[] = worst || bent ? [] : [{ kind: 'runout not read' }];
-  const because = [...seen.because, ...mains.because, ...rods.because, ...unread];
+  const because = [...seen.because, ...mains.because, ...rods.because];
   const lost = [mains, rods].filter(({ ways }) => ways.length === 0);
   if (seen.scrap || !lost.every(({ atBest }) => atBest)) return { findings, because };
   const repairs: readonly Job[] = reads

@@ -5,10 +5,11 @@ import type { OddReading } from '../../measuring/index.js';
 import type { Length, UnitSystem } from '../../quantities/index.js';
 import type { Happening, HowRead } from '../../reading/index.js';
 import type { Consequence, Fault } from '../faults.js';
-import type { Condition } from '../part.js';
+import type { Condition, Owned } from '../part.js';
 import type { Section } from '../sections.js';
 import type { Work } from '../works.js';
 import type { NeededTest } from './needed-test.js';
+import type { NotJudged } from './not-judged-types.js';
 import type { NotMeasured } from './not-measured-types.js';
 
 /** Every part of a shed with its disposition: plain data that JSON carries unchanged. */
@@ -40,7 +41,7 @@ export interface TriagedCore {
 /**
  * What to do with a part.
  *
- * - `use as it is`: no fault is listed, and no reading is outside its limits.
+ * - `use as it is`: no fault is listed, and no reading is outside its limits. `notJudged` says what was not measured.
  * - `machine`: grind or bore its running surfaces first.
  * - `use after`: repair it first, and machine it if it has such jobs.
  * - `undecided`: a part that was not measured, or not enough; one with a reading that cannot be right, until that is read again; one past a limit by less than it
@@ -59,7 +60,7 @@ export type Disposition =
   | 'scrap';
 
 /** Findings on one part of the shed. */
-export interface TriagedPart {
+export interface TriagedPart extends Pick<Owned, 'condition' | 'notes'> {
   /** Its section of the shed. */
   readonly section: Section;
   /** What an other part is. */
@@ -80,6 +81,8 @@ export interface TriagedPart {
   readonly findings: readonly Finding<'length'>[];
   /** Why. */
   readonly because: readonly TriageReason[];
+  /** What of it no verdict is given on: what was not measured or has no limit, though nothing keeps it from use. */
+  readonly notJudged: readonly NotJudged[];
 }
 
 /** Work on one part. */
@@ -188,10 +191,6 @@ export type TriageReason =
       readonly place: string;
       /** Its runout against the limit. */
       readonly finding: Finding<'length'>;
-    }
-  | {
-      /** The runout of no journal was read, so the crankshaft is not judged for bend. */
-      readonly kind: 'runout not read';
     }
   | {
       /** A bearing of its donor seized, and nobody has told which: it may be that of this rod. */

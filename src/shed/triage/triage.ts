@@ -7,6 +7,7 @@ import { shedLayout } from '../layouts.js';
 import type { Core, Part } from '../part.js';
 import { SECTIONS, type Section } from '../sections.js';
 import type { Parts, Shed } from '../shed.js';
+import { notJudgedOf } from './not-judged.js';
 import { ofPart } from './of-part.js';
 import { readyBlock } from './ready-block.js';
 import { readyCrankshaft } from './ready-crankshaft.js';
@@ -91,23 +92,27 @@ function triaged(
 ): TriagedPart {
   const { jobs, aside, findings, because } = readinessOf(shed, section, part);
   const without = jobs && unmatched(section, part);
-  const { name, from, kind } = part as Part & { readonly kind?: string };
+  const { name, from, kind, condition, notes } = part as Part & { readonly kind?: string };
   const works = jobs?.map(({ work }) => work);
+  const tests = works ? testsFor(section, part, works, troubles, shed.engine) : [];
   return {
     section,
     ...(kind !== undefined && { kind }),
     name,
     ...(from !== undefined && { from }),
+    ...(condition && { condition }),
+    ...(notes && { notes }),
     count: countOf(part),
     disposition: dispositionOf(jobs, aside, without !== undefined),
     jobs: jobs ?? [],
-    tests: works ? testsFor(section, part, works, troubles, shed.engine) : [],
+    tests,
     findings,
     because: [
       ...because,
       ...(without ? [{ kind: 'fits nothing' as const, section: without }] : []),
       ...noShop(shed, jobs ?? []),
     ],
+    notJudged: notJudgedOf(section, part, shed.engine, tests),
   };
 }
 

@@ -7,6 +7,7 @@ import {
   readingsToFill,
   readShed,
   shedSchema,
+  workSchema,
   writeShed,
 } from 'crankwright/shed';
 import { newSheet, sheetSchema } from 'crankwright/sheet';
@@ -112,6 +113,7 @@ export const shedCalls = {
   }),
   sheetSchema: calls(sheetSchema, { sound: [[]], provoked: {} }),
   shedSchema: calls(shedSchema, { sound: [[]], provoked: {} }),
+  workSchema: calls(workSchema, { sound: [[]], provoked: {} }),
   writeShed: calls(writeShed, {
     madeBy: 'readShed',
     sound: [[read], [made]],
@@ -162,6 +164,13 @@ export const shedCalls = {
         version: 1,
         parts: [{ name: 'head B', flatness: '9 m' }],
       }),
+      '`today` is not a day': refused('options.today', read, skimmed, { today: 'today' }),
+      'a date is after `today`': refused(
+        'on',
+        read,
+        { ...skimmed, on: '2026-05-01' },
+        { today: '2026-04-30' },
+      ),
       'the record is not JSON': refused('work, line 1', read, 'version: 1'),
       'no record': refused('work', read),
     },

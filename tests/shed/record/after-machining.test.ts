@@ -37,9 +37,12 @@ const ground = frozen({
 });
 
 /** The problems with a record of work. */
-function problems(work: unknown, of: Shed = shed): readonly (readonly [string, string])[] {
+function problems(
+  work: unknown,
+  options: { readonly today?: string } = {},
+): readonly (readonly [string, string])[] {
   try {
-    afterMachining(of, work);
+    afterMachining(shed, work, options);
   } catch (error) {
     if (error instanceof FileError) return error.problems.map((each) => [each.path, each.message]);
     throw error;
@@ -198,6 +201,46 @@ describe('boxes of a build sheet', () => {
   });
 });
 
+describe('a record of work of a day after today', () => {
+  const options = { today: '2026-04-30' };
+
+  it.each<[string, object, string]>([
+    ['its day', ground, 'on'],
+    // Nothing was known of it, so that no history is kept: the day is wrong all the same.
+    [
+      'its day, where it is kept nowhere',
+      { ...oneOf({ name: 'head B', guideBore: '0.3146 in' }), on: '2027' },
+      'on',
+    ],
+    [
+      'the day of a condition',
+      oneOf({ name: 'head B', condition: { is: 'turns', on: '2026-05' } }),
+      'parts[0].condition.on',
+    ],
+    [
+      'another date',
+      oneOf({ name: 'head B', dates: { skimmed: '2026-05-01' } }),
+      'parts[0].dates.skimmed',
+    ],
+  ])('is refused: %s', (_, work, path) => {
+    expect(problems(work)).toEqual([]);
+    expect(problems(work, options)).toEqual([
+      [path, expect.stringMatching(/^is 202\S+, which is after today, 2026-04-30$/)],
+    ]);
+  });
+
+  it('is taken on the day itself, and in its month and year', () => {
+    for (const on of ['2026-04-30', '2026-04', '2026']) {
+      expect(problems({ ...ground, on }, options)).toEqual([]);
+    }
+  });
+
+  it('needs a day that is one', () => {
+    const refused = () => afterMachining(shed, ground, { today: 'tomorrow' });
+    expect(refused).toThrow(expect.objectContaining({ parameter: 'options.today' }));
+  });
+});
+
 describe('a record of work with a mistake', () => {
   it.each<[string, unknown, string, RegExp]>([
     [
@@ -246,6 +289,12 @@ describe('a record of work with a mistake', () => {
       /did you mean "flatness"/,
     ],
     ['a date that is none', { ...ground, on: 'May' }, 'on', /is not a year|a year/],
+    [
+      'a date that is none, where it is kept nowhere',
+      { ...oneOf({ name: 'head B', guideBore: '0.3146 in' }), on: 'May' },
+      'on',
+      /is not a year|a year/,
+    ],
     [
       'a box of a part that is not there',
       { version: 1, boxes: [{ part: 'rods Z', feature: 'rod A1', reading: '1 in' }] },

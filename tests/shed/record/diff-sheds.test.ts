@@ -20,7 +20,7 @@ if (!head || !rod) throw new Error('the plain shed has heads and rods');
 describe('two files of one shed', () => {
   it('that hold the same differ in nothing, however they are written', () => {
     const typed = readShed(JSON.stringify(plainShed()));
-    expect(diffSheds(shed, typed)).toEqual({ parts: [], fields: [] });
+    expect(diffSheds(shed, typed)).toEqual({ parts: [], cores: [], fields: [] });
   });
 
   it.each<[string, Shed, readonly string[]]>([
@@ -97,5 +97,72 @@ describe('two files of one shed', () => {
     expect(told(after)).toEqual([
       'crankshaft B (crankshaft): done: grind rod journals rod 1 to 20 under (2026-05); rod 1 was cut from 1.6209 to 1.6221 in to 1.6048 in; no longer scored.',
     ]);
+  });
+});
+
+describe('engines not taken apart', () => {
+  const core = (name: string, more: object = {}) => ({ name, ...more });
+  const { heads: _, ...headless } = shed;
+  const withCores = (cores: readonly object[], more: object = {}): Shed =>
+    ({ ...headless, cores, ...more }) as Shed;
+  const seized = { condition: { is: 'seized', on: '2026-05-01' } };
+
+  it.each<[string, Shed, Shed, readonly string[]]>([
+    [
+      'one that came and one that is gone',
+      withCores([core('donor 1')]),
+      withCores([core('donor 2')]),
+      ['donor 1 (engine not taken apart) is gone.', 'donor 2 (engine not taken apart) came.'],
+    ],
+    [
+      'one that was taken apart, with the parts that came out of it',
+      withCores([core('donor 1')]),
+      withCores([], { heads: [{ name: 'head X', from: 'donor 1' }, { name: 'head Y' }] }),
+      [
+        'head X (head) came.',
+        'head Y (head) came.',
+        'donor 1 was taken apart: head X came out of it.',
+      ],
+    ],
+    [
+      'one that parts were taken off',
+      withCores([core('donor 1')]),
+      withCores([core('donor 1')], { heads: [{ name: 'head X', from: 'donor 1' }] }),
+      ['head X (head) came.', 'donor 1 (engine not taken apart): head X was taken off it.'],
+    ],
+    [
+      'one whose parts were there before: it is gone, and nobody says where to',
+      withCores([core('donor 1')], { heads: [{ name: 'head X', from: 'donor 1' }] }),
+      withCores([], { heads: [{ name: 'head X', from: 'donor 1' }] }),
+      ['donor 1 (engine not taken apart) is gone.'],
+    ],
+    [
+      'one in another condition',
+      withCores([core('donor 1', { condition: { is: 'turns' } })]),
+      withCores([core('donor 1', seized)]),
+      ['donor 1 (engine not taken apart): its condition was "turns", now "seized" (2026-05-01).'],
+    ],
+    [
+      'one whose condition was not known',
+      withCores([core('donor 1')]),
+      withCores([core('donor 1', { ...seized, notes: ['under the bench'] })]),
+      [
+        'donor 1 (engine not taken apart): its condition was not known, now "seized" (2026-05-01); changed in the file: notes.',
+      ],
+    ],
+    [
+      'one that something was done to',
+      withCores([core('donor 1')]),
+      withCores([core('donor 1', { history: [{ what: 'soaked in oil', on: '2026-06' }] })]),
+      ['donor 1 (engine not taken apart): done: soaked in oil (2026-06).'],
+    ],
+    [
+      'the same in another order',
+      withCores([core('donor 1'), core('donor 2')]),
+      withCores([core('donor 2'), core('donor 1')]),
+      [],
+    ],
+  ])('tell of %s', (__, older, newer, sentences) => {
+    expect(told(newer, older)).toEqual(sentences);
   });
 });

@@ -45,6 +45,7 @@ const part = (changes: Partial<TriagedPart>): TriagedPart => ({
   tests: [],
   findings: [],
   because: [],
+  notJudged: [],
   ...changes,
 });
 
