@@ -60,13 +60,15 @@ function barredUpTo1mm(letter: string, isHole: boolean, grade: number): string |
   return isHole && letter === 'n' && grade > 8 ? 'no N above IT8' : undefined;
 }
 
-/** The first step that a size does not exceed. */
+/** The step of every whole millimetre; made when it is first asked for. */
+let steps: Uint8Array | undefined;
+
+/** The first step that a size does not exceed: all of them end at whole millimetres. */
 export function stepOf(millimetres: number): number | undefined {
-  if (!(millimetres > 0)) return undefined;
-  for (let step = 0; step < STEP_ENDS.length; step++) {
-    if (millimetres <= (STEP_ENDS[step] as number)) return step;
-  }
-  return undefined;
+  steps ??= Uint8Array.from({ length: 501 }, (_, size) =>
+    STEP_ENDS.findIndex((end) => size <= end),
+  );
+  return millimetres > 0 ? steps[Math.ceil(millimetres)] : undefined;
 }
 
 /** The grades that a letter has in a step of sizes. */
