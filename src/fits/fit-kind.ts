@@ -11,10 +11,14 @@ interface Deviations {
   readonly upper: number;
 }
 
-/** What the deviations of a hole and a shaft leave between them, with so many of their units to a metre. */
-export function betweenParts(hole: Deviations, shaft: Deviations, perMetre: number) {
-  const least = ((hole.lower - shaft.upper) / perMetre) as Length;
-  const most = ((hole.upper - shaft.lower) / perMetre) as Length;
+/** What the deviations of a hole and a shaft leave between them, and how many metres so many of their units are. */
+export function betweenParts(
+  hole: Deviations,
+  shaft: Deviations,
+  metres: (units: number) => Length,
+) {
+  const least = metres(hole.lower - shaft.upper);
+  const most = metres(hole.upper - shaft.lower);
   return {
     clearance: { min: least, max: most },
     interference: turnedRound(least, most),

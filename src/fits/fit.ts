@@ -52,7 +52,9 @@ export function fitOf(designation: string): Fit {
     ...betweenParts(
       { lower: hole.upper - hole.tolerance, upper: hole.upper },
       { lower: shaft.upper - shaft.tolerance, upper: shaft.upper },
-      1_000_000,
+      fromMicrometres,
     ),
   };
 }
+
+const fromMicrometres = (count: number) => (count / 1e6) as Length;

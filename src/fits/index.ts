@@ -12,6 +12,8 @@ export {
 export { type ElasticConstants, elasticConstants, type FitMetal } from './elastic-constants.js';
 export { type Fit, fitOf } from './fit.js';
 export type { FitKind } from './fit-kind.js';
+export type { InchFitClass } from './inch-classes.js';
+export { type InchFit, type InchLimits, inchFit } from './inch-fit.js';
 export type { ToleranceGrade } from './iso-grades.js';
 export { type InnerPart, interferencePressure, type OuterPart, type PartsPressed } from './lame.js';
 export { type LimitsOfSize, limitsOfSize } from './limits-of-size.js';

@@ -5,7 +5,7 @@ import { fittingTemperature, handlingRoom, interference } from './domains.js';
 import { shrinkTemperature } from './shrink-temperature.js';
 
 const growing = (coefficient: ThermalExpansion) => ({
-  coefficient,
+  coefficient: { min: coefficient, max: coefficient },
   from: celsius(0),
   to: celsius(200),
   source: 'a data sheet',
@@ -37,14 +37,14 @@ export const shrinkTemperatureCards = {
         usual: [0.00003, 0.00006],
       },
       a_h: {
-        field: 'hub.coefficient',
+        field: 'hub.coefficient.min',
         written: 'hub.coefficient',
         meaning: 'how the hub grows',
         domain: linearExpansion,
         usual: [10e-6, 24e-6],
       },
       a_s: {
-        field: 'shaft.coefficient',
+        field: 'shaft.coefficient.min',
         written: 'shaft.coefficient',
         meaning: 'how the shaft grows',
         domain: linearExpansion,
@@ -82,7 +82,7 @@ export const shrinkTemperatureCards = {
         with: { i: 0.003, d: 0.02 },
         names: 'diametralInterference',
       },
-      'the hub does not grow': { with: { a_h: 0 }, names: 'hub.coefficient' },
+      'the hub does not grow': { with: { a_h: 0 }, names: 'hub.coefficient.min' },
     },
     source: 'linear expansion',
   }),

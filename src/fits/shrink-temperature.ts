@@ -113,7 +113,13 @@ export function shrinkTemperature(fit: ShrinkRequest): ShrinkTemperature {
   );
   const gap = handlingRoom('handlingGap', fit.handlingGap);
   const hub = guardExpansion('hub', fit.hub);
-  guardBetween('hub.coefficient', hub.coefficient.min, ppmPerKelvin, GROWS, 'ppmPerKelvin(11.5)');
+  guardBetween(
+    'hub.coefficient.min',
+    hub.coefficient.min,
+    ppmPerKelvin,
+    GROWS,
+    'ppmPerKelvin(11.5)',
+  );
   const shaft = guardExpansion('shaft', fit.shaft);
   const cold = fittingTemperature('shaftTemperature', fit.shaftTemperature);
   const { measuredAt = ROOM } = fit;
