@@ -67,8 +67,9 @@ const BUSHING = ['outside', 'bore', 'elasticity', 'poisson'] as const;
  *   bushing: { outside: mm(25.05), bore: mm(20), ...elasticConstants('bronze') },
  *   housing: { bore: mm(25), outside: mm(40), ...elasticConstants('steel') },
  * });
- * format(closing, micrometre); // "35.2 µm"
- * format(bore, mm); // "19.965 mm"
+ * // By hand: 39.74 MPa between them; 2 * 39.74 * 25² * 20 / (111000 * (25² - 20²)) = 0.0398 mm.
+ * format(closing, micrometre); // "39.8 µm"
+ * format(bore, mm); // "19.960 mm"
  * ```
  */
 export function boreAfterPressing(parts: {

@@ -35,7 +35,7 @@ const METALS = /* @__PURE__ */ Object.keys(CONSTANTS) as FitMetal[];
  * irons do, from about 66 to 160 GPa by grade, and so does the pressure of a fit in them.
  *
  * @param metal - what the part is made of
- * @returns modulus of elasticity [Pa] and Poisson's ratio [-]
+ * @returns modulus of elasticity and Poisson's ratio
  * @throws {RebuildInputError} when the metal is not in the table
  * @see Source: Shigley, Mechanical Engineering Design, 9th ed., tables A-5 and A-24, from memory
  * @example

@@ -32,7 +32,7 @@ export interface Fit {
  * @param designation - basic size in millimetres, class of the hole, a stroke, class of the shaft: `40H7/g6`
  * @returns limits of both, the clearance and the kind of fit [m]
  * @throws {RebuildInputError} when the designation is none, its size is not above 0 and up to 500 mm, a letter does not
- * exist, a letter is not defined with the grade or at the size, or the hole does not come first
+ * exist, a class is not defined at the size, or the hole does not come first
  * @see Source: ISO 286-1:2010; see {@link limitsOfSize}
  * @example
  * ```ts

@@ -35,7 +35,7 @@ export interface LimitsOfSize {
  * @param designation - basic size in millimetres, letter and grade, as on a drawing: `40H7`, `12.5 js9`
  * @returns limits of size, deviations and tolerance [m]
  * @throws {RebuildInputError} when the designation is none, its size is not above 0 and up to 500 mm, its letter does not
- * exist, or the letter is not defined with the grade or at the size
+ * exist, or its class is not defined at the size
  * @see Source: ISO 286-1:2010, tables 1 to 5, as Polish users copied PN-EN ISO 286-1:2011 out; the copies were held
  * against the formulae of the standard and against each other
  * @example

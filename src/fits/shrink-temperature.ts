@@ -124,7 +124,7 @@ export function shrinkTemperature(fit: ShrinkRequest): ShrinkTemperature {
   const cold = fittingTemperature('shaftTemperature', fit.shaftTemperature);
   const { measuredAt = ROOM } = fit;
   const measured = fittingTemperature('measuredAt', measuredAt);
-  const limit = fit.heating && guardHeating(fit.heating);
+  const limit = fit.heating === undefined ? undefined : guardHeating(fit.heating);
   const needed = (interfering: number, ofHub: number, ofShaft: number) => {
     const shaftSize = (d + interfering) * (1 + ofShaft * (cold - measured));
     return Math.max(measured, measured + (shaftSize + gap - d) / (ofHub * d)) as Temperature;
