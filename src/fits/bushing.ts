@@ -1,6 +1,6 @@
 import { diameter, guardFields } from '../judging/internal.js';
 import type { Length, Pressure, Ratio } from '../quantities/index.js';
-import { giveOfInner, giveOfOuter, guardExcess } from './lame.js';
+import { giveOfInner, giveOfOuter, guardExcess, type NamesOfPart } from './lame.js';
 
 /** A bushing before it is pressed in. */
 export interface FreeBushing {
@@ -39,6 +39,16 @@ export interface PressedBushing {
 }
 
 const BOTH = ['bushing', 'housing'] as const;
+const OF_BUSHING: NamesOfPart = {
+  other: 'bushing.bore',
+  elasticity: 'bushing.elasticity',
+  poisson: 'bushing.poisson',
+};
+const OF_HOUSING: NamesOfPart = {
+  other: 'housing.outside',
+  elasticity: 'housing.elasticity',
+  poisson: 'housing.poisson',
+};
 const BUSHING = ['outside', 'bore', 'elasticity', 'poisson'] as const;
 
 /**
@@ -87,7 +97,7 @@ export function boreAfterPressing(parts: {
   const d = diameter('housing.bore', housing.bore);
   const excess = (outside - d) as Length;
   guardExcess('bushing.outside less housing.bore', excess, d);
-  const give = giveOfInner('bushing', bushing, d) + giveOfOuter('housing', housing, d);
+  const give = giveOfInner(OF_BUSHING, bushing, d) + giveOfOuter(OF_HOUSING, housing, d);
   const pressure = excess > 0 ? excess / (d * give) : 0;
   const closing =
     (2 * pressure * d * d * inside) / (bushing.elasticity * (d * d - inside * inside));

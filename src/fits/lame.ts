@@ -74,7 +74,7 @@ export function interferencePressure(parts: PartsPressed): Pressure {
   if (excess > d / MOST_SHARE) guardExcess('diametralInterference', excess, d);
   guardFields('shaft', shaft, INNER);
   guardFields('hub', hub, OUTER);
-  const give = giveOfInner('shaft', shaft, d) + giveOfOuter('hub', hub, d);
+  const give = giveOfInner(OF_SHAFT, shaft, d) + giveOfOuter(OF_HUB, hub, d);
   return (excess > 0 ? excess / (d * give) : 0) as Pressure;
 }
 
@@ -86,31 +86,49 @@ export function guardExcess(at: string, excess: Length, d: Length): Length {
   return guardLength(at, excess, [interference.least, d / MOST_SHARE], interference.example);
 }
 
+/** How a caller names the fields of a part. They are written out: to join names at each call takes longer than the formula. */
+export interface NamesOfPart {
+  /** Its other diameter: the bore of an inner part, the outside of an outer one. */
+  readonly other: string;
+  readonly elasticity: string;
+  readonly poisson: string;
+}
+
+/** Names of the fields of a shaft. */
+export const OF_SHAFT: NamesOfPart = {
+  other: 'shaft.bore',
+  elasticity: 'shaft.elasticity',
+  poisson: 'shaft.poisson',
+};
+
+/** Names of the fields of a hub. */
+export const OF_HUB: NamesOfPart = {
+  other: 'hub.outside',
+  elasticity: 'hub.elasticity',
+  poisson: 'hub.poisson',
+};
+
 /** How much smaller an inner part gets under pressure from outside, for its diameter [1/Pa]. */
-export function giveOfInner(at: string, { bore, elasticity, poisson }: InnerPart, d: Length) {
-  const through = bore === undefined ? 0 : boreThrough(`${at}.bore`, bore);
-  if (through >= d * MOST_BORE) guardInside(`${at}.bore`, through as Length, d);
-  const share = (through / d) ** 2;
-  const modulus = elasticModulus(`${at}.elasticity`, elasticity);
-  return ((1 + share) / (1 - share) - poissonRatio(`${at}.poisson`, poisson)) / modulus;
+export function giveOfInner(names: NamesOfPart, part: InnerPart, d: Length): number {
+  const through = part.bore === undefined ? 0 : boreThrough(names.other, part.bore);
+  if (through >= d * MOST_BORE) {
+    guardLength(names.other, through as Length, [0, d * MOST_BORE], boreThrough.example);
+  }
+  const share = (through * through) / (d * d);
+  const modulus = elasticModulus(names.elasticity, part.elasticity);
+  return ((1 + share) / (1 - share) - poissonRatio(names.poisson, part.poisson)) / modulus;
 }
 
 /** A wall of a thousandth of the diameter is foil, and buckles. */
 const MOST_BORE = 0.998;
 
-function guardInside(at: string, bore: Length, d: Length): Length {
-  return guardLength(at, bore, [boreThrough.least, d * MOST_BORE], boreThrough.example);
-}
-
 /** How much larger an outer part gets under pressure from inside, for its diameter [1/Pa]. */
-export function giveOfOuter(at: string, { outside, elasticity, poisson }: OuterPart, d: Length) {
-  const around = diameter(`${at}.outside`, outside);
-  if (around * MOST_BORE <= d) guardOutside(`${at}.outside`, around, d);
-  const share = (d / around) ** 2;
-  const modulus = elasticModulus(`${at}.elasticity`, elasticity);
-  return ((1 + share) / (1 - share) + poissonRatio(`${at}.poisson`, poisson)) / modulus;
-}
-
-function guardOutside(at: string, outside: Length, d: Length): Length {
-  return guardLength(at, outside, [d / MOST_BORE, diameter.most], diameter.example);
+export function giveOfOuter(names: NamesOfPart, part: OuterPart, d: Length): number {
+  const around = diameter(names.other, part.outside);
+  if (around * MOST_BORE <= d) {
+    guardLength(names.other, around, [d / MOST_BORE, diameter.most], diameter.example);
+  }
+  const share = (d * d) / (around * around);
+  const modulus = elasticModulus(names.elasticity, part.elasticity);
+  return ((1 + share) / (1 - share) + poissonRatio(names.poisson, part.poisson)) / modulus;
 }

@@ -10,7 +10,15 @@ import {
 } from '../quantities/index.js';
 import { engagement, frictionInFit, interference, strengthOfMetal } from './domains.js';
 import { type FitKind, kindOfFit } from './fit-kind.js';
-import { giveOfInner, giveOfOuter, guardExcess, type InnerPart, type OuterPart } from './lame.js';
+import {
+  giveOfInner,
+  giveOfOuter,
+  guardExcess,
+  type InnerPart,
+  OF_HUB,
+  OF_SHAFT,
+  type OuterPart,
+} from './lame.js';
 import { hubStresses, shaftStresses, type WallStress } from './wall-stress.js';
 
 /** A shaft that is pressed in. */
@@ -138,20 +146,21 @@ export function pressFit(parts: PressFitRequest): PressFit {
   );
   guardFields('shaft', shaft, SHAFT);
   guardFields('hub', hub, HUB);
-  const give = giveOfInner('shaft', shaft, d) + giveOfOuter('hub', hub, d);
+  const give = giveOfInner(OF_SHAFT, shaft, d) + giveOfOuter(OF_HUB, hub, d);
   const pressureOf = (excess: Length) => (excess > 0 ? excess / (d * give) : 0) as Pressure;
   const pressure = { min: pressureOf(min), max: pressureOf(max) };
-  const stresses = {
-    ...hubStresses(pressure.max, d, hub.outside),
-    ...shaftStresses(pressure.max, d, shaft.bore),
-  };
+  const { hubBore, hubOutside } = hubStresses(pressure.max, d, hub.outside);
+  const { shaftSurface, shaftBore } = shaftStresses(pressure.max, d, shaft.bore);
   const held = heldBy(parts, d, pressure);
   return {
     kind: kindOfFit((0 - max) as Length, (0 - min) as Length),
     pressure,
-    ...stresses,
+    hubBore,
+    hubOutside,
+    shaftSurface,
+    ...(shaftBore && { shaftBore }),
     ...(held && { held }),
-    findings: judged(stresses, shaft, hub),
+    findings: judged(parts, hubBore, shaftBore ?? shaftSurface),
   };
 }
 
@@ -182,9 +191,8 @@ function alone({ length }: PressFitRequest): RebuildInputError {
   });
 }
 
-type Stresses = ReturnType<typeof hubStresses> & ReturnType<typeof shaftStresses>;
-
-function judged(stresses: Stresses, shaft: PressedShaft, hub: PressedHub) {
+/** The worst stress of each part against its strengths: a hollow shaft has its worst at its bore. */
+function judged({ shaft, hub }: PressFitRequest, hubBore: WallStress, worstOfShaft: WallStress) {
   const findings: Finding<'pressure'>[] = [];
   const against = (feature: string, at: string, value: Pressure, strength?: Pressure) => {
     if (strength === undefined) return;
@@ -192,9 +200,8 @@ function judged(stresses: Stresses, shaft: PressedShaft, hub: PressedHub) {
     const basis = { kind: 'specified' } as const;
     findings.push(judge({ feature, dimension: 'pressure', value, limits, basis }));
   };
-  const { hubBore, shaftSurface, shaftBore = shaftSurface } = stresses;
   against('hub at its bore, yield', 'hub.yieldStrength', hubBore.equivalent, hub.yieldStrength);
   against('hub at its bore, tearing', 'hub.tensileStrength', hubBore.hoop, hub.tensileStrength);
-  against('shaft, yield', 'shaft.yieldStrength', shaftBore.equivalent, shaft.yieldStrength);
+  against('shaft, yield', 'shaft.yieldStrength', worstOfShaft.equivalent, shaft.yieldStrength);
   return findings;
 }
