@@ -9,6 +9,7 @@ const CORE = [
   'crankshaft',
   'bearings',
   'cylinders',
+  'fits',
   'oil',
   'motion',
   'valves',

@@ -12,6 +12,7 @@ import { timeColdImports } from './cold-import.js';
 import { raceConverters } from './convert-race.js';
 import { planOfDealer } from './dealer.js';
 import { raceFilms } from './film-race.js';
+import { racePressures, timeLookUps } from './fits-race.js';
 import { raceOrbits } from './orbit-race.js';
 import { timePlans } from './plan-race.js';
 import { printSection, type Section } from './report.js';
@@ -25,6 +26,8 @@ console.log('beside them the range that the middle half of the rounds fell in.')
 const sections: readonly Section[] = [
   ...raceConverters(),
   raceClearances(),
+  racePressures(),
+  timeLookUps(),
   ...raceFilms(),
   ...raceOrbits(),
   ...(await raceRoundness()),

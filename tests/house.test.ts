@@ -13,7 +13,7 @@ const floors = [
   ['numerics'],
   ['judging', 'convert-units'],
   ['measuring', 'pages'],
-  ['crankshaft', 'bearings', 'cylinders', 'oil', 'motion', 'valves'],
+  ['crankshaft', 'bearings', 'cylinders', 'valves', 'fits', 'oil', 'motion'],
   ['reading'],
   ['sheet'],
   ['shed'],

@@ -1,5 +1,4 @@
-import { domain, lengthDomain } from '../judging/internal.js';
-import { MPa } from '../quantities/index.js';
+import { lengthDomain } from '../judging/internal.js';
 
 /** A half shell's wall: from foil to a heavy cast shell. */
 export const shellWall = /* @__PURE__ */ lengthDomain({
@@ -41,11 +40,4 @@ export const crushHeight = /* @__PURE__ */ lengthDomain({
   least: 0,
   most: 0.0005,
   example: 'thou(1)',
-});
-
-/** Modulus of elasticity of what shells are backed with, from white metal's to past steel's. */
-export const elasticModulus = /* @__PURE__ */ domain(MPa, {
-  least: 1e10,
-  most: 4e11,
-  example: 'MPa(207000)',
 });

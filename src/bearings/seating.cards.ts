@@ -1,6 +1,7 @@
 import { card, diameter } from '../judging/internal.js';
+import { elasticModulus } from '../measuring/internal.js';
 import { metre } from '../quantities/index.js';
-import { crushHeight, elasticModulus, shellWall } from './domains.js';
+import { crushHeight, shellWall } from './domains.js';
 import { freeSpread, housingRoundness, shellNip } from './seating.js';
 
 const D_h = {

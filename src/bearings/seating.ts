@@ -7,8 +7,9 @@ import {
   ownLimitsOr,
   type WithTarget,
 } from '../judging/internal.js';
+import { elasticModulus } from '../measuring/internal.js';
 import { type Length, MPa, type Pressure, type Ratio } from '../quantities/index.js';
-import { crushHeight, elasticModulus, shellWall } from './domains.js';
+import { crushHeight, shellWall } from './domains.js';
 
 /** Half a shell in its half of a housing. */
 export interface ShellInHousing {

@@ -1,11 +1,18 @@
 import { angleDomain, domain, lengthDomain } from '../judging/internal.js';
-import { celsius, celsiusDifference, ppmPerKelvin, ratio } from '../quantities/index.js';
+import { celsius, celsiusDifference, MPa, ppmPerKelvin, ratio } from '../quantities/index.js';
 
 /** Mean linear expansion of a solid: from invar's to past that of any metal that engines are made of. */
 export const linearExpansion = /* @__PURE__ */ domain(ppmPerKelvin, {
   least: 0,
   most: 4e-5,
   example: 'ppmPerKelvin(11.5)',
+});
+
+/** Modulus of elasticity of what engines are made of, from white metal's to past steel's. */
+export const elasticModulus = /* @__PURE__ */ domain(MPa, {
+  least: 1e10,
+  most: 4e11,
+  example: 'MPa(207000)',
 });
 
 /** A part of an engine or an instrument, -50 to 300 °C. */

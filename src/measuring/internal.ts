@@ -10,6 +10,7 @@ export {
 } from './describe-standing.js';
 export {
   dialReading,
+  elasticModulus,
   instrumentError,
   linearExpansion,
   partTemperature,

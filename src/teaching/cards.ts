@@ -17,6 +17,9 @@ import { borePlanCards } from '../cylinders/bore-plan.cards.js';
 import { honingCards } from '../cylinders/honing.cards.js';
 import { pistonClearanceCards } from '../cylinders/piston-clearance.cards.js';
 import { ringGapCards } from '../cylinders/ring-gap.cards.js';
+import { bushingCards } from '../fits/bushing.cards.js';
+import { fitCards } from '../fits/fits.cards.js';
+import { shrinkTemperatureCards } from '../fits/shrink-temperature.cards.js';
 import type { FormulaCard } from '../judging/internal.js';
 import { sagittaCards } from '../measuring/sagitta.cards.js';
 import { shapeCards } from '../measuring/shape.cards.js';
@@ -73,6 +76,9 @@ const everyCard = Object.freeze({
   ...pistonClearanceCards,
   ...ringGapCards,
   ...honingCards,
+  ...fitCards,
+  ...bushingCards,
+  ...shrinkTemperatureCards,
   ...pistonMotionCards,
   ...gasTraceCards,
   ...bigEndLoadCards,

@@ -51,7 +51,17 @@ const WITHOUT_CARD: Readonly<Record<string, string>> = {
     'repeatability',
   ]),
   ...because('a search: the equation of a card turned round by halving', ['kinematicFromSaybolt']),
-  ...because('a row of a table', ['convertRoughness', 'isoGrade', 'meanExpansion', 'shellLimits']),
+  ...because('a row of a table', [
+    'convertRoughness',
+    'elasticConstants',
+    'fitOf',
+    'heatingLimit',
+    'inchFit',
+    'isoGrade',
+    'limitsOfSize',
+    'meanExpansion',
+    'shellLimits',
+  ]),
   ...because('judgement on limits', [
     'actionsFrom',
     'bearingAcceptance',

@@ -6,6 +6,7 @@ import { callsOfCards } from './calls/cards.js';
 import { crankshaftCalls } from './calls/crankshaft.js';
 import { cylinderCalls } from './calls/cylinders.js';
 import { filmCalls } from './calls/film.js';
+import { fitCalls } from './calls/fits.js';
 import { judgingCalls } from './calls/judging.js';
 import { measuringCalls } from './calls/measuring.js';
 import { motionCalls } from './calls/motion.js';
@@ -33,6 +34,7 @@ const byHand: Readonly<Record<string, Calls>> = {
   ...bearingCalls,
   ...cylinderCalls,
   ...filmCalls,
+  ...fitCalls,
   ...motionCalls,
   ...oddReadingCalls,
   ...oilCalls,

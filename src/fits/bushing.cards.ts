@@ -1,0 +1,105 @@
+import { card, diameter } from '../judging/internal.js';
+import { elasticModulus } from '../measuring/internal.js';
+import type { Quantity } from '../quantities/index.js';
+import { boreAfterPressing } from './bushing.js';
+import { poissonRatio } from './domains.js';
+
+const stiffness = { domain: elasticModulus, usual: [7e10, 2.1e11] } as const;
+const narrowing = { domain: poissonRatio, usual: [0.21, 0.35] } as const;
+const letters = {
+  D_b: {
+    field: 'bushing.outside',
+    written: 'bushing.outside',
+    meaning: 'outside diameter of the free bushing',
+    domain: diameter,
+    usual: [0.02502, 0.02506],
+  },
+  b: {
+    field: 'bushing.bore',
+    written: 'bushing.bore',
+    meaning: 'bore of the free bushing',
+    domain: diameter,
+    usual: [0.019, 0.022],
+  },
+  d: {
+    field: 'housing.bore',
+    written: 'housing.bore',
+    meaning: 'bore of the housing',
+    domain: diameter,
+    usual: [0.02498, 0.025],
+  },
+  D: {
+    field: 'housing.outside',
+    written: 'housing.outside',
+    meaning: 'outside diameter of the boss',
+    domain: diameter,
+    usual: [0.035, 0.06],
+  },
+  E_b: {
+    field: 'bushing.elasticity',
+    written: 'bushing.elasticity',
+    meaning: 'modulus of elasticity of the bushing',
+    ...stiffness,
+  },
+  n_b: {
+    field: 'bushing.poisson',
+    written: 'bushing.poisson',
+    meaning: "Poisson's ratio of the bushing",
+    ...narrowing,
+  },
+  E_h: {
+    field: 'housing.elasticity',
+    written: 'housing.elasticity',
+    meaning: 'modulus of elasticity of the housing',
+    ...stiffness,
+  },
+  n_h: {
+    field: 'housing.poisson',
+    written: 'housing.poisson',
+    meaning: "Poisson's ratio of the housing",
+    ...narrowing,
+  },
+} as const;
+type Values = {
+  readonly [K in keyof typeof letters]: Quantity<(typeof letters)[K]['domain']['dimension']>;
+};
+const call = ({ D_b, b, d, D, E_b, n_b, E_h, n_h }: Values) =>
+  [
+    {
+      bushing: { outside: D_b, bore: b, elasticity: E_b, poisson: n_b },
+      housing: { bore: d, outside: D, elasticity: E_h, poisson: n_h },
+    },
+  ] as const;
+const where = [
+  'diametralInterference = D_b - d',
+  'ofHousing = ((D^2 + d^2) / (D^2 - d^2) + n_h) / E_h',
+  'ofBushing = ((d^2 + b^2) / (d^2 - b^2) - n_b) / E_b',
+  'pressure = diametralInterference / (d * (ofHousing + ofBushing))',
+  'closing = 2 * pressure * d^2 * b / (E_b * (d^2 - b^2))',
+];
+
+/** The formula of a bushing that is pressed in. */
+export const bushingCards = {
+  boreAfterPressing: card({
+    of: boreAfterPressing,
+    name: 'bore of a bushing once it is pressed in',
+    gives: { symbol: 'b_p', meaning: 'bore once it is in', dimension: 'length' },
+    letters,
+    call,
+    read: ({ bore }) => bore,
+    where,
+    expression: 'b - closing',
+    refuses: {
+      'the interference is more than a twentieth of the diameter': {
+        with: { D_b: 0.028 },
+        names: 'bushing.outside less housing.bore',
+      },
+      "the bore is not inside of the housing's bore": {
+        with: { b: 0.026 },
+        names: 'bushing.bore',
+      },
+      'the outside is not outside of it': { with: { D: 0.02 }, names: 'housing.outside' },
+    },
+    source: "Lamé's thick cylinders",
+  }),
+};
