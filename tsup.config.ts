@@ -11,6 +11,7 @@ const CORE = [
   'cylinders',
   'oil',
   'motion',
+  'fasteners',
   'convert-units',
 ] as const;
 /** Entry points above the core, which share what they have in common. */

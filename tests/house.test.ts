@@ -13,7 +13,7 @@ const floors = [
   ['numerics'],
   ['judging', 'convert-units'],
   ['measuring', 'pages'],
-  ['crankshaft', 'bearings', 'cylinders', 'oil', 'motion'],
+  ['crankshaft', 'bearings', 'cylinders', 'oil', 'motion', 'fasteners'],
   ['reading'],
   ['sheet'],
   ['shed'],

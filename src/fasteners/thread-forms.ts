@@ -1,0 +1,78 @@
+import { guardLength, guardWord } from '../judging/internal.js';
+import type { Length } from '../quantities/index.js';
+import { threadDiameter, threadPitch } from './domains.js';
+
+/** The shape of a thread: angle between its flanks, and how deep it is. */
+export type ThreadForm = 'ISO metric' | 'unified' | 'Whitworth' | 'BSC' | 'BA';
+
+/** What a thread measures. */
+export interface ThreadSize {
+  /** Its shape; an old American 60° thread counts as unified, a cycle thread is `BSC`. */
+  readonly form: ThreadForm;
+  /** Diameter over the crests, as its standard names it and not as it was worn or made [m]. */
+  readonly diameter: Length;
+  /** From one crest to the next [m]. */
+  readonly pitch: Length;
+}
+
+/** By how many pitches a thread is smaller at its flanks and at its root, and half the angle of its flanks. */
+interface FormDepths {
+  /** Diameter less pitch diameter, over pitch. */
+  readonly flanks: number;
+  /** Diameter less minor diameter of the bolt, over pitch. */
+  readonly root: number;
+  /** Half the angle between two flanks, in radians. */
+  readonly halfAngle: number;
+}
+
+// H is the height of the sharp triangle over the pitch: √3/2 at 60°, 0.960 491 at 55°.
+// source: ISO 68-1 and ISO 898-1 (3/4 H and 17/12 H); ASME B1.1 (3/4 H and 3/2 H); BS 84 (2/3 H and 4/3 H);
+// BS 811 (0.5327 and 1.0654); BS 93 (0.6 and 1.2).
+const FORMS: Readonly<Record<ThreadForm, FormDepths>> = {
+  'ISO metric': {
+    flanks: 0.649_519_052_838_329,
+    root: 1.226_869_322_027_954_7,
+    halfAngle: 0.523_598_775_598_298_8,
+  },
+  unified: {
+    flanks: 0.649_519_052_838_329,
+    root: 1.299_038_105_676_658,
+    halfAngle: 0.523_598_775_598_298_8,
+  },
+  Whitworth: {
+    flanks: 0.640_327_375_657_055_3,
+    root: 1.280_654_751_314_110_7,
+    halfAngle: 0.479_965_544_298_440_6,
+  },
+  BSC: { flanks: 0.5327, root: 1.0654, halfAngle: 0.523_598_775_598_298_8 },
+  BA: { flanks: 0.6, root: 1.2, halfAngle: 0.414_515_697_348_653_2 },
+};
+
+/** Every form of thread. */
+export const THREAD_FORMS = [
+  'ISO metric',
+  'unified',
+  'Whitworth',
+  'BSC',
+  'BA',
+] as const satisfies readonly ThreadForm[];
+
+/** A thread may be given as `threadOf` gives it, with its names, or by its form and its two sizes. */
+export const THREAD_SIZE = [
+  'designation',
+  'series',
+  'form',
+  'diameter',
+  'pitch',
+  'leftHand',
+] as const;
+
+/** Refuses a size that no thread has, and gives how deep threads of its form are. */
+export function guardThreadSize(prefix: string, thread: ThreadSize): FormDepths {
+  const form = guardWord(`${prefix}form`, thread.form, THREAD_FORMS);
+  const diameter = threadDiameter(`${prefix}diameter`, thread.diameter);
+  const pitch = threadPitch(`${prefix}pitch`, thread.pitch);
+  // The coarsest of any series, 1/16 BSW, has 0.27 of its diameter.
+  guardLength(`${prefix}pitch`, pitch, [threadPitch.least, 0.3 * diameter], threadPitch.example);
+  return FORMS[form];
+}
