@@ -1,5 +1,12 @@
 import { describe, type Span, type Wording } from '../judging/index.js';
-import { describeSpan, guardLayout, guardObject, guardWord, guardWording, noteOf } from '../judging/internal.js';
+import {
+  describeSpan,
+  guardLayout,
+  guardObject,
+  guardWord,
+  guardWording,
+  noteOf,
+} from '../judging/internal.js';
 import {
   format,
   kgfMetre,

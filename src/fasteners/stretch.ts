@@ -40,9 +40,9 @@ const SECTION = ['length', 'diameter'] as const;
 /**
  * How much a bolt stretches under its preload, and how stiff it is: its lengths are springs one behind the other.
  *
- *     length over area = length_1 / (π / 4 * diameter_1²) + length_2 / (π / 4 * diameter_2²) + …
- *     stretch = preload / elasticity * (length over area)
- *     stiffness = elasticity / (length over area)
+ *     slenderness = length_1 / (π / 4 * diameter_1²) + length_2 / (π / 4 * diameter_2²)   more lengths likewise
+ *     stretch = preload / elasticity * slenderness
+ *     stiffness = elasticity / slenderness
  *
  * Stretch is the best measure of preload that a shop has: read the length of a rod bolt over both ends before and after
  * it is tightened. The part of the bolt inside of the nut and the head stretches a little too; count about half of the
