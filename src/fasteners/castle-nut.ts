@@ -26,9 +26,9 @@ export interface SlottedNut {
   readonly memberStiffness: Stiffness;
   /** How far it is to the next slot from where the least torque is reached; by default anywhere up to one [rad]. */
   readonly turn?: Angle;
-  /** How many slots the nut has: 4, 6, 8, 10 or 12; by default 6 [-]. */
+  /** How many slots the nut has: 4, 6, 8, 10 or 12; by default 6. */
   readonly slots?: number;
-  /** How many holes the bolt has, at right angles to each other; by default 1 [-]. */
+  /** How many holes the bolt has, at right angles to each other; by default 1. */
   readonly holes?: 1 | 2;
 }
 

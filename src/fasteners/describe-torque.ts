@@ -109,7 +109,7 @@ export function describeTighteningPlan(
   return [
     `sequence of every round: ${plan.sequence.join(', ')} ${noteOf(plan.basis, plain)}`,
     ...rounds.map((torque, i) => `round ${i + 1}: ${torque}`),
-    `once more round at ${rounds.at(-1)}, in the same sequence`,
+    ...rounds.slice(-1).map((torque) => `once more round at ${torque}, in the same sequence`),
   ];
 }
 

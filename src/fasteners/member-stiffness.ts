@@ -50,7 +50,7 @@ const SPREAD = 0.577_350_269_189_625_8;
  *     { thickness: mm(25), elasticity: MPa(100_000) },
  *   ],
  * });
- * format(stiffness, newtonPerMm, 0); // "1379099 N/mm"
+ * format(stiffness, newtonPerMm, 0); // "1379198 N/mm"
  * ```
  */
 export function memberStiffness(parts: ClampedParts): Stiffness {

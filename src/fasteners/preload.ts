@@ -26,7 +26,7 @@ const PRELOADED = ['stressArea', 'proofStress', 'share'] as const;
  * ```ts
  * const { stressArea } = threadAreas(threadOf('3/8-24 UNF'));
  * const { proofStress } = boltStrength({ grade: 'SAE 5', diameter: inch(0.375) });
- * format(proofLoad({ stressArea, proofStress }), lbf, 0); // "7464 lbf"
+ * format(proofLoad({ stressArea, proofStress }), lbf, 0); // "7465 lbf"
  * ```
  */
 export function proofLoad(bolt: StressedBolt): Force {

@@ -2,7 +2,8 @@ import type { SizeOrSpan, Span } from '../judging/index.js';
 import { guardFields, guardLength, guardSpan } from '../judging/internal.js';
 import type { Force, Length, Ratio, Torque } from '../quantities/index.js';
 import { bearingFace, boltLoad, screwFriction } from './domains.js';
-import { guardThreadSize, THREAD_SIZE, type ThreadSize } from './thread-forms.js';
+import { guardThread } from './guard-thread.js';
+import type { ThreadSize } from './thread-forms.js';
 import type { Thread } from './thread-series.js';
 
 /** A bolt with its frictions. */
@@ -61,8 +62,7 @@ const SCREW = ['thread', 'preload', 'threadFriction', 'faceFriction', 'faceDiame
  */
 export function screwTorque(bolt: ScrewedBolt): ScrewTorque {
   guardFields('bolt', bolt, SCREW);
-  guardFields('thread', bolt.thread as Thread, THREAD_SIZE);
-  const { flanks, halfAngle } = guardThreadSize('thread.', bolt.thread);
+  const { flanks, halfAngle } = guardThread(bolt.thread, 'within');
   const { diameter, pitch } = bolt.thread;
   const preload = boltLoad('preload', bolt.preload);
   const inThread = guardSpan('threadFriction', bolt.threadFriction, screwFriction, 'ratio');

@@ -1,6 +1,6 @@
-import { guardFields } from '../judging/internal.js';
 import type { Area, Length } from '../quantities/index.js';
-import { guardThreadSize, THREAD_SIZE, type ThreadSize } from './thread-forms.js';
+import { guardThread } from './guard-thread.js';
+import type { ThreadSize } from './thread-forms.js';
 import type { Thread } from './thread-series.js';
 
 /** What of a bolt is left at its thread. */
@@ -45,13 +45,12 @@ export interface ThreadAreas {
  * ```
  */
 export function threadAreas(thread: ThreadSize | Thread): ThreadAreas {
-  guardFields('thread', thread as Thread, THREAD_SIZE);
-  return areasOf('', thread);
+  return areasOf(thread, 'alone');
 }
 
-/** The same for a thread that is a part of an argument. */
-export function areasOf(prefix: string, thread: ThreadSize): ThreadAreas {
-  const { flanks, root } = guardThreadSize(prefix, thread);
+/** The same for a thread that may be the field of an argument. */
+export function areasOf(thread: ThreadSize, place: 'alone' | 'within'): ThreadAreas {
+  const { flanks, root } = guardThread(thread, place);
   const { diameter, pitch } = thread;
   const minor = diameter - root * pitch;
   const stress = diameter - ((flanks + root) / 2) * pitch;

@@ -1,6 +1,4 @@
-import { guardLength, guardWord } from '../judging/internal.js';
 import type { Length } from '../quantities/index.js';
-import { threadDiameter, threadPitch } from './domains.js';
 
 /** The shape of a thread: angle between its flanks, and how deep it is. */
 export type ThreadForm = 'ISO metric' | 'unified' | 'Whitworth' | 'BSC' | 'BA';
@@ -16,7 +14,7 @@ export interface ThreadSize {
 }
 
 /** By how many pitches a thread is smaller at its flanks and at its root, and half the angle of its flanks. */
-interface FormDepths {
+export interface FormDepths {
   /** Diameter less pitch diameter, over pitch. */
   readonly flanks: number;
   /** Diameter less minor diameter of the bolt, over pitch. */
@@ -57,22 +55,5 @@ export const THREAD_FORMS = [
   'BA',
 ] as const satisfies readonly ThreadForm[];
 
-/** A thread may be given as `threadOf` gives it, with its names, or by its form and its two sizes. */
-export const THREAD_SIZE = [
-  'designation',
-  'series',
-  'form',
-  'diameter',
-  'pitch',
-  'leftHand',
-] as const;
-
-/** Refuses a size that no thread has, and gives how deep threads of its form are. */
-export function guardThreadSize(prefix: string, thread: ThreadSize): FormDepths {
-  const form = guardWord(`${prefix}form`, thread.form, THREAD_FORMS);
-  const diameter = threadDiameter(`${prefix}diameter`, thread.diameter);
-  const pitch = threadPitch(`${prefix}pitch`, thread.pitch);
-  // The coarsest of any series, 1/16 BSW, has 0.27 of its diameter.
-  guardLength(`${prefix}pitch`, pitch, [threadPitch.least, 0.3 * diameter], threadPitch.example);
-  return FORMS[form];
-}
+/** How deep threads of a form are. */
+export const depthsOf = (form: ThreadForm): FormDepths => FORMS[form];

@@ -26,7 +26,7 @@ export interface BoltsToTighten {
   readonly bolts: readonly BoltPlace[];
   /** Torque at each fastener in the end [N·m]. */
   readonly torque: Torque;
-  /** In how many rounds it is reached: 2 or 3; by default 3 [-]. */
+  /** In how many rounds it is reached: 2 or 3; by default 3. */
   readonly rounds?: 2 | 3;
 }
 

@@ -12,7 +12,7 @@ import { boltProofStress, fastenerTorque, proofShare, threadDiameter } from './d
 import { againstProof } from './joint.js';
 import { type NutFactor, nutFactor, type ThreadCondition } from './nut-factor.js';
 import { areasOf } from './thread-areas.js';
-import { THREAD_SIZE, type ThreadSize } from './thread-forms.js';
+import type { ThreadSize } from './thread-forms.js';
 import type { Thread } from './thread-series.js';
 
 /** A bolt that is to be tightened by torque. */
@@ -92,13 +92,12 @@ const BOLT = [
  * });
  * format(setting.torque.max, lbfFoot); // "23.3 lbf·ft"
  * format(setting.preload.min, lbf, 0); // "2871 lbf"
- * format(setting.preload.max, lbf, 0); // "7464 lbf"
+ * format(setting.preload.max, lbf, 0); // "7465 lbf"
  * ```
  */
 export function torqueSetting(bolt: BoltToTorque): TorqueSetting {
   guardFields('bolt', bolt, BOLT);
-  guardFields('thread', bolt.thread as Thread, THREAD_SIZE);
-  const { stressArea } = areasOf('thread.', bolt.thread);
+  const { stressArea } = areasOf(bolt.thread, 'within');
   const { diameter } = bolt.thread;
   const proofStress = boltProofStress('proofStress', bolt.proofStress);
   const factor = nutFactor(bolt.condition);
