@@ -327,7 +327,8 @@ describe('torqueSetting', () => {
           diameter: bolt.thread.diameter,
           nutFactor: span,
         });
-        expect([setting.preload.min / min, setting.preload.max / max]).toEqual([1, 1]);
+        expect(setting.preload.min / min).toBeCloseTo(1, 12);
+        expect(setting.preload.max / max).toBeCloseTo(1, 12);
       }),
     );
   });
