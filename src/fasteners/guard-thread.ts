@@ -1,6 +1,6 @@
 import { guardFields, guardLength, guardText, guardTruth, guardWord } from '../judging/internal.js';
 import { threadDiameter, threadPitch } from './domains.js';
-import { depthsOf, type FormDepths, THREAD_FORMS, type ThreadSize } from './thread-forms.js';
+import { depthsOf, type FormDepths, type ThreadSize } from './thread-forms.js';
 import { THREAD_SERIES, type Thread } from './thread-series.js';
 
 const THREAD = ['designation', 'series', 'form', 'diameter', 'pitch', 'leftHand'] as const;
@@ -31,7 +31,7 @@ export function guardThread(thread: ThreadSize, place: 'alone' | 'within'): Form
   guardFields('thread', thread as Thread, THREAD);
   const named = place === 'alone' ? ALONE : WITHIN;
   const { designation, series, leftHand } = thread as Partial<Thread>;
-  const form = guardWord(named.form, thread.form, THREAD_FORMS);
+  const depths = depthsOf(named.form, thread.form);
   const diameter = threadDiameter(named.diameter, thread.diameter);
   const pitch = threadPitch(named.pitch, thread.pitch);
   // The coarsest of any series, 1/16 BSW, has 0.27 of its diameter.
@@ -39,5 +39,5 @@ export function guardThread(thread: ThreadSize, place: 'alone' | 'within'): Form
   if (designation !== undefined) guardText(named.designation, designation);
   if (series !== undefined) guardWord(named.series, series, THREAD_SERIES);
   if (leftHand !== undefined) guardTruth(named.leftHand, leftHand);
-  return depthsOf(form);
+  return depths;
 }

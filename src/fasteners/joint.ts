@@ -75,8 +75,12 @@ export function jointUnderLoad(joint: LoadedJoint): JointLoad {
   const load = { min: onBolt(preload.min), max: onBolt(preload.max) };
   const clampLeft = { min: left(preload.min), max: left(preload.max) };
   const closedBy = (force: Force) => force > (1 - share) * pull;
-  return {
-    outcome: closedBy(preload.min) ? 'stays closed' : closedBy(preload.max) ? 'may open' : 'opens',
+  const stands = {
+    outcome: closedBy(preload.min)
+      ? ('stays closed' as const)
+      : closedBy(preload.max)
+        ? ('may open' as const)
+        : ('opens' as const),
     share: share as Ratio,
     boltLoad: load,
     clampLeft,
@@ -84,8 +88,9 @@ export function jointUnderLoad(joint: LoadedJoint): JointLoad {
       min: (preload.min / (1 - share)) as Force,
       max: (preload.max / (1 - share)) as Force,
     },
-    ...(most !== undefined && { finding: againstProof('load on the bolt', load.max, most) }),
   };
+  if (most === undefined) return stands;
+  return { ...stands, finding: againstProof('load on the bolt', load.max, most) };
 }
 
 /** A load on a bolt against its proof load. */

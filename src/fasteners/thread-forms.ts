@@ -1,3 +1,4 @@
+import { guardWord } from '../judging/internal.js';
 import type { Length } from '../quantities/index.js';
 
 /** The shape of a thread: angle between its flanks, and how deep it is. */
@@ -47,7 +48,7 @@ const FORMS: Readonly<Record<ThreadForm, FormDepths>> = {
 };
 
 /** Every form of thread. */
-export const THREAD_FORMS = [
+const THREAD_FORMS = [
   'ISO metric',
   'unified',
   'Whitworth',
@@ -55,5 +56,8 @@ export const THREAD_FORMS = [
   'BA',
 ] as const satisfies readonly ThreadForm[];
 
-/** How deep threads of a form are. */
-export const depthsOf = (form: ThreadForm): FormDepths => FORMS[form];
+/** Refuses what is no form of thread, and gives how deep threads of a form are. */
+export function depthsOf(parameter: string, form: ThreadForm): FormDepths {
+  if (typeof form === 'string' && Object.hasOwn(FORMS, form)) return FORMS[form];
+  return FORMS[guardWord(parameter, form, THREAD_FORMS)];
+}
