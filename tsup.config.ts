@@ -13,6 +13,7 @@ const CORE = [
   'oil',
   'motion',
   'valves',
+  'fasteners',
   'convert-units',
 ] as const;
 /** Entry points above the core, which share what they have in common. */

@@ -10,6 +10,8 @@ const TAKEN = {
   'bearings/explain.ts': ['ClearanceExplanation'],
   'crankshaft/grind-types.ts': ['GrindPlan'],
   'cylinders/bore-types.ts': ['BorePlan'],
+  'fasteners/tightening-plan.ts': ['TighteningPlan'],
+  'fasteners/torque-setting.ts': ['TorqueSetting'],
   'measuring/odd-types.ts': ['OddReading'],
   'sheet/action-types.ts': ['Action'],
   'sheet/inspect.ts': ['Inspection'],

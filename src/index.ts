@@ -8,6 +8,7 @@
 export * from './bearings/index.js';
 export * from './crankshaft/index.js';
 export * from './cylinders/index.js';
+export * from './fasteners/index.js';
 export * from './fits/index.js';
 export * from './judging/index.js';
 export * from './measuring/index.js';

@@ -17,6 +17,13 @@ import { borePlanCards } from '../cylinders/bore-plan.cards.js';
 import { honingCards } from '../cylinders/honing.cards.js';
 import { pistonClearanceCards } from '../cylinders/piston-clearance.cards.js';
 import { ringGapCards } from '../cylinders/ring-gap.cards.js';
+import { castleNutCards } from '../fasteners/castle-nut.cards.js';
+import { jointCards } from '../fasteners/joint.cards.js';
+import { screwTorqueCards } from '../fasteners/screw-torque.cards.js';
+import { stretchCards } from '../fasteners/stretch.cards.js';
+import { threadCards } from '../fasteners/threads.cards.js';
+import { tighteningCards } from '../fasteners/tightening.cards.js';
+import { unknownBoltCards } from '../fasteners/unknown-bolt.cards.js';
 import { bushingCards } from '../fits/bushing.cards.js';
 import { fitCards } from '../fits/fits.cards.js';
 import { shrinkTemperatureCards } from '../fits/shrink-temperature.cards.js';
@@ -79,6 +86,13 @@ const everyCard = Object.freeze({
   ...fitCards,
   ...bushingCards,
   ...shrinkTemperatureCards,
+  ...threadCards,
+  ...tighteningCards,
+  ...screwTorqueCards,
+  ...unknownBoltCards,
+  ...stretchCards,
+  ...jointCards,
+  ...castleNutCards,
   ...pistonMotionCards,
   ...gasTraceCards,
   ...bigEndLoadCards,

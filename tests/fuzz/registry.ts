@@ -5,6 +5,7 @@ import type { Calls } from './calls/calls.js';
 import { callsOfCards } from './calls/cards.js';
 import { crankshaftCalls } from './calls/crankshaft.js';
 import { cylinderCalls } from './calls/cylinders.js';
+import { fastenerCalls } from './calls/fasteners.js';
 import { filmCalls } from './calls/film.js';
 import { fitCalls } from './calls/fits.js';
 import { judgingCalls } from './calls/judging.js';
@@ -33,6 +34,7 @@ const byHand: Readonly<Record<string, Calls>> = {
   ...acceptanceCalls,
   ...bearingCalls,
   ...cylinderCalls,
+  ...fastenerCalls,
   ...filmCalls,
   ...fitCalls,
   ...motionCalls,

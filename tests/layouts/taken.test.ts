@@ -17,6 +17,8 @@ const TAKEN: Readonly<Record<string, string>> = {
   describePart: 'part',
   describePlanDifference: 'difference',
   describeShedDifference: 'difference',
+  describeTighteningPlan: 'plan',
+  describeTorqueSetting: 'setting',
   diffPlans: 'older',
   diffSheds: 'older',
   engineChances: 'shed',

@@ -1,0 +1,154 @@
+import { card } from '../judging/internal.js';
+import { newton } from '../quantities/index.js';
+import {
+  bearingFace,
+  boltHole,
+  boltLoad,
+  clampedModulus,
+  clampStiffness,
+  externalPull,
+  gripLength,
+  snugLoad,
+  threadPitch,
+} from './domains.js';
+import { jointUnderLoad } from './joint.js';
+import { memberStiffness } from './member-stiffness.js';
+import { turnOfNut } from './turn-of-nut.js';
+
+const SPRINGS = "Hooke's law";
+
+const F = {
+  field: 'preload',
+  meaning: 'preload',
+  domain: boltLoad,
+  usual: [10_000, 30_000],
+} as const;
+const k_b = {
+  field: 'boltStiffness',
+  meaning: 'stiffness of the bolt',
+  domain: clampStiffness,
+  usual: [2e8, 5e8],
+} as const;
+const k_m = {
+  field: 'memberStiffness',
+  meaning: 'stiffness of what it clamps',
+  domain: clampStiffness,
+  usual: [8e8, 2e9],
+} as const;
+const P = {
+  field: 'pitch',
+  meaning: 'pitch of the thread',
+  domain: threadPitch,
+  usual: [0.001, 0.002],
+} as const;
+const E = {
+  field: 'elasticity',
+  meaning: 'modulus of elasticity',
+  domain: clampedModulus,
+  usual: [1e11, 2.1e11],
+} as const;
+
+const loaded = {
+  F,
+  P: {
+    field: 'pull',
+    meaning: 'what pulls the parts asunder, for each bolt',
+    domain: externalPull,
+    usual: [1000, 8000],
+  },
+  k_b,
+  k_m,
+} as const;
+const SHARE = 'share = k_b / (k_b + k_m)';
+const JOINT = "Shigley's Mechanical Engineering Design, 9th ed., Eq. 8-24 to 8-30";
+
+/** Formulas of bolts as springs. */
+export const jointCards = {
+  memberStiffness: card({
+    of: memberStiffness,
+    name: 'stiffness of what a bolt clamps',
+    gives: { symbol: 'k_m', meaning: 'stiffness of the parts', dimension: 'stiffness' },
+    letters: {
+      d: { field: 'hole', meaning: 'hole', domain: boltHole, usual: [0.009, 0.011] },
+      D: {
+        field: 'face',
+        meaning: 'outer diameter of the bearing face',
+        domain: bearingFace,
+        usual: [0.014, 0.02],
+      },
+      L: {
+        field: 'layers[0].thickness',
+        meaning: 'thickness of the parts, of one material',
+        domain: gripLength,
+        usual: [0.01, 0.05],
+      },
+      E: { ...E, field: 'layers[0].elasticity' },
+    },
+    call: ({ d, D, L, E }) => [{ hole: d, face: D, layers: [{ thickness: L, elasticity: E }] }],
+    where: ['depth = L / sqrt(3)'],
+    expression:
+      'pi * E * d / sqrt(3) / (2 * log((depth + D - d) * (D + d) / ((depth + D + d) * (D - d))))',
+    refuses: { 'the face is not wider than the hole': { with: { D: 0.01 }, names: 'face' } },
+    source: "Shigley's Mechanical Engineering Design, 9th ed., Eq. 8-20",
+  }),
+  shareOnBolt: card({
+    of: jointUnderLoad,
+    name: 'share of a pull that the bolt takes',
+    gives: { symbol: 'C', meaning: 'share of the pull', dimension: 'ratio' },
+    letters: { k_b, k_m },
+    call: ({ k_b, k_m }) => [
+      { preload: newton(20_000), pull: newton(5000), boltStiffness: k_b, memberStiffness: k_m },
+    ],
+    read: ({ share }) => share,
+    expression: 'k_b / (k_b + k_m)',
+    source: JOINT,
+  }),
+  loadOnBolt: card({
+    of: jointUnderLoad,
+    name: 'load on a bolt while its joint is closed',
+    gives: { symbol: 'F_b', meaning: 'load on the bolt', dimension: 'force' },
+    letters: loaded,
+    read: ({ boltLoad }) => boltLoad.max,
+    where: [SHARE],
+    expression: 'F + share * P',
+    source: JOINT,
+  }),
+  clampLeft: card({
+    of: jointUnderLoad,
+    name: 'what still clamps a joint',
+    gives: { symbol: 'F_m', meaning: 'force that holds the parts together', dimension: 'force' },
+    letters: loaded,
+    read: ({ clampLeft }) => clampLeft.min,
+    where: [SHARE],
+    expression: 'F - (1 - share) * P',
+    source: JOINT,
+  }),
+  opensAt: card({
+    of: jointUnderLoad,
+    name: 'pull that opens a joint',
+    gives: { symbol: 'P_0', meaning: 'pull for each bolt', dimension: 'force' },
+    letters: { F, k_b, k_m },
+    call: ({ F, k_b, k_m }) => [
+      { preload: F, pull: newton(5000), boltStiffness: k_b, memberStiffness: k_m },
+    ],
+    read: ({ opensAt }) => opensAt.min,
+    where: [SHARE],
+    expression: 'F / (1 - share)',
+    source: JOINT,
+  }),
+  turnOfNut: card({
+    of: turnOfNut,
+    name: 'turn of a nut from snug',
+    gives: { symbol: 'a', meaning: 'turn', dimension: 'angle' },
+    letters: {
+      F,
+      F_0: { field: 'snug', meaning: 'pull at snug', domain: snugLoad, usual: [0, 5000] },
+      P,
+      k_b,
+      k_m,
+    },
+    expression: '2 * pi * (F - F_0) / P * (1 / k_b + 1 / k_m) * 1 rad',
+    refuses: { 'snug is above the preload': { with: { F_0: 40_000 }, names: 'snug' } },
+    source: SPRINGS,
+  }),
+};

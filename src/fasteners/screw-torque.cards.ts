@@ -1,0 +1,99 @@
+import { card } from '../judging/internal.js';
+import { metre, ratio } from '../quantities/index.js';
+import { bearingFace, boltLoad, screwFriction, threadDiameter, threadPitch } from './domains.js';
+import { screwTorque } from './screw-torque.js';
+
+const METRIC = 'ISO metric' as const;
+const d = {
+  field: 'thread.diameter',
+  meaning: 'diameter of an ISO metric thread',
+  domain: threadDiameter,
+  usual: [0.006, 0.01],
+} as const;
+const P = {
+  field: 'thread.pitch',
+  meaning: 'pitch of the thread',
+  domain: threadPitch,
+  usual: [0.001, 0.0015],
+} as const;
+const F = {
+  field: 'preload',
+  meaning: 'preload',
+  domain: boltLoad,
+  usual: [5000, 40_000],
+} as const;
+
+/** Formulas of the screw. */
+export const screwTorqueCards = {
+  screwTorque: card({
+    of: screwTorque,
+    name: 'torque by the full equation of the screw',
+    gives: { symbol: 'T', meaning: 'torque on nut or head', dimension: 'torque' },
+    letters: {
+      d,
+      P,
+      F,
+      m_t: {
+        field: 'threadFriction',
+        meaning: 'friction of the thread',
+        domain: screwFriction,
+        usual: [0.08, 0.2],
+      },
+      m_f: {
+        field: 'faceFriction',
+        meaning: 'friction under the nut',
+        domain: screwFriction,
+        usual: [0.08, 0.2],
+      },
+      D: {
+        field: 'faceDiameter',
+        meaning: 'mean diameter of the face that rubs',
+        domain: bearingFace,
+        usual: [0.0105, 0.015],
+      },
+    },
+    call: ({ d, P, F, m_t, m_f, D }) => [
+      {
+        thread: { form: METRIC, diameter: d, pitch: P },
+        preload: F,
+        threadFriction: m_t,
+        faceFriction: m_f,
+        faceDiameter: D,
+      },
+    ],
+    read: ({ torque }) => torque.max,
+    where: [
+      'f = 0.649519052838329',
+      'a = 0.5235987755982988',
+      'dm = d - f * P',
+      'rise = P / (pi * dm)',
+    ],
+    tabled: ['f', 'a'],
+    expression: 'F * (dm / 2 * (rise + m_t / cos(a)) / (1 - m_t * rise / cos(a)) + m_f * D / 2)',
+    refuses: {
+      'the pitch is too coarse for the diameter': {
+        with: { d: 0.006, P: 0.002 },
+        names: 'thread.pitch',
+      },
+      'the face is smaller than the thread': { with: { D: 0.005 }, names: 'faceDiameter' },
+    },
+    source: "Shigley's Mechanical Engineering Design, 9th ed., Eq. 8-26",
+  }),
+  torqueToStretch: card({
+    of: screwTorque,
+    name: 'torque that stretches the bolt',
+    gives: { symbol: 'T_s', meaning: 'torque without any friction', dimension: 'torque' },
+    letters: { P, F },
+    call: ({ P, F }) => [
+      {
+        thread: { form: METRIC, diameter: metre(0.01), pitch: P },
+        preload: F,
+        threadFriction: ratio(0.15),
+        faceFriction: ratio(0.15),
+      },
+    ],
+    read: ({ toStretch }) => toStretch,
+    expression: 'F * P / (2 * pi)',
+    source: 'work of one turn',
+  }),
+};

@@ -1,0 +1,144 @@
+import { card } from '../judging/internal.js';
+import {
+  adapterAngle,
+  adapterLength,
+  boltArea,
+  boltLoad,
+  boltProofStress,
+  fastenerTorque,
+  nutFactorBounds,
+  proofShare,
+  runningTorque,
+  threadDiameter,
+  wrenchLength,
+} from './domains.js';
+import { boltPreload, proofLoad } from './preload.js';
+import { preloadFromTorque, tighteningTorque } from './torque.js';
+import { wrenchSetting } from './wrench.js';
+
+const d = {
+  field: 'diameter',
+  meaning: 'diameter of the thread',
+  domain: threadDiameter,
+  usual: [0.006, 0.01],
+} as const;
+const F = {
+  field: 'preload',
+  meaning: 'preload',
+  domain: boltLoad,
+  usual: [5000, 40_000],
+} as const;
+const K = {
+  field: 'nutFactor',
+  meaning: 'nut factor',
+  domain: nutFactorBounds,
+  usual: [0.1, 0.3],
+} as const;
+const T = {
+  field: 'torque',
+  meaning: 'torque at the fastener',
+  domain: fastenerTorque,
+  usual: [10, 60],
+} as const;
+const A = {
+  field: 'stressArea',
+  meaning: 'stress area',
+  domain: boltArea,
+  usual: [2e-5, 1e-4],
+} as const;
+const S = {
+  field: 'proofStress',
+  meaning: 'proof stress',
+  domain: boltProofStress,
+  usual: [2e8, 8e8],
+} as const;
+
+/** Formulas of how a bolt is tightened. */
+export const tighteningCards = {
+  proofLoad: card({
+    of: proofLoad,
+    name: 'proof load of a bolt',
+    gives: { symbol: 'F_p', meaning: 'proof load', dimension: 'force' },
+    letters: { A, S },
+    expression: 'A * S',
+    source: 'ISO 898-1; SAE J429',
+  }),
+  boltPreload: card({
+    of: boltPreload,
+    name: 'preload of a bolt',
+    gives: { symbol: 'F', meaning: 'preload', dimension: 'force' },
+    letters: {
+      s: {
+        field: 'share',
+        meaning: 'share of the proof load',
+        domain: proofShare,
+        usual: [0.6, 0.9],
+      },
+      A,
+      S,
+    },
+    expression: 's * A * S',
+    source: "Shigley's Mechanical Engineering Design, 9th ed., Eq. 8-31, from memory",
+  }),
+  tighteningTorque: card({
+    of: tighteningTorque,
+    name: 'torque for a preload',
+    gives: { symbol: 'T', meaning: 'torque at the fastener', dimension: 'torque' },
+    letters: { K, F, d },
+    read: ({ max }) => max,
+    expression: 'K * F * d',
+    source: "Shigley's Mechanical Engineering Design, 9th ed., Eq. 8-27",
+  }),
+  preloadFromTorque: card({
+    of: preloadFromTorque,
+    name: 'preload from a torque',
+    gives: { symbol: 'F', meaning: 'preload', dimension: 'force' },
+    letters: { T, K, d },
+    read: ({ min }) => min,
+    expression: 'T / (K * d)',
+    source: "Shigley's Mechanical Engineering Design, 9th ed., Eq. 8-27",
+  }),
+  wrenchSetting: card({
+    of: wrenchSetting,
+    name: 'setting of a torque wrench',
+    gives: { symbol: 'T_w', meaning: 'setting of the wrench', dimension: 'torque' },
+    letters: {
+      T,
+      T_p: {
+        field: 'prevailing',
+        meaning: 'torque that turns a locking nut before it seats',
+        domain: runningTorque,
+        usual: [0.5, 3],
+      },
+      L: {
+        field: 'adapter.wrench',
+        meaning: 'middle of the grip to the square',
+        domain: wrenchLength,
+        usual: [0.2, 0.5],
+      },
+      A: {
+        field: 'adapter.adapter',
+        meaning: 'square to the middle of the fastener',
+        domain: adapterLength,
+        usual: [0.03, 0.15],
+      },
+      a: {
+        field: 'adapter.angle',
+        meaning: 'angle of the adapter',
+        domain: adapterAngle,
+        usual: [0, 2],
+      },
+    },
+    call: ({ T, T_p, L, A, a }) => [
+      { torque: T, prevailing: T_p, adapter: { wrench: L, adapter: A, angle: a } },
+    ],
+    expression: '(T + T_p) * L / (L + A * cos(a))',
+    refuses: {
+      'the adapter takes all of the arm': {
+        with: { L: 0.2, A: 0.2, a: Math.PI },
+        names: 'adapter.adapter',
+      },
+    },
+    source: 'TM 9-254; AC 43.13-1B, paragraph 7-40',
+  }),
+};
