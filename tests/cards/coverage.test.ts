@@ -59,6 +59,7 @@ const WITHOUT_CARD: Readonly<Record<string, string>> = {
   ]),
   ...because('a search: the equation of a card turned round by halving', ['kinematicFromSaybolt']),
   ...because('a row of a table', [
+    'boltStrength',
     'convertRoughness',
     'elasticConstants',
     'fitOf',
@@ -66,10 +67,6 @@ const WITHOUT_CARD: Readonly<Record<string, string>> = {
     'inchFit',
     'isoGrade',
     'limitsOfSize',
-    'meanExpansion',
-    'boltStrength',
-    'convertRoughness',
-    'isoGrade',
     'meanExpansion',
     'nutFactor',
     'shellLimits',
