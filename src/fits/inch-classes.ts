@@ -1,3 +1,40 @@
+/** A class of fit of ANSI B4.1. */
+export type InchFitClass =
+  | 'RC1'
+  | 'RC2'
+  | 'RC3'
+  | 'RC4'
+  | 'RC5'
+  | 'RC6'
+  | 'RC7'
+  | 'RC8'
+  | 'RC9'
+  | 'LC1'
+  | 'LC2'
+  | 'LC3'
+  | 'LC4'
+  | 'LC5'
+  | 'LC6'
+  | 'LC7'
+  | 'LC8'
+  | 'LC9'
+  | 'LC10'
+  | 'LC11'
+  | 'LT1'
+  | 'LT2'
+  | 'LT3'
+  | 'LT4'
+  | 'LT5'
+  | 'LT6'
+  | 'LN1'
+  | 'LN2'
+  | 'LN3'
+  | 'FN1'
+  | 'FN2'
+  | 'FN3'
+  | 'FN4'
+  | 'FN5';
+
 /**
  * A class of fit: the grade of its hole, and the upper and lower deviations of its shaft in each range [0.01 thou]. It is
  * not defined where both are 0 and it is no LC class, nor past the end of its row.
@@ -5,7 +42,7 @@
 type InchClass = readonly [hole: number, uppers: readonly number[], lowers: readonly number[]];
 
 /** The classes of ANSI B4.1. */
-export const INCH_CLASSES = {
+export const INCH_CLASSES: Readonly<Record<InchFitClass, InchClass>> = {
   RC1: [
     5,
     [-10, -15, -20, -25, -30, -40, -40, -50, -60, -60, -80, -100, -120],
@@ -206,7 +243,4 @@ export const INCH_CLASSES = {
       1600, 1800, 2000, 2200, 2500, 2800, 3000,
     ],
   ],
-} as const satisfies Readonly<Record<string, InchClass>>;
-
-/** A class of fit of ANSI B4.1. */
-export type InchFitClass = keyof typeof INCH_CLASSES;
+};

@@ -72,8 +72,7 @@ export function inchFit(fit: {
   const ends = isForce ? FORCE_RANGES : INCH_RANGES;
   const basic = guardLength('basic', fit.basic, [SMALLEST, inch(19.69)], 'inch(2)');
   const range = ends.findIndex((end) => basic <= inch(end) + NANOMETRE);
-  const [grade, uppers, lowers]: readonly [number, readonly number[], readonly number[]] =
-    INCH_CLASSES[fitClass];
+  const [grade, uppers, lowers] = INCH_CLASSES[fitClass];
   const [upper, lower] = [uppers[range], lowers[range]];
   if (upper === undefined || lower === undefined || upper === lower) {
     throw notAtThisSize(fitClass, basic, ends, uppers);

@@ -2,7 +2,7 @@
 export const RANGE_ENDS = [3, 6, 10, 18, 30, 50, 80, 120, 180, 250, 315, 400, 500] as const;
 
 /** Names of the grades, the finest first. */
-export const GRADE_NAMES = [
+export const GRADE_NAMES: readonly ToleranceGrade[] = [
   'IT01',
   'IT0',
   'IT1',
@@ -23,10 +23,30 @@ export const GRADE_NAMES = [
   'IT16',
   'IT17',
   'IT18',
-] as const;
+];
 
 /** A standard tolerance grade. */
-export type ToleranceGrade = (typeof GRADE_NAMES)[number];
+export type ToleranceGrade =
+  | 'IT01'
+  | 'IT0'
+  | 'IT1'
+  | 'IT2'
+  | 'IT3'
+  | 'IT4'
+  | 'IT5'
+  | 'IT6'
+  | 'IT7'
+  | 'IT8'
+  | 'IT9'
+  | 'IT10'
+  | 'IT11'
+  | 'IT12'
+  | 'IT13'
+  | 'IT14'
+  | 'IT15'
+  | 'IT16'
+  | 'IT17'
+  | 'IT18';
 
 /** Where the grade of that number stands in a row of the table; IT01 and IT0 stand before IT1. */
 export const placeOfGrade = (grade: number): number => grade + 1;

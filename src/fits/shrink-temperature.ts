@@ -23,8 +23,11 @@ import { guardExcess } from './lame.js';
 
 /** How hot a part may be made. */
 export interface HeatingLimit {
-  /** The most, or between what [K]. */
-  readonly limits: { readonly max: Temperature };
+  /** The most that is allowed [K]. */
+  readonly limits: {
+    /** The most [K]. */
+    readonly max: Temperature;
+  };
   /** Who set it; by default the caller. */
   readonly basis?: Basis;
 }
@@ -201,8 +204,11 @@ const HEATED = /* @__PURE__ */ Object.keys(HEATING) as HeatedPart[];
  * ```
  */
 export function heatingLimit(part: HeatedPart): {
-  /** The most [K]. */
-  readonly limits: { readonly max: Temperature };
+  /** The most that is allowed [K]. */
+  readonly limits: {
+    /** The most [K]. */
+    readonly max: Temperature;
+  };
   /** The rule. */
   readonly basis: Basis;
 } {
