@@ -58,13 +58,6 @@ export const boltProofStress = /* @__PURE__ */ domain(MPa, {
   example: 'psi(85000)',
 });
 
-/** Modulus of elasticity of a bolt or of what it clamps; a gasket is softer and no part of it. */
-export const clampedModulus = /* @__PURE__ */ domain(MPa, {
-  least: 1e10,
-  most: 4e11,
-  example: 'MPa(207000)',
-});
-
 /** Force in a bolt, up to that of the strongest. */
 export const boltLoad = /* @__PURE__ */ domain(kilonewton, {
   least: 1,

@@ -1,10 +1,10 @@
 import { card } from '../judging/internal.js';
+import { elasticModulus } from '../measuring/internal.js';
 import { newton } from '../quantities/index.js';
 import {
   bearingFace,
   boltHole,
   boltLoad,
-  clampedModulus,
   clampStiffness,
   externalPull,
   gripLength,
@@ -44,7 +44,7 @@ const P = {
 const E = {
   field: 'elasticity',
   meaning: 'modulus of elasticity',
-  domain: clampedModulus,
+  domain: elasticModulus,
   usual: [1e11, 2.1e11],
 } as const;
 

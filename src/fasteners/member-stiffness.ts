@@ -1,6 +1,7 @@
 import { guardFields, guardLength, guardList } from '../judging/internal.js';
+import { elasticModulus } from '../measuring/internal.js';
 import type { Length, Pressure, Stiffness } from '../quantities/index.js';
-import { bearingFace, boltHole, clampedModulus, gripLength } from './domains.js';
+import { bearingFace, boltHole, gripLength } from './domains.js';
 
 /** One of the parts that a bolt clamps. */
 export interface ClampedLayer {
@@ -64,7 +65,7 @@ export function memberStiffness(parts: ClampedParts): Stiffness {
   parts.layers.forEach((layer, i) => {
     guardFields(`layers[${i}]`, layer, LAYER);
     grip += gripLength(`layers[${i}].thickness`, layer.thickness);
-    clampedModulus(`layers[${i}].elasticity`, layer.elasticity);
+    elasticModulus(`layers[${i}].elasticity`, layer.elasticity);
   });
   const middle = grip / 2;
   let [depth, give] = [0, 0];

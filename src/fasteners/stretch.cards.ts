@@ -1,6 +1,7 @@
 import { card } from '../judging/internal.js';
+import { elasticModulus } from '../measuring/internal.js';
 import { type Force, newton } from '../quantities/index.js';
-import { boltLoad, clampedModulus, gripLength, threadDiameter } from './domains.js';
+import { boltLoad, gripLength, threadDiameter } from './domains.js';
 import { permanentStretch } from './permanent-stretch.js';
 import { boltStretch } from './stretch.js';
 
@@ -14,7 +15,7 @@ const F = {
 const E = {
   field: 'elasticity',
   meaning: 'modulus of elasticity',
-  domain: clampedModulus,
+  domain: elasticModulus,
   usual: [1e11, 2.1e11],
 } as const;
 

@@ -1,4 +1,5 @@
 import { guardFields, guardList } from '../judging/internal.js';
+import { elasticModulus } from '../measuring/internal.js';
 import {
   type Force,
   type Length,
@@ -6,7 +7,7 @@ import {
   type Pressure,
   type Stiffness,
 } from '../quantities/index.js';
-import { boltLoad, clampedModulus, gripLength, threadDiameter } from './domains.js';
+import { boltLoad, gripLength, threadDiameter } from './domains.js';
 
 /** A length of a bolt that is as thick all along. */
 export interface BoltSection {
@@ -69,7 +70,7 @@ export function boltStretch(bolt: PulledBolt): BoltStretch {
   guardFields('bolt', bolt, PULLED);
   const preload = boltLoad('preload', bolt.preload);
   const { elasticity: modulus = MPa(207_000) } = bolt;
-  const elasticity = clampedModulus('elasticity', modulus);
+  const elasticity = elasticModulus('elasticity', modulus);
   guardList('sections', bolt.sections, 1, 'section');
   let slender = 0;
   bolt.sections.forEach((section, i) => {
