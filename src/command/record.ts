@@ -10,7 +10,7 @@ import {
   type Shed,
   writeShed,
 } from '../shed/index.js';
-import { printedFile } from '../shed/internal.js';
+import { printedFile, unreadBefore } from '../shed/internal.js';
 import type { Io } from './io.js';
 import { progressLine } from './progress.js';
 import { readSource } from './read-source.js';
@@ -34,6 +34,13 @@ export async function recordWork(
   if (readings !== undefined) {
     io.complain(
       `crankwright: the readings of ${readings} are in the new shed file; leave --readings out from now on\n`,
+    );
+    return;
+  }
+  const unread = unreadBefore(was, text);
+  if (unread.length > 0) {
+    io.complain(
+      `crankwright: the shed file has no readings of ${unread.join('; ')}; if a CSV has them, they are of before this work and are void: take their rows out\n`,
     );
   }
 }

@@ -87,5 +87,5 @@ export type {
 } from './triage/triage-types.js';
 export type { Trouble } from './triage/troubles.js';
 export type { Until } from './triage/until.js';
-export type { Work } from './works.js';
+export type { DoneWork, Work } from './works.js';
 export { writeShed } from './write-shed.js';

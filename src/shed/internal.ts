@@ -16,6 +16,7 @@ export {
   rodsOf,
 } from './places-of.js';
 export { undoneBy } from './record/undone.js';
+export { unreadBefore } from './record/unread-before.js';
 export { named, partWord, wordFor } from './section-words.js';
 export { SECTIONS } from './sections.js';
 export { cautionsFor } from './triage/cautions.js';

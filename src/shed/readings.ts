@@ -11,6 +11,7 @@ import {
 import { nameOf, type RawPart, rawParts } from './checks/names.js';
 import { PLACES } from './checks/places.js';
 import { type Feature, type Features, FILLED, featuresOf } from './features.js';
+import { sayBefore, workAfter } from './read-before.js';
 import { SECTIONS, type Section } from './sections.js';
 
 /** A shed file with the readings of the CSV put in their places. */
@@ -45,6 +46,9 @@ export function joinReadings(file: Given, csv: unknown): Joined {
 
 /** The number of mistakes that the message of an error lists. */
 const MOST_QUESTIONS = 50;
+
+const TAKE_OUT =
+  'take the row out and write the new readings into the shed file or a record of work, or give a column "date" whose day is later';
 
 class Join {
   /** A copy of the file, down to the places of its parts. */
@@ -86,7 +90,17 @@ class Join {
       );
       return;
     }
-    if (row.reading !== '') feature.listed?.();
+    if (row.reading !== '') {
+      const { list, field } = feature;
+      const place = { ...(list !== undefined && { list, name: row.feature }), field };
+      const { date = '' } = row.others;
+      const work = workAfter(part.part, place, date);
+      if (work !== undefined) {
+        this.#refuse(row, 'reading', `${sayBefore(work, row.part, date)}; ${TAKE_OUT}`);
+        return;
+      }
+      feature.listed?.();
+    }
     if (feature.holds === 'readings') this.#addReading(row, feature);
     else this.#addSize(row, feature);
   }

@@ -8,17 +8,8 @@ import {
   readSections,
   withoutOwnFields,
 } from '../../reading/index.js';
-import type { Work } from '../works.js';
+import type { DoneWork } from '../works.js';
 import { type partOfWork, workSections } from './work-sections.js';
-
-/** Work that was done on a part. */
-export interface DoneWork {
-  readonly work: Work;
-  /** The undersize or oversize it was done to, as the shop calls it. */
-  readonly step?: string;
-  /** The places it was done on; by default all. */
-  readonly places?: readonly string[];
-}
 
 /** A part that came back, with its fields as they are in the shed file. */
 export interface CamePart {

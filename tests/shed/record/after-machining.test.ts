@@ -63,6 +63,7 @@ describe('a crankshaft that came back ground', () => {
         on: '2026-05-01',
         what: 'grind rod journals to 20 under',
         by: 'the grinder',
+        done: [{ work: 'grind rod journals', step: '20 under' }],
         before: {
           rodJournals: [
             {
