@@ -15,6 +15,7 @@ import { chosen, fields, list, name } from './fields.js';
 import { problemAt } from './file-error.js';
 import { marked } from './marks.js';
 import type { StatedLimits } from './stated-limits.js';
+import { isBare } from './with-unit.js';
 import { writeQuantity, writeStep } from './write-quantity.js';
 
 type Guard<D extends Dimension> = (parameter: string, value: Quantity<D>) => Quantity<D>;
@@ -77,6 +78,15 @@ function step(way: 'under' | 'over', guard: Guard<'length'>) {
   const other = way === 'under' ? 'over' : 'under';
   const reader = (text: string): Length => {
     if (text.trim().toLowerCase() === 'standard') return 0 as Length;
+    if (isBare(text)) {
+      throw new RebuildInputError({
+        parameter: 'text',
+        value: text,
+        expected: `an ${way}size`,
+        problem: `does not say in what it is ${way}`,
+        hint: sayBare(text.trim(), way),
+      });
+    }
     if (!new RegExp(`${other}(?:size)?\\s*$`, 'i').test(text)) return parseLength(text);
     throw new RebuildInputError({
       parameter: 'text',
@@ -93,6 +103,16 @@ function step(way: 'under' | 'over', guard: Guard<'length'>) {
   );
 }
 
+/** What a number alone may mean as a step: a whole one may be thou. */
+const sayBare = (number: string, way: string): string =>
+  /^\d+$/.test(number)
+    ? `Write "${number} ${way}" if it is in thou, or name the unit: "0.50 mm ${way}".`
+    : `Name the unit: "${number} in ${way}" or "${number} mm ${way}".`;
+
+/** What is written where nothing is known. */
+const NOT_KNOWN = /^\s*(?:\?+|-+|–|n\/?a|none|tbd|unknown|not (?:known|measured))?\s*$/i;
+const LEAVE_OUT = 'leave the field out if it is not known';
+
 /** What to write where something else than text stands. */
 const inQuotes = (what: string, example: string | undefined): string =>
   example === undefined ? `${what} in quotes` : `${what} in quotes, e.g. "${example}"`;
@@ -106,7 +126,18 @@ function measured<D extends Dimension>(
   written: readonly string[],
   write: (value: Quantity<D>, units: UnitSystem) => string,
 ) {
-  const read = (text: string) => guarded(text, reader(text), guard);
+  const read = (text: string) => {
+    if (NOT_KNOWN.test(text)) {
+      throw new RebuildInputError({
+        parameter: 'text',
+        value: text,
+        expected: wanted,
+        problem: 'is no size',
+        hint: `${LEAVE_OUT[0]?.toUpperCase()}${LEAVE_OUT.slice(1)}.`,
+      });
+    }
+    return guarded(text, reader(text), guard);
+  };
   return marked(textAs(wanted, read), {
     // Where there is a choice of forms, the data may be of another one.
     write: (value: Quantity<D>, units) =>
@@ -123,7 +154,9 @@ export function textAs<T>(wanted: string, read: (text: string) => T) {
   return z
     .string({
       error: ({ input }) =>
-        input === undefined ? 'is missing' : `${showValue(input)} is not text; write ${wanted}`,
+        input === undefined
+          ? 'is missing'
+          : `${showValue(input)} is not text; ${input === null ? LEAVE_OUT : `write ${wanted}`}`,
     })
     .transform((text, context): T => {
       try {
@@ -193,7 +226,7 @@ export function sizeOrSpan(guard: Guard<'length'>) {
   const range = span(guard);
   return chosen<SizeOrSpan<Length>>([size, range, readings], (value) => {
     if (Array.isArray(value)) return readings;
-    return typeof value === 'object' ? range : size;
+    return typeof value === 'object' && value !== null ? range : size;
   });
 }
 

@@ -4,6 +4,7 @@ import {
   type FileProblem,
   type Given,
   isObject,
+  otherFile,
   readJson,
   readSections,
   withoutOwnFields,
@@ -65,6 +66,8 @@ export function readWork(input: unknown): WorkFile {
     const problems = 'value' in json ? [{ path: 'work', message }] : repeated;
     throw new FileError(input, problems, 'work');
   }
+  const other = otherFile(value, 'work');
+  if (other !== undefined) throw new FileError(input, [{ path: 'work', message: other }], 'work');
   const { $schema = '', ...given } = withoutOthers(value);
   const { sound, problems } = readSections(given, workSections);
   const all: readonly FileProblem[] = [
