@@ -14,8 +14,8 @@ import { largestOf, showValue, smallestOf } from '../quantities/internal.js';
 import { chosen, fields, list, name } from './fields.js';
 import { problemAt } from './file-error.js';
 import { marked } from './marks.js';
+import { LEAVE_OUT, refuseBareStep, refuseNotKnown } from './no-size.js';
 import type { StatedLimits } from './stated-limits.js';
-import { isBare } from './with-unit.js';
 import { writeQuantity, writeStep } from './write-quantity.js';
 
 type Guard<D extends Dimension> = (parameter: string, value: Quantity<D>) => Quantity<D>;
@@ -78,15 +78,7 @@ function step(way: 'under' | 'over', guard: Guard<'length'>) {
   const other = way === 'under' ? 'over' : 'under';
   const reader = (text: string): Length => {
     if (text.trim().toLowerCase() === 'standard') return 0 as Length;
-    if (isBare(text)) {
-      throw new RebuildInputError({
-        parameter: 'text',
-        value: text,
-        expected: `an ${way}size`,
-        problem: `does not say in what it is ${way}`,
-        hint: sayBare(text.trim(), way),
-      });
-    }
+    refuseBareStep(text, way);
     if (!new RegExp(`${other}(?:size)?\\s*$`, 'i').test(text)) return parseLength(text);
     throw new RebuildInputError({
       parameter: 'text',
@@ -103,16 +95,6 @@ function step(way: 'under' | 'over', guard: Guard<'length'>) {
   );
 }
 
-/** What a number alone may mean as a step: a whole one may be thou. */
-const sayBare = (number: string, way: string): string =>
-  /^\d+$/.test(number)
-    ? `Write "${number} ${way}" if it is in thou, or name the unit: "0.50 mm ${way}".`
-    : `Name the unit: "${number} in ${way}" or "${number} mm ${way}".`;
-
-/** What is written where nothing is known. */
-const NOT_KNOWN = /^\s*(?:\?+|-+|–|n\/?a|none|tbd|unknown|not (?:known|measured))?\s*$/i;
-const LEAVE_OUT = 'leave the field out if it is not known';
-
 /** What to write where something else than text stands. */
 const inQuotes = (what: string, example: string | undefined): string =>
   example === undefined ? `${what} in quotes` : `${what} in quotes, e.g. "${example}"`;
@@ -127,15 +109,7 @@ function measured<D extends Dimension>(
   write: (value: Quantity<D>, units: UnitSystem) => string,
 ) {
   const read = (text: string) => {
-    if (NOT_KNOWN.test(text)) {
-      throw new RebuildInputError({
-        parameter: 'text',
-        value: text,
-        expected: wanted,
-        problem: 'is no size',
-        hint: `${LEAVE_OUT[0]?.toUpperCase()}${LEAVE_OUT.slice(1)}.`,
-      });
-    }
+    refuseNotKnown(text, wanted);
     return guarded(text, reader(text), guard);
   };
   return marked(textAs(wanted, read), {
@@ -156,7 +130,7 @@ export function textAs<T>(wanted: string, read: (text: string) => T) {
       error: ({ input }) =>
         input === undefined
           ? 'is missing'
-          : `${showValue(input)} is not text; ${input === null ? LEAVE_OUT : `write ${wanted}`}`,
+          : `${showValue(input)} is not text; write ${wanted}${input === null ? `, or ${LEAVE_OUT}` : ''}`,
     })
     .transform((text, context): T => {
       try {

@@ -15,7 +15,7 @@ const WORDS: { readonly [S in Section]: readonly [one: string, several: string] 
 };
 
 /** What an owner may call the parts of a section: `blocks`, `block`. */
-export const wordsOf = (section: Section): readonly string[] => [
+export const sectionWords = (section: Section): readonly string[] => [
   ...new Set([section, ...WORDS[section], partWord(section)]),
 ];
 

@@ -1,5 +1,5 @@
 import { didYouMean, type FileProblem, isSlipOf } from '../../reading/index.js';
-import { wordsOf } from '../section-words.js';
+import { sectionWords } from '../section-words.js';
 import { SECTIONS } from '../sections.js';
 import { partsIn, type SoundShed } from './sound-shed.js';
 
@@ -25,7 +25,7 @@ function lackingProblems(shed: SoundShed): readonly FileProblem[] {
     ...(shed.engine?.alsoNeeds ?? []).flatMap((each) => each?.part ?? []),
   ];
   const sections = SECTIONS.filter((section) => section !== 'otherParts');
-  const ofSections = sections.flatMap(wordsOf);
+  const ofSections = sections.flatMap(sectionWords);
   const known = [...new Set([...ofSections, ...kinds])];
   const listed = known.filter((kind) => !ofSections.includes(kind));
   return (shed.cores ?? []).flatMap((core, i) =>
