@@ -14,8 +14,8 @@ export function refuseNotKnown(text: string, wanted: string): void {
     parameter: 'text',
     value: text,
     expected: wanted,
-    problem: 'is no size',
-    hint: 'Leave the field out if it is not known.',
+    problem: 'has no number that can be read',
+    hint: 'Leave the field out if it is not known; a reading needs its station, its angle and its size.',
   });
 }
 
