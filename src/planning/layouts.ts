@@ -2,7 +2,7 @@
 import type { Layout } from '../judging/internal.js';
 import { basedLimitsLengthLayout, findingLengthLayout, spanLayout } from '../judging/layouts.js';
 import { engineKindLayout, howReadLayout, instrumentNameLayout, neededPartLayout } from '../reading/layouts.js';
-import { againReasonLayout, faultLayout, measuredWhatLayout, notJudgedLayout, troubleLayout, untilLayout } from '../shed/layouts.js';
+import { againReasonLayout, faultLayout, measuredWhatLayout, neededTestLayout, notJudgedLayout, troubleLayout, untilLayout } from '../shed/layouts.js';
 
 export const costLayout = { fields: { amount: 'number', 'currency?': 'string' } } satisfies Layout;
 export const planDifferenceLayout = { fields: { engines: { fields: { before: 'number', after: 'number' } }, cost: { fields: { before: costLayout, after: costLayout } }, smallestMargin: { fields: { 'before?': 'number', 'after?': 'number' } }, builtNow: { list: 'string' }, builtNoMore: { list: 'string' }, ofOtherParts: { list: 'string' } } } satisfies Layout;
@@ -18,7 +18,7 @@ export const buildLayout = { fields: { name: 'string', 'interchange?': 'string',
 export const nearClearanceLayout = { fields: { engine: 'string', of: { oneOf: ['cylinder', 'end play', 'guides', 'mains', 'rods'] }, 'place?': 'string', finding: findingLengthLayout, holds: 'number', atStake: costLayout, measure: { list: 'string' }, 'instead?': 'string' } } satisfies Layout;
 export const measureAgainLayout = { fields: { section: { oneOf: ['blocks', 'crankshafts', 'heads', 'otherParts', 'pistonSets', 'ringSets', 'rods', 'shells', 'thrustWashers', 'valveSets'] }, name: 'string', because: { list: againReasonLayout } } } satisfies Layout;
 export const measurementLayout = { fields: { what: measuredWhatLayout, places: { list: 'string' }, 'with?': instrumentNameLayout } } satisfies Layout;
-export const partToMeasureLayout = { fields: { section: { oneOf: ['blocks', 'crankshafts', 'heads', 'otherParts', 'pistonSets', 'ringSets', 'rods', 'shells', 'thrustWashers', 'valveSets'] }, name: 'string', 'core?': 'string', 'marks?': { list: 'string' }, measure: { list: measurementLayout }, until: untilLayout } } satisfies Layout;
+export const partToMeasureLayout = { fields: { section: { oneOf: ['blocks', 'crankshafts', 'heads', 'otherParts', 'pistonSets', 'ringSets', 'rods', 'shells', 'thrustWashers', 'valveSets'] }, name: 'string', 'core?': 'string', 'marks?': { list: 'string' }, tests: { list: neededTestLayout }, measure: { list: measurementLayout }, until: untilLayout } } satisfies Layout;
 export const mayBeLayout = { fields: { engines: 'number', cost: costLayout, parts: { list: partToMeasureLayout } } } satisfies Layout;
 export const lackingPartLayout = { fields: { section: { oneOf: ['blocks', 'crankshafts', 'heads', 'otherParts', 'pistonSets', 'ringSets', 'rods', 'shells', 'thrustWashers', 'valveSets'] }, 'kind?': 'string', 'fits?': { oneOf: ['mains', 'rods'] }, 'step?': 'number', 'sizedBy?': { list: 'string' }, count: 'number' } } satisfies Layout;
 export const mayBringLayout = { by: 'kind', variants: [

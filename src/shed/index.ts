@@ -78,6 +78,7 @@ export type { MeasuredWhat, NotMeasured } from './triage/not-measured-types.js';
 export { triage } from './triage/triage.js';
 export type {
   AgainReason,
+  CoreTest,
   Disposition,
   Job,
   Triage,

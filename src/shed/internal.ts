@@ -23,7 +23,7 @@ export { describeAgain } from './triage/describe-again.js';
 export { describeJob } from './triage/describe-job.js';
 export { NO_LIMIT_STATED, sayNotJudged } from './triage/describe-not-judged.js';
 export { instrumentFor } from './triage/describe-not-measured.js';
-export { describeTest } from './triage/describe-tests.js';
+export { describeTest, sayTestedFirst } from './triage/describe-tests.js';
 export { saysAgain } from './triage/measure-again.js';
 export { notJudgedOf } from './triage/not-judged.js';
 export { thingsToMeasure } from './triage/not-measured.js';

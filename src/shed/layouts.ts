@@ -17,6 +17,7 @@ export const againReasonLayout = { by: 'kind', variants: [
   { fields: { kind: { oneOf: ['measure again'] }, finding: findingLengthLayout } },
   { fields: { kind: { oneOf: ['measure sizes again'] }, of: { oneOf: ['bores', 'mains', 'rods'] }, places: { list: 'string' }, 'step?': 'number' } },
 ] } satisfies Layout;
+export const neededTestLayout = { fields: { test: { oneOf: ['check it for bend and twist', 'crack test', 'measure its journals', 'measure its margins', 'measure its seats', 'pressure test', 'softening test'] }, when: { oneOf: ['after', 'again', 'before use', 'first'] }, because: { list: troubleLayout }, 'least?': 'number' } } satisfies Layout;
 export const measuredWhatLayout = { oneOf: ['bearings it is for', 'big ends', 'bores', 'main housings', 'main journals', 'oversize', 'pistons', 'rod journals', 'thickness', 'undersize', 'walls'] } satisfies Layout;
 export const untilLayout = { oneOf: ['it is known which bearing seized', 'it is measured better', 'it is measured', 'it is straightened and measured', 'the odd reading is taken again'] } satisfies Layout;
 export const faultLayout = { oneOf: ['bent', 'cracked', 'frost-cracked', 'overheated', 'pitted', 'scored', 'spun'] } satisfies Layout;
@@ -69,7 +70,6 @@ export const coreDifferenceLayout = { by: 'kind', variants: [
 export const shedDifferenceLayout = { fields: { parts: { list: partDifferenceLayout }, cores: { list: coreDifferenceLayout }, fields: { list: 'string' } } } satisfies Layout;
 export const dispositionLayout = { oneOf: ['machine', 'not as it is', 'scrap', 'spare', 'undecided', 'use after', 'use as it is'] } satisfies Layout;
 export const jobLayout = { fields: { work: { oneOf: ['bore', 'crack test', 'grind main journals', 'grind rod journals', 'pressure test', 'recut seats', 'reface valves', 'resize housings', 'skim head', 'sleeve', 'stitch', 'straighten', 'weld'] }, places: { list: 'string' }, 'step?': 'number', 'to?': spanLayout } } satisfies Layout;
-export const neededTestLayout = { fields: { test: { oneOf: ['check it for bend and twist', 'crack test', 'measure its journals', 'measure its margins', 'measure its seats', 'pressure test', 'softening test'] }, when: { oneOf: ['after', 'again', 'before use', 'first'] }, because: { list: troubleLayout }, 'least?': 'number' } } satisfies Layout;
 export const notMeasuredLayout = { fields: { kind: { oneOf: ['not measured'] }, what: measuredWhatLayout, places: { list: 'string' }, begun: { list: { fields: { place: 'string', read: spanLayout, lacks: stillToReadLayout } } } } } satisfies Layout;
 export const consequenceLayout = { by: 'kind', variants: [
   { fields: { kind: { oneOf: ['scrap'] }, 'unlessTested?': { list: { oneOf: ['cracks', 'softening'] } }, 'basis?': basisLayout } },
@@ -99,5 +99,6 @@ export const triageReasonLayout = { by: 'kind', variants: [
   { fields: { kind: { oneOf: ['fits nothing'] }, section: { oneOf: ['blocks', 'crankshafts', 'heads', 'otherParts', 'pistonSets', 'ringSets', 'rods', 'shells', 'thrustWashers', 'valveSets'] } } },
 ] } satisfies Layout;
 export const triagedPartLayout = { fields: { section: { oneOf: ['blocks', 'crankshafts', 'heads', 'otherParts', 'pistonSets', 'ringSets', 'rods', 'shells', 'thrustWashers', 'valveSets'] }, 'kind?': 'string', name: 'string', 'from?': 'string', count: 'number', disposition: dispositionLayout, jobs: { list: jobLayout }, tests: { list: neededTestLayout }, findings: { list: findingLengthLayout }, because: { list: triageReasonLayout }, notJudged: { list: notJudgedLayout }, 'condition?': conditionLayout, 'notes?': { list: 'string' } } } satisfies Layout;
-export const triagedCoreLayout = { fields: { name: 'string', 'condition?': conditionLayout, 'happened?': { list: happeningLayout }, holds: { list: 'string' } } } satisfies Layout;
+export const coreTestLayout = { fields: { section: { oneOf: ['blocks', 'crankshafts', 'heads', 'otherParts', 'pistonSets', 'ringSets', 'rods', 'shells', 'thrustWashers', 'valveSets'] }, name: 'string', test: neededTestLayout } } satisfies Layout;
+export const triagedCoreLayout = { fields: { name: 'string', 'condition?': conditionLayout, 'happened?': { list: happeningLayout }, holds: { list: 'string' }, tests: { list: coreTestLayout } } } satisfies Layout;
 export const triageLayout = { fields: { shed: 'string', units: { oneOf: ['inch', 'metric'] }, parts: { list: triagedPartLayout }, cores: { list: triagedCoreLayout }, howRead: howReadLayout } } satisfies Layout;

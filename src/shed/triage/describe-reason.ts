@@ -78,7 +78,7 @@ export function describeReason(
   }
 }
 
-const SO_FAR = ', of those measured to the end';
+const SO_FAR = ', of those fully measured';
 
 /** In a few words, what rules a part out; undefined if the reason does not. */
 export function obstacle(reason: TriageReason, { section, jobs }: TriagedPart): string | undefined {

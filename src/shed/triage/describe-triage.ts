@@ -7,7 +7,7 @@ import { named, wordFor } from '../section-words.js';
 import { SECTIONS, type Section } from '../sections.js';
 import { cautionsFor } from './cautions.js';
 import { asItIs, otherFindings, reasonsOf, saidBesides } from './describe-as-it-is.js';
-import { notTakenApart } from './describe-core.js';
+import { notTakenApart, testedOnceApart } from './describe-core.js';
 import { describeDoing, describeJob } from './describe-job.js';
 import { isOnlyFaultFree, UNTESTED } from './describe-not-judged.js';
 import { describeReason, obstacle } from './describe-reason.js';
@@ -137,7 +137,11 @@ function page({ shed, parts, cores, howRead }: Triage, wording: Wording): string
       ...(parts.length === 0 ? ['This shed has no parts.'] : tally(parts)),
     ]),
     ...howWell(howRead, notes.wording),
-    ...testFirst(testsOf(parts), 'sort the shed again.', notes.wording),
+    ...testFirst(
+      [...testsOf(parts), ...testedOnceApart(cores)],
+      'sort the shed again.',
+      notes.wording,
+    ),
     ...sections,
     ...notTakenApart(cores),
     ...whoSetTheLimits(notes),

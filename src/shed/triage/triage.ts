@@ -64,11 +64,20 @@ export function triage(shed: Shed): Triage {
 
 function triagedCore(core: Core, shed: Shed): TriagedCore {
   const { name, condition, happened } = core;
+  const parts = partsOfCore(core, shed);
+  const troubles = troublesIn(shed);
   return {
     name,
     ...(condition && { condition }),
     ...(happened && { happened }),
-    holds: partsOfCore(core, shed).map(({ part }) => part.name.slice(0, -` of ${name}`.length)),
+    holds: parts.map(({ part }) => part.name.slice(0, -` of ${name}`.length)),
+    tests: parts.flatMap(({ section, part }) =>
+      testsFor(section, part, [], troubles, shed.engine).map((test) => ({
+        section,
+        name: part.name,
+        test,
+      })),
+    ),
   };
 }
 
