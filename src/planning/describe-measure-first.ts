@@ -2,7 +2,7 @@ import type { Wording } from '../judging/index.js';
 import { sayDistance } from '../judging/internal.js';
 import { section, wrap } from '../pages/index.js';
 import { INSTRUMENT_WORDS } from '../reading/index.js';
-import { sayTestedFirst } from '../shed/internal.js';
+import { describeFar, sayTestedFirst } from '../shed/internal.js';
 import { sayLacks } from './describe-lacks.js';
 import { sayEngines } from './describe-proof.js';
 import type { MayBring, Measurement, PartToMeasure } from './measure-types.js';
@@ -11,12 +11,16 @@ import { sayCost } from './say-cost.js';
 
 /** What there may be besides what is proven, and what to measure first: a section of the plan, if there is any. */
 export function describeMeasureFirst(plan: Plan, wording: Wording): readonly string[] {
-  const { measureFirst } = plan;
-  if (measureFirst.length === 0) return [];
+  const { measureFirst, readAgain } = plan;
+  const again = readAgain.flatMap(({ name, because }) =>
+    because.flatMap((reason) => wrap(`  ${name}, ${describeFar(reason, wording)}.`, 4)),
+  );
+  if (measureFirst.length + again.length === 0) return [];
   const cores = measureFirst.some(({ parts }) => parts.some(({ core }) => core !== undefined));
   return [
     section('MEASURE FIRST', [
-      ...wrap(sayMayBe(plan), 0),
+      ...(again.length > 0 ? [...wrap(READ_AGAIN, 0), ...again] : []),
+      ...(measureFirst.length > 0 ? wrap(sayMayBe(plan), 0) : []),
       ...measureFirst.flatMap(({ mayBring, parts }) => [
         ...wrap(`${heading(mayBring, wording)}:`, 0),
         ...parts.flatMap((each) => wrap(`  ${sayPart(each)}`, 4)),
@@ -31,6 +35,8 @@ export function describeMeasureFirst(plan: Plan, wording: Wording): readonly str
     ]),
   ];
 }
+
+const READ_AGAIN = 'Before a part is passed over for it, read again what can hardly be right:';
 
 const TAKE_APART =
   'Before you take an engine apart, drain its fuel and oil out of doors, away from any flame, and let no spring or flywheel loose by surprise.';

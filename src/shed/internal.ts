@@ -20,6 +20,7 @@ export { named, partWord, wordFor } from './section-words.js';
 export { SECTIONS } from './sections.js';
 export { cautionsFor } from './triage/cautions.js';
 export { describeAgain } from './triage/describe-again.js';
+export { describeFar } from './triage/describe-far.js';
 export { describeJob } from './triage/describe-job.js';
 export { NO_LIMIT_STATED, sayNotJudged } from './triage/describe-not-judged.js';
 export { instrumentFor } from './triage/describe-not-measured.js';

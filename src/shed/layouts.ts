@@ -4,7 +4,7 @@ import { borePlanLayout } from '../cylinders/layouts.js';
 import type { Layout } from '../judging/internal.js';
 import { basisLayout, findingLengthLayout, namedRuleLayout, sizeOrSpanLayout, spanLayout } from '../judging/layouts.js';
 import { diameterReadingLayout, oddReadingLayout, stillToReadLayout } from '../measuring/layouts.js';
-import { engineKindLayout, happeningLayout, howReadLayout, instrumentsOfBenchLayout, priceLayout, warmthOfBenchLayout } from '../reading/layouts.js';
+import { engineKindLayout, farReadingLayout, happeningLayout, howReadLayout, instrumentsOfBenchLayout, priceLayout, warmthOfBenchLayout } from '../reading/layouts.js';
 
 export const judgedWhatLayout = { oneOf: ['big ends', 'diameters', 'face', 'guides', 'main housings', 'margin', 'ring gaps', 'ring side clearance', 'runout', 'stems', 'thickness', 'thrust width'] } satisfies Layout;
 export const notJudgedLayout = { by: 'why', variants: [
@@ -17,6 +17,7 @@ export const againReasonLayout = { by: 'kind', variants: [
   { fields: { kind: { oneOf: ['measure again'] }, finding: findingLengthLayout } },
   { fields: { kind: { oneOf: ['measure sizes again'] }, of: { oneOf: ['bores', 'mains', 'rods'] }, places: { list: 'string' }, 'step?': 'number' } },
 ] } satisfies Layout;
+export const tooFarLayout = { fields: { kind: { oneOf: ['too far off'] }, of: { oneOf: ['bores', 'journals'] }, place: 'string', far: farReadingLayout } } satisfies Layout;
 export const neededTestLayout = { fields: { test: { oneOf: ['check it for bend and twist', 'crack test', 'measure its journals', 'measure its margins', 'measure its seats', 'pressure test', 'softening test'] }, when: { oneOf: ['after', 'again', 'before use', 'first'] }, because: { list: troubleLayout }, 'least?': 'number' } } satisfies Layout;
 export const measuredWhatLayout = { oneOf: ['bearings it is for', 'big ends', 'bores', 'main housings', 'main journals', 'oversize', 'pistons', 'rod journals', 'thickness', 'undersize', 'walls'] } satisfies Layout;
 export const untilLayout = { oneOf: ['it is known which bearing seized', 'it is measured better', 'it is measured', 'it is straightened and measured', 'the odd reading is taken again'] } satisfies Layout;
@@ -80,6 +81,7 @@ export const consequenceLayout = { by: 'kind', variants: [
 ] } satisfies Layout;
 export const triageReasonLayout = { by: 'kind', variants: [
   notMeasuredLayout,
+  tooFarLayout,
   { fields: { kind: { oneOf: ['measure again'] }, finding: findingLengthLayout } },
   { fields: { kind: { oneOf: ['measure sizes again'] }, of: { oneOf: ['bores', 'mains', 'rods'] }, places: { list: 'string' }, 'step?': 'number' } },
   { fields: { kind: { oneOf: ['fault'] }, fault: faultLayout, 'place?': 'string', 'found?': { oneOf: ['by a test'] }, consequence: consequenceLayout } },

@@ -1,9 +1,9 @@
 import { section, wrap } from '../../pages/index.js';
 import { HAPPENED } from '../../reading/index.js';
+import type { TriagedCore } from './core-types.js';
 import { unlessTested } from './describe-tests.js';
 import { sayCondition } from './say-owner.js';
 import type { TestedPart } from './test-first.js';
-import type { TriagedCore } from './triage-types.js';
 
 /** The engines that are not taken apart: a section of the report, if there are any. */
 export function notTakenApart(cores: readonly TriagedCore[]): readonly string[] {

@@ -7,20 +7,14 @@ import { shedLayout } from '../layouts.js';
 import type { Core, Part } from '../part.js';
 import { SECTIONS, type Section } from '../sections.js';
 import type { Parts, Shed } from '../shed.js';
+import type { TriagedCore } from './core-types.js';
 import { notJudgedOf } from './not-judged.js';
 import { ofPart } from './of-part.js';
 import { readyBlock } from './ready-block.js';
 import { readyCrankshaft } from './ready-crankshaft.js';
 import { readyHead, readyRods, readyValves, readyWhole } from './ready-others.js';
 import { testsFor } from './tests.js';
-import type {
-  Disposition,
-  Job,
-  Triage,
-  TriagedCore,
-  TriagedPart,
-  TriageReason,
-} from './triage-types.js';
+import type { Disposition, Job, Triage, TriagedPart, TriageReason } from './triage-types.js';
 import { type Trouble, troublesIn } from './troubles.js';
 import { type Unmatched, unmatchedIn } from './unmatched.js';
 import type { Readiness } from './ways.js';
