@@ -5,7 +5,7 @@ import type { OddReading } from '../../measuring/index.js';
 import type { Length, UnitSystem } from '../../quantities/index.js';
 import type { Happening, HowRead } from '../../reading/index.js';
 import type { Consequence, Fault } from '../faults.js';
-import type { Condition, Owned } from '../part.js';
+import type { Owned } from '../part.js';
 import type { Section } from '../sections.js';
 import type { Work } from '../works.js';
 import type { TriagedCore } from './core-types.js';
