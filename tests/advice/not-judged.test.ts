@@ -77,16 +77,10 @@ describe('a part of which nothing was judged', () => {
   it('is counted as such in the triage', () => {
     // Both sets of rings, and both of valves, whose margin was not measured.
     const text = triageReport(triage(read({})));
-    const [heads = '', ...rows] = text
-      .split('\n')
-      .filter((line) => /use as it is {3}|^ring sets|^valve sets/.test(line));
-    const column = heads.split(/ {3,}/).indexOf('nothing judged');
-    const cells = rows.map((row) => row.split(/ {3,}/));
-    expect(column).toBeGreaterThan(0);
-    expect(cells.map((row) => [row[0], row[1], row[column]])).toEqual([
-      ['ring sets', '0', '3'],
-      ['valve sets', '0', '2'],
-    ]);
+    // The first column counts those to use as they are, the last those of which nothing was judged.
+    expect(text).toMatch(/nothing( judged)?$/m);
+    expect(text).toMatch(/^ring sets +0 .* 3$/m);
+    expect(text).toMatch(/^valve sets +0 .* 2$/m);
     expect(flowing(text)).toContain('look them over before you count on them');
   });
 
