@@ -17,6 +17,7 @@ import type { LeftOver } from './left-over-types.js';
 import type { Purchase } from './order-types.js';
 import type { Build, BuildJob, Plan, ShopOrder } from './plan-types.js';
 import { sayCost } from './say-cost.js';
+import { sayUnjudged } from './unjudged.js';
 import { whatToDo } from './what-to-do.js';
 
 /**
@@ -98,6 +99,7 @@ function howSure(plan: Plan, wording: Wording): readonly string[] {
         ]),
     ...sayHowKnown(plan),
     describeProof(plan, wording),
+    ...sayUnjudged(plan),
     ...sayComplete(plan.complete),
     ...sayNotDescribed(plan),
     ...sayCannotBuild(plan, wording),

@@ -33,6 +33,7 @@ export type {
   MeasureAgain,
   NearClearance,
   Plan,
+  ReadAgain,
   ShopOrder,
 } from './plan-types.js';
 export type { Preference } from './preferences.js';

@@ -6,7 +6,7 @@ import type { Shed } from '../shed/index.js';
 import { accuracyOfShed, dispositionsOf, howShedWasRead, needsOf } from '../shed/internal.js';
 import { shedLayout } from '../shed/layouts.js';
 import { engineLimit, mostEngines } from './affordable.js';
-import { againIn } from './again-in.js';
+import { againIn, readAgainIn } from './again-in.js';
 import { bestBuilds } from './best-builds.js';
 import { buildOf } from './builds.js';
 import { judgedOf } from './clearances.js';
@@ -127,6 +127,7 @@ function planWith(shed: Shed, request: PlanRequest, solver: Solver): Plan {
     ...(holdsWith !== undefined && { holdsWith }),
     ...howItHolds(shed, builds, leftOver, accuracy),
     measureAgain: againIn(builds, parts),
+    readAgain: readAgainIn(parts),
     ...(open.mayBe && { mayBe: open.mayBe }),
     measureFirst: open.measureFirst,
     howRead: howShedWasRead(shed, taken),

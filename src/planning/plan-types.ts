@@ -1,7 +1,7 @@
 import type { BasedLimits, Finding, Span } from '../judging/index.js';
 import type { Length, Ratio, UnitSystem } from '../quantities/index.js';
 import type { EngineKind, HowRead, InstrumentName } from '../reading/index.js';
-import type { AgainReason, Job, NeededTest, NotJudged, Section } from '../shed/index.js';
+import type { AgainReason, Job, NeededTest, NotJudged, Section, TooFar } from '../shed/index.js';
 import type { CannotBuild } from './cannot-build-types.js';
 import type { Cost } from './cost.js';
 import type { LeftOver, NextEngine } from './left-over-types.js';
@@ -35,6 +35,8 @@ export interface Plan {
   readonly near: readonly NearClearance[];
   /** What to measure again of the parts it takes, as their readings are too near a limit to tell. */
   readonly measureAgain: readonly MeasureAgain[];
+  /** Readings of the parts of the shed that cannot be right, and keep a part out of every engine until they are taken again. */
+  readonly readAgain: readonly ReadAgain[];
   /** What there may be besides, if parts that are not known turned out good; absent if that is no more engines. */
   readonly mayBe?: MayBe;
   /** What to measure first, of the parts that are not known: for one more engine or to know what to buy for it, then for less money, then for a wider margin. */
@@ -237,4 +239,14 @@ export interface ShopOrder {
   readonly jobs: readonly BuildJob[];
   /** Their total cost. */
   readonly cost: Cost;
+}
+
+/** Readings of one part that no step and no wear come to. */
+export interface ReadAgain {
+  /** Its section of the shed. */
+  readonly section: Section;
+  /** Its name. */
+  readonly name: string;
+  /** The readings, each with its place. */
+  readonly because: readonly TooFar[];
 }

@@ -33,6 +33,7 @@ export type {
   Locking,
   NeededPart,
 } from './engine-kind.js';
+export { type FarReading, farReadings } from './far-readings.js';
 export { chosen, count, fields, list, listOfDifferent, name, partial, word } from './fields.js';
 export { FileError } from './file-error.js';
 export type { FileProblem } from './file-problem.js';

@@ -1,0 +1,20 @@
+import { named } from '../shed/internal.js';
+import type { BuildPart, Plan } from './plan-types.js';
+
+/** The parts of which no size decides: they are complete by being there. What there is to judge of a head is its face and guides, of valves their margin and stems. */
+const isUnjudged = ({ section, notJudged = [] }: BuildPart): boolean =>
+  section === 'otherParts'
+    ? notJudged.length > 0
+    : (section === 'heads' || section === 'valveSets') &&
+      notJudged.filter(({ why }) => why === 'not measured').length >= 2;
+
+/** What the proof of a plan rests on, and the parts that count as complete by being there. */
+export function sayUnjudged({ builds }: Plan): readonly string[] {
+  if (builds.length === 0) return [];
+  const names = builds.flatMap(({ parts }) =>
+    parts.filter(isUnjudged).map(({ name, count }) => named(name, count)),
+  );
+  return names.length === 0
+    ? []
+    : [`Proven by the sizes that were measured; not judged at all: ${names.join(', ')}.`];
+}
