@@ -16,6 +16,7 @@ import type { Kind, Member } from './kinds.js';
 import { kindsIn } from './kinds-in.js';
 import { loadSolver } from './load-solver.js';
 import { type Row, sumOfTerms } from './model.js';
+import { oddsIn } from './odds.js';
 import { openPointsOf } from './open-points.js';
 import type { PlanOptions } from './plan-options.js';
 import { guardPlanOptions, type PlanRequest } from './plan-request.js';
@@ -41,13 +42,10 @@ const MOST_TRIED = 8;
 const DRAWS = 400;
 const SEED = 1;
 
-/** How likely a part is good that its owner gives no odds for: common practice of this library, and no more than a guess. */
-const ODDS = { ran: 0.8, turns: 0.6, seized: 0.3, 'not seen': 0.5 } as const;
-
 /**
  * How likely each number of complete engines is, where parts were not measured. Every part that is not known is good or
  * not, each on its own, with its owner's odds, or by a rule of thumb of ours: 80 % of an engine that ran, 60 % of one that turns,
- * 30 % of one that has seized, 50 % of any other. A part that is known counts so too if its owner gives odds of it: what
+ * 30 % of one that has seized or had an accident, 50 % of any other. A part that is known counts so too if its owner gives odds of it: what
  * no micrometer finds may be wrong with it. Good means that it measures up to whatever it is to go with, so the
  * chances are no better than the odds, and no plan counts on them. What the engines take without verdict, test or
  * odds of the owner is in `notIn`: the chances leave that out.
@@ -149,17 +147,15 @@ function uncertainIn(stock: Stock, shed: Shed): readonly Uncertain[] {
     ...(shed[section] ?? []),
     ...(shed.toBuy?.[section] ?? []),
   ]);
+  const oddsOf = oddsIn(shed);
   return kindsIn(stock).flatMap((kind) =>
     kind.members.flatMap((member): readonly Uncertain[] => {
       const { section, unknown } = kind;
       const { name } = member;
-      const { odds, condition } = parts.find((part) => part.name === name) ?? {};
-      if (odds !== undefined) {
-        return [{ kind, member, odds: { section, name, odds, by: 'owner' } }];
-      }
-      if (unknown === undefined) return [];
-      const usual = ODDS[condition?.is ?? 'not seen'] as Ratio;
-      return [{ kind, member, odds: { section, name, odds: usual, by: 'rule of thumb' } }];
+      const part = parts.find((each) => each.name === name);
+      if (part === undefined) return [];
+      const odds = { section, name, ...oddsOf(part) };
+      return unknown !== undefined || odds.by === 'owner' ? [{ kind, member, odds }] : [];
     }),
   );
 }
