@@ -1,7 +1,7 @@
 import type { Wording } from '../judging/index.js';
 import { type Block, capital, caution, checks, paragraph, type TaskStep } from '../pages/index.js';
 import type { Build, BuildBearing } from '../planning/index.js';
-import { describePartOf } from '../planning/internal.js';
+import { besideOrder, describePartOf } from '../planning/internal.js';
 import { cautionsFor, describeJob, describeTest } from '../shed/internal.js';
 import { groundBy, isBored, isMadeToSuit } from './machined.js';
 import { laterJobs } from './test-first.js';
@@ -46,7 +46,7 @@ export function sendOutStep(build: Build, wording: Wording): TaskStep {
         checks(
           jobs
             .filter((job) => job.shop === shop)
-            .map((job) => `${job.part}: ${describeJob(job, wording)}`),
+            .map((job) => `${job.part}: ${describeJob(job, wording)}${besideOrder(job, wording)}`),
         ),
       ]),
       ...(after.length === 0 ? [] : [paragraph('When it comes back:'), checks(after)]),

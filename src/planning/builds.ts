@@ -1,4 +1,4 @@
-import type { Shed } from '../shed/index.js';
+import type { Shed, TriagedPart } from '../shed/index.js';
 import { groupsIn, SECTIONS } from '../shed/internal.js';
 import { type Assembly, assemblyCost, partsTaken, rodParts } from './assembly.js';
 import {
@@ -9,6 +9,7 @@ import {
   mainBearings,
   rodBearings,
 } from './build-clearances.js';
+import { doubtOf } from './job-doubts.js';
 import type { Kind } from './kinds.js';
 import { costOf, type PricedJob } from './money.js';
 import { openPointsOf } from './open-points.js';
@@ -22,6 +23,7 @@ export function buildOf(
   shed: Shed,
   judged: JudgedWith,
   currency: string | undefined,
+  triaged: readonly TriagedPart[],
 ): Build {
   const { engine } = shed;
   const { accuracy } = judged;
@@ -44,7 +46,11 @@ export function buildOf(
     cylinders: cylindersOf(assembly, engine, judged),
     ...(endPlay && { endPlay }),
     ...(guides && { guides }),
-    jobs: jobs.map(({ cost, ...job }) => ({ ...job, cost: costOf(cost, currency) })),
+    jobs: jobs.map(({ cost, ...job }) => ({
+      ...job,
+      ...doubtOf(job, triaged),
+      cost: costOf(cost, currency),
+    })),
     tests,
     cost: costOf(assemblyCost(assembly), currency),
   };

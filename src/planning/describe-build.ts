@@ -16,6 +16,7 @@ import {
   partWord,
 } from '../shed/internal.js';
 import { noEndPlay, openPointLines } from './describe-open-points.js';
+import { besideOrder } from './job-doubts.js';
 import type { Build, BuildBearing, BuildCylinder, BuildTest } from './plan-types.js';
 import { sayCost } from './say-cost.js';
 import { sayInterchange } from './say-interchange.js';
@@ -33,7 +34,10 @@ export function describeBuild(build: Build, number: number, wording: Wording): s
     ...timed('Before any other work, and before use:', ['before use'], build.tests, wording),
     ...(work.length === 0 ? ['No machining.'] : ['Machining:']),
     ...work.flatMap((job) =>
-      wrap(`  ${job.part}: ${describeJob(job, wording)}, by ${job.shop}`, 4),
+      wrap(
+        `  ${job.part}: ${describeJob(job, wording)}, by ${job.shop}${besideOrder(job, wording)}`,
+        4,
+      ),
     ),
     ...cautionLines(build),
     ...timed('After the work, before it is built:', ['again', 'after'], build.tests, wording),

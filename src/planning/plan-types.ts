@@ -1,4 +1,5 @@
 import type { BasedLimits, Finding, Span } from '../judging/index.js';
+import type { InDoubt } from '../measuring/index.js';
 import type { Length, Ratio, UnitSystem } from '../quantities/index.js';
 import type { EngineKind, HowRead, InstrumentName } from '../reading/index.js';
 import type { AgainReason, Job, NeededTest, NotJudged, Section } from '../shed/index.js';
@@ -217,6 +218,13 @@ export interface BuildJob extends Job {
   readonly part: string;
   /** The shop that does it. */
   readonly shop: string;
+  /** What may do without it: only a rule of thumb or the error of readings asks for it. Settle that first. */
+  readonly inDoubt?: {
+    /** The step at which they may stay as they are [m]. */
+    readonly at: Length;
+    /** The journals or bores. */
+    readonly places: readonly InDoubt[];
+  };
   /** Its cost. */
   readonly cost: Cost;
 }
