@@ -1,4 +1,4 @@
-import type { Shed, TriagedPart } from '../shed/index.js';
+import type { Part, Shed, TriagedPart } from '../shed/index.js';
 import { groupsIn, SECTIONS } from '../shed/internal.js';
 import { type Assembly, assemblyCost, partsTaken, rodParts } from './assembly.js';
 import {
@@ -32,7 +32,11 @@ export function buildOf(
   const tests = buildTests(shed, taken, jobs);
   const parts = taken.map((part) => {
     const its = tests.filter((test) => test.part === part.name);
-    return { ...part, ...openPointsOf(shed, part.section, part.name, its) };
+    return {
+      ...part,
+      ...homeMadeOf(shed, part),
+      ...openPointsOf(shed, part.section, part.name, its),
+    };
   });
   const { interchange } = assembly.batch;
   const endPlay = endPlayOf(assembly, engine, accuracy);
@@ -54,6 +58,17 @@ export function buildOf(
     tests,
     cost: costOf(assemblyCost(assembly), currency),
   };
+}
+
+/** That a part is home-made, and what its owner notes of it: its material is known to nobody else. */
+function homeMadeOf(
+  shed: Shed,
+  { section, name }: BuildPart,
+): Pick<BuildPart, 'homeMade' | 'notes'> {
+  const all: readonly Part[] = [...(shed[section] ?? []), ...(shed.toBuy?.[section] ?? [])];
+  const part = all.find((each) => each.name === name);
+  if (!part?.homeMade) return {};
+  return { homeMade: true, ...(part.notes && { notes: part.notes }) };
 }
 
 /** The groups of a block, its own and those that these supersede. */

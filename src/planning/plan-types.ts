@@ -149,6 +149,10 @@ export interface BuildPart {
   readonly kind?: string;
   /** Whether it is made to suit. */
   readonly made?: true;
+  /** Whether it is home-made. */
+  readonly homeMade?: true;
+  /** What its owner notes of it, if it is home-made. */
+  readonly notes?: readonly string[];
   /** Where it came from, if that is known. */
   readonly from?: string;
   /** How many the engine takes: pairs of shells, washers; otherwise 1 [-]. */
