@@ -16,7 +16,7 @@ import type { MayBe, MayBring, MeasureFirst } from './measure-types.js';
 import { exactly, type Row, sumOfTerms, upTo } from './model.js';
 import { costOf } from './money.js';
 import { type Ended, oneByOneIfNeeded } from './one-by-one.js';
-import { fewestUnknown, markOf, type OpenPart, type OpenPlan } from './open-search.js';
+import { fewestUnknown, type OpenPart, type OpenPlan, signOfMark } from './open-search.js';
 import { partToMeasure } from './part-to-measure.js';
 import type { PlanRequest } from './plan-request.js';
 import type { Solver } from './solver.js';
@@ -178,6 +178,6 @@ const limitOf = ({ mostPerEngine }: Brief) =>
 function onShelf(brief: Brief): Brief {
   const loose = kindsWhere(brief.stock, ({ apart }) => apart === undefined);
   const kinds = kindsIn(loose);
-  const stock = kindsWhere(loose, (kind) => markOf(kind, kinds) >= 0);
+  const stock = kindsWhere(loose, (kind) => signOfMark(kind, kinds) >= 0);
   return { ...brief, stock, fits: new FitTable(brief.engine, stock.shells, brief.fits.bandOf) };
 }

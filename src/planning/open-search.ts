@@ -66,7 +66,7 @@ export function fewestFirst(draft: Draft): readonly (readonly Term[])[] {
 }
 
 /** Whether the mark on a crankshaft that is not known tells for it or against it: whether there are shells of its step. */
-export function markOf({ marked }: Kind<unknown>, kinds: readonly Kind<unknown>[]): number {
+export function signOfMark({ marked }: Kind<unknown>, kinds: readonly Kind<unknown>[]): number {
   if (marked === undefined) return 0;
   const shells = kinds.filter(({ section, lacking }) => section === 'shells' && !lacking);
   const steps = shells.map(({ ready }) => (ready as { readonly step?: Length }).step);
@@ -84,7 +84,7 @@ export function markOf({ marked }: Kind<unknown>, kinds: readonly Kind<unknown>[
 export function markedLast({ taken }: Draft): readonly (readonly Term[])[] {
   const kinds = [...taken.keys()];
   const terms = [...taken].flatMap(([kind, its]) => {
-    const mark = markOf(kind, kinds);
+    const mark = signOfMark(kind, kinds);
     return mark === 0 ? [] : its.map(([at]): Term => [at, -mark]);
   });
   return terms.length === 0 ? [] : [terms];

@@ -1,6 +1,6 @@
 import { buildSheet } from 'crankwright/build-sheet';
 import { planBuilds, planReport } from 'crankwright/planning';
-import type { Shed } from 'crankwright/shed';
+import { type Shed, triage, triageReport } from 'crankwright/shed';
 import { describe, expect, it } from 'vitest';
 import { block, eur, length, pistons, rings, single } from '../planning/single-shed.js';
 
@@ -24,6 +24,9 @@ describe('a home-made bearing', () => {
       "Home-made: shells; its material's running clearance is not known: ask for its maker's or the metal's (owner: \"turned from bronze\").";
     expect(flowing(planReport(plan))).toContain(said);
     expect(flowing(buildSheet(plan, { format: 'text' }))).toContain(said);
+    expect(flowing(triageReport(triage({ ...single, shells })))).toContain(
+      'shells, home-made: use',
+    );
     const proper = flowing(planReport(await planBuilds(single)));
     expect(proper).not.toContain('Home-made');
   });
