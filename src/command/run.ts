@@ -165,7 +165,10 @@ async function makePlan({ options, ...source }: Asked<'plan'>, io: Io): Promise<
 }
 
 /** The chances that belong to a plan, with the options that they share with it. */
-async function chancesText(shed: Shed, { options }: Asked<'plan'>): Promise<string> {
+async function chancesText(
+  shed: Shed,
+  { options, units = shed.units }: Asked<'plan'>,
+): Promise<string> {
   const { atMost, buying, reserved, timeLimit } = options;
   const chances = await engineChances(shed, {
     ...(atMost !== undefined && { atMost }),
@@ -173,7 +176,7 @@ async function chancesText(shed: Shed, { options }: Asked<'plan'>): Promise<stri
     ...(reserved !== undefined && { reserved }),
     ...(timeLimit !== undefined && { timeLimit }),
   });
-  return `\n${describeChances(chances)}`;
+  return `\n${describeChances(chances, { units })}`;
 }
 
 function planText(

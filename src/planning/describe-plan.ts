@@ -12,6 +12,7 @@ import { measureOnceMore, sayHowKnown, sayNotDescribed } from './describe-near.j
 import { sayNextEngine } from './describe-next.js';
 import { describeProof, isNoneAsked } from './describe-proof.js';
 import { describeToMake } from './describe-to-make.js';
+import { besideOrder } from './job-doubts.js';
 import { planLayout } from './layouts.js';
 import type { LeftOver } from './left-over-types.js';
 import type { Purchase } from './order-types.js';
@@ -147,7 +148,7 @@ function orderLines({ shop, jobs, cost }: ShopOrder, wording: Wording): readonly
 
 /** `grind rod journals …; 60.00 EUR`. */
 const describeOrder = (job: BuildJob, wording: Wording): string =>
-  `${describeJob(job, wording)}; ${sayCost(job.cost)}`;
+  `${describeJob(job, wording)}; ${sayCost(job.cost)}${besideOrder(job, wording)}`;
 
 /** What to buy, and when: after the tests for cracks, before anything is cut. */
 function toBuyLines({ shopping }: Plan): readonly string[] {

@@ -10,10 +10,9 @@ import {
   thingsToMeasure,
   withTests,
 } from '../shed/internal.js';
-import { stepMarked } from './marked-step.js';
 import { inThousandths, type PricedJob, priced, totalOf } from './money.js';
+import { openKindsIn } from './open-kind.js';
 import { originsThatRan } from './ran.js';
-import { stepsOfSection } from './steps-for.js';
 import type { Testing } from './testing.js';
 
 /** Parts that are the same to a plan. */
@@ -41,7 +40,9 @@ export interface Kind<R> {
   readonly lacking?: true;
   /** How many things of it are to be measured before it counts; absent if none is. */
   readonly unknown?: number;
-  /** How much more than measuring it takes to get at it: 1 if it is in an engine not taken apart, 2 if that ran. */
+  /** How unlikely it turns out good, as a whole number; absent if it is known. */
+  readonly unlikely?: number;
+  /** How much more than measuring it takes to get at it; absent if it is in no engine. */
   readonly apart?: number;
   /** The steps that an unmeasured crankshaft is marked as. */
   readonly marked?: readonly Length[];
@@ -125,6 +126,7 @@ export function kindsOf<S extends Section, R>(
   const ran = originsThatRan(shed);
   const groupsOf = groupsIn(shed);
   const mates = matesIn(shed);
+  const openKindOf = openKindsIn(shed, inCore);
   const kinds = new Map<string, { members: Member[]; kind: Omit<Kind<R>, 'members' | 'count'> }>();
   for (const part of [...own, ...offered]) {
     if (reserved.includes(part.name) || isKeptBack(part)) continue;
@@ -145,8 +147,7 @@ export function kindsOf<S extends Section, R>(
       repairs,
       ready: usable.ready,
       cost: (price ?? 0) + totalOf(repairs),
-      ...openOf(usable, inCore?.get(part.name)),
-      ...(section === 'crankshafts' && usable.unknown !== undefined && markedAs(shed, part)),
+      ...openKindOf(section, part, usable),
       ...(interchange !== undefined && { interchange: [...interchange].sort() }),
       ...(onlyWith !== undefined && { onlyWith: [...onlyWith].sort() }),
       // A block that must be built is a kind of its own.
@@ -185,21 +186,6 @@ function matesIn(shed: Shed): ReadonlySet<string> {
     ...(shed.toBuy?.[section] ?? []),
   ]);
   return new Set(parts.flatMap(({ onlyWith }) => onlyWith ?? []));
-}
-
-/** What is to be done before a part counts that is not known. Nothing is known of a part that is still in an engine. */
-function openOf(
-  { unknown }: Usable<unknown>,
-  core: Core | undefined,
-): Pick<Kind<unknown>, 'unknown' | 'apart'> {
-  if (core) return { unknown: unknown ?? 1, apart: core.condition?.is === 'ran' ? 2 : 1 };
-  return unknown === undefined ? {} : { unknown };
-}
-
-function markedAs(shed: Shed, { marks = [] }: Part): Pick<Kind<unknown>, 'marked'> {
-  const steps = stepsOfSection(shed, 'crankshafts');
-  const marked = marks.flatMap((mark) => stepMarked(mark, steps) ?? []);
-  return marked.length === 0 ? {} : { marked };
 }
 
 /** Whether its owner keeps a part back, or has built it in. */

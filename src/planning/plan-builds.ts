@@ -94,10 +94,10 @@ function planWith(shed: Shed, request: PlanRequest, solver: Solver): Plan {
   });
   const currency = currencyOf(shed);
   const judged = { accuracy, fits: brief.fits };
-  const builds = assemblies.map((assembly) => buildOf(assembly, shed, judged, currency));
+  const parts = dispositionsOf(shed);
+  const builds = assemblies.map((each) => buildOf(each, shed, judged, currency, parts));
   const margin = smallestMargin(builds, holdsWith);
   const taken = new Set(builds.flatMap((build) => build.parts.map(({ name }) => name)));
-  const parts = dispositionsOf(shed);
   const leftOver = leftOverOf(shed, parts, request.reserved, builds);
   const engines = builds.length + 1;
   const next =

@@ -1,4 +1,5 @@
 import type { BasedLimits, Finding, Span } from '../judging/index.js';
+import type { InDoubt } from '../measuring/index.js';
 import type { Length, Ratio, UnitSystem } from '../quantities/index.js';
 import type { EngineKind, HowRead, InstrumentName } from '../reading/index.js';
 import type { AgainReason, Job, NeededTest, NotJudged, Section, TooFar } from '../shed/index.js';
@@ -150,6 +151,10 @@ export interface BuildPart {
   readonly kind?: string;
   /** Whether it is made to suit. */
   readonly made?: true;
+  /** Whether it is home-made. */
+  readonly homeMade?: true;
+  /** What its owner notes of it, if it is home-made. */
+  readonly notes?: readonly string[];
   /** Where it came from, if that is known. */
   readonly from?: string;
   /** How many the engine takes: pairs of shells, washers; otherwise 1 [-]. */
@@ -219,6 +224,13 @@ export interface BuildJob extends Job {
   readonly part: string;
   /** The shop that does it. */
   readonly shop: string;
+  /** What may do without it: only a rule of thumb or the error of readings asks for it. Settle that first. */
+  readonly inDoubt?: {
+    /** The step at which they may stay as they are [m]. */
+    readonly at: Length;
+    /** The journals or bores. */
+    readonly places: readonly InDoubt[];
+  };
   /** Its cost. */
   readonly cost: Cost;
 }

@@ -36,7 +36,7 @@ export { readyHead, readyRods, readyValves, readyWhole } from './triage/ready-ot
 export { testFirst } from './triage/test-first.js';
 export { CRACK_TESTED, testsFor, withTests } from './triage/tests.js';
 export { dispositionsOf } from './triage/triage.js';
-export { troublesIn } from './triage/troubles.js';
+export { troublesIn, troublesOf } from './triage/troubles.js';
 export { undecidedUntil } from './triage/until.js';
 export type { Readiness, Way } from './triage/ways.js';
 export { isTest } from './works.js';

@@ -184,7 +184,14 @@ describe('parts to make, in words', () => {
 });
 
 describe('the chances, in words', () => {
-  const none: EngineChances = { chances: [], how: 'draws', draws: 400, seed: 1, odds: [] };
+  const none: EngineChances = {
+    chances: [],
+    how: 'draws',
+    draws: 400,
+    seed: 1,
+    odds: [],
+    notIn: [],
+  };
 
   it.each([
     ['time limit', 'Not known: the time was up.'],
@@ -196,6 +203,6 @@ describe('the chances, in words', () => {
   it('tell how they were come by', () => {
     const odds = [{ section: 'heads', name: 'head A', odds: ratio(0.5), by: 'owner' }] as const;
     expect(flowing(describeChances({ ...none, odds }))).toContain('Of 400 cases drawn at random');
-    expect(describeChances({ ...none, how: 'every case' })).toContain('Every part is known');
+    expect(describeChances({ ...none, how: 'every case' })).toContain('No plan waits for a part');
   });
 });

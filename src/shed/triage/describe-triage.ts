@@ -68,8 +68,8 @@ const isCondemning = (reason: TriagedPart['because'][number]): boolean =>
   'consequence' in reason && reason.consequence.kind === 'scrap';
 
 function headline(part: TriagedPart, wording: Wording): string {
-  const { name, kind, from, count, disposition, jobs, tests, because } = part;
-  const who = `${named(name, count)}${kind === undefined ? '' : ` (${kind})`}${from === undefined ? '' : `, from ${from}`}`;
+  const { name, kind, from, count, homeMade, disposition, jobs, tests, because } = part;
+  const who = `${named(name, count)}${kind === undefined ? '' : ` (${kind})`}${from === undefined ? '' : `, from ${from}`}${homeMade ? ', home-made' : ''}`;
   const first = isTestedFirst(tests);
   const isFirm = !because.some(saysAgain);
   const once = first ? ', once it is crack-tested' : '';

@@ -59,6 +59,8 @@ export interface TriagedPart extends Pick<Owned, 'condition' | 'notes'> {
   readonly name: string;
   /** Where it came from, if that is known. */
   readonly from?: string;
+  /** Whether it is home-made. */
+  readonly homeMade?: true;
   /** How many there are, all alike [-]. */
   readonly count: number;
   /** What to do with it. */

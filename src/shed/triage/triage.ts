@@ -105,6 +105,7 @@ function triaged(
     ...(from !== undefined && { from }),
     ...(condition && { condition }),
     ...(notes && { notes }),
+    ...(part.homeMade && { homeMade: true as const }),
     count: countOf(part),
     disposition: dispositionOf(jobs, aside, without !== undefined),
     jobs: jobs ?? [],

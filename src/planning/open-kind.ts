@@ -1,0 +1,36 @@
+import type { Core, Part, Shed } from '../shed/index.js';
+import { troublesIn, troublesOf } from '../shed/internal.js';
+import type { Kind, Usable } from './kinds.js';
+import { stepMarked } from './marked-step.js';
+import { oddsIn, unlikeliness } from './odds.js';
+import { stepsOfSection } from './steps-for.js';
+
+/** What makes a part that is not known a kind of its own; nothing of one that is known. */
+export type OpenKind = Pick<Kind<unknown>, 'unknown' | 'unlikely' | 'apart' | 'marked'>;
+
+/** How much more than measuring a loose part it takes to get at one that is still in an engine. */
+const APART = 4;
+/** The same where that engine has seized or had an accident. */
+const APART_IN_TROUBLE = 5;
+
+/** What is to be done before a part counts that is not known. Nothing is known of a part that is still in an engine. */
+export function openKindsIn(
+  shed: Shed,
+  inCore: ReadonlyMap<string, Core> = new Map(),
+): (section: Kind<unknown>['section'], part: Part, usable: Usable<unknown>) => OpenKind {
+  const oddsOf = oddsIn(shed);
+  const troubles = troublesIn(shed);
+  const steps = stepsOfSection(shed, 'crankshafts');
+  return (section, part, { unknown }) => {
+    const core = inCore.get(part.name);
+    if (core === undefined && unknown === undefined) return {};
+    const marked = (part.marks ?? []).flatMap((mark) => stepMarked(mark, steps) ?? []);
+    const isInTrouble = core?.condition?.is === 'seized' || troublesOf(part, troubles).length > 0;
+    return {
+      unknown: unknown ?? 1,
+      unlikely: unlikeliness(oddsOf(part).odds),
+      ...(core && { apart: isInTrouble ? APART_IN_TROUBLE : APART }),
+      ...(section === 'crankshafts' && unknown !== undefined && marked.length > 0 && { marked }),
+    };
+  };
+}
