@@ -1,4 +1,3 @@
-import type { Length } from '../quantities/index.js';
 import type { Price } from '../reading/index.js';
 import type { Core, Counted, Job, Part, Parts, Section, Shed } from '../shed/index.js';
 import {
@@ -11,12 +10,12 @@ import {
   withTests,
 } from '../shed/internal.js';
 import { inThousandths, type PricedJob, priced, totalOf } from './money.js';
-import { openKindsIn } from './open-kind.js';
+import { type OpenKind, openKindsIn } from './open-kind.js';
 import { originsThatRan } from './ran.js';
 import type { Testing } from './testing.js';
 
 /** Parts that are the same to a plan. */
-export interface Kind<R> {
+export interface Kind<R> extends OpenKind {
   readonly section: Section;
   /** The parts, in the order of the file. */
   readonly members: readonly Member[];
@@ -38,14 +37,6 @@ export interface Kind<R> {
   readonly made?: true;
   /** A missing part, of whatever size fits. */
   readonly lacking?: true;
-  /** How many things of it are to be measured before it counts; absent if none is. */
-  readonly unknown?: number;
-  /** How unlikely it turns out good, as a whole number; absent if it is known. */
-  readonly unlikely?: number;
-  /** How much more than measuring it takes to get at it; absent if it is in no engine. */
-  readonly apart?: number;
-  /** The steps that an unmeasured crankshaft is marked as. */
-  readonly marked?: readonly Length[];
 }
 
 /** One entry of the shed. */

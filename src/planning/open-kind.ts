@@ -1,12 +1,21 @@
-import type { Core, Part, Shed } from '../shed/index.js';
+import type { Length } from '../quantities/index.js';
+import type { Core, Part, Section, Shed } from '../shed/index.js';
 import { troublesIn, troublesOf } from '../shed/internal.js';
-import type { Kind, Usable } from './kinds.js';
 import { stepMarked } from './marked-step.js';
 import { oddsIn, unlikeliness } from './odds.js';
 import { stepsOfSection } from './steps-for.js';
 
 /** What makes a part that is not known a kind of its own; nothing of one that is known. */
-export type OpenKind = Pick<Kind<unknown>, 'unknown' | 'unlikely' | 'apart' | 'marked'>;
+export interface OpenKind {
+  /** How many things of it are to be measured before it counts; absent if none is. */
+  readonly unknown?: number;
+  /** How unlikely it turns out good, as a whole number; absent if it is known. */
+  readonly unlikely?: number;
+  /** How much more than measuring it takes to get at it; absent if it is in no engine. */
+  readonly apart?: number;
+  /** The steps that an unmeasured crankshaft is marked as. */
+  readonly marked?: readonly Length[];
+}
 
 /** How much more than measuring a loose part it takes to get at one that is still in an engine. */
 const APART = 4;
@@ -17,7 +26,7 @@ const APART_IN_TROUBLE = 5;
 export function openKindsIn(
   shed: Shed,
   inCore: ReadonlyMap<string, Core> = new Map(),
-): (section: Kind<unknown>['section'], part: Part, usable: Usable<unknown>) => OpenKind {
+): (section: Section, part: Part, usable: Pick<OpenKind, 'unknown'>) => OpenKind {
   const oddsOf = oddsIn(shed);
   const troubles = troublesIn(shed);
   const steps = stepsOfSection(shed, 'crankshafts');
