@@ -1,6 +1,7 @@
 import type { TriagedPart } from '../shed/index.js';
 import { saysAgain } from '../shed/internal.js';
-import type { Build, MeasureAgain, ReadAgain } from './plan-types.js';
+import type { ReadAgain } from './measure-types.js';
+import type { Build, MeasureAgain } from './plan-types.js';
 
 /** What to measure again of the parts that engines take, as the triage of them tells. */
 export function againIn(

@@ -19,6 +19,7 @@ export type {
   MeasureFirst,
   Measurement,
   PartToMeasure,
+  ReadAgain,
 } from './measure-types.js';
 export type { Complete, PartToMake, Purchase } from './order-types.js';
 export { planBuilds } from './plan-builds.js';
@@ -33,7 +34,6 @@ export type {
   MeasureAgain,
   NearClearance,
   Plan,
-  ReadAgain,
   ShopOrder,
 } from './plan-types.js';
 export type { Preference } from './preferences.js';

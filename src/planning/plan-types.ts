@@ -2,11 +2,11 @@ import type { BasedLimits, Finding, Span } from '../judging/index.js';
 import type { InDoubt } from '../measuring/index.js';
 import type { Length, Ratio, UnitSystem } from '../quantities/index.js';
 import type { EngineKind, HowRead, InstrumentName } from '../reading/index.js';
-import type { AgainReason, Job, NeededTest, NotJudged, Section, TooFar } from '../shed/index.js';
+import type { AgainReason, Job, NeededTest, NotJudged, Section } from '../shed/index.js';
 import type { CannotBuild } from './cannot-build-types.js';
 import type { Cost } from './cost.js';
 import type { LeftOver, NextEngine } from './left-over-types.js';
-import type { MayBe, MeasureFirst } from './measure-types.js';
+import type { MayBe, MeasureFirst, ReadAgain } from './measure-types.js';
 import type { Complete, PartToMake, Purchase } from './order-types.js';
 import type { Preference } from './preferences.js';
 import type { Proof } from './proof-types.js';
@@ -251,14 +251,4 @@ export interface ShopOrder {
   readonly jobs: readonly BuildJob[];
   /** Their total cost. */
   readonly cost: Cost;
-}
-
-/** Readings of one part that no step and no wear come to. */
-export interface ReadAgain {
-  /** Its section of the shed. */
-  readonly section: Section;
-  /** Its name. */
-  readonly name: string;
-  /** The readings, each with its place. */
-  readonly because: readonly TooFar[];
 }

@@ -39,7 +39,7 @@ describe('a plan of parts of which some were not measured', () => {
 
   it('names the likeliest of the shortest lists, by trying every choice of them', async () => {
     let choices = 0;
-    for (const seed of seeds(tries(3, 30))) {
+    for (const seed of seeds(tries(6, 30))) {
       const full = randomShed(seed);
       if (triage(full).parts.some(({ disposition }) => disposition === 'undecided')) continue;
       const { shed, hidden } = withTwins(withHidden(full, seed, 2));

@@ -174,17 +174,20 @@ function tally(parts: readonly TriagedPart[]): readonly string[] {
     );
   const again = parts.some(isToMeasureAgain);
   const unjudged = parts.some(isOnlyFaultFree);
-  const cells = [
-    ...DISPOSITIONS.map((disposition) =>
-      counts((part) => part.disposition === disposition && !isOnlyFaultFree(part)),
+  const all: readonly (readonly [heading: string, test: (part: TriagedPart) => boolean])[] = [
+    ...DISPOSITIONS.map(
+      (each) =>
+        [each, (part: TriagedPart) => part.disposition === each && !isOnlyFaultFree(part)] as const,
     ),
-    ...(unjudged ? [counts(isOnlyFaultFree)] : []),
-    ...(again ? [counts(isToMeasureAgain)] : []),
+    ['nothing judged', isOnlyFaultFree],
+    ['again', isToMeasureAgain],
   ];
+  // A column in which nothing stands would only make the others narrow.
+  const told = all.filter(([, test]) => parts.some(test));
   return [
     ...columns(
-      ['', ...DISPOSITIONS, ...(unjudged ? ['nothing judged'] : []), ...(again ? ['again'] : [])],
-      sections.map((each) => [wordFor(each, 2), ...cells.map((cell) => cell(each))]),
+      ['', ...told.map(([heading]) => heading)],
+      sections.map((each) => [wordFor(each, 2), ...told.map(([, test]) => counts(test)(each))]),
     ),
     ...(again ? wrap(AGAIN, 0) : []),
     ...(unjudged ? wrap(UNJUDGED, 0) : []),
