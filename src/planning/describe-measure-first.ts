@@ -79,7 +79,8 @@ export function sayMayBring(mayBring: MayBring, { units }: Wording): string {
 /** `crankshaft B: rod journals (rod 1, rod 2) with the outside micrometer`. */
 function sayPart(part: PartToMeasure): string {
   const { name, core, marks = [], tests, measure, until } = part;
-  const which = marks.length === 0 ? name : `${name}, marked ${marks.join(', ')}`;
+  const which =
+    marks.length === 0 ? name : `${name}, marked ${marks.map((mark) => `"${mark}"`).join(', ')}`;
   const what = measure.map(sayMeasurement);
   const apart = core === undefined ? [] : [`take ${core} apart`];
   const open = core === undefined ? `nothing is decided until ${until}` : 'look it over';

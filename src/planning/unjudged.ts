@@ -1,11 +1,15 @@
+import type { Section } from '../shed/index.js';
 import { named } from '../shed/internal.js';
 import type { BuildPart, Plan } from './plan-types.js';
 
-/** The parts of which no size decides: they are complete by being there. What there is to judge of a head is its face and guides, of valves their margin and stems. */
+/** The sections of which two things are judged: face and guides of a head, margin and stems of valves, gaps and side clearance of rings. */
+const TWO_THINGS: readonly Section[] = ['heads', 'valveSets', 'ringSets'];
+
+/** The parts of which no size decides: they are complete by being there. */
 const isUnjudged = ({ section, notJudged = [] }: BuildPart): boolean =>
   section === 'otherParts'
     ? notJudged.length > 0
-    : (section === 'heads' || section === 'valveSets') &&
+    : TWO_THINGS.includes(section) &&
       notJudged.filter(({ why }) => why === 'not measured').length >= 2;
 
 /** What the proof of a plan rests on, and the parts that count as complete by being there. */

@@ -20,6 +20,7 @@ export type Work = (typeof WORKS)[number];
 
 /** Work that was done on a part. */
 export interface DoneWork {
+  /** What was done. */
   readonly work: Work;
   /** The undersize or oversize it was done to, as the shop calls it. */
   readonly step?: string;

@@ -82,7 +82,7 @@ describe('crankshafts that nobody measured', () => {
     const parts = await first(shed);
     expect(parts?.map(({ name, marks }) => [name, marks])).toEqual([['crankshaft 3', ['10']]]);
     expect(planReport(await planBuilds(shed)).replace(/\s+/g, ' ')).toContain(
-      'crankshaft 3, marked 10: have it crack-tested first; rod journals (',
+      'crankshaft 3, marked "10": have it crack-tested first; rod journals (',
     );
     // Wherever it stands in the file.
     const marks = [['20'], ['STD'], undefined];

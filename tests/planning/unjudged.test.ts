@@ -26,9 +26,16 @@ describe('parts that no size decides', () => {
           { why: 'not measured', what: 'guides' },
         ],
       }),
+      part('rings', {
+        section: 'ringSets',
+        notJudged: [
+          { why: 'not measured', what: 'ring gaps' },
+          { why: 'not measured', what: 'ring side clearance' },
+        ],
+      }),
       part('head 2', { section: 'heads', notJudged: [{ why: 'not measured', what: 'guides' }] }),
     );
-    expect(text).toContain(`${SAID} magneto 1, head 1.`);
+    expect(text).toContain(`${SAID} magneto 1, head 1, rings.`);
   });
 
   it('are not spoken of where there are none', () => {
