@@ -1,7 +1,7 @@
 import type { Wording } from '../judging/index.js';
 import { type Block, capital, caution, checks, paragraph, type TaskStep } from '../pages/index.js';
 import type { Build, BuildBearing } from '../planning/index.js';
-import { describePartOf } from '../planning/internal.js';
+import { besideOrder, describePartOf, sayHomeMade } from '../planning/internal.js';
 import { cautionsFor, describeJob, describeTest } from '../shed/internal.js';
 import { groundBy, isBored, isMadeToSuit } from './machined.js';
 import { laterJobs } from './test-first.js';
@@ -15,6 +15,7 @@ export function layOutStep({ parts }: Build): TaskStep {
         'Label each part with the name of this engine. If a rod or a main housing and its cap carry no marks, mark both on the same side before you take them apart: a cap fits no other.',
       ),
       checks(parts.map((part) => describePartOf(part))),
+      ...sayHomeMade({ parts }).map(caution),
     ],
   };
 }
@@ -46,7 +47,7 @@ export function sendOutStep(build: Build, wording: Wording): TaskStep {
         checks(
           jobs
             .filter((job) => job.shop === shop)
-            .map((job) => `${job.part}: ${describeJob(job, wording)}`),
+            .map((job) => `${job.part}: ${describeJob(job, wording)}${besideOrder(job, wording)}`),
         ),
       ]),
       ...(after.length === 0 ? [] : [paragraph('When it comes back:'), checks(after)]),

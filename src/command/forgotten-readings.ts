@@ -20,7 +20,11 @@ export async function refuseForgotten(
   shed: unknown,
   io: Pick<Io, 'readFile' | 'complain'>,
 ): Promise<void> {
-  if (readings !== undefined || !lacksMost(shed)) return;
+  if (readings !== undefined) return;
+  if (!lacksMost(shed)) {
+    if (lacksHalf(shed)) await hintAt(file, io);
+    return;
+  }
   for (const csv of file === undefined || file === '-' ? [] : besides(file)) {
     if (await isThere(csv, io)) {
       throw new WrongCommand(
@@ -40,6 +44,34 @@ function lacksMost(shed: unknown): boolean {
     return Array.isArray(list) ? list : [];
   });
   return parts.length > 0 && parts.filter(holdsReadings).length < LEAST_SHARE * parts.length;
+}
+
+/** The fields that list the places of a part. */
+const PLACES = ['bores', 'mainHousings', 'mainJournals', 'rodJournals', 'rods'];
+
+/** Whether more than half of the places of its parts have no reading. A part that lists no places counts as one. */
+function lacksHalf(shed: unknown): boolean {
+  const listIn = (value: unknown, field: string): readonly unknown[] => {
+    const list = fieldOf(value, field);
+    return Array.isArray(list) ? list : [];
+  };
+  const places = MEASURED.flatMap((section) => listIn(shed, section)).flatMap((part) => {
+    const its = PLACES.flatMap((field) => listIn(part, field));
+    return its.length > 0 ? its : [part];
+  });
+  return places.filter(holdsReadings).length < places.length / 2;
+}
+
+/** Says that a CSV named after the shed lies beside it, if one does. */
+async function hintAt(file: string | undefined, io: Pick<Io, 'readFile' | 'complain'>) {
+  // A CSV of any other name may belong to another shed.
+  for (const csv of file === undefined || file === '-' ? [] : besides(file).slice(0, 2)) {
+    if (await isThere(csv, io)) {
+      return io.complain(
+        `crankwright: most places in ${file} have no reading, but ${csv} is there; if it holds them, add --readings ${csv}\n`,
+      );
+    }
+  }
 }
 
 /** Whether readings stand anywhere in it; no shed is nested as deep as a stack bears. */

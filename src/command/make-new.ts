@@ -4,6 +4,7 @@ import { NEW_FILE, printJson } from '../reading/index.js';
 import { newShed, readingsToFill } from '../shed/index.js';
 import { newSheet } from '../sheet/index.js';
 import { askFor } from './ask-for.js';
+import { guardFile } from './guard-file.js';
 import type { Io } from './io.js';
 import type { Answer, Answers, NewRequest } from './new-request.js';
 import { readSource } from './read-source.js';
@@ -14,11 +15,14 @@ import { WrongCommand } from './wrong-command.js';
 /** Prints or writes a new file. */
 export async function makeNew(request: NewRequest, io: Io): Promise<void> {
   const { of, file, output, force } = request;
-  const text =
-    of === 'readings'
-      ? readingsToFill((await readSource({ ...(file !== undefined && { file }) }, io)).text)
-      : await starter(of, request, io);
+  const text = of === 'readings' ? await rowsToFill(file, io) : await starter(of, request, io);
   await deliver(text, { ...(output !== undefined && { output }), force }, io);
+}
+
+async function rowsToFill(file: string | undefined, io: Io): Promise<string> {
+  const { text } = await readSource({ ...(file !== undefined && { file }) }, io);
+  guardFile('shed', file, text);
+  return readingsToFill(text);
 }
 
 async function starter(of: 'sheet' | 'shed', request: NewRequest, io: Io): Promise<string> {

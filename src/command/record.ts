@@ -10,7 +10,8 @@ import {
   type Shed,
   writeShed,
 } from '../shed/index.js';
-import { printedFile } from '../shed/internal.js';
+import { printedFile, unreadBefore } from '../shed/internal.js';
+import { guardFile } from './guard-file.js';
 import type { Io } from './io.js';
 import { progressLine } from './progress.js';
 import { readSource } from './read-source.js';
@@ -25,6 +26,8 @@ export async function recordWork(
 ): Promise<void> {
   const shed = await readSource({ file, ...(readings !== undefined && { readings }) }, io);
   const { text } = await readSource({ file: work }, io);
+  guardFile('shed', file, shed.text);
+  guardFile('work', work, text);
   const { today } = io;
   const was = readShed(shed.text, shed.readings, { today });
   const after = writeShed(afterMachining(was, text, { today }));
@@ -34,6 +37,13 @@ export async function recordWork(
   if (readings !== undefined) {
     io.complain(
       `crankwright: the readings of ${readings} are in the new shed file; leave --readings out from now on\n`,
+    );
+    return;
+  }
+  const unread = unreadBefore(was, text);
+  if (unread.length > 0) {
+    io.complain(
+      `crankwright: the shed file has no readings of ${unread.join('; ')}; if a CSV has them, they are of before this work and are void: take their rows out\n`,
     );
   }
 }
@@ -61,6 +71,7 @@ export async function differences(request: DiffRequest, io: Io): Promise<string>
   const [was, is] = await Promise.all(
     files.map(async (source) => {
       const texts = await readSource(source, io);
+      guardFile('shed', source.file, texts.text);
       return readShed(texts.text, texts.readings, { today: io.today });
     }),
   );

@@ -9,7 +9,7 @@ import {
 } from '../planning/index.js';
 import { RebuildInputError } from '../quantities/index.js';
 import { complaintOf } from '../quantities/internal.js';
-import { readJson } from '../reading/index.js';
+import { fileKind, readJson } from '../reading/index.js';
 import {
   readShed,
   type Shed,
@@ -20,6 +20,7 @@ import {
 } from '../shed/index.js';
 import { inspect, readSheet, report, sheetSchema } from '../sheet/index.js';
 import { refuseForgotten } from './forgotten-readings.js';
+import { guardFile } from './guard-file.js';
 import { HELP } from './help.js';
 import type { Io } from './io.js';
 import { makeNew } from './make-new.js';
@@ -104,7 +105,8 @@ async function reportText(request: Asked<'report'>, io: Io): Promise<string> {
   const { text, readings } = await readSource(request, io);
   const { units, output, why = false } = request;
   const value = rawOf(text);
-  if (isShed(value)) {
+  if (isShed(value, text)) {
+    guardFile('shed', request.file, text);
     await refuseForgotten(request, value, io);
     const sorted = triage(readShed(text, readings, { today: io.today }));
     return output === 'json'
@@ -114,6 +116,7 @@ async function reportText(request: Asked<'report'>, io: Io): Promise<string> {
   if (readings !== undefined) {
     throw new WrongCommand('--readings is for a shed, but this file is an inspection sheet');
   }
+  guardFile('sheet', request.file, text);
   const inspection = inspect(readSheet(text));
   if (output === 'json') return json(inspection);
   return report(inspection, { units: units ?? inspection.units, why });
@@ -122,9 +125,12 @@ async function reportText(request: Asked<'report'>, io: Io): Promise<string> {
 /** The value in a file; undefined if it is not JSON. */
 const rawOf = (text: string): unknown => readJson(text, 'sheet').value;
 
-/** Whether the file is a shed: only a shed file has the field `shed`. Text that is not JSON is refused as a sheet. */
-const isShed = (value: unknown): boolean =>
-  typeof value === 'object' && value !== null && Object.hasOwn(value, 'shed');
+/** Whether the file is a shed: only a shed file has the field `shed`. Of text that is not JSON, what it says counts. */
+const isShed = (value: unknown, text: string): boolean =>
+  value === undefined
+    ? /"shed"\s*:/.test(text)
+    : (typeof value === 'object' && value !== null && Object.hasOwn(value, 'shed')) ||
+      fileKind(value) === 'shed';
 
 /** The command-line options for the plan options that are checked against the shed. */
 const TYPED: Readonly<Record<string, string>> = {
@@ -140,6 +146,7 @@ interface Planned {
 
 async function makePlan({ options, ...source }: Asked<'plan'>, io: Io): Promise<Planned> {
   const { text, readings } = await readSource(source, io);
+  guardFile('shed', source.file, text);
   await refuseForgotten(source, rawOf(text), io);
   const shed = readShed(text, readings, { today: io.today });
   const line = progressLine(io);
@@ -158,7 +165,10 @@ async function makePlan({ options, ...source }: Asked<'plan'>, io: Io): Promise<
 }
 
 /** The chances that belong to a plan, with the options that they share with it. */
-async function chancesText(shed: Shed, { options }: Asked<'plan'>): Promise<string> {
+async function chancesText(
+  shed: Shed,
+  { options, units = shed.units }: Asked<'plan'>,
+): Promise<string> {
   const { atMost, buying, reserved, timeLimit } = options;
   const chances = await engineChances(shed, {
     ...(atMost !== undefined && { atMost }),
@@ -166,7 +176,7 @@ async function chancesText(shed: Shed, { options }: Asked<'plan'>): Promise<stri
     ...(reserved !== undefined && { reserved }),
     ...(timeLimit !== undefined && { timeLimit }),
   });
-  return `\n${describeChances(chances)}`;
+  return `\n${describeChances(chances, { units })}`;
 }
 
 function planText(

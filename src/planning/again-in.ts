@@ -1,5 +1,6 @@
 import type { TriagedPart } from '../shed/index.js';
 import { saysAgain } from '../shed/internal.js';
+import type { ReadAgain } from './measure-types.js';
 import type { Build, MeasureAgain } from './plan-types.js';
 
 /** What to measure again of the parts that engines take, as the triage of them tells. */
@@ -13,3 +14,10 @@ export function againIn(
     return its.length > 0 && taken.has(name) ? [{ section, name, because: its }] : [];
   });
 }
+
+/** The readings of the parts of a shed that no step and no wear come to. */
+export const readAgainIn = (parts: readonly TriagedPart[]): readonly ReadAgain[] =>
+  parts.flatMap(({ section, name, because }) => {
+    const its = because.filter((reason) => reason.kind === 'too far off');
+    return its.length > 0 ? [{ section, name, because: its }] : [];
+  });

@@ -1,4 +1,4 @@
-import type { Shed } from '../shed/index.js';
+import type { Part, Shed, TriagedPart } from '../shed/index.js';
 import { groupsIn, SECTIONS } from '../shed/internal.js';
 import { type Assembly, assemblyCost, partsTaken, rodParts } from './assembly.js';
 import {
@@ -9,6 +9,7 @@ import {
   mainBearings,
   rodBearings,
 } from './build-clearances.js';
+import { doubtOf } from './job-doubts.js';
 import type { Kind } from './kinds.js';
 import { costOf, type PricedJob } from './money.js';
 import { openPointsOf } from './open-points.js';
@@ -22,6 +23,7 @@ export function buildOf(
   shed: Shed,
   judged: JudgedWith,
   currency: string | undefined,
+  triaged: readonly TriagedPart[],
 ): Build {
   const { engine } = shed;
   const { accuracy } = judged;
@@ -30,7 +32,11 @@ export function buildOf(
   const tests = buildTests(shed, taken, jobs);
   const parts = taken.map((part) => {
     const its = tests.filter((test) => test.part === part.name);
-    return { ...part, ...openPointsOf(shed, part.section, part.name, its) };
+    return {
+      ...part,
+      ...homeMadeOf(shed, part),
+      ...openPointsOf(shed, part.section, part.name, its),
+    };
   });
   const { interchange } = assembly.batch;
   const endPlay = endPlayOf(assembly, engine, accuracy);
@@ -44,10 +50,25 @@ export function buildOf(
     cylinders: cylindersOf(assembly, engine, judged),
     ...(endPlay && { endPlay }),
     ...(guides && { guides }),
-    jobs: jobs.map(({ cost, ...job }) => ({ ...job, cost: costOf(cost, currency) })),
+    jobs: jobs.map(({ cost, ...job }) => ({
+      ...job,
+      ...doubtOf(job, triaged),
+      cost: costOf(cost, currency),
+    })),
     tests,
     cost: costOf(assemblyCost(assembly), currency),
   };
+}
+
+/** That a part is home-made, and what its owner notes of it: its material is known to nobody else. */
+function homeMadeOf(
+  shed: Shed,
+  { section, name }: BuildPart,
+): Pick<BuildPart, 'homeMade' | 'notes'> {
+  const all: readonly Part[] = [...(shed[section] ?? []), ...(shed.toBuy?.[section] ?? [])];
+  const part = all.find((each) => each.name === name);
+  if (!part?.homeMade) return {};
+  return { homeMade: true, ...(part.notes && { notes: part.notes }) };
 }
 
 /** The groups of a block, its own and those that these supersede. */

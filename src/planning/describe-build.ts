@@ -2,7 +2,7 @@ import { nameUndersize } from '../crankshaft/internal.js';
 import { nameOversize } from '../cylinders/internal.js';
 import { describe, type Finding, type Span, type Wording } from '../judging/index.js';
 import { describeSpan, noteOf } from '../judging/internal.js';
-import { capital, columns, section, wrap } from '../pages/index.js';
+import { capital, columns, printable, section, wrap } from '../pages/index.js';
 import { type Length, tradeUnit } from '../quantities/index.js';
 import { formatNumber } from '../quantities/internal.js';
 import { journalWords } from '../reading/index.js';
@@ -16,6 +16,7 @@ import {
   partWord,
 } from '../shed/internal.js';
 import { noEndPlay, openPointLines } from './describe-open-points.js';
+import { besideOrder } from './job-doubts.js';
 import type { Build, BuildBearing, BuildCylinder, BuildTest } from './plan-types.js';
 import { sayCost } from './say-cost.js';
 import { sayInterchange } from './say-interchange.js';
@@ -29,11 +30,15 @@ export function describeBuild(build: Build, number: number, wording: Wording): s
     ...wrap(sayInterchange(build) ?? '', 2).filter((line) => line !== ''),
     ...partLines(parts, wording),
     ...testLines(build.tests),
+    ...homeMadeLines(build),
     ...openPointLines(build, wording),
     ...timed('Before any other work, and before use:', ['before use'], build.tests, wording),
     ...(work.length === 0 ? ['No machining.'] : ['Machining:']),
     ...work.flatMap((job) =>
-      wrap(`  ${job.part}: ${describeJob(job, wording)}, by ${job.shop}`, 4),
+      wrap(
+        `  ${job.part}: ${describeJob(job, wording)}, by ${job.shop}${besideOrder(job, wording)}`,
+        4,
+      ),
     ),
     ...cautionLines(build),
     ...timed('After the work, before it is built:', ['again', 'after'], build.tests, wording),
@@ -65,6 +70,23 @@ function originOf({ from, bought, made }: Build['parts'][number]): string {
   if (bought) return 'To be bought';
   return from === undefined ? 'From the shelf' : `From ${from}`;
 }
+
+/** The home-made parts, with their owner's notes. The limits are of other makers' shells, not of their metal. */
+export function sayHomeMade({ parts }: Pick<Build, 'parts'>): readonly string[] {
+  return parts
+    .filter(({ homeMade }) => homeMade)
+    .map(({ section: of, name, notes = [] }) => {
+      const clearance =
+        of === 'shells'
+          ? "; its material's running clearance is not known: ask for its maker's or the metal's"
+          : '; nobody vouches for its material or its sizes but its maker';
+      const noted = notes.length === 0 ? '' : ` (owner: "${notes.map(printable).join(' / ')}")`;
+      return `Home-made: ${name}${clearance}${noted}.`;
+    });
+}
+
+const homeMadeLines = (build: Build): readonly string[] =>
+  sayHomeMade(build).flatMap((line) => wrap(line, 2));
 
 /** `Crack-test first: crankshaft A, rods A.` */
 function testLines(tests: Build['tests']): readonly string[] {

@@ -2,6 +2,7 @@ import type { Wording } from '../judging/index.js';
 import { sayDistance } from '../judging/internal.js';
 import { section, wrap } from '../pages/index.js';
 import { INSTRUMENT_WORDS } from '../reading/index.js';
+import { describeFar, sayTestedFirst } from '../shed/internal.js';
 import { sayLacks } from './describe-lacks.js';
 import { sayEngines } from './describe-proof.js';
 import type { MayBring, Measurement, PartToMeasure } from './measure-types.js';
@@ -10,12 +11,16 @@ import { sayCost } from './say-cost.js';
 
 /** What there may be besides what is proven, and what to measure first: a section of the plan, if there is any. */
 export function describeMeasureFirst(plan: Plan, wording: Wording): readonly string[] {
-  const { measureFirst } = plan;
-  if (measureFirst.length === 0) return [];
+  const { measureFirst, readAgain } = plan;
+  const again = readAgain.flatMap(({ name, because }) =>
+    because.flatMap((reason) => wrap(`  ${name}, ${describeFar(reason, wording)}.`, 4)),
+  );
+  if (measureFirst.length + again.length === 0) return [];
   const cores = measureFirst.some(({ parts }) => parts.some(({ core }) => core !== undefined));
   return [
     section('MEASURE FIRST', [
-      ...wrap(sayMayBe(plan), 0),
+      ...(again.length > 0 ? [...wrap(READ_AGAIN, 0), ...again] : []),
+      ...(measureFirst.length > 0 ? wrap(sayMayBe(plan), 0) : []),
       ...measureFirst.flatMap(({ mayBring, parts }) => [
         ...wrap(`${heading(mayBring, wording)}:`, 0),
         ...parts.flatMap((each) => wrap(`  ${sayPart(each)}`, 4)),
@@ -31,6 +36,8 @@ export function describeMeasureFirst(plan: Plan, wording: Wording): readonly str
   ];
 }
 
+const READ_AGAIN = 'Before a part is passed over for it, read again what can hardly be right:';
+
 const TAKE_APART =
   'Before you take an engine apart, drain its fuel and oil out of doors, away from any flame, and let no spring or flywheel loose by surprise.';
 
@@ -40,8 +47,11 @@ function sayMayBe({ builds, mayBe }: Plan): string {
     return 'Parts that were not measured are in none of these engines; with nothing bought, no more engines can come of them.';
   }
   const { engines, cost, parts } = mayBe;
-  const their = `${parts.length} ${parts.length === 1 ? 'part that is' : 'parts that are'} not known`;
-  return `Proven: ${sayEngines(builds.length)}. There may be ${engines}, if ${their} turned out good${cost.amount > 0 ? `; shop work and purchases would then cost ${sayCost(cost)} or more` : ''}. Nothing of that is counted on in this plan.`;
+  const their =
+    parts.length === 1
+      ? '1 part not yet measured proves good'
+      : `${parts.length} parts not yet measured all prove good`;
+  return `Proven: ${sayEngines(builds.length)}. At most ${engines}, if ${their}${cost.amount > 0 ? `; shop work and purchases would then cost ${sayCost(cost)} or more` : ''}. Nothing of that is counted on in this plan.`;
 }
 
 /** What measuring may bring, for the line above what to measure. */
@@ -67,11 +77,15 @@ export function sayMayBring(mayBring: MayBring, { units }: Wording): string {
 }
 
 /** `crankshaft B: rod journals (rod 1, rod 2) with the outside micrometer`. */
-function sayPart({ name, core, marks = [], measure, until }: PartToMeasure): string {
-  const which = marks.length === 0 ? name : `${name}, marked ${marks.join(', ')}`;
-  const what = measure.map(sayMeasurement).join('; ');
-  if (core !== undefined) return `${which}: take ${core} apart; ${what || 'look it over'}`;
-  return `${which}: ${what || `nothing is decided until ${until}`}`;
+function sayPart(part: PartToMeasure): string {
+  const { name, core, marks = [], tests, measure, until } = part;
+  const which =
+    marks.length === 0 ? name : `${name}, marked ${marks.map((mark) => `"${mark}"`).join(', ')}`;
+  const what = measure.map(sayMeasurement);
+  const apart = core === undefined ? [] : [`take ${core} apart`];
+  const open = core === undefined ? `nothing is decided until ${until}` : 'look it over';
+  const last = what.length > 0 ? what : [open];
+  return `${which}: ${[...apart, ...sayTestedFirst(tests, part), ...last].join('; ')}`;
 }
 
 function sayMeasurement({ what, places, with: instrument }: Measurement): string {

@@ -12,11 +12,13 @@ import { measureOnceMore, sayHowKnown, sayNotDescribed } from './describe-near.j
 import { sayNextEngine } from './describe-next.js';
 import { describeProof, isNoneAsked } from './describe-proof.js';
 import { describeToMake } from './describe-to-make.js';
+import { besideOrder } from './job-doubts.js';
 import { planLayout } from './layouts.js';
 import type { LeftOver } from './left-over-types.js';
 import type { Purchase } from './order-types.js';
 import type { Build, BuildJob, Plan, ShopOrder } from './plan-types.js';
 import { sayCost } from './say-cost.js';
+import { sayUnjudged } from './unjudged.js';
 import { whatToDo } from './what-to-do.js';
 
 /**
@@ -98,6 +100,7 @@ function howSure(plan: Plan, wording: Wording): readonly string[] {
         ]),
     ...sayHowKnown(plan),
     describeProof(plan, wording),
+    ...sayUnjudged(plan),
     ...sayComplete(plan.complete),
     ...sayNotDescribed(plan),
     ...sayCannotBuild(plan, wording),
@@ -145,7 +148,7 @@ function orderLines({ shop, jobs, cost }: ShopOrder, wording: Wording): readonly
 
 /** `grind rod journals …; 60.00 EUR`. */
 const describeOrder = (job: BuildJob, wording: Wording): string =>
-  `${describeJob(job, wording)}; ${sayCost(job.cost)}`;
+  `${describeJob(job, wording)}; ${sayCost(job.cost)}${besideOrder(job, wording)}`;
 
 /** What to buy, and when: after the tests for cracks, before anything is cut. */
 function toBuyLines({ shopping }: Plan): readonly string[] {

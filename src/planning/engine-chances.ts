@@ -6,7 +6,7 @@ import type { Part, Shed } from '../shed/index.js';
 import { needsOf, SECTIONS, withCoreParts } from '../shed/internal.js';
 import { shedLayout } from '../shed/layouts.js';
 import { batchesOf } from './batches.js';
-import type { EngineChances, OddsOfPart } from './chance-types.js';
+import type { EngineChances, LeftOutOfChances, OddsOfPart } from './chance-types.js';
 import { TimeUp } from './clock.js';
 import type { Draft } from './draft.js';
 import { FitTable } from './fit-table.js';
@@ -16,11 +16,14 @@ import type { Kind, Member } from './kinds.js';
 import { kindsIn } from './kinds-in.js';
 import { loadSolver } from './load-solver.js';
 import { type Row, sumOfTerms } from './model.js';
+import { oddsIn } from './odds.js';
+import { openPointsOf } from './open-points.js';
 import type { PlanOptions } from './plan-options.js';
 import { guardPlanOptions, type PlanRequest } from './plan-request.js';
 import type { Unproven } from './proof-types.js';
 import type { Solver } from './solver.js';
 import { type Stock, stockOf } from './stock.js';
+import { testingOf } from './testing.js';
 
 /** Options of `engineChances`. */
 export interface ChanceOptions
@@ -39,14 +42,13 @@ const MOST_TRIED = 8;
 const DRAWS = 400;
 const SEED = 1;
 
-/** How likely a part is good that its owner gives no odds for: common practice of this library, and no more than a guess. */
-const ODDS = { ran: 0.8, turns: 0.6, seized: 0.3, 'not seen': 0.5 } as const;
-
 /**
  * How likely each number of complete engines is, where parts were not measured. Every part that is not known is good or
  * not, each on its own, with its owner's odds, or by a rule of thumb of ours: 80 % of an engine that ran, 60 % of one that turns,
- * 30 % of one that has seized, 50 % of any other. Good means that it measures up to whatever it is to go with, so the
- * chances are no better than the odds, and no plan counts on them.
+ * 30 % of one that has seized or had an accident, 50 % of any other. A part that is known counts so too if its owner gives odds of it: what
+ * no micrometer finds may be wrong with it. Good means that it measures up to whatever it is to go with, so the
+ * chances are no better than the odds, and no plan counts on them. What the engines take without verdict, test or
+ * odds of the owner is in `notIn`: the chances leave that out.
  *
  *     chance(n) = sum of the chances of all cases whose most engines are n
  *
@@ -113,6 +115,7 @@ function chancesWith(
   const odds = open.map((each) => each.odds);
   const tried = open.length <= MOST_TRIED;
   const how = tried ? { how: 'every case' as const } : { how: 'draws' as const, draws, seed };
+  const unknown = { chances: [], ...how, odds, notIn: [] };
   try {
     const draft = formulate({
       ...{ engine, stock, needed: needsOf(shed), clock: solver.clock },
@@ -120,50 +123,60 @@ function chancesWith(
       batches: batchesOf(stock),
       least: -Infinity,
     });
-    const mostIn = counting(draft, open, request.atMost ?? Infinity, solver);
+    const { mostIn, taken } = counting(draft, open, request.atMost ?? Infinity, solver);
     const cases = tried ? everyCase(open) : drawnCases(open, draws, seed);
     const found = new Map<number, number>();
     for (const { good, chance } of cases) {
       const engines = mostIn(good);
-      if (typeof engines === 'string') return { chances: [], ...how, odds, ended: engines };
+      if (typeof engines === 'string') return { ...unknown, ended: engines };
       found.set(engines, (found.get(engines) ?? 0) + chance);
     }
     const chances = [...found]
       .sort(([a], [b]) => a - b)
       .map(([engines, chance]) => ({ engines, chance: chance as Ratio }));
-    return { chances, ...how, odds };
+    return { chances, ...how, odds, notIn: leftOutOf(all, taken, odds) };
   } catch (error) {
     if (!(error instanceof TimeUp)) throw error;
-    return { chances: [], ...how, odds, ended: 'time limit' };
+    return { ...unknown, ended: 'time limit' };
   }
 }
 
-/** The parts that are not known, one entry of the shed each. */
+/** The parts that are not known, and those that are but have odds of their owner: one entry of the shed each. */
 function uncertainIn(stock: Stock, shed: Shed): readonly Uncertain[] {
   const parts = SECTIONS.flatMap((section): readonly Part[] => [
     ...(shed[section] ?? []),
     ...(shed.toBuy?.[section] ?? []),
   ]);
-  return kindsIn(stock)
-    .filter(({ unknown }) => unknown !== undefined)
-    .flatMap((kind) =>
-      kind.members.map((member): Uncertain => {
-        const { odds, condition } = parts.find(({ name }) => name === member.name) as Part;
-        const usual = ODDS[condition?.is ?? 'not seen'] as Ratio;
-        const { section } = kind;
-        const { name } = member;
-        return {
-          kind,
-          member,
-          odds: {
-            section,
-            name,
-            odds: odds ?? usual,
-            by: odds === undefined ? 'rule of thumb' : 'owner',
-          },
-        };
-      }),
-    );
+  const oddsOf = oddsIn(shed);
+  return kindsIn(stock).flatMap((kind) =>
+    kind.members.flatMap((member): readonly Uncertain[] => {
+      const { section, unknown } = kind;
+      const { name } = member;
+      const part = parts.find((each) => each.name === name);
+      if (part === undefined) return [];
+      const odds = { section, name, ...oddsOf(part) };
+      return unknown !== undefined || odds.by === 'owner' ? [{ kind, member, odds }] : [];
+    }),
+  );
+}
+
+/** What is not known of the parts that the engines take and the odds do not tell. The owner's odds speak for a whole part. */
+function leftOutOf(
+  shed: Shed,
+  taken: ReadonlySet<Kind<unknown>>,
+  odds: readonly OddsOfPart[],
+): readonly LeftOutOfChances[] {
+  const testing = testingOf(shed);
+  const told = odds.filter(({ by }) => by === 'owner').map(({ name }) => name);
+  return [...taken].flatMap(({ section, members }) =>
+    members.flatMap(({ name }): readonly LeftOutOfChances[] => {
+      const all: readonly Part[] = [...(shed[section] ?? []), ...(shed.toBuy?.[section] ?? [])];
+      const part = all.find((each) => each.name === name);
+      if (part === undefined || told.includes(name)) return [];
+      const points = openPointsOf(shed, section, name, testing(section, part, []));
+      return points.untested || points.notJudged ? [{ section, name, ...points }] : [];
+    }),
+  );
 }
 
 /** One case: which of the parts are good, and how likely that is. */
@@ -191,15 +204,19 @@ function drawnCases(open: readonly Uncertain[], draws: number, seed: number): re
   }));
 }
 
-/** Tells the most engines if some of the parts are good. Cases with as many good parts of every kind are solved once. */
+/**
+ * Tells the most engines if some of the parts are good, and gathers the kinds of parts that any of these engines take.
+ * Cases with as many good parts of every kind are solved once.
+ */
 function counting(draft: Draft, open: readonly Uncertain[], atMost: number, solver: Solver) {
   const kinds = [...new Set(open.map(({ kind }) => kind))];
   const known = new Map<string, number>();
-  return (good: readonly boolean[]): number | Unproven['kind'] => {
+  const taken = new Set<Kind<unknown>>();
+  const mostIn = (good: readonly boolean[]): number | Unproven['kind'] => {
     const counts = kinds.map((kind) =>
       open.reduce(
-        (sum, each, i) => (each.kind === kind && good[i] ? sum + each.member.count : sum),
-        0,
+        (left, each, i) => (each.kind === kind && !good[i] ? left - each.member.count : left),
+        kind.count,
       ),
     );
     const key = counts.join(' ');
@@ -219,6 +236,8 @@ function counting(draft: Draft, open: readonly Uncertain[], atMost: number, solv
     if (status === 'time limit' || status === 'solver failure') return status;
     const engines = sumOfTerms(of, values);
     known.set(key, engines);
+    for (const [kind, terms] of draft.taken) if (sumOfTerms(terms, values) > 0) taken.add(kind);
     return engines;
   };
+  return { mostIn, taken };
 }

@@ -5,7 +5,7 @@
  */
 export type { Price } from '../reading/index.js';
 export type { CannotBuild, WhyNotBuilt } from './cannot-build-types.js';
-export type { EngineChance, EngineChances, OddsOfPart } from './chance-types.js';
+export type { EngineChance, EngineChances, LeftOutOfChances, OddsOfPart } from './chance-types.js';
 export type { Cost } from './cost.js';
 export { describeChances } from './describe-chances.js';
 export { planReport } from './describe-plan.js';
@@ -19,6 +19,7 @@ export type {
   MeasureFirst,
   Measurement,
   PartToMeasure,
+  ReadAgain,
 } from './measure-types.js';
 export type { Complete, PartToMake, Purchase } from './order-types.js';
 export { planBuilds } from './plan-builds.js';

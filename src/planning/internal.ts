@@ -1,8 +1,16 @@
 // What the other rooms use of this one; users never see it.
-export { describePartOf, limitsNumber, spanNumber, stackOf } from './describe-build.js';
+
+export {
+  describePartOf,
+  limitsNumber,
+  sayHomeMade,
+  spanNumber,
+  stackOf,
+} from './describe-build.js';
 export { BEFORE_MONEY, describeOnceMore } from './describe-near.js';
 export { neededNext } from './describe-next.js';
 export { isCountProven, isNoneAsked, isPlanProven } from './describe-proof.js';
 export { describeToMake } from './describe-to-make.js';
+export { besideOrder } from './job-doubts.js';
 export { sayCost } from './say-cost.js';
 export { sayInterchange } from './say-interchange.js';

@@ -1,4 +1,3 @@
-import type { Length } from '../quantities/index.js';
 import type { Price } from '../reading/index.js';
 import type { Core, Counted, Job, Part, Parts, Section, Shed } from '../shed/index.js';
 import {
@@ -10,14 +9,13 @@ import {
   thingsToMeasure,
   withTests,
 } from '../shed/internal.js';
-import { stepMarked } from './marked-step.js';
 import { inThousandths, type PricedJob, priced, totalOf } from './money.js';
+import { type OpenKind, openKindsIn } from './open-kind.js';
 import { originsThatRan } from './ran.js';
-import { stepsOfSection } from './steps-for.js';
 import type { Testing } from './testing.js';
 
 /** Parts that are the same to a plan. */
-export interface Kind<R> {
+export interface Kind<R> extends OpenKind {
   readonly section: Section;
   /** The parts, in the order of the file. */
   readonly members: readonly Member[];
@@ -39,12 +37,6 @@ export interface Kind<R> {
   readonly made?: true;
   /** A missing part, of whatever size fits. */
   readonly lacking?: true;
-  /** How many things of it are to be measured before it counts; absent if none is. */
-  readonly unknown?: number;
-  /** How much more than measuring it takes to get at it: 1 if it is in an engine not taken apart, 2 if that ran. */
-  readonly apart?: number;
-  /** The steps that an unmeasured crankshaft is marked as. */
-  readonly marked?: readonly Length[];
 }
 
 /** One entry of the shed. */
@@ -125,6 +117,7 @@ export function kindsOf<S extends Section, R>(
   const ran = originsThatRan(shed);
   const groupsOf = groupsIn(shed);
   const mates = matesIn(shed);
+  const openKindOf = openKindsIn(shed, inCore);
   const kinds = new Map<string, { members: Member[]; kind: Omit<Kind<R>, 'members' | 'count'> }>();
   for (const part of [...own, ...offered]) {
     if (reserved.includes(part.name) || isKeptBack(part)) continue;
@@ -145,8 +138,7 @@ export function kindsOf<S extends Section, R>(
       repairs,
       ready: usable.ready,
       cost: (price ?? 0) + totalOf(repairs),
-      ...openOf(usable, inCore?.get(part.name)),
-      ...(section === 'crankshafts' && usable.unknown !== undefined && markedAs(shed, part)),
+      ...openKindOf(section, part, usable),
       ...(interchange !== undefined && { interchange: [...interchange].sort() }),
       ...(onlyWith !== undefined && { onlyWith: [...onlyWith].sort() }),
       // A block that must be built is a kind of its own.
@@ -185,21 +177,6 @@ function matesIn(shed: Shed): ReadonlySet<string> {
     ...(shed.toBuy?.[section] ?? []),
   ]);
   return new Set(parts.flatMap(({ onlyWith }) => onlyWith ?? []));
-}
-
-/** What is to be done before a part counts that is not known. Nothing is known of a part that is still in an engine. */
-function openOf(
-  { unknown }: Usable<unknown>,
-  core: Core | undefined,
-): Pick<Kind<unknown>, 'unknown' | 'apart'> {
-  if (core) return { unknown: unknown ?? 1, apart: core.condition?.is === 'ran' ? 2 : 1 };
-  return unknown === undefined ? {} : { unknown };
-}
-
-function markedAs(shed: Shed, { marks = [] }: Part): Pick<Kind<unknown>, 'marked'> {
-  const steps = stepsOfSection(shed, 'crankshafts');
-  const marked = marks.flatMap((mark) => stepMarked(mark, steps) ?? []);
-  return marked.length === 0 ? {} : { marked };
 }
 
 /** Whether its owner keeps a part back, or has built it in. */

@@ -16,7 +16,7 @@ import type { MayBe, MayBring, MeasureFirst } from './measure-types.js';
 import { exactly, type Row, sumOfTerms, upTo } from './model.js';
 import { costOf } from './money.js';
 import { type Ended, oneByOneIfNeeded } from './one-by-one.js';
-import { fewestUnknown, type OpenPart, type OpenPlan } from './open-search.js';
+import { fewestUnknown, type OpenPart, type OpenPlan, signOfMark } from './open-search.js';
 import { partToMeasure } from './part-to-measure.js';
 import type { PlanRequest } from './plan-request.js';
 import type { Solver } from './solver.js';
@@ -104,7 +104,7 @@ function searchOpen(reached: Reached, brief: Brief, atMost: number): Open {
   /** The plan of so many engines with the fewest unknown parts, and perhaps a cost, or a margin, to better. */
   const fewest = (count: number, mostCost = Infinity, least = -Infinity) =>
     fewestUnknown(
-      // Nobody takes an engine apart for a wider margin.
+      // Nobody takes an engine apart for a wider margin, or measures what has no shells.
       least > -Infinity ? { ...shelf, least } : brief,
       (of) => [kept(of), exactly(of.engines, count), upTo(of.cost, mostCost)],
       solver,
@@ -174,8 +174,10 @@ function widestWith(
 const limitOf = ({ mostPerEngine }: Brief) =>
   mostPerEngine === undefined ? {} : { mostPerEngine };
 
-/** The input of a search without the parts that are still in an engine. */
+/** The input of a search without the parts that are still in an engine, or marked as a step of which there are no shells. */
 function onShelf(brief: Brief): Brief {
-  const stock = kindsWhere(brief.stock, ({ apart }) => apart === undefined);
+  const loose = kindsWhere(brief.stock, ({ apart }) => apart === undefined);
+  const kinds = kindsIn(loose);
+  const stock = kindsWhere(loose, (kind) => signOfMark(kind, kinds) >= 0);
   return { ...brief, stock, fits: new FitTable(brief.engine, stock.shells, brief.fits.bandOf) };
 }

@@ -1,6 +1,6 @@
 import type { Length } from '../quantities/index.js';
 import type { InstrumentName } from '../reading/index.js';
-import type { MeasuredWhat, Section, Until } from '../shed/index.js';
+import type { MeasuredWhat, NeededTest, Section, TooFar, Until } from '../shed/index.js';
 import type { Cost } from './cost.js';
 import type { LackingPart } from './left-over-types.js';
 
@@ -63,6 +63,8 @@ export interface PartToMeasure {
   readonly core?: string;
   /** The marks on it that name a size: what it was once machined to, perhaps. Nothing is counted on them. */
   readonly marks?: readonly string[];
+  /** The tests that it needs before it is used, those for cracks before it is measured. */
+  readonly tests: readonly NeededTest[];
   /** What is to be measured. */
   readonly measure: readonly Measurement[];
   /** What must be known of it, in words. */
@@ -77,4 +79,14 @@ export interface Measurement {
   readonly places: readonly string[];
   /** The instrument it takes; absent where it is found out otherwise. */
   readonly with?: InstrumentName;
+}
+
+/** Readings of one part that no step and no wear come to. */
+export interface ReadAgain {
+  /** Its section of the shed. */
+  readonly section: Section;
+  /** Its name. */
+  readonly name: string;
+  /** The readings, each with its place. */
+  readonly because: readonly TooFar[];
 }

@@ -31,8 +31,10 @@ interface Unknown {
   readonly at: number;
   /** How many things of one are to be measured. */
   readonly things: number;
-  /** How much more it takes to get at one. */
-  readonly apart: number;
+  /** What it takes to measure one: 1 for a loose part. */
+  readonly effort: number;
+  /** How unlikely one turns out good. */
+  readonly unlikely: number;
 }
 
 /**
@@ -41,48 +43,56 @@ interface Unknown {
  */
 function unknownIn({ model, taken }: Draft): readonly Unknown[] {
   return [...taken].flatMap(([kind, terms]) => {
-    const { unknown: things, apart = 0, count, members } = kind;
+    const { unknown: things, unlikely = 0, apart = 0, count, members } = kind;
     if (things === undefined) return [];
-    if (count === members.length) return terms.map(([at]) => ({ at, things, apart }));
+    const one = { things, unlikely, effort: 1 + apart };
+    if (count === members.length) return terms.map(([at]) => ({ at, ...one }));
     const at = model.variable(1);
     model.rows.push(upTo([...terms, [at, -count]], 0));
-    return [{ at, things, apart }];
+    return [{ at, ...one }];
   });
 }
 
 /**
- * What is to be least, one after the other, for the fewest parts that are not known: these parts, then the things to
- * measure. A part that is still in an engine counts twice, and three times if that engine ran. Empty if all is known.
+ * What is to be least, one after the other, for the parts that are not known: the effort to measure them, which is 1 for a
+ * loose part and more for one that is still in an engine; then how unlikely it is that all of them turn out good; then
+ * the things to measure. Empty if all is known.
  */
 export function fewestFirst(draft: Draft): readonly (readonly Term[])[] {
   const unknown = unknownIn(draft);
   if (unknown.length === 0) return [];
-  return [
-    unknown.map(({ at, apart }): Term => [at, 1 + apart]),
-    unknown.map(({ at, things: by }): Term => [at, by]),
-  ];
+  const sums = ['effort', 'unlikely', 'things'] as const;
+  return sums.map((sum) => unknown.map((each): Term => [each.at, each[sum]]));
+}
+
+/** Whether the mark on a crankshaft that is not known tells for it or against it: whether there are shells of its step. */
+export function signOfMark({ marked }: Kind<unknown>, kinds: readonly Kind<unknown>[]): number {
+  if (marked === undefined) return 0;
+  const shells = kinds.filter(({ section, lacking }) => section === 'shells' && !lacking);
+  const steps = shells.map(({ ready }) => (ready as { readonly step?: Length }).step);
+  const isThere = (step: Length) => steps.some((its) => its !== undefined && sameStep(its, step));
+  if (marked.some(isThere)) return 1;
+  // Shells of a step that is not known, or made to suit, may be of this one.
+  return steps.includes(undefined) ? 0 : -1;
 }
 
 /**
  * What is to be least among plans that are equal otherwise, so that crankshafts come first that are marked as a step of
- * which there are shells. Empty if there are none. A mark is no measurement: nothing is counted on it.
+ * which there are shells, and those last that are marked as another. Empty if there are none. A mark is no measurement:
+ * nothing is counted on it.
  */
 export function markedLast({ taken }: Draft): readonly (readonly Term[])[] {
   const kinds = [...taken.keys()];
-  const hasShells = (step: Length) =>
-    kinds.some(({ section, unknown, lacking, ready }) => {
-      const { step: its } = ready as { readonly step?: Length };
-      const isThere = section === 'shells' && unknown === undefined && !lacking;
-      return isThere && its !== undefined && sameStep(its, step);
-    });
-  const marked = kinds.filter((kind) => kind.marked?.some(hasShells));
-  if (marked.length === 0) return [];
-  return [marked.flatMap((kind) => taken.get(kind) ?? []).map(([at]): Term => [at, -1])];
+  const terms = [...taken].flatMap(([kind, its]) => {
+    const mark = signOfMark(kind, kinds);
+    return mark === 0 ? [] : its.map(([at]): Term => [at, -mark]);
+  });
+  return terms.length === 0 ? [] : [terms];
 }
 
 /**
- * Among the plans that keep some rows, finds the one that takes the fewest parts that are not known, then has the
- * fewest things to measure, then costs least; among equals it takes crankshafts that are marked as shells at hand are.
+ * Among the plans that keep some rows, finds the one whose parts that are not known take the least effort, then are the
+ * likeliest good, then have the fewest things to measure; then the one that costs least; among equals it takes crankshafts that are marked as shells at hand are.
  * Undefined if there is no such plan.
  */
 export function fewestUnknown(

@@ -21,6 +21,7 @@ export function partToMeasure(
     name,
     ...(core && { core: core.name }),
     ...(marks.length > 0 && { marks }),
+    tests: part?.tests ?? [],
     measure: (part?.because ?? []).flatMap((reason) => {
       if (reason.kind !== 'not measured') return [];
       const { what, places } = reason;

@@ -6,7 +6,7 @@ import type { Shed } from '../shed/index.js';
 import { accuracyOfShed, dispositionsOf, howShedWasRead, needsOf } from '../shed/internal.js';
 import { shedLayout } from '../shed/layouts.js';
 import { engineLimit, mostEngines } from './affordable.js';
-import { againIn } from './again-in.js';
+import { againIn, readAgainIn } from './again-in.js';
 import { bestBuilds } from './best-builds.js';
 import { buildOf } from './builds.js';
 import { judgedOf } from './clearances.js';
@@ -94,10 +94,10 @@ function planWith(shed: Shed, request: PlanRequest, solver: Solver): Plan {
   });
   const currency = currencyOf(shed);
   const judged = { accuracy, fits: brief.fits };
-  const builds = assemblies.map((assembly) => buildOf(assembly, shed, judged, currency));
+  const parts = dispositionsOf(shed);
+  const builds = assemblies.map((each) => buildOf(each, shed, judged, currency, parts));
   const margin = smallestMargin(builds, holdsWith);
   const taken = new Set(builds.flatMap((build) => build.parts.map(({ name }) => name)));
-  const parts = dispositionsOf(shed);
   const leftOver = leftOverOf(shed, parts, request.reserved, builds);
   const engines = builds.length + 1;
   const next =
@@ -127,6 +127,7 @@ function planWith(shed: Shed, request: PlanRequest, solver: Solver): Plan {
     ...(holdsWith !== undefined && { holdsWith }),
     ...howItHolds(shed, builds, leftOver, accuracy),
     measureAgain: againIn(builds, parts),
+    readAgain: readAgainIn(parts),
     ...(open.mayBe && { mayBe: open.mayBe }),
     measureFirst: open.measureFirst,
     howRead: howShedWasRead(shed, taken),

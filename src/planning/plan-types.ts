@@ -1,11 +1,12 @@
 import type { BasedLimits, Finding, Span } from '../judging/index.js';
+import type { InDoubt } from '../measuring/index.js';
 import type { Length, Ratio, UnitSystem } from '../quantities/index.js';
 import type { EngineKind, HowRead, InstrumentName } from '../reading/index.js';
 import type { AgainReason, Job, NeededTest, NotJudged, Section } from '../shed/index.js';
 import type { CannotBuild } from './cannot-build-types.js';
 import type { Cost } from './cost.js';
 import type { LeftOver, NextEngine } from './left-over-types.js';
-import type { MayBe, MeasureFirst } from './measure-types.js';
+import type { MayBe, MeasureFirst, ReadAgain } from './measure-types.js';
 import type { Complete, PartToMake, Purchase } from './order-types.js';
 import type { Preference } from './preferences.js';
 import type { Proof } from './proof-types.js';
@@ -35,6 +36,8 @@ export interface Plan {
   readonly near: readonly NearClearance[];
   /** What to measure again of the parts it takes, as their readings are too near a limit to tell. */
   readonly measureAgain: readonly MeasureAgain[];
+  /** Readings of the parts of the shed that cannot be right, and keep a part out of every engine until they are taken again. */
+  readonly readAgain: readonly ReadAgain[];
   /** What there may be besides, if parts that are not known turned out good; absent if that is no more engines. */
   readonly mayBe?: MayBe;
   /** What to measure first, of the parts that are not known: for one more engine or to know what to buy for it, then for less money, then for a wider margin. */
@@ -148,6 +151,10 @@ export interface BuildPart {
   readonly kind?: string;
   /** Whether it is made to suit. */
   readonly made?: true;
+  /** Whether it is home-made. */
+  readonly homeMade?: true;
+  /** What its owner notes of it, if it is home-made. */
+  readonly notes?: readonly string[];
   /** Where it came from, if that is known. */
   readonly from?: string;
   /** How many the engine takes: pairs of shells, washers; otherwise 1 [-]. */
@@ -217,6 +224,13 @@ export interface BuildJob extends Job {
   readonly part: string;
   /** The shop that does it. */
   readonly shop: string;
+  /** What may do without it: only a rule of thumb or the error of readings asks for it. Settle that first. */
+  readonly inDoubt?: {
+    /** The step at which they may stay as they are [m]. */
+    readonly at: Length;
+    /** The journals or bores. */
+    readonly places: readonly InDoubt[];
+  };
   /** Its cost. */
   readonly cost: Cost;
 }

@@ -108,16 +108,24 @@ export function buyLines({ shopping, cost: { currency } }: Plan): Topic {
 export function shopLines({ orders, cost: { currency } }: Plan): Topic {
   const amount = orders.reduce((sum, { cost }) => sum + cost.amount, 0);
   const all = sayCost({ amount, ...(currency !== undefined && { currency }) });
+  const isDoubted = orders.some(({ jobs }) => jobs.some(({ inDoubt }) => inDoubt));
   return {
     lines: orders.map(({ shop, jobs, cost }) => {
       const names = [...new Set(jobs.map(({ part }) => part))];
+      const doubtful = new Set(jobs.flatMap(({ part, inDoubt }) => (inDoubt ? [part] : [])));
+      const count = parts(names.length);
+      const start = `, for ${sayCost(cost)}${doubtful.size > 0 ? ', IN DOUBT' : ''}`;
+      const said = names.map((name) => (doubtful.has(name) ? `${name} (in doubt)` : name));
+      const first = doubtful.size > 0 ? ' Settle it first: see MACHINING ORDERS.' : '';
       return [
-        `To ${shop}, for ${sayCost(cost)}: ${names.join(', ')}.`,
-        `To ${shop}, for ${sayCost(cost)}: ${parts(names.length)}, see MACHINING ORDERS.`,
-        `To one more shop, for ${sayCost(cost)}: ${parts(names.length)}, see MACHINING ORDERS.`,
+        `To ${shop}, for ${sayCost(cost)}: ${said.join(', ')}.${first}`,
+        `To ${shop}${start}: ${count}, see MACHINING ORDERS.`,
+        `To one more shop${start}: ${count}, see MACHINING ORDERS.`,
       ];
     }),
-    summed: [`To ${orders.length} shops, for ${all}: see MACHINING ORDERS.`],
+    summed: [
+      `To ${orders.length} shops, for ${all}${isDoubted ? ', some in doubt' : ''}: see MACHINING ORDERS.`,
+    ],
   };
 }
 

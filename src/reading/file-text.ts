@@ -71,7 +71,17 @@ function describeBreak({ character, found, isToken, wanted, open }: Break): stri
       ? `the text that begins ${place} has no closing quotation mark on its line, or an extra backslash`
       : `the quotation mark ${place} is not expected there; inside text write \\"`;
   }
+  const before = afterMissingComma(found, wanted);
+  if (before !== undefined) return `a comma is missing ${place}, before ${before}`;
   return `${showValue(found)} ${place}, but ${wanted} should be there${adviceOn(found, wanted, stillOpen)}`;
+}
+
+/** What stands where a comma is missing before it: a name with its colon, or another item of a list. */
+function afterMissingComma(found: string, wanted: WantedPlace): string | undefined {
+  const name = /^("(?:[^"\\]|\\.)*")\s*:/.exec(found)?.[1];
+  if (wanted === 'a comma or }') return name === undefined ? undefined : `the name ${name}`;
+  const item = /^(?:\{|\[|"(?:[^"\\]|\\.)*"(?=\s*(?:,|\]|$)))/.exec(found)?.[0];
+  return wanted === 'a comma or ]' && item !== undefined ? item : undefined;
 }
 
 /** What to do about the commonest slips. */

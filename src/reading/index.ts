@@ -33,6 +33,7 @@ export type {
   Locking,
   NeededPart,
 } from './engine-kind.js';
+export { type FarReading, farReadings } from './far-readings.js';
 export { chosen, count, fields, list, listOfDifferent, name, partial, word } from './fields.js';
 export { FileError } from './file-error.js';
 export type { FileProblem } from './file-problem.js';
@@ -57,7 +58,7 @@ export { howWell } from './how-well.js';
 export { journalWords } from './journal-words.js';
 export { type JsonSchema, jsonSchemaOf } from './json-schema.js';
 export { marked } from './marks.js';
-export { didYouMean, either, nearest } from './nearest.js';
+export { didYouMean, either, isSlipOf, nearest } from './nearest.js';
 export { withoutOwnFields } from './own-fields.js';
 export {
   accepting,
@@ -107,6 +108,6 @@ export {
   UNIT_OF,
 } from './starter.js';
 export { own, type StatedLimits, statedBasis } from './stated-limits.js';
-export { guardKind } from './which-file.js';
+export { type FileKind, fileKind, guardKind, IS_FILE, otherFile } from './which-file.js';
 export { writeData } from './write-data.js';
 export { writeQuantity } from './write-quantity.js';

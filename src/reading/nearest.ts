@@ -10,7 +10,30 @@ export function nearest(word: string, known: readonly string[]): string | undefi
   return distance(word, near) <= word.length / 3 + 1 ? near : undefined;
 }
 
-/** The same as a question to follow a semicolon: `did you mean "oversize"?`. */
+/** Whether a name is most likely another one, misspelt. `engine A` is not `engine B`, nor is `no. 12` `no. 13`. */
+export function isSlipOf(typed: string, name: string): boolean {
+  const [one, other] = [typed, name].map((text) => text.toLowerCase().split(/[\s_-]+/)) as [
+    string[],
+    string[],
+  ];
+  if (one.join('') === other.join('')) return true;
+  if (one.length !== other.length) return false;
+  const differing = one
+    .map((word, i) => [word, other[i] ?? ''] as const)
+    .filter(([word, its]) => word !== its);
+  return differing.length === 1 && differing.every(([word, its]) => isSlip(word, its));
+}
+
+/** One slip in a word of some letters, two in a long one; or its letters in another order. */
+function isSlip(word: string, its: string): boolean {
+  if (word.length > LONGEST || its.length < 3 || /\d/.test(word + its)) return false;
+  // Short words differ by a letter and are both meant: odd and old.
+  if (its.length === 3 && word.length === 3) return false;
+  const isMixed = [...word].sort().join('') === [...its].sort().join('');
+  return distance(word, its) <= (isMixed || its.length >= 8 ? 2 : 1);
+}
+
+/** The nearest word as a question to follow a semicolon: `did you mean "oversize"?`. */
 export function didYouMean(word: unknown, known: readonly string[]): string | undefined {
   const near = typeof word === 'string' ? nearest(word, known) : undefined;
   return near === undefined ? undefined : `did you mean "${near}"?`;

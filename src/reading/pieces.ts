@@ -1,4 +1,4 @@
-import type { z } from 'zod';
+import { z } from 'zod';
 import { shellWall } from '../bearings/internal.js';
 import { ringGap } from '../cylinders/internal.js';
 import type { Span } from '../judging/index.js';
@@ -39,10 +39,19 @@ const reading = {
 };
 const readingsOneByOne = readingsOf(fields(reading));
 const tableOfReadings = readingsTable(reading, MOST_OF_A_PLACE);
+const isTable = (value: object) =>
+  ['unit', 'angles', 'stations', 'diameters'].some((field) => Object.hasOwn(value, field));
+/** What is neither a list of readings nor a table of them. */
+const noReadings = z.never({
+  error:
+    'must be a list of readings, each with its station, angle and diameter, e.g. [{ "station": "0.5 in", "angle": "0 deg", "diameter": "3.2530 in" }]; leave the field out if nothing was read',
+});
 const readings = marked(
-  chosen<readonly DiameterReading[]>([readingsOneByOne, tableOfReadings], (value) =>
-    isObject(value) ? tableOfReadings : readingsOneByOne,
-  ),
+  chosen<readonly DiameterReading[]>([readingsOneByOne, tableOfReadings], (value) => {
+    if (isObject(value)) return isTable(value) ? tableOfReadings : noReadings;
+    const isList = Array.isArray(value) && value.every(isObject);
+    return isList || value === undefined ? readingsOneByOne : noReadings;
+  }),
   { inCsv: true },
 );
 

@@ -14,6 +14,7 @@ import { largestOf, showValue, smallestOf } from '../quantities/internal.js';
 import { chosen, fields, list, name } from './fields.js';
 import { problemAt } from './file-error.js';
 import { marked } from './marks.js';
+import { LEAVE_OUT, refuseBareStep, refuseNotKnown } from './no-size.js';
 import type { StatedLimits } from './stated-limits.js';
 import { writeQuantity, writeStep } from './write-quantity.js';
 
@@ -77,6 +78,7 @@ function step(way: 'under' | 'over', guard: Guard<'length'>) {
   const other = way === 'under' ? 'over' : 'under';
   const reader = (text: string): Length => {
     if (text.trim().toLowerCase() === 'standard') return 0 as Length;
+    refuseBareStep(text, way);
     if (!new RegExp(`${other}(?:size)?\\s*$`, 'i').test(text)) return parseLength(text);
     throw new RebuildInputError({
       parameter: 'text',
@@ -106,7 +108,10 @@ function measured<D extends Dimension>(
   written: readonly string[],
   write: (value: Quantity<D>, units: UnitSystem) => string,
 ) {
-  const read = (text: string) => guarded(text, reader(text), guard);
+  const read = (text: string) => {
+    refuseNotKnown(text, wanted);
+    return guarded(text, reader(text), guard);
+  };
   return marked(textAs(wanted, read), {
     // Where there is a choice of forms, the data may be of another one.
     write: (value: Quantity<D>, units) =>
@@ -123,7 +128,9 @@ export function textAs<T>(wanted: string, read: (text: string) => T) {
   return z
     .string({
       error: ({ input }) =>
-        input === undefined ? 'is missing' : `${showValue(input)} is not text; write ${wanted}`,
+        input === undefined
+          ? 'is missing'
+          : `${showValue(input)} is not text; write ${wanted}${input === null ? `, or ${LEAVE_OUT}` : ''}`,
     })
     .transform((text, context): T => {
       try {
@@ -193,7 +200,7 @@ export function sizeOrSpan(guard: Guard<'length'>) {
   const range = span(guard);
   return chosen<SizeOrSpan<Length>>([size, range, readings], (value) => {
     if (Array.isArray(value)) return readings;
-    return typeof value === 'object' ? range : size;
+    return typeof value === 'object' && value !== null ? range : size;
   });
 }
 

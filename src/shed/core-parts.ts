@@ -1,7 +1,7 @@
 import type { NeededPart } from '../reading/index.js';
 import { needsOf } from './needs.js';
 import type { Core, Part } from './part.js';
-import { wordFor } from './section-words.js';
+import { sectionWords, wordFor } from './section-words.js';
 import { SECTIONS, type Section } from './sections.js';
 import type { Shed } from './shed.js';
 
@@ -27,7 +27,7 @@ export function partsOfCore(core: Core, shed: Shed): readonly CorePart[] {
     );
   const needed = needsOf(shed);
   const has = (section: Section) =>
-    !isListed(section) && !isLacking(core, section, wordFor(section), wordFor(section, 2));
+    !isListed(section) && !isLacking(core, ...sectionWords(section));
   const one = (section: Section, what: string, more: object = {}): CorePart => ({
     section,
     part: { ...ofCore(core), name: `${what} of ${core.name}`, ...more },
@@ -36,7 +36,7 @@ export function partsOfCore(core: Core, shed: Shed): readonly CorePart[] {
   const shells = (['rods', 'mains'] as const).flatMap((fits) => {
     const pairs = fits === 'rods' ? engine.cylinders : engine.mains;
     const isThere = isListed('shells', (part: { readonly fits?: string }) => part.fits === fits);
-    return pairs === 0 || isThere || isLacking(core, 'shells')
+    return pairs === 0 || isThere || isLacking(core, ...sectionWords('shells'))
       ? []
       : [one('shells', `${fits === 'rods' ? 'rod' : 'main'} shells`, { fits, pairs })];
   });

@@ -6,6 +6,8 @@ import { isNumbered, unlistedIn } from './places-of.js';
 /** Something to measure: a place on a part, or the part as a whole. */
 export interface Feature extends MeasuredField {
   readonly path: string;
+  /** The list of places it is in; absent for the part as a whole. */
+  readonly list?: string;
   readonly holder: Record<string, unknown>;
   /** Lists the places of the part, if they are not listed yet. */
   readonly listed?: () => void;
@@ -38,7 +40,8 @@ export function featuresOf({ section, path, part }: RawPart, engine: Given = {})
     };
     places.forEach((place, i) => {
       const at = `${path}.${list}[${i}]`;
-      const feature = { field, holds, path: at, holder: place as Record<string, unknown>, listed };
+      const its = { field, holds, list, listed };
+      const feature = { ...its, path: at, holder: place as Record<string, unknown> };
       const name = nameOf(place);
       if (name !== undefined) byName.set(name, feature);
     });

@@ -8,6 +8,7 @@ export {
   type Bench,
   type BoreKind,
   type EngineKind,
+  type FarReading,
   type FastenerLocking,
   FileError,
   type FileProblem,
@@ -71,21 +72,22 @@ export type {
   ValveSetPart,
 } from './shed.js';
 export type { Made, MadeShells, MadeSleeves, MadeWashers, ToMake } from './to-make.js';
+export type { CoreTest, TriagedCore } from './triage/core-types.js';
 export { describePart, triageReport } from './triage/describe-triage.js';
 export type { NeededTest } from './triage/needed-test.js';
 export type { JudgedWhat, NotJudged } from './triage/not-judged-types.js';
 export type { MeasuredWhat, NotMeasured } from './triage/not-measured-types.js';
+export type { TooFar } from './triage/too-far-types.js';
 export { triage } from './triage/triage.js';
 export type {
   AgainReason,
   Disposition,
   Job,
   Triage,
-  TriagedCore,
   TriagedPart,
   TriageReason,
 } from './triage/triage-types.js';
 export type { Trouble } from './triage/troubles.js';
 export type { Until } from './triage/until.js';
-export type { Work } from './works.js';
+export type { DoneWork, Work } from './works.js';
 export { writeShed } from './write-shed.js';

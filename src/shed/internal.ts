@@ -16,14 +16,16 @@ export {
   rodsOf,
 } from './places-of.js';
 export { undoneBy } from './record/undone.js';
+export { unreadBefore } from './record/unread-before.js';
 export { named, partWord, wordFor } from './section-words.js';
 export { SECTIONS } from './sections.js';
 export { cautionsFor } from './triage/cautions.js';
 export { describeAgain } from './triage/describe-again.js';
+export { describeFar } from './triage/describe-far.js';
 export { describeJob } from './triage/describe-job.js';
 export { NO_LIMIT_STATED, sayNotJudged } from './triage/describe-not-judged.js';
 export { instrumentFor } from './triage/describe-not-measured.js';
-export { describeTest } from './triage/describe-tests.js';
+export { describeTest, sayTestedFirst } from './triage/describe-tests.js';
 export { saysAgain } from './triage/measure-again.js';
 export { notJudgedOf } from './triage/not-judged.js';
 export { thingsToMeasure } from './triage/not-measured.js';
@@ -34,7 +36,7 @@ export { readyHead, readyRods, readyValves, readyWhole } from './triage/ready-ot
 export { testFirst } from './triage/test-first.js';
 export { CRACK_TESTED, testsFor, withTests } from './triage/tests.js';
 export { dispositionsOf } from './triage/triage.js';
-export { troublesIn } from './triage/troubles.js';
+export { troublesIn, troublesOf } from './triage/troubles.js';
 export { undecidedUntil } from './triage/until.js';
 export type { Readiness, Way } from './triage/ways.js';
 export { isTest } from './works.js';

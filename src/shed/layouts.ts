@@ -4,7 +4,7 @@ import { borePlanLayout } from '../cylinders/layouts.js';
 import type { Layout } from '../judging/internal.js';
 import { basisLayout, findingLengthLayout, namedRuleLayout, sizeOrSpanLayout, spanLayout } from '../judging/layouts.js';
 import { diameterReadingLayout, oddReadingLayout, stillToReadLayout } from '../measuring/layouts.js';
-import { engineKindLayout, happeningLayout, howReadLayout, instrumentsOfBenchLayout, priceLayout, warmthOfBenchLayout } from '../reading/layouts.js';
+import { engineKindLayout, farReadingLayout, happeningLayout, howReadLayout, instrumentsOfBenchLayout, priceLayout, warmthOfBenchLayout } from '../reading/layouts.js';
 
 export const judgedWhatLayout = { oneOf: ['big ends', 'diameters', 'face', 'guides', 'main housings', 'margin', 'ring gaps', 'ring side clearance', 'runout', 'stems', 'thickness', 'thrust width'] } satisfies Layout;
 export const notJudgedLayout = { by: 'why', variants: [
@@ -17,11 +17,14 @@ export const againReasonLayout = { by: 'kind', variants: [
   { fields: { kind: { oneOf: ['measure again'] }, finding: findingLengthLayout } },
   { fields: { kind: { oneOf: ['measure sizes again'] }, of: { oneOf: ['bores', 'mains', 'rods'] }, places: { list: 'string' }, 'step?': 'number' } },
 ] } satisfies Layout;
+export const tooFarLayout = { fields: { kind: { oneOf: ['too far off'] }, of: { oneOf: ['bores', 'journals'] }, place: 'string', far: farReadingLayout } } satisfies Layout;
+export const neededTestLayout = { fields: { test: { oneOf: ['check it for bend and twist', 'crack test', 'measure its journals', 'measure its margins', 'measure its seats', 'pressure test', 'softening test'] }, when: { oneOf: ['after', 'again', 'before use', 'first'] }, because: { list: troubleLayout }, 'least?': 'number' } } satisfies Layout;
 export const measuredWhatLayout = { oneOf: ['bearings it is for', 'big ends', 'bores', 'main housings', 'main journals', 'oversize', 'pistons', 'rod journals', 'thickness', 'undersize', 'walls'] } satisfies Layout;
 export const untilLayout = { oneOf: ['it is known which bearing seized', 'it is measured better', 'it is measured', 'it is straightened and measured', 'the odd reading is taken again'] } satisfies Layout;
 export const faultLayout = { oneOf: ['bent', 'cracked', 'frost-cracked', 'overheated', 'pitted', 'scored', 'spun'] } satisfies Layout;
 export const conditionLayout = { fields: { is: { oneOf: ['not seen', 'ran', 'seized', 'turns'] }, 'on?': 'string' } } satisfies Layout;
-export const historyEntryLayout = { fields: { 'on?': 'string', what: 'string', 'by?': 'string', 'before?': { each: 'anything' } } } satisfies Layout;
+export const doneWorkLayout = { fields: { work: { oneOf: ['bore', 'crack test', 'grind main journals', 'grind rod journals', 'pressure test', 'recut seats', 'reface valves', 'resize housings', 'skim head', 'sleeve', 'stitch', 'straighten', 'weld'] }, 'step?': 'string', 'places?': { list: 'string' } } } satisfies Layout;
+export const historyEntryLayout = { fields: { 'on?': 'string', what: 'string', 'by?': 'string', 'done?': { list: doneWorkLayout }, 'before?': { each: 'anything' } } } satisfies Layout;
 export const coreLayout = { fields: { 'lacks?': { list: 'string' }, 'condition?': conditionLayout, 'reserved?': 'string', 'builtInto?': 'string', 'odds?': 'number', 'history?': { list: historyEntryLayout }, 'notes?': { list: 'string' }, 'dates?': { each: 'string' }, 'marks?': { list: 'string' }, 'photos?': { list: 'string' }, name: 'string', 'from?': 'string', 'interchange?': { list: 'string' }, 'happened?': { list: happeningLayout } } } satisfies Layout;
 export const machiningOfferLayout = { fields: { work: { oneOf: ['bore', 'crack test', 'grind main journals', 'grind rod journals', 'pressure test', 'recut seats', 'reface valves', 'resize housings', 'skim head', 'sleeve', 'stitch', 'straighten', 'weld'] }, shop: 'string', price: priceLayout } } satisfies Layout;
 export const borePlaceLayout = { fields: { name: 'string', 'readings?': { list: diameterReadingLayout }, 'ringTravel?': spanLayout, 'wall?': 'number', 'faults?': { list: faultLayout } } } satisfies Layout;
@@ -69,7 +72,6 @@ export const coreDifferenceLayout = { by: 'kind', variants: [
 export const shedDifferenceLayout = { fields: { parts: { list: partDifferenceLayout }, cores: { list: coreDifferenceLayout }, fields: { list: 'string' } } } satisfies Layout;
 export const dispositionLayout = { oneOf: ['machine', 'not as it is', 'scrap', 'spare', 'undecided', 'use after', 'use as it is'] } satisfies Layout;
 export const jobLayout = { fields: { work: { oneOf: ['bore', 'crack test', 'grind main journals', 'grind rod journals', 'pressure test', 'recut seats', 'reface valves', 'resize housings', 'skim head', 'sleeve', 'stitch', 'straighten', 'weld'] }, places: { list: 'string' }, 'step?': 'number', 'to?': spanLayout } } satisfies Layout;
-export const neededTestLayout = { fields: { test: { oneOf: ['check it for bend and twist', 'crack test', 'measure its journals', 'measure its margins', 'measure its seats', 'pressure test', 'softening test'] }, when: { oneOf: ['after', 'again', 'before use', 'first'] }, because: { list: troubleLayout }, 'least?': 'number' } } satisfies Layout;
 export const notMeasuredLayout = { fields: { kind: { oneOf: ['not measured'] }, what: measuredWhatLayout, places: { list: 'string' }, begun: { list: { fields: { place: 'string', read: spanLayout, lacks: stillToReadLayout } } } } } satisfies Layout;
 export const consequenceLayout = { by: 'kind', variants: [
   { fields: { kind: { oneOf: ['scrap'] }, 'unlessTested?': { list: { oneOf: ['cracks', 'softening'] } }, 'basis?': basisLayout } },
@@ -80,6 +82,7 @@ export const consequenceLayout = { by: 'kind', variants: [
 ] } satisfies Layout;
 export const triageReasonLayout = { by: 'kind', variants: [
   notMeasuredLayout,
+  tooFarLayout,
   { fields: { kind: { oneOf: ['measure again'] }, finding: findingLengthLayout } },
   { fields: { kind: { oneOf: ['measure sizes again'] }, of: { oneOf: ['bores', 'mains', 'rods'] }, places: { list: 'string' }, 'step?': 'number' } },
   { fields: { kind: { oneOf: ['fault'] }, fault: faultLayout, 'place?': 'string', 'found?': { oneOf: ['by a test'] }, consequence: consequenceLayout } },
@@ -98,6 +101,7 @@ export const triageReasonLayout = { by: 'kind', variants: [
   { fields: { kind: { oneOf: ['no shop'] }, work: { oneOf: ['bore', 'crack test', 'grind main journals', 'grind rod journals', 'pressure test', 'recut seats', 'reface valves', 'resize housings', 'skim head', 'sleeve', 'stitch', 'straighten', 'weld'] } } },
   { fields: { kind: { oneOf: ['fits nothing'] }, section: { oneOf: ['blocks', 'crankshafts', 'heads', 'otherParts', 'pistonSets', 'ringSets', 'rods', 'shells', 'thrustWashers', 'valveSets'] } } },
 ] } satisfies Layout;
-export const triagedPartLayout = { fields: { section: { oneOf: ['blocks', 'crankshafts', 'heads', 'otherParts', 'pistonSets', 'ringSets', 'rods', 'shells', 'thrustWashers', 'valveSets'] }, 'kind?': 'string', name: 'string', 'from?': 'string', count: 'number', disposition: dispositionLayout, jobs: { list: jobLayout }, tests: { list: neededTestLayout }, findings: { list: findingLengthLayout }, because: { list: triageReasonLayout }, notJudged: { list: notJudgedLayout }, 'condition?': conditionLayout, 'notes?': { list: 'string' } } } satisfies Layout;
-export const triagedCoreLayout = { fields: { name: 'string', 'condition?': conditionLayout, 'happened?': { list: happeningLayout }, holds: { list: 'string' } } } satisfies Layout;
+export const triagedPartLayout = { fields: { section: { oneOf: ['blocks', 'crankshafts', 'heads', 'otherParts', 'pistonSets', 'ringSets', 'rods', 'shells', 'thrustWashers', 'valveSets'] }, 'kind?': 'string', name: 'string', 'from?': 'string', 'homeMade?': { oneOf: [true] }, count: 'number', disposition: dispositionLayout, jobs: { list: jobLayout }, tests: { list: neededTestLayout }, findings: { list: findingLengthLayout }, because: { list: triageReasonLayout }, notJudged: { list: notJudgedLayout }, 'condition?': conditionLayout, 'notes?': { list: 'string' } } } satisfies Layout;
+export const coreTestLayout = { fields: { section: { oneOf: ['blocks', 'crankshafts', 'heads', 'otherParts', 'pistonSets', 'ringSets', 'rods', 'shells', 'thrustWashers', 'valveSets'] }, name: 'string', test: neededTestLayout } } satisfies Layout;
+export const triagedCoreLayout = { fields: { name: 'string', 'condition?': conditionLayout, 'happened?': { list: happeningLayout }, holds: { list: 'string' }, tests: { list: coreTestLayout } } } satisfies Layout;
 export const triageLayout = { fields: { shed: 'string', units: { oneOf: ['inch', 'metric'] }, parts: { list: triagedPartLayout }, cores: { list: triagedCoreLayout }, howRead: howReadLayout } } satisfies Layout;

@@ -49,6 +49,8 @@ const NOTES = [
   'Then: crankwright plan THIS-FILE --readings readings.csv',
   'List what else is on the shelf: shells (fits, undersize, pairs), ringSets and thrustWashers; and what you can buy or have done: toBuy, machining.',
   'Faults that you see belong to a part: "faults": ["scored"]. Have crankshafts, rods, blocks and heads tested for cracks before you spend money on them.',
+  'These parts are what engines usually hold, named for you: take out what you do not have. An engine that is not taken apart belongs under cores: { "name": "engine C", "condition": "seized", "lacks": ["magneto"] }, without its parts.',
+  'Every part may have a condition (ran, turns, seized, not seen) and marks. A magneto or a carburettor goes under otherParts with its kind; engine.alsoNeeds says what a complete engine needs besides.',
 ];
 
 /**

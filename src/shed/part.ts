@@ -1,6 +1,7 @@
 import type { Ratio } from '../quantities/index.js';
 import type { Happening } from '../reading/index.js';
 import type { Fault } from './faults.js';
+import type { DoneWork } from './works.js';
 
 /** What every part has. */
 export interface Part extends Owned {
@@ -70,6 +71,8 @@ export interface HistoryEntry {
   readonly what: string;
   /** Who did it. */
   readonly by?: string;
+  /** The work of a shop: what was measured of those places before it no longer holds. */
+  readonly done?: readonly DoneWork[];
   /** The fields of the part that it changed, as the file gave them before. */
   readonly before?: Readonly<Record<string, unknown>>;
 }

@@ -16,6 +16,7 @@ import { asWritten } from './as-written.js';
 import { bearingChecks } from './checks/bearings.js';
 import { belongingProblems } from './checks/belonging.js';
 import { boreChecks, leastWallMissing } from './checks/bores.js';
+import { coreProblems } from './checks/cores.js';
 import { countProblems, currencyProblems } from './checks/counts.js';
 import { futureDates } from './checks/dates.js';
 import { historyProblems } from './checks/history.js';
@@ -98,6 +99,7 @@ function contradictionsOf(given: Given, shed: SoundShed): readonly FileProblem[]
     ...historyProblems(shed),
     ...supersessionProblems(shed),
     ...belongingProblems(shed),
+    ...coreProblems(shed),
     ...kindProblems(shed),
     ...toMakeProblems(shed, parts),
     ...stepProblems(shed, bare),

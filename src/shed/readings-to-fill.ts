@@ -3,6 +3,7 @@ import type { UnitSystem } from '../quantities/index.js';
 import { givenIn, isObject, UNIT_OF } from '../reading/index.js';
 import { rawParts } from './checks/names.js';
 import { featuresOf } from './features.js';
+import { isHalfRead } from './half-read.js';
 import { readShed } from './read-shed.js';
 
 /** Angles that show an oval wherever it lies: two would not. */
@@ -11,8 +12,8 @@ const ANGLES = [0, 60, 120];
 const [ALONG_BORE, ALONG_JOURNAL] = [3, 2];
 
 /**
- * Writes a CSV with a row to fill for everything that can be measured on the parts of a shed and was not: bores and
- * journals with a column for each angle, the rest under `reading`. The units stand in the headings. A row that is left
+ * Writes a CSV with a row to fill for everything that can be measured on the parts of a shed and was not, or was read at
+ * one station or one angle only: bores and journals with a column for each angle, the rest under `reading`. The units stand in the headings. A row that is left
  * empty counts as not read.
  *
  * @param file - the shed file: JSON text, or the parsed value
@@ -35,7 +36,9 @@ export function readingsToFill(file: unknown): string {
     .flatMap((part) =>
       [...featuresOf(part, isObject(given['engine']) ? given['engine'] : {}).byName].flatMap(
         ([feature, { holder, field, holds, path }]) => {
-          if (holder[field] !== undefined) return [];
+          const isOpen =
+            holder[field] === undefined || (holds === 'readings' && isHalfRead(holder[field]));
+          if (!isOpen) return [];
           const along = path.includes('.bores[') ? ALONG_BORE : ALONG_JOURNAL;
           const row = [
             part.part['name'],

@@ -11,6 +11,8 @@ import {
 import { nameOf, type RawPart, rawParts } from './checks/names.js';
 import { PLACES } from './checks/places.js';
 import { type Feature, type Features, FILLED, featuresOf } from './features.js';
+import { isHalfRead } from './half-read.js';
+import { sayBefore, workAfter } from './read-before.js';
 import { SECTIONS, type Section } from './sections.js';
 
 /** A shed file with the readings of the CSV put in their places. */
@@ -45,6 +47,9 @@ export function joinReadings(file: Given, csv: unknown): Joined {
 
 /** The number of mistakes that the message of an error lists. */
 const MOST_QUESTIONS = 50;
+
+const TAKE_OUT =
+  'take the row out and write the new readings into the shed file or a record of work, or give a column "date" whose day is later';
 
 class Join {
   /** A copy of the file, down to the places of its parts. */
@@ -86,7 +91,17 @@ class Join {
       );
       return;
     }
-    if (row.reading !== '') feature.listed?.();
+    if (row.reading !== '') {
+      const { list, field } = feature;
+      const place = { ...(list !== undefined && { list, name: row.feature }), field };
+      const { date = '' } = row.others;
+      const work = workAfter(part.part, place, date);
+      if (work !== undefined) {
+        this.#refuse(row, 'reading', `${sayBefore(work, row.part, date)}; ${TAKE_OUT}`);
+        return;
+      }
+      feature.listed?.();
+    }
     if (feature.holds === 'readings') this.#addReading(row, feature);
     else this.#addSize(row, feature);
   }
@@ -112,9 +127,13 @@ class Join {
     if (holder['readings'] === undefined) holder['readings'] = [];
     const readings = holder['readings'];
     // Readings of before a regrind in one file and those of after it in the other are not one journal.
-    const isGiven = Array.isArray(readings)
-      ? readings.length > 0 && !this.#rows.has(`${at}[0]`)
-      : isObject(readings);
+    const inFile = Array.isArray(readings)
+      ? readings.filter((_, i) => !this.#rows.has(`${at}[${i}]`))
+      : readings;
+    const isThere = (one: unknown) =>
+      isObject(one) && isSame(one['station'], station) && isSame(one['angle'], angle);
+    const isGiven =
+      isObject(inFile) || (Array.isArray(inFile) && (!isHalfRead(inFile) || inFile.some(isThere)));
     if (isGiven) {
       this.#refuse(row, 'reading', `is also given in the shed file, at ${at}; keep one of the two`);
     } else if (Array.isArray(readings)) {
@@ -179,6 +198,9 @@ class Join {
     this.problems.push({ path: placeIn(row, heading), message });
   }
 }
+
+const isSame = (given: unknown, read: string) =>
+  typeof given === 'string' && given.trim() === read.trim();
 
 const placeIn = ({ line }: ReadingRow, column: string) => `${lineOf(line)}: ${column}`;
 

@@ -14,6 +14,7 @@ import {
   word,
 } from '../reading/index.js';
 import type { Condition, HistoryEntry } from './part.js';
+import { type DoneWork, WORKS } from './works.js';
 
 /** One entry, or a list of them. */
 function oneOrMore<T extends z.ZodType<string>>(item: T) {
@@ -71,10 +72,18 @@ const condition = chosen<Condition>([state, stateOn], (value) =>
   isObject(value) ? stateOn : state,
 );
 
+/** Work that was done on a part. */
+export const workDone: z.ZodType<DoneWork> = fields({
+  work: word(...WORKS),
+  step: name.exactOptional(),
+  places: list(name).exactOptional(),
+});
+
 const history: z.ZodType<HistoryEntry> = fields({
   on: date.exactOptional(),
   what: remark,
   by: name.exactOptional(),
+  done: list(workDone).exactOptional(),
   before: z.record(z.string(), z.json()).exactOptional(),
 });
 

@@ -14,6 +14,11 @@ const WORDS: { readonly [S in Section]: readonly [one: string, several: string] 
   otherParts: ['other part', 'other parts'],
 };
 
+/** What an owner may call the parts of a section: `blocks`, `block`. */
+export const sectionWords = (section: Section): readonly string[] => [
+  ...new Set([section, ...WORDS[section], partWord(section)]),
+];
+
 /** `piston set`, or `piston sets` for several; of an other part its kind, in its owner's words. */
 export const wordFor = (section: Section, count = 1, kind?: string): string =>
   kind ?? WORDS[section][count === 1 ? 0 : 1];

@@ -18,6 +18,16 @@ export const WORKS = [
 /** A kind of work a shop can do. */
 export type Work = (typeof WORKS)[number];
 
+/** Work that was done on a part. */
+export interface DoneWork {
+  /** What was done. */
+  readonly work: Work;
+  /** The undersize or oversize it was done to, as the shop calls it. */
+  readonly step?: string;
+  /** The places it was done on; by default all. */
+  readonly places?: readonly string[];
+}
+
 /** Work that only shows whether a part is sound. A plan asks for it even if no shop on the list offers it. */
 export const TESTS = ['crack test', 'pressure test'] as const satisfies readonly Work[];
 

@@ -45,6 +45,22 @@ describe('forgotten readings', () => {
     );
   });
 
+  it('are hinted at where one housing was read and a CSV named after the shed is there', async () => {
+    const { version, units, engine } = plainShed();
+    const one = JSON.stringify({
+      ...{ version, shed: 'one', units, engine },
+      blocks: [{ name: 'A', bores: [{ name: 'c1' }, { name: 'c2' }] }],
+      rods: [{ name: 'R', rods: [{ name: 'r1', housingBore: '1.7508 in' }] }],
+    });
+    const hint =
+      'crankwright: most places in my.json have no reading, but my-readings.csv is there; if it holds them, add --readings my-readings.csv\n';
+    const files = folder({ 'my.json': one, 'my-readings.csv': csv });
+    expect(await captured(['report', 'my.json'], files)).toMatchObject({ code: 0, err: hint });
+    expect(
+      await captured(['report', 'my.json'], folder({ 'my.json': one, 'readings.csv': csv })),
+    ).toMatchObject({ code: 0, err: '' });
+  });
+
   it('are not spoken of where there are some, or nothing to read', async () => {
     const files = folder({ 'shed.json': shed, 'x.csv': csv, 'shed.csv': csv });
     const given = await captured(['report', 'shed.json', '--readings', 'x.csv'], files);

@@ -54,6 +54,24 @@ describe('crankwright done', () => {
     expect(readShed(out).blocks?.[0]?.bores?.[0]?.readings?.length).toBeGreaterThan(3);
   });
 
+  it('warns that readings of before the work may be in a CSV that was not given', async () => {
+    const grind = { done: [{ work: 'grind rod journals' }] };
+    const done = async (name: string) => {
+      const made = { version: 1, parts: [{ name, ...grind }] };
+      const words = ['done', 'examples/pump-set-shed.json', 'work.json'];
+      return captured(words, { files: { 'work.json': JSON.stringify(made) } });
+    };
+    const { code, err } = await done('crankshaft A');
+    expect(code).toBe(0);
+    expect(err).toMatch(
+      /no readings of rod 1, rod 2 of "crankshaft A"; if a CSV has them, they are of before this work/,
+    );
+    const read = { version: 1, parts: [{ name: 'crankshaft B', ...grind }] };
+    const words = ['done', 'shed.json', 'read.json'];
+    const quiet = await captured(words, { files: { ...files, 'read.json': JSON.stringify(read) } });
+    expect(quiet.err).toBe('');
+  });
+
   it('refuses work of a day after today, at its place in the record', async () => {
     const early = await captured(['done', 'shed.json', 'work.json'], {
       files,
@@ -110,7 +128,7 @@ describe('crankwright plan --chances', () => {
       '60',
     ];
     const without = await captured([...asked, ...all], { files: given });
-    expect(without.out).toContain('no complete engine: about 100 %');
+    expect(without.out).toContain('no complete engine: more than 99 %');
   });
 
   it('goes with neither JSON nor boxes', async () => {

@@ -59,6 +59,30 @@ describe('engineChances', () => {
     ]);
   });
 
+  it('counts the odds of an owner of a part that was measured, too', async () => {
+    const odds = 0.25 as Ratio;
+    const rods = single.rods?.map((each) => ({ ...each, odds }));
+    const chances = await engineChances({ ...single, rods: rods ?? [] });
+    expect(chances.chances).toEqual([
+      { engines: 0, chance: 0.75 },
+      { engines: 1, chance: 0.25 },
+    ]);
+    expect(chances.odds).toMatchObject([{ section: 'rods', odds: 0.25, by: 'owner' }]);
+    // Two that are alike, of which only one has odds: the other is good in any case.
+    const two = [...(single.rods ?? []), ...(rods ?? []).map((r) => ({ ...r, name: 'others' }))];
+    expect(await chancesOf({ ...single, rods: two })).toEqual([[1, 1]]);
+  });
+
+  it('tells what of the engines is in no chance: what was not judged or not crack-tested', async () => {
+    const { notIn, odds } = await engineChances(single);
+    expect(odds).toEqual([]);
+    expect(notIn.find(({ section }) => section === 'rods')).toMatchObject({ untested: true });
+    expect(notIn.find(({ section }) => section === 'ringSets')?.notJudged).toBeDefined();
+    const sure = (single.rods ?? []).map((each) => ({ ...each, odds: 0.9 as Ratio }));
+    const told = await engineChances({ ...single, rods: sure });
+    expect(told.notIn.some(({ section }) => section === 'rods')).toBe(false);
+  });
+
   it('draws cases where there are many: as the binomial law, and the same for the same seed', async () => {
     const shed = shedWith(Array.from({ length: 10 }, () => ({ odds: 0.5 })));
     const first = await engineChances(shed, { draws: 2000, seed: 4 });
@@ -106,6 +130,21 @@ describe('engineChances', () => {
 });
 
 describe('describeChances', () => {
+  it('never calls an engine certain, and says what its chances leave out', async () => {
+    const text = describeChances(await engineChances(single)).replace(/\s+/g, ' ');
+    expect(text).toContain('1 complete engine: more than 99 %');
+    expect(text).not.toContain('100 %');
+    expect(text).not.toContain('Every part is known');
+    expect(text).toContain('Chances are of the parts not measured that a plan waits for.');
+    expect(text).toMatch(/Not in them: .*not crack-tested/);
+  });
+
+  it('keeps the line of an unlikely number of engines', async () => {
+    const text = describeChances(await engineChances(shedWith([{ odds: 0.999 }])));
+    expect(text).toContain('no complete engine: less than 1 %');
+    expect(text).toContain('1 complete engine: more than 99 %');
+  });
+
   it('tells the chances, and that they are no better than the odds', async () => {
     const text = describeChances(await engineChances(shedWith([{ odds: 0.25 }, { is: 'ran' }])));
     expect(text).toContain('1 complete engine: about 65 %');

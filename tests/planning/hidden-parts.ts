@@ -58,3 +58,28 @@ export function without(shed: AnyShed, names: readonly string[]): AnyShed {
   });
   return { ...shed, ...Object.fromEntries(sections) };
 }
+
+/** A shed whose owner gives odds of some parts. */
+export function withOdds(shed: AnyShed, odds: ReadonlyMap<string, number>): AnyShed {
+  const sections = Object.keys(HIDDEN).map((section) => {
+    const parts = (shed[section as Section] ?? []) as readonly { readonly name: string }[];
+    const all = parts.map((part) =>
+      odds.has(part.name) ? { ...part, odds: odds.get(part.name) } : part,
+    );
+    return [section, all];
+  });
+  return { ...shed, ...Object.fromEntries(sections) };
+}
+
+/** A shed with each of its hidden parts twice. */
+export function withTwins({ shed, hidden }: HiddenShed): HiddenShed {
+  const sections = Object.keys(HIDDEN).map((section) => {
+    const parts = (shed[section as Section] ?? []) as readonly { readonly name: string }[];
+    const twins = parts.filter(({ name }) => hidden.includes(name));
+    return [section, [...parts, ...twins.map((part) => ({ ...part, name: twinOf(part.name) }))]];
+  });
+  const all = [...hidden, ...hidden.map(twinOf)];
+  return { shed: { ...shed, ...Object.fromEntries(sections) }, hidden: all };
+}
+
+const twinOf = (name: string): string => `${name}, twin`;

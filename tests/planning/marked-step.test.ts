@@ -22,6 +22,12 @@ describe('a mark on a part', () => {
     ['0.50 mm', 20],
     ['+030', 30],
     ['STD', 0],
+    ['20 stamped on the web', 20],
+    ['10 on one web, the other not legible', 10],
+    ['20 on web', 20],
+    ['stamped .010 U/S on the flange', 10],
+    ['STD on the web', 0],
+    ['rod journals 20 under, 4711 cast in', 20],
     ['standard', 0],
   ])('that says %s names a step of inches', (mark, step) => {
     expect(stepMarked(mark, INCH)).toBe(thou(step));
@@ -36,12 +42,27 @@ describe('a mark on a part', () => {
     expect(stepMarked(mark, METRIC)).toBe(step === undefined ? undefined : mm(step));
   });
 
-  it.each(['0', '11', '4711', 'A10', '10-20', 'forged', '', '10 under?', '2.5'])(
-    'that says "%s" names none',
-    (mark) => {
-      expect(stepMarked(mark, INCH)).toBeUndefined();
-    },
-  );
+  it.each([
+    '0',
+    '11',
+    '4711',
+    'A10',
+    '10-20',
+    'forged',
+    '',
+    '10 under?',
+    '2.5',
+    '10 or 20 on web',
+    'casting no. 10',
+    '#20',
+    'bought for 10 GBP',
+    'STD or 10',
+    'not 20',
+    '10 mm bolt',
+    'date 3.10.31',
+  ])('that says "%s" names none', (mark) => {
+    expect(stepMarked(mark, INCH)).toBeUndefined();
+  });
 });
 
 describe('crankshafts that nobody measured', () => {
@@ -61,7 +82,7 @@ describe('crankshafts that nobody measured', () => {
     const parts = await first(shed);
     expect(parts?.map(({ name, marks }) => [name, marks])).toEqual([['crankshaft 3', ['10']]]);
     expect(planReport(await planBuilds(shed)).replace(/\s+/g, ' ')).toContain(
-      'crankshaft 3, marked 10: rod journals (',
+      'crankshaft 3, marked "10": have it crack-tested first; rod journals (',
     );
     // Wherever it stands in the file.
     const marks = [['20'], ['STD'], undefined];
@@ -70,6 +91,23 @@ describe('crankshafts that nobody measured', () => {
       const at = turned.findIndex((each) => each?.[0] === 'STD') + 1;
       expect((await first(shedWith(0, ...turned)))?.[0]?.name).toBe(`crankshaft ${at}`);
     }
+  });
+
+  it('are measured last if they are marked as shells that nobody has', async () => {
+    // Of standard shells there is one pair: crankshaft 1 is marked as a step without shells.
+    expect((await first(shedWith(0, ['30'], undefined)))?.[0]?.name).toBe('crankshaft 2');
+  });
+
+  it('are not named for a wider margin if they are marked as shells that nobody has', async () => {
+    const wider = async (mark: string) =>
+      (
+        await planBuilds({
+          ...single,
+          crankshafts: [...(single.crankshafts ?? []), { name: 'crankshaft B', marks: [mark] }],
+        })
+      ).measureFirst.map(({ mayBring }) => mayBring.kind);
+    expect(await wider('STD')).toContain('wider margin');
+    expect(await wider('30')).not.toContain('wider margin');
   });
 
   it('are not counted on for their marks', async () => {

@@ -1,9 +1,10 @@
 import { planBuilds } from 'crankwright/planning';
 import { triage } from 'crankwright/shed';
 import { describe, expect, it } from 'vitest';
+import { diceOf } from '../support/dice.js';
 import { tries } from '../support/tries.js';
 import { bruteForce } from './brute-force.js';
-import { withHidden, without } from './hidden-parts.js';
+import { withHidden, withOdds, without, withTwins } from './hidden-parts.js';
 import { randomShed } from './random-sheds.js';
 
 const seeds = (count: number) => Array.from({ length: count }, (_, seed) => seed);
@@ -34,6 +35,32 @@ describe('a plan of parts of which some were not measured', () => {
     // Both happen: some unknown parts turn out good, and some do not.
     expect(more).toBeGreaterThan(0);
     expect(fewer).toBeGreaterThan(0);
+  }, 240_000);
+
+  it('names the likeliest of the shortest lists, by trying every choice of them', async () => {
+    let choices = 0;
+    for (const seed of seeds(tries(6, 30))) {
+      const full = randomShed(seed);
+      if (triage(full).parts.some(({ disposition }) => disposition === 'undecided')) continue;
+      const { shed, hidden } = withTwins(withHidden(full, seed, 2));
+      const dice = diceOf(seed + 911);
+      // No two products of up to four of these are equal.
+      const odds = new Map(hidden.map((name) => [name, dice.oneOf([0.35, 0.5, 0.62, 0.83, 0.97])]));
+      const plan = await planBuilds(withOdds(shed, odds));
+      const named = plan.measureFirst.find(({ mayBring: { kind } }) => kind === 'one more engine');
+      if (named === undefined) continue;
+      const lists = subsets(hidden).filter((some) => {
+        if (some.length !== named.parts.length) return false;
+        const left = hidden.filter((name) => !some.includes(name));
+        return bruteForce(without(shed, left)).engines > plan.builds.length;
+      });
+      const likely = (names: readonly string[]) =>
+        names.reduce((product, name) => product * (odds.get(name) ?? NaN), 1);
+      const best = Math.max(...lists.map(likely));
+      expect(likely(named.parts.map(({ name }) => name)), `seed ${seed}`).toBeCloseTo(best, 9);
+      choices += Number(new Set(lists.map(likely)).size > 1);
+    }
+    expect(choices).toBeGreaterThan(0);
   }, 240_000);
 
   it('names the fewest parts that may bring something, by trying every choice of them', async () => {

@@ -21,6 +21,7 @@ describe('what to measure first, in words', () => {
   const crankshaft: PartToMeasure = {
     section: 'crankshafts',
     name: 'crankshaft X',
+    tests: [],
     measure: [{ what: 'rod journals', places: ['rod 1', 'rod 2'], with: 'micrometer' }],
     until: 'it is measured',
   };
@@ -28,18 +29,21 @@ describe('what to measure first, in words', () => {
     section: 'otherParts',
     name: 'magneto of core A',
     core: 'core A',
+    tests: [],
     measure: [],
     until: 'it is measured',
   };
   const bent: PartToMeasure = {
     section: 'crankshafts',
     name: 'crankshaft Y',
+    tests: [],
     measure: [],
     until: 'it is straightened and measured',
   };
   const pistons: PartToMeasure = {
     section: 'pistonSets',
     name: 'pistons X',
+    tests: [],
     measure: [{ what: 'oversize', places: [] }],
     until: 'it is measured',
   };
@@ -54,7 +58,7 @@ describe('what to measure first, in words', () => {
       measureFirst: [engine],
     });
     expect(text).toContain(
-      'Proven: 2 complete engines. There may be 3, if 1 part that is not known turned out good; shop work and purchases would then cost 120.00 EUR or more. Nothing of that is counted on in this plan.',
+      'Proven: 2 complete engines. At most 3, if 1 part not yet measured proves good; shop work and purchases would then cost 120.00 EUR or more. Nothing of that is counted on in this plan.',
     );
     expect(text).toContain('crankshaft X: rod journals (rod 1, rod 2), with the micrometer');
     expect(text).toContain('magneto of core A: take core A apart; look it over');
@@ -180,7 +184,14 @@ describe('parts to make, in words', () => {
 });
 
 describe('the chances, in words', () => {
-  const none: EngineChances = { chances: [], how: 'draws', draws: 400, seed: 1, odds: [] };
+  const none: EngineChances = {
+    chances: [],
+    how: 'draws',
+    draws: 400,
+    seed: 1,
+    odds: [],
+    notIn: [],
+  };
 
   it.each([
     ['time limit', 'Not known: the time was up.'],
@@ -192,6 +203,6 @@ describe('the chances, in words', () => {
   it('tell how they were come by', () => {
     const odds = [{ section: 'heads', name: 'head A', odds: ratio(0.5), by: 'owner' }] as const;
     expect(flowing(describeChances({ ...none, odds }))).toContain('Of 400 cases drawn at random');
-    expect(describeChances({ ...none, how: 'every case' })).toContain('Every part is known');
+    expect(describeChances({ ...none, how: 'every case' })).toContain('No plan waits for a part');
   });
 });

@@ -43,7 +43,12 @@ describe('the text of a file', () => {
     [
       '{ "version": 1\n  "engine": "pump set" }',
       'sheet, line 2',
-      'is not JSON: "\\"engine\\": \\"pump set\\"" at character 3, but a comma or } should be there',
+      'is not JSON: a comma is missing at character 3, before the name "engine"',
+    ],
+    [
+      '{ "rods": [{}\n  {}] }',
+      'sheet, line 2',
+      'is not JSON: a comma is missing at character 3, before {',
     ],
     [
       '{ "engine": "pump\nset" }',

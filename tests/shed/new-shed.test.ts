@@ -36,6 +36,13 @@ describe('newShed', () => {
     );
   });
 
+  it('names in its notes the fields for what its owner knows without measuring', () => {
+    const notes = (newShed(answers) as { readonly notes: readonly string[] }).notes.join(' ');
+    for (const field of ['cores', 'condition', 'lacks', 'marks', 'otherParts', 'alsoNeeds']) {
+      expect(notes).toContain(field);
+    }
+  });
+
   it('takes sizes with or without units, as the bench writes them', () => {
     const { mainJournal: _, ...rolling } = answers;
     const rodJournal = (text: string, units: NewShed['units'] = 'inch') => {

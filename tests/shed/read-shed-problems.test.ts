@@ -55,7 +55,7 @@ describe('a mistake in a shed', () => {
     [
       'crankshafts[0].rodJournals[0].readings[0].angle',
       null,
-      /null is not text; write number and unit in quotes, e\.g\. "90 deg"$/,
+      /null is not text; write number and unit in quotes, e\.g\. "90 deg", or leave the field out if it is not known$/,
     ],
     ['shells[1].undersize', 10, /10 is not text; write an undersize in quotes, e\.g\. "20 under"$/],
     ['heads[0].flatness', 2, /2 is not text; write number and unit in quotes, e\.g\. "2.1248 in"$/],

@@ -27,7 +27,12 @@ export function futureWork(
 
 function afterToday(path: string, date: unknown, today: string): readonly FileProblem[] {
   if (typeof date !== 'string' || !isAfter(date.trim(), today)) return [];
-  return [{ path, message: `is ${date.trim()}, which is after today, ${today}` }];
+  return [
+    {
+      path,
+      message: `is ${date.trim()}, which is after today, ${today} (put a plan or a guess in notes)`,
+    },
+  ];
 }
 
 /** Every date in the record of a part, with its path. */

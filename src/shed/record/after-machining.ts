@@ -197,6 +197,7 @@ class Record {
       ...(on !== undefined && { on }),
       what: what ?? 'measured again',
       ...(by !== undefined && { by }),
+      ...(came.done && { done: came.done }),
       ...(isChanged && { before }),
     };
     const history = Array.isArray(part['history']) ? part['history'] : [];

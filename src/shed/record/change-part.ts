@@ -1,8 +1,9 @@
 import { didYouMean, type Given, isSameData, rawItems } from '../../reading/index.js';
 import { nameOf, type RawPart } from '../checks/names.js';
 import { PLACES } from '../checks/places.js';
+import type { DoneWork } from '../works.js';
 import { canBeDoneOn, undoneBy } from './undone.js';
-import type { CamePart, DoneWork } from './work-file.js';
+import type { CamePart } from './work-file.js';
 
 /** A refusal, at its place in the record of work. */
 export type Refuse = (path: string, message: string) => void;

@@ -56,8 +56,6 @@ function describePart(part: PartDifference, wording: Wording): string {
   );
   const were = (all: readonly string[], what: string) =>
     all.length === 0 ? [] : [`${all.join(', ')} ${all.length === 1 ? 'was' : 'were'} ${what}`];
-  const are = (all: readonly string[], what: string) =>
-    all.length === 0 ? [] : [`${all.join(', ')} ${all.length === 1 ? 'is' : 'are'} ${what}`];
   const all = [
     ...(renamedFrom === undefined ? [] : [`it was called ${renamedFrom}`]),
     ...(count === undefined ? [] : [`there were ${count.before}, now ${count.after}`]),
@@ -65,7 +63,7 @@ function describePart(part: PartDifference, wording: Wording): string {
     ...cut,
     ...were(part.measured, 'measured'),
     ...were(part.readAgain, 'read again'),
-    ...are(part.notKnown, 'no longer known'),
+    ...(part.notKnown.length === 0 ? [] : [`${part.notKnown.join(', ')} must be measured again`]),
     ...(faultsCome.length === 0 ? [] : [`found ${faultsCome.join(', ')}`]),
     ...(faultsGone.length === 0 ? [] : [`no longer ${faultsGone.join(', ')}`]),
     ...(part.fields.length === 0 ? [] : [`changed in the file: ${part.fields.join(', ')}`]),

@@ -4,21 +4,13 @@ import {
   type FileProblem,
   type Given,
   isObject,
+  otherFile,
   readJson,
   readSections,
   withoutOwnFields,
 } from '../../reading/index.js';
-import type { Work } from '../works.js';
+import type { DoneWork } from '../works.js';
 import { type partOfWork, workSections } from './work-sections.js';
-
-/** Work that was done on a part. */
-export interface DoneWork {
-  readonly work: Work;
-  /** The undersize or oversize it was done to, as the shop calls it. */
-  readonly step?: string;
-  /** The places it was done on; by default all. */
-  readonly places?: readonly string[];
-}
 
 /** A part that came back, with its fields as they are in the shed file. */
 export interface CamePart {
@@ -74,6 +66,8 @@ export function readWork(input: unknown): WorkFile {
     const problems = 'value' in json ? [{ path: 'work', message }] : repeated;
     throw new FileError(input, problems, 'work');
   }
+  const other = otherFile(value, 'work');
+  if (other !== undefined) throw new FileError(input, [{ path: 'work', message: other }], 'work');
   const { $schema = '', ...given } = withoutOthers(value);
   const { sound, problems } = readSections(given, workSections);
   const all: readonly FileProblem[] = [

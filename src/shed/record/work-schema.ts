@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { fields, type JsonSchema, jsonSchemaOf, list, name } from '../../reading/index.js';
 import { parts, placeSchemas } from '../schema.js';
-import { workDone, workSections } from './work-sections.js';
+import { saidOfWork, workSections } from './work-sections.js';
 
 /**
  * JSON Schema of a record of work, draft 2020-12, for editors that check a file while you write it. It knows the fields
@@ -15,7 +15,7 @@ import { workDone, workSections } from './work-sections.js';
  * ```
  */
 export function workSchema(): JsonSchema {
-  const part = fields({ ...partFields(), ...placeLists(), ...workDone });
+  const part = fields({ ...partFields(), ...placeLists(), ...saidOfWork });
   const file = fields({ ...workSections, parts: list(part, 0).optional() });
   return jsonSchemaOf('Record of work on the parts of a shed', file, false);
 }
@@ -40,7 +40,7 @@ function placeLists(): z.ZodRawShape {
         key,
         optional(schema),
       ]);
-      const place = { ...Object.fromEntries(its), name, repaired: workDone.repaired };
+      const place = { ...Object.fromEntries(its), name, repaired: saidOfWork.repaired };
       return [field, list(fields(place), 0).optional()];
     }),
   );

@@ -1,9 +1,8 @@
 import { z } from 'zod';
 import { parseLength, RebuildInputError } from '../../quantities/index.js';
 import { complaintOf } from '../../quantities/internal.js';
-import { count, fields, list, name, word } from '../../reading/index.js';
-import { date } from '../record-schema.js';
-import { WORKS } from '../works.js';
+import { count, fields, list, name } from '../../reading/index.js';
+import { date, workDone } from '../record-schema.js';
 
 const words = z.string('must be text, in quotes').trim();
 /** A reading, or an empty box. It stays text: the history of a part is what was written. */
@@ -23,20 +22,15 @@ const day = words.superRefine((text, context) => {
     context.addIssue({ code: 'custom', message });
   }
 });
-const done = fields({
-  work: word(...WORKS),
-  step: name.exactOptional(),
-  places: list(name).exactOptional(),
-});
 /** What is said of the work on a part. */
-export const workDone = {
+export const saidOfWork = {
   name,
   what: words.exactOptional(),
-  done: list(done).exactOptional(),
+  done: list(workDone).exactOptional(),
   repaired: list(name).exactOptional(),
 };
 /** A part that came back, with whatever fields. */
-export const partOfWork = z.looseObject(workDone);
+export const partOfWork = z.looseObject(saidOfWork);
 const box = fields({
   part: name,
   feature: name,

@@ -32,7 +32,7 @@ export function describeNotMeasured(
   const which = places.length === 0 ? what : `${what} (${places.join(', ')})`;
   const how = instrument ? `measure with the ${INSTRUMENT_WORDS[instrument]}` : 'find out';
   return [
-    `${which}: ${instrument ? 'not measured' : 'not known'}${begun.length > 0 ? ' to the end' : ''}; ${how} before anything is decided on it`,
+    `${which}: ${begun.length > 0 ? 'only partly measured' : instrument ? 'not measured' : 'not known'}; ${how} before anything is decided on it`,
     ...begun.map(
       ({ place, read, lacks }) =>
         `${place}: reads ${describeSpan(read, 'length', units)} so far; still to read: ${sayStillToRead(lacks, units)}`,

@@ -10,6 +10,7 @@ import { wordFor } from '../section-words.js';
 import type { Section } from '../sections.js';
 import { SCRAP_ROD } from '../sources.js';
 import { describeAgain } from './describe-again.js';
+import { describeFar } from './describe-far.js';
 import { doing, need } from './describe-job.js';
 import { describeNotMeasured } from './describe-not-measured.js';
 import { MENDS } from './tests.js';
@@ -45,6 +46,8 @@ export function describeReason(
       return [
         `${reason.place}: read it again: round, yet ${say(reason.below, 'length', wording.units)} below standard, which is no step; a whole turn of the thimble (0.025 in or 0.5 mm) is easily miscounted. If it reads the same again, list both readings`,
       ];
+    case 'too far off':
+      return [describeFar(reason, wording)];
     case 'runout not known':
       return [describeRunout(reason, wording)];
     case 'reads as bent':
@@ -78,7 +81,7 @@ export function describeReason(
   }
 }
 
-const SO_FAR = ', of those measured to the end';
+const SO_FAR = ', of those fully measured';
 
 /** In a few words, what rules a part out; undefined if the reason does not. */
 export function obstacle(reason: TriageReason, { section, jobs }: TriagedPart): string | undefined {

@@ -46,7 +46,7 @@ export function whyFirst(
       ? [...new Set(because.map((each) => sayTrouble(each, name)))].join(', and ')
       : section === 'crankshafts'
         ? 'no crack test of it is listed'
-        : 'money is to be spent on it';
+        : 'before you pay for its work';
   const basis = sourceFor(section);
   return basis ? `${why} ${noteOf(basis, wording)}` : why;
 }
@@ -61,9 +61,31 @@ const DID: { readonly [W in Trouble['what']]: string } = {
 
 /** `its engine threw a rod`; `donor C threw a rod (crankshaft C)`. */
 function sayTrouble({ what, part, from }: Trouble, name: string): string {
-  return part === name || from === undefined
-    ? `its engine ${DID[what]}`
-    : `${from} ${DID[what]} (${part})`;
+  if (part === name || from === undefined) return `its engine ${DID[what]}`;
+  return part === from ? `${from} ${DID[what]}` : `${from} ${DID[what]} (${part})`;
+}
+
+/** What becomes of rods whose engine had an accident, unless they are tested; nothing of any other part. */
+export function unlessTested(section: Section, { because }: NeededTest): string {
+  if (section !== 'rods' || because.length === 0) return '';
+  return because.some(({ what }) => what === 'seized bearing')
+    ? ': scrap unless tested for cracks and softening, or until it is known that their bearing did not seize'
+    : ': scrap unless tested';
+}
+
+/** The tests that come before a part is measured: `have it crack-tested first (its engine threw a rod)`. */
+export function sayTestedFirst(tests: readonly NeededTest[], part: Tested): readonly string[] {
+  const soften = tests.some(({ test }) => test === 'softening test')
+    ? ', and the journal of the bearing that seized tested for softening'
+    : '';
+  return tests
+    .filter(({ when }) => when === 'first')
+    .map((test) => {
+      const why = [...new Set(test.because.map((each) => sayTrouble(each, part.name)))];
+      const reason = why.length > 0 ? ` (${why.join(', and ')})` : '';
+      const which = part.section === 'rods' ? 'them' : 'it';
+      return `have ${which} crack-tested first${reason}${unlessTested(part.section, test)}${soften}`;
+    });
 }
 
 function tooThin({ least }: NeededTest, wording: Wording): string {

@@ -7,7 +7,7 @@ import { named, wordFor } from '../section-words.js';
 import { SECTIONS, type Section } from '../sections.js';
 import { cautionsFor } from './cautions.js';
 import { asItIs, otherFindings, reasonsOf, saidBesides } from './describe-as-it-is.js';
-import { notTakenApart } from './describe-core.js';
+import { notTakenApart, testedOnceApart } from './describe-core.js';
 import { describeDoing, describeJob } from './describe-job.js';
 import { isOnlyFaultFree, UNTESTED } from './describe-not-judged.js';
 import { describeReason, obstacle } from './describe-reason.js';
@@ -68,8 +68,8 @@ const isCondemning = (reason: TriagedPart['because'][number]): boolean =>
   'consequence' in reason && reason.consequence.kind === 'scrap';
 
 function headline(part: TriagedPart, wording: Wording): string {
-  const { name, kind, from, count, disposition, jobs, tests, because } = part;
-  const who = `${named(name, count)}${kind === undefined ? '' : ` (${kind})`}${from === undefined ? '' : `, from ${from}`}`;
+  const { name, kind, from, count, homeMade, disposition, jobs, tests, because } = part;
+  const who = `${named(name, count)}${kind === undefined ? '' : ` (${kind})`}${from === undefined ? '' : `, from ${from}`}${homeMade ? ', home-made' : ''}`;
   const first = isTestedFirst(tests);
   const isFirm = !because.some(saysAgain);
   const once = first ? ', once it is crack-tested' : '';
@@ -137,7 +137,11 @@ function page({ shed, parts, cores, howRead }: Triage, wording: Wording): string
       ...(parts.length === 0 ? ['This shed has no parts.'] : tally(parts)),
     ]),
     ...howWell(howRead, notes.wording),
-    ...testFirst(testsOf(parts), 'sort the shed again.', notes.wording),
+    ...testFirst(
+      [...testsOf(parts), ...testedOnceApart(cores)],
+      'sort the shed again.',
+      notes.wording,
+    ),
     ...sections,
     ...notTakenApart(cores),
     ...whoSetTheLimits(notes),
@@ -169,32 +173,32 @@ function tally(parts: readonly TriagedPart[]): readonly string[] {
         .reduce((sum, { count }) => sum + count, 0),
     );
   const again = parts.some(isToMeasureAgain);
-  const cells = [
-    ...DISPOSITIONS.map((disposition) => counts((part) => part.disposition === disposition)),
-    ...(again ? [counts(isToMeasureAgain)] : []),
+  const unjudged = parts.some(isOnlyFaultFree);
+  const all: readonly (readonly [heading: string, test: (part: TriagedPart) => boolean])[] = [
+    ...DISPOSITIONS.map(
+      (each) =>
+        [each, (part: TriagedPart) => part.disposition === each && !isOnlyFaultFree(part)] as const,
+    ),
+    ['nothing judged', isOnlyFaultFree],
+    ['again', isToMeasureAgain],
   ];
+  // A column in which nothing stands would only make the others narrow.
+  const told = all.filter(([, test]) => parts.some(test));
   return [
     ...columns(
-      ['', ...DISPOSITIONS, ...(again ? ['again'] : [])],
-      sections.map((each) => [wordFor(each, 2), ...cells.map((cell) => cell(each))]),
+      ['', ...told.map(([heading]) => heading)],
+      sections.map((each) => [wordFor(each, 2), ...told.map(([, test]) => counts(test)(each))]),
     ),
     ...(again ? wrap(AGAIN, 0) : []),
-    ...onlyFaultFree(parts),
+    ...(unjudged ? wrap(UNJUDGED, 0) : []),
   ];
 }
+
+const UNJUDGED =
+  '"nothing judged" counts those that have no fault on the list, and of which nothing else is known: look them over before you count on them.';
 
 const AGAIN =
   '"again" counts those to use, to machine or to repair that are to be measured again first.';
-
-/** How many of the parts to use as they are nothing was judged of. */
-function onlyFaultFree(parts: readonly TriagedPart[]): readonly string[] {
-  const count = parts.filter(isOnlyFaultFree).reduce((sum, each) => sum + each.count, 0);
-  if (count === 0) return [];
-  return wrap(
-    `Of those to use as they are, ${count} ${count === 1 ? 'is' : 'are'} only free of listed faults: nothing of ${count === 1 ? 'it' : 'them'} was judged.`,
-    0,
-  );
-}
 
 const isToMeasureAgain = ({ disposition, because }: TriagedPart): boolean =>
   IN_USE.includes(disposition) && because.some(saysAgain);

@@ -22,6 +22,7 @@ import {
   type BoreKind,
   bestEstimate,
   boreRequest,
+  farReadings,
   readingsAt20C,
   readWith,
 } from '../../reading/index.js';
@@ -29,6 +30,7 @@ import type { BorePlace } from '../shed.js';
 import { measureAgain } from './measure-again.js';
 import { unreadPlaces } from './not-measured.js';
 import { faultsOn, type SeenFaults } from './seen-faults.js';
+import type { TooFar } from './too-far-types.js';
 import type { Job, TriageReason } from './triage-types.js';
 import type { Way } from './ways.js';
 
@@ -43,12 +45,15 @@ interface JudgedWith {
 /** How the bores of a block can be made ready. Those that were not read are open: they may be of any size. */
 export function boresReady(places: readonly BorePlace[], judged: JudgedWith) {
   const { accuracy } = judged;
-  const read = places.map((place, i) => likely(place, i, accuracy));
+  const read = places.map((place, i) => likely(place, i, judged));
   const misread = read.flatMap((each) => each.misread);
-  const unread = unreadPlaces(
-    'bores',
-    read.map(({ place: { name }, soFar }) => ({ name, soFar })),
-  );
+  const unread = [
+    ...read.flatMap(({ far }) => far),
+    ...unreadPlaces(
+      'bores',
+      read.map(({ place: { name }, soFar }) => ({ name, soFar })),
+    ),
+  ];
   const estimate = bestEstimate(accuracy);
   const isWhole = (i: number) => read[i]?.soFar.lacks === undefined;
   const whole = read.filter(({ i }) => isWhole(i));
@@ -68,19 +73,29 @@ export function boresReady(places: readonly BorePlace[], judged: JudgedWith) {
     );
   const sure = waysFor(whole, request);
   if (unread.length === 0) return { bores: sure, misread, unread, told };
-  const begun = read.filter(({ soFar }) => soFar.size);
+  const begun = read.filter(({ soFar, far }) => soFar.size && far.length === 0);
   const best = waysFor(begun, requestFor(begun, judged, estimate));
   return { bores: best.length > 0 ? best : sure, misread, unread, told };
 }
 
 /** A bore with its odd readings as the others say, and what is to be read again of it. */
-function likely(place: BorePlace, i: number, accuracy: Accuracy) {
+function likely(place: BorePlace, i: number, { accuracy, bores, units }: JudgedWith) {
   const { name, readings = [], ringTravel } = place;
   const soFar = namedFrom(
     () => readNames(i),
     () => readSoFar(readings, ringTravel),
   );
-  if (soFar.lacks !== undefined) return { i, place: { ...place, readings }, soFar, misread: [] };
+  if (soFar.lacks !== undefined) {
+    const steps = namedFrom(
+      () => ({ '': 'engine.bores' }),
+      () => withStandard(bores.steps ?? oversizeSteps(units)),
+    );
+    const placed = readingsAt20C(readings, 'bores', accuracy);
+    const far = farReadings('bores', placed, bores.standard, steps).map(
+      (one): TooFar => ({ kind: 'too far off', of: 'bores', place: name, far: one }),
+    );
+    return { i, place: { ...place, readings }, soFar, misread: [], far };
+  }
   const odd = namedFrom(
     () => readNames(i),
     () => oddInBore(readings, ringTravel, readWith('boreGauge', accuracy)),
@@ -88,6 +103,7 @@ function likely(place: BorePlace, i: number, accuracy: Accuracy) {
   return {
     i,
     soFar,
+    far: [],
     place: { ...place, readings: asOthersSay(readings, odd) },
     misread: odd.map((one): TriageReason => ({ kind: 'read again', place: name, odd: one })),
   };

@@ -5,6 +5,7 @@ import { asOthersSay, kindestShape, readSoFar, withStandard } from '../../measur
 import type { Length } from '../../quantities/index.js';
 import {
   belowAtNoStep,
+  farReadings,
   grindNames,
   type JournalKind,
   readingsAt20C,
@@ -13,6 +14,7 @@ import {
 import type { JournalPlace } from '../shed.js';
 import { groundFrom, type Journals, type JudgedWithRunout } from './ground-journals.js';
 import { unreadPlaces } from './not-measured.js';
+import type { TooFar } from './too-far-types.js';
 import type { TriageReason } from './triage-types.js';
 
 /** The sure ways, or those that there may be. */
@@ -43,12 +45,18 @@ export function journalsReady(
       () => ({ readings: `${paths[i]}.readings` }),
       () => {
         const soFar = readSoFar(readings);
-        if (soFar.lacks !== undefined)
+        if (soFar.lacks !== undefined) {
+          const placed = readingsAt20C(readings, 'journals', judged.accuracy);
+          const far = farReadings('journals', placed, journals.standard, steps);
           return {
             soFar,
-            shape: kindestShape(readingsAt20C(readings, 'journals', judged.accuracy)),
+            shape: far.length > 0 ? undefined : kindestShape(placed),
             misread: [],
+            far: far.map(
+              (one): TooFar => ({ kind: 'too far off', of: 'journals', place, far: one }),
+            ),
           };
+        }
         const odd = oddReadings(readings, readWith('micrometer', judged.accuracy));
         const likely = asOthersSay(readings, odd);
         const shape = journalShape(readingsAt20C(likely, 'journals', judged.accuracy));
@@ -56,6 +64,7 @@ export function journalsReady(
         return {
           soFar,
           shape,
+          far: [],
           misread: [
             ...odd.map((one): TriageReason => ({ kind: 'read again', place, odd: one })),
             ...(below === undefined ? [] : [{ kind: 'at no step' as const, place, below }]),
@@ -105,7 +114,12 @@ export function journalsReady(
     ways: [],
     atBest: open,
     findings: misread.length > 0 ? [] : whole.of.findings,
-    because: [...misread, ...unread, ...(misread.length > 0 ? [] : measuredSoFar(whole))],
+    because: [
+      ...misread,
+      ...read.flatMap(({ far }) => far),
+      ...unread,
+      ...(misread.length > 0 ? [] : measuredSoFar(whole)),
+    ],
   };
 }
 

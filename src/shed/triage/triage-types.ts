@@ -5,12 +5,14 @@ import type { OddReading } from '../../measuring/index.js';
 import type { Length, UnitSystem } from '../../quantities/index.js';
 import type { Happening, HowRead } from '../../reading/index.js';
 import type { Consequence, Fault } from '../faults.js';
-import type { Condition, Owned } from '../part.js';
+import type { Owned } from '../part.js';
 import type { Section } from '../sections.js';
 import type { Work } from '../works.js';
+import type { TriagedCore } from './core-types.js';
 import type { NeededTest } from './needed-test.js';
 import type { NotJudged } from './not-judged-types.js';
 import type { NotMeasured } from './not-measured-types.js';
+import type { TooFar } from './too-far-types.js';
 
 /** Every part of a shed with its disposition: plain data that JSON carries unchanged. */
 export interface Triage {
@@ -24,18 +26,6 @@ export interface Triage {
   readonly cores: readonly TriagedCore[];
   /** How well the sizes were read. */
   readonly howRead: HowRead;
-}
-
-/** An engine that is not taken apart, as far as its owner knows it. */
-export interface TriagedCore {
-  /** Its name. */
-  readonly name: string;
-  /** The state it was found in. */
-  readonly condition?: Condition;
-  /** What happened to it. */
-  readonly happened?: readonly Happening[];
-  /** What it should hold, of which nothing was measured: the trade's words. */
-  readonly holds: readonly string[];
 }
 
 /**
@@ -69,6 +59,8 @@ export interface TriagedPart extends Pick<Owned, 'condition' | 'notes'> {
   readonly name: string;
   /** Where it came from, if that is known. */
   readonly from?: string;
+  /** Whether it is home-made. */
+  readonly homeMade?: true;
   /** How many there are, all alike [-]. */
   readonly count: number;
   /** What to do with it. */
@@ -215,6 +207,7 @@ export type TriageReason =
       readonly finding?: Finding<'length'>;
     }
   | AgainReason
+  | TooFar
   | NotMeasured
   | {
       /** The face of a head is not flat enough. */

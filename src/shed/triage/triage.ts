@@ -7,20 +7,14 @@ import { shedLayout } from '../layouts.js';
 import type { Core, Part } from '../part.js';
 import { SECTIONS, type Section } from '../sections.js';
 import type { Parts, Shed } from '../shed.js';
+import type { TriagedCore } from './core-types.js';
 import { notJudgedOf } from './not-judged.js';
 import { ofPart } from './of-part.js';
 import { readyBlock } from './ready-block.js';
 import { readyCrankshaft } from './ready-crankshaft.js';
 import { readyHead, readyRods, readyValves, readyWhole } from './ready-others.js';
 import { testsFor } from './tests.js';
-import type {
-  Disposition,
-  Job,
-  Triage,
-  TriagedCore,
-  TriagedPart,
-  TriageReason,
-} from './triage-types.js';
+import type { Disposition, Job, Triage, TriagedPart, TriageReason } from './triage-types.js';
 import { type Trouble, troublesIn } from './troubles.js';
 import { type Unmatched, unmatchedIn } from './unmatched.js';
 import type { Readiness } from './ways.js';
@@ -64,11 +58,20 @@ export function triage(shed: Shed): Triage {
 
 function triagedCore(core: Core, shed: Shed): TriagedCore {
   const { name, condition, happened } = core;
+  const parts = partsOfCore(core, shed);
+  const troubles = troublesIn(shed);
   return {
     name,
     ...(condition && { condition }),
     ...(happened && { happened }),
-    holds: partsOfCore(core, shed).map(({ part }) => part.name.slice(0, -` of ${name}`.length)),
+    holds: parts.map(({ part }) => part.name.slice(0, -` of ${name}`.length)),
+    tests: parts.flatMap(({ section, part }) =>
+      testsFor(section, part, [], troubles, shed.engine).map((test) => ({
+        section,
+        name: part.name,
+        test,
+      })),
+    ),
   };
 }
 
@@ -102,6 +105,7 @@ function triaged(
     ...(from !== undefined && { from }),
     ...(condition && { condition }),
     ...(notes && { notes }),
+    ...(part.homeMade && { homeMade: true as const }),
     count: countOf(part),
     disposition: dispositionOf(jobs, aside, without !== undefined),
     jobs: jobs ?? [],

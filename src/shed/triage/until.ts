@@ -12,6 +12,7 @@ const MISREAD: readonly TriagedPart['because'][number]['kind'][] = [
   'read again',
   'readings apart',
   'at no step',
+  'too far off',
 ];
 
 /** What must be known of a part that is undecided; undefined of any other. */

@@ -132,6 +132,7 @@ export const planCalls = {
     provoked: {
       'the chances are not what `engineChances` gives': refused('chances.chances', {}),
       'no chances': refused('chances'),
+      'the unit system is unknown': refused('wording.units', chances, { units: 'imperial' }),
     },
   }),
   triage: calls(triage, {

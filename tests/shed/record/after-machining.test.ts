@@ -63,6 +63,7 @@ describe('a crankshaft that came back ground', () => {
         on: '2026-05-01',
         what: 'grind rod journals to 20 under',
         by: 'the grinder',
+        done: [{ work: 'grind rod journals', step: '20 under' }],
         before: {
           rodJournals: [
             {
@@ -225,7 +226,12 @@ describe('a record of work of a day after today', () => {
   ])('is refused: %s', (_, work, path) => {
     expect(problems(work)).toEqual([]);
     expect(problems(work, options)).toEqual([
-      [path, expect.stringMatching(/^is 202\S+, which is after today, 2026-04-30$/)],
+      [
+        path,
+        expect.stringMatching(
+          /^is 202\S+, which is after today, 2026-04-30 \(put a plan or a guess in notes\)$/,
+        ),
+      ],
     ]);
   });
 

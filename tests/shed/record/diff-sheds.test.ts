@@ -66,7 +66,7 @@ describe('two files of one shed', () => {
   it('tell what was measured that was not known, and the other way round', () => {
     const unknown = readShed(spoiltShed({ 'rods[0].rods[0].housingBore': undefined }));
     expect(told(shed, unknown)).toEqual(['rods A (rod): rod A1 was measured.']);
-    expect(told(unknown)).toEqual(['rods A (rod): rod A1 is no longer known.']);
+    expect(told(unknown)).toEqual(['rods A (rod): rod A1 must be measured again.']);
   });
 
   it('tell of a list without readings that they are not known', () => {
@@ -76,7 +76,7 @@ describe('two files of one shed', () => {
       ...shed,
       blocks: [{ ...block, bores }, ...(shed.blocks ?? []).slice(1)],
     } as Shed;
-    expect(told(none)).toEqual(['block A (block): cylinder 1, cylinder 2 are no longer known.']);
+    expect(told(none)).toEqual(['block A (block): cylinder 1, cylinder 2 must be measured again.']);
   });
 
   it('tell what was ground, from which size to which', () => {

@@ -388,8 +388,10 @@ describe('triageReport', () => {
       'BEFORE YOU ACT',
     ]);
     // Four washers, all of one kind.
-    expect(text).toMatch(/^thrust washers +4 +0 +0 +0 +0 +0 +0$/m);
-    expect(text).toMatch(/^rods +2 +0 +1 +0 +0 +0 +0$/m);
+    // No part is undecided, spare or scrap, and those columns are left out.
+    expect(text).toMatch(/^ +use as it is +machine +use after +nothing judged$/m);
+    expect(text).toMatch(/^thrust washers +4 +0 +0 +0$/m);
+    expect(text).toMatch(/^rods +2 +0 +1 +0$/m);
     expectNotesListed(text, 'WHO SET');
     expectPage(text);
   });

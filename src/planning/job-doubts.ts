@@ -1,0 +1,57 @@
+import { nameUndersize } from '../crankshaft/internal.js';
+import { nameOversize } from '../cylinders/internal.js';
+import type { Wording } from '../judging/index.js';
+import { describeDoubts } from '../measuring/internal.js';
+import type { Length } from '../quantities/index.js';
+import type { Job, TriagedPart, TriageReason, Work } from '../shed/index.js';
+import type { BuildJob } from './plan-types.js';
+
+/** What of a job is in doubt, by the triage of its part: the places that may stay, and the step at which they may. */
+export function doubtOf(
+  { part: name, work, places, step = 0 as Length }: Pick<BuildJob, 'part'> & Job,
+  parts: readonly TriagedPart[],
+): Pick<BuildJob, 'inDoubt'> {
+  const because = parts.find((each) => each.name === name)?.because ?? [];
+  const doubts = because.flatMap((reason) => (isOf(reason, work) ? doubtIn(reason) : []));
+  // A step that something else asks for is in no doubt.
+  const inDoubt = doubts
+    .map(({ at, places: all }) => ({ at, places: all.filter((one) => places.includes(one.name)) }))
+    .find(({ at, places: its }) => at < step && its.length > 0);
+  return inDoubt ? { inDoubt } : {};
+}
+
+/** Whether a reason is of the bores or journals that a work is done on. */
+function isOf(reason: TriageReason, work: Work): boolean {
+  if (reason.kind === 'bores') return isBoring(work);
+  if (reason.kind !== 'journals') return false;
+  return work === (reason.journals === 'rods' ? 'grind rod journals' : 'grind main journals');
+}
+
+function doubtIn(reason: TriageReason): readonly NonNullable<BuildJob['inDoubt']>[] {
+  if (reason.kind === 'bores' && reason.plan.outcome !== 'none') {
+    const { inDoubt } = reason.plan;
+    return inDoubt ? [{ at: inDoubt.oversize, places: inDoubt.cylinders }] : [];
+  }
+  if (reason.kind === 'journals' && reason.plan.outcome !== 'none') {
+    const { inDoubt } = reason.plan;
+    return inDoubt ? [{ at: inDoubt.undersize, places: inDoubt.journals }] : [];
+  }
+  return [];
+}
+
+const isBoring = (work: Work): boolean => work === 'bore' || work === 'sleeve';
+
+/** `in doubt: only a rule of thumb stands against leaving it at standard: …; find the limit before you bore`: none if it is not. */
+export function sayJobDoubt({ work, inDoubt }: BuildJob, wording: Wording): readonly string[] {
+  if (inDoubt === undefined) return [];
+  const { at, places } = inDoubt;
+  const isBore = isBoring(work);
+  const step = isBore ? nameOversize(at, wording) : nameUndersize(at, wording);
+  return [describeDoubts(step, places, isBore ? 'bore' : 'grind', wording)];
+}
+
+/** The same beside an order: `; IN DOUBT: …`. */
+export const besideOrder = (job: BuildJob, wording: Wording): string =>
+  sayJobDoubt(job, wording)
+    .map((said) => `; ${said.replace(/^in doubt/, 'IN DOUBT')}`)
+    .join('');

@@ -1,0 +1,50 @@
+import { buildSheet } from 'crankwright/build-sheet';
+import { planBuilds, planReport } from 'crankwright/planning';
+import { type Shed, triage, triageReport } from 'crankwright/shed';
+import { describe, expect, it } from 'vitest';
+import { block, eur, length, pistons, rings, single } from '../planning/single-shed.js';
+
+const flowing = (text: string) => text.replace(/\s+/g, ' ');
+
+/** A block that is worn by 3 thou, with pistons for the next step, and nothing known of the maker's wear limit. */
+const worn: Shed = {
+  ...single,
+  blocks: [block('grey block', 30035)],
+  pistonSets: [{ ...pistons('new piston', 30170), oversize: length(200) }],
+  ringSets: [{ ...rings(1), oversize: length(200) }],
+  machining: [{ work: 'bore', shop: 'Smith', price: eur(60) }],
+};
+
+describe('a home-made bearing', () => {
+  it('is not judged as if its metal were that of shells, and keeps the notes of its owner', async () => {
+    const own = { homeMade: true as const, notes: ['turned from bronze'] };
+    const shells = (single.shells ?? []).map((each) => ({ ...each, ...own }));
+    const plan = await planBuilds({ ...single, shells });
+    const said =
+      "Home-made: shells; its material's running clearance is not known: ask for its maker's or the metal's (owner: \"turned from bronze\").";
+    expect(flowing(planReport(plan))).toContain(said);
+    expect(flowing(buildSheet(plan, { format: 'text' }))).toContain(said);
+    expect(flowing(triageReport(triage({ ...single, shells })))).toContain(
+      'shells, home-made: use',
+    );
+    const proper = flowing(planReport(await planBuilds(single)));
+    expect(proper).not.toContain('Home-made');
+  });
+});
+
+describe('an order that only a rule of thumb asks for', () => {
+  it('is in doubt wherever it is printed', async () => {
+    const plan = await planBuilds(worn);
+    expect(plan.builds[0]?.jobs[0]?.inDoubt).toMatchObject({
+      at: 0,
+      places: [{ name: 'cylinder 1' }],
+    });
+    const text = flowing(planReport(plan));
+    const doubt =
+      /IN DOUBT: only a rule of thumb stands against leaving it at standard: .*find the maker's service limit before you bore/;
+    expect(text).toContain('To Smith, for 60.00 EUR: grey block (in doubt). Settle it first');
+    expect(text.slice(text.indexOf('ENGINE 1'))).toMatch(doubt);
+    expect(text.slice(text.indexOf('MACHINING ORDERS'))).toMatch(doubt);
+    expect(flowing(buildSheet(plan, { format: 'text' }))).toMatch(doubt);
+  });
+});
