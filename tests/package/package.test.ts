@@ -69,7 +69,17 @@ describe('the packed tarball', () => {
     const mapsIn = (entry: string) =>
       filesBehind(entry).filter((file) => /(film|mobility)MapData = /i.test(textOf(file)));
     expect(mapsIn('bearings.js')).toHaveLength(1);
-    for (const room of ['quantities', 'crankshaft', 'cylinders', 'motion', 'oil', 'valves']) {
+    const rooms = [
+      'quantities',
+      'crankshaft',
+      'cylinders',
+      'motion',
+      'oil',
+      'valves',
+      'fits',
+      'fasteners',
+    ];
+    for (const room of rooms) {
       expect(mapsIn(`${room}.js`), room).toEqual([]);
     }
   });
