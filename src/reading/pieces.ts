@@ -49,7 +49,8 @@ const noReadings = z.never({
 const readings = marked(
   chosen<readonly DiameterReading[]>([readingsOneByOne, tableOfReadings], (value) => {
     if (isObject(value)) return isTable(value) ? tableOfReadings : noReadings;
-    const isList = Array.isArray(value) && value.every(isObject);
+    const isBare = (each: unknown) => typeof each === 'string' || typeof each === 'number';
+    const isList = Array.isArray(value) && !value.some(isBare);
     return isList || value === undefined ? readingsOneByOne : noReadings;
   }),
   { inCsv: true },
