@@ -11,7 +11,7 @@ import {
 import { nameOf, type RawPart, rawParts } from './checks/names.js';
 import { PLACES } from './checks/places.js';
 import { type Feature, type Features, FILLED, featuresOf } from './features.js';
-import { isHalfRead } from './half-read.js';
+import { mayStillRead } from './half-read.js';
 import { sayBefore, workAfter } from './read-before.js';
 import { SECTIONS, type Section } from './sections.js';
 
@@ -59,6 +59,8 @@ class Join {
   readonly #rows = new Map<string, ReadingRow>();
   /** The place in the CSV for each size in the copy that came from it. */
   readonly #places = new Map<string, string>();
+  /** What the CSV may give of a place that it reads, beside what stood in the shed file before any row of it. */
+  readonly #stillOpen = new Map<string, ReturnType<typeof mayStillRead>>();
   readonly #parts = new Map<string, RawPart>();
   readonly #features = new Map<string, Features>();
   readonly #engine: Given;
@@ -126,15 +128,9 @@ class Join {
     const at = `${path}.readings`;
     if (holder['readings'] === undefined) holder['readings'] = [];
     const readings = holder['readings'];
-    // Readings of before a regrind in one file and those of after it in the other are not one journal.
-    const inFile = Array.isArray(readings)
-      ? readings.filter((_, i) => !this.#rows.has(`${at}[${i}]`))
-      : readings;
-    const isThere = (one: unknown) =>
-      isObject(one) && isSame(one['station'], station) && isSame(one['angle'], angle);
-    const isGiven =
-      isObject(inFile) || (Array.isArray(inFile) && (!isHalfRead(inFile) || inFile.some(isThere)));
-    if (isGiven) {
+    const mayRead = this.#stillOpen.get(at) ?? mayStillRead(readings);
+    this.#stillOpen.set(at, mayRead);
+    if (!mayRead(station, angle)) {
       this.#refuse(row, 'reading', `is also given in the shed file, at ${at}; keep one of the two`);
     } else if (Array.isArray(readings)) {
       this.#rows.set(`${at}[${readings.length}]`, row);
@@ -198,9 +194,6 @@ class Join {
     this.problems.push({ path: placeIn(row, heading), message });
   }
 }
-
-const isSame = (given: unknown, read: string) =>
-  typeof given === 'string' && given.trim() === read.trim();
 
 const placeIn = ({ line }: ReadingRow, column: string) => `${lineOf(line)}: ${column}`;
 

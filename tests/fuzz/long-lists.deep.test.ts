@@ -12,8 +12,10 @@ import {
   thou,
   undersizeSteps,
 } from 'crankwright';
+import { readShed } from 'crankwright/shed';
 import { inspect, readSheet } from 'crankwright/sheet';
 import { describe, expect, inject, it } from 'vitest';
+import { spoiltShed } from '../shed/sheds.js';
 
 /** More than a function can be called with as arguments of its own. */
 const MANY = 200_000;
@@ -70,6 +72,17 @@ describe('two hundred thousand', () => {
     const { span } = ringGapAlongBore({ ...ring, stations });
     expect(span.min).toBeCloseTo(thou(12), 12);
     expect(span.max).toBeCloseTo(thou(12 + Math.PI), 12);
+  });
+
+  it('rows of a CSV, less its heading, read one bore', () => {
+    const row = (i: number) => `block A, cylinder 1, 0.5 in, ${i % 180} deg, 3.0004 in`;
+    const csv = [
+      'part, feature, station, angle, reading',
+      ...Array.from({ length: MANY - 2 }, (_, i) => row(i)),
+    ];
+    expect(() =>
+      readShed(spoiltShed({ 'blocks[0].bores[0].readings': undefined }), csv.join('\n')),
+    ).toThrow('must have at most 1000 entries');
   });
 
   // This one takes longer than all others together.
