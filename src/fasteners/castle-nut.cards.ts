@@ -1,34 +1,8 @@
 import { card } from '../judging/internal.js';
 import { mm, newtonMetre, ratio } from '../quantities/index.js';
+import { K, pitch, SPRINGS, stiffnesses } from './card-letters.js';
 import { nextSlot } from './castle-nut.js';
-import {
-  clampStiffness,
-  fastenerTorque,
-  nutFactorBounds,
-  slotTurn,
-  threadDiameter,
-  threadPitch,
-} from './domains.js';
-
-const SPRINGS = "Hooke's law";
-const P = {
-  field: 'pitch',
-  meaning: 'pitch of the thread',
-  domain: threadPitch,
-  usual: [0.001, 0.002],
-} as const;
-const k_b = {
-  field: 'boltStiffness',
-  meaning: 'stiffness of the bolt',
-  domain: clampStiffness,
-  usual: [2e8, 5e8],
-} as const;
-const k_m = {
-  field: 'memberStiffness',
-  meaning: 'stiffness of what it clamps',
-  domain: clampStiffness,
-  usual: [8e8, 2e9],
-} as const;
+import { fastenerTorque, slotTurn, threadDiameter } from './domains.js';
 
 const slotted = {
   a: {
@@ -37,9 +11,8 @@ const slotted = {
     domain: slotTurn,
     usual: [0.05, 1],
   },
-  P,
-  k_b,
-  k_m,
+  P: pitch,
+  ...stiffnesses,
 } as const;
 const TOGETHER = 'stiffness = k_b * k_m / (k_b + k_m)';
 
@@ -78,12 +51,7 @@ export const castleNutCards = {
         domain: fastenerTorque,
         usual: [10, 40],
       },
-      K: {
-        field: 'nutFactor',
-        meaning: 'nut factor',
-        domain: nutFactorBounds,
-        usual: [0.1, 0.3],
-      },
+      K,
       d: {
         field: 'diameter',
         meaning: 'diameter of the thread',

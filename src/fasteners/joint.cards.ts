@@ -1,52 +1,10 @@
 import { card } from '../judging/internal.js';
-import { elasticModulus } from '../measuring/internal.js';
 import { newton } from '../quantities/index.js';
-import {
-  bearingFace,
-  boltHole,
-  boltLoad,
-  clampStiffness,
-  externalPull,
-  gripLength,
-  snugLoad,
-  threadPitch,
-} from './domains.js';
+import { E, preloadOfJoint as F, pitch, SPRINGS, stiffnesses } from './card-letters.js';
+import { bearingFace, boltHole, externalPull, gripLength, snugLoad } from './domains.js';
 import { jointUnderLoad } from './joint.js';
 import { memberStiffness } from './member-stiffness.js';
 import { turnOfNut } from './turn-of-nut.js';
-
-const SPRINGS = "Hooke's law";
-
-const F = {
-  field: 'preload',
-  meaning: 'preload',
-  domain: boltLoad,
-  usual: [10_000, 30_000],
-} as const;
-const k_b = {
-  field: 'boltStiffness',
-  meaning: 'stiffness of the bolt',
-  domain: clampStiffness,
-  usual: [2e8, 5e8],
-} as const;
-const k_m = {
-  field: 'memberStiffness',
-  meaning: 'stiffness of what it clamps',
-  domain: clampStiffness,
-  usual: [8e8, 2e9],
-} as const;
-const P = {
-  field: 'pitch',
-  meaning: 'pitch of the thread',
-  domain: threadPitch,
-  usual: [0.001, 0.002],
-} as const;
-const E = {
-  field: 'elasticity',
-  meaning: 'modulus of elasticity',
-  domain: elasticModulus,
-  usual: [1e11, 2.1e11],
-} as const;
 
 const loaded = {
   F,
@@ -56,8 +14,7 @@ const loaded = {
     domain: externalPull,
     usual: [1000, 8000],
   },
-  k_b,
-  k_m,
+  ...stiffnesses,
 } as const;
 const SHARE = 'share = k_b / (k_b + k_m)';
 const JOINT = "Shigley's Mechanical Engineering Design, 9th ed., Eq. 8-24 to 8-30";
@@ -95,7 +52,7 @@ export const jointCards = {
     of: jointUnderLoad,
     name: 'share of a pull that the bolt takes',
     gives: { symbol: 'C', meaning: 'share of the pull', dimension: 'ratio' },
-    letters: { k_b, k_m },
+    letters: stiffnesses,
     call: ({ k_b, k_m }) => [
       { preload: newton(20_000), pull: newton(5000), boltStiffness: k_b, memberStiffness: k_m },
     ],
@@ -127,7 +84,7 @@ export const jointCards = {
     of: jointUnderLoad,
     name: 'pull that opens a joint',
     gives: { symbol: 'P_0', meaning: 'pull for each bolt', dimension: 'force' },
-    letters: { F, k_b, k_m },
+    letters: { F, ...stiffnesses },
     call: ({ F, k_b, k_m }) => [
       { preload: F, pull: newton(5000), boltStiffness: k_b, memberStiffness: k_m },
     ],
@@ -143,9 +100,8 @@ export const jointCards = {
     letters: {
       F,
       F_0: { field: 'snug', meaning: 'pull at snug', domain: snugLoad, usual: [0, 5000] },
-      P,
-      k_b,
-      k_m,
+      P: pitch,
+      ...stiffnesses,
     },
     expression: '2 * pi * (F - F_0) / P * (1 / k_b + 1 / k_m) * 1 rad',
     refuses: { 'snug is above the preload': { with: { F_0: 40_000 }, names: 'snug' } },

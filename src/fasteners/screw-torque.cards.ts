@@ -1,6 +1,7 @@
 import { card } from '../judging/internal.js';
 import { metre, ratio } from '../quantities/index.js';
-import { bearingFace, boltLoad, screwFriction, threadDiameter, threadPitch } from './domains.js';
+import { preload as F } from './card-letters.js';
+import { bearingFace, screwFriction, threadDiameter, threadPitch } from './domains.js';
 import { screwTorque } from './screw-torque.js';
 
 const METRIC = 'ISO metric' as const;
@@ -15,12 +16,6 @@ const P = {
   meaning: 'pitch of the thread',
   domain: threadPitch,
   usual: [0.001, 0.0015],
-} as const;
-const F = {
-  field: 'preload',
-  meaning: 'preload',
-  domain: boltLoad,
-  usual: [5000, 40_000],
 } as const;
 
 /** Formulas of the screw. */

@@ -1,23 +1,9 @@
 import { card } from '../judging/internal.js';
-import { elasticModulus } from '../measuring/internal.js';
 import { type Force, newton } from '../quantities/index.js';
-import { boltLoad, gripLength, threadDiameter } from './domains.js';
+import { E, preloadOfJoint as F, SPRINGS } from './card-letters.js';
+import { gripLength, threadDiameter } from './domains.js';
 import { permanentStretch } from './permanent-stretch.js';
 import { boltStretch } from './stretch.js';
-
-const SPRINGS = "Hooke's law";
-const F = {
-  field: 'preload',
-  meaning: 'preload',
-  domain: boltLoad,
-  usual: [10_000, 30_000],
-} as const;
-const E = {
-  field: 'elasticity',
-  meaning: 'modulus of elasticity',
-  domain: elasticModulus,
-  usual: [1e11, 2.1e11],
-} as const;
 
 const section = (i: number, thick: readonly [number, number]) =>
   ({

@@ -1,12 +1,11 @@
 import { card } from '../judging/internal.js';
+import { preload as F, K } from './card-letters.js';
 import {
   adapterAngle,
   adapterLength,
   boltArea,
-  boltLoad,
   boltProofStress,
   fastenerTorque,
-  nutFactorBounds,
   proofShare,
   runningTorque,
   threadDiameter,
@@ -21,18 +20,6 @@ const d = {
   meaning: 'diameter of the thread',
   domain: threadDiameter,
   usual: [0.006, 0.01],
-} as const;
-const F = {
-  field: 'preload',
-  meaning: 'preload',
-  domain: boltLoad,
-  usual: [5000, 40_000],
-} as const;
-const K = {
-  field: 'nutFactor',
-  meaning: 'nut factor',
-  domain: nutFactorBounds,
-  usual: [0.1, 0.3],
 } as const;
 const T = {
   field: 'torque',
