@@ -15,6 +15,7 @@ const floors = [
   ['measuring', 'pages'],
   ['crankshaft', 'bearings', 'cylinders', 'valves', 'fits', 'fasteners', 'oil', 'motion'],
   ['reading'],
+  ['assembly'],
   ['sheet'],
   ['shed'],
   ['planning'],

@@ -1,13 +1,23 @@
+import { sayLimits } from '../assembly/index.js';
 import type { Wording } from '../judging/index.js';
+import { noteOf } from '../judging/internal.js';
 import { blank, checks, paragraph, type TaskStep, table } from '../pages/index.js';
 import type { Build } from '../planning/index.js';
 import { stackOf } from '../planning/internal.js';
 import { tradeUnit } from '../quantities/index.js';
 import { formatNumber } from '../quantities/internal.js';
+import type { EngineKind } from '../reading/index.js';
+import { based } from './allowed-sizes.js';
 import { limitCells, NOT_STATED } from './limit-cells.js';
 
 /** The ring gaps, set in the finished bores. */
-export function ringGapStep({ cylinders }: Build, wording: Wording): TaskStep {
+export function ringGapStep(
+  { cylinders }: Build,
+  { assembly: { rings = {} } = {} }: EngineKind,
+  wording: Wording,
+): TaskStep {
+  const [side] = based(rings.sideClearance);
+  const [back] = based(rings.backClearance);
   return {
     title: 'Set the ring gaps',
     blocks: [
@@ -26,13 +36,28 @@ export function ringGapStep({ cylinders }: Build, wording: Wording): TaskStep {
         1,
       ),
       paragraph(
-        "Side clearance of every ring in its groove, all the way round, by the maker's manual:",
+        "Side clearance of every ring in its groove, all the way round, by the maker's manual; a groove worn wide lets the ring flutter and break:",
       ),
       table(
         ['bore', 'limits', 'limits by', 'top ring', 'second ring', 'oil ring'],
-        cylinders.map(({ bore }) => [bore, ...NOT_STATED, blank, blank, blank]),
+        cylinders.map(({ bore }) => [
+          bore,
+          ...(side ? limitCells(side, wording) : NOT_STATED),
+          blank,
+          blank,
+          blank,
+        ]),
         1,
       ),
+      ...(back
+        ? [
+            checks([
+              {
+                write: `Every ring pushed right in lies below its land, ${sayLimits(back, 'length', wording.units)} ${noteOf(back.basis, wording)}; found`,
+              },
+            ]),
+          ]
+        : []),
       paragraph('Keep the rings of a bore together, and put no ring back into another.'),
     ],
   };

@@ -1,7 +1,10 @@
+import type { AssemblySettings, FitSetting } from '../assembly/index.js';
 import { nameUndersize } from '../crankshaft/internal.js';
 import { nameOversize } from '../cylinders/internal.js';
 import type { Wording } from '../judging/index.js';
+import { describeInward, noteOf } from '../judging/internal.js';
 import {
+  type Block,
   blank,
   caution,
   checks,
@@ -59,7 +62,12 @@ export function fitStep(
 }
 
 /** Every clearance that the plan relies on. */
-export function clearanceStep(build: Build, engine: EngineKind, wording: Wording): TaskStep {
+export function clearanceStep(
+  build: Build,
+  engine: EngineKind,
+  { fits }: AssemblySettings,
+  wording: Wording,
+): TaskStep {
   const { bearings, cylinders } = build;
   const row = (
     place: string,
@@ -82,11 +90,44 @@ export function clearanceStep(build: Build, engine: EngineKind, wording: Wording
           ...bearings.map((bearing) => row(`oil, ${bearing.journal}`, bearing)),
           ...cylinders.map((cylinder) => row(`piston, ${cylinder.bore}`, cylinder)),
           ...guideRow(build, engine, wording),
+          ...fits.map((fit) => fitRow(fit, wording)),
         ],
         1,
       ),
+      ...besideFits(fits, wording),
     ],
   };
+}
+
+/** What two parts leave between them, measured or not. */
+function fitRow({ name, clearance, wanted }: FitSetting, wording: Wording): readonly Entry[] {
+  return [
+    name,
+    clearance ? spanNumber(clearance, wording) : 'not measured',
+    blank,
+    ...(wanted ? limitCells(wanted, wording) : NOT_STATED),
+  ];
+}
+
+/** What to know of the fits besides: how their parts are made, and what pressing asks for. */
+function besideFits(fits: readonly FitSetting[], wording: Wording): readonly Block[] {
+  const made = fits.flatMap(({ name, hole, shaft, wanted }) =>
+    hole && shaft && wanted
+      ? [
+          `${name}: a new hole is ${describeInward(hole, wording.units)}, a new shaft ${describeInward(shaft, wording.units)} ${noteOf(wanted.basis, wording)}`,
+        ]
+      : [],
+  );
+  return [
+    ...(made.length === 0 ? [] : [checks(made)]),
+    ...(fits.some(({ isPressed }) => isPressed)
+      ? [
+          caution(
+            'A negative clearance is an interference: those parts are pressed or shrunk together. Parts under a press can burst and fly: stand aside, cover your eyes, support the part close to its bore, and use no hardened drift. Hot parts burn.',
+          ),
+        ]
+      : []),
+  ];
 }
 
 /** The clearance of the stems in their guides, planned or not. */

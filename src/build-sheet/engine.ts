@@ -1,3 +1,4 @@
+import { assemblySettings } from '../assembly/index.js';
 import {
   type Block,
   bulletList,
@@ -29,6 +30,7 @@ export function enginePages(
 ): readonly Block[] {
   const interchange = sayInterchange(build);
   const { wording, named } = numberedNotes({ units });
+  const settings = assemblySettings(engine.assembly ?? {});
   const steps = [
     layOutStep(build),
     ...testFirstStep(build, wording),
@@ -37,11 +39,11 @@ export function enginePages(
     measureStep(build, engine, wording),
     ...haveMadeStep(build, wording),
     fitStep(build, engine, wording),
-    clearanceStep(build, engine, wording),
-    ringGapStep(build, wording),
+    clearanceStep(build, engine, settings, wording),
+    ringGapStep(build, engine, wording),
     endPlayStep(build, wording),
-    torqueStep(build, engine),
-    timingStep(engine),
+    torqueStep(build, settings, wording),
+    timingStep(engine, settings, wording),
     fillStep(engine),
     startStep(build, engine),
   ];

@@ -1,23 +1,35 @@
+import {
+  type AssemblySettings,
+  describeFastener,
+  FASTENER_NAMES,
+  type FastenerSetting,
+} from '../assembly/index.js';
+import type { Wording } from '../judging/index.js';
 import { caution, checks, type Entry, paragraph, type TaskStep } from '../pages/index.js';
 import type { Build } from '../planning/index.js';
-import type { EngineKind, FastenerLocking, Locking } from '../reading/index.js';
+import type { FastenersData, Locking } from '../reading/index.js';
 
-/** The fasteners, each with its torque and its lock. Only the maker's manual gives their torques. */
-export function torqueStep({ bearings, parts }: Build, { locking = {} }: EngineKind): TaskStep {
-  const fasteners: readonly (keyof FastenerLocking)[] = [
+/** The fasteners, each with its torque and its lock. A torque that the file does not give is the manual's. */
+export function torqueStep(
+  { bearings, parts }: Build,
+  settings: AssemblySettings,
+  wording: Wording,
+): TaskStep {
+  const fasteners: readonly (keyof FastenersData)[] = [
     ...(bearings.some(({ kind }) => kind === 'mains') ? ['mainCaps' as const] : []),
     'rodCaps',
     ...(parts.some(({ section }) => section === 'heads') ? ['head' as const] : []),
     'flywheel',
   ];
-  const ways = fasteners.map((fastener) => locking[fastener]);
+  const settingOf = (fastener: keyof FastenersData) =>
+    settings.fasteners.find(({ holds }) => holds === fastener);
   return {
     title: 'Oil, assemble and torque',
     blocks: [
       paragraph(
-        "Oil every bearing, pin and bore. Mains come first, then rods, each cap mark to mark. After each cap, turn the crankshaft by hand: if it binds, stop and measure. Leave the spark plugs and the ignition off until all of this is done. Take the torques from the maker's manual.",
+        "Oil every bearing, pin and bore. Mains come first, then rods, each cap mark to mark. After each cap, turn the crankshaft by hand: if it binds, stop and measure. Leave the spark plugs and the ignition off until all of this is done. The maker's manual wins over every torque here.",
       ),
-      ...(ways.some(isBent)
+      ...(fasteners.some((fastener) => isBent(settingOf(fastener)?.locking))
         ? [
             caution(
               'Use new pins, tabs and wire: what was bent once breaks. Never slacken a nut to bring its slot to the hole; take another nut or washer.',
@@ -29,8 +41,8 @@ export function torqueStep({ bearings, parts }: Build, { locking = {} }: EngineK
           ? ['Valves ground in and tested for leaks before the head goes on']
           : []),
         ...fasteners.flatMap((fastener): readonly Entry[] => [
-          { write: `${NAMES[fastener].name} torqued, by the maker's manual` },
-          lockOf(fastener, locking[fastener]),
+          ...torqueOf(fastener, settingOf(fastener), settings.wrench, wording),
+          lockOf(fastener, settingOf(fastener)?.locking),
           ...(fastener === 'rodCaps' ? [TIMING_MARKS] : []),
         ]),
       ]),
@@ -38,22 +50,28 @@ export function torqueStep({ bearings, parts }: Build, { locking = {} }: EngineK
   };
 }
 
+/** The torque of one kind of fastener, with what to mind. */
+function torqueOf(
+  fastener: keyof FastenersData,
+  setting: FastenerSetting | undefined,
+  wrench: AssemblySettings['wrench'],
+  wording: Wording,
+): readonly Entry[] {
+  const name = FASTENER_NAMES[fastener];
+  const { torque, notes } = setting ? describeFastener(setting, wording, wrench) : { notes: [] };
+  return [
+    { write: torque ? `${name}: ${torque}; torqued to` : `${name} torqued, by the maker's manual` },
+    ...notes.map((note) => `${name}: ${note}`),
+  ];
+}
+
 const TIMING_MARKS = 'Timing marks of crankshaft and camshaft together, before their cover goes on';
 
 const isBent = (way: Locking | undefined): boolean =>
   way === 'pins' || way === 'tabs' || way === 'wire';
 
-const NAMES: {
-  readonly [F in keyof Required<FastenerLocking>]: {
-    readonly name: string;
-    readonly they: string;
-  };
-} = {
-  mainCaps: { name: 'Main bearing caps', they: 'they are' },
-  rodCaps: { name: 'Rod caps', they: 'they are' },
-  head: { name: 'Cylinder head', they: 'it is' },
-  flywheel: { name: 'Flywheel', they: 'it is' },
-};
+const isOne = (fastener: keyof FastenersData): boolean =>
+  fastener === 'head' || fastener === 'flywheel';
 
 const LOCKS: { readonly [L in Exclude<Locking, 'torque alone'>]: string } = {
   pins: 'a new split pin through every nut, both legs bent',
@@ -62,9 +80,10 @@ const LOCKS: { readonly [L in Exclude<Locking, 'torque alone'>]: string } = {
   locknuts: 'a locknut on every thread, tightened against its nut',
 };
 
-function lockOf(fastener: keyof FastenerLocking, way: Locking | undefined): Entry {
-  const { name, they } = NAMES[fastener];
+function lockOf(fastener: keyof FastenersData, way: Locking | undefined): Entry {
+  const name = FASTENER_NAMES[fastener];
   if (way === undefined) {
+    const they = isOne(fastener) ? 'it is' : 'they are';
     return { write: `${name}: whether and how ${they} locked is not stated; locked by` };
   }
   if (way === 'torque alone')

@@ -1,4 +1,6 @@
-import { caution, checks, type TaskStep } from '../pages/index.js';
+import { type AssemblySettings, describeValve } from '../assembly/index.js';
+import type { Wording } from '../judging/index.js';
+import { caution, checks, type Entry, type TaskStep } from '../pages/index.js';
 import type { Build } from '../planning/index.js';
 import type { EngineKind } from '../reading/index.js';
 import { coolingAfter, coolingRuns, fillingWithCoolant } from './cooling.js';
@@ -6,18 +8,40 @@ import { deadIgnition, liveIgnition, sparkTiming, stillDead } from './ignition.j
 import { fillingWithOil, oilArrives, oilRuns } from './oiling.js';
 
 /** Valves and spark: the first time that the engine is turned with its ignition on it. */
-export function timingStep({ ignition }: EngineKind): TaskStep {
+export function timingStep(
+  { ignition }: EngineKind,
+  settings: AssemblySettings,
+  wording: Wording,
+): TaskStep {
   return {
     title: 'Set the valves and the timing',
     blocks: [
       ...deadIgnition(ignition),
       checks([
-        { write: "Valve lash of the inlet valves, cold, by the maker's manual" },
-        { write: "Valve lash of the exhaust valves, cold, by the maker's manual" },
+        ...lashOf('inlet', settings, wording),
+        ...lashOf('exhaust', settings, wording),
         ...sparkTiming(ignition),
       ]),
     ],
   };
+}
+
+/** The lash of one kind of valve, with what to mind. */
+function lashOf(
+  kind: 'inlet' | 'exhaust',
+  { valves }: AssemblySettings,
+  wording: Wording,
+): readonly Entry[] {
+  const setting = valves.find(({ valve }) => valve === kind);
+  const { lash, notes } = setting ? describeValve(setting, wording) : { notes: [] };
+  return [
+    {
+      write: lash
+        ? `Valve lash, ${kind}: ${lash}; set to`
+        : `Valve lash, ${kind}, by the maker's manual`,
+    },
+    ...notes.map((note) => `Valve lash, ${kind}: ${note}`),
+  ];
 }
 
 /** Oil and coolant, and the first turns by hand. */

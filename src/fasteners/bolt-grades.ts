@@ -82,7 +82,8 @@ const GRADES: Readonly<Record<BoltGrade, readonly Row[]>> = {
   'ISO 12.9': [[39, 970, 1100, 1220]],
 };
 
-const names = () => Object.keys(GRADES) as readonly BoltGrade[];
+/** Every grade. */
+export const BOLT_GRADES = /* @__PURE__ */ Object.keys(GRADES) as readonly BoltGrade[];
 const BOLT = ['grade', 'diameter'] as const;
 
 /**
@@ -111,7 +112,7 @@ export function boltStrength(bolt: {
   readonly diameter: Length;
 }): BoltStrength {
   guardFields('bolt', bolt, BOLT);
-  const grade = guardWord('grade', bolt.grade, names());
+  const grade = guardWord('grade', bolt.grade, BOLT_GRADES);
   const diameter = threadDiameter('diameter', bolt.diameter);
   const inInches = grade.startsWith('SAE');
   const [size, stress] = inInches ? [inch, (ksi: number) => psi(ksi * 1000)] : [mm, MPa];

@@ -54,7 +54,7 @@ export function describeTorqueSetting(
   wording: TorqueWording,
 ): readonly string[] {
   guardLayout('setting', setting, torqueSettingLayout, 'torqueSetting');
-  const { units, say, plain } = read(wording);
+  const { units, say, plain } = torqueWords(wording);
   const { outcome, torque, nutFactor: factor, preload, finding, keptDown, basis } = setting;
   const { min, max } = factor.span;
   return [
@@ -104,7 +104,7 @@ export function describeTighteningPlan(
   wording: TorqueWording,
 ): readonly string[] {
   guardLayout('plan', plan, tighteningPlanLayout, 'tighteningPlan');
-  const { say, plain } = read(wording);
+  const { say, plain } = torqueWords(wording);
   const rounds = plan.rounds.map(({ torque }) => say({ min: torque, max: torque }));
   return [
     `sequence of every round: ${plan.sequence.join(', ')} ${noteOf(plan.basis, plain)}`,
@@ -113,17 +113,23 @@ export function describeTighteningPlan(
   ];
 }
 
-const SCALES = ['lbf·ft', 'lbf·in', 'N·m', 'kgf·m'] as const satisfies readonly WrenchScale[];
+/** Every scale that a wrench may have. */
+export const WRENCH_SCALES = [
+  'lbf·ft',
+  'lbf·in',
+  'N·m',
+  'kgf·m',
+] as const satisfies readonly WrenchScale[];
 
 const unitOf = (scale: WrenchScale): Unit<'torque'> =>
   ({ lbf·ft: lbfFoot, lbf·in: lbfInch, N·m: newtonMetre, kgf·m: kgfMetre })[scale];
 
 /** How to print a torque, and the wording for all else. */
-function read(wording: TorqueWording) {
+export function torqueWords(wording: TorqueWording) {
   guardObject('wording', wording);
   const { wrench, ...plain } = wording;
   guardWording(plain);
-  if (wrench !== undefined) guardWord('wording.wrench', wrench, SCALES);
+  if (wrench !== undefined) guardWord('wording.wrench', wrench, WRENCH_SCALES);
   const unit = wrench === undefined ? tradeUnit('torque', plain.units) : unitOf(wrench);
   // Nobody sets a wrench in inches to a tenth.
   const decimals = unit.symbol === 'lbf·in' ? 0 : unit.decimals;

@@ -48,7 +48,8 @@ const FORMS: Readonly<Record<ThreadForm, FormDepths>> = {
 };
 
 /** Every form of thread. */
-const THREAD_FORMS = [
+/** Every form. */
+export const THREAD_FORMS = [
   'ISO metric',
   'unified',
   'Whitworth',

@@ -34,7 +34,8 @@ export interface InchFit {
 }
 
 const REQUEST = ['fitClass', 'basic'] as const;
-const CLASSES = /* @__PURE__ */ Object.keys(INCH_CLASSES) as InchFitClass[];
+/** Every class of an inch fit. */
+export const INCH_FIT_CLASSES = /* @__PURE__ */ Object.keys(INCH_CLASSES) as InchFitClass[];
 /** Multiplies first and divides once, so that whole hundredths of a thou are as exact as `thou` makes them. */
 const fromHundredths = (count: number) => ((count * 127) / 500_000_000) as Length;
 
@@ -67,7 +68,7 @@ export function inchFit(fit: {
   readonly basic: Length;
 }): InchFit {
   guardFields('fit', fit, REQUEST);
-  const fitClass = guardWord('fitClass', fit.fitClass, CLASSES);
+  const fitClass = guardWord('fitClass', fit.fitClass, INCH_FIT_CLASSES);
   const isForce = fitClass.startsWith('FN');
   const ends = isForce ? FORCE_RANGES : INCH_RANGES;
   const basic = guardLength('basic', fit.basic, [SMALLEST, inch(19.69)], 'inch(2)');

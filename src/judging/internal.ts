@@ -13,6 +13,7 @@ export { guardBandOf, shareOf } from './decision-rule.js';
 
 export {
   describeInward,
+  describeLimits,
   describeMargin,
   describeSpan,
   guardWording,

@@ -101,7 +101,8 @@ const TABLE = {
   ]
 >;
 
-const MATERIALS = /* @__PURE__ */ Object.keys(TABLE) as EngineMaterial[];
+/** Every material of the table. */
+export const ENGINE_MATERIALS = /* @__PURE__ */ Object.keys(TABLE) as EngineMaterial[];
 
 /**
  * Mean linear expansion of a material, as a span: alloys of one name differ, and so do the
@@ -118,7 +119,8 @@ const MATERIALS = /* @__PURE__ */ Object.keys(TABLE) as EngineMaterial[];
  * ```
  */
 export function meanExpansion(material: EngineMaterial): MeanExpansion {
-  const [[least, most], [from, to], source] = TABLE[guardWord('material', material, MATERIALS)];
+  const [[least, most], [from, to], source] =
+    TABLE[guardWord('material', material, ENGINE_MATERIALS)];
   return {
     coefficient: { min: ppmPerKelvin(least), max: ppmPerKelvin(most) },
     from: celsius(from),

@@ -19,7 +19,7 @@ export {
   statedUncertainty,
   temperaturesApart,
 } from './domains.js';
-export { guardExpansion } from './expansion.js';
+export { ENGINE_MATERIALS, guardExpansion } from './expansion.js';
 export { fewestAtAPlace } from './fewest-readings.js';
 export {
   type AmountRule,

@@ -54,6 +54,12 @@ const USES = {
       { instrument: 'micrometer', reads: 'size' },
     ],
   },
+  'fit clearance': {
+    by: [
+      { instrument: 'boreGauge', reads: 'size' },
+      { instrument: 'micrometer', reads: 'size' },
+    ],
+  },
   'ring gap': { by: [{ instrument: 'feelerGauge', reads: 'size' }] },
   'end play': { by: [{ instrument: 'dialIndicator', reads: 'difference' }] },
   // Two widths with the depth gauge, and the washers with the micrometer.

@@ -1,5 +1,6 @@
 import type { Span } from '../judging/index.js';
 import type { Length } from '../quantities/index.js';
+import type { AssemblyData } from './assembly-data.js';
 import type { StatedLimits } from './stated-limits.js';
 
 /** Data on the engine the parts are for. */
@@ -41,8 +42,8 @@ export interface EngineKind {
   readonly ignition?: 'magneto' | 'coil';
   /** What cools the cylinders: air, an open hopper of water, or water in a closed circuit. */
   readonly cooling?: 'air' | 'hopper' | 'water';
-  /** How its fasteners are locked. */
-  readonly locking?: FastenerLocking;
+  /** What it is set to as it goes together: torques, lash, fits and the like. */
+  readonly assembly?: AssemblyData;
 }
 
 /** A part that an engine needs, and how many of it. */
@@ -51,21 +52,6 @@ export interface NeededPart {
   readonly part: string;
   /** How many [-]. */
   readonly count: number;
-}
-
-/** How a fastener is kept from working loose: split pins, tab washers, wire, locknuts, or its torque alone. */
-export type Locking = 'pins' | 'tabs' | 'wire' | 'locknuts' | 'torque alone';
-
-/** How each kind of fastener is locked; one that is left out is not known. */
-export interface FastenerLocking {
-  /** Main bearing caps. */
-  readonly mainCaps?: Locking;
-  /** Rod caps. */
-  readonly rodCaps?: Locking;
-  /** Cylinder head. */
-  readonly head?: Locking;
-  /** Flywheel. */
-  readonly flywheel?: Locking;
 }
 
 /** Data from the maker and the grinder for all journals of one kind. */

@@ -2,6 +2,22 @@
 
 export { gapOf } from '../measuring/internal.js';
 export { type Accuracy, accuracyOf, at20C, readingsAt20C, readWith } from './accuracy.js';
+export type {
+  AssemblyData,
+  FastenerData,
+  FastenersData,
+  FitData,
+  Locking,
+  RingsData,
+  SpringData,
+  ThreadData,
+  TrainData,
+  TrainPieceData,
+  TrainSideData,
+  ValveData,
+  ValvesData,
+} from './assembly-data.js';
+export { assemblySchema } from './assembly-schema.js';
 export { belowAtNoStep } from './at-no-step.js';
 export { bareSteps, stepsIn } from './bare-steps.js';
 export {
@@ -28,9 +44,7 @@ export { editJson } from './edit-json.js';
 export type {
   BoreKind,
   EngineKind,
-  FastenerLocking,
   JournalKind,
-  Locking,
   NeededPart,
 } from './engine-kind.js';
 export { type FarReading, farReadings } from './far-readings.js';
@@ -57,6 +71,7 @@ export { anglesOf, type HiddenOval, type HowRead, howWellRead, type WasRead } fr
 export { howWell } from './how-well.js';
 export { journalWords } from './journal-words.js';
 export { type JsonSchema, jsonSchemaOf } from './json-schema.js';
+export { statedLimits } from './limit-fields.js';
 export { marked } from './marks.js';
 export { didYouMean, either, isSlipOf, nearest } from './nearest.js';
 export { withoutOwnFields } from './own-fields.js';
@@ -76,15 +91,7 @@ export {
 } from './pieces.js';
 export { type Price, parsePrice, writePrice } from './price.js';
 export { NEW_FILE, printJson } from './print-json.js';
-export {
-  oversize,
-  quantity,
-  sizeOrSpan,
-  span,
-  statedLimits,
-  stepsOf,
-  textAs,
-} from './quantity-fields.js';
+export { oversize, quantity, sizeOrSpan, span, stepsOf, textAs } from './quantity-fields.js';
 export { givenIn, readSections } from './read-sections.js';
 export { lineOf, type ReadingRow, readingRows } from './readings-csv.js';
 export { type Gaps, isLost } from './salvage.js';

@@ -17,6 +17,7 @@ import { type Length, RebuildInputError } from '../quantities/index.js';
 import { chosen, count, fields, name, partial, word } from './fields.js';
 import { problemAt } from './file-error.js';
 import { isObject } from './given.js';
+import { statedLimits } from './limit-fields.js';
 import { marked } from './marks.js';
 import {
   MOST_OF_A_PLACE,
@@ -24,7 +25,6 @@ import {
   readingsOf,
   sizeOrSpan,
   span,
-  statedLimits,
   stepsOf,
   undersize,
 } from './quantity-fields.js';

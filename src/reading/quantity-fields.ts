@@ -1,6 +1,5 @@
 import { z } from 'zod';
 import type { SizeOrSpan, Span } from '../judging/index.js';
-import { diametralClearance } from '../judging/internal.js';
 import {
   type Dimension,
   type Length,
@@ -15,10 +14,10 @@ import { chosen, fields, list, name } from './fields.js';
 import { problemAt } from './file-error.js';
 import { marked } from './marks.js';
 import { LEAVE_OUT, refuseBareStep, refuseNotKnown } from './no-size.js';
-import type { StatedLimits } from './stated-limits.js';
 import { writeQuantity, writeStep } from './write-quantity.js';
 
-type Guard<D extends Dimension> = (parameter: string, value: Quantity<D>) => Quantity<D>;
+/** What refuses a quantity that cannot be, or gives it back. */
+export type Guard<D extends Dimension> = (parameter: string, value: Quantity<D>) => Quantity<D>;
 
 /** Quantities as people write them. A field shows those it accepts as its examples. */
 const EXAMPLES: Partial<Readonly<Record<Dimension, readonly string[]>>> = {
@@ -26,7 +25,7 @@ const EXAMPLES: Partial<Readonly<Record<Dimension, readonly string[]>>> = {
   angle: ['90 deg'],
   temperature: ['104 °F', '40 °C'],
   temperatureDifference: ['10 ΔK'],
-  ratio: ['20 %'],
+  ratio: ['20 %', '1.2'],
   kinematicViscosity: ['100 cSt'],
   volume: ['1 US qt', '0.05 mL'],
   volumeFraction: ['2 vol%'],
@@ -35,6 +34,7 @@ const EXAMPLES: Partial<Readonly<Record<Dimension, readonly string[]>>> = {
   density: ['885 kg/m³'],
   rotationalSpeed: ['1800 rpm'],
   force: ['400 lbf', '1800 N'],
+  torque: ['20 lbf ft', '27 N m'],
   pressure: ['1200 psi', '8 MPa'],
   mass: ['0.45 kg'],
 };
@@ -164,10 +164,25 @@ function guarded<D extends Dimension>(text: string, value: Quantity<D>, guard: G
   }
 }
 
-/** A span with its ends in order. */
-export function span(guard: Guard<'length'>) {
-  const end = quantity('length', guard);
-  return fields({ min: end, max: end }).refine(inOrder, { error: REVERSED, abort: true });
+/** A span of sizes with its ends in order. */
+export const span = (guard: Guard<'length'>) => spanOf('length', guard);
+
+/** A span of any quantity with its ends in order. */
+function spanOf<D extends Dimension>(dimension: D, guard: Guard<D>) {
+  const end = quantity(dimension, guard);
+  return fields({ min: end, max: end }).refine((ends) => inOrder(ends as Span<number>), {
+    error: REVERSED,
+    abort: true,
+  });
+}
+
+/** A quantity as text, or the span that it lies in. */
+export function valueOrSpan<D extends Dimension>(dimension: D, guard: Guard<D>) {
+  const value = quantity(dimension, guard);
+  const range = spanOf(dimension, guard) as unknown as z.ZodType<Span<Quantity<D>>>;
+  return chosen<SizeOrSpan<Quantity<D>>>([value, range], (given) =>
+    typeof given === 'object' && given !== null ? range : value,
+  );
 }
 
 /** The most readings of one place. */
@@ -204,50 +219,10 @@ export function sizeOrSpan(guard: Guard<'length'>) {
   });
 }
 
-/** Limits with at least one bound, and who set them. */
-export function statedLimits(
-  guard: Guard<'length'> = diametralClearance,
-): z.ZodType<StatedLimits<'length'>> {
-  const bound = quantity('length', guard);
-  const bounds = {
-    min: bound.exactOptional(),
-    max: bound.exactOptional(),
-    source: name.exactOptional(),
-  };
-  const service = marked(fields(bounds).refine(hasBound, NEEDS_BOUND).refine(inOrder, REVERSED), {
-    json: () => ({ anyOf: [{ required: ['min'] }, { required: ['max'] }] }),
-  });
-  const limits = fields({ ...bounds, service: service.exactOptional() })
-    .refine((stated) => stated.service !== undefined || hasBound(stated), NEEDS_BOUND)
-    .refine(inOrder, REVERSED)
-    .refine(({ min, service }) => !past(service?.min, min), {
-      path: ['service', 'min'],
-      error: 'is above the min of new parts; are the two swapped?',
-    })
-    .refine(({ max, service }) => !past(max, service?.max), {
-      path: ['service', 'max'],
-      error: 'is below the max of new parts; are the two swapped?',
-    });
-  return marked(limits, {
-    json: () => ({
-      anyOf: [{ required: ['min'] }, { required: ['max'] }, { required: ['service'] }],
-    }),
-  }) as unknown as z.ZodType<StatedLimits<'length'>>;
-}
+/** What is wrong with a span whose ends are swapped. */
+export const REVERSED = 'min is above max; swap the two';
 
-const NEEDS_BOUND = 'needs a min, a max or both';
-
-function hasBound({ min, max }: Partial<Span<number>>): boolean {
-  return min !== undefined || max !== undefined;
-}
-
-/** Whether one bound is past another that is there. */
-function past(one: number | undefined, other: number | undefined): boolean {
-  return one !== undefined && other !== undefined && one > other;
-}
-
-const REVERSED = 'min is above max; swap the two';
-
-function inOrder({ min, max }: Partial<Span<number>>): boolean {
+/** Whether the ends of a span are in order, as far as they are there. */
+export function inOrder({ min, max }: Partial<Span<number>>): boolean {
   return min === undefined || max === undefined || min <= max;
 }

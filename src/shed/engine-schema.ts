@@ -8,6 +8,7 @@ import {
   toleratedWear,
 } from '../judging/internal.js';
 import {
+  assemblySchema,
   CYLINDERS,
   chosen,
   count,
@@ -27,7 +28,6 @@ import {
 } from '../reading/index.js';
 import { valveMargin } from '../valves/internal.js';
 
-const locking = word('pins', 'tabs', 'wire', 'locknuts', 'torque alone').exactOptional();
 /** A part that an engine needs: its name alone, or with how many of it. */
 const oneNeeded = name.transform((part): NeededPart => ({ part, count: 1 }));
 const someNeeded: z.ZodType<NeededPart> = fields({ part: name, count: count('parts', 1, 1000) });
@@ -70,10 +70,5 @@ export const engineSchema = partial({
   lubrication: word('splash', 'pump').exactOptional(),
   ignition: word('magneto', 'coil').exactOptional(),
   cooling: word('air', 'hopper', 'water').exactOptional(),
-  locking: partial({
-    mainCaps: locking,
-    rodCaps: locking,
-    head: locking,
-    flywheel: locking,
-  }).exactOptional(),
+  assembly: assemblySchema.exactOptional(),
 });

@@ -9,7 +9,6 @@ export {
   type BoreKind,
   type EngineKind,
   type FarReading,
-  type FastenerLocking,
   FileError,
   type FileProblem,
   type Happening,

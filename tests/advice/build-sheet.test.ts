@@ -6,7 +6,7 @@ import { beforeAll, describe, expect, it } from 'vitest';
 import { flowing } from '../pages/pages.js';
 
 const file = (name: string) => readFileSync(new URL(`../../examples/${name}`, import.meta.url));
-const SYSTEMS = ['lubrication', 'ignition', 'cooling', 'locking'];
+const SYSTEMS = ['lubrication', 'ignition', 'cooling', 'assembly'];
 
 /** The pages of both engines of the example's plan, if the shed file says this of how they run. */
 async function pagesOf(systems: object): Promise<readonly string[]> {
@@ -44,7 +44,13 @@ beforeAll(async () => {
     lubrication: 'splash',
     ignition: 'magneto',
     cooling: 'hopper',
-    locking: { mainCaps: 'tabs', rodCaps: 'pins', flywheel: 'locknuts' },
+    assembly: {
+      fasteners: {
+        mainCaps: { locking: 'tabs' },
+        rodCaps: { locking: 'pins' },
+        flywheel: { locking: 'locknuts' },
+      },
+    },
   });
   pump = await pagesOf({ lubrication: 'pump', ignition: 'coil', cooling: 'water' });
 }, 60_000);

@@ -84,8 +84,12 @@ describe('a mistake in a shed', () => {
   });
 
   it('names the fastener whose lock is no lock', () => {
-    const [problem] = shedProblems(spoiltShed({ 'engine.locking': { rodCaps: 'pin' } }));
-    expect(problem?.path).toBe('engine.locking.rodCaps');
+    const [problem] = shedProblems(
+      spoiltShed({
+        'engine.assembly': { fasteners: { rodCaps: { locking: 'pin' } } },
+      }),
+    );
+    expect(problem?.path).toBe('engine.assembly.fasteners.rodCaps.locking');
     expect(problem?.message).toMatch(/did you mean "pins"/);
   });
 
