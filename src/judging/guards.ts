@@ -117,8 +117,7 @@ export function guardWord<W extends string>(
   value: unknown,
   words: readonly W[],
 ): W {
-  const found = words.find((word) => word === value);
-  if (found !== undefined) return found;
+  if (words.includes(value as W)) return value as W;
   throw new RebuildInputError({
     parameter,
     value,

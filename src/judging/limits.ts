@@ -45,7 +45,7 @@ export function guardSpan<D extends Dimension = 'length'>(
   dimension = 'length' as D,
 ): Span<Quantity<D>> {
   // What has no end at all is no span, and the size itself is refused.
-  if (typeof value !== 'object' || value === null || !ENDS.some((end) => end in value)) {
+  if (typeof value !== 'object' || value === null || !('min' in value || 'max' in value)) {
     const size = guard(parameter, value as Quantity<D>);
     return { min: size, max: size };
   }

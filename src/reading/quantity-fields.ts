@@ -10,7 +10,7 @@ import {
   type UnitSystem,
 } from '../quantities/index.js';
 import { largestOf, showValue, smallestOf } from '../quantities/internal.js';
-import { chosen, fields, list, name } from './fields.js';
+import { chosen, fields, list } from './fields.js';
 import { problemAt } from './file-error.js';
 import { marked } from './marks.js';
 import { LEAVE_OUT, refuseBareStep, refuseNotKnown } from './no-size.js';
