@@ -1,6 +1,7 @@
 // What the other rooms use of this one. It is not an entry point: users see it through the sheet and the build sheet.
 
 export { describeFastener, FASTENER_NAMES } from './describe-fastener.js';
+export { describeFit, PRESSING } from './describe-fit.js';
 export { describeValve } from './describe-valve.js';
 export type { FastenerSetting } from './fastener-setting.js';
 export type { FitSetting } from './fit-setting.js';

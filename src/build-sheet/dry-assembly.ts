@@ -1,4 +1,4 @@
-import type { AssemblySettings, FitSetting } from '../assembly/index.js';
+import { type AssemblySettings, type FitSetting, PRESSING } from '../assembly/index.js';
 import { nameUndersize } from '../crankshaft/internal.js';
 import { nameOversize } from '../cylinders/internal.js';
 import type { Wording } from '../judging/index.js';
@@ -120,13 +120,7 @@ function besideFits(fits: readonly FitSetting[], wording: Wording): readonly Blo
   );
   return [
     ...(made.length === 0 ? [] : [checks(made)]),
-    ...(fits.some(({ isPressed }) => isPressed)
-      ? [
-          caution(
-            'A negative clearance is an interference: those parts are pressed or shrunk together. Parts under a press can burst and fly: stand aside, cover your eyes, support the part close to its bore, and use no hardened drift. Hot parts burn.',
-          ),
-        ]
-      : []),
+    ...(fits.some(({ isPressed }) => isPressed) ? [caution(PRESSING)] : []),
   ];
 }
 

@@ -34,3 +34,4 @@ export const findingFlowLayout = { fields: { verdict: verdictLayout, margin: 'nu
 export const sizeOrSpanLayout = { either: ['number', { fields: { min: 'number', max: 'number' } }] } satisfies Layout;
 export const namedRuleLayout = { oneOf: ['ISO 14253-1:2017', 'full expanded uncertainty', 'simple acceptance'] } satisfies Layout;
 export const basedLimitsLengthLayout = { fields: { limits: limitsLayout, basis: basisLayout, 'limitsOf?': limitsOfLayout, 'service?': serviceLimitsLengthLayout, 'uncertainty?': 'number', 'rule?': decisionRuleLengthLayout } } satisfies Layout;
+export const basedLimitsForceLayout = { fields: { limits: limitsLayout, basis: basisLayout, 'limitsOf?': limitsOfLayout, 'service?': serviceLimitsForceLayout, 'uncertainty?': 'number', 'rule?': decisionRuleForceLayout } } satisfies Layout;

@@ -9,6 +9,7 @@ import type { Happening } from '../reading/index.js';
 import type { RingReport } from './inspect-cylinder.js';
 import type { FilmReport } from './inspect-film.js';
 import type { Unsettled } from './unsettled.js';
+import type { ValveAction } from './valve-actions.js';
 
 /** Shells found on a journal of another undersize. */
 export interface WrongShells {
@@ -29,6 +30,7 @@ export interface WrongShells {
 /** One thing to do, by its `kind`, with the finding behind it. */
 export type Action =
   | WrongShells
+  | ValveAction
   | (Unsettled & {
       /** A size is nearer to a limit than it is measured to: better readings decide. */
       readonly kind: 'measure again';
@@ -234,6 +236,14 @@ export type Action =
       /** Which cylinder. */
       readonly cylinder: string;
       /** The finding that it fails. */
+      readonly finding: Finding<'length'>;
+    }
+  | {
+      /** Two parts fit each other too loosely or too tightly. */
+      readonly kind: 'wrong fit';
+      /** Which. */
+      readonly fit: string;
+      /** The finding that they fail. */
       readonly finding: Finding<'length'>;
     }
   | {

@@ -1,3 +1,4 @@
+import type { FitSetting } from '../assembly/index.js';
 import { guardLayout, holds } from '../judging/internal.js';
 import type { Action } from './action-types.js';
 import {
@@ -12,6 +13,7 @@ import { filmFails } from './inspect-film.js';
 import type { OilReport } from './inspect-oil.js';
 import { isThinOil } from './inspect-sample.js';
 import { inspectionLayout } from './layouts.js';
+import { valveActions } from './valve-actions.js';
 
 /**
  * Lists what to do after an inspection, most urgent first: whatever would wreck the engine if
@@ -54,6 +56,8 @@ export function actionsFrom(inspection: Inspection): readonly Action[] {
     ...(machined.length > 0 && happened.length === 0 ? [test] : []),
     ...crankshaft,
     ...cylinders,
+    ...valveActions(inspection.valves),
+    ...fitActions(inspection.assembly?.fits ?? []),
   ];
 }
 
@@ -81,6 +85,15 @@ function oilActions({ sample, film, leak }: OilReport): Action[] {
       : []),
     ...(leaks ? [{ kind: 'stop the leak' as const, flow: leak.flow }] : []),
   ];
+}
+
+/** Parts that were measured and do not fit. */
+function fitActions(fits: readonly FitSetting[]): Action[] {
+  return fits.flatMap(({ name: fit, finding }) =>
+    finding && !holds(finding) && finding.verdict !== 'undecided'
+      ? [{ kind: 'wrong fit' as const, fit, finding }]
+      : [],
+  );
 }
 
 function endPlayActions(endPlay: Inspection['endPlay']): Action[] {

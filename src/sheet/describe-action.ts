@@ -2,7 +2,7 @@ import { consequence } from '../bearings/internal.js';
 import type { ServedGrindPlan } from '../crankshaft/index.js';
 import { nameUndersize } from '../crankshaft/internal.js';
 import { boreOrder } from '../cylinders/internal.js';
-import { describe, type Finding, type Span, type Wording } from '../judging/index.js';
+import { describe, type Finding, type Wording } from '../judging/index.js';
 import {
   describeInward,
   describeSpan,
@@ -22,9 +22,10 @@ import type { Length } from '../quantities/index.js';
 import { CRACK_TEST, HAPPENED, HITS_THE_BLOCK, journalWords } from '../reading/index.js';
 import type { Action, WrongShells } from './action-types.js';
 import { describeThinFilm } from './describe-film.js';
+import { describeRing } from './describe-ring.js';
 import { describeFuelSpan, describeThinOil, WHY_THICK } from './describe-sample.js';
-import type { RingReport } from './inspect-cylinder.js';
 import { actionLayout } from './layouts.js';
+import { describeValveAction } from './valve-actions.js';
 
 /**
  * Describes one action in a sentence.
@@ -106,6 +107,12 @@ export function describeAction(action: Action, wording: Wording): string {
       return `${action.cylinder}: read piston and bore again: the piston reads ${say((0 - action.clearance.min) as Length, 'length', units)} larger than its bore, and cannot go in`;
     case 'odd size':
       return `${action.bearing}: read the thimble again, at every place: the journal reads round, and yet ${say(action.below, 'length', units)} below standard, which is no step; a turn of the thimble is 0.025 in or 0.5 mm; nothing is decided on it before that`;
+    case 'wrong fit':
+      return `${action.fit}: measure both parts again; if they stand, find another shaft, or have the hole bushed, bored or reamed to suit; ${describe(action.finding, wording)}`;
+    case 'valve':
+    case 'weak spring':
+    case 'valve stem':
+      return describeValveAction(action, wording);
     case 'ring':
       return `${action.cylinder}: read the gap again first; ${describeRing(action.ring, wording)}`;
   }
@@ -226,34 +233,4 @@ function whichOf({ journals }: ServedGrindPlan, kind: 'rods' | 'mains'): string 
   const ground = journals.filter(({ work }) => work === 'grind').map(({ name }) => name);
   if (ground.length === journals.length) return `the ${journalWords(kind)}`;
   return `${ground.join(', ')}, but none of the other ${journalWords(kind)},`;
-}
-
-/** Describes what to do with one ring. */
-export function describeRing({ name, filing }: RingReport, wording: Wording): string {
-  const span = (size: Span<Length>) => describeSpan(size, 'length', wording.units);
-  const inward = (size: Span<Length>) => describeInward(size, wording.units);
-  const finding = describe(filing.finding, wording);
-  switch (filing.work) {
-    case 'fit as it is':
-      return `${name}: fit as it is; ${finding}`;
-    case 'measure again':
-      return `${name}: measure it again before you file or fit it; ${finding}`;
-    case 'wider than a new fit':
-      return `${name}: wider than a new ring is set, so go by the maker's wear limit; ${finding}`;
-    case 'use another ring':
-      return `${name}: use another ring, as this one is worn or not made for this bore; ${finding}`;
-    case 'bore is worn': {
-      const remedy = filing.serves
-        ? `a ring with a gap of ${span(filing.serves)} at the smallest bore stays within its limits`
-        : "bore or sleeve the cylinder, or go by the maker's wear limit";
-      return `${name}: the bore is worn, not the ring; ${finding}; ${remedy}`;
-    }
-    case 'file': {
-      const { min, max = min } = filing.remove;
-      const worn = filing.worn
-        ? `; once filed, ${describe(filing.worn, wording)}: the bore is worn`
-        : '';
-      return `${name}: file ${inward({ min, max })} off its ends, a little at a time, and try it in the bore; ${finding}${worn}`;
-    }
-  }
 }

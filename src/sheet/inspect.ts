@@ -1,3 +1,4 @@
+import { type AssemblySettings, assemblySettings } from '../assembly/index.js';
 import { type EndPlay, endPlay } from '../crankshaft/index.js';
 import type { BorePlan } from '../cylinders/index.js';
 import { guardLayout, type Names, namedFrom } from '../judging/internal.js';
@@ -19,6 +20,7 @@ import { type BearingGroupReport, inspectBearings, journalsOf } from './inspect-
 import { boringOf } from './inspect-bores.js';
 import { type CylinderReport, inspectCylinder } from './inspect-cylinder.js';
 import { inspectOil, type OilReport } from './inspect-oil.js';
+import { inspectValve, type ValveReport } from './inspect-valve.js';
 import { sheetLayout } from './layouts.js';
 import type { Sheet } from './sheet.js';
 import { type Unsettled, unsettledIn } from './unsettled.js';
@@ -45,6 +47,10 @@ export interface Inspection {
   readonly howRead: HowRead;
   /** Findings that the readings do not decide, each with what would: measure these again first. */
   readonly unsettled: readonly Unsettled[];
+  /** Every valve of the sheet. */
+  readonly valves: readonly ValveReport[];
+  /** What the engine is set to as it goes together, if the sheet tells. */
+  readonly assembly?: AssemblySettings;
   /** The oil and its leak, if the sheet has them. */
   readonly oil?: OilReport;
 }
@@ -84,6 +90,14 @@ function inspectEngine(sheet: Sheet): Inspection {
   );
   const groups = [mains, rods].filter((group) => group !== undefined);
   const boring = boringOf(sheet, accuracy);
+  const assembly =
+    sheet.assembly && assemblySettings(sheet.assembly, certaintyOf('fit clearance', accuracy));
+  const valves = (sheet.valves ?? []).map((valve, i) =>
+    namedFrom(
+      () => ({ valve: `sheet.valves[${i}]`, limits: 'sheet.valveLimits' }),
+      () => inspectValve(valve, accuracy, sheet.valveLimits, assembly?.valves),
+    ),
+  );
   const floated =
     play &&
     namedFrom(
@@ -99,12 +113,16 @@ function inspectEngine(sheet: Sheet): Inspection {
     happened: sheet.happened ?? [],
     cylinders,
     ...(boring && { boring }),
+    valves,
+    ...(assembly && { assembly }),
     howRead: howRead(sheet, accuracy, groups, cylinders),
     unsettled: unsettledIn({
       groups,
       endPlay: floated,
       cylinders,
       boring,
+      valves,
+      fits: assembly?.fits ?? [],
       accuracy,
     }),
     ...(sheet.oil && { oil: oilOf(sheet.oil, measuredBearings([rods, mains])) }),

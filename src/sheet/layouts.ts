@@ -1,12 +1,14 @@
 // How what functions take from each other is laid out. Made by `npm run layouts` from the types.
+import { assemblySettingsLayout } from '../assembly/layouts.js';
 import { bearingAcceptanceLayout, clearanceExplanationLayout, filmDoubtLayout, filmFindingLayout, maxDilutionSpanLayout, oilSupplyLayout, roughnessLayout, shellMatchLayout, shellMaterialLayout, undersizeMismatchLayout, warmFilmLayout } from '../bearings/layouts.js';
 import { endPlayLayout, grindPlanLayout, nearlyServesLayout, servedGrindPlanLayout } from '../crankshaft/layouts.js';
 import { borePlanLayout, ringFilingLayout, servedBorePlanLayout } from '../cylinders/layouts.js';
 import type { Layout } from '../judging/internal.js';
-import { basisLayout, findingLengthLayout, namedRuleLayout, sizeOrSpanLayout, spanLayout } from '../judging/layouts.js';
+import { basisLayout, findingLengthLayout, findingRatioLayout, namedRuleLayout, sizeOrSpanLayout, spanLayout } from '../judging/layouts.js';
 import { boreShapeLayout, diameterReadingLayout, oddReadingLayout, settlingLengthLayout, shapeLayout } from '../measuring/layouts.js';
 import { dilutionFindingLayout, fuelFractionSpanLayout, saeGradesLayout, thinningFindingLayout, timeToDilutionLayout, viscosityLineLayout, viscosityPointLayout } from '../oil/layouts.js';
-import { happeningLayout, howReadLayout, instrumentsOfBenchLayout, journalKindLayout, shellPairsLayout, statedLimitsLengthLayout, warmthOfBenchLayout } from '../reading/layouts.js';
+import { assemblyDataLayout, happeningLayout, howReadLayout, instrumentsOfBenchLayout, journalKindLayout, shellPairsLayout, statedLimitsLengthLayout, warmthOfBenchLayout } from '../reading/layouts.js';
+import { springTestLayout, stemWorkLayout } from '../valves/layouts.js';
 
 export const wrongShellsLayout = { fields: { kind: { oneOf: ['wrong shells'] }, bearing: 'string', shells: 'string', undersize: 'number', journalUndersize: 'number', explanation: undersizeMismatchLayout } } satisfies Layout;
 export const filmSizesLayout = { fields: { as: { oneOf: ['found', 'planned', 'typed'] }, 'shells?': 'string', clearance: spanLayout, typed: 'number', 'found?': spanLayout } } satisfies Layout;
@@ -37,7 +39,11 @@ export const actionLayout = { by: 'kind', variants: [
   { fields: { kind: { oneOf: ['piston interferes'] }, cylinder: 'string', clearance: spanLayout } },
   { fields: { kind: { oneOf: ['odd size'] }, bearing: 'string', below: 'number' } },
   { fields: { kind: { oneOf: ['wrong piston'] }, cylinder: 'string', finding: findingLengthLayout } },
+  { fields: { kind: { oneOf: ['wrong fit'] }, fit: 'string', finding: findingLengthLayout } },
   { fields: { kind: { oneOf: ['ring'] }, cylinder: 'string', ring: ringReportLayout } },
+  { fields: { kind: { oneOf: ['valve'] }, valve: 'string', finding: findingLengthLayout } },
+  { fields: { kind: { oneOf: ['weak spring'] }, valve: 'string', finding: findingRatioLayout } },
+  { fields: { kind: { oneOf: ['valve stem'] }, valve: 'string', work: stemWorkLayout, seatFirst: 'boolean' } },
   { fields: { part: 'string', finding: findingLengthLayout, settling: settlingLengthLayout, kind: { oneOf: ['measure again'] } } },
 ] } satisfies Layout;
 export const fittedShellsLayout = { fields: { shells: 'string', undersize: 'number', clearance: spanLayout, explanation: clearanceExplanationLayout, agrees: 'boolean', 'housingToBlame?': 'number' } } satisfies Layout;
@@ -45,6 +51,7 @@ export const bearingReportLayout = { fields: { name: 'string', shape: shapeLayou
 export const bearingGroupReportLayout = { fields: { kind: { oneOf: ['mains', 'rods'] }, plan: grindPlanLayout, bearings: { list: bearingReportLayout }, pairsToBuy: 'number' } } satisfies Layout;
 export const cylinderReportLayout = { fields: { name: 'string', shape: boreShapeLayout, 'readAgain?': { list: oddReadingLayout }, findings: { list: findingLengthLayout }, inDoubt: 'boolean', 'piston?': { fields: { clearance: spanLayout, 'finding?': findingLengthLayout } }, rings: { list: ringReportLayout } } } satisfies Layout;
 export const unsettledLayout = { fields: { part: 'string', finding: findingLengthLayout, settling: settlingLengthLayout } } satisfies Layout;
+export const valveReportLayout = { fields: { name: 'string', kind: { oneOf: ['exhaust', 'inlet'] }, findings: { list: findingLengthLayout }, 'spring?': springTestLayout, 'stem?': stemWorkLayout, notJudged: { list: 'string' } } } satisfies Layout;
 export const hotOilLayout = { fields: { viscosity: 'number', grades: saeGradesLayout } } satisfies Layout;
 export const sampleReportLayout = { fields: { temperature: 'number', viscosity: 'number', clean: 'number', fuel: 'number', 'byLaw?': fuelFractionSpanLayout, 'hot?': { fields: { clean: hotOilLayout, now: hotOilLayout, leftGrade: 'boolean' } }, 'dilution?': dilutionFindingLayout, 'thinning?': thinningFindingLayout, fuelViscosity: { fields: { span: spanLayout, basis: basisLayout } } } } satisfies Layout;
 export const leftUntilLayout = { fields: { until: timeToDilutionLayout, fraction: 'number', setBy: { oneOf: ['film', 'limit', 'viscosity'] } } } satisfies Layout;
@@ -54,15 +61,18 @@ export const timeLeftLayout = { by: 'known', variants: [
 ] } satisfies Layout;
 export const leakReportLayout = { fields: { flow: spanLayout, basis: basisLayout, 'running?': 'number', evaporation: 'number', left: timeLeftLayout, 'flooded?': 'number' } } satisfies Layout;
 export const oilReportLayout = { fields: { 'sample?': sampleReportLayout, 'leak?': leakReportLayout, 'tolerance?': maxDilutionSpanLayout, 'film?': filmReportLayout, densityBasis: basisLayout } } satisfies Layout;
-export const inspectionLayout = { fields: { engine: 'string', units: { oneOf: ['inch', 'metric'] }, 'rods?': bearingGroupReportLayout, 'mains?': bearingGroupReportLayout, 'endPlay?': endPlayLayout, happened: { list: happeningLayout }, cylinders: { list: cylinderReportLayout }, 'boring?': borePlanLayout, howRead: howReadLayout, unsettled: { list: unsettledLayout }, 'oil?': oilReportLayout } } satisfies Layout;
+export const inspectionLayout = { fields: { engine: 'string', units: { oneOf: ['inch', 'metric'] }, 'rods?': bearingGroupReportLayout, 'mains?': bearingGroupReportLayout, 'endPlay?': endPlayLayout, happened: { list: happeningLayout }, cylinders: { list: cylinderReportLayout }, 'boring?': borePlanLayout, howRead: howReadLayout, unsettled: { list: unsettledLayout }, valves: { list: valveReportLayout }, 'assembly?': assemblySettingsLayout, 'oil?': oilReportLayout } } satisfies Layout;
 export const endPlaySheetLayout = { fields: { readings: { list: { fields: { pushed: 'number', pulled: 'number' } } }, 'limits?': statedLimitsLengthLayout } } satisfies Layout;
 export const crankshaftSheetLayout = { fields: { 'rodJournals?': journalKindLayout, 'mainJournals?': journalKindLayout, 'endPlay?': endPlaySheetLayout } } satisfies Layout;
 export const bearingSheetLayout = { fields: { name: 'string', journal: { fields: { readings: { list: diameterReadingLayout }, 'runout?': 'number' } }, housingBore: sizeOrSpanLayout, 'fittedShells?': 'string' } } satisfies Layout;
 export const boresSheetLayout = { fields: { 'honingAllowance?': 'number', 'leastWall?': 'number', 'sizeAllowance?': 'number', standard: spanLayout, 'steps?': { list: 'number' }, 'stroke?': 'number' } } satisfies Layout;
 export const cylinderLimitsLayout = { fields: { 'outOfRound?': statedLimitsLengthLayout, 'taper?': statedLimitsLengthLayout, 'pistonClearance?': statedLimitsLengthLayout, 'ringGap?': statedLimitsLengthLayout } } satisfies Layout;
 export const cylinderSheetLayout = { fields: { name: 'string', bore: { fields: { readings: { list: diameterReadingLayout }, 'ringTravel?': spanLayout, 'wall?': 'number' } }, 'piston?': sizeOrSpanLayout, 'rings?': { list: { fields: { name: 'string', gap: 'number', measuredIn: 'number' } } } } } satisfies Layout;
+export const valveLimitsLayout = { fields: { 'guideClearance?': statedLimitsLengthLayout, 'seatWidth?': statedLimitsLengthLayout, 'margin?': statedLimitsLengthLayout, 'recession?': statedLimitsLengthLayout } } satisfies Layout;
+export const springReadingLayout = { fields: { height: 'number', force: 'number' } } satisfies Layout;
+export const valveSheetLayout = { fields: { name: 'string', kind: { oneOf: ['exhaust', 'inlet'] }, 'stem?': sizeOrSpanLayout, 'guide?': sizeOrSpanLayout, 'seatWidth?': 'number', 'margin?': 'number', 'recession?': 'number', 'lash?': 'number', 'length?': 'number', 'leastLength?': 'number', 'spring?': { fields: { closed: springReadingLayout, open: springReadingLayout, 'forceWithin?': 'number' } } } } satisfies Layout;
 export const bigEndSheetLayout = { fields: { stroke: 'number', rodLength: 'number', bore: 'number', compressionRatio: 'number', pistonMass: 'number', smallEndMass: 'number', bigEndMass: 'number' } } satisfies Layout;
 export const filmSheetLayout = { fields: { name: 'string', inlet: 'number', roughness: roughnessLayout, 'filmRatio?': 'number', 'material?': shellMaterialLayout, 'duty?': { oneOf: ['closely fitted', 'general'] }, 'largestParticle?': { either: ['number', { oneOf: ['no filter'] }] }, 'supply?': oilSupplyLayout, 'bigEnd?': bigEndSheetLayout, 'rule?': { oneOf: ['Trumpler'] }, 'startUpLoad?': 'number', speed: 'number', load: 'number', journal: 'number', length: 'number', clearance: 'number' } } satisfies Layout;
 export const leakSheetLayout = { either: [{ fields: { 'running?': 'number', 'evaporation?': 'number', 'clearanceVolume?': 'number', drops: 'number', 'dropVolume?': 'number' } }, { fields: { 'running?': 'number', 'evaporation?': 'number', 'clearanceVolume?': 'number', flow: 'number' } }] } satisfies Layout;
 export const oilSheetLayout = { fields: { line: viscosityLineLayout, 'density?': 'number', sump: 'number', 'sample?': viscosityPointLayout, 'fuelViscosity?': 'number', 'fuel?': { fields: { line: viscosityLineLayout, density: 'number' } }, 'bearing?': filmSheetLayout, 'doubt?': filmDoubtLayout, 'leak?': leakSheetLayout, 'thresholds?': { fields: { act: 'number', critical: 'number', 'source?': 'string' } }, 'thinning?': { fields: { act: 'number', critical: 'number', 'source?': 'string' } } } } satisfies Layout;
-export const sheetLayout = { fields: { version: { oneOf: [1] }, engine: 'string', 'happened?': { list: happeningLayout }, units: { oneOf: ['inch', 'metric'] }, 'crankshaft?': crankshaftSheetLayout, 'rods?': { list: bearingSheetLayout }, 'mains?': { list: bearingSheetLayout }, 'shells?': { list: shellPairsLayout }, 'bores?': boresSheetLayout, 'cylinderLimits?': cylinderLimitsLayout, 'cylinders?': { list: cylinderSheetLayout }, 'oil?': oilSheetLayout, 'instruments?': instrumentsOfBenchLayout, 'decisionRule?': namedRuleLayout, 'warmth?': warmthOfBenchLayout } } satisfies Layout;
+export const sheetLayout = { fields: { version: { oneOf: [1] }, engine: 'string', 'happened?': { list: happeningLayout }, units: { oneOf: ['inch', 'metric'] }, 'crankshaft?': crankshaftSheetLayout, 'rods?': { list: bearingSheetLayout }, 'mains?': { list: bearingSheetLayout }, 'shells?': { list: shellPairsLayout }, 'bores?': boresSheetLayout, 'cylinderLimits?': cylinderLimitsLayout, 'cylinders?': { list: cylinderSheetLayout }, 'valveLimits?': valveLimitsLayout, 'valves?': { list: valveSheetLayout }, 'assembly?': assemblyDataLayout, 'oil?': oilSheetLayout, 'instruments?': instrumentsOfBenchLayout, 'decisionRule?': namedRuleLayout, 'warmth?': warmthOfBenchLayout } } satisfies Layout;

@@ -1,10 +1,11 @@
 import { wrap } from '../pages/index.js';
 import { boredIn } from './bored.js';
 import type { Inspection } from './inspect.js';
+import type { ValveReport } from './inspect-valve.js';
 
 /** Lists what has no readings, because the report does not judge it. */
 export function notMeasured(inspection: Inspection): readonly string[] {
-  const { rods, mains, endPlay, cylinders, oil } = inspection;
+  const { rods, mains, endPlay, cylinders, valves, assembly, oil } = inspection;
   const bored = boredIn(inspection);
   const { boring } = inspection;
   const walls = boring && boring.outcome !== 'none' ? boring.cylinders : [];
@@ -22,9 +23,14 @@ export function notMeasured(inspection: Inspection): readonly string[] {
     rods ? [] : ['rods'],
     endPlay ? [] : ['end play'],
     cylinders.length > 0 ? ofCylinders : ['cylinders'],
+    valves.length > 0 ? valves.flatMap(ofValve) : ['valves'],
+    (assembly?.fits ?? []).flatMap(({ name, clearance }) => (clearance ? [] : [name])),
     oil?.sample ? [] : ['used oil'],
     'cracks',
     'bend and twist of the rods',
   ].flat();
   return wrap(`Not measured, so not judged: ${missing.join('; ')}.`, 2);
 }
+
+const ofValve = ({ name, notJudged }: ValveReport): readonly string[] =>
+  notJudged.length === 0 ? [] : [`${name}: its ${notJudged.join(', ')}`];

@@ -51,7 +51,7 @@ export function readSheet(input: unknown): Sheet {
 
 /** Names used twice. */
 function repeatedNames(given: Given): readonly FileProblem[] {
-  return ['rods', 'mains', 'shells', 'cylinders'].flatMap((section) => {
+  return ['rods', 'mains', 'shells', 'cylinders', 'valves'].flatMap((section) => {
     const seen = new Set<unknown>();
     return rawItems(given[section]).flatMap(({ name }, i) => {
       if (typeof name !== 'string' || !seen.has(name)) {

@@ -10,8 +10,10 @@ import { formatNumber } from '../quantities/internal.js';
 import { howWell, journalWords } from '../reading/index.js';
 import { actionsFrom } from './actions.js';
 import { boredIn } from './bored.js';
-import { describeAction, describeRing } from './describe-action.js';
+import { describeAction } from './describe-action.js';
 import { describeOil } from './describe-oil.js';
+import { describeRing } from './describe-ring.js';
+import { settingSections, valveSections } from './describe-settings.js';
 import type { Inspection } from './inspect.js';
 import type { BearingGroupReport, BearingReport } from './inspect-bearings.js';
 import type { CylinderReport, RingReport } from './inspect-cylinder.js';
@@ -46,7 +48,7 @@ export function report(
 }
 
 function page(inspection: Inspection, wording: Wording): string {
-  const { engine, rods, mains, endPlay, cylinders, boring, oil } = inspection;
+  const { engine, rods, mains, endPlay, cylinders, boring, valves, assembly, oil } = inspection;
   const { units } = wording;
   const notes = numberedNotes(wording);
   const noted = notes.wording;
@@ -68,6 +70,8 @@ function page(inspection: Inspection, wording: Wording): string {
     ...(endPlay ? [section('END PLAY', wrap(describe(endPlay.finding, noted), 2))] : []),
     ...cylinders.map((cylinder) => cylinderSection(cylinder, bored.includes(cylinder.name), noted)),
     ...(boring ? [boringSection(boring, cylinders, noted)] : []),
+    ...valveSections(valves, noted),
+    ...(assembly ? settingSections(assembly, noted) : []),
     ...(oil ? [oilSection(oil, noted)] : []),
   ];
   const who = whoSetTheLimits(notes);

@@ -27,6 +27,7 @@ import {
   accepting,
   asBore,
   asJournal,
+  assemblySchema,
   benchFields,
   boreFields,
   chosen,
@@ -51,6 +52,7 @@ import {
 import { filmBearing } from './film-schema.js';
 import type { OilSheet } from './oil-sheet.js';
 import type { Sheet } from './sheet.js';
+import { valveLimits, valves } from './valve-schema.js';
 
 const bearing = fields({
   name,
@@ -142,6 +144,9 @@ export const sections = {
     ringGap: statedLimits().exactOptional(),
   }).optional(),
   cylinders: list(cylinder).optional(),
+  valveLimits: valveLimits.optional(),
+  valves: valves.optional(),
+  assembly: assemblySchema.optional(),
   oil: fields({
     line,
     density: density.exactOptional(),

@@ -2,6 +2,7 @@ import type { SizeOrSpan, Span } from '../judging/index.js';
 import type { DiameterReading } from '../measuring/index.js';
 import type { Length, UnitSystem } from '../quantities/index.js';
 import type {
+  AssemblyData,
   Bench,
   BoreKind,
   Happening,
@@ -10,6 +11,7 @@ import type {
   StatedLimits,
 } from '../reading/index.js';
 import type { OilSheet } from './oil-sheet.js';
+import type { ValveLimits, ValveSheet } from './valve-sheet.js';
 
 /**
  * The inspection sheet of one engine, as `readSheet` returns it, with every quantity in SI. In the
@@ -38,6 +40,12 @@ export interface Sheet extends Bench {
   readonly cylinderLimits?: CylinderLimits;
   /** Cylinders, each with its piston and rings. */
   readonly cylinders?: readonly CylinderSheet[];
+  /** Limits for every valve. */
+  readonly valveLimits?: ValveLimits;
+  /** Valves, each with its seat, guide and spring. */
+  readonly valves?: readonly ValveSheet[];
+  /** What the engine is set to as it goes together. */
+  readonly assembly?: AssemblyData;
   /** The oil and its leak. */
   readonly oil?: OilSheet;
 }

@@ -1,3 +1,4 @@
+import type { FitSetting } from '../assembly/index.js';
 import type { EndPlay } from '../crankshaft/index.js';
 import type { BorePlan } from '../cylinders/index.js';
 import type { Finding } from '../judging/index.js';
@@ -7,6 +8,7 @@ import { type Accuracy, budgetOf, type ReadFeature } from '../reading/index.js';
 import { boredIn } from './bored.js';
 import type { BearingGroupReport, BearingReport } from './inspect-bearings.js';
 import type { CylinderReport } from './inspect-cylinder.js';
+import type { ValveReport } from './inspect-valve.js';
 
 /** A finding that the readings do not decide, and what would. */
 export interface Unsettled {
@@ -24,6 +26,8 @@ interface Inspected {
   readonly endPlay: EndPlay | undefined;
   readonly cylinders: readonly CylinderReport[];
   readonly boring: BorePlan | undefined;
+  readonly valves: readonly ValveReport[];
+  readonly fits: readonly FitSetting[];
   readonly accuracy: Accuracy;
 }
 
@@ -33,6 +37,8 @@ export function unsettledIn({
   endPlay,
   cylinders,
   boring,
+  valves,
+  fits,
   accuracy,
 }: Inspected): readonly Unsettled[] {
   const settle = (
@@ -79,8 +85,21 @@ export function unsettledIn({
               ),
             ]),
       ]),
+    ...valves.flatMap(({ name, findings }) =>
+      findings.flatMap((one) => {
+        const feature = VALVE_FEATURES[one.feature];
+        return feature ? settle(name, feature, one) : [];
+      }),
+    ),
+    ...fits.flatMap(({ name, finding }) => settle(name, 'fit clearance', finding)),
   ];
 }
+
+/** What a finding on a valve is read with, where the sheet can tell. */
+const VALVE_FEATURES: Readonly<Partial<Record<string, ReadFeature>>> = {
+  'guide clearance': 'guide clearance',
+  margin: 'margin',
+};
 
 /** Whether nothing of it is to be read again first. */
 const isSound = ({ readAgain }: { readonly readAgain?: unknown }): boolean =>

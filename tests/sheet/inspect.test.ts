@@ -306,6 +306,7 @@ describe('inspect on other engines', () => {
       units: 'inch',
       happened: [],
       cylinders: [],
+      valves: [],
       howRead,
       unsettled: [],
     });

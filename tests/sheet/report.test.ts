@@ -72,7 +72,7 @@ describe('report', () => {
   it('has nothing to do for an engine without findings', () => {
     const bare = report(inspect(readSheet({ version: 1, engine: 'e', units: 'metric' })));
     expect(bare).toContain(
-      'No action needed for what was measured.\nNot measured, so not judged: mains; rods; end play; cylinders; used oil; cracks; bend and twist\n  of the rods.',
+      'No action needed for what was measured.\nNot measured, so not judged: mains; rods; end play; cylinders; valves; used oil; cracks; bend\n  and twist of the rods.',
     );
     expect(bare).not.toContain('OIL');
     expect(bare).not.toContain('housing');
