@@ -51,6 +51,8 @@ import { sumpLogCards } from '../oil/sump-log.cards.js';
 import { thinningCards } from '../oil/thinning.cards.js';
 import { viscosityCards } from '../oil/viscosity.cards.js';
 import { viscosityIndexCards } from '../oil/viscosity-index.cards.js';
+import { pistonTravelCards } from '../timing/piston-travel.cards.js';
+import { rimCards } from '../timing/rim.cards.js';
 import { facingCards } from '../valves/facing.cards.js';
 import { guideCards } from '../valves/guide.cards.js';
 import { lashCards } from '../valves/lash.cards.js';
@@ -96,6 +98,8 @@ const everyCard = Object.freeze({
   ...pistonMotionCards,
   ...gasTraceCards,
   ...bigEndLoadCards,
+  ...rimCards,
+  ...pistonTravelCards,
   ...lashCards,
   ...facingCards,
   ...openingCards,
