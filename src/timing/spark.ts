@@ -92,7 +92,9 @@ export function sparkSettingOf(at: string, spark: SparkToTime): SparkSetting {
   sparkLag(`${at}retard`, retard);
   angleWithin(`${at}within`, within);
   const heldBack = (lag / speedRatio + retard) as Angle;
-  const starting = (running - heldBack) as Angle;
+  // A spark at the top is not early by the last digit.
+  const left = running - heldBack;
+  const starting = (Math.abs(left) < NOISE ? 0 : left) as Angle;
   const basis = ownBasisOr('spark', 'limits', spark.limits, spark.basis, RULE);
   const limits =
     spark.limits === undefined
