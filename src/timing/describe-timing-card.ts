@@ -20,7 +20,7 @@ import type { TimingCard, TimingCaution, TimingRow } from './timing-card.js';
  *   spark: { advance: degree(18), speedRatio: ratio(0.5), lag: degree(10) },
  * });
  * describeTimingCard(card, { units: 'inch' })[4];
- * // "spark, running: 18.0 deg before top dead centre; 1.57 in along the rim, 1.56 in straight across; piston 0.101 in below the top"
+ * // "spark, running: 18.0 deg before top dead centre; 1.57 in along the rim from the top mark, 1.56 in straight across; piston 0.101 in below the top"
  * ```
  */
 export function describeTimingCard(card: TimingCard, wording: Wording): readonly string[] {
@@ -56,7 +56,7 @@ const LACKING = {
   'stroke and rod': 'no travel of the piston: stroke and rod were not given',
 } as const;
 const WHICH_WAY =
-  'a mark before a dead centre comes to the pointer before that of the dead centre, the engine turning forwards';
+  'a mark before a dead centre comes to the pointer before the mark of that dead centre, the engine turning forwards';
 
 /** A name with a comma in it, made fit for a list. */
 const unlisted = (event: string) => event.replace(',', '');
@@ -68,11 +68,12 @@ function describeRow(
 ): string {
   const off = within === undefined ? '' : ` ± ${format(within, degree)}`;
   const piston = travel === undefined ? '' : `; piston ${inBore(travel)} below the top`;
-  if (event === 'top dead centre') return `${event}: the mark that all others are measured from`;
+  if (event === 'top dead centre')
+    return `${event}: the top mark; the bottom mark is half a turn from it`;
   if (side === 'at') return `${event}: at ${centre} dead centre${off}${piston}`;
   const marks =
     rim === undefined
       ? ''
-      : `; ${onRim(rim.arc)} along the rim, ${onRim(rim.chord)} straight across`;
+      : `; ${onRim(rim.arc)} along the rim from the ${centre} mark, ${onRim(rim.chord)} straight across`;
   return `${event}: ${format(angle, degree)}${off} ${side} ${centre} dead centre${marks}${piston}`;
 }

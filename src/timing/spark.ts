@@ -101,7 +101,7 @@ export function sparkSettingOf(at: string, spark: SparkToTime): SparkSetting {
       ? AT_TOP
       : guardLimits(`${at}limits`, spark.limits, sparkAdvance, 'angle');
   const finding = judge({
-    feature: 'starting spark before top dead centre',
+    feature: 'advance of the starting spark',
     dimension: 'angle',
     value: starting,
     limits,

@@ -149,7 +149,7 @@ describe('the timing card', () => {
     expect(describeTimingCard(bare, { units: 'inch' })).toEqual([
       'before the crank is turned by hand: ignition off, magneto lead earthed, plugs out',
       'where the spark comes for starting is not known: if it comes before the top, it throws the starting handle back',
-      'top dead centre: the mark that all others are measured from',
+      'top dead centre: the top mark; the bottom mark is half a turn from it',
       'not known: spark starting; spark running; inlet opens; inlet closes; exhaust opens; exhaust closes',
       'no distances on the rim: its diameter was not given',
       'no travel of the piston: stroke and rod were not given',
