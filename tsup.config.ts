@@ -14,6 +14,7 @@ const CORE = [
   'motion',
   'valves',
   'fasteners',
+  'timing',
   'convert-units',
 ] as const;
 /** Entry points above the core, which share what they have in common. */

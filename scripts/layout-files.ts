@@ -12,6 +12,7 @@ const TAKEN = {
   'cylinders/bore-types.ts': ['BorePlan'],
   'fasteners/tightening-plan.ts': ['TighteningPlan'],
   'fasteners/torque-setting.ts': ['TorqueSetting'],
+  'timing/timing-card.ts': ['TimingCard'],
   'measuring/odd-types.ts': ['OddReading'],
   'sheet/action-types.ts': ['Action'],
   'sheet/inspect.ts': ['Inspection'],

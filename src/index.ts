@@ -15,4 +15,5 @@ export * from './measuring/index.js';
 export * from './motion/index.js';
 export * from './oil/index.js';
 export * from './quantities/index.js';
+export * from './timing/index.js';
 export * from './valves/index.js';

@@ -13,7 +13,7 @@ const floors = [
   ['numerics'],
   ['judging', 'convert-units'],
   ['measuring', 'pages'],
-  ['crankshaft', 'bearings', 'cylinders', 'valves', 'fits', 'fasteners', 'oil', 'motion'],
+  ['crankshaft', 'bearings', 'cylinders', 'valves', 'timing', 'fits', 'fasteners', 'oil', 'motion'],
   ['reading'],
   ['assembly'],
   ['sheet'],

@@ -9,3 +9,4 @@ export {
   rodLean,
 } from './domains.js';
 export { CYCLE, guardCycle } from './guards.js';
+export { guardCrankTrain, positionAt } from './piston-motion.js';

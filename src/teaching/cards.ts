@@ -51,6 +51,11 @@ import { sumpLogCards } from '../oil/sump-log.cards.js';
 import { thinningCards } from '../oil/thinning.cards.js';
 import { viscosityCards } from '../oil/viscosity.cards.js';
 import { viscosityIndexCards } from '../oil/viscosity-index.cards.js';
+import { pistonTravelCards } from '../timing/piston-travel.cards.js';
+import { rimCards } from '../timing/rim.cards.js';
+import { sparkCards } from '../timing/spark.cards.js';
+import { topDeadCentreCards } from '../timing/top-dead-centre.cards.js';
+import { valveTimingCards } from '../timing/valve-timing.cards.js';
 import { facingCards } from '../valves/facing.cards.js';
 import { guideCards } from '../valves/guide.cards.js';
 import { lashCards } from '../valves/lash.cards.js';
@@ -96,6 +101,11 @@ const everyCard = Object.freeze({
   ...pistonMotionCards,
   ...gasTraceCards,
   ...bigEndLoadCards,
+  ...rimCards,
+  ...pistonTravelCards,
+  ...topDeadCentreCards,
+  ...valveTimingCards,
+  ...sparkCards,
   ...lashCards,
   ...facingCards,
   ...openingCards,

@@ -7,6 +7,8 @@ import { unitsWithin } from '../support/type-units.js';
 
 /** Functions that compute a quantity and have no card, each with the reason. */
 const WITHOUT_CARD: Readonly<Record<string, string>> = {
+  ...because('counts of teeth, which are whole', ['oneTooth', 'teethOff']),
+  ...because('a table of what others gave', ['timingCard']),
   ...because('a film that is solved for, or read off a map of solutions', [
     'bigEndOrbit',
     'filmThickness',

@@ -20,6 +20,7 @@ import { shedCalls } from './calls/shed.js';
 import { sheetCalls } from './calls/sheet.js';
 import { stackCalls } from './calls/stacks.js';
 import { teachingCalls } from './calls/teaching.js';
+import { timingCalls } from './calls/timing.js';
 import { uncertaintyCalls } from './calls/uncertainty.js';
 import { valveCalls } from './calls/valves.js';
 import { viscosityCalls } from './calls/viscosity.js';
@@ -45,6 +46,7 @@ const byHand: Readonly<Record<string, Calls>> = {
   ...shedCalls,
   ...stackCalls,
   ...teachingCalls,
+  ...timingCalls,
   ...uncertaintyCalls,
   ...valveCalls,
   ...viscosityCalls,

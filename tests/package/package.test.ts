@@ -78,6 +78,7 @@ describe('the packed tarball', () => {
       'valves',
       'fits',
       'fasteners',
+      'timing',
     ];
     for (const room of rooms) {
       expect(mapsIn(`${room}.js`), room).toEqual([]);

@@ -1,0 +1,138 @@
+import { card } from '../judging/internal.js';
+import { degree, ratio } from '../quantities/index.js';
+import {
+  breakerSpeedRatio,
+  magnetoRotor,
+  pointsAngle,
+  pointsShare,
+  rotorEdge,
+  sparkAdvance,
+  sparkLag,
+} from './domains.js';
+import { pointsDwell, sparkLaterByDwell } from './points.js';
+import { rotorEdgeAngle } from './rotor-edge.js';
+import { sparkSetting } from './spark.js';
+
+const i = {
+  field: 'speedRatio',
+  meaning: 'turns of the magneto or the cam for one of the crank',
+  domain: breakerSpeedRatio,
+  usual: [0.5, 1.5],
+} as const;
+const held = {
+  L: { field: 'lag', meaning: 'lag of the coupling', domain: sparkLag, usual: [0.1, 0.4] },
+  i,
+  R: { field: 'retard', meaning: 'retard of the lever', domain: sparkLag, usual: [0.01, 0.2] },
+} as const;
+const edge = {
+  D_r: {
+    field: 'rotorDiameter',
+    meaning: 'diameter of the rotor',
+    domain: magnetoRotor,
+    usual: [0.03, 0.06],
+  },
+  e: { field: 'edgeDistance', meaning: 'edge distance', domain: rotorEdge, usual: [0.001, 0.006] },
+} as const;
+const OVER = {
+  'the distance is more than the rotor': { with: { e: 0.07 }, names: 'edgeDistance' },
+};
+const geometry = 'geometry';
+
+/** Formulas of the spark. */
+export const sparkCards = {
+  sparkHeldBack: card({
+    of: sparkSetting,
+    name: 'how far the spark is held back for starting',
+    gives: { symbol: 'H', meaning: 'held back, at the crank', dimension: 'angle' },
+    letters: held,
+    call: ({ L, i, R }) => [{ advance: degree(20), lag: L, speedRatio: i, retard: R }],
+    read: ({ heldBack }) => heldBack,
+    expression: 'L / i + R',
+    source: geometry,
+  }),
+  startingSpark: card({
+    of: sparkSetting,
+    name: 'spark for starting',
+    gives: { symbol: 'A_s', meaning: 'spark before top, starting', dimension: 'angle' },
+    letters: {
+      A: {
+        field: 'advance',
+        meaning: 'spark before top, running',
+        domain: sparkAdvance,
+        usual: [0.2, 0.5],
+      },
+      ...held,
+    },
+    read: ({ starting }) => starting,
+    where: ['heldBack = L / i + R'],
+    expression: 'A - heldBack',
+    source: geometry,
+  }),
+  dwellByShare: card({
+    of: pointsDwell,
+    name: 'dwell of points of a cam with four lobes, from its share',
+    gives: { symbol: 'w', meaning: 'dwell, turn of the cam', dimension: 'angle' },
+    letters: {
+      x: { field: 'share', meaning: 'share of the dwell', domain: pointsShare, usual: [0.4, 0.7] },
+    },
+    call: ({ x }) => [{ lobes: 4, share: x }],
+    read: ({ dwell }) => dwell,
+    where: ['lobes = 4'],
+    tabled: ['lobes'],
+    expression: 'x * 2 * pi / lobes * 1 rad',
+    source: 'definition',
+  }),
+  dwellShare: card({
+    of: pointsDwell,
+    name: 'share of the dwell of points of a cam with four lobes',
+    gives: { symbol: 'x', meaning: 'share of the dwell', dimension: 'ratio' },
+    letters: {
+      w: {
+        field: 'dwell',
+        meaning: 'dwell, turn of the cam',
+        domain: pointsAngle,
+        usual: [0.6, 1.2],
+      },
+    },
+    call: ({ w }) => [{ lobes: 4, dwell: w }],
+    read: ({ share }) => share,
+    where: ['lobes = 4'],
+    tabled: ['lobes'],
+    expression: 'w / (1 rad) * lobes / (2 * pi)',
+    refuses: { 'the points would never open': { with: { w: 1.57 }, names: 'dwell' } },
+    source: 'definition',
+  }),
+  sparkLaterByDwell: card({
+    of: sparkLaterByDwell,
+    name: 'spark later by a change of dwell',
+    gives: { symbol: 'B', meaning: 'spark later, at the crank', dimension: 'angle' },
+    letters: {
+      w_1: { field: 'from', meaning: 'dwell before', domain: pointsAngle, usual: [0.6, 0.8] },
+      w_2: { field: 'to', meaning: 'dwell after', domain: pointsAngle, usual: [0.9, 1.2] },
+      i,
+    },
+    expression: '(w_2 - w_1) / 2 / i',
+    source: geometry,
+  }),
+  edgeAngleAtMagneto: card({
+    of: rotorEdgeAngle,
+    name: 'edge distance as an angle at the magneto',
+    gives: { symbol: 'eta', meaning: 'angle at the magneto', dimension: 'angle' },
+    letters: edge,
+    call: ({ D_r, e }) => [{ rotorDiameter: D_r, edgeDistance: e, speedRatio: ratio(1) }],
+    read: ({ atMagneto }) => atMagneto,
+    expression: '2 * asin(e / D_r) * 1 rad',
+    refuses: OVER,
+    source: geometry,
+  }),
+  edgeAngleAtCrank: card({
+    of: rotorEdgeAngle,
+    name: 'edge distance as an angle at the crank',
+    gives: { symbol: 'eta_c', meaning: 'angle at the crank', dimension: 'angle' },
+    letters: { ...edge, i },
+    read: ({ atCrank }) => atCrank,
+    where: ['atMagneto = 2 * asin(e / D_r) * 1 rad'],
+    expression: 'atMagneto / i',
+    source: geometry,
+  }),
+};
