@@ -1,11 +1,14 @@
 // What the other rooms use of this one and users never see.
 export {
+  airPressure,
   bearingLoad,
   crankSpeed,
   geometricCompression,
   movingMass,
   pinForce,
+  polytropicExponent,
   rodCentres,
   rodLean,
 } from './domains.js';
 export { CYCLE, guardCycle } from './guards.js';
+export { guardCrankTrain, positionAt } from './piston-motion.js';
