@@ -14,6 +14,8 @@ import { endPlayCards } from '../crankshaft/end-play.cards.js';
 import { grindPlanCards } from '../crankshaft/grind-plan.cards.js';
 import { washerCards } from '../crankshaft/washers.cards.js';
 import { borePlanCards } from '../cylinders/bore-plan.cards.js';
+import { compressionPressureCards } from '../cylinders/compression/pressure.cards.js';
+import { compressionVolumeCards } from '../cylinders/compression/volume.cards.js';
 import { honingCards } from '../cylinders/honing.cards.js';
 import { pistonClearanceCards } from '../cylinders/piston-clearance.cards.js';
 import { ringGapCards } from '../cylinders/ring-gap.cards.js';
@@ -83,6 +85,8 @@ const everyCard = Object.freeze({
   ...pistonClearanceCards,
   ...ringGapCards,
   ...honingCards,
+  ...compressionVolumeCards,
+  ...compressionPressureCards,
   ...fitCards,
   ...bushingCards,
   ...shrinkTemperatureCards,

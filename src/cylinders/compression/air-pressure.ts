@@ -1,13 +1,18 @@
 import { guardFields } from '../../judging/internal.js';
 import { airPressure } from '../../motion/internal.js';
-import { type GaugePressure, type Length, type Pressure, standardAtmosphere } from '../../quantities/index.js';
+import {
+  type GaugePressure,
+  type Length,
+  type Pressure,
+  standardAtmosphere,
+} from '../../quantities/index.js';
 import { altitudeAboveSea, compressionReading } from './domains.js';
 
 /**
  * Pressure of the air at a height above the sea, by the standard atmosphere. The weather moves the real one by some hundredths either
  * way: a barometer that shows the pressure on the spot, not that reduced to sea level, is better.
  *
- *     pressure = 101325 * (1 - 0.0065 / 288.15 * altitude) ^ 5.25588
+ *     pressure = (1 - 0.0065 / 288.15 * altitude) ^ 5.25588 * 101325
  *
  * @param altitude - height above the sea [m]
  * @returns absolute pressure of the air [Pa]

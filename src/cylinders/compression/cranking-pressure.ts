@@ -106,7 +106,10 @@ export function crankingPressure(cylinder: CrankedCylinder): CrankingPressure {
   return {
     travelLeft: { min: least, max: most },
     effectiveRatio: { min: low, max: high } as Span<Ratio>,
-    gauge: { min: air * (low ** by.min - 1), max: air * (high ** by.max - 1) } as Span<GaugePressure>,
+    gauge: {
+      min: air * (low ** by.min - 1),
+      max: air * (high ** by.max - 1),
+    } as Span<GaugePressure>,
     basis: cylinder.exponent === undefined ? RULE : OWN,
   };
 }

@@ -31,8 +31,8 @@ import {
   toleratedLeakage,
   workshopAir,
 } from './domains.js';
-import { leakageByCircular } from './leak-limit.js';
 import { type LeakHeardAt, type LeakSuspect, suspectsOf } from './leak-heard.js';
+import { leakageByCircular } from './leak-limit.js';
 import { nozzleFlow } from './nozzle.js';
 import { QUARTER_PI } from './swept-volume.js';
 

@@ -45,7 +45,10 @@ const PLACES: readonly LeakHeardAt[] = [
 ];
 
 /** What the places point to, in the order given. */
-export function suspectsOf(parameter: string, heard: readonly LeakHeardAt[]): readonly LeakSuspect[] {
+export function suspectsOf(
+  parameter: string,
+  heard: readonly LeakHeardAt[],
+): readonly LeakSuspect[] {
   guardList(parameter, heard, 0, 'places where air is heard');
   return heard.map((place, i) => {
     const heardAt = guardWord(`${parameter}[${i}]`, place, PLACES);

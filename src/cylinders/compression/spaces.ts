@@ -7,7 +7,13 @@ import {
   showIn,
   showLength,
 } from '../../judging/internal.js';
-import { type Area, type Length, mL, RebuildInputError, type Volume } from '../../quantities/index.js';
+import {
+  type Area,
+  type Length,
+  mL,
+  RebuildInputError,
+  type Volume,
+} from '../../quantities/index.js';
 import {
   chamberMouth,
   chamberVolume,
