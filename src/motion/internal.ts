@@ -3,6 +3,7 @@ export {
   airPressure,
   bearingLoad,
   crankSpeed,
+  deckClearance,
   geometricCompression,
   movingMass,
   pinForce,

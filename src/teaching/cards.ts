@@ -35,6 +35,7 @@ import { shapeCards } from '../measuring/shape.cards.js';
 import { sizeAt20CCards } from '../measuring/size-at-20c.cards.js';
 import { stackUpCards } from '../measuring/stack-up.cards.js';
 import { traceCards } from '../measuring/trace.cards.js';
+import { assemblyCards } from '../motion/assembly.cards.js';
 import { bigEndLoadCards } from '../motion/big-end-loads.cards.js';
 import { gasTraceCards } from '../motion/gas-trace.cards.js';
 import { pistonMotionCards } from '../motion/piston-motion.cards.js';
@@ -100,6 +101,7 @@ const everyCard = Object.freeze({
   ...pistonMotionCards,
   ...gasTraceCards,
   ...bigEndLoadCards,
+  ...assemblyCards,
   ...lashCards,
   ...facingCards,
   ...openingCards,

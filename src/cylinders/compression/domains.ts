@@ -30,13 +30,6 @@ export const gasketThickness = /* @__PURE__ */ lengthDomain({
   example: 'inch(0.047)',
 });
 
-/** How far a piston stops below the deck; negative is above it. */
-export const deckClearance = /* @__PURE__ */ lengthDomain({
-  least: -0.05,
-  most: 0.1,
-  example: 'thou(15)',
-});
-
 /** How deep a piston is set below the deck to measure its crown. */
 export const depthInBore = /* @__PURE__ */ lengthDomain({
   least: 1e-4,

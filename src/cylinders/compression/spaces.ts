@@ -7,6 +7,7 @@ import {
   showIn,
   showLength,
 } from '../../judging/internal.js';
+import { deckClearance } from '../../motion/internal.js';
 import {
   type Area,
   type Length,
@@ -14,13 +15,7 @@ import {
   RebuildInputError,
   type Volume,
 } from '../../quantities/index.js';
-import {
-  chamberMouth,
-  chamberVolume,
-  crownVolume,
-  deckClearance,
-  gasketThickness,
-} from './domains.js';
+import { chamberMouth, chamberVolume, crownVolume, gasketThickness } from './domains.js';
 import { type CylinderSize, sweptBy } from './swept-volume.js';
 
 /** The opening of a gasket over one cylinder, round or not: one of the two. */

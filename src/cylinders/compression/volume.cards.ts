@@ -1,5 +1,5 @@
 import { card, diameter, pistonStroke } from '../../judging/internal.js';
-import { geometricCompression } from '../../motion/internal.js';
+import { deckClearance, geometricCompression } from '../../motion/internal.js';
 import type { Length, Volume } from '../../quantities/index.js';
 import { clearanceVolumeByBurette, crownVolumeByBurette } from './burette.js';
 import { compressionRatio } from './compression-ratio.js';
@@ -7,7 +7,6 @@ import {
   chamberMouth,
   chamberVolume,
   crownVolume,
-  deckClearance,
   depthInBore,
   gasketThickness,
   pouringError,
