@@ -1,5 +1,5 @@
 /**
- * What to bore cylinders to, piston clearance, ring gaps, and honing.
+ * What to bore cylinders to, piston clearance, ring gaps, honing, and compression.
  *
  * @packageDocumentation
  */
@@ -12,6 +12,7 @@ export type {
   BoreWork,
   ServedBorePlan,
 } from './bore-types.js';
+export * from './compression/index.js';
 export { describeBorePlan } from './describe-bore-plan.js';
 export { crosshatchAngle, type HoneMotion, strokeRateForCrosshatch } from './honing.js';
 export { oversizeSteps } from './oversize.js';

@@ -90,3 +90,58 @@ export const rodLean = /* @__PURE__ */ angleDomain(-60, 60, 'degree(15)');
 
 /** A place in the cycle: from the firing top dead centre to just before the next, 720 degrees on. */
 export const cycleAngle = /* @__PURE__ */ angleDomain(0, 719.999999999, 'degree(90)');
+
+/** From the centre of the crankshaft to the deck, or to the floor of an oil trough. */
+export const heightFromCrank = /* @__PURE__ */ lengthDomain({
+  least: 0.005,
+  most: 15,
+  example: 'inch(9.5)',
+});
+
+/** From the centre of a piston's pin to the flat edge of its crown. */
+export const pinHeight = /* @__PURE__ */ lengthDomain({
+  least: 0.001,
+  most: 2,
+  example: 'inch(1.56)',
+});
+
+/** How far a piston stops below the deck; negative is above it. */
+export const deckClearance = /* @__PURE__ */ lengthDomain({
+  least: -0.05,
+  most: 0.1,
+  example: 'thou(15)',
+});
+
+/** From the centre of a big end to the tip of its dipper. */
+export const dipperLength = /* @__PURE__ */ lengthDomain({
+  least: 0.003,
+  most: 1,
+  example: 'inch(1.75)',
+});
+
+/** Oil in a trough, above its floor: none, or as deep as it may be. */
+export const oilDepth = /* @__PURE__ */ lengthDomain({
+  least: 0,
+  most: 1,
+  example: 'inch(0.5)',
+});
+
+/** What may lie between a dipper and the oil or the floor; negative is past it. */
+export const dipperRoom = /* @__PURE__ */ lengthDomain({
+  least: -2,
+  most: 15,
+  example: 'inch(0.125)',
+});
+
+/** How far one throw of a crankshaft is made to stand past another. */
+export const phaseOfThrows = /* @__PURE__ */ angleDomain(0, 360, 'degree(180)');
+
+/** How far a reading of a crank's angle may be off, or its throws from where they are meant to stand. */
+export const phaseError = /* @__PURE__ */ angleDomain(0, 30, 'degree(0.5)');
+
+/** How far a height that was read may be off. */
+export const heightError = /* @__PURE__ */ lengthDomain({
+  least: 0,
+  most: 0.001,
+  example: 'thou(0.5)',
+});

@@ -1,5 +1,5 @@
 /**
- * How crank, rod and piston move, the pressure of the gas, and the loads on a big end.
+ * How crank, rod and piston move and stand, the pressure of the gas, and the loads on a big end.
  *
  * @packageDocumentation
  */
@@ -11,6 +11,7 @@ export {
   type LoadDiagram,
   type PinLoad,
 } from './big-end-loads.js';
+export { type DipperDip, type DipperInTrough, dipperDip, type YesOrNo } from './dipper.js';
 export {
   type GasCycle,
   type GasKnob,
@@ -20,3 +21,12 @@ export {
   gasTrace,
 } from './gas-trace.js';
 export { type CrankTrain, type PistonMotion, pistonMotion } from './piston-motion.js';
+export { type PistonStandDown, pistonStandDown, type SizesToDeck } from './stand-down.js';
+export {
+  type LevelThrows,
+  type PhaseLimits,
+  type ThrowPhase,
+  type TopsOfTwin,
+  throwPhase,
+  throwPhaseByHeights,
+} from './throw-phase.js';

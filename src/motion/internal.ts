@@ -1,10 +1,13 @@
 // What the other rooms use of this one and users never see.
 export {
+  airPressure,
   bearingLoad,
   crankSpeed,
+  deckClearance,
   geometricCompression,
   movingMass,
   pinForce,
+  polytropicExponent,
   rodCentres,
   rodLean,
 } from './domains.js';

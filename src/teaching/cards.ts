@@ -14,6 +14,8 @@ import { endPlayCards } from '../crankshaft/end-play.cards.js';
 import { grindPlanCards } from '../crankshaft/grind-plan.cards.js';
 import { washerCards } from '../crankshaft/washers.cards.js';
 import { borePlanCards } from '../cylinders/bore-plan.cards.js';
+import { compressionPressureCards } from '../cylinders/compression/pressure.cards.js';
+import { compressionVolumeCards } from '../cylinders/compression/volume.cards.js';
 import { honingCards } from '../cylinders/honing.cards.js';
 import { pistonClearanceCards } from '../cylinders/piston-clearance.cards.js';
 import { ringGapCards } from '../cylinders/ring-gap.cards.js';
@@ -33,6 +35,7 @@ import { shapeCards } from '../measuring/shape.cards.js';
 import { sizeAt20CCards } from '../measuring/size-at-20c.cards.js';
 import { stackUpCards } from '../measuring/stack-up.cards.js';
 import { traceCards } from '../measuring/trace.cards.js';
+import { assemblyCards } from '../motion/assembly.cards.js';
 import { bigEndLoadCards } from '../motion/big-end-loads.cards.js';
 import { gasTraceCards } from '../motion/gas-trace.cards.js';
 import { pistonMotionCards } from '../motion/piston-motion.cards.js';
@@ -88,6 +91,8 @@ const everyCard = Object.freeze({
   ...pistonClearanceCards,
   ...ringGapCards,
   ...honingCards,
+  ...compressionVolumeCards,
+  ...compressionPressureCards,
   ...fitCards,
   ...bushingCards,
   ...shrinkTemperatureCards,
@@ -106,6 +111,7 @@ const everyCard = Object.freeze({
   ...topDeadCentreCards,
   ...valveTimingCards,
   ...sparkCards,
+  ...assemblyCards,
   ...lashCards,
   ...facingCards,
   ...openingCards,

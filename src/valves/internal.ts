@@ -13,4 +13,5 @@ export {
   valveSeatWidth,
   wantedLash,
 } from './domains.js';
+export { ownRatioLimitsOr } from './ratio-limits.js';
 export { MARGIN_LIMIT, SEAT_WIDTH_LIMIT } from './sources.js';

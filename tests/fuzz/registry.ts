@@ -1,8 +1,10 @@
 import * as core from 'crankwright';
 import { acceptanceCalls } from './calls/acceptance.js';
+import { assemblyCalls } from './calls/assembly.js';
 import { bearingCalls } from './calls/bearings.js';
 import type { Calls } from './calls/calls.js';
 import { callsOfCards } from './calls/cards.js';
+import { compressionCalls } from './calls/compression.js';
 import { crankshaftCalls } from './calls/crankshaft.js';
 import { cylinderCalls } from './calls/cylinders.js';
 import { fastenerCalls } from './calls/fasteners.js';
@@ -33,7 +35,9 @@ const byHand: Readonly<Record<string, Calls>> = {
   ...roundnessCalls,
   ...crankshaftCalls,
   ...acceptanceCalls,
+  ...assemblyCalls,
   ...bearingCalls,
+  ...compressionCalls,
   ...cylinderCalls,
   ...fastenerCalls,
   ...filmCalls,

@@ -1,0 +1,220 @@
+import { angleAround, card, pistonStroke, stationAlong } from '../judging/internal.js';
+import { metre } from '../quantities/index.js';
+import { CRANK, NO_ROD } from './card-letters.js';
+import { dipperDip } from './dipper.js';
+import {
+  dipperLength,
+  heightFromCrank,
+  oilDepth,
+  phaseOfThrows,
+  pinHeight,
+  rodCentres,
+} from './domains.js';
+import { pistonStandDown } from './stand-down.js';
+import { throwPhase, throwPhaseByHeights } from './throw-phase.js';
+
+const TOPS = {
+  a_1: {
+    field: 'firstTop',
+    meaning: 'top of the first piston',
+    domain: angleAround,
+    usual: [0, 0.5],
+  },
+  a_2: { field: 'secondTop', meaning: 'top of the second', domain: angleAround, usual: [3.2, 3.6] },
+  phi: {
+    field: 'designed',
+    meaning: 'phase that is meant',
+    domain: phaseOfThrows,
+    usual: [3, 3.1],
+  },
+} as const;
+const HEIGHTS = {
+  s: CRANK.s,
+  h_0: {
+    field: 'centre',
+    meaning: 'height of the centre',
+    domain: stationAlong,
+    usual: [0.1, 0.101],
+  },
+  h_1: {
+    field: 'first',
+    meaning: 'height of the first pin',
+    domain: stationAlong,
+    usual: [0.102, 0.105],
+  },
+  h_2: {
+    field: 'second',
+    meaning: 'height of the second',
+    domain: stationAlong,
+    usual: [0.102, 0.105],
+  },
+} as const;
+const ARMS = [
+  'throw = s / 2',
+  'alpha = asin((h_1 - h_0) / throw)',
+  'beta = asin((h_2 - h_0) / throw)',
+] as const;
+const NOT_LEVEL = { 'a throw does not lie nearly level': { with: { h_1: 0.3 }, names: 'first' } };
+const DIPPER = {
+  s: CRANK.s,
+  l: CRANK.l,
+  d: { field: 'dipper', meaning: 'big end to the tip', domain: dipperLength, usual: [0.03, 0.05] },
+} as const;
+const FLOOR = {
+  h: {
+    field: 'centreAboveFloor',
+    meaning: 'centre of the crankshaft above the floor',
+    domain: heightFromCrank,
+    usual: [0.09, 0.12],
+  },
+  o: { field: 'oilDepth', meaning: 'oil above the floor', domain: oilDepth, usual: [0.01, 0.02] },
+} as const;
+const geometry = 'geometry';
+const error = { symbol: 'e', meaning: 'how far the throws are off', dimension: 'angle' } as const;
+
+/** Formulas of what is measured as an engine goes together. */
+export const assemblyCards = {
+  throwPhase: card({
+    of: throwPhase,
+    name: 'error of the phase of two throws',
+    gives: error,
+    letters: TOPS,
+    call: (v) => [{ stroke: metre(0.08), firstTop: v.a_1, secondTop: v.a_2, designed: v.phi }],
+    read: (found) => found.error,
+    expression: 'a_2 - a_1 - phi',
+    source: 'definition',
+  }),
+  throwPhaseAlong: card({
+    of: throwPhase,
+    name: 'error of two throws along the circle of the pins',
+    gives: { symbol: 'x', meaning: 'length along the circle', dimension: 'length' },
+    letters: { s: CRANK.s, ...TOPS },
+    where: ['error = (a_2 - a_1 - phi) / (1 rad)'],
+    read: (found) => found.alongCircle,
+    expression: 's / 2 * error',
+    source: 'definition',
+  }),
+  oppositeThrows: card({
+    of: throwPhaseByHeights,
+    name: 'error of opposite throws from their heights',
+    gives: error,
+    letters: HEIGHTS,
+    where: ARMS,
+    call: (v) => [
+      { stroke: v.s, centre: v.h_0, first: v.h_1, second: v.h_2, throws: 'opposite' as const },
+    ],
+    read: (found) => found.error,
+    expression: '(-alpha - beta) * 1 rad',
+    refuses: NOT_LEVEL,
+    source: geometry,
+  }),
+  throwsTogether: card({
+    of: throwPhaseByHeights,
+    name: 'error of throws that stand together from their heights',
+    gives: error,
+    letters: { ...HEIGHTS, h_2: { ...HEIGHTS.h_2, usual: [0.108, 0.11] } },
+    where: ARMS,
+    call: (v) => [
+      { stroke: v.s, centre: v.h_0, first: v.h_1, second: v.h_2, throws: 'together' as const },
+    ],
+    read: (found) => found.error,
+    expression: '(beta - alpha) * 1 rad',
+    refuses: NOT_LEVEL,
+    source: geometry,
+  }),
+  dipperClearance: card({
+    of: dipperDip,
+    name: 'clearance of a dipper, cylinder upright',
+    gives: { symbol: 'c', meaning: 'clearance to the floor', dimension: 'length' },
+    letters: { s: CRANK.s, d: DIPPER.d, h: FLOOR.h },
+    where: ['reach = s / 2 + d'],
+    call: (v) => [
+      {
+        stroke: v.s,
+        rodLength: metre(0.15),
+        cylinder: 'upright' as const,
+        dipper: v.d,
+        centreAboveFloor: v.h,
+        oilDepth: metre(0.01),
+      },
+    ],
+    read: ({ clearance }) => clearance.min,
+    expression: 'h - reach',
+    source: geometry,
+  }),
+  dipperDip: card({
+    of: dipperDip,
+    name: 'dip of a dipper, cylinder lying',
+    gives: { symbol: 'x', meaning: 'depth in the oil', dimension: 'length' },
+    letters: { ...DIPPER, ...FLOOR },
+    where: [
+      'rodAngle = asin(s / 2 / l)',
+      'reach = s / 2 + d * cos(rodAngle)',
+      'clearance = h - reach',
+    ],
+    call: (v) => [
+      {
+        stroke: v.s,
+        rodLength: v.l,
+        cylinder: 'lying' as const,
+        dipper: v.d,
+        centreAboveFloor: v.h,
+        oilDepth: v.o,
+      },
+    ],
+    read: ({ dip }) => dip.min,
+    expression: 'o - clearance',
+    refuses: NO_ROD,
+    source: geometry,
+  }),
+  pistonStandDown: card({
+    of: pistonStandDown,
+    name: 'least stand-down of a piston',
+    gives: { symbol: 'd_min', meaning: 'least below the deck', dimension: 'length' },
+    letters: {
+      H: {
+        field: 'deckHeight.min',
+        written: 'leastDeckHeight',
+        meaning: 'least deck height',
+        domain: heightFromCrank,
+        usual: [0.238, 0.24],
+      },
+      s: {
+        field: 'stroke',
+        written: 'mostStroke',
+        meaning: 'most stroke',
+        domain: pistonStroke,
+        usual: [0.078, 0.08],
+      },
+      l: {
+        field: 'rodLength',
+        written: 'mostRodLength',
+        meaning: 'longest rod',
+        domain: rodCentres,
+        usual: [0.155, 0.156],
+      },
+      p: {
+        field: 'pinHeight',
+        written: 'mostPinHeight',
+        meaning: 'most pin height',
+        domain: pinHeight,
+        usual: [0.039, 0.04],
+      },
+    },
+    call: (v) => [
+      {
+        deckHeight: { min: v.H, max: metre(0.241) },
+        stroke: v.s,
+        rodLength: v.l,
+        pinHeight: v.p,
+      },
+    ],
+    read: ({ calculated }) => calculated.min,
+    expression: 'H - s / 2 - l - p',
+    refuses: {
+      ...NO_ROD,
+      'the sizes are not of one engine': { with: { p: 0.5 }, names: 'deckHeight.max' },
+    },
+    source: geometry,
+  }),
+};
