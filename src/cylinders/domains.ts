@@ -41,3 +41,10 @@ export const roughness = /* @__PURE__ */ lengthDomain({
   most: 1e-3,
   example: 'micrometre(0.4)',
 });
+
+/** The least clearance that is wanted of a piston in its warm bore, or gap of a warm ring: none at all or more. */
+export const wantedRoom = /* @__PURE__ */ lengthDomain({
+  least: 0,
+  most: 0.01,
+  example: 'thou(2)',
+});

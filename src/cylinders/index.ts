@@ -26,3 +26,24 @@ export {
   ringGapIn,
 } from './ring-gap.js';
 export { convertRoughness, type RoughnessMeasure, type RoughnessSpan } from './roughness.js';
+export {
+  type ColdPistonClearance,
+  coldPistonClearance,
+  type HotPistonClearance,
+  hotPistonClearance,
+  type OutsideInBore,
+  type PistonToFit,
+  type PistonToWarm,
+  type WarmPistonInBore,
+} from './warm/piston-clearance.js';
+export {
+  type HotRingGap,
+  type LeastColdRingGap,
+  leastColdRingGap,
+  type OutsideAroundRing,
+  type RingToGap,
+  type RingToWarm,
+  ringGapHot,
+  type WarmRingInBore,
+} from './warm/ring-gap.js';
+export type { RunningPart } from './warm/running-part.js';
