@@ -25,6 +25,18 @@ export {
   ringGapAlongBore,
   ringGapIn,
 } from './ring-gap.js';
+export {
+  type RingBackClearance,
+  type RingOverRoot,
+  ringBackClearance,
+} from './rings/back-clearance.js';
+export { type LeakingRing, type RingLeakArea, ringLeakArea } from './rings/leak-area.js';
+export {
+  type RingInGroove,
+  type RingSideClearance,
+  ringSideClearance,
+} from './rings/side-clearance.js';
+export { type RingTension, ringTension, type SpringingRing } from './rings/tension.js';
 export { convertRoughness, type RoughnessMeasure, type RoughnessSpan } from './roughness.js';
 export {
   type ColdPistonClearance,

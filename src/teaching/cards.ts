@@ -17,6 +17,7 @@ import { borePlanCards } from '../cylinders/bore-plan.cards.js';
 import { honingCards } from '../cylinders/honing.cards.js';
 import { pistonClearanceCards } from '../cylinders/piston-clearance.cards.js';
 import { ringGapCards } from '../cylinders/ring-gap.cards.js';
+import { ringCards } from '../cylinders/rings/rings.cards.js';
 import { warmCylinderCards } from '../cylinders/warm/warm.cards.js';
 import { castleNutCards } from '../fasteners/castle-nut.cards.js';
 import { jointCards } from '../fasteners/joint.cards.js';
@@ -83,6 +84,7 @@ const everyCard = Object.freeze({
   ...borePlanCards,
   ...pistonClearanceCards,
   ...ringGapCards,
+  ...ringCards,
   ...warmCylinderCards,
   ...honingCards,
   ...fitCards,

@@ -2,9 +2,9 @@ import type { BasedLimits, Basis, Finding, OwnLimits, Span } from '../../judging
 import { judgeSpan, ownLimitsOr } from '../../judging/internal.js';
 import type { Length } from '../../quantities/index.js';
 
-/** Two parts that must not touch, or must: what is found where the caller has no limit for that. */
+/** Two parts that must not touch, or must, and why. */
 export interface Contact {
-  /** What the clearance must lie between, so that they do not. */
+  /** What their clearance must lie between. */
   readonly limits: { readonly min: Length } | { readonly max: Length };
   /** Why. */
   readonly basis: Basis;
@@ -19,25 +19,24 @@ export const ownLimitsOnly = (
   guard: (parameter: string, bound: Length) => Length,
 ): BasedLimits<'length'> => ownLimitsOr(parameter, own, NONE, guard);
 
-/**
- * Judges a clearance by the caller's limits, at its worse end. Where they leave open whether the parts may touch, that is
- * found besides, but only if it is not ruled out: parts that do not touch may still be far too loose.
- */
-export function findingsOn(
+/** A clearance by the caller's limits, at its worse end: nothing without limits. */
+export const ownFindings = (
   feature: string,
   value: Span<Length>,
   allowed: BasedLimits<'length'>,
-  contact: Contact | undefined,
+): readonly Finding<'length'>[] =>
+  allowed.limits === NONE.limits
+    ? []
+    : [judgeSpan({ feature, dimension: 'length', value, ...allowed })];
+
+/** That parts touch which must not, unless it is ruled out: parts that do not touch may still be far too loose. */
+export function contactFindings(
+  feature: string,
+  value: Span<Length>,
+  { uncertainty, rule }: BasedLimits<'length'>,
+  contact: Contact,
 ): readonly Finding<'length'>[] {
-  const findings: Finding<'length'>[] = [];
-  const { limits, uncertainty, rule } = allowed;
-  if (limits !== NONE.limits) {
-    findings.push(judgeSpan({ feature, dimension: 'length', value, ...allowed }));
-  }
-  if (contact === undefined || Object.keys(contact.limits).some((end) => end in limits)) {
-    return findings;
-  }
-  const touching = judgeSpan({
+  const finding = judgeSpan({
     feature,
     dimension: 'length',
     value,
@@ -45,6 +44,17 @@ export function findingsOn(
     ...(uncertainty !== undefined && { uncertainty }),
     ...(rule !== undefined && { rule }),
   });
-  if (touching.verdict !== 'within') findings.push(touching);
-  return findings;
+  return finding.verdict === 'within' ? [] : [finding];
+}
+
+/** Both: contact only where the caller's limits leave that open. */
+export function findingsOn(
+  feature: string,
+  value: Span<Length>,
+  allowed: BasedLimits<'length'>,
+  contact: Contact,
+): readonly Finding<'length'>[] {
+  const own = ownFindings(feature, value, allowed);
+  const isTold = Object.keys(contact.limits).some((end) => end in allowed.limits);
+  return isTold ? own : [...own, ...contactFindings(feature, value, allowed, contact)];
 }
