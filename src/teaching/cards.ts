@@ -18,6 +18,7 @@ import { honingCards } from '../cylinders/honing.cards.js';
 import { pistonClearanceCards } from '../cylinders/piston-clearance.cards.js';
 import { ringGapCards } from '../cylinders/ring-gap.cards.js';
 import { ringCards } from '../cylinders/rings/rings.cards.js';
+import { ringTensionCards } from '../cylinders/rings/tension.cards.js';
 import { warmCylinderCards } from '../cylinders/warm/warm.cards.js';
 import { castleNutCards } from '../fasteners/castle-nut.cards.js';
 import { jointCards } from '../fasteners/joint.cards.js';
@@ -85,6 +86,7 @@ const everyCard = Object.freeze({
   ...pistonClearanceCards,
   ...ringGapCards,
   ...ringCards,
+  ...ringTensionCards,
   ...warmCylinderCards,
   ...honingCards,
   ...fitCards,

@@ -30,7 +30,12 @@ const ENDS = ['min', 'max'] as const;
  * What the gaps of rings leave open for gas to leak by, of one ring or of rings in a row.
  *
  *     gapArea = gap * landClearance / 2
- *     area = 1 / sqrt(sum of 1 / gapArea²)
+ *
+ * Of two in a row, and likewise of more:
+ *
+ *     firstArea = firstGap * firstLand / 2
+ *     secondArea = secondGap * secondLand / 2
+ *     area = 1 / sqrt(1 / firstArea² + 1 / secondArea²)
  *     asHole = sqrt(4 * area / π)
  *
  * It is taken that the piston stands in the middle of its bore, that each ring lies flat on the lower side of its groove and
@@ -41,7 +46,7 @@ const ENDS = ['min', 'max'] as const;
  * the hole with the one in the tester.
  *
  * @param piston - the rings that hold the pressure, with their gaps and lands [m]
- * @returns area of every gap and of all of them in a row [m²], with a hole of that area [m]
+ * @returns area of every gap, of all of them in a row, and the hole of that area
  * @throws {RebuildInputError} when a field is misspelt, a value is not finite or out of range, a span is reversed, or
  * there is no ring
  * @see Source: geometry; throttlings in a row, from memory

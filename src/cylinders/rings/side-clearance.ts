@@ -46,8 +46,8 @@ const STICKS: Contact = {
 /**
  * The room of a ring between the sides of its groove, from readings of both around the piston.
  *
- *     least = smallest grooveWidth - largest ringWidth
- *     most = largest grooveWidth - smallest ringWidth
+ *     least = smallestGroove - widestRing
+ *     most = largestGroove - narrowestRing
  *
  * Clean the groove first, and do not cut its sides. A groove wears like a bell, most at its outside, where a feeler beside
  * the ring reads it; a gauge at its root reads less. Too little room and the ring sticks; too much and it hammers the groove

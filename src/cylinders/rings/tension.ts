@@ -63,8 +63,8 @@ const RING = [
  * The stress when spread is for ends that are drawn straight apart. Open a ring no further than it needs, with pliers that stop,
  * and never by twisting it: brittle iron snaps without a sign, and its ends are sharp. Cover your eyes.
  *
- * @param ring - bore, gaps, section and modulus of a ring
- * @returns force [N], pressure on the wall and stresses [Pa]
+ * @param ring - bore, gaps, section and modulus of the ring
+ * @returns force, pressure on the wall and stresses
  * @throws {RebuildInputError} when a field is misspelt, a value is not finite or out of range, a span is reversed, the free gap
  * is not wider than the gap in the bore, the free gap is more than three tenths of the bore, the ring is thicker than a tenth
  * of the bore, the closed gap is more than a tenth of the bore, or the ring is not spread wider than it is free
