@@ -15,6 +15,8 @@ export type {
 export { describeBorePlan } from './describe-bore-plan.js';
 export { crosshatchAngle, type HoneMotion, strokeRateForCrosshatch } from './honing.js';
 export { oversizeSteps } from './oversize.js';
+export { type PinFit, type PinInBore, type PinJoint, pinFit } from './pins/pin-fit.js';
+export { type PinReamSize, type PinToReamFor, pinReamSize } from './pins/ream-size.js';
 export { pistonClearance, pistonClearanceSpan } from './piston-clearance.js';
 export { type RingFiling, ringFilingNeeded } from './ring-filing.js';
 export {

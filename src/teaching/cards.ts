@@ -15,6 +15,7 @@ import { grindPlanCards } from '../crankshaft/grind-plan.cards.js';
 import { washerCards } from '../crankshaft/washers.cards.js';
 import { borePlanCards } from '../cylinders/bore-plan.cards.js';
 import { honingCards } from '../cylinders/honing.cards.js';
+import { pinCards } from '../cylinders/pins/pins.cards.js';
 import { pistonClearanceCards } from '../cylinders/piston-clearance.cards.js';
 import { ringGapCards } from '../cylinders/ring-gap.cards.js';
 import { ringCards } from '../cylinders/rings/rings.cards.js';
@@ -85,6 +86,7 @@ const everyCard = Object.freeze({
   ...borePlanCards,
   ...pistonClearanceCards,
   ...ringGapCards,
+  ...pinCards,
   ...ringCards,
   ...ringTensionCards,
   ...warmCylinderCards,

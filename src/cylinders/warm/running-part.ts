@@ -40,5 +40,7 @@ export function growthOf(at: string, part: RunningPart, measuredAt: Temperature)
 
 /** The names of the parts that are outside of their coefficients' temperatures. */
 export const namesOutside = <N extends string>(
-  growths: Readonly<Record<N, Growth>>,
-): readonly N[] => (Object.keys(growths) as N[]).filter((name) => growths[name].isOutside);
+  growths: {
+    readonly [K in N]?: Growth;
+  },
+): readonly N[] => (Object.keys(growths) as N[]).filter((name) => growths[name]?.isOutside);
