@@ -109,7 +109,7 @@ const SEIZES: Contact = {
  *     expansion: meanExpansion('cast piston alloy'), temperature: { min: celsius(140), max: celsius(180) },
  *   },
  * });
- * // At the tightest: 80 * (21.5e-6 * 160 - 10.4e-6 * 80) + 0.03 = 0.239 mm, less 0.1 µm.
+ * // At the tightest: 79.76 * 21.5e-6 * 160 - 80 * 10.4e-6 * 80 + 0.03 = 0.2378 mm.
  * format(clearance.max, mm); // "0.238 mm"
  * ```
  */
