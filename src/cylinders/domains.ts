@@ -41,3 +41,45 @@ export const roughness = /* @__PURE__ */ lengthDomain({
   most: 1e-3,
   example: 'micrometre(0.4)',
 });
+
+/** The least clearance that is wanted of a piston in its warm bore, or gap of a warm ring: none at all or more. */
+export const wantedRoom = /* @__PURE__ */ lengthDomain({
+  least: 0,
+  most: 0.01,
+  example: 'thou(2)',
+});
+
+/** Axial width of a ring or of its groove. */
+export const ringWidth = /* @__PURE__ */ lengthDomain({
+  least: 0.0003,
+  most: 0.03,
+  example: 'inch(0.0935)',
+});
+
+/** Radial thickness of a ring, and depth of its groove. */
+export const ringThickness = /* @__PURE__ */ lengthDomain({
+  least: 0.0003,
+  most: 0.05,
+  example: 'inch(0.125)',
+});
+
+/** Room of a ring in its groove; negative, it has none. */
+export const ringRoom = /* @__PURE__ */ lengthDomain({
+  least: -0.005,
+  most: 0.02,
+  example: 'thou(2)',
+});
+
+/** Gap of a ring that is free, or spread to go over its piston. */
+export const openRingGap = /* @__PURE__ */ lengthDomain({
+  least: 0.0001,
+  most: 0.6,
+  example: 'inch(0.375)',
+});
+
+/** Diametral clearance of a land of the piston in its bore. */
+export const landClearance = /* @__PURE__ */ lengthDomain({
+  least: 0,
+  most: 0.01,
+  example: 'thou(20)',
+});

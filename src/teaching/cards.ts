@@ -17,8 +17,12 @@ import { borePlanCards } from '../cylinders/bore-plan.cards.js';
 import { compressionPressureCards } from '../cylinders/compression/pressure.cards.js';
 import { compressionVolumeCards } from '../cylinders/compression/volume.cards.js';
 import { honingCards } from '../cylinders/honing.cards.js';
+import { pinCards } from '../cylinders/pins/pins.cards.js';
 import { pistonClearanceCards } from '../cylinders/piston-clearance.cards.js';
 import { ringGapCards } from '../cylinders/ring-gap.cards.js';
+import { ringCards } from '../cylinders/rings/rings.cards.js';
+import { ringTensionCards } from '../cylinders/rings/tension.cards.js';
+import { warmCylinderCards } from '../cylinders/warm/warm.cards.js';
 import { castleNutCards } from '../fasteners/castle-nut.cards.js';
 import { jointCards } from '../fasteners/joint.cards.js';
 import { screwTorqueCards } from '../fasteners/screw-torque.cards.js';
@@ -90,6 +94,10 @@ const everyCard = Object.freeze({
   ...borePlanCards,
   ...pistonClearanceCards,
   ...ringGapCards,
+  ...pinCards,
+  ...ringCards,
+  ...ringTensionCards,
+  ...warmCylinderCards,
   ...honingCards,
   ...compressionVolumeCards,
   ...compressionPressureCards,

@@ -17,6 +17,7 @@ import { oddReadingCalls } from './calls/odd.js';
 import { oilCalls } from './calls/oil.js';
 import { planCalls } from './calls/plan.js';
 import { quantityCalls } from './calls/quantities.js';
+import { ringCalls } from './calls/rings.js';
 import { roundnessCalls } from './calls/roundness.js';
 import { shedCalls } from './calls/shed.js';
 import { sheetCalls } from './calls/sheet.js';
@@ -46,6 +47,7 @@ const byHand: Readonly<Record<string, Calls>> = {
   ...oddReadingCalls,
   ...oilCalls,
   ...planCalls,
+  ...ringCalls,
   ...sheetCalls,
   ...shedCalls,
   ...stackCalls,

@@ -1,0 +1,141 @@
+import { card, diameter, diametralClearance } from '../../judging/internal.js';
+import { linearExpansion, partTemperature } from '../../measuring/internal.js';
+import { celsius, mm, ppmPerKelvin, type ThermalExpansion } from '../../quantities/index.js';
+import { pinFit } from './pin-fit.js';
+import { pinReamSize } from './ream-size.js';
+
+const growing = (end: 'min' | 'max', coefficient: ThermalExpansion) => ({
+  coefficient: { min: ppmPerKelvin(0), max: ppmPerKelvin(40), [end]: coefficient },
+  from: celsius(0),
+  to: celsius(200),
+  source: 'a data sheet',
+});
+const pin = {
+  field: 'pin',
+  meaning: 'diameter of the pin',
+  domain: diameter,
+  usual: [0.02, 0.02001],
+} as const;
+const bore = {
+  field: 'bore',
+  meaning: 'diameter of its bore',
+  domain: diameter,
+  usual: [0.02, 0.02002],
+} as const;
+const NOT_ALIKE = {
+  'the bore was never of the pin': { with: { D: 0.03 }, names: 'bore' },
+};
+
+/** Formulas of piston pins. */
+export const pinCards = {
+  pinFit: card({
+    of: pinFit,
+    name: 'clearance of a piston pin',
+    gives: { symbol: 'c', meaning: 'diametral clearance', dimension: 'length' },
+    letters: { D: bore, d: pin },
+    call: ({ D, d }) => [{ joint: 'bushing' as const, pin: d, bore: D }],
+    read: ({ clearance }) => clearance?.min,
+    expression: 'D - d',
+    refuses: NOT_ALIKE,
+    source: 'geometry',
+  }),
+  warmPinFit: card({
+    of: pinFit,
+    name: 'clearance of a warm piston pin',
+    gives: { symbol: 'c_h', meaning: 'least diametral clearance when warm', dimension: 'length' },
+    letters: {
+      D: bore,
+      a_b: {
+        field: 'warmBore.expansion.coefficient.min',
+        written: 'boreExpansion',
+        meaning: 'least that the metal around the bore expands',
+        domain: linearExpansion,
+        usual: [19e-6, 22e-6],
+      },
+      T_b: {
+        field: 'warmBore.temperature',
+        written: 'boreTemperature',
+        meaning: 'temperature around the bore',
+        domain: partTemperature,
+        usual: [380, 440],
+      },
+      d: pin,
+      a_p: {
+        field: 'warmPin.expansion.coefficient.max',
+        written: 'pinExpansion',
+        meaning: 'most that the pin expands',
+        domain: linearExpansion,
+        usual: [11e-6, 12.1e-6],
+      },
+      T_p: {
+        field: 'warmPin.temperature',
+        written: 'pinTemperature',
+        meaning: 'temperature of the pin',
+        domain: partTemperature,
+        usual: [380, 440],
+      },
+      T_0: {
+        field: 'measuredAt',
+        meaning: 'temperature when measured',
+        domain: partTemperature,
+        usual: [288, 298],
+      },
+    },
+    call: ({ D, a_b, T_b, d, a_p, T_p, T_0 }) => [
+      {
+        joint: 'floating' as const,
+        pin: d,
+        bore: D,
+        warmBore: { expansion: growing('min', a_b), temperature: T_b },
+        warmPin: { expansion: growing('max', a_p), temperature: T_p },
+        measuredAt: T_0,
+      },
+    ],
+    read: ({ warmClearance }) => warmClearance?.min,
+    expression: 'D * (1 + a_b * (T_b - T_0)) - d * (1 + a_p * (T_p - T_0))',
+    refuses: NOT_ALIKE,
+    source: 'geometry and linear expansion',
+  }),
+  leastPinReamSize: card({
+    of: pinReamSize,
+    name: 'least that a bore is reamed to for a pin',
+    gives: { symbol: 'D_min', meaning: 'least bore', dimension: 'length' },
+    letters: {
+      d: { ...pin, field: 'pin.max', written: 'largestPin', meaning: 'largest pin diameter' },
+      c: {
+        field: 'clearance.min',
+        written: 'leastClearance',
+        meaning: 'least diametral clearance wanted',
+        domain: diametralClearance,
+        usual: [0.000005, 0.00001],
+      },
+    },
+    call: ({ d, c }) => [
+      { pin: { min: mm(19.999), max: d }, clearance: { min: c, max: mm(0.03) } },
+    ],
+    read: (ream) => ('reamTo' in ream ? ream.reamTo.min : undefined),
+    expression: 'd + c',
+    source: 'geometry',
+  }),
+  mostPinReamSize: card({
+    of: pinReamSize,
+    name: 'most that a bore is reamed to for a pin',
+    gives: { symbol: 'D_max', meaning: 'most bore', dimension: 'length' },
+    letters: {
+      d: { ...pin, field: 'pin.min', written: 'smallestPin', meaning: 'smallest pin diameter' },
+      c: {
+        field: 'clearance.max',
+        written: 'mostClearance',
+        meaning: 'most diametral clearance wanted',
+        domain: diametralClearance,
+        usual: [0.00002, 0.00003],
+      },
+    },
+    call: ({ d, c }) => [
+      { pin: { min: d, max: mm(20.011) }, clearance: { min: mm(0.005), max: c } },
+    ],
+    read: (ream) => ('reamTo' in ream ? ream.reamTo.max : undefined),
+    expression: 'd + c',
+    source: 'geometry',
+  }),
+};

@@ -1,0 +1,151 @@
+import { card, diameter } from '../../judging/internal.js';
+import { landClearance, ringGap, ringThickness, ringWidth } from '../domains.js';
+import { ringBackClearance } from './back-clearance.js';
+import { ringLeakArea } from './leak-area.js';
+import { ringSideClearance } from './side-clearance.js';
+
+const bore = {
+  field: 'bore',
+  meaning: 'bore diameter',
+  domain: diameter,
+  usual: [0.078, 0.082],
+} as const;
+const thickness = {
+  field: 'radialThickness',
+  meaning: 'radial thickness of the ring',
+  domain: ringThickness,
+  usual: [0.0028, 0.0036],
+} as const;
+
+const gap = { meaning: 'ring gap', domain: ringGap, usual: [0.0002, 0.0008] } as const;
+const land = {
+  meaning: 'diametral clearance of the land below the ring',
+  domain: landClearance,
+  usual: [0.0002, 0.001],
+} as const;
+
+/** Formulas of a ring in its groove and of its gap. */
+export const ringCards = {
+  ringSideClearance: card({
+    of: ringSideClearance,
+    name: 'side clearance of a ring',
+    gives: { symbol: 'c', meaning: 'least side clearance', dimension: 'length' },
+    letters: {
+      w_g: {
+        field: 'grooveWidths[0]',
+        written: 'smallestGroove',
+        meaning: 'width of the groove',
+        domain: ringWidth,
+        usual: [0.00203, 0.0022],
+      },
+      w_r: {
+        field: 'ringWidths[0]',
+        written: 'widestRing',
+        meaning: 'width of the ring',
+        domain: ringWidth,
+        usual: [0.00196, 0.002],
+      },
+    },
+    call: ({ w_g, w_r }) => [{ grooveWidths: [w_g], ringWidths: [w_r] }],
+    read: ({ clearance }) => clearance.min,
+    expression: 'w_g - w_r',
+    refuses: {
+      'the groove was never of the ring': { with: { w_g: 0.004 }, names: 'grooveWidths[0]' },
+    },
+    source: 'geometry',
+  }),
+  ringBackClearance: card({
+    of: ringBackClearance,
+    name: 'room behind a ring',
+    gives: { symbol: 'c', meaning: 'radial clearance in the middle', dimension: 'length' },
+    letters: {
+      D: bore,
+      D_r: {
+        field: 'root',
+        meaning: 'diameter at the root of the groove',
+        domain: diameter,
+        usual: [0.07, 0.072],
+      },
+      a: thickness,
+    },
+    call: ({ D, D_r, a }) => [{ bore: D, root: D_r, radialThickness: a }],
+    read: ({ radialClearance }) => radialClearance.min,
+    expression: '(D - D_r) / 2 - a',
+    source: 'geometry',
+  }),
+  ringBackClearanceByDepth: card({
+    of: ringBackClearance,
+    name: 'room behind a ring, from the depth of its groove, with the piston against the wall',
+    gives: { symbol: 'c', meaning: 'least radial clearance', dimension: 'length' },
+    letters: {
+      D: bore,
+      D_l: {
+        field: 'land',
+        meaning: 'diameter of the land beside the groove',
+        domain: diameter,
+        usual: [0.0781, 0.0795],
+      },
+      d: {
+        field: 'depth',
+        meaning: 'depth of the groove',
+        domain: ringThickness,
+        usual: [0.0034, 0.0042],
+      },
+      a: thickness,
+      c_p: {
+        field: 'pistonClearance',
+        meaning: "diametral clearance of the piston's skirt",
+        domain: landClearance,
+        usual: [0.00005, 0.0002],
+      },
+    },
+    call: ({ D, D_l, d, a, c_p }) => [
+      { bore: D, land: D_l, depth: d, radialThickness: a, pistonClearance: c_p },
+    ],
+    read: ({ radialAgainstWall }) => radialAgainstWall?.min,
+    where: ['root = D_l - 2 * d', 'radialClearance = (D - root) / 2 - a'],
+    expression: 'radialClearance - c_p / 2',
+    refuses: { 'the land is not of the bore': { with: { D_l: 0.07 }, names: 'land' } },
+    source: 'geometry',
+  }),
+  ringLeakArea: card({
+    of: ringLeakArea,
+    name: 'opening that the gap of a ring leaves',
+    gives: { symbol: 'A', meaning: 'area left open', dimension: 'area' },
+    letters: {
+      g: { field: 'rings[0].gap', ...gap },
+      c: { field: 'rings[0].landClearance', ...land },
+    },
+    call: ({ g, c }) => [{ rings: [{ gap: g, landClearance: c }] }],
+    read: ({ rings }) => rings[0]?.max,
+    expression: 'g * c / 2',
+    source: 'geometry',
+  }),
+  ringLeakHole: card({
+    of: ringLeakArea,
+    name: 'hole that leaks as much as two gaps in a row',
+    gives: { symbol: 'd', meaning: 'diameter of the hole', dimension: 'length' },
+    letters: {
+      g_1: { field: 'rings[0].gap', written: 'firstGap', ...gap },
+      c_1: { field: 'rings[0].landClearance', written: 'firstLand', ...land },
+      g_2: { field: 'rings[1].gap', written: 'secondGap', ...gap },
+      c_2: { field: 'rings[1].landClearance', written: 'secondLand', ...land },
+    },
+    call: ({ g_1, c_1, g_2, c_2 }) => [
+      {
+        rings: [
+          { gap: g_1, landClearance: c_1 },
+          { gap: g_2, landClearance: c_2 },
+        ],
+      },
+    ],
+    read: ({ asHole }) => asHole.max,
+    where: [
+      'firstArea = g_1 * c_1 / 2',
+      'secondArea = g_2 * c_2 / 2',
+      'area = 1 / sqrt(1 / firstArea^2 + 1 / secondArea^2)',
+    ],
+    expression: 'sqrt(4 * area / pi)',
+    source: 'geometry; throttlings in a row, from memory',
+  }),
+};
