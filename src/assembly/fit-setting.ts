@@ -31,7 +31,13 @@ export function fitSetting(data: FitData, certainty: Certainty<'length'>): FitSe
   const finding =
     clearance &&
     wanted &&
-    judgeSpan({ feature: 'clearance', dimension: 'length', value: clearance, ...wanted, ...certainty });
+    judgeSpan({
+      feature: 'clearance',
+      dimension: 'length',
+      value: clearance,
+      ...wanted,
+      ...certainty,
+    });
   const most = clearance?.max ?? wanted?.limits.max;
   return {
     name,

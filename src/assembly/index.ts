@@ -1,10 +1,15 @@
 // What the other rooms use of this one. It is not an entry point: users see it through the sheet and the build sheet.
 
+export { assemblyChecks } from './checks.js';
+export type { CompressionSetting } from './compression-setting.js';
+export { describeCompression, describeRule } from './describe-compression.js';
 export { describeFastener, FASTENER_NAMES } from './describe-fastener.js';
 export { describeFit, PRESSING } from './describe-fit.js';
+export { describeTiming } from './describe-timing.js';
 export { describeValve } from './describe-valve.js';
 export type { FastenerSetting } from './fastener-setting.js';
 export type { FitSetting } from './fit-setting.js';
 export { sayLimits } from './say-limits.js';
-export { type AssemblySettings, assemblySettings } from './settings.js';
+export { type AroundAssembly, type AssemblySettings, assemblySettings } from './settings.js';
+export type { TimingSetting } from './timing-setting.js';
 export type { ColdLash, SpringSetting, ValveSetting } from './valve-setting.js';

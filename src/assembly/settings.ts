@@ -1,8 +1,12 @@
 import type { WrenchScale } from '../fasteners/index.js';
-import type { Certainty } from '../judging/index.js';
-import type { AssemblyData } from '../reading/index.js';
+import type { Certainty, Span } from '../judging/index.js';
+import { type CrankTrain, type DipperDip, dipperDip } from '../motion/index.js';
+import type { Length } from '../quantities/index.js';
+import { type AssemblyData, type DipperData, own } from '../reading/index.js';
+import { type CompressionSetting, compressionSetting } from './compression-setting.js';
 import { type FastenerSetting, fastenerSetting } from './fastener-setting.js';
 import { type FitSetting, fitSetting } from './fit-setting.js';
+import { type TimingSetting, timingSetting } from './timing-setting.js';
 import { type ValveSetting, valveSetting } from './valve-setting.js';
 
 /** What an engine is set to as it goes together. */
@@ -15,25 +19,64 @@ export interface AssemblySettings {
   readonly valves: readonly ValveSetting[];
   /** What runs or presses in what. */
   readonly fits: readonly FitSetting[];
+  /** How far the cylinders compress, and what their test is judged by. */
+  readonly compression?: CompressionSetting;
+  /** Where valves and spark come. */
+  readonly timing?: TimingSetting;
+  /** How the dippers run through their oil; absent unless stroke and rod are known besides. */
+  readonly dipper?: DipperDip;
+}
+
+/** What is known of the engine besides. */
+export interface AroundAssembly {
+  /** Bore, as the maker made it or as it will be [m]. */
+  readonly bore?: Span<Length>;
+  /** Stroke of the piston [m]. */
+  readonly stroke?: Length;
+  /** How well a clearance of two parts was read. */
+  readonly certainty?: Certainty<'length'>;
 }
 
 const FASTENERS = ['mainCaps', 'rodCaps', 'head', 'flywheel'] as const;
 
-/** What an engine is set to as it goes together, as far as its file tells. `certainty` is that of a clearance of two parts. */
+/** What an engine is set to as it goes together, as far as its file tells. */
 export function assemblySettings(
-  { wrench, fasteners = {}, valves = {}, fits = [] }: AssemblyData,
-  certainty: Certainty<'length'> = {},
+  data: AssemblyData,
+  { bore, stroke, certainty = {} }: AroundAssembly = {},
 ): AssemblySettings {
+  const { wrench, fasteners = {}, valves = {}, fits = [], rodLength } = data;
+  const crank = stroke === undefined || rodLength === undefined ? undefined : { stroke, rodLength };
+  const { inletCloses, within } = data.timing?.valves ?? {};
   return {
     ...(wrench && { wrench }),
     fasteners: FASTENERS.flatMap((holds) => {
-      const data = fasteners[holds];
-      return data ? [fastenerSetting(holds, data)] : [];
+      const fastener = fasteners[holds];
+      return fastener ? [fastenerSetting(holds, fastener)] : [];
     }),
-    valves: (['inlet', 'exhaust'] as const).flatMap((valve) => {
-      const data = valves[valve];
-      return data ? [valveSetting(valve, data)] : [];
+    valves: (['inlet', 'exhaust'] as const).flatMap((kind) => {
+      const valve = valves[kind];
+      return valve ? [valveSetting(kind, valve)] : [];
     }),
     fits: fits.map((fit) => fitSetting(fit, certainty)),
+    ...(data.compression && {
+      compression: compressionSetting(data.compression, {
+        ...(bore && { bore }),
+        ...(stroke !== undefined && { stroke }),
+        ...(rodLength !== undefined && { rodLength }),
+        ...(inletCloses && { inletCloses }),
+        ...(within !== undefined && { within }),
+      }),
+    }),
+    ...(data.timing && { timing: timingSetting(data.timing, crank) }),
+    ...(data.dipper && crank && { dipper: dipperOf(data.dipper, crank) }),
   };
+}
+
+function dipperOf({ dip, clearance, ...trough }: DipperData, crank: CrankTrain): DipperDip {
+  return dipperDip({
+    ...crank,
+    ...trough,
+    ...(dip && { dipLimits: own(dip) }),
+    ...(clearance && { clearanceLimits: own(clearance) }),
+  });
 }

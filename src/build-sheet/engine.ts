@@ -10,6 +10,7 @@ import {
 import type { Build } from '../planning/index.js';
 import { sayInterchange } from '../planning/internal.js';
 import type { UnitSystem } from '../quantities/index.js';
+import { largestOf, smallestOf } from '../quantities/internal.js';
 import type { EngineKind } from '../reading/index.js';
 import { endPlayStep, ringGapStep } from './assembly.js';
 import { clearanceStep, fitStep } from './dry-assembly.js';
@@ -18,7 +19,7 @@ import { haveMadeStep } from './have-made.js';
 import { measureFirstStep } from './measure-first.js';
 import { measureStep } from './measuring.js';
 import { layOutStep, sendOutStep } from './parts.js';
-import { fillStep, startStep, timingStep } from './starting.js';
+import { compressionStep, fillStep, startStep, timingStep } from './starting.js';
 import { testFirstStep } from './test-first.js';
 
 /** The pages of one engine, in the order of the work. They can be used alone: their end names who set the limits. */
@@ -30,7 +31,14 @@ export function enginePages(
 ): readonly Block[] {
   const interchange = sayInterchange(build);
   const { wording, named } = numberedNotes({ units });
-  const settings = assemblySettings(engine.assembly ?? {});
+  const bores = build.cylinders.map(({ boreSize }) => boreSize);
+  const settings = assemblySettings(engine.assembly ?? {}, {
+    bore: {
+      min: smallestOf(bores.map(({ min }) => min)),
+      max: largestOf(bores.map(({ max }) => max)),
+    },
+    ...(engine.bores.stroke !== undefined && { stroke: engine.bores.stroke }),
+  });
   const steps = [
     layOutStep(build),
     ...testFirstStep(build, wording),
@@ -44,8 +52,9 @@ export function enginePages(
     endPlayStep(build, wording),
     torqueStep(build, settings, wording),
     timingStep(engine, settings, wording),
-    fillStep(engine),
+    fillStep(engine, settings, wording),
     startStep(build, engine),
+    compressionStep(build, settings, wording),
   ];
   return [
     heading(1, title),

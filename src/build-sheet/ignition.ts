@@ -40,17 +40,31 @@ export function stillDead(ignition: Ignition): string {
   }
 }
 
-/** How the spark is timed. */
+/** That the spark was set by the marks that stand above it. */
+export function sparkSet(ignition: Ignition): readonly Entry[] {
+  return [
+    { write: `${sparkOf(ignition)} timed on the firing stroke of cylinder 1; set to` },
+    { write: 'Firing order' },
+  ];
+}
+
+/** How the spark is timed where nothing is known of it. */
 export function sparkTiming(ignition: Ignition): readonly Entry[] {
   const points: readonly Entry[] =
     ignition === undefined ? [] : [{ write: "Gap of the points, by the maker's manual" }];
-  const what =
-    ignition === undefined ? 'Spark' : ignition === 'magneto' ? 'Magneto' : 'Distributor';
   return [
     ...points,
-    { write: `${what} timed on the firing stroke of cylinder 1, by the maker's manual` },
+    {
+      write: `${sparkOf(ignition)} timed on the firing stroke of cylinder 1, by the maker's manual`,
+    },
     { write: 'Firing order' },
   ];
+}
+
+/** What makes the spark. */
+function sparkOf(ignition: Ignition): string {
+  if (ignition === undefined) return 'Spark';
+  return ignition === 'magneto' ? 'Magneto' : 'Distributor';
 }
 
 /** What makes the spark live again. */

@@ -1,4 +1,8 @@
+import { describe, type Span, type Wording } from '../judging/index.js';
+import { describeSpan } from '../judging/internal.js';
+import type { DipperDip } from '../motion/index.js';
 import { type Block, type Entry, paragraph } from '../pages/index.js';
+import type { Length } from '../quantities/index.js';
 import type { EngineKind } from '../reading/index.js';
 
 type Lubrication = EngineKind['lubrication'];
@@ -6,7 +10,11 @@ type Lubrication = EngineKind['lubrication'];
 const GRADE = "of the grade in the maker's manual";
 
 /** How the engine is filled with oil before it is turned over. */
-export function fillingWithOil(lubrication: Lubrication): {
+export function fillingWithOil(
+  lubrication: Lubrication,
+  dipper: DipperDip | undefined,
+  wording: Wording,
+): {
   readonly note: readonly Block[];
   readonly items: readonly Entry[];
 } {
@@ -21,7 +29,7 @@ export function fillingWithOil(lubrication: Lubrication): {
         items: [
           `Trough under every rod filled by hand with oil ${GRADE}`,
           'Crankcase filled to the mark',
-          { write: "Depth that the dippers enter the oil, by the maker's manual" },
+          ...dipOf(dipper, wording),
           'Every dipper clears the bottom of its trough all the way round',
           'Oil cups and pockets over the bearings filled by hand',
         ],
@@ -44,6 +52,21 @@ export function fillingWithOil(lubrication: Lubrication): {
         ],
       };
   }
+}
+
+/** How deep the dippers get into the oil. */
+function dipOf(dipper: DipperDip | undefined, wording: Wording): readonly Entry[] {
+  if (!dipper) return [{ write: "Depth that the dippers enter the oil, by the maker's manual" }];
+  const { dip, clearance, dipFinding, clearanceFinding } = dipper;
+  const said = (span: Span<Length>) => describeSpan(span, 'length', wording.units);
+  return [
+    {
+      write: `Depth that the dippers enter the oil, by the sizes of the file: ${said(dip)}, with ${said(clearance)} left to the floor of the trough; found`,
+    },
+    ...[dipFinding, clearanceFinding].flatMap((finding) =>
+      finding ? [describe(finding, wording)] : [],
+    ),
+  ];
 }
 
 /** What shows, with the plugs out, that the oil arrives. */

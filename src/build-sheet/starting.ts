@@ -1,10 +1,27 @@
-import { type AssemblySettings, describeValve } from '../assembly/index.js';
+import {
+  type AssemblySettings,
+  type CompressionSetting,
+  describeCompression,
+  describeRule,
+  describeTiming,
+  describeValve,
+} from '../assembly/index.js';
 import type { Wording } from '../judging/index.js';
-import { caution, checks, type Entry, type TaskStep } from '../pages/index.js';
+import {
+  type Block,
+  blank,
+  bulletList,
+  caution,
+  checks,
+  type Entry,
+  paragraph,
+  type TaskStep,
+  table,
+} from '../pages/index.js';
 import type { Build } from '../planning/index.js';
 import type { EngineKind } from '../reading/index.js';
 import { coolingAfter, coolingRuns, fillingWithCoolant } from './cooling.js';
-import { deadIgnition, liveIgnition, sparkTiming, stillDead } from './ignition.js';
+import { deadIgnition, liveIgnition, sparkSet, sparkTiming, stillDead } from './ignition.js';
 import { fillingWithOil, oilArrives, oilRuns } from './oiling.js';
 
 /** Valves and spark: the first time that the engine is turned with its ignition on it. */
@@ -20,7 +37,9 @@ export function timingStep(
       checks([
         ...lashOf('inlet', settings, wording),
         ...lashOf('exhaust', settings, wording),
-        ...sparkTiming(ignition),
+        ...(settings.timing
+          ? [...describeTiming(settings.timing, wording), ...sparkSet(ignition)]
+          : sparkTiming(ignition)),
       ]),
     ],
   };
@@ -45,8 +64,12 @@ function lashOf(
 }
 
 /** Oil and coolant, and the first turns by hand. */
-export function fillStep({ lubrication, ignition, cooling }: EngineKind): TaskStep {
-  const { note, items } = fillingWithOil(lubrication);
+export function fillStep(
+  { lubrication, ignition, cooling }: EngineKind,
+  { dipper }: AssemblySettings,
+  wording: Wording,
+): TaskStep {
+  const { note, items } = fillingWithOil(lubrication, dipper, wording);
   return {
     title: 'Fill, and turn over by hand',
     blocks: [
@@ -104,4 +127,44 @@ export function startStep(
       ]),
     ],
   };
+}
+
+/** The test of the compression, once the engine has run. */
+export function compressionStep(
+  { cylinders }: Build,
+  { compression }: AssemblySettings,
+  wording: Wording,
+): TaskStep {
+  return {
+    title: 'Test the compression',
+    blocks: [
+      caution(
+        'Shut the fuel and let the engine cool down to warm. Take all plugs out, and earth their leads away from the openings: what is blown out burns. Keep clear of what turns, and of the piston and crank where air is let in: air turns them.',
+      ),
+      paragraph(
+        'Warm, throttle open, the same number of turns for each cylinder. Read each once more with a teaspoon of oil in it: if that raises a low one, its rings or its bore leak; if it does not, its valves or its gasket.',
+      ),
+      ...(compression
+        ? [checks(describeCompression(compression, wording)), ...rulesOf(compression, wording)]
+        : [paragraph("What it should read is not stated: go by the maker's manual.")]),
+      table(
+        ['cylinder', 'dry', 'with oil'],
+        cylinders.map(({ bore }) => [bore, blank, blank]),
+        1,
+      ),
+    ],
+  };
+}
+
+/** What the readings are judged by. Rules that manuals print disagree, so that all of them only advise. */
+function rulesOf({ rules }: CompressionSetting, wording: Wording): readonly Block[] {
+  const isOwn = rules.some(({ basis }) => basis?.kind !== 'published');
+  return [
+    paragraph(
+      isOwn
+        ? 'The readings must keep to:'
+        : 'No rule of this engine is stated. These are rules of other engines, which disagree: they advise and condemn nothing.',
+    ),
+    bulletList(rules.map((rule) => describeRule(rule, wording))),
+  ];
 }

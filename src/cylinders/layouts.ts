@@ -24,3 +24,11 @@ export const ringFilingLayout = { by: 'work', variants: [
   { fields: { work: { oneOf: ['bore is worn'] }, finding: findingLengthLayout, 'serves?': spanLayout } },
   { fields: { work: { oneOf: ['file'] }, finding: findingLengthLayout, remove: { fields: { min: 'number', 'max?': 'number' } }, 'worn?': findingLengthLayout } },
 ] } satisfies Layout;
+export const crankingPressureLayout = { fields: { travelLeft: spanLayout, effectiveRatio: spanLayout, gauge: spanLayout, basis: basisLayout } } satisfies Layout;
+export const compressionRuleLayout = { by: 'kind', variants: [
+  { fields: { 'basis?': basisLayout, kind: { oneOf: ['spread'] }, most: 'number' } },
+  { fields: { 'basis?': basisLayout, kind: { oneOf: ['share of highest'] }, least: 'number' } },
+  { fields: { 'basis?': basisLayout, kind: { oneOf: ['share of average'] }, least: 'number' } },
+  { fields: { 'basis?': basisLayout, kind: { oneOf: ['near a figure'] }, figure: 'number', within: 'number' } },
+  { fields: { 'basis?': basisLayout, kind: { oneOf: ['at least'] }, least: 'number' } },
+] } satisfies Layout;

@@ -38,3 +38,4 @@ export const sizeOrSpanLayout = { either: ['number', { fields: { min: 'number', 
 export const namedRuleLayout = { oneOf: ['ISO 14253-1:2017', 'full expanded uncertainty', 'simple acceptance'] } satisfies Layout;
 export const basedLimitsLengthLayout = { fields: { limits: limitsLayout, basis: basisLayout, 'limitsOf?': limitsOfLayout, 'service?': serviceLimitsLengthLayout, 'uncertainty?': 'number', 'rule?': decisionRuleLengthLayout } } satisfies Layout;
 export const basedLimitsForceLayout = { fields: { limits: limitsLayout, basis: basisLayout, 'limitsOf?': limitsOfLayout, 'service?': serviceLimitsForceLayout, 'uncertainty?': 'number', 'rule?': decisionRuleForceLayout } } satisfies Layout;
+export const basedLimitsRatioLayout = { fields: { limits: limitsLayout, basis: basisLayout, 'limitsOf?': limitsOfLayout, 'service?': serviceLimitsRatioLayout, 'uncertainty?': 'number', 'rule?': decisionRuleRatioLayout } } satisfies Layout;

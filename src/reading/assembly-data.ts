@@ -10,6 +10,7 @@ import type { InchFitClass } from '../fits/index.js';
 import type { SizeOrSpan } from '../judging/index.js';
 import type { EngineMaterial } from '../measuring/index.js';
 import type { Length, Ratio, Temperature, Torque } from '../quantities/index.js';
+import type { CompressionData, DipperData, TimingData } from './setting-up-data.js';
 import type { StatedLimits } from './stated-limits.js';
 
 /** What an engine is set to as it goes together, as far as its maker's figures are known. */
@@ -22,6 +23,14 @@ export interface AssemblyData {
   readonly valves?: ValvesData;
   /** Rings in their grooves. */
   readonly rings?: RingsData;
+  /** Rod from centre to centre; with the stroke of `bores` it tells where the piston is [m]. */
+  readonly rodLength?: Length;
+  /** The space above the piston, and how compression is tested. */
+  readonly compression?: CompressionData;
+  /** Where valves and spark come. */
+  readonly timing?: TimingData;
+  /** The dippers of a splash-oiled engine and their troughs. */
+  readonly dipper?: DipperData;
   /** Parts that run or press in each other. */
   readonly fits?: readonly FitData[];
 }

@@ -23,6 +23,7 @@ import { fitOf, inchFit } from '../fits/index.js';
 import { INCH_FIT_CLASSES } from '../fits/internal.js';
 import { diameter, stationAlong } from '../judging/internal.js';
 import { ENGINE_MATERIALS } from '../measuring/internal.js';
+import { rodCentres } from '../motion/internal.js';
 import { newtonMetre, RebuildInputError } from '../quantities/index.js';
 import {
   rockerArmRatio,
@@ -38,6 +39,7 @@ import { statedLimits, statedLimitsOf } from './limit-fields.js';
 import { marked } from './marks.js';
 import { accepting } from './pieces.js';
 import { quantity, sizeOrSpan, textAs, valueOrSpan } from './quantity-fields.js';
+import { compressionSchema, dipperSchema, timingSchema } from './setting-up-schema.js';
 
 /** A scale of a wrench; a space or a full stop stands for the raised dot, which keyboards lack. */
 const wrench = marked(textAs('a unit of torque, e.g. "lbf ft"', scaleOf), {
@@ -150,5 +152,9 @@ export const assemblySchema = partial({
     sideClearance: statedLimits().exactOptional(),
     backClearance: statedLimits().exactOptional(),
   }).exactOptional(),
+  rodLength: quantity('length', rodCentres).exactOptional(),
+  compression: compressionSchema.exactOptional(),
+  timing: timingSchema.exactOptional(),
+  dipper: dipperSchema.exactOptional(),
   fits: list(fit).exactOptional(),
 } satisfies { readonly [K in keyof Required<AssemblyData>]: z.ZodType });

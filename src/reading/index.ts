@@ -96,6 +96,14 @@ export { givenIn, readSections } from './read-sections.js';
 export { lineOf, type ReadingRow, readingRows } from './readings-csv.js';
 export { type Gaps, isLost } from './salvage.js';
 export { differenceIn, isSameData } from './same-data.js';
+export type {
+  CompressionData,
+  CompressionRuleData,
+  DipperData,
+  PlaceData,
+  SparkData,
+  TimingData,
+} from './setting-up-data.js';
 export type { ShellPairs } from './shell-pairs.js';
 export {
   guardClearanceLimits,

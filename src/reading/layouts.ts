@@ -4,6 +4,7 @@ import { inchFitClassLayout } from '../fits/layouts.js';
 import type { Layout } from '../judging/internal.js';
 import { namedRuleLayout, sizeOrSpanLayout, spanLayout } from '../judging/layouts.js';
 import { engineMaterialLayout } from '../measuring/layouts.js';
+import { deadCentreLayout } from '../timing/layouts.js';
 
 export const happeningLayout = { oneOf: ['broken piston', 'seized bearing', 'seized piston', 'thrown rod'] } satisfies Layout;
 export const instrumentNameLayout = { oneOf: ['boreGauge', 'depthGauge', 'dialIndicator', 'feelerGauge', 'micrometer', 'wallGauge'] } satisfies Layout;
@@ -25,8 +26,21 @@ export const springDataLayout = { fields: { height: 'number', force: statedLimit
 export const valveDataLayout = { fields: { 'lash?': statedLimitsLengthLayout, 'set?': { oneOf: ['cold', 'hot'] }, 'setBy?': { oneOf: ['screw', 'shims', 'stem'] }, 'train?': trainDataLayout, 'closedSpring?': springDataLayout, 'openSpring?': springDataLayout } } satisfies Layout;
 export const valvesDataLayout = { fields: { 'inlet?': valveDataLayout, 'exhaust?': valveDataLayout } } satisfies Layout;
 export const ringsDataLayout = { fields: { 'sideClearance?': statedLimitsLengthLayout, 'backClearance?': statedLimitsLengthLayout } } satisfies Layout;
+export const statedLimitsRatioLayout = { fields: { 'source?': 'string', 'service?': { fields: { 'min?': 'number', 'max?': 'number', 'source?': 'string' } }, 'min?': 'number', 'max?': 'number' } } satisfies Layout;
+export const compressionRuleDataLayout = { by: 'kind', variants: [
+  { fields: { 'source?': 'string', kind: { oneOf: ['spread'] }, most: 'number' } },
+  { fields: { 'source?': 'string', kind: { oneOf: ['share of average', 'share of highest'] }, least: 'number' } },
+  { fields: { 'source?': 'string', kind: { oneOf: ['near a figure'] }, figure: 'number', within: 'number' } },
+  { fields: { 'source?': 'string', kind: { oneOf: ['at least'] }, least: 'number' } },
+] } satisfies Layout;
+export const compressionDataLayout = { fields: { 'chamber?': sizeOrSpanLayout, 'blockChamber?': sizeOrSpanLayout, 'crown?': sizeOrSpanLayout, 'gasket?': { either: [{ oneOf: ['none'] }, { fields: { thickness: 'number', 'bore?': 'number', 'area?': 'number' } }] }, 'deckClearance?': sizeOrSpanLayout, 'deckHeight?': sizeOrSpanLayout, 'pinHeight?': sizeOrSpanLayout, 'ratio?': statedLimitsRatioLayout, 'airPressure?': 'number', 'rules?': { list: compressionRuleDataLayout } } } satisfies Layout;
+export const statedLimitsAngleLayout = { fields: { 'source?': 'string', 'service?': { fields: { 'min?': 'number', 'max?': 'number', 'source?': 'string' } }, 'min?': 'number', 'max?': 'number' } } satisfies Layout;
+export const sparkDataLayout = { fields: { advance: 'number', speedRatio: 'number', 'lag?': 'number', 'retard?': 'number', 'within?': 'number', 'starting?': statedLimitsAngleLayout } } satisfies Layout;
+export const placeDataLayout = { fields: { angle: 'number', 'before?': deadCentreLayout, 'after?': deadCentreLayout } } satisfies Layout;
+export const timingDataLayout = { fields: { 'rimDiameter?': 'number', 'spark?': sparkDataLayout, 'valves?': { fields: { 'inletOpens?': placeDataLayout, 'inletCloses?': placeDataLayout, 'exhaustOpens?': placeDataLayout, 'exhaustCloses?': placeDataLayout, 'within?': 'number' } }, 'gears?': { fields: { crankTeeth: 'number', camTeeth: 'number' } }, 'pointsGap?': statedLimitsLengthLayout, 'plugGap?': statedLimitsLengthLayout, 'source?': 'string' } } satisfies Layout;
+export const dipperDataLayout = { fields: { 'dip?': statedLimitsLengthLayout, 'clearance?': statedLimitsLengthLayout, cylinder: { oneOf: ['lying', 'upright'] }, dipper: sizeOrSpanLayout, centreAboveFloor: sizeOrSpanLayout, oilDepth: sizeOrSpanLayout } } satisfies Layout;
 export const fitDataLayout = { fields: { name: 'string', 'isoFit?': 'string', 'inchFit?': { fields: { fitClass: inchFitClassLayout, basic: 'number' } }, 'clearance?': statedLimitsLengthLayout, 'hole?': sizeOrSpanLayout, 'shaft?': sizeOrSpanLayout } } satisfies Layout;
-export const assemblyDataLayout = { fields: { 'wrench?': wrenchScaleLayout, 'fasteners?': fastenersDataLayout, 'valves?': valvesDataLayout, 'rings?': ringsDataLayout, 'fits?': { list: fitDataLayout } } } satisfies Layout;
+export const assemblyDataLayout = { fields: { 'wrench?': wrenchScaleLayout, 'fasteners?': fastenersDataLayout, 'valves?': valvesDataLayout, 'rings?': ringsDataLayout, 'rodLength?': 'number', 'compression?': compressionDataLayout, 'timing?': timingDataLayout, 'dipper?': dipperDataLayout, 'fits?': { list: fitDataLayout } } } satisfies Layout;
 export const engineKindLayout = { fields: { name: 'string', cylinders: 'number', 'rodsPerJournal?': { oneOf: [1, 2] }, mains: 'number', rodJournals: journalKindLayout, 'mainJournals?': journalKindLayout, 'rodHousing?': statedLimitsLengthLayout, 'mainHousing?': statedLimitsLengthLayout, bores: boreKindLayout, 'endPlay?': statedLimitsLengthLayout, 'headFlatness?': statedLimitsLengthLayout, 'guideClearance?': statedLimitsLengthLayout, 'valveMargin?': statedLimitsLengthLayout, 'alsoNeeds?': { list: neededPartLayout }, 'lubrication?': { oneOf: ['pump', 'splash'] }, 'ignition?': { oneOf: ['coil', 'magneto'] }, 'cooling?': { oneOf: ['air', 'hopper', 'water'] }, 'assembly?': assemblyDataLayout } } satisfies Layout;
 export const farReadingLayout = { fields: { station: 'number', reading: 'number', below: 'number' } } satisfies Layout;
 export const shellPairsLayout = { fields: { name: 'string', fits: { oneOf: ['mains', 'rods'] }, undersize: 'number', wall: sizeOrSpanLayout, pairs: 'number' } } satisfies Layout;

@@ -22,12 +22,13 @@ export type Guard<D extends Dimension> = (parameter: string, value: Quantity<D>)
 /** Quantities as people write them. A field shows those it accepts as its examples. */
 const EXAMPLES: Partial<Readonly<Record<Dimension, readonly string[]>>> = {
   length: ['2.1248 in', '53.97 mm', '0.0012 in', '0.03 mm', '0.062 in', '1.57 mm', '0.4 µm'],
-  angle: ['90 deg'],
+  angle: ['90 deg', '20 deg', '2 deg'],
+  area: ['9000 mm²'],
   temperature: ['104 °F', '40 °C'],
   temperatureDifference: ['10 ΔK'],
-  ratio: ['20 %', '1.2'],
+  ratio: ['20 %', '1.2', '0.5', '6'],
   kinematicViscosity: ['100 cSt'],
-  volume: ['1 US qt', '0.05 mL'],
+  volume: ['1 US qt', '0.05 mL', '62.5 mL', '-4 mL'],
   volumeFraction: ['2 vol%'],
   rate: ['6 per minute'],
   flow: ['0.3 mL/min'],
@@ -35,7 +36,8 @@ const EXAMPLES: Partial<Readonly<Record<Dimension, readonly string[]>>> = {
   rotationalSpeed: ['1800 rpm'],
   force: ['400 lbf', '1800 N'],
   torque: ['20 lbf ft', '27 N m'],
-  pressure: ['1200 psi', '8 MPa'],
+  pressure: ['1200 psi', '8 MPa', '25 psi', '101 kPa'],
+  gaugePressure: ['95 psi gauge'],
   mass: ['0.45 kg'],
 };
 

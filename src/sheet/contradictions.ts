@@ -1,3 +1,4 @@
+import { assemblyChecks } from '../assembly/index.js';
 import { oilClearanceSpan } from '../bearings/index.js';
 import { pistonClearanceSpan, ringFilingNeeded } from '../cylinders/index.js';
 import { spanOf } from '../judging/internal.js';
@@ -44,6 +45,10 @@ export function contradictions(sheet: SoundSheet): readonly FileProblem[] {
     ),
     ...boringChecks(sheet),
     ...oilChecks(sheet),
+    ...assemblyChecks('assembly', sheet.assembly, {
+      ...(sheet.bores && { bore: sheet.bores.standard }),
+      ...(sheet.bores?.stroke !== undefined && { stroke: sheet.bores.stroke }),
+    }),
   ]);
 }
 

@@ -91,7 +91,12 @@ function inspectEngine(sheet: Sheet): Inspection {
   const groups = [mains, rods].filter((group) => group !== undefined);
   const boring = boringOf(sheet, accuracy);
   const assembly =
-    sheet.assembly && assemblySettings(sheet.assembly, certaintyOf('fit clearance', accuracy));
+    sheet.assembly &&
+    assemblySettings(sheet.assembly, {
+      ...(sheet.bores && { bore: sheet.bores.standard }),
+      ...(sheet.bores?.stroke !== undefined && { stroke: sheet.bores.stroke }),
+      certainty: certaintyOf('fit clearance', accuracy),
+    });
   const valves = (sheet.valves ?? []).map((valve, i) =>
     namedFrom(
       () => ({ valve: `sheet.valves[${i}]`, limits: 'sheet.valveLimits' }),

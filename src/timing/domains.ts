@@ -67,3 +67,17 @@ export const rotorEdge = /* @__PURE__ */ lengthDomain({
   most: 0.1,
   example: 'mm(3)',
 });
+
+/** Gap of the points, wide open. */
+export const pointsGap = /* @__PURE__ */ lengthDomain({
+  least: 5e-5,
+  most: 0.002,
+  example: 'thou(15)',
+});
+
+/** Gap of a spark plug. */
+export const plugGap = /* @__PURE__ */ lengthDomain({
+  least: 1e-4,
+  most: 0.003,
+  example: 'thou(25)',
+});

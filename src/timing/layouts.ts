@@ -8,3 +8,4 @@ export const rimDistanceLayout = { fields: { arc: 'number', chord: 'number' } } 
 export const timingRowLayout = { fields: { event: timingEventLayout, angle: 'number', side: { oneOf: ['after', 'at', 'before'] }, centre: deadCentreLayout, 'rim?': rimDistanceLayout, 'travel?': 'number', 'within?': 'number' } } satisfies Layout;
 export const timingCautionLayout = { oneOf: ['earth the magneto', 'kicks back', 'may kick back', 'starting spark not known'] } satisfies Layout;
 export const timingCardLayout = { fields: { rows: { list: timingRowLayout }, notKnown: { list: timingEventLayout }, notGiven: { list: { oneOf: ['rim diameter', 'stroke and rod'] } }, cautions: { list: timingCautionLayout }, 'starting?': findingAngleLayout, basis: basisLayout } } satisfies Layout;
+export const oneToothLayout = { fields: { atCrank: 'number', atGear: 'number' } } satisfies Layout;
