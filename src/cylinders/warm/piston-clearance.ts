@@ -92,7 +92,7 @@ const SEIZES: Contact = {
  *
  * Give temperatures as spans: they are hardly ever known, and the most that comes out of them is what to fit. It holds where
  * the piston was measured. A skirt is oval and tapered so that it gets round and straight when warm, and the lands above it
- * are hotter and need far more. The worst is not the warmest engine but the one whose piston is hot while its bore is still
+ * are hotter and need far more. A liner in a block of another metal grows by something between the two: give both as one span. The worst is not the warmest engine but the one whose piston is hot while its bore is still
  * cold: work that case too. The maker's clearance comes first, since it was found by running engines.
  *
  * @param fit - bore, clearance wanted warm, how both parts grow, and how warm they run
