@@ -61,17 +61,17 @@ const HELD: Contact = {
  *
  *     held = (bore + 2 * bushingWall) * (1 + boreExpansion * (boreTemperature - measuredAt)) - 2 * bushingWall * (1 + bushingExpansion * (bushingTemperature - measuredAt)) - pin * (1 + pinExpansion * (pinTemperature - measuredAt))
  *
- * Bosses of aluminium grow away from a steel pin, so that one which goes in by the thumb, or only into a warm piston, runs free. One
- * that rattles cold is looser yet when warm. A bushing of bronze that its rod holds grows inwards, and its clearance shrinks: work
- * that out with `hotOilClearance`. A bore that is reamed, honed or ground after pressing is measured after it.
+ * Bosses of aluminium grow away from a steel pin, so that one which goes in by the thumb, or only into a warm piston,
+ * runs free. One that rattles cold is looser yet when warm. A bushing of bronze in a rod of steel closes on its pin
+ * instead, so its wall is asked for. What is reamed, honed or ground after pressing is measured after it.
  *
- * Measure the pin in all places where it sits and across two ways, each boss by itself, and give the span. What was not given is
- * named as missing and not made up. It is judged by the caller's limits; without them a pin is found that may be too tight to turn,
- * or too loose to be held, and nothing else: not that it is loose.
+ * Measure the pin in all places where it sits and across two ways, each boss by itself, and give the span. What was
+ * not given is named as missing and not made up. It is judged by the caller's limits; without them a pin is found that
+ * may be too tight to turn, or too loose to be held, and nothing else: not that it is loose.
  *
- * How hard a press fit holds, and whether its small end bears it, `pressFit` tells; how hot to make a small end, `shrinkTemperature`:
- * a pin that grips halfway is lost, and the rod with it. Heat a piston for its pin in hot water or an oven and not with a torch, and
- * wear gloves. Locks of a pin are new each time: one that comes out scores its bore.
+ * `pressFit` tells how hard a press fit holds and whether its small end bears it, `shrinkTemperature` how hot to make a small end.
+ * A pin that grips halfway is lost, and the rod with it. Heat a piston for its pin in hot water or an oven and not
+ * with a torch, and wear gloves. Locks of a pin are new each time: one that comes out scores its bore.
  *
  * @param fit - how the pin is to sit, pin and bore as measured, how warm they run, and the limits, each as far as it is known
  * @returns clearance on the bench and when warm [m], what is missing, and what was found

@@ -3,8 +3,8 @@ import type { Length, Temperature } from '../../quantities/index.js';
 import type { RunningPart } from '../warm/running-part.js';
 
 /**
- * How a pin sits in one bore. `floating` in the bosses of a piston, it may be tight cold but turns warm. In a `bushing` it
- * turns cold and warm. `press`: it is held, by its small end or by the bosses.
+ * How a pin sits in one bore. `floating` in the bosses of a piston, it may be tight cold but turns warm. In a
+ * `bushing` it turns cold and warm. `press`: it is held, by its small end or by the bosses.
  */
 export type PinJoint = 'floating' | 'bushing' | 'press';
 
