@@ -83,3 +83,10 @@ export const landClearance = /* @__PURE__ */ lengthDomain({
   most: 0.01,
   example: 'thou(20)',
 });
+
+/** Wall of a bushing for a piston pin; none where the pin runs in the rod itself. */
+export const bushingWall = /* @__PURE__ */ lengthDomain({
+  least: 0,
+  most: 0.02,
+  example: 'inch(0.0625)',
+});

@@ -1,5 +1,5 @@
 /**
- * What to bore cylinders to, piston clearance, ring gaps, honing, and compression.
+ * What to bore cylinders to, piston clearance, rings and pins cold and warm, honing, and compression.
  *
  * @packageDocumentation
  */
@@ -16,7 +16,8 @@ export * from './compression/index.js';
 export { describeBorePlan } from './describe-bore-plan.js';
 export { crosshatchAngle, type HoneMotion, strokeRateForCrosshatch } from './honing.js';
 export { oversizeSteps } from './oversize.js';
-export { type PinFit, type PinInBore, type PinJoint, pinFit } from './pins/pin-fit.js';
+export { pinFit } from './pins/pin-fit.js';
+export type { PinFit, PinInBore, PinJoint } from './pins/pin-types.js';
 export { type PinReamSize, type PinToReamFor, pinReamSize } from './pins/ream-size.js';
 export { pistonClearance, pistonClearanceSpan } from './piston-clearance.js';
 export { type RingFiling, ringFilingNeeded } from './ring-filing.js';

@@ -179,6 +179,19 @@ describe('a piston pin', () => {
     expect(findings.map(({ verdict }) => verdict)).toEqual(['below']);
   });
 
+  it('with little room in bronze is closed on when warm, and of a wall not known nothing is said', () => {
+    const warm = { warmPin: at(steel, 150), warmBore: at(steel, 120) };
+    const fit = { joint: 'bushing', pin, bore: mm(20.008), ...warm } as const;
+    const blind = pinFit(fit);
+    expect(blind.findings).toEqual([]);
+    expect(blind.missing).toContain('bushingWall');
+    const known = { bushingWall: mm(2), warmBushing: at(meanExpansion('bronze'), 130) };
+    // At the tightest 8 + 24008 * 11.2e-4 - 4000 * 18e-6 * 110 - 20000 * 12.1e-6 * 130 = -4.5 µm.
+    expect(pinFit({ ...fit, ...known }).findings.map(({ feature }) => feature)).toEqual([
+      'pin clearance when warm',
+    ]);
+  });
+
   it('that is to be pressed is not held at the ends of a tolerance that just touch', () => {
     // TM 5-4210-220-12, 4-28.3: hole 0.5615 to 0.5618 in, pin 0.5618 to 0.5620 in: measured parts are chosen for each other.
     const pressed = (hole: number, size: number) =>

@@ -70,6 +70,8 @@ describe('a piston pin', () => {
     expect(pinFit({ joint: 'bushing', pin: mm(20), bore: mm(20.01), ...worn }).missing).toEqual([
       'warmPin',
       'warmBore',
+      'bushingWall',
+      'warmBushing',
     ]);
   });
 
@@ -79,6 +81,52 @@ describe('a piston pin', () => {
     expect(said({ ...tight, ...warm })).toEqual([]);
     // 19.98 * 19.5e-6 * 100 - 20 * 12.1e-6 * 110 = 12.3 µm is less than the 20 µm that it is too tight cold.
     expect(said({ ...tight, bore: mm(19.98), ...warm })).toEqual([`${WARM}: below, computed`]);
+  });
+
+  it('is closed on by a bushing of bronze that a rod of steel holds', () => {
+    const hot = { min: celsius(120), max: celsius(120) };
+    const rod = { expansion: meanExpansion('steel'), temperature: hot };
+    const held = {
+      joint: 'bushing',
+      pin: mm(20),
+      bore: mm(20.01),
+      warmPin: rod,
+      warmBore: rod,
+    } as const;
+    const bushing = { expansion: meanExpansion('bronze'), temperature: hot };
+    const { warmClearance } = pinFit({ ...held, bushingWall: mm(2), warmBushing: bushing });
+    // 10 + 24010 * 11.2e-6 * 100 - 4000 * 18e-6 * 100 - 20000 * 12.1e-6 * 100 = 5.5 µm; 10 + 29.1 - 6.9 - 22.4 = 9.7 µm.
+    expect(microns(warmClearance)).toEqual([5.5, 9.7]);
+    // Without a bushing the eye of the rod grows as the pin does: 10 + 20010 * 11.2e-4 - 20000 * 12.1e-4 = 8.2 µm.
+    expect(microns(pinFit({ ...held, bushingWall: mm(0) }).warmClearance)).toEqual([8.2, 11.8]);
+  });
+
+  it('has no warm clearance in a bushing of which the wall or the metal is not known', () => {
+    const rod = { expansion: meanExpansion('steel'), temperature: celsius(120) };
+    const held = {
+      pin: mm(20),
+      bore: mm(20.01),
+      warmPin: rod,
+      warmBore: rod,
+      limits: { min: mm(0) },
+    };
+    const blank = (fit: PinInBore) => {
+      const { warmClearance, missing } = pinFit(fit);
+      return [warmClearance, missing];
+    };
+    expect(blank({ joint: 'bushing', ...held })).toEqual([
+      undefined,
+      ['bushingWall', 'warmBushing'],
+    ]);
+    expect(blank({ joint: 'bushing', ...held, bushingWall: mm(2) })).toEqual([
+      undefined,
+      ['warmBushing'],
+    ]);
+    expect(blank({ joint: 'floating', ...held, warmBushing: rod })).toEqual([
+      undefined,
+      ['bushingWall'],
+    ]);
+    expect(pinFit({ joint: 'floating', ...held }).missing).toEqual([]);
   });
 
   it('turns in its bushing cold too, or is found not to', () => {

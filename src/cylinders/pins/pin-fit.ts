@@ -1,4 +1,3 @@
-import type { Finding, OwnLimits, SizeOrSpan, Span } from '../../judging/index.js';
 import {
   diameter,
   diametralClearance,
@@ -9,49 +8,13 @@ import {
   guardWord,
   type WithTarget,
 } from '../../judging/internal.js';
-import { gapOf, partTemperature } from '../../measuring/internal.js';
-import type { Length, Temperature } from '../../quantities/index.js';
+import { gapOf } from '../../measuring/internal.js';
+import type { Length } from '../../quantities/index.js';
 import { type Contact, findingsOn, ownFindings, ownLimitsOnly } from '../warm/contact.js';
 import { warmedSpan } from '../warm/piston-clearance.js';
-import { growthOf, namesOutside, ROOM, type RunningPart } from '../warm/running-part.js';
-
-/**
- * How a pin sits in one bore. `floating` in the bosses of a piston, it may be tight cold but turns warm. In a `bushing` it
- * turns cold and warm. `press`: it is held, by its small end or by the bosses.
- */
-export type PinJoint = 'floating' | 'bushing' | 'press';
-
-/** A piston pin in one of its bores, each reading as far as it was taken, with the limits of the clearance on the bench. */
-export interface PinInBore extends OwnLimits<'length'> {
-  /** How it is to sit there. */
-  readonly joint: PinJoint;
-  /** Diameter of the pin where it sits in this bore [m]. */
-  readonly pin?: SizeOrSpan<Length>;
-  /** Diameter of the bore [m]. */
-  readonly bore?: SizeOrSpan<Length>;
-  /** How warm both were when they were measured; by default 20 °C [K]. */
-  readonly measuredAt?: Temperature;
-  /** The pin when the engine runs. */
-  readonly warmPin?: RunningPart;
-  /** The metal around the bore when the engine runs. */
-  readonly warmBore?: RunningPart;
-  /** Limits of the clearance when the engine runs. */
-  readonly warmLimits?: OwnLimits<'length'>;
-}
-
-/** How a pin fits one of its bores. */
-export interface PinFit {
-  /** Diametral clearance on the bench; negative is an interference; absent without both readings [m]. */
-  readonly clearance?: Span<Length>;
-  /** The same when the engine runs; absent without the temperatures [m]. */
-  readonly warmClearance?: Span<Length>;
-  /** What runs, or was measured, outside of the temperatures that its coefficient is the mean over. */
-  readonly outsideRange: readonly ('warmBore' | 'warmPin')[];
-  /** What was not given, so that nothing is said of it. */
-  readonly missing: readonly ('pin' | 'bore' | 'limits' | 'warmPin' | 'warmBore')[];
-  /** The worse ends against the caller's limits; and that the pin may not turn or not hold, if it may not. Empty is no pass. */
-  readonly findings: readonly Finding<'length'>[];
-}
+import { namesOutside } from '../warm/running-part.js';
+import type { PinFit, PinInBore } from './pin-types.js';
+import { warmedBore, warmPartsOf } from './warm-pin.js';
 
 const FIT = [
   'joint',
@@ -60,6 +23,8 @@ const FIT = [
   'measuredAt',
   'warmPin',
   'warmBore',
+  'bushingWall',
+  'warmBushing',
   'warmLimits',
   'limits',
   'basis',
@@ -68,7 +33,6 @@ const FIT = [
   'rule',
   'target',
 ] as const;
-const GIVEN = ['pin', 'bore', 'limits', 'warmPin', 'warmBore'] as const;
 const JOINTS = ['floating', 'bushing', 'press'] as const;
 
 const TURNS: Contact = {
@@ -93,17 +57,21 @@ const HELD: Contact = {
  *     clearance = bore - pin
  *     warmClearance = bore * (1 + boreExpansion * (boreTemperature - measuredAt)) - pin * (1 + pinExpansion * (pinTemperature - measuredAt))
  *
- * Bosses of aluminium grow away from a steel pin, so that one which goes in by the thumb, or only into a warm piston, runs free. One
- * that rattles cold is looser yet when warm. A bushing of bronze that its rod holds grows inwards, and its clearance shrinks: work
- * that out with `hotOilClearance`. A bore that is reamed, honed or ground after pressing is measured after it.
+ * A bushing that is pressed in cannot grow outwards past its rod, and grows inwards:
  *
- * Measure the pin in all places where it sits and across two ways, each boss by itself, and give the span. What was not given is
- * named as missing and not made up. It is judged by the caller's limits; without them a pin is found that may be too tight to turn,
- * or too loose to be held, and nothing else: not that it is loose.
+ *     held = (bore + 2 * bushingWall) * (1 + boreExpansion * (boreTemperature - measuredAt)) - 2 * bushingWall * (1 + bushingExpansion * (bushingTemperature - measuredAt)) - pin * (1 + pinExpansion * (pinTemperature - measuredAt))
  *
- * How hard a press fit holds, and whether its small end bears it, `pressFit` tells; how hot to make a small end, `shrinkTemperature`:
- * a pin that grips halfway is lost, and the rod with it. Heat a piston for its pin in hot water or an oven and not with a torch, and
- * wear gloves. Locks of a pin are new each time: one that comes out scores its bore.
+ * Bosses of aluminium grow away from a steel pin, so that one which goes in by the thumb, or only into a warm piston,
+ * runs free. One that rattles cold is looser yet when warm. A bushing of bronze in a rod of steel closes on its pin
+ * instead, so its wall is asked for. What is reamed, honed or ground after pressing is measured after it.
+ *
+ * Measure the pin in all places where it sits and across two ways, each boss by itself, and give the span. What was
+ * not given is named as missing and not made up. It is judged by the caller's limits; without them a pin is found that
+ * may be too tight to turn, or too loose to be held, and nothing else: not that it is loose.
+ *
+ * `pressFit` tells how hard a press fit holds and whether its small end bears it, `shrinkTemperature` how hot to make a small end.
+ * A pin that grips halfway is lost, and the rod with it. Heat a piston for its pin in hot water or an oven and not
+ * with a torch, and wear gloves. Locks of a pin are new each time: one that comes out scores its bore.
  *
  * @param fit - how the pin is to sit, pin and bore as measured, how warm they run, and the limits, each as far as it is known
  * @returns clearance on the bench and when warm [m], what is missing, and what was found
@@ -131,10 +99,8 @@ export function pinFit(fit: PinInBore): PinFit {
   const { warmLimits = {} } = fit;
   guardOwnLimits('warmLimits', warmLimits);
   const allowedWarm = ownLimitsOnly('warmLimits', warmLimits, diametralClearance);
-  const grows = growthsOf(fit);
-  const missing = GIVEN.filter((field) =>
-    field === 'limits' ? !fit.limits && !fit.service : fit[field] === undefined,
-  );
+  const { wall, ...grows } = warmPartsOf(fit, joint);
+  const missing = missingOf(fit, wall);
   const outsideRange = namesOutside(grows);
   if (!pin || !bore) return { outsideRange, missing, findings: [] };
   const clearance = gapOf(bore, pin);
@@ -143,17 +109,11 @@ export function pinFit(fit: PinInBore): PinFit {
     joint === 'floating'
       ? ownFindings('pin clearance', clearance, allowed)
       : findingsOn('pin clearance', clearance, allowed, contact);
-  const { warmPin, warmBore } = grows;
-  if (!warmPin || !warmBore) return { clearance, outsideRange, missing, findings: onBench };
-  const warmClearance = gapOf(warmedSpan(bore, warmBore.by), warmedSpan(pin, warmPin.by));
+  const opening = warmedBore(bore, wall, grows);
+  if (!opening || !grows.warmPin) return { clearance, outsideRange, missing, findings: onBench };
+  const warmClearance = gapOf(opening, warmedSpan(pin, grows.warmPin.by));
   const whenWarm = findingsOn('pin clearance when warm', warmClearance, allowedWarm, contact);
-  return {
-    clearance,
-    warmClearance,
-    outsideRange,
-    missing,
-    findings: [...onBench, ...whenWarm],
-  };
+  return { clearance, warmClearance, outsideRange, missing, findings: [...onBench, ...whenWarm] };
 }
 
 /** Pin and bore as far as they were read, of about one size if both were. */
@@ -168,10 +128,15 @@ function guardSizes({ pin, bore }: PinInBore) {
   return { pin: read, bore: around };
 }
 
-function growthsOf({ warmPin, warmBore, measuredAt = ROOM }: PinInBore) {
-  const measured = partTemperature('measuredAt', measuredAt);
-  return {
-    ...(warmBore !== undefined && { warmBore: growthOf('warmBore', warmBore, measured) }),
-    ...(warmPin !== undefined && { warmPin: growthOf('warmPin', warmPin, measured) }),
+function missingOf(fit: PinInBore, wall: Length | undefined): PinFit['missing'] {
+  const isMissing = {
+    pin: fit.pin === undefined,
+    bore: fit.bore === undefined,
+    limits: fit.limits === undefined && fit.service === undefined,
+    warmPin: fit.warmPin === undefined,
+    warmBore: fit.warmBore === undefined,
+    bushingWall: wall === undefined,
+    warmBushing: wall !== 0 && fit.warmBushing === undefined,
   };
+  return (Object.keys(isMissing) as (keyof typeof isMissing)[]).filter((name) => isMissing[name]);
 }

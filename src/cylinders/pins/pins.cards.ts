@@ -1,6 +1,7 @@
 import { card, diameter, diametralClearance } from '../../judging/internal.js';
 import { linearExpansion, partTemperature } from '../../measuring/internal.js';
 import { celsius, mm, ppmPerKelvin, type ThermalExpansion } from '../../quantities/index.js';
+import { bushingWall } from '../domains.js';
 import { pinFit } from './pin-fit.js';
 import { pinReamSize } from './ream-size.js';
 
@@ -21,6 +22,44 @@ const bore = {
   meaning: 'diameter of its bore',
   domain: diameter,
   usual: [0.02, 0.02002],
+} as const;
+const ofWarm = {
+  D: bore,
+  a_b: {
+    field: 'warmBore.expansion.coefficient.min',
+    written: 'boreExpansion',
+    meaning: 'least that the metal around the bore expands',
+    domain: linearExpansion,
+    usual: [19e-6, 22e-6],
+  },
+  T_b: {
+    field: 'warmBore.temperature',
+    written: 'boreTemperature',
+    meaning: 'temperature around the bore',
+    domain: partTemperature,
+    usual: [380, 440],
+  },
+  d: pin,
+  a_p: {
+    field: 'warmPin.expansion.coefficient.max',
+    written: 'pinExpansion',
+    meaning: 'most that the pin expands',
+    domain: linearExpansion,
+    usual: [11e-6, 12.1e-6],
+  },
+  T_p: {
+    field: 'warmPin.temperature',
+    written: 'pinTemperature',
+    meaning: 'temperature of the pin',
+    domain: partTemperature,
+    usual: [380, 440],
+  },
+  T_0: {
+    field: 'measuredAt',
+    meaning: 'temperature when measured',
+    domain: partTemperature,
+    usual: [288, 298],
+  },
 } as const;
 const NOT_ALIKE = {
   'the bore was never of the pin': { with: { D: 0.03 }, names: 'bore' },
@@ -43,44 +82,7 @@ export const pinCards = {
     of: pinFit,
     name: 'clearance of a warm piston pin',
     gives: { symbol: 'c_h', meaning: 'least diametral clearance when warm', dimension: 'length' },
-    letters: {
-      D: bore,
-      a_b: {
-        field: 'warmBore.expansion.coefficient.min',
-        written: 'boreExpansion',
-        meaning: 'least that the metal around the bore expands',
-        domain: linearExpansion,
-        usual: [19e-6, 22e-6],
-      },
-      T_b: {
-        field: 'warmBore.temperature',
-        written: 'boreTemperature',
-        meaning: 'temperature around the bore',
-        domain: partTemperature,
-        usual: [380, 440],
-      },
-      d: pin,
-      a_p: {
-        field: 'warmPin.expansion.coefficient.max',
-        written: 'pinExpansion',
-        meaning: 'most that the pin expands',
-        domain: linearExpansion,
-        usual: [11e-6, 12.1e-6],
-      },
-      T_p: {
-        field: 'warmPin.temperature',
-        written: 'pinTemperature',
-        meaning: 'temperature of the pin',
-        domain: partTemperature,
-        usual: [380, 440],
-      },
-      T_0: {
-        field: 'measuredAt',
-        meaning: 'temperature when measured',
-        domain: partTemperature,
-        usual: [288, 298],
-      },
-    },
+    letters: ofWarm,
     call: ({ D, a_b, T_b, d, a_p, T_p, T_0 }) => [
       {
         joint: 'floating' as const,
@@ -94,6 +96,50 @@ export const pinCards = {
     read: ({ warmClearance }) => warmClearance?.min,
     expression: 'D * (1 + a_b * (T_b - T_0)) - d * (1 + a_p * (T_p - T_0))',
     refuses: NOT_ALIKE,
+    source: 'geometry and linear expansion',
+  }),
+  heldPinFit: card({
+    of: pinFit,
+    name: 'clearance of a warm piston pin in a bushing that its rod holds',
+    gives: { symbol: 'c_h', meaning: 'least diametral clearance when warm', dimension: 'length' },
+    letters: {
+      ...ofWarm,
+      t: {
+        field: 'bushingWall',
+        meaning: 'wall of the bushing',
+        domain: bushingWall,
+        usual: [0.001, 0.003],
+      },
+      a_w: {
+        field: 'warmBushing.expansion.coefficient.max',
+        written: 'bushingExpansion',
+        meaning: 'most that the bushing expands',
+        domain: linearExpansion,
+        usual: [17e-6, 18e-6],
+      },
+      T_w: {
+        field: 'warmBushing.temperature',
+        written: 'bushingTemperature',
+        meaning: 'temperature of the bushing',
+        domain: partTemperature,
+        usual: [380, 420],
+      },
+    },
+    call: ({ D, a_b, T_b, d, a_p, T_p, T_0, t, a_w, T_w }) => [
+      {
+        joint: 'bushing' as const,
+        pin: d,
+        bore: D,
+        bushingWall: t,
+        warmBore: { expansion: growing('min', a_b), temperature: T_b },
+        warmBushing: { expansion: growing('max', a_w), temperature: T_w },
+        warmPin: { expansion: growing('max', a_p), temperature: T_p },
+        measuredAt: T_0,
+      },
+    ],
+    read: ({ warmClearance }) => warmClearance?.min,
+    expression:
+      '(D + 2 * t) * (1 + a_b * (T_b - T_0)) - 2 * t * (1 + a_w * (T_w - T_0)) - d * (1 + a_p * (T_p - T_0))',
     source: 'geometry and linear expansion',
   }),
   leastPinReamSize: card({

@@ -52,9 +52,10 @@ const REAM = ['pin', 'clearance', 'bore'] as const;
  *     least = largestPin + leastClearance
  *     most = smallestPin + mostClearance
  *
- * Pin and bore are measured equally warm, and the bore after a bushing is pressed in, since it closes: see `boreAfterPressing`.
- * Take the clearance from the maker's manual, and narrow it by what the readings may be off. Ream little at a time, turn the reamer one way only, and line both bosses
- * or both bushings up in one pass; a hone leaves a rounder bore than a hand reamer. Try the pin before the last cut.
+ * Pin and bore are measured equally warm, and the bore after a bushing is pressed in, since it closes: see
+ * `boreAfterPressing`. Take the clearance from the maker's manual, and narrow it by what the readings may be off. Ream
+ * little at a time, turn the reamer one way only, and line both bosses or both bushings up in one pass; a hone leaves
+ * a rounder bore than a hand reamer. Try the pin before the last cut.
  *
  * @param joint - pin, clearance wanted, and the bore as it is if it was read [m]
  * @returns what to ream to, or why that does not serve

@@ -77,9 +77,9 @@ const BOTTOMS: Contact = {
  *
  *     root = land - 2 * depth
  *
- * A ring of another engine may be too thick for its groove and still look right in the hand. It wedges the piston in the bore,
- * and scores both. The piston grows more than the ring and takes up some of the room as it warms: see
- * {@link coldPistonClearance}. Too much room behind a ring is slow to fill with gas, and holds carbon.
+ * A ring of another engine may be too thick for its groove and still look right in the hand. It wedges the piston in
+ * the bore, and scores both. The piston grows more than the ring and takes up some of the room as it warms: see {@link
+ * coldPistonClearance}. Too much room behind a ring is slow to fill with gas, and holds carbon.
  *
  * @param ring - bore, ring and groove, the skirt's clearance if it is known, and the limits if they are known [m]
  * @returns radial clearance, and what was found [m]

@@ -38,12 +38,12 @@ const ENDS = ['min', 'max'] as const;
  *     area = 1 / sqrt(1 / firstArea² + 1 / secondArea²)
  *     asHole = sqrt(4 * area / π)
  *
- * It is taken that the piston stands in the middle of its bore, that each ring lies flat on the lower side of its groove and
- * touches the bore all round, that the gaps are out of line, and that gas comes to rest between rings as it does in a
- * labyrinth. A piston that leans makes a gap leak anything from nothing to twice as much. So this is what sound rings cannot
- * help leaking and no forecast: rings that are worn, stuck, or not bedded in leak past their faces, and valves and gasket past the rings. Where a
- * leak test finds far more than this, the gaps are not to blame. Through the same orifice edges leak by the same share: compare
- * the hole with the one in the tester.
+ * It is taken that the piston stands in the middle of its bore, that each ring lies flat on the lower side of its
+ * groove and touches the bore all round, that the gaps are out of line, and that gas comes to rest between rings as it
+ * does in a labyrinth. A piston that leans makes a gap leak anything from nothing to twice as much. So this is what
+ * sound rings cannot help leaking and no forecast: rings that are worn, stuck, or not bedded in leak past their faces,
+ * and valves and gasket past the rings. Where a leak test finds far more than this, the gaps are not to blame: hold
+ * the hole against the orifice of the tester.
  *
  * @param piston - the rings that hold the pressure, with their gaps and lands [m]
  * @returns area of every gap, of all of them in a row, and the hole of that area

@@ -49,9 +49,9 @@ const STICKS: Contact = {
  *     least = smallestGroove - widestRing
  *     most = largestGroove - narrowestRing
  *
- * Clean the groove first, and do not cut its sides. A groove wears like a bell, most at its outside, where a feeler beside
- * the ring reads it; a gauge at its root reads less. Too little room and the ring sticks; too much and it hammers the groove
- * wider, turns over and pumps oil. It is judged by the caller's limits alone.
+ * Clean the groove first, and do not cut its sides. A groove wears like a bell, most at its outside, where a feeler
+ * beside the ring reads it; a gauge at its root reads less. Too little room and the ring sticks; too much and it
+ * hammers the groove wider, turns over and pumps oil. It is judged by the caller's limits alone.
  *
  * @param ring - readings of groove and ring, and the limits if they are known [m]
  * @returns side clearance, what was read in one place only, and what was found [m]

@@ -45,8 +45,8 @@ const RING = [
 ] as const;
 
 /**
- * How hard a ring presses on its bore, from how far it springs open: its tangential force, its pressure on the wall, and the
- * stress opposite its gap.
+ * How hard a ring presses on its bore, from how far it springs open: its tangential force, its pressure on the wall,
+ * and the stress opposite its gap.
  *
  *     mean = bore - radialThickness
  *     wallPressure = 4 * elasticity * (freeGap - closedGap) * radialThickness³ / (9 * π * bore * mean³)
@@ -54,20 +54,22 @@ const RING = [
  *     closedStress = 4 * elasticity * (freeGap - closedGap) * radialThickness / (3 * π * mean²)
  *     spreadStress = 4 * elasticity * (spreadGap - freeGap) * radialThickness / (3 * π * mean²)
  *
- * It is for a plain ring of rectangular section that presses evenly all round, taken as a thin curved beam; a ring that
- * opens by an eighth of its bore presses some 2 % less than this. Rings that press harder at their ends, oil
- * rings with slots or springs, tapered and stepped ones and faces that are chromed or filled press otherwise. The modulus of grey
- * ring iron is about 100 GPa and that of nodular iron about 160 GPa, but they vary: it is no better than that. Its best use is
- * to hold two rings of one kind against each other: one that has lost free gap has lost force by the same share.
+ * It is for a plain ring of rectangular section that presses evenly all round, taken as a thin curved beam; a ring
+ * that opens by an eighth of its bore presses some 2 % less than this. Rings that press harder at their ends, oil
+ * rings with slots or springs, tapered and stepped ones and faces that are chromed or filled press otherwise. The
+ * modulus of grey ring iron is about 100 GPa and that of nodular iron about 160 GPa, but they vary: it is no better
+ * than that. Its best use is to hold two rings of one kind against each other: one that has lost free gap has lost
+ * force by the same share.
  *
- * The stress when spread is for ends that are drawn straight apart. Open a ring no further than it needs, with pliers that stop,
- * and never by twisting it: brittle iron snaps without a sign, and its ends are sharp. Cover your eyes.
+ * The stress when spread is for ends that are drawn straight apart. Open a ring no further than it needs, with pliers
+ * that stop, and never by twisting it: brittle iron snaps without a sign, and its ends are sharp. Cover your eyes.
  *
  * @param ring - bore, gaps, section and modulus of the ring
  * @returns force, pressure on the wall and stresses
  * @throws {RebuildInputError} when a field is misspelt, a value is not finite or out of range, a span is reversed, the free gap
- * is not wider than the gap in the bore, the free gap is more than three tenths of the bore, the ring is thicker than a tenth
- * of the bore, the closed gap is more than a tenth of the bore, or the ring is not spread wider than it is free
+ * is not wider than the gap in the bore, the free gap is more than three tenths of the bore, the ring is thicker than
+ * a tenth of the bore, the closed gap is more than a tenth of the bore, or the ring is not spread wider than it is
+ * free
  * @see Source: thin curved beam (Castigliano), worked out anew and held against a numerical integration in
  * tests/cylinders/rings.test.ts; the pull of the band after a ring maker's manual, section on tangential force
  * @example

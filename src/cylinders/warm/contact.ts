@@ -1,4 +1,4 @@
-import type { BasedLimits, Basis, Finding, OwnLimits, Span } from '../../judging/index.js';
+import type { BasedLimits, Basis, Finding, Limits, OwnLimits, Span } from '../../judging/index.js';
 import { judgeSpan, ownLimitsOr } from '../../judging/internal.js';
 import type { Length } from '../../quantities/index.js';
 
@@ -36,6 +36,9 @@ export function contactFindings(
   { uncertainty, rule }: BasedLimits<'length'>,
   contact: Contact,
 ): readonly Finding<'length'>[] {
+  const { min = -Infinity, max = Infinity }: Limits<number> = contact.limits;
+  const isSure = uncertainty === undefined && rule === undefined;
+  if (isSure && value.min >= min && value.max <= max) return [];
   const finding = judgeSpan({
     feature,
     dimension: 'length',

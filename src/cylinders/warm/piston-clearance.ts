@@ -90,9 +90,10 @@ const SEIZES: Contact = {
  *     warmedBore = bore * (1 + boreExpansion * (boreTemperature - measuredAt))
  *     clearance = bore - (warmedBore - hotClearance) / (1 + pistonExpansion * (pistonTemperature - measuredAt))
  *
- * Give temperatures as spans: they are hardly ever known, and the most that comes out of them is what to fit. It holds where
- * the piston was measured. A skirt is oval and tapered so that it gets round and straight when warm, and the lands above it
- * are hotter and need far more. The worst is not the warmest engine but the one whose piston is hot while its bore is still
+ * Give temperatures as spans: they are hardly ever known, and the most that comes out of them is what to fit. It holds
+ * where the piston was measured. A skirt is oval and tapered so that it gets round and straight when warm, and the
+ * lands above it are hotter and need far more. A liner in a block of another metal grows by something between the two:
+ * give both as one span. The worst is not the warmest engine but the one whose piston is hot while its bore is still
  * cold: work that case too. The maker's clearance comes first, since it was found by running engines.
  *
  * @param fit - bore, clearance wanted warm, how both parts grow, and how warm they run
@@ -128,12 +129,14 @@ export function coldPistonClearance(fit: PistonToFit): ColdPistonClearance {
 }
 
 /**
- * The clearance of a piston in its bore when both are warm, from their sizes cold: {@link coldPistonClearance} turned round.
+ * The clearance of a piston in its bore when both are warm, from their sizes cold: {@link coldPistonClearance} turned
+ * round.
  *
  *     clearance = bore * (1 + boreExpansion * (boreTemperature - measuredAt)) - piston * (1 + pistonExpansion * (pistonTemperature - measuredAt))
  *
- * The least end is the one to judge by. Without limits of the caller's own only a piston that may seize is found, and one
- * that may not is not called good: it may be far too loose. All that {@link coldPistonClearance} says of its result holds here.
+ * The least end is the one to judge by. Without limits of the caller's own only a piston that may seize is found, and
+ * one that may not is not called good: it may be far too loose. All that {@link coldPistonClearance} says of its
+ * result holds here.
  *
  * @param fit - bore and piston as measured, how they grow, how warm they run, and the limits when warm if they are known
  * @returns clearance when warm [m], with the parts outside the range of their coefficients, and what was found

@@ -73,15 +73,16 @@ const BUTTS: Contact = {
 };
 
 /**
- * The gap that a ring has when it and its bore are warm. The ring gets longer, the bore wider: the gap closes by π times what
- * the ring grows more than the bore, and in a bore that grows alone it opens as in {@link ringGapIn}.
+ * The gap that a ring has when it and its bore are warm. The ring gets longer, the bore wider: the gap closes by π
+ * times what the ring grows more than the bore, and in a bore that grows alone it opens as in {@link ringGapIn}.
  *
  *     length = π * measuredIn - gap
  *     gap when warm = π * measuredIn * (1 + boreExpansion * (boreTemperature - measuredAt)) - length * (1 + ringExpansion * (ringTemperature - measuredAt))
  *
- * Measure the gap where the bore is smallest. Take the hottest ring and the coldest bore that meet: soon after a cold start
- * under load the ring is hot and the bore is not. The least end is the one to judge by. Without limits of the caller's own
- * only ends that may butt are found. A ring that butts jams, scores the bore and breaks itself or the land above it.
+ * Measure the gap where the bore is smallest. Take the hottest ring and the coldest bore that meet: soon after a cold
+ * start under load the ring is hot and the bore is not. The least end is the one to judge by. Without limits of the
+ * caller's own only ends that may butt are found. A ring that butts jams, scores the bore and breaks itself or the
+ * land above it.
  *
  * @param ring - gap and bore as measured, how ring and bore grow, how warm they run, and the limits when warm if they are known
  * @returns gap when warm [m], with the parts outside the range of their coefficients, and what was found
@@ -120,9 +121,10 @@ export function ringGapHot(ring: RingToWarm): HotRingGap {
  *
  *     gap = π * bore - (π * bore * (1 + boreExpansion * (boreTemperature - measuredAt)) - hotGap) / (1 + ringExpansion * (ringTemperature - measuredAt))
  *
- * What is wanted when warm is none, unless it is said. The most that comes out is the least safe gap for these temperatures,
- * and no better than they are. The rule of thumb of {@link recommendedRingGap} leaves room for an iron ring some 85 K hotter than
- * an iron bore, and no more: where this asks for more, believe this; where it asks for less, keep to the rule or the maker.
+ * What is wanted when warm is none, unless it is said. The most that comes out is the least safe gap for these
+ * temperatures, and no better than they are. The rule of thumb of {@link recommendedRingGap} leaves room for an iron
+ * ring some 85 K hotter than an iron bore, and no more: where this asks for more, believe this; where it asks for
+ * less, keep to the rule or the maker.
  *
  * @param ring - bore as measured, gap wanted when warm, how ring and bore grow, and how warm they run
  * @returns gap cold [m], with the parts outside the range of their coefficients

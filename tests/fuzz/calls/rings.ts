@@ -164,7 +164,11 @@ export const ringCalls = {
     },
   }),
   pinFit: calls(pinFit, {
-    sound: [[pin], [{ joint: 'press', bore: mm(20) }]],
+    sound: [
+      [pin],
+      [{ joint: 'press', bore: mm(20) }],
+      [{ ...pin, joint: 'bushing', bushingWall: mm(2), warmBushing: warmRing }],
+    ],
     provoked: {
       'a span is reversed': refused('pin', { ...pin, pin: backwards }),
       'the range of a mean is reversed': refused('warmBore.expansion', {
