@@ -70,7 +70,7 @@ export function clearanceVolumeByBurette(space: PouredSpace): PouredVolume {
  * A dome is positive, a dish negative. Read the depth at the flat edge, over the pin, where the piston does not rock, and
  * seal the edge with grease.
  *
- * @param crowned - bore, depth of the flat edge below the deck, and what was poured above it [m³]
+ * @param crowned - bore, depth of the flat edge below the deck, and what was poured above it
  * @returns volume of the crown as a span [m³]
  * @throws {RebuildInputError} when a field is misspelt, a value is not finite or out of range, there is no pouring, or
  * nothing is left of a pouring

@@ -30,7 +30,7 @@ const CYLINDER = ['name', 'dry', 'wet', 'head'] as const;
  * openings and shut the fuel: what is blown out burns. Keep clear of what turns.
  *
  * @param test - all cylinders as far as they were read, the rules, and the errors as far as they are known
- * @returns what the rules say, each and together, what oil did, and what was not read [Pa]
+ * @returns what the rules say, each and together, what oil did, and what was not read
  * @throws {RebuildInputError} when a field is misspelt, a value is not finite or out of range, there is no cylinder or no rule, two
  * cylinders have one name, a rule is unknown, or no cylinder was read
  * @see Source: TM 1-1500-204-23-1 for the test; rules as in `publishedCompressionRules`

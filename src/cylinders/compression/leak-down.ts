@@ -124,7 +124,7 @@ const READINGS = [
  * });
  * format(lost, percent, 1); // "17.5 %"
  * finding?.grade; // "serviceable"
- * leakArea && format(leakArea.min, squareMm); // "0.76 mm²"
+ * leakArea && format(leakArea.min, squareMm); // "0.69 mm²"
  * pistonForce && format(pistonForce, lbf, 0); // "565 lbf"
  * ```
  */

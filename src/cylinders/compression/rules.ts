@@ -103,7 +103,7 @@ const manual = (source: string): Basis => ({
  * Rules that four manuals print for their own engines. They contradict each other: a test may pass by one and fail by
  * the next. None is of another engine; the maker's own rule comes before all of them.
  *
- * @returns the rules, each with the manual that prints it [Pa] or [-]
+ * @returns the rules, each with the manual that prints it
  * @see Source: TM 5-3895-359-14&P, TM 5-4210-230-14&P-1, TM 1-1500-204-23-1, TM 10-3930-618-20
  * @example
  * ```ts

@@ -105,7 +105,7 @@ const THICKNESS = [
  * engine's bearings, gasket and fuel were made for its own ratio: without the maker's figure, leave it as it was.
  *
  * @param cylinder - the cylinder, the ratio wanted, and the area that is cut
- * @returns how much to skim, or why not [m]
+ * @returns how much to skim, or why not
  * @throws {RebuildInputError} when a field is misspelt, a value is not finite or out of range, a span is reversed, a
  * gasket has both a bore and an area, or no room is left above the piston
  * @see Source: {@link compressionRatio}, turned round
@@ -154,7 +154,7 @@ const ROUNDED = 1e-9;
  * valves nearer to the head: see `pistonToHeadFace`.
  *
  * @param cylinder - the cylinder, the opening of the gasket, and the ratio wanted
- * @returns the thickness as a span, or by how much no gasket is thin enough [m]
+ * @returns the thickness as a span, or by how much no gasket is thin enough
  * @throws {RebuildInputError} when a field is misspelt, a value is not finite or out of range, a span is reversed, or a
  * gasket has both a bore and an area
  * @see Source: {@link compressionRatio}, turned round
