@@ -19,8 +19,8 @@ const CYLINDER = ['name', 'dry', 'wet', 'head'] as const;
  * Judges a compression test by the rules that the caller picks. Published rules contradict each other
  * (`publishedCompressionRules`): several at once may disagree, and the result says so. The maker's own rule counts first.
  *
- * Errors enter the verdict: how a cylinder repeats counts wherever cylinders are compared; the gauge's own error counts in full against
- * a figure only. A cylinder that was not read leaves a rule undecided, unless the others break it already.
+ * Errors enter the verdict, as the root of the sum of their squares: how a cylinder repeats counts wherever cylinders are compared; the
+ * gauge's own error counts in full against a figure only. A cylinder that was not read leaves a rule undecided, unless the others break it already.
  *
  * Two hints come with it, both rules of thumb and no verdicts. Oil that raises a low cylinder speaks of rings or bore; one that stays low,
  * of valves or gasket. Use a teaspoon or less: 5 mL in a chamber of 50 mL already raises the reading by an eighth, whatever the

@@ -196,25 +196,23 @@ function throughOrifice(
   const sound = Math.sqrt(GAS_CONSTANT * workshopAir('temperature', temperature));
   const passes = guardSpan('discharge', discharge, dischargeCoefficient, 'ratio');
   const area = QUARTER_PI * orifice * orifice;
-  const [tight, open] = [
-    { fed: supply - within, kept: held + within },
-    { fed: supply + within, kept: held - within },
-  ];
-  const flow = (at: Gauges) => (area * passing(at.fed, at.kept, air) * sound) / air;
-  const leak = (at: Gauges) => (area * passing(at.fed, at.kept, air)) / passing(at.kept, 0, air);
-  const airFlow = { min: passes.min * flow(tight), max: passes.max * flow(open) } as Span<Flow>;
-  if (open.kept < heldAir.least) return { airFlow };
-  return { airFlow, leakArea: { min: leak(tight), max: leak(open) } as Span<Area> };
+  const low = leakAt(supply - within, held + within, air);
+  const high = within === 0 ? low : leakAt(supply + within, held - within, air);
+  const drawn = (area * sound) / air;
+  const airFlow = {
+    min: drawn * passes.min * low.through,
+    max: drawn * passes.max * high.through,
+  } as Span<Flow>;
+  if (held - within < heldAir.least) return { airFlow };
+  return { airFlow, leakArea: { min: area * low.share, max: area * high.share } as Span<Area> };
 }
 
-interface Gauges {
-  readonly fed: number;
-  readonly kept: number;
+/** What passes the orifice, in pascals, and how large the leak is for it. Gauges that are off may say that nothing passes. */
+function leakAt(fed: number, kept: number, air: number) {
+  const [before, inside] = [fed + air, kept + air];
+  const through = kept >= fed ? 0 : before * nozzleFlow(inside / before);
+  return { through, share: through / (inside * nozzleFlow(air / inside)) };
 }
-
-/** What presses air through an opening from one gauge pressure to another, in pascals. Nothing flows back. */
-const passing = (from: number, to: number, air: number): number =>
-  to >= from ? 0 : (from + air) * nozzleFlow((to + air) / (from + air));
 
 const ROOM = 293.15 as Temperature;
 const GUESS = { min: 0.8 as Ratio, max: 1 as Ratio } as const;
