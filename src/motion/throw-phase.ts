@@ -84,17 +84,19 @@ const LEVEL = [
 const THROWS = ['opposite', 'together'] as const;
 
 /**
- * How far a twin's throws are from the phase they were made for, from the top dead centres of both pistons on a degree wheel.
+ * How far a twin's throws are from the phase they were made for, from the top dead centres of both pistons on a degree
+ * wheel.
  *
  *     error = secondTop - firstTop - designed   whole turns apart
  *     alongCircle = stroke / 2 * error
  *
- * Find each top from two stop readings with a dial or a stop on the piston; the piston hardly moves at the top itself. A twisted crank, a key
- * half sheared in a built-up one or a slipped wheel all read as phase. Read both twice.
+ * Find each top from two stop readings with a dial or a stop on the piston; the piston hardly moves at the top itself.
+ * A twisted crank, a key half sheared in a built-up one or a slipped wheel all read as phase. Read both twice.
  *
  * @param tops - where both tops are, what was meant, and the limits if they are known
  * @returns how far the throws are off, with a finding if limits were given
- * @throws {RebuildInputError} when a field is misspelt, a value is not finite or out of range, or the limits have no bound
+ * @throws {RebuildInputError} when a field is misspelt, a value is not finite or out of range, or the limits have no
+ * bound
  * @see Source: definition
  * @example
  * ```ts
@@ -126,13 +128,13 @@ export function throwPhase(tops: TopsOfTwin): ThrowPhase {
  *     error = -alpha - beta   opposite
  *     error = beta - alpha   together
  *
- * Turned to within a few degrees of level is near enough. Both throws are taken as of one length; read them the other way round as well,
- * half a turn on: what is left over is a main journal out of true.
+ * Turned to within a few degrees of level is near enough. Both throws are taken as of one length; read them the other
+ * way round as well, half a turn on: what is left over is a main journal out of true.
  *
  * @param crank - heights of the centres, how the throws are meant to stand, and the limits if they are known
  * @returns how far the throws are off, with a finding if limits were given
- * @throws {RebuildInputError} when a field is misspelt, a value is not finite or out of range, a throw does not lie nearly
- * level, it is unknown how the throws stand, or the limits have no bound
+ * @throws {RebuildInputError} when a field is misspelt, a value is not finite or out of range, a throw does not lie
+ * nearly level, it is unknown how the throws stand, or the limits have no bound
  * @see Source: geometry
  * @example
  * ```ts

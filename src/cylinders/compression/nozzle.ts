@@ -1,8 +1,9 @@
 // Air through an opening, as it leaves a wide space: no friction, no heat, one temperature before it.
 
 /**
- * How much passes an opening, in shares of `area * pressure / sqrt(gasConstant * temperature)`, by the ratio of the absolute pressures
- * behind and before it. Past the critical ratio the air is at the speed of sound, and nothing behind matters.
+ * How much passes an opening, in shares of `area * pressure / sqrt(gasConstant * temperature)`, by the ratio of the
+ * absolute pressures behind and before it. Past the critical ratio the air is at the speed of sound, and nothing behind
+ * matters.
  */
 export function nozzleFlow(behindOverBefore: number): number {
   if (behindOverBefore <= CRITICAL) return CHOKED;
