@@ -28,7 +28,7 @@ export const crankingPressureLayout = { fields: { travelLeft: spanLayout, effect
 export const compressionRuleLayout = { by: 'kind', variants: [
   { fields: { 'basis?': basisLayout, kind: { oneOf: ['spread'] }, most: 'number' } },
   { fields: { 'basis?': basisLayout, kind: { oneOf: ['share of highest'] }, least: 'number' } },
-  { fields: { 'basis?': basisLayout, kind: { oneOf: ['share of average'] }, least: 'number' } },
+  { fields: { 'basis?': basisLayout, kind: { oneOf: ['share of average'] }, least: 'number', 'most?': 'number' } },
   { fields: { 'basis?': basisLayout, kind: { oneOf: ['near a figure'] }, figure: 'number', within: 'number' } },
   { fields: { 'basis?': basisLayout, kind: { oneOf: ['at least'] }, least: 'number' } },
 ] } satisfies Layout;

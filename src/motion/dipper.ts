@@ -71,15 +71,16 @@ const CYLINDERS = ['upright', 'lying'] as const;
  *     clearance = centreAboveFloor - reach
  *     dip = oilDepth - clearance
  *
- * Too shallow a dip starves the big end, too deep a one froths, drags and drowns the plug. No common figure is
- * known: the caller's limits alone judge, and an oil level that runs lower than it stands is the rule. **Turn the engine over by hand
- * with the pan on, all the way twice, before it is started:** a dipper that touches breaks, or bends a rod. A dipper turned the wrong
- * way scoops nothing. Rebushed rods, thinner gaskets and a pan that was straightened all move it.
+ * Too shallow a dip starves the big end, too deep a one froths, drags and drowns the plug. No common figure is known:
+ * the caller's limits alone judge, and an oil level that runs lower than it stands is the rule. **Turn the engine over
+ * by hand with the pan on, all the way twice, before it is started:** a dipper that touches breaks, or bends a rod. A
+ * dipper turned the wrong way scoops nothing. Rebushed rods, thinner gaskets and a pan that was straightened all move
+ * it.
  *
  * @param trough - crank, rod, dipper and trough, and the limits if they are known [m]
  * @returns how far the tip reaches, its dip and its clearance, with findings if limits were given [m]
- * @throws {RebuildInputError} when a field is misspelt, a value is not finite or out of range, a span is reversed, the rod cannot
- * belong to the stroke, it is unknown how the cylinder stands, or limits have no bound
+ * @throws {RebuildInputError} when a field is misspelt, a value is not finite or out of range, a span is reversed, the
+ * rod cannot belong to the stroke, it is unknown how the cylinder stands, or limits have no bound
  * @see Source: geometry
  * @example
  * ```ts

@@ -61,14 +61,15 @@ const SIZES = [
  *     calculated.max = mostDeckHeight - leastStroke / 2 - leastRodLength - leastPinHeight
  *     difference.min = measured - mostCalculated
  *
- * Read it with a dial over the pin, where the piston does not rock, and push it up and down: the play of the bearings is in the reading. One that stands
- * too low has a bent rod, a reground crank of less throw or a piston of another engine; one too high a planed block, or carbon under
- * the dial. Compare all cylinders before any is blamed. A piston above the deck needs a gasket that leaves it room, hot and at speed.
+ * Read it with a dial over the pin, where the piston does not rock, and push it up and down: the play of the bearings
+ * is in the reading. One that stands too low has a bent rod, a reground crank of less throw or a piston of another
+ * engine; one too high a planed block, or carbon under the dial. Compare all cylinders before any is blamed. A piston
+ * above the deck needs a gasket that leaves it room, hot and at speed.
  *
  * @param sizes - sizes of the parts, what was measured, and the limits if they are known [m]
  * @returns the stand-down by the sizes, what was measured against it, and a finding if limits were given [m]
- * @throws {RebuildInputError} when a field is misspelt, a value is not finite or out of range, a span is reversed, the rod cannot
- * belong to the stroke, or the sizes are not of one engine
+ * @throws {RebuildInputError} when a field is misspelt, a value is not finite or out of range, a span is reversed, the
+ * rod cannot belong to the stroke, or the sizes are not of one engine
  * @see Source: geometry
  * @example
  * ```ts

@@ -84,24 +84,26 @@ const LEVEL = [
 const THROWS = ['opposite', 'together'] as const;
 
 /**
- * How far a twin's throws are from the phase they were made for, from the top dead centres of both pistons on a degree wheel.
+ * How far a twin's throws are from the phase they were made for, from the top dead centres of both pistons on a degree
+ * wheel.
  *
  *     error = secondTop - firstTop - designed   whole turns apart
  *     alongCircle = stroke / 2 * error
  *
- * Find each top from two stop readings with a dial or a stop on the piston; the piston hardly moves at the top itself. A twisted crank, a key
- * half sheared in a built-up one or a slipped wheel all read as phase. Read both twice.
+ * Find each top from two stop readings with a dial or a stop on the piston; the piston hardly moves at the top itself.
+ * A twisted crank, a key half sheared in a built-up one or a slipped wheel all read as phase. Read both twice.
  *
  * @param tops - where both tops are, what was meant, and the limits if they are known
  * @returns how far the throws are off, with a finding if limits were given
- * @throws {RebuildInputError} when a field is misspelt, a value is not finite or out of range, or the limits have no bound
+ * @throws {RebuildInputError} when a field is misspelt, a value is not finite or out of range, or the limits have no
+ * bound
  * @see Source: definition
  * @example
  * ```ts
  * const { error, alongCircle } = throwPhase({
  *   stroke: inch(3.25), firstTop: degree(12.5), secondTop: degree(193.25), designed: degree(180),
  * });
- * format(error, degree, 2); // "0.75°"
+ * format(error, degree, 2); // "0.75 deg"
  * format(alongCircle, inch); // "0.0213 in"
  * ```
  */
@@ -126,13 +128,13 @@ export function throwPhase(tops: TopsOfTwin): ThrowPhase {
  *     error = -alpha - beta   opposite
  *     error = beta - alpha   together
  *
- * Turned to within a few degrees of level is near enough. Both throws are taken as of one length; read them the other way round as well,
- * half a turn on: what is left over is a main journal out of true.
+ * Turned to within a few degrees of level is near enough. Both throws are taken as of one length; read them the other
+ * way round as well, half a turn on: what is left over is a main journal out of true.
  *
- * @param crank - heights of the centres, how the throws are meant to stand, and the limits if they are known [m]
+ * @param crank - heights of the centres, how the throws are meant to stand, and the limits if they are known
  * @returns how far the throws are off, with a finding if limits were given
- * @throws {RebuildInputError} when a field is misspelt, a value is not finite or out of range, a throw does not lie nearly
- * level, it is unknown how the throws stand, or the limits have no bound
+ * @throws {RebuildInputError} when a field is misspelt, a value is not finite or out of range, a throw does not lie
+ * nearly level, it is unknown how the throws stand, or the limits have no bound
  * @see Source: geometry
  * @example
  * ```ts
@@ -140,7 +142,7 @@ export function throwPhase(tops: TopsOfTwin): ThrowPhase {
  *   stroke: inch(3.25), centre: inch(4), first: inch(4.01), second: inch(3.998), throws: 'opposite',
  * });
  * // (0.010 - 0.002) / 1.625 radians
- * format(error, degree, 2); // "-0.28°"
+ * format(error, degree, 2); // "-0.28 deg"
  * ```
  */
 export function throwPhaseByHeights(crank: LevelThrows): ThrowPhase {

@@ -116,7 +116,6 @@ describe('a compression test', () => {
     const hill = crankingPressure({ ...engineOf, airPressure }).gauge;
     // The ISA has 0.832 of the pressure there.
     expect(hill.max / sea.max).toBeCloseTo(0.832, 3);
-    expect(hill.max).toBeLessThan(sea.min * 1.01);
   });
 });
 

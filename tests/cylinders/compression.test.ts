@@ -316,6 +316,19 @@ describe('compressionTest', () => {
     expect(rule?.finding.verdict).toBe('above');
   });
 
+  it('sees a cylinder above the average where that is asked for', () => {
+    const both = { ...average, most: ratio(1.2) } as const;
+    expect(verdicts([100, 100, 145], [average]).outcome).toBe('kept');
+    // 145 of an average of 115.
+    expect(verdicts([100, 100, 145], [both]).rules[0]).toMatchObject({
+      verdict: 'broken',
+      cylinder: '3',
+      low: [],
+    });
+    const reversed = { ...average, most: ratio(0.7) } as const;
+    expect(refusal(() => verdicts([100, 90], [reversed])).parameter).toBe('rules[0].most');
+  });
+
   it('is undecided within the errors, in full against a figure, by what repeats between cylinders', () => {
     const by = { repeatsWithin: psi(1), gaugeWithin: psi(5) };
     expect(verdicts([100, 84], [least], by).outcome).toBe('undecided');

@@ -9,8 +9,8 @@ import {
 import { altitudeAboveSea, compressionReading } from './domains.js';
 
 /**
- * Pressure of the air at a height above the sea, by the standard atmosphere. The weather moves the real one by some hundredths either
- * way: a barometer that shows the pressure on the spot, not that reduced to sea level, is better.
+ * Pressure of the air at a height above the sea, by the standard atmosphere. The weather moves the real one by some
+ * hundredths either way: a barometer that shows the pressure on the spot, not that reduced to sea level, is better.
  *
  *     pressure = (1 - 0.0065 / 288.15 * altitude) ^ 5.25588 * 101325
  *
@@ -36,8 +36,9 @@ const EXPONENT = 5.255_88;
 const MOVED = ['reading', 'from', 'to'] as const;
 
 /**
- * What a compression gauge shows of the same cylinder in thinner or thicker air: a figure of a manual, which mostly is for sea
- * level, for a workshop on a hill. Every pressure in the cylinder goes with that of the air, and so does what the gauge shows above it.
+ * What a compression gauge shows of the same cylinder in thinner or thicker air: a figure of a manual, which mostly is
+ * for sea level, for a workshop on a hill. Every pressure in the cylinder goes with that of the air, and so does what
+ * the gauge shows above it.
  *
  *     gauge = reading * to / from
  *

@@ -35,10 +35,11 @@ const CROWNED = ['bore', 'depth', 'poured', 'besides', 'within'] as const;
  *     volume.min = leastPoured - besides - within
  *     volume.max = mostPoured - besides + within
  *
- * Grease the plate's rim, the valves and the piston's edge, tilt the hole up, and chase the bubbles: air that is left in reads as
- * a chamber too small, a leak as one too large. Pour at least three times. Pourings that grow each time leak. Liquid
- * between piston and bore down to the top ring belongs to the clearance and is mostly left out by the grease: it is a millilitre or less in a small engine.
- * Petrol burns and fumes; use paraffin, spirit or thin oil, away from flames, and none that softens the plate.
+ * Grease the plate's rim, the valves and the piston's edge, tilt the hole up, and chase the bubbles: air that is left
+ * in reads as a chamber too small, a leak as one too large. Pour at least three times. Pourings that grow each time
+ * leak. Liquid between piston and bore down to the top ring belongs to the clearance and is mostly left out by the
+ * grease: it is a millilitre or less in a small engine. Petrol burns and fumes; use paraffin, spirit or thin oil, away
+ * from flames, and none that softens the plate.
  *
  * @param space - what was poured, and what of that is no part of the space [m³]
  * @returns its volume as a span, its mean, and how well the pourings repeat [m³]
@@ -61,16 +62,17 @@ export function clearanceVolumeByBurette(space: PouredSpace): PouredVolume {
 }
 
 /**
- * What the crown of a piston fills above its flat edge, from a pouring above it: the piston is set so far below the deck that all
- * of its dome lies in the bore, a plate is laid on the deck, and what runs in is taken from the volume of plain bore.
+ * What the crown of a piston fills above its flat edge, from a pouring above it: the piston is set so far below the
+ * deck that all of its dome lies in the bore, a plate is laid on the deck, and what runs in is taken from the volume of
+ * plain bore.
  *
  *     crown.min = π / 4 * bore² * depth - mostPoured
  *     crown.max = π / 4 * bore² * depth - leastPoured
  *
- * A dome is positive, a dish negative. Read the depth at the flat edge, over the pin, where the piston does not rock, and
- * seal the edge with grease.
+ * A dome is positive, a dish negative. Read the depth at the flat edge, over the pin, where the piston does not rock,
+ * and seal the edge with grease.
  *
- * @param crowned - bore, depth of the flat edge below the deck, and what was poured above it [m³]
+ * @param crowned - bore, depth of the flat edge below the deck, and what was poured above it
  * @returns volume of the crown as a span [m³]
  * @throws {RebuildInputError} when a field is misspelt, a value is not finite or out of range, there is no pouring, or
  * nothing is left of a pouring

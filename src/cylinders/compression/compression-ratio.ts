@@ -35,9 +35,10 @@ const CYLINDER = [
  *     clearanceVolume = chamber + blockChamber + gasketVolume + π / 4 * bore² * deckClearance - crown
  *     ratio = 1 + sweptVolume / clearanceVolume
  *
- * It is the ratio by geometry. What is squeezed at cranking depends on where the inlet valve closes (`crankingPressure`). Where all
- * of the clearance was poured at once, give that as the chamber, a deck clearance of 0, and `'none'` for the gasket.
- * Compare cylinders by calling it for each: a chamber that differs is one that was welded, cut or is full of carbon.
+ * It is the ratio by geometry. What is squeezed at cranking depends on where the inlet valve closes
+ * (`crankingPressure`). Where all of the clearance was poured at once, give that as the chamber, a deck clearance of 0,
+ * and `'none'` for the gasket. Compare cylinders by calling it for each: a chamber that differs is one that was welded,
+ * cut or is full of carbon.
  *
  * Room is judged nowhere here: `pistonToHeadFace` is cold and at rest, and a piston, its dome or a valve that comes
  * too near to the head strikes it at speed. Measure that with soft wire or clay.

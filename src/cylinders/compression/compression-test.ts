@@ -17,22 +17,25 @@ const CYLINDER = ['name', 'dry', 'wet', 'head'] as const;
 
 /**
  * Judges a compression test by the rules that the caller picks. Published rules contradict each other
- * (`publishedCompressionRules`): several at once may disagree, and the result says so. The maker's own rule counts first.
+ * (`publishedCompressionRules`): several at once may disagree, and the result says so. The maker's own rule counts
+ * first.
  *
- * Errors enter the verdict: how a cylinder repeats counts wherever cylinders are compared; the gauge's own error counts in full against
- * a figure only. A cylinder that was not read leaves a rule undecided, unless the others break it already.
+ * Errors enter the verdict, as the root of the sum of their squares: how a cylinder repeats counts wherever cylinders
+ * are compared; the gauge's own error counts in full against a figure only. A cylinder that was not read leaves a rule
+ * undecided, unless the others break it already.
  *
- * Two hints come with it, both rules of thumb and no verdicts. Oil that raises a low cylinder speaks of rings or bore; one that stays low,
- * of valves or gasket. Use a teaspoon or less: 5 mL in a chamber of 50 mL already raises the reading by an eighth, whatever the
- * rings are like. And two low neighbours that oil does not raise may leak into each other through the gasket. `leakDown` tells more.
+ * Two hints come with it, both rules of thumb and no verdicts. Oil that raises a low cylinder speaks of rings or bore;
+ * one that stays low, of valves or gasket. Use a teaspoon or less: 5 mL in a chamber of 50 mL already raises the
+ * reading by an eighth, whatever the rings are like. And two low neighbours that oil does not raise may leak into each
+ * other through the gasket. `leakDown` tells more.
  *
- * Test warm, all plugs out, throttle open, decompressor off, the same number of turns for each. Earth the plug leads away from the
- * openings and shut the fuel: what is blown out burns. Keep clear of what turns.
+ * Test warm, all plugs out, throttle open, decompressor off, the same number of turns for each. Earth the plug leads
+ * away from the openings and shut the fuel: what is blown out burns. Keep clear of what turns.
  *
  * @param test - all cylinders as far as they were read, the rules, and the errors as far as they are known
- * @returns what the rules say, each and together, what oil did, and what was not read [Pa]
- * @throws {RebuildInputError} when a field is misspelt, a value is not finite or out of range, there is no cylinder or no rule, two
- * cylinders have one name, a rule is unknown, or no cylinder was read
+ * @returns what the rules say, each and together, what oil did, and what was not read
+ * @throws {RebuildInputError} when a field is misspelt, a value is not finite or out of range, there is no cylinder or
+ * no rule, two cylinders have one name, a rule is unknown, or no cylinder was read
  * @see Source: TM 1-1500-204-23-1 for the test; rules as in `publishedCompressionRules`
  * @example
  * ```ts

@@ -52,9 +52,9 @@ const CRANKED = [
 ] as const;
 
 /**
- * What a sound cylinder may show on a compression gauge: an **estimate**, to tell a wrong gauge or a wrong cam from a worn
- * engine, and no limit. Only what is shut in after the inlet valve closes is squeezed; the piston's
- * place there is exact.
+ * What a sound cylinder may show on a compression gauge: an **estimate**, to tell a wrong gauge or a wrong cam from a
+ * worn engine, and no limit. Only what is shut in after the inlet valve closes is squeezed; the piston's place there is
+ * exact.
  *
  *     r = stroke / 2
  *     rodAngle = asin(r / rodLength * sin(inletCloses))
@@ -62,10 +62,10 @@ const CRANKED = [
  *     effectiveRatio = 1 + (compressionRatio - 1) * travelLeft / stroke
  *     gauge = airPressure * (effectiveRatio ^ exponent - 1)
  *
- * How fast it is cranked and how much leaks and cools stands in the exponent alone. Without loss it would be 1.4. The usual 1.2 to 1.3 is a
- * rule of thumb for a starter and several turns; swung by hand, cold or leaking it lies below. The gauge's own
- * hose and valve belong to the space that is squeezed and make a small cylinder read low. A decompressor and a closed throttle
- * do so as well.
+ * How fast it is cranked and how much leaks and cools stands in the exponent alone. Without loss it would be 1.4. The
+ * usual 1.2 to 1.3 is a rule of thumb for a starter and several turns; swung by hand, cold or leaking it lies below.
+ * The gauge's own hose and valve belong to the space that is squeezed and make a small cylinder read low. A
+ * decompressor and a closed throttle do so as well.
  *
  * Pull the plugs out, earth their leads away from the openings, shut the fuel, and keep clear of what turns.
  *

@@ -1,6 +1,6 @@
-import { type Finding, judge } from '../../judging/index.js';
-import { ROUNDING, worstOf } from '../../judging/internal.js';
-import type { Dimension, GaugePressure, Quantity, Ratio } from '../../quantities/index.js';
+import { judge, type Limits } from '../../judging/index.js';
+import { ROUNDING } from '../../judging/internal.js';
+import type { GaugePressure, Quantity } from '../../quantities/index.js';
 import type { CompressionRule } from './rules.js';
 import type { JudgedRule, RuleVerdict } from './test-types.js';
 
@@ -60,68 +60,70 @@ interface Decided {
 
 function findingBy(rule: CompressionRule, readings: SortedReadings): Decided {
   const { lowest, highest, average, repeats, gauge, cylinders } = readings;
-  const { basis = { kind: 'specified' } } = rule;
-  const made = <D extends Dimension>(
-    dimension: D,
-    value: number,
-    limits: { readonly min?: number; readonly max?: number },
-    uncertainty: number,
-  ) =>
-    judge<D>({
-      feature: 'compression',
-      dimension,
-      value: value as Quantity<D>,
-      limits: limits as { readonly min?: Quantity<D>; readonly max?: Quantity<D> },
-      limitsOf: 'service',
-      basis,
-      ...(uncertainty > 0 && { uncertainty: uncertainty as Quantity<D> }),
-    });
   switch (rule.kind) {
     case 'spread': {
       const apart = highest.dry - lowest.dry;
       // A gauge off by a share shows a spread off by that share.
-      const off = Math.hypot(
-        Math.SQRT2 * repeats,
-        highest.dry > 0 ? (gauge * apart) / highest.dry : 0,
-      );
-      return { finding: made('pressure', apart, { max: rule.most }, off), cylinder: lowest.name };
+      const off = Math.hypot(Math.SQRT2 * repeats, (gauge * apart) / highest.dry);
+      return decided(lowest, 'pressure', apart, { max: rule.most }, off, rule);
     }
-    case 'share of highest':
-      return { finding: shareFinding(highest.dry, 1), cylinder: lowest.name };
-    case 'share of average':
-      return { finding: shareFinding(average, 1 / cylinders.length), cylinder: lowest.name };
+    case 'share of highest': {
+      const share = lowest.dry / highest.dry;
+      const off = Math.hypot(repeats * Math.hypot(1, share), gauge * (1 - share)) / highest.dry;
+      return decided(lowest, 'ratio', share, { min: rule.least }, off, rule);
+    }
+    case 'share of average': {
+      const { least: min, most: max } = rule;
+      const limits = { min, ...(max !== undefined && { max }) };
+      const held = (one: ReadCylinder) => {
+        const share = one.dry / average;
+        // The reading is in the average that it is held against, with its weight.
+        const weight = share / cylinders.length;
+        const byChance = Math.hypot(1 - weight, weight * Math.sqrt(cylinders.length - 1));
+        const off = Math.hypot(repeats * byChance, gauge * (1 - share)) / average;
+        return decided(one, 'ratio', share, limits, off, rule);
+      };
+      return worse(held(lowest), held(highest));
+    }
     case 'at least': {
       const off = Math.hypot(repeats, gauge);
-      return {
-        finding: made('gaugePressure', lowest.dry, { min: rule.least }, off),
-        cylinder: lowest.name,
-      };
+      return decided(lowest, 'gaugePressure', lowest.dry, { min: rule.least }, off, rule);
     }
     case 'near a figure': {
       const off = Math.hypot(repeats, gauge);
       const limits = { min: rule.figure - rule.within, max: rule.figure + rule.within };
-      const both = [lowest, highest].map(({ name, dry }) => ({
-        cylinder: name,
-        finding: made('gaugePressure', dry, limits, off),
-      }));
-      const worst: Finding<'gaugePressure'> | undefined = worstOf(
-        both.map(({ finding }) => finding),
-      );
-      return both.find(({ finding }) => finding === worst) ?? (both[0] as Decided);
+      const held = (one: ReadCylinder) => decided(one, 'gaugePressure', one.dry, limits, off, rule);
+      return worse(held(lowest), held(highest));
     }
   }
+}
 
-  function shareFinding(of: number, weight: number): Finding<'ratio'> {
-    const { least } = rule as { readonly least: Ratio };
-    const share = lowest.dry / of;
-    // The lowest reading is in what it is held against, with its weight; with the highest, that one alone is.
-    const byChance =
-      weight === 1
-        ? Math.hypot(1, share)
-        : Math.hypot(1 - share * weight, share * weight * Math.sqrt(1 / weight - 1));
-    const off = Math.hypot(repeats * byChance, gauge * (1 - share)) / of;
-    return made('ratio', share, { min: least }, off);
-  }
+function decided<D extends 'pressure' | 'gaugePressure' | 'ratio'>(
+  { name }: ReadCylinder,
+  dimension: D,
+  value: number,
+  limits: { readonly min?: number; readonly max?: number },
+  uncertainty: number,
+  { basis = { kind: 'specified' } }: CompressionRule,
+): Decided {
+  const finding = judge<D>({
+    feature: 'compression',
+    dimension,
+    value: value as Quantity<D>,
+    limits: limits as Limits<Quantity<D>>,
+    limitsOf: 'service',
+    basis,
+    ...(uncertainty > 0 && { uncertainty: uncertainty as Quantity<D> }),
+  });
+  return { finding: finding as JudgedRule['finding'], cylinder: name };
+}
+
+/** The one that is past its limits before one in doubt, and that before one within; of two alike the one with less margin. */
+function worse(a: Decided, b: Decided): Decided {
+  const badness = ({ finding: { verdict } }: Decided) =>
+    verdict === 'within' ? 0 : verdict === 'undecided' ? 1 : 2;
+  const more = badness(b) - badness(a) || a.finding.margin - b.finding.margin;
+  return more > 0 ? b : a;
 }
 
 /** The reading below which a cylinder is low by a rule. */

@@ -90,8 +90,9 @@ const READINGS = [
 
 /**
  * What a cylinder leaks, from a tester that feeds it through an orifice between two gauges: how much of the pressure is
- * lost, and how large the leak is. **The air pushes the piston hard, and off top dead centre it spins the crank:** lock the
- * crank so that it can turn neither way, keep hands, bars and belts clear, take the tool out of the nut, and open the air slowly.
+ * lost, and how large the leak is. **The air pushes the piston hard, and off top dead centre it spins the crank:** lock
+ * the crank so that it can turn neither way, keep hands, bars and belts clear, leave no loose tool on it, and open the
+ * air slowly.
  *
  *     lost = 1 - held / supply
  *     before = supply + airPressure
@@ -107,15 +108,16 @@ const READINGS = [
  * What flows through the orifice flows out of the leak: frictionless air up to the speed of sound, which it
  * reaches in the leak from 13 psi on. The area is one hole of the orifice's form; rings and valves leak through slits.
  *
- * It is judged by the caller's limits first. Without them, a tester as in AC 43.13-1B, 8-14 (80 psi; 0.040 in, for bores from 5 in on 0.060 in) is held
- * against its 25 %, past which that circular suspects a cylinder and reads it again after a run. It is for aircraft, and
- * past it the grade is undecided. No figure stands in for another tester. A cold or dry cylinder loses more. Some air past the
- * rings is in every engine; at a valve any that is heard tells. Is the piston at the top of compression, not of exhaust, and is there lash?
+ * It is judged by the caller's limits first. Without them, a tester as in AC 43.13-1B, 8-14 (80 psi; 0.040 in, for
+ * bores from 5 in on 0.060 in) is held against its 25 %, past which that circular suspects a cylinder and reads it
+ * again after a run. It is for aircraft, and past it the grade is undecided. No figure stands in for another tester. A
+ * cold or dry cylinder loses more. Some air past the rings is in every engine; at a valve any that is heard tells. Is
+ * the piston at the top of compression, not of exhaust, and is there lash?
  *
  * @param readings - both gauges, and what is known of tester, cylinder, air and limits
  * @returns share lost with a finding, area of the leak, air that flows, force on the piston, and what leaks
- * @throws {RebuildInputError} when a field is misspelt, a value is not finite or out of range, a span is reversed, the cylinder
- * holds more than it is fed, the limits have no bound, or a place where air is heard is unknown
+ * @throws {RebuildInputError} when a field is misspelt, a value is not finite or out of range, a span is reversed, the
+ * cylinder holds more than it is fed, the limits have no bound, or a place where air is heard is unknown
  * @see Source: AC 43.13-1B, 8-14; isentropic flow of air through a nozzle
  * @example
  * ```ts
@@ -124,7 +126,7 @@ const READINGS = [
  * });
  * format(lost, percent, 1); // "17.5 %"
  * finding?.grade; // "serviceable"
- * leakArea && format(leakArea.min, squareMm); // "0.76 mm²"
+ * leakArea && format(leakArea.min, squareMm); // "0.69 mm²"
  * pistonForce && format(pistonForce, lbf, 0); // "565 lbf"
  * ```
  */
@@ -196,25 +198,23 @@ function throughOrifice(
   const sound = Math.sqrt(GAS_CONSTANT * workshopAir('temperature', temperature));
   const passes = guardSpan('discharge', discharge, dischargeCoefficient, 'ratio');
   const area = QUARTER_PI * orifice * orifice;
-  const [tight, open] = [
-    { fed: supply - within, kept: held + within },
-    { fed: supply + within, kept: held - within },
-  ];
-  const flow = (at: Gauges) => (area * passing(at.fed, at.kept, air) * sound) / air;
-  const leak = (at: Gauges) => (area * passing(at.fed, at.kept, air)) / passing(at.kept, 0, air);
-  const airFlow = { min: passes.min * flow(tight), max: passes.max * flow(open) } as Span<Flow>;
-  if (open.kept < heldAir.least) return { airFlow };
-  return { airFlow, leakArea: { min: leak(tight), max: leak(open) } as Span<Area> };
+  const low = leakAt(supply - within, held + within, air);
+  const high = within === 0 ? low : leakAt(supply + within, held - within, air);
+  const drawn = (area * sound) / air;
+  const airFlow = {
+    min: drawn * passes.min * low.through,
+    max: drawn * passes.max * high.through,
+  } as Span<Flow>;
+  if (held - within < heldAir.least) return { airFlow };
+  return { airFlow, leakArea: { min: area * low.share, max: area * high.share } as Span<Area> };
 }
 
-interface Gauges {
-  readonly fed: number;
-  readonly kept: number;
+/** What passes the orifice, in pascals, and how large the leak is for it. Gauges that are off may say that nothing passes. */
+function leakAt(fed: number, kept: number, air: number) {
+  const [before, inside] = [fed + air, kept + air];
+  const through = kept >= fed ? 0 : before * nozzleFlow(inside / before);
+  return { through, share: through / (inside * nozzleFlow(air / inside)) };
 }
-
-/** What presses air through an opening from one gauge pressure to another, in pascals. Nothing flows back. */
-const passing = (from: number, to: number, air: number): number =>
-  to >= from ? 0 : (from + air) * nozzleFlow((to + air) / (from + air));
 
 const ROOM = 293.15 as Temperature;
 const GUESS = { min: 0.8 as Ratio, max: 1 as Ratio } as const;

@@ -1,19 +1,20 @@
 import type { BasedLimits } from '../../judging/index.js';
-import type { GaugePressure, Length, Ratio } from '../../quantities/index.js';
+import {
+  type GaugePressure,
+  inch,
+  type Length,
+  psi,
+  psiGauge,
+  type Ratio,
+} from '../../quantities/index.js';
 
-/** The tester of AC 43.13-1B, 8-14: its pressure, the orifices, and the bore from which the wider one is used. */
-const TESTER = {
-  /** 80 psi. */
-  supply: 551_580.583_453_893,
-  /** 2 psi: as near as a regulator is set. */
-  near: 13_789.514_586_347,
-  /** 0.040 in. */
-  orifice: 0.001_016,
-  /** 0.060 in. */
-  wideOrifice: 0.001_524,
-  /** 5.00 in. */
-  wideFrom: 0.127,
-} as const;
+// The tester of AC 43.13-1B, 8-14: its air, the orifices, and the bore from which the wider one is used.
+const FED = /* @__PURE__ */ psiGauge(80);
+/** As near as a regulator is set. */
+const NEAR = /* @__PURE__ */ psi(2);
+const ORIFICE = /* @__PURE__ */ inch(0.04);
+const WIDE_ORIFICE = /* @__PURE__ */ inch(0.06);
+const WIDE_FROM = /* @__PURE__ */ inch(5);
 
 const CIRCULAR: BasedLimits<'ratio'> = {
   limits: { max: 0.25 as Ratio },
@@ -33,7 +34,7 @@ export function leakageByCircular(readings: {
   readonly bore?: Length;
 }): BasedLimits<'ratio'> | undefined {
   const { supply, orifice, bore = 0 } = readings;
-  if (orifice === undefined || Math.abs(supply - TESTER.supply) > TESTER.near) return undefined;
-  const right = bore >= TESTER.wideFrom ? TESTER.wideOrifice : TESTER.orifice;
+  if (orifice === undefined || Math.abs(supply - FED) > NEAR) return undefined;
+  const right = bore >= WIDE_FROM ? WIDE_ORIFICE : ORIFICE;
   return Math.abs(orifice - right) <= 0.02 * right ? CIRCULAR : undefined;
 }

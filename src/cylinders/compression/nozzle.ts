@@ -1,16 +1,14 @@
 // Air through an opening, as it leaves a wide space: no friction, no heat, one temperature before it.
 
 /**
- * How much passes an opening, in shares of `area * pressure / sqrt(gasConstant * temperature)`, by the ratio of the absolute pressures
- * behind and before it. Past the critical ratio the air is at the speed of sound, and nothing behind matters.
+ * How much passes an opening, in shares of `area * pressure / sqrt(gasConstant * temperature)`, by the ratio of the
+ * absolute pressures behind and before it. Past the critical ratio the air is at the speed of sound, and nothing behind
+ * matters.
  */
 export function nozzleFlow(behindOverBefore: number): number {
-  const r = Math.max(behindOverBefore, CRITICAL);
-  return Math.sqrt(SEVEN * (r ** PER_GAMMA - r ** OVER_GAMMA));
+  if (behindOverBefore <= CRITICAL) return CHOKED;
+  return Math.sqrt(SEVEN * (behindOverBefore ** PER_GAMMA - behindOverBefore ** OVER_GAMMA));
 }
-
-/** Whether the air passes at the speed of sound. */
-export const isChoked = (behindOverBefore: number): boolean => behindOverBefore <= CRITICAL;
 
 // Air has a ratio of specific heats of 1.4.
 /** 2 γ / (γ - 1) */
@@ -21,3 +19,5 @@ const PER_GAMMA = 1.428_571_428_571_428_6;
 const OVER_GAMMA = 1.714_285_714_285_714_2;
 /** (2 / (γ + 1))^(γ / (γ - 1)) */
 const CRITICAL = 0.528_281_787_717_174_2;
+/** What passes at that ratio. */
+const CHOKED = 0.684_731_456_377_270_5;

@@ -1,12 +1,19 @@
 import type { Basis } from '../../judging/index.js';
 import {
   guardBasis,
+  guardBetween,
   guardFields,
   guardList,
   guardObject,
   guardWord,
 } from '../../judging/internal.js';
-import type { GaugePressure, Pressure, Ratio } from '../../quantities/index.js';
+import {
+  type GaugePressure,
+  type Pressure,
+  psi,
+  type Ratio,
+  ratio,
+} from '../../quantities/index.js';
 import { compressionReading, readingsApart, shareOfReading } from './domains.js';
 
 /** A rule that a compression test is judged by. Manuals disagree, so it is the caller's choice; by default the caller's own. */
@@ -27,10 +34,12 @@ export type CompressionRule = {
       readonly least: Ratio;
     }
   | {
-      /** Each cylinder has at least such a share of the average of all. */
+      /** Each cylinder has at least such a share of the average of all: 0.8 and 1.2 for within 20 %. */
       readonly kind: 'share of average';
       /** The share [-]. */
       readonly least: Ratio;
+      /** The most that one may have; by default none is too high [-]. */
+      readonly most?: Ratio;
     }
   | {
       /** Each cylinder is near a stated figure, above and below; moved to the air of the workshop first (`compressionInAir`). */
@@ -57,6 +66,7 @@ const KINDS = [
 ] as const;
 const SPREAD = ['kind', 'most', 'basis'] as const;
 const LEAST = ['kind', 'least', 'basis'] as const;
+const AVERAGE = ['kind', 'least', 'most', 'basis'] as const;
 const NEAR = ['kind', 'figure', 'within', 'basis'] as const;
 
 /** Refuses rules that say nothing. */
@@ -83,6 +93,19 @@ function guardRule(at: string, rule: CompressionRule): void {
       compressionReading(`${at}.figure`, rule.figure);
       readingsApart(`${at}.within`, rule.within);
       break;
+    case 'share of average':
+      guardFields(at, rule, AVERAGE);
+      shareOfReading(`${at}.least`, rule.least);
+      if (rule.most !== undefined) {
+        guardBetween(
+          `${at}.most`,
+          rule.most,
+          ratio,
+          [rule.least, shareOfReading.most],
+          'ratio(1.2)',
+        );
+      }
+      break;
     case 'at least':
       guardFields(at, rule, LEAST);
       compressionReading(`${at}.least`, rule.least);
@@ -101,9 +124,9 @@ const manual = (source: string): Basis => ({
 
 /**
  * Rules that four manuals print for their own engines. They contradict each other: a test may pass by one and fail by
- * the next. None is of another engine; the maker's own rule comes before all of them.
+ * the next. None is your engine's: its maker's own rule comes before all of them.
  *
- * @returns the rules, each with the manual that prints it [Pa] or [-]
+ * @returns the rules, each with the manual that prints it
  * @see Source: TM 5-3895-359-14&P, TM 5-4210-230-14&P-1, TM 1-1500-204-23-1, TM 10-3930-618-20
  * @example
  * ```ts
@@ -115,7 +138,7 @@ export function publishedCompressionRules(): readonly CompressionRule[] {
   return [
     {
       kind: 'spread',
-      most: TWENTY_FIVE_PSI,
+      most: psi(25),
       basis: manual('TM 5-3895-359-14&P: no more than 25 psi between cylinders'),
     },
     {
@@ -130,11 +153,8 @@ export function publishedCompressionRules(): readonly CompressionRule[] {
     },
     {
       kind: 'spread',
-      most: TEN_PSI,
+      most: psi(10),
       basis: manual('TM 10-3930-618-20: within 10 psi'),
     },
   ];
 }
-
-const TWENTY_FIVE_PSI = 172_368.932_329_209_06 as Pressure;
-const TEN_PSI = 68_947.572_931_683_62 as Pressure;

@@ -117,12 +117,13 @@ export function guardOpening(gasket: GasketOpening): number {
 }
 
 function openingOf({ bore, area }: GasketOpening): number {
-  if (area === undefined) return sweptBy(diameter('gasket.bore', bore as Length), 1);
-  if (bore === undefined) return chamberMouth('gasket.area', area);
+  if (area !== undefined && bore === undefined) return chamberMouth('gasket.area', area);
+  const round = diameter('gasket.bore', bore as Length);
+  if (area === undefined) return sweptBy(round, 1);
   throw new RebuildInputError({
     parameter: 'gasket.bore',
-    value: bore,
-    shown: showLength(bore),
+    value: round,
+    shown: showLength(round),
     expected: 'a bore or an area, not both',
     hint: 'A round opening has a bore; give the area of any other.',
   });

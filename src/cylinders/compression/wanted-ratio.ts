@@ -97,15 +97,16 @@ const THICKNESS = [
  *
  *     by = (clearanceVolume - sweptVolume / (wanted - 1)) / skimArea
  *
- * The area counts that the chamber has where the cutter goes, and only as deep as its walls stand square: a side-valve chamber has
- * the outline over bore and valves. Take off the least figure first and pour again.
+ * The area counts that the chamber has where the cutter goes, and only as deep as its walls stand square: a side-valve
+ * chamber has the outline over bore and valves. Take off the least figure first and pour again.
  *
- * A skimmed head is thinner for good, and every part above comes nearer to the valves and the piston: check the lift of each valve
- * against the head (side valves) or the piston, the length of the push rods, and the room above the crown. An old
- * engine's bearings, gasket and fuel were made for its own ratio: without the maker's figure, leave it as it was.
+ * A skimmed head is thinner for good, and every part above comes nearer to the valves and the piston: check the lift of
+ * each valve against the head (side valves) or the piston, the length of the push rods, and the room above the crown.
+ * An old engine's bearings, gasket and fuel were made for its own ratio: without the maker's figure, leave it as it
+ * was.
  *
  * @param cylinder - the cylinder, the ratio wanted, and the area that is cut
- * @returns how much to skim, or why not [m]
+ * @returns how much to skim, or why not
  * @throws {RebuildInputError} when a field is misspelt, a value is not finite or out of range, a span is reversed, a
  * gasket has both a bore and an area, or no room is left above the piston
  * @see Source: {@link compressionRatio}, turned round
@@ -149,12 +150,12 @@ const ROUNDED = 1e-9;
  *
  *     thickness = (sweptVolume / (wanted - 1) - spaces) / opening
  *
- * with all the other spaces above the piston, and the area of the opening. Gaskets come in few thicknesses, and two on top of
- * each other leak: choose the next thicker one and accept the ratio. A thin one brings piston and
- * valves nearer to the head: see `pistonToHeadFace`.
+ * with all the other spaces above the piston, and the area of the opening. Gaskets come in few thicknesses, and two on
+ * top of each other leak: choose the next thicker one and accept the ratio. A thin one brings piston and valves nearer
+ * to the head: see `pistonToHeadFace`.
  *
  * @param cylinder - the cylinder, the opening of the gasket, and the ratio wanted
- * @returns the thickness as a span, or by how much no gasket is thin enough [m]
+ * @returns the thickness as a span, or by how much no gasket is thin enough
  * @throws {RebuildInputError} when a field is misspelt, a value is not finite or out of range, a span is reversed, or a
  * gasket has both a bore and an area
  * @see Source: {@link compressionRatio}, turned round

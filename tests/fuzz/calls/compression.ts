@@ -65,6 +65,7 @@ const test = {
     ...publishedCompressionRules(),
     { kind: 'near a figure' as const, figure: psiGauge(95), within: psi(10) },
     { kind: 'at least' as const, least: psiGauge(75) },
+    { kind: 'share of average' as const, least: ratio(0.8), most: ratio(1.2) },
   ],
   repeatsWithin: psi(2),
   gaugeWithin: psi(3),
