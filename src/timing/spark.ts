@@ -9,9 +9,15 @@ export interface SparkToTime {
   readonly advance: Angle;
   /** Turns of the magneto for one turn of the crank: 0.5 where it turns with the cam [-]. */
   readonly speedRatio: Ratio;
-  /** How far the impulse coupling holds the magneto back for starting, in turn of the magneto. Leave it out if there is none or it is not known [rad]. */
+  /**
+   * How far the impulse coupling holds the magneto back for starting, in turn of the magneto. Leave it out if there
+   * is none or it is not known [rad].
+   */
   readonly lag?: Angle;
-  /** How far a lever or a timer holds the spark back for starting besides, in turn of the crank; by default not at all [rad]. */
+  /**
+   * How far a lever or a timer holds the spark back for starting besides, in turn of the crank; by default not at all
+   * [rad].
+   */
   readonly retard?: Angle;
   /** How far the starting spark may be off, either way, in turn of the crank; by default not at all [rad]. */
   readonly within?: Angle;
@@ -26,7 +32,10 @@ export type SparkCaution = 'kicks back' | 'may kick back';
 
 /** Where the spark comes, for starting and in running. */
 export interface SparkSetting {
-  /** How far before top dead centre it comes in running: the mark to set the points to, the coupling not holding back [rad]. */
+  /**
+   * How far before top dead centre it comes in running: the mark to set the points to, the coupling not holding back
+   * [rad].
+   */
   readonly running: Angle;
   /** How far it is held back for starting, in turn of the crank [rad]. */
   readonly heldBack: Angle;
@@ -49,24 +58,26 @@ const MAY_KICK: readonly SparkCaution[] = ['may kick back'];
 const NONE: readonly SparkCaution[] = [];
 
 /**
- * Where the spark comes in running, and where it comes for starting, with what an impulse coupling and a lever hold back.
+ * Where the spark comes in running, and where it comes for starting, with what an impulse coupling and a lever hold
+ * back.
  *
  *     heldBack = lag / speedRatio + retard
  *     starting = advance - heldBack
  *
- * The lag of a coupling is told in turn of the magneto. On a magneto that turns at half the crank's speed it is twice as much at the crank,
- * on one that turns at one and a half times it is two thirds.
+ * The lag of a coupling is told in turn of the magneto. On a magneto that turns at half the crank's speed it is twice
+ * as much at the crank, on one that turns at one and a half times it is two thirds.
  *
- * **Take care.** A spark before the top throws the starting handle back, and breaks wrists and arms. Where neither a coupling
- * nor a lever is known, the spark for starting comes as early as in running: `kicks back`. Where its error reaches
- * past the limit it `may kick back`. Turn the crank slowly, without fuel and with the plugs out, and hear where the coupling snaps, before
- * anybody swings the engine. A worn or gummed coupling does not hold back. Before the crank is turned by hand for
- * anything but starting, switch the ignition off and earth the magneto lead (TM 5-4240-501-14&P, p. 289, before a rotor is spun). The maker's manual comes first.
+ * **Take care.** A spark before the top throws the starting handle back, and breaks wrists and arms. Where neither a
+ * coupling nor a lever is known, the spark for starting comes as early as in running: `kicks back`. Where its error
+ * reaches past the limit it `may kick back`. Turn the crank slowly, without fuel and with the plugs out, and hear where
+ * the coupling snaps, before anybody swings the engine. A worn or gummed coupling does not hold back. Before the crank
+ * is turned by hand for anything but starting, switch the ignition off and earth the magneto lead (TM 5-4240-501-14&P,
+ * p. 289, before a rotor is spun). The maker's manual comes first.
  *
  * @param spark - the advance wanted, how fast the magneto turns, and what holds it back
  * @returns where the spark comes for starting and in running, how the former stands, and whether it may kick back
- * @throws {RebuildInputError} when a field is misspelt, a value is not finite or out of range, limits have no bound or are reversed,
- * or a basis stands without limits
+ * @throws {RebuildInputError} when a field is misspelt, a value is not finite or out of range, limits have no bound or
+ * are reversed, or a basis stands without limits
  * @see Source: geometry; common practice
  * @example
  * ```ts
@@ -112,7 +123,10 @@ export function sparkSettingOf(at: string, spark: SparkToTime): SparkSetting {
   return { running, heldBack, starting, finding, cautions: cautionsOf(finding, max, within) };
 }
 
-/** What the early end of the spark may do; limits without a most let it come however early, and that kicks back all the same. */
+/**
+ * What the early end of the spark may do; limits without a most let it come however early, and that kicks back all
+ * the same.
+ */
 function cautionsOf(
   { verdict, value }: Finding<'angle'>,
   max: Angle | undefined,
