@@ -10,13 +10,13 @@ export interface SparkToTime {
   /** Turns of the magneto for one turn of the crank: 0.5 where it turns with the cam [-]. */
   readonly speedRatio: Ratio;
   /**
-   * How far the impulse coupling holds the magneto back for starting, in turn of the magneto. Leave it out if there
-   * is none or it is not known [rad].
+   * How far the impulse coupling holds the magneto back for starting, in turn of the magneto: 0 if there is none. Leave
+   * it out if it is not known [rad].
    */
   readonly lag?: Angle;
   /**
-   * How far a lever or a timer holds the spark back for starting besides, in turn of the crank; by default not at all
-   * [rad].
+   * How far a lever or a timer holds the spark back for starting besides, in turn of the crank. Leave it out if it is
+   * not known [rad].
    */
   readonly retard?: Angle;
   /** How far the starting spark may be off, either way, in turn of the crank; by default not at all [rad]. */
@@ -28,7 +28,7 @@ export interface SparkToTime {
 }
 
 /** What a spark may do to the person at the starting handle. */
-export type SparkCaution = 'kicks back' | 'may kick back';
+export type SparkCaution = 'kicks back' | 'may kick back' | 'starting spark not known';
 
 /** Where the spark comes, for starting and in running. */
 export interface SparkSetting {
@@ -39,8 +39,13 @@ export interface SparkSetting {
   readonly running: Angle;
   /** How far it is held back for starting, in turn of the crank [rad]. */
   readonly heldBack: Angle;
-  /** How far before top dead centre it comes for starting: where the coupling snaps; negative is after it [rad]. */
+  /**
+   * How far before top dead centre it comes for starting, where the coupling snaps; negative is after it. Where nothing
+   * is known to hold it back, the earliest that it can come [rad].
+   */
   readonly starting: Angle;
+  /** Whether it is known what holds the spark back for starting. */
+  readonly startingKnown: boolean;
   /** How the starting spark stands to its limits: the maker's, or no spark before the top. */
   readonly finding: Finding<'angle'>;
   /** A starting spark that comes too early throws the starting handle back. */
@@ -55,6 +60,7 @@ const RULE: Basis = {
 const AT_TOP: Limits<Angle> = { max: 0 as Angle };
 const KICKS: readonly SparkCaution[] = ['kicks back'];
 const MAY_KICK: readonly SparkCaution[] = ['may kick back'];
+const NOT_KNOWN: readonly SparkCaution[] = ['may kick back', 'starting spark not known'];
 const NONE: readonly SparkCaution[] = [];
 
 /**
@@ -68,11 +74,12 @@ const NONE: readonly SparkCaution[] = [];
  * as much at the crank, on one that turns at one and a half times it is two thirds.
  *
  * **Take care.** A spark before the top throws the starting handle back, and breaks wrists and arms. Where neither a
- * coupling nor a lever is known, the spark for starting comes as early as in running: `kicks back`. Where its error
- * reaches past the limit it `may kick back`. Turn the crank slowly, without fuel and with the plugs out, and hear where
+ * coupling nor a lever is known, the spark for starting may come as early as in running: it `may kick back`, as where
+ * its error reaches past the limit. What comes too early for certain `kicks back`. Time it on the compression stroke,
+ * with both valves closed. Turn the crank slowly, without fuel and with the plugs out, and hear where
  * the coupling snaps, before anybody swings the engine. A worn or gummed coupling does not hold back. Before the crank
- * is turned by hand for anything but starting, switch the ignition off and earth the magneto lead (TM 5-4240-501-14&P,
- * p. 289, before a rotor is spun). The maker's manual comes first.
+ * is turned by hand for anything but starting, switch the ignition off and earth the magneto lead
+ * (TM 5-4240-501-14&P, p. 289: before spinning). The maker's manual comes first.
  *
  * @param spark - the advance wanted, how fast the magneto turns, and what holds it back
  * @returns where the spark comes for starting and in running, how the former stands, and whether it may kick back
@@ -86,7 +93,9 @@ const NONE: readonly SparkCaution[] = [];
  * format(spark.heldBack, degree); // "28.0 deg"
  * format(spark.starting, degree); // "0.0 deg"
  * spark.cautions; // []
- * sparkSetting({ advance: degree(20), speedRatio: ratio(1) }).cautions; // ["kicks back"]
+ * const bare = { advance: degree(20), speedRatio: ratio(1) };
+ * sparkSetting({ ...bare, lag: degree(0) }).cautions; // ["kicks back"]
+ * sparkSetting(bare).cautions; // ["may kick back", "starting spark not known"]
  * ```
  */
 export function sparkSetting(spark: SparkToTime): SparkSetting {
@@ -119,8 +128,10 @@ export function sparkSettingOf(at: string, spark: SparkToTime): SparkSetting {
     basis,
     ...(within > 0 && { uncertainty: within }),
   });
-  const { max } = limits;
-  return { running, heldBack, starting, finding, cautions: cautionsOf(finding, max, within) };
+  const startingKnown = spark.lag !== undefined || spark.retard !== undefined;
+  const certain = cautionsOf(finding, limits.max, within);
+  const cautions = startingKnown || certain === NONE ? certain : NOT_KNOWN;
+  return { running, heldBack, starting, startingKnown, finding, cautions };
 }
 
 /**

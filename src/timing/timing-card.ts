@@ -56,7 +56,7 @@ export interface TimingRow {
 }
 
 /** What to mind at the bench. */
-export type TimingCaution = 'earth the magneto' | 'starting spark not known' | SparkCaution;
+export type TimingCaution = 'earth the magneto' | SparkCaution;
 
 /** A timing card for the bench. */
 export interface TimingCard {
@@ -68,7 +68,7 @@ export interface TimingCard {
   readonly notGiven: readonly ('rim diameter' | 'stroke and rod')[];
   /** What to mind, the first always. */
   readonly cautions: readonly TimingCaution[];
-  /** How the starting spark stands to its limits, where there is one. */
+  /** How the starting spark stands to its limits, where it is known. */
   readonly starting?: Finding<'angle'>;
   /** Whose figures these are. */
   readonly basis: Basis;
@@ -157,7 +157,7 @@ export function timingCard(timing: TimingToList): TimingCard {
       'earth the magneto',
       ...(sparks?.cautions ?? (['starting spark not known'] as const)),
     ],
-    ...(sparks && { starting: sparks.finding }),
+    ...(sparks?.startingKnown && { starting: sparks.finding }),
     basis,
   };
 }
@@ -173,8 +173,9 @@ function placedSparks(
   sparks: ReturnType<typeof sparkSettingOf> | undefined,
 ): readonly Placed[] {
   if (sparks === undefined) return [];
+  const starting = sparks.startingKnown ? -sparks.starting : undefined;
   return [
-    { event: 'spark, starting', centre: 'top', pastTop: -sparks.starting, within: spark?.within },
+    { event: 'spark, starting', centre: 'top', pastTop: starting, within: spark?.within },
     { event: 'spark, running', centre: 'top', pastTop: -sparks.running },
   ];
 }

@@ -24,7 +24,7 @@ export interface TopDeadCentre {
   readonly off: Angle;
   /**
    * How far from the top the stop holds the crank, on either side. Turn the wheel on its shaft until it reads this
-   * there [rad].
+   * at the stop past the top [rad].
    */
   readonly fromStop: Angle;
 }
@@ -46,8 +46,8 @@ const MOST = /* @__PURE__ */ degree(150);
  * Set the stop so that it holds the crank 15 to 45° from the top: nearer, a soft touch is degrees; farther, the middle
  * might be mistaken for the bottom. Take the plugs out and turn the crank gently, by hand, never by the starter: a stop
  * can go through a piston. Check that no open valve meets the stop. Switch the ignition off and earth the magneto lead
- * first. Afterwards turn the wheel until it reads `fromStop` at the stop, and read both sides again: they must be
- * alike.
+ * first. Afterwards turn the wheel until it reads `fromStop` at the stop past the top, and read both sides again: they
+ * must be alike, one after 0 and one before it.
  *
  * @param stops - both readings of the wheel, and how far they may be off
  * @returns the reading at top dead centre and its span, how far the wheel is off, and how far the stop is from the top
