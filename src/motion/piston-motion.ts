@@ -68,10 +68,10 @@ export function pistonMotion(
   return motionAt(crank, speed, crankAngle);
 }
 
-/** Refuses what is not a crank and its rod. */
-export function guardCrankTrain({ stroke, rodLength }: CrankTrain): void {
-  pistonStroke('stroke', stroke);
-  guardRodLength('rodLength', rodLength, stroke);
+/** Refuses what is not a crank and its rod; `at` is put before the names of its fields. */
+export function guardCrankTrain({ stroke, rodLength }: CrankTrain, at = ''): void {
+  pistonStroke(`${at}stroke`, stroke);
+  guardRodLength(`${at}rodLength`, rodLength, stroke);
 }
 
 /** The same without guards. */

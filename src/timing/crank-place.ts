@@ -13,6 +13,7 @@ export type CrankPlace =
       readonly angle: Angle;
       /** The dead centre that comes next. */
       readonly before: DeadCentre;
+      /** Not both. */
       readonly after?: never;
     }
   | {
@@ -20,6 +21,7 @@ export type CrankPlace =
       readonly angle: Angle;
       /** The dead centre that was passed. */
       readonly after: DeadCentre;
+      /** Not both. */
       readonly before?: never;
     };
 
@@ -28,24 +30,41 @@ const ON_WHEEL = ['reading', 'top', 'numbersRise'] as const;
 const CENTRES = ['top', 'bottom'] as const;
 const WAYS = ['forwards', 'backwards'] as const;
 
-/** Refuses what is no place of the crank; gives how far it is past the top, from half a turn before to a whole one after. */
-export function guardCrankPlace(parameter: string, place: CrankPlace): number {
+/**
+ * How far a place is past the top, from half a turn before to a whole one after; NaN of what is no place. Sound
+ * readings pass through this, which makes no names for errors.
+ */
+export function pastTopOf(place: CrankPlace): number {
+  if (typeof place !== 'object' || place === null) return Number.NaN;
+  for (const field in place) {
+    if (field !== 'angle' && field !== 'before' && field !== 'after') return Number.NaN;
+  }
+  const { angle, before, after } = place;
+  if (typeof angle !== 'number' || !(angle >= 0 && angle <= turnFromCentre.most)) return Number.NaN;
+  if (after === undefined) {
+    return before === 'top' ? -angle : before === 'bottom' ? HALF - angle : Number.NaN;
+  }
+  if (before !== undefined) return Number.NaN;
+  return after === 'top' ? angle : after === 'bottom' ? HALF + angle : Number.NaN;
+}
+
+/** Refuses what is no place of the crank, by the name of what is wrong with it. */
+export function refuseCrankPlace(parameter: string, place: CrankPlace): void {
   guardObject(parameter, place);
   guardFields(parameter, place, PLACE);
   const { before, after } = place;
-  const angle = turnFromCentre(`${parameter}.angle`, place.angle);
+  turnFromCentre(`${parameter}.angle`, place.angle);
   if (before === undefined) {
-    return guardWord(`${parameter}.after`, after, CENTRES) === 'top' ? angle : HALF + angle;
+    guardWord(`${parameter}.after`, after, CENTRES);
+    return;
   }
-  if (after !== undefined) {
-    throw new RebuildInputError({
-      parameter: `${parameter}.after`,
-      value: after,
-      expected: 'a place before a dead centre or after it',
-      hint: "Leave out one of the two: { angle: degree(10), before: 'top' }.",
-    });
-  }
-  return guardWord(`${parameter}.before`, before, CENTRES) === 'top' ? -angle : HALF - angle;
+  guardWord(`${parameter}.before`, before, CENTRES);
+  throw new RebuildInputError({
+    parameter: `${parameter}.after`,
+    value: after,
+    expected: 'a place before a dead centre or after it',
+    hint: "Leave out one of the two: { angle: degree(10), before: 'top' }.",
+  });
 }
 
 /** The place that is so far past the top, from the dead centre that is given. */
@@ -60,12 +79,13 @@ export function placeFrom(centre: DeadCentre, pastTop: number): CrankPlace {
  *
  *     angle = reading - top
  *
- * That holds just after the top, on a wheel whose numbers rise as the engine turns in its running direction. On a wheel that is
- * marked the other way before and after change places, so say which it is: turn the engine forwards a little and look. At both
- * dead centres the place is after them, by nothing. Take every reading with the crank turned in its running direction, so that
- * the gears have their slack on the same side.
+ * That holds just after the top, on a wheel whose numbers rise as the engine turns in its running direction. On a wheel
+ * that is marked the other way before and after change places, so say which it is: turn the engine forwards a little
+ * and look. At both dead centres the place is after them, by nothing. Take every reading with the crank turned in its
+ * running direction, so that the gears have their slack on the same side.
  *
- * @param wheel - the reading, the reading at top dead centre as `topDeadCentre` gives it, and which way the numbers rise
+ * @param wheel - the reading, the reading at top dead centre as `topDeadCentre` gives it, and which way the numbers
+ * rise
  * @returns the angle before or after top or bottom
  * @throws {RebuildInputError} when a field is misspelt, a value is not finite or out of range, or the way is unknown
  * @see Source: geometry

@@ -5,13 +5,14 @@ import { timingCardLayout } from './layouts.js';
 import type { TimingCard, TimingCaution, TimingRow } from './timing-card.js';
 
 /**
- * Describes a timing card in sentences, to be printed and hung over the bench: what to mind first, then every event, then what is not
- * known.
+ * Describes a timing card in sentences, to be printed and hung over the bench: what to mind first, then every event,
+ * then what is not known.
  *
  * @param card - what `timingCard` gave
  * @param wording - the units to print in
  * @returns sentences without full stops
- * @throws {RebuildInputError} when a field is misspelt, the card is not what `timingCard` gives, or the unit system is unknown
+ * @throws {RebuildInputError} when a field is misspelt, the card is not what `timingCard` gives, or the unit system is
+ * unknown
  * @example
  * ```ts
  * const card = timingCard({

@@ -29,13 +29,15 @@ export const guardTeeth = (parameter: string, teeth: number): number =>
  *     atCrank = 2 * π / crankTeeth
  *     atGear = 2 * π / gearTeeth
  *
- * In a train of single gears it is the same turn of the crank wherever the tooth was missed, at the cam, at an idler or at the
- * magneto: that of the crank's own teeth. Two gears on one shaft, of different teeth, do not follow that. A chain counts like gears.
+ * In a train of single gears it is the same turn of the crank wherever the tooth was missed, at the cam, at an idler or
+ * at the magneto: that of the crank's own teeth. Two gears on one shaft, of different teeth, do not follow that. A
+ * chain counts like gears.
  *
  * @param gears - teeth of the crank's gear, and of the one that it drives
  * @returns the angle of one tooth at the crank and at the gear
  * @throws {RebuildInputError} when a field is misspelt, or the teeth are no whole number from 8 to 400
- * @see Source: geometry; TM 5-4210-229-14&P, paragraph 6-6, prints 11 degrees of the crank for a tooth of its own engine
+ * @see Source: geometry; TM 5-4210-229-14&P, paragraph 6-6, prints 11 degrees of the crank for a tooth of its own
+ * engine
  * @example
  * ```ts
  * const tooth = oneTooth({ crankTeeth: 24, gearTeeth: 48 });

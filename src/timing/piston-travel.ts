@@ -2,20 +2,22 @@ import { guardFields, guardLength, ROUNDING } from '../judging/internal.js';
 import type { CrankTrain } from '../motion/index.js';
 import { guardCrankTrain, positionAt } from '../motion/internal.js';
 import type { Angle, Length } from '../quantities/index.js';
-import { pistonDepth, turnFromCentre } from './domains.js';
+import { turnFromCentre } from './domains.js';
 
 const AT_ANGLE = ['stroke', 'rodLength', 'angle'] as const;
 const AT_TRAVEL = ['stroke', 'rodLength', 'travel'] as const;
 
 /**
- * How far the piston is below top dead centre at an angle of the crank from it, before or after: exact, with the rod's lean.
+ * How far the piston is below top dead centre at an angle of the crank from it, before or after: exact, with the rod's
+ * lean.
  *
  *     r = stroke / 2
  *     travel = r * (1 - cos(angle)) + rodLength - √(rodLength² - (r * sin(angle))²)
  *
- * A depth gauge or a stick through the plug hole measures this only along the cylinder's axis: a plug hole at a slant reads too
- * much. Where the piston pin or the cylinder stands to one side of the crankshaft's centre, before and after differ, and this
- * does not hold. Near the top a piston hardly moves, so that its travel tells an early spark much better than a top dead centre.
+ * A depth gauge or a stick through the plug hole measures this only along the cylinder's axis: a plug hole at a slant
+ * reads too much. Where the piston pin or the cylinder stands to one side of the crankshaft's centre, before and after
+ * differ, and this does not hold. Near the top a piston hardly moves, so that its travel tells an early spark much
+ * better than a top dead centre.
  *
  * Before a crank is turned by hand, switch the ignition off and earth the magneto lead, and take the plugs out.
  *
@@ -42,8 +44,8 @@ export function pistonTravel(
 }
 
 /**
- * The angle of the crank from top dead centre at which the piston is so far below it: `pistonTravel` turned round, in closed
- * form by the law of cosines, exact near both dead centres.
+ * The angle of the crank from top dead centre at which the piston is so far below it: `pistonTravel` turned round, in
+ * closed form by the law of cosines, exact near both dead centres.
  *
  *     angle = 2 * atan(√(travel * (2 * rodLength - travel) / ((stroke - travel) * (stroke + 2 * rodLength - travel))))
  *
@@ -69,8 +71,7 @@ export function angleAtTravel(
   guardFields('crank', crank, AT_TRAVEL);
   guardCrankTrain(crank);
   const { stroke, rodLength } = crank;
-  const travel = pistonDepth('travel', crank.travel);
-  guardLength('travel', travel, [0, stroke * (1 + ROUNDING)], 'inch(0.1)');
+  const travel = guardLength('travel', crank.travel, [0, stroke * (1 + ROUNDING)], 'inch(0.1)');
   const twoRods = 2 * rodLength;
   const left = Math.max(stroke - travel, 0);
   return (2 *

@@ -27,16 +27,16 @@ const READING = ['lobes', 'dwell', 'share'] as const;
 const CHANGE = ['from', 'to', 'speedRatio'] as const;
 
 /**
- * Dwell of breaker points as an angle and as a share: give one. A meter tells the share; some are marked in degrees for an engine of
- * four, six or eight lobes and read wrong on one of another number.
+ * Dwell of breaker points as an angle and as a share: give one. A meter tells the share; some are marked in degrees for
+ * an engine of four, six or eight lobes and read wrong on one of another number.
  *
  *     dwell = share * 2 * π / lobes
  *     dwellShare = dwell * lobes / (2 * π)
  *
  * @param reading - lobes of the breaker cam, and dwell in one way
  * @returns dwell and opening of the points in turn of the cam, and the share
- * @throws {RebuildInputError} when a field is misspelt, a value is not finite or out of range, the lobes are no whole number
- * from 1 to 12, the points would never open, neither dwell nor share is given, or both are
+ * @throws {RebuildInputError} when a field is misspelt, a value is not finite or out of range, the lobes are no whole
+ * number from 1 to 12, the points would never open, neither dwell nor share is given, or both are
  * @see Source: definition
  * @example
  * ```ts
@@ -74,15 +74,15 @@ const resultOf = (dwell: number, turn: number, share: number): PointsDwell => ({
 });
 
 /**
- * How much later the spark comes after the points were set to another dwell, in turn of the crank; negative is earlier. The
- * opening of the points moves by half of the change, their closing by the other half:
+ * How much later the spark comes after the points were set to another dwell, in turn of the crank; negative is earlier.
+ * The opening of the points moves by half of the change, their closing by the other half:
  *
  *     later = (to - from) / 2 / speedRatio
  *
- * That holds for a cam whose lobes are alike on both sides, with the breaker plate where it was. On a cam that turns at half the crank's
- * speed a degree of dwell is a degree of timing. A wider gap is less dwell and an earlier spark, and an earlier spark
- * **throws the starting handle back**: set the gap first and time the spark afterwards, always. How much dwell a gap gives is the shape
- * of the cam, and no formula tells it: measure the dwell, or time the spark again.
+ * That holds for a cam whose lobes are alike on both sides, with the breaker plate where it was. On a cam that turns at
+ * half the crank's speed a degree of dwell is a degree of timing. A wider gap is less dwell and an earlier spark, and
+ * an earlier spark **throws the starting handle back**: set the gap first and time the spark afterwards, always. How
+ * much dwell a gap gives is the shape of the cam, and no formula tells it: measure the dwell, or time the spark again.
  *
  * @param change - dwell before and after, in turn of the cam, and how fast the cam turns
  * @returns how much later the spark comes, in turn of the crank [rad]

@@ -1,6 +1,6 @@
 import { guardFields, guardLength, ROUNDING } from '../judging/internal.js';
 import { type Angle, type Length, RebuildInputError } from '../quantities/index.js';
-import { rimDiameter, rimMark, turnFromCentre } from './domains.js';
+import { rimDiameter, turnFromCentre } from './domains.js';
 
 /** How far two marks on a rim are apart. */
 export interface RimDistance {
@@ -21,9 +21,9 @@ const MARKS = ['diameter', 'arc', 'chord'] as const;
  *     arc = diameter / 2 * angle
  *     chord = diameter * sin(angle / 2)
  *
- * A tape laid on the rim measures the arc, dividers or a rule the chord, which is shorter: by 1 in 200 at 20°, by a tenth at
- * 90°. A tape or strip of paper has a thickness, and measures on a circle that much larger. Measure the diameter where the marks go:
- * a rim with a crown or a draft is not the same all over.
+ * A tape laid on the rim measures the arc, dividers or a rule the chord, which is shorter: by 1 in 200 at 20°, by a
+ * tenth at 90°. A tape or strip of paper has a thickness, and measures on a circle that much larger. Measure the
+ * diameter where the marks go: a rim with a crown or a draft is not the same all over.
  *
  * Before a crank is turned by hand, switch the ignition off and earth the magneto lead, and take the plugs out.
  *
@@ -77,8 +77,8 @@ export interface RimMarks {
  *
  * @param marks - diameter of the rim, and the distance in one way
  * @returns how far the crank turns from one mark to the other [rad]
- * @throws {RebuildInputError} when a field is misspelt, a value is not finite or out of range, neither distance or both are
- * given, the arc is longer than half the rim, or the chord is longer than the diameter
+ * @throws {RebuildInputError} when a field is misspelt, a value is not finite or out of range, neither distance or both
+ * are given, the arc is longer than half the rim, or the chord is longer than the diameter
  * @see Source: geometry
  * @example
  * ```ts
@@ -99,11 +99,9 @@ export function rimAngle(marks: RimMarks): Angle {
     });
   }
   if (chord !== undefined) {
-    rimMark('chord', chord);
     guardLength('chord', chord, [0, diameter * (1 + ROUNDING)], 'inch(1.5)');
     return (2 * Math.asin(Math.min(chord / diameter, 1))) as Angle;
   }
-  const along = rimMark('arc', arc as Length);
-  guardLength('arc', along, [0, HALF_ROUND * diameter], 'inch(1.5)');
+  const along = guardLength('arc', arc as Length, [0, HALF_ROUND * diameter], 'inch(1.5)');
   return ((2 * along) / diameter) as Angle;
 }

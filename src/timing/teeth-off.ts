@@ -46,7 +46,10 @@ export interface ComparedGears {
   readonly tooth: Angle;
   /** What was compared. */
   readonly shifts: readonly CamShift[];
-  /** A valve is open for longer or shorter than the readings can be off: lash, another lift, a worn lobe or another cam. */
+  /**
+   * A valve is open for longer or shorter than the readings can be off: lash, another lift, a worn lobe or another
+   * cam.
+   */
   readonly durationDiffers: boolean;
 }
 
@@ -98,20 +101,22 @@ const NOISE = 1e-9;
  *
  *     tooth = 2 * π / crankTeeth
  *
- * Where a valve's opening and closing are both known, its middle is compared: lash moves the two ends apart or together and leaves
- * the middle. A tooth moves all of them by the same. What is out by no whole number of teeth is something else:
- * a wrong top dead centre, a sheared key, a stretched chain, a worn lobe, another cam. So is a cam half a turn out, which a degree wheel
- * cannot show: see which valve moves as the piston passes the top.
+ * Where a valve's opening and closing are both known, its middle is compared: lash moves the two ends apart or together
+ * and leaves the middle. A tooth moves all of them by the same. What is out by no whole number of teeth is something
+ * else: a wrong top dead centre, a sheared key, a stretched chain, a worn lobe, another cam. So is a cam half a turn
+ * out, which a degree wheel cannot show: see which valve moves as the piston passes the top.
  *
- * Do not turn an engine by its starter before this is settled. TM 5-3820-256-24-5, p. 30, warns for its own engine that a piston strikes
- * the inlet valve with the cam a tooth early, and may strike the exhaust valve with it a tooth late. Turn it by hand, slowly,
- * with the ignition off, the magneto lead earthed and the plugs out, and stop at what resists.
+ * Do not turn an engine by its starter before this is settled. TM 5-3820-256-24-5, p. 30, warns for its own engine that
+ * a piston strikes the inlet valve with the cam a tooth early, and may strike the exhaust valve with it a tooth late.
+ * Turn it by hand, slowly, with the ignition off, the magneto lead earthed and the plugs out, and stop at what resists.
  *
  * @param gears - places found and wanted, how far they may be off, and the teeth of both gears
- * @returns whether the cam is in mesh, how many teeth it is off, that it is not a tooth, or that the readings do not tell
- * @throws {RebuildInputError} when a field is misspelt, a value is not finite or out of range, a place is both before and after,
- * a dead centre is unknown, a place is far from the valve's own dead centre, a valve opens after it closes, nothing was both found and wanted, the teeth are no whole number
- * from 8 to 400, or the cam has not twice the teeth of the crank
+ * @returns whether the cam is in mesh, how many teeth it is off, that it is not a tooth, or that the readings do not
+ * tell
+ * @throws {RebuildInputError} when a field is misspelt, a value is not finite or out of range, a place is both before
+ * and after, a dead centre is unknown, a place is far from the valve's own dead centre, a valve opens after it closes,
+ * nothing was both found and wanted, the teeth are no whole number from 8 to 400, or the cam has not twice the teeth of
+ * the crank
  * @see Source: geometry; TM 5-4210-229-14&P, paragraph 6-6, for the check by one event at a lash that is set
  * @example
  * ```ts

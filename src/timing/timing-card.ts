@@ -56,7 +56,7 @@ export interface TimingRow {
 }
 
 /** What to mind at the bench. */
-export type TimingCaution = 'earth the magneto' | 'starting spark not known' | SparkCaution;
+export type TimingCaution = 'earth the magneto' | SparkCaution;
 
 /** A timing card for the bench. */
 export interface TimingCard {
@@ -68,7 +68,7 @@ export interface TimingCard {
   readonly notGiven: readonly ('rim diameter' | 'stroke and rod')[];
   /** What to mind, the first always. */
   readonly cautions: readonly TimingCaution[];
-  /** How the starting spark stands to its limits, where there is one. */
+  /** How the starting spark stands to its limits, where it is known. */
   readonly starting?: Finding<'angle'>;
   /** Whose figures these are. */
   readonly basis: Basis;
@@ -97,23 +97,23 @@ interface Placed {
 }
 
 /**
- * A timing card for the bench: every event in degrees, as a distance on the rim and as travel of the piston, and what is
- * not known. The figures come from `rimDistance`, `pistonTravel` and `sparkSetting`.
+ * A timing card for the bench: every event in degrees, as a distance on the rim and as travel of the piston, and what
+ * is not known. The figures come from `rimDistance`, `pistonTravel` and `sparkSetting`.
  *
  * Valves are told from the dead centre that the trade tells them from: inlet opening and exhaust closing from the top,
- * inlet closing and exhaust opening from the bottom. The distance on the rim is from the mark of that dead centre; the travel is
- * always from the top.
+ * inlet closing and exhaust opening from the bottom. The distance on the rim is from the mark of that dead centre; the
+ * travel is always from the top.
  *
- * **Take care.** Before the crank is turned by hand, switch the ignition off, earth the magneto lead and take the plugs out. A spark that
- * comes too early throws the starting handle back: `cautions` says so, and where the starting spark is not known it says that too. The
- * maker's manual comes first.
+ * **Take care.** Before the crank is turned by hand, switch the ignition off, earth the magneto lead and take the plugs
+ * out. A spark that comes too early throws the starting handle back: `cautions` says so, and where the starting spark
+ * is not known it says that too. The maker's manual comes first.
  *
  * @param timing - rim, crank, spark and valves, as far as they are known
  * @returns a row for each event that is known, what is not known, and what to mind
- * @throws {RebuildInputError} when a field is misspelt, a value is not finite or out of range, the rod cannot
- * belong to the stroke, a place is both before and after, a dead centre is unknown, a place is far from the valve's own dead centre,
- * a valve opens after it closes, limits have no bound
- * or are reversed, a basis stands without limits, or the basis is none
+ * @throws {RebuildInputError} when a field is misspelt, a value is not finite or out of range, the rod cannot belong to
+ * the stroke, a place is both before and after, a dead centre is unknown, a place is far from the valve's own dead
+ * centre, a valve opens after it closes, limits have no bound or are reversed, a basis stands without limits, or the
+ * basis is none
  * @see Source: geometry; TM 5-4240-501-14&P, p. 289, for earthing the magneto lead
  * @example
  * ```ts
@@ -136,7 +136,7 @@ export function timingCard(timing: TimingToList): TimingCard {
     timing.rimDiameter === undefined ? undefined : rimDiameter('rimDiameter', timing.rimDiameter);
   if (crank !== undefined) {
     guardFields('crank', crank, CRANK);
-    guardCrankTrain(crank);
+    guardCrankTrain(crank, 'crank.');
   }
   guardBasis('basis', basis);
   const sparks = spark === undefined ? undefined : readSpark(spark);
@@ -157,7 +157,7 @@ export function timingCard(timing: TimingToList): TimingCard {
       'earth the magneto',
       ...(sparks?.cautions ?? (['starting spark not known'] as const)),
     ],
-    ...(sparks && { starting: sparks.finding }),
+    ...(sparks?.startingKnown && { starting: sparks.finding }),
     basis,
   };
 }
@@ -173,8 +173,9 @@ function placedSparks(
   sparks: ReturnType<typeof sparkSettingOf> | undefined,
 ): readonly Placed[] {
   if (sparks === undefined) return [];
+  const starting = sparks.startingKnown ? -sparks.starting : undefined;
   return [
-    { event: 'spark, starting', centre: 'top', pastTop: -sparks.starting, within: spark?.within },
+    { event: 'spark, starting', centre: 'top', pastTop: starting, within: spark?.within },
     { event: 'spark, running', centre: 'top', pastTop: -sparks.running },
   ];
 }

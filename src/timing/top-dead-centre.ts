@@ -22,7 +22,10 @@ export interface TopDeadCentre {
   readonly span: Span<Angle>;
   /** How much too much the wheel reads at the top, up to half a turn; negative is too little [rad]. */
   readonly off: Angle;
-  /** How far from the top the stop holds the crank, on either side. Turn the wheel on its shaft until it reads this there [rad]. */
+  /**
+   * How far from the top the stop holds the crank, on either side. Turn the wheel on its shaft until it reads this
+   * at the stop past the top [rad].
+   */
   readonly fromStop: Angle;
 }
 
@@ -33,22 +36,23 @@ const LEAST = /* @__PURE__ */ degree(4);
 const MOST = /* @__PURE__ */ degree(150);
 
 /**
- * Top dead centre from two readings at a piston stop: the middle of the arc from one to the other that the stop closes, which
- * is the shorter. A piston hardly moves about the top, and what looks like the top is off by degrees; the middle is not.
- * Readings may lie on both sides of 0.
+ * Top dead centre from two readings at a piston stop: the middle of the arc from one to the other that the stop closes,
+ * which is the shorter. A piston hardly moves about the top, and what looks like the top is off by degrees; the middle
+ * is not. Readings may lie on both sides of 0.
  *
  *     top = (first + second) / 2
  *     fromStop = (second - first) / 2
  *
- * Set the stop so that it holds the crank 15 to 45° from the top: nearer, a soft touch is degrees; farther, the middle might be
- * mistaken for the bottom. Take the plugs out and turn the crank gently, by hand, never by the starter: a stop can
- * go through a piston. Check that no open valve meets the stop. Switch the ignition off and earth the magneto lead first.
- * Afterwards turn the wheel until it reads `fromStop` at the stop, and read both sides again: they must be alike.
+ * Set the stop so that it holds the crank 15 to 45° from the top: nearer, a soft touch is degrees; farther, the middle
+ * might be mistaken for the bottom. Take the plugs out and turn the crank gently, by hand, never by the starter: a stop
+ * can go through a piston. Check that no open valve meets the stop. Switch the ignition off and earth the magneto lead
+ * first. Afterwards turn the wheel until it reads `fromStop` at the stop past the top, and read both sides again: they
+ * must be alike, one after 0 and one before it.
  *
  * @param stops - both readings of the wheel, and how far they may be off
  * @returns the reading at top dead centre and its span, how far the wheel is off, and how far the stop is from the top
- * @throws {RebuildInputError} when a field is misspelt, a value is not finite or out of range, or the readings are less than 4
- * degrees apart, or more than 150
+ * @throws {RebuildInputError} when a field is misspelt, a value is not finite or out of range, or the readings are less
+ * than 4 degrees apart, or more than 150
  * @see Source: common practice; geometry
  * @example
  * ```ts

@@ -1,6 +1,6 @@
 import { showIn } from '../judging/internal.js';
 import { type Angle, degree, RebuildInputError } from '../quantities/index.js';
-import { type CrankPlace, guardCrankPlace } from './crank-place.js';
+import { type CrankPlace, pastTopOf, refuseCrankPlace } from './crank-place.js';
 import { HALF, turnedNear, WHOLE } from './turns.js';
 
 /**
@@ -21,43 +21,52 @@ export interface ValveReadings {
 export type ValveEvent = 'inletOpens' | 'inletCloses' | 'exhaustOpens' | 'exhaustCloses';
 
 /**
- * The dead centre that each event belongs to, in a cycle of two turns that begins at the firing top: bottom at a half, top
- * between exhaust and inlet at a whole, bottom at one and a half. A reading is taken to be near its own.
+ * The bottom at the end of the inlet stroke, in a cycle of two turns that begins at the firing top. The exhaust valve
+ * opens near the bottom at a half; it closes, and the inlet valve opens, near the top at a whole.
  */
-const HOME: Readonly<Record<ValveEvent, number>> = {
-  exhaustOpens: HALF,
-  exhaustCloses: WHOLE,
-  inletOpens: WHOLE,
-  inletCloses: /* @__PURE__ */ degree(540),
-};
+const LAST_BOTTOM = /* @__PURE__ */ degree(540);
 
 /** The names of all readings. */
 export const VALVE_EVENTS = ['inletOpens', 'inletCloses', 'exhaustOpens', 'exhaustCloses'] as const;
 
 /** Where the events are in the cycle, those that were read. */
-export type InCycle = { readonly [Event in ValveEvent]?: Angle };
+export type InCycle = Readonly<Record<ValveEvent, Angle | undefined>>;
 
-/** The least that a valve is open for, and how far an event may be from its own dead centre, with what rounding may add. */
+/**
+ * The least that a valve is open for, and how far an event may be from its own dead centre, with what rounding may
+ * add.
+ */
 const SHORTEST = /* @__PURE__ */ degree(19.99999);
 const FARTHEST = /* @__PURE__ */ degree(100.00001);
 
-/** Refuses readings that are no places, or in no order; gives where they are in the cycle. `at` is put before each name. */
+/** Refuses readings that are no places, or in no order; gives where they are in the cycle. */
 export function guardValveReadings(at: string, readings: ValveReadings): InCycle {
-  const cycle: { -readonly [Event in ValveEvent]?: Angle } = {};
-  for (const event of VALVE_EVENTS) {
-    const place = readings[event];
-    if (place !== undefined) cycle[event] = placeInCycle(`${at}${event}`, event, place);
-  }
-  guardOpenFirst(`${at}inletCloses`, cycle.inletOpens, cycle.inletCloses);
-  guardOpenFirst(`${at}exhaustCloses`, cycle.exhaustOpens, cycle.exhaustCloses);
+  const cycle = {
+    inletOpens: placeInCycle(at, 'inletOpens', WHOLE, readings.inletOpens),
+    inletCloses: placeInCycle(at, 'inletCloses', LAST_BOTTOM, readings.inletCloses),
+    exhaustOpens: placeInCycle(at, 'exhaustOpens', HALF, readings.exhaustOpens),
+    exhaustCloses: placeInCycle(at, 'exhaustCloses', WHOLE, readings.exhaustCloses),
+  };
+  guardOpenFirst(at, 'inletCloses', cycle.inletOpens, cycle.inletCloses);
+  guardOpenFirst(at, 'exhaustCloses', cycle.exhaustOpens, cycle.exhaustCloses);
   return cycle;
 }
 
-/** Where an event is in the cycle. What is far from its own dead centre was written down wrongly. */
-function placeInCycle(parameter: string, event: ValveEvent, place: CrankPlace): Angle {
-  const home = HOME[event];
-  const angle = turnedNear(guardCrankPlace(parameter, place), home) as Angle;
+/**
+ * Where an event is in the cycle; `at` is put before its name. What is far from its own dead centre was written down
+ * wrongly.
+ */
+function placeInCycle(
+  at: string,
+  event: ValveEvent,
+  home: number,
+  place: CrankPlace | undefined,
+): Angle | undefined {
+  if (place === undefined) return undefined;
+  const angle = turnedNear(pastTopOf(place), home) as Angle;
   if (Math.abs(angle - home) <= FARTHEST) return angle;
+  const parameter = `${at}${event}`;
+  if (Number.isNaN(angle)) refuseCrankPlace(parameter, place);
   throw new RebuildInputError({
     parameter,
     value: place,
@@ -68,11 +77,16 @@ function placeInCycle(parameter: string, event: ValveEvent, place: CrankPlace): 
 }
 
 /** Refuses a valve that closes before it opens, or as good as at once. */
-function guardOpenFirst(parameter: string, opens?: Angle, closes?: Angle): void {
+function guardOpenFirst(
+  at: string,
+  closing: ValveEvent,
+  opens: Angle | undefined,
+  closes: Angle | undefined,
+): void {
   if (opens === undefined || closes === undefined || closes - opens >= SHORTEST) return;
   const degrees = Math.round((Math.abs(closes - opens) / HALF) * 180);
   throw new RebuildInputError({
-    parameter,
+    parameter: `${at}${closing}`,
     value: closes,
     shown: `${degrees} degrees ${closes > opens ? 'after' : 'before'} it opens`,
     expected: 'at least 20 degrees of the crank after the valve opens',

@@ -12,7 +12,10 @@ export interface LobeTiming {
   readonly closes: Angle;
   /** How far the crank turns while it is open [rad]. */
   readonly duration: Angle;
-  /** How far the middle is from the top between exhaust and inlet: after it for the inlet, before it for the exhaust [rad]. */
+  /**
+   * How far the middle is from the top between exhaust and inlet: after it for the inlet, before it for the exhaust
+   * [rad].
+   */
   readonly centreline: Angle;
 }
 
@@ -30,7 +33,10 @@ export interface ValveTiming {
   readonly camAdvance?: Angle;
   /** How far a duration and the overlap may be off: both of its readings, each the other way [rad]. */
   readonly durationWithin?: Angle;
-  /** How far a centreline, the separation of the lobes and the advance of the cam may be off: readings off one way [rad]. */
+  /**
+   * How far a centreline, the separation of the lobes and the advance of the cam may be off: readings off one way
+   * [rad].
+   */
   readonly centrelineWithin?: Angle;
 }
 
@@ -47,22 +53,22 @@ const READINGS = ['inletOpens', 'inletCloses', 'exhaustOpens', 'exhaustCloses', 
  *     lobeSeparation = (inletCentreline + exhaustCentreline) / 2
  *     camAdvance = (exhaustCentreline - inletCentreline) / 2
  *
- * The letters stand for an inlet that opens before top and closes after bottom, an exhaust that opens before bottom and closes
- * after top; the function takes any of them before or after, about either dead centre. Angles are turns of the crank, but for
- * the separation of the lobes, which is told in turns of the cam.
+ * The letters stand for an inlet that opens before top and closes after bottom, an exhaust that opens before bottom and
+ * closes after top; the function takes any of them before or after, about either dead centre. Angles are turns of the
+ * crank, but for the separation of the lobes, which is told in turns of the cam.
  *
- * Read opening and closing at the same lift, well off the seat, with the lash that the figures are for: the middle then holds
- * whatever the lift. A maker's figures are for the lift that he names, and a duration read at another is no fault. The last of the
- * rise is slow, so that two thou of lash move an opening by several degrees. A reading off by
- * a whole turn reads the same: look which stroke the piston is on.
+ * Read opening and closing at the same lift, well off the seat, with the lash that the figures are for: the middle then
+ * holds whatever the lift. A maker's figures are for the lift that he names, and a duration read at another is no
+ * fault. The last of the rise is slow, so that two thou of lash move an opening by several degrees. A reading off by a
+ * whole turn reads the same: look which stroke the piston is on.
  *
  * Before a crank is turned by hand, switch the ignition off and earth the magneto lead, and take the plugs out.
  *
  * @param readings - where the valves open and close, those that were read, and how far each may be off
  * @returns what they tell of each lobe, and of both together
- * @throws {RebuildInputError} when a field is misspelt, a value is not finite or out of range, there is no reading, a place is
- * both before and after, a dead centre is unknown, a place is far from the valve's own dead centre,
- * or a valve opens after it closes
+ * @throws {RebuildInputError} when a field is misspelt, a value is not finite or out of range, there is no reading, a
+ * place is both before and after, a dead centre is unknown, a place is far from the valve's own dead centre, or a valve
+ * opens after it closes
  * @see Source: geometry; definitions as cam makers print them
  * @example
  * ```ts
@@ -97,21 +103,21 @@ export function valveTiming(
   }
   const inlet = lobeOf(inletOpens, inletCloses, 1);
   const exhaust = lobeOf(exhaustOpens, exhaustCloses, -1);
-  return {
-    ...(inlet && { inlet }),
-    ...(exhaust && { exhaust }),
-    ...(inletOpens !== undefined &&
-      exhaustCloses !== undefined && { overlap: (exhaustCloses - inletOpens) as Angle }),
-    ...(inlet &&
-      exhaust && {
-        lobeSeparation: ((inlet.centreline + exhaust.centreline) / 2) as Angle,
-        camAdvance: ((exhaust.centreline - inlet.centreline) / 2) as Angle,
-      }),
-    ...(within > 0 && {
-      durationWithin: (2 * within) as Angle,
-      centrelineWithin: within as Angle,
-    }),
-  };
+  const timing: { -readonly [Name in keyof ValveTiming]: ValveTiming[Name] } = {};
+  if (inlet) timing.inlet = inlet;
+  if (exhaust) timing.exhaust = exhaust;
+  if (inletOpens !== undefined && exhaustCloses !== undefined) {
+    timing.overlap = (exhaustCloses - inletOpens) as Angle;
+  }
+  if (inlet && exhaust) {
+    timing.lobeSeparation = ((inlet.centreline + exhaust.centreline) / 2) as Angle;
+    timing.camAdvance = ((exhaust.centreline - inlet.centreline) / 2) as Angle;
+  }
+  if (within > 0) {
+    timing.durationWithin = (2 * within) as Angle;
+    timing.centrelineWithin = within as Angle;
+  }
+  return timing;
 }
 
 /** A lobe whose middle is after the top between exhaust and inlet, or before it. */

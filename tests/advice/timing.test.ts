@@ -14,7 +14,14 @@ const gears = { within: degree(2), crankTeeth: 24, camTeeth: 48 };
 
 describe('what a machinist would say of timing', () => {
   it('warns of a starting handle where nothing is known to hold the spark back', () => {
-    expect(sparkSetting(magneto).cautions).toEqual(['kicks back']);
+    // A coupling that nobody knows may be there or not; none at all is said with a lag of 0.
+    const unknown = sparkSetting(magneto);
+    expect(unknown.cautions).toEqual(['may kick back', 'starting spark not known']);
+    expect(unknown.startingKnown).toBe(false);
+    expect(sparkSetting({ ...magneto, lag: degree(0) }).cautions).toEqual(['kicks back']);
+    const card = timingCard({ spark: magneto });
+    expect(card.notKnown).toContain('spark, starting');
+    expect(card.starting).toBeUndefined();
   });
 
   it('warns where the spark may be early by its error alone', () => {
@@ -71,6 +78,6 @@ describe('what a machinist would say of timing', () => {
     const card = timingCard({ rimDiameter: inch(10), spark: magneto });
     const lines = describeTimingCard(card, { units: 'inch' });
     expect(lines[0]).toContain('magneto lead earthed');
-    expect(lines[1]).toContain('throws the starting handle back');
+    expect(lines[1]).toContain('throw the starting handle back');
   });
 });

@@ -18,6 +18,7 @@ const TAKEN: Readonly<Record<string, string>> = {
   describePlanDifference: 'difference',
   describeShedDifference: 'difference',
   describeTighteningPlan: 'plan',
+  describeTimingCard: 'card',
   describeTorqueSetting: 'setting',
   diffPlans: 'older',
   diffSheds: 'older',

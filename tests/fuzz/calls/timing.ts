@@ -186,7 +186,7 @@ export const timingCalls = {
     sound: [[toList], [{}]],
     provoked: {
       ...wrongReadings('valves.', (readings) => ({ valves: readings })),
-      'the rod cannot belong to the stroke': refused('rodLength', {
+      'the rod cannot belong to the stroke': refused('crank.rodLength', {
         crank: { stroke: inch(3.25), rodLength: inch(0.9) },
       }),
       'limits have no bound': refused('spark.limits', { spark: { ...held, limits: {} } }),
