@@ -16,7 +16,7 @@ import {
   statedBasis,
 } from '../reading/index.js';
 import type { CrankPlace } from '../timing/index.js';
-import { guardCrankPlace } from '../timing/internal.js';
+import { pastTopOf } from '../timing/internal.js';
 
 /** What is known of a cylinder besides its spaces. */
 export interface AroundCompression {
@@ -134,7 +134,7 @@ function crankingOf(
 ): CrankingPressure | undefined {
   if (stroke === undefined || rodLength === undefined || inletCloses === undefined)
     return undefined;
-  const past = guardCrankPlace('inletCloses', inletCloses as CrankPlace) - HALF_TURN;
+  const past = pastTopOf(inletCloses as CrankPlace) - HALF_TURN;
   // A valve is not shut before the bottom.
   const closes = { min: Math.max(0, past - within) as Angle, max: (past + within) as Angle };
   return crankingPressure({

@@ -19,12 +19,11 @@ import {
   pinHeight,
 } from '../motion/internal.js';
 import { parse, RebuildInputError } from '../quantities/index.js';
-import type { CrankPlace, DeadCentre, ValveReadings } from '../timing/index.js';
+import type { DeadCentre, ValveReadings } from '../timing/index.js';
 import {
   angleWithin,
   breakerSpeedRatio,
   guardCamTeeth,
-  guardCrankPlace,
   guardValveReadings,
   plugGap,
   pointsGap,
@@ -32,6 +31,7 @@ import {
   sparkAdvance,
   sparkLag,
   TEETH,
+  turnFromCentre,
 } from '../timing/internal.js';
 import { chosen, count, fields, list, name, partial, word } from './fields.js';
 import { statedLimits, statedLimitsOf } from './limit-fields.js';
@@ -122,11 +122,8 @@ function placeIn(text: string): PlaceData {
     });
   }
   const dead = centre.toLowerCase() as DeadCentre;
-  const at = parse(angle, 'angle');
-  const placed = side.toLowerCase() === 'before' ? { before: dead } : { after: dead };
-  const place = { angle: at, ...placed } as PlaceData & CrankPlace;
-  guardCrankPlace('text', place);
-  return place;
+  const at = turnFromCentre('text', parse(angle, 'angle'));
+  return side.toLowerCase() === 'before' ? { angle: at, before: dead } : { angle: at, after: dead };
 }
 
 const within = quantity('angle', angleWithin).exactOptional();

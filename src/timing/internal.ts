@@ -1,5 +1,5 @@
 // What the other rooms use of this one and users never see.
-export { guardCrankPlace } from './crank-place.js';
+export { pastTopOf } from './crank-place.js';
 export {
   angleWithin,
   breakerSpeedRatio,
@@ -8,6 +8,7 @@ export {
   rimDiameter,
   sparkAdvance,
   sparkLag,
+  turnFromCentre,
 } from './domains.js';
 export { guardCamTeeth, TEETH } from './gear-teeth.js';
 export { guardValveReadings } from './valve-readings.js';
