@@ -3,6 +3,7 @@
 export { assemblyChecks } from './checks.js';
 export type { CompressionSetting } from './compression-setting.js';
 export { describeCompression, describeRule } from './describe-compression.js';
+export { describeDipper } from './describe-dipper.js';
 export { describeFastener, FASTENER_NAMES } from './describe-fastener.js';
 export { describeFit, PRESSING } from './describe-fit.js';
 export { describeTiming } from './describe-timing.js';

@@ -7,9 +7,12 @@ export {
   compressionReading,
   crownVolume,
   gasketThickness,
+  orificeBore,
   readingsApart,
   shareOfReading,
+  testAir,
 } from './compression/domains.js';
+export { LEAK_PLACES } from './compression/leak-heard.js';
 export { boreOrder, nameOversize } from './describe-bore-plan.js';
 export { cylinderWall, ringGap, toleratedBoreWear } from './domains.js';
 export { ringGapLimits } from './ring-filing.js';

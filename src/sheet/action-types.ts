@@ -6,6 +6,7 @@ import type { OddReading } from '../measuring/index.js';
 import type { DilutionFinding, FuelFractionSpan, ThinningFinding } from '../oil/index.js';
 import type { Flow, KinematicViscosity, Length } from '../quantities/index.js';
 import type { Happening } from '../reading/index.js';
+import type { AssemblyAction } from './assembly-actions.js';
 import type { RingReport } from './inspect-cylinder.js';
 import type { FilmReport } from './inspect-film.js';
 import type { Unsettled } from './unsettled.js';
@@ -31,6 +32,7 @@ export interface WrongShells {
 export type Action =
   | WrongShells
   | ValveAction
+  | AssemblyAction
   | (Unsettled & {
       /** A size is nearer to a limit than it is measured to: better readings decide. */
       readonly kind: 'measure again';
@@ -236,14 +238,6 @@ export type Action =
       /** Which cylinder. */
       readonly cylinder: string;
       /** The finding that it fails. */
-      readonly finding: Finding<'length'>;
-    }
-  | {
-      /** Two parts fit each other too loosely or too tightly. */
-      readonly kind: 'wrong fit';
-      /** Which. */
-      readonly fit: string;
-      /** The finding that they fail. */
       readonly finding: Finding<'length'>;
     }
   | {

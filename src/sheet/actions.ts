@@ -1,6 +1,6 @@
-import type { FitSetting } from '../assembly/index.js';
 import { guardLayout, holds } from '../judging/internal.js';
 import type { Action } from './action-types.js';
+import { assemblyActions } from './assembly-actions.js';
 import {
   bearingActions,
   fittedShellActions,
@@ -57,7 +57,7 @@ export function actionsFrom(inspection: Inspection): readonly Action[] {
     ...crankshaft,
     ...cylinders,
     ...valveActions(inspection.valves),
-    ...fitActions(inspection.assembly?.fits ?? []),
+    ...assemblyActions(inspection.compression?.test, inspection.assembly?.fits),
   ];
 }
 
@@ -85,15 +85,6 @@ function oilActions({ sample, film, leak }: OilReport): Action[] {
       : []),
     ...(leaks ? [{ kind: 'stop the leak' as const, flow: leak.flow }] : []),
   ];
-}
-
-/** Parts that were measured and do not fit. */
-function fitActions(fits: readonly FitSetting[]): Action[] {
-  return fits.flatMap(({ name: fit, finding }) =>
-    finding && !holds(finding) && finding.verdict !== 'undecided'
-      ? [{ kind: 'wrong fit' as const, fit, finding }]
-      : [],
-  );
 }
 
 function endPlayActions(endPlay: Inspection['endPlay']): Action[] {

@@ -21,6 +21,7 @@ import {
 import type { Length } from '../quantities/index.js';
 import { CRACK_TEST, HAPPENED, HITS_THE_BLOCK, journalWords } from '../reading/index.js';
 import type { Action, WrongShells } from './action-types.js';
+import { describeAssemblyAction } from './assembly-actions.js';
 import { describeThinFilm } from './describe-film.js';
 import { describeRing } from './describe-ring.js';
 import { describeFuelSpan, describeThinOil, WHY_THICK } from './describe-sample.js';
@@ -107,8 +108,9 @@ export function describeAction(action: Action, wording: Wording): string {
       return `${action.cylinder}: read piston and bore again: the piston reads ${say((0 - action.clearance.min) as Length, 'length', units)} larger than its bore, and cannot go in`;
     case 'odd size':
       return `${action.bearing}: read the thimble again, at every place: the journal reads round, and yet ${say(action.below, 'length', units)} below standard, which is no step; a turn of the thimble is 0.025 in or 0.5 mm; nothing is decided on it before that`;
+    case 'low compression':
     case 'wrong fit':
-      return `${action.fit}: measure both parts again; if they stand, find another shaft, or have the hole bushed, bored or reamed to suit; ${describe(action.finding, wording)}`;
+      return describeAssemblyAction(action, wording);
     case 'valve':
     case 'weak spring':
     case 'valve stem':

@@ -1,7 +1,10 @@
 import {
   type AssemblySettings,
+  describeCompression,
+  describeDipper,
   describeFastener,
   describeFit,
+  describeTiming,
   describeValve,
   FASTENER_NAMES,
   sayLimits,
@@ -40,7 +43,7 @@ export function valveSections(valves: readonly ValveReport[], wording: Wording):
 
 /** What the engine is set to as it goes together, topic by topic. */
 export function settingSections(
-  { fasteners, valves, fits, wrench }: AssemblySettings,
+  { fasteners, valves, fits, wrench, compression, timing, dipper }: AssemblySettings,
   wording: Wording,
 ): readonly string[] {
   const torque = fasteners.flatMap((setting) => {
@@ -72,6 +75,9 @@ export function settingSections(
       'FITS',
       fits.flatMap((fit) => describeFit(fit, wording)),
     ),
+    ...topic('COMPRESSION BY SIZES', compression ? describeCompression(compression, wording) : []),
+    ...topic('TIMING', timing ? describeTiming(timing, wording) : []),
+    ...topic('DIPPERS', dipper ? describeDipper(dipper, wording) : []),
   ];
 }
 

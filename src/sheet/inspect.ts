@@ -18,6 +18,7 @@ import { type MeasuredBearing, measuredBearings } from './film-sizes.js';
 import { howRead } from './how-read.js';
 import { type BearingGroupReport, inspectBearings, journalsOf } from './inspect-bearings.js';
 import { boringOf } from './inspect-bores.js';
+import { type CompressionReport, inspectCompression } from './inspect-compression.js';
 import { type CylinderReport, inspectCylinder } from './inspect-cylinder.js';
 import { inspectOil, type OilReport } from './inspect-oil.js';
 import { inspectValve, type ValveReport } from './inspect-valve.js';
@@ -49,6 +50,8 @@ export interface Inspection {
   readonly unsettled: readonly Unsettled[];
   /** Every valve of the sheet. */
   readonly valves: readonly ValveReport[];
+  /** The compression test and the leakage tests, if there were any. */
+  readonly compression?: CompressionReport;
   /** What the engine is set to as it goes together, if the sheet tells. */
   readonly assembly?: AssemblySettings;
   /** The oil and its leak, if the sheet has them. */
@@ -103,6 +106,13 @@ function inspectEngine(sheet: Sheet): Inspection {
       () => inspectValve(valve, accuracy, sheet.valveLimits, assembly?.valves),
     ),
   );
+  const compression =
+    sheet.compressionTest &&
+    inspectCompression(
+      sheet.compressionTest,
+      assembly?.compression?.rules,
+      sheet.bores?.standard.max,
+    );
   const floated =
     play &&
     namedFrom(
@@ -119,6 +129,7 @@ function inspectEngine(sheet: Sheet): Inspection {
     cylinders,
     ...(boring && { boring }),
     valves,
+    ...(compression && { compression }),
     ...(assembly && { assembly }),
     howRead: howRead(sheet, accuracy, groups, cylinders),
     unsettled: unsettledIn({

@@ -11,6 +11,7 @@ import { howWell, journalWords } from '../reading/index.js';
 import { actionsFrom } from './actions.js';
 import { boredIn } from './bored.js';
 import { describeAction } from './describe-action.js';
+import { compressionSection } from './describe-compression.js';
 import { describeOil } from './describe-oil.js';
 import { describeRing } from './describe-ring.js';
 import { settingSections, valveSections } from './describe-settings.js';
@@ -48,7 +49,8 @@ export function report(
 }
 
 function page(inspection: Inspection, wording: Wording): string {
-  const { engine, rods, mains, endPlay, cylinders, boring, valves, assembly, oil } = inspection;
+  const { engine, rods, mains, endPlay, cylinders, boring, valves, compression, assembly, oil } =
+    inspection;
   const { units } = wording;
   const notes = numberedNotes(wording);
   const noted = notes.wording;
@@ -71,6 +73,7 @@ function page(inspection: Inspection, wording: Wording): string {
     ...cylinders.map((cylinder) => cylinderSection(cylinder, bored.includes(cylinder.name), noted)),
     ...(boring ? [boringSection(boring, cylinders, noted)] : []),
     ...valveSections(valves, noted),
+    ...(compression ? [compressionSection(compression, noted)] : []),
     ...(assembly ? settingSections(assembly, noted) : []),
     ...(oil ? [oilSection(oil, noted)] : []),
   ];

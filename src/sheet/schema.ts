@@ -49,6 +49,7 @@ import {
   stepsOf,
   word,
 } from '../reading/index.js';
+import { compressionTestSchema } from './compression-schema.js';
 import { filmBearing } from './film-schema.js';
 import type { OilSheet } from './oil-sheet.js';
 import type { Sheet } from './sheet.js';
@@ -146,6 +147,7 @@ export const sections = {
   cylinders: list(cylinder).optional(),
   valveLimits: valveLimits.optional(),
   valves: valves.optional(),
+  compressionTest: compressionTestSchema.optional(),
   assembly: assemblySchema.optional(),
   oil: fields({
     line,

@@ -10,6 +10,7 @@ import type {
   ShellPairs,
   StatedLimits,
 } from '../reading/index.js';
+import type { CompressionSheet } from './compression-sheet.js';
 import type { OilSheet } from './oil-sheet.js';
 import type { ValveLimits, ValveSheet } from './valve-sheet.js';
 
@@ -44,6 +45,8 @@ export interface Sheet extends Bench {
   readonly valveLimits?: ValveLimits;
   /** Valves, each with its seat, guide and spring. */
   readonly valves?: readonly ValveSheet[];
+  /** A compression test, and a leakage test of the cylinders that had one. */
+  readonly compressionTest?: CompressionSheet;
   /** What the engine is set to as it goes together. */
   readonly assembly?: AssemblyData;
   /** The oil and its leak. */

@@ -34,7 +34,8 @@ const PARTS: Readonly<Record<LeakHeardAt, LeakSuspect['part']>> = {
   'joint of the head': 'head gasket or a warped face',
   plug: 'plug or its washer',
 };
-const PLACES: readonly LeakHeardAt[] = [
+/** Every place. */
+export const LEAK_PLACES: readonly LeakHeardAt[] = [
   'inlet',
   'exhaust',
   'breather',
@@ -51,7 +52,7 @@ export function suspectsOf(
 ): readonly LeakSuspect[] {
   guardList(parameter, heard, 0, 'places where air is heard');
   return heard.map((place, i) => {
-    const heardAt = guardWord(`${parameter}[${i}]`, place, PLACES);
+    const heardAt = guardWord(`${parameter}[${i}]`, place, LEAK_PLACES);
     return { heardAt, part: PARTS[heardAt] };
   });
 }
