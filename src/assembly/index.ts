@@ -2,7 +2,8 @@
 
 export { assemblyChecks } from './checks.js';
 export type { CompressionSetting } from './compression-setting.js';
-export { describeCompression, describeRule } from './describe-compression.js';
+export { describeCompression, describeRules } from './describe-compression.js';
+export { describeDipper } from './describe-dipper.js';
 export { describeFastener, FASTENER_NAMES } from './describe-fastener.js';
 export { describeFit, describeNewParts, PRESSING } from './describe-fit.js';
 export { describeTiming } from './describe-timing.js';

@@ -1,8 +1,7 @@
-import { describe, type Span, type Wording } from '../judging/index.js';
-import { describeSpan } from '../judging/internal.js';
+import { describeDipper } from '../assembly/index.js';
+import type { Wording } from '../judging/index.js';
 import type { DipperDip } from '../motion/index.js';
 import { type Block, type Entry, paragraph } from '../pages/index.js';
-import type { Length } from '../quantities/index.js';
 import type { EngineKind } from '../reading/index.js';
 
 type Lubrication = EngineKind['lubrication'];
@@ -57,16 +56,8 @@ export function fillingWithOil(
 /** How deep the dippers get into the oil. */
 function dipOf(dipper: DipperDip | undefined, wording: Wording): readonly Entry[] {
   if (!dipper) return [{ write: "Depth that the dippers enter the oil, by the maker's manual" }];
-  const { dip, clearance, dipFinding, clearanceFinding } = dipper;
-  const said = (span: Span<Length>) => describeSpan(span, 'length', wording.units);
-  return [
-    {
-      write: `Depth that the dippers enter the oil, by the sizes of the file: ${said(dip)}, with ${said(clearance)} left to the floor of the trough; found`,
-    },
-    ...[dipFinding, clearanceFinding].flatMap((finding) =>
-      finding ? [describe(finding, wording)] : [],
-    ),
-  ];
+  const { depth, notes } = describeDipper(dipper, wording);
+  return [{ write: `Depth that the dippers enter the oil, ${depth}; found` }, ...notes];
 }
 
 /** What shows, with the plugs out, that the oil arrives. */
