@@ -135,8 +135,13 @@ function crankingOf(
   if (stroke === undefined || rodLength === undefined || inletCloses === undefined)
     return undefined;
   const past = pastTopOf(inletCloses as CrankPlace) - HALF_TURN;
-  // A valve is not shut before the bottom.
-  const closes = { min: Math.max(0, past - within) as Angle, max: (past + within) as Angle };
+  // A valve that shuts before the bottom shuts in what one does that shuts as far after it.
+  const [early, late] = [past - within, past + within];
+  const [one, other] = [Math.abs(early), Math.abs(late)];
+  const closes = {
+    min: (early < 0 && late > 0 ? 0 : Math.min(one, other)) as Angle,
+    max: Math.max(one, other) as Angle,
+  };
   return crankingPressure({
     stroke,
     rodLength,

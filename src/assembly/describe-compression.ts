@@ -1,7 +1,14 @@
 import type { CompressionRule } from '../cylinders/index.js';
-import type { Limits, Span, Wording } from '../judging/index.js';
+import type { Finding, Limits, Span, Wording } from '../judging/index.js';
 import { describeSpan, noteOf, say } from '../judging/internal.js';
-import { cubicInch, mL, type Ratio, type UnitSystem, type Volume } from '../quantities/index.js';
+import {
+  cubicInch,
+  type Length,
+  mL,
+  type Ratio,
+  type UnitSystem,
+  type Volume,
+} from '../quantities/index.js';
 import { formatNumber } from '../quantities/internal.js';
 import type { CompressionSetting } from './compression-setting.js';
 
@@ -12,14 +19,13 @@ export function describeCompression(
 ): readonly string[] {
   const { units } = wording;
   const wants = wanted && `${sayRatios(wanted.limits)} ${noteOf(wanted.basis, wording)}`;
-  const stands = finding && `: ${STANDS[finding.verdict]} ${wants}`;
   return [
     ratio && clearanceVolume
-      ? `compression ratio ${sayRatios(ratio)} by the spaces given, with ${sayVolumes(clearanceVolume, units)} left above the piston${stands ?? ''}`
+      ? `compression ratio ${sayRatios(ratio)} by the spaces given, with ${sayVolumes(clearanceVolume, units)} left above the piston${finding ? `: ${standing(ratio, finding, wording)}` : ''}`
       : `compression ratio not computed, as these are not given: ${notGiven.join(', ')}${wants ? `; ${wants} is wanted` : ''}`,
     ...(standDown
       ? [
-          `by the sizes of the parts the piston stops ${describeSpan(standDown.calculated, 'length', units)} below the deck at top dead centre${standDown.stands === undefined ? '' : `; it was read ${standDown.stands === 'as the sizes say' ? standDown.stands : `${standDown.stands}: look for a bent rod, another crankshaft or a planed block`}`}`,
+          `by the sizes of the parts the piston stops ${sayStandDown(standDown.calculated, units)} at top dead centre${standDown.stands === undefined ? '' : `; it was read ${READ[standDown.stands]}`}`,
         ]
       : []),
     ...(cranking
@@ -28,6 +34,53 @@ export function describeCompression(
         ]
       : []),
   ];
+}
+
+const READ = {
+  'as the sizes say': 'as the sizes say',
+  'too low': 'too low for them: look for a bent rod or another crankshaft or piston',
+  'too high': 'too high for them: look for a planed block, or carbon under the dial',
+} as const;
+
+/** How the ratio stands to what is wanted: where only one end of it is outside, the spaces do not tell. */
+function standing(
+  ratio: Span<Ratio>,
+  { verdict, limits, basis }: Finding<'ratio'>,
+  wording: Wording,
+): string {
+  const by = noteOf(basis, wording);
+  const { min = -Infinity, max = Infinity } = limits;
+  if (verdict === 'above') {
+    return `${ratio.min > max ? '' : 'it may be '}above the limit of ${max.toFixed(2)} ${by}`;
+  }
+  if (verdict === 'below') {
+    return `${ratio.max < min ? '' : 'it may be '}below the limit of ${min.toFixed(2)} ${by}`;
+  }
+  return `within ${sayRatios(limits)} ${by}`;
+}
+
+/** `0.0200 in below the deck`: no one reads a negative depth aloud. */
+function sayStandDown({ min, max }: Span<Length>, units: UnitSystem): string {
+  if (min >= 0) return `${describeSpan({ min, max }, 'length', units)} below the deck`;
+  const above = -min as Length;
+  if (max > 0) {
+    return `between ${say(above, 'length', units)} above the deck and ${say(max, 'length', units)} below it`;
+  }
+  return `${describeSpan({ min: -max as Length, max: above }, 'length', units)} above the deck`;
+}
+
+/** Describes what a compression test is judged by: what goes before the rules, and each of them. Rules that manuals print disagree. */
+export function describeRules(
+  { rules }: Pick<CompressionSetting, 'rules'>,
+  wording: Wording,
+): { readonly before: string; readonly rules: readonly string[] } {
+  const isOwn = rules.some(({ basis }) => basis?.kind !== 'published');
+  return {
+    before: isOwn
+      ? 'The readings must keep to:'
+      : 'No rule of this engine is stated. These are rules of other engines, which disagree: they advise and condemn nothing.',
+    rules: rules.map((rule) => describeRule(rule, wording)),
+  };
 }
 
 /** Describes a rule that a compression test is judged by. */
@@ -48,13 +101,6 @@ export function describeRule(rule: CompressionRule, wording: Wording): string {
       return `every cylinder at least ${say(rule.least, 'gaugePressure', units)} ${by}`;
   }
 }
-
-const STANDS = {
-  within: 'within',
-  above: 'above',
-  below: 'below',
-  undecided: 'undecided against',
-} as const;
 
 /** `4.60 to 5.10`: ratios are told as the trade tells them. */
 function sayRatios({ min, max }: Limits<Ratio>): string {

@@ -1,8 +1,9 @@
 import type { TorqueWording, WrenchScale } from '../fasteners/index.js';
 import { describeTighteningPlan } from '../fasteners/index.js';
 import { torqueWords } from '../fasteners/internal.js';
-import { describe, type Wording } from '../judging/index.js';
+import { describe, type Span, type Wording } from '../judging/index.js';
 import { holds as isWithin, noteOf } from '../judging/internal.js';
+import type { Torque } from '../quantities/index.js';
 import type { FastenersData } from '../reading/index.js';
 import type { FastenerSetting } from './fastener-setting.js';
 
@@ -32,17 +33,22 @@ export function describeFastener(
   const torqueWording: TorqueWording = { ...wording, ...(wrench && { wrench }) };
   const { say } = torqueWords(torqueWording);
   if (torque === undefined || basis === undefined) {
-    return { notes: [`no torque is stated, and none is reckoned without its ${either(missing)}`] };
+    return {
+      notes: [`no torque is stated, and none can be reckoned: ${lacking(missing)} not stated`],
+    };
   }
   const { setting: known } = setting;
   const isReckoned = known?.outcome === 'reckoned';
+  const set: Span<Torque> = onWrench ?? torque;
+  const shown = (end: Torque) =>
+    `${say({ min: end, max: end })}${onWrench ? ' on the wrench' : ''}`;
   const condition = known && `, thread and face ${known.nutFactor.condition}`;
   return {
     torque: `${say(torque)} at the fastener${condition ?? ''} ${noteOf(basis, wording)}`,
     notes: [
       ...(isReckoned
         ? [
-            "that torque is reckoned for want of the maker's figure: it holds for a sound bolt of its grade in steel; find the maker's figure before you trust a rod to it",
+            `that torque is reckoned for want of the maker's figure, for a sound bolt of its grade in steel: threads in iron or aluminium may strip at less${TRUST[setting.holds] ?? ''}`,
           ]
         : []),
       ...(missing.includes('condition')
@@ -52,25 +58,41 @@ export function describeFastener(
         : []),
       ...(known && !isWithin(known.finding)
         ? [
-            `a thread as slippery as it may be is overloaded: ${describe(known.finding, wording)}; use new bolts of that grade, in the state that the manual names`,
+            `that torque may overload the bolt if its thread is slippery: ${describe(known.finding, wording)}; look up first that its grade, and what is on its thread, are those of the torque`,
           ]
         : []),
       ...(onWrench ? [`set the wrench to ${say(onWrench)} for that`] : []),
-      ...(setting.locking === 'pins' ? [`find the slot: ${slotIn(torque, say)}`] : []),
+      ...(plan && onWrench ? ['the rounds are what to set the wrench to'] : []),
       ...(plan ? describeTighteningPlan(plan, torqueWording) : []),
+      ...(setting.locking === 'pins'
+        ? [`find the slot: ${slotBetween(shown(set.min), shown(set.max))}`]
+        : []),
     ],
   };
 }
 
-function slotIn(
-  { min, max }: NonNullable<FastenerSetting['torque']>,
-  say: ReturnType<typeof torqueWords>['say'],
-): string {
-  const [least, most] = [say({ min, max: min }), say({ min: max, max })];
+/** How the slot of a castle nut is found between two torques. */
+function slotBetween(least: string, most: string): string {
   const fallback = 'take another nut or washer, and never slacken it to a slot';
   return least === most
-    ? `if no slot meets its hole at ${most}, ${fallback}`
+    ? `if none meets its hole at ${most}, ${fallback}`
     : `tighten to ${least}, then on to the next slot, at most to ${most}; if none comes by then, ${fallback}`;
 }
 
-const either = (words: readonly string[]): string => new Intl.ListFormat('en').format(words);
+/** Where a life hangs on the bolts. */
+const TRUST: Readonly<Partial<Record<keyof FastenersData, string>>> = {
+  rodCaps: "; find the maker's figure before you trust rods to it",
+  flywheel: "; find the maker's figure before you trust a flywheel to it",
+};
+
+const LACKING = {
+  thread: 'thread',
+  grade: 'grade of the bolts',
+  condition: 'state of the thread (dry or oiled)',
+} as const;
+
+function lacking(missing: FastenerSetting['missing']): string {
+  const names = missing.map((each) => LACKING[each]);
+  const all = [names.slice(0, -1).join(', '), ...names.slice(-1)].filter((each) => each !== '');
+  return `${all.join(' and ')} ${names.length === 1 ? 'is' : 'are'}`;
+}

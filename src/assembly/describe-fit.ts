@@ -1,6 +1,6 @@
 import { describe, type Wording } from '../judging/index.js';
 import { describeInward, describeSpan, noteOf } from '../judging/internal.js';
-import type { FitSetting } from './fit-setting.js';
+import type { FitSetting, NewParts } from './fit-setting.js';
 import { sayLimits } from './say-limits.js';
 
 /** What to mind where parts press in each other. */
@@ -9,7 +9,7 @@ export const PRESSING =
 
 /** Describes how two parts are to fit, and how they do, in sentences without full stops. */
 export function describeFit(
-  { name, wanted, hole, shaft, clearance, finding, isPressed }: FitSetting,
+  { name, wanted, newParts, clearance, finding, mayBePressed }: FitSetting,
   wording: Wording,
 ): readonly string[] {
   const { units } = wording;
@@ -21,9 +21,13 @@ export function describeFit(
     finding
       ? `${name}: ${describe(finding, wording)}`
       : `${name}: ${read ? `clearance ${read}` : 'not measured'}; ${asked}`,
-    ...(hole && shaft
-      ? [`  new parts: hole ${describeInward(hole, units)}, shaft ${describeInward(shaft, units)}`]
-      : []),
-    ...(isPressed ? [`  ${PRESSING}`] : []),
+    ...(newParts ? [`  new parts: ${describeNewParts(newParts, wording)}`] : []),
+    ...(mayBePressed ? [`  ${PRESSING}`] : []),
   ];
+}
+
+/** Describes what new parts of a class may measure. */
+export function describeNewParts({ hole, shaft, basis }: NewParts, wording: Wording): string {
+  const { units } = wording;
+  return `hole ${describeInward(hole, units)}, shaft ${describeInward(shaft, units)} ${noteOf(basis, wording)}`;
 }

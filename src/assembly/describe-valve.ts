@@ -1,7 +1,7 @@
 import type { Wording } from '../judging/index.js';
-import { describeLimits, noteOf, say } from '../judging/internal.js';
+import { describeSpan, noteOf, say } from '../judging/internal.js';
 import { sayLimits } from './say-limits.js';
-import type { ValveSetting } from './valve-setting.js';
+import type { ColdLash, ValveSetting } from './valve-setting.js';
 
 /** What to set the lash of one kind of valve to, and what to mind with it. */
 export interface ValveWords {
@@ -16,31 +16,34 @@ export function describeValve(setting: ValveSetting, wording: Wording): ValveWor
   const { valve, lash, set, cold, setBy } = setting;
   const { units } = wording;
   if (lash === undefined) return { notes: [] };
-  const wanted = `${sayLimits(lash, 'length', units)}`;
+  const state = set === undefined ? 'cold or hot not stated' : `set ${set}`;
   return {
-    lash: `${wanted}, set ${set ?? 'cold or hot, which is not stated'} ${noteOf(lash.basis, wording)}`,
+    lash: `${sayLimits(lash, 'length', units)}, ${state} ${noteOf(lash.basis, wording)}`,
     notes: [
       ...(set === undefined
         ? [
             `whether the lash of the ${valve} valves is set cold or hot is not stated: look it up first`,
           ]
         : []),
-      ...(cold
-        ? [
-            `cold, that is about ${describeLimits(cold.lash, 'length', units)} by the growth of the train: set it to ${say(cold.lash.max, 'length', units)}, since a valve without lash burns, and check it hot`,
-          ]
-        : []),
+      ...(cold ? [coldNote(cold, wording)] : []),
       ...(cold && cold.outsideRange.length > 0
         ? [
-            'some of its pieces run hotter than their coefficients are known for, so take that as a guess',
+            'some of its pieces run at temperatures that their coefficients are not known for, so take that as a guess',
           ]
         : []),
       ...(set === 'hot' ? ['a hot engine burns: set hot lash stopped, with gloves'] : []),
       ...(setBy === 'stem'
         ? [
-            'nothing adjusts it: what is to come off the stem is the lash wanted less the lash found; grind off less, read it again, and creep up on it, as what is off stays off',
+            'nothing adjusts it, so its stem is ground: off comes the lash wanted less the lash found; grind off less at first, read it again and creep up on it, as what is off stays off',
           ]
         : []),
     ],
   };
+}
+
+/** What a hot lash is cold. One without lash would hold its valve open. */
+function coldNote({ lash }: ColdLash, { units }: Wording): string {
+  if (lash.max <= 0)
+    return 'by the growth of its train it would have no lash cold: set it hot only, and look at the lengths and temperatures again';
+  return `cold, that is about ${describeSpan(lash, 'length', units)} by the growth of the train: set it to ${say(lash.max, 'length', units)}, since a valve without lash burns, and check it hot`;
 }

@@ -24,7 +24,7 @@ export interface FastenerSetting {
   readonly setting?: TorqueSetting;
   /** What to set the wrench to, where a locking nut or an adapter makes it another figure [N·m]. */
   readonly wrench?: Span<Torque>;
-  /** In what sequence and in what rounds; absent if the places of the bolts are not known. */
+  /** In what sequence and in what rounds, in what the wrench is set to; absent if the places of the bolts are not known. */
   readonly plan?: TighteningPlan;
   /** How they are locked; absent if nobody knows. */
   readonly locking?: Locking;
@@ -48,6 +48,7 @@ export function fastenerSetting(holds: keyof FastenersData, data: FastenerData):
       ...(prevailing !== undefined && { prevailing }),
       ...(adapter !== undefined && { adapter }),
     });
+  const last = torque && lastRound(torque, locking === 'pins');
   return {
     holds,
     ...(torque && { torque }),
@@ -55,13 +56,12 @@ export function fastenerSetting(holds: keyof FastenersData, data: FastenerData):
     ...(setting && { setting }),
     ...(torque &&
       isElsewhere && { wrench: { min: onWrench(torque.min), max: onWrench(torque.max) } }),
-    ...(torque &&
+    ...(last !== undefined &&
       bolts && {
-        plan: tighteningPlan({
-          bolts,
-          torque: lastRound(torque, locking === 'pins'),
-          ...(rounds !== undefined && { rounds }),
-        }),
+        plan: asSet(
+          tighteningPlan({ bolts, torque: last, ...(rounds !== undefined && { rounds }) }),
+          { at: last, wrench: isElsewhere ? onWrench(last) : last, prevailing },
+        ),
       }),
     ...(locking && { locking }),
     missing,
@@ -71,6 +71,20 @@ export function fastenerSetting(holds: keyof FastenersData, data: FastenerData):
 /** Half way between the ends, so that an error of the wrench stays within; where a slot has to be found, the least. */
 function lastRound({ min, max }: Span<Torque>, findsSlot: boolean): Torque {
   return findsSlot ? min : (((min + max) / 2) as Torque);
+}
+
+/** The rounds in what the wrench shows: a locking nut drags in every one of them, and an adapter takes its share. */
+function asSet(
+  plan: TighteningPlan,
+  last: { readonly at: Torque; readonly wrench: Torque; readonly prevailing: Torque | undefined },
+): TighteningPlan {
+  const drag = last.prevailing ?? 0;
+  const shown = last.wrench / (last.at + drag);
+  const rounds = plan.rounds.map(({ share, torque }) => ({
+    share,
+    torque: ((torque + drag) * shown) as Torque,
+  }));
+  return { ...plan, rounds };
 }
 
 function settingOf(data: FastenerData): TorqueSetting | undefined {

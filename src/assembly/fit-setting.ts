@@ -1,6 +1,6 @@
 import { fitOf, inchFit } from '../fits/index.js';
-import type { BasedLimits, Basis, Certainty, Finding, Span } from '../judging/index.js';
-import { judgeSpan, spanOf } from '../judging/internal.js';
+import type { BasedLimits, Basis, Certainty, Finding, Limits, Span } from '../judging/index.js';
+import { judgeSpan, NANOMETRE, spanOf } from '../judging/internal.js';
 import { type Length, minus } from '../quantities/index.js';
 import { type FitData, statedBasis } from '../reading/index.js';
 
@@ -10,16 +10,24 @@ export interface FitSetting {
   readonly name: string;
   /** Diametral clearance that is wanted, negative for an interference; absent if it is not known. */
   readonly wanted?: BasedLimits<'length'>;
-  /** What a new hole of the class may measure [m]. */
-  readonly hole?: Span<Length>;
-  /** What a new shaft of the class may measure [m]. */
-  readonly shaft?: Span<Length>;
+  /** What new parts of its class may measure; the clearance that is wanted may be another one. */
+  readonly newParts?: NewParts;
   /** Diametral clearance of the parts as they were measured [m]. */
   readonly clearance?: Span<Length>;
   /** Its worse end against what is wanted. */
   readonly finding?: Finding<'length'>;
-  /** Whether they are pressed together: what is wanted, or what was measured, is an interference. */
-  readonly isPressed: boolean;
+  /** Whether they are pressed together, or may have to be: what is wanted, or what was measured, is or may be an interference. */
+  readonly mayBePressed: boolean;
+}
+
+/** What a new hole and a new shaft of a class may measure. */
+export interface NewParts {
+  /** The hole [m]. */
+  readonly hole: Span<Length>;
+  /** The shaft [m]. */
+  readonly shaft: Span<Length>;
+  /** The standard that says so. */
+  readonly basis: Basis;
 }
 
 /** How two parts are to fit, as far as the file tells. */
@@ -38,18 +46,23 @@ export function fitSetting(data: FitData, certainty: Certainty<'length'>): FitSe
       ...wanted,
       ...certainty,
     });
-  const most = clearance?.max ?? wanted?.limits.max;
   return {
     name,
     ...(wanted && { wanted }),
-    ...(ofClass && { hole: ofClass.hole, shaft: ofClass.shaft }),
+    ...(ofClass && { newParts: ofClass.newParts }),
     ...(clearance && { clearance }),
     ...(finding && { finding }),
-    isPressed: most !== undefined && most <= 0,
+    mayBePressed: isTight(wanted?.limits ?? {}, clearance),
   };
 }
 
-interface OfClass extends Required<Pick<FitSetting, 'wanted' | 'hole' | 'shaft'>> {}
+/** Of a fit that may be either way, the parts at hand tell; one that is tight by its limits stays one, however worn. */
+function isTight({ min, max }: Limits<Length>, clearance: Span<Length> | undefined): boolean {
+  if (max !== undefined && max <= 0) return true;
+  return (clearance ? clearance.min : (min ?? 0)) < -NANOMETRE;
+}
+
+type OfClass = Required<Pick<FitSetting, 'wanted' | 'newParts'>>;
 
 function classOf({ isoFit, inchFit: asked }: FitData): OfClass | undefined {
   if (isoFit !== undefined) {
@@ -70,7 +83,10 @@ function ofClass(
   source: string,
 ): OfClass {
   const basis: Basis = { kind: 'published', source };
-  return { wanted: { limits: clearance, basis, limitsOf: 'new parts' }, hole, shaft };
+  return {
+    wanted: { limits: clearance, basis, limitsOf: 'new parts' },
+    newParts: { hole, shaft, basis },
+  };
 }
 
 function measured({ hole, shaft }: FitData): Span<Length> | undefined {

@@ -2,10 +2,10 @@
 
 export { assemblyChecks } from './checks.js';
 export type { CompressionSetting } from './compression-setting.js';
-export { describeCompression, describeRule } from './describe-compression.js';
+export { describeCompression, describeRule, describeRules } from './describe-compression.js';
 export { describeDipper } from './describe-dipper.js';
 export { describeFastener, FASTENER_NAMES } from './describe-fastener.js';
-export { describeFit, PRESSING } from './describe-fit.js';
+export { describeFit, describeNewParts, PRESSING } from './describe-fit.js';
 export { describeTiming } from './describe-timing.js';
 export { describeValve } from './describe-valve.js';
 export type { FastenerSetting } from './fastener-setting.js';

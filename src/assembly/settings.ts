@@ -1,8 +1,14 @@
 import type { WrenchScale } from '../fasteners/index.js';
-import type { Certainty, Span } from '../judging/index.js';
+import type { BasedLimits, Certainty, Span } from '../judging/index.js';
 import { type CrankTrain, type DipperDip, dipperDip } from '../motion/index.js';
 import type { Length } from '../quantities/index.js';
-import { type AssemblyData, type DipperData, own } from '../reading/index.js';
+import {
+  type AssemblyData,
+  type DipperData,
+  own,
+  type RingsData,
+  statedBasis,
+} from '../reading/index.js';
 import { type CompressionSetting, compressionSetting } from './compression-setting.js';
 import { type FastenerSetting, fastenerSetting } from './fastener-setting.js';
 import { type FitSetting, fitSetting } from './fit-setting.js';
@@ -17,6 +23,8 @@ export interface AssemblySettings {
   readonly fasteners: readonly FastenerSetting[];
   /** What the valves are set to. */
   readonly valves: readonly ValveSetting[];
+  /** Rings in their grooves. */
+  readonly rings: RingsSetting;
   /** What runs or presses in what. */
   readonly fits: readonly FitSetting[];
   /** How far the cylinders compress, and what their test is judged by. */
@@ -25,6 +33,14 @@ export interface AssemblySettings {
   readonly timing?: TimingSetting;
   /** How the dippers run through their oil; absent unless stroke and rod are known besides. */
   readonly dipper?: DipperDip;
+}
+
+/** The room of the rings in their grooves, as far as it is known. */
+export interface RingsSetting {
+  /** Side clearance of a ring in its groove. */
+  readonly sideClearance?: BasedLimits<'length'>;
+  /** How far a ring that is pushed right in lies below its land. */
+  readonly backClearance?: BasedLimits<'length'>;
 }
 
 /** What is known of the engine besides. */
@@ -57,6 +73,7 @@ export function assemblySettings(
       const valve = valves[kind];
       return valve ? [valveSetting(kind, valve)] : [];
     }),
+    rings: ringsOf(data.rings),
     fits: fits.map((fit) => fitSetting(fit, certainty)),
     ...(data.compression && {
       compression: compressionSetting(data.compression, {
@@ -70,6 +87,13 @@ export function assemblySettings(
     ...(data.timing && { timing: timingSetting(data.timing, crank) }),
     ...(data.dipper && crank && { dipper: dipperOf(data.dipper, crank) }),
   };
+}
+
+function ringsOf(rings: RingsData = {}): RingsSetting {
+  const [sideClearance, backClearance] = [rings.sideClearance, rings.backClearance].map((stated) =>
+    statedBasis(stated),
+  );
+  return { ...(sideClearance && { sideClearance }), ...(backClearance && { backClearance }) };
 }
 
 function dipperOf({ dip, clearance, ...trough }: DipperData, crank: CrankTrain): DipperDip {

@@ -19,7 +19,7 @@ export interface ValveSetting {
   readonly lash?: BasedLimits<'length'>;
   /** Whether that is set cold or hot; absent if it is not known. */
   readonly set?: 'cold' | 'hot';
-  /** What to set cold for the least lash that is wanted hot, where only a hot one is known. */
+  /** What to set cold for the least lash that is wanted hot, where the maker tells a hot one. */
   readonly cold?: ColdLash;
   /** How it is set. */
   readonly setBy?: 'screw' | 'shims' | 'stem';
@@ -29,7 +29,7 @@ export interface ValveSetting {
 
 /** A lash to set cold, computed from a hot one. */
 export interface ColdLash {
-  /** What to set; the most is the safe end, as a valve without lash burns [m]. */
+  /** What to set; the most is the safe end, as a valve without lash burns. Where that is nothing or less, it is set hot only [m]. */
   readonly lash: Span<Length>;
   /** Pieces that run outside the temperatures that their coefficients are means over. */
   readonly outsideRange: LashGrowth['outsideRange'];
@@ -49,7 +49,8 @@ export interface SpringSetting {
 export function valveSetting(valve: 'inlet' | 'exhaust', data: ValveData): ValveSetting {
   const { set, setBy, train } = data;
   const lash = statedBasis(data.lash);
-  const hot = set === 'hot' ? (lash?.limits.min ?? lash?.limits.max) : undefined;
+  // Of the most alone, nobody knows the least that the valve needs.
+  const hot = set === 'hot' ? lash?.limits.min : undefined;
   return {
     valve,
     ...(lash && { lash }),

@@ -36,7 +36,7 @@ export function ringGapStep(
         1,
       ),
       paragraph(
-        "Side clearance of every ring in its groove, all the way round, by the maker's manual; a groove worn wide lets the ring flutter and break:",
+        `Side clearance of every ring in its groove, all the way round${side ? '' : ", by the maker's manual"}; a groove worn wide lets the ring flutter and break:`,
       ),
       table(
         ['bore', 'limits', 'limits by', 'top ring', 'second ring', 'oil ring'],

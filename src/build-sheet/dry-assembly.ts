@@ -1,11 +1,16 @@
-import { type AssemblySettings, type FitSetting, PRESSING } from '../assembly/index.js';
+import {
+  type AssemblySettings,
+  describeNewParts,
+  type FitSetting,
+  PRESSING,
+} from '../assembly/index.js';
 import { nameUndersize } from '../crankshaft/internal.js';
 import { nameOversize } from '../cylinders/internal.js';
 import type { Wording } from '../judging/index.js';
-import { describeInward, noteOf } from '../judging/internal.js';
 import {
   type Block,
   blank,
+  bulletList,
   caution,
   checks,
   type Entry,
@@ -111,16 +116,12 @@ function fitRow({ name, clearance, wanted }: FitSetting, wording: Wording): read
 
 /** What to know of the fits besides: how their parts are made, and what pressing asks for. */
 function besideFits(fits: readonly FitSetting[], wording: Wording): readonly Block[] {
-  const made = fits.flatMap(({ name, hole, shaft, wanted }) =>
-    hole && shaft && wanted
-      ? [
-          `${name}: a new hole is ${describeInward(hole, wording.units)}, a new shaft ${describeInward(shaft, wording.units)} ${noteOf(wanted.basis, wording)}`,
-        ]
-      : [],
+  const made = fits.flatMap(({ name, newParts }) =>
+    newParts ? [`${name}, new parts: ${describeNewParts(newParts, wording)}`] : [],
   );
   return [
-    ...(made.length === 0 ? [] : [checks(made)]),
-    ...(fits.some(({ isPressed }) => isPressed) ? [caution(PRESSING)] : []),
+    ...(made.length === 0 ? [] : [bulletList(made)]),
+    ...(fits.some(({ mayBePressed }) => mayBePressed) ? [caution(PRESSING)] : []),
   ];
 }
 

@@ -40,23 +40,16 @@ export function stillDead(ignition: Ignition): string {
   }
 }
 
-/** That the spark was set by the marks that stand above it. */
-export function sparkSet(ignition: Ignition): readonly Entry[] {
-  return [
-    { write: `${sparkOf(ignition)} timed on the firing stroke of cylinder 1; set to` },
-    { write: 'Firing order' },
-  ];
+/** The gap of the points, where the file does not tell it. Nobody knows whether an ignition that is not stated has any. */
+export function pointsByManual(ignition: Ignition): readonly Entry[] {
+  return ignition === undefined ? [] : [{ write: "Gap of the points, by the maker's manual" }];
 }
 
-/** How the spark is timed where nothing is known of it. */
-export function sparkTiming(ignition: Ignition): readonly Entry[] {
-  const points: readonly Entry[] =
-    ignition === undefined ? [] : [{ write: "Gap of the points, by the maker's manual" }];
+/** The spark: by the marks that stand above it, if they do. */
+export function sparkTiming(ignition: Ignition, isListed: boolean): readonly Entry[] {
+  const how = isListed ? '; set to' : ", by the maker's manual";
   return [
-    ...points,
-    {
-      write: `${sparkOf(ignition)} timed on the firing stroke of cylinder 1, by the maker's manual`,
-    },
+    { write: `${sparkOf(ignition)} timed on the firing stroke of cylinder 1${how}` },
     { write: 'Firing order' },
   ];
 }

@@ -1,8 +1,9 @@
 import { type Block, checks, type Entry, paragraph } from '../pages/index.js';
 import type { Build } from '../planning/index.js';
+import type { EngineKind } from '../reading/index.js';
 
 /** What must be looked at and written down of every engine, straightened or not, before it is built. */
-export function lookOver(build: Build): readonly Block[] {
+export function lookOver(build: Build, { assembly }: EngineKind): readonly Block[] {
   return [
     paragraph("Straightness, whether or not a shop has seen the part, by the maker's manual:"),
     checks(straightness(build)),
@@ -14,7 +15,9 @@ export function lookOver(build: Build): readonly Block[] {
         write:
           'Rod bolts new, or measured for stretch against a new one and tested for cracks; which, and result',
       },
-      { write: "Fit of every pin in its bush and in its piston, by the maker's manual" },
+      {
+        write: `Fit of every pin in its bush and in its piston, ${assembly?.fits ? "as the clearances below say, or by the maker's manual where they do not" : "by the maker's manual"}`,
+      },
     ]),
     paragraph('Weights, so that the parts of one engine can be compared:'),
     checks(weights(build)),

@@ -57,7 +57,7 @@ export function measureStep(build: Build, engine: EngineKind, wording: Wording):
         ]),
       ),
       ...partSizeBlocks(build, engine, wording),
-      ...lookOver(build),
+      ...lookOver(build, engine),
     ],
   };
 }

@@ -56,8 +56,8 @@ export function fillingWithOil(
 /** How deep the dippers get into the oil. */
 function dipOf(dipper: DipperDip | undefined, wording: Wording): readonly Entry[] {
   if (!dipper) return [{ write: "Depth that the dippers enter the oil, by the maker's manual" }];
-  const [first = '', ...others] = describeDipper(dipper, wording);
-  return [{ write: `Oil at its mark: ${first}; found` }, ...others];
+  const { depth, notes } = describeDipper(dipper, wording);
+  return [{ write: `Depth that the dippers enter the oil, ${depth}; found` }, ...notes];
 }
 
 /** What shows, with the plugs out, that the oil arrives. */

@@ -2,7 +2,7 @@ import {
   type AssemblySettings,
   type CompressionSetting,
   describeCompression,
-  describeRule,
+  describeRules,
   describeTiming,
   describeValve,
 } from '../assembly/index.js';
@@ -21,7 +21,7 @@ import {
 import type { Build } from '../planning/index.js';
 import type { EngineKind } from '../reading/index.js';
 import { coolingAfter, coolingRuns, fillingWithCoolant } from './cooling.js';
-import { deadIgnition, liveIgnition, sparkSet, sparkTiming, stillDead } from './ignition.js';
+import { deadIgnition, liveIgnition, pointsByManual, sparkTiming, stillDead } from './ignition.js';
 import { fillingWithOil, oilArrives, oilRuns } from './oiling.js';
 
 /** Valves and spark: the first time that the engine is turned with its ignition on it. */
@@ -30,20 +30,29 @@ export function timingStep(
   settings: AssemblySettings,
   wording: Wording,
 ): TaskStep {
+  const { timing } = settings;
+  const { cautions, notes } = timing ? describeTiming(timing, wording) : NOTHING_SAID;
   return {
     title: 'Set the valves and the timing',
     blocks: [
       ...deadIgnition(ignition),
+      ...cautions.map(caution),
       checks([
         ...lashOf('inlet', settings, wording),
         ...lashOf('exhaust', settings, wording),
-        ...(settings.timing
-          ? [...describeTiming(settings.timing, wording), ...sparkSet(ignition)]
-          : sparkTiming(ignition)),
+        ...(timing?.pointsGap ? [] : pointsByManual(ignition)),
+        ...notes,
+        ...sparkTiming(ignition, isListed(timing)),
       ]),
     ],
   };
 }
+
+const NOTHING_SAID = { cautions: [], notes: [] } as const;
+
+/** Whether the marks for the spark stand above. */
+const isListed = (timing: AssemblySettings['timing']): boolean =>
+  timing?.card.rows.some(({ event }) => event === 'spark, running') ?? false;
 
 /** The lash of one kind of valve, with what to mind. */
 function lashOf(
@@ -145,7 +154,7 @@ export function compressionStep(
         'Warm, throttle open, the same number of turns for each cylinder. Read each once more with a teaspoon of oil in it: if that raises a low one, its rings or its bore leak; if it does not, its valves or its gasket.',
       ),
       ...(compression
-        ? [checks(describeCompression(compression, wording)), ...rulesOf(compression, wording)]
+        ? [bulletList(describeCompression(compression, wording)), ...rulesOf(compression, wording)]
         : [paragraph("What it should read is not stated: go by the maker's manual.")]),
       table(
         ['cylinder', 'dry', 'with oil'],
@@ -156,15 +165,8 @@ export function compressionStep(
   };
 }
 
-/** What the readings are judged by. Rules that manuals print disagree, so that all of them only advise. */
-function rulesOf({ rules }: CompressionSetting, wording: Wording): readonly Block[] {
-  const isOwn = rules.some(({ basis }) => basis?.kind !== 'published');
-  return [
-    paragraph(
-      isOwn
-        ? 'The readings must keep to:'
-        : 'No rule of this engine is stated. These are rules of other engines, which disagree: they advise and condemn nothing.',
-    ),
-    bulletList(rules.map((rule) => describeRule(rule, wording))),
-  ];
+/** What the readings are judged by. */
+function rulesOf(compression: CompressionSetting, wording: Wording): readonly Block[] {
+  const { before, rules } = describeRules(compression, wording);
+  return [paragraph(before), bulletList(rules)];
 }

@@ -1,17 +1,20 @@
 import {
   type AssemblySettings,
+  type CompressionSetting,
   describeCompression,
   describeDipper,
   describeFastener,
   describeFit,
+  describeRules,
   describeTiming,
   describeValve,
   FASTENER_NAMES,
   sayLimits,
 } from '../assembly/index.js';
 import { describeTorqueSetting } from '../fasteners/index.js';
-import { describe, type Wording } from '../judging/index.js';
-import { describeSpan, noteOf, say } from '../judging/internal.js';
+import { type BasedLimits, describe, type Wording } from '../judging/index.js';
+import { describeSpan, holds, noteOf, say } from '../judging/internal.js';
+import type { DipperDip } from '../motion/index.js';
 import { section, wrap } from '../pages/index.js';
 import type { ValveReport } from './inspect-valve.js';
 import { describeStem } from './valve-actions.js';
@@ -42,22 +45,42 @@ export function valveSections(valves: readonly ValveReport[], wording: Wording):
 }
 
 /** What the engine is set to as it goes together, topic by topic. */
-export function settingSections(
-  { fasteners, valves, fits, wrench, compression, timing, dipper }: AssemblySettings,
-  wording: Wording,
-): readonly string[] {
-  const torque = fasteners.flatMap((setting) => {
+export function settingSections(settings: AssemblySettings, wording: Wording): readonly string[] {
+  const { fits, compression, timing, dipper } = settings;
+  const { cautions, notes } = timing
+    ? describeTiming(timing, wording)
+    : { cautions: [], notes: [] };
+  return [
+    ...topic('TORQUE', torqueOf(settings, wording)),
+    ...topic('LASH AND SPRINGS TO SET', lashOf(settings, wording)),
+    ...topic('RINGS IN THEIR GROOVES', ringsOf(settings, wording)),
+    ...topic(
+      'FITS',
+      fits.flatMap((fit) => describeFit(fit, wording)),
+    ),
+    ...topic('COMPRESSION BY SIZES', compression ? compressionOf(compression, wording) : []),
+    ...topic('TIMING', [...cautions.map((each) => `CAUTION: ${each}`), ...notes]),
+    ...topic('DIPPERS', dipper ? dippersOf(dipper, wording) : []),
+  ];
+}
+
+function torqueOf({ fasteners, wrench }: AssemblySettings, wording: Wording): readonly string[] {
+  return fasteners.flatMap((setting) => {
     const name = FASTENER_NAMES[setting.holds];
     const { torque: said, notes } = describeFastener(setting, wording, wrench);
+    // A preload that is too high stands among the notes.
     const known = setting.setting
       ? describeTorqueSetting(setting.setting, { ...wording, ...(wrench && { wrench }) }).slice(
           1,
-          3,
+          holds(setting.setting.finding) ? 3 : 2,
         )
       : [];
     return [`${name}: ${said ?? 'no torque'}`, ...[...known, ...notes].map((note) => `  ${note}`)];
   });
-  const lash = valves.flatMap((setting) => {
+}
+
+function lashOf({ valves }: AssemblySettings, wording: Wording): readonly string[] {
+  return valves.flatMap((setting) => {
     const { lash: said, notes } = describeValve(setting, wording);
     return [
       ...(said ? [`${setting.valve}: ${said}`] : []),
@@ -68,17 +91,34 @@ export function settingSections(
       ),
     ];
   });
+}
+
+function ringsOf(
+  { rings: { sideClearance, backClearance } }: AssemblySettings,
+  wording: Wording,
+): readonly string[] {
+  const said = (limits: BasedLimits<'length'>) =>
+    `${sayLimits(limits, 'length', wording.units)} ${noteOf(limits.basis, wording)}`;
   return [
-    ...topic('TORQUE', torque),
-    ...topic('LASH AND SPRINGS TO SET', lash),
-    ...topic(
-      'FITS',
-      fits.flatMap((fit) => describeFit(fit, wording)),
-    ),
-    ...topic('COMPRESSION BY SIZES', compression ? describeCompression(compression, wording) : []),
-    ...topic('TIMING', timing ? describeTiming(timing, wording) : []),
-    ...topic('DIPPERS', dipper ? describeDipper(dipper, wording) : []),
+    ...(sideClearance ? [`side clearance ${said(sideClearance)}`] : []),
+    ...(backClearance
+      ? [`a ring pushed right in lies below its land by ${said(backClearance)}`]
+      : []),
   ];
+}
+
+function compressionOf(compression: CompressionSetting, wording: Wording): readonly string[] {
+  const { before, rules } = describeRules(compression, wording);
+  return [
+    ...describeCompression(compression, wording),
+    `Compression test. ${before}`,
+    ...rules.map((rule) => `  ${rule}`),
+  ];
+}
+
+function dippersOf(dipper: DipperDip, wording: Wording): readonly string[] {
+  const { depth, notes } = describeDipper(dipper, wording);
+  return [`depth in the oil ${depth}`, ...notes];
 }
 
 const topic = (title: string, lines: readonly string[]): readonly string[] =>

@@ -51,6 +51,7 @@ describe('buildSheet', () => {
       '11. Set the valves and the timing',
       '12. Fill, and turn over by hand',
       '13. First start',
+      '14. Test the compression',
       'Who set the limits',
       'Done',
     ]);
@@ -228,9 +229,10 @@ describe('buildSheet', () => {
 describe('the Markdown of a build sheet', () => {
   it('has tables whose rows all have the columns of their heading', () => {
     const all = tables(markdown);
-    // Two engines with sizes of journals, housings, bores and other parts, clearances, ring gaps and side clearances;
+    // Two engines with sizes of journals, housings, bores and other parts, clearances, ring gaps, side clearances and
+    // the compression test;
     // one with an end play, and with pistons and shells to measure first.
-    expect(all).toHaveLength(2 * 7 + 1 + 2);
+    expect(all).toHaveLength(2 * 8 + 1 + 2);
     for (const [heading = '', ruler = '', ...rows] of all) {
       expect(ruler).toMatch(/^\|( -{3}:? \|)+$/);
       for (const row of [ruler, ...rows]) expect(cells(row)).toHaveLength(cells(heading).length);
