@@ -12,7 +12,8 @@ import { timeColdImports } from './cold-import.js';
 import { raceConverters } from './convert-race.js';
 import { planOfDealer } from './dealer.js';
 import { raceFilms } from './film-race.js';
-import { racePressures, timeLookUps } from './fits-race.js';
+import { timeLookUps } from './fits-race.js';
+import { raceFormulas } from './formula-race.js';
 import { raceOrbits } from './orbit-race.js';
 import { timePlans } from './plan-race.js';
 import { printSection, type Section } from './report.js';
@@ -26,7 +27,7 @@ console.log('beside them the range that the middle half of the rounds fell in.')
 const sections: readonly Section[] = [
   ...raceConverters(),
   raceClearances(),
-  racePressures(),
+  raceFormulas(),
   timeLookUps(),
   ...raceFilms(),
   ...raceOrbits(),

@@ -19,7 +19,6 @@ export const {
   finiteBearingAt,
   gasTrace,
   inch,
-  interferencePressure,
   kilogram,
   limitsOfSize,
   MPa,

@@ -95,10 +95,20 @@ interface Call {
 
 /** Usual values, another set for every call. They are parsed, so that V8 lays them out like any object. */
 function valuesOf({ letters }: FormulaCard, call: number): Values {
-  const entries = Object.entries(letters).map(([letter, { usual: [least, most] }], i) => {
-    const share = (call * 0.618_034 + i * 0.414_214) % 1;
-    return [letter, least + share * (most - least)] as const;
-  });
+  const entries = Object.entries(letters).map(
+    (
+      [
+        letter,
+        {
+          usual: [least, most],
+        },
+      ],
+      i,
+    ) => {
+      const share = (call * 0.618_034 + i * 0.414_214) % 1;
+      return [letter, least + share * (most - least)] as const;
+    },
+  );
   return JSON.parse(JSON.stringify(Object.fromEntries(entries))) as Values;
 }
 
