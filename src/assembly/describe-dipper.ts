@@ -12,14 +12,32 @@ export interface DipperWords {
 
 /** Describes how the dippers run through their oil. */
 export function describeDipper(
-  { dip, clearance, dipFinding, clearanceFinding }: DipperDip,
+  { dip, clearance, reachesOil, strikes, dipFinding, clearanceFinding }: DipperDip,
   wording: Wording,
 ): DipperWords {
   const [deep, left] = [dip, clearance].map((span) => describeSpan(span, 'length', wording.units));
   return {
     depth: `by the sizes of the file ${deep}, with ${left} left to the floor of the trough`,
-    notes: [dipFinding, clearanceFinding].flatMap((finding) =>
-      finding ? [describe(finding, wording)] : [],
-    ),
+    notes: [
+      ...STRIKES[strikes],
+      ...REACHES[reachesOil],
+      ...[dipFinding, clearanceFinding].flatMap((finding) =>
+        finding ? [describe(finding, wording)] : [],
+      ),
+    ],
   };
 }
+
+const STRIKES: Readonly<Record<DipperDip['strikes'], readonly string[]>> = {
+  no: [],
+  maybe: ['a dipper may strike the floor of its trough: turn the crankshaft by hand and listen'],
+  yes: [
+    'by these sizes a dipper strikes the floor of its trough: measure again before you turn it',
+  ],
+};
+
+const REACHES: Readonly<Record<DipperDip['reachesOil'], readonly string[]>> = {
+  yes: [],
+  maybe: ['a dipper may miss the oil where it stands lowest'],
+  no: ['by these sizes no dipper reaches the oil: the big end would run dry'],
+};
