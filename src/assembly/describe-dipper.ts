@@ -19,17 +19,25 @@ export function describeDipper(
   return {
     depth: `by the sizes of the file ${deep}, with ${left} left to the floor of the trough`,
     notes: [
-      ...(reachesOil === 'yes'
-        ? []
-        : [
-            'they may not reach the oil: the big ends starve; raise the oil or find longer dippers',
-          ]),
-      ...(strikes === 'no'
-        ? []
-        : ['they may strike the floor: do not turn the engine before that is settled']),
+      ...STRIKES[strikes],
+      ...REACHES[reachesOil],
       ...[dipFinding, clearanceFinding].flatMap((finding) =>
         finding ? [describe(finding, wording)] : [],
       ),
     ],
   };
 }
+
+const STRIKES: Readonly<Record<DipperDip['strikes'], readonly string[]>> = {
+  no: [],
+  maybe: ['a dipper may strike the floor of its trough: turn the crankshaft by hand and listen'],
+  yes: [
+    'by these sizes a dipper strikes the floor of its trough: measure again before you turn it',
+  ],
+};
+
+const REACHES: Readonly<Record<DipperDip['reachesOil'], readonly string[]>> = {
+  yes: [],
+  maybe: ['a dipper may miss the oil where it stands lowest'],
+  no: ['by these sizes no dipper reaches the oil: the big end would run dry'],
+};

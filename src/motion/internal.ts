@@ -5,6 +5,7 @@ export {
   crankSpeed,
   deckClearance,
   dipperLength,
+  dipperRoom,
   geometricCompression,
   heightFromCrank,
   movingMass,

@@ -75,8 +75,10 @@ const thread = chosen<ThreadData>([named, special], (value) =>
 
 const place = quantity('length', stationAlong);
 const bolts = list(fields({ name, along: place, across: place }), 2).superRefine(
-  // A sequence can be made of them; it is the same for every torque.
-  accepting((all: readonly BoltPlace[]) => tighteningPlan({ bolts: all, torque: newtonMetre(1) })),
+  // A sequence can be made of them; it is the same for every torque. That they are too few is said already.
+  accepting((all: readonly BoltPlace[]) =>
+    all.length < 2 ? undefined : tighteningPlan({ bolts: all, torque: newtonMetre(1) }),
+  ),
 );
 
 const fastener = partial({

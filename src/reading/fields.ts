@@ -26,7 +26,9 @@ export function list<T extends z.ZodType>(item: T, least = 1) {
     error: ({ input }) =>
       input === undefined ? 'is missing' : 'must be a list, in square brackets',
   });
-  return least === 0 ? any : any.min(least, `must have at least ${least} entry`);
+  return least === 0
+    ? any
+    : any.min(least, `must have at least ${least} ${least === 1 ? 'entry' : 'entries'}`);
 }
 
 /** A list of words or names without repeats. */

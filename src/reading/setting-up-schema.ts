@@ -13,6 +13,7 @@ import {
   airPressure,
   deckClearance,
   dipperLength,
+  dipperRoom,
   geometricCompression,
   heightFromCrank,
   oilDepth,
@@ -79,16 +80,14 @@ const RULES = {
 } as const;
 const KINDS = Object.keys(RULES) as (keyof typeof RULES)[];
 const noRule = fields({ kind: word(...KINDS) });
-const rule = chosen<CompressionRuleData>(
-  Object.values(RULES) as unknown as z.ZodType<CompressionRuleData>[],
-  (value) => {
-    const kind = KINDS.find(
-      (each) =>
-        typeof value === 'object' && value !== null && 'kind' in value && value.kind === each,
-    );
-    return (kind === undefined ? noRule : RULES[kind]) as unknown as z.ZodType<CompressionRuleData>;
-  },
-);
+/** Of a rule whose kind is unknown nobody knows the other fields. */
+const unknownRule = z.looseObject({ kind: word(...KINDS) });
+const asRule = (schema: z.ZodType) => schema as unknown as z.ZodType<CompressionRuleData>;
+const rule = chosen<CompressionRuleData>(Object.values(RULES).map(asRule), (value) => {
+  if (typeof value !== 'object' || value === null || Array.isArray(value)) return asRule(noRule);
+  const kind = KINDS.find((each) => 'kind' in value && value.kind === each);
+  return asRule(kind === undefined ? unknownRule : RULES[kind]);
+});
 
 /** The space above the piston, and how compression is tested. */
 export const compressionSchema = partial({
@@ -163,6 +162,6 @@ export const dipperSchema = fields({
   dipper: valueOrSpan('length', dipperLength),
   centreAboveFloor: valueOrSpan('length', heightFromCrank),
   oilDepth: valueOrSpan('length', oilDepth),
-  dip: statedLimits().exactOptional(),
-  clearance: statedLimits().exactOptional(),
+  dip: statedLimits(dipperRoom).exactOptional(),
+  clearance: statedLimits(dipperRoom).exactOptional(),
 });
