@@ -38,6 +38,8 @@ export interface CompressionSetting {
   readonly ratio?: Span<Ratio>;
   /** What is left above the piston at top dead centre [m³]. */
   readonly clearanceVolume?: Span<Volume>;
+  /** From the flat edge of the piston to the face of the head; negative stands into the head [m]. */
+  readonly pistonToHead?: Span<Length>;
   /** What the ratio is to be, if the file says so. */
   readonly wanted?: BasedLimits<'ratio'>;
   /** The ratio against that, at its worse end. */
@@ -102,7 +104,7 @@ function spacesOf(
   { chamber, blockChamber, crown, gasket, deckClearance }: CompressionData,
   { bore, stroke }: AroundCompression,
   standDown: PistonStandDown | undefined,
-): { readonly ratio: Span<Ratio>; readonly clearanceVolume: Span<Volume> } | undefined {
+): Required<Pick<CompressionSetting, 'ratio' | 'clearanceVolume' | 'pistonToHead'>> | undefined {
   const deck = deckClearance ?? standDown?.calculated;
   if (bore === undefined || stroke === undefined || deck === undefined) return undefined;
   if (chamber === undefined || gasket === undefined) return undefined;
@@ -124,6 +126,7 @@ function spacesOf(
   return {
     ratio: both(small.ratio, large.ratio),
     clearanceVolume: both(small.clearanceVolume, large.clearanceVolume),
+    pistonToHead: small.pistonToHeadFace,
   };
 }
 

@@ -12,9 +12,17 @@ import {
 import { formatNumber } from '../quantities/internal.js';
 import type { CompressionSetting } from './compression-setting.js';
 
-/** Describes how far the cylinders compress, in sentences without full stops. */
-export function describeCompression(
-  { ratio, clearanceVolume, wanted, finding, standDown, cranking, notGiven }: CompressionSetting,
+/** Describes how far the cylinders compress, by the spaces above their pistons, in sentences without full stops. */
+export function describeSpaces(
+  {
+    ratio,
+    clearanceVolume,
+    pistonToHead,
+    wanted,
+    finding,
+    standDown,
+    notGiven,
+  }: CompressionSetting,
   wording: Wording,
 ): readonly string[] {
   const { units } = wording;
@@ -28,12 +36,24 @@ export function describeCompression(
           `by the sizes of the parts the piston stops ${sayStandDown(standDown.calculated, units)} at top dead centre${standDown.stands === undefined ? '' : `; it was read ${READ[standDown.stands]}`}`,
         ]
       : []),
-    ...(cranking
+    ...(pistonToHead && pistonToHead.min < 0
       ? [
-          `a sound cylinder may show ${describeSpan(cranking.gauge, 'gaugePressure', units)} at cranking, throttle open ${noteOf(cranking.basis, wording)}: an estimate and no limit`,
+          `the flat edge of the piston may stand ${say((0 - pistonToHead.min) as Length, 'length', units)} past the face of the head: it strikes unless the head is recessed there; turn the engine by hand over soft wire or clay first`,
         ]
       : []),
   ];
+}
+
+/** Describes what a gauge may show at cranking. */
+export function describeCranking(
+  { cranking }: CompressionSetting,
+  wording: Wording,
+): readonly string[] {
+  return cranking
+    ? [
+        `a sound cylinder may show ${describeSpan(cranking.gauge, 'gaugePressure', wording.units)} at cranking, throttle open ${noteOf(cranking.basis, wording)}: an estimate and no limit`,
+      ]
+    : [];
 }
 
 const READ = {
@@ -75,13 +95,22 @@ export function describeRules(
   wording: Wording,
 ): { readonly before: string; readonly rules: readonly string[] } {
   const isOwn = rules.some(({ basis }) => basis?.kind !== 'published');
+  const before = isOwn
+    ? 'The readings must keep to:'
+    : 'No rule of this engine is stated. These are rules of other engines, which disagree: they advise and condemn nothing.';
   return {
-    before: isOwn
-      ? 'The readings must keep to:'
-      : 'No rule of this engine is stated. These are rules of other engines, which disagree: they advise and condemn nothing.',
+    before: onlyCompares(rules) ? `${before} ${BLIND}` : before,
     rules: rules.map((rule) => describeRule(rule, wording)),
   };
 }
+
+/** Whether no rule holds a cylinder against a figure. */
+export const onlyCompares = (rules: readonly CompressionRule[]): boolean =>
+  rules.every(({ kind }) => kind !== 'at least' && kind !== 'near a figure');
+
+/** What rules that compare cylinders do not see. */
+export const BLIND =
+  'They only compare the cylinders with each other: where all are low, they do not show it.';
 
 /** Describes a rule that a compression test is judged by. */
 export function describeRule(rule: CompressionRule, wording: Wording): string {

@@ -6,6 +6,8 @@ import type { DipperDip } from '../motion/index.js';
 export interface DipperWords {
   /** How deep they get into it, and what they leave to the floor. */
   readonly depth: string;
+  /** What wrecks the engine, in whole sentences. */
+  readonly dangers: readonly string[];
   /** How that stands to its limits, in sentences without full stops. */
   readonly notes: readonly string[];
 }
@@ -18,9 +20,8 @@ export function describeDipper(
   const [deep, left] = [dip, clearance].map((span) => describeSpan(span, 'length', wording.units));
   return {
     depth: `by the sizes of the file ${deep}, with ${left} left to the floor of the trough`,
+    dangers: [...STRIKES[strikes], ...REACHES[reachesOil]],
     notes: [
-      ...STRIKES[strikes],
-      ...REACHES[reachesOil],
       ...[dipFinding, clearanceFinding].flatMap((finding) =>
         finding ? [describe(finding, wording)] : [],
       ),
@@ -30,14 +31,16 @@ export function describeDipper(
 
 const STRIKES: Readonly<Record<DipperDip['strikes'], readonly string[]>> = {
   no: [],
-  maybe: ['a dipper may strike the floor of its trough: turn the crankshaft by hand and listen'],
+  maybe: [
+    'A dipper may strike the floor of its trough: measure again before you turn the crankshaft with the pan on.',
+  ],
   yes: [
-    'by these sizes a dipper strikes the floor of its trough: measure again before you turn it',
+    'By these sizes a dipper strikes the floor of its trough: measure again, and do not turn the crankshaft with the pan on before that.',
   ],
 };
 
 const REACHES: Readonly<Record<DipperDip['reachesOil'], readonly string[]>> = {
   yes: [],
-  maybe: ['a dipper may miss the oil where it stands lowest'],
-  no: ['by these sizes no dipper reaches the oil: the big end would run dry'],
+  maybe: ['A dipper may miss the oil where it stands lowest: the big end would run dry.'],
+  no: ['By these sizes no dipper reaches the oil: the big end would run dry.'],
 };

@@ -2,7 +2,14 @@
 
 export { assemblyChecks } from './checks.js';
 export type { CompressionSetting } from './compression-setting.js';
-export { describeCompression, describeRule, describeRules } from './describe-compression.js';
+export {
+  BLIND,
+  describeCranking,
+  describeRule,
+  describeRules,
+  describeSpaces,
+  onlyCompares,
+} from './describe-compression.js';
 export { describeDipper } from './describe-dipper.js';
 export { describeFastener, FASTENER_NAMES } from './describe-fastener.js';
 export { describeFit, describeNewParts, PRESSING } from './describe-fit.js';

@@ -1,8 +1,8 @@
 import {
   type AssemblySettings,
-  describeNewParts,
-  type FitSetting,
-  PRESSING,
+  type CompressionSetting,
+  describeDipper,
+  describeSpaces,
 } from '../assembly/index.js';
 import { nameUndersize } from '../crankshaft/internal.js';
 import { nameOversize } from '../cylinders/internal.js';
@@ -22,6 +22,7 @@ import type { Build, BuildBearing, BuildCylinder } from '../planning/index.js';
 import { spanNumber } from '../planning/internal.js';
 import type { EngineKind } from '../reading/index.js';
 import { based } from './allowed-sizes.js';
+import { lashByStem } from './lash.js';
 import { limitCells, NOT_JUDGED, NOT_STATED } from './limit-cells.js';
 import { hasGuides } from './part-sizes.js';
 
@@ -29,6 +30,7 @@ import { hasGuides } from './part-sizes.js';
 export function fitStep(
   { bearings, cylinders, parts }: Build,
   { lubrication }: EngineKind,
+  settings: AssemblySettings,
   wording: Wording,
 ): TaskStep {
   const pistons = parts.find(({ section }) => section === 'pistonSets')?.name ?? 'the pistons';
@@ -47,7 +49,11 @@ export function fitStep(
       paragraph(
         'Wipe housings and the backs of the shells clean and dry. Each half must spring into its place, its tang in the notch and its oil hole over that of the housing, and stand a little proud at the joint: that is what grips it.',
       ),
+      ...(settings.dipper ? describeDipper(settings.dipper, wording).dangers.map(caution) : []),
       checks([
+        ...(parts.some(({ section }) => section === 'heads' || section === 'valveSets')
+          ? ['Valves ground in and tested for leaks, and every trace of the paste washed out']
+          : []),
         ...(isSplash
           ? [
               { write: 'Way the crankshaft turns, seen from the flywheel' },
@@ -60,6 +66,7 @@ export function fitStep(
             `${bore}: ${piston} of ${pistons} (${nameOversize(oversize, wording)})`,
         ),
         "Pistons and rods the way round that the maker's manual shows, pin clips seated in their grooves",
+        ...lashByStem(settings, wording),
         { write: "Side play of every big end, by the maker's manual" },
       ]),
     ],
@@ -70,7 +77,7 @@ export function fitStep(
 export function clearanceStep(
   build: Build,
   engine: EngineKind,
-  { fits }: AssemblySettings,
+  { compression }: AssemblySettings,
   wording: Wording,
 ): TaskStep {
   const { bearings, cylinders } = build;
@@ -95,34 +102,26 @@ export function clearanceStep(
           ...bearings.map((bearing) => row(`oil, ${bearing.journal}`, bearing)),
           ...cylinders.map((cylinder) => row(`piston, ${cylinder.bore}`, cylinder)),
           ...guideRow(build, engine, wording),
-          ...fits.map((fit) => fitRow(fit, wording)),
         ],
         1,
       ),
-      ...besideFits(fits, wording),
+      ...spacesAbovePistons(compression, wording),
     ],
   };
 }
 
-/** What two parts leave between them, measured or not. */
-function fitRow({ name, clearance, wanted }: FitSetting, wording: Wording): readonly Entry[] {
-  return [
-    name,
-    clearance ? spanNumber(clearance, wording) : 'not measured',
-    blank,
-    ...(wanted ? limitCells(wanted, wording) : NOT_STATED),
-  ];
-}
-
-/** What to know of the fits besides: how their parts are made, and what pressing asks for. */
-function besideFits(fits: readonly FitSetting[], wording: Wording): readonly Block[] {
-  const made = fits.flatMap(({ name, newParts }) =>
-    newParts ? [`${name}, new parts: ${describeNewParts(newParts, wording)}`] : [],
-  );
-  return [
-    ...(made.length === 0 ? [] : [bulletList(made)]),
-    ...(fits.some(({ mayBePressed }) => mayBePressed) ? [caution(PRESSING)] : []),
-  ];
+/** The ratio and where the pistons stop: they can be mended only while the head is off. */
+function spacesAbovePistons(
+  compression: CompressionSetting | undefined,
+  wording: Wording,
+): readonly Block[] {
+  return compression
+    ? [
+        paragraph('Before the head goes on:'),
+        bulletList(describeSpaces(compression, wording)),
+        checks([{ write: 'Piston below the deck at top dead centre, or above it; found' }]),
+      ]
+    : [];
 }
 
 /** The clearance of the stems in their guides, planned or not. */

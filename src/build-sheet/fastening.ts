@@ -15,14 +15,14 @@ export function torqueStep(
   settings: AssemblySettings,
   wording: Wording,
 ): TaskStep {
-  const fasteners: readonly (keyof FastenersData)[] = [
-    ...(bearings.some(({ kind }) => kind === 'mains') ? ['mainCaps' as const] : []),
-    'rodCaps',
-    ...(parts.some(({ section }) => section === 'heads') ? ['head' as const] : []),
-    'flywheel',
-  ];
   const settingOf = (fastener: keyof FastenersData) =>
     settings.fasteners.find(({ holds }) => holds === fastener);
+  const lacks: readonly (keyof FastenersData)[] = [
+    ...(bearings.some(({ kind }) => kind === 'mains') ? [] : ['mainCaps' as const]),
+    ...(parts.some(({ section }) => section === 'heads') ? [] : ['head' as const]),
+  ];
+  // What the file gives a figure of is there, whatever the plan knows of.
+  const fasteners = FASTENERS.filter((each) => !lacks.includes(each) || settingOf(each));
   return {
     title: 'Oil, assemble and torque',
     blocks: [
@@ -37,9 +37,6 @@ export function torqueStep(
           ]
         : []),
       checks([
-        ...(fasteners.includes('head')
-          ? ['Valves ground in and tested for leaks before the head goes on']
-          : []),
         ...fasteners.flatMap((fastener): readonly Entry[] => [
           ...torqueOf(fastener, settingOf(fastener), settings.wrench, wording),
           lockOf(fastener, settingOf(fastener)?.locking),
@@ -59,11 +56,15 @@ function torqueOf(
 ): readonly Entry[] {
   const name = FASTENER_NAMES[fastener];
   const { torque, notes } = setting ? describeFastener(setting, wording, wrench) : { notes: [] };
+  // What is ticked last is the torque that was reached: the rounds and the slot come before it.
   return [
-    { write: torque ? `${name}: ${torque}; torqued to` : `${name} torqued, by the maker's manual` },
+    ...(torque ? [`${name}: ${torque}`] : []),
     ...notes.map((note) => `${name}: ${note}`),
+    { write: torque ? `${name} torqued to` : `${name} torqued, by the maker's manual` },
   ];
 }
+
+const FASTENERS = ['mainCaps', 'rodCaps', 'head', 'flywheel'] as const;
 
 const TIMING_MARKS = 'Timing marks of crankshaft and camshaft together, before their cover goes on';
 

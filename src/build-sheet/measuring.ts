@@ -1,15 +1,22 @@
+import type { AssemblySettings } from '../assembly/index.js';
 import type { Wording } from '../judging/index.js';
 import { blank, caution, type Entry, paragraph, type TaskStep, table } from '../pages/index.js';
 import type { Build } from '../planning/index.js';
 import { spanNumber } from '../planning/internal.js';
 import type { EngineKind } from '../reading/index.js';
 import { allowedBore, allowedHousing, allowedJournal } from './allowed-sizes.js';
+import { fitBlocks } from './fits.js';
 import { sizeCells } from './limit-cells.js';
 import { lookOver } from './looking-over.js';
 import { partSizeBlocks } from './part-sizes.js';
 
 /** Every journal, housing and bore: its expected size, and the sizes it may have. */
-export function measureStep(build: Build, engine: EngineKind, wording: Wording): TaskStep {
+export function measureStep(
+  build: Build,
+  engine: EngineKind,
+  { fits }: AssemblySettings,
+  wording: Wording,
+): TaskStep {
   const { bearings, cylinders, parts } = build;
   const shaft = parts.find(({ section }) => section === 'crankshafts')?.name ?? 'crankshaft';
   const rows = (all: readonly (readonly Entry[])[]): readonly (readonly Entry[])[] =>
@@ -57,6 +64,7 @@ export function measureStep(build: Build, engine: EngineKind, wording: Wording):
         ]),
       ),
       ...partSizeBlocks(build, engine, wording),
+      ...fitBlocks(fits, wording),
       ...lookOver(build, engine),
     ],
   };

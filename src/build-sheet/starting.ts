@@ -1,10 +1,9 @@
 import {
   type AssemblySettings,
   type CompressionSetting,
-  describeCompression,
+  describeCranking,
   describeRules,
   describeTiming,
-  describeValve,
 } from '../assembly/index.js';
 import type { Wording } from '../judging/index.js';
 import {
@@ -13,7 +12,6 @@ import {
   bulletList,
   caution,
   checks,
-  type Entry,
   paragraph,
   type TaskStep,
   table,
@@ -22,6 +20,7 @@ import type { Build } from '../planning/index.js';
 import type { EngineKind } from '../reading/index.js';
 import { coolingAfter, coolingRuns, fillingWithCoolant } from './cooling.js';
 import { deadIgnition, liveIgnition, pointsByManual, sparkTiming, stillDead } from './ignition.js';
+import { lashHot, lashToSet } from './lash.js';
 import { fillingWithOil, oilArrives, oilRuns } from './oiling.js';
 
 /** Valves and spark: the first time that the engine is turned with its ignition on it. */
@@ -38,8 +37,7 @@ export function timingStep(
       ...deadIgnition(ignition),
       ...cautions.map(caution),
       checks([
-        ...lashOf('inlet', settings, wording),
-        ...lashOf('exhaust', settings, wording),
+        ...lashToSet(settings, wording),
         ...(timing?.pointsGap ? [] : pointsByManual(ignition)),
         ...notes,
         ...sparkTiming(ignition, isListed(timing)),
@@ -53,24 +51,6 @@ const NOTHING_SAID = { cautions: [], notes: [] } as const;
 /** Whether the marks for the spark stand above. */
 const isListed = (timing: AssemblySettings['timing']): boolean =>
   timing?.card.rows.some(({ event }) => event === 'spark, running') ?? false;
-
-/** The lash of one kind of valve, with what to mind. */
-function lashOf(
-  kind: 'inlet' | 'exhaust',
-  { valves }: AssemblySettings,
-  wording: Wording,
-): readonly Entry[] {
-  const setting = valves.find(({ valve }) => valve === kind);
-  const { lash, notes } = setting ? describeValve(setting, wording) : { notes: [] };
-  return [
-    {
-      write: lash
-        ? `Valve lash, ${kind}: ${lash}; set to`
-        : `Valve lash, ${kind}, by the maker's manual`,
-    },
-    ...notes.map((note) => `Valve lash, ${kind}: ${note}`),
-  ];
-}
 
 /** Oil and coolant, and the first turns by hand. */
 export function fillStep(
@@ -99,7 +79,11 @@ export function fillStep(
 export function startStep(
   { parts }: Build,
   { lubrication, ignition, cooling }: EngineKind,
+  settings: AssemblySettings,
+  wording: Wording,
 ): TaskStep {
+  const { timing } = settings;
+  const { cautions } = timing ? describeTiming(timing, wording) : NOTHING_SAID;
   const hasHead = parts.some(({ section }) => section === 'heads');
   return {
     title: 'First start',
@@ -118,6 +102,13 @@ export function startStep(
       caution(
         'Stand clear of flywheel, pulley and belt, tie back hair and sleeves, and never reach over anything that spins.',
       ),
+      ...(cautions.length > 0
+        ? [
+            caution(
+              `Do not swing the starting handle before this is settled: with the plugs out and the leads earthed, turn the engine slowly and see where it would spark. ${cautions.join(' ')}`,
+            ),
+          ]
+        : []),
       checks([
         { write: 'Started on' },
         ...oilRuns(lubrication),
@@ -130,6 +121,7 @@ export function startStep(
       checks([
         'Stopped after a few minutes: no bearing hotter than the others, oil where it should be',
         { write: 'Oil level after the first run' },
+        ...lashHot(settings, wording),
         ...(hasHead ? ["Head re-torqued and lash set again if the maker's manual says so"] : []),
         ...coolingAfter(cooling),
         { write: 'First oil change after hours' },
@@ -154,7 +146,7 @@ export function compressionStep(
         'Warm, throttle open, the same number of turns for each cylinder. Read each once more with a teaspoon of oil in it: if that raises a low one, its rings or its bore leak; if it does not, its valves or its gasket.',
       ),
       ...(compression
-        ? [bulletList(describeCompression(compression, wording)), ...rulesOf(compression, wording)]
+        ? [bulletList(describeCranking(compression, wording)), ...rulesOf(compression, wording)]
         : [paragraph("What it should read is not stated: go by the maker's manual.")]),
       table(
         ['cylinder', 'dry', 'with oil'],

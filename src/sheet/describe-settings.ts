@@ -1,11 +1,12 @@
 import {
   type AssemblySettings,
   type CompressionSetting,
-  describeCompression,
+  describeCranking,
   describeDipper,
   describeFastener,
   describeFit,
   describeRules,
+  describeSpaces,
   describeTiming,
   describeValve,
   FASTENER_NAMES,
@@ -23,7 +24,7 @@ import { describeStem } from './valve-actions.js';
 export function valveSections(valves: readonly ValveReport[], wording: Wording): readonly string[] {
   if (valves.length === 0) return [];
   const { units } = wording;
-  const lines = valves.flatMap(({ name, findings, spring, stem }) => [
+  const lines = valves.flatMap(({ name, findings, spring, springForces, stem }) => [
     `${name}:`,
     ...findings.map((finding) => `  ${describe(finding, wording)}`),
     ...(stem ? [`  stem: ${describeStem(stem, wording)}`] : []),
@@ -32,9 +33,7 @@ export function valveSections(valves: readonly ValveReport[], wording: Wording):
           `  spring: rate ${describeSpan(spring.rateSpan, 'stiffness', units)}, free height about ${say(spring.freeHeight, 'length', units)}`,
         ]
       : []),
-    ...[spring?.closed, spring?.open].flatMap((finding) =>
-      finding ? [`  ${describe(finding, wording)}`] : [],
-    ),
+    ...springForces.map((finding) => `  ${describe(finding, wording)}`),
   ]);
   return [
     section(
@@ -110,15 +109,16 @@ function ringsOf(
 function compressionOf(compression: CompressionSetting, wording: Wording): readonly string[] {
   const { before, rules } = describeRules(compression, wording);
   return [
-    ...describeCompression(compression, wording),
+    ...describeSpaces(compression, wording),
+    ...describeCranking(compression, wording),
     `Compression test. ${before}`,
     ...rules.map((rule) => `  ${rule}`),
   ];
 }
 
 function dippersOf(dipper: DipperDip, wording: Wording): readonly string[] {
-  const { depth, notes } = describeDipper(dipper, wording);
-  return [`depth in the oil ${depth}`, ...notes];
+  const { depth, dangers, notes } = describeDipper(dipper, wording);
+  return [`depth in the oil ${depth}`, ...dangers.map((each) => `CAUTION: ${each}`), ...notes];
 }
 
 const topic = (title: string, lines: readonly string[]): readonly string[] =>

@@ -1,8 +1,8 @@
 import type { ValveSetting } from '../assembly/index.js';
 import { type Finding, judge } from '../judging/index.js';
+import { NANOMETRE } from '../judging/internal.js';
 import { type Accuracy, certaintyOf, own } from '../reading/index.js';
 import {
-  type ForceAtHeight,
   guideClearance,
   type SpringTest,
   type StemWork,
@@ -10,7 +10,7 @@ import {
   springTest,
   stemToGrind,
 } from '../valves/index.js';
-import type { SpringReading, ValveLimits, ValveSheet } from './valve-sheet.js';
+import type { ValveLimits, ValveSheet } from './valve-sheet.js';
 
 /** Findings on one valve. */
 export interface ValveReport {
@@ -20,8 +20,10 @@ export interface ValveReport {
   readonly kind: 'inlet' | 'exhaust';
   /** Guide clearance, seat width, margin, recession and lash, as far as they were read and have limits. */
   readonly findings: readonly Finding<'length'>[];
-  /** Its spring, if it was tested. */
+  /** Its spring, if it was tested: its rate, and what it lost where only a share of it is known to be allowed. */
   readonly spring?: SpringTest;
+  /** The force of its spring against the maker's, at each height that he gives. */
+  readonly springForces: readonly Finding<'force'>[];
   /** What to do with the end of its stem, where nothing else adjusts its lash. */
   readonly stem?: StemWork;
   /** What was not read, or was read and has no limit. */
@@ -53,7 +55,8 @@ export function inspectValve(
   );
   const guide = guideOf(valve, limits, accuracy);
   const lash = lashOf(valve, setting);
-  const spring = springOf(valve, setting);
+  const spring = springOf(valve);
+  const springForces = springForcesOf(valve, setting);
   const stem = stemOf(valve, setting);
   return {
     name,
@@ -62,13 +65,14 @@ export function inspectValve(
       (finding) => finding !== undefined,
     ),
     ...(spring && { spring }),
+    springForces,
     ...(stem && { stem }),
     notJudged: [
       ...(guide ? [] : ['guide']),
       ...(seats.seatWidth ? [] : ['seat']),
       ...(seats.margin ? [] : ['margin']),
       ...(seats.recession ? [] : ['recession']),
-      ...(spring?.closed || spring?.open ? [] : ['spring']),
+      ...(springForces.length > 0 ? [] : ['spring']),
       ...(lash || stem ? [] : ['lash']),
     ],
   };
@@ -109,26 +113,29 @@ function stemOf(
   });
 }
 
-function springOf(
-  { spring }: ValveSheet,
-  setting: ValveSetting | undefined,
-): SpringTest | undefined {
-  if (spring === undefined) return undefined;
-  const { closed, open, forceWithin } = spring;
-  return springTest({
-    closed: specified('closed', closed, setting),
-    open: specified('open', open, setting),
-    ...(forceWithin !== undefined && { forceWithin }),
-  });
+/** What the tester read. The maker's force at the same height judges it elsewhere. */
+function springOf({ spring }: ValveSheet): SpringTest | undefined {
+  return spring && springTest(spring);
 }
 
-/** A reading with the least force that the maker wants, if it is at the maker's height. */
-function specified(
-  at: 'closed' | 'open',
-  { height, force }: SpringReading,
+/** The force of a spring against the maker's, at each of his heights that it was tested at. */
+function springForcesOf(
+  { spring }: ValveSheet,
   setting: ValveSetting | undefined,
-): ForceAtHeight {
-  const wanted = setting?.springs.find((each) => each.at === at);
-  const least = wanted?.height === height ? wanted.force.limits.min : undefined;
-  return { height, force, ...(least !== undefined && { specified: least }) };
+): readonly Finding<'force'>[] {
+  if (spring === undefined) return [];
+  return (['closed', 'open'] as const).flatMap((at) => {
+    const wanted = setting?.springs.find((each) => each.at === at);
+    const { height, force } = spring[at];
+    if (wanted === undefined || Math.abs(wanted.height - height) > NANOMETRE) return [];
+    return [
+      judge({
+        feature: `spring, valve ${at},`,
+        dimension: 'force',
+        value: force,
+        ...wanted.force,
+        ...(spring.forceWithin !== undefined && { uncertainty: spring.forceWithin }),
+      }),
+    ];
+  });
 }

@@ -4,7 +4,7 @@ import { bearingAcceptanceLayout, clearanceExplanationLayout, filmDoubtLayout, f
 import { endPlayLayout, grindPlanLayout, nearlyServesLayout, servedGrindPlanLayout } from '../crankshaft/layouts.js';
 import { borePlanLayout, judgedCompressionLayout, leakDownLayout, leakHeardAtLayout, ringFilingLayout, servedBorePlanLayout } from '../cylinders/layouts.js';
 import type { Layout } from '../judging/internal.js';
-import { basisLayout, findingLengthLayout, findingRatioLayout, namedRuleLayout, sizeOrSpanLayout, spanLayout } from '../judging/layouts.js';
+import { basisLayout, findingForceLayout, findingLengthLayout, namedRuleLayout, sizeOrSpanLayout, spanLayout } from '../judging/layouts.js';
 import { boreShapeLayout, diameterReadingLayout, oddReadingLayout, settlingLengthLayout, shapeLayout } from '../measuring/layouts.js';
 import { dilutionFindingLayout, fuelFractionSpanLayout, saeGradesLayout, thinningFindingLayout, timeToDilutionLayout, viscosityLineLayout, viscosityPointLayout } from '../oil/layouts.js';
 import { assemblyDataLayout, happeningLayout, howReadLayout, instrumentsOfBenchLayout, journalKindLayout, shellPairsLayout, statedLimitsLengthLayout, warmthOfBenchLayout } from '../reading/layouts.js';
@@ -43,7 +43,7 @@ export const actionLayout = { by: 'kind', variants: [
   { fields: { kind: { oneOf: ['low compression'] }, test: judgedCompressionLayout } },
   { fields: { kind: { oneOf: ['wrong fit'] }, fit: 'string', finding: findingLengthLayout } },
   { fields: { kind: { oneOf: ['valve'] }, valve: 'string', finding: findingLengthLayout } },
-  { fields: { kind: { oneOf: ['weak spring'] }, valve: 'string', finding: findingRatioLayout } },
+  { fields: { kind: { oneOf: ['weak spring'] }, valve: 'string', finding: findingForceLayout } },
   { fields: { kind: { oneOf: ['valve stem'] }, valve: 'string', work: stemWorkLayout, seatFirst: 'boolean' } },
   { fields: { part: 'string', finding: findingLengthLayout, settling: settlingLengthLayout, kind: { oneOf: ['measure again'] } } },
 ] } satisfies Layout;
@@ -52,7 +52,7 @@ export const bearingReportLayout = { fields: { name: 'string', shape: shapeLayou
 export const bearingGroupReportLayout = { fields: { kind: { oneOf: ['mains', 'rods'] }, plan: grindPlanLayout, bearings: { list: bearingReportLayout }, pairsToBuy: 'number' } } satisfies Layout;
 export const cylinderReportLayout = { fields: { name: 'string', shape: boreShapeLayout, 'readAgain?': { list: oddReadingLayout }, findings: { list: findingLengthLayout }, inDoubt: 'boolean', 'piston?': { fields: { clearance: spanLayout, 'finding?': findingLengthLayout } }, rings: { list: ringReportLayout } } } satisfies Layout;
 export const unsettledLayout = { fields: { part: 'string', finding: findingLengthLayout, settling: settlingLengthLayout } } satisfies Layout;
-export const valveReportLayout = { fields: { name: 'string', kind: { oneOf: ['exhaust', 'inlet'] }, findings: { list: findingLengthLayout }, 'spring?': springTestLayout, 'stem?': stemWorkLayout, notJudged: { list: 'string' } } } satisfies Layout;
+export const valveReportLayout = { fields: { name: 'string', kind: { oneOf: ['exhaust', 'inlet'] }, findings: { list: findingLengthLayout }, 'spring?': springTestLayout, springForces: { list: findingForceLayout }, 'stem?': stemWorkLayout, notJudged: { list: 'string' } } } satisfies Layout;
 export const testedCylinderLayout = { fields: { name: 'string', 'dry?': 'number', 'wet?': 'number', 'head?': 'string', 'leakage?': { fields: { supply: 'number', held: 'number', 'orifice?': 'number', 'heardAt?': { list: leakHeardAtLayout } } } } } satisfies Layout;
 export const compressionReportLayout = { fields: { cylinders: { list: testedCylinderLayout }, 'test?': judgedCompressionLayout, leakage: { list: { fields: { cylinder: 'string', leak: leakDownLayout } } } } } satisfies Layout;
 export const hotOilLayout = { fields: { viscosity: 'number', grades: saeGradesLayout } } satisfies Layout;

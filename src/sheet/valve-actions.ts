@@ -14,12 +14,12 @@ export type ValveAction =
       readonly finding: Finding<'length'>;
     }
   | {
-      /** Its spring has lost too much of its force. */
+      /** Its spring presses too little, or too much. */
       readonly kind: 'weak spring';
       /** Which valve. */
       readonly valve: string;
-      /** The loss against its limit. */
-      readonly finding: Finding<'ratio'>;
+      /** Its force against the maker's. */
+      readonly finding: Finding<'force'>;
     }
   | {
       /** Its stem is to be ground, or cannot give the lash. */
@@ -34,12 +34,11 @@ export type ValveAction =
 
 /** What the valves call for. Better readings come first where they alone may tell: those are asked for elsewhere. */
 export function valveActions(valves: readonly ValveReport[]): readonly ValveAction[] {
-  return valves.flatMap(({ name: valve, findings, spring, stem }): readonly ValveAction[] => {
+  return valves.flatMap(({ name: valve, findings, springForces, stem }): readonly ValveAction[] => {
     const wrong = findings.filter((finding) => !holds(finding) && finding.verdict !== 'undecided');
     return [
       ...wrong.map((finding) => ({ kind: 'valve' as const, valve, finding })),
-      ...[spring?.closed, spring?.open]
-        .filter((finding) => finding !== undefined)
+      ...springForces
         .filter((finding) => !holds(finding) && finding.verdict !== 'undecided')
         .map((finding) => ({ kind: 'weak spring' as const, valve, finding })),
       ...(stem && stem.outcome !== 'leave it'
@@ -55,16 +54,17 @@ export function describeValveAction(action: ValveAction, wording: Wording): stri
   switch (action.kind) {
     case 'valve':
       return `${valve}: ${remedyOf(action.finding)}; ${describe(action.finding, wording)}`;
-    case 'weak spring': {
-      const doubt = action.finding.grade === 'undecided' ? "find the maker's force first" : RENEW;
-      return `${valve}: test its spring again; if it stands, ${doubt}; ${describe(action.finding, wording)}`;
-    }
+    case 'weak spring':
+      return `${valve}: test its spring again; if it stands, ${action.finding.verdict === 'below' ? RENEW : STIFF}; ${describe(action.finding, wording)}`;
     case 'valve stem':
       return `${valve}: ${action.seatFirst ? 'finish its guide, seat and face first, and read the lash again; as it is now: ' : ''}${describeStem(action.work, wording)}`;
   }
 }
 
 const RENEW = 'fit another spring, as one that has sagged goes on sagging';
+
+const STIFF =
+  'see whether it is the spring of this engine: one that is too stiff wears cam and seat';
 
 /** A limit of another engine or a rule of thumb condemns no valve. */
 function remedyOf({ feature, grade, verdict }: Finding<'length'>): string {

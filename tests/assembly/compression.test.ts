@@ -15,7 +15,11 @@ import {
   type AroundCompression,
   compressionSetting,
 } from '../../src/assembly/compression-setting.js';
-import { describeCompression, describeRule } from '../../src/assembly/describe-compression.js';
+import {
+  describeCranking,
+  describeRule,
+  describeSpaces,
+} from '../../src/assembly/describe-compression.js';
 import type { CompressionData, PlaceData } from '../../src/reading/index.js';
 
 const at = (size: number) => ({ min: inch(size), max: inch(size) });
@@ -26,7 +30,9 @@ const spaces: CompressionData = {
   deckClearance: inch(0.02),
 };
 const words = (data: CompressionData, engine: AroundCompression = around) =>
-  describeCompression(compressionSetting(data, engine), { units: 'inch' });
+  [describeSpaces, describeCranking].flatMap((say) =>
+    say(compressionSetting(data, engine), { units: 'inch' }),
+  );
 const closes = (degrees: number): PlaceData => ({ angle: degree(degrees), after: 'bottom' });
 
 describe('how far a cylinder compresses', () => {
@@ -276,13 +282,11 @@ describe('what a compression test is judged by', () => {
 describe('in metric', () => {
   it('a chamber is told in millilitres', () => {
     // 4.494801 in³ * 16.387064 = 73.657 mL.
-    const [said] = describeCompression(compressionSetting(spaces, around), { units: 'metric' });
+    const [said] = describeSpaces(compressionSetting(spaces, around), { units: 'metric' });
     expect(said).toContain('73.7 mL left above the piston');
     const bore = { min: inch(2.9), max: inch(3.1) };
     const wide = compressionSetting(spaces, { ...around, bore });
     // π / 4 * 0.02 * (2.9² and 3.1²) = 0.1321 and 0.1510 in³: 4.4855 and 4.5044 in³, 73.50 and 73.81 mL.
-    expect(describeCompression(wide, { units: 'metric' })[0]).toContain(
-      'with 73.5 to 73.8 mL left',
-    );
+    expect(describeSpaces(wide, { units: 'metric' })[0]).toContain('with 73.5 to 73.8 mL left');
   });
 });
