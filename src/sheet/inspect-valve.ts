@@ -52,9 +52,9 @@ export function inspectValve(
     },
   );
   const guide = guideOf(valve, limits, accuracy);
-  const lash = lashOf(valve, setting);
   const spring = springOf(valve, setting);
   const stem = stemOf(valve, setting);
+  const lash = stem ? undefined : lashOf(valve, setting);
   return {
     name,
     kind,
@@ -84,13 +84,13 @@ function guideOf(
   return guideClearance({ guide, stem, ...own(limits.guideClearance), ...certainty }).finding;
 }
 
-/** The lash as it was found, where a screw or shims set it; a hot figure says nothing of a cold reading. */
+/** The lash as it was found; a hot figure says nothing of a cold reading. */
 function lashOf(
   { lash }: ValveSheet,
   setting: ValveSetting | undefined,
 ): Finding<'length'> | undefined {
   if (lash === undefined || setting?.lash === undefined) return undefined;
-  if (setting.set !== 'cold' || setting.setBy === 'stem') return undefined;
+  if (setting.set !== 'cold') return undefined;
   return judge({ feature: 'lash', dimension: 'length', value: lash, ...setting.lash });
 }
 
@@ -128,7 +128,13 @@ function specified(
   { height, force }: SpringReading,
   setting: ValveSetting | undefined,
 ): ForceAtHeight {
-  const wanted = setting?.springs.find((each) => each.at === at);
-  const least = wanted?.height === height ? wanted.force.limits.min : undefined;
+  const wanted = setting?.springs.find(
+    (each) => each.at === at && Math.abs(each.height - height) <= NEAR,
+  );
+  // What a used spring may come down to is no force to count its loss from.
+  const least = wanted?.force.limitsOf === 'new parts' ? wanted.force.limits.min : undefined;
   return { height, force, ...(least !== undefined && { specified: least }) };
 }
+
+/** Nobody sets a spring tester nearer to a height than a ten-thousandth of an inch [m]. */
+const NEAR = 2.54e-6;

@@ -56,7 +56,7 @@ export function describeValveAction(action: ValveAction, wording: Wording): stri
     case 'valve':
       return `${valve}: ${remedyOf(action.finding)}; ${describe(action.finding, wording)}`;
     case 'weak spring': {
-      const doubt = action.finding.grade === 'undecided' ? "find the maker's force first" : RENEW;
+      const doubt = action.finding.grade === 'undecided' ? ASK_LOSS : RENEW;
       return `${valve}: test its spring again; if it stands, ${doubt}; ${describe(action.finding, wording)}`;
     }
     case 'valve stem':
@@ -64,6 +64,7 @@ export function describeValveAction(action: ValveAction, wording: Wording): stri
   }
 }
 
+const ASK_LOSS = 'find out first how much the maker lets it lose';
 const RENEW = 'fit another spring, as one that has sagged goes on sagging';
 
 /** A limit of another engine or a rule of thumb condemns no valve. */
