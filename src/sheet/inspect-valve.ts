@@ -1,6 +1,5 @@
 import type { ValveSetting } from '../assembly/index.js';
 import { type Finding, judge } from '../judging/index.js';
-import { NANOMETRE } from '../judging/internal.js';
 import { type Accuracy, certaintyOf, own } from '../reading/index.js';
 import {
   guideClearance,
@@ -54,10 +53,10 @@ export function inspectValve(
     },
   );
   const guide = guideOf(valve, limits, accuracy);
-  const lash = lashOf(valve, setting);
   const spring = springOf(valve);
   const springForces = springForcesOf(valve, setting);
   const stem = stemOf(valve, setting);
+  const lash = stem ? undefined : lashOf(valve, setting);
   return {
     name,
     kind,
@@ -88,13 +87,13 @@ function guideOf(
   return guideClearance({ guide, stem, ...own(limits.guideClearance), ...certainty }).finding;
 }
 
-/** The lash as it was found, where a screw or shims set it; a hot figure says nothing of a cold reading. */
+/** The lash as it was found; a hot figure says nothing of a cold reading. */
 function lashOf(
   { lash }: ValveSheet,
   setting: ValveSetting | undefined,
 ): Finding<'length'> | undefined {
   if (lash === undefined || setting?.lash === undefined) return undefined;
-  if (setting.set !== 'cold' || setting.setBy === 'stem') return undefined;
+  if (setting.set !== 'cold') return undefined;
   return judge({ feature: 'lash', dimension: 'length', value: lash, ...setting.lash });
 }
 
@@ -127,7 +126,7 @@ function springForcesOf(
   return (['closed', 'open'] as const).flatMap((at) => {
     const wanted = setting?.springs.find((each) => each.at === at);
     const { height, force } = spring[at];
-    if (wanted === undefined || Math.abs(wanted.height - height) > NANOMETRE) return [];
+    if (wanted === undefined || Math.abs(wanted.height - height) > NEAR) return [];
     return [
       judge({
         feature: `spring, valve ${at},`,
@@ -139,3 +138,6 @@ function springForcesOf(
     ];
   });
 }
+
+/** Nobody sets a spring tester nearer to a height than a ten-thousandth of an inch [m]. */
+const NEAR = 2.54e-6;

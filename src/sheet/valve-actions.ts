@@ -55,12 +55,19 @@ export function describeValveAction(action: ValveAction, wording: Wording): stri
     case 'valve':
       return `${valve}: ${remedyOf(action.finding)}; ${describe(action.finding, wording)}`;
     case 'weak spring':
-      return `${valve}: test its spring again; if it stands, ${action.finding.verdict === 'below' ? RENEW : STIFF}; ${describe(action.finding, wording)}`;
+      return `${valve}: test its spring again; if it stands, ${remedyOfSpring(action.finding)}; ${describe(action.finding, wording)}`;
     case 'valve stem':
       return `${valve}: ${action.seatFirst ? 'finish its guide, seat and face first, and read the lash again; as it is now: ' : ''}${describeStem(action.work, wording)}`;
   }
 }
 
+/** Past the limit of new springs alone nobody knows how much a used one may lose. */
+function remedyOfSpring({ verdict, grade }: Finding<'force'>): string {
+  if (verdict === 'above') return STIFF;
+  return grade === 'worn out' ? RENEW : `${ASK_LOSS}; ${RENEW}`;
+}
+
+const ASK_LOSS = 'find out how much the maker lets a used one lose';
 const RENEW = 'fit another spring, as one that has sagged goes on sagging';
 
 const STIFF =

@@ -111,6 +111,7 @@ describe('the dippers', () => {
     expect(describeDipper(at(), { units: 'inch' })).toEqual({
       depth:
         'by the sizes of the file 0.2500 to 0.3750 in, with 0.1250 in left to the floor of the trough',
+      dangers: [],
       notes: [],
     });
   });
@@ -119,7 +120,7 @@ describe('the dippers', () => {
     const said = (centre: number, oil: object) =>
       describeDipper(at({ centreAboveFloor: inch(centre), oilDepth: oil as never }), {
         units: 'inch',
-      }).notes.join();
+      }).dangers.join();
     const between = (min: number, max: number) => ({ min: inch(min), max: inch(max) });
     // It reaches 3.375 in down. A floor 3.35 in down is struck.
     expect(said(3.35, between(0.4, 0.5))).toContain('strikes the floor');
@@ -128,7 +129,7 @@ describe('the dippers', () => {
     expect(said(3.5, between(0.1, 0.2))).toContain('may miss the oil');
     const dippers = at({ dipper: { min: inch(1.7), max: inch(1.9) } });
     // Down to 3.325 or to 3.525 in, where the floor is at 3.5 in.
-    expect(describeDipper(dippers, { units: 'inch' }).notes.join()).toContain(
+    expect(describeDipper(dippers, { units: 'inch' }).dangers.join()).toContain(
       'may strike the floor',
     );
   });
