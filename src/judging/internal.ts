@@ -13,7 +13,6 @@ export { guardBandOf, shareOf } from './decision-rule.js';
 
 export {
   describeInward,
-  describeLimits,
   describeMargin,
   describeSpan,
   guardWording,
