@@ -7,6 +7,7 @@ import { dipperDipLayout, pistonStandDownLayout } from '../motion/layouts.js';
 import { lockingLayout } from '../reading/layouts.js';
 import { oneToothLayout, timingCardLayout } from '../timing/layouts.js';
 
+export const timingSettingLayout = { fields: { card: timingCardLayout, 'tooth?': oneToothLayout, 'pointsGap?': basedLimitsLengthLayout, 'plugGap?': basedLimitsLengthLayout } } satisfies Layout;
 export const fastenerSettingLayout = { fields: { holds: { oneOf: ['flywheel', 'head', 'mainCaps', 'rodCaps'] }, 'torque?': spanLayout, 'basis?': basisLayout, 'setting?': torqueSettingLayout, 'wrench?': spanLayout, 'plan?': tighteningPlanLayout, 'locking?': lockingLayout, missing: { list: { oneOf: ['condition', 'grade', 'thread'] } } } } satisfies Layout;
 export const coldLashLayout = { fields: { lash: spanLayout, outsideRange: { list: 'string' } } } satisfies Layout;
 export const springSettingLayout = { fields: { at: { oneOf: ['closed', 'open'] }, height: 'number', force: basedLimitsForceLayout } } satisfies Layout;
@@ -15,5 +16,4 @@ export const ringsSettingLayout = { fields: { 'sideClearance?': basedLimitsLengt
 export const newPartsLayout = { fields: { hole: spanLayout, shaft: spanLayout, basis: basisLayout } } satisfies Layout;
 export const fitSettingLayout = { fields: { name: 'string', 'wanted?': basedLimitsLengthLayout, 'newParts?': newPartsLayout, 'clearance?': spanLayout, 'finding?': findingLengthLayout, mayBePressed: 'boolean' } } satisfies Layout;
 export const compressionSettingLayout = { fields: { 'ratio?': spanLayout, 'clearanceVolume?': spanLayout, 'pistonToHead?': spanLayout, 'wanted?': basedLimitsRatioLayout, 'finding?': findingRatioLayout, 'standDown?': pistonStandDownLayout, 'cranking?': crankingPressureLayout, rules: { list: compressionRuleLayout }, notGiven: { list: { oneOf: ['bore', 'chamber', 'deck clearance', 'gasket', 'stroke'] } } } } satisfies Layout;
-export const timingSettingLayout = { fields: { card: timingCardLayout, 'tooth?': oneToothLayout, 'pointsGap?': basedLimitsLengthLayout, 'plugGap?': basedLimitsLengthLayout } } satisfies Layout;
 export const assemblySettingsLayout = { fields: { 'wrench?': wrenchScaleLayout, fasteners: { list: fastenerSettingLayout }, valves: { list: valveSettingLayout }, rings: ringsSettingLayout, fits: { list: fitSettingLayout }, 'compression?': compressionSettingLayout, 'timing?': timingSettingLayout, 'dipper?': dipperDipLayout } } satisfies Layout;

@@ -2,6 +2,6 @@
 import type { Layout } from '../judging/internal.js';
 import { findingLengthLayout, spanLayout } from '../judging/layouts.js';
 
-export const pistonStandDownLayout = { fields: { calculated: spanLayout, 'difference?': spanLayout, 'stands?': { oneOf: ['as the sizes say', 'too high', 'too low'] }, 'finding?': findingLengthLayout } } satisfies Layout;
 export const yesOrNoLayout = { oneOf: ['maybe', 'no', 'yes'] } satisfies Layout;
 export const dipperDipLayout = { fields: { reach: spanLayout, dip: spanLayout, clearance: spanLayout, reachesOil: yesOrNoLayout, strikes: yesOrNoLayout, 'dipFinding?': findingLengthLayout, 'clearanceFinding?': findingLengthLayout } } satisfies Layout;
+export const pistonStandDownLayout = { fields: { calculated: spanLayout, 'difference?': spanLayout, 'stands?': { oneOf: ['as the sizes say', 'too high', 'too low'] }, 'finding?': findingLengthLayout } } satisfies Layout;

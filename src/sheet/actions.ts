@@ -1,6 +1,6 @@
 import { guardLayout, holds } from '../judging/internal.js';
 import type { Action } from './action-types.js';
-import { assemblyActions } from './assembly-actions.js';
+import { assemblyActions, dangerActions } from './assembly-actions.js';
 import {
   bearingActions,
   fittedShellActions,
@@ -48,6 +48,7 @@ export function actionsFrom(inspection: Inspection): readonly Action[] {
   return [
     ...(happened.length > 0 ? [test] : []),
     ...(oil ? oilActions(oil) : []),
+    ...dangerActions(inspection.assembly),
     ...readAgainActions([...groups.flatMap(({ bearings }) => bearings), ...inspection.cylinders]),
     ...groups.flatMap(oddSizeActions),
     ...endPlayActions(endPlay),
@@ -57,7 +58,7 @@ export function actionsFrom(inspection: Inspection): readonly Action[] {
     ...crankshaft,
     ...cylinders,
     ...valveActions(inspection.valves),
-    ...assemblyActions(inspection.compression?.test, inspection.assembly?.fits),
+    ...assemblyActions(inspection.compression ?? {}, inspection.assembly?.fits),
   ];
 }
 

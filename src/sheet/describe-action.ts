@@ -110,6 +110,10 @@ export function describeAction(action: Action, wording: Wording): string {
       return `${action.bearing}: read the thimble again, at every place: the journal reads round, and yet ${say(action.below, 'length', units)} below standard, which is no step; a turn of the thimble is 0.025 in or 0.5 mm; nothing is decided on it before that`;
     case 'low compression':
     case 'wrong fit':
+    case 'overloaded bolts':
+    case 'dipper':
+    case 'starting spark':
+    case 'leaking cylinder':
       return describeAssemblyAction(action, wording);
     case 'valve':
     case 'weak spring':

@@ -1,4 +1,4 @@
-import { describeRule } from '../assembly/index.js';
+import { BLIND, describeRule, onlyCompares } from '../assembly/index.js';
 import type { JudgedCompression, LeakDown, OiledCylinder } from '../cylinders/index.js';
 import { describe, type Wording } from '../judging/index.js';
 import { say } from '../judging/internal.js';
@@ -40,10 +40,12 @@ function describeTest(test: JudgedCompression, wording: Wording): readonly strin
     byOwnRules === undefined
       ? `No rule of this engine is stated; by the rules of other engines, which only advise, ${SAYS[outcome]}.`
       : `By the rules of this engine ${SAYS[byOwnRules]}.`,
-    ...rules.map(
-      ({ rule, verdict, cylinder, finding: { grade, ...finding } }) =>
-        `${describeRule(rule, wording)}: ${verdict}, by ${cylinder}; ${describe(finding, wording)}`,
+    ...rules.map(({ rule, verdict, cylinder, finding: { grade, ...finding } }) =>
+      notRead.length > 0 && verdict === 'undecided'
+        ? `${describeRule(rule, wording)}: undecided, as ${notRead.join(', ')} was not read`
+        : `${describeRule(rule, wording)}: ${verdict}; ${cylinder} decides; ${describe(finding, wording)}`,
     ),
+    ...(onlyCompares(rules.map(({ rule }) => rule)) ? [BLIND] : []),
     ...oiled.map(describeOiled),
     ...gasketBetween.map(
       ([one, other]) =>
@@ -70,7 +72,7 @@ function describeOiled({ cylinder, suggests }: OiledCylinder): string {
     case 'valves or gasket':
       return `${cylinder}: oil does not raise it, which speaks of valves or gasket; a rule of thumb`;
     case 'undecided':
-      return `${cylinder}: what oil did is within the error of reading`;
+      return `${cylinder}: oil raised it, but by too little to tell with these errors`;
     case 'nothing':
       return `${cylinder}: oil did little`;
   }

@@ -1,11 +1,12 @@
 // How what functions take from each other is laid out. Made by `npm run layouts` from the types.
-import { assemblySettingsLayout } from '../assembly/layouts.js';
+import { assemblySettingsLayout, timingSettingLayout } from '../assembly/layouts.js';
 import { bearingAcceptanceLayout, clearanceExplanationLayout, filmDoubtLayout, filmFindingLayout, maxDilutionSpanLayout, oilSupplyLayout, roughnessLayout, shellMatchLayout, shellMaterialLayout, undersizeMismatchLayout, warmFilmLayout } from '../bearings/layouts.js';
 import { endPlayLayout, grindPlanLayout, nearlyServesLayout, servedGrindPlanLayout } from '../crankshaft/layouts.js';
 import { borePlanLayout, judgedCompressionLayout, leakDownLayout, leakHeardAtLayout, ringFilingLayout, servedBorePlanLayout } from '../cylinders/layouts.js';
 import type { Layout } from '../judging/internal.js';
 import { basisLayout, findingForceLayout, findingLengthLayout, namedRuleLayout, sizeOrSpanLayout, spanLayout } from '../judging/layouts.js';
 import { boreShapeLayout, diameterReadingLayout, oddReadingLayout, settlingLengthLayout, shapeLayout } from '../measuring/layouts.js';
+import { dipperDipLayout } from '../motion/layouts.js';
 import { dilutionFindingLayout, fuelFractionSpanLayout, saeGradesLayout, thinningFindingLayout, timeToDilutionLayout, viscosityLineLayout, viscosityPointLayout } from '../oil/layouts.js';
 import { assemblyDataLayout, happeningLayout, howReadLayout, instrumentsOfBenchLayout, journalKindLayout, shellPairsLayout, statedLimitsLengthLayout, warmthOfBenchLayout } from '../reading/layouts.js';
 import { springTestLayout, stemWorkLayout } from '../valves/layouts.js';
@@ -42,6 +43,10 @@ export const actionLayout = { by: 'kind', variants: [
   { fields: { kind: { oneOf: ['ring'] }, cylinder: 'string', ring: ringReportLayout } },
   { fields: { kind: { oneOf: ['low compression'] }, test: judgedCompressionLayout } },
   { fields: { kind: { oneOf: ['wrong fit'] }, fit: 'string', finding: findingLengthLayout } },
+  { fields: { kind: { oneOf: ['overloaded bolts'] }, holds: { oneOf: ['flywheel', 'head', 'mainCaps', 'rodCaps'] }, finding: findingForceLayout } },
+  { fields: { kind: { oneOf: ['dipper'] }, dipper: dipperDipLayout } },
+  { fields: { kind: { oneOf: ['starting spark'] }, timing: timingSettingLayout } },
+  { fields: { kind: { oneOf: ['leaking cylinder'] }, cylinder: 'string', leak: leakDownLayout } },
   { fields: { kind: { oneOf: ['valve'] }, valve: 'string', finding: findingLengthLayout } },
   { fields: { kind: { oneOf: ['weak spring'] }, valve: 'string', finding: findingForceLayout } },
   { fields: { kind: { oneOf: ['valve stem'] }, valve: 'string', work: stemWorkLayout, seatFirst: 'boolean' } },

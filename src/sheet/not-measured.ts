@@ -5,7 +5,7 @@ import type { ValveReport } from './inspect-valve.js';
 
 /** Lists what has no readings, because the report does not judge it. */
 export function notMeasured(inspection: Inspection): readonly string[] {
-  const { rods, mains, endPlay, cylinders, valves, assembly, oil } = inspection;
+  const { rods, mains, endPlay, cylinders, valves, compression, assembly, oil } = inspection;
   const bored = boredIn(inspection);
   const { boring } = inspection;
   const walls = boring && boring.outcome !== 'none' ? boring.cylinders : [];
@@ -24,6 +24,7 @@ export function notMeasured(inspection: Inspection): readonly string[] {
     endPlay ? [] : ['end play'],
     cylinders.length > 0 ? ofCylinders : ['cylinders'],
     valves.length > 0 ? valves.flatMap(ofValve) : ['valves'],
+    (compression?.test?.notRead ?? []).map((name) => `${name}: its compression`),
     (assembly?.fits ?? []).flatMap(({ name, clearance }) => (clearance ? [] : [name])),
     oil?.sample ? [] : ['used oil'],
     'cracks',
