@@ -33,11 +33,13 @@ const library: Options = {
 
 export default defineConfig([
   { ...library, entry: { index: 'src/index.ts', ...entryOf(CORE) }, splitting: false },
+  { ...library, entry: entryOf(ABOVE), splitting: true },
   {
     ...library,
-    entry: entryOf(ABOVE),
-    splitting: true,
-    dts: { entry: { index: 'src/index.ts', ...entryOf([...CORE, ...ABOVE]) } },
+    entry: { index: 'src/index.ts', ...entryOf([...CORE, ...ABOVE]) },
+    // The types of `require` are written from these by `scripts/types-of-require.ts`.
+    format: ['esm'],
+    dts: { only: true },
   },
   {
     entry: { crankwright: 'src/command/main.ts' },
