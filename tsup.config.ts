@@ -33,11 +33,14 @@ const library: Options = {
 
 export default defineConfig([
   { ...library, entry: { index: 'src/index.ts', ...entryOf(CORE) }, splitting: false },
+  { ...library, entry: entryOf(ABOVE), splitting: true },
   {
     ...library,
-    entry: entryOf(ABOVE),
-    splitting: true,
-    dts: { entry: { index: 'src/index.ts', ...entryOf([...CORE, ...ABOVE]) } },
+    entry: { index: 'src/index.ts', ...entryOf([...CORE, ...ABOVE]) },
+    // The types of `require` are written from these by `scripts/types-of-require.ts`. The code is not checked again:
+    // `npm run types` does that, and so do the tests and a release.
+    format: ['esm'],
+    dts: { only: true, compilerOptions: { noCheck: true } },
   },
   {
     entry: { crankwright: 'src/command/main.ts' },

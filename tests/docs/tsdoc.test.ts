@@ -1,8 +1,9 @@
-import ts from 'typescript';
+import type ts from 'typescript';
 import { describe, expect, it } from 'vitest';
+import { programOf } from '../support/compiler.js';
 import { unitViolations } from '../support/doc-fields.js';
 import { exportsOf, functionViolations, signaturesOf } from '../support/doc-rules.js';
-import { compilerOptions, entryPoints, root } from '../support/repo.js';
+import { entryPoints, root } from '../support/repo.js';
 
 const entries = entryPoints().map(({ path }) => path);
 /** In memory: a module that breaks every rule once. */
@@ -47,12 +48,7 @@ export const big = 1 as Length;
 export type Gap = Quantity<'length'>;
 `;
 
-const options = compilerOptions();
-const host = ts.createCompilerHost(options);
-const { fileExists, readFile } = host;
-host.fileExists = (name) => name === BAD || fileExists(name);
-host.readFile = (name) => (name === BAD ? BAD_CODE : readFile(name));
-const program = ts.createProgram([...entries, BAD], options, host);
+const program = programOf(entries, new Map([[BAD, BAD_CODE]]));
 const checker = program.getTypeChecker();
 const isOwn = (file: ts.SourceFile) =>
   file.fileName === BAD || file.fileName.startsWith(`${root}/src/`);

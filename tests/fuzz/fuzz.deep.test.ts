@@ -8,7 +8,7 @@ import { complaint } from './outcome.js';
 import { registry } from './registry.js';
 
 /** Of more cases than this every so-manieth is tried: a sheet has hundreds of places for wrong values. */
-const MOST_CASES = tries(60, 4_000);
+const MOST_CASES = tries(30, 4_000);
 /** The same cases in every run. */
 const SEED = 5_320_302;
 
@@ -18,7 +18,6 @@ describe.each(everyFunction)('%s', (_, target) => {
   it('takes its sound calls', async () => {
     expect(target.sound.length).toBeGreaterThan(0);
     for (const args of target.sound) {
-      await target.run(args);
       expect(await complaint(target, args, 'sound')).toBeUndefined();
     }
   });
@@ -43,7 +42,7 @@ describe.each(everyFunction)('%s', (_, target) => {
         const bad = wrong.reduce<unknown>((all, { path, by }) => replaced(all, path, by), args);
         expect(await complaint(target, bad as readonly unknown[])).toBeUndefined();
       }),
-      { seed: SEED, numRuns: Math.min(tries(15, 1_000), target.cases ?? 1_000) },
+      { seed: SEED, numRuns: Math.min(tries(10, 1_000), target.cases ?? 1_000) },
     );
   });
 });

@@ -32,6 +32,14 @@ describe('a function is found out', () => {
     expect(await complaint(take(refuse), [])).toContain('without hint');
   });
 
+  it('if it refuses a sound call', async () => {
+    const refuse = () => {
+      throw new RebuildInputError(refusal);
+    };
+    expect(await complaint(take(refuse), [], 'sound')).toContain('refuses a sound call');
+    expect(await complaint(take(refuse), [])).toBeUndefined();
+  });
+
   it('if a sound call gives -0 or an undefined field', async () => {
     expect(
       await complaint(

@@ -8,7 +8,7 @@ type Outcome = { readonly result: unknown } | { readonly error: unknown };
 /**
  * Calls a function twice with frozen arguments and says what is wrong with what
  * came of it; undefined if it is a clean result or a clean refusal. A `sound`
- * call must come back from JSON to the bit; from one with a wrong value in it
+ * call must not be refused, and must come back from JSON to the bit; from one with a wrong value in it
  * -0 may come back as 0, and a field that is undefined may be gone.
  */
 export async function complaint(
@@ -22,6 +22,7 @@ export async function complaint(
   if ('error' in first) {
     const flaw = flawOfError(first.error);
     if (flaw !== undefined) return flaw;
+    if (kind === 'sound') return `refuses a sound call: ${(first.error as Error).message}`;
     const again = 'error' in second && second.error instanceof Error ? second.error.message : '';
     return (first.error as Error).message === again ? undefined : 'a second call ends otherwise';
   }

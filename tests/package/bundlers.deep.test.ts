@@ -17,5 +17,9 @@ describe.runIf(inject('deep'))('the packed tarball', () => {
     120_000,
   );
 
-  it('compiles in a strict TypeScript project (bundler)', () => compiles(packed, 'bundler'));
+  it.each(['bundler', 'nodenext'] as const)(
+    'compiles in a strict TypeScript project that has no convert-units (%s)',
+    (resolution) => compiles(packed, resolution),
+    120_000,
+  );
 });

@@ -22,7 +22,7 @@ oilClearance({ ...sizes, journal: 2.125 });
 export type Resolution = 'nodenext' | 'bundler';
 
 /** Compiles files in the project, strictly; fails with what the compiler printed. */
-export function compile(
+function compile(
   packed: Packed,
   resolution: Resolution,
   files: Readonly<Record<string, string>>,
@@ -44,6 +44,9 @@ export function compile(
   run('node', [tsc, '-p', config], packed.project);
 }
 
-/** Compiles what every user writes, and what must not compile. */
-export const compiles = (packed: Packed, resolution: Resolution) =>
-  compile(packed, resolution, { 'use.ts': use });
+/** Compiles what every user writes, and what must not compile; together with more files, to start one compiler. */
+export const compiles = (
+  packed: Packed,
+  resolution: Resolution,
+  more: Readonly<Record<string, string>> = {},
+) => compile(packed, resolution, { 'use.ts': use, ...more });

@@ -5,7 +5,7 @@ import { build } from 'esbuild';
 import { publint } from 'publint';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { bundlers } from './bundlers.js';
-import { compile, compiles } from './compiles.js';
+import { compiles } from './compiles.js';
 import { type Packed, pack, putBeside, run, write } from './packed.js';
 import { bundlesWhole } from './whole-bundle.js';
 
@@ -22,6 +22,9 @@ const shed = readShed(text('pump-set-shed.json'), text('pump-set-shed-readings.c
 planBuilds(shed).then(({ builds, proof }) => console.log(builds.length, proof.kind));
 `;
 const printed = '2.0 thou 53.96992\nINSPECTION: pump set\n1e-8\n2 optimal\n';
+
+const convertUnits = `import configureMeasurements from 'convert-units';
+  import { exactMeasures } from 'crankwright/convert-units';`;
 
 describe('the packed tarball', () => {
   let packed: Packed;
@@ -178,9 +181,6 @@ describe('the packed tarball', () => {
     );
   });
 
-  // The other way to resolve, `bundler`, is tried in `bundlers.deep.test.ts`.
-  it('compiles in a strict TypeScript project (nodenext)', () => compiles(packed, 'nodenext'));
-
   it('gives its measures without convert-units, and asks for no version of it', () => {
     const { peerDependencies } = JSON.parse(
       readFileSync(`${packed.packageDir}/package.json`, 'utf8'),
@@ -196,28 +196,6 @@ describe('the packed tarball', () => {
     expect(run('node', [file], packed.project)).toBe('127000000\n');
   });
 
-  it('serves convert-units from ESM, CJS and TypeScript', () => {
-    putBeside(packed.project, 'convert-units');
-    const use = `const convert = configureMeasurements(exactMeasures);
-       console.log(convert(2.1248).from('in').to('mm'));`;
-    const imports = `import configureMeasurements from 'convert-units';
-       import { exactMeasures } from 'crankwright/convert-units';`;
-    const esm = write(packed.project, 'convert-units.mjs', imports + use);
-    const cjs = write(
-      packed.project,
-      'convert-units.cjs',
-      `const { default: configureMeasurements } = require('convert-units');
-       const { exactMeasures } = require('crankwright/convert-units');${use}`,
-    );
-    expect(run('node', [esm], packed.project)).toBe('53.96992\n');
-    const args = ['--no-experimental-require-module', cjs];
-    expect(run('node', args, packed.project)).toBe('53.96992\n');
-    const typed = `export const units: readonly UnitSymbol[] = convert().possibilities();`;
-    const code = `${imports} import type { UnitSymbol } from 'crankwright';
-       const convert = configureMeasurements(exactMeasures); ${typed}`;
-    compile(packed, 'nodenext', { 'measures.mts': code, 'measures.cts': code });
-  });
-
   it('gives a browser oilClearance alone in at most 1.5 kB', async () => {
     const stdin = {
       contents: `export { oilClearance } from 'crankwright'`,
@@ -231,5 +209,32 @@ describe('the packed tarball', () => {
   // The other bundlers are tried in `bundlers.deep.test.ts`.
   it('bundles whole for a browser: esbuild', async () => {
     await bundlesWhole(packed, bundlers.esbuild);
+  });
+
+  describe('beside convert-units', () => {
+    beforeAll(() => putBeside(packed.project, 'convert-units'));
+
+    it('serves it from ESM and CJS', () => {
+      const use = `const convert = configureMeasurements(exactMeasures);
+         console.log(convert(2.1248).from('in').to('mm'));`;
+      const esm = write(packed.project, 'convert-units.mjs', convertUnits + use);
+      const cjs = write(
+        packed.project,
+        'convert-units.cjs',
+        `const { default: configureMeasurements } = require('convert-units');
+         const { exactMeasures } = require('crankwright/convert-units');${use}`,
+      );
+      expect(run('node', [esm], packed.project)).toBe('53.96992\n');
+      const args = ['--no-experimental-require-module', cjs];
+      expect(run('node', args, packed.project)).toBe('53.96992\n');
+    });
+
+    // The core without convert-units, and the other way to resolve, are tried in `bundlers.deep.test.ts`.
+    it('compiles in a strict TypeScript project (nodenext)', () => {
+      const typed = `export const units: readonly UnitSymbol[] = convert().possibilities();`;
+      const code = `${convertUnits} import type { UnitSymbol } from 'crankwright';
+         const convert = configureMeasurements(exactMeasures); ${typed}`;
+      compiles(packed, 'nodenext', { 'measures.mts': code, 'measures.cts': code });
+    });
   });
 });

@@ -47,6 +47,7 @@ export function pack(): Packed {
 const SOURCES = [
   'src',
   'scripts/schemas.ts',
+  'scripts/types-of-require.ts',
   'tsup.config.ts',
   'tsconfig.json',
   'package.json',

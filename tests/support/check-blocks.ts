@@ -1,6 +1,8 @@
 import ts from 'typescript';
 import type { Block, BlockProblem } from './blocks.js';
-import { compilerOptions, entryPoints, root } from './repo.js';
+import { programOf } from './compiler.js';
+import { program } from './exported.js';
+import { entryPoints, root } from './repo.js';
 
 /** A name that is in scope in every example. */
 export interface ScopedName {
@@ -16,14 +18,9 @@ export interface ScopedName {
  * export is named once, from the first.
  */
 export function exportedNames(): readonly ScopedName[] {
-  const entries = entryPoints();
-  const program = ts.createProgram(
-    entries.map(({ path }) => path),
-    compilerOptions(),
-  );
   const checker = program.getTypeChecker();
   const met = new Set<ts.Symbol>();
-  return entries.flatMap(({ specifier, path }) => {
+  return entryPoints().flatMap(({ specifier, path }) => {
     const file = program.getSourceFile(path);
     const module = file && checker.getSymbolAtLocation(file);
     if (!module) throw new Error(`${path} exports nothing.`);
@@ -107,18 +104,14 @@ export function typeErrors(
       return [`${root}/tests/docs/block-${index}.ts`, { block, text, firstLine }];
     }),
   );
-  const options = compilerOptions();
-  const host = ts.createCompilerHost(options);
-  const onDisk = { fileExists: host.fileExists, readFile: host.readFile };
-  host.fileExists = (name) => files.has(name) || onDisk.fileExists(name);
-  host.readFile = (name) => files.get(name)?.text ?? onDisk.readFile(name);
-  const program = ts.createProgram([...files.keys()], options, host);
+  const texts = new Map([...files].map(([name, { text }]) => [name, text]));
+  const compiled = programOf([], texts);
   return [...files].flatMap(([name, { block, firstLine }]) => {
-    const source = program.getSourceFile(name);
+    const source = compiled.getSourceFile(name);
     if (!source) throw new Error(`${name} was not compiled.`);
     const found = [
-      ...program.getSyntacticDiagnostics(source),
-      ...program.getSemanticDiagnostics(source),
+      ...compiled.getSyntacticDiagnostics(source),
+      ...compiled.getSemanticDiagnostics(source),
     ];
     return found.map(({ start = 0, messageText }) => ({
       at: `${block.file}:${firstLine + source.getLineAndCharacterOfPosition(start).line}`,

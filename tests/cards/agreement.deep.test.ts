@@ -4,6 +4,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { evaluateFormula } from '../../src/teaching/evaluate.js';
 import { compute, randomValues, usualValues } from '../support/card-values.js';
+import { tries } from '../support/tries.js';
 
 const names = Object.keys(cards) as CardName[];
 
@@ -26,7 +27,7 @@ describe.each(names)('card %s', (name) => {
         expect(byCode).toBeTypeOf('number');
         expect(Math.abs((byCode as number) - byCard)).toBeLessThanOrEqual(1e-12 * scale);
       }),
-      { numRuns: 200 },
+      { numRuns: tries(50, 400) },
     );
   });
 

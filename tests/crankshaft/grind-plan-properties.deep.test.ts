@@ -1,6 +1,7 @@
 import { type GrindPlan, grindPlan, thou } from 'crankwright';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { tries } from '../support/tries.js';
 import { type InTenths, rods, tenths } from './journals.js';
 
 /** Everything in tenths, so that the test below can be worked with whole numbers. */
@@ -78,7 +79,7 @@ describe('the plan for any journals', () => {
         expect(plan.journals.map(({ work }) => work)).toEqual(works);
         expect(plan.outcome).toBe(works.includes('grind') ? 'grind' : 'use as it is');
       }),
-      { numRuns: 3000 },
+      { numRuns: tries(750, 6_000) },
     );
   });
 
@@ -96,7 +97,7 @@ describe('the plan for any journals', () => {
           expect(tenths(leftIn(size, job))).toBeGreaterThanOrEqual(plan.target.max - 1e-9);
         });
       }),
-      { numRuns: 1000 },
+      { numRuns: tries(250, 2_000) },
     );
   });
 
@@ -116,7 +117,7 @@ describe('the plan for any journals', () => {
         };
         expect(undersize(by)).toBeGreaterThanOrEqual(undersize(0));
       }),
-      { numRuns: 1000 },
+      { numRuns: tries(250, 2_000) },
     );
   });
 
