@@ -1,4 +1,4 @@
-import type { TorqueWording, WrenchScale } from '../fasteners/index.js';
+import type { BoltGrade, TorqueWording, WrenchScale } from '../fasteners/index.js';
 import { describeTighteningPlan } from '../fasteners/index.js';
 import { torqueWords } from '../fasteners/internal.js';
 import { describe, type Span, type Wording } from '../judging/index.js';
@@ -34,7 +34,10 @@ export function describeFastener(
   const { say } = torqueWords(torqueWording);
   if (torque === undefined || basis === undefined) {
     return {
-      notes: [`no torque is stated, and none can be reckoned: ${lacking(missing)} not stated`],
+      notes: [
+        `no torque is stated, and none can be reckoned: ${lacking(missing)} not stated`,
+        ...(missing.includes('grade') ? [NO_GRADE] : []),
+      ],
     };
   }
   const { setting: known } = setting;
@@ -49,6 +52,14 @@ export function describeFastener(
       ...(isReckoned
         ? [
             `that torque is reckoned for want of the maker's figure, for a sound bolt of its grade in steel: threads in iron or aluminium may strip at less${TRUST[setting.holds] ?? ''}`,
+          ]
+        : []),
+      ...(isReckoned &&
+      setting.holds === 'rodCaps' &&
+      setting.grade !== undefined &&
+      !ROD_GRADES.includes(setting.grade)
+        ? [
+            'bolts of that grade are softer than rod bolts mostly are (grade 5 or class 8.8, a rule of thumb): ask what the maker fitted before you trust rods to them',
           ]
         : []),
       ...(missing.includes('condition')
@@ -84,6 +95,22 @@ const TRUST: Readonly<Partial<Record<keyof FastenersData, string>>> = {
   rodCaps: "; find the maker's figure before you trust rods to it",
   flywheel: "; find the maker's figure before you trust a flywheel to it",
 };
+
+const NO_GRADE =
+  'look for marks on the heads, or have the hardness read; where a life hangs on them, fit new bolts of a known grade';
+
+/** What rod bolts mostly are. */
+const ROD_GRADES: readonly BoltGrade[] = [
+  'SAE 5',
+  'SAE 5.2',
+  'SAE 7',
+  'SAE 8',
+  'SAE 8.2',
+  'ISO 8.8',
+  'ISO 9.8',
+  'ISO 10.9',
+  'ISO 12.9',
+];
 
 const LACKING = {
   thread: 'thread',

@@ -26,6 +26,11 @@ export function describeValve(setting: ValveSetting, wording: Wording): ValveWor
           ]
         : []),
       ...(cold ? [coldNote(cold, wording)] : []),
+      ...(set === 'hot' && !cold
+        ? [
+            'no lash to set cold is known, and the engine needs one for its first start: find it, or give the train and how warm it runs; a valve without lash burns',
+          ]
+        : []),
       ...(cold && cold.outsideRange.length > 0
         ? [
             'some of its pieces run at temperatures that their coefficients are not known for, so take that as a guess',
@@ -45,5 +50,5 @@ export function describeValve(setting: ValveSetting, wording: Wording): ValveWor
 function coldNote({ lash }: ColdLash, { units }: Wording): string {
   if (lash.max <= 0)
     return 'by the growth of its train it would have no lash cold: set it hot only, and look at the lengths and temperatures again';
-  return `cold, that is about ${describeSpan(lash, 'length', units)} by the growth of the train: set it to ${say(lash.max, 'length', units)}, since a valve without lash burns, and check it hot`;
+  return `${describeSpan(lash, 'length', units)} cold would leave that hot, by the growth of the train: set it to ${say(lash.max, 'length', units)}, the safe end, since a valve without lash burns, and check it hot`;
 }

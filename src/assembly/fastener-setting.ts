@@ -1,4 +1,5 @@
 import {
+  type BoltGrade,
   boltStrength,
   type ThreadSize,
   type TighteningPlan,
@@ -22,6 +23,8 @@ export interface FastenerSetting {
   readonly basis?: Basis;
   /** What that torque does to the bolt; absent unless thread, grade and condition are known. */
   readonly setting?: TorqueSetting;
+  /** What the heads say, if that is known. */
+  readonly grade?: BoltGrade;
   /** What to set the wrench to, where a locking nut or an adapter makes it another figure [N·m]. */
   readonly wrench?: Span<Torque>;
   /** In what sequence and in what rounds, in what the wrench is set to; absent if the places of the bolts are not known. */
@@ -54,6 +57,7 @@ export function fastenerSetting(holds: keyof FastenersData, data: FastenerData):
     ...(torque && { torque }),
     ...(basis && { basis }),
     ...(setting && { setting }),
+    ...(data.grade && { grade: data.grade }),
     ...(torque &&
       isElsewhere && { wrench: { min: onWrench(torque.min), max: onWrench(torque.max) } }),
     ...(last !== undefined &&

@@ -16,8 +16,13 @@ export { describeFit, describeNewParts, PRESSING } from './describe-fit.js';
 export { describeTiming } from './describe-timing.js';
 export { describeValve } from './describe-valve.js';
 export type { FastenerSetting } from './fastener-setting.js';
-export type { FitSetting } from './fit-setting.js';
+export type { FitSetting, NewParts } from './fit-setting.js';
 export { sayLimits } from './say-limits.js';
-export { type AroundAssembly, type AssemblySettings, assemblySettings } from './settings.js';
+export {
+  type AroundAssembly,
+  type AssemblySettings,
+  assemblySettings,
+  type RingsSetting,
+} from './settings.js';
 export type { TimingSetting } from './timing-setting.js';
 export type { ColdLash, SpringSetting, ValveSetting } from './valve-setting.js';
