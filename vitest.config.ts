@@ -14,7 +14,12 @@ export default defineConfig(({ mode }) => ({
   test: {
     include: [mode === 'deep' ? 'tests/**/*.deep.test.ts' : 'tests/**/*.test.ts'],
     provide: { deep: mode === 'deep' },
-    typecheck: { enabled: mode !== 'deep', include: ['tests/types/**/*.test-d.ts'] },
+    typecheck: {
+      enabled: mode !== 'deep',
+      include: ['tests/types/**/*.test-d.ts'],
+      // `npm run types` checks everything else.
+      tsconfig: './tests/types/tsconfig.json',
+    },
     testTimeout: mode === 'deep' ? 300_000 : 60_000,
     maxWorkers: 2,
     // Half of the time went into importing the same modules for every file. Tests that mock a module reset them.

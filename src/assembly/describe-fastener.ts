@@ -1,6 +1,6 @@
-import type { BoltGrade, TorqueWording, WrenchScale } from '../fasteners/index.js';
+import type { BoltGrade, TorqueWording } from '../fasteners/index.js';
 import { describeTighteningPlan } from '../fasteners/index.js';
-import { torqueWords } from '../fasteners/internal.js';
+import { torqueWords, type WrenchScale } from '../fasteners/internal.js';
 import { describe, type Span, type Wording } from '../judging/index.js';
 import { holds as isWithin, noteOf } from '../judging/internal.js';
 import type { Torque } from '../quantities/index.js';

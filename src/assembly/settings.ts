@@ -1,4 +1,4 @@
-import type { WrenchScale } from '../fasteners/index.js';
+import type { WrenchScale } from '../fasteners/internal.js';
 import type { BasedLimits, Certainty, Span } from '../judging/index.js';
 import { type CrankTrain, type DipperDip, dipperDip } from '../motion/index.js';
 import type { Length } from '../quantities/index.js';

@@ -4,8 +4,8 @@ import type {
   ThreadCondition,
   ThreadSize,
   WrenchAdapter,
-  WrenchScale,
 } from '../fasteners/index.js';
+import type { WrenchScale } from '../fasteners/internal.js';
 import type { InchFitClass } from '../fits/index.js';
 import type { SizeOrSpan } from '../judging/index.js';
 import type { EngineMaterial } from '../measuring/index.js';

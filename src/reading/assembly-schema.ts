@@ -1,11 +1,5 @@
 import { z } from 'zod';
-import {
-  type BoltPlace,
-  threadAreas,
-  threadOf,
-  tighteningPlan,
-  type WrenchScale,
-} from '../fasteners/index.js';
+import { type BoltPlace, threadAreas, threadOf, tighteningPlan } from '../fasteners/index.js';
 import {
   adapterAngle,
   adapterLength,
@@ -17,6 +11,7 @@ import {
   threadDiameter,
   threadPitch,
   WRENCH_SCALES,
+  type WrenchScale,
   wrenchLength,
 } from '../fasteners/internal.js';
 import { fitOf, inchFit } from '../fits/index.js';

@@ -28,7 +28,7 @@ describe('a fastener', () => {
     const setting = fastenerSetting('rodCaps', {});
     expect(setting).toEqual({ holds: 'rodCaps', missing: ['thread', 'grade', 'condition'] });
     expect(words({})).toBe(
-      'no torque\nno torque is stated, and none can be reckoned: thread, grade of the bolts and state of the thread (dry or oiled) are not stated',
+      'no torque\nno torque is stated, and none can be reckoned: thread, grade of the bolts and state of the thread (dry or oiled) are not stated\nlook for marks on the heads, or have the hardness read; where a life hangs on them, fit new bolts of a known grade',
     );
   });
 

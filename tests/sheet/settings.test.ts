@@ -26,7 +26,7 @@ describe('the report of what an engine is set to', () => {
       'LASH AND SPRINGS TO SET',
       'RINGS IN THEIR GROOVES',
       'FITS',
-      'COMPRESSION',
+      'COMPRESSION BY SIZES',
       'TIMING',
       'DIPPERS',
     ];
@@ -50,7 +50,9 @@ describe('the report of what an engine is set to', () => {
     expect(flat).toContain('Flywheel: no torque');
     // 360 lbf·in on the most slippery thread: 360 / (0.10 * 0.3125) = 11 520 lbf, over the proof load of some 7000. Told once.
     const over = changed(plainAssembly(), { 'fasteners.rodCaps.torque': '30 lbf ft' });
-    expect(flowing(over).match(/highest preload/g)).toHaveLength(1);
+    const [todo = '', topics = ''] = flowing(over).split(/(?= TORQUE )/);
+    expect(todo.match(/highest preload/g)).toHaveLength(1);
+    expect(topics.match(/highest preload/g)).toHaveLength(1);
   });
 
   it('tells lash, springs and rings', () => {
