@@ -24,7 +24,7 @@ import { describeStem } from './valve-actions.js';
 export function valveSections(valves: readonly ValveReport[], wording: Wording): readonly string[] {
   if (valves.length === 0) return [];
   const { units } = wording;
-  const lines = valves.flatMap(({ name, findings, spring, springForces, stem }) => [
+  const lines = valves.flatMap(({ name, findings, spring, springForces, stem, withoutLimit }) => [
     `${name}:`,
     ...findings.map((finding) => `  ${describe(finding, wording)}`),
     ...(stem ? [`  stem: ${describeStem(stem, wording)}`] : []),
@@ -32,6 +32,9 @@ export function valveSections(valves: readonly ValveReport[], wording: Wording):
       ? [
           `  spring: rate ${describeSpan(spring.rateSpan, 'stiffness', units)}, free height about ${say(spring.freeHeight, 'length', units)}`,
         ]
+      : []),
+    ...(withoutLimit.length > 0
+      ? [`  measured, but not judged, as no limit of it is stated: ${withoutLimit.join(', ')}`]
       : []),
     ...springForces.map((finding) => `  ${describe(finding, wording)}`),
   ]);

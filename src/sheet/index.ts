@@ -67,7 +67,7 @@ export type { FittedShells } from './inspect-fitted.js';
 export type { LeakReport, LeftUntil, TimeLeft } from './inspect-leak.js';
 export type { OilReport } from './inspect-oil.js';
 export type { SampleReport } from './inspect-sample.js';
-export type { ValveReport } from './inspect-valve.js';
+export type { ValveReport, ValveTopic } from './inspect-valve.js';
 export { sheetSchema } from './json-schema.js';
 export { type NewSheet, newSheet } from './new-sheet.js';
 export type { BigEndSheet, FilmSheet, LeakAround, LeakSheet, OilSheet } from './oil-sheet.js';

@@ -11,6 +11,9 @@ import {
 } from '../valves/index.js';
 import type { ValveLimits, ValveSheet } from './valve-sheet.js';
 
+/** What of a valve is judged. */
+export type ValveTopic = 'guide' | 'seat' | 'margin' | 'recession' | 'spring' | 'lash';
+
 /** Findings on one valve. */
 export interface ValveReport {
   /** Its name on the bench. */
@@ -26,7 +29,9 @@ export interface ValveReport {
   /** What to do with the end of its stem, where nothing else adjusts its lash. */
   readonly stem?: StemWork;
   /** What was not read, or was read and has no limit. */
-  readonly notJudged: readonly string[];
+  readonly notJudged: readonly ValveTopic[];
+  /** What of that was read. */
+  readonly withoutLimit: readonly ValveTopic[];
 }
 
 /** Inspects one valve by the limits of the sheet, and by what its lash is to be. */
@@ -57,6 +62,14 @@ export function inspectValve(
   const springForces = springForcesOf(valve, setting);
   const stem = stemOf(valve, setting);
   const lash = stem ? undefined : lashOf(valve, setting);
+  const notJudged: readonly ValveTopic[] = [
+    ...(guide ? [] : (['guide'] as const)),
+    ...(seats.seatWidth ? [] : (['seat'] as const)),
+    ...(seats.margin ? [] : (['margin'] as const)),
+    ...(seats.recession ? [] : (['recession'] as const)),
+    ...(springForces.length > 0 ? [] : (['spring'] as const)),
+    ...(lash || stem ? [] : (['lash'] as const)),
+  ];
   return {
     name,
     kind,
@@ -66,15 +79,21 @@ export function inspectValve(
     ...(spring && { spring }),
     springForces,
     ...(stem && { stem }),
-    notJudged: [
-      ...(guide ? [] : ['guide']),
-      ...(seats.seatWidth ? [] : ['seat']),
-      ...(seats.margin ? [] : ['margin']),
-      ...(seats.recession ? [] : ['recession']),
-      ...(springForces.length > 0 ? [] : ['spring']),
-      ...(lash || stem ? [] : ['lash']),
-    ],
+    notJudged,
+    withoutLimit: notJudged.filter((what) => wasRead(valve, what)),
   };
+}
+
+/** Whether it was read: then only its limit is lacking. */
+function wasRead(valve: ValveSheet, what: ValveTopic): boolean {
+  switch (what) {
+    case 'guide':
+      return valve.guide !== undefined && valve.stem !== undefined;
+    case 'seat':
+      return valve.seatWidth !== undefined;
+    default:
+      return valve[what] !== undefined;
+  }
 }
 
 function guideOf(

@@ -33,5 +33,7 @@ export function notMeasured(inspection: Inspection): readonly string[] {
   return wrap(`Not measured, so not judged: ${missing.join('; ')}.`, 2);
 }
 
-const ofValve = ({ name, notJudged }: ValveReport): readonly string[] =>
-  notJudged.length === 0 ? [] : [`${name}: its ${notJudged.join(', ')}`];
+const ofValve = ({ name, notJudged, withoutLimit }: ValveReport): readonly string[] => {
+  const notRead = notJudged.filter((what) => !withoutLimit.includes(what));
+  return notRead.length === 0 ? [] : [`${name}: its ${notRead.join(', ')}`];
+};

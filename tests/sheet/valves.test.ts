@@ -264,6 +264,11 @@ describe('what was not read', () => {
     const { notJudged, findings } = valveOf({ valveLimits: undefined });
     // Guide and recession have no rule of their own; seat and margin have another engine's.
     expect(notJudged).toEqual(['guide', 'recession']);
+    const said = flowing({ valveLimits: undefined });
+    expect(said).toContain(
+      'measured, but not judged, as no limit of it is stated: guide, recession',
+    );
+    expect(said).not.toContain('exhaust 1: its guide');
     expect(findings.find(({ feature }) => feature === 'seat width')?.basis).toMatchObject({
       forAnotherEngine: true,
     });
