@@ -29,7 +29,9 @@ export function bareFormula(
 ): (values: Readonly<Record<string, number>>) => number {
   const names = new Set(Object.keys(letters));
   const lines = where.map((text) => `const ${definition(parse(text), names)};`);
-  const body = `/* ${name} */ const { ${Object.keys(letters).join(', ')} } = values; ${lines.join(' ')} return ${js(parse(expression), names)};`;
+  const body = `/* ${name} */ const { ${Object.keys(letters)
+    .map((letter) => `${letter}: $${letter}`)
+    .join(', ')} } = values; ${lines.join(' ')} return ${js(parse(expression), names)};`;
   return new Function('values', body) as ReturnType<typeof bareFormula>;
 }
 
@@ -38,13 +40,13 @@ function definition(node: MathNode, names: Set<string>): string {
   if (isAssignmentNode(node)) {
     const value = js(node.value, names);
     names.add(node.name);
-    return `${node.name} = ${value}`;
+    return `$${node.name} = ${value}`;
   }
   if (!isFunctionAssignmentNode(node)) throw new Error(`${node.toString()} defines nothing.`);
   const { params } = node as FunctionAssignmentNode;
   const value = js(node.expr, new Set([...names, ...params]));
   names.add(node.name);
-  return `${node.name} = (${params.join(', ')}) => ${value}`;
+  return `$${node.name} = (${params.map((param) => `$${param}`).join(', ')}) => ${value}`;
 }
 
 function js(node: MathNode, names: ReadonlySet<string>): string {
@@ -54,7 +56,9 @@ function js(node: MathNode, names: ReadonlySet<string>): string {
   if (isSymbolNode(node)) return symbol(node.name, names);
   if (isFunctionNode(node)) {
     const called = node.fn.name;
-    const known = names.has(called) ? called : `Math.${called === 'log10' ? 'log10' : called}`;
+    const known = names.has(called)
+      ? `$${called}`
+      : `Math.${called === 'log10' ? 'log10' : called}`;
     return `${known}(${node.args.map(within).join(', ')})`;
   }
   if (!isOperatorNode(node)) throw new Error(`${node.toString()} has no JavaScript.`);
@@ -63,9 +67,9 @@ function js(node: MathNode, names: ReadonlySet<string>): string {
   return `${first} ${node.op === '^' ? '**' : node.op} ${second}`;
 }
 
-/** A letter, π, or the factor of a unit. */
+/** A letter, marked so that none is a word of JavaScript, π, or the factor of a unit. */
 function symbol(name: string, names: ReadonlySet<string>): string {
-  if (names.has(name)) return name;
+  if (names.has(name)) return `$${name}`;
   if (name === 'pi') return 'Math.PI';
   return String(unit(1, name).toSI().toNumeric());
 }
