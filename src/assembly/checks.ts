@@ -8,8 +8,10 @@ import {
   type ValveData,
 } from '../reading/index.js';
 import { springTest } from '../valves/index.js';
+import { FASTENERS } from './fastener-setting.js';
 import { fitChecks } from './fit-checks.js';
 import { type AroundAssembly, assemblySettings } from './settings.js';
+import { VALVE_KINDS } from './valve-setting.js';
 
 /** Checks that the figures of a file could be of one engine, each at its own path. What could not be read is passed over. */
 export function assemblyChecks(
@@ -24,12 +26,12 @@ export function assemblyChecks(
     ...checkIfGiven(`${path}.rodLength`, rodLength, (length: Length) =>
       stroke === undefined ? undefined : guardCrankTrain({ stroke, rodLength: length }),
     ),
-    ...(['mainCaps', 'rodCaps', 'head', 'flywheel'] as const).flatMap((holds) =>
+    ...FASTENERS.flatMap((holds) =>
       checkIfGiven(`${path}.fasteners.${holds}`, fasteners[holds], (fastener) =>
         assemblySettings({ fasteners: { [holds]: alone(fastener) } }),
       ),
     ),
-    ...(['inlet', 'exhaust'] as const).flatMap((kind) =>
+    ...VALVE_KINDS.flatMap((kind) =>
       checkIfGiven(`${path}.valves.${kind}.openSpring`, valves[kind], guardSprings),
     ),
     ...checkIfGiven(`${path}.compression`, compression, ({ rules: _, ...spaces }) => {

@@ -13,6 +13,14 @@ import { spanOf } from '../judging/internal.js';
 import type { Torque } from '../quantities/index.js';
 import type { FastenerData, FastenersData, Locking } from '../reading/index.js';
 
+/** All that is tightened, in the order of the work. */
+export const FASTENERS = [
+  'mainCaps',
+  'rodCaps',
+  'head',
+  'flywheel',
+] as const satisfies readonly (keyof FastenersData)[];
+
 /** What the bolts of one part are tightened to. */
 export interface FastenerSetting {
   /** What they hold. */

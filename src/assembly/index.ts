@@ -15,14 +15,20 @@ export { describeFastener, FASTENER_NAMES } from './describe-fastener.js';
 export { describeFit, describeNewParts, PRESSING } from './describe-fit.js';
 export { describeTiming } from './describe-timing.js';
 export { describeValve } from './describe-valve.js';
-export type { FastenerSetting } from './fastener-setting.js';
+export { FASTENERS, type FastenerSetting } from './fastener-setting.js';
 export type { FitSetting, NewParts } from './fit-setting.js';
 export { sayLimits } from './say-limits.js';
 export {
   type AroundAssembly,
   type AssemblySettings,
+  aroundBores,
   assemblySettings,
   type RingsSetting,
 } from './settings.js';
 export type { TimingSetting } from './timing-setting.js';
-export type { ColdLash, SpringSetting, ValveSetting } from './valve-setting.js';
+export {
+  type ColdLash,
+  type SpringSetting,
+  VALVE_KINDS,
+  type ValveSetting,
+} from './valve-setting.js';

@@ -10,10 +10,10 @@ import {
   statedBasis,
 } from '../reading/index.js';
 import { type CompressionSetting, compressionSetting } from './compression-setting.js';
-import { type FastenerSetting, fastenerSetting } from './fastener-setting.js';
+import { FASTENERS, type FastenerSetting, fastenerSetting } from './fastener-setting.js';
 import { type FitSetting, fitSetting } from './fit-setting.js';
 import { type TimingSetting, timingSetting } from './timing-setting.js';
-import { type ValveSetting, valveSetting } from './valve-setting.js';
+import { VALVE_KINDS, type ValveSetting, valveSetting } from './valve-setting.js';
 
 /** What an engine is set to as it goes together. */
 export interface AssemblySettings {
@@ -53,7 +53,15 @@ export interface AroundAssembly {
   readonly certainty?: Certainty<'length'>;
 }
 
-const FASTENERS = ['mainCaps', 'rodCaps', 'head', 'flywheel'] as const;
+/** What the data of the bores tells of that. */
+export function aroundBores(
+  bores:
+    | { readonly standard?: Span<Length> | undefined; readonly stroke?: Length | undefined }
+    | undefined,
+): Pick<AroundAssembly, 'bore' | 'stroke'> {
+  const { standard, stroke } = bores ?? {};
+  return { ...(standard && { bore: standard }), ...(stroke !== undefined && { stroke }) };
+}
 
 /** What an engine is set to as it goes together, as far as its file tells. */
 export function assemblySettings(
@@ -69,7 +77,7 @@ export function assemblySettings(
       const fastener = fasteners[holds];
       return fastener ? [fastenerSetting(holds, fastener)] : [];
     }),
-    valves: (['inlet', 'exhaust'] as const).flatMap((kind) => {
+    valves: VALVE_KINDS.flatMap((kind) => {
       const valve = valves[kind];
       return valve ? [valveSetting(kind, valve)] : [];
     }),

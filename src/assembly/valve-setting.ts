@@ -11,6 +11,9 @@ import {
 } from '../reading/index.js';
 import { type LashGrowth, lashGrowth } from '../valves/index.js';
 
+/** The kinds of valve, in the order they are told. */
+export const VALVE_KINDS = ['inlet', 'exhaust'] as const;
+
 /** What valves of one kind are set to. */
 export interface ValveSetting {
   /** Which. */

@@ -2,6 +2,7 @@ import {
   type AssemblySettings,
   describeFastener,
   FASTENER_NAMES,
+  FASTENERS,
   type FastenerSetting,
 } from '../assembly/index.js';
 import type { Wording } from '../judging/index.js';
@@ -63,8 +64,6 @@ function torqueOf(
     { write: torque ? `${name} torqued to` : `${name} torqued, by the maker's manual` },
   ];
 }
-
-const FASTENERS = ['mainCaps', 'rodCaps', 'head', 'flywheel'] as const;
 
 const TIMING_MARKS = 'Timing marks of crankshaft and camshaft together, before their cover goes on';
 

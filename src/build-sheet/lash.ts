@@ -1,16 +1,15 @@
-import { type AssemblySettings, describeValve } from '../assembly/index.js';
+import { type AssemblySettings, describeValve, VALVE_KINDS } from '../assembly/index.js';
 import type { Wording } from '../judging/index.js';
 import type { Entry } from '../pages/index.js';
 
-const KINDS = ['inlet', 'exhaust'] as const;
-type Kind = (typeof KINDS)[number];
+type Kind = (typeof VALVE_KINDS)[number];
 
 const settingOf = ({ valves }: AssemblySettings, kind: Kind) =>
   valves.find(({ valve }) => valve === kind);
 
 /** The lash that is ground off stems: it is read and set before the engine is closed, as the valves come out for it. */
 export function lashByStem(settings: AssemblySettings, wording: Wording): readonly Entry[] {
-  return KINDS.flatMap((kind) => {
+  return VALVE_KINDS.flatMap((kind) => {
     const setting = settingOf(settings, kind);
     return setting?.setBy === 'stem' ? lashOf(settings, kind, wording) : [];
   });
@@ -18,7 +17,7 @@ export function lashByStem(settings: AssemblySettings, wording: Wording): readon
 
 /** The lash of all valves, where the engine is timed; one that was ground off stems is read once more. */
 export function lashToSet(settings: AssemblySettings, wording: Wording): readonly Entry[] {
-  return KINDS.flatMap((kind): readonly Entry[] =>
+  return VALVE_KINDS.flatMap((kind): readonly Entry[] =>
     settingOf(settings, kind)?.setBy === 'stem'
       ? [{ write: `Valve lash, ${kind}, read once more; found` }]
       : lashOf(settings, kind, wording),
@@ -27,7 +26,7 @@ export function lashToSet(settings: AssemblySettings, wording: Wording): readonl
 
 /** The lash that is set hot, once the engine has run. */
 export function lashHot(settings: AssemblySettings, wording: Wording): readonly Entry[] {
-  return KINDS.flatMap((kind): readonly Entry[] => {
+  return VALVE_KINDS.flatMap((kind): readonly Entry[] => {
     const setting = settingOf(settings, kind);
     const { lash } = setting ? describeValve(setting, wording) : {};
     return lash && setting?.set === 'hot'

@@ -16,7 +16,7 @@ export function lookOver(build: Build, { assembly }: EngineKind): readonly Block
           'Rod bolts new, or measured for stretch against a new one and tested for cracks; which, and result',
       },
       {
-        write: `Fit of every pin in its bush and in its piston, ${assembly?.fits ? "as the clearances below say, or by the maker's manual where they do not" : "by the maker's manual"}`,
+        write: `Fit of every pin in its bush and in its piston, ${assembly?.fits ? "as the fits above say, or by the maker's manual where they do not" : "by the maker's manual"}`,
       },
     ]),
     paragraph('Weights, so that the parts of one engine can be compared:'),

@@ -21,6 +21,14 @@ interface Uses {
   readonly warm?: readonly ReadWarmPart[];
 }
 
+/** A hole less what goes into it. */
+const HOLE_AND_SHAFT = {
+  by: [
+    { instrument: 'boreGauge', reads: 'size' },
+    { instrument: 'micrometer', reads: 'size' },
+  ],
+} as const satisfies Uses;
+
 const USES = {
   'journal shape': { by: [{ instrument: 'micrometer', reads: 'difference', averaged: true }] },
   'journal size': {
@@ -48,18 +56,8 @@ const USES = {
     ],
     warm: ['bores', 'pistons'],
   },
-  'guide clearance': {
-    by: [
-      { instrument: 'boreGauge', reads: 'size' },
-      { instrument: 'micrometer', reads: 'size' },
-    ],
-  },
-  'fit clearance': {
-    by: [
-      { instrument: 'boreGauge', reads: 'size' },
-      { instrument: 'micrometer', reads: 'size' },
-    ],
-  },
+  'guide clearance': HOLE_AND_SHAFT,
+  'fit clearance': HOLE_AND_SHAFT,
   'ring gap': { by: [{ instrument: 'feelerGauge', reads: 'size' }] },
   'end play': { by: [{ instrument: 'dialIndicator', reads: 'difference' }] },
   // Two widths with the depth gauge, and the washers with the micrometer.

@@ -1,4 +1,4 @@
-import { assemblyChecks } from '../assembly/index.js';
+import { aroundBores, assemblyChecks } from '../assembly/index.js';
 import type { RebuildInputError } from '../quantities/index.js';
 import {
   type AssemblyData,
@@ -91,7 +91,6 @@ export function readShed(
 /** Finds contradictions, in the raw file and in the parts of it that could be read. */
 function contradictionsOf(given: Given, shed: SoundShed): readonly FileProblem[] {
   const parts = rawParts(given);
-  const bores = shed.engine?.bores;
   const bare = bareStepsOf(given, parts);
   return [
     ...repeatedNames(parts),
@@ -111,10 +110,11 @@ function contradictionsOf(given: Given, shed: SoundShed): readonly FileProblem[]
       ...bearingChecks(shed, 'mains'),
       ...boreChecks(shed),
       // A figure that could not be read is undefined there, as if it were not given.
-      ...assemblyChecks('engine.assembly', shed.engine?.assembly as AssemblyData | undefined, {
-        ...(bores?.standard && { bore: bores.standard }),
-        ...(bores?.stroke !== undefined && { stroke: bores.stroke }),
-      }),
+      ...assemblyChecks(
+        'engine.assembly',
+        shed.engine?.assembly as AssemblyData | undefined,
+        aroundBores(shed.engine?.bores),
+      ),
       ...checkIfGiven('engine.endPlay', shed.engine?.endPlay, guardEndPlayLimits),
     ]),
   ];

@@ -1,4 +1,4 @@
-import { assemblyChecks } from '../assembly/index.js';
+import { aroundBores, assemblyChecks } from '../assembly/index.js';
 import { oilClearanceSpan } from '../bearings/index.js';
 import { pistonClearanceSpan, ringFilingNeeded } from '../cylinders/index.js';
 import { spanOf } from '../judging/internal.js';
@@ -45,10 +45,7 @@ export function contradictions(sheet: SoundSheet): readonly FileProblem[] {
     ),
     ...boringChecks(sheet),
     ...oilChecks(sheet),
-    ...assemblyChecks('assembly', sheet.assembly, {
-      ...(sheet.bores && { bore: sheet.bores.standard }),
-      ...(sheet.bores?.stroke !== undefined && { stroke: sheet.bores.stroke }),
-    }),
+    ...assemblyChecks('assembly', sheet.assembly, aroundBores(sheet.bores)),
   ]);
 }
 

@@ -1,4 +1,4 @@
-import { type AssemblySettings, assemblySettings } from '../assembly/index.js';
+import { type AssemblySettings, aroundBores, assemblySettings } from '../assembly/index.js';
 import { type EndPlay, endPlay } from '../crankshaft/index.js';
 import type { BorePlan } from '../cylinders/index.js';
 import { guardLayout, type Names, namedFrom } from '../judging/internal.js';
@@ -96,8 +96,7 @@ function inspectEngine(sheet: Sheet): Inspection {
   const assembly =
     sheet.assembly &&
     assemblySettings(sheet.assembly, {
-      ...(sheet.bores && { bore: sheet.bores.standard }),
-      ...(sheet.bores?.stroke !== undefined && { stroke: sheet.bores.stroke }),
+      ...aroundBores(sheet.bores),
       certainty: certaintyOf('fit clearance', accuracy),
     });
   const valves = (sheet.valves ?? []).map((valve, i) =>
