@@ -102,6 +102,28 @@ describe('what the build sheet of the pump set carries', () => {
 });
 
 describe('what may hurt the builder', () => {
+  it('nobody is let to swing an engine that may kick back', () => {
+    const caution = early.indexOf('CAUTION: Do not swing the starting handle');
+    expect(caution).toBeGreaterThan(early.indexOf('First start'));
+    expect(caution).toBeLessThan(early.indexOf('Started on'));
+    expect(page).not.toContain('Do not swing');
+  });
+
+  it('the torque of a head that the shed does not count as a part', async () => {
+    const { heads, ...shed } = JSON.parse(file('pump-set-shed.json').toString());
+    const engine = { ...shed.engine, alsoNeeds: ['valve set'] };
+    const csv = file('pump-set-shed-readings.csv').toString();
+    const readings = csv
+      .split('\n')
+      .filter((line) => !line.startsWith('head '))
+      .join('\n');
+    const plan = await planBuilds(readShed({ ...shed, engine }, readings));
+    expect(plan.builds[0]?.parts.some(({ section }) => section === 'heads')).toBe(false);
+    expect(flowing(buildSheet(plan, { format: 'text' }))).toContain(
+      'Cylinder head: 20.0 lbf·ft at the fastener',
+    );
+  });
+
   it('a spark that kicks back is a caution, before anything is timed', () => {
     // 22° before the top with a coupling that holds nothing back.
     expect(page).not.toContain('throws the starting handle back');

@@ -95,6 +95,15 @@ describe('how far a cylinder compresses', () => {
     expect(compressionSetting(data, around).ratio?.min).toBeCloseTo(5.59936, 4);
   });
 
+  it('says that a piston stands past the face of the head', () => {
+    // 0.060 in above the deck, under a gasket of 0.050 in.
+    const proud = { ...spaces, deckClearance: inch(-0.06) };
+    expect(words(proud).join()).toContain(
+      'the flat edge of the piston may stand 0.0100 in past the face of the head: it strikes unless',
+    );
+    expect(words(spaces).join()).not.toContain('past the face');
+  });
+
   it('takes a gasket that is not round, or none', () => {
     // 10 in² * 0.05 in = 0.5 in³ in the place of 0.353429 in³: 1 + 22.972896 / 4.641372 = 5.94959.
     const wide = { thickness: inch(0.05), area: squareInch(10) };

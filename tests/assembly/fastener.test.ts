@@ -32,6 +32,15 @@ describe('a fastener', () => {
     );
   });
 
+  it('of a soft grade is doubted in a rod, where its torque is reckoned', () => {
+    const soft = 'softer than rod bolts mostly are';
+    expect(words({ ...known, grade: 'SAE 2' }, 'rodCaps')).toContain(soft);
+    expect(words({ ...known, grade: 'SAE 2' }, 'head')).not.toContain(soft);
+    expect(words(known, 'rodCaps')).not.toContain(soft);
+    // The maker who gives the torque knows his bolts.
+    expect(words({ ...known, grade: 'SAE 2', torque: span(4, 5) }, 'rodCaps')).not.toContain(soft);
+  });
+
   it('gets no torque from half of what it takes', () => {
     for (const left of ['thread', 'grade', 'condition'] as const) {
       const { [left]: _, ...rest } = known;
