@@ -30,7 +30,7 @@ export async function raceChoice(): Promise<Section> {
       const brief = { engine: shed.engine, needed: needsOf(shed), stock, fits };
       if (choose) {
         const { proof } = bestBuilds({ brief, solver, atMost: of });
-        if (proof.kind !== 'optimal') throw new Error(`${of} of each: ${proof.kind}`);
+        if (proof.outcome !== 'optimal') throw new Error(`${of} of each: ${proof.outcome}`);
       } else {
         const batched = { ...brief, batches: batchesOf(stock), clock: solver.clock };
         const { draft, values, least } = search({ brief: batched, solver, atMost: of });

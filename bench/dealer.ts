@@ -22,7 +22,7 @@ interface Planned {
 export function planOfDealer(): Section {
   const { engines, proof, seconds, megabytes } = planned();
   const gap =
-    proof.kind === 'optimal'
+    proof.outcome === 'optimal'
       ? 'proven'
       : `${proof.stage}: found ${proof.found.toPrecision(3)}, at best ${proof.bound.toPrecision(3)}`;
   return {

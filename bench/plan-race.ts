@@ -116,7 +116,7 @@ async function wholePlans(): Promise<Section> {
     const start = performance.now();
     const plan = await planBuilds(shed);
     const seconds = (performance.now() - start) / 1000;
-    if (plan.proof.kind !== 'optimal') throw new Error(`a shed of ${of} of each was not proven`);
+    if (plan.proof.outcome !== 'optimal') throw new Error(`a shed of ${of} of each was not proven`);
     return { seconds, engines: plan.builds.length };
   };
   const load = await timed(0);

@@ -21,7 +21,7 @@ export async function raceUnknown(): Promise<Section> {
     const start = performance.now();
     const plan = await planBuilds(shed);
     const time = performance.now() - start;
-    if (plan.proof.kind !== 'optimal') throw new Error(`${shed.shed}: ${plan.proof.kind}`);
+    if (plan.proof.outcome !== 'optimal') throw new Error(`${shed.shed}: ${plan.proof.outcome}`);
     return { time, plan };
   };
   const rows: string[][] = [];

@@ -1,5 +1,5 @@
-import { describe, type Wording } from '../judging/index.js';
-import { describeSpan } from '../judging/internal.js';
+import type { Wording } from '../judging/index.js';
+import { describeSpan, sayFinding } from '../judging/internal.js';
 import type { DipperDip } from '../motion/index.js';
 
 /** How the dippers run through their oil. */
@@ -23,7 +23,7 @@ export function describeDipper(
     dangers: [...STRIKES[strikes], ...REACHES[reachesOil]],
     notes: [
       ...[dipFinding, clearanceFinding].flatMap((finding) =>
-        finding ? [describe(finding, wording)] : [],
+        finding ? [sayFinding(finding, wording)] : [],
       ),
     ],
   };

@@ -1,8 +1,8 @@
 import type { BoltGrade, TorqueWording } from '../fasteners/index.js';
 import { describeTighteningPlan } from '../fasteners/index.js';
 import { torqueWords, type WrenchScale } from '../fasteners/internal.js';
-import { describe, type Span, type Wording } from '../judging/index.js';
-import { holds as isWithin, noteOf } from '../judging/internal.js';
+import type { Span, Wording } from '../judging/index.js';
+import { holds as isWithin, noteOf, sayFinding } from '../judging/internal.js';
 import type { Torque } from '../quantities/index.js';
 import type { FastenersData } from '../reading/index.js';
 import type { FastenerSetting } from './fastener-setting.js';
@@ -69,7 +69,7 @@ export function describeFastener(
         : []),
       ...(known && !isWithin(known.finding)
         ? [
-            `that torque may overload the bolt if its thread is slippery: ${describe(known.finding, wording)}; look up first that its grade, and what is on its thread, are those of the torque`,
+            `that torque may overload the bolt if its thread is slippery: ${sayFinding(known.finding, wording)}; look up first that its grade, and what is on its thread, are those of the torque`,
           ]
         : []),
       ...(onWrench ? [`set the wrench to ${say(onWrench)} for that`] : []),

@@ -1,5 +1,5 @@
-import { describe, type Wording } from '../judging/index.js';
-import { describeInward, describeSpan, noteOf } from '../judging/internal.js';
+import type { Wording } from '../judging/index.js';
+import { describeInward, describeSpan, noteOf, sayFinding } from '../judging/internal.js';
 import type { FitSetting, NewParts } from './fit-setting.js';
 import { sayLimits } from './say-limits.js';
 
@@ -19,7 +19,7 @@ export function describeFit(
   const read = clearance && describeSpan(clearance, 'length', units);
   return [
     finding
-      ? `${name}: ${describe(finding, wording)}`
+      ? `${name}: ${sayFinding(finding, wording)}`
       : `${name}: ${read ? `clearance ${read}` : 'not measured'}; ${asked}`,
     ...(newParts ? [`  new parts: ${describeNewParts(newParts, wording)}`] : []),
     ...(mayBePressed ? [`  ${PRESSING}`] : []),

@@ -1,5 +1,5 @@
 import { undersizeSteps } from '../crankshaft/index.js';
-import { describe, type Finding, judge, type OwnLimits, type Wording } from '../judging/index.js';
+import { type Finding, judge, type OwnLimits, type Wording } from '../judging/index.js';
 import {
   diameter,
   diametralClearance,
@@ -12,6 +12,7 @@ import {
   NANOMETRE,
   say,
   sayDistance,
+  sayFinding,
   sizeStep,
   toleratedWear,
   type WithTarget,
@@ -49,7 +50,7 @@ const QUESTION = [
 /** Journal and shells of different undersizes. */
 export interface UndersizeMismatch {
   /** Which of the two is the smaller. */
-  readonly kind: 'journal ground, shells not' | 'shells undersize, journal not';
+  readonly outcome: 'journal ground, shells not' | 'shells undersize, journal not';
   /** The clearance against its limits. */
   readonly finding: Finding<'length'>;
   /** How far apart in undersize journal and shells are, on the diameter [m]. */
@@ -66,7 +67,7 @@ export type ClearanceExplanation =
        * Nothing to explain: the clearance is within its limits, or nearer to one than it is measured to.
        * Or no undersize explains it: wear, a wrong part or a wrong reading.
        */
-      readonly kind:
+      readonly outcome:
         | 'as it should be'
         | 'undecided'
         | 'too loose, unexplained'
@@ -96,7 +97,7 @@ export type ClearanceExplanation =
  *   clearance: thou(22), journal: inch(2.105),
  *   limits: { min: thou(1), max: thou(3) },
  * });
- * why.kind; // "journal ground, shells not"
+ * why.outcome; // "journal ground, shells not"
  * 'mismatch' in why && format(why.mismatch, thou); // "20.0 thou"
  * ```
  */
@@ -129,8 +130,8 @@ export function explainClearance(question: ClearanceQuestion): ClearanceExplanat
     judge({ feature: 'oil clearance', dimension: 'length', value, ...allowed });
 
   const finding = judgeAs(clearance);
-  if (holds(finding)) return { kind: 'as it should be', finding };
-  if (finding.verdict === 'undecided') return { kind: 'undecided', finding };
+  if (holds(finding)) return { outcome: 'as it should be', finding };
+  if (finding.verdict === 'undecided') return { outcome: 'undecided', finding };
   const loose = finding.verdict === 'above';
   const explains = (matched: Finding<'length'>) =>
     matched.verdict === 'within' ||
@@ -145,14 +146,14 @@ export function explainClearance(question: ClearanceQuestion): ClearanceExplanat
     .filter(({ matched }) => explains(matched))
     .sort((a, b) => b.matched.margin - a.matched.margin);
   if (best === undefined) {
-    return { kind: loose ? 'too loose, unexplained' : 'too tight, unexplained', finding };
+    return { outcome: loose ? 'too loose, unexplained' : 'too tight, unexplained', finding };
   }
-  const kind = loose ? 'journal ground, shells not' : 'shells undersize, journal not';
-  return { kind, finding, ...best };
+  const outcome = loose ? 'journal ground, shells not' : 'shells undersize, journal not';
+  return { outcome, finding, ...best };
 }
 
 /**
- * Describes an explanation in one sentence.
+ * Describes an explanation in a sentence.
  *
  * @param explanation - what `explainClearance` gave
  * @param wording - the units to print in
@@ -165,33 +166,41 @@ export function explainClearance(question: ClearanceQuestion): ClearanceExplanat
  *   clearance: thou(22), journal: inch(2.105), limits: { min: thou(1), max: thou(3) },
  * });
  * describeClearance(why, { units: 'inch' });
- * // "the journal is ground 0.0200 in below what these shells are made for: it will knock; matching shells would leave 0.0020 in"
+ * // ["the journal is ground 0.0200 in below what these shells are made for: it will knock; matching shells would leave 0.0020 in"]
  * ```
  */
-export function describeClearance(explanation: ClearanceExplanation, wording: Wording): string {
+export function describeClearance(
+  explanation: ClearanceExplanation,
+  wording: Wording,
+): readonly string[] {
   guardLayout('explanation', explanation, clearanceExplanationLayout, 'explainClearance');
   guardWording(wording);
+  return [sayClearance(explanation, wording)];
+}
+
+/** The sentence of it. */
+export function sayClearance(explanation: ClearanceExplanation, wording: Wording): string {
   const length = (value: Length) => say(value, 'length', wording.units);
-  switch (explanation.kind) {
+  switch (explanation.outcome) {
     case 'journal ground, shells not':
       return `the journal is ground ${length(explanation.mismatch)} below what these shells are made for: ${consequence(explanation, wording)}`;
     case 'shells undersize, journal not':
       return `these shells are for a journal ground ${length(explanation.mismatch)} smaller: ${consequence(explanation, wording)}`;
     case 'as it should be':
     case 'undecided':
-      return describe(explanation.finding, wording);
+      return sayFinding(explanation.finding, wording);
     default:
-      return `${describe(explanation.finding, wording)}; no undersize step explains it`;
+      return `${sayFinding(explanation.finding, wording)}; no undersize step explains it`;
   }
 }
 
 /** What a mismatch does, and the clearance that matching shells would leave. */
 export function consequence(
-  { kind, finding, matched }: UndersizeMismatch,
+  { outcome, finding, matched }: UndersizeMismatch,
   wording: Wording,
 ): string {
   const tight = finding.value <= 0 ? 'it cannot turn' : 'it has too little oil';
-  const effect = kind === 'journal ground, shells not' ? 'it will knock' : tight;
+  const effect = outcome === 'journal ground, shells not' ? 'it will knock' : tight;
   const left = `matching shells would leave ${say(matched.value, 'length', wording.units)}`;
   if (matched.verdict === 'within') return `${effect}; ${left}`;
   if (holds(matched)) return `${effect}; ${left}, within the service limit`;

@@ -2,10 +2,10 @@
 import type { Layout } from '../judging/internal.js';
 import { basisLayout, findingFlowLayout, findingLayout, findingLengthLayout, findingRatioLayout, sizeOrSpanLayout, spanLayout } from '../judging/layouts.js';
 
-export const undersizeMismatchLayout = { fields: { kind: { oneOf: ['journal ground, shells not', 'shells undersize, journal not'] }, finding: findingLengthLayout, mismatch: 'number', matched: findingLengthLayout } } satisfies Layout;
-export const clearanceExplanationLayout = { by: 'kind', variants: [
+export const undersizeMismatchLayout = { fields: { outcome: { oneOf: ['journal ground, shells not', 'shells undersize, journal not'] }, finding: findingLengthLayout, mismatch: 'number', matched: findingLengthLayout } } satisfies Layout;
+export const clearanceExplanationLayout = { by: 'outcome', variants: [
   undersizeMismatchLayout,
-  { fields: { kind: { oneOf: ['as it should be', 'too loose, unexplained', 'too tight, unexplained', 'undecided'] }, finding: findingLengthLayout } },
+  { fields: { outcome: { oneOf: ['as it should be', 'too loose, unexplained', 'too tight, unexplained', 'undecided'] }, finding: findingLengthLayout } },
 ] } satisfies Layout;
 export const lengthToDiameterLayout = { either: ['number', { oneOf: ['infinite'] }] } satisfies Layout;
 export const filmNumbersLayout = { fields: { eccentricity: 'number', lengthToDiameter: lengthToDiameterLayout, sommerfeld: 'number', leastFilm: 'number', attitude: 'number', friction: 'number', flow: 'number', sideFlow: 'number', pressureRatio: 'number', peakAngle: 'number', ruptureAngle: 'number' } } satisfies Layout;

@@ -1,5 +1,6 @@
 import { parseArgs } from 'node:util';
-import { didYouMean, nearest } from '../reading/index.js';
+import { nearest } from '../quantities/internal.js';
+import { didYouMean } from '../reading/index.js';
 import { APART, OPTIONS, type OptionName, REPEATED, TAKES } from './options.js';
 import { WrongCommand } from './wrong-command.js';
 

@@ -1,6 +1,6 @@
 import { buildSheet } from '../build-sheet/index.js';
 import {
-  describeChances,
+  chancesReport,
   engineChances,
   type Plan,
   planBuilds,
@@ -94,7 +94,7 @@ async function execute(request: Request, io: Io): Promise<number> {
       const { plan, shed } = await makePlan(request, io);
       await io.print(planText(plan, shed, request));
       if (request.chances) await io.print(await chancesText(shed, request));
-      return plan.proof.kind === 'optimal' ? DONE : NOT_PROVEN;
+      return plan.proof.outcome === 'optimal' ? DONE : NOT_PROVEN;
     }
   }
 }
@@ -176,7 +176,7 @@ async function chancesText(
     ...(reserved !== undefined && { reserved }),
     ...(timeLimit !== undefined && { timeLimit }),
   });
-  return `\n${describeChances(chances, { units })}`;
+  return `\n${chancesReport(chances, { units })}`;
 }
 
 function planText(

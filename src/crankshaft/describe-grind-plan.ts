@@ -1,4 +1,4 @@
-import { type Basis, describe, type Finding, type Wording } from '../judging/index.js';
+import type { Basis, Finding, Wording } from '../judging/index.js';
 import {
   describeSpan,
   guardLayout,
@@ -7,6 +7,7 @@ import {
   noteOf,
   say,
   sayDistance,
+  sayFinding,
 } from '../judging/internal.js';
 import { describeDoubts, describeNearly, outsideBy } from '../measuring/internal.js';
 import type { Length } from '../quantities/index.js';
@@ -153,7 +154,7 @@ function describeJournal(
       ];
     case 'shape':
       return [
-        `${reason.journal} ${whyGround(reason.finding)}: ${describe(reason.finding, wording)}`,
+        `${reason.journal} ${whyGround(reason.finding)}: ${sayFinding(reason.finding, wording)}`,
       ];
     case 'faults':
       return [`${reason.journal} must be ground: ${reason.faults.join(', ')}`];

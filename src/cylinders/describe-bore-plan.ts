@@ -1,4 +1,4 @@
-import { describe, type Wording } from '../judging/index.js';
+import type { Wording } from '../judging/index.js';
 import {
   describeSpan,
   guardLayout,
@@ -6,6 +6,7 @@ import {
   NANOMETRE,
   noteOf,
   say,
+  sayFinding,
 } from '../judging/internal.js';
 import { describeDoubts, describeNearly, outsideBy } from '../measuring/internal.js';
 import type { Length } from '../quantities/index.js';
@@ -119,7 +120,7 @@ function sentence(reason: BoreReason, wording: Wording): string {
     case 'cleans up':
       return `${reason.cylinder} cleans up at ${step} (needs ${length(reason.needed)})`;
     case 'shape':
-      return `${reason.cylinder} ${reason.finding.grade === 'undecided' ? 'is to be bored' : 'must be bored'}: ${describe(reason.finding, wording)}`;
+      return `${reason.cylinder} ${reason.finding.grade === 'undecided' ? 'is to be bored' : 'must be bored'}: ${sayFinding(reason.finding, wording)}`;
     case 'faults':
       return `${reason.cylinder} must be bored: ${reason.faults.join(', ')}`;
     case 'allowance':

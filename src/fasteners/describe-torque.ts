@@ -1,4 +1,4 @@
-import { describe, type Span, type Wording } from '../judging/index.js';
+import type { Span, Wording } from '../judging/index.js';
 import {
   describeSpan,
   guardLayout,
@@ -6,6 +6,7 @@ import {
   guardWord,
   guardWording,
   noteOf,
+  sayFinding,
 } from '../judging/internal.js';
 import {
   format,
@@ -60,7 +61,7 @@ export function describeTorqueSetting(
   return [
     `tighten to ${say(torque)} at the fastener, thread and face ${factor.condition} ${noteOf(basis, plain)}`,
     `the nut factor may be ${min} to ${max} ${noteOf(factor.basis, plain)}, so that the preload may be ${describeSpan(preload, 'force', units)}: torque is a poor measure of preload`,
-    describe(finding, plain),
+    sayFinding(finding, plain),
     ...(keptDown
       ? [
           'the torque is kept down so that slippery threads do not overload the bolt; the stretch of the bolt tells the preload better',

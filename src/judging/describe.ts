@@ -35,7 +35,7 @@ export interface Wording {
  *
  * @param finding - what `judge` gave
  * @param wording - the units to print in
- * @returns feature, value, where it stands against its limits, and who set them
+ * @returns one sentence: feature, value, where it stands against its limits, and who set them
  * @throws {RebuildInputError} when a field is misspelt, the finding is not one, or the unit system is unknown
  * @example
  * ```ts
@@ -44,10 +44,18 @@ export interface Wording {
  *   limits: { min: thou(4), max: thou(10) }, basis: { kind: 'specified' },
  * });
  * describe(finding, { units: 'inch' });
- * // "end play 0.0120 in: 0.0020 in above the limit of 0.0100 in (specified)"
+ * // ["end play 0.0120 in: 0.0020 in above the limit of 0.0100 in (specified)"]
  * ```
  */
-export function describe<D extends Dimension>(finding: Finding<D>, wording: Wording): string {
+export function describe<D extends Dimension>(
+  finding: Finding<D>,
+  wording: Wording,
+): readonly string[] {
+  return [sayFinding(finding, wording)];
+}
+
+/** The sentence of a finding. */
+export function sayFinding<D extends Dimension>(finding: Finding<D>, wording: Wording): string {
   guardWording(wording);
   const { dimension, feature, value, limits, verdict, margin, uncertainty, rule, basis } =
     guardFinding('finding', finding);

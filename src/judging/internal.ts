@@ -20,6 +20,7 @@ export {
   say,
   sayClosely,
   sayDistance,
+  sayFinding,
 } from './describe.js';
 export { angleDomain, type Domain, domain, lengthDomain } from './domain.js';
 export {

@@ -21,16 +21,23 @@ import type { DiameterReading } from './readings.js';
  *   { station: mm(30), angle: degree(90), diameter: mm(31.98) },
  * ]);
  * odd && describeOddReading(odd, { units: 'metric' });
- * // "read this one again, at station 30.000 mm, angle 0 deg: 31.590 mm; the others say 31.990 mm"
+ * // ["read this one again, at station 30.000 mm, angle 0 deg: 31.590 mm; the others say 31.990 mm"]
  * ```
  */
-export function describeOddReading(odd: OddReading, wording: Wording): string {
+export function describeOddReading(odd: OddReading, wording: Wording): readonly string[] {
   guardLayout('odd', odd, oddReadingLayout, 'oddReadings');
   guardWording(wording);
-  const print = (length: Length) => say(length, 'length', wording.units);
+  return [sayOddReading(odd, wording)];
+}
+
+/** The sentence of it. */
+export function sayOddReading(
+  { reading, together, expected }: OddReading,
+  { units }: Wording,
+): string {
+  const print = (length: Length) => say(length, 'length', units);
   const place = ({ station, angle, diameter }: DiameterReading) =>
     `at station ${print(station)}, angle ${showIn(angle, degree)}: ${print(diameter)}`;
-  const { reading, together, expected } = odd;
   return together
     ? `one of these does not fit the others, read them all again: ${[reading, ...together.map((other) => other.reading)].map(place).join('; ')}`
     : `read this one again, ${place(reading)}; the others say ${print(expected)}`;

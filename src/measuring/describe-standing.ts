@@ -1,5 +1,5 @@
-import { describe, type Wording } from '../judging/index.js';
-import { noteOf, sayDistance } from '../judging/internal.js';
+import type { Wording } from '../judging/index.js';
+import { noteOf, sayDistance, sayFinding } from '../judging/internal.js';
 import type { Length } from '../quantities/index.js';
 import type { InDoubt } from './standing.js';
 
@@ -10,7 +10,7 @@ export function outsideBy(outside: Length, { units }: Wording): string {
 
 /** `rod 2, out-of-round 0.0007 in: …`, `rod 2, 0.0008 in below it (common practice: …)`. */
 function describeDoubt({ name, finding, outside, basis }: InDoubt, wording: Wording): string {
-  const flaw = finding === undefined ? [] : [describe(finding, wording)];
+  const flaw = finding === undefined ? [] : [sayFinding(finding, wording)];
   const isOutside = outside !== undefined && basis !== undefined;
   const size = isOutside
     ? [`its size ${outsideBy(outside, wording)} ${noteOf(basis, wording)}`]

@@ -1,6 +1,7 @@
 export { asOthersSay } from './as-others-say.js';
 // What the other rooms use of this one and users never see.
 export { saySettling } from './budget/describe-settling.js';
+export { sayOddReading } from './describe-odd-reading.js';
 export {
   describeDoubts,
   describeNearly,

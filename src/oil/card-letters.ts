@@ -1,5 +1,5 @@
 import { densityTemperature, liquidDensity, liquidViscosity, oilTemperature } from './domains.js';
-import type { ViscosityLine } from './viscosity.js';
+import type { ViscosityLine, ViscosityPoint } from './viscosity.js';
 
 // What several cards of this room write alike.
 
@@ -72,10 +72,10 @@ export const TOO_STEEP = {
 };
 
 export const lineOfLetters = (points: {
-  readonly nu_1: ViscosityLine[0]['viscosity'];
-  readonly T_1: ViscosityLine[0]['temperature'];
-  readonly nu_2: ViscosityLine[1]['viscosity'];
-  readonly T_2: ViscosityLine[1]['temperature'];
+  readonly nu_1: ViscosityPoint['viscosity'];
+  readonly T_1: ViscosityPoint['temperature'];
+  readonly nu_2: ViscosityPoint['viscosity'];
+  readonly T_2: ViscosityPoint['temperature'];
 }): ViscosityLine => [
   { temperature: points.T_1, viscosity: points.nu_1 },
   { temperature: points.T_2, viscosity: points.nu_2 },

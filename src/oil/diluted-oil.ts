@@ -84,9 +84,8 @@ export function dilutedOil(dilution: {
     return { temperature, viscosity: blendViscosity({ law, parts }) };
   };
   const mixed = (ofFuel: number, ofOil: number) => fraction * ofFuel + (1 - fraction) * ofOil;
-  const [first, second] = oil.line;
   return {
-    line: [thinned(first), thinned(second)],
+    line: oil.line.map(thinned),
     density: mixed(fuel.density, oil.density) as Density,
     expansion: mixed(fuel.expansion, expansionOf(oil)) as ThermalExpansion,
   };

@@ -16,4 +16,4 @@ export const timeToDilutionLayout = { by: 'reached', variants: [
   { fields: { reached: { oneOf: [false] }, settlesAt: 'number' } },
 ] } satisfies Layout;
 export const viscosityPointLayout = { fields: { temperature: 'number', viscosity: 'number' } } satisfies Layout;
-export const viscosityLineLayout = { list: viscosityPointLayout, length: 2 } satisfies Layout;
+export const viscosityLineLayout = { list: viscosityPointLayout } satisfies Layout;

@@ -18,8 +18,11 @@ export interface ViscosityPoint {
 
 const POINT = ['temperature', 'viscosity'] as const;
 
-/** Two points of an oil's viscosity line, usually 40 °C and 100 °C from its data sheet. */
-export type ViscosityLine = readonly [ViscosityPoint, ViscosityPoint];
+/** Two points of an oil's viscosity line, usually 40 °C and 100 °C from its data sheet. More or fewer are refused. */
+export type ViscosityLine = readonly ViscosityPoint[];
+
+/** A line that has two points. */
+export type TwoPoints = readonly [ViscosityPoint, ViscosityPoint];
 
 /**
  * Kinematic viscosity of an oil at a temperature, on the straight line that
@@ -47,7 +50,7 @@ export type ViscosityLine = readonly [ViscosityPoint, ViscosityPoint];
  * const line = [
  *   { temperature: celsius(40), viscosity: centistokes(32) },
  *   { temperature: celsius(100), viscosity: centistokes(5.4) },
- * ] as const;
+ * ];
  * format(viscosityAt(line, celsius(80)), centistokes); // "8.53 cSt"
  * ```
  */
@@ -90,7 +93,7 @@ export interface ExtrapolatedViscosity {
  * const line = [
  *   { temperature: celsius(40), viscosity: centistokes(32) },
  *   { temperature: celsius(100), viscosity: centistokes(5.4) },
- * ] as const;
+ * ];
  * const { viscosity, range } = extrapolatedViscosity(line, celsius(180));
  * format(viscosity, centistokes); // "1.69 cSt"
  * range; // "above"
@@ -137,7 +140,8 @@ export function temperatureOn(line: ViscosityLine, viscosity: KinematicViscosity
 }
 
 /** A point of the straight line, log log Z over log T, and its slope. */
-function straight([first, second]: ViscosityLine) {
+function straight(line: ViscosityLine) {
+  const [first, second] = line as TwoPoints;
   const w = doubleLog(first.viscosity);
   const t = Math.log10(first.temperature);
   const slope = (doubleLog(second.viscosity) - w) / (Math.log10(second.temperature) - t);
@@ -170,7 +174,7 @@ export function viscosityOf(w: number, cause: unknown): KinematicViscosity {
 
 /** Refuses what is not two points of one oil. */
 export function guardLine(parameter: string, line: ViscosityLine): void {
-  if (!Array.isArray(line) || line.length !== 2) {
+  if (!Array.isArray(line as unknown) || line.length !== 2) {
     throw new RebuildInputError({
       parameter,
       value: line,
@@ -185,7 +189,7 @@ export function guardLine(parameter: string, line: ViscosityLine): void {
     oilTemperature(`${parameter}[${i}].temperature`, point.temperature);
     liquidViscosity(`${parameter}[${i}].viscosity`, point.viscosity);
   });
-  const [a, b] = line as ViscosityLine;
+  const [a, b] = line as TwoPoints;
   const apart = b.temperature - a.temperature;
   if (Math.abs(apart) < 1 || (b.viscosity - a.viscosity) * apart >= 0) {
     throw new RebuildInputError({

@@ -72,9 +72,9 @@ export function amongEquals(start: SolvedPlan, solver: Solver): Among {
 type Stopped = Solution['status'] | undefined;
 
 function proofOf(stopped: Stopped, engines: number): Proof {
-  if (stopped === undefined) return { kind: 'optimal' };
-  const kind = stopped === 'time limit' ? 'time limit' : 'solver failure';
-  return { kind, stage: 'equal plans', found: engines, bound: engines };
+  if (stopped === undefined) return { outcome: 'optimal' };
+  const outcome = stopped === 'time limit' ? 'time limit' : 'solver failure';
+  return { outcome, stage: 'equal plans', found: engines, bound: engines };
 }
 
 /** Rows: as many engines, and of the blocks that must be built, at no more cost. */

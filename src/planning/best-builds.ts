@@ -48,21 +48,22 @@ export function bestBuilds(sought: Sought): Found {
   // such blocks does not hold for another.
   const mustBuild = stock.blocks.some((kind) => kind.mustBuild);
   const most = mustBuild ? atMost : mostOf(together);
-  const some = (kind: Unproven['kind'], bound: number): Found => {
+  const some = (outcome: Unproven['outcome'], bound: number): Found => {
     const cost = within.reduce((sum, each) => sum + assemblyCost(each), 0);
     const proof: Proof =
       within.length < bound
-        ? { kind, stage: 'most engines', found: within.length, bound }
-        : { kind, stage: 'least cost', found: cost / 1000, bound: 0 };
+        ? { outcome, stage: 'most engines', found: within.length, bound }
+        : { outcome, stage: 'least cost', found: cost / 1000, bound: 0 };
     return { ...together, assemblies: within, proof };
   };
   const { proof: before } = together;
   // Equal plans may be lacking just because engines together can have parts apart that fit only together.
-  if (before.kind !== 'optimal' && before.stage !== 'equal plans') return some(before.kind, most);
+  if (before.outcome !== 'optimal' && before.stage !== 'equal plans')
+    return some(before.outcome, most);
   const apart = found({ ...sought, atMost: most }, most);
   const { proof } = apart;
-  if (proof.kind === 'optimal' || proof.stage !== 'most engines') return apart;
-  return isBetter(apart.assemblies, within) ? apart : some(proof.kind, proof.bound);
+  if (proof.outcome === 'optimal' || proof.stage !== 'most engines') return apart;
+  return isBetter(apart.assemblies, within) ? apart : some(proof.outcome, proof.bound);
 }
 
 /** Searches the engines together or, given a number, as that many separate engines. */
@@ -73,20 +74,25 @@ function found({ brief, solver, atMost }: Sought, single?: number): Found {
     const { draft, values, least, proof } = search({ brief: batched, solver, atMost });
     const won = { brief: { ...batched, least }, draft, values };
     const isEach = brief.mostPerEngine !== undefined;
-    if (proof.kind !== 'optimal' || isEach) {
+    if (proof.outcome !== 'optimal' || isEach) {
       return { assemblies: assemble(won.brief, draft, values), least, proof, compared: [] };
     }
     return { ...amongEquals(won, solver), least };
   } catch (error) {
     if (!(error instanceof TimeUp)) throw error;
-    const proof = { kind: 'time limit', stage: 'most engines', found: 0, bound: atMost } as const;
+    const proof = {
+      outcome: 'time limit',
+      stage: 'most engines',
+      found: 0,
+      bound: atMost,
+    } as const;
     return { assemblies: [], least: -Infinity, proof, compared: [] };
   }
 }
 
 /** The most engines possible. */
 const mostOf = ({ assemblies, proof }: Found): number =>
-  proof.kind !== 'optimal' && proof.stage === 'most engines' ? proof.bound : assemblies.length;
+  proof.outcome !== 'optimal' && proof.stage === 'most engines' ? proof.bound : assemblies.length;
 
 /** Whether one plan has more of the blocks that must be built, or as many and more engines. */
 function isBetter(some: readonly Assembly[], others: readonly Assembly[]): boolean {

@@ -17,7 +17,7 @@ export interface EngineChances {
   /** What the chances leave out: parts that the engines take without a verdict on all of them, or without a crack test. */
   readonly notIn: readonly LeftOutOfChances[];
   /** Why the search ended early, if it did. */
-  readonly ended?: Unproven['kind'];
+  readonly ended?: Unproven['outcome'];
 }
 
 /** The chance of a number of engines. */

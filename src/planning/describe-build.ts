@@ -1,7 +1,7 @@
 import { nameUndersize } from '../crankshaft/internal.js';
 import { nameOversize } from '../cylinders/internal.js';
-import { describe, type Finding, type Span, type Wording } from '../judging/index.js';
-import { describeSpan, noteOf } from '../judging/internal.js';
+import type { Finding, Span, Wording } from '../judging/index.js';
+import { describeSpan, noteOf, sayFinding } from '../judging/internal.js';
 import { capital, columns, printable, section, wrap } from '../pages/index.js';
 import { type Length, tradeUnit } from '../quantities/index.js';
 import { formatNumber } from '../quantities/internal.js';
@@ -45,7 +45,7 @@ export function describeBuild(build: Build, number: number, wording: Wording): s
     ...(['mains', 'rods'] as const).flatMap((kind) => bearingLines(kind, build.bearings, wording)),
     ...cylinderLines(build.cylinders, wording),
     ...(endPlay
-      ? wrap(`With ${stackOf(endPlay.washers)}: ${describe(endPlay.finding, wording)}`, 2)
+      ? wrap(`With ${stackOf(endPlay.washers)}: ${sayFinding(endPlay.finding, wording)}`, 2)
       : wrap(noEndPlay(build), 2)),
     ...wrap(capital(guideLine(build, wording)), 2).filter((line) => line !== ''),
   ]);
@@ -140,7 +140,7 @@ export function describePartOf({
 function guideLine({ guides }: Build, wording: Wording): string {
   if (!guides) return '';
   const { clearance, finding } = guides;
-  if (finding) return describe(finding, wording);
+  if (finding) return sayFinding(finding, wording);
   return `guide clearance ${describeSpan(clearance, 'length', wording.units)}: ${NO_LIMIT_STATED}`;
 }
 

@@ -1,4 +1,5 @@
-import { describe, type Wording } from '../judging/index.js';
+import type { Wording } from '../judging/index.js';
+import { sayFinding } from '../judging/internal.js';
 import { section, wrap } from '../pages/index.js';
 import { INSTRUMENT_WORDS } from '../reading/index.js';
 import { describeAgain } from '../shed/internal.js';
@@ -41,7 +42,7 @@ function describeNear(
   // The place names a bearing or a cylinder, and the finding itself the guides or the end play.
   const where = place === undefined ? engine : `${engine}, ${place}`;
   const spare = instead === undefined ? '' : ` ${SPARE[of]} would do instead: ${instead}.`;
-  return `${where}: ${describe(finding, wording)}. It holds with a chance of ${sayChance(holds)}; ${sayCost(atStake)} at stake. ${sayMeasure(measure)}${spare}`;
+  return `${where}: ${sayFinding(finding, wording)}. It holds with a chance of ${sayChance(holds)}; ${sayCost(atStake)} at stake. ${sayMeasure(measure)}${spare}`;
 }
 
 const SPARE: Readonly<Record<NearClearance['of'], string>> = {

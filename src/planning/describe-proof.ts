@@ -33,7 +33,7 @@ const REPORT_IT = 'Please report the shed: this should not happen.';
 
 /** What ended a proof, and what to do about it. */
 const ENDED: Readonly<
-  Record<Unproven['kind'], { readonly because: string; readonly advice: string }>
+  Record<Unproven['outcome'], { readonly because: string; readonly advice: string }>
 > = {
   'time limit': { because: 'the time was up', advice: 'Allow more time to be sure.' },
   'solver failure': {
@@ -46,11 +46,11 @@ const ENDED: Readonly<
 export function describeProof(plan: Plan, wording: Wording): string {
   const { proof, builds, cost } = plan;
   const none = noneOf(plan);
-  if (proof.kind === 'optimal') {
+  if (proof.outcome === 'optimal') {
     return builds.length === 0 ? none : bestIn(plan);
   }
   const { stage, found, bound } = proof;
-  const { because, advice } = ENDED[proof.kind];
+  const { because, advice } = ENDED[proof.outcome];
   const money = (amount: number) => sayCost({ ...cost, amount });
   const margin = (size: number) => sayDistance(size, 'length', wording.units);
   switch (stage) {
@@ -75,12 +75,13 @@ export const sayEngines = (count: number): string =>
 
 /** Whether no engine was asked for: a proven plan tells what the next engine needs unless there are enough. */
 export const isNoneAsked = ({ builds, proof, nextEngine }: Plan): boolean =>
-  builds.length === 0 && proof.kind === 'optimal' && nextEngine === undefined;
+  builds.length === 0 && proof.outcome === 'optimal' && nextEngine === undefined;
 
 /** Whether the largest number of engines is proven. */
 export const isCountProven = (proof: Proof): boolean =>
-  proof.kind === 'optimal' || proof.stage !== 'most engines';
+  proof.outcome === 'optimal' || proof.stage !== 'most engines';
 
 /** Whether it is proven that no plan is better. */
 export const isPlanProven = (proof: Proof): boolean =>
-  proof.kind === 'optimal' || ['next engine', 'equal plans', 'measure first'].includes(proof.stage);
+  proof.outcome === 'optimal' ||
+  ['next engine', 'equal plans', 'measure first'].includes(proof.stage);

@@ -212,7 +212,7 @@ function counting(draft: Draft, open: readonly Uncertain[], atMost: number, solv
   const kinds = [...new Set(open.map(({ kind }) => kind))];
   const known = new Map<string, number>();
   const taken = new Set<Kind<unknown>>();
-  const mostIn = (good: readonly boolean[]): number | Unproven['kind'] => {
+  const mostIn = (good: readonly boolean[]): number | Unproven['outcome'] => {
     const counts = kinds.map((kind) =>
       open.reduce(
         (left, each, i) => (each.kind === kind && !good[i] ? left - each.member.count : left),

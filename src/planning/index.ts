@@ -6,8 +6,8 @@
 export type { Price } from '../reading/index.js';
 export type { CannotBuild, WhyNotBuilt } from './cannot-build-types.js';
 export type { EngineChance, EngineChances, LeftOutOfChances, OddsOfPart } from './chance-types.js';
+export { chancesReport } from './chances-report.js';
 export type { Cost } from './cost.js';
-export { describeChances } from './describe-chances.js';
 export { planReport } from './describe-plan.js';
 export { describePlanDifference, diffPlans, type PlanDifference } from './diff-plans.js';
 export { type ChanceOptions, engineChances } from './engine-chances.js';

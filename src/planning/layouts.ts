@@ -32,9 +32,9 @@ export const mayBringLayout = { by: 'kind', variants: [
 ] } satisfies Layout;
 export const measureFirstLayout = { fields: { mayBring: mayBringLayout, parts: { list: partToMeasureLayout } } } satisfies Layout;
 export const planStageLayout = { oneOf: ['equal plans', 'least cost', 'measure first', 'most engines', 'next engine', 'widest margin'] } satisfies Layout;
-export const unprovenLayout = { fields: { kind: { oneOf: ['solver failure', 'time limit'] }, stage: planStageLayout, found: 'number', bound: 'number' } } satisfies Layout;
-export const proofLayout = { by: 'kind', variants: [
-  { fields: { kind: { oneOf: ['optimal'] } } },
+export const unprovenLayout = { fields: { outcome: { oneOf: ['solver failure', 'time limit'] }, stage: planStageLayout, found: 'number', bound: 'number' } } satisfies Layout;
+export const proofLayout = { by: 'outcome', variants: [
+  { fields: { outcome: { oneOf: ['optimal'] } } },
   unprovenLayout,
 ] } satisfies Layout;
 export const preferenceLayout = { oneOf: ['belongs together', 'cost', 'engines that ran', 'engines', 'least work', 'next tightest margins', 'not home-made', 'one make of shell', 'order of the file', 'origin', 'tightest margin'] } satisfies Layout;

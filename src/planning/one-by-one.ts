@@ -8,7 +8,7 @@ import { sumOfTerms } from './model.js';
 import type { Unproven } from './proof-types.js';
 
 /** Why a search ended without an answer. */
-export type Ended = Unproven['kind'];
+export type Ended = Unproven['outcome'];
 
 /** An answer to a search, with what was searched. */
 export interface Solved {

@@ -101,11 +101,11 @@ function planWith(shed: Shed, request: PlanRequest, solver: Solver): Plan {
   const leftOver = leftOverOf(shed, parts, request.reserved, builds);
   const engines = builds.length + 1;
   const next =
-    proof.kind === 'optimal' && engines <= (request.atMost ?? Infinity)
+    proof.outcome === 'optimal' && engines <= (request.atMost ?? Infinity)
       ? lackingFor({ shed, stock, engines, solver, ...limit, ...(bandOf && { bandOf }) })
       : undefined;
   const open: Open =
-    proof.kind === 'optimal'
+    proof.outcome === 'optimal'
       ? measuringFirst({
           ...{ request, solver, currency, apart, parts },
           stock: openStock,
@@ -153,7 +153,7 @@ function planWith(shed: Shed, request: PlanRequest, solver: Solver): Plan {
 /** What a plan is compared by before equal plans, as far as it is proven. */
 function provenBefore(proof: Proof, engines: number): readonly Preference[] {
   const all = ['engines', 'cost', 'tightest margin'] as const;
-  if (proof.kind === 'optimal') return engines === 0 ? all.slice(0, 1) : all;
+  if (proof.outcome === 'optimal') return engines === 0 ? all.slice(0, 1) : all;
   const stages = ['most engines', 'least cost', 'widest margin', 'equal plans'] as const;
   return all.slice(0, stages.indexOf(proof.stage as (typeof stages)[number]));
 }
@@ -163,12 +163,12 @@ function proven(
   proof: Proof,
   engines: number,
   margin: Length | undefined,
-  ended: { readonly [S in 'next engine' | 'measure first']?: Unproven['kind'] },
+  ended: { readonly [S in 'next engine' | 'measure first']?: Unproven['outcome'] },
 ): Proof {
-  if (proof.kind === 'optimal') {
+  if (proof.outcome === 'optimal') {
     for (const stage of ['next engine', 'measure first'] as const) {
-      const kind = ended[stage];
-      if (kind) return { kind, stage, found: engines, bound: engines };
+      const outcome = ended[stage];
+      if (outcome) return { outcome, stage, found: engines, bound: engines };
     }
     return proof;
   }

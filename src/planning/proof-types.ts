@@ -11,14 +11,14 @@ export type PlanStage =
 export type Proof =
   | {
       /** No plan is better in what plans are compared by. */
-      readonly kind: 'optimal';
+      readonly outcome: 'optimal';
     }
   | Unproven;
 
 /** How far an unfinished proof came. */
 export interface Unproven {
   /** Why it ended: the time was up, or the solver failed. */
-  readonly kind: 'time limit' | 'solver failure';
+  readonly outcome: 'time limit' | 'solver failure';
   /** The stage that is not proven. The stages before it are. */
   readonly stage: PlanStage;
   /** The plan's value at that stage: engines, money, or a margin in metres; for equal plans and the next engine, the engines of the plan. */

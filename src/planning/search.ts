@@ -43,7 +43,7 @@ export function search({ brief, solver, atMost }: Search): Outcome {
   if (isStopped(forced)) {
     const found = sumOfTerms(draft.engines, start);
     return unproven(draft, start, {
-      kind: forced.status,
+      outcome: forced.status,
       stage: 'most engines',
       found,
       bound: atMost,
@@ -62,13 +62,14 @@ export function search({ brief, solver, atMost }: Search): Outcome {
   if (isStopped(most)) {
     const bound = Math.max(engines, Math.min(atMost, Math.floor(most.bound + 1e-6)));
     return unproven(draft, built, {
-      kind: most.status,
+      outcome: most.status,
       stage: 'most engines',
       found: engines,
       bound,
     });
   }
-  if (engines === 0) return { draft, values: built, least: -Infinity, proof: { kind: 'optimal' } };
+  if (engines === 0)
+    return { draft, values: built, least: -Infinity, proof: { outcome: 'optimal' } };
 
   const least = ask('least cost', {
     goal: 'least',
@@ -81,7 +82,7 @@ export function search({ brief, solver, atMost }: Search): Outcome {
   if (isStopped(least)) {
     const bound = Math.max(0, Math.min(cost, least.bound));
     return unproven(draft, values, {
-      kind: least.status,
+      outcome: least.status,
       stage: 'least cost',
       found: cost / 1000,
       bound: bound / 1000,
@@ -113,7 +114,7 @@ function widest(
     if (isStopped(tried)) {
       const [found, bound] = [margins[low] ?? 0, margins[high - 1] ?? 0];
       const proof = {
-        kind: tried.status,
+        outcome: tried.status,
         stage: 'widest margin',
         found: found * NANOMETRE,
         bound: bound * NANOMETRE,
@@ -125,7 +126,7 @@ function widest(
       low = middle;
     } else high = middle;
   }
-  return { ...best, proof: { kind: 'optimal' } };
+  return { ...best, proof: { outcome: 'optimal' } };
 }
 
 /** As many engines at the same cost with at least this margin, if possible. */
@@ -156,7 +157,7 @@ function withMargin(
 }
 
 /** Why a search stopped without an answer. */
-type Stopped = Unproven['kind'];
+type Stopped = Unproven['outcome'];
 
 function isStopped<S extends Pick<Solution, 'status'>>(
   solution: S,

@@ -34,7 +34,7 @@ function reasonFor(
   const its = stock.blocks.filter(({ members }) => members.some((each) => each.name === name));
   if (its.length === 0) return dispositionOf(name, parts) ?? unpaid(request);
   const beside = builds.map((each) => each.name).filter((each) => request.mustBuild.includes(each));
-  if (proof.kind !== 'optimal') return NOT_KNOWN;
+  if (proof.outcome !== 'optimal') return NOT_KNOWN;
   if (beside.length >= (request.atMost ?? Infinity)) return { kind: 'enough engines', beside };
   const names = [...beside, name];
   const blocks = stock.blocks.filter(({ members }) =>

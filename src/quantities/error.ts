@@ -75,7 +75,7 @@ export function showValue(value: unknown): string {
   if (value === undefined) return 'nothing';
   if (Array.isArray(value)) return 'an array';
   if (typeof value === 'object' && value) return 'an object';
-  if (typeof value === 'function') return 'a function';
+  if (typeof value === 'function') return 'symbol' in value ? 'a unit' : 'a function';
   if (typeof value === 'number') return rounded(value, 9);
   if (typeof value !== 'string') return String(value);
   return JSON.stringify(value.length > 60 ? `${value.slice(0, 60)}…` : value);

@@ -8,17 +8,21 @@ export const standardAtmosphere = 101_325 as Pressure;
  * The absolute pressure behind a gauge reading.
  *
  * @param reading - what the gauge shows [Pa]
- * @param atmosphere - absolute pressure of the surrounding air; on a hill it is not the standard one [Pa]
+ * @param atmosphere - absolute pressure of the surrounding air; by default the standard one, which a hill or a low is
+ * below [Pa]
  * @returns absolute pressure [Pa]
  * @throws {RebuildInputError} when a value is not finite or out of range, or the result would be below a perfect
  * vacuum
  * @see Source: definition of gauge pressure
  * @example
  * ```ts
- * format(absolutePressure(psiGauge(120), standardAtmosphere), psi); // "134.7 psi"
+ * format(absolutePressure(psiGauge(120)), psi); // "134.7 psi"
  * ```
  */
-export function absolutePressure(reading: GaugePressure, atmosphere: Pressure): Pressure {
+export function absolutePressure(
+  reading: GaugePressure,
+  atmosphere: Pressure = standardAtmosphere,
+): Pressure {
   const surrounding = guardPressure('atmosphere', atmosphere, 0);
   return (guardPressure('reading', reading, -surrounding) + surrounding) as Pressure;
 }
@@ -27,16 +31,19 @@ export function absolutePressure(reading: GaugePressure, atmosphere: Pressure): 
  * What a gauge shows at an absolute pressure.
  *
  * @param absolute - absolute pressure [Pa]
- * @param atmosphere - absolute pressure of the surrounding air [Pa]
+ * @param atmosphere - absolute pressure of the surrounding air; by default the standard one [Pa]
  * @returns gauge reading, negative for a vacuum [Pa]
  * @throws {RebuildInputError} when a value is not finite or out of range, or a pressure is below a perfect vacuum
  * @see Source: definition of gauge pressure
  * @example
  * ```ts
- * format(gaugePressure(kPa(150), standardAtmosphere), kPaGauge); // "48.7 kPa gauge"
+ * format(gaugePressure(kPa(150)), kPaGauge); // "48.7 kPa gauge"
  * ```
  */
-export function gaugePressure(absolute: Pressure, atmosphere: Pressure): GaugePressure {
+export function gaugePressure(
+  absolute: Pressure,
+  atmosphere: Pressure = standardAtmosphere,
+): GaugePressure {
   const surrounding = guardPressure('atmosphere', atmosphere, 0);
   return (guardPressure('absolute', absolute, 0) - surrounding) as GaugePressure;
 }

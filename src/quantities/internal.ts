@@ -2,5 +2,6 @@
 export { complaintOf, rounded, showValue } from './error.js';
 export { largestOf, smallestOf } from './extremes.js';
 export { formatNumber } from './format.js';
+export { LONGEST_NAME, nearest } from './nearest.js';
 export { scales } from './scales.js';
 export { guardDimension, guardSystem } from './systems.js';

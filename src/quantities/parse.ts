@@ -1,10 +1,10 @@
 import type { Dimension, Length, Quantity } from './dimensions.js';
 import { RebuildInputError, showValue } from './error.js';
 import { unitsOf } from './scales.js';
-import { ambiguousSpellings, spellings } from './spellings.js';
+import { ambiguityOf } from './spellings.js';
 import { guardDimension, tradeUnit } from './systems.js';
 import type { Unit } from './unit.js';
-import type { UnitSymbol } from './unit-table.js';
+import { findUnit } from './unit-names.js';
 import { thou } from './units.js';
 
 /**
@@ -126,9 +126,9 @@ class Reader {
     if (this.#rest === '') {
       throw this.#problem(`has no unit, and ${dimension} needs one`, '', known);
     }
-    const bare = this.#rest.toLowerCase().replace(/s$/, '');
-    if (dimension === 'volume' && Object.hasOwn(ambiguousSpellings, bare)) {
-      throw this.#problem('is ambiguous', this.#rest, `It may be ${ambiguousSpellings[bare]}.`);
+    const ambiguity = dimension === 'volume' ? ambiguityOf(this.#rest) : undefined;
+    if (ambiguity !== undefined) {
+      throw this.#problem('is ambiguous', this.#rest, `It may be ${ambiguity}.`);
     }
     // Show the first character that spoils it, if a unit stands before it.
     for (let end = this.#rest.length - 1; end > 0; end--) {
@@ -163,28 +163,6 @@ class Reader {
     });
   }
 }
-
-/**
- * A unit by its spelling: as written first, then without regard to capitals if
- * only one fits. Milli and mega are never guessed at: mPa is not MPa.
- */
-function findUnit(spelling: string, dimension: Dimension): Unit<Dimension> | undefined {
-  const candidates = unitsOf(dimension).map((unit) => ({
-    unit,
-    names: [unit.symbol, ...(spellings[unit.symbol as UnitSymbol] ?? [])],
-  }));
-  const exact = candidates.find(({ names }) => names.includes(spelling));
-  if (exact) return exact.unit;
-  const lower = spelling.toLowerCase();
-  const loose = candidates.filter(({ names }) =>
-    names.some((name) => name.toLowerCase() === lower && !differByPrefix(name, spelling)),
-  );
-  return loose.length === 1 ? loose[0]?.unit : undefined;
-}
-
-/** An m against an M at the head of a symbol; at the head of a word it is only a capital. */
-const differByPrefix = (name: string, spelling: string) =>
-  /^m/i.test(name) && !/^[a-z]{4,}$/.test(name) && name[0] !== spelling[0];
 
 function example(dimension: Dimension): string {
   return `e.g. "1.5 ${tradeUnit(dimension, 'inch').symbol}"`;

@@ -4,7 +4,7 @@ import type { UnitSymbol } from './unit-table.js';
  * How people write units, beside the symbol itself. Tried as written first,
  * then without regard to capitals where only one unit of the dimension fits.
  */
-export const spellings: Partial<Readonly<Record<UnitSymbol, readonly string[]>>> = {
+export const spellings = {
   m: ['metre', 'metres', 'meter', 'meters'],
   mm: ['MM', 'millimetre', 'millimetres', 'millimeter', 'millimeters'],
   µm: ['μm', 'um', 'micron', 'microns', 'micrometre', 'micrometres', 'micrometer', 'micrometers'],
@@ -83,10 +83,10 @@ export const spellings: Partial<Readonly<Record<UnitSymbol, readonly string[]>>>
   '%': ['percent'],
   'vol%': ['% vol', '%vol', '% v/v', '% by volume', 'percent by volume'],
   'mass%': ['% mass', '%mass', '% m/m', '% by mass', 'percent by mass'],
-};
+} as const satisfies Partial<Readonly<Record<UnitSymbol, readonly string[]>>>;
 
 /** Spellings that name more than one size of unit, with what to write instead. */
-export const ambiguousSpellings: Readonly<Record<string, string>> = {
+const ambiguousSpellings: Readonly<Record<string, string>> = {
   oz: 'a US or an imperial fluid ounce: write US fl oz or imp fl oz',
   'fl oz': 'a US or an imperial fluid ounce: write US fl oz or imp fl oz',
   pt: 'a US or an imperial pint: write US pt or imp pt',
@@ -96,3 +96,9 @@ export const ambiguousSpellings: Readonly<Record<string, string>> = {
   gal: 'a US or an imperial gallon: write US gal or imp gal',
   gallon: 'a US or an imperial gallon: write US gal or imp gal',
 };
+
+/** Which units a name may stand for, if it is one of those that name more than one. */
+export function ambiguityOf(name: string): string | undefined {
+  const bare = name.toLowerCase().replace(/s$/, '');
+  return Object.hasOwn(ambiguousSpellings, bare) ? ambiguousSpellings[bare] : undefined;
+}

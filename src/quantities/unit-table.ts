@@ -122,8 +122,5 @@ export type SymbolOf<D extends Dimension> = {
   [S in UnitSymbol]: DimensionOf<S> extends D ? S : never;
 }[UnitSymbol];
 
-/** The symbols of every unit of the same dimension. */
-export type CompatibleSymbol<S extends UnitSymbol> = SymbolOf<DimensionOf<S>>;
-
 /** Every unit under its symbol: what `convert`, `parse` and the sheet reader know. */
 export const unitTable: { readonly [S in UnitSymbol]: Unit<DimensionOf<S>, S> } = table;

@@ -47,8 +47,23 @@ export function unit<D extends Dimension, S extends string>(
     if (quantity < 0 && dimension === 'temperature') throw belowAbsoluteZero(symbol, value);
     return quantity as Quantity<D>;
   };
-  return Object.assign(make, { symbol, dimension, numerator, denominator, offset, decimals });
+  const made = Object.assign(make, {
+    symbol,
+    dimension,
+    numerator,
+    denominator,
+    offset,
+    decimals,
+  });
+  return Object.defineProperties(made, {
+    name: { value: symbol },
+    toString: { value: () => symbol },
+    // A prompt prints the unit by this: "in, a unit of length".
+    [INSPECT]: { value: () => `${symbol}, a unit of ${dimension}` },
+  });
 }
+
+const INSPECT = /* @__PURE__ */ Symbol.for('nodejs.util.inspect.custom');
 
 /**
  * The number that a quantity is in a unit.

@@ -73,7 +73,7 @@ export { journalWords } from './journal-words.js';
 export { type JsonSchema, jsonSchemaOf } from './json-schema.js';
 export { statedLimits } from './limit-fields.js';
 export { marked } from './marks.js';
-export { didYouMean, either, isSlipOf, nearest } from './nearest.js';
+export { didYouMean, either, isSlipOf } from './nearest.js';
 export { withoutOwnFields } from './own-fields.js';
 export {
   accepting,

@@ -1,14 +1,5 @@
-import { closest, distance } from 'fastest-levenshtein';
-
-/** The longest name to look for. */
-const LONGEST = 60;
-
-/** The known word that was probably meant, if one is near: at most one slip for every three letters, plus one. */
-export function nearest(word: string, known: readonly string[]): string | undefined {
-  if (word.length > LONGEST || known.length === 0) return undefined;
-  const near = closest(word, known);
-  return distance(word, near) <= word.length / 3 + 1 ? near : undefined;
-}
+import { distance } from 'fastest-levenshtein';
+import { LONGEST_NAME, nearest } from '../quantities/internal.js';
 
 /** Whether a name is most likely another one, misspelt. `engine A` is not `engine B`, nor is `no. 12` `no. 13`. */
 export function isSlipOf(typed: string, name: string): boolean {
@@ -26,7 +17,7 @@ export function isSlipOf(typed: string, name: string): boolean {
 
 /** One slip in a word of some letters, two in a long one; or its letters in another order. */
 function isSlip(word: string, its: string): boolean {
-  if (word.length > LONGEST || its.length < 3 || /\d/.test(word + its)) return false;
+  if (word.length > LONGEST_NAME || its.length < 3 || /\d/.test(word + its)) return false;
   // Short words differ by a letter and are both meant: odd and old.
   if (its.length === 3 && word.length === 3) return false;
   const isMixed = [...word].sort().join('') === [...its].sort().join('');

@@ -8,8 +8,8 @@ import {
   type TimingSetting,
 } from '../assembly/index.js';
 import type { JudgedCompression, LeakDown } from '../cylinders/index.js';
-import { describe, type Finding, type Wording } from '../judging/index.js';
-import { holds } from '../judging/internal.js';
+import type { Finding, Wording } from '../judging/index.js';
+import { holds, sayFinding } from '../judging/internal.js';
 import type { DipperDip } from '../motion/index.js';
 import type { CompressionReport } from './inspect-compression.js';
 
@@ -105,9 +105,9 @@ export function describeAssemblyAction(action: AssemblyAction, wording: Wording)
     case 'low compression':
       return describeLowCompression(action.test);
     case 'wrong fit':
-      return `${action.fit}: measure both parts again; if they stand, find another shaft, or have the hole bushed, bored or reamed to suit; press nothing before that; ${describe(action.finding, wording)}`;
+      return `${action.fit}: measure both parts again; if they stand, find another shaft, or have the hole bushed, bored or reamed to suit; press nothing before that; ${sayFinding(action.finding, wording)}`;
     case 'overloaded bolts':
-      return `${FASTENER_NAMES[action.holds]}: do not tighten to that torque before you know that the grade of the bolts, and what is on their threads, are those of the torque; ${describe(action.finding, wording)}`;
+      return `${FASTENER_NAMES[action.holds]}: do not tighten to that torque before you know that the grade of the bolts, and what is on their threads, are those of the torque; ${sayFinding(action.finding, wording)}`;
     case 'dipper':
       return describeDipper(action.dipper, wording).dangers.join(' ').replace(/\.$/, '');
     case 'starting spark':
@@ -115,7 +115,7 @@ export function describeAssemblyAction(action: AssemblyAction, wording: Wording)
     case 'leaking cylinder': {
       const { finding, suspects = [] } = action.leak;
       const where = suspects.map(({ part }) => part);
-      return `${action.cylinder}: test its leakage again, warm; if it stands, look at ${where.length > 0 ? where.join(', then ') : 'where the air comes out'} before anything is ground; a piston under air can spin the crank${finding ? `; ${describe(finding, wording)}` : ''}`;
+      return `${action.cylinder}: test its leakage again, warm; if it stands, look at ${where.length > 0 ? where.join(', then ') : 'where the air comes out'} before anything is ground; a piston under air can spin the crank${finding ? `; ${sayFinding(finding, wording)}` : ''}`;
     }
   }
 }

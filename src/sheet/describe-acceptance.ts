@@ -1,7 +1,7 @@
 import type { AcceptanceCheck, SupplyFinding } from '../bearings/index.js';
 import { TRUMPLER, trumplerHottest } from '../bearings/internal.js';
-import { type Basis, describe, type Finding, type Wording } from '../judging/index.js';
-import { noteOf, say } from '../judging/internal.js';
+import type { Basis, Finding, Wording } from '../judging/index.js';
+import { noteOf, say, sayFinding } from '../judging/internal.js';
 import {
   type Flow,
   format,
@@ -72,7 +72,7 @@ function tooNear({ acceptance, loadDoubt }: FilmReport, wording: Wording): strin
     const worst = finding
       ? `but ${sayValue(finding, wording)} at the most`
       : 'but unknown at the most';
-    return [`${sayFinding(check.finding, wording)}, ${worst}`];
+    return [`${sayInItsUnit(check.finding, wording)}, ${worst}`];
   });
   if (near.length === 0) return '';
   return `Too near to tell: ${listed(near)}, as the load is in doubt by ${format(loadDoubt.share, percent, 0)} ${noteOf(loadDoubt.basis, wording)}.`;
@@ -101,13 +101,13 @@ const holding = (holds: string): string => (holds === '' ? '' : `These hold: ${h
 
 /** One check with its numbers. */
 export function sayCheck(check: AcceptanceCheck, wording: Wording): string {
-  if (!('give' in check)) return sayFinding(check.finding, wording);
+  if (!('give' in check)) return sayInItsUnit(check.finding, wording);
   const { finding, give } = check;
-  return `${finding ? sayFinding(finding, wording) : check.check} (give ${give})`;
+  return `${finding ? sayInItsUnit(finding, wording) : check.check} (give ${give})`;
 }
 
 /** A finding; films and flows in the units that they are read in. */
-function sayFinding(finding: Finding, wording: Wording): string {
+function sayInItsUnit(finding: Finding, wording: Wording): string {
   const { feature, value, limits, basis, dimension } = finding;
   const least = limits.min as number;
   const note = noteOf(basis, wording);
@@ -119,9 +119,9 @@ function sayFinding(finding: Finding, wording: Wording): string {
     case 'length':
       return `${feature} ${format(value as Length, micrometre)}, of ${format(least as Length, micrometre)} needed ${note}`;
     case 'temperature':
-      return `${describe(finding, wording)}${feature === 'film temperature' ? heat(value as Temperature, wording) : ''}`;
+      return `${sayFinding(finding, wording)}${feature === 'film temperature' ? heat(value as Temperature, wording) : ''}`;
     default:
-      return describe(finding, wording);
+      return sayFinding(finding, wording);
   }
 }
 

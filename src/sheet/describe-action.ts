@@ -2,7 +2,7 @@ import { consequence } from '../bearings/internal.js';
 import type { ServedGrindPlan } from '../crankshaft/index.js';
 import { nameUndersize } from '../crankshaft/internal.js';
 import { boreOrder } from '../cylinders/internal.js';
-import { describe, type Finding, type Wording } from '../judging/index.js';
+import type { Finding, Wording } from '../judging/index.js';
 import {
   describeInward,
   describeSpan,
@@ -10,12 +10,14 @@ import {
   guardWording,
   noteOf,
   say,
+  sayFinding,
 } from '../judging/internal.js';
-import { describeOddReading, type InDoubt } from '../measuring/index.js';
+import type { InDoubt } from '../measuring/index.js';
 import {
   describeNearly,
   describeStepsLeft,
   isReadTooCoarsely,
+  sayOddReading,
   saySettling,
 } from '../measuring/internal.js';
 import type { Length } from '../quantities/index.js';
@@ -41,21 +43,26 @@ import { describeValveAction } from './valve-actions.js';
  *   version: 1, engine: 'pump set', units: 'inch',
  *   crankshaft: { endPlay: { readings: [{ pushed: '0 thou', pulled: '14 thou' }] } },
  * });
- * actionsFrom(inspect(sheet)).map((action) => describeAction(action, { units: 'inch' }));
+ * actionsFrom(inspect(sheet)).flatMap((action) => describeAction(action, { units: 'inch' }));
  * // ["end play in doubt: find the maker's limits before you change it; end play 0.0140 in: 0.0040 in above the limit of 0.0100 in (common practice: crankshaft end play of 0.004 to 0.010 in (0.10 to 0.25 mm)), of new parts; no service limit is given"]
  * ```
  */
-export function describeAction(action: Action, wording: Wording): string {
+export function describeAction(action: Action, wording: Wording): readonly string[] {
   guardLayout('action', action, actionLayout, 'actionsFrom');
   guardWording(wording);
+  return [sayAction(action, wording)];
+}
+
+/** The sentence of it. */
+export function sayAction(action: Action, wording: Wording): string {
   const { units } = wording;
   switch (action.kind) {
     case 'do not run':
       return `DO NOT RUN: drain the oil and find the leak; ${describeFuelSpan(action, wording)}`;
     case 'measure again':
-      return `${action.part}: measure it again; ${describe(action.finding, wording)}; ${saySettling(action.settling, action.finding, wording)}`;
+      return `${action.part}: measure it again; ${sayFinding(action.finding, wording)}; ${saySettling(action.settling, action.finding, wording)}`;
     case 'read again':
-      return `${action.part}: ${describeOddReading(action.odd, wording)}; nothing is decided on it before that`;
+      return `${action.part}: ${sayOddReading(action.odd, wording)}; nothing is decided on it before that`;
     case 'change the oil':
       return `change the oil and find the leak; ${describeFuelSpan(action, wording)}`;
     case 'stop the leak':
@@ -65,9 +72,9 @@ export function describeAction(action: Action, wording: Wording): string {
     case 'wrong shells':
       return describeWrongShells(action, wording);
     case 'wrong clearance':
-      return `${action.bearing}${action.finding.value < 0 ? ': IT WILL NOT TURN, the parts interfere' : ''}: read journal, housing and shell walls again; if they stand, check the housing bore against the manual, then the stamp on the shells, and only then fit other shells or grind the journal; ${describe(action.finding, wording)}`;
+      return `${action.bearing}${action.finding.value < 0 ? ': IT WILL NOT TURN, the parts interfere' : ''}: read journal, housing and shell walls again; if they stand, check the housing bore against the manual, then the stamp on the shells, and only then fit other shells or grind the journal; ${sayFinding(action.finding, wording)}`;
     case 'check sizes':
-      return `${action.bearing}: measure the housing bore and the shell walls again, as the sizes contradict the stamp on the shells; ${describe(action.finding, wording)}`;
+      return `${action.bearing}: measure the housing bore and the shell walls again, as the sizes contradict the stamp on the shells; ${sayFinding(action.finding, wording)}`;
     case 'thin film':
       return `DO NOT RUN: ${describeThinFilm(action.film, wording)}; check the oil, its grade and its supply, and the metal, clearance and load of the bearing`;
     case 'thick oil':
@@ -75,15 +82,15 @@ export function describeAction(action: Action, wording: Wording): string {
     case 'crack test':
       return describeCrackTest(action, wording);
     case 'check the housing':
-      return `${action.bearing}: torque the cap and measure the housing again: it reads ${say(action.outOfRound, 'length', units)} out of round, and a round one would bring the clearance within its limits; ${describe(action.finding, wording)}`;
+      return `${action.bearing}: torque the cap and measure the housing again: it reads ${say(action.outOfRound, 'length', units)} out of round, and a round one would bring the clearance within its limits; ${sayFinding(action.finding, wording)}`;
     case 'bent crankshaft':
-      return `${action.bearing}: the crankshaft reads as bent: read the dial again; if it stands, have it crack-tested, straightened and crack-tested again, then read its runout and its journals again; until then there is no size to grind to and no shell to buy; ${describe(action.finding, wording)}`;
+      return `${action.bearing}: the crankshaft reads as bent: read the dial again; if it stands, have it crack-tested, straightened and crack-tested again, then read its runout and its journals again; until then there is no size to grind to and no shell to buy; ${sayFinding(action.finding, wording)}`;
     case 'compare the housings':
       return `compare the housing bores of the ${action.journals.join(' and ')} with the manual before you buy shells or grind: no shell makes up for a bad housing`;
     case 'unknown oil':
       return `DO NOT RUN on the oil that is in it: ${describeSpan(action.flow, 'flow', units)} of fuel leaks into it, and how much is in it is not known; drain it, or have it measured`;
     case 'lost thrust face':
-      return `DO NOT RUN: ${say(action.missing, 'length', units)} of end play is missing metal, not wear: read the dial again, then look at the thrust faces and washers of block and crankshaft, and at the rods, which run off centre; no washer makes up for a broken face; settle this before any other work; ${describe(action.finding, wording)}`;
+      return `DO NOT RUN: ${say(action.missing, 'length', units)} of end play is missing metal, not wear: read the dial again, then look at the thrust faces and washers of block and crankshaft, and at the rods, which run off centre; no washer makes up for a broken face; settle this before any other work; ${sayFinding(action.finding, wording)}`;
     case 'grind':
       return describeGrind(action, wording);
     case 'bore':
@@ -101,9 +108,9 @@ export function describeAction(action: Action, wording: Wording): string {
     case 'set the end play':
       return describeEndPlay(action.finding, wording);
     case 'rebore':
-      return `${action.cylinder}: ${action.inDoubt ? "in doubt: find the maker's service limit; past it, bore or sleeve it" : 'bore or sleeve it'}, then fit piston and rings to the new size; ${describe(action.finding, wording)}`;
+      return `${action.cylinder}: ${action.inDoubt ? "in doubt: find the maker's service limit; past it, bore or sleeve it" : 'bore or sleeve it'}, then fit piston and rings to the new size; ${sayFinding(action.finding, wording)}`;
     case 'wrong piston':
-      return `${action.cylinder}: measure piston and bore again; if they stand, fit another piston, or bore to another size; ${describe(action.finding, wording)}`;
+      return `${action.cylinder}: measure piston and bore again; if they stand, fit another piston, or bore to another size; ${sayFinding(action.finding, wording)}`;
     case 'piston interferes':
       return `${action.cylinder}: read piston and bore again: the piston reads ${say((0 - action.clearance.min) as Length, 'length', units)} larger than its bore, and cannot go in`;
     case 'odd size':
@@ -213,7 +220,7 @@ function describeBuying(
 
 /** A dial that did not move tells nothing, and a rule of thumb condemns no crankshaft. */
 function describeEndPlay(finding: Finding<'length'>, wording: Wording): string {
-  const judged = describe(finding, wording);
+  const judged = sayFinding(finding, wording);
   if (finding.value === 0) {
     return `end play: the dial did not move: see that it bears on the shaft and that the shaft is free, and read it again; ${judged}`;
   }

@@ -1,7 +1,7 @@
 import { BLIND, describeRule, onlyCompares } from '../assembly/index.js';
 import type { JudgedCompression, LeakDown, OiledCylinder } from '../cylinders/index.js';
-import { describe, type Wording } from '../judging/index.js';
-import { say } from '../judging/internal.js';
+import type { Wording } from '../judging/index.js';
+import { say, sayFinding } from '../judging/internal.js';
 import { columns, section, wrap } from '../pages/index.js';
 import { format, percent, squareMm } from '../quantities/index.js';
 import type { CompressionReport } from './inspect-compression.js';
@@ -43,7 +43,7 @@ function describeTest(test: JudgedCompression, wording: Wording): readonly strin
     ...rules.map(({ rule, verdict, cylinder, finding: { grade, ...finding } }) =>
       notRead.length > 0 && verdict === 'undecided'
         ? `${describeRule(rule, wording)}: undecided, as ${notRead.join(', ')} was not read`
-        : `${describeRule(rule, wording)}: ${verdict}; ${cylinder} decides; ${describe(finding, wording)}`,
+        : `${describeRule(rule, wording)}: ${verdict}; ${cylinder} decides; ${sayFinding(finding, wording)}`,
     ),
     ...(onlyCompares(rules.map(({ rule }) => rule)) ? [BLIND] : []),
     ...oiled.map(describeOiled),
@@ -87,7 +87,7 @@ function describeLeakage(
     leakArea &&
     `; a hole of ${format(leakArea.min, squareMm, 2)} to ${format(leakArea.max, squareMm, 2)} leaks as much`;
   return [
-    `${cylinder}: ${finding ? describe(finding, wording) : `it loses ${format(lost, percent, 0)} of the pressure of this tester; not judged, as no limit for it is given`}${area ?? ''}`,
+    `${cylinder}: ${finding ? sayFinding(finding, wording) : `it loses ${format(lost, percent, 0)} of the pressure of this tester; not judged, as no limit for it is given`}${area ?? ''}`,
     ...suspects.map(
       ({ heardAt, part }) =>
         `${cylinder}: air at the ${heardAt}: ${part}; look before anything is ground or taken apart`,

@@ -1,5 +1,5 @@
-import { describe, type Span, type Wording } from '../judging/index.js';
-import { describeInward, describeSpan } from '../judging/internal.js';
+import type { Span, Wording } from '../judging/index.js';
+import { describeInward, describeSpan, sayFinding } from '../judging/internal.js';
 import type { Length } from '../quantities/index.js';
 import type { RingReport } from './inspect-cylinder.js';
 
@@ -7,7 +7,7 @@ import type { RingReport } from './inspect-cylinder.js';
 export function describeRing({ name, filing }: RingReport, wording: Wording): string {
   const span = (size: Span<Length>) => describeSpan(size, 'length', wording.units);
   const inward = (size: Span<Length>) => describeInward(size, wording.units);
-  const finding = describe(filing.finding, wording);
+  const finding = sayFinding(filing.finding, wording);
   switch (filing.work) {
     case 'fit as it is':
       return `${name}: fit as it is; ${finding}`;
@@ -26,7 +26,7 @@ export function describeRing({ name, filing }: RingReport, wording: Wording): st
     case 'file': {
       const { min, max = min } = filing.remove;
       const worn = filing.worn
-        ? `; once filed, ${describe(filing.worn, wording)}: the bore is worn`
+        ? `; once filed, ${sayFinding(filing.worn, wording)}: the bore is worn`
         : '';
       return `${name}: file ${inward({ min, max })} off its ends, a little at a time, and try it in the bore; ${finding}${worn}`;
     }

@@ -1,5 +1,5 @@
-import { describe, type Wording } from '../judging/index.js';
-import { describeSpan, noteOf, say } from '../judging/internal.js';
+import type { Wording } from '../judging/index.js';
+import { describeSpan, noteOf, say, sayFinding } from '../judging/internal.js';
 import type { BlendingLaw, SaeGrades, ThinningFinding } from '../oil/index.js';
 import {
   celsius,
@@ -34,7 +34,7 @@ export function fuelNow(sample: SampleReport, wording: Wording): string {
     `by ${law === 'log-mean' ? 'the log-mean' : law}${weathers ? ` with ${fuel} petrol` : ''}`;
   const most = by(byLaw.lawOf.max, 'weathered');
   const least = `${by(byLaw.lawOf.min, 'fresh')}, ${format(byLaw.span.min, percentByVolume)}`;
-  return `if fuel thinned it, at most, ${most}, ${describe(dilution.finding, wording)}; at least, ${least}; ${taken}. Stage at the upper end, ${most}: ${dilution.stage}. ${NO_LAW}`;
+  return `if fuel thinned it, at most, ${most}, ${sayFinding(dilution.finding, wording)}; at least, ${least}; ${taken}. Stage at the upper end, ${most}: ${dilution.stage}. ${NO_LAW}`;
 }
 
 /**

@@ -13,8 +13,8 @@ import {
   sayLimits,
 } from '../assembly/index.js';
 import { describeTorqueSetting } from '../fasteners/index.js';
-import { type BasedLimits, describe, type Wording } from '../judging/index.js';
-import { describeSpan, holds, noteOf, say } from '../judging/internal.js';
+import type { BasedLimits, Wording } from '../judging/index.js';
+import { describeSpan, holds, noteOf, say, sayFinding } from '../judging/internal.js';
 import type { DipperDip } from '../motion/index.js';
 import { section, wrap } from '../pages/index.js';
 import type { ValveReport } from './inspect-valve.js';
@@ -26,7 +26,7 @@ export function valveSections(valves: readonly ValveReport[], wording: Wording):
   const { units } = wording;
   const lines = valves.flatMap(({ name, findings, spring, springForces, stem, withoutLimit }) => [
     `${name}:`,
-    ...findings.map((finding) => `  ${describe(finding, wording)}`),
+    ...findings.map((finding) => `  ${sayFinding(finding, wording)}`),
     ...(stem ? [`  stem: ${describeStem(stem, wording)}`] : []),
     ...(spring
       ? [
@@ -36,7 +36,7 @@ export function valveSections(valves: readonly ValveReport[], wording: Wording):
     ...(withoutLimit.length > 0
       ? [`  measured, but not judged, as no limit of it is stated: ${withoutLimit.join(', ')}`]
       : []),
-    ...springForces.map((finding) => `  ${describe(finding, wording)}`),
+    ...springForces.map((finding) => `  ${sayFinding(finding, wording)}`),
   ]);
   return [
     section(

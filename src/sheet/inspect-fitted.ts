@@ -77,8 +77,8 @@ function blamedOn(
 /** How much smaller the journal is than the size its shells are made for; negative if it is larger. */
 export function mismatchOf(explanation: ClearanceExplanation): number {
   if (!('mismatch' in explanation)) return 0;
-  const { kind, mismatch } = explanation;
-  return kind === 'journal ground, shells not' ? mismatch : -mismatch;
+  const { outcome, mismatch } = explanation;
+  return outcome === 'journal ground, shells not' ? mismatch : -mismatch;
 }
 
 /** The clearance that shells of a step leave, at its worse end, if the shells found in the bearing show it. */

@@ -1,16 +1,16 @@
-import { describeClearance } from '../bearings/index.js';
+import { sayClearance } from '../bearings/internal.js';
 import { describeGrindPlan } from '../crankshaft/index.js';
 import { type BorePlan, describeBorePlan } from '../cylinders/index.js';
-import { describe, type Finding, type Span, type Wording } from '../judging/index.js';
-import { describeSpan, guardLayout, guardWording, say } from '../judging/internal.js';
-import { describeOddReading } from '../measuring/index.js';
+import type { Finding, Span, Wording } from '../judging/index.js';
+import { describeSpan, guardLayout, guardWording, say, sayFinding } from '../judging/internal.js';
+import { sayOddReading } from '../measuring/internal.js';
 import { columns, numberedNotes, section, whoSetTheLimits, wrap } from '../pages/index.js';
 import { type Length, tradeUnit, type UnitSystem } from '../quantities/index.js';
 import { formatNumber } from '../quantities/internal.js';
 import { howWell, journalWords } from '../reading/index.js';
 import { actionsFrom } from './actions.js';
 import { boredIn } from './bored.js';
-import { describeAction } from './describe-action.js';
+import { sayAction } from './describe-action.js';
 import { compressionSection } from './describe-compression.js';
 import { describeOil } from './describe-oil.js';
 import { describeRing } from './describe-ring.js';
@@ -63,13 +63,13 @@ function page(inspection: Inspection, wording: Wording): string {
     section('WHAT TO DO', [
       ...(actions.length === 0 ? [nothingToDo(inspection)] : []),
       ...actions.flatMap((action, i) =>
-        wrap(`${String(i + 1).padStart(2)}. [ ] ${describeAction(action, noted)}`, 8),
+        wrap(`${String(i + 1).padStart(2)}. [ ] ${sayAction(action, noted)}`, 8),
       ),
       ...notMeasured(inspection),
     ]),
     ...howWell(inspection.howRead, noted),
     ...[mains, rods].flatMap((group) => (group ? [bearingSection(group, noted)] : [])),
-    ...(endPlay ? [section('END PLAY', wrap(describe(endPlay.finding, noted), 2))] : []),
+    ...(endPlay ? [section('END PLAY', wrap(sayFinding(endPlay.finding, noted), 2))] : []),
     ...cylinders.map((cylinder) => cylinderSection(cylinder, bored.includes(cylinder.name), noted)),
     ...(boring ? [boringSection(boring, cylinders, noted)] : []),
     ...valveSections(valves, noted),
@@ -97,7 +97,7 @@ function undecidedFor(
   wording: Wording,
 ): readonly string[] {
   const odd = parts.flatMap(({ name, readAgain = [] }) =>
-    readAgain.flatMap((each) => wrap(`${name}: ${describeOddReading(each, wording)}`, 4)),
+    readAgain.flatMap((each) => wrap(`${name}: ${sayOddReading(each, wording)}`, 4)),
   );
   if (odd.length > 0) return ['Decision: none, as a reading does not fit the others.', ...odd];
   if (parts.some(({ oddSize }) => oddSize !== undefined)) {
@@ -133,13 +133,15 @@ function bearingSection(group: BearingGroupReport, wording: Wording): string {
   const fitted = group.bearings.flatMap(({ name, fitted, readAgain }) =>
     fitted && !readAgain
       ? wrap(
-          `${name}, "${fitted.shells}": ${describeSpan(fitted.clearance, 'length', units)}; ${fitted.agrees ? describeClearance(fitted.explanation, wording) : CONTRADICTION}`,
+          `${name}, "${fitted.shells}": ${describeSpan(fitted.clearance, 'length', units)}; ${fitted.agrees ? sayClearance(fitted.explanation, wording) : CONTRADICTION}`,
           4,
         )
       : [],
   );
   const shells = group.bearings.flatMap(({ name, shells }) =>
-    shells ? wrap(`${name}, "${shells.shell.name}": ${describe(shells.finding, wording)}`, 4) : [],
+    shells
+      ? wrap(`${name}, "${shells.shell.name}": ${sayFinding(shells.finding, wording)}`, 4)
+      : [],
   );
   const misread = undecidedFor(group.bearings, wording);
   return section(journalWords(group.kind).toUpperCase(), [
@@ -183,7 +185,7 @@ function cylinderSection(cylinder: CylinderReport, isToBeBored: boolean, wording
     `${over(travel)}${travel.max > travel.min ? `, widest at station ${say(widestAt, 'length', units)}` : ''}`;
   // Described only where it is printed: a description notes who set the limit.
   const verdict = () =>
-    piston?.finding ? describe(piston.finding, wording) : 'not judged, as no limit is given';
+    piston?.finding ? sayFinding(piston.finding, wording) : 'not judged, as no limit is given';
   return section(name.toUpperCase(), [
     ...columns(
       ['station', 'mean', 'out-of-round'],
@@ -196,7 +198,7 @@ function cylinderSection(cylinder: CylinderReport, isToBeBored: boolean, wording
     ...(readAgain ? [] : [`Form ${shape.form}, taper ${say(shape.taper, 'length', units)}.`]),
     ...(readAgain
       ? undecidedFor([cylinder], wording)
-      : findings.flatMap((finding) => wrap(describe(finding, wording), 2))),
+      : findings.flatMap((finding) => wrap(sayFinding(finding, wording), 2))),
     ...(mustBeBored ? ['Piston and rings must fit the finished bore. In the worn bore now:'] : []),
     ...(piston && !readAgain
       ? wrap(`piston: clearance ${over(piston.clearance)}${mustBeBored ? '' : `; ${verdict()}`}`, 2)
@@ -223,7 +225,7 @@ function failed(
 ): string[] {
   return judged
     .filter(({ finding }) => finding.verdict !== 'within')
-    .flatMap(({ name, finding }) => wrap(`${name}: ${describe(finding, wording)}`, 2));
+    .flatMap(({ name, finding }) => wrap(`${name}: ${sayFinding(finding, wording)}`, 2));
 }
 
 function cautions({ rods, mains, oil }: Inspection): string {

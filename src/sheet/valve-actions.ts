@@ -1,5 +1,5 @@
-import { describe, type Finding, type Wording } from '../judging/index.js';
-import { describeSpan, holds, say } from '../judging/internal.js';
+import type { Finding, Wording } from '../judging/index.js';
+import { describeSpan, holds, say, sayFinding } from '../judging/internal.js';
 import type { StemWork } from '../valves/index.js';
 import type { ValveReport } from './inspect-valve.js';
 
@@ -53,9 +53,9 @@ export function describeValveAction(action: ValveAction, wording: Wording): stri
   const { valve } = action;
   switch (action.kind) {
     case 'valve':
-      return `${valve}: ${remedyOf(action.finding)}; ${describe(action.finding, wording)}`;
+      return `${valve}: ${remedyOf(action.finding)}; ${sayFinding(action.finding, wording)}`;
     case 'weak spring':
-      return `${valve}: test its spring again; if it stands, ${remedyOfSpring(action.finding)}; ${describe(action.finding, wording)}`;
+      return `${valve}: test its spring again; if it stands, ${remedyOfSpring(action.finding)}; ${sayFinding(action.finding, wording)}`;
     case 'valve stem':
       return `${valve}: ${action.seatFirst ? 'finish its guide, seat and face first, and read the lash again; as it is now: ' : ''}${describeStem(action.work, wording)}`;
   }

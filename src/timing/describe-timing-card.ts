@@ -1,5 +1,5 @@
-import { describe, type Wording } from '../judging/index.js';
-import { guardLayout, guardWording, noteOf } from '../judging/internal.js';
+import type { Wording } from '../judging/index.js';
+import { guardLayout, guardWording, noteOf, sayFinding } from '../judging/internal.js';
 import { degree, format, inch, type Length, mm } from '../quantities/index.js';
 import { timingCardLayout } from './layouts.js';
 import type { TimingCard, TimingCaution, TimingRow } from './timing-card.js';
@@ -33,7 +33,7 @@ export function describeTimingCard(card: TimingCard, wording: Wording): readonly
   const inBore = (length: Length) => (inInches ? format(length, inch, 3) : format(length, mm, 2));
   return [
     ...cautions.map((caution) => CAUTIONS[caution]),
-    ...(starting ? [describe(starting, wording)] : []),
+    ...(starting ? [sayFinding(starting, wording)] : []),
     ...rows.map((row) => describeRow(row, onRim, inBore)),
     ...(notKnown.length > 0 ? [`not known: ${notKnown.map(unlisted).join('; ')}`] : []),
     ...notGiven.map((lacking) => LACKING[lacking]),

@@ -197,7 +197,9 @@ describe('valves', () => {
       units: 'inch',
       valves: [{ name: 'exhaust 1', kind: 'exhaust', seatWidth: '0.090 in', margin: '0.012 in' }],
     });
-    const said = actionsFrom(inspect(sheet)).map((each) => describeAction(each, { units: 'inch' }));
+    const said = actionsFrom(inspect(sheet)).flatMap((each) =>
+      describeAction(each, { units: 'inch' }),
+    );
     expect(said).toHaveLength(2);
     for (const each of said) {
       expect(each).toContain("find the maker's limit before you scrap or cut anything");

@@ -18,7 +18,7 @@ const line = (changes: Changes, beginning: 'Film' | 'Bearing' | 'What to do') =>
 };
 const first = (changes: Changes) => {
   const [action] = actionsFrom(inspected(changes));
-  return action ? describeAction(action, { units: 'inch' }) : '';
+  return action ? describeAction(action, { units: 'inch' })[0] : '';
 };
 
 describe('a bearing in oil that comes in at 330 °F', () => {

@@ -16,7 +16,7 @@ import {
 
 const planOf = async (changes: object, options = {}) => {
   const plan = await planBuilds({ ...single, ...changes } as Shed, options);
-  expect(plan.proof).toEqual({ kind: 'optimal' });
+  expect(plan.proof).toEqual({ outcome: 'optimal' });
   return plan;
 };
 const partsOf = (plan: Awaited<ReturnType<typeof planOf>>) =>

@@ -169,7 +169,7 @@ describe('a part that fits only with another', () => {
         { ...crankshaft('crankshaft B', 16249), onlyWith: ['rod of B'] },
       ],
     });
-    expect(crossed.proof).toEqual({ kind: 'optimal' });
+    expect(crossed.proof).toEqual({ outcome: 'optimal' });
     for (const [letter, other] of ['AB', 'BA']) {
       const its = partsOf(crossed).find((parts) => parts.includes(`block ${letter}`));
       expect(its).toContain(`rod of ${letter}`);

@@ -42,7 +42,7 @@ const read = (places: readonly string[], size: string) =>
 describe('a shed of castings without rings or shells', () => {
   it('is told what to measure to know what to buy', async () => {
     const plan = await planBuilds(readShed(file));
-    expect(plan.proof).toEqual({ kind: 'optimal' });
+    expect(plan.proof).toEqual({ outcome: 'optimal' });
     const [first] = plan.measureFirst;
     expect(first?.parts.map(({ name }) => name)).toEqual([
       'block A',

@@ -7,7 +7,7 @@ const inspected = (changes: Readonly<Record<string, Json | undefined>>) =>
 const kinds = (changes: Readonly<Record<string, Json | undefined>>) =>
   actionsFrom(inspected(changes)).map(({ kind }) => kind);
 const advice = (changes: Readonly<Record<string, Json | undefined>>) =>
-  actionsFrom(inspected(changes)).map((action) => describeAction(action, { units: 'inch' }));
+  actionsFrom(inspected(changes)).flatMap((action) => describeAction(action, { units: 'inch' }));
 
 describe('nothing is spent on a crankshaft that cannot be used as it is', () => {
   const bent = { 'mains[1].journal.runout': '0.020 in' };
@@ -93,7 +93,7 @@ describe('the order of work', () => {
 describe('what must not run comes first', () => {
   it('says DO NOT RUN before it says to change the oil, where one sample calls for both', () => {
     const sheet = readSheet(exampleText('metric'));
-    const [first, second] = actionsFrom(inspect(sheet)).map((action) =>
+    const [first, second] = actionsFrom(inspect(sheet)).flatMap((action) =>
       describeAction(action, { units: 'metric' }),
     );
     expect(first).toMatch(/^DO NOT RUN: drain the oil and find out why it is thin/);

@@ -103,7 +103,7 @@ describe('the land above the ring travel', () => {
     const inspection = one({ [`${land}.diameter`]: diameter });
     const [action, ...more] = actionsFrom(inspection);
     expect(more).toEqual([]);
-    expect(action && describeAction(action, { units: 'inch' })).toMatch(
+    expect(action && describeAction(action, { units: 'inch' })[0]).toMatch(
       new RegExp(
         `^cylinder 1: read this one again, at station 0.1500 in, angle 0 deg: ${diameter}; the others say`,
       ),
@@ -125,7 +125,7 @@ describe('a size that is read once', () => {
   /** What is said to a change of the sheet of the pump set that was not said before. */
   const said = (changes: Readonly<Record<string, Json | undefined>>) => {
     const words = (json: Json) =>
-      actionsFrom(inspect(readSheet(json))).map((action) =>
+      actionsFrom(inspect(readSheet(json))).flatMap((action) =>
         describeAction(action, { units: 'inch' }),
       );
     const base = (): Json => changed(JSON.parse(exampleText('inch')), { oil: undefined });
@@ -200,7 +200,7 @@ describe('a size that is read once', () => {
       cylinders: [changed(cylinders[0], changes)],
       cylinderLimits: { ...cylinderLimits, ringGap: { max: '0.020 in' } },
     };
-    const texts = actionsFrom(inspect(readSheet(sheet))).map((a) =>
+    const texts = actionsFrom(inspect(readSheet(sheet))).flatMap((a) =>
       describeAction(a, { units: 'inch' }),
     );
     expect(texts.some((text) => words.test(text))).toBe(true);

@@ -270,7 +270,7 @@ describe('a journal 0.002 mm past a rule of thumb, measured to ±0.003 mm', () =
       },
       rods: [{ name: 'rod 1', journal: { readings }, housingBore: '44.500 mm' }],
     });
-    const texts = actionsFrom(inspect(sheet)).map((action) =>
+    const texts = actionsFrom(inspect(sheet)).flatMap((action) =>
       describeAction(action, { units: 'metric' }),
     );
     const grind = texts.find((text) => text.includes('grind the rod journals to'));

@@ -38,10 +38,10 @@ describe('a micrometer that is divided to a tenth of a thou', () => {
         uncertainty: size,
       });
       expect(finding.verdict).toBe('undecided');
-      const text = describeFinding(finding, { units: 'inch' });
+      const text = describeFinding(finding, { units: 'inch' })[0];
       // √(0.0000289² + 0.0000577² + 0.00005²) = 0.0000817, with 64 degrees of freedom times 2.04.
       expect(text).toContain('± 0.00017 in: undecided');
-      const settling = describeSettling(finding, { units: 'inch' }, micrometer);
+      const settling = describeSettling(finding, { units: 'inch' }, micrometer)[0];
       expect(settling).toContain('an uncertainty of 0.0001 in or less');
       // Reading again does not move the zero: the micrometer wants a better standard, and more readings with it.
       expect(settling).toContain('no number of readings settles it');
@@ -60,7 +60,7 @@ describe('a micrometer that is divided to a tenth of a thou', () => {
       rule: 'simple acceptance',
     });
     expect(finding.verdict).toBe('within');
-    expect(describeFinding(finding, { units: 'inch' })).toContain(
+    expect(describeFinding(finding, { units: 'inch' })[0]).toContain(
       'by simple acceptance: its uncertainty reaches past the limit',
     );
   });

@@ -74,7 +74,7 @@ describe('an untidy shed', () => {
       }
     }
     const plan = await planBuilds(shed);
-    expect(plan.proof).toEqual({ kind: 'optimal' });
+    expect(plan.proof).toEqual({ outcome: 'optimal' });
     const [first] = plan.measureFirst;
     expect(first?.mayBring).toEqual({ kind: 'one more engine', engines: 2 });
     expect(

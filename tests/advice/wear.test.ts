@@ -18,7 +18,7 @@ import { type Json, spoilt } from '../sheet/sheets.js';
 const inspected = (changes: Readonly<Record<string, Json | undefined>>) =>
   inspect(readSheet(spoilt(changes)));
 const advice = (changes: Readonly<Record<string, Json | undefined>>) =>
-  actionsFrom(inspected(changes)).map((action) => describeAction(action, { units: 'inch' }));
+  actionsFrom(inspected(changes)).flatMap((action) => describeAction(action, { units: 'inch' }));
 
 describe('a service limit is not a new fit', () => {
   const turns = (float: number) => [{ pushed: thou(0), pulled: thou(float) }];
@@ -35,7 +35,7 @@ describe('a service limit is not a new fit', () => {
     expect(endPlay(turns(18.5), manual).finding.grade).toBe('worn out');
     // Wear does not make it less.
     expect(endPlay(turns(3), manual).finding.grade).toBe('out of limits');
-    expect(describeFinding(endPlay(turns(12), manual).finding, { units: 'inch' })).toBe(
+    expect(describeFinding(endPlay(turns(12), manual).finding, { units: 'inch' })[0]).toBe(
       'end play 0.0120 in: 0.0010 in above the limit of 0.0110 in (specified), of new parts; serviceable, within the service limit of 0.0180 in (specified)',
     );
   });

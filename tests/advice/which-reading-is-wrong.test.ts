@@ -38,7 +38,7 @@ describe('of two stations by two angles', () => {
   it('a small slip may be any of the four: all are read again, and no sound one is accused', () => {
     expect(named(oval)).toEqual([[0, 1, 2, 3]]);
     const [odd] = oddReadings(oval);
-    const said = odd && describeOddReading(odd, { units: 'inch' });
+    const said = odd && describeOddReading(odd, { units: 'inch' })[0];
     expect(said).toMatch(/^one of these does not fit the others, read them all again: at station/);
     expect(said?.match(/1\.49\d\d in/g)?.sort()).toEqual([
       '1.4986 in',

@@ -23,7 +23,7 @@ const mismatchOf = (explanation: ReturnType<typeof ask>) =>
 describe('explainClearance', () => {
   it.each([10, 20, 30])('finds a journal ground %d under in shells that are not', (step) => {
     const why = ask(thou(2 + step));
-    expect(why.kind).toBe('journal ground, shells not');
+    expect(why.outcome).toBe('journal ground, shells not');
     expect(mismatchOf(why)).toBeCloseTo(thou(step), 15);
     expect('matched' in why && why.matched.value).toBeCloseTo(thou(2), 12);
     expect('matched' in why && why.matched.verdict).toBe('within');
@@ -32,7 +32,7 @@ describe('explainClearance', () => {
 
   it.each([10, 20, 30])('finds shells %d under on a journal that is not', (step) => {
     const why = ask(thou(2 - step));
-    expect(why.kind).toBe('shells undersize, journal not');
+    expect(why.outcome).toBe('shells undersize, journal not');
     expect(mismatchOf(why)).toBeCloseTo(thou(step), 15);
     expect('matched' in why && why.matched.value).toBeCloseTo(thou(2), 12);
     expect(why.finding.verdict).toBe('below');
@@ -47,30 +47,30 @@ describe('explainClearance', () => {
 
   it('has nothing to explain within the limits, ends included', () => {
     for (const clearance of [1, 2, 3]) {
-      expect(ask(thou(clearance)).kind).toBe('as it should be');
+      expect(ask(thou(clearance)).outcome).toBe('as it should be');
     }
   });
 
   it('allows for wear of 0.002 in above the limits, or as told, and no more', () => {
-    expect(ask(thou(23 + 1.9)).kind).toBe('journal ground, shells not');
-    expect(ask(thou(23 + 2.1)).kind).toBe('too loose, unexplained');
-    expect(ask(thou(27), { wearAllowance: thou(4) }).kind).toBe('journal ground, shells not');
-    expect(ask(thou(24), { wearAllowance: thou(0) }).kind).toBe('too loose, unexplained');
-    expect(ask(thou(3.5)).kind).toBe('too loose, unexplained');
-    expect(ask(thou(-3)).kind).toBe('too tight, unexplained');
-    expect(ask(thou(-33)).kind).toBe('too tight, unexplained');
-    expect(ask(thou(45)).kind).toBe('too loose, unexplained');
+    expect(ask(thou(23 + 1.9)).outcome).toBe('journal ground, shells not');
+    expect(ask(thou(23 + 2.1)).outcome).toBe('too loose, unexplained');
+    expect(ask(thou(27), { wearAllowance: thou(4) }).outcome).toBe('journal ground, shells not');
+    expect(ask(thou(24), { wearAllowance: thou(0) }).outcome).toBe('too loose, unexplained');
+    expect(ask(thou(3.5)).outcome).toBe('too loose, unexplained');
+    expect(ask(thou(-3)).outcome).toBe('too tight, unexplained');
+    expect(ask(thou(-33)).outcome).toBe('too tight, unexplained');
+    expect(ask(thou(45)).outcome).toBe('too loose, unexplained');
   });
 
   it('does not call a step an explanation that would leave too little', () => {
     // 9 thou less a step of 10 is an interference: nothing wears a bearing tighter.
-    expect(ask(thou(9)).kind).toBe('too loose, unexplained');
-    expect(ask(thou(-10)).kind).toBe('too tight, unexplained');
+    expect(ask(thou(9)).outcome).toBe('too loose, unexplained');
+    expect(ask(thou(-10)).outcome).toBe('too tight, unexplained');
   });
 
   it('takes the rule of thumb where no limits are told', () => {
     const why = explainClearance({ clearance: thou(22), journal: inch(2.105) });
-    expect(why.kind).toBe('journal ground, shells not');
+    expect(why.outcome).toBe('journal ground, shells not');
     expect(why.finding.basis.kind).toBe('common practice');
     expect(why.finding.limits).toEqual(recommendedOilClearance(inch(2.105)).limits);
   });
@@ -81,7 +81,7 @@ describe('explainClearance', () => {
       fc.property(fc.integer({ min: 10, max: 30 }), step, fc.boolean(), (right, by, loose) => {
         const clearance = thou(right / 10 + (loose ? by : -by));
         const why = ask(clearance);
-        expect(why.kind).toBe(
+        expect(why.outcome).toBe(
           loose ? 'journal ground, shells not' : 'shells undersize, journal not',
         );
         expect(mismatchOf(why)).toBeCloseTo(thou(by), 15);
@@ -95,11 +95,11 @@ describe('explainClearance', () => {
         const clearance = thou(tenths / 10);
         const why = ask(clearance);
         expect(why.finding.value).toBe(clearance);
-        expect(why.kind === 'as it should be').toBe(tenths >= 10 && tenths <= 30);
+        expect(why.outcome === 'as it should be').toBe(tenths >= 10 && tenths <= 30);
         if (!('mismatch' in why)) return;
         const gap = Math.abs(why.matched.value - clearance);
         expect(gap).toBeCloseTo(why.mismatch, 15);
-        expect(why.kind === 'journal ground, shells not').toBe(tenths > 30);
+        expect(why.outcome === 'journal ground, shells not').toBe(tenths > 30);
         expect(why.matched.margin).toBeGreaterThanOrEqual(-thou(2) - 2e-9);
         expect(why.matched.verdict).not.toBe('below');
       }),
@@ -107,8 +107,8 @@ describe('explainClearance', () => {
   });
 
   it('passes over steps that are indistinguishable from wear', () => {
-    expect(ask(thou(4), { steps: [thou(2)] }).kind).toBe('too loose, unexplained');
-    expect(ask(thou(4), { steps: [thou(2.5)] }).kind).toBe('journal ground, shells not');
+    expect(ask(thou(4), { steps: [thou(2)] }).outcome).toBe('too loose, unexplained');
+    expect(ask(thou(4), { steps: [thou(2.5)] }).outcome).toBe('journal ground, shells not');
   });
 
   it('takes, of two steps that would both do, the one that stays further inside', () => {
@@ -119,7 +119,7 @@ describe('explainClearance', () => {
 
   it('passes over standard among the steps', () => {
     expect(mismatchOf(ask(thou(22), { steps: undersizeSteps('inch') }))).toBe(thou(20));
-    expect(ask(thou(22), { steps: [thou(0), thou(10)] }).kind).toBe('too loose, unexplained');
+    expect(ask(thou(22), { steps: [thou(0), thou(10)] }).outcome).toBe('too loose, unexplained');
   });
 });
 
@@ -194,12 +194,12 @@ describe('describeClearance says', () => {
       'oil clearance -0.076 mm: 0.102 mm below the limit of 0.025 mm (specified); no undersize step explains it',
     ],
   ])('of %d m', (clearance, wording, sentence) => {
-    expect(describeClearance(ask(clearance), wording)).toBe(sentence);
+    expect(describeClearance(ask(clearance), wording)[0]).toBe(sentence);
   });
 
   it('that a journal with some clearance left turns, but with too little oil', () => {
     const why = ask(thou(0.5), { steps: [thou(2.5)] });
-    expect(describeClearance(why, inches)).toBe(
+    expect(describeClearance(why, inches)[0]).toBe(
       'these shells are for a journal ground 0.0025 in smaller: it has too little oil; matching shells would leave 0.0030 in',
     );
   });
@@ -217,7 +217,7 @@ describe('describeClearance says', () => {
 describe('a bearing without any clearance', () => {
   it('cannot turn, just as one with an interference', () => {
     const why = ask(thou(0), { steps: [thou(2.5)] });
-    expect(describeClearance(why, { units: 'inch' })).toBe(
+    expect(describeClearance(why, { units: 'inch' })[0]).toBe(
       'these shells are for a journal ground 0.0025 in smaller: it cannot turn; matching shells would leave 0.0025 in',
     );
   });
@@ -229,16 +229,16 @@ describe('a clearance that was measured to 0.3 thou', () => {
   it('is neither explained nor good as long as it is nearer to a limit than that', () => {
     for (const clearance of [0.8, 1.2, 2.8, 3.2]) {
       const why = ask(thou(clearance), { uncertainty });
-      expect(why.kind).toBe('undecided');
-      expect(describeClearance(why, { units: 'inch' })).toContain('undecided');
+      expect(why.outcome).toBe('undecided');
+      expect(describeClearance(why, { units: 'inch' })[0]).toContain('undecided');
     }
-    expect(ask(thou(1.4), { uncertainty }).kind).toBe('as it should be');
-    expect(ask(thou(3.4), { uncertainty }).kind).toBe('too loose, unexplained');
+    expect(ask(thou(1.4), { uncertainty }).outcome).toBe('as it should be');
+    expect(ask(thou(3.4), { uncertainty }).outcome).toBe('too loose, unexplained');
   });
 
   it('shows a ground journal all the same, and says where matching shells are too near to tell', () => {
     const why = ask(thou(22.9), { uncertainty });
-    expect(describeClearance(why, { units: 'inch' })).toBe(
+    expect(describeClearance(why, { units: 'inch' })[0]).toBe(
       'the journal is ground 0.0200 in below what these shells are made for: it will knock; matching shells would leave 0.0029 in, too near to a limit to tell',
     );
   });

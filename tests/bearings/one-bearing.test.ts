@@ -98,7 +98,7 @@ describe('what may be a mistake on the bench is a result', () => {
     expect(oilClearance({ housingBore, shellWall, journal })).toBeCloseTo(clearance, 12);
     const why = explainClearance({ journal, clearance, steps: [thou(60)] });
     expect(why.finding.value).toBe(clearance);
-    if (Math.abs(clearance) > thou(50)) expect(why.kind).not.toBe('as it should be');
+    if (Math.abs(clearance) > thou(50)) expect(why.outcome).not.toBe('as it should be');
   });
 });
 

@@ -206,7 +206,7 @@ describe('buildSheet', () => {
     expect(none).not.toContain('\f');
     expectPage(none);
     const stopped = (stage: PlanStage) =>
-      ({ kind: 'time limit', stage, found: 2, bound: 1 }) as const;
+      ({ outcome: 'time limit', stage, found: 2, bound: 1 }) as const;
     const caution = '> **Caution:** This plan is not proven to be the best.';
     expect(buildSheet({ ...twoEngines, proof: stopped('least cost') })).toContain(caution);
     // Only what one more engine needs is not known.

@@ -124,7 +124,7 @@ describe('describe says of a rule', () => {
   const said = (value: Length, rule: DecisionRule<'length'>, uncertainty?: Length) =>
     describeFinding(judged(value, { limits: both, rule, ...(uncertainty && { uncertainty }) }), {
       units: 'inch',
-    });
+    })[0];
 
   it.each([
     [

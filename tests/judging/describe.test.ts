@@ -40,7 +40,7 @@ const both = { min: thou(4), max: thou(10) };
 
 it('prints an uncertainty to a twentieth of itself, or better', () => {
   const said = (uncertainty: Length) =>
-    describeFinding(finding(thou(10), both, specified, uncertainty), { units: 'inch' });
+    describeFinding(finding(thou(10), both, specified, uncertainty), { units: 'inch' })[0];
   expect(said(inch(0.00014))).toContain('0.0100 in ± 0.00014 in: undecided');
   expect(said(inch(0.00031))).toContain('± 0.0003 in: undecided');
   expect(said(inch(0.00025))).toContain('± 0.00025 in: undecided');
@@ -116,7 +116,7 @@ describe('describe says', () => {
       'end play 0.0070 in: within 0.0040 to 0.0100 in (computed: from the thrust washers in stock)',
     ],
   ] as const)('%s', (_, given, units, sentence) => {
-    expect(describeFinding(given, { units })).toBe(sentence);
+    expect(describeFinding(given, { units })[0]).toBe(sentence);
   });
 
   it('other dimensions in their own units', () => {
@@ -127,8 +127,8 @@ describe('describe says', () => {
       limits: { max: celsius(100) },
       basis: specified,
     });
-    expect(describeFinding(hot, { units: 'inch' })).toContain('230.0 °F: ');
-    expect(describeFinding(hot, { units: 'metric' })).toContain('above the limit of 100.0 °C');
+    expect(describeFinding(hot, { units: 'inch' })[0]).toContain('230.0 °F: ');
+    expect(describeFinding(hot, { units: 'metric' })[0]).toContain('above the limit of 100.0 °C');
     const fuel = judge({
       feature: 'fuel in oil',
       dimension: 'volumeFraction',
@@ -136,7 +136,7 @@ describe('describe says', () => {
       limits: { max: percentByVolume(2.5) },
       basis: specified,
     });
-    expect(describeFinding(fuel, { units: 'metric' })).toBe(
+    expect(describeFinding(fuel, { units: 'metric' })[0]).toBe(
       'fuel in oil 3.1 vol%: 0.6 vol% above the limit of 2.5 vol% (specified)',
     );
   });
@@ -149,16 +149,16 @@ describe('describe says', () => {
       limits: { max: celsius(100) },
       basis: specified,
     });
-    expect(describeFinding(hot, { units: 'metric' })).toBe(
+    expect(describeFinding(hot, { units: 'metric' })[0]).toBe(
       'oil temperature 110.0 °C: 10.0 Δ°C above the limit of 100.0 °C (specified)',
     );
   });
 
   it('a distance too small for the decimals of the trade with more of them', () => {
-    expect(describeFinding(finding(thou(10.01), both), { units: 'inch' })).toContain(
+    expect(describeFinding(finding(thou(10.01), both), { units: 'inch' })[0]).toContain(
       ': 0.00001 in above the limit of 0.0100 in',
     );
-    expect(describeFinding(finding(thou(10.01), both), { units: 'metric' })).toContain(
+    expect(describeFinding(finding(thou(10.01), both), { units: 'metric' })[0]).toContain(
       ': 0.0003 mm above the limit of 0.254 mm',
     );
   });
@@ -201,7 +201,7 @@ describe('describe says', () => {
       'end play 0.0040 in: within 0.0040 to 0.0100 in (specified)',
     ],
   ])('that a value is at %s', (_, given, sentence) => {
-    expect(describeFinding(given, { units: 'inch' })).toBe(sentence);
+    expect(describeFinding(given, { units: 'inch' })[0]).toBe(sentence);
   });
 
   it('that a value of another dimension is at its limit', () => {
@@ -213,7 +213,7 @@ describe('describe says', () => {
         limits: { max: percentByVolume(2.5) },
         basis: specified,
       });
-    const say = (value: number) => describeFinding(at(value), { units: 'metric' });
+    const say = (value: number) => describeFinding(at(value), { units: 'metric' })[0];
     expect(say(2.5)).toBe(
       'fuel in oil 2.5 vol%: just within, exactly at the limit of 2.5 vol% (specified)',
     );
@@ -239,7 +239,7 @@ describe('describe says', () => {
 
   it('who set the limit as the wording asks', () => {
     const wording = { units: 'inch', nameBasis: () => '[1]' } as const;
-    expect(describeFinding(finding(thou(7), both), wording)).toBe(
+    expect(describeFinding(finding(thou(7), both), wording)[0]).toBe(
       'end play 0.0070 in: within 0.0040 to 0.0100 in [1]',
     );
   });

@@ -13,12 +13,15 @@ import {
   type Oil,
   percentByVolume,
   petrol,
+  type ViscosityPoint,
   type VolumeFraction,
   viscosityAt,
 } from 'crankwright';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { notNumbers, refusal } from '../quantities/refusal.js';
+
+const pointOf = ({ line }: Oil, i: 0 | 1) => line[i] as ViscosityPoint;
 
 const oil: Oil = {
   line: [
@@ -59,7 +62,7 @@ describe('dilutedOil', () => {
       const all = dilutedOil({ oil, fraction: percentByVolume(100), law });
       expect(all.density).toBe(petrol.density);
       const fuel = viscosityAt(petrol.line, celsius(40));
-      expect(Math.abs(all.line[0].viscosity / fuel - 1)).toBeLessThan(INVERSE);
+      expect(Math.abs(pointOf(all, 0).viscosity / fuel - 1)).toBeLessThan(INVERSE);
     }
   });
 
@@ -67,8 +70,8 @@ describe('dilutedOil', () => {
     fc.assert(
       fc.property(fc.constantFrom(...laws), share, (law, x) => {
         const thinned = dilutedOil({ oil, fraction: x as VolumeFraction, law });
-        expect(thinned.line[0].viscosity / blendedAt(40, x, law)).toBeCloseTo(1, 12);
-        expect(thinned.line[1].viscosity / blendedAt(100, x, law)).toBeCloseTo(1, 12);
+        expect(pointOf(thinned, 0).viscosity / blendedAt(40, x, law)).toBeCloseTo(1, 12);
+        expect(pointOf(thinned, 1).viscosity / blendedAt(100, x, law)).toBeCloseTo(1, 12);
       }),
     );
   });
@@ -105,7 +108,8 @@ describe('dilutedOil', () => {
     fc.assert(
       fc.property(little, fc.constantFrom(0, 1), (x, point) => {
         const [d7152, refutas, logs] = laws.map(
-          (law) => dilutedOil({ oil, fraction: x as VolumeFraction, law }).line[point]?.viscosity,
+          (law) =>
+            pointOf(dilutedOil({ oil, fraction: x as VolumeFraction, law }), point).viscosity,
         ) as [KinematicViscosity, KinematicViscosity, KinematicViscosity];
         expect(d7152).toBeLessThan(refutas);
         expect(refutas).toBeLessThan(logs);
@@ -169,7 +173,7 @@ describe('dilutedOil', () => {
         const first = dilutedOil({ oil, fraction: a as VolumeFraction });
         const twice = dilutedOil({ oil: first, fraction: b as VolumeFraction });
         expect(twice.density / once.density).toBeCloseTo(1, 12);
-        expect(twice.line[1].viscosity / once.line[1].viscosity).toBeCloseTo(1, 3);
+        expect(pointOf(twice, 1).viscosity / pointOf(once, 1).viscosity).toBeCloseTo(1, 3);
       }),
     );
   });

@@ -11,10 +11,10 @@ import {
 } from 'crankwright';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { doubleLog, viscosityOf } from '../../src/oil/viscosity.js';
+import { doubleLog, type TwoPoints, viscosityOf } from '../../src/oil/viscosity.js';
 import { notNumbers, refusal } from '../quantities/refusal.js';
 
-const lineOf = (at40: number, at100: number): ViscosityLine => [
+const lineOf = (at40: number, at100: number): TwoPoints => [
   { temperature: celsius(40), viscosity: centistokes(at40) },
   { temperature: celsius(100), viscosity: centistokes(at100) },
 ];

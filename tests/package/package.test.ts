@@ -19,7 +19,7 @@ console.log(report(inspect(sheet)).split('\\n')[0]);
 console.log(evaluateCard('dripFlow', { n: 12, t: 60, V_d: 5e-8 }));
 const text = (name) => readFileSync('node_modules/crankwright/examples/' + name, 'utf8');
 const shed = readShed(text('pump-set-shed.json'), text('pump-set-shed-readings.csv'));
-planBuilds(shed).then(({ builds, proof }) => console.log(builds.length, proof.kind));
+planBuilds(shed).then(({ builds, proof }) => console.log(builds.length, proof.outcome));
 `;
 const printed = '2.0 thou 53.96992\nINSPECTION: pump set\n1e-8\n2 optimal\n';
 

@@ -68,7 +68,7 @@ describe('bestBuilds, with a limit for each engine', () => {
     const { costs, asked, proof } = built(dear, 40_000);
     // The dearest rod with the cheapest head, and the other way round.
     expect(costs).toEqual([40_000, 40_000, 40_000]);
-    expect([asked, proof]).toEqual([1, { kind: 'optimal' }]);
+    expect([asked, proof]).toEqual([1, { outcome: 'optimal' }]);
   });
 
   it('seeks engines one by one where it will not do', () => {
@@ -80,9 +80,9 @@ describe('bestBuilds, with a limit for each engine', () => {
   });
 
   it('keeps what is within the limit where the search one by one finds less', () => {
-    for (const kind of ['time limit', 'solver failure'] as const) {
-      const stopped = (bound: number): Solution => ({ status: kind, values: [], bound });
-      const proof = (rest: Omit<Unproven, 'kind'>): Unproven => ({ kind, ...rest });
+    for (const outcome of ['time limit', 'solver failure'] as const) {
+      const stopped = (bound: number): Solution => ({ status: outcome, values: [], bound });
+      const proof = (rest: Omit<Unproven, 'outcome'>): Unproven => ({ outcome, ...rest });
       const some = built(oversize, 34_999, stopped(Infinity));
       expect(some.costs).toEqual([0]);
       expect(some.proof).toEqual(proof({ stage: 'most engines', found: 1, bound: 2 }));

@@ -29,7 +29,7 @@ async function best(changes: Partial<Shed>, options: PlanOptions = {}): Promise<
   const shed = { ...single, ...changes };
   const answer = bruteForce(shed, options);
   const plan = await planBuilds(shed, options);
-  expect(plan.proof).toEqual({ kind: 'optimal' });
+  expect(plan.proof).toEqual({ outcome: 'optimal' });
   expect(reached(plan)).toEqual(answer);
   return answer;
 }

@@ -12,7 +12,7 @@ describe('sheds on which a search once failed', () => {
     const options = { reserved: ['shells 29'], mustBuild: ['blocks 2'] };
     const shed = caseShed('shed-must-build');
     const plan = await planBuilds(shed, options);
-    expect(plan.proof).toEqual({ kind: 'optimal' });
+    expect(plan.proof).toEqual({ outcome: 'optimal' });
     expect(plan.cannotBuild).toEqual([]);
     // Another exhaustive search, by another hand, found the same: 3 engines, 113.62, 37 µm.
     expect(reached(plan)).toEqual({ engines: 3, cost: 113_620, margin: 37_000 });
@@ -23,7 +23,7 @@ describe('sheds on which a search once failed', () => {
     const options = { mostPerEngine: eur(999_999_999.999) };
     const shed = caseShed('shed-cap-per-engine');
     const plan = await planBuilds(shed, options);
-    expect(plan.proof).toEqual({ kind: 'optimal' });
+    expect(plan.proof).toEqual({ outcome: 'optimal' });
     expect(reached(plan)).toEqual(bruteForce(shed, options));
     // What one more engine lacks was what failed. It lacks what there is but one of.
     const lacks = plan.nextEngine?.lacks.map(({ section }) => section);
@@ -45,7 +45,7 @@ describe('sheds on which a search once failed', () => {
     it('promises no more than there are blocks when the time is up, and says that it was up', async () => {
       const options = { mostPerEngine: eur(1), timeLimit: second(0.001) };
       const plan = await planBuilds(shed, options);
-      if (plan.proof.kind !== 'time limit') throw new Error('it was proven in no time');
+      if (plan.proof.outcome !== 'time limit') throw new Error('it was proven in no time');
       const { stage, found, bound } = plan.proof;
       expect([stage, found]).toEqual(['most engines', plan.builds.length]);
       expect(bound).toBeLessThanOrEqual(20);

@@ -182,7 +182,7 @@ describe('planReport', () => {
   });
 
   const stopped = (stage: Unproven['stage'], found: number, bound: number): Unproven => ({
-    kind: 'time limit',
+    outcome: 'time limit',
     stage,
     found,
     bound,
@@ -223,7 +223,7 @@ describe('planReport', () => {
     const page = planReport({ ...twoEngines, proof });
     expect(flowing(page)).toContain(sentence);
     expectPage(page);
-    const failed = planReport({ ...twoEngines, proof: { ...proof, kind: 'solver failure' } });
+    const failed = planReport({ ...twoEngines, proof: { ...proof, outcome: 'solver failure' } });
     expectPage(failed);
     expect(flowing(failed)).toContain(
       sentence

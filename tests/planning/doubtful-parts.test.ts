@@ -12,7 +12,7 @@ async function engines(changes: Partial<Shed>): Promise<number> {
   const shed = { ...single, ...changes };
   const answer = bruteForce(shed);
   const plan = await planBuilds(shed);
-  expect(plan.proof).toEqual({ kind: 'optimal' });
+  expect(plan.proof).toEqual({ outcome: 'optimal' });
   expect(reached(plan)).toEqual(answer);
   return answer.engines;
 }

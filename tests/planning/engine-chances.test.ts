@@ -1,5 +1,5 @@
 import { type Ratio, RebuildInputError } from 'crankwright';
-import { type ChanceOptions, describeChances, engineChances } from 'crankwright/planning';
+import { type ChanceOptions, chancesReport, engineChances } from 'crankwright/planning';
 import type { Shed } from 'crankwright/shed';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
@@ -129,9 +129,9 @@ describe('engineChances', () => {
   });
 });
 
-describe('describeChances', () => {
+describe('chancesReport', () => {
   it('never calls an engine certain, and says what its chances leave out', async () => {
-    const text = describeChances(await engineChances(single)).replace(/\s+/g, ' ');
+    const text = chancesReport(await engineChances(single)).replace(/\s+/g, ' ');
     expect(text).toContain('1 complete engine: more than 99 %');
     expect(text).not.toContain('100 %');
     expect(text).not.toContain('Every part is known');
@@ -140,13 +140,13 @@ describe('describeChances', () => {
   });
 
   it('keeps the line of an unlikely number of engines', async () => {
-    const text = describeChances(await engineChances(shedWith([{ odds: 0.999 }])));
+    const text = chancesReport(await engineChances(shedWith([{ odds: 0.999 }])));
     expect(text).toContain('no complete engine: less than 1 %');
     expect(text).toContain('1 complete engine: more than 99 %');
   });
 
   it('tells the chances, and that they are no better than the odds', async () => {
-    const text = describeChances(await engineChances(shedWith([{ odds: 0.25 }, { is: 'ran' }])));
+    const text = chancesReport(await engineChances(shedWith([{ odds: 0.25 }, { is: 'ran' }])));
     expect(text).toContain('1 complete engine: about 65 %');
     expect(text).toContain('crankshaft 0: 25 %, as you say');
     expect(text).toContain('crankshaft 1: 80 %, our guess');

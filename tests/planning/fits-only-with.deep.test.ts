@@ -75,7 +75,7 @@ describe('what there may be of parts that fit only with others', () => {
     expect(whole.builds).toHaveLength(1);
     const shed = withoutSizes(crossed as Full, new Set(['crankshaft 2']));
     const plan = await planBuilds(shed);
-    expect(plan.proof).toEqual({ kind: 'optimal' });
+    expect(plan.proof).toEqual({ outcome: 'optimal' });
     expect(plan.builds).toHaveLength(1);
     // Whatever crankshaft 2 measures, head 1 and valves 1 cannot be in one engine.
     expect(plan.mayBe).toBeUndefined();

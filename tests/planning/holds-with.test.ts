@@ -44,7 +44,7 @@ const fine = reading(0.8, 0.6, 1.2);
 async function planOf(changes: Partial<Shed>, options: PlanOptions = {}) {
   const shed = { ...single, ...changes };
   const plan = await planBuilds(shed, options);
-  expect(plan.proof).toEqual({ kind: 'optimal' });
+  expect(plan.proof).toEqual({ outcome: 'optimal' });
   expect(reached(plan)).toEqual(bruteForce(shed, options));
   return plan;
 }

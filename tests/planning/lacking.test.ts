@@ -37,7 +37,7 @@ const twins: Shed = {
 const nextOf = async (changes: object) => {
   const plan = await planBuilds({ ...twins, ...changes } as Shed);
   expect(plan.builds).toHaveLength(1);
-  expect(plan.proof).toEqual({ kind: 'optimal' });
+  expect(plan.proof).toEqual({ outcome: 'optimal' });
   return plan.nextEngine;
 };
 const pairs = (count: number, step: number) => ({

@@ -29,7 +29,7 @@ describe('a plan', () => {
       const shed = randomShed(seed);
       const best = bruteBest(shed);
       const plan = await planBuilds(shed);
-      expect(plan.proof, `seed ${seed}`).toEqual({ kind: 'optimal' });
+      expect(plan.proof, `seed ${seed}`).toEqual({ outcome: 'optimal' });
       expect(reachedInAll(plan), `seed ${seed}`).toEqual(best);
       if (best.engines > 0) expect(plan.compared, `seed ${seed}`).toContain('least work');
       engines.set(best.engines, (engines.get(best.engines) ?? 0) + 1);
@@ -44,7 +44,7 @@ describe('a plan', () => {
     for (const seed of seeds(tries(4, 90))) {
       const shed = variedShed(seed);
       const plan = await planBuilds(shed);
-      expect(plan.proof, `seed ${seed}`).toEqual({ kind: 'optimal' });
+      expect(plan.proof, `seed ${seed}`).toEqual({ outcome: 'optimal' });
       expect(reachedInAll(plan), `seed ${seed}`).toEqual(bruteBest(shed));
       const fussy = SECTIONS.flatMap((section): readonly Part[] => shed[section] ?? []);
       for (const { parts } of plan.builds) {
@@ -85,7 +85,7 @@ describe('a plan', () => {
     for (const seed of seeds(tries(6, 100))) {
       const { shed, holdsWith } = measuredShed(seed);
       const plan = await planBuilds(shed, { holdsWith });
-      expect(plan.proof, `seed ${seed}`).toEqual({ kind: 'optimal' });
+      expect(plan.proof, `seed ${seed}`).toEqual({ outcome: 'optimal' });
       expect(reached(plan), `seed ${seed}`).toEqual(bruteForce(shed, { holdsWith }));
       engines.push(plan.builds.length);
     }

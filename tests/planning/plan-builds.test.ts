@@ -20,7 +20,7 @@ describe('planBuilds, of the example shed', () => {
   it('builds two engines of three donors, and says what a third lacks', async () => {
     const plan = await planBuilds(shed);
     expect(plan.builds.map(({ name }) => name).sort()).toEqual(['block A', 'block B']);
-    expect(plan.proof).toEqual({ kind: 'optimal' });
+    expect(plan.proof).toEqual({ outcome: 'optimal' });
     // Bore two cylinders, skim a head, buy pistons and rings for the bored block; test two
     // crankshafts, the block and the head for cracks.
     expect(plan.cost).toEqual({ amount: 2 * 45 + 38 + 118 + 42.5 + 4 * 18, currency: 'EUR' });
@@ -119,7 +119,7 @@ describe('planBuilds', () => {
 
   it('says how far it came when the time was up', async () => {
     const plan = await planBuilds(generatedShed(60, 3), { timeLimit: second(0.001) });
-    if (plan.proof.kind !== 'time limit') throw new Error('it was proven in no time');
+    if (plan.proof.outcome !== 'time limit') throw new Error('it was proven in no time');
     const { stage, found, bound } = plan.proof;
     expect(stage).toBe('most engines');
     expect(found).toBe(plan.builds.length);

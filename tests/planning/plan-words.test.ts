@@ -1,7 +1,7 @@
 import { inch, type Length, ratio } from 'crankwright';
 import {
   type CannotBuild,
-  describeChances,
+  chancesReport,
   type EngineChances,
   type MeasureFirst,
   type PartToMake,
@@ -89,11 +89,11 @@ describe('what to measure first, in words', () => {
   });
 
   it('says if the search for it was not ended', () => {
-    const proof = { kind: 'time limit', stage: 'measure first', found: 2, bound: 2 } as const;
+    const proof = { outcome: 'time limit', stage: 'measure first', found: 2, bound: 2 } as const;
     expect(said({ proof })).toContain(
       'What to measure first is not known in full, because the time was up.',
     );
-    expect(said({ proof: { ...proof, kind: 'solver failure' } }, noEngine)).toContain(
+    expect(said({ proof: { ...proof, outcome: 'solver failure' } }, noEngine)).toContain(
       'What to measure first is not known in full, because the solver failed.',
     );
   });
@@ -129,7 +129,7 @@ describe('why a block is not built, in words', () => {
   });
 
   it('is not claimed of a plan whose engines are not proven, but by triage', () => {
-    const proof = { kind: 'time limit', stage: 'most engines', found: 2, bound: 3 } as const;
+    const proof = { outcome: 'time limit', stage: 'most engines', found: 2, bound: 3 } as const;
     const tell = (because: CannotBuild['because']) =>
       said({ proof, cannotBuild: [{ name: 'block Z', because }] });
     expect(tell({ kind: 'too dear' })).toContain('Whether it can be built is not known.');
@@ -197,12 +197,12 @@ describe('the chances, in words', () => {
     ['time limit', 'Not known: the time was up.'],
     ['solver failure', 'Not known: the solver failed.'],
   ] as const)('are not known after a %s', (ended, words) => {
-    expect(describeChances({ ...none, ended })).toContain(words);
+    expect(chancesReport({ ...none, ended })).toContain(words);
   });
 
   it('tell how they were come by', () => {
     const odds = [{ section: 'heads', name: 'head A', odds: ratio(0.5), by: 'owner' }] as const;
-    expect(flowing(describeChances({ ...none, odds }))).toContain('Of 400 cases drawn at random');
-    expect(describeChances({ ...none, how: 'every case' })).toContain('No plan waits for a part');
+    expect(flowing(chancesReport({ ...none, odds }))).toContain('Of 400 cases drawn at random');
+    expect(chancesReport({ ...none, how: 'every case' })).toContain('No plan waits for a part');
   });
 });

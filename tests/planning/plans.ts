@@ -196,7 +196,7 @@ export const twoEngines: Plan = {
   howRead: { within: [], undescribed: [], notAt20C: [], ovalHidden: [] },
   notDescribed: ['boreGauge', 'wallGauge', 'micrometer', 'depthGauge'],
   compared: ['engines', 'cost', 'tightest margin'],
-  proof: { kind: 'optimal' },
+  proof: { outcome: 'optimal' },
   orders: [
     { shop: 'the borer', jobs: machined.jobs.slice(0, 1), cost: eur(70) },
     { shop: 'the grinder', jobs: machined.jobs.slice(1), cost: eur(61) },
@@ -242,7 +242,7 @@ export const noEngine: Plan = {
   howRead: { within: [], undescribed: [], notAt20C: [], ovalHidden: [] },
   notDescribed: [],
   compared: ['engines'],
-  proof: { kind: 'optimal' },
+  proof: { outcome: 'optimal' },
   orders: [],
   shopping: [],
   toMake: [],

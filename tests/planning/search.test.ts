@@ -32,7 +32,7 @@ function stoppedAt(
   {
     kind = 'time limit',
     values = [],
-  }: { kind?: Unproven['kind']; values?: readonly number[] } = {},
+  }: { kind?: Unproven['outcome']; values?: readonly number[] } = {},
 ): Solver {
   let asked = 0;
   return {
@@ -52,7 +52,12 @@ describe('search', () => {
   it('builds nothing where the time is up before anything is found, and promises no more than there could be', () => {
     const found = search({ brief, solver: stoppedAt('most engines', 0, Infinity), atMost: 5 });
     expect(sumOfTerms(found.draft.engines, found.values)).toBe(0);
-    expect(found.proof).toEqual({ kind: 'time limit', stage: 'most engines', found: 0, bound: 5 });
+    expect(found.proof).toEqual({
+      outcome: 'time limit',
+      stage: 'most engines',
+      found: 0,
+      bound: 5,
+    });
   });
 
   it('keeps the engines that were found, and says how many more there could be', () => {
@@ -79,7 +84,12 @@ describe('search', () => {
     expect(() => search({ brief: late, solver: { ...solver, clock }, atMost: 5 })).toThrow(TimeUp);
     const found = bestBuilds({ brief, solver: { ...solver, clock }, atMost: 5 });
     expect(found.assemblies).toEqual([]);
-    expect(found.proof).toEqual({ kind: 'time limit', stage: 'most engines', found: 0, bound: 5 });
+    expect(found.proof).toEqual({
+      outcome: 'time limit',
+      stage: 'most engines',
+      found: 0,
+      bound: 5,
+    });
   });
 
   it('keeps what it has where the time is up for the cost: as many engines, at some cost', () => {
@@ -88,7 +98,7 @@ describe('search', () => {
     const spent = sumOfTerms(found.draft.cost, found.values);
     expect(spent).toBeGreaterThanOrEqual(cost);
     expect(found.proof).toEqual({
-      kind: 'time limit',
+      outcome: 'time limit',
       stage: 'least cost',
       found: spent / 1000,
       bound: 7,
@@ -103,7 +113,7 @@ describe('search', () => {
       const found = search({ brief, solver: stoppedAt('widest margin', from, 0), atMost: 5 });
       expect(sumOfTerms(found.draft.engines, found.values)).toBe(engines);
       expect(sumOfTerms(found.draft.cost, found.values)).toBe(cost);
-      if (found.proof.kind !== 'time limit') throw new Error('it was proven');
+      if (found.proof.outcome !== 'time limit') throw new Error('it was proven');
       expect(found.proof.found).toBeLessThanOrEqual(found.proof.bound);
       // Never less than the best there is: nothing was promised away.
       expect(found.proof.bound).toBeGreaterThanOrEqual(best.least * 1e-9);
@@ -126,7 +136,7 @@ describe('search', () => {
     const found = search({ brief: { ...brief, clock }, solver: asking, atMost: 5 });
     expect(sumOfTerms(found.draft.engines, found.values)).toBe(engines);
     expect(sumOfTerms(found.draft.cost, found.values)).toBe(cost);
-    expect(found.proof).toMatchObject({ kind: 'time limit', stage: 'widest margin' });
+    expect(found.proof).toMatchObject({ outcome: 'time limit', stage: 'widest margin' });
   });
 });
 

@@ -41,7 +41,7 @@ describe.each<[string, PlanOptions, boolean]>([
     whole = await planWith(Infinity, options);
     for (let first = 0; ; first++) {
       const plan = await planWith(first, options);
-      if (plan.proof.kind === 'optimal') break;
+      if (plan.proof.outcome === 'optimal') break;
       failed.push({ plan, proof: plan.proof });
     }
   }, 120_000);
@@ -59,7 +59,7 @@ describe.each<[string, PlanOptions, boolean]>([
       'widest margin',
     ]);
     for (const { plan, proof } of failed) {
-      expect(proof.kind).toBe('solver failure');
+      expect(proof.outcome).toBe('solver failure');
       const text = planReport(plan).replace(/\s+/g, ' ');
       expect(text).toContain('the solver failed');
       expect(text).not.toMatch(/time was up|undefined|NaN|Infinity/);

@@ -32,7 +32,7 @@ describe('a clearance that varies by more than its limits leave', () => {
   it('is said to stand in the way of any engine, and is no failure of the solver', async () => {
     // A new bore may be anywhere in half a thou, which no piston can follow within a tenth.
     const plan = await planBuilds(withLimits(33, 34));
-    expect(plan.proof).toEqual({ kind: 'optimal' });
+    expect(plan.proof).toEqual({ outcome: 'optimal' });
     expect(plan.nextEngine).toEqual({ lacks: [], alternatives: [] });
     expect(planReport(plan).replace(/\s+/g, ' ')).toContain(
       'the limits of a clearance are closer together than the sizes are finished or measured to',

@@ -118,12 +118,12 @@ describe('a plan says what to do', () => {
   });
 
   it('that it is not proven, where it is not', () => {
-    const proof = { kind: 'time limit', stage: 'least cost', found: 205.5, bound: 180 } as const;
+    const proof = { outcome: 'time limit', stage: 'least cost', found: 205.5, bound: 180 } as const;
     expect(toDo({ ...twoEngines, proof })[0]).toBe(
       '2 complete engines can be built. NOT PROVEN to be the best: see HOW SURE IT IS.',
     );
     // What the next engine needs says nothing about this plan.
-    const next = { kind: 'time limit', stage: 'next engine', found: 2, bound: 2 } as const;
+    const next = { outcome: 'time limit', stage: 'next engine', found: 2, bound: 2 } as const;
     expect(toDo({ ...twoEngines, proof: next })[0]).not.toContain('NOT PROVEN');
   });
 

@@ -117,8 +117,8 @@ describe('a journal ground 0.020 in under in standard shells', () => {
     expected: [true, true, '20.0 thou', '2.0 thou'],
     got: (question) => {
       const why = explainClearance(question);
-      const said = describeClearance(why, { units: 'inch' });
-      const step = why.kind === 'journal ground, shells not' ? why : undefined;
+      const said = describeClearance(why, { units: 'inch' }).join();
+      const step = why.outcome === 'journal ground, shells not' ? why : undefined;
       return [
         /\bknock\b/.test(said),
         said.includes('0.0200 in'),

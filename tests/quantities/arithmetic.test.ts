@@ -107,9 +107,12 @@ describe('absolute and gauge pressure', () => {
     expect(refusal(() => absolutePressure(wrong as GaugePressure, kPa(1))).parameter).toBe(
       'reading',
     );
-    expect(refusal(() => absolutePressure(psiGauge(1), wrong as Pressure)).parameter).toBe(
-      'atmosphere',
-    );
+    // Left out, the air is the standard atmosphere.
+    if (value !== undefined) {
+      expect(refusal(() => absolutePressure(psiGauge(1), wrong as Pressure)).parameter).toBe(
+        'atmosphere',
+      );
+    }
     expect(refusal(() => gaugePressure(wrong as Pressure, kPa(1))).parameter).toBe('absolute');
   });
 });

@@ -1,6 +1,8 @@
 import { convert, mm, type Unit, type UnitSymbol, unitTable, valueIn } from 'crankwright';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { spellings } from '../../src/quantities/spellings.js';
+import { unitNamed } from '../../src/quantities/unit-names.js';
 import { definitions, toNumber } from './definitions.js';
 import { notNumbers, refusal } from './refusal.js';
 
@@ -118,9 +120,9 @@ describe('convert refuses', () => {
   });
 
   it.each([
-    'inches',
+    'inchs',
     '',
-    'IN',
+    'inchMM',
     '__proto__',
     'toString',
     'constructor',
@@ -160,5 +162,52 @@ describe('convert refuses', () => {
     ['rpm', '1/s'],
   ])('%s to %s, which people confuse', (from, to) => {
     expect(refusal(() => convertText(1, from, to)).parameter).toBe('to');
+  });
+
+  it.each([
+    ['millimeter s', 'millimeters'],
+    ['lbf-fot', 'lbf-ft'],
+    ['thuo', 'thou'],
+  ])('%s, and asks whether %s was meant', (typed, meant) => {
+    expect(refusal(() => convertText(1, typed, 'mm')).hint).toContain(`Did you mean "${meant}"?`);
+  });
+
+  it.each(['gal', 'Quarts', 'pt', 'fl oz'])('%s, which names two measures', (name) => {
+    expect(refusal(() => convertText(1, name, 'L'))).toMatchObject({
+      parameter: 'from',
+      hint: expect.stringContaining('a US or an imperial'),
+    });
+  });
+
+  it.each([
+    ['C', 'Δ°F'],
+    ['Δ°C', 'F'],
+    ['ft-lbf', 'J'],
+    ['psig', 'bar'],
+  ])('%s to %s: a spelling stands for one unit', (from, to) => {
+    expect(refusal(() => convertText(1, from, to)).parameter).toBe('to');
+  });
+});
+
+describe('convert reads a unit as parse does', () => {
+  const spelt = Object.entries(spellings).flatMap(([symbol, names]) =>
+    names.filter(Boolean).map((name) => [name, symbol as UnitSymbol] as const),
+  );
+
+  it.each(spelt)('%s', (name, symbol) => {
+    const { dimension } = unitTable[symbol];
+    const other = units.find((each) => each.dimension === dimension)?.symbol as string;
+    const isSecond = ['Δ°C', 'Δ°F', 'ΔK', 'ft·lbf energy'].includes(symbol);
+    if (isSecond && unitNamed(name)?.symbol !== symbol) {
+      // It stands for the temperature, or the torque.
+      expect(refusal(() => convertText(3, name, other)).parameter).toBe('to');
+    } else {
+      expect(convertText(3, name, other)).toBe(convertText(3, symbol, other));
+    }
+  });
+
+  it('with capitals that fit one unit only', () => {
+    expect(convertText(1, 'Inches', 'MM')).toBe(25.4);
+    expect(convertText(18, 'FT-LB', 'nm')).toBe(convert(18, 'lbf·ft', 'N·m'));
   });
 });

@@ -1,3 +1,4 @@
+import { inspect } from 'node:util';
 import {
   coherentUnit,
   horsepowerMechanical,
@@ -7,6 +8,7 @@ import {
   thou,
   type UnitSymbol,
   unitTable,
+  valueIn,
 } from 'crankwright';
 import { describe, expect, it } from 'vitest';
 import { definitions, toNumber } from './definitions.js';
@@ -93,5 +95,13 @@ describe('a temperature', () => {
     const zero = { K: 0, '°C': -273.15, '°F': -459.67, '°R': 0 }[symbol];
     expect(unit(zero)).toBeCloseTo(0, 12);
     expect(refusal(() => unit(zero - 0.01)).hint).toContain('celsiusDifference');
+  });
+});
+
+describe('a unit printed', () => {
+  it('says which it is, in text and at a prompt', () => {
+    expect(`${inch}`).toBe('in');
+    expect(inspect(unitTable['lbf·ft'])).toBe('lbf·ft, a unit of torque');
+    expect(() => valueIn(inch as never, inch)).toThrow(/a unit/);
   });
 });

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { didYouMean, either, nearest, unknownField } from '../../src/reading/nearest.js';
+import { nearest } from '../../src/quantities/nearest.js';
+import { didYouMean, either, unknownField } from '../../src/reading/nearest.js';
 
 describe('nearest', () => {
   const known = ['oversize', 'undersize', 'pairs', 'fits'];

@@ -32,7 +32,7 @@ describe('a journal that reads round and straight at no step', () => {
     }
     const [said] = actions
       .filter(({ kind }) => kind === 'odd size')
-      .map((action) => describeAction(action, { units: 'inch' }));
+      .flatMap((action) => describeAction(action, { units: 'inch' }));
     // By hand: 1.6245 - 1.5995 = 0.0250 in.
     expect(said).toMatch(/^rod 2: read the thimble again.* 0\.0250 in below standard/);
     expect(report(inspection)).toContain(

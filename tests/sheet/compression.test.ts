@@ -12,7 +12,7 @@ const sheet = (cylinders: readonly Cylinder[], assembly: object = {}, errors: ob
     assembly,
   });
 const toDo = (...of: Parameters<typeof sheet>) =>
-  actionsFrom(inspect(sheet(...of))).map((action) => describeAction(action, { units: 'inch' }));
+  actionsFrom(inspect(sheet(...of))).flatMap((action) => describeAction(action, { units: 'inch' }));
 const flowing = (...of: Parameters<typeof sheet>) =>
   report(inspect(sheet(...of))).replace(/\s+/g, ' ');
 
@@ -98,13 +98,13 @@ describe('a leakage test on a sheet', () => {
     // 1 - 44 / 80 = 45 %, over the 25 % of the circular that the tester is of.
     const [leak] = inspected(['breather']).compression?.leakage ?? [];
     expect(leak?.leak.lost).toBeCloseTo(0.45, 12);
-    const [said = ''] = actionsFrom(inspected(['breather'])).map((action) =>
+    const [said = ''] = actionsFrom(inspected(['breather'])).flatMap((action) =>
       describeAction(action, { units: 'inch' }),
     );
     expect(said).toContain('look at rings, piston or bore before anything is ground');
     expect(said).toContain('a piston under air can spin the crank');
     expect(report(inspected(['breather']))).toContain('air at the breather');
-    const [unheard = ''] = actionsFrom(inspected()).map((action) =>
+    const [unheard = ''] = actionsFrom(inspected()).flatMap((action) =>
       describeAction(action, { units: 'inch' }),
     );
     expect(unheard).toContain('look at where the air comes out');
@@ -130,7 +130,7 @@ describe('what wrecks an engine stands among the things to do', () => {
           assembly: { ...crank, ...assembly },
         }),
       ),
-    ).map((action) => describeAction(action, { units: 'inch' }));
+    ).flatMap((action) => describeAction(action, { units: 'inch' }));
 
   it('a torque that overloads its bolts', () => {
     // 360 lbf·in / (0.10 * 0.3125 in) = 11 520 lbf, over 85 000 psi * 0.0581 in² = 4938 lbf.

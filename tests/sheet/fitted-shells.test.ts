@@ -20,7 +20,7 @@ describe('shells that were found in a bearing', () => {
     // The big end of the example is 1.7507 in and its shells leave about 2 thou: 60 thou more.
     expect(problemsIn(housing('1.8107'))).toEqual([]);
     const [rod] = inspect(readSheet(spoilt(housing('1.8107')))).rods?.bearings ?? [];
-    expect(rod?.fitted?.explanation.kind).toBe('too loose, unexplained');
+    expect(rod?.fitted?.explanation.outcome).toBe('too loose, unexplained');
   });
 
   it('are refused where they were never one bearing with journal and housing', () => {

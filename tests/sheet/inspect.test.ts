@@ -22,7 +22,7 @@ describe('inspect on the pump set', () => {
     const rod2 = found.rods?.bearings[1];
     // By hand: 1.7510 - 2 * 0.0618 - 1.6033 = 0.0241 in at the loosest.
     expect(format(rod2?.fitted?.clearance.max as never, inch)).toBe('0.0241 in');
-    expect(rod2?.fitted?.explanation.kind).toBe('journal ground, shells not');
+    expect(rod2?.fitted?.explanation.outcome).toBe('journal ground, shells not');
     const action = actionsFrom(found).find(({ kind }) => kind === 'wrong shells');
     expect(action).toMatchObject({ bearing: 'rod 2', shells: 'rod standard, hammered' });
     if (action?.kind !== 'wrong shells') throw new Error('no such action');
@@ -143,7 +143,7 @@ describe('inspect on other engines', () => {
   it('explains shells that are too small for their journal', () => {
     const found = inspected({ 'rods[0].fittedShells': 'rod 30 under' });
     const explanation = found.rods?.bearings[0]?.fitted?.explanation;
-    expect(explanation?.kind).toBe('shells undersize, journal not');
+    expect(explanation?.outcome).toBe('shells undersize, journal not');
     const action = actionsFrom(found).find(({ kind }) => kind === 'wrong shells');
     if (action?.kind !== 'wrong shells') throw new Error('no such action');
     expect(format(action.journalUndersize, thou)).toBe('20.0 thou');
@@ -222,7 +222,7 @@ describe('inspect on other engines', () => {
     expect(thin.oil?.tolerance?.asGiven.outcome).toBe('too thin when clean');
     const [first] = actionsFrom(thin);
     expect(first?.kind).toBe('thin film');
-    expect(first && describeAction(first, { units: 'inch' })).toMatch(
+    expect(first && describeAction(first, { units: 'inch' })[0]).toMatch(
       /^DO NOT RUN: the oil film at rod 2 is 0\.\d µm, \d\.\d times the roughness; a full film takes 3\.0 times/,
     );
     for (const bigEnd of [{}, { 'oil.bearing.bigEnd': undefined }]) {
@@ -392,7 +392,7 @@ describe('inspect at its boundaries', () => {
     const found = inspected({ 'rods[0].housingBore': { min: '1.7490 in', max: '1.7508 in' } });
     const fitted = found.rods?.bearings[0]?.fitted;
     expect(format(fitted?.explanation.finding.value as never, inch)).toBe('0.0004 in');
-    expect(fitted?.explanation.kind).toBe('too tight, unexplained');
+    expect(fitted?.explanation.outcome).toBe('too tight, unexplained');
   });
 
   it('matches shells to a journal that is left as it is by its readings, not by its new size', () => {

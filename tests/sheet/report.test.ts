@@ -243,7 +243,7 @@ describe('report of the oil', () => {
 
 describe('describeAction', () => {
   const said = (changes: Readonly<Record<string, Json | undefined>>) =>
-    actionsFrom(inspect(readSheet(spoilt(changes)))).map((action) =>
+    actionsFrom(inspect(readSheet(spoilt(changes)))).flatMap((action) =>
       describeAction(action, { units: 'inch' }),
     );
 

@@ -58,7 +58,7 @@ const valveOf = (changes: Changes = {}) => {
 const toDo = (changes: Changes = {}) =>
   actionsFrom(inspect(sheet(changes)))
     .filter(({ kind }) => ['valve', 'weak spring', 'valve stem'].includes(kind))
-    .map((action) => describeAction(action, { units: 'inch' }));
+    .flatMap((action) => describeAction(action, { units: 'inch' }));
 const flowing = (changes: Changes = {}) => report(inspect(sheet(changes))).replace(/\s+/g, ' ');
 
 describe('a valve that is right', () => {

@@ -1,7 +1,7 @@
 import {
   type Angle,
   blendViscosity,
-  type CompatibleSymbol,
+  type CompatibleName,
   celsius,
   celsiusDifference,
   centipoise,
@@ -139,15 +139,20 @@ describe('units', () => {
   it('convert within one dimension', () => {
     expectTypeOf(convert(1, 'in', 'mm')).toEqualTypeOf<number>();
     expectTypeOf<DimensionOf<'in'>>().toEqualTypeOf<'length'>();
-    expectTypeOf<CompatibleSymbol<'N·m'>>().toEqualTypeOf<'N·m' | 'lbf·ft' | 'lbf·in' | 'kgf·m'>();
+    expectTypeOf<'Nm' | 'ft-lb' | 'kgf·m'>().toExtend<CompatibleName<'N·m'>>();
+    expectTypeOf<'J' | 'mm'>().not.toExtend<CompatibleName<'N·m'>>();
+    expectTypeOf(convert(1, 'inch', 'um')).toEqualTypeOf<number>();
+    expectTypeOf(convert(1, 'F', 'degC')).toEqualTypeOf<number>();
     // @ts-expect-error a length is no mass
     convert(1, 'in', 'kg');
     // @ts-expect-error torque is not energy
     convert(1, 'lbf·ft', 'J');
     // @ts-expect-error a temperature is not a difference
     convert(1, '°C', 'Δ°F');
+    // @ts-expect-error a temperature is not a difference, however it is spelt
+    convert(1, 'C', 'Δ°F');
     // @ts-expect-error no such unit
-    convert(1, 'inches', 'mm');
+    convert(1, 'inchs', 'mm');
     // @ts-expect-error text for the number
     convert('1', 'in', 'mm');
   });
@@ -208,10 +213,10 @@ describe('judging', () => {
     judge({ feature: 'x', dimension: 'length', value: thou(7), limits: { max: mm(1) } });
   });
 
-  it('wants two points for a line of viscosity', () => {
+  it('wants a list of points for a line of viscosity', () => {
     const point = { temperature: celsius(40), viscosity: centistokes(32) };
-    // @ts-expect-error one point
-    viscosityAt([point], celsius(80));
+    // @ts-expect-error a point is not a line
+    viscosityAt(point, celsius(80));
     // @ts-expect-error a temperature difference
     viscosityAt([point, point], celsiusDifference(80));
     // @ts-expect-error dynamic viscosity

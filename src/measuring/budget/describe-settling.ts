@@ -25,7 +25,7 @@ import { type Bettering, type Settling, whatSettles } from './settling.js';
  * @param finding - what `judge` gave
  * @param wording - the units to print in
  * @param budget - all that adds to its uncertainty, if that is known
- * @returns a sentence without a full stop
+ * @returns one sentence without a full stop
  * @throws {RebuildInputError} when a field is misspelt, the unit system is unknown, or `whatSettles` refuses the
  * finding or the budget
  * @example
@@ -35,16 +35,16 @@ import { type Bettering, type Settling, whatSettles } from './settling.js';
  *   limits: { max: inch(3.002) }, basis: { kind: 'specified' }, uncertainty: inch(0.0003),
  * });
  * describeSettling(finding, { units: 'inch' });
- * // "settled by an uncertainty of 0.0001 in or less, if it reads the same again"
+ * // ["settled by an uncertainty of 0.0001 in or less, if it reads the same again"]
  * ```
  */
 export function describeSettling<D extends Dimension>(
   finding: Finding<D>,
   wording: Wording,
   budget?: readonly Contributor<D>[],
-): string {
+): readonly string[] {
   guardWording(wording);
-  return saySettling(whatSettles(finding, budget), finding, wording);
+  return [saySettling(whatSettles(finding, budget), finding, wording)];
 }
 
 /** The same of what was found out before. */

@@ -1,7 +1,7 @@
 import { nameUndersize } from '../../crankshaft/internal.js';
 import { nameOversize } from '../../cylinders/internal.js';
-import { describe, type Finding, type Wording } from '../../judging/index.js';
-import { guardBandOf, sayDistance } from '../../judging/internal.js';
+import type { Finding, Wording } from '../../judging/index.js';
+import { guardBandOf, sayDistance, sayFinding } from '../../judging/internal.js';
 import type { AgainReason } from './triage-types.js';
 
 /** That limits are so narrow for these readings that no size could be judged by them. */
@@ -17,7 +17,7 @@ function tooNarrow(finding: Finding<'length'>, { units }: Wording): string {
 export function describeAgain(reason: AgainReason, wording: Wording): string {
   if (reason.kind === 'measure again') {
     const { finding } = reason;
-    return `measure it again before anything is spent on it: ${describe(finding, wording)}${tooNarrow(finding, wording)}`;
+    return `measure it again before anything is spent on it: ${sayFinding(finding, wording)}${tooNarrow(finding, wording)}`;
   }
   const { places, of, step } = reason;
   const name = of === 'bores' ? nameOversize : nameUndersize;

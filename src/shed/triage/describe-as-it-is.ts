@@ -1,7 +1,7 @@
 import { nameUndersize } from '../../crankshaft/internal.js';
 import { nameOversize } from '../../cylinders/internal.js';
-import { describe, type Finding, type Wording } from '../../judging/index.js';
-import { noteOf } from '../../judging/internal.js';
+import type { Finding, Wording } from '../../judging/index.js';
+import { noteOf, sayFinding } from '../../judging/internal.js';
 import { journalWords } from '../../reading/index.js';
 import { describeNotJudged, isOnlyFaultFree, UNTESTED } from './describe-not-judged.js';
 import { describeReason } from './describe-reason.js';
@@ -59,7 +59,7 @@ export function otherFindings(part: TriagedPart, wording: Wording): readonly str
   const isShort = wording.why === false;
   const told = isShort ? others.filter(({ verdict }) => verdict !== 'within') : others;
   return [
-    ...new Set(told.map((finding) => describe(finding, wording))),
+    ...new Set(told.map((finding) => sayFinding(finding, wording))),
     ...(isShort && part.disposition !== 'use as it is' ? sumUp(part, wording) : []),
   ];
 }

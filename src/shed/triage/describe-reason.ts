@@ -1,8 +1,8 @@
 import { describeGrindPlan } from '../../crankshaft/index.js';
 import { describeBorePlan } from '../../cylinders/index.js';
-import { describe, type Wording } from '../../judging/index.js';
-import { describeSpan, NANOMETRE, noteOf, say } from '../../judging/internal.js';
-import { describeOddReading } from '../../measuring/index.js';
+import type { Wording } from '../../judging/index.js';
+import { describeSpan, NANOMETRE, noteOf, say, sayFinding } from '../../judging/internal.js';
+import { sayOddReading } from '../../measuring/internal.js';
 import { journalWords } from '../../reading/index.js';
 import type { Consequence, Fault } from '../faults.js';
 import type { PartTest } from '../history.js';
@@ -35,7 +35,7 @@ export function describeReason(
         describeGrindPlan(reason.plan, wording),
       );
     case 'read again':
-      return [`${reason.place}: ${describeOddReading(reason.odd, wording)}`];
+      return [`${reason.place}: ${sayOddReading(reason.odd, wording)}`];
     case 'readings apart': {
       const apart = describeSpan(reason.readings, 'length', wording.units);
       return [
@@ -52,7 +52,7 @@ export function describeReason(
       return [describeRunout(reason, wording)];
     case 'reads as bent':
       return [
-        `${reason.place}: ${describe(reason.finding, wording)}: it reads as bent; have it straightened and read again before you use it, or list it as bent with the runout that the shop promises`,
+        `${reason.place}: ${sayFinding(reason.finding, wording)}: it reads as bent; have it straightened and read again before you use it, or list it as bent with the runout that the shop promises`,
       ];
     case 'which bearing seized':
       return [
@@ -61,7 +61,7 @@ export function describeReason(
           : `find out which bearing seized: that rod is scrap ${noteOf(SCRAP_ROD, wording)}; say so of that rod, or test this one for softening and cracks`,
       ];
     case 'margin':
-      return [`${describe(reason.finding, wording)}; scrap them`];
+      return [`${sayFinding(reason.finding, wording)}; scrap them`];
     case 'bores':
       return labelled(`bores${reason.soFar ? SO_FAR : ''}`, describeBorePlan(reason.plan, wording));
     case 'housing':
@@ -72,7 +72,7 @@ export function describeReason(
     case 'measure sizes again':
       return [describeAgain(reason, wording)];
     case 'face':
-      return [describe(reason.finding, wording)];
+      return [sayFinding(reason.finding, wording)];
     case 'no shop':
       return [`no shop on the list offers ${doing(reason.work)}`];
     case 'fits nothing':
@@ -208,7 +208,7 @@ function describeHousing(
   const size = lacking ? `, but no ${lacking} limit is given to resize it to` : '';
   const spun = because.some((reason) => reason.kind === 'fault' && reason.fault === 'spun');
   const doubted = !spun && -finding.margin <= SURE_TO + NANOMETRE ? MEASURE_AGAIN : '';
-  return `${describe(finding, wording)}; ${must}${size}${doubted}`;
+  return `${sayFinding(finding, wording)}; ${must}${size}${doubted}`;
 }
 
 /** How far a bore gauge in a home shop can be trusted, 0.0002 in [m]. */

@@ -125,7 +125,7 @@ export const bearingCalls = {
     ],
     provoked: {
       'the explanation is not what `explainClearance` gives': refused(
-        'explanation.kind',
+        'explanation.outcome',
         {},
         { units: 'inch' },
       ),

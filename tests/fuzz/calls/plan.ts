@@ -1,7 +1,7 @@
 import { inch, second } from 'crankwright';
 import { buildBoxes, buildSheet } from 'crankwright/build-sheet';
 import {
-  describeChances,
+  chancesReport,
   describePlanDifference,
   diffPlans,
   engineChances,
@@ -126,7 +126,7 @@ export const planCalls = {
       impossible: refused('options.draws', single, { draws: 0 }),
     },
   }),
-  describeChances: calls(describeChances, {
+  chancesReport: calls(chancesReport, {
     madeBy: 'engineChances',
     sound: [[chances], [await engineChances(single)]],
     provoked: {

@@ -4,6 +4,7 @@ import {
   celsiusDifference,
   convert,
   format,
+  formatFraction,
   gaugePressure,
   inch,
   kPa,
@@ -63,18 +64,26 @@ export const quantityCalls = {
       'the result is too large': refused('thou', huge, thou),
     },
   }),
-  convert: calls(convert, {
+  convert: calls(convert as (value: number, from: string, to: string) => number, {
     sound: [
       [2.1248, 'in', 'mm'],
       [68, '°F', '°C'],
+      [22, 'mils', 'um'],
     ],
     provoked: {
       'a value is not finite': refused('value', Number.NaN, 'in', 'mm'),
-      'a symbol is unknown': refused('from', 1, 'inch', 'mm'),
-      'a symbol wanted is unknown': refused('to', 1, 'in', 'toString'),
+      'a name is unknown': refused('from', 1, 'inchs', 'mm'),
+      'a name wanted is unknown': refused('to', 1, 'in', 'toString'),
       'the two are of different dimensions': refused('to', 1, 'in', 'lbf·ft'),
       'a temperature is below absolute zero': refused('value', -300, '°C', 'K'),
       'the result is too large': refused('value', huge, 'in', 'µm'),
+    },
+  }),
+  formatFraction: calls(formatFraction, {
+    sound: [[inch(2.1248)], [inch(-0.4375), 16]],
+    provoked: {
+      'the length is not finite': refused('length', Number.NaN),
+      'the finest fraction is none of those': refused('finest', inch(1), 10),
     },
   }),
   format: calls(format, {

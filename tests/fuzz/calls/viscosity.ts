@@ -13,15 +13,14 @@ import {
   ppmPerKelvin,
   saeGrade,
   second,
-  type ViscosityLine,
   viscosityAt,
 } from 'crankwright';
 import { calls, refused } from './calls.js';
 
-const line: ViscosityLine = [
+const line = [
   { temperature: celsius(40), viscosity: centistokes(100) },
   { temperature: celsius(100), viscosity: centistokes(11) },
-];
+] as const;
 const [warm, hot] = line;
 const oil: Oil = { line, density: kilogramPerCubicMetre(885), expansion: ppmPerKelvin(700) };
 const ofExpansion = 'the expansion is out of range';

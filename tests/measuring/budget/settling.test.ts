@@ -39,7 +39,7 @@ const withBudget = (value: number, budget: readonly Contributor[]) =>
   [judged(inch(value), { uncertainty: expandedUncertainty(budget).expanded }), budget] as const;
 const said = (value: number, budget: readonly Contributor[]) => {
   const [finding, all] = withBudget(value, budget);
-  return describeSettling(finding, { units: 'inch' }, all);
+  return describeSettling(finding, { units: 'inch' }, all)[0];
 };
 
 describe('what settles an undecided finding', () => {
@@ -143,7 +143,7 @@ describe('what settles an undecided finding', () => {
       why: 'at the limit',
       limit: inch(3.002),
     });
-    expect(describeSettling(finding, { units: 'inch' })).toBe(
+    expect(describeSettling(finding, { units: 'inch' })[0]).toBe(
       'it reads at the limit of 3.0020 in: read it finer, as the next reading may fall on either side',
     );
   });
@@ -153,7 +153,7 @@ describe('what settles an undecided finding', () => {
     expect(whatSettles(near(0.000019))).toMatchObject({ why: 'at the limit' });
     expect(whatSettles(near(-0.000019))).toMatchObject({ why: 'at the limit' });
     expect(whatSettles(near(0.000022)).outcome).toBe('smaller uncertainty');
-    expect(describeSettling(near(0.000001), { units: 'inch' })).toBe(
+    expect(describeSettling(near(0.000001), { units: 'inch' })[0]).toBe(
       'it reads at the limit of 3.0020 in: read it finer, as the next reading may fall on either side',
     );
   });
@@ -170,7 +170,7 @@ describe('what settles an undecided finding', () => {
       limits: { min: inch(3.002), max: inch(3.0022) },
       uncertainty: inch(0.0003),
     });
-    expect(describeSettling(finding, { units: 'inch' })).toBe(
+    expect(describeSettling(finding, { units: 'inch' })[0]).toBe(
       'limits 0.0002 in apart cannot be judged by readings to ± 0.0003 in: measure it better',
     );
   });
@@ -232,7 +232,7 @@ describe('what settles an undecided finding', () => {
 
   it('is nothing within a guard band that its owner set', () => {
     const finding = judged(inch(3.0019), { rule: { guardBand: inch(0.0002) } });
-    expect(describeSettling(finding, { units: 'inch' })).toBe(
+    expect(describeSettling(finding, { units: 'inch' })[0]).toBe(
       'no better reading settles it: the value lies within the guard band of 0.0002 in at the limit of 3.0020 in',
     );
   });
@@ -243,7 +243,7 @@ describe('what settles an undecided finding', () => {
       basis: { kind: 'common practice', rule: 'a rule' },
     });
     expect([finding.verdict, finding.grade]).toEqual(['above', 'undecided']);
-    expect(describeSettling(finding, { units: 'inch' })).toBe(
+    expect(describeSettling(finding, { units: 'inch' })[0]).toBe(
       'no better reading settles it: only a service limit of this engine does',
     );
   });
@@ -264,7 +264,7 @@ describe('what settles an undecided finding', () => {
     for (const rule of ['simple acceptance', 'full expanded uncertainty'] as const) {
       const finding = judged(inch(3.001), { rule, uncertainty: inch(0.0001) });
       expect(whatSettles(finding)).toEqual({ outcome: 'decided' });
-      expect(describeSettling(finding, { units: 'metric' })).toBe('nothing is left to settle');
+      expect(describeSettling(finding, { units: 'metric' })[0]).toBe('nothing is left to settle');
     }
   });
 
@@ -287,7 +287,7 @@ describe('what settles an undecided finding', () => {
         {
           units: 'metric',
         },
-      );
+      )[0];
     expect(said(49.9971, 0.02)).toBe(
       'settled by an uncertainty of 0.0029 mm or less, if it reads the same again',
     );

@@ -17,11 +17,11 @@ import { engineChancesLayout } from './layouts.js';
  * @throws {RebuildInputError} when the chances are not what `engineChances` gives, or the unit system is unknown
  * @example
  * ```ts
- * describeChances({ chances: [{ engines: 1, chance: 1 as Ratio }], how: 'every case', odds: [], notIn: [] })
+ * chancesReport({ chances: [{ engines: 1, chance: 1 as Ratio }], how: 'every case', odds: [], notIn: [] })
  *   .includes('1 complete engine: more than 99 %'); // true
  * ```
  */
-export function describeChances(
+export function chancesReport(
   chances: EngineChances,
   wording: Wording = { units: 'metric' },
 ): string {
