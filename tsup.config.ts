@@ -34,6 +34,9 @@ const library: Options = {
   target: 'node20',
   platform: 'neutral',
   treeshake: false,
+  esbuildOptions: (options) => {
+    options.mainFields = ['module', 'main'];
+  },
 };
 
 export default defineConfig([
