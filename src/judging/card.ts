@@ -41,10 +41,10 @@ export interface CardRefusal {
 }
 
 /**
- * One formula of the library, written out, with the function that computes it. The same card is read, worked
+ * What is written on the card of one formula, with the function that computes it. The same card is read, worked
  * through with numbers, checked for its dimensions, and held against the code and its documentation.
  */
-export interface FormulaCard {
+export interface WrittenCard {
   /** The function that computes it. */
   readonly of: (...args: never[]) => unknown;
   /** What it gives, in the trade's words. */
@@ -63,6 +63,8 @@ export interface FormulaCard {
   readonly refuses: Readonly<Record<string, CardRefusal>>;
   /** Where the formula comes from. */
   readonly source: string;
+  /** A sound value for each letter, in SI, where the middle of what is usual would make none together. */
+  readonly example?: Readonly<Record<string, number>>;
   /** The arguments that the function takes for a value of each letter [SI]. */
   readonly call: (values: Readonly<Record<string, number>>) => readonly unknown[];
   /** The number of the formula in what the function gives; undefined where it gives none. */
@@ -70,8 +72,8 @@ export interface FormulaCard {
 }
 
 type AnyFunction = (...args: never[]) => unknown;
-type Letters = FormulaCard['letters'];
-type Derived = 'of' | 'letters' | 'where' | 'tabled' | 'refuses' | 'call' | 'read';
+type Letters = WrittenCard['letters'];
+type Derived = 'of' | 'letters' | 'where' | 'tabled' | 'refuses' | 'example' | 'call' | 'read';
 
 /** A value for each letter, of the dimension of its domain. */
 type ValuesOf<L extends Letters> = {
@@ -80,10 +82,11 @@ type ValuesOf<L extends Letters> = {
 
 /** What is written on a card; the rest follows from it. */
 interface CardText<F extends AnyFunction, L extends Letters>
-  extends Omit<FormulaCard, Derived>,
-    Partial<Pick<FormulaCard, 'where' | 'tabled' | 'refuses'>> {
+  extends Omit<WrittenCard, Derived>,
+    Partial<Pick<WrittenCard, 'where' | 'tabled' | 'refuses'>> {
   readonly of: F;
   readonly letters: L;
+  readonly example?: ValuesOf<L>;
   /** The arguments of a call. Without it they are one object with a field for each letter. */
   readonly call?: (letters: ValuesOf<L>) => Readonly<Parameters<F>>;
   /** Where the number stands in what the function gives. Without it, that is the number. */
@@ -91,7 +94,7 @@ interface CardText<F extends AnyFunction, L extends Letters>
 }
 
 /** Makes a card. */
-export function card<F extends AnyFunction, L extends Letters>(text: CardText<F, L>): FormulaCard {
+export function card<F extends AnyFunction, L extends Letters>(text: CardText<F, L>): WrittenCard {
   const { letters, call, read } = text;
   return Object.freeze({
     where: [],

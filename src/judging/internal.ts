@@ -6,7 +6,7 @@ export {
   type CardRefusal,
   type CardResult,
   card,
-  type FormulaCard,
+  type WrittenCard,
 } from './card.js';
 
 export { guardBandOf, shareOf } from './decision-rule.js';

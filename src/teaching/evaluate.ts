@@ -1,10 +1,11 @@
 import { all, create, type FactoryFunctionMap, type Unit } from 'mathjs';
-import { type FormulaCard, guardFields } from '../judging/internal.js';
+import { guardFields, type WrittenCard } from '../judging/internal.js';
 import { type Dimension, type Quantity, RebuildInputError } from '../quantities/index.js';
 import { type CardName, cards } from './cards.js';
+import type { FormulaCard } from './formula-card.js';
 
 /** The coherent SI unit of each dimension as mathjs writes it; ratios and fractions are plain numbers. */
-const mathjsUnit: Readonly<Record<Dimension, string>> = {
+export const mathjsUnit: Readonly<Record<Dimension, string>> = {
   length: 'm',
   area: 'm^2',
   volume: 'm^3',
@@ -60,7 +61,7 @@ export function evaluateCard(name: CardName, values: CardValues): Quantity<Dimen
 }
 
 /** Works out any card; `evaluateCard` looks it up by its name. */
-export function evaluateFormula(card: FormulaCard, values: CardValues): number {
+export function evaluateFormula(card: WrittenCard, values: CardValues): number {
   const scope = scopeOf(card, values);
   try {
     for (const definition of card.where) math.evaluate(definition, scope);
@@ -82,7 +83,7 @@ export function cardNamed(name: CardName): FormulaCard {
   });
 }
 
-function scopeOf(card: FormulaCard, values: CardValues): Map<string, number | Unit> {
+function scopeOf(card: WrittenCard, values: CardValues): Map<string, number | Unit> {
   guardFields('values', values, Object.keys(card.letters));
   return new Map(
     Object.entries(card.letters).map(([letter, { domain }]) => {
@@ -93,7 +94,7 @@ function scopeOf(card: FormulaCard, values: CardValues): Map<string, number | Un
   );
 }
 
-function plainNumber(card: FormulaCard, result: unknown): number {
+function plainNumber(card: WrittenCard, result: unknown): number {
   const unit = mathjsUnit[card.gives.dimension];
   const value =
     unit === '' || typeof result === 'number' ? result : (result as Unit).toNumber(unit);
@@ -103,7 +104,7 @@ function plainNumber(card: FormulaCard, result: unknown): number {
   throw unbalanced(card, `the result is ${math.format(result, 6)}`);
 }
 
-function unbalanced(card: FormulaCard, why: string): RebuildInputError {
+function unbalanced(card: WrittenCard, why: string): RebuildInputError {
   return new RebuildInputError({
     parameter: 'values',
     value: card.expression,

@@ -9,8 +9,17 @@ export type {
   CardLetter,
   CardRefusal,
   CardResult,
-  FormulaCard,
+  WrittenCard,
 } from '../judging/internal.js';
 export { type CardName, cards } from './cards.js';
 export { type CardValues, evaluateCard } from './evaluate.js';
-export { workedSteps } from './worked-steps.js';
+export type { FormulaCard, Topic } from './formula-card.js';
+export { type WorkedOptions, worked } from './worked.js';
+export type {
+  PrintedQuantity,
+  WorkedConstant,
+  WorkedConversion,
+  WorkedFormula,
+  WorkedLetter,
+  WorkedStep,
+} from './worked-types.js';

@@ -1,10 +1,10 @@
 import { inch } from 'crankwright';
-import { cards, evaluateCard, workedSteps } from 'crankwright/teaching';
+import { cards, evaluateCard, worked } from 'crankwright/teaching';
 import { usualValues } from '../../support/card-values.js';
 import { calls, refused } from './calls.js';
 
 const clearance = { D_h: inch(2.251), t: inch(0.062), D_j: inch(2.125) };
-const wording = { units: 'inch' } as const;
+const units = { units: 'inch' } as const;
 const names = Object.keys(cards) as (keyof typeof cards)[];
 
 export const teachingCalls = {
@@ -25,33 +25,33 @@ export const teachingCalls = {
       'no values': refused('values', 'oilClearance'),
     },
   }),
-  workedSteps: calls(workedSteps, {
-    sound: names.map((name) => [name, usualValues(cards[name]), wording] as const),
+  worked: calls(worked, {
+    sound: names.map((name) => [name, usualValues(cards[name]), units] as const),
     provoked: {
-      'there is no such card': refused('name', 'gap', clearance, wording),
-      'a letter has no number': refused('D_h', 'oilClearance', {}, wording),
-      'the unit system is unknown': refused('wording.units', 'oilClearance', clearance, {
-        units: 'imperial',
-      }),
+      'there is no such card': refused('name', 'gap', clearance, units),
+      'a letter has no number': refused('D_h', 'oilClearance', {}, units),
       'a number is outside the domain of its letter': refused(
         'D_j',
         'oilClearance',
         { ...clearance, D_j: 2.125 },
-        wording,
+        units,
       ),
-      'the dimensions do not balance': refused(
-        't',
+      'the unit system is unknown': refused('options.units', 'oilClearance', clearance, {
+        units: 'imperial',
+      }),
+      'the function refuses the values': refused(
+        'D_j',
         'oilClearance',
-        { ...clearance, t: 'long' },
-        wording,
+        { ...clearance, D_j: inch(1.8) },
+        units,
       ),
-      'the result is not finite': refused(
+      'the numbers that the card holds from a table are not those of the values': refused(
         'values',
-        'timeToDilution',
-        { q: 0, V_o: 1e-3, x: 0.02 },
-        wording,
+        'viscosityIndex',
+        { U: 60e-6, nu: 12e-6 },
+        units,
       ),
-      'no wording': refused('wording', 'oilClearance', clearance),
+      'no options': refused('options', 'oilClearance', clearance),
     },
   }),
 };

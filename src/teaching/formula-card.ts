@@ -1,0 +1,35 @@
+import type { WrittenCard } from '../judging/internal.js';
+import { exampleOf } from './example.js';
+
+/** What a formula is about: the room of the library that it comes from. */
+export type Topic =
+  | 'measuring'
+  | 'crankshaft'
+  | 'bearings'
+  | 'cylinders'
+  | 'fits'
+  | 'fasteners'
+  | 'motion'
+  | 'timing'
+  | 'valves'
+  | 'oil';
+
+/** One formula of the library, with what it is about and values to try it with. */
+export interface FormulaCard extends WrittenCard {
+  /** What it is about. */
+  readonly topic: Topic;
+  /** A sound value for each letter, as a metric shop would read it [SI]. */
+  readonly example: Readonly<Record<string, number>>;
+}
+
+/** The cards of a topic. */
+export const about = <C extends Readonly<Record<string, WrittenCard>>>(
+  topic: Topic,
+  cards: C,
+): { readonly [K in keyof C]: FormulaCard } =>
+  Object.fromEntries(
+    Object.entries(cards).map(([name, card]) => [
+      name,
+      Object.freeze({ ...card, topic, example: exampleOf(card, topic === 'oil') }),
+    ]),
+  ) as { readonly [K in keyof C]: FormulaCard };
