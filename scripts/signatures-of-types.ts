@@ -42,6 +42,8 @@ export class SignatureReader implements Signatures {
     if (type.flags & (ts.TypeFlags.Unknown | ts.TypeFlags.Any)) return 'anything';
     if (type.flags & ts.TypeFlags.Instantiable) {
       const constraint = this.checker.getBaseConstraintOfType(type);
+      // `Q extends number` is a quantity of whatever dimension it is used for.
+      if (constraint && constraint.flags & ts.TypeFlags.Number) return 'quantity';
       return constraint && constraint !== type ? this.of(constraint) : 'anything';
     }
     const quantity = this.quantity(type);

@@ -3,4 +3,5 @@ export { complaintOf, rounded, showValue } from './error.js';
 export { largestOf, smallestOf } from './extremes.js';
 export { formatNumber } from './format.js';
 export { scales } from './scales.js';
+export { ambiguousSpellings, spellings } from './spellings.js';
 export { guardDimension, guardSystem } from './systems.js';
