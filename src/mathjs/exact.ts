@@ -17,14 +17,21 @@ import { coherentName, isPlain, nameOfUnit, unitByName } from './unit-names.js';
  */
 export class Exact {
   readonly #made = new WeakMap<MathUnit, number>();
+  readonly #results = new WeakSet<MathUnit>();
   readonly #samples = new Map<Dimension, MathUnit>();
 
-  constructor(private readonly math: MathInstance) {}
+  /** With `typed: false` every reading was made here, so that what mathjs made comes of arithmetic and is taken as it is. */
+  constructor(
+    private readonly math: MathInstance,
+    private readonly typed = true,
+  ) {}
 
   /** A quantity as a unit of mathjs, shown in the unit that the trade reads; a ratio is a number. */
   unit(value: number, dimension: Dimension, system: UnitSystem): MathUnit | number {
     if (isPlain(dimension)) return value;
-    return this.unitOf(value, tradeUnit(dimension, system));
+    const made = this.unitOf(value, tradeUnit(dimension, system));
+    this.#results.add(made);
+    return made;
   }
 
   /** A quantity as a unit of mathjs, shown in the unit given. */
@@ -45,12 +52,20 @@ export class Exact {
     const [own, name] = this.named(unit);
     if (own === undefined) return Number(unit.value);
     const number = unit.toNumber(name);
+    if (!this.typed) {
+      return dimension === 'temperature' ? own(number) : Number(unit.value);
+    }
     const short = Number(number.toPrecision(15));
     const isTyped = this.math.unit(short, name).value === unit.value;
     if (isTyped || dimension === 'temperature' || typeof unit.value !== 'number') {
       return own(isTyped ? short : number);
     }
     return unit.value;
+  }
+
+  /** Whether a unit is a result as a function gave it, in a unit that nobody asked for. */
+  isResult(unit: MathUnit): boolean {
+    return this.#results.has(unit);
   }
 
   /** Whether a unit may stand where a dimension is wanted. */
@@ -70,6 +85,13 @@ export class Exact {
     if (own) return own.dimension;
     const all = Object.keys(coherentUnit) as Dimension[];
     return all.find((dimension) => this.is(unit, dimension));
+  }
+
+  /** A unit with its value as we print it. */
+  text(unit: MathUnit): string {
+    const [own, name] = this.named(unit);
+    if (own === undefined || unit.value === null) return unit.toString();
+    return `${Number(unit.toNumber(name).toPrecision(12))} ${own.symbol}`;
   }
 
   /** Our unit of that name, if it is a single one. */

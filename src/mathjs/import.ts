@@ -48,15 +48,28 @@ export function crankwright(math: MathInstance, options: MathOptions = {}): Math
   return importInto(math, () => system).names;
 }
 
+/** A call of a function of ours, in SI, and what was made of its result for mathjs. */
+export interface DoneCall {
+  readonly name: string;
+  readonly args: readonly unknown[];
+  readonly result: unknown;
+  readonly shown: unknown;
+}
+
+/** Told of every call. */
+export type OnCall = (call: DoneCall) => void;
+
 /** What `crankwright` gives, in units that may change, and what it converts with. */
 export function importInto(
   math: MathInstance,
   system: () => UnitSystem,
+  onCall: OnCall = () => {},
+  typed = true,
 ): { readonly exact: Exact; readonly names: MathImport } {
   makeUnits(math);
-  const exact = new Exact(math);
+  const exact = new Exact(math, typed);
   const wrapped = [...functions.values()].map(
-    (each) => [each.name, wrappedFunction(each, exact, system)] as const,
+    (each) => [each.name, wrappedFunction(each, exact, system, onCall)] as const,
   );
   const names = {
     ...Object.fromEntries(wrapped),
@@ -72,6 +85,7 @@ function wrappedFunction(
   { name, signature, run }: KnownFunction,
   exact: Exact,
   system: () => UnitSystem,
+  onCall: OnCall,
 ): (...args: readonly unknown[]) => unknown {
   const { takes, gives } = signature;
   return (...args) => {
@@ -81,11 +95,15 @@ function wrappedFunction(
         takes.map((each) => each.name),
         args.length,
       );
-    const call: Call = {};
+    const [only, another] = takes;
+    const call: Call = only && !another ? { root: only.name } : {};
     const given = takes
       .slice(0, args.length)
       .map((each, i) => readValue(exact, args[i], each.shape, each.name, call));
-    return giveValue(exact, run(...given), gives, system(), call);
+    const result = run(...given);
+    const shown = giveValue(exact, result, gives, system(), call);
+    onCall({ name, args: given, result, shown });
+    return shown;
   };
 }
 

@@ -7,6 +7,8 @@ import type { Shape } from './shapes.js';
 
 /** What one call finds out on the way. */
 export interface Call {
+  /** The name of its only argument, which a field of it is not called by. */
+  readonly root?: string;
   /** The dimension of what is generic in it. */
   dimension?: Dimension;
 }
@@ -50,7 +52,7 @@ function readUnit(
   path: string,
   call: Call,
 ): number {
-  refuseAmbiguous(value, path);
+  refuseAmbiguous(exact, value, path);
   const dimensions = choices.filter(isDimension);
   const fits = dimensions.find((dimension) => exact.is(value, dimension));
   if (fits) return exact.valueOf(value, fits);
@@ -64,13 +66,13 @@ function readUnit(
         return exact.valueOf(value, dimension);
       }
     }
-    throw wrongUnit(path, value, [wanted ?? 'length']);
+    throw wrongUnit(path, exact.text(value), [wanted ?? 'length']);
   }
-  if (dimensions.length > 0) throw wrongUnit(path, value, dimensions);
+  if (dimensions.length > 0) throw wrongUnit(path, exact.text(value), dimensions);
   throw new RebuildInputError({
     parameter: path,
     value,
-    shown: String(value),
+    shown: exact.text(value),
     expected: 'a plain number or a word',
     problem: 'has a unit where none belongs',
     hint: 'Leave the unit off.',
@@ -78,7 +80,7 @@ function readUnit(
 }
 
 /** An ounce, a pint, a quart and a gallon may be one of two. */
-function refuseAmbiguous(value: MathUnit, path: string): void {
+function refuseAmbiguous(exact: Exact, value: MathUnit, path: string): void {
   for (const { unit } of value.units) {
     const bare = unit.name.toLowerCase().replace(/s$/, '');
     const isVolume = unit.name !== 'oz' && Object.hasOwn(ambiguousSpellings, bare);
@@ -89,7 +91,7 @@ function refuseAmbiguous(value: MathUnit, path: string): void {
     throw new RebuildInputError({
       parameter: path,
       value,
-      shown: String(value),
+      shown: exact.text(value),
       expected: `a US or an imperial measure`,
       problem: `is ambiguous: a ${unit.name} may be a US or an imperial one`,
       hint: `Write ${name}US or ${name}Imperial.`,
@@ -134,7 +136,8 @@ function readObject(
       const shape = apart(key, shapeOf(key));
       const inside = apartIn(key, own.dimension);
       const within = inside === own.dimension ? own : { dimension: inside };
-      return [key, readValue(exact, item, shape, `${path}.${key}`, within as Call)];
+      const name = path === call.root ? key : `${path}.${key}`;
+      return [key, readValue(exact, item, shape, name, within as Call)];
     }),
   );
 }
