@@ -20,7 +20,7 @@ const floors = [
   ['shed'],
   ['planning'],
   ['build-sheet'],
-  ['teaching'],
+  ['teaching', 'mathjs'],
   ['command'],
 ];
 const floorOf = (room: string) => floors.findIndex((rooms) => rooms.includes(room));
@@ -151,8 +151,12 @@ describe('the house', () => {
 
   it('keeps its files short', () => {
     const lines = (file: string) => readFileSync(src + file, 'utf8').split('\n').length;
-    // The table of units is a list, and the map is made by a script; they read no easier in pieces.
+    // The table of units is a list; the map and the signatures are made by scripts. They read no easier in pieces.
     const long = files.filter((file) => lines(file) > 260).sort();
-    expect(long).toEqual(['bearings/film/film-map-data.ts', 'quantities/units.ts']);
+    expect(long).toEqual([
+      'bearings/film/film-map-data.ts',
+      'mathjs/signatures.ts',
+      'quantities/units.ts',
+    ]);
   });
 });

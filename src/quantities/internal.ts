@@ -4,4 +4,5 @@ export { largestOf, smallestOf } from './extremes.js';
 export { formatNumber } from './format.js';
 export { LONGEST_NAME, nearest } from './nearest.js';
 export { scales } from './scales.js';
+export { ambiguousSpellings, spellings } from './spellings.js';
 export { guardDimension, guardSystem } from './systems.js';

@@ -1,0 +1,121 @@
+import type { MathJsInstance } from 'mathjs';
+import { type Exact, isMathUnit, unitByName, wrongUnit } from '../../mathjs/internal.js';
+import {
+  celsiusDifference,
+  type Dimension,
+  fahrenheitDifference,
+  kelvinDifference,
+  type Quantity,
+  RebuildInputError,
+  type Unit,
+} from '../../quantities/index.js';
+import { ambiguousSpellings } from '../../quantities/internal.js';
+
+/** Their names at the prompt, where nobody types a word with a line before it. */
+export const READING = { of: '_of', to: '_to', minus: '_minus', plus: '_plus' } as const;
+
+/** Differences that are read in the degrees of a scale. */
+const DIFFERENCE: Readonly<Record<string, Unit<'temperatureDifference'>>> = {
+  '°C': celsiusDifference,
+  '°F': fahrenheitDifference,
+};
+const differenceOf = (scale: Unit<Dimension>): Unit<'temperatureDifference'> =>
+  DIFFERENCE[scale.symbol] ?? kelvinDifference;
+
+type Operator = (a: unknown, b: unknown) => unknown;
+
+/**
+ * What the prompt puts where mathjs would be a bit off or wrong: a number with its unit, a conversion, and sums of
+ * temperatures, of which mathjs makes another temperature.
+ */
+export function readingFunctions(
+  math: MathJsInstance,
+  exact: Exact,
+): Readonly<Record<string, Operator>> {
+  const multiply = math.multiply as Operator;
+  const [add, subtract] = [math.add as Operator, math.subtract as Operator];
+
+  const of: Operator = (value, name) => {
+    const unit = unitByName.get(name as string);
+    refuseAmbiguous(name as string);
+    const made = (number: number) => unit && exact.unitOf(unit(number), unit);
+    if (typeof value === 'number' && unit) return made(value);
+    return multiply(value, math.unit(name as string));
+  };
+
+  const to: Operator = (value, name) => {
+    const wanted = unitByName.get(name as string);
+    refuseAmbiguous(name as string);
+    if (typeof value === 'number') throw wrongUnit('to', value, [wanted?.dimension ?? 'length']);
+    if (!isMathUnit(value) || !wanted) {
+      return (math.to as Operator)(value, math.unit(name as string));
+    }
+    const own = exact.dimensionOf(value);
+    // A difference in degrees of a scale is the difference that they are.
+    const isApart = own === 'temperatureDifference' && wanted.dimension === 'temperature';
+    const unit: Unit<Dimension> = isApart ? differenceOf(wanted) : wanted;
+    if (!exact.is(value, unit.dimension))
+      throw wrongUnit('to', exact.text(value), [unit.dimension]);
+    return exact.unitOf(exact.valueOf(value, unit.dimension), unit);
+  };
+
+  const scaleOf = (value: unknown): Unit<Dimension> | undefined => {
+    const [unit] = isMathUnit(value) ? exact.named(value) : [];
+    return unit?.dimension === 'temperature' ? unit : undefined;
+  };
+  const apart = (value: unknown): number | undefined =>
+    isMathUnit(value) && exact.is(value, 'temperatureDifference')
+      ? exact.valueOf(value, 'temperatureDifference')
+      : undefined;
+  const kelvins = (value: unknown) => exact.valueOf(value as never, 'temperature');
+  const warmer = (value: unknown, by: number, scale: Unit<Dimension>) => {
+    const sum = kelvins(value) + by;
+    scale(0);
+    return exact.unitOf(sum as Quantity<'temperature'>, scale);
+  };
+
+  const minus: Operator = (a, b) => {
+    const [scale, other] = [scaleOf(a), scaleOf(b)];
+    if (!scale) return subtract(a, b);
+    if (other) return exact.unitOf(kelvins(a) - kelvins(b), differenceOf(scale));
+    const by = apart(b);
+    return by === undefined ? subtract(a, b) : warmer(a, -by, scale);
+  };
+
+  const plus: Operator = (a, b) => {
+    const [scale, other] = [scaleOf(a), scaleOf(b)];
+    if (scale && other) throw twoTemperatures(b);
+    const by = apart(scale ? b : a);
+    if ((scale || other) && by !== undefined) {
+      return warmer(scale ? a : b, by, (scale ?? other) as Unit<Dimension>);
+    }
+    return add(a, b);
+  };
+
+  return { [READING.of]: of, [READING.to]: to, [READING.minus]: minus, [READING.plus]: plus };
+}
+
+/** An ounce, a pint, a quart or a gallon that does not say whose. */
+function refuseAmbiguous(name: string): void {
+  const bare = name.replace(/s$/, '');
+  if (name === 'oz' || !Object.hasOwn(ambiguousSpellings, bare)) return;
+  throw new RebuildInputError({
+    parameter: name,
+    value: name,
+    shown: 'this',
+    expected: 'one measure',
+    problem: `may be ${ambiguousSpellings[bare]}`,
+    hint: 'Say which.',
+  });
+}
+
+function twoTemperatures(value: unknown): RebuildInputError {
+  return new RebuildInputError({
+    parameter: String(value),
+    value,
+    shown: 'it',
+    expected: 'a difference of temperatures',
+    problem: 'cannot be added to a temperature; a difference can',
+    hint: 'For example 25 celsiusDifference.',
+  });
+}

@@ -1,0 +1,63 @@
+import type {
+  ConstantNode,
+  FunctionNode,
+  MathJsInstance,
+  MathNode,
+  OperatorNode,
+  SymbolNode,
+} from 'mathjs';
+import { OFF } from './load-math.js';
+import { READING } from './reading-functions.js';
+import { WrongStatement } from './wrong-statement.js';
+
+/** Puts our reading of numbers with units, conversions and sums where mathjs has its own. */
+export function rewriteNodes(
+  math: MathJsInstance,
+  node: MathNode,
+  isVariable: (name: string) => boolean,
+): MathNode {
+  const call = (name: string, args: MathNode[]) => new math.FunctionNode(name, args);
+  const text = (value: string) => new math.ConstantNode(value as never);
+  const change = (at: MathNode, path: string): MathNode => {
+    const { name = '' } = at as { readonly name?: string };
+    if (OFF.includes(name) && !isVariable(name)) throw new WrongStatement(`${name} is off here`);
+    if (isSymbol(at) && at.name === 'min' && path !== 'fn') return new math.SymbolNode('minute');
+    if (!isOperator(at) || at.args.length !== 2) return at;
+    const [left, right] = at.args as unknown as [MathNode, MathNode];
+    const unit = unitNameOf(math, right, isVariable);
+    switch (at.fn as string) {
+      case 'multiply':
+        return unit === undefined ? at : call(READING.of, [left, text(unit)]);
+      case 'to':
+        return unit === undefined ? at : call(READING.to, [left, text(unit)]);
+      case 'subtract':
+        return call(READING.minus, [left, right]);
+      case 'add':
+        return call(READING.plus, [left, right]);
+      default:
+        return at;
+    }
+  };
+  // From the inside out, so that what is put in is not changed again.
+  const visit = (at: MathNode, path: string): MathNode =>
+    change(
+      at.map((child, childPath) => visit(child, childPath)),
+      path,
+    );
+  return visit(node, '');
+}
+
+export const isSymbol = (node: MathNode): node is SymbolNode => node.type === 'SymbolNode';
+export const isOperator = (node: MathNode): node is OperatorNode => node.type === 'OperatorNode';
+export const isFunction = (node: MathNode): node is FunctionNode => node.type === 'FunctionNode';
+export const isConstant = (node: MathNode): node is ConstantNode => node.type === 'ConstantNode';
+
+/** The name of a unit that a node is, if no variable hides it. */
+export function unitNameOf(
+  math: MathJsInstance,
+  node: MathNode,
+  isVariable: (name: string) => boolean,
+): string | undefined {
+  if (!isSymbol(node) || isVariable(node.name)) return undefined;
+  return math.Unit.isValuelessUnit(node.name) ? node.name : undefined;
+}

@@ -1,0 +1,64 @@
+import { MIXED, readableName, SPELLED, WANTED } from './spelled-units.js';
+
+/** Text that mathjs can read, and what was understood that a reader might have meant otherwise. */
+export interface Rewritten {
+  readonly text: string;
+  readonly notes: readonly string[];
+}
+
+/** A mixed number with a space between, which can be nothing else, needs no note. */
+const noteOf = (written: string, value: number): string =>
+  `${written} is read as ${value}; for a difference, write it with spaces around the minus`;
+
+/**
+ * Text as people type it, for mathjs to read: mixed numbers (`2-1/8 in`), units that it cannot spell (`18 ft-lb`,
+ * `85 °F`), and units that are words of its own (`2 in`, `10 min`). Strings and comments stay as they are.
+ */
+export function rewriteText(typed: string): Rewritten {
+  const notes: string[] = [];
+  let text = '';
+  let at = 0;
+  const take = (pattern: RegExp) => {
+    pattern.lastIndex = at;
+    const found = pattern.exec(typed);
+    if (found) at += found[0].length;
+    return found;
+  };
+  while (at < typed.length) {
+    const mixed = take(MIXED);
+    const [, whole, between, over, under] = mixed ?? [];
+    if (mixed && Number(over) < Number(under)) {
+      const sum = Number(whole) * Number(under) + Number(over);
+      text += `(${sum}/${under})`;
+      if (between === '-') notes.push(noteOf(mixed[0], sum / Number(under)));
+      const [unit, name] = unitBehind(typed, at);
+      text += name;
+      at += unit;
+      continue;
+    }
+    if (mixed) at -= mixed[0].length;
+    const spelled = take(SPELLED);
+    if (spelled) {
+      text += `${spelled[1]} ${readableName(spelled[2] ?? '')}`;
+      continue;
+    }
+    const wanted = take(WANTED);
+    if (wanted) {
+      text += `to${wanted[1]}${readableName(wanted[2] ?? '')}`;
+      continue;
+    }
+    const apart = take(
+      /"(?:[^"\\]|\\.)*"?|'(?:[^'\\]|\\.)*'?|#[^\n]*|(?:\d+\.?\d*|\.\d+)(?:[eE][+-]?\d+)?|\w+|[\s\S]/y,
+    );
+    text += apart?.[0] ?? '';
+  }
+  return { text, notes };
+}
+
+/** How long the unit behind a fraction is that mathjs cannot spell, and what it can. */
+function unitBehind(typed: string, at: number): readonly [length: number, name: string] {
+  // As if a number stood before it.
+  SPELLED.lastIndex = 0;
+  const found = SPELLED.exec(`1${typed.slice(at)}`);
+  return found ? [found[0].length - 1, ` ${readableName(found[2] ?? '')}`] : [0, ''];
+}

@@ -1,0 +1,170 @@
+import type { AssignmentNode, MathNode } from 'mathjs';
+import { type DoneCall, isMathUnit } from '../../mathjs/internal.js';
+import type { UnitSystem } from '../../quantities/index.js';
+import { loadMath, type PromptMath } from './load-math.js';
+import { rewriteNodes } from './rewrite-nodes.js';
+import { rewriteText } from './rewrite-text.js';
+import { show } from './show.js';
+import { WrongStatement, whatIsWrong } from './wrong-statement.js';
+
+/** A statement that was worked out. */
+export interface Done {
+  /** What was typed, as mathjs reads it. */
+  readonly node: MathNode;
+  /** The name that it gave its value, if it gave one. */
+  readonly name?: string;
+  readonly value: unknown;
+  /** Whether a semicolon behind it keeps the value from being printed. */
+  readonly silent: boolean;
+}
+
+/** All that was typed and worked out, one statement after the other. */
+export class Session {
+  /** The units that results are shown in. */
+  units: UnitSystem;
+  readonly scope = new Map<string, unknown>();
+  readonly done: Done[] = [];
+  readonly #calls: WeakMap<object, DoneCall>;
+  readonly #noted = new Set<string>();
+
+  private constructor(
+    readonly loaded: PromptMath,
+    calls: WeakMap<object, DoneCall>,
+    units: UnitSystem,
+  ) {
+    this.units = units;
+    this.#calls = calls;
+  }
+
+  /** Begins one; mathjs is loaded by now. */
+  static async begin(units: UnitSystem): Promise<Session> {
+    const calls = new WeakMap<object, DoneCall>();
+    const system: { at: UnitSystem; of?: Session } = { at: units };
+    const loaded = await loadMath(
+      () => system.of?.units ?? system.at,
+      (call) => {
+        if (typeof call.shown !== 'object' || call.shown === null) return;
+        calls.set(call.shown, call);
+        // What was told of a result must stay true of it.
+        freeze(call.shown);
+      },
+    );
+    const session = new Session(loaded, calls, units);
+    system.of = session;
+    return session;
+  }
+
+  /** The statements in a text. Throws `Unfinished` if more must follow. */
+  parse(typed: string): {
+    readonly nodes: readonly Statement[];
+    readonly notes: readonly string[];
+  } {
+    const { text, notes } = rewriteText(typed);
+    const node = this.#parsed(text);
+    const blocks =
+      node.type === 'BlockNode'
+        ? (node as unknown as { blocks: { node: MathNode; visible: boolean }[] }).blocks
+        : [{ node, visible: true }];
+    const nodes = blocks
+      .filter((block) => !isNothing(block.node))
+      .map((block) => ({ node: block.node, silent: !block.visible }));
+    const fresh = notes.filter(
+      (note) => !this.#noted.has('mixed') && this.#noted.add('mixed') && note,
+    );
+    return { nodes, notes: fresh };
+  }
+
+  /** Works out one statement. */
+  run({ node, silent }: Statement): Done {
+    const { math, exact } = this.loaded;
+    const isVariable = (name: string) => this.scope.has(name);
+    try {
+      const value: unknown = rewriteNodes(math, node, isVariable).compile().evaluate(this.scope);
+      refuseNoNumber(value);
+      const name = nameIn(node);
+      const done = { node, value, silent, ...(name !== undefined && { name }) };
+      this.done.push(done);
+      if (value !== undefined) this.scope.set('ans', value);
+      return done;
+    } catch (error) {
+      throw new WrongStatement(whatIsWrong(error, this.names()));
+    } finally {
+      void exact;
+    }
+  }
+
+  /** A value as a person reads it. */
+  show(value: unknown): string {
+    return show(value, {
+      exact: this.loaded.exact,
+      units: this.units,
+      callOf: (of) => (typeof of === 'object' && of !== null ? this.#calls.get(of) : undefined),
+    });
+  }
+
+  /** The call that a value came of. */
+  callOf(value: object): DoneCall | undefined {
+    return this.#calls.get(value);
+  }
+
+  /** Every name that an expression can use. */
+  names(): readonly string[] {
+    return [...this.scope.keys(), ...this.loaded.names];
+  }
+
+  #parsed(text: string): MathNode {
+    try {
+      return this.loaded.parse(text);
+    } catch (error) {
+      const { char, message } = error as { readonly char?: number; readonly message: string };
+      if (char !== undefined && char > text.trimEnd().length) throw new Unfinished(message);
+      throw new WrongStatement(whatIsWrong(error, this.names()));
+    }
+  }
+}
+
+/** One statement, read and not yet worked out. */
+export interface Statement {
+  readonly node: MathNode;
+  readonly silent: boolean;
+}
+
+/** Thrown where a bracket is open at the end, or an operator has nothing behind it. */
+export class Unfinished extends Error {}
+
+const isNothing = (node: MathNode): boolean =>
+  node.type === 'ConstantNode' && (node as unknown as { value: unknown }).value === undefined;
+
+/** The name that a statement gives its value. */
+function nameIn(node: MathNode): string | undefined {
+  if (node.type === 'AssignmentNode') {
+    const { object, index } = node as AssignmentNode;
+    return index === null ? (object as unknown as { name: string }).name : undefined;
+  }
+  return node.type === 'FunctionAssignmentNode'
+    ? (node as unknown as { name: string }).name
+    : undefined;
+}
+
+function freeze(value: unknown): void {
+  if (typeof value !== 'object' || value === null || isMathUnit(value)) return;
+  Object.freeze(value);
+  for (const item of Object.values(value)) freeze(item);
+}
+
+/** Refuses what is no number: a division by zero, a root of less than nothing. */
+function refuseNoNumber(value: unknown): void {
+  if (typeof value === 'number' && !Number.isFinite(value)) {
+    throw new WrongStatement('this has no finite value; is something divided by zero?');
+  }
+  if (typeof value !== 'object' || value === null) return;
+  if ((value as { readonly type?: unknown }).type === 'Complex') {
+    throw new WrongStatement('this has no real value; is it the root of something below zero?');
+  }
+  if (isMathUnit(value)) {
+    if (value.value !== null) refuseNoNumber(value.value);
+    return;
+  }
+  const items = value instanceof Map ? [...value.values()] : Object.values(value);
+  for (const item of items) refuseNoNumber(item);
+}

@@ -1,0 +1,77 @@
+import {
+  cubicInch,
+  type Dimension,
+  format,
+  inch,
+  litre,
+  MPa,
+  micrometre,
+  minute,
+  mL,
+  mm,
+  type Quantity,
+  quartUS,
+  second,
+  thou,
+  tradeUnit,
+  type Unit,
+  type UnitSystem,
+  valueIn,
+} from '../../quantities/index.js';
+
+/** Below the first size a dimension is read in the second unit; smallest first. */
+const SMALL: Readonly<
+  Partial<
+    Record<Dimension, Readonly<Record<UnitSystem, readonly (readonly [number, Unit<Dimension>])[]>>>
+  >
+> = {
+  length: { inch: [[inch(0.1), thou]], metric: [[mm(0.1), micrometre]] },
+  volume: { inch: [[quartUS(1), cubicInch]], metric: [[litre(0.1), mL]] },
+  time: {
+    inch: [
+      [minute(1), second],
+      [minute(60), minute],
+    ],
+    metric: [
+      [minute(1), second],
+      [minute(60), minute],
+    ],
+  },
+};
+
+/** The unit in which the trade says a quantity of that size: clearances in thou, sizes in inches. */
+export function unitToSay(
+  value: number,
+  dimension: Dimension,
+  system: UnitSystem,
+): Unit<Dimension> {
+  if (dimension === 'pressure' && system === 'metric' && Math.abs(value) >= 1e6) return MPa;
+  const smaller = SMALL[dimension]?.[system].find(([size]) => Math.abs(value) < size);
+  return smaller?.[1] ?? tradeUnit(dimension, system);
+}
+
+/** A result in the unit that the trade says it in, to the digits that the trade reads. */
+export function sayResult(value: number, dimension: Dimension, system: UnitSystem): string {
+  if (dimension === 'ratio') return sayNumber(value);
+  const unit = unitToSay(value, dimension, system);
+  const exactly = valueIn(value as Quantity<Dimension>, unit);
+  const printed = format(value as Quantity<Dimension>, unit);
+  // Where the decimals of the trade leave next to nothing of a small number, two digits stay.
+  const digits = printed.replace(/ .*/, '').replace(/^[-0.]+|\./g, '').length;
+  const isLess = Math.abs(Number.parseFloat(printed) - exactly) > 1e-9 * Math.abs(exactly);
+  if (digits < 2 && isLess) return `${rounded(exactly, 2)} ${unit.symbol}`;
+  return ['thou', 'µm'].includes(unit.symbol) ? printed.replace(/\.0+ /, ' ') : printed;
+}
+
+/** A quantity in the unit asked for, with all its digits but the noise. */
+export function sayIn(value: number, unit: Unit<Dimension>): string {
+  return `${rounded(valueIn(value as Quantity<Dimension>, unit), 12)} ${unit.symbol}`;
+}
+
+/** A plain number, without the noise of binary fractions. */
+export const sayNumber = (value: number): string => rounded(value, 12);
+
+const rounded = (value: number, digits: number): string => {
+  const short = Number(value.toPrecision(digits));
+  return String(Object.is(short, -0) ? 0 : short);
+};

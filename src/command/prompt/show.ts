@@ -1,0 +1,124 @@
+import { describe, type Finding, type Wording } from '../../judging/index.js';
+import {
+  type DoneCall,
+  type Exact,
+  functions,
+  isMathUnit,
+  readValue,
+  type Shape,
+} from '../../mathjs/internal.js';
+import type { Dimension, UnitSystem } from '../../quantities/index.js';
+import { remarkOn } from './remarks.js';
+import { sayIn, sayNumber, sayResult } from './show-quantity.js';
+
+/** What showing a value needs to know. */
+export interface Showing {
+  readonly exact: Exact;
+  readonly units: UnitSystem;
+  /** The call that a value came of, if it is a result as it was given. */
+  readonly callOf: (value: unknown) => DoneCall | undefined;
+}
+
+/** A value as a person reads it: sentences first, sizes in trade units. */
+export function show(value: unknown, showing: Showing): string {
+  const call = showing.callOf(value);
+  const said = call && sentencesOf(call, showing.units);
+  if (said) return said.join('\n');
+  const remark = call && remarkOn(call, showing.units);
+  const text = showPart(value, showing, '');
+  return remark === undefined ? text : `${text}${remark}`;
+}
+
+/** What the library says of a result, if it has words for it. */
+function sentencesOf({ name, result }: DoneCall, units: UnitSystem): readonly string[] | undefined {
+  const gives = functions.get(name)?.signature.gives;
+  if (gives === undefined) return undefined;
+  if (isFinding(result)) return [describe(result, { units })];
+  const describer = describerOf(gives);
+  if (!describer) return undefined;
+  const said = describer(result, { units });
+  return Array.isArray(said) ? (said as readonly string[]) : [String(said)];
+}
+
+type Describer = (result: unknown, wording: Wording) => unknown;
+
+/** The function that describes results of a type: the one that takes it first and a wording after it, and no more. */
+function describerOf(gives: Shape): Describer | undefined {
+  if (typeof gives !== 'string' || !gives.startsWith('#')) return undefined;
+  const found = [...functions.values()].find(({ name, signature: { takes } }) => {
+    const [first, wording] = takes;
+    return name.startsWith('describe') && first?.shape === gives && wording?.name === 'wording';
+  });
+  return found?.run as Describer | undefined;
+}
+
+const isFinding = (value: unknown): value is Finding<Dimension> =>
+  typeof value === 'object' &&
+  value !== null &&
+  ['feature', 'verdict', 'limits', 'basis', 'dimension'].every((field) => field in value);
+
+function showPart(value: unknown, showing: Showing, indent: string): string {
+  if (isMathUnit(value)) return showUnit(value, showing);
+  if (typeof value === 'number') return sayNumber(value);
+  if (typeof value === 'string') return value;
+  if (typeof value === 'function') return 'a function';
+  if (typeof value !== 'object' || value === null) return String(value);
+  const finding = findingOf(value, showing);
+  if (finding !== undefined) return finding;
+  if (Array.isArray(value)) return showList(value, showing, indent);
+  const entries = value instanceof Map ? [...value] : Object.entries(value);
+  if (entries.length === 0) return '{}';
+  const lines = entries
+    .filter(([, item]) => item !== undefined)
+    .map(([key, item]) => {
+      const text = showPart(item, showing, `${indent}  `);
+      return `${indent}${key}:${text.includes('\n') ? '\n' : ' '}${text}`;
+    });
+  return lines.join('\n');
+}
+
+function showList(list: readonly unknown[], showing: Showing, indent: string): string {
+  const items = list.map((item) => showPart(item, showing, `${indent}  `));
+  const line = `[${items.join(', ')}]`;
+  if (line.length <= 72 && !line.includes('\n')) return line;
+  return items
+    .map((item) => `${indent}- ${item.replace(new RegExp(`^${indent}  `), '')}`)
+    .join('\n');
+}
+
+const FINDING = '#Finding<anything>';
+
+/** A finding within a result, in its sentence. */
+function findingOf(value: object, { exact, units }: Showing): string | undefined {
+  if (!isFinding(value)) return undefined;
+  try {
+    return describe(readValue(exact, value, FINDING, 'finding', {}) as Finding<Dimension>, {
+      units,
+    });
+  } catch {
+    // It was put together by hand, and is shown field by field.
+    return undefined;
+  }
+}
+
+/** What mathjs says of a unit besides. */
+interface Converted {
+  /** Whether somebody asked for this very unit. */
+  readonly fixPrefix: boolean;
+  readonly formatUnits: () => string;
+}
+
+function showUnit(value: Parameters<Exact['named']>[0], { exact, units }: Showing): string {
+  if (value.value === null) return `the unit ${String(value)}`;
+  const dimension = exact.dimensionOf(value);
+  if (dimension === undefined) return value.toString();
+  const quantity = exact.valueOf(value, dimension);
+  const [own] = exact.named(value);
+  if (exact.isResult(value)) return sayResult(quantity, dimension, units);
+  if (own) return sayIn(quantity, own);
+  const { fixPrefix, formatUnits } = value as Converted;
+  if (!fixPrefix) return sayResult(quantity, dimension, units);
+  // It was converted to a unit that has no name of ours.
+  const unit = formatUnits.call(value);
+  return `${sayNumber(value.toNumber(unit))} ${unit}`;
+}

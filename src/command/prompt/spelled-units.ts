@@ -1,0 +1,52 @@
+import { nameOfUnit, unitByName } from '../../mathjs/internal.js';
+import { type Dimension, type Unit, type UnitSymbol, unitTable } from '../../quantities/index.js';
+import { spellings } from '../../quantities/internal.js';
+
+/** Spellings that mean something else to mathjs than behind a number here. */
+const BEHIND_NUMBERS: Readonly<Record<string, string>> = {
+  in: 'inch',
+  min: 'minute',
+  sec: 'second',
+  C: 'celsius',
+  F: 'fahrenheit',
+};
+
+/** What people write behind a number and mathjs cannot read, with the name it reads: `lbf·ft` is `lbfFoot`. */
+function spelled(): ReadonlyMap<string, string> {
+  const all = new Map(Object.entries(BEHIND_NUMBERS));
+  for (const unit of Object.values(unitTable) as readonly Unit<Dimension>[]) {
+    if (unit.dimension === 'ratio') continue;
+    const own = [unit.symbol, ...(spellings[unit.symbol as UnitSymbol] ?? [])];
+    for (const spelling of own) {
+      if (!unitByName.has(spelling) && !all.has(spelling)) all.set(spelling, nameOfUnit(unit));
+    }
+  }
+  // A ratio in these is no unit, and a dash is a minus.
+  for (const none of ['', '-', 'R']) all.delete(none);
+  return all;
+}
+
+const UNITS = spelled();
+const escaped = (text: string) => text.replace(/[.*+?^${}()|[\]\\/]/g, '\\$&');
+const longestFirst = (a: string, b: string) => b.length - a.length;
+
+/** A number, then a unit that mathjs cannot read. */
+export const SPELLED = new RegExp(
+  `(?<![\\w.])((?:\\d+\\.?\\d*|\\.\\d+)(?:[eE][+-]?\\d+)?)\\s*(${[...UNITS.keys()]
+    .sort(longestFirst)
+    .map(escaped)
+    .join('|')})(?![\\w²³·/^])`,
+  'y',
+);
+
+/** A unit to convert to that mathjs cannot read. */
+export const WANTED = new RegExp(
+  `(?<![\\w.])to(\\s+)(${[...UNITS.keys()].sort(longestFirst).map(escaped).join('|')})(?![\\w²³·/^])`,
+  'y',
+);
+
+/** A mixed number or a fraction with a unit behind it: `2-1/8 in`, `2 1/8 in`. */
+export const MIXED = /(?<![\w.])(\d+)([ -])(\d+)\/(\d+)(?=\s*(?:[A-Za-z"″”µ]))/y;
+
+/** The name that mathjs reads for a spelling. */
+export const readableName = (spelling: string): string => UNITS.get(spelling) ?? spelling;

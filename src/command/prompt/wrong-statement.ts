@@ -1,0 +1,65 @@
+import { unitByName } from '../../mathjs/internal.js';
+import { RebuildInputError } from '../../quantities/index.js';
+import { complaintOf } from '../../quantities/internal.js';
+import { nearest } from '../../reading/index.js';
+
+/** Thrown for a statement that cannot be worked out; the message is all there is to say. */
+export class WrongStatement extends Error {}
+
+/** What is wrong with a statement, in words for the person who typed it. */
+export function whatIsWrong(error: unknown, names: readonly string[]): string {
+  if (error instanceof WrongStatement) return error.message;
+  if (error instanceof RebuildInputError) return ofInput(error);
+  const { message } = error as Error;
+  const [, what, unknown] = /^Undefined (symbol|function) (\w+)$/.exec(message ?? '') ?? [];
+  if (unknown !== undefined) {
+    const near = unknown.length > 2 ? nearest(unknown, names) : undefined;
+    const known = what === 'function' ? 'function' : 'name';
+    return near ? `${unknown}: did you mean ${near}?` : `${unknown}: there is no such ${known}`;
+  }
+  return tidy(message ?? String(error));
+}
+
+function ofInput(error: RebuildInputError): string {
+  const { parameter, expected, hint } = error;
+  const name = parameter.split('.').at(-1) ?? parameter;
+  if (expected === 'a known field') {
+    const fields = hint.replace(/^Fields: |\.$/g, '').split(', ');
+    const near = nearest(name, fields);
+    return near
+      ? `${name}: did you mean ${near}?`
+      : `${name} is not a field here; fields are ${fields.join(', ')}`;
+  }
+  const complaint = complaintOf(error);
+  // A value that shows itself says enough; the hint is for code.
+  if (/ has no unit; expected | is not an? .*; expected /.test(complaint)) {
+    return `${parameter}: ${complaint}`;
+  }
+  return asTyped(`${parameter}: ${complaint}. ${hint}`);
+}
+
+/** `inch(2.1248)` in a message as it is typed here: `2.1248 inch`. */
+function asTyped(message: string): string {
+  return message
+    .replace(
+      /\b([A-Za-z]\w*)\((-?[\d.]+(?:e-?\d+)?)\)/g,
+      (written, name: string, number: string) =>
+        unitByName.has(name) ? `${number} ${name}` : written,
+    )
+    .replace(
+      / (?:Lengths|Angles|Pressures) are \w+ here; wrap (?:the reading|it) in its unit/,
+      ' Check the unit',
+    );
+}
+
+/** What mathjs says, without the words that only its makers understand. */
+function tidy(message: string): string {
+  if (/^Unexpected type of argument in function \w*(?:add|subtract)/i.test(message)) {
+    return 'only sizes of one kind can be added or taken from each other, each with its unit';
+  }
+  if (/^Units do not match/.test(message)) return 'these are not of one kind';
+  const [, name] = /^Unexpected type of argument in function (\w+)/.exec(message) ?? [];
+  if (name !== undefined) return `${name.replace(/Scalar$/, '')} does not take that`;
+  const [line = ''] = message.split('\n');
+  return line;
+}

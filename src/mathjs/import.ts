@@ -1,0 +1,132 @@
+import { guardFields } from '../judging/internal.js';
+import { RebuildInputError, standardAtmosphere, type UnitSystem } from '../quantities/index.js';
+import { guardSystem } from '../quantities/internal.js';
+import { Exact } from './exact.js';
+import { functions, type KnownFunction } from './functions.js';
+import { giveValue } from './give-value.js';
+import type { MathInstance } from './instance.js';
+import { makeUnits } from './make-units.js';
+import { type Call, readValue } from './read-value.js';
+
+/** What to import into mathjs: functions by their names, and a few constants. */
+export type MathImport = Readonly<Record<string, unknown>>;
+
+/** How results are shown. */
+export interface MathOptions {
+  /** The units that results come in; by default `'inch'`. */
+  readonly units?: UnitSystem;
+}
+
+/**
+ * The functions and units of this library for an instance of mathjs of your own. The functions keep their names, and
+ * take and give units of mathjs; a size without a unit, or with that of another dimension, is refused. The units are
+ * made in the instance at once: `thou`, `tenth`, `rpm`, `lbfFoot`, `quartUS`, and all others that it can read. Gauge
+ * pressure (`psiGauge`) and fractions by volume and by mass (`percentByVolume`) do not mix with anything else.
+ *
+ * A reading of up to 15 digits in one unit is converted to the last bit as the library itself converts it. What comes
+ * of arithmetic is as exact as mathjs computes.
+ *
+ * @param math - an instance of mathjs, as `create(all)` makes one
+ * @param options - the units that results come in
+ * @returns what to give to `math.import`
+ * @throws {RebuildInputError} when there is no such instance, a field is misspelt or the unit system is unknown
+ * @example
+ * ```ts
+ * import { all, create } from 'mathjs';
+ *
+ * const math = create(all);
+ * math.import(crankwright(math));
+ * const sizes = '{housingBore: 2.251 inch, journal: 2.125 inch, shellWall: 62 thou}';
+ * math.evaluate(`oilClearance(${sizes}) to thou`).toString(); // "2 thou"
+ * ```
+ */
+export function crankwright(math: MathInstance, options: MathOptions = {}): MathImport {
+  guardInstance(math);
+  guardFields('options', options, ['units']);
+  const { units: system = 'inch' } = options;
+  guardSystem('options.units', system);
+  return importInto(math, () => system).names;
+}
+
+/** A call of a function of ours, in SI, and what was made of its result for mathjs. */
+export interface DoneCall {
+  readonly name: string;
+  readonly args: readonly unknown[];
+  readonly result: unknown;
+  readonly shown: unknown;
+}
+
+/** Told of every call. */
+export type OnCall = (call: DoneCall) => void;
+
+/** What `crankwright` gives, in units that may change, and what it converts with. */
+export function importInto(
+  math: MathInstance,
+  system: () => UnitSystem,
+  onCall: OnCall = () => {},
+  typed = true,
+): { readonly exact: Exact; readonly names: MathImport } {
+  makeUnits(math);
+  const exact = new Exact(math, typed);
+  const wrapped = [...functions.values()].map(
+    (each) => [each.name, wrappedFunction(each, exact, system, onCall)] as const,
+  );
+  const names = {
+    ...Object.fromEntries(wrapped),
+    standardAtmosphere: exact.unit(standardAtmosphere, 'pressure', system()),
+    percent: 0.01,
+    ppm: 1e-6,
+  };
+  return { exact, names };
+}
+
+/** A function of ours that takes and gives units of mathjs. */
+function wrappedFunction(
+  { name, signature, run }: KnownFunction,
+  exact: Exact,
+  system: () => UnitSystem,
+  onCall: OnCall,
+): (...args: readonly unknown[]) => unknown {
+  const { takes, gives } = signature;
+  return (...args) => {
+    if (args.length > takes.length)
+      throw tooMany(
+        name,
+        takes.map((each) => each.name),
+        args.length,
+      );
+    const [only, another] = takes;
+    const call: Call = only && !another ? { root: only.name } : {};
+    const given = takes
+      .slice(0, args.length)
+      .map((each, i) => readValue(exact, args[i], each.shape, each.name, call));
+    const result = run(...given);
+    const shown = giveValue(exact, result, gives, system(), call);
+    onCall({ name, args: given, result, shown });
+    return shown;
+  };
+}
+
+function tooMany(name: string, takes: readonly string[], count: number): RebuildInputError {
+  return new RebuildInputError({
+    parameter: name,
+    value: count,
+    expected: `${takes.length} arguments at most`,
+    problem: `arguments are too many for ${name}(${takes.join(', ')})`,
+    hint: 'Put all sizes into one pair of braces: {journal: 2.105 inch, …}.',
+  });
+}
+
+function guardInstance(math: MathInstance): void {
+  const isOne =
+    typeof math === 'object' &&
+    math !== null &&
+    ['unit', 'createUnit', 'Unit'].every((name) => typeof math[name as 'unit'] === 'function');
+  if (isOne) return;
+  throw new RebuildInputError({
+    parameter: 'math',
+    value: math,
+    expected: 'an instance of mathjs',
+    hint: 'Make one with create(all).',
+  });
+}

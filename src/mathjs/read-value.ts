@@ -1,0 +1,143 @@
+import { type Dimension, RebuildInputError } from '../quantities/index.js';
+import { ambiguousSpellings } from '../quantities/internal.js';
+import type { Exact } from './exact.js';
+import { isMathUnit, type MathUnit } from './instance.js';
+import { apart, apartIn, choicesOf, fieldsOf, isDimension, wrongUnit } from './say-shape.js';
+import type { Shape } from './shapes.js';
+
+/** What one call finds out on the way. */
+export interface Call {
+  /** The name of its only argument, which a field of it is not called by. */
+  readonly root?: string;
+  /** The dimension of what is generic in it. */
+  dimension?: Dimension;
+}
+
+/** A value of mathjs as our functions take it: units as SI numbers, matrices as lists. */
+export function readValue(
+  exact: Exact,
+  given: unknown,
+  shape: Shape,
+  path: string,
+  call: Call,
+): unknown {
+  const value = plain(given);
+  const choices = choicesOf(shape);
+  if (isMathUnit(value)) return readUnit(exact, value, choices, path, call);
+  if (typeof value === 'number') return readNumber(value, choices, path, call);
+  if (Array.isArray(value)) {
+    const list = choices.find((each) => typeof each === 'object' && 'list' in each);
+    const item = typeof list === 'object' && 'list' in list ? list.list : 'anything';
+    return value.map((each, i) => readValue(exact, each, item, `${path}[${i}]`, call));
+  }
+  if (typeof value !== 'object' || value === null) return value;
+  return readObject(exact, value, choices, path, call);
+}
+
+/** Matrices, big numbers and fractions of mathjs as JavaScript has them. */
+function plain(value: unknown): unknown {
+  if (typeof value !== 'object' || value === null || isMathUnit(value)) return value;
+  const told = value as { readonly type?: unknown; readonly valueOf: () => unknown };
+  if ('isMatrix' in value || 'isRange' in value) {
+    return (value as unknown as { readonly toArray: () => unknown }).toArray();
+  }
+  if (told.type === 'BigNumber' || told.type === 'Fraction') return Number(told.valueOf());
+  return value;
+}
+
+function readUnit(
+  exact: Exact,
+  value: MathUnit,
+  choices: readonly Shape[],
+  path: string,
+  call: Call,
+): number {
+  refuseAmbiguous(exact, value, path);
+  const dimensions = choices.filter(isDimension);
+  const fits = dimensions.find((dimension) => exact.is(value, dimension));
+  if (fits) return exact.valueOf(value, fits);
+  const isOpen = choices.includes('quantity') || choices.includes('anything');
+  if (isOpen) {
+    const wanted = choices.includes('number') ? undefined : call.dimension;
+    if (wanted === undefined || exact.is(value, wanted)) {
+      const dimension = wanted ?? exact.dimensionOf(value);
+      if (dimension !== undefined) {
+        if (!choices.includes('number')) call.dimension ??= dimension;
+        return exact.valueOf(value, dimension);
+      }
+    }
+    throw wrongUnit(path, exact.text(value), [wanted ?? 'length']);
+  }
+  if (dimensions.length > 0) throw wrongUnit(path, exact.text(value), dimensions);
+  throw new RebuildInputError({
+    parameter: path,
+    value,
+    shown: exact.text(value),
+    expected: 'a plain number or a word',
+    problem: 'has a unit where none belongs',
+    hint: 'Leave the unit off.',
+  });
+}
+
+/** An ounce, a pint, a quart and a gallon may be one of two. */
+function refuseAmbiguous(exact: Exact, value: MathUnit, path: string): void {
+  for (const { unit } of value.units) {
+    const bare = unit.name.toLowerCase().replace(/s$/, '');
+    const isVolume = unit.name !== 'oz' && Object.hasOwn(ambiguousSpellings, bare);
+    if (!isVolume && unit.name !== 'cup' && unit.name !== 'fluidounce') continue;
+    const kind =
+      bare === 'gal' ? 'gallon' : bare === 'qt' ? 'quart' : bare === 'pt' ? 'pint' : bare;
+    const name = kind === 'fluidounce' || kind === 'cup' ? 'fluidOunce' : kind;
+    throw new RebuildInputError({
+      parameter: path,
+      value,
+      shown: exact.text(value),
+      expected: `a US or an imperial measure`,
+      problem: `is ambiguous: a ${unit.name} may be a US or an imperial one`,
+      hint: `Write ${name}US or ${name}Imperial.`,
+    });
+  }
+}
+
+function readNumber(value: number, choices: readonly Shape[], path: string, call: Call): number {
+  const takesNumbers = choices.some(
+    (each) =>
+      ['number', 'ratio', 'anything'].includes(each as string) ||
+      (typeof each === 'object' && 'oneOf' in each),
+  );
+  if (takesNumbers) return value;
+  const dimensions = choices.filter(isDimension);
+  if (dimensions.length > 0) throw wrongUnit(path, value, dimensions);
+  if (choices.includes('quantity')) {
+    const { dimension = 'ratio' } = call;
+    if (dimension !== 'ratio') throw wrongUnit(path, value, [dimension]);
+  }
+  return value;
+}
+
+function readObject(
+  exact: Exact,
+  value: object,
+  choices: readonly Shape[],
+  path: string,
+  call: Call,
+): object {
+  const each = choices.find((one) => typeof one === 'object' && 'each' in one);
+  const known = fieldsOf({ either: choices });
+  const shapeOf = (key: string): Shape =>
+    known[key] ??
+    known[`${key}?`] ??
+    (typeof each === 'object' && 'each' in each ? each.each : 'anything');
+  const told = (value as { readonly dimension?: unknown }).dimension;
+  const own: Call = isDimension(told as Shape) ? { dimension: told as Dimension } : call;
+  const from = value instanceof Map ? [...value] : Object.entries(value);
+  return Object.fromEntries(
+    from.map(([key, item]) => {
+      const shape = apart(key, shapeOf(key));
+      const inside = apartIn(key, own.dimension);
+      const within = inside === own.dimension ? own : { dimension: inside };
+      const name = path === call.root ? key : `${path}.${key}`;
+      return [key, readValue(exact, item, shape, name, within as Call)];
+    }),
+  );
+}
