@@ -1,3 +1,4 @@
+import { tellingWords } from '../small-words.js';
 import { byId, takeTheme } from './page.js';
 
 takeTheme();
@@ -7,18 +8,12 @@ const found = byId('found');
 const items = [...document.querySelectorAll<HTMLElement>('li[data-words]')];
 const sections = [...document.querySelectorAll<HTMLElement>('section.formulas')];
 
-/** Words that say nothing of what is looked for. */
-const LITTLE = new Set('a an the of to in is it on for how much many what which my and'.split(' '));
-
 input.addEventListener('input', show);
 document.body.dataset['ready'] = 'yes';
 
 /** Shows the formulas that have the most of the words. */
 function show(): void {
-  const words = input.value
-    .toLowerCase()
-    .split(/[^\p{L}\p{N}°]+/u)
-    .filter((word) => word !== '' && !LITTLE.has(word));
+  const words = tellingWords(input.value.toLowerCase());
   const hits = items.map((item) => {
     const text = item.dataset['words'] ?? '';
     return words.filter((word) => text.includes(word)).length;

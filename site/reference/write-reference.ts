@@ -1,11 +1,8 @@
-import {
-  Application,
-  type DeclarationReflection,
-  ReflectionKind,
-  TSConfigReader,
-  TypeDocReader,
-} from 'typedoc';
+import { Application, ReflectionKind, Renderer, TSConfigReader, TypeDocReader } from 'typedoc';
 import { type CardName, cards } from '../cards.js';
+import { linkToPages } from './links.js';
+import { nameRoomsAndGuides } from './rooms-and-guides.js';
+import { findByWords } from './search.js';
 
 /** Where the reference tells of the function of a card, seen from the folder of the site. */
 export type Reference = (name: CardName) => string | undefined;
@@ -16,16 +13,21 @@ export async function writeReference(out: string): Promise<Reference> {
     new TypeDocReader(),
     new TSConfigReader(),
   ]);
+  nameRoomsAndGuides(app);
+  findByWords(app);
+  linkToPages(app);
   const project = await app.convert();
   if (!project) throw new Error('the sources cannot be converted');
   app.validate(project);
+  const urls = new Map<string, string>();
+  app.renderer.on(Renderer.EVENT_END, () => {
+    for (const each of project.getReflectionsByKind(ReflectionKind.Function)) {
+      urls.set(each.name, app.renderer.router?.getFullUrl(each) ?? '');
+    }
+  });
   await app.generateOutputs(project);
-  if (app.logger.hasErrors() || app.logger.hasWarnings()) process.exit(1);
-  const functions = project.getReflectionsByKind(
-    ReflectionKind.Function,
-  ) as DeclarationReflection[];
-  return (name) => {
-    const found = functions.find((each) => each.name === cards[name].of.name);
-    return found && app.renderer.router?.getFullUrl(found);
-  };
+  if (app.logger.hasErrors() || app.logger.hasWarnings()) {
+    throw new Error('the reference has the faults above');
+  }
+  return (name) => urls.get(cards[name].of.name);
 }
