@@ -3,7 +3,7 @@ import { createRequire } from 'node:module';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { gzipSync } from 'node:zlib';
-import { build, type Metafile } from 'esbuild';
+import { build, type Metafile, type Plugin } from 'esbuild';
 import { cardNames } from './cards.js';
 import { formulaIndex } from './pages/formula-index.js';
 import { formulaPage } from './pages/formula-page.js';
@@ -13,30 +13,47 @@ import { type Reference, writeReference } from './reference/write-reference.js';
 const here = dirname(fileURLToPath(import.meta.url));
 const out = join(here, '..', 'docs', 'api');
 
+/** Where the guides to the files stand on the site. */
+const GUIDES = {
+  sheet: 'documents/The_inspection_sheet.html',
+  shed: 'documents/The_shed_file.html',
+};
+
 /** The most that a formula page may load before it computes [gzipped bytes]. */
 const MOST = 250_000;
-
-// `npm run docs -- --pages` writes the pages that compute alone, which takes a third of the time.
-writePages(process.argv.includes('--pages') ? () => undefined : await writeReference(out));
-const metafile = await bundle();
-copySolver();
-tellSizes(metafile);
 
 /** Writes the pages that compute, which link to what the reference says of their functions. */
 function writePages(reference: Reference): void {
   mkdirSync(join(out, 'formulas'), { recursive: true });
+  mkdirSync(join(out, 'examples'), { recursive: true });
   mkdirSync(join(out, 'pages'), { recursive: true });
   for (const name of cardNames) {
     writeFileSync(join(out, 'formulas', `${name}.html`), formulaPage(name, reference(name)));
   }
   writeFileSync(join(out, 'formulas', 'index.html'), formulaIndex());
-  writeFileSync(join(out, 'your-parts.html'), partsPage());
+  writeFileSync(join(out, 'your-parts.html'), partsPage(GUIDES));
+  const examples = ['pump-set-inch.json', 'pump-set-shed.json', 'pump-set-shed-readings.csv'];
+  for (const file of examples) {
+    cpSync(join(here, '..', 'examples', file), join(out, 'examples', file));
+  }
   for (const file of ['style.css', 'icon.svg']) cpSync(join(here, file), join(out, 'pages', file));
 }
 
-/** Bundles the scripts. What several pages use stands in files of its own, and is loaded once. */
-async function bundle(): Promise<Metafile> {
-  const entries = ['formula', 'formula-index', 'parts', 'planner', 'search'];
+/** Leaves the lines of reports as long as they are, since the page wraps them. */
+const unwrapped: Plugin = {
+  name: 'unwrapped',
+  setup({ onLoad }) {
+    onLoad({ filter: /src\/pages\/text\.ts$/ }, ({ path }) => {
+      const text = readFileSync(path, 'utf8');
+      const contents = text.replace('WIDTH = 96;', 'WIDTH = 100_000;');
+      if (contents === text) throw new Error('the width of a page is not where it was');
+      return { contents, loader: 'ts' };
+    });
+  },
+};
+
+/** Bundles the scripts of the pages. What several pages use stands in files of its own, and is loaded once. */
+async function bundle(entries: readonly string[]): Promise<Metafile['outputs']> {
   const { metafile } = await build({
     entryPoints: entries.map((entry) => join(here, 'client', `${entry}.ts`)),
     outdir: join(out, 'pages'),
@@ -47,12 +64,12 @@ async function bundle(): Promise<Metafile> {
     format: 'esm',
     platform: 'browser',
     target: 'es2022',
-    external: ['./highs.mjs'],
+    plugins: [unwrapped],
     legalComments: 'linked',
     metafile: true,
     logLevel: 'warning',
   });
-  return metafile;
+  return metafile.outputs;
 }
 
 /** The solver stands beside the worker that loads it, with its licence. */
@@ -64,7 +81,7 @@ function copySolver(): void {
 }
 
 /** Prints what each page loads, and fails if a formula page loads too much. */
-function tellSizes({ outputs }: Metafile): void {
+function tellSizes(outputs: Metafile['outputs']): void {
   const weight = (file: string) => gzipSync(readFileSync(join(here, '..', file))).length;
   const loaded = (file: string, seen = new Set<string>()): Set<string> => {
     if (seen.has(file)) return seen;
@@ -93,3 +110,11 @@ function heaviestPage(): number {
   const sizes = pages.map((file) => gzipSync(readFileSync(join(out, 'formulas', file))).length);
   return sizes.reduce((a, b) => Math.max(a, b));
 }
+
+// `npm run docs -- --pages` writes the pages that compute alone, which takes a third of the time.
+writePages(process.argv.includes('--pages') ? () => undefined : await writeReference(out));
+// The worker shares nothing: what it needs would swell what the pages load.
+const scripts = await bundle(['formula', 'formula-index', 'parts', 'search']);
+const workers = await bundle(['planner']);
+copySolver();
+tellSizes({ ...scripts, ...workers });

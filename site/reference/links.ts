@@ -9,10 +9,10 @@ import { capital } from '../pages/layout.js';
 export function linkToPages(app: Application): void {
   app.renderer.hooks.on('sidebar.begin', (context) => {
     const links = PAGES.map(([path, title]) =>
-      link(context.relativeURL(path), title, 'tsd-nav-link'),
+      JSX.createElement('li', null, link(context.relativeURL(path), title)),
     );
-    const about = { class: 'tsd-navigation', 'aria-label': 'Pages that compute' };
-    return JSX.createElement('nav', about, ...links);
+    const about = { 'aria-label': 'Pages that compute' };
+    return JSX.createElement('nav', about, JSX.createElement('ul', null, ...links));
   });
   app.renderer.hooks.on('head.end', (context) =>
     JSX.createElement('script', { type: 'module', src: context.relativeURL('pages/search.js') }),
@@ -27,8 +27,7 @@ export function linkToPages(app: Application): void {
   });
 }
 
-const link = (href: string, title: string, name = '') =>
-  JSX.createElement('a', { href, class: name }, title);
+const link = (href: string, title: string) => JSX.createElement('a', { href }, title);
 
 const PAGES = [
   ['formulas/index.html', 'Formulas, live'],
