@@ -55,7 +55,7 @@ const SUMP = ['oil', 'fuel', 'leak', 'standingLeak', 'evaporation'] as const;
  * fraction. The fuel in the oil must be said: unknown oil is not clean oil.
  *
  * Running and standing are two numbers. Most needles leak while the engine stands with the fuel cock open, and cold
- * oil gives no fuel off. While it stands a leak may also flood a cylinder: {@link hydraulicLockHours}.
+ * oil gives no fuel off. While it stands a leak may also flood a cylinder: `hydraulicLockHours`.
  *
  * Stop, drain and mend the leak; this only tells how urgent it is. Fuel vapour in a crankcase can ignite:
  * keep flames, sparks and switches away, and ventilate.

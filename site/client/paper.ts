@@ -1,0 +1,72 @@
+import type { Block, Entry } from '../../src/pages/index.js';
+import type { Paper } from '../planner-words.js';
+import { element } from './page.js';
+
+/** A paper as a section of the page. It grows a part at a time, so that the page moves on in between. */
+export async function showPaper(paper: Paper, place: HTMLElement): Promise<void> {
+  const section = element('section', { class: 'paper', 'data-paper': paper.title });
+  place.append(
+    element('div', { class: 'over' }, element('h2', {}, paper.title), ...savingOf(paper)),
+    section,
+  );
+  for (const [i, block] of paper.blocks.entries()) {
+    section.append(...nodesOf(block));
+    if (i % 20 === 19) await new Promise((resolve) => requestAnimationFrame(resolve));
+  }
+}
+
+/** Links to keep a paper as a file, and to print the page. */
+function savingOf({ title, text }: Paper): readonly Node[] {
+  const link = element(
+    'a',
+    { download: `${title.toLowerCase().replaceAll(' ', '-')}.txt` },
+    'Save as text',
+  );
+  link.href = URL.createObjectURL(new Blob([text], { type: 'text/plain;charset=utf-8' }));
+  const print = element('button', { type: 'button' }, 'Print');
+  print.addEventListener('click', () => window.print());
+  return [link, print];
+}
+
+function nodesOf(block: Block): readonly Node[] {
+  switch (block.kind) {
+    case 'page break':
+      return [];
+    case 'heading':
+      return [element(block.level === 1 ? 'h3' : 'h4', {}, block.text)];
+    case 'paragraph':
+      return [element('p', {}, block.text)];
+    case 'caution':
+      return [element('p', { class: 'caution' }, `Caution: ${block.text}`)];
+    case 'checks':
+      return [element('ul', { class: 'checks' }, ...block.items.map(boxOf))];
+    case 'list':
+      return [element('ul', {}, ...block.items.map((item) => element('li', {}, said(item))))];
+    case 'table':
+      return [tableOf(block)];
+  }
+}
+
+const boxOf = (item: Entry): HTMLElement =>
+  element('li', {}, element('label', {}, element('input', { type: 'checkbox' }), ` ${said(item)}`));
+
+function tableOf({ heading, rows, left }: Extract<Block, { kind: 'table' }>): HTMLElement {
+  const sort = (column: number) => ({ class: column < left ? 'words' : 'numbers' });
+  const head = heading.map((cell, i) => element('th', { scope: 'col', ...sort(i) }, cell));
+  const body = rows.map((row) =>
+    element('tr', {}, ...row.map((cell, i) => element('td', sort(i), said(cell)))),
+  );
+  const table = element(
+    'table',
+    {},
+    element('thead', {}, element('tr', {}, ...head)),
+    element('tbody', {}, ...body),
+  );
+  return element(
+    'div',
+    { class: 'wide', tabindex: '0', role: 'region', 'aria-label': heading.join(', ') },
+    table,
+  );
+}
+
+const said = (entry: Entry): string => (typeof entry === 'string' ? entry : entry.write);
