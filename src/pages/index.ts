@@ -12,6 +12,7 @@ export {
   table,
 } from './blocks.js';
 export { asMarkdown } from './markdown.js';
+export { escapedMarkup } from './markup.js';
 export { numberedNotes, whoSetTheLimits } from './notes.js';
 export { asPlainText } from './plain-text.js';
 export { capital, columns, printable, section, WIDTH, wrap } from './text.js';
