@@ -3,7 +3,14 @@
  *
  * @packageDocumentation
  */
+
+export { bigEndPicture, type ShownBigEnd } from './big-end-picture.js';
 export { borePicture } from './bore-picture.js';
+export type { ShownClearance } from './clearance-row.js';
+export { clearancesOf } from './clearances-of.js';
+export { clearancesPicture } from './clearances-picture.js';
+export { fuelPicture, type SumpBetween } from './fuel-picture.js';
 export { journalPicture } from './journal-picture.js';
 export type { PictureOptions } from './options.js';
 export type { ReadBore, ReadPart } from './read-parts.js';
+export { type ShownOils, viscosityPicture } from './viscosity-picture.js';

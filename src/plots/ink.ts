@@ -57,7 +57,13 @@ const SHAPES = [
 export const dashOf = (place: number): string | undefined => DASHES[place % DASHES.length];
 
 /** The mark of a reading, by the place of its line, with what it says when it is pointed at. */
-export function mark(place: number, x: number, y: number, about?: string): string {
+export function mark(
+  place: number,
+  x: number,
+  y: number,
+  about?: string,
+  ink: Ink = 'ink',
+): string {
   const shape = SHAPES[place % SHAPES.length] ?? symbolCircle;
   const told = about === undefined ? [] : [element('title', {}, about)];
   return element(
@@ -67,7 +73,7 @@ export function mark(place: number, x: number, y: number, about?: string): strin
       transform: `translate(${Math.round(x * 100) / 100} ${Math.round(y * 100) / 100})`,
       d: symbol(shape, 44).digits(2)() ?? '',
       'stroke-width': 1.5,
-      ...inked({ stroke: 'ink', fill: 'paper' }),
+      ...inked({ stroke: ink, fill: 'paper' }),
     },
     ...told,
   );

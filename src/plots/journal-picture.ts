@@ -4,7 +4,7 @@ import { groupBy } from '../measuring/internal.js';
 import { degree, type Length, tradeUnit, valueIn } from '../quantities/index.js';
 import { guardPicture, type PictureOptions } from './options.js';
 import { drawPicture, legend, note } from './picture.js';
-import { around, type Plane, plane } from './plane.js';
+import { around, marksAt, type Plane, plane } from './plane.js';
 import {
   drawReadings,
   guardJournal,
@@ -74,7 +74,7 @@ export function journalPicture(journal: ReadPart, options: PictureOptions): stri
         ),
         plane(
           {
-            x: { label: 'angle round the journal [°]', from: -6, to: 186, marked: MARKED },
+            x: { label: 'angle round the journal [°]', from: -6, to: 186, marked: marksAt(MARKED) },
             y: { label: `diameter [${unit.symbol}]`, ...scale },
             height: Math.min(300, Math.max(200, width * 0.4)),
             width,

@@ -13,8 +13,8 @@ export interface Axis {
   readonly to: number;
   /** Where a value stands, if not in proportion. */
   readonly at?: (value: number) => number;
-  /** The values that are written at it; round ones if left out. */
-  readonly marked?: readonly number[];
+  /** What is written at it; round values if left out. */
+  readonly marked?: readonly Tick[];
   /** Values grow downward, as depths do. */
   readonly down?: boolean;
 }
@@ -97,7 +97,7 @@ function grid() {
 }
 
 /** A value that is written at an axis. */
-interface Tick {
+export interface Tick {
   readonly value: number;
   readonly text: string;
 }
@@ -111,7 +111,7 @@ function placeOn({ from, to, at = straightOn }: Axis, range: readonly [number, n
 
 /** The round values of an axis, about so many. */
 export function ticksOf({ from, to, marked }: Axis, count: number): readonly Tick[] {
-  if (marked !== undefined) return marked.map((value) => ({ value, text: String(value) }));
+  if (marked !== undefined) return marked;
   const values = scaleLinear([from, to], [0, 1]).ticks(count);
   const [first = 0, second = first + 1] = values;
   // One digit more than the step is large: 0.5 takes one, 0.25 two.
@@ -130,6 +130,10 @@ function fitting(axis: Axis, width: number): readonly Tick[] {
   }
   return ticksOf(axis, 2);
 }
+
+/** Values that are written as they are. */
+export const marksAt = (values: readonly number[]): readonly Tick[] =>
+  values.map((value) => ({ value, text: String(value) }));
 
 /** From the least to the greatest of some values, with a little room, and no less than so much. */
 export function around(
