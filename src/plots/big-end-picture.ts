@@ -21,8 +21,8 @@ import {
 } from '../quantities/index.js';
 import { crankDegrees, type Follow, filmPlane, loadPlane } from './cycle-planes.js';
 import { type Drawn, guardPicture, type PictureOptions } from './options.js';
-import { orbitCircle } from './orbit-circle.js';
-import { drawPicture, note } from './picture.js';
+import { ORBIT_MARKS, orbitCircle } from './orbit-circle.js';
+import { drawPicture, legend, note } from './picture.js';
 
 /** A big end, its loads and its orbit. */
 export interface ShownBigEnd {
@@ -71,7 +71,7 @@ export function bigEndPicture(bigEnd: ShownBigEnd, options: PictureOptions): str
   const { width, units } = drawn;
   const { name, orbit, clearance, needed } = sound;
   const told = sayBigEnd(sound, drawn);
-  const circle = `The path of the middle of the journal in its clearance circle, ${say(clearance, 'length', units)} across, seen along the shaft; the rod points up. Where the path meets the circle, metal meets metal.`;
+  const circle = `The path of the middle of the journal in its clearance circle, ${say(clearance, 'length', units)} across, seen along the shaft; the rod points up, and the crank turns to the right at top centre. Where the path meets the circle, metal meets metal.`;
   return drawPicture(
     {
       title: `${name}: load, film and orbit over the cycle`,
@@ -79,10 +79,21 @@ export function bigEndPicture(bigEnd: ShownBigEnd, options: PictureOptions): str
       strips: [
         loadPlane(sound.loads, drawn),
         filmPlane(orbit, needed, drawn),
+        note('orbit in the clearance circle', width),
+        legend(
+          [
+            ...ORBIT_MARKS.map((degrees, place) => ({
+              label: `at ${degrees}°`,
+              place,
+              as: 'mark' as const,
+            })),
+          ],
+          width,
+        ),
         orbitCircle(orbit, width),
         note(circle, width),
         ...told.map((text) => note(text, width)),
-        note('The loads are computed, not measured. The ring marks the thinnest film.', width),
+        note('The loads are computed, not measured. The dot marks the thinnest film.', width),
       ],
     },
     drawn,

@@ -10,7 +10,7 @@ import {
   tradeUnit,
   valueIn,
 } from '../quantities/index.js';
-import { inked, oddMark, written } from './ink.js';
+import { dot, haloed, inked } from './ink.js';
 import type { Drawn } from './options.js';
 import { type Strip, straight } from './picture.js';
 import { type Axis, plane } from './plane.js';
@@ -104,21 +104,15 @@ export function filmPlane(
             }),
             words('needed', field.right - 4, field.y(value) - 5, {
               'text-anchor': 'end',
-              ...written('alarm'),
+              ...haloed('alarm'),
             }),
           ].join(''),
         ),
-        oddMark(x, y),
-        words(
-          format(leastFilm.film, micrometre),
-          x > (field.left + field.right) / 2 ? x - 16 : x + 16,
-          y - 8,
-          {
-            'text-anchor': x > (field.left + field.right) / 2 ? 'end' : 'start',
-            'font-weight': 'bold',
-            ...written(),
-          },
-        ),
+        dot(x, y),
+        words(format(leastFilm.film, micrometre), x, y - 10, {
+          'text-anchor': x > (field.left + field.right) / 2 ? 'end' : 'start',
+          ...haloed(),
+        }),
       ].join('');
     },
   );

@@ -10,7 +10,7 @@ import {
   type VolumeFraction,
   valueIn,
 } from '../quantities/index.js';
-import { inked, written } from './ink.js';
+import { haloed, inked } from './ink.js';
 import { widthOfWords } from './lettering.js';
 import { guardPicture, type PictureOptions } from './options.js';
 import { drawPicture, legend, note, shade, straight } from './picture.js';
@@ -106,7 +106,7 @@ export function fuelPicture(
                     'stroke-dasharray': '2 3',
                     ...inked({ stroke: 'alarm' }),
                   }),
-                  words(label, field.left + 5, field.y(value) - 4, written('alarm')),
+                  words(label, field.left + 5, field.y(value) - 4, haloed('alarm')),
                 ].join(''),
               ),
             ].join(''),
@@ -221,12 +221,7 @@ function drawStretch({ state, from, to }: Stretch, field: Plane): string {
       ...shade(state === 'running' ? 0 : 1),
     }),
     ...(fits
-      ? [
-          words(state, (left + right) / 2, field.bottom - 6, {
-            'text-anchor': 'middle',
-            ...written(),
-          }),
-        ]
+      ? [words(state, (left + right) / 2, field.top + 14, { 'text-anchor': 'middle', ...haloed() })]
       : []),
   ].join('');
 }
@@ -278,7 +273,7 @@ function sayFuel({ least, most, isBand, critical }: Told): readonly string[] {
   return [
     `At the end ${end} of the oil is fuel.`,
     past
-      ? `It may pass ${percent(critical)} within ${past.hours.toFixed(1)} hours: do not run the engine from then on.`
+      ? `It ${isBand ? 'may be' : 'is'} above ${percent(critical)} ${past.hours > 0 ? `within ${past.hours.toFixed(1)} hours` : 'from the start'}: do not run the engine from then on, before the oil is changed.`
       : `It stays at or below ${percent(critical)}.`,
   ];
 }

@@ -11,6 +11,8 @@ export { clearancesOf } from './clearances-of.js';
 export { clearancesPicture } from './clearances-picture.js';
 export { fuelPicture, type SumpBetween } from './fuel-picture.js';
 export { journalPicture } from './journal-picture.js';
+export { measureFirstPicture } from './measure-first-picture.js';
 export type { PictureOptions } from './options.js';
+export { planPicture } from './plan-picture.js';
 export type { ReadBore, ReadPart } from './read-parts.js';
 export { type ShownOils, viscosityPicture } from './viscosity-picture.js';

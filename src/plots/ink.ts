@@ -100,3 +100,15 @@ export const oddMark = (x: number, y: number): string =>
   );
 
 const at = (value: number): number => Math.round(value * 100) / 100;
+
+/** Text over lines: paper around its letters keeps it legible. */
+export const haloed = (ink: Ink = 'ink'): Attributes => ({
+  'stroke-width': 3.5,
+  'stroke-linejoin': 'round',
+  'paint-order': 'stroke',
+  ...inked({ stroke: 'paper', fill: ink }),
+});
+
+/** A place that the text speaks of. */
+export const dot = (x: number, y: number): string =>
+  element('circle', { class: 'dot', cx: x, cy: y, r: 4.5, ...inked({ fill: 'ink' }) });

@@ -1,19 +1,19 @@
 import { degree, valueIn } from '../quantities/index.js';
 import type { Follow } from './cycle-planes.js';
-import { inked, mark, oddMark, written } from './ink.js';
+import { dot, inked, mark, written } from './ink.js';
 import { EDGE, LINE, type Strip, straight } from './picture.js';
 import { element, stroke, words } from './svg.js';
 
 /** Where along the cycle the path is marked, in degrees. */
-const MARKED = [0, 180, 360, 540] as const;
+export const ORBIT_MARKS = [0, 180, 360, 540] as const;
 
 /** The path of the journal inside its clearance circle; the rod points up. */
 export function orbitCircle({ path, leastFilm }: Follow, width: number): Strip {
   const radius = Math.min(150, width / 2 - EDGE - 20);
   return {
-    height: 2 * radius + 3 * LINE,
+    height: 2 * radius + 2 * LINE,
     draw: (top) => {
-      const [cx, cy] = [width / 2, top + radius + LINE + 6];
+      const [cx, cy] = [width / 2, top + radius + LINE / 2];
       const at = ({ along, across }: Follow['path'][number]) =>
         [cx + radius * across, cy - radius * along] as const;
       const nearest = (degrees: number) => {
@@ -23,7 +23,6 @@ export function orbitCircle({ path, leastFilm }: Follow, width: number): Strip {
       };
       const thinnest = at(nearest(valueIn(leastFilm.crankAngle, degree)));
       return [
-        words('orbit in the clearance circle', EDGE, top + 8, written()),
         element('circle', {
           class: 'clearance',
           cx,
@@ -42,14 +41,8 @@ export function orbitCircle({ path, leastFilm }: Follow, width: number): Strip {
           'stroke-width': 1.5,
           ...inked({ stroke: 'mark' }),
         }),
-        ...MARKED.map((degrees, i) => {
-          const [x, y] = at(nearest(degrees));
-          const out = Math.hypot(x - cx, y - cy) || 1;
-          // Towards the middle there is room for the label.
-          const [lx, ly] = [x - ((x - cx) / out) * 20, y - ((y - cy) / out) * 16];
-          return `${mark(i, x, y)}${words(`${degrees}°`, lx, ly + 4, { 'text-anchor': 'middle', ...written() })}`;
-        }),
-        oddMark(...thinnest),
+        ...ORBIT_MARKS.map((degrees, i) => mark(i, ...at(nearest(degrees)))),
+        dot(...thinnest),
       ].join('');
     },
   };

@@ -10,7 +10,7 @@ import {
   type UnitSystem,
   valueIn,
 } from '../quantities/index.js';
-import { dashOf, inked, mark, oddMark } from './ink.js';
+import { inked, mark } from './ink.js';
 import { guardPicture, type PictureOptions } from './options.js';
 import { drawPicture, legend, note, straight } from './picture.js';
 import { plane, type Tick } from './plane.js';
@@ -37,7 +37,7 @@ const OIL = ['name', 'line'] as const;
 const SAMPLE = ['name', 'temperature', 'viscosity'] as const;
 /**
  * Draws the viscosity of oils against temperature, on the scales of ASTM D341, on which an oil is a straight line. It is
- * full between the two points that are known of the oil and broken past them. Samples are ringed.
+ * full between the two points that are known of the oil and broken past them. A sample has a mark of its own.
  *
  * @param shown - oils with two points each, and samples of used oil
  * @param options - units, width and ids
@@ -74,7 +74,7 @@ export function viscosityPicture(shown: ShownOils, options: PictureOptions): str
     ...oils.map(
       ({ name, line }) => `${name}: ${line.map((point) => sayPoint(point, units)).join(', ')}.`,
     ),
-    ...samples.map((sample) => `Ringed, ${sample.name}: ${sayPoint(sample, units)}.`),
+    ...samples.map((sample) => `${sample.name}: ${sayPoint(sample, units)}.`),
   ];
   return drawPicture(
     {
@@ -82,7 +82,7 @@ export function viscosityPicture(shown: ShownOils, options: PictureOptions): str
       told: said,
       strips: [
         legend(
-          oils.map(({ name }, place) => ({ label: name, place, as: 'line and mark' })),
+          [...oils, ...samples].map(({ name }, place) => ({ label: name, place, as: 'mark' })),
           width,
         ),
         plane(
@@ -105,7 +105,7 @@ export function viscosityPicture(shown: ShownOils, options: PictureOptions): str
           (field) => {
             const x = (temperature: number) => field.x(valueIn(temperature as Temperature, unit));
             return [
-              ...lines.map(({ sections }, i) =>
+              ...lines.map(({ sections }) =>
                 sections
                   .map(({ ends: [a, b], isKnown }) =>
                     element('path', {
@@ -115,7 +115,7 @@ export function viscosityPicture(shown: ShownOils, options: PictureOptions): str
                         [x(b.temperature), field.y(b.height)],
                       ]),
                       'stroke-width': isKnown ? 2 : 1,
-                      'stroke-dasharray': isKnown ? undefined : (dashOf(i) ?? '4 3'),
+                      'stroke-dasharray': isKnown ? undefined : '4 3',
                       ...inked({ stroke: 'ink' }),
                     }),
                   )
@@ -128,7 +128,7 @@ export function viscosityPicture(shown: ShownOils, options: PictureOptions): str
               ),
               ...samples.map((sample, i) => {
                 const [px, py] = [x(sample.temperature), field.y(heightOf(sample))];
-                return `${mark(oils.length + i, px, py, sayPoint(sample, units))}${oddMark(px, py)}`;
+                return mark(oils.length + i, px, py, sayPoint(sample, units), 'alarm');
               }),
             ].join('');
           },
