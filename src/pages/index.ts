@@ -15,4 +15,13 @@ export { asMarkdown } from './markdown.js';
 export { escapedMarkup } from './markup.js';
 export { numberedNotes, whoSetTheLimits } from './notes.js';
 export { asPlainText } from './plain-text.js';
-export { capital, columns, printable, section, WIDTH, wrap } from './text.js';
+export {
+  asText,
+  columns,
+  type Line,
+  type PageSection,
+  section,
+  task,
+  wrap,
+} from './sections.js';
+export { capital, printable, WIDTH } from './text.js';

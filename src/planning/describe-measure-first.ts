@@ -1,6 +1,6 @@
 import type { Wording } from '../judging/index.js';
 import { sayDistance } from '../judging/internal.js';
-import { section, wrap } from '../pages/index.js';
+import { type PageSection, section, wrap } from '../pages/index.js';
 import { INSTRUMENT_WORDS } from '../reading/index.js';
 import { describeFar, sayTestedFirst } from '../shed/internal.js';
 import { sayLacks } from './describe-lacks.js';
@@ -10,7 +10,7 @@ import type { Plan } from './plan-types.js';
 import { sayCost } from './say-cost.js';
 
 /** What there may be besides what is proven, and what to measure first: a section of the plan, if there is any. */
-export function describeMeasureFirst(plan: Plan, wording: Wording): readonly string[] {
+export function describeMeasureFirst(plan: Plan, wording: Wording): readonly PageSection[] {
   const { measureFirst, readAgain } = plan;
   const again = readAgain.flatMap(({ name, because }) =>
     because.flatMap((reason) => wrap(`  ${name}, ${describeFar(reason, wording)}.`, 4)),
