@@ -8,6 +8,7 @@ const src = `${root}/src`;
 /** What functions take that another function of the library made, by the file of its type. */
 const TAKEN = {
   'bearings/explain.ts': ['ClearanceExplanation'],
+  'bearings/orbit/orbit-types.ts': ['BigEndOrbit'],
   'crankshaft/grind-types.ts': ['GrindPlan'],
   'cylinders/bore-types.ts': ['BorePlan'],
   'fasteners/tightening-plan.ts': ['TighteningPlan'],

@@ -20,7 +20,7 @@ const floors = [
   ['shed'],
   ['planning'],
   ['build-sheet'],
-  ['teaching', 'mathjs'],
+  ['teaching', 'mathjs', 'plots'],
   ['command'],
 ];
 const floorOf = (room: string) => floors.findIndex((rooms) => rooms.includes(room));

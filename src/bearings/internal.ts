@@ -9,11 +9,12 @@ export {
 export { shellMetals } from './acceptance/shell-material.js';
 export { TRUMPLER, trumplerHottest } from './acceptance/trumpler.js';
 export { clearanceLeft, oilClearanceLimits } from './clearance.js';
-export { shellWall, surfaceRoughness } from './domains.js';
+export { oilFilm, shellWall, surfaceRoughness } from './domains.js';
 export { consequence, sayClearance } from './explain.js';
 export { inletDoubt, shareInDoubt } from './film/domains.js';
 export { guardBearing } from './film/journal-bearing.js';
 export { loadInDoubt } from './film/max-fuel-dilution-span.js';
 export { rankShells } from './match.js';
 export { mostApart } from './one-bearing.js';
+export { guardLoads } from './orbit/guard-big-end.js';
 export { wallsToSuit } from './shell-wall-to-suit.js';

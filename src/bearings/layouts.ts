@@ -7,6 +7,15 @@ export const clearanceExplanationLayout = { by: 'outcome', variants: [
   undersizeMismatchLayout,
   { fields: { outcome: { oneOf: ['as it should be', 'too loose, unexplained', 'too tight, unexplained', 'undecided'] }, finding: findingLengthLayout } },
 ] } satisfies Layout;
+export const leastFilmLayout = { fields: { film: 'number', crankAngle: 'number', onShell: 'number', onPin: 'number' } } satisfies Layout;
+export const approachLayout = { fields: { speed: 'number', crankAngle: 'number', film: 'number' } } satisfies Layout;
+export const orbitPointLayout = { fields: { crankAngle: 'number', along: 'number', across: 'number', film: 'number' } } satisfies Layout;
+export const orbitRangeLayout = { fields: { lengthToDiameter: findingRatioLayout, leastGap: findingRatioLayout } } satisfies Layout;
+export const bigEndOrbitLayout = { by: 'outcome', variants: [
+  { fields: { outcome: { oneOf: ['settled'] }, leastFilm: leastFilmLayout, 'shareThinner?': 'number', greatestApproach: approachLayout, path: { list: orbitPointLayout }, cycles: 'number', steps: 'number', range: orbitRangeLayout } },
+  { fields: { outcome: { oneOf: ['no film'] } } },
+  { fields: { outcome: { oneOf: ['not settled'] }, because: { oneOf: ['too many cycles', 'too many steps'] }, cycles: 'number', steps: 'number' } },
+] } satisfies Layout;
 export const lengthToDiameterLayout = { either: ['number', { oneOf: ['infinite'] }] } satisfies Layout;
 export const filmNumbersLayout = { fields: { eccentricity: 'number', lengthToDiameter: lengthToDiameterLayout, sommerfeld: 'number', leastFilm: 'number', attitude: 'number', friction: 'number', flow: 'number', sideFlow: 'number', pressureRatio: 'number', peakAngle: 'number', ruptureAngle: 'number' } } satisfies Layout;
 export const floatingFilmLayout = { fields: { outcome: { oneOf: ['floats'] }, film: 'number', eccentricity: 'number', attitude: 'number', friction: 'number', flow: 'number', sideFlow: 'number', meanPressure: 'number', peakPressure: 'number', numbers: filmNumbersLayout, torque: 'number', power: 'number' } } satisfies Layout;

@@ -30,7 +30,7 @@ export {
 } from './machining-request.js';
 export { oddInBore } from './odd-in-bore.js';
 export { type KnownShape, kindestShape, type ReadSoFar, readSoFar } from './read-so-far.js';
-export { isOneDiameter } from './readings.js';
+export { groupBy, guardReadings, isOneDiameter } from './readings.js';
 export { repeatsIn } from './repeats.js';
 export { journalShapeLimits, judgeShape, MOST_IN_DOUBT } from './shape-rule.js';
 export { sizeSteps, withStandard } from './size-steps.js';

@@ -17,4 +17,4 @@ export {
 export { flowOfDrops } from './drip.js';
 export { LAWS } from './laws.js';
 export { filmOilAt, guardOil } from './oil.js';
-export { alongLine, temperatureOn } from './viscosity.js';
+export { alongLine, doubleLog, guardLine, temperatureOn } from './viscosity.js';

@@ -12,6 +12,16 @@ export {
   table,
 } from './blocks.js';
 export { asMarkdown } from './markdown.js';
+export { escapedMarkup } from './markup.js';
 export { numberedNotes, whoSetTheLimits } from './notes.js';
 export { asPlainText } from './plain-text.js';
-export { capital, columns, printable, section, WIDTH, wrap } from './text.js';
+export {
+  asText,
+  columns,
+  type Line,
+  type PageSection,
+  section,
+  task,
+  wrap,
+} from './sections.js';
+export { capital, printable, WIDTH } from './text.js';

@@ -1,6 +1,6 @@
 import type { Wording } from '../judging/index.js';
 import { describeBasis } from '../judging/internal.js';
-import { section, wrap } from './text.js';
+import { type PageSection, section, wrap } from './sections.js';
 
 /** Who set the limits of a document: numbered in the text, named at the end. */
 export interface Notes {
@@ -22,7 +22,7 @@ export function numberedNotes({ units, why = false }: Wording): Notes {
 }
 
 /** The section that names them, left out if there are none. */
-export function whoSetTheLimits({ named }: Notes): readonly string[] {
+export function whoSetTheLimits({ named }: Notes): readonly PageSection[] {
   const lines = named.flatMap((note, i) => wrap(`[${i + 1}] ${note}`, 4));
   return lines.length === 0 ? [] : [section('WHO SET THE LIMITS', lines)];
 }

@@ -1,5 +1,5 @@
 import { BLANK, type Block, type Entry } from './blocks.js';
-import { columns, section, wrap } from './text.js';
+import { alignedLines, brokenLines, underlined } from './text.js';
 
 /** Prints blocks as plain text. A form feed begins every new page. */
 export function asPlainText(blocks: readonly Block[]): string {
@@ -12,17 +12,17 @@ function textOf(block: Block): string {
     case 'page break':
       return '\f';
     case 'heading':
-      return section(block.text, [], block.level === 1 ? '=' : '-');
+      return underlined(block.text, [], block.level === 1 ? '=' : '-');
     case 'paragraph':
-      return wrap(block.text, 0).join('\n');
+      return brokenLines(block.text, 0).join('\n');
     case 'caution':
-      return wrap(`CAUTION: ${block.text}`, 4).join('\n');
+      return brokenLines(`CAUTION: ${block.text}`, 4).join('\n');
     case 'checks':
-      return block.items.flatMap((item) => wrap(`[ ] ${filled(item)}`, 4)).join('\n');
+      return block.items.flatMap((item) => brokenLines(`[ ] ${filled(item)}`, 4)).join('\n');
     case 'list':
-      return block.items.flatMap((item) => wrap(filled(item), 4)).join('\n');
+      return block.items.flatMap((item) => brokenLines(filled(item), 4)).join('\n');
     case 'table':
-      return columns(
+      return alignedLines(
         block.heading,
         block.rows.map((row) => row.map(filled)),
         block.left,

@@ -6,14 +6,14 @@ export const WIDTH = 96;
 const [GAP, NARROW_GAP] = ['   ', '  '];
 
 /** An underlined heading and its lines. */
-export function section(heading: string, lines: readonly string[], underline = '-'): string {
-  const title = wrap(heading, 0);
+export function underlined(heading: string, lines: readonly string[], underline = '-'): string {
+  const title = brokenLines(heading, 0);
   const longest = largestOf(title.map((line) => line.length));
   return [...title, underline.repeat(longest), ...lines].join('\n');
 }
 
 /** Breaks a sentence into lines and indents those after the first. */
-export function wrap(text: string, indent: number): string[] {
+export function brokenLines(text: string, indent: number): string[] {
   const lead = /^ */.exec(text)?.[0] ?? '';
   const [first = '', ...others] = wrapped(text, WIDTH - indent, WIDTH - lead.length);
   return [lead + first, ...others.map((line) => ' '.repeat(indent) + line)];
@@ -23,7 +23,7 @@ export function wrap(text: string, indent: number): string[] {
  * A table. The first columns, by default one, are aligned left and the others right. If it is too
  * wide for the page, its widest cells are broken into lines.
  */
-export function columns(
+export function alignedLines(
   heading: readonly string[],
   rows: readonly (readonly string[])[],
   left = 1,

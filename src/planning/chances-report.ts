@@ -1,6 +1,6 @@
 import type { Wording } from '../judging/index.js';
 import { guardLayout, guardWording } from '../judging/internal.js';
-import { section, wrap } from '../pages/index.js';
+import { asText, section, wrap } from '../pages/index.js';
 import { percent } from '../quantities/index.js';
 import { formatNumber } from '../quantities/internal.js';
 import { sayNotJudged } from '../shed/internal.js';
@@ -29,14 +29,21 @@ export function chancesReport(
   guardWording(wording);
   const { chances: each, odds, ended } = chances;
   if (ended) {
-    return `${section('CHANCES', wrap(`Not known: ${ended === 'time limit' ? 'the time was up' : 'the solver failed'}.`, 0))}\n`;
+    return asText([
+      section(
+        'CHANCES',
+        wrap(`Not known: ${ended === 'time limit' ? 'the time was up' : 'the solver failed'}.`, 0),
+      ),
+    ]);
   }
-  return `${section('CHANCES', [
-    ...each.flatMap(({ engines, chance }) => wrap(`${sayEngines(engines)}: ${say(chance)}`, 4)),
-    ...wrap(sayHow(chances), 0),
-    ...odds.flatMap((part) => wrap(`  ${sayOdds(part)}`, 4)),
-    ...wrap(sayNotIn(chances, wording), 0),
-  ])}\n`;
+  return asText([
+    section('CHANCES', [
+      ...each.flatMap(({ engines, chance }) => wrap(`${sayEngines(engines)}: ${say(chance)}`, 4)),
+      ...wrap(sayHow(chances), 0),
+      ...odds.flatMap((part) => wrap(`  ${sayOdds(part)}`, 4)),
+      ...wrap(sayNotIn(chances, wording), 0),
+    ]),
+  ]);
 }
 
 function sayHow({ how, draws, odds }: EngineChances): string {

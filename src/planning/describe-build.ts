@@ -2,7 +2,15 @@ import { nameUndersize } from '../crankshaft/internal.js';
 import { nameOversize } from '../cylinders/internal.js';
 import type { Finding, Span, Wording } from '../judging/index.js';
 import { describeSpan, noteOf, sayFinding } from '../judging/internal.js';
-import { capital, columns, printable, section, wrap } from '../pages/index.js';
+import {
+  capital,
+  columns,
+  type Line,
+  type PageSection,
+  printable,
+  section,
+  wrap,
+} from '../pages/index.js';
 import { type Length, tradeUnit } from '../quantities/index.js';
 import { formatNumber } from '../quantities/internal.js';
 import { journalWords } from '../reading/index.js';
@@ -22,12 +30,12 @@ import { sayCost } from './say-cost.js';
 import { sayInterchange } from './say-interchange.js';
 
 /** Describes one engine of a plan: its parts, their clearances, and the work on them. */
-export function describeBuild(build: Build, number: number, wording: Wording): string {
+export function describeBuild(build: Build, number: number, wording: Wording): PageSection {
   const { name, parts, cost, endPlay } = build;
   const work = build.jobs.filter((job) => !isTest(job.work));
   return section(`ENGINE ${number}: ${name}`, [
     ...wrap(`Shop work and purchases for it cost ${sayCost(cost)}.`, 2),
-    ...wrap(sayInterchange(build) ?? '', 2).filter((line) => line !== ''),
+    ...sentence(sayInterchange(build) ?? ''),
     ...partLines(parts, wording),
     ...testLines(build.tests),
     ...homeMadeLines(build),
@@ -47,12 +55,15 @@ export function describeBuild(build: Build, number: number, wording: Wording): s
     ...(endPlay
       ? wrap(`With ${stackOf(endPlay.washers)}: ${sayFinding(endPlay.finding, wording)}`, 2)
       : wrap(noEndPlay(build), 2)),
-    ...wrap(capital(guideLine(build, wording)), 2).filter((line) => line !== ''),
+    ...sentence(capital(guideLine(build, wording))),
   ]);
 }
 
+/** A sentence, if there is one. */
+const sentence = (text: string): readonly Line[] => (text === '' ? [] : wrap(text, 2));
+
 /** The parts, one a line with what they are; in short, those of one origin together. */
-function partLines(parts: Build['parts'], { why }: Wording): readonly string[] {
+function partLines(parts: Build['parts'], { why }: Wording): readonly Line[] {
   if (why !== false) {
     return ['Parts:', ...parts.flatMap((part) => wrap(`  ${describePartOf(part)}`, 6))];
   }
@@ -85,11 +96,11 @@ export function sayHomeMade({ parts }: Pick<Build, 'parts'>): readonly string[] 
     });
 }
 
-const homeMadeLines = (build: Build): readonly string[] =>
+const homeMadeLines = (build: Build): readonly Line[] =>
   sayHomeMade(build).flatMap((line) => wrap(line, 2));
 
 /** `Crack-test first: crankshaft A, rods A.` */
-function testLines(tests: Build['tests']): readonly string[] {
+function testLines(tests: Build['tests']): readonly Line[] {
   const first = tests.filter(({ when }) => when === 'first').map(({ part }) => part);
   return first.length === 0 ? [] : wrap(`Crack-test first: ${first.join(', ')}.`, 2);
 }
@@ -100,7 +111,7 @@ function timed(
   whens: readonly BuildTest['when'][],
   tests: Build['tests'],
   wording: Wording,
-): readonly string[] {
+): readonly Line[] {
   const its = tests.filter(({ when }) => whens.includes(when));
   return [
     ...(its.length === 0 ? [] : [title]),
@@ -112,7 +123,7 @@ function timed(
 }
 
 /** Cautions for the work on the parts of an engine, and for what only tests have cleared. */
-function cautionLines({ parts, jobs, tests }: Build): readonly string[] {
+function cautionLines({ parts, jobs, tests }: Build): readonly Line[] {
   return parts.flatMap(({ section: of, name }) => {
     const its = <T extends { readonly part: string }>(all: readonly T[]) =>
       all.filter(({ part }) => part === name);
@@ -155,7 +166,7 @@ function bearingLines(
   kind: BuildBearing['kind'],
   bearings: readonly BuildBearing[],
   wording: Wording,
-): readonly string[] {
+): readonly Line[] {
   const its = bearings.filter((bearing) => bearing.kind === kind);
   if (its.length === 0) return [];
   const steps = new Set(its.map(({ undersize }) => nameUndersize(undersize, wording)));
@@ -176,7 +187,7 @@ function bearingLines(
   ];
 }
 
-function cylinderLines(cylinders: readonly BuildCylinder[], wording: Wording): readonly string[] {
+function cylinderLines(cylinders: readonly BuildCylinder[], wording: Wording): readonly Line[] {
   const steps = new Set(cylinders.map(({ oversize }) => nameOversize(oversize, wording)));
   return [
     ...wrap(`Bores and pistons, ${[...steps].join(', ')}:`, 2),

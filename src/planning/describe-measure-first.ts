@@ -1,6 +1,6 @@
 import type { Wording } from '../judging/index.js';
 import { sayDistance } from '../judging/internal.js';
-import { section, wrap } from '../pages/index.js';
+import { type PageSection, section, wrap } from '../pages/index.js';
 import { INSTRUMENT_WORDS } from '../reading/index.js';
 import { describeFar, sayTestedFirst } from '../shed/internal.js';
 import { sayLacks } from './describe-lacks.js';
@@ -10,7 +10,7 @@ import type { Plan } from './plan-types.js';
 import { sayCost } from './say-cost.js';
 
 /** What there may be besides what is proven, and what to measure first: a section of the plan, if there is any. */
-export function describeMeasureFirst(plan: Plan, wording: Wording): readonly string[] {
+export function describeMeasureFirst(plan: Plan, wording: Wording): readonly PageSection[] {
   const { measureFirst, readAgain } = plan;
   const again = readAgain.flatMap(({ name, because }) =>
     because.flatMap((reason) => wrap(`  ${name}, ${describeFar(reason, wording)}.`, 4)),
@@ -23,7 +23,7 @@ export function describeMeasureFirst(plan: Plan, wording: Wording): readonly str
       ...(measureFirst.length > 0 ? wrap(sayMayBe(plan), 0) : []),
       ...measureFirst.flatMap(({ mayBring, parts }) => [
         ...wrap(`${heading(mayBring, wording)}:`, 0),
-        ...parts.flatMap((each) => wrap(`  ${sayPart(each)}`, 4)),
+        ...parts.flatMap((each) => wrap(`  ${sayPartToMeasure(each)}`, 4)),
         ...(mayBring.kind === 'what to buy'
           ? wrap(
               `If they turn out good, the engine still needs: ${sayLacks(mayBring.lacks, wording)}.`,
@@ -77,7 +77,7 @@ export function sayMayBring(mayBring: MayBring, { units }: Wording): string {
 }
 
 /** `crankshaft B: rod journals (rod 1, rod 2) with the outside micrometer`. */
-function sayPart(part: PartToMeasure): string {
+export function sayPartToMeasure(part: PartToMeasure): string {
   const { name, core, marks = [], tests, measure, until } = part;
   const which =
     marks.length === 0 ? name : `${name}, marked ${marks.map((mark) => `"${mark}"`).join(', ')}`;

@@ -1,6 +1,6 @@
 import type { Wording } from '../judging/index.js';
 import { sayFinding } from '../judging/internal.js';
-import { section, wrap } from '../pages/index.js';
+import { type PageSection, section, task, wrap } from '../pages/index.js';
 import { INSTRUMENT_WORDS } from '../reading/index.js';
 import { describeAgain } from '../shed/internal.js';
 import { judgedOf } from './clearances.js';
@@ -8,13 +8,13 @@ import type { NearClearance, Plan } from './plan-types.js';
 import { sayCost } from './say-cost.js';
 
 /** What to measure once more before money is spent, with what rests on it; nothing if nothing is near a limit. */
-export function measureOnceMore(plan: Plan, wording: Wording): readonly string[] {
+export function measureOnceMore(plan: Plan, wording: Wording): readonly PageSection[] {
   const all = describeOnceMore(plan, wording);
   if (all.length === 0) return [];
   return [
     section('MEASURE ONCE MORE', [
       ...wrap(BEFORE_MONEY, 0),
-      ...all.flatMap((each, i) => wrap(`${String(i + 1).padStart(2)}. [ ] ${each}`, 8)),
+      ...all.map((each, i) => task(i + 1, each)),
     ]),
   ];
 }

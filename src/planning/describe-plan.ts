@@ -1,6 +1,14 @@
 import type { Wording } from '../judging/index.js';
 import { describeMargin, guardLayout, guardWording, sayDistance } from '../judging/internal.js';
-import { numberedNotes, section, whoSetTheLimits, wrap } from '../pages/index.js';
+import {
+  asText,
+  type Line,
+  numberedNotes,
+  type PageSection,
+  section,
+  whoSetTheLimits,
+  wrap,
+} from '../pages/index.js';
 import { howWell } from '../reading/index.js';
 import { describeJob, named, partWord, testFirst } from '../shed/internal.js';
 import { judgedOf } from './clearances.js';
@@ -47,15 +55,16 @@ import { whatToDo } from './what-to-do.js';
 export function planReport(plan: Plan, wording: Wording = { units: plan?.units }): string {
   guardLayout('plan', plan, planLayout, 'planBuilds');
   guardWording(wording);
-  return page(plan, wording);
+  return asText(planSections(plan, wording));
 }
 
-function page(plan: Plan, wording: Wording): string {
+/** The sections of the report on a plan, to be printed. */
+export function planSections(plan: Plan, wording: Wording): readonly PageSection[] {
   const { units } = wording;
   const notes = numberedNotes(wording);
   const noted = notes.wording;
   const { builds } = plan;
-  const texts = [
+  return [
     section(
       `PLAN: ${plan.shed}`,
       sentences([
@@ -80,7 +89,6 @@ function page(plan: Plan, wording: Wording): string {
     ...whoSetTheLimits(notes),
     section('BEFORE YOU ACT', sentences(BEFORE_YOU_ACT)),
   ];
-  return `${texts.join('\n\n')}\n`;
 }
 
 const BEFORE_YOU_ACT = [
@@ -120,7 +128,7 @@ function knownTo({ builds, near, measureAgain }: Plan, { units }: Wording): stri
 }
 
 /** The parts of all engines to test for cracks, with the shop that does it. */
-function testsBefore(builds: readonly Build[], wording: Wording): readonly string[] {
+function testsBefore(builds: readonly Build[], wording: Wording): readonly PageSection[] {
   const tests = builds.flatMap(({ tests: its, jobs }) =>
     its.map((test) => {
       const job = jobs.find(({ part: of, work }) => of === test.part && work === test.test);
@@ -137,7 +145,7 @@ function testsBefore(builds: readonly Build[], wording: Wording): readonly strin
 }
 
 /** The order of a shop. What is done alike to several parts for the same price takes one line. */
-function orderLines({ shop, jobs, cost }: ShopOrder, wording: Wording): readonly string[] {
+function orderLines({ shop, jobs, cost }: ShopOrder, wording: Wording): readonly Line[] {
   const orders = jobs.map((job) => ({ job, order: describeOrder(job, wording) }));
   const alike = [...new Set(orders.map(({ order }) => order))].map((order) => {
     const parts = orders.filter((each) => each.order === order).map(({ job }) => job.part);
@@ -151,7 +159,7 @@ const describeOrder = (job: BuildJob, wording: Wording): string =>
   `${describeJob(job, wording)}; ${sayCost(job.cost)}${besideOrder(job, wording)}`;
 
 /** What to buy, and when: after the tests for cracks, before anything is cut. */
-function toBuyLines({ shopping }: Plan): readonly string[] {
+function toBuyLines({ shopping }: Plan): readonly Line[] {
   if (shopping.length === 0) return [];
   return [
     ...shopping.flatMap(purchaseLines),
@@ -159,7 +167,7 @@ function toBuyLines({ shopping }: Plan): readonly string[] {
   ];
 }
 
-function toMakeLines({ toMake }: Plan, wording: Wording): readonly string[] {
+function toMakeLines({ toMake }: Plan, wording: Wording): readonly Line[] {
   const { parts, cautions } = describeToMake(toMake, wording);
   return [
     ...parts.flatMap((line) => wrap(line, 4)),
@@ -167,7 +175,7 @@ function toMakeLines({ toMake }: Plan, wording: Wording): readonly string[] {
   ];
 }
 
-function purchaseLines({ section: each, kind, name, count, cost }: Purchase): readonly string[] {
+function purchaseLines({ section: each, kind, name, count, cost }: Purchase): readonly Line[] {
   return wrap(`${named(name, count)} (${partWord(each, count, kind)}): ${sayCost(cost)}`, 4);
 }
 
@@ -183,7 +191,7 @@ const WHY_LEFT = [
   ['scrap', 'Scrap, to keep until the engines run'],
 ] as const;
 
-function leftOverLines(leftOver: readonly LeftOver[]): readonly string[] {
+function leftOverLines(leftOver: readonly LeftOver[]): readonly Line[] {
   return WHY_LEFT.flatMap(([why, heading]) => {
     const names = leftOver.filter((part) => (part.until ?? part.why) === why).map(describeLeft);
     return names.length === 0 ? [] : wrap(`${heading}: ${names.join('; ')}`, 4);
@@ -216,8 +224,8 @@ function describeLeft({
 }
 
 /** A section, left out if it is empty. */
-const part = (heading: string, lines: readonly string[]): readonly string[] =>
+const part = (heading: string, lines: readonly Line[]): readonly PageSection[] =>
   lines.length === 0 ? [] : [section(heading, lines)];
 
-const sentences = (texts: readonly string[]): readonly string[] =>
+const sentences = (texts: readonly string[]): readonly Line[] =>
   texts.flatMap((text) => wrap(text, 0));

@@ -7,8 +7,10 @@ export {
   spanNumber,
   stackOf,
 } from './describe-build.js';
+export { sayMayBring, sayPartToMeasure } from './describe-measure-first.js';
 export { BEFORE_MONEY, describeOnceMore } from './describe-near.js';
 export { neededNext } from './describe-next.js';
+export { planSections } from './describe-plan.js';
 export { isCountProven, isNoneAsked, isPlanProven } from './describe-proof.js';
 export { describeToMake } from './describe-to-make.js';
 export { besideOrder } from './job-doubts.js';

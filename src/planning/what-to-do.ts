@@ -1,5 +1,5 @@
 import type { Wording } from '../judging/index.js';
-import { section } from '../pages/index.js';
+import { type PageSection, section } from '../pages/index.js';
 import { largestOf } from '../quantities/internal.js';
 import type { Plan } from './plan-types.js';
 import {
@@ -34,7 +34,7 @@ const TOPICS: readonly ((plan: Plan, wording: Wording) => Topic)[] = [
 ];
 
 /** What to do, in ten lines at the most: the first thing that a plan says. */
-export function whatToDo(plan: Plan, wording: Wording): string {
+export function whatToDo(plan: Plan, wording: Wording): PageSection {
   const topics = TOPICS.map((topic) => topic(plan, wording));
   return section('WHAT TO DO', inRoom(topics).map(fitting));
 }

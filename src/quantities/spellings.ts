@@ -1,10 +1,12 @@
 import type { UnitSymbol } from './unit-table.js';
 
+type Spellings = Partial<Readonly<Record<UnitSymbol, readonly string[]>>>;
+
 /**
  * How people write units, beside the symbol itself. Tried as written first,
  * then without regard to capitals where only one unit of the dimension fits.
  */
-export const spellings = {
+export const spellingTable = {
   m: ['metre', 'metres', 'meter', 'meters'],
   mm: ['MM', 'millimetre', 'millimetres', 'millimeter', 'millimeters'],
   µm: ['μm', 'um', 'micron', 'microns', 'micrometre', 'micrometres', 'micrometer', 'micrometers'],
@@ -83,10 +85,13 @@ export const spellings = {
   '%': ['percent'],
   'vol%': ['% vol', '%vol', '% v/v', '% by volume', 'percent by volume'],
   'mass%': ['% mass', '%mass', '% m/m', '% by mass', 'percent by mass'],
-} as const satisfies Partial<Readonly<Record<UnitSymbol, readonly string[]>>>;
+} as const satisfies Spellings;
+
+/** The same, of any symbol. */
+export const spellings: Spellings = spellingTable;
 
 /** Spellings that name more than one size of unit, with what to write instead. */
-const ambiguousSpellings: Readonly<Record<string, string>> = {
+export const ambiguousSpellings: Readonly<Record<string, string>> = {
   oz: 'a US or an imperial fluid ounce: write US fl oz or imp fl oz',
   'fl oz': 'a US or an imperial fluid ounce: write US fl oz or imp fl oz',
   pt: 'a US or an imperial pint: write US pt or imp pt',

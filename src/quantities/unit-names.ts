@@ -1,10 +1,10 @@
 import { coherentUnit, type Dimension } from './dimensions.js';
 import { unitsOf } from './scales.js';
-import { spellings } from './spellings.js';
+import { spellings, type spellingTable } from './spellings.js';
 import type { Unit } from './unit.js';
 import { type DimensionOf, type SymbolOf, type UnitSymbol, unitTable } from './unit-table.js';
 
-type Spellings = typeof spellings;
+type Spellings = typeof spellingTable;
 type SpellingOf<S extends UnitSymbol> = S extends keyof Spellings
   ? Exclude<Spellings[S][number], ''>
   : never;
@@ -46,10 +46,7 @@ export function unitNamed(name: string): Unit<Dimension> | undefined {
   return undefined;
 }
 
-const namesOf = (symbol: UnitSymbol): readonly string[] => [
-  symbol,
-  ...((spellings as Partial<Record<UnitSymbol, readonly string[]>>)[symbol] ?? []),
-];
+const namesOf = (symbol: UnitSymbol): readonly string[] => [symbol, ...(spellings[symbol] ?? [])];
 
 /** Every name of a unit, the symbols first. */
 export function unitNames(): readonly string[] {

@@ -26,6 +26,7 @@ export { describeJob } from './triage/describe-job.js';
 export { NO_LIMIT_STATED, sayNotJudged } from './triage/describe-not-judged.js';
 export { instrumentFor } from './triage/describe-not-measured.js';
 export { describeTest, sayTestedFirst } from './triage/describe-tests.js';
+export { triageSections } from './triage/describe-triage.js';
 export { saysAgain } from './triage/measure-again.js';
 export { notJudgedOf } from './triage/not-judged.js';
 export { thingsToMeasure } from './triage/not-measured.js';

@@ -2,7 +2,7 @@ import { BLIND, describeRule, onlyCompares } from '../assembly/index.js';
 import type { JudgedCompression, LeakDown, OiledCylinder } from '../cylinders/index.js';
 import type { Wording } from '../judging/index.js';
 import { say, sayFinding } from '../judging/internal.js';
-import { columns, section, wrap } from '../pages/index.js';
+import { columns, type PageSection, section, wrap } from '../pages/index.js';
 import { format, percent, squareMm } from '../quantities/index.js';
 import type { CompressionReport } from './inspect-compression.js';
 
@@ -10,7 +10,7 @@ import type { CompressionReport } from './inspect-compression.js';
 export function compressionSection(
   { cylinders, test, leakage }: CompressionReport,
   wording: Wording,
-): string {
+): PageSection {
   const print = (value: number | undefined) =>
     value === undefined ? 'not read' : say(value as never, 'gaugePressure', wording.units);
   const lines = [

@@ -16,12 +16,15 @@ import { describeTorqueSetting } from '../fasteners/index.js';
 import type { BasedLimits, Wording } from '../judging/index.js';
 import { describeSpan, holds, noteOf, say, sayFinding } from '../judging/internal.js';
 import type { DipperDip } from '../motion/index.js';
-import { section, wrap } from '../pages/index.js';
+import { type PageSection, section, wrap } from '../pages/index.js';
 import type { ValveReport } from './inspect-valve.js';
 import { describeStem } from './valve-actions.js';
 
 /** The valves that were read, one after the other. */
-export function valveSections(valves: readonly ValveReport[], wording: Wording): readonly string[] {
+export function valveSections(
+  valves: readonly ValveReport[],
+  wording: Wording,
+): readonly PageSection[] {
   if (valves.length === 0) return [];
   const { units } = wording;
   const lines = valves.flatMap(({ name, findings, spring, springForces, stem, withoutLimit }) => [
@@ -47,7 +50,10 @@ export function valveSections(valves: readonly ValveReport[], wording: Wording):
 }
 
 /** What the engine is set to as it goes together, topic by topic. */
-export function settingSections(settings: AssemblySettings, wording: Wording): readonly string[] {
+export function settingSections(
+  settings: AssemblySettings,
+  wording: Wording,
+): readonly PageSection[] {
   const { fits, compression, timing, dipper } = settings;
   const { cautions, notes } = timing
     ? describeTiming(timing, wording)
@@ -124,7 +130,7 @@ function dippersOf(dipper: DipperDip, wording: Wording): readonly string[] {
   return [`depth in the oil ${depth}`, ...dangers.map((each) => `CAUTION: ${each}`), ...notes];
 }
 
-const topic = (title: string, lines: readonly string[]): readonly string[] =>
+const topic = (title: string, lines: readonly string[]): readonly PageSection[] =>
   lines.length === 0
     ? []
     : [

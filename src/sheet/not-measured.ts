@@ -1,10 +1,10 @@
-import { wrap } from '../pages/index.js';
+import { type Line, wrap } from '../pages/index.js';
 import { boredIn } from './bored.js';
 import type { Inspection } from './inspect.js';
 import type { ValveReport } from './inspect-valve.js';
 
 /** Lists what has no readings, because the report does not judge it. */
-export function notMeasured(inspection: Inspection): readonly string[] {
+export function notMeasured(inspection: Inspection): readonly Line[] {
   const { rods, mains, endPlay, cylinders, valves, compression, assembly, oil } = inspection;
   const bored = boredIn(inspection);
   const { boring } = inspection;

@@ -4,11 +4,22 @@ import { type BorePlan, describeBorePlan } from '../cylinders/index.js';
 import type { Finding, Span, Wording } from '../judging/index.js';
 import { describeSpan, guardLayout, guardWording, say, sayFinding } from '../judging/internal.js';
 import { sayOddReading } from '../measuring/internal.js';
-import { columns, numberedNotes, section, whoSetTheLimits, wrap } from '../pages/index.js';
+import {
+  asText,
+  columns,
+  type Line,
+  numberedNotes,
+  type PageSection,
+  section,
+  task,
+  whoSetTheLimits,
+  wrap,
+} from '../pages/index.js';
 import { type Length, tradeUnit, type UnitSystem } from '../quantities/index.js';
 import { formatNumber } from '../quantities/internal.js';
 import { howWell, journalWords } from '../reading/index.js';
 import { actionsFrom } from './actions.js';
+import { beforeYouAct } from './before-you-act.js';
 import { boredIn } from './bored.js';
 import { sayAction } from './describe-action.js';
 import { compressionSection } from './describe-compression.js';
@@ -45,10 +56,11 @@ export function report(
 ): string {
   guardLayout('inspection', inspection, inspectionLayout, 'inspect');
   guardWording(wording);
-  return page(inspection, wording);
+  return asText(reportSections(inspection, wording));
 }
 
-function page(inspection: Inspection, wording: Wording): string {
+/** The sections of the report on an inspection, to be printed. */
+export function reportSections(inspection: Inspection, wording: Wording): readonly PageSection[] {
   const { engine, rods, mains, endPlay, cylinders, boring, valves, compression, assembly, oil } =
     inspection;
   const { units } = wording;
@@ -62,9 +74,7 @@ function page(inspection: Inspection, wording: Wording): string {
     ]),
     section('WHAT TO DO', [
       ...(actions.length === 0 ? [nothingToDo(inspection)] : []),
-      ...actions.flatMap((action, i) =>
-        wrap(`${String(i + 1).padStart(2)}. [ ] ${sayAction(action, noted)}`, 8),
-      ),
+      ...actions.map((action, i) => task(i + 1, sayAction(action, noted))),
       ...notMeasured(inspection),
     ]),
     ...howWell(inspection.howRead, noted),
@@ -78,7 +88,7 @@ function page(inspection: Inspection, wording: Wording): string {
     ...(oil ? [oilSection(oil, noted)] : []),
   ];
   const who = whoSetTheLimits(notes);
-  return `${[...parts, ...who, cautions(inspection)].join('\n\n')}\n`;
+  return [...parts, ...who, beforeYouAct(inspection)];
 }
 
 /** What is to be said where nothing is to be done: not too much. */
@@ -95,7 +105,7 @@ const CONTRADICTION =
 function undecidedFor(
   parts: readonly Pick<BearingReport, 'name' | 'readAgain' | 'oddSize' | 'bent'>[],
   wording: Wording,
-): readonly string[] {
+): readonly Line[] {
   const odd = parts.flatMap(({ name, readAgain = [] }) =>
     readAgain.flatMap((each) => wrap(`${name}: ${sayOddReading(each, wording)}`, 4)),
   );
@@ -113,11 +123,14 @@ function boringSection(
   plan: BorePlan,
   cylinders: readonly CylinderReport[],
   wording: Wording,
-): string {
+): PageSection {
   const [undecided] = undecidedFor(cylinders, wording);
   if (undecided !== undefined) {
     const odd = cylinders.flatMap(({ name, readAgain }) => (readAgain ? [name] : []));
-    return section('BORING', wrap(`${undecided} See ${odd.join(', ')}.`, 2));
+    return section(
+      'BORING',
+      wrap(`${typeof undecided === 'string' ? undecided : ''} See ${odd.join(', ')}.`, 2),
+    );
   }
   const [decision, ...reasons] = describeBorePlan(plan, wording);
   return section('BORING', [
@@ -126,7 +139,7 @@ function boringSection(
   ]);
 }
 
-function bearingSection(group: BearingGroupReport, wording: Wording): string {
+function bearingSection(group: BearingGroupReport, wording: Wording): PageSection {
   const { units } = wording;
   const number = numberIn(units);
   const [decision, ...reasons] = describeGrindPlan(group.plan, wording);
@@ -175,7 +188,11 @@ function bearingSection(group: BearingGroupReport, wording: Wording): string {
   ]);
 }
 
-function cylinderSection(cylinder: CylinderReport, isToBeBored: boolean, wording: Wording): string {
+function cylinderSection(
+  cylinder: CylinderReport,
+  isToBeBored: boolean,
+  wording: Wording,
+): PageSection {
   const { name, shape, readAgain, findings, piston, rings } = cylinder;
   const mustBeBored = isToBeBored && !readAgain;
   const { units } = wording;
@@ -211,7 +228,7 @@ function cylinderSection(cylinder: CylinderReport, isToBeBored: boolean, wording
   ]);
 }
 
-function oilSection(oil: OilReport, wording: Wording): string {
+function oilSection(oil: OilReport, wording: Wording): PageSection {
   const lines = describeOil(oil, wording);
   return section(
     'OIL',
@@ -222,31 +239,11 @@ function oilSection(oil: OilReport, wording: Wording): string {
 function failed(
   judged: readonly { readonly name: string; readonly finding: Finding<'length'> }[],
   wording: Wording,
-): string[] {
+): readonly Line[] {
   return judged
     .filter(({ finding }) => finding.verdict !== 'within')
     .flatMap(({ name, finding }) => wrap(`${name}: ${sayFinding(finding, wording)}`, 2));
 }
-
-function cautions({ rods, mains, oil }: Inspection): string {
-  return section('BEFORE YOU ACT', [
-    ...wrap(
-      'A limit marked "common practice" is a rule of thumb, and one marked "published" may be for another engine; the maker\'s manual always wins. Keep what is scrap until the engine runs.',
-      0,
-    ),
-    ...(rods || mains ? wrap(HOUSINGS, 0) : []),
-    ...(oil
-      ? wrap(
-          'Fuel vapour in a crankcase can ignite: ventilate, keep flames, sparks and switches away, and let hot oil cool before you drain it.',
-          0,
-        )
-      : []),
-  ]);
-}
-
-/** An inspection sheet has no limits for housings, so the report cannot judge them. */
-const HOUSINGS =
-  'Compare every housing bore with the manual. If one is outside its limits, have it resized or replace the rod before you choose shells: no shell makes up for a bad housing.';
 
 const numberIn = (units: UnitSystem) => (length: Length) =>
   formatNumber(length, tradeUnit('length', units));

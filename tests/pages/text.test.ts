@@ -1,22 +1,22 @@
 import { describe, expect, it } from 'vitest';
-import { columns, printable, section, wrap } from '../../src/pages/text.js';
+import { alignedLines, brokenLines, printable, underlined } from '../../src/pages/text.js';
 
 describe('a page of text', () => {
   it('breaks sentences between words, and a word that is too long anywhere', () => {
     const words = Array.from({ length: 30 }, (_, i) => `word${i}`).join(' ');
-    const lines = wrap(`  ${words}`, 4);
+    const lines = brokenLines(`  ${words}`, 4);
     expect(lines.every((line, i) => line.startsWith(i === 0 ? '  w' : '    w'))).toBe(true);
     expect(lines.map((line) => line.trim()).join(' ')).toBe(words);
-    expect(wrap('x'.repeat(200), 4).map((line) => line.length)).toEqual([96, 96, 16]);
-    expect(wrap(`a ${'x'.repeat(97)}`, 0).map((line) => line.length)).toEqual([1, 96, 1]);
-    expect(wrap('', 2)).toEqual(['']);
+    expect(brokenLines('x'.repeat(200), 4).map((line) => line.length)).toEqual([96, 96, 16]);
+    expect(brokenLines(`a ${'x'.repeat(97)}`, 0).map((line) => line.length)).toEqual([1, 96, 1]);
+    expect(brokenLines('', 2)).toEqual(['']);
   });
 
   it('underlines a heading as far as it goes', () => {
-    expect(section('NAME', ['line'])).toBe('NAME\n----\nline');
-    expect(section('NAME', [], '=')).toBe('NAME\n====');
+    expect(underlined('NAME', ['line'])).toBe('NAME\n----\nline');
+    expect(underlined('NAME', [], '=')).toBe('NAME\n====');
     expect(
-      section('x'.repeat(100), [])
+      underlined('x'.repeat(100), [])
         .split('\n')
         .map((line) => line.length),
     ).toEqual([96, 4, 96]);
@@ -24,7 +24,7 @@ describe('a page of text', () => {
 
   it('sets words to the left and numbers to the right', () => {
     expect(
-      columns(
+      alignedLines(
         ['name', 'size'],
         [
           ['a', '1.0000'],
@@ -32,16 +32,16 @@ describe('a page of text', () => {
         ],
       ),
     ).toEqual(['name       size', 'a        1.0000', 'longer        2']);
-    expect(columns(['name', 'of', 'size'], [['a', 'b', '1.0000']], 2)).toEqual([
+    expect(alignedLines(['name', 'of', 'size'], [['a', 'b', '1.0000']], 2)).toEqual([
       'name   of     size',
       'a      b    1.0000',
     ]);
   });
 
   it('draws columns together, and then breaks the widest, where a page is too narrow', () => {
-    const tight = columns(['a', 'b'], [['x'.repeat(47), 'y'.repeat(47)]], 2);
+    const tight = alignedLines(['a', 'b'], [['x'.repeat(47), 'y'.repeat(47)]], 2);
     expect(tight[1]).toBe(`${'x'.repeat(47)}  ${'y'.repeat(47)}`);
-    const broken = columns(['a', 'b'], [['x '.repeat(60), '1']]);
+    const broken = alignedLines(['a', 'b'], [['x '.repeat(60), '1']]);
     expect(broken.length).toBe(3);
     expect(broken.every((line) => line.length <= 96)).toBe(true);
   });

@@ -33,7 +33,7 @@ export function show(value: unknown, showing: Showing): string {
 function sentencesOf({ name, result }: DoneCall, units: UnitSystem): readonly string[] | undefined {
   const gives = functions.get(name)?.signature.gives;
   if (gives === undefined) return undefined;
-  if (isFinding(result)) return [describe(result, { units })];
+  if (isFinding(result)) return describe(result, { units });
   const describer = describerOf(gives);
   if (!describer) return undefined;
   const said = describer(result, { units });
@@ -92,9 +92,8 @@ const FINDING = '#Finding<anything>';
 function findingOf(value: object, { exact, units }: Showing): string | undefined {
   if (!isFinding(value)) return undefined;
   try {
-    return describe(readValue(exact, value, FINDING, 'finding', {}) as Finding<Dimension>, {
-      units,
-    });
+    const finding = readValue(exact, value, FINDING, 'finding', {}) as Finding<Dimension>;
+    return describe(finding, { units }).join();
   } catch {
     // It was put together by hand, and is shown field by field.
     return undefined;

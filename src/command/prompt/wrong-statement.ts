@@ -1,7 +1,6 @@
 import { unitByName } from '../../mathjs/internal.js';
 import { RebuildInputError } from '../../quantities/index.js';
-import { complaintOf } from '../../quantities/internal.js';
-import { nearest } from '../../reading/index.js';
+import { complaintOf, nearest } from '../../quantities/internal.js';
 
 /** Thrown for a statement that cannot be worked out; the message is all there is to say. */
 export class WrongStatement extends Error {}

@@ -1,4 +1,4 @@
-import { section, wrap } from '../../pages/index.js';
+import { type PageSection, section, wrap } from '../../pages/index.js';
 import { HAPPENED } from '../../reading/index.js';
 import type { TriagedCore } from './core-types.js';
 import { unlessTested } from './describe-tests.js';
@@ -6,7 +6,7 @@ import { sayCondition } from './say-owner.js';
 import type { TestedPart } from './test-first.js';
 
 /** The engines that are not taken apart: a section of the report, if there are any. */
-export function notTakenApart(cores: readonly TriagedCore[]): readonly string[] {
+export function notTakenApart(cores: readonly TriagedCore[]): readonly PageSection[] {
   if (cores.length === 0) return [];
   return [
     section('NOT TAKEN APART', [

@@ -1,6 +1,15 @@
 import type { Wording } from '../../judging/index.js';
 import { guardLayout, guardWording } from '../../judging/internal.js';
-import { columns, numberedNotes, section, whoSetTheLimits, wrap } from '../../pages/index.js';
+import {
+  asText,
+  columns,
+  type Line,
+  numberedNotes,
+  type PageSection,
+  section,
+  whoSetTheLimits,
+  wrap,
+} from '../../pages/index.js';
 import { howWell } from '../../reading/index.js';
 import { triagedPartLayout, triageLayout } from '../layouts.js';
 import { named, wordFor } from '../section-words.js';
@@ -121,17 +130,21 @@ const knownOf = ({ notJudged }: TriagedPart): string =>
 export function triageReport(triage: Triage, wording: Wording = { units: triage?.units }): string {
   guardLayout('triage', triage, triageLayout, 'triage');
   guardWording(wording);
-  return page(triage, wording);
+  return asText(triageSections(triage, wording));
 }
 
-function page({ shed, parts, cores, howRead }: Triage, wording: Wording): string {
+/** The sections of the report on a shed, to be printed. */
+export function triageSections(
+  { shed, parts, cores, howRead }: Triage,
+  wording: Wording,
+): readonly PageSection[] {
   const { units } = wording;
   const notes = numberedNotes(wording);
   const sections = SECTIONS.flatMap((each) => {
     const its = parts.filter((part) => part.section === each);
     return its.length === 0 ? [] : [partsSection(each, its, notes.wording)];
   });
-  const texts = [
+  return [
     section(`PARTS IN THE SHED: ${shed}`, [
       `Sizes are diameters in ${units === 'inch' ? 'inches' : 'millimetres'}.`,
       ...(parts.length === 0 ? ['This shed has no parts.'] : tally(parts)),
@@ -147,7 +160,6 @@ function page({ shed, parts, cores, howRead }: Triage, wording: Wording): string
     ...whoSetTheLimits(notes),
     section('BEFORE YOU ACT', wrap(BEFORE_YOU_ACT, 0)),
   ];
-  return `${texts.join('\n\n')}\n`;
 }
 
 const BEFORE_YOU_ACT =
@@ -164,7 +176,7 @@ const DISPOSITIONS: readonly Disposition[] = [
 ];
 
 /** How many parts of every section have each disposition, and how many to use or to work on are to be measured again. */
-function tally(parts: readonly TriagedPart[]): readonly string[] {
+function tally(parts: readonly TriagedPart[]): readonly Line[] {
   const sections = SECTIONS.filter((each) => parts.some((part) => part.section === each));
   const counts = (test: (part: TriagedPart) => boolean) => (each: Section) =>
     String(
@@ -211,7 +223,7 @@ const testsOf = (parts: readonly TriagedPart[]): readonly TestedPart[] =>
     .filter(({ disposition }) => disposition !== 'spare')
     .flatMap(({ section: of, name, tests }) => tests.map((test) => ({ section: of, name, test })));
 
-function partsSection(each: Section, parts: readonly TriagedPart[], wording: Wording): string {
+function partsSection(each: Section, parts: readonly TriagedPart[], wording: Wording): PageSection {
   return section(
     wordFor(each, 2).toUpperCase(),
     parts.flatMap((part) => {

@@ -1,5 +1,5 @@
 import type { Wording } from '../../judging/index.js';
-import { section, wrap } from '../../pages/index.js';
+import { type PageSection, section, task, wrap } from '../../pages/index.js';
 import type { Section } from '../sections.js';
 import { whyFirst } from './describe-tests.js';
 import type { NeededTest } from './needed-test.js';
@@ -18,7 +18,7 @@ export function testFirst(
   parts: readonly TestedPart[],
   then: string,
   wording: Wording,
-): readonly string[] {
+): readonly PageSection[] {
   const all = parts.filter(({ test }) => test.when === 'first');
   if (all.length === 0) return [];
   const isBroken = ({ test }: TestedPart) => test.because.length > 0;
@@ -26,11 +26,8 @@ export function testFirst(
   return [
     section('TEST FIRST', [
       ...wrap(`${BEFORE_ALL} If a crack shows, list the part as cracked and ${then}`, 0),
-      ...inOrder.flatMap((part, i) =>
-        wrap(
-          `${String(i + 1).padStart(2)}. [ ] ${part.name}: ${whyFirst(part.test, part, wording)}${part.more ?? ''}`,
-          8,
-        ),
+      ...inOrder.map((part, i) =>
+        task(i + 1, `${part.name}: ${whyFirst(part.test, part, wording)}${part.more ?? ''}`),
       ),
     ]),
   ];

@@ -1,0 +1,170 @@
+import { guardLayout } from '../judging/internal.js';
+import type { Plan } from '../planning/index.js';
+import { planLayout } from '../planning/layouts.js';
+import { partWord, SECTIONS } from '../shed/internal.js';
+import { dashOf, inked, written } from './ink.js';
+import { cutTo, inLines, LETTERS } from './lettering.js';
+import { guardPicture, type PictureOptions } from './options.js';
+import { drawPicture, EDGE, LINE, note, type Strip } from './picture.js';
+import { element, stroke, words } from './svg.js';
+
+/** A part in the picture, with the engines that take it. */
+interface Line {
+  readonly text: string;
+  readonly isHeading: boolean;
+  /** The engines, from 0, and how many of it each takes. */
+  readonly engines: readonly number[];
+  readonly isLeft: boolean;
+}
+
+/**
+ * Draws which parts of a shed go into which engine of a plan: parts on the left, engines on the right, and a line from each
+ * part to its engine. Parts that are left over have none.
+ *
+ * @param plan - what `planBuilds` gave
+ * @param options - width and ids; units are taken and not needed
+ * @returns an SVG image, as text
+ * @throws {RebuildInputError} when the plan is not what `planBuilds` gives, an option is unknown, the unit system is
+ * unknown, the width is out of range, or the id is not one
+ * @example
+ * ```ts
+ * const plan = await planBuilds(readShed({
+ *   version: 1, shed: 'the shed', units: 'inch',
+ *   engine: {
+ *     name: 'pump set', cylinders: 2, mains: 0,
+ *     rodJournals: { standard: { min: '1.6245 in', max: '1.6250 in' } },
+ *     bores: { standard: { min: '3.0000 in', max: '3.0005 in' } },
+ *   },
+ * }));
+ * planPicture(plan, { units: 'inch' }).includes('No engine'); // true
+ * ```
+ */
+export function planPicture(plan: Plan, options: PictureOptions): string {
+  guardLayout('plan', plan, planLayout, 'planBuilds');
+  const drawn = guardPicture(options, 'plan-picture');
+  const { width } = drawn;
+  const { builds } = plan;
+  const lines = linesOf(plan);
+  const count =
+    builds.length === 0
+      ? 'No engine can be built by this plan.'
+      : `${builds.length === 1 ? 'One engine' : `${builds.length} engines`} by this plan.`;
+  const engines = builds.map(
+    ({ name, parts }, i) =>
+      `Engine ${i + 1}, ${name}: ${parts.map((part) => part.name + doneTo(part)).join(', ')}.`,
+  );
+  const isUntested = builds.some(({ parts }) => parts.some(({ untested }) => untested));
+  return drawPicture(
+    {
+      title: `${plan.shed}: which parts go into which engine`,
+      told: [count, ...engines],
+      strips: [
+        note(count, width),
+        ...(lines.length === 0
+          ? []
+          : [
+              web(
+                lines,
+                builds.map(({ name }) => name),
+                width,
+              ),
+            ]),
+        note(`Parts in grey are left over.${isUntested ? ' * not tested for cracks.' : ''}`, width),
+      ],
+    },
+    drawn,
+  );
+}
+
+type Part = Plan['builds'][number]['parts'][number];
+
+/** What a part needs before it goes in, in a word. */
+const doneTo = ({ bought, made, untested }: Part): string =>
+  `${bought ? ' (to buy)' : made ? ' (to be made)' : ''}${untested ? '*' : ''}`;
+
+/** Every part by section, those in engines first. */
+function linesOf({ builds, leftOver }: Plan): readonly Line[] {
+  return SECTIONS.flatMap((section) => {
+    const used = new Map<string, number[]>();
+    builds.forEach(({ parts }, engine) => {
+      for (const part of parts) {
+        if (part.section !== section) continue;
+        const text = part.name + doneTo(part);
+        used.set(text, [...(used.get(text) ?? []), engine]);
+      }
+    });
+    const left = leftOver
+      .filter((part) => part.section === section)
+      .map(({ name, count }) => (count === 1 ? name : `${count} × ${name}`));
+    if (used.size + left.length === 0) return [];
+    return [
+      { text: partWord(section, 2), isHeading: true, engines: [], isLeft: false },
+      ...[...used].map(([text, engines]) => ({ text, isHeading: false, engines, isLeft: false })),
+      ...left.map((text) => ({ text, isHeading: false, engines: [], isLeft: true })),
+    ];
+  });
+}
+
+/** Parts on the left, engines on the right, lines between them. */
+function web(lines: readonly Line[], engines: readonly string[], width: number): Strip {
+  const wide = Math.min(300, (width - 2 * EDGE) * 0.46);
+  const box = Math.min(240, (width - 2 * EDGE) * 0.32);
+  const from = EDGE + wide + 6;
+  const to = width - EDGE - box;
+  const names = engines.map((name, i) => inLines(`${i + 1}. ${name}`, (box - 16) / 1.1));
+  const needed = names.reduce((sum, its) => sum + its.length * LINE + 24, 0);
+  const height = Math.max(lines.length * LINE, needed) + 8;
+  return {
+    height,
+    draw: (top) => {
+      const at = (row: number) => top + row * LINE + LINE / 2;
+      const room = (height - needed) / Math.max(1, engines.length);
+      let y = top + room / 2;
+      const boxes = names.map((its) => {
+        const high = its.length * LINE + 12;
+        const place = { its, top: y, high, middle: y + high / 2 };
+        y += high + 12 + room;
+        return place;
+      });
+      return [
+        ...lines.map(({ text, isHeading, isLeft }, row) =>
+          words(
+            cutTo(text, isHeading ? wide : wide - 10),
+            isHeading ? EDGE : EDGE + 10,
+            at(row) + 4,
+            { ...(isHeading && { 'font-weight': 'bold' }), ...written(isLeft ? 'soft' : 'ink') },
+          ),
+        ),
+        ...lines.flatMap(({ engines: its }, row) =>
+          its.map((engine) =>
+            stroke([from, at(row)], [to, boxes[engine]?.middle ?? top], {
+              class: 'goes-into',
+              'stroke-width': 1.2,
+              'stroke-dasharray': dashOf(engine),
+              ...inked({ stroke: engine % 2 === 0 ? 'ink' : 'mark' }),
+            }),
+          ),
+        ),
+        ...boxes.map(({ its, top: above, high }, engine) =>
+          [
+            element('rect', {
+              x: to,
+              y: above,
+              width: box,
+              height: high,
+              'stroke-width': 1.5,
+              'stroke-dasharray': dashOf(engine),
+              ...inked({ stroke: engine % 2 === 0 ? 'ink' : 'mark', fill: 'paper' }),
+            }),
+            ...its.map((line, i) =>
+              words(line, to + 8, above + 6 + i * LINE + LETTERS, {
+                'font-weight': 'bold',
+                ...written(),
+              }),
+            ),
+          ].join(''),
+        ),
+      ].join('');
+    },
+  };
+}
