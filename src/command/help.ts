@@ -12,6 +12,10 @@ export const HELP = `crankwright - what to do with an engine, from your micromet
   crankwright schema WHICH  print the JSON Schema of a file, for an editor
   crankwright new WHICH     print a new file to fill in; on a terminal and
                             without options it asks what it must know
+  crankwright calc 'EXPRESSION'   work out sizes with their units, as
+                            '2-1/8 in to mm', and call any function of the
+                            library; without one standard input is read
+  crankwright repl          the same at a prompt
   crankwright new readings FILE   print a CSV with a row to fill for all that
                             was not measured of the parts in a shed
 
@@ -50,6 +54,10 @@ Options of done and diff
   --units, --json           of diff: as for plan
   --output FILE, --force    of done: as for new
 
+Options of calc and repl
+  --units inch|metric       units of results; by default inch
+  --json                    of calc: print the results as JSON, in SI units
+
 Options of new
   --name NAME               name of the engine
   --units inch|metric       units of the file; by default those of the sizes
@@ -70,7 +78,7 @@ Options of new
 Exit codes
   0  done
   1  the file cannot be read, or has mistakes; each is listed with its place
-  2  the command line is wrong
+  2  the command line is wrong, or an expression of calc
   3  the plan is printed, but not fully proven: the time was up or the solver
      failed; the plan says which
   4  the output cannot be written, for example because the disk is full

@@ -1,4 +1,5 @@
 import type { Print } from './output.js';
+import type { PromptIo } from './prompt/repl.js';
 
 /** The inputs and outputs of a command. */
 export interface Io {
@@ -22,6 +23,8 @@ export interface Io {
   readonly complain: (text: string) => void;
   /** Whether standard error is a terminal, where a line can be erased. */
   readonly complaintsAreOnTerminal: boolean;
+  /** Where the prompt of `repl` reads and writes. */
+  readonly prompt: PromptIo;
   /** The day, as `2026-11-26`. */
   readonly today: string;
   /** The version of the package. */

@@ -2,10 +2,12 @@
 import { readFile } from 'node:fs/promises';
 import { createRequire } from 'node:module';
 import { Socket } from 'node:net';
+import { homedir } from 'node:os';
 import { createInterface } from 'node:readline/promises';
 import type { Writable } from 'node:stream';
 import { text } from 'node:stream/consumers';
 import { type Print, toFile, toStream } from './output.js';
+import { historyFile } from './prompt/history-file.js';
 import { run } from './run.js';
 import { writeWhole } from './whole-file.js';
 
@@ -48,6 +50,13 @@ process.exitCode = await run(process.argv.slice(2), {
     complain(output).catch(() => {});
   },
   complaintsAreOnTerminal: process.stderr.isTTY === true,
+  prompt: {
+    input: process.stdin,
+    output: process.stdout,
+    history: historyFile(process.platform, process.env, homedir()),
+    writeFile: (path, text) => writeWhole(path, text, { force: false }),
+    version,
+  },
   today: day(new Date()),
   version,
 });

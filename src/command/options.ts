@@ -57,6 +57,8 @@ export const TAKES = {
   done: ['readings', 'output', 'force'],
   diff: ['units', 'json', 'readings', 'old-readings'],
   schema: [],
+  calc: ['units', 'json'],
+  repl: ['units'],
   new: [
     'name',
     'units',

@@ -3,6 +3,7 @@ import { RebuildInputError, second, type UnitSystem } from '../quantities/index.
 import { complaintOf } from '../quantities/internal.js';
 import { parsePrice } from '../reading/index.js';
 import { readArguments, type Typed } from './arguments.js';
+import type { CalcRequest } from './calc.js';
 import { type NewRequest, readNew } from './new-request.js';
 import type { OptionName } from './options.js';
 import { type DiffRequest, type DoneRequest, readDiff, readDone } from './record-request.js';
@@ -26,6 +27,8 @@ export type Request =
   | { readonly command: 'help' | 'version' }
   | { readonly command: 'schema'; readonly of: 'sheet' | 'shed' | 'work' }
   | NewRequest
+  | CalcRequest
+  | { readonly command: 'repl'; readonly units: UnitSystem }
   | DoneRequest
   | DiffRequest
   | (Source & { readonly command: 'report'; readonly output: 'text' | 'json' })
@@ -49,6 +52,11 @@ export function readRequest(argv: readonly string[]): Request {
       return { command };
     case 'schema':
       return { command, of: oneOf(onlyOperand(typed), ['sheet', 'shed', 'work'], 'schema') };
+    case 'calc':
+      return readCalc(typed);
+    case 'repl':
+      if (typed.operands.length > 0) throw new WrongCommand('repl takes no operand');
+      return { command, units: unitsIn(options) ?? 'inch' };
     case 'new':
       return readNew(typed);
     case 'done':
@@ -69,25 +77,41 @@ export function readRequest(argv: readonly string[]): Request {
   }
 }
 
+function readCalc(typed: Typed): CalcRequest {
+  const text = onlyOperand(typed);
+  return {
+    command: 'calc',
+    ...(text !== undefined && text !== '-' && { text }),
+    units: unitsIn(typed.options) ?? 'inch',
+    output: typed.options.has('json') ? 'json' : 'text',
+  };
+}
+
 type Options = Typed['options'];
+
+function unitsIn(options: Options): UnitSystem | undefined {
+  const units = first(options, 'units');
+  return units === undefined ? undefined : oneOf<UnitSystem>(units, ['inch', 'metric'], '--units');
+}
 
 const first = (options: Options, name: OptionName): string | undefined => options.get(name)?.[0];
 
 function onlyOperand({ command, operands }: Typed): string | undefined {
   const [operand, another] = operands;
   if (another === undefined) return operand;
-  throw new WrongCommand(`${command} takes one operand; "${another}" is one too many`);
+  const quoted = command === 'calc' ? '; put the whole expression in quotes' : '';
+  throw new WrongCommand(`${command} takes one operand; "${another}" is one too many${quoted}`);
 }
 
 function sourceOf(typed: Typed): Source {
   const file = onlyOperand(typed);
   const readings = first(typed.options, 'readings');
-  const units = first(typed.options, 'units');
+  const units = unitsIn(typed.options);
   if (readings === '-') throw new WrongCommand('--readings needs a file, not standard input');
   return {
     ...(file !== undefined && { file }),
     ...(readings !== undefined && { readings }),
-    ...(units !== undefined && { units: oneOf(units, ['inch', 'metric'], '--units') }),
+    ...(units !== undefined && { units }),
     ...(typed.options.has('why') && { why: true }),
   };
 }

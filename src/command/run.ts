@@ -1,46 +1,11 @@
-import { buildSheet } from '../build-sheet/index.js';
-import {
-  chancesReport,
-  engineChances,
-  type Plan,
-  planBuilds,
-  planReport,
-  SolverNotLoaded,
-} from '../planning/index.js';
 import { RebuildInputError } from '../quantities/index.js';
-import { complaintOf } from '../quantities/internal.js';
-import { fileKind, readJson } from '../reading/index.js';
-import {
-  readShed,
-  type Shed,
-  shedSchema,
-  triage,
-  triageReport,
-  workSchema,
-} from '../shed/index.js';
-import { inspect, readSheet, report, sheetSchema } from '../sheet/index.js';
-import { refuseForgotten } from './forgotten-readings.js';
-import { guardFile } from './guard-file.js';
+import { BAD_COMMAND, BAD_FILE, DONE, NO_SOLVER, UNWRITTEN } from './exit-codes.js';
 import { HELP } from './help.js';
 import type { Io } from './io.js';
-import { makeNew } from './make-new.js';
 import { UnwritableOutput } from './output.js';
-import { progressLine } from './progress.js';
-import { readSource, UnreadableFile } from './read-source.js';
-import { boxesText, differences, recordWork } from './record.js';
+import { UnreadableFile } from './read-source.js';
 import { type Request, readRequest } from './request.js';
 import { WrongCommand } from './wrong-command.js';
-
-/** The schema of each kind of file. */
-const SCHEMAS = { sheet: sheetSchema, shed: shedSchema, work: workSchema } as const;
-
-/** Exit codes, as listed by `--help`. */
-const DONE = 0;
-const BAD_FILE = 1;
-const BAD_COMMAND = 2;
-const NOT_PROVEN = 3;
-const UNWRITTEN = 4;
-const NO_SOLVER = 5;
 
 /** Runs a command line and returns its exit code. */
 export async function run(argv: readonly string[], io: Io): Promise<number> {
@@ -59,7 +24,8 @@ export async function run(argv: readonly string[], io: Io): Promise<number> {
       io.complain(`crankwright: cannot write the output: ${error.message}\n`);
       return UNWRITTEN;
     }
-    if (error instanceof SolverNotLoaded) {
+    // The planner, whose class it is, may not even be loaded.
+    if (error instanceof Error && error.name === 'SolverNotLoaded') {
       io.complain(`crankwright: ${error.message}\n`);
       return NO_SOLVER;
     }
@@ -67,6 +33,7 @@ export async function run(argv: readonly string[], io: Io): Promise<number> {
   }
 }
 
+/** What is not asked for is not loaded: a calculation needs no planner, and a plan no mathjs. */
 async function execute(request: Request, io: Io): Promise<number> {
   switch (request.command) {
     case 'help':
@@ -75,127 +42,18 @@ async function execute(request: Request, io: Io): Promise<number> {
     case 'version':
       await io.print(`${io.version}\n`);
       return DONE;
-    case 'schema':
-      await io.print(json(SCHEMAS[request.of]()));
+    case 'calc': {
+      const { calculate } = await import('./calc.js');
+      return (await calculate(request, io)) ? DONE : BAD_COMMAND;
+    }
+    case 'repl': {
+      const { runRepl } = await import('./prompt/repl.js');
+      await runRepl(request.units, io.prompt);
       return DONE;
-    case 'new':
-      await makeNew(request, io);
-      return DONE;
-    case 'done':
-      await recordWork(request, io);
-      return DONE;
-    case 'diff':
-      await io.print(await differences(request, io));
-      return DONE;
-    case 'report':
-      await io.print(await reportText(request, io));
-      return DONE;
-    case 'plan': {
-      const { plan, shed } = await makePlan(request, io);
-      await io.print(planText(plan, shed, request));
-      if (request.chances) await io.print(await chancesText(shed, request));
-      return plan.proof.outcome === 'optimal' ? DONE : NOT_PROVEN;
+    }
+    default: {
+      const { runOnFiles } = await import('./run-on-files.js');
+      return runOnFiles(request, io);
     }
   }
 }
-
-type Asked<C extends Request['command']> = Extract<Request, { readonly command: C }>;
-
-async function reportText(request: Asked<'report'>, io: Io): Promise<string> {
-  const { text, readings } = await readSource(request, io);
-  const { units, output, why = false } = request;
-  const value = rawOf(text);
-  if (isShed(value, text)) {
-    guardFile('shed', request.file, text);
-    await refuseForgotten(request, value, io);
-    const sorted = triage(readShed(text, readings, { today: io.today }));
-    return output === 'json'
-      ? json(sorted)
-      : triageReport(sorted, { units: units ?? sorted.units, why });
-  }
-  if (readings !== undefined) {
-    throw new WrongCommand('--readings is for a shed, but this file is an inspection sheet');
-  }
-  guardFile('sheet', request.file, text);
-  const inspection = inspect(readSheet(text));
-  if (output === 'json') return json(inspection);
-  return report(inspection, { units: units ?? inspection.units, why });
-}
-
-/** The value in a file; undefined if it is not JSON. */
-const rawOf = (text: string): unknown => readJson(text, 'sheet').value;
-
-/** Whether the file is a shed: only a shed file has the field `shed`. Of text that is not JSON, what it says counts. */
-const isShed = (value: unknown, text: string): boolean =>
-  value === undefined
-    ? /"shed"\s*:/.test(text)
-    : (typeof value === 'object' && value !== null && Object.hasOwn(value, 'shed')) ||
-      fileKind(value) === 'shed';
-
-/** The command-line options for the plan options that are checked against the shed. */
-const TYPED: Readonly<Record<string, string>> = {
-  reserved: '--reserve',
-  mustBuild: '--must-build',
-  mostPerEngine: '--most-per-engine',
-};
-
-interface Planned {
-  readonly shed: Shed;
-  readonly plan: Plan;
-}
-
-async function makePlan({ options, ...source }: Asked<'plan'>, io: Io): Promise<Planned> {
-  const { text, readings } = await readSource(source, io);
-  guardFile('shed', source.file, text);
-  await refuseForgotten(source, rawOf(text), io);
-  const shed = readShed(text, readings, { today: io.today });
-  const line = progressLine(io);
-  try {
-    return { shed, plan: await planBuilds(shed, { ...options, onProgress: line.show }) };
-  } catch (error) {
-    if (!(error instanceof RebuildInputError)) throw error;
-    // An unknown name or another currency came from the command line, not from the file.
-    const [, option = ''] = /^options\.(\w+)/.exec(error.parameter) ?? [];
-    const typed = TYPED[option];
-    if (typed === undefined) throw error;
-    throw new WrongCommand(`${typed}: ${complaintOf(error)}. ${error.hint}`);
-  } finally {
-    line.erase();
-  }
-}
-
-/** The chances that belong to a plan, with the options that they share with it. */
-async function chancesText(
-  shed: Shed,
-  { options, units = shed.units }: Asked<'plan'>,
-): Promise<string> {
-  const { atMost, buying, reserved, timeLimit } = options;
-  const chances = await engineChances(shed, {
-    ...(atMost !== undefined && { atMost }),
-    ...(buying !== undefined && { buying }),
-    ...(reserved !== undefined && { reserved }),
-    ...(timeLimit !== undefined && { timeLimit }),
-  });
-  return `\n${chancesReport(chances, { units })}`;
-}
-
-function planText(
-  plan: Plan,
-  shed: Shed,
-  { output, units = plan.units, why = false, boxes = '' }: Asked<'plan'>,
-): string {
-  switch (output) {
-    case 'json':
-      return json(plan);
-    case 'text':
-      return planReport(plan, { units, why });
-    case 'build sheet':
-      return buildSheet(plan, { units, format: 'text' });
-    case 'build sheet in Markdown':
-      return buildSheet(plan, { units, format: 'markdown' });
-    case 'boxes':
-      return boxesText(plan, shed, boxes);
-  }
-}
-
-const json = (value: unknown): string => `${JSON.stringify(value, null, 2)}\n`;

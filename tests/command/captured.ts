@@ -1,4 +1,5 @@
 import { readFile } from 'node:fs/promises';
+import { Readable, Writable } from 'node:stream';
 import type { Io } from '../../src/command/io.js';
 import { run } from '../../src/command/run.js';
 import { root } from '../support/repo.js';
@@ -12,14 +13,19 @@ export interface Captured {
   readonly err: string;
 }
 
-/** Runs a command in the root of the repository, with files and standard input as given. */
+/** Runs a command in the root of the repository, with files, standard input and lines at the prompt as given. */
 export async function captured(
   argv: readonly string[],
   {
     files = {},
     input,
+    prompted = [],
     ...io
-  }: Partial<Io> & { files?: Readonly<Record<string, string>>; input?: string } = {},
+  }: Partial<Io> & {
+    files?: Readonly<Record<string, string>>;
+    input?: string;
+    prompted?: readonly string[];
+  } = {},
 ): Promise<Captured> {
   let [out, err] = ['', ''];
   const code = await run(argv, {
@@ -37,6 +43,19 @@ export async function captured(
       err += text;
     },
     complaintsAreOnTerminal: false,
+    prompt: {
+      input: Readable.from(prompted),
+      output: new Writable({
+        write: (chunk, _encoding, done) => {
+          out += String(chunk);
+          done();
+        },
+      }),
+      writeFile: async (path) => {
+        throw new Error(`${path} is written, and nobody said where to`);
+      },
+      version: '1.2.3',
+    },
     today: '2026-11-26',
     version: '1.2.3',
     ...io,

@@ -115,7 +115,7 @@ function showUnit(value: Parameters<Exact['named']>[0], { exact, units }: Showin
   const [own] = exact.named(value);
   if (exact.isResult(value)) return sayResult(quantity, dimension, units);
   if (own) return sayIn(quantity, own);
-  const { fixPrefix, formatUnits } = value as Converted;
+  const { fixPrefix, formatUnits } = value as unknown as Converted;
   if (!fixPrefix) return sayResult(quantity, dimension, units);
   // It was converted to a unit that has no name of ours.
   const unit = formatUnits.call(value);

@@ -1,0 +1,76 @@
+import {
+  choicesOf,
+  fieldsOf,
+  functions,
+  isDimension,
+  nameOfUnit,
+  type Shape,
+  unitByName,
+  withArticle,
+} from '../../mathjs/internal.js';
+import { type Dimension, tradeUnit, type UnitSystem } from '../../quantities/index.js';
+import { nearest } from '../../quantities/internal.js';
+
+/** What a function takes and gives, or what a unit is, for a person at the prompt. */
+export function about(name: string, units: UnitSystem): string {
+  const known = functions.get(name);
+  if (known) {
+    const { takes, gives, says } = known.signature;
+    const parameters = takes.map((each) => (each.optional ? `${each.name}?` : each.name));
+    return [
+      `${name}(${parameters.join(', ')})`,
+      `  ${says}`,
+      ...takes.flatMap((each) => [
+        `  ${each.name}: ${sayShape(each.shape, units)}${each.optional ? ', may be left out' : ''}`,
+        ...fieldLines(each.shape, units, '    '),
+      ]),
+      `  gives ${sayShape(gives, units)}`,
+      ...fieldLines(gives, units, '    '),
+    ].join('\n');
+  }
+  const unit = unitByName.get(name);
+  if (unit) return `${name}: a unit of ${words(unit.dimension)}, printed as ${unit.symbol}`;
+  const near = nearest(name, [...functions.keys(), ...unitByName.keys()]);
+  return near ? `${name}: did you mean ${near}?` : `${name}: nothing here has that name`;
+}
+
+function fieldLines(shape: Shape, units: UnitSystem, indent: string): readonly string[] {
+  const lists = choicesOf(shape).flatMap((one) =>
+    typeof one === 'object' && 'list' in one ? choicesOf(one.list) : [one],
+  );
+  const fields = Object.entries(fieldsOf({ either: lists }));
+  const width = Math.max(0, ...fields.map(([key]) => key.length));
+  return fields.map(([key, of]) => `${indent}${key.padEnd(width)}  ${sayShape(of, units)}`);
+}
+
+/** In words: `a length, as 2.125 inch`; `one of "inch", "metric"`. */
+function sayShape(shape: Shape, units: UnitSystem): string {
+  const said = choicesOf(shape).map((one) => sayOne(one, units));
+  return either([...new Set(said)]);
+}
+
+function sayOne(shape: Shape, units: UnitSystem): string {
+  if (isDimension(shape)) return sayDimension(shape, units);
+  if (typeof shape === 'string') return SAID[shape] ?? 'a value';
+  if ('list' in shape) return `a list in [ ], each ${sayShape(shape.list, units)}`;
+  if ('oneOf' in shape)
+    return `one of ${shape.oneOf.map((word) => JSON.stringify(word)).join(', ')}`;
+  if (!('fields' in shape)) return 'fields in { }';
+  const names = Object.keys(shape.fields);
+  const few = names.slice(0, 6).join(', ');
+  return `{ ${few}${names.length > 6 ? ', …' : ''} }`;
+}
+
+const SAID: Readonly<Record<string, string>> = {
+  number: 'a number',
+  text: 'text in quotes',
+  truth: 'true or false',
+  quantity: 'a quantity with its unit',
+};
+
+function sayDimension(dimension: Dimension, units: UnitSystem): string {
+  if (dimension === 'ratio') return 'a ratio, as 0.5 or 50%';
+  return `${withArticle(dimension)} in ${nameOfUnit(tradeUnit(dimension, units))}`;
+}
+
+const words = (dimension: Dimension): string => withArticle(dimension).replace(/^an? /, '');

@@ -1,0 +1,136 @@
+import { mkdir } from 'node:fs/promises';
+import { dirname } from 'node:path';
+import { type REPLServer, Recoverable, start } from 'node:repl';
+import type { Readable, Writable } from 'node:stream';
+import type { UnitSystem } from '../../quantities/index.js';
+import { about } from './about.js';
+import { complete } from './complete.js';
+import { Session, Unfinished } from './session.js';
+import { toTypeScript } from './to-typescript.js';
+import { WrongStatement } from './wrong-statement.js';
+
+/** Where the prompt reads and writes. */
+export interface PromptIo {
+  readonly input: Readable;
+  readonly output: Writable;
+  /** Where what was typed is kept for the next time; nowhere if it is left out. */
+  readonly history?: string;
+  /** Writes a new file. */
+  readonly writeFile: (path: string, text: string) => Promise<void>;
+  readonly version: string;
+}
+
+/** What is printed as it is. */
+class Text {
+  constructor(readonly text: string) {}
+}
+
+/** Runs the prompt until it is left. */
+export async function runRepl(units: UnitSystem, io: PromptIo): Promise<void> {
+  const session = await Session.begin(units);
+  io.output.write(
+    `crankwright ${io.version}: type sizes with their units, such as 2.105 inch; .about oilClearance\n` +
+      'tells what a function takes, Tab completes, .help lists the rest.\n',
+  );
+  const typed: string[] = [];
+  const server = start({
+    prompt: '> ',
+    input: io.input,
+    output: io.output,
+    preview: false,
+    ignoreUndefined: true,
+    writer: (value: unknown) => (value instanceof Text ? value.text : String(value)),
+    completer: (line: string) => complete(line, session.names()),
+    eval: (text, _context, _file, done) => {
+      try {
+        const said = answer(session, text);
+        if (text.trim() !== '') typed.push(text.trimEnd());
+        done(null, said === '' ? undefined : new Text(said));
+      } catch (error) {
+        if (error instanceof Unfinished) done(new Recoverable(error), undefined);
+        else done(null, new Text(messageOf(error)));
+      }
+    },
+  });
+  addCommands(server, session, typed, io);
+  if (io.history !== undefined) await keepHistory(server, io.history);
+  await new Promise<void>((resolve) => server.once('exit', resolve));
+}
+
+/** What a text comes to, a value a line. */
+function answer(session: Session, text: string): string {
+  const { nodes, notes } = session.parse(text);
+  const lines = [...notes];
+  try {
+    for (const node of nodes) {
+      const { value, silent } = session.run(node);
+      if (!silent && value !== undefined) lines.push(session.show(value));
+    }
+  } catch (error) {
+    lines.push(messageOf(error));
+  }
+  return lines.join('\n');
+}
+
+const messageOf = (error: unknown): string =>
+  error instanceof WrongStatement ? error.message : 'this cannot be worked out';
+
+function addCommands(server: REPLServer, session: Session, typed: string[], io: PromptIo): void {
+  const say = (text: string) => {
+    server.output.write(`${text}\n`);
+    server.displayPrompt();
+  };
+  const write = async (path: string, text: string) => {
+    try {
+      await io.writeFile(path, text);
+      say(`written to ${path}`);
+    } catch (error) {
+      say((error as Error).message);
+    }
+  };
+  server.defineCommand('about', {
+    help: 'What a function takes and gives: .about oilClearance',
+    action: (name) =>
+      say(
+        name.trim() === ''
+          ? 'name a function: .about oilClearance'
+          : about(name.trim(), session.units),
+      ),
+  });
+  server.defineCommand('units', {
+    help: 'The units of results: .units inch or .units metric',
+    action: (name) => {
+      const system = name.trim();
+      if (system === 'inch' || system === 'metric') session.units = system;
+      say(system === session.units ? `results in ${system} units` : '.units inch or .units metric');
+    },
+  });
+  server.defineCommand('ts', {
+    help: 'The session as TypeScript; .ts FILE writes it to a new file',
+    action: (path) => {
+      const text = toTypeScript(session);
+      if (path.trim() === '') say(text.trimEnd());
+      else void write(path.trim(), text);
+    },
+  });
+  server.defineCommand('save', {
+    help: 'What was typed, to a new file that crankwright calc reads: .save FILE',
+    action: (path) => {
+      if (path.trim() === '') say('name a file: .save my-engine.txt');
+      else void write(path.trim(), `${typed.join('\n')}\n`);
+    },
+  });
+  // They are for JavaScript.
+  const commands = server.commands as unknown as Record<string, unknown>;
+  for (const name of ['editor', 'clear']) delete commands[name];
+}
+
+/** Keeps what is typed for the next time. That there is no place for it is no reason to stop. */
+async function keepHistory(server: REPLServer, path: string): Promise<void> {
+  try {
+    await mkdir(dirname(path), { recursive: true });
+    await new Promise<void>((resolve) => server.setupHistory(path, () => resolve()));
+  } catch {
+    // Without a history it works as well.
+  }
+}
