@@ -10,6 +10,7 @@ import {
 } from '../../mathjs/internal.js';
 import { type Dimension, tradeUnit, type UnitSystem } from '../../quantities/index.js';
 import { nearest } from '../../quantities/internal.js';
+import { either } from '../../reading/index.js';
 
 /** What a function takes and gives, or what a unit is, for a person at the prompt. */
 export function about(name: string, units: UnitSystem): string {
