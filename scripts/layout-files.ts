@@ -12,6 +12,8 @@ const TAKEN = {
   'cylinders/bore-types.ts': ['BorePlan'],
   'fasteners/tightening-plan.ts': ['TighteningPlan'],
   'fasteners/torque-setting.ts': ['TorqueSetting'],
+  'teaching/exercise-types.ts': ['Exercise'],
+  'teaching/worked-types.ts': ['WorkedFormula'],
   'timing/timing-card.ts': ['TimingCard'],
   'measuring/odd-types.ts': ['OddReading'],
   'sheet/action-types.ts': ['Action'],

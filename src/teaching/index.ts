@@ -12,8 +12,12 @@ export type {
   WrittenCard,
 } from '../judging/internal.js';
 export { type CardName, cards } from './cards.js';
+export { type CheckedAnswer, check, type Slip } from './check.js';
 export { type CardValues, evaluateCard } from './evaluate.js';
+export { exercise, solution } from './exercise.js';
+export type { Exercise, ExerciseAsk, ExerciseGiven } from './exercise-types.js';
 export type { FormulaCard, Topic } from './formula-card.js';
+export type { NumberSlip } from './slips.js';
 export { type WorkedOptions, worked } from './worked.js';
 export type {
   PrintedQuantity,
