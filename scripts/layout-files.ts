@@ -14,6 +14,7 @@ const TAKEN = {
   'fasteners/torque-setting.ts': ['TorqueSetting'],
   'teaching/exercise-types.ts': ['Exercise'],
   'teaching/worked-types.ts': ['WorkedFormula'],
+  'teaching/worksheet.ts': ['Worksheet'],
   'timing/timing-card.ts': ['TimingCard'],
   'measuring/odd-types.ts': ['OddReading'],
   'sheet/action-types.ts': ['Action'],

@@ -12,6 +12,8 @@ export const HELP = `crankwright - what to do with an engine, from your micromet
   crankwright schema WHICH  print the JSON Schema of a file, for an editor
   crankwright new WHICH     print a new file to fill in; on a terminal and
                             without options it asks what it must know
+  crankwright worksheet TOPIC   print problems to practise on, such as
+                            bearings, oil or "ring gap"
   crankwright new readings FILE   print a CSV with a row to fill for all that
                             was not measured of the parts in a shed
 
@@ -49,6 +51,15 @@ Options of done and diff
   --old-readings FILE       of diff: CSV with the readings of the older shed
   --units, --json           of diff: as for plan
   --output FILE, --force    of done: as for new
+
+Options of worksheet
+  --seed N                  which sheet; the same seed prints the same sheet
+  --count N                 how many problems; by default 10
+  --answers                 print the worked answers too, after a form feed
+  --check "N: ANSWER"       check an answer to problem N, as "3: 22 thou", and
+                            print no sheet; can be repeated
+  --units inch|metric       by default inch
+  --markdown                print it as Markdown, with equations in TeX
 
 Options of new
   --name NAME               name of the engine

@@ -29,6 +29,7 @@ import { progressLine } from './progress.js';
 import { readSource, UnreadableFile } from './read-source.js';
 import { boxesText, differences, recordWork } from './record.js';
 import { type Request, readRequest } from './request.js';
+import { worksheetText } from './worksheet.js';
 import { WrongCommand } from './wrong-command.js';
 
 /** The schema of each kind of file. */
@@ -86,6 +87,9 @@ async function execute(request: Request, io: Io): Promise<number> {
       return DONE;
     case 'diff':
       await io.print(await differences(request, io));
+      return DONE;
+    case 'worksheet':
+      await io.print(await worksheetText(request));
       return DONE;
     case 'report':
       await io.print(await reportText(request, io));

@@ -16,10 +16,11 @@ import type { Topic } from './formula-card.js';
  * ```
  */
 export function cardsAbout(about: Topic | (string & {})): readonly CardName[] {
-  const words =
+  const found =
     guardText('about', about)
       .toLowerCase()
       .match(/[\p{L}\d]+/gu) ?? [];
+  const words = found.filter((word) => !SMALL.has(word));
   const names = Object.keys(cards) as CardName[];
   const ofTopic = names.filter((name) => cards[name].topic === words.join(' '));
   if (ofTopic.length > 0) return ofTopic;
@@ -29,6 +30,13 @@ export function cardsAbout(about: Topic | (string & {})): readonly CardName[] {
     .sort((a, b) => b.score - a.score)
     .map(({ name }) => name);
 }
+
+/** Words that say nothing of what a formula is about. */
+const SMALL: ReadonlySet<string> = /* @__PURE__ */ new Set(
+  /* @__PURE__ */ 'a an and by do for from how i in is it many much of on the to what when where which with'.split(
+    ' ',
+  ),
+);
 
 /** Words may stand in the singular or in the plural. */
 const stem = (word: string) => (word.length > 3 ? word.replace(/s$/, '') : word);

@@ -31,3 +31,5 @@ export type {
   WorkedLetter,
   WorkedStep,
 } from './worked-types.js';
+export { type Worksheet, type WorksheetRequest, worksheet } from './worksheet.js';
+export { printWorksheet, type WorksheetOptions } from './worksheet-print.js';
