@@ -55,6 +55,7 @@ export default defineConfig([
     format: ['esm'],
     target: 'node20',
     platform: 'node',
-    splitting: false,
+    // What only one command needs is loaded by it alone.
+    splitting: true,
   },
 ]);

@@ -1,5 +1,5 @@
 import { card, diameter, sizeStep } from '../judging/internal.js';
-import { metre } from '../quantities/index.js';
+import { metre, mm } from '../quantities/index.js';
 import {
   oilClearance,
   oilClearanceSpan,
@@ -47,6 +47,7 @@ export const clearanceCards = {
     },
     expression: 'D_h - 2 * t - D_j',
     refuses: { [NEVER_ONE]: { with: { D_j: 0.045 }, names: 'journal' } },
+    example: { D_h: mm(57.15), t: mm(1.55), D_j: mm(54) },
     source: 'geometry',
   }),
   leastOilClearance: card({
@@ -90,6 +91,7 @@ export const clearanceCards = {
       [NEVER_ONE]: { with: { D_j: 0.0565 }, names: 'journal' },
       'a span is reversed': { with: { D_j: 0.0537 }, names: 'journal' },
     },
+    example: { D_h: mm(57.15), t: mm(1.55), D_j: mm(54.01) },
     source: 'geometry',
   }),
   mostOilClearance: card({
@@ -132,6 +134,7 @@ export const clearanceCards = {
       [NEVER_ONE]: { with: { D_j: 0.0515 }, names: 'journal' },
       'a span is reversed': { with: { D_h: 0.0569 }, names: 'housingBore' },
     },
+    example: { D_h: mm(57.16), t: mm(1.545), D_j: mm(53.99) },
     source: 'geometry',
   }),
   shellWallFor: card({

@@ -1,6 +1,6 @@
 import { card, diameter } from '../judging/internal.js';
 import { elasticModulus } from '../measuring/internal.js';
-import { metre } from '../quantities/index.js';
+import { metre, mm } from '../quantities/index.js';
 import { crushHeight, shellWall } from './domains.js';
 import { freeSpread, housingRoundness, shellNip } from './seating.js';
 
@@ -93,6 +93,7 @@ export const seatingCards = {
     read: ({ outOfRound }) => outOfRound,
     expression: 'max(D_1, D_2, D_3) - min(D_1, D_2, D_3)',
     refuses: { 'the readings are not of one bore': { with: { D_2: 0.06 }, names: 'left' } },
+    example: { D_1: mm(50.02), D_2: mm(50), D_3: mm(50.01) },
     source: 'definition of the trade',
   }),
 };

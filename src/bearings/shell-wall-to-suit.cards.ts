@@ -1,5 +1,5 @@
 import { card, diameter, lengthDomain } from '../judging/internal.js';
-import { type Length, metre } from '../quantities/index.js';
+import { type Length, metre, mm } from '../quantities/index.js';
 import { shellWallToSuit } from './shell-wall-to-suit.js';
 
 const largest = metre(0.054);
@@ -56,6 +56,7 @@ export const shellWallToSuitCards = {
       [NO_ROOM]: { with: { D_h: 0.2 }, names: 'journal' },
       'a span is reversed': { with: { D_j: 0.0541 }, names: 'journal' },
     },
+    example: { D_h: mm(57.03), D_j: mm(53.99), c: mm(0.08) },
     source: 'geometry',
   }),
   mostShellWallToSuit: card({
@@ -98,6 +99,7 @@ export const shellWallToSuitCards = {
       [NO_ROOM]: { with: { D_j: 0.0568 }, names: 'journal' },
       'a span is reversed': { with: { D_h: 0.0573 }, names: 'housingBore' },
     },
+    example: { D_h: mm(57.075), D_j: mm(54), c: mm(0.03) },
     source: 'geometry',
   }),
 };

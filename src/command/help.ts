@@ -12,12 +12,14 @@ export const HELP = `crankwright - what to do with an engine, from your micromet
   crankwright schema WHICH  print the JSON Schema of a file, for an editor
   crankwright new WHICH     print a new file to fill in; on a terminal and
                             without options it asks what it must know
+  crankwright new readings FILE   print a CSV with a row to fill for all that
+                            was not measured of the parts in a shed
   crankwright calc 'EXPRESSION'   work out sizes with their units, as
                             '2-1/8 in to mm', and call any function of the
                             library; without one standard input is read
   crankwright repl          the same at a prompt
-  crankwright new readings FILE   print a CSV with a row to fill for all that
-                            was not measured of the parts in a shed
+  crankwright worksheet TOPIC   print problems to practise on, such as
+                            bearings, oil or "ring gap"
 
 FILE is JSON. If it is left out or is -, standard input is read.
 WHICH is sheet or shed; of schema also work, a record of work for done.
@@ -57,6 +59,15 @@ Options of done and diff
 Options of calc and repl
   --units inch|metric       units of results; by default inch
   --json                    of calc: print the results as JSON, in SI units
+
+Options of worksheet
+  --seed N                  which sheet; the same seed prints the same sheet
+  --count N                 how many problems; by default 10
+  --answers                 print the worked answers too, after a form feed
+  --check "N: ANSWER"       check an answer to problem N, as "3: 22 thou", and
+                            print no sheet; can be repeated
+  --units inch|metric       by default inch
+  --markdown                print it as Markdown, with equations in TeX
 
 Options of new
   --name NAME               name of the engine

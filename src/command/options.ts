@@ -27,6 +27,10 @@ export const OPTIONS = {
   lubrication: { type: 'string' },
   cores: { type: 'string' },
   csv: { type: 'boolean' },
+  seed: { type: 'string' },
+  count: { type: 'string' },
+  answers: { type: 'boolean' },
+  check: { type: 'string' },
   output: { type: 'string' },
   force: { type: 'boolean' },
 } as const;
@@ -59,6 +63,7 @@ export const TAKES = {
   schema: [],
   calc: ['units', 'json'],
   repl: ['units'],
+  worksheet: ['seed', 'count', 'answers', 'check', 'units', 'markdown'],
   new: [
     'name',
     'units',
@@ -76,7 +81,7 @@ export const TAKES = {
 } as const satisfies Record<string, readonly OptionName[]>;
 
 /** Options that can be repeated. */
-export const REPEATED: readonly OptionName[] = ['reserve', 'must-build'];
+export const REPEATED: readonly OptionName[] = ['reserve', 'must-build', 'check'];
 
 /** Pairs of options that cannot be combined. */
 export const APART: readonly (readonly [OptionName, OptionName])[] = [
@@ -90,4 +95,6 @@ export const APART: readonly (readonly [OptionName, OptionName])[] = [
   ['build-sheet', 'boxes'],
   ['why', 'boxes'],
   ['why', 'build-sheet'],
+  ['check', 'answers'],
+  ['check', 'markdown'],
 ];

@@ -8,6 +8,7 @@ import { type NewRequest, readNew } from './new-request.js';
 import type { OptionName } from './options.js';
 import { type DiffRequest, type DoneRequest, readDiff, readDone } from './record-request.js';
 import { oneOf } from './values.js';
+import { readWorksheet, type WorksheetCommand } from './worksheet.js';
 import { WrongCommand } from './wrong-command.js';
 
 /** The input of a command, and the units to print in. */
@@ -31,6 +32,7 @@ export type Request =
   | { readonly command: 'repl'; readonly units: UnitSystem }
   | DoneRequest
   | DiffRequest
+  | WorksheetCommand
   | (Source & { readonly command: 'report'; readonly output: 'text' | 'json' })
   | (Source & {
       readonly command: 'plan';
@@ -63,6 +65,8 @@ export function readRequest(argv: readonly string[]): Request {
       return readDone(typed);
     case 'diff':
       return readDiff(typed);
+    case 'worksheet':
+      return readWorksheet(typed);
     case 'report':
       return { command, ...sourceOf(typed), output: options.has('json') ? 'json' : 'text' };
     case 'plan':

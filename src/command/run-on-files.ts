@@ -33,7 +33,10 @@ import { WrongCommand } from './wrong-command.js';
 const SCHEMAS = { sheet: sheetSchema, shed: shedSchema, work: workSchema } as const;
 
 /** A request that reads or makes files of ours. */
-type FileRequest = Exclude<Request, { readonly command: 'help' | 'version' | 'calc' | 'repl' }>;
+type FileRequest = Exclude<
+  Request,
+  { readonly command: 'help' | 'version' | 'calc' | 'repl' | 'worksheet' }
+>;
 
 /** Does what is asked of files. */
 export async function runOnFiles(request: FileRequest, io: Io): Promise<number> {

@@ -51,6 +51,11 @@ async function execute(request: Request, io: Io): Promise<number> {
       await runRepl(request.units, io.prompt);
       return DONE;
     }
+    case 'worksheet': {
+      const { worksheetText } = await import('./worksheet.js');
+      await io.print(await worksheetText(request));
+      return DONE;
+    }
     default: {
       const { runOnFiles } = await import('./run-on-files.js');
       return runOnFiles(request, io);

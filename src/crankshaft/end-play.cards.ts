@@ -1,5 +1,6 @@
 import { card } from '../judging/internal.js';
 import { dialReading } from '../measuring/internal.js';
+import { mm } from '../quantities/index.js';
 import { endPlay } from './end-play.js';
 
 const dial = { domain: dialReading, usual: [-0.001, 0.001] } as const;
@@ -17,6 +18,7 @@ export const endPlayCards = {
     call: ({ x_1, x_2 }) => [[{ pushed: x_1, pulled: x_2 }]],
     read: ({ mean }) => mean,
     expression: 'abs(x_2 - x_1)',
+    example: { x_1: mm(0.02), x_2: mm(0.17) },
     source: 'definition of the trade',
   }),
 };

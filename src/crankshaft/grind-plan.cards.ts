@@ -1,5 +1,5 @@
 import { card, diameter, machiningStock, outOfTrue, sizeStep } from '../judging/internal.js';
-import { type Length, metre } from '../quantities/index.js';
+import { type Length, metre, mm } from '../quantities/index.js';
 import { grindPlan } from './grind-plan.js';
 import type { GrindPlan, GrindRequest } from './grind-types.js';
 
@@ -103,6 +103,7 @@ export const grindPlanCards = {
         names: 'journals[0].largest',
       },
     },
+    example: { D_s: mm(50), u: mm(0.5) },
     source: 'definition of undersize; TM 5-3805-262-34, p. 4-24',
   }),
   leastGrindStock: card({
@@ -122,6 +123,7 @@ export const grindPlanCards = {
     call: ({ D_max, D_s, u }) => [ground(D_s, u, D_max)],
     read: (plan) => stock(plan)?.min,
     expression: 'D_max - (D_s - u)',
+    example: { D_max: mm(49.65), D_s: mm(50), u: mm(0.5) },
     source: 'geometry',
   }),
 };

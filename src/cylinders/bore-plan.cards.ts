@@ -1,5 +1,5 @@
 import { card, diameter, machiningStock, outOfTrue, sizeStep } from '../judging/internal.js';
-import { type Length, metre } from '../quantities/index.js';
+import { type Length, metre, mm } from '../quantities/index.js';
 import { borePlan } from './bore-plan.js';
 import type { BorePlan, BoreRequest } from './bore-types.js';
 import { cylinderWall } from './domains.js';
@@ -104,6 +104,7 @@ export const borePlanCards = {
     read: (plan) => (plan.outcome === 'none' ? undefined : plan.boreTo.max),
     expression: 'D_s + u - h',
     refuses: { 'a span is reversed': { with: { D_s: 0.0799 }, names: 'standard' } },
+    example: { D_s: mm(80.02), u: mm(0.5), h: mm(0.07) },
     source: 'definition of oversize',
   }),
   mostBoreStock: card({
@@ -114,6 +115,7 @@ export const borePlanCards = {
     call: ({ D_s, u, D_min }) => [bored({ max: D_s, step: u, smallest: D_min })],
     read: (plan) => firstOf(plan)?.stockRemoved?.max,
     expression: 'D_s + u - D_min',
+    example: { D_s: mm(80.02), u: mm(0.5), D_min: mm(80.05) },
     source: 'geometry',
   }),
   wallLeft: card({
@@ -140,6 +142,7 @@ export const borePlanCards = {
         names: 'cylinders[0].smallest',
       },
     },
+    example: { t_0: mm(6), D_s: mm(80.02), u: mm(0.5), D_min: mm(80.05) },
     source: 'geometry: half the stock comes off either side',
   }),
 };

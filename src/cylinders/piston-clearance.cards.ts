@@ -1,5 +1,5 @@
 import { card, diameter } from '../judging/internal.js';
-import { metre } from '../quantities/index.js';
+import { metre, mm } from '../quantities/index.js';
 import { pistonClearance, pistonClearanceSpan } from './piston-clearance.js';
 
 const ANOTHER = 'the two are not of one cylinder';
@@ -21,6 +21,7 @@ export const pistonClearanceCards = {
     },
     expression: 'D - D_p',
     refuses: { [ANOTHER]: { with: { D_p: 0.076 }, names: 'piston' } },
+    example: { D: mm(80), D_p: mm(79.93) },
     source: 'geometry',
   }),
   leastPistonClearance: card({
@@ -53,6 +54,7 @@ export const pistonClearanceCards = {
       [ANOTHER]: { with: { D_p: 0.085 }, names: 'piston' },
       'a span is reversed': { with: { D_p: 0.0785 }, names: 'piston' },
     },
+    example: { D: mm(80), D_p: mm(79.94) },
     source: 'geometry',
   }),
   mostPistonClearance: card({
@@ -85,6 +87,7 @@ export const pistonClearanceCards = {
       [ANOTHER]: { with: { D_p: 0.0755 }, names: 'piston' },
       'a span is reversed': { with: { D: 0.0795 }, names: 'bore' },
     },
+    example: { D: mm(80.02), D_p: mm(79.92) },
     source: 'geometry',
   }),
 };

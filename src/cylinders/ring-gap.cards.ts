@@ -1,5 +1,5 @@
 import { card, diameter } from '../judging/internal.js';
-import { type Length, metre } from '../quantities/index.js';
+import { type Length, metre, mm } from '../quantities/index.js';
 import { ringGap } from './domains.js';
 import { ringFilingNeeded } from './ring-filing.js';
 import { recommendedRingGap, ringGapAlongBore, ringGapIn } from './ring-gap.js';
@@ -64,6 +64,7 @@ export const ringGapCards = {
       [ANOTHER]: { with: { D: 0.08 }, names: 'bore' },
       'the gap is more than a tenth of the bore': { with: { g_0: 0.008 }, names: 'gap' },
     },
+    example: { g_0: mm(0.3), D_0: mm(75), D: mm(75.08) },
     source: SOURCE,
   }),
   ringGapAlongBore: card({
@@ -81,6 +82,7 @@ export const ringGapCards = {
     read: ({ gaps }) => gaps[0]?.gap,
     expression: 'g_0 + pi * (D - D_0)',
     refuses: { [ANOTHER]: { with: { D: 0.07 }, names: 'stations[0].mean' } },
+    example: { g_0: mm(0.3), D_0: mm(75), D: mm(75.08) },
     source: SOURCE,
   }),
   ringFilingNeeded: card({
@@ -111,6 +113,7 @@ export const ringGapCards = {
     where: ['g = g_0 + pi * (D - D_0)'],
     expression: 'g_min - g',
     refuses: { [ANOTHER]: { with: { D: 0.08 }, names: 'smallestBore' } },
+    example: { g_min: mm(0.3), g_0: mm(0.15), D_0: mm(75), D: mm(75.01) },
     source: 'geometry',
   }),
 };

@@ -1,4 +1,5 @@
 import { card } from '../judging/internal.js';
+import { mm } from '../quantities/index.js';
 import { threadDiameter, threadPitch } from './domains.js';
 import { threadAreas } from './thread-areas.js';
 
@@ -34,6 +35,7 @@ export const threadCards = {
     tabled: ['f'],
     expression: 'd - f * P',
     refuses,
+    example: { d: mm(12), P: mm(1.75) },
     source,
   }),
   threadMinorDiameter: card({
@@ -46,6 +48,7 @@ export const threadCards = {
     where: [R],
     tabled: ['r'],
     expression: 'd - r * P',
+    example: { d: mm(12), P: mm(1.75) },
     source,
   }),
   threadStressDiameter: card({
@@ -58,6 +61,7 @@ export const threadCards = {
     where: [F, R],
     tabled: ['f', 'r'],
     expression: 'd - (f + r) / 2 * P',
+    example: { d: mm(12), P: mm(1.75) },
     source,
   }),
   threadStressArea: card({
@@ -70,6 +74,7 @@ export const threadCards = {
     where: [F, R],
     tabled: ['f', 'r'],
     expression: 'pi / 4 * (d - (f + r) / 2 * P)^2',
+    example: { d: mm(12), P: mm(1.75) },
     source,
   }),
   threadMinorArea: card({
@@ -82,6 +87,7 @@ export const threadCards = {
     where: [R],
     tabled: ['r'],
     expression: 'pi / 4 * (d - r * P)^2',
+    example: { d: mm(12), P: mm(1.75) },
     source,
   }),
 };

@@ -1,4 +1,5 @@
 import { card } from '../judging/internal.js';
+import { degree, mm, newtonMetre } from '../quantities/index.js';
 import { preload as F, K } from './card-letters.js';
 import {
   adapterAngle,
@@ -126,6 +127,7 @@ export const tighteningCards = {
         names: 'adapter.adapter',
       },
     },
+    example: { T: newtonMetre(35), T_p: newtonMetre(2), L: mm(350), A: mm(90), a: degree(45) },
     source: 'TM 9-254; AC 43.13-1B, paragraph 7-40',
   }),
 };

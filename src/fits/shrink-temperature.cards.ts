@@ -1,6 +1,6 @@
 import { card, diameter } from '../judging/internal.js';
 import { linearExpansion } from '../measuring/internal.js';
-import { celsius, type ThermalExpansion } from '../quantities/index.js';
+import { celsius, mm, ppmPerKelvin, type ThermalExpansion } from '../quantities/index.js';
 import { fittingTemperature, handlingRoom, interference } from './domains.js';
 import { shrinkTemperature } from './shrink-temperature.js';
 
@@ -83,6 +83,15 @@ export const shrinkTemperatureCards = {
         names: 'diametralInterference',
       },
       'the hub does not grow': { with: { a_h: 0 }, names: 'hub.coefficient.min' },
+    },
+    example: {
+      d: mm(35),
+      i: mm(0.03),
+      g: mm(0.045),
+      a_h: ppmPerKelvin(11.5),
+      a_s: ppmPerKelvin(11.5),
+      T_s: celsius(20),
+      T_0: celsius(20),
     },
     source: 'linear expansion',
   }),

@@ -1,5 +1,5 @@
 import { card, diameter } from '../judging/internal.js';
-import { type Angle, type Length, metre, radian } from '../quantities/index.js';
+import { type Angle, type Length, metre, mm, radian } from '../quantities/index.js';
 import { boreShape } from './bore.js';
 import { journalShape } from './journal.js';
 
@@ -40,6 +40,7 @@ export const shapeCards = {
     read: ({ outOfRound }) => outOfRound,
     expression: 'D_max - D_min',
     refuses: { [SLIPPED]: { with: { D_max: 0.053 }, names: 'readings[0].diameter' } },
+    example: { D_max: mm(50.02), D_min: mm(49.98) },
     source: DEFINITION,
   }),
   taper: card({
@@ -68,6 +69,7 @@ export const shapeCards = {
     ],
     read: ({ lines }) => lines[0]?.taper,
     expression: 'D_max - D_min',
+    example: { D_max: mm(50.01), D_min: mm(49.98) },
     source: DEFINITION,
   }),
   boreWear: card({

@@ -1,5 +1,11 @@
 import { card, diameter } from '../judging/internal.js';
-import { celsius, type Temperature, type ThermalExpansion } from '../quantities/index.js';
+import {
+  celsius,
+  mm,
+  ppmPerKelvin,
+  type Temperature,
+  type ThermalExpansion,
+} from '../quantities/index.js';
 import { linearExpansion, partTemperature } from './domains.js';
 import { type ReadWarm, sizeAt20C } from './size-at-20c.js';
 
@@ -53,6 +59,13 @@ export const sizeAt20CCards = {
     ],
     read: ({ size }) => size,
     expression: 'D * (1 + a_i * (T_i - 293.15 K)) / (1 + a_p * (T_p - 293.15 K))',
+    example: {
+      D: mm(80),
+      a_p: ppmPerKelvin(23),
+      T_p: celsius(30),
+      a_i: ppmPerKelvin(11.5),
+      T_i: celsius(22),
+    },
     source: 'ISO 1 and linear expansion',
   }),
 };

@@ -1,6 +1,6 @@
 import type { Span } from '../judging/index.js';
 import { card } from '../judging/internal.js';
-import { type Length, metre } from '../quantities/index.js';
+import { type Length, metre, mm, ratio } from '../quantities/index.js';
 import { stackedSize, stackSensitivity } from './stack-domains.js';
 import { stackUp } from './stack-up.js';
 
@@ -68,6 +68,7 @@ export const stackUpCards = {
     ],
     read: (stack) => (stack.method === 'worst case' ? stack.span.min : undefined),
     expression: 'k_1 * a_1 + k_2 * b_2',
+    example: { k_1: ratio(1), a_1: mm(80.5), k_2: ratio(-1), b_2: mm(72.5) },
     source: 'geometry',
   }),
   mostStack: card({
@@ -81,6 +82,7 @@ export const stackUpCards = {
     ],
     read: (stack) => (stack.method === 'worst case' ? stack.span.max : undefined),
     expression: 'k_1 * b_1 + k_2 * a_2',
+    example: { k_1: ratio(1), b_1: mm(82.5), k_2: ratio(-1), a_2: mm(70.5) },
     source: 'geometry',
   }),
   stackDeviation: card({
@@ -94,6 +96,14 @@ export const stackUpCards = {
     ],
     read: (stack) => (stack.method === 'root sum square' ? stack.standardDeviation : undefined),
     expression: 'sqrt(((k_1 * (b_1 - a_1))^2 + (k_2 * (b_2 - a_2))^2) / 12)',
+    example: {
+      k_1: ratio(1),
+      a_1: mm(80.5),
+      b_1: mm(82.5),
+      k_2: ratio(-1),
+      a_2: mm(70.5),
+      b_2: mm(72.5),
+    },
     source: 'variances of independent sizes add',
   }),
 };

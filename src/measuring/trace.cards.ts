@@ -1,5 +1,5 @@
 import { angleAround, card } from '../judging/internal.js';
-import { degree, type Length } from '../quantities/index.js';
+import { degree, type Length, mm, ratio } from '../quantities/index.js';
 import { dialReading, lobeCount, partRadius, vBlockAngle } from './domains.js';
 import { runout } from './runout.js';
 import { pointsFromDial } from './trace.js';
@@ -43,6 +43,7 @@ export const traceCards = {
     call: ({ R, d, a }) => [{ radius: R, readings: [{ angle: a, reading: d }] }],
     read: ([point]) => point?.x,
     expression: '(R + d) * cos(a)',
+    example: { R: mm(30), d: mm(0.05), a: degree(30) },
     source: 'geometry',
   }),
   eccentricity: card({
@@ -53,6 +54,7 @@ export const traceCards = {
     call: ({ x_1, x_2, x_3, x_4 }) => [atQuarters([x_1, x_2, x_3, x_4])],
     read: ({ eccentricity }) => eccentricity,
     expression: 'sqrt((x_1 - x_3)^2 + (x_2 - x_4)^2) / 2',
+    example: { x_1: mm(0.09), x_2: mm(0.06), x_3: mm(0.01), x_4: mm(0.04) },
     source: 'least squares of one wave at four equal steps',
   }),
   twoPointOutOfRound: card({
@@ -62,6 +64,7 @@ export const traceCards = {
     letters: quarters,
     call: ({ x_1, x_2, x_3, x_4 }) => [atQuarters([x_1, x_2, x_3, x_4])],
     expression: 'abs((x_1 + x_3) - (x_2 + x_4))',
+    example: { x_1: mm(0.09), x_2: mm(0.02), x_3: mm(0.05), x_4: mm(0.03) },
     source: 'geometry',
   }),
   vBlockFactor: card({
@@ -79,6 +82,7 @@ export const traceCards = {
     },
     expression: '1 + cos(n * (pi * 1 rad + a) / 2) / sin(a / 2)',
     refuses: { 'the lobes are no whole number': { with: { n: 2.5 }, names: 'lobes' } },
+    example: { n: ratio(3), a: degree(90) },
     source: 'J. Japan Soc. Precision Eng. 43 (1977) 1167, abstract',
   }),
 };

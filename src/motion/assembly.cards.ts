@@ -1,5 +1,5 @@
 import { angleAround, card, pistonStroke, stationAlong } from '../judging/internal.js';
-import { metre } from '../quantities/index.js';
+import { degree, metre, mm } from '../quantities/index.js';
 import { CRANK, NO_ROD } from './card-letters.js';
 import { dipperDip } from './dipper.js';
 import {
@@ -82,6 +82,7 @@ export const assemblyCards = {
     call: (v) => [{ stroke: metre(0.08), firstTop: v.a_1, secondTop: v.a_2, designed: v.phi }],
     read: (found) => found.error,
     expression: 'a_2 - a_1 - phi',
+    example: { a_1: degree(14), a_2: degree(194.3), phi: degree(180) },
     source: 'definition',
   }),
   throwPhaseAlong: card({
@@ -92,6 +93,7 @@ export const assemblyCards = {
     where: ['error = (a_2 - a_1 - phi) / (1 rad)'],
     read: (found) => found.alongCircle,
     expression: 's / 2 * error',
+    example: { s: mm(75), a_1: degree(14), a_2: degree(194.3), phi: degree(180) },
     source: 'definition',
   }),
   oppositeThrows: card({
@@ -106,6 +108,7 @@ export const assemblyCards = {
     read: (found) => found.error,
     expression: '(-alpha - beta) * 1 rad',
     refuses: NOT_LEVEL,
+    example: { s: mm(75), h_0: mm(100.5), h_1: mm(103.5), h_2: mm(97.4) },
     source: geometry,
   }),
   throwsTogether: card({
@@ -120,6 +123,7 @@ export const assemblyCards = {
     read: (found) => found.error,
     expression: '(beta - alpha) * 1 rad',
     refuses: NOT_LEVEL,
+    example: { s: mm(75), h_0: mm(100.5), h_1: mm(103.5), h_2: mm(103.6) },
     source: geometry,
   }),
   dipperClearance: card({
@@ -140,6 +144,7 @@ export const assemblyCards = {
     ],
     read: ({ clearance }) => clearance.min,
     expression: 'h - reach',
+    example: { s: mm(75), d: mm(40), h: mm(85) },
     source: geometry,
   }),
   dipperDip: card({
@@ -165,6 +170,7 @@ export const assemblyCards = {
     read: ({ dip }) => dip.min,
     expression: 'o - clearance',
     refuses: NO_ROD,
+    example: { s: mm(75), l: mm(200), d: mm(40), h: mm(85), o: mm(15) },
     source: geometry,
   }),
   pistonStandDown: card({
@@ -215,6 +221,7 @@ export const assemblyCards = {
       ...NO_ROD,
       'the sizes are not of one engine': { with: { p: 0.5 }, names: 'deckHeight.max' },
     },
+    example: { H: mm(239), s: mm(79), l: mm(155.5), p: mm(43.8) },
     source: geometry,
   }),
 };

@@ -1,4 +1,5 @@
 import { card } from '../judging/internal.js';
+import { gramPerCubicCm, percentByMass, percentByVolume } from '../quantities/index.js';
 import { fractionByMass, fractionByVolume } from './blend-fractions.js';
 import { DENSITIES, IDEAL } from './card-letters.js';
 import { fuelByMass, fuelShare } from './domains.js';
@@ -14,6 +15,7 @@ export const blendFractionCards = {
       ...DENSITIES,
     },
     expression: 'x * rho_f / (x * rho_f + (1 - x) * rho_o)',
+    example: { x: percentByVolume(5), rho_o: gramPerCubicCm(0.88), rho_f: gramPerCubicCm(0.74) },
     source: IDEAL,
   }),
   fractionByVolume: card({
@@ -25,6 +27,7 @@ export const blendFractionCards = {
       ...DENSITIES,
     },
     expression: 'w / rho_f / (w / rho_f + (1 - w) / rho_o)',
+    example: { w: percentByMass(5), rho_o: gramPerCubicCm(0.88), rho_f: gramPerCubicCm(0.74) },
     source: IDEAL,
   }),
 };

@@ -1,5 +1,11 @@
 import { card } from '../judging/internal.js';
-import type { MassFraction, VolumeFraction } from '../quantities/index.js';
+import {
+  centistokes,
+  type MassFraction,
+  percentByMass,
+  percentByVolume,
+  type VolumeFraction,
+} from '../quantities/index.js';
 import { type BlendPart, blendViscosity, fuelFraction } from './blend.js';
 import { D7152, LOG_MEAN, NOT_THINNED, R, REFUTAS, S, THINNED, V, W, Y } from './card-letters.js';
 import { fuelByMass, fuelShare, liquidViscosity } from './domains.js';
@@ -54,6 +60,7 @@ export const blendCards = {
     call: (v) => [{ law: 'ASTM D7152' as const, parts: partsOf(v) }],
     where: [W, Y, V],
     expression: `V(Y(x * W(${F}) + (1 - x) * W(${O})))`,
+    example: { nu_f: centistokes(0.6), nu_o: centistokes(100), x: percentByVolume(5) },
     source: D7152,
   }),
   blendByMass: card({
@@ -64,6 +71,7 @@ export const blendCards = {
     call: (v) => [{ law: 'Refutas' as const, parts: partsOf(v) }],
     where: [R, S],
     expression: `S(x * R(${F}) + (1 - x) * R(${O}))`,
+    example: { nu_f: centistokes(0.6), nu_o: centistokes(100), x: percentByMass(5) },
     source: REFUTAS,
   }),
   blendLogMean: card({
@@ -73,6 +81,7 @@ export const blendCards = {
     letters: { ...PARTS, x: X },
     call: (v) => [{ law: 'log-mean' as const, parts: partsOf(v) }],
     expression: `exp(x * log(${F}) + (1 - x) * log(${O})) * 1 mm^2/s`,
+    example: { nu_f: centistokes(0.6), nu_o: centistokes(100), x: percentByVolume(5) },
     source: LOG_MEAN,
   }),
   fuelByVolume: card({
@@ -86,6 +95,7 @@ export const blendCards = {
     where: [W],
     expression: `(W(${O}) - W(${SAMPLE})) / (W(${O}) - W(${F}))`,
     refuses: NOT_THINNED,
+    example: { nu_o: centistokes(100), nu_f: centistokes(0.6), nu_s: centistokes(60) },
     source: D7152,
   }),
   fuelByMass: card({
@@ -99,6 +109,7 @@ export const blendCards = {
     where: [R],
     expression: `(R(${O}) - R(${SAMPLE})) / (R(${O}) - R(${F}))`,
     refuses: NOT_THINNED,
+    example: { nu_o: centistokes(100), nu_f: centistokes(0.6), nu_s: centistokes(60) },
     source: REFUTAS,
   }),
   fuelLogMean: card({
@@ -111,6 +122,7 @@ export const blendCards = {
     ],
     expression: 'log(nu_o / nu_s) / log(nu_o / nu_f)',
     refuses: NOT_THINNED,
+    example: { nu_o: centistokes(100), nu_f: centistokes(0.6), nu_s: centistokes(60) },
     source: LOG_MEAN,
   }),
 };

@@ -1,5 +1,5 @@
 import { card } from '../judging/internal.js';
-import { celsius } from '../quantities/index.js';
+import { celsius, gramPerCubicCm, ppmPerKelvin } from '../quantities/index.js';
 import { densityWantedAt } from './card-letters.js';
 import { apiGravity, densityAt, densityFromApiGravity } from './density.js';
 import { apiDegrees, densityTemperature, liquidDensity, liquidExpansion } from './domains.js';
@@ -62,6 +62,7 @@ export const densityCards = {
         names: 'density',
       },
     },
+    example: { rho_15: gramPerCubicCm(0.88), T: celsius(90) },
     source: D1250,
   }),
   densityWithExpansion: card({
@@ -96,6 +97,12 @@ export const densityCards = {
         with: { rho_0: 650, T: 423, a: 2e-3 },
         names: 'temperature',
       },
+    },
+    example: {
+      rho_0: gramPerCubicCm(0.88),
+      T_0: celsius(15),
+      T: celsius(90),
+      a: ppmPerKelvin(700),
     },
     source: D1250,
   }),

@@ -1,5 +1,12 @@
 import { card } from '../judging/internal.js';
-import { celsius, centistokes, kilogramPerCubicMetre } from '../quantities/index.js';
+import {
+  celsius,
+  centistokes,
+  gramPerCubicCm,
+  kilogramPerCubicMetre,
+  percentByVolume,
+  ppmPerKelvin,
+} from '../quantities/index.js';
 import { IDEAL } from './card-letters.js';
 import { dilutedOil } from './diluted-oil.js';
 import { fuelShare, liquidDensity, liquidExpansion } from './domains.js';
@@ -52,6 +59,7 @@ export const dilutedOilCards = {
         names: 'oil.density',
       },
     },
+    example: { x: percentByVolume(5), rho_o: gramPerCubicCm(0.88), rho_f: gramPerCubicCm(0.74) },
     source: IDEAL,
   }),
   dilutedExpansion: card({
@@ -86,6 +94,7 @@ export const dilutedOilCards = {
     ],
     read: ({ expansion }) => expansion,
     expression: 'x * alpha_f + (1 - x) * alpha_o',
+    example: { x: percentByVolume(5), alpha_o: ppmPerKelvin(700), alpha_f: ppmPerKelvin(1100) },
     source: IDEAL,
   }),
 };

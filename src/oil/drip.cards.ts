@@ -1,4 +1,5 @@
 import { card } from '../judging/internal.js';
+import { gramPerCubicCm, minute, mL, mm, newtonPerMetre, ratio } from '../quantities/index.js';
 import {
   countedDrops,
   countingTime,
@@ -38,6 +39,7 @@ export const dripCards = {
       rho: { field: 'density', meaning: 'density', domain: liquidDensity, usual: [700, 1000] },
     },
     expression: 'f * pi * d * sigma / (rho * 9.80665 m/s^2)',
+    example: { f: ratio(0.65), d: mm(3), sigma: newtonPerMetre(0.022), rho: gramPerCubicCm(0.74) },
     source: "Tate's law; the share after Harkins and Brown, from memory",
   }),
   dripFlow: card({
@@ -61,6 +63,7 @@ export const dripCards = {
     },
     read: ({ max }) => max,
     expression: 'n * V_d / t',
+    example: { n: ratio(12), t: minute(1), V_d: mL(0.02) },
     source: "definition; the drop by Tate's law, or 20 to the millilitre",
   }),
 };

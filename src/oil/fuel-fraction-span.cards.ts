@@ -1,4 +1,5 @@
 import { card } from '../judging/internal.js';
+import { centistokes, gramPerCubicCm } from '../quantities/index.js';
 import { DENSITIES, NOT_THINNED, R, REFUTAS, THINNED } from './card-letters.js';
 import { fuelFractionSpan } from './fuel-fraction-span.js';
 
@@ -18,6 +19,13 @@ export const fuelFractionSpanCards = {
     refuses: {
       ...NOT_THINNED,
       'the sample is so thick that it cannot be that oil': { with: { nu_s: 1 }, names: 'sample' },
+    },
+    example: {
+      nu_o: centistokes(100),
+      nu_f: centistokes(0.6),
+      nu_s: centistokes(60),
+      rho_o: gramPerCubicCm(0.88),
+      rho_f: gramPerCubicCm(0.74),
     },
     source: REFUTAS,
   }),

@@ -1,4 +1,5 @@
 import { card } from '../judging/internal.js';
+import { mL, mLPerHour } from '../quantities/index.js';
 import { clearanceSpace, leakFlow } from './domains.js';
 import { hydraulicLockHours } from './hydraulic-lock.js';
 
@@ -24,6 +25,7 @@ export const hydraulicLockCards = {
     },
     expression: 'V_c / q',
     refuses: { 'nothing leaks': { with: { q: 0 }, names: 'leak' } },
+    example: { V_c: mL(100), q: mLPerHour(5) },
     source: 'volume balance',
   }),
 };

@@ -1,5 +1,5 @@
 import { card } from '../judging/internal.js';
-import { litre } from '../quantities/index.js';
+import { litre, mm, squareMm } from '../quantities/index.js';
 import { levelRise, oilSurface, sumpVolume } from './domains.js';
 import { fuelFromLevelRise } from './level-rise.js';
 
@@ -27,6 +27,7 @@ export const levelRiseCards = {
       'the level has fallen': { with: { h: -0.003 }, names: 'rise' },
       'the rise leaves hardly any oil': { with: { h: 0.4, A: 1 }, names: 'rise' },
     },
+    example: { h: mm(3), A: squareMm(28000) },
     source: 'geometry',
   }),
   fractionFromLevelRise: card({
@@ -44,6 +45,7 @@ export const levelRiseCards = {
     },
     read: ({ fraction }) => fraction,
     expression: 'h * A / (V_o + h * A)',
+    example: { h: mm(3), A: squareMm(28000), V_o: litre(2.8) },
     source: 'geometry',
   }),
 };

@@ -1,4 +1,5 @@
 import { card } from '../judging/internal.js';
+import { celsius, centistokes, gramPerCubicCm } from '../quantities/index.js';
 import {
   D341,
   LINE,
@@ -52,6 +53,14 @@ export const filmOilCards = {
       ...refuses,
       'the line would have to be taken too far': { with: { T: 430 }, names: 'temperature' },
     },
+    example: {
+      nu_1: centistokes(100),
+      T_1: celsius(40),
+      nu_2: centistokes(11),
+      T_2: celsius(100),
+      rho_15: gramPerCubicCm(0.88),
+      T: celsius(80),
+    },
     source,
   }),
   extrapolatedDynamicViscosity: card({
@@ -64,6 +73,14 @@ export const filmOilCards = {
     where,
     expression,
     refuses,
+    example: {
+      nu_1: centistokes(100),
+      T_1: celsius(40),
+      nu_2: centistokes(11),
+      T_2: celsius(100),
+      rho_15: gramPerCubicCm(0.88),
+      T: celsius(130),
+    },
     source,
   }),
 };

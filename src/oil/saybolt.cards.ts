@@ -1,4 +1,5 @@
 import { card } from '../judging/internal.js';
+import { celsius, centistokes } from '../quantities/index.js';
 import { sayboltTemperature, sayboltViscosity } from './domains.js';
 import { sayboltUniversal } from './saybolt.js';
 
@@ -31,6 +32,7 @@ export const sayboltCards = {
       'f = 1 + 0.000061 * (T / (1 K) * 1.8 - 459.67 - 100)',
     ],
     expression: 'at100F * f * 1 s',
+    example: { nu: centistokes(32), T: celsius(40) },
     source: 'ASTM D2161: ν in mm²/s, temperature in °F in the factor',
   }),
 };

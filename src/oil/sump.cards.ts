@@ -1,5 +1,5 @@
 import { card } from '../judging/internal.js';
-import { litre, percentByVolume } from '../quantities/index.js';
+import { hour, litre, mL, mLPerHour, percentByVolume, perHour } from '../quantities/index.js';
 import {
   dilutionLimit,
   evaporationRate,
@@ -70,6 +70,7 @@ export const sumpCards = {
     call: (v) => [{ leak: v.q, evaporation: v.k, time: v.t, oil }],
     read: (state) => state.fuel,
     expression: 'q / k * -expm1(-k * t)',
+    example: { q: mLPerHour(5), k: perHour(0.01), t: hour(12) },
     source: BALANCE,
   }),
   fuelInSumpWithoutLoss: card({
@@ -80,6 +81,7 @@ export const sumpCards = {
     call: (v) => [{ leak: v.q, fuel: v.V_1, time: v.t, oil }],
     read: (state) => state.fuel,
     expression: 'V_1 + q * t',
+    example: { q: mLPerHour(5), V_1: mL(10), t: hour(12) },
     source: NO_LOSS,
   }),
   fuelInSumpFromStart: card({
@@ -90,6 +92,7 @@ export const sumpCards = {
     call: (v) => [{ leak: v.q, evaporation: v.k, time: v.t, fuel: v.V_1, oil }],
     read: (state) => state.fuel,
     expression: 'V_1 * exp(-k * t) + q / k * -expm1(-k * t)',
+    example: { q: mLPerHour(5), k: perHour(0.01), V_1: mL(10), t: hour(12) },
     source: BALANCE,
   }),
   fuelFractionInSump: card({
@@ -104,6 +107,7 @@ export const sumpCards = {
       [OUTRUN]: { with: { q: 1e-4 }, names: 'leak' },
       [ALL_FUEL]: { with: { V_o: 5e-4, V_1: 0.1 }, names: 'fuel' },
     },
+    example: { q: mLPerHour(5), V_o: litre(1), V_1: mL(10), t: hour(10) },
     source: NO_LOSS,
   }),
   timeToDilution: card({
@@ -114,6 +118,7 @@ export const sumpCards = {
     read: timeOf,
     where: [LIMIT],
     expression: 'V_f / q',
+    example: { q: mLPerHour(5), V_o: litre(1), x: percentByVolume(2) },
     source: NO_LOSS,
   }),
   timeToDilutionWithLoss: card({
@@ -129,6 +134,7 @@ export const sumpCards = {
     read: timeOf,
     where: [LIMIT],
     expression: '-log1p(-k * V_f / q) / k',
+    example: { q: mLPerHour(5), V_o: litre(1), x: percentByVolume(2), k: perHour(0.01) },
     source: BALANCE,
   }),
   timeToDilutionFromStart: card({
@@ -145,6 +151,13 @@ export const sumpCards = {
     read: timeOf,
     where: [LIMIT],
     expression: '-log1p(-(V_f - V_1) / (q / k - V_1)) / k',
+    example: {
+      q: mLPerHour(5),
+      V_o: litre(1),
+      V_1: mL(5),
+      x: percentByVolume(2),
+      k: perHour(0.01),
+    },
     source: BALANCE,
   }),
   dilutionSettled: card({
@@ -155,6 +168,7 @@ export const sumpCards = {
     call: (v) => [{ leak: v.q, oil: v.V_o, evaporation: v.k, fraction: percentByVolume(5) }],
     read: (until) => (until.reached ? undefined : until.settlesAt),
     expression: 'q / k / (q / k + V_o)',
+    example: { q: mLPerHour(5), V_o: litre(1), k: perHour(0.2) },
     source: BALANCE,
   }),
 };

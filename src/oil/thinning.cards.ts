@@ -1,4 +1,5 @@
 import { card } from '../judging/internal.js';
+import { centistokes } from '../quantities/index.js';
 import { liquidViscosity } from './domains.js';
 import { thinningFinding } from './thinning.js';
 
@@ -24,6 +25,7 @@ export const thinningCards = {
     },
     read: ({ finding }) => finding.value,
     expression: '1 - nu_s / nu_o',
+    example: { nu_o: centistokes(100), nu_s: centistokes(75) },
     source: 'definition',
   }),
 };

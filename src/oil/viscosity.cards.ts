@@ -1,4 +1,5 @@
 import { card } from '../judging/internal.js';
+import { celsius, centistokes } from '../quantities/index.js';
 import {
   D341,
   LINE,
@@ -32,6 +33,13 @@ export const viscosityCards = {
       ...TOO_STEEP,
       'the line would have to be taken too far': { with: { T: 430 }, names: 'temperature' },
     },
+    example: {
+      nu_1: centistokes(100),
+      T_1: celsius(40),
+      nu_2: centistokes(11),
+      T_2: celsius(100),
+      T: celsius(80),
+    },
     source: D341,
   }),
   extrapolatedViscosity: card({
@@ -44,6 +52,13 @@ export const viscosityCards = {
     where: LINE,
     expression: ON_LINE,
     refuses: { ...noLine('line'), ...TOO_STEEP },
+    example: {
+      nu_1: centistokes(100),
+      T_1: celsius(40),
+      nu_2: centistokes(11),
+      T_2: celsius(100),
+      T: celsius(130),
+    },
     source: D341,
   }),
 };

@@ -30,6 +30,6 @@ export const about = <C extends Readonly<Record<string, WrittenCard>>>(
   Object.fromEntries(
     Object.entries(cards).map(([name, card]) => [
       name,
-      Object.freeze({ ...card, topic, example: exampleOf(card, topic === 'oil') }),
+      Object.freeze({ ...card, topic, example: exampleOf(card, 'metric', topic === 'oil') }),
     ]),
   ) as { readonly [K in keyof C]: FormulaCard };

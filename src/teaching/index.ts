@@ -11,10 +11,18 @@ export type {
   CardResult,
   WrittenCard,
 } from '../judging/internal.js';
+export { cardMathml, cardTex } from './card-typeset.js';
 export { type CardName, cards } from './cards.js';
+export { cardsAbout } from './cards-about.js';
+export { type CheckedAnswer, check, type Slip } from './check.js';
 export { type CardValues, evaluateCard } from './evaluate.js';
+export { exampleValues } from './example-values.js';
+export { exercise, solution } from './exercise.js';
+export type { Exercise, ExerciseAsk, ExerciseGiven } from './exercise-types.js';
 export type { FormulaCard, Topic } from './formula-card.js';
+export type { NumberSlip } from './slips.js';
 export { type WorkedOptions, worked } from './worked.js';
+export { workedMarkdown, workedMathml, workedText } from './worked-print.js';
 export type {
   PrintedQuantity,
   WorkedConstant,
@@ -23,3 +31,5 @@ export type {
   WorkedLetter,
   WorkedStep,
 } from './worked-types.js';
+export { type Worksheet, type WorksheetRequest, worksheet } from './worksheet.js';
+export { printWorksheet, type WorksheetOptions } from './worksheet-print.js';

@@ -1,37 +1,56 @@
-import type { CardLetter } from '../judging/internal.js';
-import { type Dimension, type Quantity, type UnitSystem, valueIn } from '../quantities/index.js';
+import { type CardLetter, sizeStep } from '../judging/internal.js';
+import {
+  type Dimension,
+  type Quantity,
+  type Unit,
+  type UnitSystem,
+  valueIn,
+} from '../quantities/index.js';
 import { shopUnit } from './shop-units.js';
 
 /** A range as wide as this, most over least, is walked by factors and not by steps. */
 const WIDE = 20;
 
-/**
- * The value of a letter so far between the least and the most that is usual, 0 to 1, as a shop would read it: rounded
- * in the unit that it reads such a thing in, to some part of the range that a tool can tell.
- */
-export function shopValue(
+/** The steps that shells and pistons are made in, in thou and in mm. */
+const STEPS: Readonly<Record<UnitSystem, number>> = { inch: 10, metric: 0.25 };
+
+/** How a shop reads a letter. */
+export interface ShopReading {
+  readonly unit: Unit<Dimension>;
+  /** Rounds a value to what a tool can tell of such a thing, or so many times finer [SI]. */
+  readonly round: (value: number, finer?: number) => number;
+  /** The value so far between the least and the most that is usual, 0 to 1 [SI]. */
+  readonly at: (share: number) => number;
+}
+
+/** How a shop reads a letter in one of the unit systems. */
+export function shopReading(
   { domain, usual: [least, most] }: CardLetter,
-  share: number,
   system: UnitSystem,
   ofLiquid: boolean,
-): number {
+): ShopReading {
   const isWide = least > 0 && most / least >= WIDE;
   const typical = isWide ? Math.sqrt(least * most) : Math.max(Math.abs(least), Math.abs(most));
   const unit = shopUnit(domain.dimension, typical, system, ofLiquid);
-  const value = isWide ? least * (most / least) ** share : least + share * (most - least);
-  const [from, to, at] = [least, most, value].map((v) => valueIn(v as Quantity<Dimension>, unit));
-  const coarsest = domain.dimension === 'temperature' ? 1 : 0;
-  return unit(rounded(at as number, from as number, to as number, isWide, coarsest));
+  const inUnit = (value: number) => valueIn(value as Quantity<Dimension>, unit);
+  const halfRange = (inUnit(most) - inUnit(least)) / 2;
+  const leastStep = domain === sizeStep ? STEPS[system] : 0;
+  return {
+    unit,
+    round: (value, finer = 1) => {
+      const number = inUnit(value);
+      const span = isWide ? Math.abs(number) : halfRange;
+      if (span === 0) return unit(Number(number.toPrecision(6)));
+      // Nobody reads a temperature to less than a degree.
+      const step = domain.dimension === 'temperature' ? 1 : tenthOf(span) / finer;
+      return unit(stepped(number, Math.max(step, leastStep)));
+    },
+    at: (share) => (isWide ? least * (most / least) ** share : least + share * (most - least)),
+  };
 }
 
-/** Rounded within a range; a value that cannot be otherwise keeps six digits. */
-function rounded(at: number, from: number, to: number, isWide: boolean, leastStep: number): number {
-  if (from === to) return Number(at.toPrecision(6));
-  const least = isWide ? Math.abs(at) : (to - from) / 2;
-  const step = Math.max(10 ** (Math.floor(Math.log10(least)) - 1), leastStep);
-  const steps = Math.min(
-    Math.max(Math.round(at / step), Math.ceil(from / step - 1e-9)),
-    Math.floor(to / step + 1e-9),
-  );
-  return Number((steps * step).toPrecision(12));
-}
+/** A tenth of a span or less, as a power of ten. */
+const tenthOf = (span: number) => 10 ** (Math.floor(Math.log10(span)) - 1);
+
+const stepped = (number: number, step: number) =>
+  Number((Math.round(number / step) * step).toPrecision(12));

@@ -1,5 +1,4 @@
 import type { UnitSystem } from '../quantities/index.js';
-import type { CardName } from './cards.js';
 import type { Topic } from './formula-card.js';
 
 /** A number with its unit, as it is printed. */
@@ -61,7 +60,7 @@ export interface WorkedStep {
 /** A formula worked through with numbers. */
 export interface WorkedFormula {
   /** Name of the card. */
-  readonly name: CardName;
+  readonly name: string;
   /** What the formula gives, in the trade's words. */
   readonly title: string;
   /** What it is about. */

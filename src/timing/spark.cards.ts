@@ -1,5 +1,5 @@
 import { card } from '../judging/internal.js';
-import { degree, ratio } from '../quantities/index.js';
+import { degree, mm, ratio } from '../quantities/index.js';
 import {
   breakerSpeedRatio,
   magnetoRotor,
@@ -48,6 +48,7 @@ export const sparkCards = {
     call: ({ L, i, R }) => [{ advance: degree(20), lag: L, speedRatio: i, retard: R }],
     read: ({ heldBack }) => heldBack,
     expression: 'L / i + R',
+    example: { L: degree(15), i: ratio(1), R: degree(2) },
     source: geometry,
   }),
   startingSpark: card({
@@ -66,6 +67,7 @@ export const sparkCards = {
     read: ({ starting }) => starting,
     where: ['heldBack = L / i + R'],
     expression: 'A - heldBack',
+    example: { A: degree(20), L: degree(15), i: ratio(1), R: degree(2) },
     source: geometry,
   }),
   dwellByShare: card({
@@ -112,6 +114,7 @@ export const sparkCards = {
       i,
     },
     expression: '(w_2 - w_1) / 2 / i',
+    example: { w_1: degree(50), w_2: degree(54), i: ratio(1) },
     source: geometry,
   }),
   edgeAngleAtMagneto: card({
@@ -133,6 +136,7 @@ export const sparkCards = {
     read: ({ atCrank }) => atCrank,
     where: ['atMagneto = 2 * asin(e / D_r) * 1 rad'],
     expression: 'atMagneto / i',
+    example: { D_r: mm(45), e: mm(3.5), i: ratio(1) },
     source: geometry,
   }),
 };

@@ -1,5 +1,5 @@
 import { card } from '../judging/internal.js';
-import type { Angle } from '../quantities/index.js';
+import { type Angle, degree } from '../quantities/index.js';
 import { turnFromCentre } from './domains.js';
 import { valveTiming } from './valve-timing.js';
 
@@ -93,6 +93,7 @@ export const valveTimingCards = {
     read: (timing) => timing.lobeSeparation,
     where: CENTRELINES,
     expression: '(inletCentreline + exhaustCentreline) / 2',
+    example: { a: degree(10), b: degree(40), c: degree(45), d: degree(5) },
     source: geometry,
   }),
   camAdvance: card({
@@ -104,6 +105,7 @@ export const valveTimingCards = {
     read: (timing) => timing.camAdvance,
     where: CENTRELINES,
     expression: '(exhaustCentreline - inletCentreline) / 2',
+    example: { a: degree(10), b: degree(40), c: degree(45), d: degree(5) },
     source: geometry,
   }),
 };

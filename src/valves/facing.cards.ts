@@ -1,4 +1,5 @@
 import { card } from '../judging/internal.js';
+import { degree, mm } from '../quantities/index.js';
 import {
   facingStock,
   springHeight,
@@ -46,6 +47,7 @@ export const facingCards = {
     letters: { beta, c, f },
     read: ({ sink }) => sink,
     expression: 'c + f / cos(beta)',
+    example: { beta: degree(45), c: mm(0.05), f: mm(0.1) },
     source: geometry,
   }),
   lashAfterFacing: card({
@@ -56,6 +58,7 @@ export const facingCards = {
     where: ['sink = c + f / cos(beta)'],
     read: ({ lash }) => lash,
     expression: 'l - sink',
+    example: { l: mm(0.4), beta: degree(45), c: mm(0.05), f: mm(0.1) },
     source: geometry,
   }),
   marginAfterFacing: card({
@@ -69,6 +72,7 @@ export const facingCards = {
     },
     read: ({ margin }) => margin,
     expression: 'm - f / cos(beta)',
+    example: { m: mm(1.4), beta: degree(45), f: mm(0.1) },
     source: geometry,
   }),
   recessionAfterFacing: card({
@@ -89,6 +93,7 @@ export const facingCards = {
     where: ['sink = c + f / cos(beta)'],
     read: ({ recession }) => recession,
     expression: 'r + sink',
+    example: { r: mm(0.5), beta: degree(45), c: mm(0.05), f: mm(0.1) },
     source: geometry,
   }),
   springHeightAfterFacing: card({
@@ -109,6 +114,7 @@ export const facingCards = {
     where: ['sink = c + f / cos(beta)'],
     read: ({ installedHeight }) => installedHeight,
     expression: 'h + sink',
+    example: { h: mm(40), beta: degree(45), c: mm(0.05), f: mm(0.1) },
     source: geometry,
   }),
 };

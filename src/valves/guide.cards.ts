@@ -1,5 +1,5 @@
 import { card, diameter } from '../judging/internal.js';
-import { type Angle, type Length, metre, radian } from '../quantities/index.js';
+import { type Angle, type Length, metre, mm, radian } from '../quantities/index.js';
 import { guideReach, stemDiameter, valveRock } from './domains.js';
 import { clearanceFromRock, guideClearance } from './guide.js';
 import { guideWear } from './guide-wear.js';
@@ -65,6 +65,7 @@ export const guideCards = {
     ],
     read: ({ clearance }) => clearance.min,
     expression: 'G - S',
+    example: { G: mm(8.02), S: mm(7.97) },
     source: trade,
   }),
   clearanceFromRock: card({

@@ -3,6 +3,7 @@ import { linearExpansion, partTemperature } from '../measuring/internal.js';
 import {
   celsius,
   type Length,
+  mm,
   ppmPerKelvin,
   type Temperature,
   type ThermalExpansion,
@@ -102,6 +103,15 @@ export const lashCards = {
     ],
     read: ({ growth }) => growth.min,
     expression: 'L_b * a_b * (T_b - T_0) - L_v * a_v * (T_v - T_0)',
+    example: {
+      L_b: mm(140),
+      a_b: ppmPerKelvin(12),
+      T_b: celsius(100),
+      L_v: mm(140),
+      a_v: ppmPerKelvin(12),
+      T_v: celsius(200),
+      T_0: celsius(20),
+    },
     source: expansion,
   }),
   lashGrowthWithRocker: card({
@@ -154,6 +164,7 @@ export const lashCards = {
     call: ({ w, l }) => [{ lash: l, wanted: { min: w, max: 0.003 as Length } }],
     read: (work) => (work.outcome === 'grind the stem' ? work.by.min : undefined),
     expression: 'w - l',
+    example: { w: mm(0.3), l: mm(0.1) },
     source: 'definition of the trade',
   }),
   coldLash: card({
@@ -186,6 +197,16 @@ export const lashCards = {
     ],
     read: ({ coldLash }) => coldLash?.max,
     expression: 'l_h - growth',
+    example: {
+      l_h: mm(0.1),
+      L_b: mm(140),
+      a_b: ppmPerKelvin(12),
+      T_b: celsius(100),
+      L_v: mm(140),
+      a_v: ppmPerKelvin(12),
+      T_v: celsius(200),
+      T_0: celsius(20),
+    },
     source: expansion,
   }),
 };

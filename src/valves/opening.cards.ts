@@ -146,6 +146,7 @@ export const openingCards = {
     where: across,
     read: ({ least }) => least,
     expression: 'pi * l * cos(beta) * (D_v - 2 * w + l / 2 * sin(2 * beta))',
+    example: { D_v: mm(30.5), s: mm(1.4), beta: degree(45), l: mm(0.7) },
     source: heywood,
   }),
   areaToRim: card({
@@ -162,6 +163,7 @@ export const openingCards = {
     refuses: {
       'the seat is wider than the valve bears': { with: { s: 0.009 }, names: 'seatWidth' },
     },
+    example: { D_v: mm(30.5), s: mm(1.4), beta: degree(45), l: mm(4) },
     source: heywood,
   }),
   areaOfPort: card({

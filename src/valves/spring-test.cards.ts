@@ -1,5 +1,5 @@
 import { card } from '../judging/internal.js';
-import type { Force, Length } from '../quantities/index.js';
+import { type Force, type Length, mm, newton } from '../quantities/index.js';
 import { springForce, springHeight } from './domains.js';
 import { springTest } from './spring-test.js';
 
@@ -113,6 +113,14 @@ export const springTestCards = {
     ],
     read: ({ rateShare }) => rateShare,
     expression: 'rate / ((S_2 - S_1) / (h_1 - h_2))',
+    example: {
+      F_1: newton(100),
+      h_1: mm(38.5),
+      F_2: newton(200),
+      h_2: mm(31.5),
+      S_1: newton(110),
+      S_2: newton(225),
+    },
     source: hooke,
   }),
 };

@@ -10,6 +10,7 @@ const TAKEN: Readonly<Record<string, string>> = {
   buildBoxes: 'plan',
   buildSheet: 'plan',
   chancesReport: 'chances',
+  check: 'problem',
   describeAction: 'action',
   describeBorePlan: 'plan',
   describeClearance: 'explanation',
@@ -26,9 +27,14 @@ const TAKEN: Readonly<Record<string, string>> = {
   inspect: 'sheet',
   planBuilds: 'shed',
   planReport: 'plan',
+  printWorksheet: 'sheet',
   report: 'inspection',
+  solution: 'problem',
   triage: 'shed',
   triageReport: 'triage',
+  workedMarkdown: 'working',
+  workedMathml: 'working',
+  workedText: 'working',
   writeShed: 'shed',
 };
 const calls = Object.entries(TAKEN).flatMap(([name, parameter]) =>

@@ -29,6 +29,7 @@ export const mobilityCards = {
     read: ({ along }) => along,
     expression: '(1 - x)^2.5 / (pi * lambda^2)',
     refuses: { [OUTSIDE]: { with: { x: -0.99 }, names: 'place' } },
+    example: { x: ratio(0.3), lambda: ratio(0.5) },
     source: BOOKER,
   }),
   mobilityAcross: card({
@@ -48,6 +49,7 @@ export const mobilityCards = {
     read: ({ across }) => across,
     expression: '-4 * y * (1 - x)^1.5 / (pi^2 * lambda^2)',
     refuses: { [OUTSIDE]: { with: { x: 0.8, y: 0.8 }, names: 'place' } },
+    example: { x: ratio(0.3), y: ratio(0.2), lambda: ratio(0.5) },
     source: BOOKER,
   }),
 };

@@ -5,6 +5,7 @@ import {
   polytropicExponent,
   rodCentres,
 } from '../../motion/internal.js';
+import { kPa, kPaGauge } from '../../quantities/index.js';
 import { compressionInAir, standardAirPressure } from './air-pressure.js';
 import { crankingPressure } from './cranking-pressure.js';
 import {
@@ -120,6 +121,7 @@ export const compressionPressureCards = {
       a_2: { ...p_a, field: 'to', meaning: 'air that it is wanted for' },
     },
     expression: 'p_1 * a_2 / a_1',
+    example: { p_1: kPaGauge(600), a_1: kPa(101), a_2: kPa(85) },
     source: 'gas law',
   }),
   travelLeft: card({

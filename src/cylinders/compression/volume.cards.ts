@@ -1,6 +1,6 @@
 import { card, diameter, pistonStroke } from '../../judging/internal.js';
 import { deckClearance, geometricCompression } from '../../motion/internal.js';
-import type { Length, Volume } from '../../quantities/index.js';
+import { type Length, mL, mm, ratio, squareMm, type Volume } from '../../quantities/index.js';
 import { clearanceVolumeByBurette, crownVolumeByBurette } from './burette.js';
 import { compressionRatio } from './compression-ratio.js';
 import {
@@ -161,6 +161,16 @@ export const compressionVolumeCards = {
         names: 'chamber',
       },
     },
+    example: {
+      D: mm(75),
+      s: mm(75),
+      V_h: mL(65),
+      V_b: mL(20),
+      d: mm(0.55),
+      V_c: mL(5),
+      D_g: mm(85),
+      t: mm(1.4),
+    },
     source: 'definition',
   }),
   skimForRatio: card({
@@ -197,6 +207,18 @@ export const compressionVolumeCards = {
         names: 'chamber',
       },
     },
+    example: {
+      D: mm(55),
+      s: mm(55),
+      V_h: mL(15),
+      V_b: mL(5),
+      d: mm(0.5),
+      V_c: mL(0),
+      D_g: mm(58),
+      t: mm(1.4),
+      epsilon: ratio(6.5),
+      A: squareMm(4000),
+    },
     source: geometry,
   }),
   gasketForRatio: card({
@@ -229,6 +251,7 @@ export const compressionVolumeCards = {
     ],
     read: (found) => (found.outcome === 'gasket' ? found.thickness.min : undefined),
     expression: '(sweptVolume / (epsilon - 1) - V_h) / A',
+    example: { D: mm(90), s: mm(90), V_h: mL(101), A: squareMm(9500), epsilon: ratio(6) },
     source: geometry,
   }),
 };

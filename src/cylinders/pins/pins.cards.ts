@@ -76,6 +76,7 @@ export const pinCards = {
     read: ({ clearance }) => clearance?.min,
     expression: 'D - d',
     refuses: NOT_ALIKE,
+    example: { D: mm(20.01), d: mm(20) },
     source: 'geometry',
   }),
   warmPinFit: card({

@@ -1,4 +1,5 @@
 import { card, diameter } from '../../judging/internal.js';
+import { mm } from '../../quantities/index.js';
 import { landClearance, ringGap, ringThickness, ringWidth } from '../domains.js';
 import { ringBackClearance } from './back-clearance.js';
 import { ringLeakArea } from './leak-area.js';
@@ -52,6 +53,7 @@ export const ringCards = {
     refuses: {
       'the groove was never of the ring': { with: { w_g: 0.004 }, names: 'grooveWidths[0]' },
     },
+    example: { w_g: mm(2.04), w_r: mm(1.99) },
     source: 'geometry',
   }),
   ringBackClearance: card({
@@ -71,6 +73,7 @@ export const ringCards = {
     call: ({ D, D_r, a }) => [{ bore: D, root: D_r, radialThickness: a }],
     read: ({ radialClearance }) => radialClearance.min,
     expression: '(D - D_r) / 2 - a',
+    example: { D: mm(80), D_r: mm(72.4), a: mm(3.2) },
     source: 'geometry',
   }),
   ringBackClearanceByDepth: card({
@@ -106,6 +109,7 @@ export const ringCards = {
     where: ['root = D_l - 2 * d', 'radialClearance = (D - root) / 2 - a'],
     expression: 'radialClearance - c_p / 2',
     refuses: { 'the land is not of the bore': { with: { D_l: 0.07 }, names: 'land' } },
+    example: { D: mm(80), D_l: mm(79.4), d: mm(3.5), a: mm(3.2), c_p: mm(0.07) },
     source: 'geometry',
   }),
   ringLeakArea: card({

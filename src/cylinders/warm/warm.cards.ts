@@ -2,6 +2,7 @@ import { card, diameter } from '../../judging/internal.js';
 import { linearExpansion, partTemperature } from '../../measuring/internal.js';
 import {
   celsius,
+  mm,
   ppmPerKelvin,
   type Temperature,
   type ThermalExpansion,
@@ -122,6 +123,15 @@ export const warmCylinderCards = {
     read: ({ clearance }) => clearance.max,
     where: ['warmedBore = D * (1 + a_b * (T_b - T_0))'],
     expression: 'D - (warmedBore - c_h) / (1 + a_p * (T_p - T_0))',
+    example: {
+      D: mm(80),
+      c_h: mm(0.03),
+      a_b: ppmPerKelvin(11),
+      T_b: celsius(100),
+      a_p: ppmPerKelvin(21),
+      T_p: celsius(140),
+      T_0: celsius(20),
+    },
     source,
   }),
   hotPistonClearance: card({
@@ -156,6 +166,15 @@ export const warmCylinderCards = {
     read: ({ clearance }) => clearance.min,
     expression: 'D * (1 + a_b * (T_b - T_0)) - D_p * (1 + a_p * (T_p - T_0))',
     refuses: { 'the two are not of one cylinder': { with: { D_p: 0.076 }, names: 'piston' } },
+    example: {
+      D: mm(80),
+      D_p: mm(79.84),
+      a_b: ppmPerKelvin(11),
+      T_b: celsius(100),
+      a_p: ppmPerKelvin(21),
+      T_p: celsius(140),
+      T_0: celsius(20),
+    },
     source,
   }),
   ringGapHot: card({

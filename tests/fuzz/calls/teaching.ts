@@ -1,11 +1,30 @@
 import { inch } from 'crankwright';
-import { cards, evaluateCard, worked } from 'crankwright/teaching';
+import {
+  cardMathml,
+  cards,
+  cardsAbout,
+  cardTex,
+  check,
+  evaluateCard,
+  exampleValues,
+  exercise,
+  printWorksheet,
+  solution,
+  worked,
+  workedMarkdown,
+  workedMathml,
+  workedText,
+  worksheet,
+} from 'crankwright/teaching';
 import { usualValues } from '../../support/card-values.js';
 import { calls, refused } from './calls.js';
 
 const clearance = { D_h: inch(2.251), t: inch(0.062), D_j: inch(2.125) };
 const units = { units: 'inch' } as const;
 const names = Object.keys(cards) as (keyof typeof cards)[];
+const problem = exercise('oilClearance', 7, units);
+const working = worked('oilClearance', clearance, units);
+const sheet = worksheet({ about: 'bearings', seed: 7, units: 'inch', count: 2 });
 
 export const teachingCalls = {
   evaluateCard: calls(evaluateCard, {
@@ -52,6 +71,109 @@ export const teachingCalls = {
         units,
       ),
       'no options': refused('options', 'oilClearance', clearance),
+    },
+  }),
+  exampleValues: calls(exampleValues, {
+    sound: names.map((name) => [name, units] as const),
+    provoked: {
+      'there is no such card': refused('name', 'gap', units),
+      'the unit system is unknown': refused('options.units', 'oilClearance', { units: 'imperial' }),
+    },
+  }),
+  cardsAbout: calls(cardsAbout, {
+    sound: [['bearings'], ['ring gap'], ['nothing that there is']],
+    provoked: { 'the words are not text': refused('about', 7) },
+  }),
+  cardTex: calls(cardTex, {
+    sound: names.map((name) => [name] as const),
+    provoked: { 'there is no such card': refused('name', 'gap') },
+  }),
+  cardMathml: calls(cardMathml, {
+    sound: names.map((name) => [name] as const),
+    provoked: { 'there is no such card': refused('name', 'gap') },
+  }),
+  exercise: calls(exercise, {
+    sound: names.map((name, seed) => [name, seed, units] as const),
+    provoked: {
+      'there is no such card': refused('name', 'gap', 1, units),
+      'the seed is not a whole number from 0 to 4 294 967 295': refused(
+        'seed',
+        'oilClearance',
+        -1,
+        units,
+      ),
+      'the unit system is unknown': refused('options.units', 'oilClearance', 1, {
+        units: 'imperial',
+      }),
+    },
+  }),
+  solution: calls(solution, {
+    sound: [[problem]],
+    madeBy: 'exercise',
+    provoked: { 'the problem is not one': refused('problem.name', { seed: 1 }) },
+  }),
+  check: calls(check, {
+    sound: [
+      [problem, '22 thou'],
+      [problem, 'much'],
+    ],
+    madeBy: 'exercise',
+    provoked: {
+      'the problem is not one': refused('problem.name', { seed: 1 }, '22 thou'),
+      'the answer is not text of at most 100 characters': refused('answer', problem, 22),
+    },
+  }),
+  workedText: calls(workedText, {
+    sound: [[working]],
+    madeBy: 'worked',
+    provoked: { 'the working is not one': refused('working.name', { steps: [] }) },
+  }),
+  workedMarkdown: calls(workedMarkdown, {
+    sound: [[working]],
+    madeBy: 'worked',
+    provoked: { 'the working is not one': refused('working.name', { steps: [] }) },
+  }),
+  workedMathml: calls(workedMathml, {
+    sound: [[working]],
+    madeBy: 'worked',
+    provoked: { 'the working is not one': refused('working.name', { steps: [] }) },
+  }),
+  worksheet: calls(worksheet, {
+    sound: [[{ about: 'bearings', seed: 7, units: 'inch', count: 3 }]],
+    provoked: {
+      'no card is about the words': refused('request.about', {
+        about: 'soup',
+        seed: 7,
+        units: 'inch',
+      }),
+      'the seed is not a whole number from 0 to 4 000 000': refused('request.seed', {
+        about: 'oil',
+        seed: 0.5,
+        units: 'inch',
+      }),
+      'the unit system is unknown': refused('request.units', {
+        about: 'oil',
+        seed: 7,
+        units: 'feet',
+      }),
+      'the count is not a whole number from 1 to 100': refused('request.count', {
+        about: 'oil',
+        seed: 7,
+        units: 'inch',
+        count: 0,
+      }),
+    },
+  }),
+  printWorksheet: calls(printWorksheet, {
+    sound: [
+      [sheet, { format: 'text', answers: true }],
+      [sheet, { format: 'markdown', answers: true }],
+      [sheet, { format: 'text' }],
+    ],
+    madeBy: 'worksheet',
+    provoked: {
+      'the sheet is not one': refused('sheet.about', { seed: 7 }, { format: 'text' }),
+      'the format is unknown': refused('options.format', sheet, { format: 'paper' }),
     },
   }),
 };

@@ -1,0 +1,79 @@
+import { RebuildInputError, type UnitSystem } from '../quantities/index.js';
+import { complaintOf } from '../quantities/internal.js';
+import type { Typed } from './arguments.js';
+import { oneOf } from './values.js';
+import { WrongCommand } from './wrong-command.js';
+
+/** A request for a worksheet. */
+export interface WorksheetCommand {
+  readonly command: 'worksheet';
+  readonly about: string;
+  readonly seed: number;
+  readonly count: number;
+  readonly units: UnitSystem;
+  readonly format: 'text' | 'markdown';
+  readonly answers: boolean;
+  /** Answers to check, as `3: 22 thou`. */
+  readonly checks: readonly string[];
+}
+
+/** Reads the request for a worksheet. */
+export function readWorksheet({ operands, options }: Typed): WorksheetCommand {
+  if (operands.length === 0) throw new WrongCommand('worksheet needs a topic, such as bearings');
+  const first = (name: 'seed' | 'count' | 'units') => options.get(name)?.[0];
+  return {
+    command: 'worksheet',
+    about: operands.join(' '),
+    seed: wholeNumber('--seed', first('seed') ?? '1'),
+    count: wholeNumber('--count', first('count') ?? '10'),
+    units: oneOf(first('units') ?? 'inch', ['inch', 'metric'], '--units'),
+    format: options.has('markdown') ? 'markdown' : 'text',
+    answers: options.has('answers'),
+    checks: options.get('check') ?? [],
+  };
+}
+
+function wholeNumber(option: string, text: string): number {
+  if (/^\d{1,7}$/.test(text)) return Number(text);
+  throw new WrongCommand(`${option}: "${text}" is not a whole number`);
+}
+
+/** The words on a command line for what `worksheet` takes. */
+const TYPED: Readonly<Record<string, string>> = {
+  'request.about': 'the topic',
+  'request.seed': '--seed',
+  'request.count': '--count',
+};
+
+/** Prints a worksheet, or checks answers to it. */
+export async function worksheetText(request: WorksheetCommand): Promise<string> {
+  // What the formulas are worked with is loaded by no other command.
+  const { check, printWorksheet, worksheet } = await import('../teaching/index.js');
+  const { about, seed, count, units, format, answers, checks } = request;
+  try {
+    const sheet = worksheet({ about, seed, count, units });
+    if (checks.length === 0) {
+      const again = `The same sheet again: crankwright worksheet ${about} --seed ${seed} --count ${count} --units ${units}`;
+      return `${printWorksheet(sheet, { format, answers })}\n${again}\n`;
+    }
+    return checks
+      .map((text) => {
+        const [, number = '', answer = ''] = /^\s*(\d{1,3})\s*:\s*(.*)$/.exec(text) ?? [];
+        const problem = sheet.problems[Number(number) - 1];
+        if (problem === undefined) {
+          throw new WrongCommand(
+            `--check: "${text}" is not the number of a problem, a colon and an answer, e.g. "3: 22 thou"`,
+          );
+        }
+        const checked = check(problem, answer);
+        const hint = 'hint' in checked && checked.hint !== undefined ? ` ${checked.hint}` : '';
+        return `${number}: ${checked.outcome}.${hint}\n`;
+      })
+      .join('');
+  } catch (error) {
+    if (!(error instanceof RebuildInputError)) throw error;
+    const typed = TYPED[error.parameter];
+    if (typed === undefined) throw error;
+    throw new WrongCommand(`${typed}: ${complaintOf(error)}. ${error.hint}`);
+  }
+}

@@ -1,0 +1,224 @@
+import { guardFields, guardLayout, guardWhole } from '../judging/internal.js';
+import { randomBits, uniform } from '../numerics/index.js';
+import {
+  type Dimension,
+  type Quantity,
+  RebuildInputError,
+  type Unit,
+  type UnitSystem,
+  valueIn,
+} from '../quantities/index.js';
+import { guardSystem } from '../quantities/internal.js';
+import type { CardName } from './cards.js';
+import { shownAs } from './conversions.js';
+import { type CardValues, cardNamed } from './evaluate.js';
+import { exampleOf } from './example.js';
+import type { Exercise } from './exercise-types.js';
+import type { FormulaCard } from './formula-card.js';
+import { exerciseLayout } from './layouts.js';
+import { quantity } from './printed.js';
+import { shopUnit } from './shop-units.js';
+import { type ShopReading, shopReading } from './shop-values.js';
+import { resultOf, type WorkedOptions, worked } from './worked.js';
+import type { WorkedFormula } from './worked-types.js';
+
+/** An answer may be this share of the answer off. */
+const ROUNDING = 0.005;
+/** It must be nearer to the answer than this share of the smallest size that went in: to leave one out is a slip. */
+const OF_A_SIZE = 0.02;
+/** And than this share of its distance from a size that went in: to do nothing is one, too. */
+const OF_THE_CHANGE = 0.05;
+
+/**
+ * Draws a problem from a card: rounded values that a shop could read, near those of the card's example, and an answer
+ * of the same sort. The same name, seed and units give the same problem.
+ *
+ * @param name - name of the card
+ * @param seed - which problem of the card, a whole number from 0 on [-]
+ * @param options.units - the units that the shop reads
+ * @returns what is given, what is asked, the answer, and how far off a right answer may be
+ * @throws {RebuildInputError} when a field is misspelt, there is no such card, the seed is not a whole number from 0
+ * to 4 294 967 295, or the unit system is unknown
+ * @example
+ * ```ts
+ * const { given, asks, answer } = exercise('shellWallFor', 7, { units: 'inch' });
+ * given.map(({ meaning, text }) => `${meaning}: ${text}`);
+ * asks.meaning; // "wall of one undersize half shell"
+ * answer.text;
+ * ```
+ */
+export function exercise(name: CardName, seed: number, options: WorkedOptions): Exercise {
+  const card = cardNamed(name);
+  guardWhole(
+    'seed',
+    seed,
+    [0, 0xff_ff_ff_ff],
+    'Any will do; the same seed draws the same problem.',
+  );
+  guardFields('options', options, ['units']);
+  guardSystem('options.units', options.units);
+  const { units } = options;
+  const { readings, example, sample } = drawing(card, units);
+  const { values, value } = drawn(card, readings, example, sample, seed + 2 ** 32 * numberOf(name));
+  const { gives, topic, expression, where } = card;
+  const unit = shopUnit(gives.dimension, sample, units, topic === 'oil');
+  const tolerance = toleranceOf(card, values, value);
+  return {
+    name,
+    seed,
+    units,
+    title: card.name,
+    topic,
+    given: Object.entries(card.letters).map(([symbol, { meaning }]) => ({
+      symbol,
+      meaning,
+      ...shown(values[symbol] as number, (readings.get(symbol) as ShopReading).unit),
+    })),
+    asks: {
+      symbol: gives.symbol,
+      meaning: gives.meaning,
+      dimension: gives.dimension,
+      unit: shownAs(unit),
+    },
+    formula: expression,
+    where,
+    values,
+    answer: shown(value, unit, tolerance),
+    value,
+    tolerance,
+  };
+}
+
+/**
+ * The worked solution of an exercise.
+ *
+ * @param problem - what `exercise` gave
+ * @returns the formula worked through with the numbers of the exercise
+ * @throws {RebuildInputError} when the problem is not one
+ * @example
+ * ```ts
+ * const problem = exercise('shellWallFor', 7, { units: 'inch' });
+ * solution(problem).steps[0].symbolic; // "t + u / 2"
+ * ```
+ */
+export function solution(problem: Exercise): WorkedFormula {
+  guardLayout('problem', problem, exerciseLayout, 'exercise');
+  const { name, values, units } = problem;
+  return worked(name as CardName, values, { units });
+}
+
+interface Drawing {
+  readonly readings: ReadonlyMap<string, ShopReading>;
+  readonly example: CardValues;
+  /** What the example comes to. */
+  readonly sample: number;
+}
+
+const drawings = /* @__PURE__ */ new WeakMap<FormulaCard, Partial<Record<UnitSystem, Drawing>>>();
+
+/** How the letters of a card are read, and its example; the same for every seed. */
+function drawing(card: FormulaCard, units: UnitSystem): Drawing {
+  const made = drawings.get(card) ?? {};
+  drawings.set(card, made);
+  made[units] ??= makeDrawing(card, units);
+  return made[units];
+}
+
+function makeDrawing(card: FormulaCard, units: UnitSystem): Drawing {
+  const ofLiquid = card.topic === 'oil';
+  const example = exampleOf(card, units, ofLiquid);
+  const readings = new Map(
+    Object.entries(card.letters).map(([letter, written]) => [
+      letter,
+      shopReading(written, units, ofLiquid),
+    ]),
+  );
+  return { readings, example, sample: resultOf(card, example) };
+}
+
+/**
+ * Values drawn from what is usual. Where they come to what no shop would meet, far from what the example comes to,
+ * they are drawn towards the example, half the way at a time.
+ */
+function drawn(
+  card: FormulaCard,
+  readings: ReadonlyMap<string, ShopReading>,
+  example: CardValues,
+  sample: number,
+  seed: number,
+): { readonly values: CardValues; readonly value: number } {
+  const bits = randomBits(seed);
+  const targets = [...readings].map(([letter, { at }]) => [letter, at(uniform(bits))] as const);
+  for (let share = 1; share > 0.003; share /= 2) {
+    const values = Object.fromEntries(
+      targets.map(([letter, target]) => {
+        const from = example[letter] as number;
+        const { round } = readings.get(letter) as ShopReading;
+        return [letter, round(from + share * (target - from), share < 0.2 ? 10 : 1)];
+      }),
+    );
+    const value = attempt(card, values);
+    if (value !== undefined && isLike(value, sample) && !isGiven(value, card, values)) {
+      return { values, value };
+    }
+  }
+  return { values: example, value: sample };
+}
+
+/** Whether an answer is of the sort that the example has. */
+const isLike = (value: number, sample: number) => value / sample > 0.6 && value / sample < 1.6;
+
+/** Whether the answer is what was given: nothing is left to work out. */
+const isGiven = (value: number, card: FormulaCard, values: CardValues) =>
+  sizesAlike(card, values).some((size) => Math.abs(size - value) <= 1e-9 * Math.abs(value));
+
+/** Dimensions whose quantities are added to one another, so that one left out is a slip. */
+const ADDED: ReadonlySet<Dimension> = /* @__PURE__ */ new Set([
+  'length',
+  'angle',
+  'volume',
+  'force',
+  'torque',
+  'time',
+]);
+
+/** What goes in of the dimension that comes out. */
+const sizesAlike = ({ letters, gives }: FormulaCard, values: CardValues): readonly number[] =>
+  ADDED.has(gives.dimension)
+    ? Object.entries(letters)
+        .filter(([, { domain }]) => domain.dimension === gives.dimension)
+        .map(([letter]) => values[letter] as number)
+    : [];
+
+function attempt(card: FormulaCard, values: CardValues): number | undefined {
+  try {
+    return resultOf(card, values);
+  } catch (error) {
+    if (error instanceof RebuildInputError) return undefined;
+    throw error;
+  }
+}
+
+/** A number of its own for each name, so that the exercises of two cards are not drawn alike. */
+const numberOf = (name: string): number =>
+  [...name].reduce((sum, letter) => (sum * 31 + letter.charCodeAt(0)) % 1_048_573, 7);
+
+/** How far off a right answer may be: as much as rounding makes, and less than a slip. */
+function toleranceOf(card: FormulaCard, values: CardValues, value: number): number {
+  const alike = sizesAlike(card, values).filter((size) => size !== 0);
+  return Math.min(
+    ROUNDING * Math.abs(value),
+    ...alike.map((size) => OF_A_SIZE * Math.abs(size)),
+    ...alike.map((size) => OF_THE_CHANGE * Math.abs(value - size)),
+  );
+}
+
+/** A value in a unit; with a tolerance, to as many digits as it needs. */
+function shown(value: number, unit: Unit<Dimension>, tolerance = 0) {
+  const inUnit = (si: number) => valueIn(si as Quantity<Dimension>, unit);
+  const number = inUnit(value);
+  if (tolerance === 0) return quantity(Number(number.toPrecision(9)), shownAs(unit));
+  const off = Math.abs(inUnit(value + tolerance) - number);
+  const digits = Math.floor(Math.log10(Math.abs(number))) - Math.floor(Math.log10(off)) + 2;
+  return quantity(Number(number.toPrecision(Math.min(Math.max(digits, 3), 9))), shownAs(unit));
+}

@@ -1,0 +1,182 @@
+import type {
+  ConstantNode,
+  FunctionNode,
+  MathNode,
+  OperatorNode,
+  ParenthesisNode,
+  SymbolNode,
+} from 'mathjs';
+import { math } from './evaluate.js';
+
+/** How the parts of a formula are set: in TeX, or in MathML. */
+export interface Typesetter {
+  readonly number: (text: string) => string;
+  /** A letter of the formula, such as `D_j`, with its subscripts. */
+  readonly letter: (name: string, subscripts: readonly string[]) => string;
+  /** A word that stands for a quantity. */
+  readonly word: (text: string) => string;
+  /** The name of a unit, such as `mm`. */
+  readonly unit: (name: string) => string;
+  readonly sign: (text: string) => string;
+  /** Space between a number and its unit. */
+  readonly space: string;
+  readonly fraction: (above: string, below: string) => string;
+  readonly power: (base: string, exponent: string) => string;
+  readonly root: (inside: string) => string;
+  readonly inParentheses: (inside: string) => string;
+  readonly row: (parts: readonly string[]) => string;
+  /** The name of a function, such as sin. */
+  readonly named: (name: string) => string;
+}
+
+/** Sets a formula in mathjs syntax. The letters tell a symbol from a unit. */
+export function typeset(formula: string, letters: ReadonlySet<string>, by: Typesetter): string {
+  return setNode(math.parse(formula), letters, by);
+}
+
+type Letters = ReadonlySet<string>;
+
+function setNode(node: MathNode, letters: Letters, by: Typesetter): string {
+  switch (node.type) {
+    case 'ConstantNode':
+      return setNumber(String((node as ConstantNode).value), by);
+    case 'SymbolNode':
+      return setSymbol((node as SymbolNode).name, letters, by);
+    case 'ParenthesisNode':
+      return setParentheses(node as ParenthesisNode, letters, by);
+    case 'FunctionNode':
+      return setCall(node as FunctionNode<SymbolNode>, letters, by);
+    case 'FunctionAssignmentNode': {
+      const { name, params, expr } = node as unknown as {
+        readonly name: string;
+        readonly params: readonly string[];
+        readonly expr: MathNode;
+      };
+      const inside = new Set([...letters, name, ...params]);
+      const call = by.inParentheses(params.map((param) => setSymbol(param, inside, by)).join(''));
+      return by.row([setSymbol(name, inside, by), call, by.sign('='), setNode(expr, inside, by)]);
+    }
+    default:
+      return setOperator(node as OperatorNode, letters, by);
+  }
+}
+
+/** A power of ten is set as one. */
+function setNumber(text: string, by: Typesetter): string {
+  const [digits = '', power] = text.split('e');
+  if (power === undefined) return by.number(text);
+  const ten = by.power(by.number('10'), by.number(power.replace('+', '').replace('-', '−')));
+  return by.row([by.number(digits), by.sign('×'), ten]);
+}
+
+function setSymbol(name: string, letters: Letters, by: Typesetter): string {
+  if (!letters.has(name) && name !== 'pi') return by.unit(name);
+  const [head = '', ...subscripts] = name.split('_');
+  return head.length > 2 && !GREEK.has(head) ? by.word(name) : by.letter(head, subscripts);
+}
+
+/** A fraction and a root hold together what is inside of them; a number with a unit needs nothing around it. */
+function setParentheses({ content }: ParenthesisNode, letters: Letters, by: Typesetter): string {
+  const inside = setNode(content, letters, by);
+  const isFraction = content.type === 'OperatorNode' && (content as OperatorNode).op === '/';
+  return isFraction || isMeasure(content, letters) ? inside : by.inParentheses(inside);
+}
+
+function setCall({ fn, args }: FunctionNode<SymbolNode>, letters: Letters, by: Typesetter): string {
+  const [first] = args as [MathNode];
+  const inside = (node: MathNode) => setNode(bare(node), letters, by);
+  if (fn.name === 'sqrt') return by.root(inside(first));
+  if (fn.name === 'abs') return by.row([by.sign('|'), inside(first), by.sign('|')]);
+  if (fn.name === 'log1p') {
+    const sum = by.row([by.number('1'), by.sign('+'), setNode(first, letters, by)]);
+    return by.row([by.named('ln'), by.inParentheses(sum)]);
+  }
+  if (fn.name === 'expm1') {
+    return by.inParentheses(
+      by.row([by.named('exp'), by.inParentheses(inside(first)), by.sign('-'), by.number('1')]),
+    );
+  }
+  const name = letters.has(fn.name)
+    ? setSymbol(fn.name, letters, by)
+    : by.named(fn.name === 'log' ? 'ln' : fn.name);
+  const list = args.flatMap((arg, index) =>
+    index === 0 ? [inside(arg)] : [by.sign(','), inside(arg)],
+  );
+  return by.row([name, by.inParentheses(by.row(list))]);
+}
+
+function setOperator(node: OperatorNode, letters: Letters, by: Typesetter): string {
+  const [left, right] = node.args as unknown as readonly [MathNode, MathNode?];
+  const set = (part: MathNode) => setNode(part, letters, by);
+  if (right === undefined) return by.row([by.sign(node.op), set(left)]);
+  switch (node.op) {
+    case '/':
+      return isOfUnits(node, letters)
+        ? by.row([set(left), by.sign('/'), set(right)])
+        : by.fraction(set(bare(left)), set(bare(right)));
+    case '^':
+      return by.power(
+        needsParentheses(left, letters) ? by.inParentheses(set(bare(left))) : set(left),
+        set(bare(right)),
+      );
+    case '*':
+      if (isOfUnits(right, letters) && isMeasure(node, letters))
+        return by.row([set(left), by.space, set(right)]);
+      return by.row([set(left), by.sign('·'), set(right)]);
+    default:
+      return by.row([set(left), by.sign(node.op), set(right)]);
+  }
+}
+
+const bare = (node: MathNode): MathNode =>
+  node.type === 'ParenthesisNode' ? bare((node as ParenthesisNode).content) : node;
+
+/** What is raised to a power keeps parentheses unless it is one symbol or number. */
+const needsParentheses = (node: MathNode, letters: Letters): boolean =>
+  node.type === 'ParenthesisNode' || isMeasure(node, letters);
+
+/** Whether it holds units alone: `mm^2/s`. */
+function isOfUnits(node: MathNode, letters: Letters): boolean {
+  if (node.type === 'SymbolNode') {
+    const { name } = node as SymbolNode;
+    return name !== 'pi' && !letters.has(name);
+  }
+  if (node.type !== 'OperatorNode') return false;
+  const { op, args } = node as OperatorNode;
+  const [left, right] = args as unknown as readonly [MathNode, MathNode?];
+  if (right === undefined) return false;
+  if (op === '^') return isOfUnits(left, letters);
+  if (op === '/')
+    return isOfUnits(left, letters) || isMeasure(left, letters) ? isOfUnits(right, letters) : false;
+  return op === '*' && isOfUnits(left, letters) && isOfUnits(right, letters);
+}
+
+/** Whether it is a number with a unit: `2.251 in`, `5 N/mm^2`. */
+function isMeasure(node: MathNode, letters: Letters): boolean {
+  if (node.type !== 'OperatorNode') return false;
+  const { op, args } = node as OperatorNode;
+  const [left, right] = args as unknown as readonly [MathNode, MathNode?];
+  if (right === undefined) return op === '-' && isMeasure(left, letters);
+  if (op !== '*' && op !== '/') return false;
+  const isNumber = left.type === 'ConstantNode' || isMeasure(left, letters);
+  return isNumber && isOfUnits(right, letters);
+}
+
+/** Greek letters as the cards write them. */
+export const GREEK: ReadonlyMap<string, string> = /* @__PURE__ */ new Map([
+  ['alpha', 'α'],
+  ['beta', 'β'],
+  ['delta', 'δ'],
+  ['epsilon', 'ε'],
+  ['eta', 'η'],
+  ['theta', 'θ'],
+  ['lambda', 'λ'],
+  ['mu', 'μ'],
+  ['nu', 'ν'],
+  ['pi', 'π'],
+  ['rho', 'ρ'],
+  ['sigma', 'σ'],
+  ['tau', 'τ'],
+  ['phi', 'φ'],
+  ['omega', 'ω'],
+]);

@@ -1,0 +1,36 @@
+import { GREEK, type Typesetter } from './layout-of-formula.js';
+
+/** Text in an element of MathML. */
+const element = (name: string, inside: string) => `<${name}>${inside}</${name}>`;
+const upright = (text: string) => `<mi mathvariant="normal">${text}</mi>`;
+const row = (parts: readonly string[]) => element('mrow', parts.join(''));
+
+/** Sets a formula in MathML, which browsers show and screen readers read. */
+export const mathml: Typesetter = {
+  number: (text) => element('mn', text),
+  letter: (name, subscripts) => {
+    const letter = GREEK.get(name) ?? name;
+    const head = letter.length > 1 ? upright(letter) : element('mi', letter);
+    return subscripts.length === 0
+      ? head
+      : element('msub', `${head}${element('mtext', subscripts.join(','))}`);
+  },
+  word: (text) => element('mtext', text),
+  unit: (name) => upright(name),
+  sign: (text) => element('mo', text === '-' ? '−' : text),
+  space: '<mspace width="0.17em"/>',
+  fraction: (above, below) => element('mfrac', `${row([above])}${row([below])}`),
+  power: (base, exponent) => element('msup', `${row([base])}${row([exponent])}`),
+  root: (inside) => element('msqrt', inside),
+  inParentheses: (inside) => row([element('mo', '('), inside, element('mo', ')')]),
+  row,
+  named: (name) =>
+    name === 'log10'
+      ? element('msub', `${upright('log')}${element('mn', '10')}`)
+      : upright(ARCS[name] ?? name),
+};
+
+const ARCS: Readonly<Record<string, string>> = { asin: 'arcsin', acos: 'arccos', atan: 'arctan' };
+
+/** An equation as an element of its own. */
+export const inMath = (inside: string): string => element('math', inside);

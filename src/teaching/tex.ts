@@ -1,0 +1,44 @@
+import { GREEK, type Typesetter } from './layout-of-formula.js';
+
+const upright = (text: string) => `\\mathrm{${text}}`;
+
+/** Sets a formula in TeX. */
+export const tex: Typesetter = {
+  number: (text) => text.replace('−', '-'),
+  letter: (name, subscripts) => {
+    const head = GREEK.has(name) ? `\\${name}` : name.length > 1 ? upright(name) : name;
+    return subscripts.length === 0 ? head : `${head}_{${upright(subscripts.join(','))}}`;
+  },
+  word: (text) => upright(text.replaceAll('_', '\\_')),
+  unit: (name) => upright(name),
+  sign: (text) => SIGNS[text] ?? ` ${text} `,
+  space: '\\,',
+  fraction: (above, below) => `\\frac{${above}}{${below}}`,
+  power: (base, exponent) => `{${base}}^{${exponent}}`,
+  root: (inside) => `\\sqrt{${inside}}`,
+  inParentheses: (inside) => `\\left(${inside}\\right)`,
+  row: (parts) => parts.join(''),
+  named: (name) => FUNCTIONS[name] ?? `\\operatorname{${name}}`,
+};
+
+const SIGNS: Readonly<Record<string, string>> = {
+  '|': '|',
+  '·': ' \\cdot ',
+  '×': ' \\times ',
+  ',': ',\\, ',
+  '/': '/',
+};
+
+const FUNCTIONS: Readonly<Record<string, string>> = {
+  sin: '\\sin',
+  cos: '\\cos',
+  tan: '\\tan',
+  asin: '\\arcsin',
+  acos: '\\arccos',
+  atan: '\\arctan',
+  exp: '\\exp',
+  ln: '\\ln',
+  log10: '\\log_{10}',
+  max: '\\max',
+  min: '\\min',
+};

@@ -1,0 +1,94 @@
+import { guardFields, guardLayout, guardWord } from '../judging/internal.js';
+import { equation } from './card-typeset.js';
+import { solution } from './exercise.js';
+import type { Exercise } from './exercise-types.js';
+import { worksheetLayout } from './layouts.js';
+import { tex } from './tex.js';
+import { workedMarkdown, workedText } from './worked-print.js';
+import type { Worksheet } from './worksheet.js';
+
+/** How to print a worksheet. */
+export interface WorksheetOptions {
+  /** Plain text, or Markdown with its equations in TeX. */
+  readonly format: 'text' | 'markdown';
+  /** Whether the answers follow, worked, on a page of their own. */
+  readonly answers?: boolean;
+}
+
+/** Begins a new page when the sheet is printed. */
+const PAGE = { text: '\f', markdown: '<div style="break-before: page"></div>\n\n' } as const;
+
+/**
+ * Prints a worksheet, to be handed out.
+ *
+ * @param sheet - what `worksheet` gave
+ * @param options - as text or Markdown, with or without the answers
+ * @returns the sheet; the answers begin on a new page
+ * @throws {RebuildInputError} when a field is misspelt, the sheet is not one or the format is unknown
+ * @example
+ * ```ts
+ * const sheet = worksheet({ about: 'bearings', seed: 7, units: 'inch', count: 2 });
+ * printWorksheet(sheet, { format: 'text', answers: true });
+ * ```
+ */
+export function printWorksheet(sheet: Worksheet, options: WorksheetOptions): string {
+  guardLayout('sheet', sheet, worksheetLayout, 'worksheet');
+  guardFields('options', options, ['format', 'answers']);
+  const format = guardWord('options.format', options.format, ['text', 'markdown']);
+  const title = `Worksheet on ${sheet.about}, seed ${sheet.seed}, ${sheet.units} units`;
+  const problems = sheet.problems.map((problem, index) => PRINTED[format](problem, index + 1));
+  const questions = `${headed(title, 1, format)}\n${problems.join('\n')}`;
+  if (options.answers !== true) return questions;
+  const answers = sheet.problems.map((problem, index) => answerTo(problem, index + 1, format));
+  const heading = headed(
+    `Answers to the worksheet on ${sheet.about}, seed ${sheet.seed}`,
+    1,
+    format,
+  );
+  return `${questions}\n${PAGE[format]}${heading}\n${answers.join('\n')}`;
+}
+
+type Format = WorksheetOptions['format'];
+
+const headed = (text: string, level: number, format: Format) =>
+  format === 'text' ? `${text}\n` : `${'#'.repeat(level)} ${text}\n`;
+
+const capital = (text: string) => `${text[0]?.toUpperCase()}${text.slice(1)}`;
+
+const PRINTED: Readonly<Record<Format, (problem: Exercise, number: number) => string>> = {
+  text: ({ title, given, asks, formula, where }, number) =>
+    [
+      `${number}. ${capital(title)}`,
+      ...given.map(({ symbol, text, meaning }) => `   ${symbol} = ${text}   ${meaning}`),
+      `   ${asks.symbol} = ${formula}`,
+      ...where.map((line) => `   where ${line}`),
+      `   To find: ${asks.meaning}. ${asks.symbol} = ________ ${asks.unit}`.trimEnd(),
+      '',
+    ].join('\n'),
+  markdown: ({ title, given, asks, formula, where }, number) => {
+    const letters = new Set([
+      asks.symbol,
+      ...given.map(({ symbol }) => symbol),
+      ...where.map((line) => /^\w+/.exec(line)?.[0] ?? ''),
+    ]);
+    return [
+      headed(`${number}. ${capital(title)}`, 2, 'markdown'),
+      ...given.map(({ symbol, text, meaning }) => `- \`${symbol}\` = ${text}: ${meaning}`),
+      '',
+      ...[`${asks.symbol} = ${formula}`, ...where].flatMap((line) => [
+        `$$${equation(line, letters, tex)}$$`,
+        '',
+      ]),
+      `To find: ${asks.meaning}. \`${asks.symbol}\` = ________ ${asks.unit}`.trimEnd(),
+      '',
+    ].join('\n');
+  },
+};
+
+function answerTo(problem: Exercise, number: number, format: Format): string {
+  const worked = solution(problem);
+  const answer = `${number}. ${problem.asks.symbol} = ${problem.answer.text}`;
+  return format === 'text'
+    ? `${answer}\n\n${workedText(worked)}`
+    : `${headed(answer, 2, format)}\n${workedMarkdown(worked)}`;
+}

@@ -1,0 +1,179 @@
+import { inch, minus, thou } from 'crankwright';
+import {
+  type CardName,
+  cards,
+  check,
+  type Exercise,
+  exercise,
+  solution,
+} from 'crankwright/teaching';
+import { describe, expect, it } from 'vitest';
+import { refusal } from '../quantities/refusal.js';
+import { compute } from '../support/card-values.js';
+
+const names = Object.keys(cards) as CardName[];
+const systems = ['inch', 'metric'] as const;
+const each = names.flatMap((name) => systems.map((units) => ({ name, units })));
+
+describe.each(each)('exercises on $name in $units', ({ name, units }) => {
+  const drawn = [0, 1, 2].map((seed) => exercise(name, seed, { units }));
+
+  it('have the answer of the function, and one that is told right in its own words', () => {
+    for (const problem of drawn) {
+      expect(problem.value).toBe(compute(cards[name], problem.values));
+      expect(check(problem, problem.answer.text)).toEqual({ outcome: 'right' });
+      expect(Math.abs(problem.value)).toBeGreaterThan(2 * problem.tolerance);
+    }
+  });
+
+  it('are of the sort that the example is', () => {
+    for (const problem of drawn) {
+      const sample = compute(cards[name], cards[name].example) ?? Number.NaN;
+      expect(problem.value / sample).toBeGreaterThan(0.4);
+      expect(problem.value / sample).toBeLessThan(2.5);
+    }
+  });
+
+  it('are told wrong where the sign is lost or the answer is half or twice as much', () => {
+    for (const problem of drawn) {
+      const { value, unit } = problem.answer;
+      for (const wrong of [-value, 2 * value, value / 2]) {
+        const { outcome } = check(problem, `${wrong} ${unit || '-'}`);
+        expect(outcome, `${wrong} ${unit}`).toBe('wrong');
+      }
+    }
+  });
+});
+
+describe('exercise', () => {
+  const drawn = exercise('oilClearance', 7, { units: 'inch' });
+
+  it('draws the same for the same seed, and another for another', () => {
+    expect(exercise('oilClearance', 7, { units: 'inch' })).toEqual(drawn);
+    const many = Array.from({ length: 20 }, (_, seed) =>
+      exercise('oilClearance', seed, { units: 'inch' })
+        .given.map(({ text }) => text)
+        .join(),
+    );
+    expect(new Set(many).size).toBeGreaterThan(15);
+  });
+
+  it('gives readings that a shop could read', () => {
+    for (const { text } of drawn.given) expect(text).toMatch(/^\d(?:\.\d{1,4})? in$/);
+    for (const { text } of exercise('oilClearance', 7, { units: 'metric' }).given) {
+      expect(text).toMatch(/^\d+(?:\.\d{1,3})? mm$/);
+    }
+  });
+
+  it('is solved in the same numbers', () => {
+    const { legend, value } = solution(drawn);
+    expect(legend.map(({ given }) => given.text)).toEqual(drawn.given.map(({ text }) => text));
+    expect(value).toBe(drawn.value);
+  });
+
+  it('is worked by hand to the answer it gives', () => {
+    // Two walls and the journal out of the housing, from the values of the problem in inches.
+    const [housing, wall, journal] = drawn.given.map(({ value }) => value) as [
+      number,
+      number,
+      number,
+    ];
+    expect(drawn.answer.value).toBeCloseTo((housing - 2 * wall - journal) * 1000, 6);
+    expect(drawn.answer.unit).toBe('thou');
+  });
+
+  it('draws undersizes that shells are made in', () => {
+    for (let seed = 0; seed < 20; seed++) {
+      const { given } = exercise('targetDiameter', seed, { units: 'inch' });
+      expect((given[1]?.value ?? Number.NaN) % 10).toBe(0);
+    }
+  });
+
+  it('refuses what it is not asked with, by name', () => {
+    const asked = (...args: readonly unknown[]) =>
+      refusal(() => exercise(...(args as Parameters<typeof exercise>))).parameter;
+    expect(asked('gap', 1, { units: 'inch' })).toBe('name');
+    expect(asked('oilClearance', -1, { units: 'inch' })).toBe('seed');
+    expect(asked('oilClearance', 1.5, { units: 'inch' })).toBe('seed');
+    expect(asked('oilClearance', 1, { units: 'feet' })).toBe('options.units');
+    expect(asked('oilClearance', 1, {})).toBe('options.units');
+    expect(refusal(() => solution({ ...drawn, seed: '7' } as never)).parameter).toBe(
+      'problem.seed',
+    );
+  });
+});
+
+describe('check', () => {
+  // 2.251 - 2 · 0.062 - 2.105 in: a journal ground 20 thou in standard shells.
+  const problem: Exercise = {
+    ...exercise('oilClearance', 1, { units: 'inch' }),
+    values: { D_h: inch(2.251), t: inch(0.062), D_j: inch(2.105) },
+    value: minus(minus(inch(2.251), inch(0.124)), inch(2.105)),
+    tolerance: thou(0.1),
+  };
+  const told = (answer: string, of = problem) => {
+    const checked = check(of, answer);
+    return 'slip' in checked ? checked.slip : checked.outcome;
+  };
+
+  it.each([
+    ['22 thou', 'right'],
+    ['0.022 in', 'right'],
+    ['.5588 mm', 'right'],
+    [' 22 thou ', 'right'],
+    ['22.3 thou', 'close'],
+    ['26 thou', 'wrong'],
+    ['−22 thou', 'a lost minus'],
+    ['11 thou', 'factor two'],
+    ['44 thou', 'factor two'],
+    ['22 mm', 'wrong unit'],
+    ['22 in', 'wrong unit'],
+    ['0.022 thou', 'wrong unit'],
+    ['0.5588 in', 'wrong unit'],
+    ['22', 'no unit'],
+    ['22 N·m', 'another quantity'],
+    ['much', 'no number'],
+    ['', 'no number'],
+    ['1.0745 in', 'radius for diameter'],
+  ])('says of %j: %s', (answer, expected) => {
+    expect(told(answer)).toBe(expected);
+  });
+
+  it('tells a radius that was squared for a diameter', () => {
+    // A swept volume with the radius for the diameter is a quarter.
+    const volume = exercise('sweptVolume', 3, { units: 'inch' });
+    expect(told(`${volume.answer.value / 4} in³`, volume)).toBe('radius for diameter');
+  });
+
+  it('tells degrees that were put in for radians, and an earlier line', () => {
+    const chord = exercise('rimChord', 3, { units: 'metric' });
+    const { D = 0, a = 0 } = chord.values;
+    const inDegrees = D * Math.sin(((a / 2) * 180) / Math.PI);
+    expect(told(`${inDegrees * 1000} mm`, chord)).toBe('degrees for radians');
+    const lash = exercise('recessionAfterFacing', 3, { units: 'metric' });
+    const { c = 0, f = 0, beta = 0 } = lash.values;
+    expect(told(`${(c + f / Math.cos(beta)) * 1000} mm`, lash)).toBe('an earlier line');
+  });
+
+  it('takes a share as it is and in per cent, and asks for a factor of a hundred', () => {
+    const share = exercise('fractionByMass', 3, { units: 'metric' });
+    expect(told(`${share.answer.value} %`, share)).toBe('right');
+    expect(told(`${share.answer.value / 100}`, share)).toBe('right');
+    expect(told(`${share.answer.value}`, share)).toBe('per cent');
+  });
+
+  it('never gives the answer away', () => {
+    const answers = ['-22 thou', '11 thou', '22 mm', '22', '22 N·m', '1.0745 in', '22.3 thou'];
+    for (const answer of answers) {
+      const checked = check(problem, answer);
+      expect('hint' in checked && checked.hint).toMatch(/^[^\d]+$/);
+    }
+    expect(check(problem, '26 thou')).toEqual({ outcome: 'wrong' });
+  });
+
+  it('refuses what is no text, and what is no exercise', () => {
+    expect(refusal(() => check(problem, 22 as never)).parameter).toBe('answer');
+    expect(refusal(() => check(problem, '2'.repeat(101))).parameter).toBe('answer');
+    expect(refusal(() => check({} as never, '22 thou')).parameter).toBe('problem.name');
+  });
+});
