@@ -21,22 +21,22 @@ const TYPES: Readonly<Record<string, string>> = {
   '.json': 'application/json',
 };
 
-/** Serves files below a path, as any static server does. `files` come before those of the folder. */
+/** Serves a folder below a path, as any static server does. */
 export async function serve(
   folder: string,
-  files: Readonly<Record<string, string>> = {},
 ): Promise<{ readonly server: Server; readonly base: string }> {
   const server = createServer(({ url = '' }, response) => {
     const path = decodeURIComponent(new URL(url, 'http://here').pathname).slice(BELOW.length);
     const file = join(folder, path);
-    const text = files[path];
-    const isThere = url.startsWith(BELOW) && (text !== undefined || existsSync(file));
+    const isThere = url.startsWith(BELOW) && existsSync(file);
     const type = TYPES[extname(path)] ?? 'text/plain; charset=utf-8';
-    response.writeHead(isThere ? 200 : 404, {
+    // A browser asks for this by itself, wherever the site stands.
+    const status = isThere ? 200 : url === '/favicon.ico' ? 204 : 404;
+    response.writeHead(status, {
       'content-type': type,
       'cache-control': 'max-age=600',
     });
-    response.end(isThere ? (text ?? readFileSync(file)) : '');
+    response.end(isThere ? readFileSync(file) : '');
   });
   await new Promise<void>((resolve) => server.listen(0, '127.0.0.1', resolve));
   return { server, base: `http://127.0.0.1:${(server.address() as AddressInfo).port}${BELOW}` };
@@ -63,11 +63,8 @@ export interface Visit {
 }
 
 /** Opens a browser on a folder. Nothing can be asked of another server; to try is a fault. */
-export async function visit(
-  folder: string = site,
-  files: Readonly<Record<string, string>> = {},
-): Promise<Visit> {
-  const { server, base } = await serve(folder, files);
+export async function visit(folder: string = site): Promise<Visit> {
+  const { server, base } = await serve(folder);
   const browser: Browser = await chromium.launch({
     executablePath: executable(),
     // No other name or address can be reached.
