@@ -3,7 +3,12 @@ import { defineConfig } from 'vitest/config';
 
 const source = (path: string) => fileURLToPath(new URL(`./src/${path}`, import.meta.url));
 
-/** `--mode deep` runs the tests named `.deep.` alone, and longer. */
+/** What each mode runs: `deep` the tests named `.deep.` alone, and longer; `site` those of the built site in a browser. */
+const INCLUDED: Readonly<Record<string, string>> = {
+  deep: 'tests/**/*.deep.test.ts',
+  site: 'tests/site/*.browser.ts',
+};
+
 export default defineConfig(({ mode }) => ({
   resolve: {
     alias: [
@@ -12,10 +17,10 @@ export default defineConfig(({ mode }) => ({
     ],
   },
   test: {
-    include: [mode === 'deep' ? 'tests/**/*.deep.test.ts' : 'tests/**/*.test.ts'],
+    include: [INCLUDED[mode] ?? 'tests/**/*.test.ts'],
     provide: { deep: mode === 'deep' },
     typecheck: {
-      enabled: mode !== 'deep',
+      enabled: !(mode in INCLUDED),
       include: ['tests/types/**/*.test-d.ts'],
       // `npm run types` checks everything else.
       tsconfig: './tests/types/tsconfig.json',

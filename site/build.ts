@@ -3,7 +3,7 @@ import { createRequire } from 'node:module';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { gzipSync } from 'node:zlib';
-import { build, type Metafile, type Plugin } from 'esbuild';
+import { build, type Metafile } from 'esbuild';
 import { cardNames } from './cards.js';
 import { formulaIndex } from './pages/formula-index.js';
 import { formulaPage } from './pages/formula-page.js';
@@ -39,19 +39,6 @@ function writePages(reference: Reference): void {
   for (const file of ['style.css', 'icon.svg']) cpSync(join(here, file), join(out, 'pages', file));
 }
 
-/** Leaves the lines of reports as long as they are, since the page wraps them. */
-const unwrapped: Plugin = {
-  name: 'unwrapped',
-  setup({ onLoad }) {
-    onLoad({ filter: /src\/pages\/text\.ts$/ }, ({ path }) => {
-      const text = readFileSync(path, 'utf8');
-      const contents = text.replace('WIDTH = 96;', 'WIDTH = 100_000;');
-      if (contents === text) throw new Error('the width of a page is not where it was');
-      return { contents, loader: 'ts' };
-    });
-  },
-};
-
 /** Bundles the scripts of the pages. What several pages use stands in files of its own, and is loaded once. */
 async function bundle(entries: readonly string[]): Promise<Metafile['outputs']> {
   const { metafile } = await build({
@@ -64,7 +51,6 @@ async function bundle(entries: readonly string[]): Promise<Metafile['outputs']> 
     format: 'esm',
     platform: 'browser',
     target: 'es2022',
-    plugins: [unwrapped],
     legalComments: 'linked',
     metafile: true,
     logLevel: 'warning',

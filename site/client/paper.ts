@@ -2,13 +2,17 @@ import type { Block, Entry } from '../../src/pages/index.js';
 import type { Paper } from '../planner-words.js';
 import { element } from './page.js';
 
-/** A paper as a section of the page. It grows a part at a time, so that the page moves on in between. */
+/** A paper as a section of the page, the first one open. It grows a part at a time, so that the page moves on in between. */
 export async function showPaper(paper: Paper, place: HTMLElement): Promise<void> {
   const section = element('section', { class: 'paper', 'data-paper': paper.title });
-  place.append(
-    element('div', { class: 'over' }, element('h2', {}, paper.title), ...savingOf(paper)),
+  const whole = element(
+    'details',
+    place.childElementCount === 0 ? { open: '' } : {},
+    element('summary', {}, element('h2', {}, paper.title)),
+    element('p', { class: 'over' }, ...savingOf(paper)),
     section,
   );
+  place.append(whole);
   for (const [i, block] of paper.blocks.entries()) {
     section.append(...nodesOf(block));
     if (i % 20 === 19) await new Promise((resolve) => requestAnimationFrame(resolve));

@@ -1,0 +1,127 @@
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { buildSheet } from 'crankwright/build-sheet';
+import { planBuilds, planReport } from 'crankwright/planning';
+import { readShed, triage, triageReport } from 'crankwright/shed';
+import { inspect, readSheet, report } from 'crankwright/sheet';
+import { afterAll, beforeAll, beforeEach, describe, expect, it } from 'vitest';
+import { root } from '../support/repo.js';
+import { bare } from './bare.js';
+import { ready, type Visit, visit } from './browser.js';
+
+const file = (name: string) => join(root, 'examples', name);
+const example = (name: string) => readFileSync(file(name), 'utf8');
+const shed = () => readShed(example('pump-set-shed.json'), example('pump-set-shed-readings.csv'));
+
+let all: Visit;
+beforeAll(async () => {
+  all = await visit();
+});
+beforeEach(async () => {
+  await all.page.goto(`${all.base}your-parts.html`);
+  await ready(all.page);
+});
+afterAll(async () => {
+  expect(all.faults).toEqual([]);
+  await all.end();
+});
+
+const done = (what: string) => all.page.waitForSelector(`#progress:has-text("Done: ${what}")`);
+const paper = async (title: string) => {
+  const text = await all.page.textContent(`[data-paper="${title}"]`);
+  return bare(text ?? '');
+};
+
+describe('the page for your own parts', () => {
+  it('plans the pump set as the library does, at a press of two buttons', async () => {
+    await all.page.click("text=the pump set's shed");
+    await done('report');
+    expect(await paper('Report')).toBe(bare(triageReport(triage(shed()))));
+    await all.page.click('text=Plan the engines');
+    await done('plan and build sheet');
+    const plan = await planBuilds(shed());
+    expect(await paper('Plan')).toBe(bare(planReport(plan)));
+    const sheet = buildSheet(plan, { units: 'inch', format: 'text' });
+    expect(await paper('Build sheet')).toBe(bare(sheet));
+    expect(await all.page.evaluate('document.documentElement.scrollWidth')).toBe(360);
+  });
+
+  it('reports a sheet that is chosen, in the units asked for, and plans no sheet', async () => {
+    await all.page.selectOption('#units', 'metric');
+    await all.page.setInputFiles('#choose', file('pump-set-inch.json'));
+    await done('report');
+    const inspection = inspect(readSheet(example('pump-set-inch.json')));
+    expect(await paper('Report')).toBe(bare(report(inspection, { units: 'metric', why: false })));
+    expect(await all.page.isDisabled('#plan')).toBe(true);
+    const [saved] = await Promise.all([
+      all.page.waitForEvent('download'),
+      all.page.click('text=Save as text'),
+    ]);
+    expect(readFileSync(await saved.path(), 'utf8')).toBe(
+      report(inspection, { units: 'metric', why: false }),
+    );
+  });
+
+  it('takes a shed and the CSV of its readings together, and keeps to the options', async () => {
+    const files = ['pump-set-shed.json', 'pump-set-shed-readings.csv'].map(file);
+    await all.page.setInputFiles('#choose', files);
+    await done('report');
+    await all.page.fill('#at-most', '1');
+    await all.page.uncheck('#buying');
+    await all.page.click('#plan');
+    await done('plan and build sheet');
+    const plan = await planBuilds(shed(), { atMost: 1, buying: false });
+    expect(await paper('Plan')).toBe(bare(planReport(plan)));
+  });
+
+  it('says what is wrong with a file, and where', async () => {
+    await all.page.click('summary');
+    await all.page.fill(
+      '#file',
+      '{"version": 1, "engine": "pump set", "units": "inch", "crankshaft": {"endPlay": {"readings": [{"pushed": "0 thou", "pulled": "14"}]}}}',
+    );
+    await all.page.click('#report');
+    const refusal = all.page.locator('#refusal:has-text("crankshaft.endPlay.readings[0].pulled")');
+    await refusal.waitFor();
+    expect(await refusal.textContent()).toContain('has no unit');
+    await all.page.fill('#at-most', 'many');
+    await all.page.fill('#file', example('untidy-shed.json'));
+    await all.page.click('#plan');
+    await all.page.locator('#refusal:has-text("atMost")').waitFor();
+  });
+
+  it('is cancelled at once, and works on', async () => {
+    await all.page.click("text=the pump set's shed");
+    await done('report');
+    await all.page.click('#plan');
+    await all.page.click('#cancel');
+    expect(await all.page.textContent('#progress')).toBe('Cancelled.');
+    expect(await all.page.isVisible('#cancel')).toBe(false);
+    await all.page.click('#report');
+    await done('report');
+  });
+
+  it('is worked by keyboard alone', async () => {
+    const { keyboard } = all.page;
+    const tabTo = async (selector: string) => {
+      for (let i = 0; i < 30; i++) {
+        await keyboard.press('Tab');
+        if (
+          await all.page.evaluate(`document.activeElement.matches(${JSON.stringify(selector)})`)
+        ) {
+          return;
+        }
+      }
+      throw new Error(`no way to ${selector} by Tab`);
+    };
+    await tabTo('button[data-try*="shed"]');
+    await keyboard.press('Enter');
+    await done('report');
+    await tabTo('#plan');
+    await keyboard.press('Space');
+    await done('plan and build sheet');
+    await tabTo('[data-paper="Plan"] input[type="checkbox"]');
+    await keyboard.press('Space');
+    expect(await all.page.isChecked('[data-paper="Plan"] input >> nth=0')).toBe(true);
+  });
+});
