@@ -18,7 +18,7 @@ const CORE = [
   'convert-units',
 ] as const;
 /** Entry points above the core, which share what they have in common. */
-const ABOVE = ['sheet', 'shed', 'planning', 'build-sheet', 'teaching'] as const;
+const ABOVE = ['sheet', 'shed', 'planning', 'build-sheet', 'plots', 'teaching'] as const;
 
 rmSync('dist', { recursive: true, force: true });
 
