@@ -18,7 +18,15 @@ const CORE = [
   'convert-units',
 ] as const;
 /** Entry points above the core, which share what they have in common. */
-const ABOVE = ['sheet', 'shed', 'planning', 'build-sheet', 'teaching', 'mathjs'] as const;
+const ABOVE = [
+  'sheet',
+  'shed',
+  'planning',
+  'build-sheet',
+  'plots',
+  'teaching',
+  'mathjs',
+] as const;
 
 rmSync('dist', { recursive: true, force: true });
 

@@ -31,6 +31,9 @@ Options of report and plan
                             place by place what fits as it is
   --readings FILE           CSV with the readings of a shed; its columns are
                             part, feature, station, angle, reading
+  --html FILE               write a web page with pictures instead, to read, to
+                            print and to keep; - prints it
+  --force                   write over the page if it is there already
 
 Options of plan
   --build-sheet             print the build sheet instead of the plan, as plain

@@ -7,6 +7,7 @@ export const OPTIONS = {
   why: { type: 'boolean' },
   readings: { type: 'string' },
   'old-readings': { type: 'string' },
+  html: { type: 'string' },
   boxes: { type: 'string' },
   'build-sheet': { type: 'boolean' },
   markdown: { type: 'boolean' },
@@ -40,12 +41,14 @@ export type OptionName = keyof typeof OPTIONS;
 
 /** The options of each command; every command also takes help and version. */
 export const TAKES = {
-  report: ['units', 'json', 'why', 'readings'],
+  report: ['units', 'json', 'why', 'readings', 'html', 'force'],
   plan: [
     'units',
     'json',
     'why',
     'readings',
+    'html',
+    'force',
     'build-sheet',
     'boxes',
     'markdown',
@@ -97,4 +100,8 @@ export const APART: readonly (readonly [OptionName, OptionName])[] = [
   ['why', 'build-sheet'],
   ['check', 'answers'],
   ['check', 'markdown'],
+  ['html', 'json'],
+  ['html', 'build-sheet'],
+  ['html', 'boxes'],
+  ['html', 'chances'],
 ];

@@ -21,6 +21,8 @@ export interface Source {
   readonly units?: UnitSystem;
   /** Whether to tell why steps were passed over. */
   readonly why?: boolean;
+  /** The web page to write instead of printing text. */
+  readonly page?: { readonly output: string; readonly force: boolean };
 }
 
 /** The request on a command line. */
@@ -117,7 +119,17 @@ function sourceOf(typed: Typed): Source {
     ...(readings !== undefined && { readings }),
     ...(units !== undefined && { units }),
     ...(typed.options.has('why') && { why: true }),
+    ...pageOf(typed.options),
   };
+}
+
+/** The web page that is wanted, if one is; `-` is standard output. */
+function pageOf(options: Options): Pick<Source, 'page'> {
+  const output = first(options, 'html');
+  const force = options.has('force');
+  if (output !== undefined) return { page: { output, force } };
+  if (force) throw new WrongCommand('--force needs --html');
+  return {};
 }
 
 function boxesOf(options: Options): { readonly boxes?: string } {

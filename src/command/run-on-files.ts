@@ -6,6 +6,7 @@ import {
   planBuilds,
   planReport,
 } from '../planning/index.js';
+import { planPage, reportPage, triagePage } from '../plots/index.js';
 import { RebuildInputError } from '../quantities/index.js';
 import { complaintOf } from '../quantities/internal.js';
 import { fileKind, readJson } from '../reading/index.js';
@@ -26,7 +27,8 @@ import { makeNew } from './make-new.js';
 import { progressLine } from './progress.js';
 import { readSource } from './read-source.js';
 import { boxesText, differences, recordWork } from './record.js';
-import type { Request } from './request.js';
+import type { Request, Source } from './request.js';
+import { deliver, refuseThere } from './write-file.js';
 import { WrongCommand } from './wrong-command.js';
 
 /** The schema of each kind of file. */
@@ -54,27 +56,37 @@ export async function runOnFiles(request: FileRequest, io: Io): Promise<number> 
       await io.print(await differences(request, io));
       return DONE;
     case 'report':
-      await io.print(await reportText(request, io));
+      await refuseThere(placeOf(request), io);
+      await hand(await reportText(request, io), request, io);
       return DONE;
     case 'plan': {
+      await refuseThere(placeOf(request), io);
       const { plan, shed } = await makePlan(request, io);
-      await io.print(planText(plan, shed, request));
+      await hand(planText(plan, shed, request), request, io);
       if (request.chances) await io.print(await chancesText(shed, request));
       return plan.proof.outcome === 'optimal' ? DONE : NOT_PROVEN;
     }
   }
 }
 
+/** Prints what was asked for, or writes the page. */
+const hand = (text: string, source: Source, io: Io): Promise<void> =>
+  deliver(text, placeOf(source), io);
+
+/** Where a page is written to: nowhere if it is printed. */
+const placeOf = ({ page }: Source) => (page === undefined || page.output === '-' ? {} : page);
+
 type Asked<C extends Request['command']> = Extract<Request, { readonly command: C }>;
 
 async function reportText(request: Asked<'report'>, io: Io): Promise<string> {
   const { text, readings } = await readSource(request, io);
-  const { units, output, why = false } = request;
+  const { units, output, why = false, page } = request;
   const value = rawOf(text);
   if (isShed(value, text)) {
     guardFile('shed', request.file, text);
     await refuseForgotten(request, value, io);
     const sorted = triage(readShed(text, readings, { today: io.today }));
+    if (page) return triagePage(sorted, { units: units ?? sorted.units, why });
     return output === 'json'
       ? json(sorted)
       : triageReport(sorted, { units: units ?? sorted.units, why });
@@ -83,7 +95,9 @@ async function reportText(request: Asked<'report'>, io: Io): Promise<string> {
     throw new WrongCommand('--readings is for a shed, but this file is an inspection sheet');
   }
   guardFile('sheet', request.file, text);
-  const inspection = inspect(readSheet(text));
+  const sheet = readSheet(text);
+  if (page) return reportPage(sheet, { units: units ?? sheet.units, why });
+  const inspection = inspect(sheet);
   if (output === 'json') return json(inspection);
   return report(inspection, { units: units ?? inspection.units, why });
 }
@@ -148,8 +162,9 @@ async function chancesText(
 function planText(
   plan: Plan,
   shed: Shed,
-  { output, units = plan.units, why = false, boxes = '' }: Asked<'plan'>,
+  { output, units = plan.units, why = false, boxes = '', page }: Asked<'plan'>,
 ): string {
+  if (page) return planPage(plan, { units, why });
   switch (output) {
     case 'json':
       return json(plan);

@@ -13,11 +13,27 @@ export async function writeNew(
     await io.writeFile(path, text, { force });
   } catch (error) {
     if (codeOf(error as Error) === 'EEXIST') {
-      throw new WrongCommand(`${path} is there already; --force writes over it`);
+      throw isThereAlready(path);
     }
     throw unwritable(error as Error, path);
   }
 }
+
+/** Refuses a file that is there already, before the work for it is done. */
+export async function refuseThere(
+  { output, force = false }: { readonly output?: string; readonly force?: boolean },
+  io: Pick<Io, 'readFile'>,
+): Promise<void> {
+  if (output === undefined || force) return;
+  const isThere = await io.readFile(output).then(
+    () => true,
+    () => false,
+  );
+  if (isThere) throw isThereAlready(output);
+}
+
+const isThereAlready = (path: string): WrongCommand =>
+  new WrongCommand(`${path} is there already; --force writes over it`);
 
 /** Prints text, or writes it to the file that `--output` names. */
 export async function deliver(

@@ -11,6 +11,7 @@ export {
   type TaskStep,
   table,
 } from './blocks.js';
+export { asHtml, type Pictures } from './html.js';
 export { asMarkdown } from './markdown.js';
 export { escapedMarkup } from './markup.js';
 export { numberedNotes, whoSetTheLimits } from './notes.js';

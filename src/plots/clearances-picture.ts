@@ -1,4 +1,6 @@
+import type { Basis } from '../judging/index.js';
 import {
+  describeBasis,
   guardFields,
   guardFinding,
   guardList,
@@ -6,8 +8,7 @@ import {
   guardSpan,
   guardText,
 } from '../judging/internal.js';
-import { numberedNotes } from '../pages/index.js';
-import { type Length, RebuildInputError } from '../quantities/index.js';
+import { type Length, RebuildInputError, type UnitSystem } from '../quantities/index.js';
 import {
   type Row,
   rowOf,
@@ -54,12 +55,12 @@ export function clearancesPicture(
   const sound = clearances.map((each, i) => guardShown(`clearances[${i}]`, each));
   const drawn = guardPicture(options, 'clearances-picture');
   const { units, width } = drawn;
-  const { wording, named } = numberedNotes({ units });
+  const { wording, named } = letteredNotes(units);
   const columns = width < TWO_COLUMNS ? 1 : 2;
   const wide = (width - 2 * EDGE - BETWEEN * (columns - 1)) / columns;
   const rows = sound.map((each) => rowOf(each, wide, wording));
   const standings = sound.map((each) => `${each.name}: ${sayStanding(each, wording)}.`);
-  const notes = named.map((text, i) => `[${i + 1}] ${text}`);
+  const notes = named.map((text, i) => `[${letter(i)}] ${text}`);
   const sign = (label: string, place: number) => ({ label, place, as: 'mark' as const });
   return drawPicture(
     {
@@ -86,6 +87,21 @@ export function clearancesPicture(
     drawn,
   );
 }
+
+/** Who set the limits: by letters, as the reports on whose pages the picture stands number theirs. */
+function letteredNotes(units: UnitSystem) {
+  const named: string[] = [];
+  const nameBasis = (basis: Basis): string => {
+    const note = describeBasis(basis);
+    if (!named.includes(note)) named.push(note);
+    return `[${letter(named.indexOf(note))}]`;
+  };
+  return { wording: { units, nameBasis }, named };
+}
+
+/** `a` to `z`, then `a1` on. */
+const letter = (i: number): string =>
+  `${String.fromCharCode(97 + (i % 26))}${i < 26 ? '' : Math.floor(i / 26)}`;
 
 function guardShown(at: string, clearance: ShownClearance): ShownClearance {
   guardFields(at, clearance, SHOWN);

@@ -54,6 +54,7 @@ export function journalPicture(journal: ReadPart, options: PictureOptions): stri
   const unit = tradeUnit('length', units);
   const size = ({ diameter }: DiameterReading) => valueIn(diameter, unit);
   const stations = groupBy(placed(readings), 'station');
+  const hasRepeats = stations.some(({ group }) => groupBy(group, 'angle').length < group.length);
   const scale = around(readings.map(size), LEAST[units], 0.12);
   const high = sayDistance(unit(scale.to - scale.from), 'length', units);
   const again = sayReadAgain(odd, units);
@@ -89,7 +90,7 @@ export function journalPicture(journal: ReadPart, options: PictureOptions): stri
         note(extremes, width),
         note(shown, width),
         note(
-          'At 180° the diameter of 0° comes again. Lines only join readings: between them nothing was measured.',
+          `At 180° the diameter of 0° comes again. Lines only join readings${hasRepeats ? ', of repeats their mean' : ''}: between them nothing was measured.`,
           width,
         ),
       ],

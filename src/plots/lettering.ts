@@ -46,15 +46,3 @@ export function inLines(text: string, width: number, size = LETTERS): readonly s
   }
   return [...lines, line];
 }
-
-/** Text cut to a width, with an ellipsis where something is missing. */
-export function cutTo(text: string, width: number, size = LETTERS): string {
-  const plain = printable(text);
-  if (widthOfWords(plain, size) <= width) return plain;
-  let kept = '';
-  for (const letter of plain) {
-    if (widthOfWords(`${kept}${letter}…`, size) > width) break;
-    kept += letter;
-  }
-  return `${kept}…`;
-}

@@ -3,7 +3,7 @@ import type { Plan } from '../planning/index.js';
 import { planLayout } from '../planning/layouts.js';
 import { partWord, SECTIONS } from '../shed/internal.js';
 import { dashOf, inked, written } from './ink.js';
-import { cutTo, inLines, LETTERS } from './lettering.js';
+import { inLines, LETTERS, widthOfWords } from './lettering.js';
 import { guardPicture, type PictureOptions } from './options.js';
 import { drawPicture, EDGE, LINE, note, type Strip } from './picture.js';
 import { element, stroke, words } from './svg.js';
@@ -95,7 +95,7 @@ function linesOf({ builds, leftOver }: Plan): readonly Line[] {
     });
     const left = leftOver
       .filter((part) => part.section === section)
-      .map(({ name, count }) => (count === 1 ? name : `${count} × ${name}`));
+      .map(({ name, count, why }) => `${count === 1 ? name : `${count} × ${name}`} (${why})`);
     if (used.size + left.length === 0) return [];
     return [
       { text: partWord(section, 2), isHeading: true, engines: [], isLeft: false },
@@ -107,17 +107,26 @@ function linesOf({ builds, leftOver }: Plan): readonly Line[] {
 
 /** Parts on the left, engines on the right, lines between them. */
 function web(lines: readonly Line[], engines: readonly string[], width: number): Strip {
-  const wide = Math.min(300, (width - 2 * EDGE) * 0.46);
+  const most = Math.min(300, (width - 2 * EDGE) * 0.46);
+  const wide = Math.min(
+    most,
+    14 + Math.max(...lines.map(({ text }) => widthOfWords(text, LETTERS * 1.1))),
+  );
+  const broken = lines.map(({ text, isHeading }) =>
+    inLines(text, isHeading ? wide / 1.1 : wide - 10),
+  );
+  const starts = broken.map((_, i) => broken.slice(0, i).reduce((sum, its) => sum + its.length, 0));
+  const rows = broken.flat().length;
   const box = Math.min(240, (width - 2 * EDGE) * 0.32);
   const from = EDGE + wide + 6;
-  const to = width - EDGE - box;
+  const to = Math.min(width - EDGE - box, from + 300);
   const names = engines.map((name, i) => inLines(`${i + 1}. ${name}`, (box - 16) / 1.1));
   const needed = names.reduce((sum, its) => sum + its.length * LINE + 24, 0);
-  const height = Math.max(lines.length * LINE, needed) + 8;
+  const height = Math.max(rows * LINE, needed) + 8;
   return {
     height,
     draw: (top) => {
-      const at = (row: number) => top + row * LINE + LINE / 2;
+      const at = (line: number) => top + (starts[line] ?? 0) * LINE + LINE / 2;
       const room = (height - needed) / Math.max(1, engines.length);
       let y = top + room / 2;
       const boxes = names.map((its) => {
@@ -127,12 +136,13 @@ function web(lines: readonly Line[], engines: readonly string[], width: number):
         return place;
       });
       return [
-        ...lines.map(({ text, isHeading, isLeft }, row) =>
-          words(
-            cutTo(text, isHeading ? wide : wide - 10),
-            isHeading ? EDGE : EDGE + 10,
-            at(row) + 4,
+        ...lines.map(({ isHeading, isLeft }, row) =>
+          element(
+            'g',
             { ...(isHeading && { 'font-weight': 'bold' }), ...written(isLeft ? 'soft' : 'ink') },
+            ...(broken[row] ?? []).map((text, i) =>
+              words(text, isHeading ? EDGE : EDGE + 10, at(row) + 4 + i * LINE),
+            ),
           ),
         ),
         ...lines.flatMap(({ engines: its }, row) =>

@@ -158,7 +158,10 @@ function acceptanceOf(
 }
 
 /** The loads of a big end over the cycle, its gas as `gasTrace` has it. */
-function loadsOf({ compressionRatio, ...parts }: BigEndSheet, speed: RotationalSpeed): LoadDiagram {
+export function loadsOf(
+  { compressionRatio, ...parts }: BigEndSheet,
+  speed: RotationalSpeed,
+): LoadDiagram {
   const { stroke, rodLength } = parts;
   return namedFrom(
     // A force that is too great comes of all of them.

@@ -166,7 +166,7 @@ function groupOf(
 }
 
 /** How well the sizes of a sheet are known: repeats of a place tell how readings scatter. */
-function accuracyOfSheet({
+export function accuracyOfSheet({
   rods = [],
   mains = [],
   cylinders = [],
