@@ -1,5 +1,6 @@
 import { rmSync } from 'node:fs';
 import { defineConfig, type Options } from 'tsup';
+import { licences, oneFileOfMathjs } from './scripts/third-party.js';
 
 /** Entry points of the core: each is one file, whole, since a program that starts waits for every file. */
 const CORE = [
@@ -34,6 +35,7 @@ const library: Options = {
   target: 'node20',
   platform: 'neutral',
   treeshake: false,
+  esbuildPlugins: [oneFileOfMathjs, licences],
 };
 
 export default defineConfig([
@@ -48,10 +50,21 @@ export default defineConfig([
     dts: { only: true },
   },
   {
+    entry: { 'bundled-mathjs': 'scripts/mathjs-entry.ts' },
+    format: ['esm', 'cjs'],
+    target: 'node20',
+    platform: 'browser',
+    splitting: false,
+    minify: true,
+    esbuildPlugins: [licences],
+  },
+  {
+    // In pieces, so that a calculation does not load the planner, nor a plan mathjs.
     entry: { crankwright: 'src/command/main.ts' },
     format: ['esm'],
     target: 'node20',
     platform: 'node',
-    splitting: false,
+    splitting: true,
+    esbuildPlugins: [oneFileOfMathjs, licences],
   },
 ]);
