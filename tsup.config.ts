@@ -1,6 +1,6 @@
 import { rmSync } from 'node:fs';
 import { defineConfig, type Options } from 'tsup';
-import { licences, oneFileOfMathjs } from './scripts/third-party.js';
+import { licences, oneFileOfMathjs, piecesOfCommand } from './scripts/third-party.js';
 
 /** Entry points of the core: each is one file, whole, since a program that starts waits for every file. */
 const CORE = [
@@ -38,6 +38,13 @@ const library: Options = {
   esbuildPlugins: [oneFileOfMathjs, licences],
 };
 
+const command: Options = {
+  format: ['esm'],
+  target: 'node20',
+  platform: 'node',
+  esbuildPlugins: [oneFileOfMathjs, piecesOfCommand, licences],
+};
+
 export default defineConfig([
   { ...library, entry: { index: 'src/index.ts', ...entryOf(CORE) }, splitting: false },
   { ...library, entry: entryOf(ABOVE), splitting: true },
@@ -58,13 +65,12 @@ export default defineConfig([
     minify: true,
     esbuildPlugins: [licences],
   },
+  // The command stands in pieces, so that a calculation loads no planner, and a plan no mathjs.
+  { ...command, entry: { crankwright: 'src/command/main.ts' }, splitting: false },
+  { ...command, entry: { 'command-files': 'src/command/run-on-files.ts' }, splitting: false },
   {
-    // In pieces, so that a calculation does not load the planner, nor a plan mathjs.
-    entry: { crankwright: 'src/command/main.ts' },
-    format: ['esm'],
-    target: 'node20',
-    platform: 'node',
+    ...command,
+    entry: { 'command-calc': 'src/command/calc.ts', 'command-repl': 'src/command/prompt/repl.ts' },
     splitting: true,
-    esbuildPlugins: [oneFileOfMathjs, licences],
   },
 ]);

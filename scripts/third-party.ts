@@ -23,7 +23,9 @@ const packageOf = (file: string): string | undefined =>
 /** The folders of all packages that stand in the output of a build. */
 export function packagesIn({ outputs }: Metafile): ReadonlySet<string> {
   const files = Object.values(outputs).flatMap(({ inputs }) =>
-    Object.entries(inputs).flatMap(([file, { bytesInOutput }]) => (bytesInOutput > 0 ? [file] : [])),
+    Object.entries(inputs).flatMap(([file, { bytesInOutput }]) =>
+      bytesInOutput > 0 ? [file] : [],
+    ),
   );
   return new Set(files.flatMap((file) => packageOf(file) ?? []));
 }
@@ -69,6 +71,24 @@ export const oneFileOfMathjs: Plugin = {
     build.onResolve({ filter: /^mathjs$/ }, () => {
       const ending = build.initialOptions.outExtension?.['.js'] ?? '.js';
       return { path: `./bundled-mathjs${ending}`, external: true };
+    });
+  },
+};
+
+/** The files that `dist/crankwright.js` loads when they are asked for, by what the code imports. */
+const PIECES: Readonly<Record<string, string>> = {
+  './calc.js': './command-calc.js',
+  './prompt/repl.js': './command-repl.js',
+  './run-on-files.js': './command-files.js',
+};
+
+/** Leaves what the command loads only when it is asked for in files of their own. */
+export const piecesOfCommand: Plugin = {
+  name: 'pieces of the command',
+  setup(build) {
+    build.onResolve({ filter: /^\.\// }, ({ kind, path }) => {
+      const piece = kind === 'dynamic-import' ? PIECES[path] : undefined;
+      return piece === undefined ? undefined : { path: piece, external: true };
     });
   },
 };
