@@ -68,9 +68,13 @@ export default defineConfig([
   // The command stands in pieces, so that a calculation loads no planner, and a plan no mathjs.
   { ...command, entry: { crankwright: 'src/command/main.ts' }, splitting: false },
   { ...command, entry: { 'command-files': 'src/command/run-on-files.ts' }, splitting: false },
+  { ...command, entry: { 'command-calc': 'src/command/calc.ts' }, splitting: false },
   {
     ...command,
-    entry: { 'command-calc': 'src/command/calc.ts', 'command-repl': 'src/command/prompt/repl.ts' },
+    entry: {
+      'command-session': 'src/command/run-session.ts',
+      'command-repl': 'src/command/prompt/repl.ts',
+    },
     splitting: true,
   },
 ]);

@@ -79,6 +79,7 @@ export const oneFileOfMathjs: Plugin = {
 const PIECES: Readonly<Record<string, string>> = {
   './calc.js': './command-calc.js',
   './prompt/repl.js': './command-repl.js',
+  './run-session.js': './command-session.js',
   './run-on-files.js': './command-files.js',
 };
 
