@@ -1,5 +1,6 @@
 import { rmSync } from 'node:fs';
 import { defineConfig, type Options } from 'tsup';
+import { licences, oneFileOfMathjs, piecesOfCommand } from './scripts/third-party.js';
 
 /** Entry points of the core: each is one file, whole, since a program that starts waits for every file. */
 const CORE = [
@@ -18,15 +19,7 @@ const CORE = [
   'convert-units',
 ] as const;
 /** Entry points above the core, which share what they have in common. */
-const ABOVE = [
-  'sheet',
-  'shed',
-  'planning',
-  'build-sheet',
-  'plots',
-  'teaching',
-  'mathjs',
-] as const;
+const ABOVE = ['sheet', 'shed', 'planning', 'build-sheet', 'plots', 'teaching', 'mathjs'] as const;
 
 rmSync('dist', { recursive: true, force: true });
 
@@ -45,6 +38,14 @@ const library: Options = {
   esbuildOptions: (options) => {
     options.mainFields = ['module', 'main'];
   },
+  esbuildPlugins: [oneFileOfMathjs, licences],
+};
+
+const command: Options = {
+  format: ['esm'],
+  target: 'node20',
+  platform: 'node',
+  esbuildPlugins: [oneFileOfMathjs, piecesOfCommand, licences],
 };
 
 export default defineConfig([
@@ -59,11 +60,25 @@ export default defineConfig([
     dts: { only: true },
   },
   {
-    entry: { crankwright: 'src/command/main.ts' },
-    format: ['esm'],
+    entry: { 'bundled-mathjs': 'scripts/mathjs-entry.ts' },
+    format: ['esm', 'cjs'],
     target: 'node20',
-    platform: 'node',
-    // What only one command needs is loaded by it alone.
+    platform: 'browser',
+    splitting: false,
+    minify: true,
+    esbuildPlugins: [licences],
+  },
+  // The command stands in pieces, so that a calculation loads no planner, and a plan no mathjs.
+  { ...command, entry: { crankwright: 'src/command/main.ts' }, splitting: false },
+  { ...command, entry: { 'command-files': 'src/command/run-on-files.ts' }, splitting: false },
+  { ...command, entry: { 'command-worksheet': 'src/command/worksheet.ts' }, splitting: false },
+  { ...command, entry: { 'command-calc': 'src/command/calc.ts' }, splitting: false },
+  {
+    ...command,
+    entry: {
+      'command-session': 'src/command/run-session.ts',
+      'command-repl': 'src/command/prompt/repl.ts',
+    },
     splitting: true,
   },
 ]);

@@ -1,6 +1,6 @@
 #!/usr/bin/env node
 import { readFile } from 'node:fs/promises';
-import { createRequire } from 'node:module';
+import module, { createRequire } from 'node:module';
 import { Socket } from 'node:net';
 import { homedir } from 'node:os';
 import { createInterface } from 'node:readline/promises';
@@ -14,6 +14,9 @@ import { writeWhole } from './whole-file.js';
 const { version } = createRequire(import.meta.url)('crankwright/package.json') as {
   readonly version: string;
 };
+
+// Node keeps what it has compiled for the next time, where it can.
+(module as { readonly enableCompileCache?: () => unknown }).enableCompileCache?.();
 
 /** To Node, pipes and terminals are sockets; anything else is a file. */
 const printTo = (stream: Writable, file: number): Print =>

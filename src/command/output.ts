@@ -5,7 +5,9 @@ import type { Writable } from 'node:stream';
 export type Print = (text: string) => Promise<void>;
 
 /** Thrown when the output cannot be written; the message says why. */
-export class UnwritableOutput extends Error {}
+export class UnwritableOutput extends Error {
+  override readonly name = 'UnwritableOutput';
+}
 
 /** Prints to a pipe or a terminal. A reader such as `head` may close the pipe early: that is not an error. */
 export function toStream(stream: Writable): Print {

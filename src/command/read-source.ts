@@ -3,7 +3,9 @@ import type { Source } from './request.js';
 import { WrongCommand } from './wrong-command.js';
 
 /** Thrown when a file cannot be read. */
-export class UnreadableFile extends Error {}
+export class UnreadableFile extends Error {
+  override readonly name = 'UnreadableFile';
+}
 
 /** The input texts of a command. */
 export interface Texts {

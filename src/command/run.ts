@@ -2,31 +2,29 @@ import { RebuildInputError } from '../quantities/index.js';
 import { BAD_COMMAND, BAD_FILE, DONE, NO_SOLVER, UNWRITTEN } from './exit-codes.js';
 import { HELP } from './help.js';
 import type { Io } from './io.js';
-import { UnwritableOutput } from './output.js';
-import { UnreadableFile } from './read-source.js';
 import { type Request, readRequest } from './request.js';
-import { WrongCommand } from './wrong-command.js';
 
 /** Runs a command line and returns its exit code. */
 export async function run(argv: readonly string[], io: Io): Promise<number> {
   try {
     return await execute(readRequest(argv), io);
   } catch (error) {
-    if (error instanceof WrongCommand) {
-      io.complain(`crankwright: ${error.message}\nTry crankwright --help.\n`);
+    // The pieces of the built command are loaded apart, and each has classes of its own: the name tells.
+    const { name, message } = error as Error;
+    if (name === 'WrongCommand') {
+      io.complain(`crankwright: ${message}\nTry crankwright --help.\n`);
       return BAD_COMMAND;
     }
-    if (error instanceof UnreadableFile || error instanceof RebuildInputError) {
-      io.complain(`crankwright: ${error.message}\n`);
+    if (name === 'UnreadableFile' || error instanceof RebuildInputError) {
+      io.complain(`crankwright: ${message}\n`);
       return BAD_FILE;
     }
-    if (error instanceof UnwritableOutput) {
-      io.complain(`crankwright: cannot write the output: ${error.message}\n`);
+    if (name === 'UnwritableOutput') {
+      io.complain(`crankwright: cannot write the output: ${message}\n`);
       return UNWRITTEN;
     }
-    // The planner, whose class it is, may not even be loaded.
-    if (error instanceof Error && error.name === 'SolverNotLoaded') {
-      io.complain(`crankwright: ${error.message}\n`);
+    if (name === 'SolverNotLoaded') {
+      io.complain(`crankwright: ${message}\n`);
       return NO_SOLVER;
     }
     throw error;
