@@ -10,6 +10,7 @@ import {
   type UnitSystem,
   valueIn,
 } from '../quantities/index.js';
+import { largestOf, smallestOf } from '../quantities/internal.js';
 import { inked, mark } from './ink.js';
 import { guardPicture, type PictureOptions } from './options.js';
 import { drawPicture, legend, note, straight } from './picture.js';
@@ -62,12 +63,12 @@ export function viscosityPicture(shown: ShownOils, options: PictureOptions): str
   const unit = tradeUnit('temperature', units);
   const points = [...oils.flatMap(({ line }) => line), ...samples];
   const [from, to] = [
-    Math.min(celsius(0), ...points.map(({ temperature }) => temperature)),
-    Math.max(celsius(110), ...points.map(({ temperature }) => temperature)),
+    smallestOf([celsius(0), ...points.map(({ temperature }) => temperature)]),
+    largestOf([celsius(110), ...points.map(({ temperature }) => temperature)]),
   ];
   const lines = oils.map(({ line }) => lineOf(line, from, to));
   const heights = [...lines.flatMap((line) => line.heights), ...samples.map(heightOf)];
-  const [low, high] = [Math.min(...heights), Math.max(...heights)];
+  const [low, high] = [smallestOf(heights), largestOf(heights)];
   const room = Math.max(0.02, (high - low) * 0.05);
   const height = Math.min(340, Math.max(220, width * 0.45));
   const said = [

@@ -97,7 +97,8 @@ export function expectSound(svg: string): Seen {
         (i % 2 === 0 ? across : down).push(value);
       });
     }
-    if (each.hasAttribute('width')) across.push((numberOf(each, 'x') || 0) + numberOf(each, 'width'));
+    if (each.hasAttribute('width'))
+      across.push((numberOf(each, 'x') || 0) + numberOf(each, 'width'));
     for (const value of across) {
       if (!(value >= 0 && value <= width)) throw new Error(`${each} is beside the picture`);
     }
