@@ -86,8 +86,8 @@ function trackOf({ finding, span, readAgain }: ShownClearance, track: Track): st
   const { limits, value, uncertainty = 0 } = finding;
   const place = placeIn(finding, track);
   const held = (size: number) => Math.max(left, Math.min(right, place(size)));
-  const { min = Number.NEGATIVE_INFINITY, max = Number.POSITIVE_INFINITY } = limits;
-  const [low, high] = [held(min), held(max)];
+  const low = limits.min === undefined ? left : held(limits.min);
+  const high = limits.max === undefined ? right : held(limits.max);
   const wall = (x: number) =>
     stroke([x, middle - 11], [x, middle + 11], {
       class: 'limit',

@@ -41,7 +41,7 @@ export function plane(
   drawIn: (field: Plane) => string,
 ): Strip {
   const yTicks = ticksOf(y, Math.max(2, Math.floor(height / 40)));
-  const left = EDGE + largestOf(yTicks.map(({ text }) => widthOfWords(text))) + 10;
+  const left = EDGE + largestOf([0, ...yTicks.map(({ text }) => widthOfWords(text))]) + 10;
   const [last] = ticksOf(x, 6).slice(-1);
   const right = width - EDGE - Math.max(6, widthOfWords(last?.text ?? '') / 2 - 4);
   const xTicks = fitting(x, right - left);

@@ -69,7 +69,7 @@ export function viscosityPicture(shown: ShownOils, options: PictureOptions): str
   const lines = oils.map(({ line }) => lineOf(line, from, to));
   const heights = [...lines.flatMap((line) => line.heights), ...samples.map(heightOf)];
   const [low, high] = [smallestOf(heights), largestOf(heights)];
-  const room = Math.max(0.02, (high - low) * 0.05);
+  const room = Math.max(0.12 - (high - low) / 2, (high - low) * 0.05);
   const height = Math.min(340, Math.max(220, width * 0.45));
   const said = [
     ...oils.map(
@@ -202,12 +202,15 @@ function lineOf(line: ViscosityLine, from: number, to: number) {
   };
 }
 
+/** What round viscosities begin with. */
+const LEADS = [1, 1.5, 2, 3, 5, 7] as const;
+
 /** The round viscosities between two heights, as many as can be read. */
 function viscositiesBetween(low: number, high: number, room: number): readonly Tick[] {
   const ticks: Tick[] = [];
   for (let decade = 0.1; decade <= 1e7; decade *= 10) {
-    for (const lead of [1, 2, 5]) {
-      const viscosity = Number((lead * decade).toPrecision(1));
+    for (const lead of LEADS) {
+      const viscosity = Number((lead * decade).toPrecision(2));
       const value = doubleLog(centistokes(viscosity));
       if (!(value >= low && value <= high)) continue;
       const below = ticks.at(-1)?.value ?? Number.NEGATIVE_INFINITY;

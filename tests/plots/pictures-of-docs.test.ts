@@ -8,7 +8,7 @@ const folder = `${root}/docs/pictures`;
 let drawn: ReadonlyMap<string, string>;
 beforeAll(async () => {
   drawn = await picturesOfExamples();
-});
+}, 120_000);
 
 it('are what is drawn now: else run npm run pictures', () => {
   const kept = readdirSync(folder).map((name) => [name, readFileSync(`${folder}/${name}`, 'utf8')]);
