@@ -1,5 +1,5 @@
 import { escapedMarkup } from './markup.js';
-import type { Columns, Line, PageSection, Sentence, Task } from './sections.js';
+import type { PageLine, PageSection, PageTable, Sentence, Task } from './sections.js';
 
 /** Pictures that belong to a section, as markup. */
 export interface Pictures {
@@ -58,14 +58,14 @@ type Run =
   | { readonly kind: 'paragraph'; readonly text: string }
   | { readonly kind: 'items'; readonly items: string[] }
   | { readonly kind: 'tasks'; readonly items: string[] }
-  | { readonly kind: 'table'; readonly table: Columns };
+  | { readonly kind: 'table'; readonly table: PageTable };
 
-function markupOf(lines: readonly Line[]): string {
+function markupOf(lines: readonly PageLine[]): string {
   const runs: Run[] = [];
   for (const line of lines) {
     const last = runs.at(-1);
     const { kind, text } = kindOf(line);
-    if (kind === 'table') runs.push({ kind, table: line as Columns });
+    if (kind === 'table') runs.push({ kind, table: line as PageTable });
     else if (kind === 'paragraph') runs.push({ kind, text });
     else if (last?.kind === kind) last.items.push(text);
     else runs.push({ kind, items: [text] });
@@ -74,7 +74,7 @@ function markupOf(lines: readonly Line[]): string {
 }
 
 /** What is set in stands below what it belongs to: an item of a list. */
-function kindOf(line: Line): { readonly kind: Run['kind']; readonly text: string } {
+function kindOf(line: PageLine): { readonly kind: Run['kind']; readonly text: string } {
   if (typeof line === 'object' && 'task' in line)
     return { kind: 'tasks', text: (line as Task).task };
   if (typeof line === 'object' && 'rows' in line) return { kind: 'table', text: '' };
@@ -95,7 +95,7 @@ function printed(run: Run): string {
   }
 }
 
-function tableOf({ heading, rows, left }: Columns): string {
+function tableOf({ heading, rows, left }: PageTable): string {
   const side = (i: number) => (i < left ? '' : ' class="number"');
   const head = heading.map((text, i) => `<th scope="col"${side(i)}>${escapedMarkup(text)}</th>`);
   const body = rows.map((row) => {

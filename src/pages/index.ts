@@ -19,7 +19,7 @@ export { asPlainText } from './plain-text.js';
 export {
   asText,
   columns,
-  type Line,
+  type PageLine,
   type PageSection,
   section,
   task,

@@ -1,7 +1,7 @@
 import { alignedLines, brokenLines, underlined } from './text.js';
 
 /** What stands in a section: a short line as it is, a sentence, a task or a table. */
-export type Line = string | Sentence | Task | Columns;
+export type PageLine = string | Sentence | Task | PageTable;
 
 /** A sentence that is broken where the page ends. */
 export interface Sentence {
@@ -18,7 +18,7 @@ export interface Task {
 }
 
 /** A table. */
-export interface Columns {
+export interface PageTable {
   readonly heading: readonly string[];
   readonly rows: readonly (readonly string[])[];
   /** How many columns of words come before the columns of numbers. */
@@ -28,27 +28,27 @@ export interface Columns {
 /** A section of a report. */
 export interface PageSection {
   readonly heading: string;
-  readonly lines: readonly Line[];
+  readonly lines: readonly PageLine[];
 }
 
-export const section = (heading: string, lines: readonly Line[]): PageSection => ({
+export const section = (heading: string, lines: readonly PageLine[]): PageSection => ({
   heading,
   lines,
 });
-export const wrap = (text: string, indent: number): readonly Line[] => [{ text, indent }];
-export const task = (number: number, text: string): Line => ({ number, task: text });
+export const wrap = (text: string, indent: number): readonly PageLine[] => [{ text, indent }];
+export const task = (number: number, text: string): PageLine => ({ number, task: text });
 export const columns = (
   heading: readonly string[],
   rows: readonly (readonly string[])[],
   left = 1,
-): readonly Line[] => [{ heading, rows, left }];
+): readonly PageLine[] => [{ heading, rows, left }];
 
 /** Prints sections as plain text. */
 export const asText = (sections: readonly PageSection[]): string =>
   `${sections.map(({ heading, lines }) => underlined(heading, lines.flatMap(printedLines))).join('\n\n')}\n`;
 
 /** The lines that one takes on a page. */
-export function printedLines(line: Line): readonly string[] {
+export function printedLines(line: PageLine): readonly string[] {
   if (typeof line === 'string') return [line];
   if ('text' in line) return brokenLines(line.text, line.indent);
   if ('task' in line) {

@@ -5,7 +5,7 @@ import { describeSpan, noteOf, sayFinding } from '../judging/internal.js';
 import {
   capital,
   columns,
-  type Line,
+  type PageLine,
   type PageSection,
   printable,
   section,
@@ -60,10 +60,10 @@ export function describeBuild(build: Build, number: number, wording: Wording): P
 }
 
 /** A sentence, if there is one. */
-const sentence = (text: string): readonly Line[] => (text === '' ? [] : wrap(text, 2));
+const sentence = (text: string): readonly PageLine[] => (text === '' ? [] : wrap(text, 2));
 
 /** The parts, one a line with what they are; in short, those of one origin together. */
-function partLines(parts: Build['parts'], { why }: Wording): readonly Line[] {
+function partLines(parts: Build['parts'], { why }: Wording): readonly PageLine[] {
   if (why !== false) {
     return ['Parts:', ...parts.flatMap((part) => wrap(`  ${describePartOf(part)}`, 6))];
   }
@@ -96,11 +96,11 @@ export function sayHomeMade({ parts }: Pick<Build, 'parts'>): readonly string[] 
     });
 }
 
-const homeMadeLines = (build: Build): readonly Line[] =>
+const homeMadeLines = (build: Build): readonly PageLine[] =>
   sayHomeMade(build).flatMap((line) => wrap(line, 2));
 
 /** `Crack-test first: crankshaft A, rods A.` */
-function testLines(tests: Build['tests']): readonly Line[] {
+function testLines(tests: Build['tests']): readonly PageLine[] {
   const first = tests.filter(({ when }) => when === 'first').map(({ part }) => part);
   return first.length === 0 ? [] : wrap(`Crack-test first: ${first.join(', ')}.`, 2);
 }
@@ -111,7 +111,7 @@ function timed(
   whens: readonly BuildTest['when'][],
   tests: Build['tests'],
   wording: Wording,
-): readonly Line[] {
+): readonly PageLine[] {
   const its = tests.filter(({ when }) => whens.includes(when));
   return [
     ...(its.length === 0 ? [] : [title]),
@@ -123,7 +123,7 @@ function timed(
 }
 
 /** Cautions for the work on the parts of an engine, and for what only tests have cleared. */
-function cautionLines({ parts, jobs, tests }: Build): readonly Line[] {
+function cautionLines({ parts, jobs, tests }: Build): readonly PageLine[] {
   return parts.flatMap(({ section: of, name }) => {
     const its = <T extends { readonly part: string }>(all: readonly T[]) =>
       all.filter(({ part }) => part === name);
@@ -166,7 +166,7 @@ function bearingLines(
   kind: BuildBearing['kind'],
   bearings: readonly BuildBearing[],
   wording: Wording,
-): readonly Line[] {
+): readonly PageLine[] {
   const its = bearings.filter((bearing) => bearing.kind === kind);
   if (its.length === 0) return [];
   const steps = new Set(its.map(({ undersize }) => nameUndersize(undersize, wording)));
@@ -187,7 +187,7 @@ function bearingLines(
   ];
 }
 
-function cylinderLines(cylinders: readonly BuildCylinder[], wording: Wording): readonly Line[] {
+function cylinderLines(cylinders: readonly BuildCylinder[], wording: Wording): readonly PageLine[] {
   const steps = new Set(cylinders.map(({ oversize }) => nameOversize(oversize, wording)));
   return [
     ...wrap(`Bores and pistons, ${[...steps].join(', ')}:`, 2),

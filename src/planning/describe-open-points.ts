@@ -1,5 +1,5 @@
 import type { Wording } from '../judging/index.js';
-import { type Line, wrap } from '../pages/index.js';
+import { type PageLine, wrap } from '../pages/index.js';
 import type { NotJudged } from '../shed/index.js';
 import { NO_LIMIT_STATED, sayNotJudged } from '../shed/internal.js';
 import type { Build } from './plan-types.js';
@@ -12,7 +12,7 @@ const OF_CLEARANCES: readonly What[] = ['thrust width', 'thickness', 'diameters'
 const OF_GUIDES: readonly What[] = ['guides', 'stems'];
 
 /** What is not known of the parts of an engine that are in it all the same: a line for each kind of doubt. */
-export function openPointLines(build: Build, wording: Wording): readonly Line[] {
+export function openPointLines(build: Build, wording: Wording): readonly PageLine[] {
   const { parts, tests, guides } = build;
   const first = tests.filter(({ when }) => when === 'first').map(({ part }) => part);
   const untested = parts.filter(({ name, untested: is }) => is && !first.includes(name));

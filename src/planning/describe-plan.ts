@@ -2,8 +2,8 @@ import type { Wording } from '../judging/index.js';
 import { describeMargin, guardLayout, guardWording, sayDistance } from '../judging/internal.js';
 import {
   asText,
-  type Line,
   numberedNotes,
+  type PageLine,
   type PageSection,
   section,
   whoSetTheLimits,
@@ -145,7 +145,7 @@ function testsBefore(builds: readonly Build[], wording: Wording): readonly PageS
 }
 
 /** The order of a shop. What is done alike to several parts for the same price takes one line. */
-function orderLines({ shop, jobs, cost }: ShopOrder, wording: Wording): readonly Line[] {
+function orderLines({ shop, jobs, cost }: ShopOrder, wording: Wording): readonly PageLine[] {
   const orders = jobs.map((job) => ({ job, order: describeOrder(job, wording) }));
   const alike = [...new Set(orders.map(({ order }) => order))].map((order) => {
     const parts = orders.filter((each) => each.order === order).map(({ job }) => job.part);
@@ -159,7 +159,7 @@ const describeOrder = (job: BuildJob, wording: Wording): string =>
   `${describeJob(job, wording)}; ${sayCost(job.cost)}${besideOrder(job, wording)}`;
 
 /** What to buy, and when: after the tests for cracks, before anything is cut. */
-function toBuyLines({ shopping }: Plan): readonly Line[] {
+function toBuyLines({ shopping }: Plan): readonly PageLine[] {
   if (shopping.length === 0) return [];
   return [
     ...shopping.flatMap(purchaseLines),
@@ -167,7 +167,7 @@ function toBuyLines({ shopping }: Plan): readonly Line[] {
   ];
 }
 
-function toMakeLines({ toMake }: Plan, wording: Wording): readonly Line[] {
+function toMakeLines({ toMake }: Plan, wording: Wording): readonly PageLine[] {
   const { parts, cautions } = describeToMake(toMake, wording);
   return [
     ...parts.flatMap((line) => wrap(line, 4)),
@@ -175,7 +175,7 @@ function toMakeLines({ toMake }: Plan, wording: Wording): readonly Line[] {
   ];
 }
 
-function purchaseLines({ section: each, kind, name, count, cost }: Purchase): readonly Line[] {
+function purchaseLines({ section: each, kind, name, count, cost }: Purchase): readonly PageLine[] {
   return wrap(`${named(name, count)} (${partWord(each, count, kind)}): ${sayCost(cost)}`, 4);
 }
 
@@ -191,7 +191,7 @@ const WHY_LEFT = [
   ['scrap', 'Scrap, to keep until the engines run'],
 ] as const;
 
-function leftOverLines(leftOver: readonly LeftOver[]): readonly Line[] {
+function leftOverLines(leftOver: readonly LeftOver[]): readonly PageLine[] {
   return WHY_LEFT.flatMap(([why, heading]) => {
     const names = leftOver.filter((part) => (part.until ?? part.why) === why).map(describeLeft);
     return names.length === 0 ? [] : wrap(`${heading}: ${names.join('; ')}`, 4);
@@ -224,8 +224,8 @@ function describeLeft({
 }
 
 /** A section, left out if it is empty. */
-const part = (heading: string, lines: readonly Line[]): readonly PageSection[] =>
+const part = (heading: string, lines: readonly PageLine[]): readonly PageSection[] =>
   lines.length === 0 ? [] : [section(heading, lines)];
 
-const sentences = (texts: readonly string[]): readonly Line[] =>
+const sentences = (texts: readonly string[]): readonly PageLine[] =>
   texts.flatMap((text) => wrap(text, 0));

@@ -19,6 +19,7 @@ import {
   tradeUnit,
   valueIn,
 } from '../quantities/index.js';
+import { largestOf } from '../quantities/internal.js';
 import { crankDegrees, type Follow, filmPlane, loadPlane } from './cycle-planes.js';
 import { type Drawn, guardPicture, type PictureOptions } from './options.js';
 import { ORBIT_MARKS, orbitCircle } from './orbit-circle.js';
@@ -130,7 +131,7 @@ function guardShownBigEnd(bigEnd: ShownBigEnd): Sound {
 function sayBigEnd({ orbit, loads, needed }: Sound, { units }: Drawn): readonly string[] {
   const { film, crankAngle } = orbit.leastFilm;
   const forces = loads.loads.map(({ along, across }) => Math.hypot(along, across));
-  const most = forces.indexOf(Math.max(...forces));
+  const most = forces.indexOf(largestOf(forces));
   const unit = tradeUnit('force', units);
   const load = `${valueIn((forces[most] ?? 0) as Force, unit).toFixed(0)} ${unit.symbol}`;
   const wanted = needed === undefined ? '' : `; its surfaces need ${format(needed, micrometre)}`;

@@ -2,14 +2,15 @@ import { say } from '../judging/internal.js';
 import type { DiameterReading } from '../measuring/index.js';
 import { groupBy } from '../measuring/internal.js';
 import { type Angle, tradeUnit, valueIn } from '../quantities/index.js';
+import { smallestOf } from '../quantities/internal.js';
 import { written } from './ink.js';
 import { guardPicture, type PictureOptions } from './options.js';
 import { drawPicture, legend, note, type Sample, shade } from './picture.js';
 import { around, plane } from './plane.js';
 import {
   drawReadings,
-  guardBore,
-  placed,
+  guardReadBore,
+  inTheList,
   type ReadBore,
   sayAngle,
   sayExtremes,
@@ -49,12 +50,12 @@ const LEAST = { inch: 0.001, metric: 0.025 } as const;
  * ```
  */
 export function borePicture(bore: ReadBore, options: PictureOptions): string {
-  const { name, readings, odd, ringTravel } = guardBore(bore);
+  const { name, readings, odd, ringTravel } = guardReadBore(bore);
   const drawn = guardPicture(options, 'bore-picture');
   const { units, width } = drawn;
   const unit = tradeUnit('length', units);
   const value = (length: DiameterReading['diameter']) => valueIn(length, unit);
-  const lines = groupBy(placed(readings), 'angle');
+  const lines = groupBy(inTheList(readings), 'angle');
   const sizes = around(
     readings.map(({ diameter }) => value(diameter)),
     LEAST[units],
@@ -68,7 +69,10 @@ export function borePicture(bore: ReadBore, options: PictureOptions): string {
     value(0.01 as DiameterReading['diameter']),
     0.03,
   );
-  const down = { ...depths, from: Math.min(0, ...readings.map(({ station }) => value(station))) };
+  const down = {
+    ...depths,
+    from: smallestOf([0, ...readings.map(({ station }) => value(station))]),
+  };
   const height = Math.min(320, Math.max(220, width * 0.5));
   const fieldWidth = width - 80;
   const times = Number(

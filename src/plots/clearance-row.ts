@@ -3,8 +3,8 @@ import type { Finding, Span, Wording } from '../judging/index.js';
 import { describeSpan, sayFinding } from '../judging/internal.js';
 import type { Length } from '../quantities/index.js';
 import { type Ink, inked, mark, written } from './ink.js';
-import { inLines, LETTERS } from './lettering.js';
-import { LINE, shade } from './picture.js';
+import { inLines, LETTER_SIZE } from './lettering.js';
+import { LINE_HEIGHT, shade } from './picture.js';
 import { element, stroke, words } from './svg.js';
 
 /** A clearance, a gap or a play, as far as it is known. */
@@ -20,7 +20,7 @@ export interface ShownClearance {
 }
 
 /** A row of the picture: so high, and drawn from its upper left corner. */
-export interface Row {
+export interface ClearanceRow {
   readonly height: number;
   readonly draw: (left: number, top: number) => string;
 }
@@ -39,25 +39,25 @@ export function sayStanding(
 }
 
 /** Lays out one clearance in a column so wide. */
-export function rowOf(clearance: ShownClearance, width: number, wording: Wording): Row {
+export function rowOf(clearance: ShownClearance, width: number, wording: Wording): ClearanceRow {
   const name = inLines(clearance.name, width / 1.1);
   const said = inLines(sayStanding(clearance, wording), width);
   return {
-    height: (name.length + said.length) * LINE + TRACK + 10,
+    height: (name.length + said.length) * LINE_HEIGHT + TRACK + 10,
     draw: (left, top) => {
-      const track = top + name.length * LINE;
+      const track = top + name.length * LINE_HEIGHT;
       const text = track + TRACK;
       return [
         element(
           'g',
           { 'font-weight': 'bold', ...written() },
-          ...name.map((line, i) => words(line, left, top + i * LINE + LETTERS)),
+          ...name.map((line, i) => words(line, left, top + i * LINE_HEIGHT + LETTER_SIZE)),
         ),
         trackOf(clearance, { left, right: left + width, middle: track + TRACK / 2 }),
         element(
           'g',
           written(),
-          ...said.map((line, i) => words(line, left, text + i * LINE + LETTERS)),
+          ...said.map((line, i) => words(line, left, text + i * LINE_HEIGHT + LETTER_SIZE)),
         ),
       ].join('');
     },
@@ -86,8 +86,8 @@ function trackOf({ finding, span, readAgain }: ShownClearance, track: Track): st
   const { limits, value, uncertainty = 0 } = finding;
   const place = placeIn(finding, track);
   const held = (size: number) => Math.max(left, Math.min(right, place(size)));
-  const { min = Number.NEGATIVE_INFINITY, max = Number.POSITIVE_INFINITY } = limits;
-  const [low, high] = [held(min), held(max)];
+  const low = limits.min === undefined ? left : held(limits.min);
+  const high = limits.max === undefined ? right : held(limits.max);
   const wall = (x: number) =>
     stroke([x, middle - 11], [x, middle + 11], {
       class: 'limit',

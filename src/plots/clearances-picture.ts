@@ -9,8 +9,9 @@ import {
   guardText,
 } from '../judging/internal.js';
 import { type Length, RebuildInputError, type UnitSystem } from '../quantities/index.js';
+import { largestOf } from '../quantities/internal.js';
 import {
-  type Row,
+  type ClearanceRow,
   rowOf,
   type ShownClearance,
   sayStanding,
@@ -134,11 +135,11 @@ const guardSize = (parameter: string, value: Length): Length =>
   guardQuantity(parameter, value, 'length');
 
 /** Rows side by side, as many as there are columns. */
-function pairsOf(rows: readonly Row[], columns: number, wide: number): readonly Strip[] {
+function pairsOf(rows: readonly ClearanceRow[], columns: number, wide: number): readonly Strip[] {
   return Array.from({ length: Math.ceil(rows.length / columns) }, (_, i) => {
     const beside = rows.slice(i * columns, (i + 1) * columns);
     return {
-      height: Math.max(...beside.map(({ height }) => height)),
+      height: largestOf(beside.map(({ height }) => height)),
       draw: (top: number) =>
         beside.map((row, k) => row.draw(EDGE + k * (wide + BETWEEN), top)).join(''),
     };

@@ -10,6 +10,7 @@ import {
   tradeUnit,
   valueIn,
 } from '../quantities/index.js';
+import { largestOf } from '../quantities/internal.js';
 import { dot, haloed, inked } from './ink.js';
 import type { Drawn } from './options.js';
 import { type Strip, straight } from './picture.js';
@@ -44,7 +45,7 @@ export function loadPlane({ loads }: LoadDiagram, { units, width }: Drawn): Stri
     angle: valueIn(crankAngle, degree),
     force: valueIn(Math.hypot(along, across) as Force, unit),
   }));
-  const most = Math.max(...forces.map(({ force }) => force), 1e-9);
+  const most = largestOf([1e-9, ...forces.map(({ force }) => force)]);
   const [first] = forces;
   const all = first ? [...forces, { ...first, angle: first.angle + 720 }] : forces;
   return plane(
@@ -75,7 +76,7 @@ export function filmPlane(
     film: valueIn(film, micrometre),
   }));
   const wanted = needed === undefined ? [] : [valueIn(needed, micrometre)];
-  const most = Math.max(...films.map(({ film }) => film), ...wanted);
+  const most = largestOf([...films.map(({ film }) => film), ...wanted]);
   return plane(
     {
       x: CRANK,

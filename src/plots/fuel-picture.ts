@@ -1,15 +1,15 @@
 import { describeBasis, guardFields, namedFrom } from '../judging/internal.js';
-import { type DilutionOptions, type SumpEntry, type SumpStory, sumpLog } from '../oil/index.js';
+import { type DilutionOptions, type SumpStory, sumpLog } from '../oil/index.js';
 import { dilutionThresholds } from '../oil/internal.js';
 import {
   format,
-  hour,
   percentByVolume,
   RebuildInputError,
-  type Time,
   type VolumeFraction,
   valueIn,
 } from '../quantities/index.js';
+import { largestOf } from '../quantities/internal.js';
+import { type Point, type Stretch, storyOf, timeOf } from './fuel-story.js';
 import { haloed, inked } from './ink.js';
 import { widthOfWords } from './lettering.js';
 import { guardPicture, type PictureOptions } from './options.js';
@@ -26,9 +26,6 @@ export interface SumpBetween {
 }
 
 const BETWEEN = ['least', 'most'] as const;
-/** Into so many straight pieces each stretch of time is drawn. */
-const PIECES = 16;
-
 /**
  * Draws the fuel in a sump against the hours, through running and standing, draining and topping up. Of a sump that is
  * known between a least and a most, as blending laws disagree about the fuel in it, the whole band is drawn.
@@ -66,7 +63,7 @@ export function fuelPicture(
   const isBand = between.least !== between.most;
   const hours = most.stretches.at(-1)?.to ?? 0;
   const vol = (fraction: number) => valueIn(fraction as VolumeFraction, percentByVolume);
-  const highest = Math.max(...most.points.map(({ fraction }) => fraction), limits.critical);
+  const highest = largestOf([limits.critical, ...most.points.map(({ fraction }) => fraction)]);
   const lines = [
     { label: `act above ${percent(limits.act)}`, value: vol(limits.act) },
     { label: `do not run above ${percent(limits.critical)}`, value: vol(limits.critical) },
@@ -158,54 +155,6 @@ function guardTime(parameter: string, { log }: SumpStory): void {
     expected: 'a log in which some time passes',
     hint: 'Write how long it ran or stood, e.g. { standing: hour(12) }.',
   });
-}
-
-const timeOf = (entry: SumpEntry): number =>
-  'running' in entry ? entry.running : 'standing' in entry ? entry.standing : 0;
-
-interface Point {
-  readonly hours: number;
-  readonly fraction: number;
-}
-interface Stretch {
-  readonly state: 'running' | 'standing';
-  readonly from: number;
-  readonly to: number;
-}
-
-/** What was in the sump from hour to hour, and what it did. Draining and topping up take no time. */
-function storyOf(story: SumpStory): {
-  readonly points: readonly Point[];
-  readonly stretches: readonly Stretch[];
-} {
-  const { oil, fuel = 0 } = story;
-  const pieces = Math.max(1, Math.min(PIECES, Math.floor(2000 / story.log.length)));
-  const log = story.log.flatMap((entry): readonly SumpEntry[] => {
-    if ('running' in entry) {
-      return Array.from({ length: pieces }, () => ({ running: (entry.running / pieces) as Time }));
-    }
-    if ('standing' in entry) {
-      return Array.from({ length: pieces }, () => ({
-        standing: (entry.standing / pieces) as Time,
-      }));
-    }
-    return [entry];
-  });
-  let hours = 0;
-  const points: Point[] = [{ hours, fraction: oil + fuel === 0 ? 0 : fuel / (oil + fuel) }];
-  for (const [i, { fraction }] of sumpLog({ ...story, log }).after.entries()) {
-    hours += valueIn(timeOf(log[i] as SumpEntry) as Time, hour);
-    points.push({ hours, fraction });
-  }
-  const stretches: Stretch[] = [];
-  let at = 0;
-  for (const entry of story.log) {
-    const to = at + valueIn(timeOf(entry) as Time, hour);
-    if (to > at)
-      stretches.push({ state: 'running' in entry ? 'running' : 'standing', from: at, to });
-    at = to;
-  }
-  return { points, stretches };
 }
 
 function drawStretch({ state, from, to }: Stretch, field: Plane): string {

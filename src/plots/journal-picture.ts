@@ -7,9 +7,9 @@ import { drawPicture, legend, note } from './picture.js';
 import { around, marksAt, type Plane, plane } from './plane.js';
 import {
   drawReadings,
-  guardJournal,
-  type Placed,
-  placed,
+  guardReadJournal,
+  inTheList,
+  type ListedReading,
   type ReadPart,
   sayExtremes,
   sayReadAgain,
@@ -48,12 +48,12 @@ const FAR = 95;
  * ```
  */
 export function journalPicture(journal: ReadPart, options: PictureOptions): string {
-  const { name, readings, odd } = guardJournal(journal);
+  const { name, readings, odd } = guardReadJournal(journal);
   const drawn = guardPicture(options, 'journal-picture');
   const { units, width } = drawn;
   const unit = tradeUnit('length', units);
   const size = ({ diameter }: DiameterReading) => valueIn(diameter, unit);
-  const stations = groupBy(placed(readings), 'station');
+  const stations = groupBy(inTheList(readings), 'station');
   const hasRepeats = stations.some(({ group }) => groupBy(group, 'angle').length < group.length);
   const scale = around(readings.map(size), LEAST[units], 0.12);
   const high = sayDistance(unit(scale.to - scale.from), 'length', units);
@@ -103,7 +103,7 @@ const MARKED = [0, 30, 60, 90, 120, 150, 180] as const;
 
 /** One station: its readings at their places, those at 0° also at 180°, and lines between neighbours. */
 function pathsOf(
-  group: readonly Placed[],
+  group: readonly ListedReading[],
   field: Plane,
   size: (reading: DiameterReading) => number,
 ) {
@@ -114,7 +114,7 @@ function pathsOf(
     return angles.map((angle) => ({ reading, x: field.x(angle), y: field.y(size(reading)) }));
   });
   const means = groupBy(group, 'angle').map(({ group: its }) => ({
-    angle: angleOf(its[0] as Placed),
+    angle: angleOf(its[0] as ListedReading),
     size: its.reduce((sum, each) => sum + size(each), 0) / its.length,
   }));
   const [first] = means;

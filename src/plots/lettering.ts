@@ -1,7 +1,7 @@
 import { printable } from '../pages/index.js';
 
 /** Size of the letters of a picture, in pixels whatever its width, so that they can be read on a phone. */
-export const LETTERS = 12;
+export const LETTER_SIZE = 12;
 
 /** How wide letters are, in shares of their size: a little more than in most sans serif faces. */
 const NARROW = 0.39;
@@ -18,14 +18,14 @@ const widthOfLetter = (letter: string): number => {
 };
 
 /** How wide a text will be at the most. There is nothing to measure it with, so this is an estimate. */
-export function widthOfWords(text: string, size = LETTERS): number {
+export function widthOfWords(text: string, size = LETTER_SIZE): number {
   let sum = 0;
   for (const letter of text) sum += widthOfLetter(letter);
   return sum * size;
 }
 
 /** Text in lines that fit a width; a word that is too long is cut. */
-export function inLines(text: string, width: number, size = LETTERS): readonly string[] {
+export function inLines(text: string, width: number, size = LETTER_SIZE): readonly string[] {
   const lines: string[] = [];
   let line = '';
   for (const word of printable(text).split(' ')) {

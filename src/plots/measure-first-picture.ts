@@ -4,9 +4,9 @@ import { sayMayBring, sayPartToMeasure } from '../planning/internal.js';
 import { planLayout } from '../planning/layouts.js';
 import { tradeUnit, valueIn } from '../quantities/index.js';
 import { inked, written } from './ink.js';
-import { inLines, LETTERS } from './lettering.js';
+import { inLines, LETTER_SIZE } from './lettering.js';
 import { guardPicture, type PictureOptions } from './options.js';
-import { drawPicture, EDGE, gap, LINE, note, type Strip } from './picture.js';
+import { drawPicture, EDGE, gap, LINE_HEIGHT, note, type Strip } from './picture.js';
 import { around, ticksOf } from './plane.js';
 import { element, stroke, words } from './svg.js';
 
@@ -103,15 +103,15 @@ function bars(
     const under = parts.flatMap((part) => inLines(`– ${part}`, room - 12));
     const bar = margin === undefined ? 0 : BAR + 6;
     return {
-      height: (above.length + under.length) * LINE + bar + 10,
+      height: (above.length + under.length) * LINE_HEIGHT + bar + 10,
       draw: (top) => {
-        const at = top + above.length * LINE + 3;
+        const at = top + above.length * LINE_HEIGHT + 3;
         const [zero, end] = [x(0), x(margin === undefined ? 0 : valueIn(margin as never, unit))];
         return [
           element(
             'g',
             written(),
-            ...above.map((line, i) => words(line, EDGE, top + i * LINE + LETTERS)),
+            ...above.map((line, i) => words(line, EDGE, top + i * LINE_HEIGHT + LETTER_SIZE)),
           ),
           ...(margin === undefined
             ? []
@@ -135,7 +135,11 @@ function bars(
             'g',
             written(),
             ...under.map((line, i) =>
-              words(line, EDGE + 12, top + above.length * LINE + bar + i * LINE + LETTERS),
+              words(
+                line,
+                EDGE + 12,
+                top + above.length * LINE_HEIGHT + bar + i * LINE_HEIGHT + LETTER_SIZE,
+              ),
             ),
           ),
         ].join('');
@@ -144,7 +148,7 @@ function bars(
   });
   if (margins.length === 0) return strips;
   const axis: Strip = {
-    height: 2 * LINE + 8,
+    height: 2 * LINE_HEIGHT + 8,
     draw: (top) =>
       [
         stroke([left, top], [right, top], { 'stroke-width': 1, ...inked({ stroke: 'ink' }) }),
@@ -157,13 +161,21 @@ function bars(
                 'stroke-width': 1,
                 ...inked({ stroke: 'ink' }),
               }),
-              words(text, x(value), top + LINE + 2, { 'text-anchor': 'middle', ...written() }),
+              words(text, x(value), top + LINE_HEIGHT + 2, {
+                'text-anchor': 'middle',
+                ...written(),
+              }),
             ),
         ),
-        words(`margin of the tightest clearance [${unit.symbol}]`, right, top + 2 * LINE + 2, {
-          'text-anchor': 'end',
-          ...written(),
-        }),
+        words(
+          `margin of the tightest clearance [${unit.symbol}]`,
+          right,
+          top + 2 * LINE_HEIGHT + 2,
+          {
+            'text-anchor': 'end',
+            ...written(),
+          },
+        ),
       ].join(''),
   };
   return [...strips, gap(2), axis];

@@ -1,7 +1,7 @@
 import { degree, valueIn } from '../quantities/index.js';
 import type { Follow } from './cycle-planes.js';
 import { dot, inked, mark, written } from './ink.js';
-import { EDGE, LINE, type Strip, straight } from './picture.js';
+import { EDGE, LINE_HEIGHT, type Strip, straight } from './picture.js';
 import { element, stroke, words } from './svg.js';
 
 /** Where along the cycle the path is marked, in degrees. */
@@ -11,9 +11,9 @@ export const ORBIT_MARKS = [0, 180, 360, 540] as const;
 export function orbitCircle({ path, leastFilm }: Follow, width: number): Strip {
   const radius = Math.min(150, width / 2 - EDGE - 20);
   return {
-    height: 2 * radius + 2 * LINE,
+    height: 2 * radius + 2 * LINE_HEIGHT,
     draw: (top) => {
-      const [cx, cy] = [width / 2, top + radius + LINE / 2];
+      const [cx, cy] = [width / 2, top + radius + LINE_HEIGHT / 2];
       const at = ({ along, across }: Follow['path'][number]) =>
         [cx + radius * across, cy - radius * along] as const;
       const nearest = (degrees: number) => {

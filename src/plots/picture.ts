@@ -1,13 +1,14 @@
 import { escapedMarkup } from '../pages/index.js';
+import { largestOf } from '../quantities/internal.js';
 import { dashOf, inked, mark, written } from './ink.js';
-import { inLines, LETTERS, widthOfWords } from './lettering.js';
+import { inLines, LETTER_SIZE, widthOfWords } from './lettering.js';
 import type { Drawn } from './options.js';
 import { element, pixel, stroke, words } from './svg.js';
 
 /** White around a picture, in pixels. */
 export const EDGE = 12;
 /** From one line of text to the next. */
-export const LINE = 16;
+export const LINE_HEIGHT = 16;
 
 /** A part of a picture that takes its whole width. Strips stand one below the other. */
 export interface Strip {
@@ -43,7 +44,7 @@ export function drawPicture({ title, told, strips }: Parts, { width, id }: Drawn
       role: 'img',
       'aria-labelledby': `${id}-title ${id}-desc`,
       'font-family': 'system-ui, sans-serif',
-      'font-size': LETTERS,
+      'font-size': LETTER_SIZE,
       style: 'max-width:100%;height:auto',
     },
     element('title', { id: `${id}-title` }, escapedMarkup(title)),
@@ -62,12 +63,12 @@ export function note(
   // Bold letters are wider.
   const lines = inLines(text, (width - 2 * EDGE) / (bold ? 1.1 : 1));
   return {
-    height: lines.length * LINE + 4,
+    height: lines.length * LINE_HEIGHT + 4,
     draw: (top) =>
       element(
         'g',
         { ...written(ink), ...(bold && { 'font-weight': 'bold' }) },
-        ...lines.map((line, i) => words(line, EDGE, top + i * LINE + LETTERS)),
+        ...lines.map((line, i) => words(line, EDGE, top + i * LINE_HEIGHT + LETTER_SIZE)),
       ),
   };
 }
@@ -89,27 +90,27 @@ const SAMPLE = 34;
 /** What the lines of a picture stand for: as many samples in a row as there is room for. */
 export function legend(samples: readonly Sample[], width: number): Strip {
   const room = width - 2 * EDGE;
-  const placed: { sample: Sample; x: number; row: number; lines: readonly string[] }[] = [];
+  const inTheList: { sample: Sample; x: number; row: number; lines: readonly string[] }[] = [];
   let [x, row] = [0, 0];
   for (const sample of samples) {
     const lines = inLines(sample.label, room - SAMPLE - 6);
-    const wide = SAMPLE + 6 + Math.max(...lines.map((line) => widthOfWords(line))) + 12;
+    const wide = SAMPLE + 6 + largestOf(lines.map((line) => widthOfWords(line))) + 12;
     if (x > 0 && x + wide - 12 > room) [x, row] = [0, row + 1];
-    placed.push({ sample, x: EDGE + x, row, lines });
+    inTheList.push({ sample, x: EDGE + x, row, lines });
     if (lines.length > 1) [x, row] = [0, row + lines.length];
     else x += wide;
   }
   const rows = x > 0 ? row + 1 : row;
   return {
-    height: rows * LINE + 6,
+    height: rows * LINE_HEIGHT + 6,
     draw: (top) =>
-      placed
+      inTheList
         .map(({ sample, x: left, row: its, lines }) => {
-          const middle = top + its * LINE + LINE / 2;
+          const middle = top + its * LINE_HEIGHT + LINE_HEIGHT / 2;
           return [
             drawSample(sample, left, middle),
             ...lines.map((line, i) =>
-              words(line, left + SAMPLE + 6, middle + 4 + i * LINE, written()),
+              words(line, left + SAMPLE + 6, middle + 4 + i * LINE_HEIGHT, written()),
             ),
           ].join('');
         })

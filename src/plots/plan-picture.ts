@@ -1,11 +1,12 @@
 import { guardLayout } from '../judging/internal.js';
 import type { Plan } from '../planning/index.js';
 import { planLayout } from '../planning/layouts.js';
+import { largestOf } from '../quantities/internal.js';
 import { partWord, SECTIONS } from '../shed/internal.js';
 import { dashOf, inked, written } from './ink.js';
-import { inLines, LETTERS, widthOfWords } from './lettering.js';
+import { inLines, LETTER_SIZE, widthOfWords } from './lettering.js';
 import { guardPicture, type PictureOptions } from './options.js';
-import { drawPicture, EDGE, LINE, note, type Strip } from './picture.js';
+import { drawPicture, EDGE, LINE_HEIGHT, note, type Strip } from './picture.js';
 import { element, stroke, words } from './svg.js';
 
 /** A part in the picture, with the engines that take it. */
@@ -110,7 +111,7 @@ function web(lines: readonly Line[], engines: readonly string[], width: number):
   const most = Math.min(300, (width - 2 * EDGE) * 0.46);
   const wide = Math.min(
     most,
-    14 + Math.max(...lines.map(({ text }) => widthOfWords(text, LETTERS * 1.1))),
+    14 + largestOf(lines.map(({ text }) => widthOfWords(text, LETTER_SIZE * 1.1))),
   );
   const broken = lines.map(({ text, isHeading }) =>
     inLines(text, isHeading ? wide / 1.1 : wide - 10),
@@ -121,16 +122,16 @@ function web(lines: readonly Line[], engines: readonly string[], width: number):
   const from = EDGE + wide + 6;
   const to = Math.min(width - EDGE - box, from + 300);
   const names = engines.map((name, i) => inLines(`${i + 1}. ${name}`, (box - 16) / 1.1));
-  const needed = names.reduce((sum, its) => sum + its.length * LINE + 24, 0);
-  const height = Math.max(rows * LINE, needed) + 8;
+  const needed = names.reduce((sum, its) => sum + its.length * LINE_HEIGHT + 24, 0);
+  const height = Math.max(rows * LINE_HEIGHT, needed) + 8;
   return {
     height,
     draw: (top) => {
-      const at = (line: number) => top + (starts[line] ?? 0) * LINE + LINE / 2;
+      const at = (line: number) => top + (starts[line] ?? 0) * LINE_HEIGHT + LINE_HEIGHT / 2;
       const room = (height - needed) / Math.max(1, engines.length);
       let y = top + room / 2;
       const boxes = names.map((its) => {
-        const high = its.length * LINE + 12;
+        const high = its.length * LINE_HEIGHT + 12;
         const place = { its, top: y, high, middle: y + high / 2 };
         y += high + 12 + room;
         return place;
@@ -141,7 +142,7 @@ function web(lines: readonly Line[], engines: readonly string[], width: number):
             'g',
             { ...(isHeading && { 'font-weight': 'bold' }), ...written(isLeft ? 'soft' : 'ink') },
             ...(broken[row] ?? []).map((text, i) =>
-              words(text, isHeading ? EDGE : EDGE + 10, at(row) + 4 + i * LINE),
+              words(text, isHeading ? EDGE : EDGE + 10, at(row) + 4 + i * LINE_HEIGHT),
             ),
           ),
         ),
@@ -167,7 +168,7 @@ function web(lines: readonly Line[], engines: readonly string[], width: number):
               ...inked({ stroke: engine % 2 === 0 ? 'ink' : 'mark', fill: 'paper' }),
             }),
             ...its.map((line, i) =>
-              words(line, to + 8, above + 6 + i * LINE + LETTERS, {
+              words(line, to + 8, above + 6 + i * LINE_HEIGHT + LETTER_SIZE, {
                 'font-weight': 'bold',
                 ...written(),
               }),

@@ -1,7 +1,8 @@
 import { scaleLinear } from 'd3-scale';
+import { largestOf } from '../quantities/internal.js';
 import { inked, written } from './ink.js';
-import { LETTERS, widthOfWords } from './lettering.js';
-import { EDGE, LINE, type Strip } from './picture.js';
+import { LETTER_SIZE, widthOfWords } from './lettering.js';
+import { EDGE, LINE_HEIGHT, type Strip } from './picture.js';
 import { element, stroke, words } from './svg.js';
 
 /** One direction of a plane. */
@@ -40,14 +41,14 @@ export function plane(
   drawIn: (field: Plane) => string,
 ): Strip {
   const yTicks = ticksOf(y, Math.max(2, Math.floor(height / 40)));
-  const left = EDGE + Math.max(...yTicks.map(({ text }) => widthOfWords(text))) + 10;
+  const left = EDGE + largestOf([0, ...yTicks.map(({ text }) => widthOfWords(text))]) + 10;
   const [last] = ticksOf(x, 6).slice(-1);
   const right = width - EDGE - Math.max(6, widthOfWords(last?.text ?? '') / 2 - 4);
   const xTicks = fitting(x, right - left);
   return {
-    height: LINE + 6 + height + 2 * LINE + 10,
+    height: LINE_HEIGHT + 6 + height + 2 * LINE_HEIGHT + 10,
     draw: (above) => {
-      const top = above + LINE + 6;
+      const top = above + LINE_HEIGHT + 6;
       const bottom = top + height;
       const field: Plane = {
         x: placeOn(x, [left, right]),
@@ -58,8 +59,8 @@ export function plane(
         bottom,
       };
       return [
-        words(y.label, EDGE, above + LETTERS, written()),
-        words(x.label, right, bottom + 2 * LINE + 2, { 'text-anchor': 'end', ...written() }),
+        words(y.label, EDGE, above + LETTER_SIZE, written()),
+        words(x.label, right, bottom + 2 * LINE_HEIGHT + 2, { 'text-anchor': 'end', ...written() }),
         ...yTicks.map(({ value, text }) =>
           element(
             'g',
@@ -73,7 +74,10 @@ export function plane(
             'g',
             { class: 'tick-x' },
             stroke([field.x(value), top], [field.x(value), bottom], GRID),
-            words(text, field.x(value), bottom + LINE, { 'text-anchor': 'middle', ...written() }),
+            words(text, field.x(value), bottom + LINE_HEIGHT, {
+              'text-anchor': 'middle',
+              ...written(),
+            }),
           ),
         ),
         drawIn(field),
@@ -125,7 +129,7 @@ export function ticksOf({ from, to, marked }: Axis, count: number): readonly Tic
 function fitting(axis: Axis, width: number): readonly Tick[] {
   for (let count = Math.floor(width / 40); count > 2; count--) {
     const ticks = ticksOf(axis, count);
-    const widest = Math.max(0, ...ticks.map(({ text }) => widthOfWords(text)));
+    const widest = largestOf([0, ...ticks.map(({ text }) => widthOfWords(text))]);
     if (ticks.length * (widest + 10) <= width) return ticks;
   }
   return ticksOf(axis, 2);

@@ -43,7 +43,7 @@ const BORE = ['name', 'readings', 'odd', 'ringTravel'] as const;
 export type SoundPart = Required<ReadPart>;
 
 /** Refuses what is no journal with its readings. */
-export function guardJournal(journal: ReadPart): SoundPart {
+export function guardReadJournal(journal: ReadPart): SoundPart {
   guardFields('journal', journal, PART);
   const sound = guardPart('journal', journal);
   const odd = journal.odd ?? oddReadings(journal.readings);
@@ -51,7 +51,7 @@ export function guardJournal(journal: ReadPart): SoundPart {
 }
 
 /** Refuses what is no bore with its readings. */
-export function guardBore(bore: ReadBore): SoundPart & Pick<ReadBore, 'ringTravel'> {
+export function guardReadBore(bore: ReadBore): SoundPart & Pick<ReadBore, 'ringTravel'> {
   guardFields('bore', bore, BORE);
   const sound = guardPart('bore', bore);
   const ringTravel =
@@ -64,7 +64,7 @@ export function guardBore(bore: ReadBore): SoundPart & Pick<ReadBore, 'ringTrave
 
 function guardPart(parameter: string, { name, readings, odd }: ReadPart) {
   guardText(`${parameter}.name`, name);
-  const placed = namedFrom(
+  const inTheList = namedFrom(
     () => ({ readings: `${parameter}.readings` }),
     () => guardReadings(readings),
   );
@@ -80,7 +80,7 @@ function guardPart(parameter: string, { name, readings, odd }: ReadPart) {
       });
     });
   }
-  return { name, readings: placed };
+  return { name, readings: inTheList };
 }
 
 /** `station 0.2500 in, 90°`. */
@@ -94,12 +94,12 @@ export const sayAngle = (angle: DiameterReading['angle']): string =>
   `${formatNumber(angle, degree, 0)}°`;
 
 /** A reading with its place in the list. */
-export interface Placed extends DiameterReading {
+export interface ListedReading extends DiameterReading {
   readonly index: number;
 }
 
 /** Every reading with its place in the list. */
-export const placed = (readings: readonly DiameterReading[]): readonly Placed[] =>
+export const inTheList = (readings: readonly DiameterReading[]): readonly ListedReading[] =>
   readings.map((reading, index) => ({ ...reading, index }));
 
 /** The smallest and the largest of the readings, and where. */
@@ -114,7 +114,11 @@ export function sayExtremes(readings: readonly DiameterReading[], units: UnitSys
 /** The readings of one line of a picture, and the lines between them. */
 interface DrawnLine {
   readonly lines: readonly (readonly (readonly [x: number, y: number])[])[];
-  readonly marks: readonly { readonly reading: Placed; readonly x: number; readonly y: number }[];
+  readonly marks: readonly {
+    readonly reading: ListedReading;
+    readonly x: number;
+    readonly y: number;
+  }[];
 }
 
 /** Draws lines and readings, with a ring round those that do not fit. */

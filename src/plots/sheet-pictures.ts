@@ -3,7 +3,7 @@ import type { Pictures } from '../pages/index.js';
 import { hour, type Time, type UnitSystem, type Volume } from '../quantities/index.js';
 import { journalWords } from '../reading/index.js';
 import type { Inspection, Sheet } from '../sheet/index.js';
-import { loadsOf, readingsOf } from '../sheet/internal.js';
+import { loadsOf, readingsAsJudged } from '../sheet/internal.js';
 import { bigEndPicture } from './big-end-picture.js';
 import { borePicture } from './bore-picture.js';
 import { clearancesOf } from './clearances-of.js';
@@ -19,7 +19,7 @@ export function sheetPictures(
   inspection: Inspection,
   units: UnitSystem,
 ): readonly Pictures[] {
-  const readings = readingsOf(sheet);
+  const readings = readingsAsJudged(sheet);
   const narrow = (id: string) => ({ units, width: NARROW, id });
   const journals = (['mains', 'rods'] as const).map((kind) => ({
     after: journalWords(kind).toUpperCase(),

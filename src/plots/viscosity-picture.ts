@@ -10,6 +10,7 @@ import {
   type UnitSystem,
   valueIn,
 } from '../quantities/index.js';
+import { largestOf, smallestOf } from '../quantities/internal.js';
 import { inked, mark } from './ink.js';
 import { guardPicture, type PictureOptions } from './options.js';
 import { drawPicture, legend, note, straight } from './picture.js';
@@ -62,13 +63,13 @@ export function viscosityPicture(shown: ShownOils, options: PictureOptions): str
   const unit = tradeUnit('temperature', units);
   const points = [...oils.flatMap(({ line }) => line), ...samples];
   const [from, to] = [
-    Math.min(celsius(0), ...points.map(({ temperature }) => temperature)),
-    Math.max(celsius(110), ...points.map(({ temperature }) => temperature)),
+    smallestOf([celsius(0), ...points.map(({ temperature }) => temperature)]),
+    largestOf([celsius(110), ...points.map(({ temperature }) => temperature)]),
   ];
   const lines = oils.map(({ line }) => lineOf(line, from, to));
   const heights = [...lines.flatMap((line) => line.heights), ...samples.map(heightOf)];
-  const [low, high] = [Math.min(...heights), Math.max(...heights)];
-  const room = Math.max(0.02, (high - low) * 0.05);
+  const [low, high] = [smallestOf(heights), largestOf(heights)];
+  const room = Math.max(0.12 - (high - low) / 2, (high - low) * 0.05);
   const height = Math.min(340, Math.max(220, width * 0.45));
   const said = [
     ...oils.map(
@@ -201,12 +202,15 @@ function lineOf(line: ViscosityLine, from: number, to: number) {
   };
 }
 
+/** What round viscosities begin with. */
+const LEADS = [1, 1.5, 2, 3, 5, 7] as const;
+
 /** The round viscosities between two heights, as many as can be read. */
 function viscositiesBetween(low: number, high: number, room: number): readonly Tick[] {
   const ticks: Tick[] = [];
   for (let decade = 0.1; decade <= 1e7; decade *= 10) {
-    for (const lead of [1, 2, 5]) {
-      const viscosity = Number((lead * decade).toPrecision(1));
+    for (const lead of LEADS) {
+      const viscosity = Number((lead * decade).toPrecision(2));
       const value = doubleLog(centistokes(viscosity));
       if (!(value >= low && value <= high)) continue;
       const below = ticks.at(-1)?.value ?? Number.NEGATIVE_INFINITY;

@@ -1,10 +1,10 @@
-import { type Line, wrap } from '../pages/index.js';
+import { type PageLine, wrap } from '../pages/index.js';
 import { boredIn } from './bored.js';
 import type { Inspection } from './inspect.js';
 import type { ValveReport } from './inspect-valve.js';
 
 /** Lists what has no readings, because the report does not judge it. */
-export function notMeasured(inspection: Inspection): readonly Line[] {
+export function notMeasured(inspection: Inspection): readonly PageLine[] {
   const { rods, mains, endPlay, cylinders, valves, compression, assembly, oil } = inspection;
   const bored = boredIn(inspection);
   const { boring } = inspection;

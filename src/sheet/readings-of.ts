@@ -4,7 +4,7 @@ import { accuracyOfSheet } from './inspect.js';
 import type { Sheet } from './sheet.js';
 
 /** The readings of a sheet as they are judged: at 20 °C. Journals and bores are in the order of the sheet. */
-export function readingsOf(sheet: Sheet): {
+export function readingsAsJudged(sheet: Sheet): {
   readonly mains: readonly (readonly DiameterReading[])[];
   readonly rods: readonly (readonly DiameterReading[])[];
   readonly cylinders: readonly (readonly DiameterReading[])[];

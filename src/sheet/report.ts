@@ -7,8 +7,8 @@ import { sayOddReading } from '../measuring/internal.js';
 import {
   asText,
   columns,
-  type Line,
   numberedNotes,
+  type PageLine,
   type PageSection,
   section,
   task,
@@ -105,7 +105,7 @@ const CONTRADICTION =
 function undecidedFor(
   parts: readonly Pick<BearingReport, 'name' | 'readAgain' | 'oddSize' | 'bent'>[],
   wording: Wording,
-): readonly Line[] {
+): readonly PageLine[] {
   const odd = parts.flatMap(({ name, readAgain = [] }) =>
     readAgain.flatMap((each) => wrap(`${name}: ${sayOddReading(each, wording)}`, 4)),
   );
@@ -239,7 +239,7 @@ function oilSection(oil: OilReport, wording: Wording): PageSection {
 function failed(
   judged: readonly { readonly name: string; readonly finding: Finding<'length'> }[],
   wording: Wording,
-): readonly Line[] {
+): readonly PageLine[] {
   return judged
     .filter(({ finding }) => finding.verdict !== 'within')
     .flatMap(({ name, finding }) => wrap(`${name}: ${sayFinding(finding, wording)}`, 2));

@@ -29,6 +29,7 @@ const WITHOUT_CARD: Readonly<Record<string, string>> = {
   ]),
   ...because('a fit to any number of readings', ['bend', 'harmonics', 'oddReadings', 'roundness']),
   ...because('the worst of every way that an oval may lie', ['shareOfOvalSeen']),
+  ...because('a list of what others judged', ['clearancesOf']),
   ...because('a list of what manuals print', ['publishedCompressionRules']),
   ...because('a list of what the trade makes', ['oversizeSteps', 'threadsIn', 'undersizeSteps']),
   ...because('an order of bolts, with shares of their torque', ['tighteningPlan']),

@@ -16,6 +16,7 @@ import { motionCalls } from './calls/motion.js';
 import { oddReadingCalls } from './calls/odd.js';
 import { oilCalls } from './calls/oil.js';
 import { planCalls } from './calls/plan.js';
+import { plotCalls } from './calls/plots.js';
 import { quantityCalls } from './calls/quantities.js';
 import { ringCalls } from './calls/rings.js';
 import { roundnessCalls } from './calls/roundness.js';
@@ -47,6 +48,7 @@ const byHand: Readonly<Record<string, Calls>> = {
   ...oddReadingCalls,
   ...oilCalls,
   ...planCalls,
+  ...plotCalls,
   ...ringCalls,
   ...sheetCalls,
   ...shedCalls,

@@ -3,8 +3,8 @@ import { guardLayout, guardWording } from '../../judging/internal.js';
 import {
   asText,
   columns,
-  type Line,
   numberedNotes,
+  type PageLine,
   type PageSection,
   section,
   whoSetTheLimits,
@@ -176,7 +176,7 @@ const DISPOSITIONS: readonly Disposition[] = [
 ];
 
 /** How many parts of every section have each disposition, and how many to use or to work on are to be measured again. */
-function tally(parts: readonly TriagedPart[]): readonly Line[] {
+function tally(parts: readonly TriagedPart[]): readonly PageLine[] {
   const sections = SECTIONS.filter((each) => parts.some((part) => part.section === each));
   const counts = (test: (part: TriagedPart) => boolean) => (each: Section) =>
     String(

@@ -1,0 +1,31 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { beforeAll, expect, it } from 'vitest';
+import { picturesOfExamples } from '../../scripts/pictures-of-examples.js';
+import { root } from '../support/repo.js';
+import { expectSound } from './seen.js';
+
+const folder = `${root}/docs/pictures`;
+let drawn: ReadonlyMap<string, string>;
+beforeAll(async () => {
+  drawn = await picturesOfExamples();
+}, 120_000);
+
+it('are what is drawn now: else run npm run pictures', () => {
+  const kept = readdirSync(folder).map((name) => [name, readFileSync(`${folder}/${name}`, 'utf8')]);
+  expect(new Map(kept as [string, string][])).toEqual(
+    new Map([...drawn].sort().map(([name, text]) => [name, `${text}\n`])),
+  );
+});
+
+it('are all shown in the guide', () => {
+  const guide = readFileSync(`${root}/docs/pictures.md`, 'utf8');
+  const shown = [...guide.matchAll(/\]\(pictures\/([\w-]+\.svg)\)/g)].map(([, name]) => name);
+  expect(shown.sort()).toEqual([...drawn.keys()].sort());
+});
+
+it('are sound, and small', () => {
+  for (const svg of drawn.values()) {
+    expectSound(svg);
+    expect(svg.length).toBeLessThan(40_000);
+  }
+});
