@@ -20,6 +20,8 @@ export interface MathUnit {
   toNumber(name: string): number;
   /** Whether another is of the same dimensions. */
   equalBase(other: MathUnit): boolean;
+  /** What it is made of, without a value: `N m`. */
+  formatUnits(): string;
   /** As mathjs prints it. */
   toString(): string;
 }

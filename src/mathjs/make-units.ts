@@ -46,6 +46,8 @@ export function makeUnits(math: MathInstance): void {
   for (const unit of Object.values(unitTable) as readonly Unit<Dimension>[]) {
     if (!isPlain(unit.dimension)) add(math, unit);
   }
+  // mathjs prints a product in the unit of its dimension that it met last. It shall not be one of these.
+  for (const usual of ['m', 'm2', 'm3', 'kg', 's', 'K', 'N', 'Pa', 'J', 'W']) math.unit(1, usual);
 }
 
 function make(math: MathInstance, dimension: Dimension): void {

@@ -7,9 +7,9 @@ import {
   readValue,
   type Shape,
 } from '../../mathjs/internal.js';
-import type { Dimension, UnitSystem } from '../../quantities/index.js';
+import { type Dimension, tradeUnit, type UnitSystem } from '../../quantities/index.js';
 import { remarkOn } from './remarks.js';
-import { sayIn, sayNumber, sayResult } from './show-quantity.js';
+import { sayIn, sayNumber, sayResult, unitToSay } from './show-quantity.js';
 
 /** What showing a value needs to know. */
 export interface Showing {
@@ -105,7 +105,6 @@ function findingOf(value: object, { exact, units }: Showing): string | undefined
 interface Converted {
   /** Whether somebody asked for this very unit. */
   readonly fixPrefix: boolean;
-  readonly formatUnits: () => string;
 }
 
 function showUnit(value: Parameters<Exact['named']>[0], { exact, units }: Showing): string {
@@ -115,10 +114,13 @@ function showUnit(value: Parameters<Exact['named']>[0], { exact, units }: Showin
   const quantity = exact.valueOf(value, dimension);
   const [own] = exact.named(value);
   if (exact.isResult(value)) return sayResult(quantity, dimension, units);
-  if (own) return sayIn(quantity, own);
-  const { fixPrefix, formatUnits } = value as unknown as Converted;
+  if (own) {
+    // A sum or a half in the unit of sizes may have become as small as a clearance.
+    const isSize = !exact.isMade(value) && own === tradeUnit(dimension, units);
+    return sayIn(quantity, isSize ? unitToSay(quantity, dimension, units) : own);
+  }
+  const { fixPrefix } = value as unknown as Converted;
   if (!fixPrefix) return sayResult(quantity, dimension, units);
   // It was converted to a unit that has no name of ours.
-  const unit = formatUnits.call(value);
-  return `${sayNumber(value.toNumber(unit))} ${unit}`;
+  return exact.text(value);
 }
