@@ -16,7 +16,12 @@ export interface MathUnit {
   }[];
   /** The same in another unit. */
   to(name: string): MathUnit;
-  /** The number that it is in a unit. */
+  /**
+   * The number that it is in a unit.
+   *
+   * @param name - a unit of the same dimensions
+   * @returns the number [-]
+   */
   toNumber(name: string): number;
   /** Whether another is of the same dimensions. */
   equalBase(other: MathUnit): boolean;
@@ -28,7 +33,13 @@ export interface MathUnit {
 
 /** What is used of an instance of mathjs, as `create(all)` makes one. */
 export interface MathInstance {
-  /** Makes a unit with a value. */
+  /**
+   * Makes a unit with a value.
+   *
+   * @param value - how many of it [-]
+   * @param name - the name of the unit
+   * @returns the unit
+   */
   unit(value: number, name: string): MathUnit;
   /** Adds a unit to those that the instance knows. */
   createUnit(

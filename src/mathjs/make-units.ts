@@ -46,7 +46,10 @@ export function makeUnits(math: MathInstance): void {
   for (const unit of Object.values(unitTable) as readonly Unit<Dimension>[]) {
     if (!isPlain(unit.dimension)) add(math, unit);
   }
-  // mathjs prints a product in the unit of its dimension that it met last. It shall not be one of these.
+}
+
+/** mathjs prints a product in the unit of its dimension that it met last. It shall not be one that was made here. */
+export function leaveUsualUnits(math: MathInstance): void {
   for (const usual of ['m', 'm2', 'm3', 'kg', 's', 'K', 'N', 'Pa', 'J', 'W']) math.unit(1, usual);
 }
 

@@ -5,7 +5,7 @@ import {
   functions,
   isMathUnit,
   readValue,
-  type Shape,
+  type ValueShape,
 } from '../../mathjs/internal.js';
 import { type Dimension, tradeUnit, type UnitSystem } from '../../quantities/index.js';
 import { remarkOn } from './remarks.js';
@@ -43,7 +43,7 @@ function sentencesOf({ name, result }: DoneCall, units: UnitSystem): readonly st
 type Describer = (result: unknown, wording: Wording) => unknown;
 
 /** The function that describes results of a type: the one that takes it first and a wording after it, and no more. */
-function describerOf(gives: Shape): Describer | undefined {
+function describerOf(gives: ValueShape): Describer | undefined {
   if (typeof gives !== 'string' || !gives.startsWith('#')) return undefined;
   const found = [...functions.values()].find(({ name, signature: { takes } }) => {
     const [first, wording] = takes;
