@@ -37,7 +37,7 @@ export interface MathOptions {
  * const math = create(all ?? {});
  * math.import(crankwright(math));
  * const sizes = '{housingBore: 2.251 inch, journal: 2.125 inch, shellWall: 62 thou}';
- * math.evaluate(`oilClearance(${sizes}) to thou`).toString(); // "2 thou"
+ * math.format(math.evaluate(`oilClearance(${sizes}) to thou`), 6); // "2 thou"
  * ```
  */
 export function crankwright(math: MathInstance, options: MathOptions = {}): MathImport {
