@@ -8,7 +8,10 @@ export interface MathUnit {
   /** What it is made of; one for `inch`, two for `N m`. */
   readonly units: readonly {
     /** The unit without its prefix. */
-    readonly unit: { readonly name: string };
+    readonly unit: {
+      /** `m` in `mm`. */
+      readonly name: string;
+    };
     /** The prefix, an object with a name that may be empty; the types of mathjs say otherwise. */
     readonly prefix: unknown;
     /** 2 in `mm^2`. */
