@@ -6,6 +6,7 @@
  * A missed target makes the exit code 1.
  */
 import { weighBundles } from './bundle-size.js';
+import { timeCalc } from './calc-start.js';
 import { raceChoice } from './choice-race.js';
 import { raceClearances } from './clearance-race.js';
 import { timeColdImports } from './cold-import.js';
@@ -34,6 +35,7 @@ const sections: readonly Section[] = [
   ...(await raceRoundness()),
   ...raceStacks(),
   timeColdImports(),
+  timeCalc(),
   await weighBundles(),
   ...(await timePlans()),
   await raceChoice(),

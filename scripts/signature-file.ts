@@ -29,7 +29,7 @@ export function signatureFile(program: ts.Program = programOfSources()): string 
     [...entries].map(([name, value]) => `  ${JSON.stringify(name)}: ${JSON.stringify(value)},`);
   return [
     '// What every function takes and gives. Made by `npm run signatures` from the types.',
-    "import type { Shape, Signature } from './shapes.js';",
+    "import type { ValueShape, Signature } from './shapes.js';",
     '',
     '/** Every function by its name. */',
     'export const signatures: Readonly<Record<string, Signature>> = {',
@@ -37,7 +37,7 @@ export function signatureFile(program: ts.Program = programOfSources()): string 
     '};',
     '',
     '/** The types that they share, by their names. */',
-    'export const sharedShapes: Readonly<Record<string, Shape>> = {',
+    'export const sharedShapes: Readonly<Record<string, ValueShape>> = {',
     ...lines([...reader.types].sort()),
     '};',
     '',

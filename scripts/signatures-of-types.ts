@@ -1,16 +1,16 @@
 import ts from 'typescript';
-import type { FieldsShape, Shape, Signature } from '../src/mathjs/shapes.js';
+import type { FieldsShape, Signature, ValueShape } from '../src/mathjs/shapes.js';
 
 /** What the functions of one room take and give, and the types that they share, by name. */
 export interface Signatures {
   readonly functions: ReadonlyMap<string, Signature>;
-  readonly types: ReadonlyMap<string, Shape>;
+  readonly types: ReadonlyMap<string, ValueShape>;
 }
 
 /** Reads signatures from declarations. Named objects are written once and referred to by name. */
 export class SignatureReader implements Signatures {
   readonly functions = new Map<string, Signature>();
-  readonly types = new Map<string, Shape>();
+  readonly types = new Map<string, ValueShape>();
 
   constructor(
     private readonly checker: ts.TypeChecker,
@@ -37,7 +37,7 @@ export class SignatureReader implements Signatures {
     });
   }
 
-  private of(given: ts.Type): Shape {
+  private of(given: ts.Type): ValueShape {
     const type = this.checker.getNonNullableType(given);
     if (type.flags & (ts.TypeFlags.Unknown | ts.TypeFlags.Any)) return 'anything';
     if (type.flags & ts.TypeFlags.Instantiable) {
@@ -63,13 +63,13 @@ export class SignatureReader implements Signatures {
   }
 
   /** The dimension of a quantity; `quantity` where it is left open. */
-  private quantity(type: ts.Type): Shape | undefined {
+  private quantity(type: ts.Type): ValueShape | undefined {
     const brand =
       !type.isUnion() &&
       type.getProperties().find(({ escapedName }) => `${escapedName}`.startsWith('__@dimension'));
     if (!brand) return type.flags & ts.TypeFlags.Number ? 'number' : undefined;
     const dimension = this.checker.getTypeOfSymbol(brand);
-    return dimension.isStringLiteral() ? (dimension.value as Shape) : 'quantity';
+    return dimension.isStringLiteral() ? (dimension.value as ValueShape) : 'quantity';
   }
 
   private nameOf(type: ts.Type, symbol: ts.Symbol): string {
@@ -92,17 +92,17 @@ export class SignatureReader implements Signatures {
     return typeof shape === 'string' ? shape.replace('#', '') : 'anything';
   }
 
-  private laidOut(type: ts.Type): Shape {
+  private laidOut(type: ts.Type): ValueShape {
     const parts = type.isUnion() ? type.types : [type];
     const words = parts.flatMap((part) => wordOf(part) ?? []);
     const others = parts.filter((part) => wordOf(part) === undefined);
     const shapes = others.map((part) => (parts.length > 1 ? this.of(part) : this.object(part)));
     // The compiler keeps the members of a union in no order of the code's.
     const either = unique([...shapes, ...oneOf(words)].sort(byText));
-    return either.length === 1 ? (either[0] as Shape) : { either };
+    return either.length === 1 ? (either[0] as ValueShape) : { either };
   }
 
-  private object(type: ts.Type): Shape {
+  private object(type: ts.Type): ValueShape {
     if (type.flags & ts.TypeFlags.String) return 'text';
     if (this.checker.isArrayType(type) || this.checker.isTupleType(type)) {
       const items = this.checker.getTypeArguments(type as ts.TypeReference);
@@ -134,7 +134,7 @@ function inOrder(type: ts.Type): ts.Symbol[] {
 const needed = ([a]: readonly [string, unknown], [b]: readonly [string, unknown]) =>
   Number(a.endsWith('?')) - Number(b.endsWith('?'));
 
-const byText = (a: Shape, b: Shape) => (JSON.stringify(a) < JSON.stringify(b) ? -1 : 1);
+const byText = (a: ValueShape, b: ValueShape) => (JSON.stringify(a) < JSON.stringify(b) ? -1 : 1);
 
 function isOptional(symbol: ts.Symbol): boolean {
   const declaration = symbol.valueDeclaration;
@@ -152,13 +152,13 @@ function wordOf(type: ts.Type): string | number | boolean | undefined {
   return (type as ts.Type & { readonly intrinsicName: string }).intrinsicName === 'true';
 }
 
-function oneOf(words: readonly (string | number | boolean)[]): readonly Shape[] {
+function oneOf(words: readonly (string | number | boolean)[]): readonly ValueShape[] {
   if (words.length === 0) return [];
   const isTruth = words.every((word) => typeof word === 'boolean');
   return [isTruth ? 'truth' : { oneOf: [...words].sort() }];
 }
 
-function unique(shapes: readonly Shape[]): readonly Shape[] {
+function unique(shapes: readonly ValueShape[]): readonly ValueShape[] {
   return [...new Map(shapes.map((shape) => [JSON.stringify(shape), shape])).values()];
 }
 

@@ -1,16 +1,7 @@
-import type { UnitSystem } from '../quantities/index.js';
+import type { CalcRequest } from './calc-request.js';
 import type { Io } from './io.js';
 import { plainConversion } from './prompt/plain-conversion.js';
 import { WrongCommand } from './wrong-command.js';
-
-/** What to work out: an expression on the command line, or a file of them. */
-export interface CalcRequest {
-  readonly command: 'calc';
-  /** What is on the command line; without it, standard input is read. */
-  readonly text?: string;
-  readonly units: UnitSystem;
-  readonly output: 'text' | 'json';
-}
 
 /** Works out every statement and prints what it comes to; tells whether all could be worked out. */
 export async function calculate(

@@ -3,7 +3,7 @@ import { RebuildInputError, second, type UnitSystem } from '../quantities/index.
 import { complaintOf } from '../quantities/internal.js';
 import { parsePrice } from '../reading/index.js';
 import { readArguments, type Typed } from './arguments.js';
-import type { CalcRequest } from './calc.js';
+import type { CalcRequest } from './calc-request.js';
 import { type NewRequest, readNew } from './new-request.js';
 import type { OptionName } from './options.js';
 import { type DiffRequest, type DoneRequest, readDiff, readDone } from './record-request.js';

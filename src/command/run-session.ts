@@ -1,4 +1,4 @@
-import type { CalcRequest } from './calc.js';
+import type { CalcRequest } from './calc-request.js';
 import type { Io } from './io.js';
 import { runText } from './prompt/run-text.js';
 import { Session } from './prompt/session.js';

@@ -68,6 +68,11 @@ export class Exact {
     return this.#results.has(unit);
   }
 
+  /** Whether a unit is as it was made here, and not what mathjs computed of others. */
+  isMade(unit: MathUnit): boolean {
+    return this.#made.has(unit);
+  }
+
   /** Whether a unit may stand where a dimension is wanted. */
   is(unit: MathUnit, dimension: Dimension): boolean {
     if (isPlain(dimension)) return false;
@@ -90,7 +95,11 @@ export class Exact {
   /** A unit with its value as we print it. */
   text(unit: MathUnit): string {
     const [own, name] = this.named(unit);
-    if (own === undefined || unit.value === null) return unit.toString();
+    if (unit.value === null) return unit.toString();
+    if (own === undefined) {
+      const made = unit.formatUnits();
+      return `${Number(unit.toNumber(made).toPrecision(12))} ${made}`;
+    }
     return `${Number(unit.toNumber(name).toPrecision(12))} ${own.symbol}`;
   }
 

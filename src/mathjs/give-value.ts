@@ -2,13 +2,13 @@ import type { Dimension, UnitSystem } from '../quantities/index.js';
 import type { Exact } from './exact.js';
 import type { Call } from './read-value.js';
 import { apart, apartIn, choicesOf, fieldsOf, isDimension } from './say-shape.js';
-import type { Shape } from './shapes.js';
+import type { ValueShape } from './shapes.js';
 
 /** What a function of ours gave, with its numbers as units of mathjs. */
 export function giveValue(
   exact: Exact,
   value: unknown,
-  shape: Shape,
+  shape: ValueShape,
   system: UnitSystem,
   call: Call,
 ): unknown {
@@ -42,7 +42,7 @@ export function giveValue(
 }
 
 /** Whether a value may be that one of several objects: every field it has is known, and every word is one of its own. */
-function suits(shape: Shape, value: object): boolean {
+function suits(shape: ValueShape, value: object): boolean {
   if (typeof shape !== 'object' || !('fields' in shape)) return false;
   return Object.entries(value).every(([key, item]) => {
     const of = shape.fields[key] ?? shape.fields[`${key}?`];

@@ -5,7 +5,7 @@ import { Exact } from './exact.js';
 import { functions, type KnownFunction } from './functions.js';
 import { giveValue } from './give-value.js';
 import type { MathInstance } from './instance.js';
-import { makeUnits } from './make-units.js';
+import { leaveUsualUnits, makeUnits } from './make-units.js';
 import { type Call, readValue } from './read-value.js';
 
 /** What to import into mathjs: functions by their names, and a few constants. */
@@ -34,10 +34,10 @@ export interface MathOptions {
  * ```ts
  * import { all, create } from 'mathjs';
  *
- * const math = create(all);
+ * const math = create(all ?? {});
  * math.import(crankwright(math));
  * const sizes = '{housingBore: 2.251 inch, journal: 2.125 inch, shellWall: 62 thou}';
- * math.evaluate(`oilClearance(${sizes}) to thou`).toString(); // "2 thou"
+ * math.format(math.evaluate(`oilClearance(${sizes}) to thou`), 6); // "2 thou"
  * ```
  */
 export function crankwright(math: MathInstance, options: MathOptions = {}): MathImport {
@@ -77,6 +77,7 @@ export function importInto(
     percent: 0.01,
     ppm: 1e-6,
   };
+  leaveUsualUnits(math);
   return { exact, names };
 }
 

@@ -8,7 +8,10 @@ export interface MathUnit {
   /** What it is made of; one for `inch`, two for `N m`. */
   readonly units: readonly {
     /** The unit without its prefix. */
-    readonly unit: { readonly name: string };
+    readonly unit: {
+      /** `m` in `mm`. */
+      readonly name: string;
+    };
     /** The prefix, an object with a name that may be empty; the types of mathjs say otherwise. */
     readonly prefix: unknown;
     /** 2 in `mm^2`. */
@@ -16,17 +19,30 @@ export interface MathUnit {
   }[];
   /** The same in another unit. */
   to(name: string): MathUnit;
-  /** The number that it is in a unit. */
+  /**
+   * The number that it is in a unit.
+   *
+   * @param name - a unit of the same dimensions
+   * @returns the number [-]
+   */
   toNumber(name: string): number;
   /** Whether another is of the same dimensions. */
   equalBase(other: MathUnit): boolean;
+  /** What it is made of, without a value: `N m`. */
+  formatUnits(): string;
   /** As mathjs prints it. */
   toString(): string;
 }
 
 /** What is used of an instance of mathjs, as `create(all)` makes one. */
 export interface MathInstance {
-  /** Makes a unit with a value. */
+  /**
+   * Makes a unit with a value.
+   *
+   * @param value - how many of it [-]
+   * @param name - the name of the unit
+   * @returns the unit
+   */
   unit(value: number, name: string): MathUnit;
   /** Adds a unit to those that the instance knows. */
   createUnit(

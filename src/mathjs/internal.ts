@@ -1,9 +1,9 @@
 // What the command uses of this room and users never see.
 export type { Exact } from './exact.js';
-export { functions, type KnownFunction } from './functions.js';
+export { functions } from './functions.js';
 export { type DoneCall, importInto } from './import.js';
 export { isMathUnit } from './instance.js';
 export { readValue } from './read-value.js';
 export { choicesOf, fieldsOf, isDimension, withArticle, wrongUnit } from './say-shape.js';
-export type { Parameter, Shape } from './shapes.js';
+export type { ValueShape } from './shapes.js';
 export { nameOfUnit, unitByName } from './unit-names.js';

@@ -48,6 +48,11 @@ export function makeUnits(math: MathInstance): void {
   }
 }
 
+/** mathjs prints a product in the unit of its dimension that it met last. It shall not be one that was made here. */
+export function leaveUsualUnits(math: MathInstance): void {
+  for (const usual of ['m', 'm2', 'm3', 'kg', 's', 'K', 'N', 'Pa', 'J', 'W']) math.unit(1, usual);
+}
+
 function make(math: MathInstance, dimension: Dimension): void {
   const name = coherentName(dimension);
   if (!math.Unit.isValuelessUnit(name)) math.createUnit(name);

@@ -3,7 +3,7 @@ import { ambiguousSpellings } from '../quantities/internal.js';
 import type { Exact } from './exact.js';
 import { isMathUnit, type MathUnit } from './instance.js';
 import { apart, apartIn, choicesOf, fieldsOf, isDimension, wrongUnit } from './say-shape.js';
-import type { Shape } from './shapes.js';
+import type { ValueShape } from './shapes.js';
 
 /** What one call finds out on the way. */
 export interface Call {
@@ -17,7 +17,7 @@ export interface Call {
 export function readValue(
   exact: Exact,
   given: unknown,
-  shape: Shape,
+  shape: ValueShape,
   path: string,
   call: Call,
 ): unknown {
@@ -48,7 +48,7 @@ function plain(value: unknown): unknown {
 function readUnit(
   exact: Exact,
   value: MathUnit,
-  choices: readonly Shape[],
+  choices: readonly ValueShape[],
   path: string,
   call: Call,
 ): number {
@@ -99,7 +99,12 @@ function refuseAmbiguous(exact: Exact, value: MathUnit, path: string): void {
   }
 }
 
-function readNumber(value: number, choices: readonly Shape[], path: string, call: Call): number {
+function readNumber(
+  value: number,
+  choices: readonly ValueShape[],
+  path: string,
+  call: Call,
+): number {
   const takesNumbers = choices.some(
     (each) =>
       ['number', 'ratio', 'anything'].includes(each as string) ||
@@ -118,18 +123,18 @@ function readNumber(value: number, choices: readonly Shape[], path: string, call
 function readObject(
   exact: Exact,
   value: object,
-  choices: readonly Shape[],
+  choices: readonly ValueShape[],
   path: string,
   call: Call,
 ): object {
   const each = choices.find((one) => typeof one === 'object' && 'each' in one);
   const known = fieldsOf({ either: choices });
-  const shapeOf = (key: string): Shape =>
+  const shapeOf = (key: string): ValueShape =>
     known[key] ??
     known[`${key}?`] ??
     (typeof each === 'object' && 'each' in each ? each.each : 'anything');
   const told = (value as { readonly dimension?: unknown }).dimension;
-  const own: Call = isDimension(told as Shape) ? { dimension: told as Dimension } : call;
+  const own: Call = isDimension(told as ValueShape) ? { dimension: told as Dimension } : call;
   const from = value instanceof Map ? [...value] : Object.entries(value);
   return Object.fromEntries(
     from.map(([key, item]) => {

@@ -1,31 +1,31 @@
 import { coherentUnit, type Dimension, RebuildInputError, tradeUnit } from '../quantities/index.js';
-import type { FieldsShape, Shape } from './shapes.js';
+import type { FieldsShape, ValueShape } from './shapes.js';
 import { sharedShapes } from './signatures.js';
 import { nameOfUnit } from './unit-names.js';
 
 /** The shape behind a name. */
-export function resolved(shape: Shape): Exclude<Shape, `#${string}`> {
-  let at: Shape = shape;
+export function resolved(shape: ValueShape): Exclude<ValueShape, `#${string}`> {
+  let at: ValueShape = shape;
   while (typeof at === 'string' && at.startsWith('#')) {
     at = sharedShapes[at.slice(1)] ?? 'anything';
   }
-  return at as Exclude<Shape, `#${string}`>;
+  return at as Exclude<ValueShape, `#${string}`>;
 }
 
 /** All that a value may be, names and choices within choices opened. */
-export function choicesOf(shape: Shape): readonly Exclude<Shape, `#${string}`>[] {
+export function choicesOf(shape: ValueShape): readonly Exclude<ValueShape, `#${string}`>[] {
   const at = resolved(shape);
   return typeof at === 'object' && 'either' in at ? at.either.flatMap(choicesOf) : [at];
 }
 
 /** Whether a shape is that of a quantity of one dimension. */
-export const isDimension = (shape: Shape): shape is Dimension =>
+export const isDimension = (shape: ValueShape): shape is Dimension =>
   typeof shape === 'string' && Object.hasOwn(coherentUnit, shape);
 
 /** The fields that an object may have, whichever of the choices it is; what all of them need has no question mark. */
-export function fieldsOf(shape: Shape): FieldsShape['fields'] {
+export function fieldsOf(shape: ValueShape): FieldsShape['fields'] {
   const objects = choicesOf(shape).filter((each) => typeof each === 'object' && 'fields' in each);
-  const merged = new Map<string, { shapes: Shape[]; needed: number }>();
+  const merged = new Map<string, { shapes: ValueShape[]; needed: number }>();
   for (const { fields } of objects as readonly FieldsShape[]) {
     for (const [key, of] of Object.entries(fields)) {
       const name = key.replace('?', '');
@@ -57,7 +57,7 @@ const APART: readonly string[] = [
 ];
 
 /** The shape of a field. How far two temperatures are apart is no temperature. */
-export function apart(field: string, shape: Shape): Shape {
+export function apart(field: string, shape: ValueShape): ValueShape {
   if (!APART.includes(field)) return shape;
   const choices = choicesOf(shape);
   if (!choices.includes('temperature')) return shape;

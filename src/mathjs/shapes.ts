@@ -2,11 +2,11 @@ import type { Dimension } from '../quantities/index.js';
 
 /** Objects that have these fields; a name that ends in a question mark may be left out. */
 export interface FieldsShape {
-  readonly fields: Readonly<Record<string, Shape>>;
+  readonly fields: Readonly<Record<string, ValueShape>>;
 }
 
 /** What a value looks like, as far as units need to know. */
-export type Shape =
+export type ValueShape =
   | Dimension
   /** A quantity of a dimension that the call leaves open. */
   | 'quantity'
@@ -19,16 +19,16 @@ export type Shape =
   | 'anything'
   /** A type that others share, by its name. */
   | `#${string}`
-  | { readonly list: Shape }
-  | { readonly each: Shape }
+  | { readonly list: ValueShape }
+  | { readonly each: ValueShape }
   | { readonly oneOf: readonly (string | number | boolean)[] }
-  | { readonly either: readonly Shape[] }
+  | { readonly either: readonly ValueShape[] }
   | FieldsShape;
 
 /** What a function takes. */
 export interface Parameter {
   readonly name: string;
-  readonly shape: Shape;
+  readonly shape: ValueShape;
   /** Whether it may be left out. */
   readonly optional?: boolean;
 }
@@ -38,7 +38,7 @@ export interface Signature {
   /** The entry point it stands in. */
   readonly room: string;
   readonly takes: readonly Parameter[];
-  readonly gives: Shape;
+  readonly gives: ValueShape;
   /** The first sentence of its documentation. */
   readonly says: string;
 }

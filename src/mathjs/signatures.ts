@@ -1,5 +1,5 @@
 // What every function takes and gives. Made by `npm run signatures` from the types.
-import type { Shape, Signature } from './shapes.js';
+import type { Signature, ValueShape } from './shapes.js';
 
 /** Every function by its name. */
 export const signatures: Readonly<Record<string, Signature>> = {
@@ -213,7 +213,7 @@ export const signatures: Readonly<Record<string, Signature>> = {
 };
 
 /** The types that they share, by their names. */
-export const sharedShapes: Readonly<Record<string, Shape>> = {
+export const sharedShapes: Readonly<Record<string, ValueShape>> = {
   "AcceptanceCheck": {"either":[{"fields":{"outcome":{"oneOf":["caution","unknown"]},"check":"#AcceptanceCheckName","give":"text","finding?":"#Finding<anything>","tooNear?":{"fields":{"doubt":"ratio","finding?":"#Finding<anything>"}}}},{"fields":{"outcome":{"oneOf":["fails","holds"]},"check":"#AcceptanceCheckName","finding":"#Finding<anything>"}}]},
   "AcceptanceCheckName": {"oneOf":["film over particles","film over roughness","film temperature","least film by Trumpler","material","mean pressure","oil supply","peak pressure","start-up pressure by Trumpler","temperature by Trumpler"]},
   "AcceptedOrbit": {"either":[{"fields":{"outcome":{"oneOf":["no film","not settled","out of range","too thin to follow"]}}},{"fields":{"outcome":{"oneOf":["settled"]},"film":"length"}}]},

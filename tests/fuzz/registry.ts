@@ -11,6 +11,7 @@ import { fastenerCalls } from './calls/fasteners.js';
 import { filmCalls } from './calls/film.js';
 import { fitCalls } from './calls/fits.js';
 import { judgingCalls } from './calls/judging.js';
+import { mathjsCalls } from './calls/mathjs.js';
 import { measuringCalls } from './calls/measuring.js';
 import { motionCalls } from './calls/motion.js';
 import { oddReadingCalls } from './calls/odd.js';
@@ -33,6 +34,7 @@ import { viscosityCalls } from './calls/viscosity.js';
 const byHand: Readonly<Record<string, Calls>> = {
   ...quantityCalls,
   ...judgingCalls,
+  ...mathjsCalls,
   ...measuringCalls,
   ...roundnessCalls,
   ...crankshaftCalls,

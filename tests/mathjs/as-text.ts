@@ -1,6 +1,6 @@
 import { coherentUnit, type Dimension } from 'crankwright';
 import { choicesOf, fieldsOf, isDimension } from '../../src/mathjs/say-shape.js';
-import type { Shape, Signature } from '../../src/mathjs/shapes.js';
+import type { Signature, ValueShape } from '../../src/mathjs/shapes.js';
 import { coherentName } from '../../src/mathjs/unit-names.js';
 
 /** How a quantity is written in an expression. */
@@ -21,7 +21,7 @@ export function callAsText(
   return `${name}(${texts.join(', ')})`;
 }
 
-function asText(value: unknown, shape: Shape, write: WriteQuantity, open: Dimension): string {
+function asText(value: unknown, shape: ValueShape, write: WriteQuantity, open: Dimension): string {
   const choices = choicesOf(shape);
   if (typeof value === 'number') {
     const one = choices.find(isDimension) ?? (choices.includes('quantity') ? open : undefined);

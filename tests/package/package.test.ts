@@ -60,6 +60,7 @@ describe('the packed tarball', () => {
     expect(files.filter((file) => !/\.(js|cjs|d\.ts|d\.cts)$/.test(file)).sort()).toEqual([
       'shed.schema.json',
       'sheet.schema.json',
+      'third-party-licences.txt',
       'work.schema.json',
     ]);
     // A barrel of hundreds starts ten times slower: the core is one file, what stands above it a few.
@@ -162,6 +163,25 @@ describe('the packed tarball', () => {
     );
     const args = ['--no-experimental-require-module', file];
     expect(run('node', args, packed.project)).toBe(printed);
+  });
+
+  it('ships the licence of all that is bundled, and asks nobody to install mathjs', () => {
+    const licences = textOf('third-party-licences.txt');
+    for (const name of ['mathjs', 'decimal.js', 'complex.js', 'fraction.js', 'typed-function']) {
+      expect(licences).toMatch(new RegExp(`^${name} \\d+\\.\\d+\\.\\d+ \\(`, 'm'));
+    }
+    expect(licences).toContain('Apache License');
+    const { dependencies } = JSON.parse(readFileSync(`${packed.packageDir}/package.json`, 'utf8'));
+    expect(Object.keys(dependencies)).not.toContain('mathjs');
+  });
+
+  it('works out sizes, with mathjs and without', () => {
+    const file = `${packed.packageDir}/dist/crankwright.js`;
+    expect(run('node', [file, 'calc', '2-1/8 in to mm'], packed.project)).toBe('53.975 mm\n');
+    expect(run('node', [file, 'calc', '2 in * 3 + 1 mm'], packed.project)).toBe(
+      '6.03937007874 in\n',
+    );
+    expect(() => run('node', [file, 'calc', '2 in + 3'], packed.project)).toThrow('one kind');
   });
 
   it('brings the command, which ends with its exit code', () => {

@@ -6,7 +6,7 @@ import { type Expectation, type ReadBlock, readExpectations } from './expectatio
 import type { ModuleValues } from './repo.js';
 
 /** Libraries that an entry point is made to be used with. */
-const SERVED = /^convert-units(\/|$)/;
+const SERVED = /^(?:convert-units|mathjs)(\/|$)/;
 
 /** Runs a block and gives everything in which it is not what its comments say, with file and line. */
 export async function failuresOf(

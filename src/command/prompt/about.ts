@@ -4,8 +4,8 @@ import {
   functions,
   isDimension,
   nameOfUnit,
-  type Shape,
   unitByName,
+  type ValueShape,
   withArticle,
 } from '../../mathjs/internal.js';
 import { type Dimension, tradeUnit, type UnitSystem } from '../../quantities/index.js';
@@ -35,22 +35,22 @@ export function about(name: string, units: UnitSystem): string {
   return near ? `${name}: did you mean ${near}?` : `${name}: nothing here has that name`;
 }
 
-function fieldLines(shape: Shape, units: UnitSystem, indent: string): readonly string[] {
+function fieldLines(shape: ValueShape, units: UnitSystem, indent: string): readonly string[] {
   const lists = choicesOf(shape).flatMap((one) =>
     typeof one === 'object' && 'list' in one ? choicesOf(one.list) : [one],
   );
   const fields = Object.entries(fieldsOf({ either: lists }));
-  const width = Math.max(0, ...fields.map(([key]) => key.length));
+  const width = fields.reduce((most, [key]) => Math.max(most, key.length), 0);
   return fields.map(([key, of]) => `${indent}${key.padEnd(width)}  ${sayShape(of, units)}`);
 }
 
 /** In words: `a length, as 2.125 inch`; `one of "inch", "metric"`. */
-function sayShape(shape: Shape, units: UnitSystem): string {
+function sayShape(shape: ValueShape, units: UnitSystem): string {
   const said = choicesOf(shape).map((one) => sayOne(one, units));
   return either([...new Set(said)]);
 }
 
-function sayOne(shape: Shape, units: UnitSystem): string {
+function sayOne(shape: ValueShape, units: UnitSystem): string {
   if (isDimension(shape)) return sayDimension(shape, units);
   if (typeof shape === 'string') return SAID[shape] ?? 'a value';
   if ('list' in shape) return `a list in [ ], each ${sayShape(shape.list, units)}`;

@@ -1,4 +1,4 @@
-import { choicesOf, fieldsOf, functions, type Shape } from '../../mathjs/internal.js';
+import { choicesOf, fieldsOf, functions, type ValueShape } from '../../mathjs/internal.js';
 
 /** What may be typed next, and the end of the line that it takes the place of; as `node:readline` asks for it. */
 export type Completion = [found: string[], typed: string];
@@ -33,7 +33,7 @@ const matching = (words: readonly string[], typed: string): string[] =>
   words.filter((word) => word.startsWith(typed)).sort();
 
 interface Place {
-  readonly shape: Shape;
+  readonly shape: ValueShape;
   readonly given: readonly string[];
   /** The field whose value is typed. */
   readonly field?: string;
@@ -43,12 +43,12 @@ interface Place {
 function placeIn(text: string): Place | undefined {
   const open: {
     bracket: string;
-    shape: Shape;
+    shape: ValueShape;
     given: string[];
     field?: string;
     argument: number;
   }[] = [];
-  const shapeAt = (): Shape => {
+  const shapeAt = (): ValueShape => {
     const at = open.at(-1);
     if (!at) return 'anything';
     if (at.bracket === '{') return shapeOf(at.shape, at.field ?? '');
@@ -80,9 +80,9 @@ function placeIn(text: string): Place | undefined {
 }
 
 /** The shape of the first argument of the function whose parenthesis is the innermost that is open there. */
-function argumentOf(text: string, depth: number): Shape {
+function argumentOf(text: string, depth: number): ValueShape {
   let level = 0;
-  let shape: Shape = 'anything';
+  let shape: ValueShape = 'anything';
   for (const found of text.matchAll(/(\w+)?\s*\(|[[{)\]}]/g)) {
     const [token] = found;
     if (')]}'.includes(token)) level--;
@@ -97,12 +97,12 @@ function argumentOf(text: string, depth: number): Shape {
   return shape;
 }
 
-function shapeOf(shape: Shape, field: string): Shape {
+function shapeOf(shape: ValueShape, field: string): ValueShape {
   const fields = fieldsOf(shape);
   return fields[field] ?? fields[`${field}?`] ?? 'anything';
 }
 
-function wordsFor(shape: Shape, field: string): readonly string[] {
+function wordsFor(shape: ValueShape, field: string): readonly string[] {
   return choicesOf(shapeOf(shape, field)).flatMap((one) =>
     typeof one === 'object' && 'oneOf' in one ? one.oneOf.map((word) => JSON.stringify(word)) : [],
   );

@@ -30,7 +30,7 @@ export function runText(session: Session, text: string): Ran {
         if (goesOn && at < lines.length) continue;
         if (isBlank(statement)) break;
         const { nodes, notes: said } = session.parse(statement);
-        notes.push(...said);
+        for (const note of said) notes.push(note);
         for (const node of nodes) done.push(session.run(node));
         break;
       } catch (error) {

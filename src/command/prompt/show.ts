@@ -5,11 +5,11 @@ import {
   functions,
   isMathUnit,
   readValue,
-  type Shape,
+  type ValueShape,
 } from '../../mathjs/internal.js';
-import type { Dimension, UnitSystem } from '../../quantities/index.js';
+import { type Dimension, tradeUnit, type UnitSystem } from '../../quantities/index.js';
 import { remarkOn } from './remarks.js';
-import { sayIn, sayNumber, sayResult } from './show-quantity.js';
+import { sayIn, sayNumber, sayResult, unitToSay } from './show-quantity.js';
 
 /** What showing a value needs to know. */
 export interface Showing {
@@ -43,7 +43,7 @@ function sentencesOf({ name, result }: DoneCall, units: UnitSystem): readonly st
 type Describer = (result: unknown, wording: Wording) => unknown;
 
 /** The function that describes results of a type: the one that takes it first and a wording after it, and no more. */
-function describerOf(gives: Shape): Describer | undefined {
+function describerOf(gives: ValueShape): Describer | undefined {
   if (typeof gives !== 'string' || !gives.startsWith('#')) return undefined;
   const found = [...functions.values()].find(({ name, signature: { takes } }) => {
     const [first, wording] = takes;
@@ -104,7 +104,6 @@ function findingOf(value: object, { exact, units }: Showing): string | undefined
 interface Converted {
   /** Whether somebody asked for this very unit. */
   readonly fixPrefix: boolean;
-  readonly formatUnits: () => string;
 }
 
 function showUnit(value: Parameters<Exact['named']>[0], { exact, units }: Showing): string {
@@ -114,10 +113,13 @@ function showUnit(value: Parameters<Exact['named']>[0], { exact, units }: Showin
   const quantity = exact.valueOf(value, dimension);
   const [own] = exact.named(value);
   if (exact.isResult(value)) return sayResult(quantity, dimension, units);
-  if (own) return sayIn(quantity, own);
-  const { fixPrefix, formatUnits } = value as unknown as Converted;
+  if (own) {
+    // A sum or a half in the unit of sizes may have become as small as a clearance.
+    const isSize = !exact.isMade(value) && own === tradeUnit(dimension, units);
+    return sayIn(quantity, isSize ? unitToSay(quantity, dimension, units) : own);
+  }
+  const { fixPrefix } = value as unknown as Converted;
   if (!fixPrefix) return sayResult(quantity, dimension, units);
   // It was converted to a unit that has no name of ours.
-  const unit = formatUnits.call(value);
-  return `${sayNumber(value.toNumber(unit))} ${unit}`;
+  return exact.text(value);
 }

@@ -6,8 +6,8 @@ import {
   isDimension,
   isMathUnit,
   nameOfUnit,
-  type Shape,
   unitByName,
+  type ValueShape,
 } from '../../mathjs/internal.js';
 import { isConstant, isFunction, isOperator, isSymbol } from './rewrite-nodes.js';
 import type { Done, Session } from './session.js';
@@ -97,7 +97,7 @@ class Writer {
     return `(${text}) as Quantity<'${dimension}'>`;
   }
 
-  #write(node: MathNode, shape: Shape): string {
+  #write(node: MathNode, shape: ValueShape): string {
     if (isConstant(node)) return JSON.stringify(node.value) ?? 'undefined';
     if (isSymbol(node)) return this.#symbol(node.name);
     if (isOperator(node)) return this.#operator(node.fn as string, node.args as MathNode[]);
@@ -155,12 +155,12 @@ class Writer {
   }
 
   /** A value where a function takes it. */
-  #value(node: MathNode, shape: Shape): string {
+  #value(node: MathNode, shape: ValueShape): string {
     const dimension = choicesOf(shape).find(isDimension);
     return this.#cast(node, this.#write(node, shape), dimension);
   }
 
-  #object(node: ObjectNode, shape: Shape): string {
+  #object(node: ObjectNode, shape: ValueShape): string {
     const known = fieldsOf(shape);
     const fields = Object.entries(node.properties).map(([key, item]) => {
       const name = /^[A-Za-z_]\w*$/.test(key) ? key : JSON.stringify(key);
@@ -169,7 +169,7 @@ class Writer {
     return `{ ${fields.join(', ')} }${shape === 'anything' ? ' as const' : ''}`;
   }
 
-  #list(node: ArrayNode, shape: Shape): string {
+  #list(node: ArrayNode, shape: ValueShape): string {
     const list = choicesOf(shape).find((one) => typeof one === 'object' && 'list' in one);
     const item = typeof list === 'object' && 'list' in list ? list.list : 'anything';
     const items = node.items.map((each) => this.#value(each, item));

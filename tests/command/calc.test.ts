@@ -1,0 +1,122 @@
+import { describe, expect, it } from 'vitest';
+import { captured } from './captured.js';
+
+const sizes = '{housingBore: 2.251 inch, journal: 2.105 inch, shellWall: 62 thou}';
+const calc = async (text: string, ...options: readonly string[]) => {
+  const { code, out, err } = await captured(['calc', text, ...options]);
+  return { code, out: out.trimEnd(), err: err.replace('crankwright: ', '').trimEnd() };
+};
+
+describe('crankwright calc', () => {
+  it('tells a clearance in thou, the rule it breaks as a rule, and what explains it', async () => {
+    const { out } = await calc(`clearance = oilClearance(${sizes})`);
+    expect(out.split('\n')).toEqual([
+      '22 thou: above 3.2 thou, by common practice (0.00075 to 0.0015 in of oil clearance for each inch of journal)',
+      'the journal is ground 0.0200 in below what these shells are made for: it will knock; matching shells would leave 0.0020 in',
+    ]);
+  });
+
+  // Exact factors: 1 in = 25.4 mm, 1 lbf = 0.45359237 × 9.80665 N, 1 ft = 0.3048 m; NIST SP 811.
+  it.each([
+    ['2 inch to mm', '50.8 mm'],
+    ['2.1248 in to mm', '53.96992 mm'],
+    ['18 ft-lb to N·m', '24.40472307 N·m'],
+    ['2 1/8" to mm', '53.975 mm'],
+    ['10 min to s', '600 s'],
+    ['60 ft/min to m/s', '0.3048 m/s'],
+    ['185 °F to °C', '85 °C'],
+    ['1500 rpm to rad/s', '157.079632679 rad/s'],
+    ['1 US qt to mL', '946.352946 mL'],
+  ])('converts %s', async (text, expected) => {
+    expect(await calc(text)).toEqual({ code: 0, out: expected, err: '' });
+    // The long way, through mathjs, gives the same.
+    expect((await calc(`x = 1; ${text}`)).out).toBe(expected);
+  });
+
+  it('reads a mixed number as one, and says so once', async () => {
+    const { out, err } = await calc('a = 2-1/8 in\nb = 3-1/2 in\n"2-1/8 in"');
+    expect(out).toBe('2.125 in\n3.5 in\n2-1/8 in');
+    expect(err).toBe(
+      '2-1/8 is read as 2.125; for a difference, write it with spaces around the minus',
+    );
+  });
+
+  it('takes temperatures from each other for a difference', async () => {
+    expect((await calc('85 degC - 25 degC')).out).toBe('60 Δ°C');
+    expect((await calc('(85 degC - 25 degC) to degF')).out).toBe('108 Δ°F');
+    expect((await calc('20 degC + 18 fahrenheitDifference')).out).toBe('30 °C');
+    expect((await calc('20 degC + 30 degC')).err).toContain('cannot be added to a temperature');
+  });
+
+  it.each([
+    [sizes.replace('journal', 'jurnal'), 'jurnal: did you mean journal?'],
+    [
+      sizes.replace('2.105 inch', '2.105'),
+      'journal: 2.105 has no unit; expected a length, for example 2.105 inch',
+    ],
+    [
+      sizes.replace('2.105 inch', '20 N m'),
+      'journal: 20 N·m is not a length; expected for example 2 inch',
+    ],
+    [
+      sizes.replace('2.105 inch', '2.105 m'),
+      'journal: 2.105 m is outside 3 mm … 1 m. Check the unit, e.g. 2.1248 inch.',
+    ],
+  ])('refuses %s in words', async (typed, expected) => {
+    expect(await calc(`oilClearance(${typed})`)).toEqual({ code: 2, out: '', err: expected });
+  });
+
+  it.each([
+    ['oilClearanc(1)', 'oilClearanc: did you mean oilClearance?'],
+    ['1 qt to mL', 'qt: this may be a US or an imperial quart'],
+    ['1/0', 'this has no finite value'],
+    ['sqrt(-1)', 'this has no real value'],
+    ['evaluate("1")', 'evaluate is off here'],
+    ['f = createUnit', 'createUnit is off here'],
+    ['simplify("x")', 'simplify is off here'],
+    ['2 inch + 3', 'only sizes of one kind'],
+    ['120 psiGauge + 1 psi', 'these are not of one kind'],
+    ['1 kg to inch', 'to: 1 kg is not a length'],
+  ])('refuses %s', async (text, expected) => {
+    const { code, out, err } = await calc(text);
+    expect([code, out]).toEqual([2, '']);
+    expect(err).toContain(expected);
+  });
+
+  it('reads many lines from standard input and tells the line of a mistake', async () => {
+    const input = [
+      '# a journal',
+      'j = 2.105 inch',
+      'clearance = oilClearance({housingBore: 2.251 inch,',
+      '  journal: j,  # as ground',
+      '  shellWall: 62 thou});',
+      'clearance + \\',
+      '  1 thou',
+      'j +',
+    ].join('\n');
+    const { code, out, err } = await captured(['calc'], { input });
+    expect(out).toBe('2.105 in\n23 thou\n');
+    expect(err).toContain('crankwright: line 8: this ends too early');
+    expect(code).toBe(2);
+  });
+
+  it('prints JSON in SI', async () => {
+    const { out } = await calc(`c = oilClearance(${sizes})`, '--json');
+    const [{ value, ...named }] = JSON.parse(out);
+    expect(named).toEqual({ name: 'c', unit: 'm', dimension: 'length' });
+    // 2.251 - 2 * 0.062 - 2.105 = 0.022 in; each size has the rounding of 57 mm in it.
+    expect(value).toBeCloseTo(0.0005588, 15);
+    const finding = 'explainClearance({clearance: 22 thou, journal: 2.105 inch})';
+    expect(JSON.parse((await calc(finding, '--json')).out)[0].value.mismatch).toBe(0.000508);
+  });
+
+  it('prints in metric units when asked to', async () => {
+    const { out } = await calc(`oilClearance(${sizes})`, '--units', 'metric');
+    expect(out).toMatch(/^0\.559 mm: above 80\.2 µm/);
+  });
+
+  it('asks for an expression, and for quotes', async () => {
+    expect((await captured(['calc'])).err).toContain('no expression given');
+    expect((await captured(['calc', '2', 'inch'])).err).toContain('in quotes');
+  });
+});

@@ -1,0 +1,1 @@
+import './same-result.test.js';
