@@ -36,7 +36,8 @@ function writePages(reference: Reference): void {
   for (const file of examples) {
     cpSync(join(here, '..', 'examples', file), join(out, 'examples', file));
   }
-  for (const file of ['style.css', 'icon.svg']) cpSync(join(here, file), join(out, 'pages', file));
+  for (const file of ['style.css', 'reference.css', 'icon.svg'])
+    cpSync(join(here, file), join(out, 'pages', file));
 }
 
 /** Bundles the scripts of the pages. What several pages use stands in files of its own, and is loaded once. */
