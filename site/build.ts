@@ -5,6 +5,7 @@ import { fileURLToPath } from 'node:url';
 import { gzipSync } from 'node:zlib';
 import { build, type Metafile } from 'esbuild';
 import { cardNames } from './cards.js';
+import { licencesOf } from './licences.js';
 import { formulaIndex } from './pages/formula-index.js';
 import { formulaPage } from './pages/formula-page.js';
 import { partsPage } from './pages/parts-page.js';
@@ -36,7 +37,8 @@ function writePages(reference: Reference): void {
   for (const file of examples) {
     cpSync(join(here, '..', 'examples', file), join(out, 'examples', file));
   }
-  for (const file of ['style.css', 'icon.svg']) cpSync(join(here, file), join(out, 'pages', file));
+  for (const file of ['style.css', 'reference.css', 'icon.svg'])
+    cpSync(join(here, file), join(out, 'pages', file));
 }
 
 /** Bundles the scripts of the pages. What several pages use stands in files of its own, and is loaded once. */
@@ -51,7 +53,7 @@ async function bundle(entries: readonly string[]): Promise<Metafile['outputs']> 
     format: 'esm',
     platform: 'browser',
     target: 'es2022',
-    legalComments: 'linked',
+    legalComments: 'none',
     metafile: true,
     logLevel: 'warning',
   });
@@ -103,4 +105,6 @@ writePages(process.argv.includes('--pages') ? () => undefined : await writeRefer
 const scripts = await bundle(['formula', 'formula-index', 'parts', 'search']);
 const workers = await bundle(['planner']);
 copySolver();
-tellSizes({ ...scripts, ...workers });
+const bundled = { ...scripts, ...workers };
+writeFileSync(join(out, 'pages', 'licences.txt'), licencesOf(bundled, join(here, '..')));
+tellSizes(bundled);

@@ -34,11 +34,15 @@ export function exampleOf(card: FormulaCard): Values {
   const rounded = letters.map(([letter, each], i) => {
     const unit = unitOf(each.domain, 'inch');
     const value = valueIn(usual[i]?.[1] as Quantity<Dimension>, unit);
-    return [letter, unit(Number(value.toFixed(unit.decimals)))];
+    return [letter, unit(Number(value.toFixed(decimalsFor(value, unit.decimals))))];
   });
   const [asRead, exact] = [Object.fromEntries(rounded), Object.fromEntries(usual)];
   return isTaken(card, asRead) ? asRead : exact;
 }
+
+/** Decimals that a shop reads, or what three digits take where these would round most of it away. */
+const decimalsFor = (value: number, read: number): number =>
+  value === 0 ? read : Math.min(20, Math.max(read, 2 - Math.floor(Math.log10(Math.abs(value)))));
 
 function isTaken(card: FormulaCard, values: Values): boolean {
   try {

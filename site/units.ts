@@ -106,5 +106,9 @@ export const typed = (quantity: number, unit: AnyUnit): string =>
 export const say = (quantity: number, unit: AnyUnit, digits = 5): string =>
   `${sayNumber(valueIn(quantity as Quantity<Dimension>, unit), digits)}${symbolAfter(unit)}`;
 
+/** A result as a page shows it: a length to the digits that are measured, anything else to four. */
+export const sayResult = (quantity: number, unit: AnyUnit): string =>
+  say(quantity, unit, unit.dimension === 'length' ? 5 : 4);
+
 /** The symbol of a unit with a space before it, or nothing for a plain number. */
 export const symbolAfter = ({ symbol }: AnyUnit): string => (symbol === '-' ? '' : ` ${symbol}`);

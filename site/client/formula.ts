@@ -1,7 +1,7 @@
 import type { UnitSystem } from '../../src/quantities/index.js';
 import { type CardName, cards, compute, exampleOf, type Values } from '../cards.js';
 import { isRefusal, letterRefused, refusalText } from '../reading.js';
-import { say, unitOfResult, unitsOf } from '../units.js';
+import { sayResult, unitOfResult, unitsOf } from '../units.js';
 import { Field } from './field.js';
 import { byId, element, remember, remembered, takeTheme } from './page.js';
 import { Picture } from './picture.js';
@@ -70,7 +70,7 @@ function changed(): void {
   const suits = unitOfResult(value, card.gives.dimension, system);
   const unit = units.find(({ symbol }) => symbol === chosen) ?? suits;
   unitOfOutput.value = unit.symbol;
-  result.replaceChildren(element('data', { value: String(value) }, say(value, unit)));
+  result.replaceChildren(element('data', { value: String(value) }, sayResult(value, unit)));
   picture.draw(values, unit, system);
   working.show(values, system);
 }

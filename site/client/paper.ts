@@ -2,7 +2,10 @@ import type { Block, Entry } from '../../src/pages/index.js';
 import type { Paper } from '../planner-words.js';
 import { element } from './page.js';
 
-/** A paper as a section of the page, the first one open. It grows a part at a time, so that the page moves on in between. */
+/**
+ * A paper as a section of the page, the first one open, the others written when they are opened. It grows a part
+ * at a time, so that the page moves on in between.
+ */
 export async function showPaper(paper: Paper, place: HTMLElement): Promise<void> {
   const section = element('section', { class: 'paper', 'data-paper': paper.title });
   const whole = element(
@@ -13,10 +16,13 @@ export async function showPaper(paper: Paper, place: HTMLElement): Promise<void>
     section,
   );
   place.append(whole);
+  if (!whole.open)
+    await new Promise((resolve) => whole.addEventListener('toggle', resolve, { once: true }));
   for (const [i, block] of paper.blocks.entries()) {
     section.append(...nodesOf(block));
-    if (i % 20 === 19) await new Promise((resolve) => requestAnimationFrame(resolve));
+    if (i % 5 === 4) await new Promise((resolve) => requestAnimationFrame(resolve));
   }
+  section.dataset['whole'] = 'yes';
 }
 
 /** Links to keep a paper as a file, and to print the page. */

@@ -101,7 +101,9 @@ async function hear(told: Told): Promise<void> {
     refuse(told.message);
     return;
   }
-  for (const paper of told.papers) await showPaper(paper, papers);
+  const [first, ...others] = told.papers.map((paper) => showPaper(paper, papers));
+  await first;
+  void Promise.all(others);
   busy(false);
   plan.disabled = told.of === 'sheet';
   say(`Done: ${told.papers.map(({ title }) => title.toLowerCase()).join(' and ')}, below.`);

@@ -1,7 +1,7 @@
 import { scaleLinear } from 'd3-scale';
 import type { UnitSystem } from '../../src/quantities/index.js';
 import { compute, type FormulaCard, type Values } from '../cards.js';
-import { type AnyUnit, say, symbolAfter } from '../units.js';
+import { type AnyUnit, say, sayResult, symbolAfter } from '../units.js';
 import { type Curve, curveOf, rangeOf, strongest } from './curve.js';
 import type { Field } from './field.js';
 import { byId, element } from './page.js';
@@ -87,13 +87,13 @@ export class Picture {
     const xText = x.tickFormat(across);
     const here = { x: x(xs(at)), y: y(ys(value)) };
     const title = `${gives.meaning} against ${about.meaning}`;
-    const told = `At ${say(at, unit)} it is ${say(value, last.unit)}.`;
+    const told = `At ${say(at, unit)} it is ${sayResult(value, last.unit)}.`;
     const ends = [
       this.#curve.points.find((p) => p.y !== undefined),
       this.#curve.points.findLast((p) => p.y !== undefined),
     ];
     const run = ends.map((p) =>
-      p?.y === undefined ? '' : `${say(p.y, last.unit)} at ${say(p.x, unit)}`,
+      p?.y === undefined ? '' : `${sayResult(p.y, last.unit)} at ${say(p.x, unit)}`,
     );
     this.#place.replaceChildren(
       svg(

@@ -1,5 +1,5 @@
 import { type CardLetter, type CardName, cards, compute, exampleOf } from '../cards.js';
-import { say, typed, unitOf, unitOfResult, unitsOf } from '../units.js';
+import { sayResult, typed, unitOf, unitOfResult, unitsOf } from '../units.js';
 import { capital, escaped, pageHtml } from './layout.js';
 import { topicOf, topics } from './topics.js';
 import { formulaTex, mathML, symbolTex } from './typeset.js';
@@ -10,7 +10,7 @@ export function formulaPage(name: CardName, reference: string | undefined): stri
   const { gives, letters, refuses, source, of } = card;
   const example = exampleOf(card);
   const value = compute(card, example) as number;
-  const shown = say(value, unitOfResult(value, gives.dimension, 'inch'));
+  const shown = sayResult(value, unitOfResult(value, gives.dimension, 'inch'));
   const topic = topics.find((each) => each.topic === topicOf(name));
   const [formula = '', ...where] = formulaTex(card);
   const code = `<code>${escaped(of.name)}</code>`;
@@ -18,7 +18,7 @@ export function formulaPage(name: CardName, reference: string | undefined): stri
 <h1>${escaped(capital(card.name))}</h1>
 <div class="formula">${mathML(formula, true)}</div>
 ${where.length > 0 ? `<div class="where"><p>where</p>${where.map((each) => mathML(each, true)).join('\n')}</div>` : ''}
-<p>${mathML(symbolTex(gives.symbol))} is the ${escaped(gives.meaning)}.</p>
+<p>${mathML(symbolTex(gives.symbol))} is the ${withIndices(escaped(gives.meaning))}.</p>
 <div class="live">
 <form id="fields" novalidate>
 <h2>Your readings</h2>
@@ -75,7 +75,7 @@ function fieldHtml(letter: string, about: CardLetter, value: number): string {
       `<option value="${escaped(symbol)}"${symbol === unit.symbol ? ' selected' : ''}>${symbol === '-' ? 'number' : escaped(symbol)}</option>`,
   );
   return `<div class="field">
-<label for="field-${letter}">${mathML(symbolTex(letter))} <span>${escaped(meaning)}</span></label>
+<label for="field-${letter}">${mathML(symbolTex(letter))} <span>${withIndices(escaped(meaning))}</span></label>
 <div class="reading">
 <input type="text" id="field-${letter}" value="${typed(value, unit)}" autocomplete="off" spellcheck="false" aria-describedby="refusal-${letter} hint-${letter}">
 <select id="unit-${letter}" aria-label="unit of ${escaped(meaning)}">${options.join('')}</select>
@@ -84,3 +84,7 @@ function fieldHtml(letter: string, about: CardLetter, value: number): string {
 <p class="hint" id="hint-${letter}"></p>
 </div>`;
 }
+
+/** Symbols in words: `T_1` with its index below. */
+const withIndices = (text: string): string =>
+  text.replace(/\b([A-Za-z])_(\w+)\b/g, '<i>$1</i><sub>$2</sub>');

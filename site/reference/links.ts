@@ -4,7 +4,7 @@ import { capital } from '../pages/layout.js';
 
 /**
  * Links from the reference to the pages that compute: in the sidebar, on the first page, and on each function. Loads
- * what makes its search take sentences.
+ * what makes its search take sentences, and its tables fit a phone.
  */
 export function linkToPages(app: Application): void {
   app.renderer.hooks.on('sidebar.begin', (context) => {
@@ -14,9 +14,16 @@ export function linkToPages(app: Application): void {
     const about = { 'aria-label': 'Pages that compute' };
     return JSX.createElement('nav', about, JSX.createElement('ul', null, ...links));
   });
-  app.renderer.hooks.on('head.end', (context) =>
-    JSX.createElement('script', { type: 'module', src: context.relativeURL('pages/search.js') }),
-  );
+  app.renderer.hooks.on('head.end', (context) => {
+    const style = { rel: 'stylesheet', href: context.relativeURL('pages/reference.css') };
+    const script = { type: 'module', src: context.relativeURL('pages/search.js') };
+    return JSX.createElement(
+      JSX.Fragment,
+      null,
+      JSX.createElement('link', style),
+      JSX.createElement('script', script),
+    );
+  });
   app.renderer.hooks.on('content.begin', (context) => {
     const { model } = context.page as PageEvent<Reflection>;
     const pages = model.isProject() ? PAGES : pagesOf(model.name);

@@ -17,18 +17,18 @@ function nameAll({ children = [], documents = [], readme = [] }: ProjectReflecti
   for (const room of children) {
     room.name = room.name === 'index' ? 'crankwright' : `crankwright/${room.name}`;
   }
-  // The page of a guide, and the first page, bear the title already.
-  takeTitle(readme);
+  const [first] = readme;
+  // The first page bears its title already.
+  if (first) first.text = first.text.slice(titleOf(readme).line.length);
   for (const guide of documents) {
-    guide.name = takeTitle(guide.content).replaceAll('`', '');
+    guide.name = titleOf(guide.content).title.replaceAll('`', '');
     guide.frontmatter['group'] ??= 'Guides';
   }
 }
 
-/** Takes the title off the first part of a text. */
-function takeTitle([first]: readonly CommentDisplayPart[]): string {
+/** The title of a text, and the line that it takes. */
+function titleOf([first]: readonly CommentDisplayPart[]): { line: string; title: string } {
   const [line = '', title] = /^\s*# (.+)\n/.exec(first?.text ?? '') ?? [];
-  if (!first || title === undefined) throw new Error('a guide does not begin with a title');
-  first.text = first.text.slice(line.length);
-  return title;
+  if (title === undefined) throw new Error('a guide does not begin with a title');
+  return { line, title };
 }

@@ -42,6 +42,8 @@ describe('the page for your own parts', () => {
     const plan = await planBuilds(shed());
     expect(await paper('Plan')).toBe(bare(planReport(plan)));
     const sheet = buildSheet(plan, { units: 'inch', format: 'text' });
+    await all.page.click('summary:has-text("Build sheet")');
+    await all.page.waitForSelector('[data-paper="Build sheet"][data-whole]');
     expect(await paper('Build sheet')).toBe(bare(sheet));
     expect(await all.page.evaluate('document.documentElement.scrollWidth')).toBe(360);
   });

@@ -65,6 +65,18 @@ describe('the site', () => {
     }
   });
 
+  it.each([
+    'index.html',
+    'documents/The_shed_file.html',
+    'modules/crankwright_oil.html',
+    'functions/crankwright_bearings.oilClearance.html',
+    'formulas/index.html',
+    'your-parts.html',
+  ])('fits %s on a phone, without scrolling sideways', async (path) => {
+    await all.page.goto(all.base + path);
+    expect(await all.page.evaluate('document.documentElement.scrollWidth')).toBe(360);
+  });
+
   it('finds formulas by the words of a restorer', async () => {
     const { page } = all;
     await page.goto(`${all.base}formulas/index.html`);
