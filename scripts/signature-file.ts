@@ -29,7 +29,7 @@ export function signatureFile(program: ts.Program = programOfSources()): string 
     [...entries].map(([name, value]) => `  ${JSON.stringify(name)}: ${JSON.stringify(value)},`);
   return [
     '// What every function takes and gives. Made by `npm run signatures` from the types.',
-    "import type { ValueShape, Signature } from './shapes.js';",
+    "import type { Signature, ValueShape } from './shapes.js';",
     '',
     '/** Every function by its name. */',
     'export const signatures: Readonly<Record<string, Signature>> = {',
