@@ -9,8 +9,8 @@ export const tex: Typesetter = {
     const head = GREEK.has(name) ? `\\${name}` : name.length > 1 ? upright(name) : name;
     return subscripts.length === 0 ? head : `${head}_{${upright(subscripts.join(','))}}`;
   },
-  word: (text) => upright(text.replaceAll('_', '\\_')),
-  unit: (name) => upright(name),
+  word: (text) => `\\text{${text.replaceAll('_', '\\_')}}`,
+  unit: (name) => upright(name.replaceAll('%', '\\%')),
   sign: (text) => SIGNS[text] ?? ` ${text} `,
   space: '\\,',
   fraction: (above, below) => `\\frac{${above}}{${below}}`,

@@ -1,4 +1,4 @@
-import { guardFields, guardLayout, guardWord } from '../judging/internal.js';
+import { guardFields, guardLayout, guardTruth, guardWord } from '../judging/internal.js';
 import { equation } from './card-typeset.js';
 import { solution } from './exercise.js';
 import type { Exercise } from './exercise-types.js';
@@ -24,7 +24,8 @@ const PAGE = { text: '\f', markdown: '<div style="break-before: page"></div>\n\n
  * @param sheet - what `worksheet` gave
  * @param options - as text or Markdown, with or without the answers
  * @returns the sheet; the answers begin on a new page
- * @throws {RebuildInputError} when a field is misspelt, the sheet is not one or the format is unknown
+ * @throws {RebuildInputError} when a field is misspelt, the sheet is not one, the format is unknown or
+ * `answers` is neither true nor false
  * @example
  * ```ts
  * const sheet = worksheet({ about: 'bearings', seed: 7, units: 'inch', count: 2 });
@@ -35,6 +36,7 @@ export function printWorksheet(sheet: Worksheet, options: WorksheetOptions): str
   guardLayout('sheet', sheet, worksheetLayout, 'worksheet');
   guardFields('options', options, ['format', 'answers']);
   const format = guardWord('options.format', options.format, ['text', 'markdown']);
+  if (options.answers !== undefined) guardTruth('options.answers', options.answers);
   const title = `Worksheet on ${sheet.about}, seed ${sheet.seed}, ${sheet.units} units`;
   const problems = sheet.problems.map((problem, index) => PRINTED[format](problem, index + 1));
   const questions = `${headed(title, 1, format)}\n${problems.join('\n')}`;

@@ -174,6 +174,10 @@ export const teachingCalls = {
     provoked: {
       'the sheet is not one': refused('sheet.about', { seed: 7 }, { format: 'text' }),
       'the format is unknown': refused('options.format', sheet, { format: 'paper' }),
+      '`answers` is neither true nor false': refused('options.answers', sheet, {
+        format: 'text',
+        answers: 'yes',
+      }),
     },
   }),
 };

@@ -1,0 +1,81 @@
+import { inch } from 'crankwright';
+import {
+  type CardName,
+  cardMathml,
+  cards,
+  cardTex,
+  exampleValues,
+  worked,
+  workedMarkdown,
+  workedMathml,
+  workedText,
+} from 'crankwright/teaching';
+import temml from 'temml';
+import { describe, expect, it } from 'vitest';
+
+const names = Object.keys(cards) as CardName[];
+const systems = ['inch', 'metric'] as const;
+
+/** What a page shows of MathML, without spaces and with every form of a letter as one. */
+const shownIn = (markup: string) =>
+  markup
+    .replaceAll(/<[^>]*>/g, '')
+    .normalize('NFKC')
+    .replaceAll(/[\s\u2009\u2061\u200b]/g, '')
+    .replaceAll('⋅', '·')
+    .replaceAll('∣', '|')
+    .replaceAll('ϕ', 'φ')
+    .replaceAll('ϵ', 'ε')
+    .replaceAll('µ', 'μ');
+
+describe('formulas in TeX and in MathML', () => {
+  it.each(names)('say the same of %s, read by another program', (name) => {
+    const elements = cardMathml(name);
+    cardTex(name).forEach((line, index) => {
+      const theirs = shownIn(temml.renderToString(line, { throwOnError: true }));
+      expect(shownIn(elements[index] ?? '')).toBe(theirs);
+    });
+  });
+
+  it('set a formula as a book does', () => {
+    expect(cardTex('oilClearance')).toEqual(['c = D_{\\mathrm{h}} - 2 \\cdot t - D_{\\mathrm{j}}']);
+    expect(cardTex('combinedRoughness')[0]).toContain('\\sqrt{');
+  });
+});
+
+describe.each(systems)('a worked formula in %s units', (units) => {
+  it.each(names)('is set whole: %s', (name) => {
+    const working = worked(name, exampleValues(name, { units }), { units });
+    const equations = [...workedMarkdown(working).matchAll(/\$\$(.*?)\$\$/gs)].map(
+      ([, text = '']) => text,
+    );
+    expect(equations.length).toBeGreaterThanOrEqual(working.steps.length);
+    for (const text of equations) temml.renderToString(text, { throwOnError: true });
+    const elements = workedMathml(working).join('');
+    expect(elements.match(/<math>/g)?.length).toBe(elements.match(/<\/math>/g)?.length);
+    for (const text of [workedText(working), workedMarkdown(working), elements]) {
+      expect(text).not.toMatch(/NaN|Infinity|undefined|quantity\d/);
+    }
+    for (const { meaning, given } of working.legend) {
+      expect(workedText(working)).toContain(`${given.text}`);
+      expect(workedText(working)).toContain(meaning);
+    }
+  });
+});
+
+it('prints a worked formula as text that can be typed line by line', () => {
+  const values = { D_h: inch(2.251), t: inch(0.062), D_j: inch(2.125) };
+  // 2.251 - 0.124 - 2.125 = 0.002, by hand.
+  expect(workedText(worked('oilClearance', values, { units: 'inch' }))).toBe(
+    `oil clearance
+  D_h = 2.251 in   housing bore, cap torqued, no shells
+  t = 0.062 in   wall of one half shell at its crown
+  D_j = 2.125 in   journal diameter
+c = D_h - 2 * t - D_j
+  = 2.251 - 2 * 0.062 - 2.125
+  = 0.002 in
+  = 0.002 * 1000 = 2 thou
+Source: geometry
+`,
+  );
+});
