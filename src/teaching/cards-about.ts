@@ -1,6 +1,6 @@
 import { guardText } from '../judging/internal.js';
 import { type CardName, cards } from './cards.js';
-import type { Topic } from './formula-card.js';
+import type { CardTopic } from './formula-card.js';
 
 /**
  * The cards of a topic, or those that are about some words: all of the words stand in the name of the formula, in
@@ -15,7 +15,7 @@ import type { Topic } from './formula-card.js';
  * cardsAbout('drops'); // ["dropVolume","dripFlow"]
  * ```
  */
-export function cardsAbout(about: Topic | (string & {})): readonly CardName[] {
+export function cardsAbout(about: CardTopic | (string & {})): readonly CardName[] {
   const found =
     guardText('about', about)
       .toLowerCase()

@@ -68,22 +68,22 @@ import { lashCards } from '../valves/lash.cards.js';
 import { openingCards } from '../valves/opening.cards.js';
 import { springCards } from '../valves/spring.cards.js';
 import { springTestCards } from '../valves/spring-test.cards.js';
-import { about, type FormulaCard } from './formula-card.js';
+import { type FormulaCard, onTopic } from './formula-card.js';
 
 const everyCard = Object.freeze({
-  ...about('measuring', {
+  ...onTopic('measuring', {
     ...shapeCards,
     ...sagittaCards,
     ...sizeAt20CCards,
     ...traceCards,
     ...stackUpCards,
   }),
-  ...about('crankshaft', {
+  ...onTopic('crankshaft', {
     ...grindPlanCards,
     ...endPlayCards,
     ...washerCards,
   }),
-  ...about('bearings', {
+  ...onTopic('bearings', {
     ...clearanceCards,
     ...explainCards,
     ...flattenedThreadCards,
@@ -97,7 +97,7 @@ const everyCard = Object.freeze({
     ...mobilityCards,
     ...acceptanceCards,
   }),
-  ...about('cylinders', {
+  ...onTopic('cylinders', {
     ...borePlanCards,
     ...pistonClearanceCards,
     ...ringGapCards,
@@ -109,12 +109,12 @@ const everyCard = Object.freeze({
     ...compressionVolumeCards,
     ...compressionPressureCards,
   }),
-  ...about('fits', {
+  ...onTopic('fits', {
     ...fitCards,
     ...bushingCards,
     ...shrinkTemperatureCards,
   }),
-  ...about('fasteners', {
+  ...onTopic('fasteners', {
     ...threadCards,
     ...tighteningCards,
     ...screwTorqueCards,
@@ -123,20 +123,20 @@ const everyCard = Object.freeze({
     ...jointCards,
     ...castleNutCards,
   }),
-  ...about('motion', {
+  ...onTopic('motion', {
     ...pistonMotionCards,
     ...gasTraceCards,
     ...bigEndLoadCards,
     ...assemblyCards,
   }),
-  ...about('timing', {
+  ...onTopic('timing', {
     ...rimCards,
     ...pistonTravelCards,
     ...topDeadCentreCards,
     ...valveTimingCards,
     ...sparkCards,
   }),
-  ...about('valves', {
+  ...onTopic('valves', {
     ...lashCards,
     ...facingCards,
     ...openingCards,
@@ -144,7 +144,7 @@ const everyCard = Object.freeze({
     ...springCards,
     ...springTestCards,
   }),
-  ...about('oil', {
+  ...onTopic('oil', {
     ...viscosityCards,
     ...densityCards,
     ...filmOilCards,

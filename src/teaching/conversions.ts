@@ -1,7 +1,7 @@
 import type { Dimension, Unit } from '../quantities/index.js';
-import { forPeople, quantity, rounded } from './printed.js';
+import { forPeople, printedQuantity, toDigits } from './printed.js';
 import type { PrintedQuantity, WorkedConversion } from './worked-types.js';
-import { type Exponents, nameOf, sizeOf, type WorkingUnits } from './working-units.js';
+import { type Exponents, sizeOf, unitNameOf, type WorkingUnits } from './working-units.js';
 
 /** A number in a shop's unit, in the units of the working; nothing where they are the same. */
 export function toWorking(
@@ -12,11 +12,11 @@ export function toWorking(
   digits: number,
 ): WorkedConversion | undefined {
   const { add, factor } = between(unit, sizeOf(units, exponents));
-  const name = forPeople(nameOf(units, exponents));
+  const name = forPeople(unitNameOf(units, exponents));
   if (add === 0 && factor.value === 1) return undefined;
   const shifted = add === 0 ? `${value}` : `(${value} + ${add})`;
-  const result = rounded((value + add) * factor.value, digits);
-  return { typed: plainer(`${shifted}${factor.text}`), gives: quantity(result, name) };
+  const result = toDigits((value + add) * factor.value, digits);
+  return { typed: plainer(`${shifted}${factor.text}`), gives: printedQuantity(result, name) };
 }
 
 /** A number in the units of the working, in a shop's unit; nothing where they are the same. */
@@ -30,8 +30,8 @@ export function toShop(
   const { add, factor } = between(unit, sizeOf(units, exponents));
   if (add === 0 && factor.value === 1) return undefined;
   const less = add === 0 ? '' : ` - ${add}`;
-  const result = rounded(value / factor.value - add, digits);
-  return { typed: `${value}${factor.back}${less}`, gives: quantity(result, shownAs(unit)) };
+  const result = toDigits(value / factor.value - add, digits);
+  return { typed: `${value}${factor.back}${less}`, gives: printedQuantity(result, shownAs(unit)) };
 }
 
 /** The symbol of a unit; a plain number has none. */
@@ -55,13 +55,13 @@ function between(
 
 /** A factor in the way that it is easiest to type: a product, a quotient, or a share of π. */
 function factorOf(exact: number, isTurn: boolean): Factor {
-  const value = rounded(exact, 12);
+  const value = toDigits(exact, 12);
   if (value === 1) return { value: 1, text: '', back: '' };
   if (isTurn) {
-    const share = rounded(Math.PI / exact, 12);
+    const share = toDigits(Math.PI / exact, 12);
     return { value: exact, text: ` * pi / ${share}`, back: ` * ${share} / pi` };
   }
-  const inverse = rounded(1 / exact, 12);
+  const inverse = toDigits(1 / exact, 12);
   if (`${inverse}`.length < `${value}`.length) {
     return { value: 1 / inverse, text: ` / ${inverse}`, back: ` * ${inverse}` };
   }

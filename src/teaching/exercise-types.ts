@@ -1,5 +1,5 @@
 import type { Dimension, UnitSystem } from '../quantities/index.js';
-import type { Topic } from './formula-card.js';
+import type { CardTopic } from './formula-card.js';
 import type { PrintedQuantity } from './worked-types.js';
 
 /** Something that an exercise gives, in the unit that a shop reads it in. */
@@ -33,7 +33,7 @@ export interface Exercise {
   /** What the formula gives, in the trade's words. */
   readonly title: string;
   /** What it is about. */
-  readonly topic: Topic;
+  readonly topic: CardTopic;
   /** What is given. */
   readonly given: readonly ExerciseGiven[];
   /** What is asked. */

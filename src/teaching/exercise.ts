@@ -16,7 +16,7 @@ import { exampleOf } from './example.js';
 import type { Exercise } from './exercise-types.js';
 import type { FormulaCard } from './formula-card.js';
 import { exerciseLayout } from './layouts.js';
-import { quantity } from './printed.js';
+import { printedQuantity } from './printed.js';
 import { shopUnit } from './shop-units.js';
 import { type ShopReading, shopReading } from './shop-values.js';
 import { resultOf, type WorkedOptions, worked } from './worked.js';
@@ -30,7 +30,7 @@ const OF_A_SIZE = 0.02;
 const OF_THE_CHANGE = 0.05;
 
 /**
- * Draws a problem from a card: rounded values that a shop could read, near those of the card's example, and an answer
+ * Draws a problem from a card: toDigits values that a shop could read, near those of the card's example, and an answer
  * of the same sort. The same name, seed and units give the same problem.
  *
  * @param name - name of the card
@@ -217,8 +217,11 @@ function toleranceOf(card: FormulaCard, values: CardValues, value: number): numb
 function shown(value: number, unit: Unit<Dimension>, tolerance = 0) {
   const inUnit = (si: number) => valueIn(si as Quantity<Dimension>, unit);
   const number = inUnit(value);
-  if (tolerance === 0) return quantity(Number(number.toPrecision(9)), shownAs(unit));
+  if (tolerance === 0) return printedQuantity(Number(number.toPrecision(9)), shownAs(unit));
   const off = Math.abs(inUnit(value + tolerance) - number);
   const digits = Math.floor(Math.log10(Math.abs(number))) - Math.floor(Math.log10(off)) + 2;
-  return quantity(Number(number.toPrecision(Math.min(Math.max(digits, 3), 9))), shownAs(unit));
+  return printedQuantity(
+    Number(number.toPrecision(Math.min(Math.max(digits, 3), 9))),
+    shownAs(unit),
+  );
 }

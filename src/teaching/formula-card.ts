@@ -2,7 +2,7 @@ import type { WrittenCard } from '../judging/internal.js';
 import { exampleOf } from './example.js';
 
 /** What a formula is about: the room of the library that it comes from. */
-export type Topic =
+export type CardTopic =
   | 'measuring'
   | 'crankshaft'
   | 'bearings'
@@ -17,14 +17,14 @@ export type Topic =
 /** One formula of the library, with what it is about and values to try it with. */
 export interface FormulaCard extends WrittenCard {
   /** What it is about. */
-  readonly topic: Topic;
+  readonly topic: CardTopic;
   /** A sound value for each letter, as a metric shop would read it [SI]. */
   readonly example: Readonly<Record<string, number>>;
 }
 
 /** The cards of a topic. */
-export const about = <C extends Readonly<Record<string, WrittenCard>>>(
-  topic: Topic,
+export const onTopic = <C extends Readonly<Record<string, WrittenCard>>>(
+  topic: CardTopic,
   cards: C,
 ): { readonly [K in keyof C]: FormulaCard } =>
   Object.fromEntries(

@@ -2,11 +2,11 @@ import type { EvalFunction, MathNode, Unit } from 'mathjs';
 import type { Dimension, UnitSystem } from '../quantities/index.js';
 import { math, mathjsUnit } from './evaluate.js';
 import type { FormulaCard } from './formula-card.js';
-import { type Line, unfold } from './unfold.js';
+import { type FormulaLine, unfold } from './unfold.js';
 import { type Exponents, type WorkingUnits, workingUnits } from './working-units.js';
 
 /** A line that is ready to be worked out. */
-export interface PlannedLine extends Line {
+export interface PlannedLine extends FormulaLine {
   readonly exponents: Exponents;
   readonly compiled: EvalFunction;
 }

@@ -19,7 +19,7 @@ export { type CardValues, evaluateCard } from './evaluate.js';
 export { exampleValues } from './example-values.js';
 export { exercise, solution } from './exercise.js';
 export type { Exercise, ExerciseAsk, ExerciseGiven } from './exercise-types.js';
-export type { FormulaCard, Topic } from './formula-card.js';
+export type { CardTopic, FormulaCard } from './formula-card.js';
 export type { NumberSlip } from './slips.js';
 export { type WorkedOptions, worked } from './worked.js';
 export { workedMarkdown, workedMathml, workedText } from './worked-print.js';

@@ -1,10 +1,11 @@
 import type { PrintedQuantity } from './worked-types.js';
 
 /** A number to so many digits, as it is printed. */
-export const rounded = (value: number, digits: number): number => Number(value.toPrecision(digits));
+export const toDigits = (value: number, digits: number): number =>
+  Number(value.toPrecision(digits));
 
 /** A number with its unit, for people. */
-export function quantity(value: number, unit: string): PrintedQuantity {
+export function printedQuantity(value: number, unit: string): PrintedQuantity {
   return { value, unit, text: unit === '' ? String(value) : `${value} ${unit}` };
 }
 

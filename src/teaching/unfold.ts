@@ -11,7 +11,7 @@ import type { WrittenCard } from '../judging/internal.js';
 import { math } from './evaluate.js';
 
 /** One line of the working: a symbol and what it is worked out from. */
-export interface Line {
+export interface FormulaLine {
   readonly symbol: string;
   /** As a person reads it, in letters. */
   readonly symbolic: string;
@@ -23,7 +23,7 @@ export interface Line {
 
 /** A formula, taken apart into lines that a calculator can follow one after the other. */
 export interface Unfolded {
-  readonly lines: readonly Line[];
+  readonly lines: readonly FormulaLine[];
   /** Functions that the formula defines, as it writes them. */
   readonly functions: readonly string[];
   /** The quantities that the formula itself holds, such as `293.15 K`, by the symbol that stands for them in a line. */
@@ -46,7 +46,7 @@ export function unfold({ gives, letters, where, tabled, expression }: WrittenCar
     gives.symbol,
   ]);
   const symbols = new Map<string, string>();
-  const lines: Line[] = [];
+  const lines: FormulaLine[] = [];
   const called = new Map<string, string>();
 
   const fresh = (name: string): string => {

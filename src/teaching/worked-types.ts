@@ -1,5 +1,5 @@
 import type { UnitSystem } from '../quantities/index.js';
-import type { Topic } from './formula-card.js';
+import type { CardTopic } from './formula-card.js';
 
 /** A number with its unit, as it is printed. */
 export interface PrintedQuantity {
@@ -64,7 +64,7 @@ export interface WorkedFormula {
   /** What the formula gives, in the trade's words. */
   readonly title: string;
   /** What it is about. */
-  readonly topic: Topic;
+  readonly topic: CardTopic;
   /** The units that a shop reads. */
   readonly units: UnitSystem;
   /** What comes out: its symbol and what it stands for. */

@@ -13,11 +13,11 @@ import { shownAs, toShop, toWorking } from './conversions.js';
 import { type CardValues, cardNamed } from './evaluate.js';
 import type { FormulaCard } from './formula-card.js';
 import { type FormulaPlan, planOf } from './formula-plan.js';
-import { forPeople, quantity, rounded } from './printed.js';
+import { forPeople, printedQuantity, toDigits } from './printed.js';
 import { shopUnit } from './shop-units.js';
 import { plainText } from './unfold.js';
 import type { WorkedConstant, WorkedFormula, WorkedLetter, WorkedStep } from './worked-types.js';
-import { type Exponents, nameOf, sizeOf } from './working-units.js';
+import { type Exponents, sizeOf, unitNameOf } from './working-units.js';
 
 /** How to work a formula. */
 export interface WorkedOptions {
@@ -34,7 +34,7 @@ const TRIES = [7, 9, 11, 13, 15] as const;
  * Works a formula through with numbers, line by line, in units that go together: each line, typed into a calculator,
  * gives the number that stands after it. What was given in other units is converted first, and the sum is shown.
  *
- * The numbers on the way are rounded to as few digits as give the result to its own six. The result is always that of
+ * The numbers on the way are toDigits to as few digits as give the result to its own six. The result is always that of
  * the library's function.
  *
  * @param name - name of the card
@@ -107,7 +107,7 @@ function attemptAt(
   const plan = planOf(card);
   const units = plan.units[system];
   const { gives, topic } = card;
-  const unitNamed = (of: Exponents) => forPeople(nameOf(units, of));
+  const unitNamed = (of: Exponents) => forPeople(unitNameOf(units, of));
   const numbers = new Map<string, Put>();
 
   const legend = Object.entries(card.letters).map(([symbol, letter]): WorkedLetter => {
@@ -115,28 +115,31 @@ function attemptAt(
     const exponents = plan.letters.get(symbol) as Exponents;
     const si = values[symbol] as Quantity<Dimension>;
     const unit = shopUnit(dimension, si, system, topic === 'oil');
-    const given = rounded(valueIn(si, unit), digits);
+    const given = toDigits(valueIn(si, unit), digits);
     const converted = toWorking(given, unit, exponents, units, digits);
-    numbers.set(symbol, { value: converted?.gives.value ?? given, unit: nameOf(units, exponents) });
+    numbers.set(symbol, {
+      value: converted?.gives.value ?? given,
+      unit: unitNameOf(units, exponents),
+    });
     return {
       symbol,
       meaning: letter.meaning,
       field: letter.field,
-      given: quantity(given, shownAs(unit)),
+      given: printedQuantity(given, shownAs(unit)),
       ...(converted && { converted }),
     };
   });
 
   const constants = [...plan.quantities].flatMap(
     ([symbol, { written, size, exponents }]): readonly WorkedConstant[] => {
-      const number = rounded(size / sizeOf(units, exponents), digits);
-      const unit = nameOf(units, exponents);
+      const number = toDigits(size / sizeOf(units, exponents), digits);
+      const unit = unitNameOf(units, exponents);
       numbers.set(symbol, { value: number, unit });
       const isAsWritten = [written.replace(/[()]/g, ''), `1 ${written}`].includes(
         `${number} ${unit}`,
       );
       if (isAsWritten) return [];
-      return [{ written, gives: quantity(number, forPeople(unit)) }];
+      return [{ written, gives: printedQuantity(number, forPeople(unit)) }];
     },
   );
 
@@ -155,18 +158,18 @@ function attemptAt(
   const steps = plan.lines.map((line, index): WorkedStep => {
     const exact = line.compiled.evaluate(scope as never) as number;
     const isNoise = index === last && Math.abs(exact) <= noise;
-    const result = isNoise ? 0 : rounded(exact, index === last ? DIGITS : digits);
+    const result = isNoise ? 0 : toDigits(exact, index === last ? DIGITS : digits);
     const { symbolic, symbol, isTabled, node, exponents } = line;
     const substituted = sparse(plainText(node, withUnits(numbers)));
     const typed = sparse(plainText(node, withoutUnits(numbers)));
     scope.set(symbol, result);
-    numbers.set(symbol, { value: result, unit: nameOf(units, exponents) });
+    numbers.set(symbol, { value: result, unit: unitNameOf(units, exponents) });
     return {
       symbol,
       symbolic,
       substituted,
       typed,
-      gives: quantity(result, unitNamed(exponents)),
+      gives: printedQuantity(result, unitNamed(exponents)),
       isTabled,
     };
   });

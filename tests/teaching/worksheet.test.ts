@@ -1,11 +1,11 @@
 import {
   type CardName,
+  type CardTopic,
   cards,
   cardsAbout,
   check,
   exampleValues,
   printWorksheet,
-  type Topic,
   worksheet,
 } from 'crankwright/teaching';
 import { describe, expect, it } from 'vitest';
@@ -17,7 +17,7 @@ const sheet = worksheet({ about: 'bearings', seed: 7, units: 'inch', count: 5 })
 describe('cardsAbout', () => {
   it('gives every card of a topic, and every card has one', () => {
     const topics = new Set(names.map((name) => cards[name].topic));
-    const found = [...topics].flatMap((topic: Topic) => cardsAbout(topic));
+    const found = [...topics].flatMap((topic: CardTopic) => cardsAbout(topic));
     expect([...found].sort()).toEqual([...names].sort());
   });
 
