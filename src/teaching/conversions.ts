@@ -1,7 +1,7 @@
 import type { Dimension, Unit } from '../quantities/index.js';
 import { forPeople, printedQuantity, toDigits } from './printed.js';
 import type { PrintedQuantity, WorkedConversion } from './worked-types.js';
-import { type Exponents, sizeOf, unitNameOf, type WorkingUnits } from './working-units.js';
+import { type Exponents, sizeOf, type WorkingUnits, workingUnitName } from './working-units.js';
 
 /** A number in a shop's unit, in the units of the working; nothing where they are the same. */
 export function toWorking(
@@ -12,7 +12,7 @@ export function toWorking(
   digits: number,
 ): WorkedConversion | undefined {
   const { add, factor } = between(unit, sizeOf(units, exponents));
-  const name = forPeople(unitNameOf(units, exponents));
+  const name = forPeople(workingUnitName(units, exponents));
   if (add === 0 && factor.value === 1) return undefined;
   const shifted = add === 0 ? `${value}` : `(${value} + ${add})`;
   const result = toDigits((value + add) * factor.value, digits);

@@ -17,7 +17,7 @@ import { forPeople, printedQuantity, toDigits } from './printed.js';
 import { shopUnit } from './shop-units.js';
 import { plainText } from './unfold.js';
 import type { WorkedConstant, WorkedFormula, WorkedLetter, WorkedStep } from './worked-types.js';
-import { type Exponents, sizeOf, unitNameOf } from './working-units.js';
+import { type Exponents, sizeOf, workingUnitName } from './working-units.js';
 
 /** How to work a formula. */
 export interface WorkedOptions {
@@ -107,7 +107,7 @@ function attemptAt(
   const plan = planOf(card);
   const units = plan.units[system];
   const { gives, topic } = card;
-  const unitNamed = (of: Exponents) => forPeople(unitNameOf(units, of));
+  const unitNamed = (of: Exponents) => forPeople(workingUnitName(units, of));
   const numbers = new Map<string, Put>();
 
   const legend = Object.entries(card.letters).map(([symbol, letter]): WorkedLetter => {
@@ -119,7 +119,7 @@ function attemptAt(
     const converted = toWorking(given, unit, exponents, units, digits);
     numbers.set(symbol, {
       value: converted?.gives.value ?? given,
-      unit: unitNameOf(units, exponents),
+      unit: workingUnitName(units, exponents),
     });
     return {
       symbol,
@@ -133,7 +133,7 @@ function attemptAt(
   const constants = [...plan.quantities].flatMap(
     ([symbol, { written, size, exponents }]): readonly WorkedConstant[] => {
       const number = toDigits(size / sizeOf(units, exponents), digits);
-      const unit = unitNameOf(units, exponents);
+      const unit = workingUnitName(units, exponents);
       numbers.set(symbol, { value: number, unit });
       const isAsWritten = [written.replace(/[()]/g, ''), `1 ${written}`].includes(
         `${number} ${unit}`,
@@ -163,7 +163,7 @@ function attemptAt(
     const substituted = sparse(plainText(node, withUnits(numbers)));
     const typed = sparse(plainText(node, withoutUnits(numbers)));
     scope.set(symbol, result);
-    numbers.set(symbol, { value: result, unit: unitNameOf(units, exponents) });
+    numbers.set(symbol, { value: result, unit: workingUnitName(units, exponents) });
     return {
       symbol,
       symbolic,

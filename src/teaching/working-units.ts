@@ -129,7 +129,7 @@ export function sizeOf({ mass, length, time, angle }: WorkingUnits, of: Exponent
 }
 
 /** The name of that unit, as mathjs reads it: `lbf in`, `N/mm^2`. Of a plain number, nothing. */
-export function unitNameOf(
+export function workingUnitName(
   { mass, length, time, angle, force, named }: WorkingUnits,
   of: Exponents,
 ): string {
