@@ -12,7 +12,7 @@ describe('crankwright calc', () => {
     const { out } = await calc(`clearance = oilClearance(${sizes})`);
     expect(out.split('\n')).toEqual([
       '22 thou: above 3.2 thou, by common practice (0.00075 to 0.0015 in of oil clearance for each inch of journal)',
-      'the journal is ground 0.0200 in below what these shells are made for: it will knock; matching shells would leave 0.0020 in',
+      'ground journal, shells for a larger one? A step of 20 thou explains it: matching shells would leave 2 thou. Read the journal again, and the stamp on the shells.',
     ]);
   });
 

@@ -6,25 +6,31 @@ import {
 } from '../../bearings/index.js';
 import type { DoneCall } from '../../mathjs/internal.js';
 import type { Length, UnitSystem } from '../../quantities/index.js';
-import { sayResult } from './show-quantity.js';
+import { sayResultIn, unitToSay } from './show-quantity.js';
 
 /** What a machinist would add to a bare number: the rest of its line, and lines below it. */
 export function remarkOn(call: DoneCall, units: UnitSystem): string | undefined {
   if (call.name !== 'oilClearance' || typeof call.result !== 'number') return undefined;
   const [{ journal }] = call.args as readonly [BearingSizes];
   const clearance = call.result as Length;
-  const question = { clearance, journal };
+  const unit = unitToSay(clearance, 'length', units);
+  const length = (each: Length) => sayResultIn(each, unit);
   try {
-    const why = explainClearance(question);
+    const why = explainClearance({ clearance, journal });
     const { limits, basis } = recommendedOilClearance(journal);
     const { min = clearance, max = clearance } = limits;
-    const [word, limit] = clearance > max ? ['above', max] : ['below', min];
-    const isOut = clearance > max || clearance < min;
     const rule = basis.kind === 'common practice' ? basis.rule : '';
+    const isOut = clearance > max || clearance < min;
     const beside = isOut
-      ? `: ${word} ${sayResult(limit, 'length', units)}, by common practice (${rule})`
+      ? `: ${clearance > max ? 'above' : 'below'} ${length(clearance > max ? max : min)}, by common practice (${rule})`
       : '';
-    return `${beside}\n${describeClearance(why, { units })}`;
+    if (!('mismatch' in why)) return `${beside}\n${describeClearance(why, { units }).join('\n')}`;
+    const { outcome, mismatch, matched } = why;
+    const asked =
+      outcome === 'journal ground, shells not'
+        ? 'ground journal, shells for a larger one?'
+        : 'shells for a smaller journal?';
+    return `${beside}\n${asked} A step of ${length(mismatch)} explains it: matching shells would leave ${length(matched.value)}. Read the journal again, and the stamp on the shells.`;
   } catch {
     // A clearance so far off that nothing explains it: the number stands alone.
     return undefined;

@@ -53,7 +53,11 @@ export function unitToSay(
 /** A result in the unit that the trade says it in, to the digits that the trade reads. */
 export function sayResult(value: number, dimension: Dimension, system: UnitSystem): string {
   if (dimension === 'ratio') return sayNumber(value);
-  const unit = unitToSay(value, dimension, system);
+  return sayResultIn(value, unitToSay(value, dimension, system));
+}
+
+/** The same in a unit that is settled, for sizes that stand beside each other. */
+export function sayResultIn(value: number, unit: Unit<Dimension>): string {
   const exactly = valueIn(value as Quantity<Dimension>, unit);
   const printed = format(value as Quantity<Dimension>, unit);
   // Where the decimals of the trade leave next to nothing of a small number, two digits stay.
