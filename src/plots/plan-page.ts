@@ -1,5 +1,5 @@
 import type { Wording } from '../judging/index.js';
-import { guardLayout, guardWording } from '../judging/internal.js';
+import { guardLayout, guardWording, type Names, namedFrom } from '../judging/internal.js';
 import { asHtml } from '../pages/index.js';
 import type { Build, Plan } from '../planning/index.js';
 import { planSections } from '../planning/internal.js';
@@ -51,13 +51,26 @@ export function planPage(plan: Plan, wording: Wording = { units: plan?.units }):
       after: `ENGINE ${i + 1}: ${build.name}`,
       pictures: [
         twice(
-          (size) => clearancesPicture(clearancesIn(build), { units, ...size }),
+          (size) =>
+            namedFrom(
+              () => namesIn(build, i),
+              () => clearancesPicture(clearancesIn(build), { units, ...size }),
+            ),
           `clearances-${i + 1}`,
         ),
       ],
     })),
   ]);
 }
+
+/** Where in the plan each clearance of an engine is from. */
+const namesIn = ({ bearings, cylinders }: Build, engine: number): Names =>
+  Object.fromEntries(
+    [
+      ...bearings.map((_, i) => `bearings[${i}]`),
+      ...cylinders.map((_, i) => `cylinders[${i}]`),
+    ].map((from, i) => [`clearances[${i}].span`, `plan.builds[${engine}].${from}.clearance`]),
+  );
 
 /** The clearances of an engine of a plan; those that are not judged are among them. */
 function clearancesIn({ bearings, cylinders, endPlay, guides }: Build): readonly ShownClearance[] {

@@ -46,7 +46,8 @@ const HINTS: Readonly<Record<Slip, string>> = {
  * ```ts
  * const problem = exercise('shellWallFor', 7, { units: 'inch' });
  * check(problem, problem.answer.text).outcome; // "right"
- * check(problem, '3').hint; // "A number without its unit is no measurement. Write the unit."
+ * const missing = check(problem, '3');
+ * 'hint' in missing && missing.hint; // "A number without its unit is no measurement. Write the unit."
  * ```
  */
 export function check(problem: Exercise, answer: string): CheckedAnswer {

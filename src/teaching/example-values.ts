@@ -10,13 +10,13 @@ import type { WorkedOptions } from './worked.js';
  * a metric shop reads it.
  *
  * @param name - name of the card
- * @param options.units - the units that the shop reads
+ * @param options - the units that the shop reads
  * @returns a number for each letter [SI]
  * @throws {RebuildInputError} when a field is misspelt, there is no such card or the unit system is unknown
  * @example
  * ```ts
  * const { D_j } = exampleValues('oilClearance', { units: 'inch' });
- * format(D_j, inch); // "2.1260 in"
+ * format(D_j as Length, inch); // "2.1260 in"
  * ```
  */
 export function exampleValues(name: CardName, options: WorkedOptions): CardValues {

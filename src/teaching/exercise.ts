@@ -1,4 +1,4 @@
-import { guardFields, guardLayout, guardWhole } from '../judging/internal.js';
+import { guardFields, guardLayout, namedFrom } from '../judging/internal.js';
 import { randomBits, uniform } from '../numerics/index.js';
 import {
   type Dimension,
@@ -30,12 +30,12 @@ const OF_A_SIZE = 0.02;
 const OF_THE_CHANGE = 0.05;
 
 /**
- * Draws a problem from a card: toDigits values that a shop could read, near those of the card's example, and an answer
+ * Draws a problem from a card: rounded values that a shop could read, near those of the card's example, and an answer
  * of the same sort. The same name, seed and units give the same problem.
  *
  * @param name - name of the card
  * @param seed - which problem of the card, a whole number from 0 on [-]
- * @param options.units - the units that the shop reads
+ * @param options - the units that the shop reads
  * @returns what is given, what is asked, the answer, and how far off a right answer may be
  * @throws {RebuildInputError} when a field is misspelt, there is no such card, the seed is not a whole number from 0
  * to 4 294 967 295, or the unit system is unknown
@@ -49,12 +49,14 @@ const OF_THE_CHANGE = 0.05;
  */
 export function exercise(name: CardName, seed: number, options: WorkedOptions): Exercise {
   const card = cardNamed(name);
-  guardWhole(
-    'seed',
-    seed,
-    [0, 0xff_ff_ff_ff],
-    'Any will do; the same seed draws the same problem.',
-  );
+  if (!Number.isInteger(seed) || seed < 0 || seed >= 2 ** 32) {
+    throw new RebuildInputError({
+      parameter: 'seed',
+      value: seed,
+      expected: 'a whole number from 0 to 4 294 967 295',
+      hint: 'Any will do; the same seed draws the same problem.',
+    });
+  }
   guardFields('options', options, ['units']);
   guardSystem('options.units', options.units);
   const { units } = options;
@@ -98,13 +100,16 @@ export function exercise(name: CardName, seed: number, options: WorkedOptions): 
  * @example
  * ```ts
  * const problem = exercise('shellWallFor', 7, { units: 'inch' });
- * solution(problem).steps[0].symbolic; // "t + u / 2"
+ * solution(problem).steps[0]?.symbolic; // "t + u / 2"
  * ```
  */
 export function solution(problem: Exercise): WorkedFormula {
   guardLayout('problem', problem, exerciseLayout, 'exercise');
   const { name, values, units } = problem;
-  return worked(name as CardName, values, { units });
+  return namedFrom(
+    () => ({ name: 'problem.name', values: 'problem.values', '': 'problem.values' }),
+    () => worked(name as CardName, values, { units }),
+  );
 }
 
 interface Drawing {

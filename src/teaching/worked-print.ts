@@ -18,7 +18,7 @@ const RADIANS = 'Angles are in radians: set the calculator to them.';
  * @example
  * ```ts
  * const values = { t: inch(0.062), u: inch(0.02) };
- * workedText(worked('shellWallFor', values, { units: 'inch' }));
+ * workedText(worked('shellWallFor', values, { units: 'inch' })).includes('t_u = t + u / 2'); // true
  * ```
  */
 export function workedText(working: WorkedFormula): string {
@@ -57,7 +57,7 @@ export function workedText(working: WorkedFormula): string {
  * @example
  * ```ts
  * const values = { t: inch(0.062), u: inch(0.02) };
- * workedMarkdown(worked('shellWallFor', values, { units: 'inch' }));
+ * workedMarkdown(worked('shellWallFor', values, { units: 'inch' })).startsWith('### '); // true
  * ```
  */
 export function workedMarkdown(working: WorkedFormula): string {

@@ -34,12 +34,12 @@ const TRIES = [7, 9, 11, 13, 15] as const;
  * Works a formula through with numbers, line by line, in units that go together: each line, typed into a calculator,
  * gives the number that stands after it. What was given in other units is converted first, and the sum is shown.
  *
- * The numbers on the way are toDigits to as few digits as give the result to its own six. The result is always that of
+ * The numbers on the way are rounded to as few digits as give the result to its own six. The result is always that of
  * the library's function.
  *
  * @param name - name of the card
  * @param values - a number for each letter that goes in, in SI
- * @param options.units - the units that the shop reads
+ * @param options - the units that the shop reads
  * @returns the letters, the lines of the working, and the result, as data
  * @throws {RebuildInputError} when a field is misspelt, there is no such card, a letter has no number, a number
  * is outside the domain of its letter, the unit system is unknown, the function refuses the values, or the numbers that
@@ -51,11 +51,11 @@ const TRIES = [7, 9, 11, 13, 15] as const;
  *   { D_h: inch(2.251), t: inch(0.062), D_j: inch(2.125) },
  *   { units: 'inch' },
  * );
- * steps[0].symbolic; // "D_h - 2 * t - D_j"
- * steps[0].substituted; // "(2.251 in) - 2 * (0.062 in) - (2.125 in)"
- * steps[0].typed; // "2.251 - 2 * 0.062 - 2.125"
+ * steps[0]?.symbolic; // "D_h - 2 * t - D_j"
+ * steps[0]?.substituted; // "(2.251 in) - 2 * (0.062 in) - (2.125 in)"
+ * steps[0]?.typed; // "2.251 - 2 * 0.062 - 2.125"
  * result.text; // "0.002 in"
- * converted.gives.text; // "2 thou"
+ * converted?.gives.text; // "2 thou"
  * ```
  */
 export function worked(name: CardName, values: CardValues, options: WorkedOptions): WorkedFormula {

@@ -1,4 +1,4 @@
-import { guardFields, guardLayout, guardTruth, guardWord } from '../judging/internal.js';
+import { guardFields, guardLayout, guardTruth, guardWord, namedFrom } from '../judging/internal.js';
 import { equation } from './card-typeset.js';
 import { solution } from './exercise.js';
 import type { Exercise } from './exercise-types.js';
@@ -29,7 +29,7 @@ const PAGE = { text: '\f', markdown: '<div style="break-before: page"></div>\n\n
  * @example
  * ```ts
  * const sheet = worksheet({ about: 'bearings', seed: 7, units: 'inch', count: 2 });
- * printWorksheet(sheet, { format: 'text', answers: true });
+ * printWorksheet(sheet, { format: 'text', answers: true }).includes('Answers to the worksheet'); // true
  * ```
  */
 export function printWorksheet(sheet: Worksheet, options: WorksheetOptions): string {
@@ -41,7 +41,12 @@ export function printWorksheet(sheet: Worksheet, options: WorksheetOptions): str
   const problems = sheet.problems.map((problem, index) => PRINTED[format](problem, index + 1));
   const questions = `${headed(title, 1, format)}\n${problems.join('\n')}`;
   if (options.answers !== true) return questions;
-  const answers = sheet.problems.map((problem, index) => answerTo(problem, index + 1, format));
+  const answers = sheet.problems.map((problem, index) =>
+    namedFrom(
+      () => ({ problem: `sheet.problems[${index}]` }),
+      () => answerTo(problem, index + 1, format),
+    ),
+  );
   const heading = headed(
     `Answers to the worksheet on ${sheet.about}, seed ${sheet.seed}`,
     1,

@@ -15,7 +15,7 @@ export interface WorksheetRequest {
   readonly seed: number;
   /** The units that the shop reads. */
   readonly units: UnitSystem;
-  /** How many problems, 10 without it [-]. */
+  /** How many problems, 10 without it. */
   readonly count?: number;
 }
 

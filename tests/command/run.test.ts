@@ -232,11 +232,14 @@ describe('crankwright', () => {
   });
 
   it.each<[readonly string[], string]>([
-    [[], 'no command given; commands are report, plan, done, diff, schema, calc, repl, new'],
+    [
+      [],
+      'no command given; commands are report, plan, done, diff, schema, calc, repl, worksheet, new',
+    ],
     [['pln'], '"pln" is not a command; did you mean "plan"?'],
     [
       ['__proto__'],
-      '"__proto__" is not a command; commands are report, plan, done, diff, schema, calc, repl, new',
+      '"__proto__" is not a command; commands are report, plan, done, diff, schema, calc, repl, worksheet, new',
     ],
     [['report', 'a', 'b'], 'report takes one operand; "b" is one too many'],
     [['report'], 'no file given'],

@@ -72,7 +72,7 @@ describe('search', () => {
         const stopped = stoppedAt('most engines', 0, bound, { kind, values });
         const found = search({ brief, solver: stopped, atMost: 5 });
         expect(sumOfTerms(found.draft.engines, found.values)).toBe(engines);
-        const proof = { kind, stage: 'most engines', found: engines, bound: said };
+        const proof = { outcome: kind, stage: 'most engines', found: engines, bound: said };
         expect(found.proof).toEqual(proof);
       }
     }

@@ -101,7 +101,7 @@ const finding = judge({
 const clearance = { name: 'rod 1', finding, span: { min: thou(2), max: thou(2.4) } };
 
 const crank = { stroke: inch(3.25), rodLength: inch(6) };
-const loads = bigEndLoads({
+const engineLoads = bigEndLoads({
   ...crank,
   bore: inch(3),
   speed: rpm(1800),
@@ -110,6 +110,11 @@ const loads = bigEndLoads({
   bigEndMass: kilogram(0.42),
   gas: gasTrace({ ...crank, compressionRatio: ratio(6) }).readings,
 });
+/** Without the torque, which is not drawn. */
+const loads = {
+  ...engineLoads,
+  loads: engineLoads.loads.map(({ torque: _, ...load }) => load),
+};
 const running = { journal: inch(1.625), length: inch(1), clearance: inch(0.0017), loads };
 const orbit = bigEndOrbit({ ...running, viscosity: millipascalSecond(15) });
 const bigEnd = {
