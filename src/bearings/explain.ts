@@ -166,7 +166,7 @@ export function explainClearance(question: ClearanceQuestion): ClearanceExplanat
  *   clearance: thou(22), journal: inch(2.105), limits: { min: thou(1), max: thou(3) },
  * });
  * describeClearance(why, { units: 'inch' });
- * // ["the journal is ground 0.0200 in below what these shells are made for: it will knock; matching shells would leave 0.0020 in"]
+ * // ["it is as if the journal were ground 0.0200 in below what these shells are made for: it will knock; matching shells would leave 0.0020 in"]
  * ```
  */
 export function describeClearance(
@@ -183,14 +183,14 @@ export function sayClearance(explanation: ClearanceExplanation, wording: Wording
   const length = (value: Length) => say(value, 'length', wording.units);
   switch (explanation.outcome) {
     case 'journal ground, shells not':
-      return `the journal is ground ${length(explanation.mismatch)} below what these shells are made for: ${consequence(explanation, wording)}`;
+      return `it is as if the journal were ground ${length(explanation.mismatch)} below what these shells are made for: ${consequence(explanation, wording)}`;
     case 'shells undersize, journal not':
-      return `these shells are for a journal ground ${length(explanation.mismatch)} smaller: ${consequence(explanation, wording)}`;
+      return `it is as if these shells were for a journal ground ${length(explanation.mismatch)} smaller: ${consequence(explanation, wording)}`;
     case 'as it should be':
     case 'undecided':
       return sayFinding(explanation.finding, wording);
     default:
-      return `${sayFinding(explanation.finding, wording)}; no undersize step explains it`;
+      return `${sayFinding(explanation.finding, wording)}; ${explanation.finding.value <= 0 ? 'the shells grip the journal, it cannot turn; ' : ''}none of the undersizes considered explains it`;
   }
 }
 

@@ -69,7 +69,10 @@ export function sayFinding<D extends Dimension>(finding: Finding<D>, wording: Wo
       case 'within': {
         const limit = limitAt(value, limits, dimension);
         if (limit !== undefined) return `just within, exactly at the limit of ${print(limit)}`;
-        return `within ${describeLimits(limits, dimension, wording.units)}`;
+        // What must be at least so much is not inside anything.
+        return limits.max === undefined
+          ? `above the least of ${print(limits.min as Quantity<D>)}`
+          : `within ${describeLimits(limits, dimension, wording.units)}`;
       }
       case 'undecided':
         return `undecided${byRule ? ` by ${byRule}` : ''}, as it may be inside or outside ${describeLimits(limits, dimension, wording.units)}`;

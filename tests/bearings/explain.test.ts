@@ -159,39 +159,39 @@ describe('describeClearance says', () => {
     [
       thou(22),
       inches,
-      'the journal is ground 0.0200 in below what these shells are made for: it will knock; matching shells would leave 0.0020 in',
+      'it is as if the journal were ground 0.0200 in below what these shells are made for: it will knock; matching shells would leave 0.0020 in',
     ],
     [
       thou(22),
       millimetres,
-      'the journal is ground 0.508 mm below what these shells are made for: it will knock; matching shells would leave 0.051 mm',
+      'it is as if the journal were ground 0.508 mm below what these shells are made for: it will knock; matching shells would leave 0.051 mm',
     ],
     [
       thou(-8),
       inches,
-      'these shells are for a journal ground 0.0100 in smaller: it cannot turn; matching shells would leave 0.0020 in',
+      'it is as if these shells were for a journal ground 0.0100 in smaller: it cannot turn; matching shells would leave 0.0020 in',
     ],
     [
       thou(-8),
       millimetres,
-      'these shells are for a journal ground 0.254 mm smaller: it cannot turn; matching shells would leave 0.051 mm',
+      'it is as if these shells were for a journal ground 0.254 mm smaller: it cannot turn; matching shells would leave 0.051 mm',
     ],
     [
       thou(24.5),
       inches,
-      'the journal is ground 0.0200 in below what these shells are made for: it will knock; matching shells would leave 0.0045 in, still 0.0015 in above the limit',
+      'it is as if the journal were ground 0.0200 in below what these shells are made for: it will knock; matching shells would leave 0.0045 in, still 0.0015 in above the limit',
     ],
     [thou(2), inches, 'oil clearance 0.0020 in: within 0.0010 to 0.0030 in (specified)'],
     [thou(2), millimetres, 'oil clearance 0.051 mm: within 0.025 to 0.076 mm (specified)'],
     [
       thou(5),
       inches,
-      'oil clearance 0.0050 in: 0.0020 in above the limit of 0.0030 in (specified); no undersize step explains it',
+      'oil clearance 0.0050 in: 0.0020 in above the limit of 0.0030 in (specified); none of the undersizes considered explains it',
     ],
     [
       thou(-3),
       millimetres,
-      'oil clearance -0.076 mm: 0.102 mm below the limit of 0.025 mm (specified); no undersize step explains it',
+      'oil clearance -0.076 mm: 0.102 mm below the limit of 0.025 mm (specified); the shells grip the journal, it cannot turn; none of the undersizes considered explains it',
     ],
   ])('of %d m', (clearance, wording, sentence) => {
     expect(describeClearance(ask(clearance), wording)[0]).toBe(sentence);
@@ -200,7 +200,7 @@ describe('describeClearance says', () => {
   it('that a journal with some clearance left turns, but with too little oil', () => {
     const why = ask(thou(0.5), { steps: [thou(2.5)] });
     expect(describeClearance(why, inches)[0]).toBe(
-      'these shells are for a journal ground 0.0025 in smaller: it has too little oil; matching shells would leave 0.0030 in',
+      'it is as if these shells were for a journal ground 0.0025 in smaller: it has too little oil; matching shells would leave 0.0030 in',
     );
   });
 
@@ -218,7 +218,7 @@ describe('a bearing without any clearance', () => {
   it('cannot turn, just as one with an interference', () => {
     const why = ask(thou(0), { steps: [thou(2.5)] });
     expect(describeClearance(why, { units: 'inch' })[0]).toBe(
-      'these shells are for a journal ground 0.0025 in smaller: it cannot turn; matching shells would leave 0.0025 in',
+      'it is as if these shells were for a journal ground 0.0025 in smaller: it cannot turn; matching shells would leave 0.0025 in',
     );
   });
 });
@@ -239,7 +239,7 @@ describe('a clearance that was measured to 0.3 thou', () => {
   it('shows a ground journal all the same, and says where matching shells are too near to tell', () => {
     const why = ask(thou(22.9), { uncertainty });
     expect(describeClearance(why, { units: 'inch' })[0]).toBe(
-      'the journal is ground 0.0200 in below what these shells are made for: it will knock; matching shells would leave 0.0029 in, too near to a limit to tell',
+      'it is as if the journal were ground 0.0200 in below what these shells are made for: it will knock; matching shells would leave 0.0029 in, too near to a limit to tell',
     );
   });
 });

@@ -75,9 +75,9 @@ export function saySettling<D extends Dimension>(
       }
       const no =
         moreReadings === undefined
-          ? 'no number of readings settles it'
-          : `it takes ${moreReadings} more readings`;
-      return `${needed}; ${no}${sayBetter(better, dimension, units)}`;
+          ? 'reading again will not settle it:'
+          : `it takes ${moreReadings} more readings, or`;
+      return `${needed}; ${no} ${sayBetter(better, dimension, units)}`;
     }
   }
 }
@@ -92,11 +92,11 @@ function sayBetter<D extends Dimension>(
 ): string {
   const sign = stated === 'half width' || stated === 'expanded uncertainty' ? '± ' : `${stated} `;
   const now = ofAnotherDimension ? '' : ` (${sign}${sayClosely(from, dimension, units)})`;
-  if (to === undefined) return `, and to better the ${name}${now} alone is not enough`;
+  if (to === undefined) return `the ${name}${now} alone, however good, is not enough`;
   const then = ofAnotherDimension
     ? `${Math.floor((1000 * to) / from) / 10} % of what it is`
     : `${sign === '± ' ? sign : ''}${sayAtMost(to, dimension, units)}`;
-  return `: better the ${name}${now} to ${then}`;
+  return `the ${name}${now} must come down to ${then}`;
 }
 
 /** What to say of limits that are closer together than readings tell apart. */

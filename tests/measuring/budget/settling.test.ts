@@ -92,14 +92,14 @@ describe('what settles an undecided finding', () => {
     // √(0.0002² - 0.000141²) = 0.000141 in, which is 2 / √3 of the half width: 0.000122 in.
     expect(settling.better.to).toBeCloseTo(inch(0.0001225), 8);
     expect(said(3.0018, budget)).toBe(
-      'settled by an uncertainty of 0.0002 in or less, if it reads the same again; no number of readings settles it: better the bore gauge (± 0.0002 in) to ± 0.00012 in',
+      'settled by an uncertainty of 0.0002 in or less, if it reads the same again; reading again will not settle it: the bore gauge (± 0.0002 in) must come down to ± 0.00012 in',
     );
   });
 
   it('is more than one better instrument, where two are too coarse', () => {
     const budget = [zero('bore gauge', 0.0002), zero('micrometer', 0.0001)];
     expect(said(3.0019, budget)).toBe(
-      'settled by an uncertainty of 0.0001 in or less, if it reads the same again; no number of readings settles it, and to better the bore gauge (± 0.0002 in) alone is not enough',
+      'settled by an uncertainty of 0.0001 in or less, if it reads the same again; reading again will not settle it: the bore gauge (± 0.0002 in) alone, however good, is not enough',
     );
   });
 
@@ -161,7 +161,7 @@ describe('what settles an undecided finding', () => {
   it('is no number of readings that nobody takes', () => {
     // 2 · 0.0001 / √n is at most 0.00005 for 16 readings, 14 more; 0.0001 · 0.00005 / 0.000141 = 0.000035.
     expect(said(3.00195, [spread])).toBe(
-      'settled by an uncertainty of 0.00005 in or less, if it reads the same again; it takes 14 more readings: better the repeatability (standard deviation 0.0001 in) to 0.000035 in',
+      'settled by an uncertainty of 0.00005 in or less, if it reads the same again; it takes 14 more readings, or the repeatability (standard deviation 0.0001 in) must come down to 0.000035 in',
     );
   });
 
