@@ -126,6 +126,8 @@ describe('check', () => {
     ['−22 thou', 'a lost minus'],
     ['11 thou', 'factor two'],
     ['44 thou', 'factor two'],
+    // One wall in place of two.
+    ['84 thou', 'factor two'],
     ['22 mm', 'wrong unit'],
     ['22 in', 'wrong unit'],
     ['0.022 thou', 'wrong unit'],
@@ -143,6 +145,16 @@ describe('check', () => {
     // A swept volume with the radius for the diameter is a quarter.
     const volume = exercise('sweptVolume', 3, { units: 'inch' });
     expect(told(`${volume.answer.value / 4} in³`, volume)).toBe('radius for diameter');
+  });
+
+  it('tells a step that was given to each shell in full, or taken off twice', () => {
+    // The trap of a manual that adds the whole undersize to the wall, TM 9-2815-225-34&P.
+    const wall = exercise('shellWallFor', 3, { units: 'inch' });
+    const { t = 0, u = 0 } = wall.values;
+    expect(told(`${(t + u) / 0.0254} in`, wall)).toBe('factor two');
+    const target = exercise('targetDiameter', 3, { units: 'inch' });
+    const { D_s = 0, u: step = 0 } = target.values;
+    expect(told(`${(D_s - 2 * step) / 0.0254} in`, target)).toBe('factor two');
   });
 
   it('tells degrees that were put in for radians, and an earlier line', () => {
