@@ -34,10 +34,7 @@ export async function picturesOfLessons(): Promise<ReadonlyMap<string, string>> 
   return pictures;
 }
 
-type Block = (
-  require: (name: string) => unknown,
-  exports: { picture?: string },
-) => Promise<void>;
+type Block = (require: (name: string) => unknown, exports: { picture?: string }) => Promise<void>;
 const AsyncFunction = (async () => {}).constructor as new (...args: string[]) => Block;
 
 async function pictureOf(code: string): Promise<string> {

@@ -40,7 +40,10 @@ describe.each(lessons)('%s', (file) => {
       const [typed = '', ...printed] = block.trimEnd().split('\n');
       const [, line] = /^\$ npx crankwright (.*)$/.exec(typed) ?? expect.fail();
       const words = [...(line ?? '').matchAll(/'([^']*)'|(\S+)/g)].map(([, a, b]) => a ?? b ?? '');
-      const { out } = await captured(words);
+      // The examples stand in the package that a reader has installed.
+      const { out } = await captured(
+        words.map((word) => word.replace('node_modules/crankwright/', '')),
+      );
       // A line of three dots stands for what is left out.
       for (const part of printed.join('\n').split(/^\.\.\.$/m)) {
         expect(out).toContain(part.replaceAll(/^\n|\n$/g, ''));

@@ -20,7 +20,10 @@ it('are what is drawn now: else run npm run pictures', () => {
 });
 
 it('are all shown, in the guide or in a lesson', () => {
-  const guides = [`${root}/docs/pictures.md`, ...readdirSync(lessons).map((name) => `${lessons}/${name}`)];
+  const guides = [
+    `${root}/docs/pictures.md`,
+    ...readdirSync(lessons).map((name) => `${lessons}/${name}`),
+  ];
   const shown = guides
     .map((path) => readFileSync(path, 'utf8'))
     .flatMap((guide) => [...guide.matchAll(/\]\((?:\.\.\/)?pictures\/([\w-]+\.svg)\)/g)])
