@@ -7,6 +7,7 @@ import {
   exercise,
   solution,
 } from 'crankwright/teaching';
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { refusal } from '../quantities/refusal.js';
 import { compute } from '../support/card-values.js';
@@ -181,6 +182,25 @@ describe('check', () => {
       expect('hint' in checked && checked.hint).toMatch(/^[^\d]+$/);
     }
     expect(check(problem, '26 thou')).toEqual({ outcome: 'wrong' });
+  });
+
+  it('takes the answer of any problem, no multiple of it, and hints without a digit', () => {
+    fc.assert(
+      fc.property(
+        fc.constantFrom(...names),
+        fc.nat(1_000_000),
+        fc.constantFrom(...systems),
+        fc.constantFrom(2, 1 / 2, 25.4, 1 / 25.4, -1, 1000, 1 / 1000),
+        (name, seed, units, factor) => {
+          const drawn = exercise(name, seed, { units });
+          const { text, value, unit } = drawn.answer;
+          expect(check(drawn, text)).toEqual({ outcome: 'right' });
+          const checked = check(drawn, `${value * factor} ${unit || '-'}`);
+          expect(checked.outcome).not.toBe('right');
+          expect('hint' in checked ? checked.hint : '').not.toMatch(/\d/);
+        },
+      ),
+    );
   });
 
   it('refuses what is no text, and what is no exercise', () => {
