@@ -12,6 +12,7 @@ import { raceClearances } from './clearance-race.js';
 import { timeColdImports } from './cold-import.js';
 import { raceConverters } from './convert-race.js';
 import { planOfDealer } from './dealer.js';
+import { timeExercises } from './exercise-race.js';
 import { raceFilms } from './film-race.js';
 import { timeLookUps } from './fits-race.js';
 import { raceFormulas } from './formula-race.js';
@@ -30,6 +31,7 @@ const sections: readonly Section[] = [
   raceClearances(),
   raceFormulas(),
   timeLookUps(),
+  timeExercises(),
   ...raceFilms(),
   ...raceOrbits(),
   ...(await raceRoundness()),

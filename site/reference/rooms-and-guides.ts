@@ -22,7 +22,8 @@ function nameAll({ children = [], documents = [], readme = [] }: ProjectReflecti
   if (first) first.text = first.text.slice(titleOf(readme).line.length);
   for (const guide of documents) {
     guide.name = titleOf(guide.content).title.replaceAll('`', '');
-    guide.frontmatter['group'] ??= 'Guides';
+    // The formatter of Markdown does not know front matter, so the title tells what a guide is.
+    guide.frontmatter['group'] = guide.name.startsWith('Lesson: ') ? 'Lessons' : 'Guides';
   }
 }
 

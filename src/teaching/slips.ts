@@ -88,6 +88,7 @@ function changesOf({ letters }: FormulaCard, values: CardValues): readonly Chang
         changed: { ...values, [letter]: (values[letter] ?? 0) * factor },
       })),
     ),
+    ...[1 / 2, 2].flatMap((factor) => change('factor two', factor, isLength)),
     ...[1000, 1 / 1000, 25.4, 1 / 25.4].flatMap((factor) =>
       change('unit of a reading', factor, isLength),
     ),

@@ -1,4 +1,4 @@
-import { readFileSync } from 'node:fs';
+import { readdirSync, readFileSync } from 'node:fs';
 import { inspect, readSheet, report } from 'crankwright/sheet';
 import { describe, expect, it } from 'vitest';
 import { HELP } from '../../src/command/help.js';
@@ -22,11 +22,19 @@ describe('the README', () => {
     expect(printed).toContain(`\n${shown?.text}\n`);
   });
 
-  it('shows a report, the two commands, a command line and the library, in this order', () => {
-    expect(blocks.slice(0, 4).map(({ language }) => language)).toEqual(['text', 'sh', 'sh', 'ts']);
-    expect(blocks[1]?.text).toMatch(/^npm ci\b.*\nnpm test\b.*$/);
-    expect(blocks[2]?.text).toMatch(/^npx crankwright report .*$/);
-    expect(blocks[3]?.text).toContain("await import('crankwright')");
+  it('shows a report, a clearance at the prompt, two commands, a command line and the library, in this order', () => {
+    const first = blocks.slice(0, 5);
+    expect(first.map(({ language }) => language)).toEqual(['text', 'text', 'sh', 'sh', 'ts']);
+    expect(first[1]?.text).toMatch(/^> clearance = oilClearance/);
+    expect(first[2]?.text).toMatch(/^npm ci\b.*\nnpm test\b.*$/);
+    expect(first[3]?.text).toMatch(/^npx crankwright report .*$/);
+    expect(first[4]?.text).toContain("await import('crankwright')");
+  });
+
+  it('leads to every lesson', () => {
+    const lessons = readdirSync(new URL('../../docs/lessons/', import.meta.url));
+    expect(lessons.length).toBe(4);
+    for (const lesson of lessons) expect(readme).toContain(`(docs/lessons/${lesson})`);
   });
 
   it('imports as a plain prompt of Node takes it, wherever it awaits an import', () => {

@@ -83,7 +83,7 @@ describe('describe says', () => {
       'within the other',
       finding(mm(0.2), { min: mm(0.05) }),
       'metric',
-      'end play 0.200 mm: within the limit of 0.050 mm (specified)',
+      'end play 0.200 mm: above the least of 0.050 mm (specified)',
     ],
     [
       'undecided',

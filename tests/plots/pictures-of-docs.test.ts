@@ -1,13 +1,15 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { beforeAll, expect, it } from 'vitest';
 import { picturesOfExamples } from '../../scripts/pictures-of-examples.js';
+import { picturesOfLessons } from '../../scripts/pictures-of-lessons.js';
 import { root } from '../support/repo.js';
 import { expectSound } from './seen.js';
 
 const folder = `${root}/docs/pictures`;
+const lessons = `${root}/docs/lessons`;
 let drawn: ReadonlyMap<string, string>;
 beforeAll(async () => {
-  drawn = await picturesOfExamples();
+  drawn = new Map([...(await picturesOfExamples()), ...(await picturesOfLessons())]);
 }, 120_000);
 
 it('are what is drawn now: else run npm run pictures', () => {
@@ -17,9 +19,15 @@ it('are what is drawn now: else run npm run pictures', () => {
   );
 });
 
-it('are all shown in the guide', () => {
-  const guide = readFileSync(`${root}/docs/pictures.md`, 'utf8');
-  const shown = [...guide.matchAll(/\]\(pictures\/([\w-]+\.svg)\)/g)].map(([, name]) => name);
+it('are all shown, in the guide or in a lesson', () => {
+  const guides = [
+    `${root}/docs/pictures.md`,
+    ...readdirSync(lessons).map((name) => `${lessons}/${name}`),
+  ];
+  const shown = guides
+    .map((path) => readFileSync(path, 'utf8'))
+    .flatMap((guide) => [...guide.matchAll(/\]\((?:\.\.\/)?pictures\/([\w-]+\.svg)\)/g)])
+    .map(([, name]) => name);
   expect(shown.sort()).toEqual([...drawn.keys()].sort());
 });
 

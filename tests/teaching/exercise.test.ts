@@ -7,6 +7,7 @@ import {
   exercise,
   solution,
 } from 'crankwright/teaching';
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { refusal } from '../quantities/refusal.js';
 import { compute } from '../support/card-values.js';
@@ -126,6 +127,8 @@ describe('check', () => {
     ['−22 thou', 'a lost minus'],
     ['11 thou', 'factor two'],
     ['44 thou', 'factor two'],
+    // One wall in place of two.
+    ['84 thou', 'factor two'],
     ['22 mm', 'wrong unit'],
     ['22 in', 'wrong unit'],
     ['0.022 thou', 'wrong unit'],
@@ -143,6 +146,16 @@ describe('check', () => {
     // A swept volume with the radius for the diameter is a quarter.
     const volume = exercise('sweptVolume', 3, { units: 'inch' });
     expect(told(`${volume.answer.value / 4} in³`, volume)).toBe('radius for diameter');
+  });
+
+  it('tells a step that was given to each shell in full, or taken off twice', () => {
+    // The trap of a manual that adds the whole undersize to the wall, TM 9-2815-225-34&P.
+    const wall = exercise('shellWallFor', 3, { units: 'inch' });
+    const { t = 0, u = 0 } = wall.values;
+    expect(told(`${(t + u) / 0.0254} in`, wall)).toBe('factor two');
+    const target = exercise('targetDiameter', 3, { units: 'inch' });
+    const { D_s = 0, u: step = 0 } = target.values;
+    expect(told(`${(D_s - 2 * step) / 0.0254} in`, target)).toBe('factor two');
   });
 
   it('tells degrees that were put in for radians, and an earlier line', () => {
@@ -169,6 +182,25 @@ describe('check', () => {
       expect('hint' in checked && checked.hint).toMatch(/^[^\d]+$/);
     }
     expect(check(problem, '26 thou')).toEqual({ outcome: 'wrong' });
+  });
+
+  it('takes the answer of any problem, no multiple of it, and hints without a digit', () => {
+    fc.assert(
+      fc.property(
+        fc.constantFrom(...names),
+        fc.nat(1_000_000),
+        fc.constantFrom(...systems),
+        fc.constantFrom(2, 1 / 2, 25.4, 1 / 25.4, -1, 1000, 1 / 1000),
+        (name, seed, units, factor) => {
+          const drawn = exercise(name, seed, { units });
+          const { text, value, unit } = drawn.answer;
+          expect(check(drawn, text)).toEqual({ outcome: 'right' });
+          const checked = check(drawn, `${value * factor} ${unit || '-'}`);
+          expect(checked.outcome).not.toBe('right');
+          expect('hint' in checked ? checked.hint : '').not.toMatch(/\d/);
+        },
+      ),
+    );
   });
 
   it('refuses what is no text, and what is no exercise', () => {
