@@ -1,24 +1,24 @@
-import { type CardLetter, type CardName, cards, compute, exampleOf } from '../cards.js';
+import { cardMathml } from '../../src/teaching/card-typeset.js';
+import { beginWith, type CardLetter, type CardName, cards, compute } from '../cards.js';
 import { sayResult, typed, unitOf, unitOfResult, unitsOf } from '../units.js';
 import { capital, escaped, pageHtml } from './layout.js';
-import { topicOf, topics } from './topics.js';
-import { formulaTex, mathML, symbolTex } from './typeset.js';
+import { titleOf } from './topics.js';
+import { symbolMathml } from './typeset.js';
 
 /** The page of one formula. `reference` is where its function is described, seen from the site's folder. */
 export function formulaPage(name: CardName, reference: string | undefined): string {
   const card = cards[name];
-  const { gives, letters, refuses, source, of } = card;
-  const example = exampleOf(card);
+  const { gives, letters, refuses, source, of, topic } = card;
+  const example = beginWith(card, 'inch');
   const value = compute(card, example) as number;
   const shown = sayResult(value, unitOfResult(value, gives.dimension, 'inch'));
-  const topic = topics.find((each) => each.topic === topicOf(name));
-  const [formula = '', ...where] = formulaTex(card);
+  const [formula = '', ...where] = cardMathml(name);
   const code = `<code>${escaped(of.name)}</code>`;
-  const main = `<p class="topic"><a href="index.html#${topic?.topic}">${escaped(topic?.title ?? '')}</a></p>
+  const main = `<p class="topic"><a href="index.html#${topic}">${escaped(titleOf(topic))}</a></p>
 <h1>${escaped(capital(card.name))}</h1>
-<div class="formula">${mathML(formula, true)}</div>
-${where.length > 0 ? `<div class="where"><p>where</p>${where.map((each) => mathML(each, true)).join('\n')}</div>` : ''}
-<p>${mathML(symbolTex(gives.symbol))} is the ${withIndices(escaped(gives.meaning))}.</p>
+<div class="formula">${formula}</div>
+${where.length > 0 ? `<div class="where"><p>where</p>${where.join('\n')}</div>` : ''}
+<p>${symbolMathml(gives.symbol)} is the ${withIndices(escaped(gives.meaning))}.</p>
 <div class="live">
 <form id="fields" novalidate>
 <h2>Your readings</h2>
@@ -75,7 +75,7 @@ function fieldHtml(letter: string, about: CardLetter, value: number): string {
       `<option value="${escaped(symbol)}"${symbol === unit.symbol ? ' selected' : ''}>${symbol === '-' ? 'number' : escaped(symbol)}</option>`,
   );
   return `<div class="field">
-<label for="field-${letter}">${mathML(symbolTex(letter))} <span>${withIndices(escaped(meaning))}</span></label>
+<label for="field-${letter}">${symbolMathml(letter)} <span>${withIndices(escaped(meaning))}</span></label>
 <div class="reading">
 <input type="text" id="field-${letter}" value="${typed(value, unit)}" autocomplete="off" spellcheck="false" aria-describedby="refusal-${letter} hint-${letter}">
 <select id="unit-${letter}" aria-label="unit of ${escaped(meaning)}">${options.join('')}</select>
