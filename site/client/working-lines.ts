@@ -25,8 +25,10 @@ function nodesOf(working: WorkedFormula): readonly Node[] {
   return [
     element('ul', { class: 'legend' }, ...legend.map(letterItem)),
     ...constants.map(({ written, gives }) => element('p', {}, `${written} is ${gives.text}.`)),
-    ...workedMathml(working).map((math) =>
-      element('p', { class: 'equation', tabindex: '0' }, nodeOf(math)),
+    element(
+      'div',
+      { class: 'equations', tabindex: '0', role: 'region', 'aria-label': 'the working' },
+      ...workedMathml(working).map(nodeOf),
     ),
     ...(inRadians ? [element('p', {}, 'Angles are in radians: set the calculator to them.')] : []),
   ];
