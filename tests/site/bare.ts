@@ -5,3 +5,13 @@ export const bare = (text: string): string =>
     .replaceAll('[ ]', '')
     .replaceAll(/caution: /gi, 'Caution:')
     .replace(/[\s_]/g, '');
+
+/** What a printed page says, without its markup. */
+export const wordsOnPage = (page: string): string =>
+  page
+    .slice(page.indexOf('<main>'), page.indexOf('</main>'))
+    .replace(/<[^>]*>/g, '')
+    .replaceAll('&lt;', '<')
+    .replaceAll('&gt;', '>')
+    .replaceAll('&quot;', '"')
+    .replaceAll('&amp;', '&');
