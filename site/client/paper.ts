@@ -27,12 +27,18 @@ export async function showPaper(paper: Paper, place: HTMLElement): Promise<void>
 }
 
 /** What is written before the next frame: a section of a page, or a few blocks. */
-function partsOf({ shown }: Paper): readonly (readonly Node[])[] {
-  if (shown.as === 'page') return sectionsOf(shown.page).map((each) => [each]);
-  const { blocks } = shown;
-  const starts = blocks.flatMap((_, i) => (i % 5 === 0 ? [i] : []));
-  return starts.map((start) => blocks.slice(start, start + 5).flatMap(nodesOf));
+function* partsOf({ shown }: Paper): Generator<readonly Node[]> {
+  if (shown.as === 'page') {
+    for (const section of sectionsOf(shown.page)) yield [section];
+    return;
+  }
+  for (let i = 0; i < shown.blocks.length; i += AT_ONCE) {
+    yield shown.blocks.slice(i, i + AT_ONCE).flatMap(nodesOf);
+  }
 }
+
+/** How many blocks are written before the next frame. */
+const AT_ONCE = 5;
 
 /** Links to keep a paper as a file, and to print the page. */
 function savingOf({ title, text, shown }: Paper): readonly Node[] {

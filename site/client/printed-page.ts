@@ -3,16 +3,18 @@ import { element } from './page.js';
 /**
  * The sections of a page that the library printed, to stand on this one: its headings one floor down, boxes that can be
  * ticked, and tables that scroll by keyboard. The policy of this site takes no style from markup, so that what the
- * pictures say of their inks is set by script.
+ * pictures say of their inks is set by script. Each section is read when it is asked for.
  */
-export function sectionsOf(page: string): readonly Element[] {
-  const main = page.slice(page.indexOf('<main>'), page.indexOf('</main>'));
+export function* sectionsOf(page: string): Generator<Element> {
+  const main = page.slice(page.indexOf('<main>') + '<main>'.length, page.indexOf('</main>'));
   // Text is escaped in the markup: what looks like a tag or an attribute here is one.
-  const markup = main
-    .replaceAll(/<(\/?)h([12])>/g, (_, slash, level) => `<${slash}h${Number(level) + 2}>`)
-    .replaceAll(' style="', ' data-style="');
-  const { body } = new DOMParser().parseFromString(markup, 'text/html');
-  return [...(body.firstElementChild?.children ?? [])].map(adopted);
+  for (const section of main.split(/(?=<section>)/)) {
+    const markup = section
+      .replaceAll(/<(\/?)h([12])>/g, (_, slash, level) => `<${slash}h${Number(level) + 2}>`)
+      .replaceAll(' style="', ' data-style="');
+    const { body } = new DOMParser().parseFromString(markup, 'text/html');
+    yield* [...body.children].map(adopted);
+  }
 }
 
 function adopted(section: Element): Element {

@@ -9,6 +9,7 @@ import { afterAll, beforeAll, beforeEach, describe, expect, it } from 'vitest';
 import { root } from '../support/repo.js';
 import { bare, wordsOnPage } from './bare.js';
 import { ready, type Visit, visit } from './browser.js';
+import { tasksWhile } from './tasks.js';
 
 const file = (name: string) => join(root, 'examples', name);
 const example = (name: string) => readFileSync(file(name), 'utf8');
@@ -67,8 +68,11 @@ describe('the page for your own parts', () => {
     const wording = { units: 'metric', why: false } as const;
     const page = reportPage(sheet, wording);
     expect(await paper('Report')).toBe(bare(wordsOnPage(page)));
-    const drawn = await all.page.locator('[data-paper="Report"] svg.narrow:visible').count();
-    expect(drawn).toBe(1);
+    // What is drawn for a wide page as well is shown once.
+    const count = (tag: string) => page.split(tag).length - 1;
+    expect(await all.page.locator('[data-paper="Report"] svg:visible').count()).toBe(
+      count('<svg ') - count('<svg class="wide" '),
+    );
     expect(await all.page.isDisabled('#plan')).toBe(true);
     expect(await savedBy('Save as text')).toBe(report(inspect(sheet), wording));
     expect(await savedBy('Save as a page')).toBe(page);
@@ -84,6 +88,31 @@ describe('the page for your own parts', () => {
     await done('plan and build sheet');
     const plan = await planBuilds(shed(), { atMost: 1, buying: false });
     expect(await paper('Plan')).toBe(bare(wordsOnPage(planPage(plan))));
+  });
+
+  it('draws its pictures in the inks of the page, whose policy takes no style from markup', async () => {
+    await all.page.emulateMedia({ colorScheme: 'dark' });
+    await all.page.click("text=the pump set's engine");
+    await done('report');
+    await all.page.waitForSelector('[data-paper="Report"] .pictures rect');
+    const inks = await all.page.evaluate(
+      `[getComputedStyle(document.querySelector('.pictures rect')).fill, getComputedStyle(document.body).backgroundColor]`,
+    );
+    expect(inks).toEqual(['rgb(28, 28, 26)', 'rgb(28, 28, 26)']);
+    await all.page.emulateMedia({ colorScheme: 'light' });
+  });
+
+  it('never holds up the page while it plans, counted in the work that it does', async () => {
+    const tasks = await tasksWhile(all.page, async () => {
+      await all.page.click("text=the pump set's shed");
+      await done('report');
+      await all.page.click('#plan');
+      await done('plan and build sheet');
+      await paper('Plan');
+    });
+    expect(tasks.length).toBeGreaterThan(100);
+    // A frame of 20 a second. On a busy machine a task takes longer by the clock, but no more work.
+    expect(tasks.filter((milliseconds) => !(milliseconds <= 50))).toEqual([]);
   });
 
   it('says what is wrong with a file, and where', async () => {
