@@ -15,3 +15,14 @@ export const wordsOnPage = (page: string): string =>
     .replaceAll('&gt;', '>')
     .replaceAll('&quot;', '"')
     .replaceAll('&amp;', '&');
+
+/** The words of a build sheet in the order of the alphabet: text breaks the cells of a table where a page does not. */
+export const wordsOf = (text: string): readonly string[] =>
+  text
+    .replace(/^(?:-{3,}|={3,})$/gm, '')
+    .replaceAll('[ ]', '')
+    .replaceAll('CAUTION:', 'Caution:')
+    .replaceAll('_', ' ')
+    .split(/\s+/)
+    .filter((word) => word !== '' && word !== ':')
+    .sort();

@@ -152,6 +152,11 @@ describe('a formula page by keyboard', () => {
     await page.goto(`${all.base}formulas/oilClearance.html`);
     await ready(page);
     await page.click('#working summary');
-    await page.waitForSelector('#working-lines :text("2.2512")');
+    await page.waitForSelector('#working-lines math');
+    const [legend = ''] = await page.locator('#working-lines li').allTextContents();
+    expect(legend).toBe('Dh = 2.25 in, housing bore, cap torqued, no shells');
+    const lines = await page.locator('#working-lines .equations math').allTextContents();
+    // Twice 0.061 in and 2.126 in are 2.248 in, which leaves 0.002 in of 2.25 in.
+    expect(lines).toEqual(['c=Dh−2·t−Dj', '=2.25in−2·0.061in−2.126in', '=0.002in', '=2thou']);
   });
 });
