@@ -1,12 +1,19 @@
 import type { UnitSystem } from '../src/quantities/index.js';
-import { type CardName, cards } from '../src/teaching/cards.js';
+import { type CardName as Written, cards as written } from '../src/teaching/cards.js';
 import { exampleOf } from '../src/teaching/example.js';
 import type { FormulaCard } from '../src/teaching/formula-card.js';
+import { leastFilm } from './film-card.js';
 
 // The pages take cards from here alone. Importing the teaching room itself would load mathjs with every page.
 export type { CardLetter } from '../src/judging/internal.js';
 export type { FormulaCard, Topic } from '../src/teaching/formula-card.js';
-export { type CardName, cards };
+
+/** The cards that have a page: those of the library, and the film of a bearing. */
+export const cards: Readonly<Record<CardName, FormulaCard>> = { ...written, leastFilm };
+export type CardName = Written | 'leastFilm';
+
+/** Whether a page has a card of the library, whose formula can be worked out by hand. */
+export const isWritten = (name: CardName): name is Written => name !== 'leastFilm';
 
 /** A number for each letter of a card, in SI. */
 export type Values = Readonly<Record<string, number>>;

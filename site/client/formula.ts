@@ -1,5 +1,5 @@
 import type { UnitSystem } from '../../src/quantities/index.js';
-import { beginWith, type CardName, cards, compute, type Values } from '../cards.js';
+import { beginWith, type CardName, cards, compute, isWritten, type Values } from '../cards.js';
 import { isRefusal, letterRefused, refusalText } from '../reading.js';
 import { sayResult, unitOfResult, unitsOf } from '../units.js';
 import { Field } from './field.js';
@@ -21,7 +21,7 @@ const fields = Object.entries(card.letters).map(
   ([letter, about]) => new Field(letter, about, example[letter] as number, changed),
 );
 const picture = new Picture(card, fields, changed);
-const working = new Working(name);
+const working = isWritten(name) ? new Working(name) : undefined;
 /** The unit that the reader chose for the result, until then the one that suits it. */
 let chosen = '';
 
@@ -64,7 +64,7 @@ function changed(): void {
   if (value === undefined) {
     result.replaceChildren('no result');
     picture.draw(undefined, undefined, system);
-    working.show(undefined, system);
+    working?.show(undefined, system);
     return;
   }
   const units = unitsOf(card.gives.dimension);
@@ -73,7 +73,7 @@ function changed(): void {
   unitOfOutput.value = unit.symbol;
   result.replaceChildren(element('data', { value: String(value) }, sayResult(value, unit)));
   picture.draw(values, unit, system);
-  working.show(values, system);
+  working?.show(values, system);
 }
 
 /** What the fields hold, if all of them can be read. */

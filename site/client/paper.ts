@@ -1,3 +1,4 @@
+import { BLANK } from '../../src/pages/blocks.js';
 import type { Block, Entry } from '../../src/pages/index.js';
 import type { Paper } from '../planner-words.js';
 import { element } from './page.js';
@@ -101,4 +102,8 @@ function tableOf({ heading, rows, left }: Extract<Block, { kind: 'table' }>): HT
   );
 }
 
-const said = (entry: Entry): string => (typeof entry === 'string' ? entry : entry.write);
+/** Text, or a label and room to write on paper behind it. */
+function said(entry: Entry): string {
+  if (typeof entry === 'string') return entry;
+  return entry.write === '' ? BLANK : `${entry.write}: ${BLANK}`;
+}

@@ -1,11 +1,12 @@
 import type { UnitSystem } from '../../src/quantities/index.js';
+import type { CardName } from '../../src/teaching/cards.js';
 import {
   type WorkedFormula,
   type WorkedLetter,
   worked,
   workedMathml,
 } from '../../src/teaching/index.js';
-import type { CardName, Values } from '../cards.js';
+import type { Values } from '../cards.js';
 import { symbolMathml } from '../pages/typeset.js';
 import { isRefusal, refusalText } from '../reading.js';
 import { element } from './page.js';

@@ -1,5 +1,6 @@
 import type { UnitSystem } from '../../src/quantities/index.js';
-import type { CardName, Values } from '../cards.js';
+import type { CardName } from '../../src/teaching/cards.js';
+import type { Values } from '../cards.js';
 import { byId } from './page.js';
 
 /** The working with the numbers of the fields. What writes it out is large, and is loaded when it is first opened. */

@@ -56,6 +56,7 @@ describe('the page for your own parts', () => {
     const sheet = buildSheet(plan, { units: 'inch', format: 'text' });
     await all.page.click('summary:has-text("Build sheet")');
     await all.page.waitForSelector('[data-paper="Build sheet"][data-whole]');
+    // biome-ignore lint/performance/useDomNodeTextContent: text content has no space between the cells of a table
     const shown = await all.page.innerText('[data-paper="Build sheet"]');
     expect(wordsOf(shown)).toEqual(wordsOf(sheet));
     expect(await all.page.evaluate('document.documentElement.scrollWidth')).toBe(360);

@@ -134,6 +134,25 @@ describe('a formula page by keyboard', () => {
     expect(await page.textContent('#picture desc')).toContain('At ');
   });
 
+  it('moves a slider and sees the oil film thin', async () => {
+    const { page } = all;
+    await page.goto(`${all.base}formulas/leastFilm.html`);
+    await ready(page);
+    await page.selectOption('#against', 'W');
+    const film = async () => Number(await page.getAttribute('#result data', 'value'));
+    const films = [await film()];
+    for (let i = 0; i < 3; i++) {
+      await page.focus('#slider');
+      await page.keyboard.press('PageUp');
+      films.push(await film());
+    }
+    expect(films).toEqual([...films].sort((a, b) => b - a));
+    expect(new Set(films).size).toBe(4);
+    await page.fill('#field-W', '500');
+    await page.selectOption('#unit-W', 'lbf');
+    expect(await page.textContent('#refusal')).toBe('');
+  });
+
   it('shows the refusal beside the field that it names', async () => {
     const { page } = all;
     await page.goto(`${all.base}formulas/ringGapIn.html`);
