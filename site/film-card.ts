@@ -14,7 +14,7 @@ const written = card({
   ],
   read: (film) => (film.outcome === 'no film' ? undefined : film.film),
   expression: 'C / 2 * (1 - e)',
-  refuses: filmCards.sommerfeldNumber.refuses,
+  refuses: filmCards.petroffTorque.refuses,
   source: 'the Reynolds equation, as finiteBearing solves it',
 });
 
