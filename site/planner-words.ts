@@ -18,10 +18,23 @@ export interface Asked {
   readonly buying: boolean;
 }
 
-/** One printed paper: a report, a plan, a build sheet. */
+/** One printed paper: a report or a plan, which have pictures, or a build sheet to write on. */
 export interface Paper {
   readonly title: string;
+  /** As plain text, to keep. */
   readonly text: string;
+  readonly shown: ShownPage | ShownBlocks;
+}
+
+/** A web page of its own, as `crankwright/plots` prints it. */
+export interface ShownPage {
+  readonly as: 'page';
+  readonly page: string;
+}
+
+/** What a build sheet is made of. */
+export interface ShownBlocks {
+  readonly as: 'blocks';
   readonly blocks: readonly Block[];
 }
 

@@ -1,5 +1,5 @@
 import type { UnitSystem } from '../../src/quantities/index.js';
-import { type CardName, cards, compute, exampleOf, type Values } from '../cards.js';
+import { beginWith, type CardName, cards, compute, isWritten, type Values } from '../cards.js';
 import { isRefusal, letterRefused, refusalText } from '../reading.js';
 import { sayResult, unitOfResult, unitsOf } from '../units.js';
 import { Field } from './field.js';
@@ -11,7 +11,8 @@ takeTheme();
 
 const name = document.body.dataset['card'] as CardName;
 const card = cards[name];
-const example = exampleOf(card);
+let system: UnitSystem = remembered('crankwright-units') === 'metric' ? 'metric' : 'inch';
+const example = beginWith(card, system);
 const unitOfOutput = byId<HTMLSelectElement>('unit-of-result');
 const result = byId<HTMLOutputElement>('result');
 const refusal = byId('refusal');
@@ -20,8 +21,7 @@ const fields = Object.entries(card.letters).map(
   ([letter, about]) => new Field(letter, about, example[letter] as number, changed),
 );
 const picture = new Picture(card, fields, changed);
-const working = new Working(name);
-let system: UnitSystem = remembered('crankwright-units') === 'metric' ? 'metric' : 'inch';
+const working = isWritten(name) ? new Working(name) : undefined;
 /** The unit that the reader chose for the result, until then the one that suits it. */
 let chosen = '';
 
@@ -42,7 +42,8 @@ unitOfOutput.addEventListener('change', () => {
   changed();
 });
 byId('again').addEventListener('click', () => {
-  for (const field of fields) field.put(example[field.letter] as number);
+  const again = beginWith(card, system);
+  for (const field of fields) field.put(again[field.letter] as number);
   changed();
 });
 byId('fields').addEventListener('submit', (event) => event.preventDefault());
@@ -63,7 +64,7 @@ function changed(): void {
   if (value === undefined) {
     result.replaceChildren('no result');
     picture.draw(undefined, undefined, system);
-    working.show(undefined, system);
+    working?.show(undefined, system);
     return;
   }
   const units = unitsOf(card.gives.dimension);
@@ -72,7 +73,7 @@ function changed(): void {
   unitOfOutput.value = unit.symbol;
   result.replaceChildren(element('data', { value: String(value) }, sayResult(value, unit)));
   picture.draw(values, unit, system);
-  working.show(values, system);
+  working?.show(values, system);
 }
 
 /** What the fields hold, if all of them can be read. */

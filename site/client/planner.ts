@@ -1,11 +1,12 @@
+import { buildSheetBlocks } from '../../src/build-sheet/build-sheet.js';
 import { buildSheet } from '../../src/build-sheet/index.js';
 import { planBuilds, planReport } from '../../src/planning/index.js';
+import { planPage, reportPage, triagePage } from '../../src/plots/index.js';
 import { fileKind, readJson } from '../../src/reading/index.js';
 import { readShed, triage, triageReport } from '../../src/shed/index.js';
 import { inspect, readSheet, report } from '../../src/sheet/index.js';
 import type { Asked, Paper, Told } from '../planner-words.js';
 import { isRefusal } from '../reading.js';
-import { blocksOf } from '../report-blocks.js';
 
 // The worker of the page for your own parts: it reads, reports and plans, so that the page never stands still.
 
@@ -26,15 +27,19 @@ async function answer(asked: Asked): Promise<void> {
 }
 
 function sheetPaper({ text, units, why }: Asked): Paper {
-  const inspection = inspect(readSheet(text));
-  return paper('Report', report(inspection, { units: units ?? inspection.units, why }));
+  const sheet = readSheet(text);
+  const wording = { units: units ?? sheet.units, why };
+  return pagePaper('Report', report(inspect(sheet), wording), reportPage(sheet, wording));
 }
 
 async function shedPapers(asked: Asked): Promise<readonly Paper[]> {
   const { ask, text, readings, today, why, atMost, buying } = asked;
   const shed = readShed(text, readings, { today });
   const wording = { units: asked.units ?? shed.units, why };
-  if (ask === 'report') return [paper('Report', triageReport(triage(shed), wording))];
+  if (ask === 'report') {
+    const sorted = triage(shed);
+    return [pagePaper('Report', triageReport(sorted, wording), triagePage(sorted, wording))];
+  }
   tell({ told: 'progress', stage: 'loading the solver', elapsed: 0 });
   const { default: start } = (await import(SOLVER)) as typeof import('highs');
   const plan = await planBuilds(shed, {
@@ -44,11 +49,19 @@ async function shedPapers(asked: Asked): Promise<readonly Paper[]> {
     onProgress: ({ stage, elapsed }) => tell({ told: 'progress', stage, elapsed }),
   });
   return [
-    paper('Plan', planReport(plan, wording)),
-    paper('Build sheet', buildSheet(plan, { units: wording.units, format: 'text' })),
+    pagePaper('Plan', planReport(plan, wording), planPage(plan, wording)),
+    {
+      title: 'Build sheet',
+      text: buildSheet(plan, { units: wording.units, format: 'text' }),
+      shown: { as: 'blocks', blocks: buildSheetBlocks(plan, wording.units) },
+    },
   ];
 }
 
-const paper = (title: string, text: string): Paper => ({ title, text, blocks: blocksOf(text) });
+const pagePaper = (title: string, text: string, page: string): Paper => ({
+  title,
+  text,
+  shown: { as: 'page', page },
+});
 
 const tell = (told: Told): void => postMessage(told);

@@ -1,6 +1,7 @@
 import type { UnitSystem } from '../../src/quantities/index.js';
-import type { CardName, Values } from '../cards.js';
-import { byId, element } from './page.js';
+import type { CardName } from '../../src/teaching/cards.js';
+import type { Values } from '../cards.js';
+import { byId } from './page.js';
 
 /** The working with the numbers of the fields. What writes it out is large, and is loaded when it is first opened. */
 export class Working {
@@ -31,7 +32,6 @@ export class Working {
     }
     const { workingOf } = await import('./working-lines.js');
     if (values !== this.#values) return;
-    const lines = workingOf(this.#name, values, this.#system);
-    this.#lines.replaceChildren(...lines.map((line) => element('p', {}, line)));
+    this.#lines.replaceChildren(...workingOf(this.#name, values, this.#system));
   }
 }

@@ -1,24 +1,27 @@
-import { type CardLetter, type CardName, cards, compute, exampleOf } from '../cards.js';
+import { cardMathml, equation } from '../../src/teaching/card-typeset.js';
+import { inMath, mathml } from '../../src/teaching/mathml.js';
+import { beginWith, type CardLetter, type CardName, cards, compute, isWritten } from '../cards.js';
+import { FILM_NOTES } from '../film-card.js';
 import { sayResult, typed, unitOf, unitOfResult, unitsOf } from '../units.js';
 import { capital, escaped, pageHtml } from './layout.js';
-import { topicOf, topics } from './topics.js';
-import { formulaTex, mathML, symbolTex } from './typeset.js';
+import { titleOf } from './topics.js';
+import { symbolMathml } from './typeset.js';
 
 /** The page of one formula. `reference` is where its function is described, seen from the site's folder. */
 export function formulaPage(name: CardName, reference: string | undefined): string {
   const card = cards[name];
-  const { gives, letters, refuses, source, of } = card;
-  const example = exampleOf(card);
+  const { gives, letters, refuses, source, of, topic } = card;
+  const example = beginWith(card, 'inch');
   const value = compute(card, example) as number;
   const shown = sayResult(value, unitOfResult(value, gives.dimension, 'inch'));
-  const topic = topics.find((each) => each.topic === topicOf(name));
-  const [formula = '', ...where] = formulaTex(card);
+  const [formula = '', ...where] = isWritten(name) ? cardMathml(name) : [filmFormula()];
   const code = `<code>${escaped(of.name)}</code>`;
-  const main = `<p class="topic"><a href="index.html#${topic?.topic}">${escaped(topic?.title ?? '')}</a></p>
+  const main = `<p class="topic"><a href="index.html#${topic}">${escaped(titleOf(topic))}</a></p>
 <h1>${escaped(capital(card.name))}</h1>
-<div class="formula">${mathML(formula, true)}</div>
-${where.length > 0 ? `<div class="where"><p>where</p>${where.map((each) => mathML(each, true)).join('\n')}</div>` : ''}
-<p>${mathML(symbolTex(gives.symbol))} is the ${withIndices(escaped(gives.meaning))}.</p>
+<div class="formula">${formula}</div>
+${where.length > 0 ? `<div class="where"><p>where</p>${where.join('\n')}</div>` : ''}
+<p>${symbolMathml(gives.symbol)} is the ${withIndices(escaped(gives.meaning))}.</p>
+${isWritten(name) ? '' : FILM_NOTES.map((note) => `<p class="note">${escaped(note)}</p>`).join('\n')}
 <div class="live">
 <form id="fields" novalidate>
 <h2>Your readings</h2>
@@ -45,7 +48,7 @@ ${Object.entries(letters)
 </div>
 </section>
 </div>
-<details id="working"><summary>Worked out with these numbers</summary><div id="working-lines"></div></details>
+${isWritten(name) ? '<details id="working"><summary>Worked out with these numbers</summary><div id="working-lines"></div></details>' : ''}
 <h2>What it does not take</h2>
 <p>A value that no such part has is refused, and so is</p>
 <ul>
@@ -56,7 +59,7 @@ ${Object.keys(refuses)
 </ul>
 <h2>Source</h2>
 <p>${escaped(capital(source))}.</p>
-<p class="code">In code: ${reference === undefined ? code : `<a href="../${reference}">${code}</a>`}; this card is <code>cards.${name}</code>.</p>
+<p class="code">In code: ${reference === undefined ? code : `<a href="../${reference}">${code}</a>`}${isWritten(name) ? `; this card is <code>cards.${name}</code>` : ''}.</p>
 <noscript><p>This page computes with JavaScript, which is off. The formula above holds all the same.</p></noscript>`;
   return pageHtml({
     title: capital(card.name),
@@ -67,6 +70,12 @@ ${Object.keys(refuses)
   });
 }
 
+function filmFormula(): string {
+  const { gives, expression, letters } = cards.leastFilm;
+  const symbols = new Set([gives.symbol, 'e', ...Object.keys(letters)]);
+  return inMath(equation(`${gives.symbol} = ${expression}`, symbols, mathml));
+}
+
 function fieldHtml(letter: string, about: CardLetter, value: number): string {
   const { meaning, domain } = about;
   const unit = unitOf(domain, 'inch');
@@ -75,7 +84,7 @@ function fieldHtml(letter: string, about: CardLetter, value: number): string {
       `<option value="${escaped(symbol)}"${symbol === unit.symbol ? ' selected' : ''}>${symbol === '-' ? 'number' : escaped(symbol)}</option>`,
   );
   return `<div class="field">
-<label for="field-${letter}">${mathML(symbolTex(letter))} <span>${withIndices(escaped(meaning))}</span></label>
+<label for="field-${letter}">${symbolMathml(letter)} <span>${withIndices(escaped(meaning))}</span></label>
 <div class="reading">
 <input type="text" id="field-${letter}" value="${typed(value, unit)}" autocomplete="off" spellcheck="false" aria-describedby="refusal-${letter} hint-${letter}">
 <select id="unit-${letter}" aria-label="unit of ${escaped(meaning)}">${options.join('')}</select>

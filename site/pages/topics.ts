@@ -1,30 +1,7 @@
-import * as bearings from '../../src/bearings/index.js';
-import * as crankshaft from '../../src/crankshaft/index.js';
-import * as cylinders from '../../src/cylinders/index.js';
-import * as fasteners from '../../src/fasteners/index.js';
-import * as fits from '../../src/fits/index.js';
-import * as measuring from '../../src/measuring/index.js';
-import * as motion from '../../src/motion/index.js';
-import * as oil from '../../src/oil/index.js';
-import * as timing from '../../src/timing/index.js';
-import * as valves from '../../src/valves/index.js';
-import { type CardName, cardNames, cards } from '../cards.js';
-
-const ROOMS: Readonly<Record<string, object>> = {
-  measuring,
-  crankshaft,
-  bearings,
-  cylinders,
-  fits,
-  fasteners,
-  motion,
-  timing,
-  valves,
-  oil,
-};
+import { type CardName, cardNames, cards, type Topic } from '../cards.js';
 
 /** What a reader looks for under a topic. */
-const TITLES: Readonly<Record<string, string>> = {
+const TITLES: Readonly<Record<Topic, string>> = {
   measuring: 'Measuring: size and shape',
   crankshaft: 'Crankshaft: grinding and end play',
   bearings: 'Bearings: shells, clearance and the oil film',
@@ -37,24 +14,12 @@ const TITLES: Readonly<Record<string, string>> = {
   oil: 'Oil, and fuel in it',
 };
 
-/** The formulas about one thing. */
-export interface Topic {
-  readonly topic: string;
-  readonly title: string;
-  readonly names: readonly CardName[];
-}
-
-/** The topic of a card: the room of the house that its function stands in. */
-export function topicOf(name: CardName): string {
-  const { of } = cards[name];
-  const [topic] = Object.entries(ROOMS).find(([, room]) => Object.values(room).includes(of)) ?? [];
-  if (topic === undefined) throw new Error(`${name}: its function stands in no room`);
-  return topic;
-}
+/** The title of a topic. */
+export const titleOf = (topic: Topic): string => TITLES[topic];
 
 /** All formulas by topic. */
-export const topics: readonly Topic[] = Object.entries(TITLES).map(([topic, title]) => ({
+export const topics = (Object.keys(TITLES) as Topic[]).map((topic) => ({
   topic,
-  title,
-  names: cardNames.filter((name) => topicOf(name) === topic),
+  title: TITLES[topic],
+  names: cardNames.filter((name: CardName) => cards[name].topic === topic),
 }));

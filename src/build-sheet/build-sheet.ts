@@ -67,9 +67,15 @@ export function buildSheet(plan: Plan, options: BuildSheetOptions = {}): string 
   const { units = plan.units, format = 'markdown' } = options;
   guardSystem('options.units', units);
   guardWord('options.format', format, ['markdown', 'text']);
-  const blocks = [...cover(plan, units), ...engines(plan, units)];
+  const blocks = buildSheetBlocks(plan, units);
   return format === 'markdown' ? asMarkdown(blocks) : asPlainText(blocks);
 }
+
+/** The build sheet of a plan, to be printed. */
+export const buildSheetBlocks = (plan: Plan, units: UnitSystem): readonly Block[] => [
+  ...cover(plan, units),
+  ...engines(plan, units),
+];
 
 function cover(plan: Plan, units: UnitSystem): readonly Block[] {
   const { builds, engine, shed, shopping, cost, proof } = plan;

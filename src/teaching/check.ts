@@ -9,9 +9,24 @@ export type Slip = NumberSlip | 'no number' | 'no unit' | 'another quantity';
 
 /** How an answer stands. Of a wrong one, the slip is told only where it explains the number. */
 export type CheckedAnswer =
-  | { readonly outcome: 'right' }
-  | { readonly outcome: 'close'; readonly hint: string }
-  | { readonly outcome: 'wrong'; readonly slip?: Slip; readonly hint?: string };
+  | {
+      /** It is right to what was asked. */
+      readonly outcome: 'right';
+    }
+  | {
+      /** It is a little off, as by rounding on the way. */
+      readonly outcome: 'close';
+      /** What to look at. */
+      readonly hint: string;
+    }
+  | {
+      /** It is another number, no number, or in no unit of what was asked. */
+      readonly outcome: 'wrong';
+      /** The slip that explains it. */
+      readonly slip?: Slip;
+      /** What to look at. */
+      readonly hint?: string;
+    };
 
 /** An answer this many times as far off as a right one may be is close. */
 const CLOSE = 5;

@@ -68,7 +68,12 @@ export interface WorkedFormula {
   /** The units that a shop reads. */
   readonly units: UnitSystem;
   /** What comes out: its symbol and what it stands for. */
-  readonly asks: { readonly symbol: string; readonly meaning: string };
+  readonly asks: {
+    /** How the formula writes it. */
+    readonly symbol: string;
+    /** What it stands for, in the trade's words. */
+    readonly meaning: string;
+  };
   /** The formula, in letters. */
   readonly formula: string;
   /** Definitions that go with it, in letters. */

@@ -1,13 +1,15 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { buildSheet } from 'crankwright/build-sheet';
-import { planBuilds, planReport } from 'crankwright/planning';
-import { readShed, triage, triageReport } from 'crankwright/shed';
+import { planBuilds } from 'crankwright/planning';
+import { planPage, reportPage, triagePage } from 'crankwright/plots';
+import { readShed, triage } from 'crankwright/shed';
 import { inspect, readSheet, report } from 'crankwright/sheet';
 import { afterAll, beforeAll, beforeEach, describe, expect, it } from 'vitest';
 import { root } from '../support/repo.js';
-import { bare } from './bare.js';
+import { bare, wordsOf, wordsOnPage } from './bare.js';
 import { ready, type Visit, visit } from './browser.js';
+import { tasksWhile } from './tasks.js';
 
 const file = (name: string) => join(root, 'examples', name);
 const example = (name: string) => readFileSync(file(name), 'utf8');
@@ -27,24 +29,36 @@ afterAll(async () => {
 });
 
 const done = (what: string) => all.page.waitForSelector(`#progress:has-text("Done: ${what}")`);
+/** The letters and digits of a paper, once all of it stands on the page. */
 const paper = async (title: string) => {
+  await all.page.waitForSelector(`[data-paper="${title}"][data-whole]`);
   const text = await all.page.textContent(`[data-paper="${title}"]`);
   return bare(text ?? '');
 };
+/** The file that a link saves. */
+async function savedBy(words: string): Promise<string> {
+  const [saved] = await Promise.all([
+    all.page.waitForEvent('download'),
+    all.page.click(`text=${words}`),
+  ]);
+  return readFileSync(await saved.path(), 'utf8');
+}
 
 describe('the page for your own parts', () => {
   it('plans the pump set as the library does, at a press of two buttons', async () => {
     await all.page.click("text=the pump set's shed");
     await done('report');
-    expect(await paper('Report')).toBe(bare(triageReport(triage(shed()))));
+    expect(await paper('Report')).toBe(bare(wordsOnPage(triagePage(triage(shed())))));
     await all.page.click('text=Plan the engines');
     await done('plan and build sheet');
     const plan = await planBuilds(shed());
-    expect(await paper('Plan')).toBe(bare(planReport(plan)));
+    expect(await paper('Plan')).toBe(bare(wordsOnPage(planPage(plan))));
     const sheet = buildSheet(plan, { units: 'inch', format: 'text' });
     await all.page.click('summary:has-text("Build sheet")');
     await all.page.waitForSelector('[data-paper="Build sheet"][data-whole]');
-    expect(await paper('Build sheet')).toBe(bare(sheet));
+    // biome-ignore lint/performance/useDomNodeTextContent: text content has no space between the cells of a table
+    const shown = await all.page.innerText('[data-paper="Build sheet"]');
+    expect(wordsOf(shown)).toEqual(wordsOf(sheet));
     expect(await all.page.evaluate('document.documentElement.scrollWidth')).toBe(360);
   });
 
@@ -52,16 +66,18 @@ describe('the page for your own parts', () => {
     await all.page.selectOption('#units', 'metric');
     await all.page.setInputFiles('#choose', file('pump-set-inch.json'));
     await done('report');
-    const inspection = inspect(readSheet(example('pump-set-inch.json')));
-    expect(await paper('Report')).toBe(bare(report(inspection, { units: 'metric', why: false })));
-    expect(await all.page.isDisabled('#plan')).toBe(true);
-    const [saved] = await Promise.all([
-      all.page.waitForEvent('download'),
-      all.page.click('text=Save as text'),
-    ]);
-    expect(readFileSync(await saved.path(), 'utf8')).toBe(
-      report(inspection, { units: 'metric', why: false }),
+    const sheet = readSheet(example('pump-set-inch.json'));
+    const wording = { units: 'metric', why: false } as const;
+    const page = reportPage(sheet, wording);
+    expect(await paper('Report')).toBe(bare(wordsOnPage(page)));
+    // What is drawn for a wide page as well is shown once.
+    const count = (tag: string) => page.split(tag).length - 1;
+    expect(await all.page.locator('[data-paper="Report"] svg:visible').count()).toBe(
+      count('<svg ') - count('<svg class="wide" '),
     );
+    expect(await all.page.isDisabled('#plan')).toBe(true);
+    expect(await savedBy('Save as text')).toBe(report(inspect(sheet), wording));
+    expect(await savedBy('Save as a page')).toBe(page);
   });
 
   it('takes a shed and the CSV of its readings together, and keeps to the options', async () => {
@@ -73,7 +89,32 @@ describe('the page for your own parts', () => {
     await all.page.click('#plan');
     await done('plan and build sheet');
     const plan = await planBuilds(shed(), { atMost: 1, buying: false });
-    expect(await paper('Plan')).toBe(bare(planReport(plan)));
+    expect(await paper('Plan')).toBe(bare(wordsOnPage(planPage(plan))));
+  });
+
+  it('draws its pictures in the inks of the page, whose policy takes no style from markup', async () => {
+    await all.page.emulateMedia({ colorScheme: 'dark' });
+    await all.page.click("text=the pump set's engine");
+    await done('report');
+    await all.page.waitForSelector('[data-paper="Report"] svg.narrow rect');
+    const inks = await all.page.evaluate(
+      `[getComputedStyle(document.querySelector('.pictures rect')).fill, getComputedStyle(document.body).backgroundColor]`,
+    );
+    expect(inks).toEqual(['rgb(28, 28, 26)', 'rgb(28, 28, 26)']);
+    await all.page.emulateMedia({ colorScheme: 'light' });
+  });
+
+  it('never holds up the page while it plans, counted in the work that it does', async () => {
+    const tasks = await tasksWhile(all.page, async () => {
+      await all.page.click("text=the pump set's shed");
+      await done('report');
+      await all.page.click('#plan');
+      await done('plan and build sheet');
+      await paper('Plan');
+    });
+    expect(tasks.length).toBeGreaterThan(100);
+    // A frame of 20 a second. On a busy machine a task takes longer by the clock, but no more work.
+    expect(tasks.filter((milliseconds) => !(milliseconds <= 50))).toEqual([]);
   });
 
   it('says what is wrong with a file, and where', async () => {

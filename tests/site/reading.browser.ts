@@ -134,6 +134,25 @@ describe('a formula page by keyboard', () => {
     expect(await page.textContent('#picture desc')).toContain('At ');
   });
 
+  it('moves a slider and sees the oil film thin', async () => {
+    const { page } = all;
+    await page.goto(`${all.base}formulas/leastFilm.html`);
+    await ready(page);
+    await page.selectOption('#against', 'W');
+    const film = async () => Number(await page.getAttribute('#result data', 'value'));
+    const films = [await film()];
+    for (let i = 0; i < 3; i++) {
+      await page.focus('#slider');
+      await page.keyboard.press('PageUp');
+      films.push(await film());
+    }
+    expect(films).toEqual([...films].sort((a, b) => b - a));
+    expect(new Set(films).size).toBe(4);
+    await page.fill('#field-W', '500');
+    await page.selectOption('#unit-W', 'lbf');
+    expect(await page.textContent('#refusal')).toBe('');
+  });
+
   it('shows the refusal beside the field that it names', async () => {
     const { page } = all;
     await page.goto(`${all.base}formulas/ringGapIn.html`);
@@ -152,6 +171,11 @@ describe('a formula page by keyboard', () => {
     await page.goto(`${all.base}formulas/oilClearance.html`);
     await ready(page);
     await page.click('#working summary');
-    await page.waitForSelector('#working-lines :text("2.2512")');
+    await page.waitForSelector('#working-lines math');
+    const [legend = ''] = await page.locator('#working-lines li').allTextContents();
+    expect(legend).toBe('Dh = 2.25 in, housing bore, cap torqued, no shells');
+    const lines = await page.locator('#working-lines .equations math').allTextContents();
+    // Twice 0.061 in and 2.126 in are 2.248 in, which leaves 0.002 in of 2.25 in.
+    expect(lines).toEqual(['c=Dh−2·t−Dj', '=2.25in−2·0.061in−2.126in', '=0.002in', '=2thou']);
   });
 });
