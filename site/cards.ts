@@ -6,7 +6,7 @@ import { leastFilm } from './film-card.js';
 
 // The pages take cards from here alone. Importing the teaching room itself would load mathjs with every page.
 export type { CardLetter } from '../src/judging/internal.js';
-export type { FormulaCard, CardTopic } from '../src/teaching/formula-card.js';
+export type { CardTopic, FormulaCard } from '../src/teaching/formula-card.js';
 
 /** The cards that have a page: those of the library, and the film of a bearing. */
 export const cards: Readonly<Record<CardName, FormulaCard>> = { ...written, leastFilm };

@@ -1,7 +1,7 @@
-import { type CardName, cardNames, cards, type Topic } from '../cards.js';
+import { type CardName, type CardTopic, cardNames, cards } from '../cards.js';
 
 /** What a reader looks for under a topic. */
-const TITLES: Readonly<Record<Topic, string>> = {
+const TITLES: Readonly<Record<CardTopic, string>> = {
   measuring: 'Measuring: size and shape',
   crankshaft: 'Crankshaft: grinding and end play',
   bearings: 'Bearings: shells, clearance and the oil film',
@@ -15,10 +15,10 @@ const TITLES: Readonly<Record<Topic, string>> = {
 };
 
 /** The title of a topic. */
-export const titleOf = (topic: Topic): string => TITLES[topic];
+export const titleOf = (topic: CardTopic): string => TITLES[topic];
 
 /** All formulas by topic. */
-export const topics = (Object.keys(TITLES) as Topic[]).map((topic) => ({
+export const topics = (Object.keys(TITLES) as CardTopic[]).map((topic) => ({
   topic,
   title: TITLES[topic],
   names: cardNames.filter((name: CardName) => cards[name].topic === topic),

@@ -112,7 +112,7 @@ describe('crankwright calc', () => {
 
   it('prints in metric units when asked to', async () => {
     const { out } = await calc(`oilClearance(${sizes})`, '--units', 'metric');
-    expect(out).toMatch(/^0\.559 mm: above 80\.2 µm/);
+    expect(out).toMatch(/^0\.559 mm: above 0\.080 mm/);
   });
 
   it('asks for an expression, and for quotes', async () => {
