@@ -5,7 +5,9 @@ import { loadMath, type PromptMath } from './load-math.js';
 import { rewriteNodes } from './rewrite-nodes.js';
 import { rewriteText } from './rewrite-text.js';
 import { show } from './show.js';
+import { refuseTaken } from './taken-names.js';
 import { WrongStatement, whatIsWrong } from './wrong-statement.js';
+import { lacksUnit, whyUnreadable } from './wrong-text.js';
 
 /** A statement that was worked out. */
 export interface Done {
@@ -59,8 +61,8 @@ export class Session {
     readonly nodes: readonly Statement[];
     readonly notes: readonly string[];
   } {
-    const { text, notes } = rewriteText(typed);
-    const node = this.#parsed(text);
+    const { text, notes, warnings } = rewriteText(typed);
+    const node = this.#parsed(typed, text);
     const blocks =
       node.type === 'BlockNode'
         ? (node as unknown as { blocks: { node: MathNode; visible: boolean }[] }).blocks
@@ -71,14 +73,15 @@ export class Session {
     const fresh = notes.filter(
       (note) => !this.#noted.has('mixed') && this.#noted.add('mixed') && note,
     );
-    return { nodes, notes: fresh };
+    return { nodes, notes: [...fresh, ...warnings] };
   }
 
   /** Works out one statement. */
   run({ node, silent }: Statement): Done {
-    const { math, exact } = this.loaded;
+    const { math } = this.loaded;
     const isVariable = (name: string) => this.scope.has(name);
     try {
+      refuseTaken(node, this.loaded);
       const value: unknown = rewriteNodes(math, node, isVariable).compile().evaluate(this.scope);
       refuseNoNumber(value);
       const name = nameIn(node);
@@ -87,9 +90,7 @@ export class Session {
       if (value !== undefined) this.scope.set('ans', value);
       return done;
     } catch (error) {
-      throw new WrongStatement(whatIsWrong(error, this.names()));
-    } finally {
-      void exact;
+      throw new WrongStatement(whatIsWrong(error, this.names(), node.toString()));
     }
   }
 
@@ -112,13 +113,14 @@ export class Session {
     return [...this.scope.keys(), ...this.loaded.names];
   }
 
-  #parsed(text: string): MathNode {
+  #parsed(typed: string, text: string): MathNode {
     try {
       return this.loaded.parse(text);
     } catch (error) {
       const { char, message } = error as { readonly char?: number; readonly message: string };
+      if (lacksUnit(text)) throw new WrongStatement('to needs a unit after it, as to mm');
       if (char !== undefined && char > text.trimEnd().length) throw new Unfinished(message);
-      throw new WrongStatement(whatIsWrong(error, this.names()));
+      throw new WrongStatement(whyUnreadable(typed, text, char));
     }
   }
 }

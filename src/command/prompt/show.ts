@@ -8,7 +8,7 @@ import {
   type ValueShape,
 } from '../../mathjs/internal.js';
 import { type Dimension, tradeUnit, type UnitSystem } from '../../quantities/index.js';
-import { remarkOn } from './remarks.js';
+import { cautionOn, remarkOn } from './remarks.js';
 import { sayIn, sayNumber, sayResult, unitToSay } from './show-quantity.js';
 
 /** What showing a value needs to know. */
@@ -23,7 +23,10 @@ export interface Showing {
 export function show(value: unknown, showing: Showing): string {
   const call = showing.callOf(value);
   const said = call && sentencesOf(call, showing.units);
-  if (said) return said.join('\n');
+  if (said) {
+    const caution = cautionOn(call);
+    return [...said, ...(caution === undefined ? [] : [caution])].join('\n');
+  }
   const remark = call && remarkOn(call, showing.units);
   const text = showPart(value, showing, '');
   return remark === undefined ? text : `${text}${remark}`;
