@@ -75,7 +75,7 @@ describe('crankwright calc', () => {
     ['f = createUnit', 'createUnit is off here'],
     ['simplify("x")', 'simplify is off here'],
     ['2 inch + 3', 'only sizes of one kind'],
-    ['120 psiGauge + 1 psi', 'these are not of one kind'],
+    ['120 psiGauge + 1 psi', 'a gauge pressure and a pressure are not of one kind'],
     ['1 kg to inch', 'to: 1 kg is not a length'],
   ])('refuses %s', async (text, expected) => {
     const { code, out, err } = await calc(text);

@@ -9,8 +9,8 @@ import {
   withArticle,
 } from '../../mathjs/internal.js';
 import { type Dimension, tradeUnit, type UnitSystem } from '../../quantities/index.js';
-import { nearest } from '../../quantities/internal.js';
 import { either } from '../../reading/index.js';
+import { closeName } from './close-name.js';
 
 /** What a function takes and gives, or what a unit is, for a person at the prompt. */
 export function about(name: string, units: UnitSystem, what?: string): string {
@@ -32,7 +32,7 @@ export function about(name: string, units: UnitSystem, what?: string): string {
   const unit = unitByName.get(name);
   if (unit) return `${name}: a unit of ${words(unit.dimension)}, printed as ${unit.symbol}`;
   if (what !== undefined) return `${name} is ${what}${CONSTANTS[name] ?? ''}`;
-  const near = nearest(name, [...functions.keys(), ...unitByName.keys()]);
+  const near = closeName(name, [...functions.keys(), ...unitByName.keys()]);
   return near ? `${name}: did you mean ${near}?` : `${name}: nothing here has that name`;
 }
 

@@ -27,31 +27,36 @@ export class Session {
   readonly scope = new Map<string, unknown>();
   readonly done: Done[] = [];
   readonly #calls: WeakMap<object, DoneCall>;
+  readonly #ratios: ReadonlySet<unknown>;
   readonly #noted = new Set<string>();
 
   private constructor(
     readonly loaded: PromptMath,
     calls: WeakMap<object, DoneCall>,
+    ratios: ReadonlySet<unknown>,
     units: UnitSystem,
   ) {
     this.units = units;
     this.#calls = calls;
+    this.#ratios = ratios;
   }
 
   /** Begins one; mathjs is loaded by now. */
   static async begin(units: UnitSystem): Promise<Session> {
     const calls = new WeakMap<object, DoneCall>();
+    const ratios = new Set<unknown>();
     const system: { at: UnitSystem; of?: Session } = { at: units };
     const loaded = await loadMath(
       () => system.of?.units ?? system.at,
       (call) => {
+        if (typeof call.shown === 'number') ratios.add(call.shown);
         if (typeof call.shown !== 'object' || call.shown === null) return;
         calls.set(call.shown, call);
         // What was told of a result must stay true of it.
         freeze(call.shown);
       },
     );
-    const session = new Session(loaded, calls, units);
+    const session = new Session(loaded, calls, ratios, units);
     system.of = session;
     return session;
   }
@@ -99,6 +104,7 @@ export class Session {
     return show(value, {
       exact: this.loaded.exact,
       units: this.units,
+      isGiven: this.#ratios.has(value),
       callOf: (of) => (typeof of === 'object' && of !== null ? this.#calls.get(of) : undefined),
     });
   }

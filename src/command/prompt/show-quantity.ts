@@ -76,6 +76,13 @@ export function sayIn(value: number, unit: Unit<Dimension>): string {
 /** A plain number, without the noise of binary fractions. */
 export const sayNumber = (value: number): string => rounded(value, 12);
 
+/** A ratio that a function gave, to four significant digits: no reading bears more. A count stays whole. */
+export function sayRatio(value: number): string {
+  if (Number.isInteger(value)) return sayNumber(value);
+  const whole = Math.trunc(Math.abs(value)).toString().length;
+  return rounded(value, Math.max(4, whole));
+}
+
 const rounded = (value: number, digits: number): string => {
   const short = Number(value.toPrecision(digits));
   return String(Object.is(short, -0) ? 0 : short);

@@ -1,7 +1,7 @@
-import { distance } from 'fastest-levenshtein';
 import { unitByName } from '../../mathjs/internal.js';
 import { RebuildInputError } from '../../quantities/index.js';
 import { complaintOf, nearest } from '../../quantities/internal.js';
+import { closeName } from './close-name.js';
 
 /** Thrown for a statement that cannot be worked out; the message is all there is to say. */
 export class WrongStatement extends Error {}
@@ -13,6 +13,9 @@ export function whatIsWrong(error: unknown, names: readonly string[], typed = ''
   const { message } = error as Error;
   const [, what, unknown] = /^Undefined (symbol|function) (\w+)$/.exec(message ?? '') ?? [];
   if (unknown !== undefined) {
+    // To mathjs `f(journal: 2 in)` is a range from one to the other.
+    const [, called] = new RegExp(`(\\w+)\\(\\s*${unknown}\\s*:`).exec(typed) ?? [];
+    if (called !== undefined) return `put the sizes in braces: ${called}({${unknown}: …})`;
     const near = unknown.length > 2 ? guess(unknown, names, typed) : undefined;
     const known = what === 'function' ? 'function' : 'name';
     return near ? `${unknown}: did you mean ${near}?` : `${unknown}: there is no such ${known}`;
@@ -24,9 +27,7 @@ export function whatIsWrong(error: unknown, names: readonly string[], typed = ''
 function guess(unknown: string, names: readonly string[], typed: string): string | undefined {
   const isUnit = new RegExp(`(?:\\d\\)?\\s*\\*?|\\bto)\\s*${unknown}\\b`).test(typed);
   const units = isUnit ? [...unitByName.keys()] : [];
-  return [nearest(unknown, units), nearest(unknown, names)].find(
-    (near) => near !== undefined && distance(unknown, near) <= Math.max(1, unknown.length / 4),
-  );
+  return closeName(unknown, units) ?? closeName(unknown, names);
 }
 
 function ofInput(error: RebuildInputError): string {
