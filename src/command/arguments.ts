@@ -21,7 +21,7 @@ export interface Typed {
 export function readArguments(argv: readonly string[]): Typed {
   // Not strict, because its messages do not suggest what was probably meant.
   const { tokens } = parseArgs({
-    args: [...argv],
+    args: argv.filter((each) => !isExpression(each, argv)),
     options: OPTIONS,
     strict: false,
     allowPositionals: true,
@@ -31,7 +31,7 @@ export function readArguments(argv: readonly string[]): Typed {
   const given = tokens.filter((token) => token.kind === 'option');
   if (given.some(({ name }) => name === 'help')) return withoutOperands('help');
   if (given.some(({ name }) => name === 'version')) return withoutOperands('version');
-  const [name, ...operands] = words;
+  const [name, ...operands] = [...words, ...argv.filter((each) => isExpression(each, argv))];
   const command = commandOf(name);
   const options = new Map<OptionName, readonly string[]>();
   for (const token of given) {
@@ -50,6 +50,10 @@ export function readArguments(argv: readonly string[]): Typed {
   }
   return { command, operands, options };
 }
+
+/** Whether an argument of calc begins with a minus and is no option: `-3 in`. */
+const isExpression = (argument: string, [command]: readonly string[]): boolean =>
+  command === 'calc' && /^-\s*[\d.(]/.test(argument);
 
 const withoutOperands = (command: 'help' | 'version'): Typed => ({
   command,

@@ -13,6 +13,9 @@ export async function calculate(
       "no expression given, such as '2-1/8 in to mm'; crankwright repl is a prompt",
     );
   }
+  if (/^[\w./\\: -]+\.(?:txt|md|json|csv)$/i.test(request.text ?? '')) {
+    throw new WrongCommand(`a file is read so: crankwright calc < ${request.text}`);
+  }
   const text = request.text ?? (await io.readInput());
   const plain = request.output === 'text' ? plainConversion(text) : undefined;
   if (plain) {

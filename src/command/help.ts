@@ -60,7 +60,9 @@ Options of done and diff
   --output FILE, --force    of done: as for new
 
 Options of calc and repl
-  --units inch|metric       units of results; by default inch
+  --units inch|metric       units that results of functions and of sums come in;
+                            by default inch. A size typed, or converted with
+                            to, keeps its own
   --json                    of calc: print the results as JSON, in SI units
 
 Options of worksheet

@@ -9,7 +9,7 @@ import { text } from 'node:stream/consumers';
 import { type Print, toFile, toStream } from './output.js';
 import { historyFile } from './prompt/history-file.js';
 import { run } from './run.js';
-import { writeWhole } from './whole-file.js';
+import { writeNewNow, writeWhole } from './whole-file.js';
 
 const { version } = createRequire(import.meta.url)('crankwright/package.json') as {
   readonly version: string;
@@ -57,7 +57,7 @@ process.exitCode = await run(process.argv.slice(2), {
     input: process.stdin,
     output: process.stdout,
     history: historyFile(process.platform, process.env, homedir()),
-    writeFile: (path, text) => writeWhole(path, text, { force: false }),
+    writeFile: writeNewNow,
     version,
   },
   today: day(new Date()),

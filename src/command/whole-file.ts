@@ -1,3 +1,4 @@
+import { closeSync, fsyncSync, linkSync, openSync, unlinkSync, writeFileSync } from 'node:fs';
 import { link, open, realpath, rename, stat, unlink } from 'node:fs/promises';
 
 /**
@@ -26,5 +27,22 @@ export async function writeWhole(
     else await link(beside, place);
   } finally {
     await unlink(beside).catch(() => {});
+  }
+}
+
+/** Writes a new file as a whole or not at all, and is done when it returns: the prompt reads its next line then. */
+export function writeNewNow(path: string, text: string): void {
+  const beside = `${path}.${process.pid}.new`;
+  const file = openSync(beside, 'wx');
+  try {
+    try {
+      writeFileSync(file, text);
+      fsyncSync(file);
+    } finally {
+      closeSync(file);
+    }
+    linkSync(beside, path);
+  } finally {
+    unlinkSync(beside);
   }
 }

@@ -7,6 +7,7 @@ import { giveValue } from './give-value.js';
 import type { MathInstance } from './instance.js';
 import { leaveUsualUnits, makeUnits } from './make-units.js';
 import { type Call, readValue } from './read-value.js';
+import { fieldsOf } from './say-shape.js';
 
 /** What to import into mathjs: functions by their names, and a few constants. */
 export type MathImport = Readonly<Record<string, unknown>>;
@@ -97,6 +98,7 @@ function wrappedFunction(
         args.length,
       );
     const [only, another] = takes;
+    if (args.length === 0 && only && !only.optional) throw tooFew(name, takes);
     const call: Call = only && !another ? { root: only.name } : {};
     const given = takes
       .slice(0, args.length)
@@ -115,6 +117,23 @@ function tooMany(name: string, takes: readonly string[], count: number): Rebuild
     expected: `${takes.length} arguments at most`,
     problem: `arguments are too many for ${name}(${takes.join(', ')})`,
     hint: 'Put all sizes into one pair of braces: {journal: 2.105 inch, …}.',
+  });
+}
+
+/** A call with nothing in its parentheses, and what it takes. */
+function tooFew(name: string, takes: KnownFunction['signature']['takes']): RebuildInputError {
+  const needed = takes.filter((each) => !each.optional);
+  const said = needed.map((each) => {
+    const fields = Object.keys(fieldsOf(each.shape)).filter((key) => !key.endsWith('?'));
+    return fields.length === 0 ? each.name : `{${fields.join(', ')}}`;
+  });
+  return new RebuildInputError({
+    parameter: name,
+    value: undefined,
+    shown: 'it',
+    expected: said.join(', '),
+    problem: `takes ${said.join(', ')}`,
+    hint: 'Every size has its unit.',
   });
 }
 

@@ -75,7 +75,7 @@ describe('crankwright calc', () => {
     ['f = createUnit', 'createUnit is off here'],
     ['simplify("x")', 'simplify is off here'],
     ['2 inch + 3', 'only sizes of one kind'],
-    ['120 psiGauge + 1 psi', 'these are not of one kind'],
+    ['120 psiGauge + 1 psi', 'a gauge pressure and a pressure are not of one kind'],
     ['1 kg to inch', 'to: 1 kg is not a length'],
   ])('refuses %s', async (text, expected) => {
     const { code, out, err } = await calc(text);
@@ -113,6 +113,20 @@ describe('crankwright calc', () => {
   it('prints in metric units when asked to', async () => {
     const { out } = await calc(`oilClearance(${sizes})`, '--units', 'metric');
     expect(out).toMatch(/^0\.559 mm: above 0\.080 mm/);
+  });
+
+  it('judges a metric engine by metric steps', async () => {
+    // 57.175 - 2 * 1.575 - 53.475 = 0.550 mm; the step below it that shells are made in is 0.50 mm.
+    const metric = '{housingBore: 57.175 mm, journal: 53.475 mm, shellWall: 1.575 mm}';
+    const { out } = await calc(`oilClearance(${metric})`, '--units', 'metric');
+    expect(out).toContain('A step of 0.500 mm explains it: matching shells would leave 0.050 mm.');
+  });
+
+  it('asks to read again before anything rests on what a step would explain', async () => {
+    const { out } = await calc('explainClearance({clearance: 22 thou, journal: 2.105 inch})');
+    expect(out.split('\n').at(-1)).toBe(
+      'That is what the step would explain. Read the journal again, and the stamp on the shells, before anything rests on it.',
+    );
   });
 
   it('asks for an expression, and for quotes', async () => {

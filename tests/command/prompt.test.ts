@@ -1,3 +1,6 @@
+import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
 import * as streams from 'node:stream';
 import fc from 'fast-check';
 import ts from 'typescript';
@@ -7,6 +10,7 @@ import { historyFile } from '../../src/command/prompt/history-file.js';
 import { runText } from '../../src/command/prompt/run-text.js';
 import { Session } from '../../src/command/prompt/session.js';
 import { toTypeScript } from '../../src/command/prompt/to-typescript.js';
+import { writeNewNow } from '../../src/command/whole-file.js';
 import { programOf } from '../support/compiler.js';
 import { root } from '../support/repo.js';
 import { captured } from './captured.js';
@@ -59,6 +63,38 @@ describe('crankwright repl', () => {
     expect(written['my.txt']).toBe('x = 2 in\n');
     expect(written['my.ts']).toContain('export const x = inch(2);');
     expect(out).toBe('');
+  });
+
+  it('writes before it reads the next line, and leaves a file that is there as it is', async () => {
+    const folder = mkdtempSync(join(tmpdir(), 'crankwright-'));
+    const path = join(folder, 'my.txt');
+    let out = '';
+    const lines = [
+      'x = 2 in',
+      '1/0',
+      `.save ${path}`,
+      `.save ${path}`,
+      'x = 3 in',
+      `.load ${path}`,
+    ];
+    await captured(['repl'], {
+      prompt: {
+        input: streams.Readable.from([`${lines.join('\n')}\nx to mm\n`]),
+        output: new streams.Writable({
+          write: (chunk, _encoding, done) => {
+            out += String(chunk);
+            done();
+          },
+        }),
+        writeFile: writeNewNow,
+        version: '1.2.3',
+      },
+    });
+    expect(readFileSync(path, 'utf8')).toBe('x = 2 in\n');
+    rmSync(folder, { recursive: true });
+    expect(out).toContain(`written to ${path}`);
+    expect(out).toContain(`${path} is there already; name another file`);
+    expect(out).toContain('50.8 mm');
   });
 
   it('keeps its history in the folder of the system', () => {

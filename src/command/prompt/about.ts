@@ -9,18 +9,18 @@ import {
   withArticle,
 } from '../../mathjs/internal.js';
 import { type Dimension, tradeUnit, type UnitSystem } from '../../quantities/index.js';
-import { nearest } from '../../quantities/internal.js';
 import { either } from '../../reading/index.js';
+import { closeName } from './close-name.js';
 
 /** What a function takes and gives, or what a unit is, for a person at the prompt. */
-export function about(name: string, units: UnitSystem): string {
+export function about(name: string, units: UnitSystem, what?: string): string {
   const known = functions.get(name);
   if (known) {
     const { takes, gives, says } = known.signature;
     const parameters = takes.map((each) => (each.optional ? `${each.name}?` : each.name));
     return [
       `${name}(${parameters.join(', ')})`,
-      `  ${says}`,
+      `  ${says.replace(/[*`]/g, '')}`,
       ...takes.flatMap((each) => [
         `  ${each.name}: ${sayShape(each.shape, units)}${each.optional ? ', may be left out' : ''}`,
         ...fieldLines(each.shape, units, '    '),
@@ -31,7 +31,8 @@ export function about(name: string, units: UnitSystem): string {
   }
   const unit = unitByName.get(name);
   if (unit) return `${name}: a unit of ${words(unit.dimension)}, printed as ${unit.symbol}`;
-  const near = nearest(name, [...functions.keys(), ...unitByName.keys()]);
+  if (what !== undefined) return `${name} is ${what}${CONSTANTS[name] ?? ''}`;
+  const near = closeName(name, [...functions.keys(), ...unitByName.keys()]);
   return near ? `${name}: did you mean ${near}?` : `${name}: nothing here has that name`;
 }
 
@@ -44,23 +45,38 @@ function fieldLines(shape: ValueShape, units: UnitSystem, indent: string): reado
   return fields.map(([key, of]) => `${indent}${key.padEnd(width)}  ${sayShape(of, units)}`);
 }
 
-/** In words: `a length, as 2.125 inch`; `one of "inch", "metric"`. */
+/** In words: `a length in inch`; `"inch" or "metric"`. */
 function sayShape(shape: ValueShape, units: UnitSystem): string {
-  const said = choicesOf(shape).map((one) => sayOne(one, units));
-  return either([...new Set(said)]);
+  const choices = choicesOf(shape);
+  const words = choices.flatMap((one) =>
+    typeof one === 'object' && 'oneOf' in one ? one.oneOf : [],
+  );
+  const all = [...new Set(words)].map((word) => JSON.stringify(word));
+  const said = choices
+    .filter((one) => typeof one !== 'object' || !('oneOf' in one))
+    .map((one) => sayOne(one, units));
+  return either([...new Set(said), ...all]);
 }
 
 function sayOne(shape: ValueShape, units: UnitSystem): string {
   if (isDimension(shape)) return sayDimension(shape, units);
   if (typeof shape === 'string') return SAID[shape] ?? 'a value';
   if ('list' in shape) return `a list in [ ], each ${sayShape(shape.list, units)}`;
-  if ('oneOf' in shape)
-    return `one of ${shape.oneOf.map((word) => JSON.stringify(word)).join(', ')}`;
   if (!('fields' in shape)) return 'fields in { }';
   const names = Object.keys(shape.fields);
   const few = names.slice(0, 6).join(', ');
   return `{ ${few}${names.length > 6 ? ', …' : ''} }`;
 }
+
+/** What constants are, beyond being one. */
+const CONSTANTS: Readonly<Record<string, string>> = {
+  e: ': 2.71828…',
+  i: ', the root of -1, and of no use here',
+  pi: ': 3.14159…',
+  percent: ': 0.01',
+  ppm: ': 0.000001',
+  standardAtmosphere: ': 101325 Pa, the pressure of the air at sea level',
+};
 
 const SAID: Readonly<Record<string, string>> = {
   number: 'a number',
@@ -71,7 +87,10 @@ const SAID: Readonly<Record<string, string>> = {
 
 function sayDimension(dimension: Dimension, units: UnitSystem): string {
   if (dimension === 'ratio') return 'a ratio, as 0.5 or 50%';
-  return `${withArticle(dimension)} in ${nameOfUnit(tradeUnit(dimension, units))}`;
+  // A chamber is measured in these, and the oil of a sump in the others.
+  const small = units === 'inch' ? 'cubicInch or ' : 'mL or ';
+  const first = dimension === 'volume' ? small : '';
+  return `${withArticle(dimension)} in ${first}${nameOfUnit(tradeUnit(dimension, units))}`;
 }
 
 const words = (dimension: Dimension): string => withArticle(dimension).replace(/^an? /, '');

@@ -1,4 +1,10 @@
-import { choicesOf, fieldsOf, functions, type ValueShape } from '../../mathjs/internal.js';
+import {
+  choicesOf,
+  fieldsOf,
+  functions,
+  unitByName,
+  type ValueShape,
+} from '../../mathjs/internal.js';
 
 /** What may be typed next, and the end of the line that it takes the place of; as `node:readline` asks for it. */
 export type Completion = [found: string[], typed: string];
@@ -13,6 +19,12 @@ export function complete(line: string, names: readonly string[]): Completion {
   if (command) return [matching(COMMANDS, `.${command[1]}`), `.${command[1]}`];
   const about = /^\s*\.about\s+(\w*)$/.exec(line);
   if (about) return [matching([...functions.keys()], about[1] ?? ''), about[1] ?? ''];
+  const system = /^\s*\.units\s+(\w*)$/.exec(line);
+  if (system) return [matching(['inch', 'metric'], system[1] ?? ''), system[1] ?? ''];
+  if (/(?:(?<![\w.])(?:\d+\.?\d*|\.\d+)\s*|\bto\s+)[A-Za-z]\w*$/.test(line)) {
+    const word = /[A-Za-z]\w*$/.exec(line)?.[0] ?? '';
+    return [matching([...unitByName.keys()], word), word];
+  }
   const place = placeIn(line.slice(0, line.length - typed.length));
   if (place) {
     if (place.field !== undefined) {

@@ -1,5 +1,11 @@
 import type { MathJsInstance } from 'mathjs';
-import { type Exact, isMathUnit, unitByName, wrongUnit } from '../../mathjs/internal.js';
+import {
+  type Exact,
+  isMathUnit,
+  unitByName,
+  withArticle,
+  wrongUnit,
+} from '../../mathjs/internal.js';
 import {
   celsiusDifference,
   type Dimension,
@@ -10,9 +16,16 @@ import {
   type Unit,
 } from '../../quantities/index.js';
 import { ambiguousSpellings } from '../../quantities/internal.js';
+import { WrongStatement } from './wrong-statement.js';
 
 /** Their names at the prompt, where nobody types a word with a line before it. */
-export const READING = { of: '_of', to: '_to', minus: '_minus', plus: '_plus' } as const;
+export const READING = {
+  of: '_of',
+  to: '_to',
+  minus: '_minus',
+  plus: '_plus',
+  times: '_times',
+} as const;
 
 /** Differences that are read in the degrees of a scale. */
 const DIFFERENCE: Readonly<Record<string, Unit<'temperatureDifference'>>> = {
@@ -53,6 +66,12 @@ export function readingFunctions(
     const own = exact.dimensionOf(value);
     // A difference in degrees of a scale is the difference that they are.
     const isApart = own === 'temperatureDifference' && wanted.dimension === 'temperature';
+    if (own === 'gaugePressure' && wanted.dimension === 'pressure') {
+      const asked = wanted.symbol === 'bar' ? 'write to barGauge, or' : 'write';
+      throw new WrongStatement(
+        `${exact.text(value)} is a gauge pressure: ${asked} absolutePressure(…, standardAtmosphere) to ${name as string}`,
+      );
+    }
     const unit: Unit<Dimension> = isApart ? differenceOf(wanted) : wanted;
     if (!exact.is(value, unit.dimension))
       throw wrongUnit('to', exact.text(value), [unit.dimension]);
@@ -74,8 +93,18 @@ export function readingFunctions(
     return exact.unitOf(sum as Quantity<'temperature'>, scale);
   };
 
+  const refuseKinds = (a: unknown, b: unknown) => {
+    if (!isMathUnit(a) || !isMathUnit(b) || a.equalBase(b)) return;
+    const [one, other] = [exact.dimensionOf(a), exact.dimensionOf(b)];
+    if (!one || !other) return;
+    throw new WrongStatement(
+      `${withArticle(one)} and ${withArticle(other)} are not of one kind: neither adds to the other`,
+    );
+  };
+
   const minus: Operator = (a, b) => {
     const [scale, other] = [scaleOf(a), scaleOf(b)];
+    refuseKinds(a, b);
     if (!scale) return subtract(a, b);
     if (other) return exact.unitOf(kelvins(a) - kelvins(b), differenceOf(scale));
     const by = apart(b);
@@ -84,20 +113,40 @@ export function readingFunctions(
 
   const plus: Operator = (a, b) => {
     const [scale, other] = [scaleOf(a), scaleOf(b)];
-    if (scale && other) throw twoTemperatures(b);
+    if (scale && other) throw twoTemperatures(exact.text(b as never));
     const by = apart(scale ? b : a);
     if ((scale || other) && by !== undefined) {
       return warmer(scale ? a : b, by, (scale ?? other) as Unit<Dimension>);
     }
+    refuseKinds(a, b);
     return add(a, b);
   };
 
-  return { [READING.of]: of, [READING.to]: to, [READING.minus]: minus, [READING.plus]: plus };
+  const times: Operator = (a, b) => {
+    for (const each of [a, b]) {
+      if ((scaleOf(each)?.offset ?? 0) === 0) continue;
+      throw new WrongStatement('a temperature cannot be multiplied; a difference of two can');
+    }
+    return multiply(a, b);
+  };
+
+  return {
+    [READING.of]: of,
+    [READING.to]: to,
+    [READING.minus]: minus,
+    [READING.plus]: plus,
+    [READING.times]: times,
+  };
 }
 
 /** An ounce, a pint, a quart or a gallon that does not say whose. */
 function refuseAmbiguous(name: string): void {
   const bare = name.replace(/s$/, '');
+  if (bare === 'ton') {
+    throw new WrongStatement(
+      `${name}: this may be a short ton (2000 lb), a long ton (2240 lb) or a tonne (1000 kg); say it in lb or kg`,
+    );
+  }
   if (name === 'oz' || !Object.hasOwn(ambiguousSpellings, bare)) return;
   throw new RebuildInputError({
     parameter: name,
@@ -109,13 +158,7 @@ function refuseAmbiguous(name: string): void {
   });
 }
 
-function twoTemperatures(value: unknown): RebuildInputError {
-  return new RebuildInputError({
-    parameter: String(value),
-    value,
-    shown: 'it',
-    expected: 'a difference of temperatures',
-    problem: 'cannot be added to a temperature; a difference can',
-    hint: 'For example 25 celsiusDifference.',
-  });
-}
+const twoTemperatures = (second: string): WrongStatement =>
+  new WrongStatement(
+    `${second} cannot be added to a temperature; a difference can, such as 25 celsiusDifference`,
+  );

@@ -4,9 +4,12 @@ import {
   explainClearance,
   recommendedOilClearance,
 } from '../../bearings/index.js';
+import { undersizeSteps } from '../../crankshaft/index.js';
 import type { DoneCall } from '../../mathjs/internal.js';
 import type { Length, UnitSystem } from '../../quantities/index.js';
 import { sayResultIn, unitToSay } from './show-quantity.js';
+
+const READ_AGAIN = 'Read the journal again, and the stamp on the shells.';
 
 /** What a machinist would add to a bare number: the rest of its line, and lines below it. */
 export function remarkOn(call: DoneCall, units: UnitSystem): string | undefined {
@@ -16,7 +19,7 @@ export function remarkOn(call: DoneCall, units: UnitSystem): string | undefined 
   const unit = unitToSay(clearance, 'length', units);
   const length = (each: Length) => sayResultIn(each, unit);
   try {
-    const why = explainClearance({ clearance, journal });
+    const why = explainClearance({ clearance, journal, steps: undersizeSteps(units) });
     const { limits, basis } = recommendedOilClearance(journal);
     const { min = clearance, max = clearance } = limits;
     const rule = basis.kind === 'common practice' ? basis.rule : '';
@@ -30,9 +33,18 @@ export function remarkOn(call: DoneCall, units: UnitSystem): string | undefined 
       outcome === 'journal ground, shells not'
         ? 'ground journal, shells for a larger one?'
         : 'shells for a smaller journal?';
-    return `${beside}\n${asked} A step of ${length(mismatch)} explains it: matching shells would leave ${length(matched.value)}. Read the journal again, and the stamp on the shells.`;
+    return `${beside}\n${asked} A step of ${length(mismatch)} explains it: matching shells would leave ${length(matched.value)}. ${READ_AGAIN}`;
   } catch {
     // A clearance so far off that nothing explains it: the number stands alone.
     return undefined;
   }
 }
+
+/** What must be done before anything rests on what a step of undersize would explain. */
+export const cautionOn = ({ name, result }: DoneCall): string | undefined =>
+  name === 'explainClearance' &&
+  typeof result === 'object' &&
+  result !== null &&
+  'mismatch' in result
+    ? `That is what the step would explain. Read the journal again, and the stamp on the shells, before anything rests on it.`
+    : undefined;

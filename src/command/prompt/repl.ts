@@ -3,9 +3,12 @@ import { dirname } from 'node:path';
 import { type REPLServer, Recoverable, start } from 'node:repl';
 import type { Readable, Writable } from 'node:stream';
 import type { UnitSystem } from '../../quantities/index.js';
+import { codeOf, unwritable } from '../output.js';
 import { about } from './about.js';
 import { complete } from './complete.js';
+import { promptHelp, slipIn, unknownCommand } from './prompt-help.js';
 import { Session, Unfinished } from './session.js';
+import { whatHas } from './taken-names.js';
 import { toTypeScript } from './to-typescript.js';
 import { WrongStatement } from './wrong-statement.js';
 
@@ -15,8 +18,8 @@ export interface PromptIo {
   readonly output: Writable;
   /** Where what was typed is kept for the next time; nowhere if it is left out. */
   readonly history?: string;
-  /** Writes a new file. */
-  readonly writeFile: (path: string, text: string) => Promise<void>;
+  /** Writes a new file; a line after it may read it. */
+  readonly writeFile: (path: string, text: string) => void;
   readonly version: string;
 }
 
@@ -42,9 +45,15 @@ export async function runRepl(units: UnitSystem, io: PromptIo): Promise<void> {
     writer: (value: unknown) => (value instanceof Text ? value.text : String(value)),
     completer: (line: string) => complete(line, session.names()),
     eval: (text, _context, _file, done) => {
+      const slip = session.scope.has(text.trim()) ? undefined : slipIn(text);
+      if (slip !== undefined) {
+        done(null, new Text(slip));
+        return;
+      }
       try {
-        const said = answer(session, text);
-        if (text.trim() !== '') typed.push(text.trimEnd());
+        const { said, isRight } = answer(session, text);
+        // A file with a mistake in it would stop there when it is read.
+        if (isRight && text.trim() !== '') typed.push(text.trimEnd());
         done(null, said === '' ? undefined : new Text(said));
       } catch (error) {
         if (error instanceof Unfinished) done(new Recoverable(error), undefined);
@@ -58,9 +67,13 @@ export async function runRepl(units: UnitSystem, io: PromptIo): Promise<void> {
 }
 
 /** What a text comes to, a value a line. */
-function answer(session: Session, text: string): string {
+function answer(
+  session: Session,
+  text: string,
+): { readonly said: string; readonly isRight: boolean } {
   const { nodes, notes } = session.parse(text);
   const lines = [...notes];
+  let isRight = true;
   try {
     for (const node of nodes) {
       const { value, silent } = session.run(node);
@@ -68,24 +81,36 @@ function answer(session: Session, text: string): string {
     }
   } catch (error) {
     lines.push(messageOf(error));
+    isRight = false;
   }
-  return lines.join('\n');
+  return { said: lines.join('\n'), isRight };
 }
 
 const messageOf = (error: unknown): string =>
   error instanceof WrongStatement ? error.message : 'this cannot be worked out';
+
+/** What is known of a name: the value that it was given here, or what the library has by it. */
+const aboutOwn = (session: Session, name: string): string =>
+  session.scope.has(name)
+    ? `${name} is ${session.show(session.scope.get(name))}`
+    : about(name, session.units, whatHas(name, session.loaded));
+
+const whyUnwritten = (path: string, error: Error): string =>
+  codeOf(error) === 'EEXIST'
+    ? `${path} is there already; name another file`
+    : unwritable(error, path).message;
 
 function addCommands(server: REPLServer, session: Session, typed: string[], io: PromptIo): void {
   const say = (text: string) => {
     server.output.write(`${text}\n`);
     server.displayPrompt();
   };
-  const write = async (path: string, text: string) => {
+  const write = (path: string, text: string) => {
     try {
-      await io.writeFile(path, text);
+      io.writeFile(path, text);
       say(`written to ${path}`);
     } catch (error) {
-      say((error as Error).message);
+      say(whyUnwritten(path, error as Error));
     }
   };
   server.defineCommand('about', {
@@ -94,7 +119,7 @@ function addCommands(server: REPLServer, session: Session, typed: string[], io: 
       say(
         name.trim() === ''
           ? 'name a function: .about oilClearance'
-          : about(name.trim(), session.units),
+          : aboutOwn(session, name.trim()),
       ),
   });
   server.defineCommand('units', {
@@ -110,19 +135,25 @@ function addCommands(server: REPLServer, session: Session, typed: string[], io: 
     action: (path) => {
       const text = toTypeScript(session);
       if (path.trim() === '') say(text.trimEnd());
-      else void write(path.trim(), text);
+      else write(path.trim(), text);
     },
   });
   server.defineCommand('save', {
     help: 'What was typed, to a new file that crankwright calc reads: .save FILE',
     action: (path) => {
       if (path.trim() === '') say('name a file: .save my-engine.txt');
-      else void write(path.trim(), `${typed.join('\n')}\n`);
+      else write(path.trim(), `${typed.join('\n')}\n`);
     },
   });
+  server.defineCommand('help', { help: '', action: () => say(promptHelp()) });
   // They are for JavaScript.
   const commands = server.commands as unknown as Record<string, unknown>;
   for (const name of ['editor', 'clear']) delete commands[name];
+  (server as unknown as { commands: object }).commands = new Proxy(server.commands, {
+    get: (known, name) =>
+      Reflect.get(known, name) ??
+      (typeof name === 'string' && { action: () => say(unknownCommand(name)) }),
+  });
 }
 
 /** Keeps what is typed for the next time. That there is no place for it is no reason to stop. */

@@ -27,13 +27,21 @@ export function rewriteNodes(
     const unit = unitNameOf(math, right, isVariable);
     switch (at.fn as string) {
       case 'multiply':
-        return unit === undefined ? at : call(READING.of, [left, text(unit)]);
+        return unit === undefined
+          ? call(READING.times, [left, right])
+          : call(READING.of, [left, text(unit)]);
       case 'to':
         return unit === undefined ? at : call(READING.to, [left, text(unit)]);
       case 'subtract':
         return call(READING.minus, [left, right]);
       case 'add':
         return call(READING.plus, [left, right]);
+      case 'mod':
+        // `5 % + 1` is the remainder of 5 by +1, and nobody means that.
+        if (!isOperator(right) || !(right.fn as string).startsWith('unary')) return at;
+        throw new WrongStatement(
+          'a % before + or - may be a share or a remainder; write a share as 0.05, a remainder as mod(5, 2)',
+        );
       default:
         return at;
     }

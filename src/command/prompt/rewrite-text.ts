@@ -1,9 +1,11 @@
-import { MIXED, readableName, SPELLED, WANTED } from './spelled-units.js';
+import { BARE_MIXED, MIXED, readableName, SPELLED, WANTED } from './spelled-units.js';
 
 /** Text that mathjs can read, and what was understood that a reader might have meant otherwise. */
 export interface Rewritten {
   readonly text: string;
   readonly notes: readonly string[];
+  /** What may not be what was meant, to be said every time. */
+  readonly warnings: readonly string[];
 }
 
 /** A mixed number with a space between, which can be nothing else, needs no note. */
@@ -16,6 +18,7 @@ const noteOf = (written: string, value: number): string =>
  */
 export function rewriteText(typed: string): Rewritten {
   const notes: string[] = [];
+  const warnings: string[] = [];
   let text = '';
   let at = 0;
   const take = (pattern: RegExp) => {
@@ -37,6 +40,16 @@ export function rewriteText(typed: string): Rewritten {
       continue;
     }
     if (mixed) at -= mixed[0].length;
+    const bare = take(BARE_MIXED);
+    if (bare) {
+      const [written, from, less, by] = bare;
+      const value = Number(from) - Number(less) / Number(by);
+      warnings.push(
+        `${written} without a unit is a difference, ${value}; a mixed number has its unit: ${written} in`,
+      );
+      text += written;
+      continue;
+    }
     const spelled = take(SPELLED);
     if (spelled) {
       text += `${spelled[1]} ${readableName(spelled[2] ?? '')}`;
@@ -52,7 +65,7 @@ export function rewriteText(typed: string): Rewritten {
     );
     text += apart?.[0] ?? '';
   }
-  return { text, notes };
+  return { text, notes, warnings };
 }
 
 /** How long the unit behind a fraction is that mathjs cannot spell, and what it can. */

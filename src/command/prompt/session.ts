@@ -5,7 +5,9 @@ import { loadMath, type PromptMath } from './load-math.js';
 import { rewriteNodes } from './rewrite-nodes.js';
 import { rewriteText } from './rewrite-text.js';
 import { show } from './show.js';
+import { refuseTaken } from './taken-names.js';
 import { WrongStatement, whatIsWrong } from './wrong-statement.js';
+import { lacksUnit, whyUnreadable } from './wrong-text.js';
 
 /** A statement that was worked out. */
 export interface Done {
@@ -25,31 +27,36 @@ export class Session {
   readonly scope = new Map<string, unknown>();
   readonly done: Done[] = [];
   readonly #calls: WeakMap<object, DoneCall>;
+  readonly #ratios: ReadonlySet<unknown>;
   readonly #noted = new Set<string>();
 
   private constructor(
     readonly loaded: PromptMath,
     calls: WeakMap<object, DoneCall>,
+    ratios: ReadonlySet<unknown>,
     units: UnitSystem,
   ) {
     this.units = units;
     this.#calls = calls;
+    this.#ratios = ratios;
   }
 
   /** Begins one; mathjs is loaded by now. */
   static async begin(units: UnitSystem): Promise<Session> {
     const calls = new WeakMap<object, DoneCall>();
+    const ratios = new Set<unknown>();
     const system: { at: UnitSystem; of?: Session } = { at: units };
     const loaded = await loadMath(
       () => system.of?.units ?? system.at,
       (call) => {
+        if (typeof call.shown === 'number') ratios.add(call.shown);
         if (typeof call.shown !== 'object' || call.shown === null) return;
         calls.set(call.shown, call);
         // What was told of a result must stay true of it.
         freeze(call.shown);
       },
     );
-    const session = new Session(loaded, calls, units);
+    const session = new Session(loaded, calls, ratios, units);
     system.of = session;
     return session;
   }
@@ -59,8 +66,8 @@ export class Session {
     readonly nodes: readonly Statement[];
     readonly notes: readonly string[];
   } {
-    const { text, notes } = rewriteText(typed);
-    const node = this.#parsed(text);
+    const { text, notes, warnings } = rewriteText(typed);
+    const node = this.#parsed(typed, text);
     const blocks =
       node.type === 'BlockNode'
         ? (node as unknown as { blocks: { node: MathNode; visible: boolean }[] }).blocks
@@ -71,14 +78,15 @@ export class Session {
     const fresh = notes.filter(
       (note) => !this.#noted.has('mixed') && this.#noted.add('mixed') && note,
     );
-    return { nodes, notes: fresh };
+    return { nodes, notes: [...fresh, ...warnings] };
   }
 
   /** Works out one statement. */
   run({ node, silent }: Statement): Done {
-    const { math, exact } = this.loaded;
+    const { math } = this.loaded;
     const isVariable = (name: string) => this.scope.has(name);
     try {
+      refuseTaken(node, this.loaded);
       const value: unknown = rewriteNodes(math, node, isVariable).compile().evaluate(this.scope);
       refuseNoNumber(value);
       const name = nameIn(node);
@@ -87,9 +95,7 @@ export class Session {
       if (value !== undefined) this.scope.set('ans', value);
       return done;
     } catch (error) {
-      throw new WrongStatement(whatIsWrong(error, this.names()));
-    } finally {
-      void exact;
+      throw new WrongStatement(whatIsWrong(error, this.names(), node.toString()));
     }
   }
 
@@ -98,6 +104,7 @@ export class Session {
     return show(value, {
       exact: this.loaded.exact,
       units: this.units,
+      isGiven: this.#ratios.has(value),
       callOf: (of) => (typeof of === 'object' && of !== null ? this.#calls.get(of) : undefined),
     });
   }
@@ -112,13 +119,14 @@ export class Session {
     return [...this.scope.keys(), ...this.loaded.names];
   }
 
-  #parsed(text: string): MathNode {
+  #parsed(typed: string, text: string): MathNode {
     try {
       return this.loaded.parse(text);
     } catch (error) {
       const { char, message } = error as { readonly char?: number; readonly message: string };
+      if (lacksUnit(text)) throw new WrongStatement('to needs a unit after it, as to mm');
       if (char !== undefined && char > text.trimEnd().length) throw new Unfinished(message);
-      throw new WrongStatement(whatIsWrong(error, this.names()));
+      throw new WrongStatement(whyUnreadable(typed, text, char));
     }
   }
 }

@@ -63,7 +63,8 @@ export function sayResultIn(value: number, unit: Unit<Dimension>): string {
   // Where the decimals of the trade leave next to nothing of a small number, two digits stay.
   const digits = printed.replace(/ .*/, '').replace(/^[-0.]+|\./g, '').length;
   const isLess = Math.abs(Number.parseFloat(printed) - exactly) > 1e-9 * Math.abs(exactly);
-  if (digits < 2 && isLess) return `${rounded(exactly, 2)} ${unit.symbol}`;
+  const isNoise = Math.abs(exactly) < 1e-9;
+  if (digits < 2 && isLess && !isNoise) return `${rounded(exactly, 2)} ${unit.symbol}`;
   return ['thou', 'µm'].includes(unit.symbol) ? printed.replace(/\.0+ /, ' ') : printed;
 }
 
@@ -74,6 +75,13 @@ export function sayIn(value: number, unit: Unit<Dimension>): string {
 
 /** A plain number, without the noise of binary fractions. */
 export const sayNumber = (value: number): string => rounded(value, 12);
+
+/** A ratio that a function gave, to four significant digits: no reading bears more. A count stays whole. */
+export function sayRatio(value: number): string {
+  if (Number.isInteger(value)) return sayNumber(value);
+  const whole = Math.trunc(Math.abs(value)).toString().length;
+  return rounded(value, Math.max(4, whole));
+}
 
 const rounded = (value: number, digits: number): string => {
   const short = Number(value.toPrecision(digits));

@@ -8,8 +8,8 @@ import {
   type ValueShape,
 } from '../../mathjs/internal.js';
 import { type Dimension, tradeUnit, type UnitSystem } from '../../quantities/index.js';
-import { remarkOn } from './remarks.js';
-import { sayIn, sayNumber, sayResult, unitToSay } from './show-quantity.js';
+import { cautionOn, remarkOn } from './remarks.js';
+import { sayIn, sayNumber, sayRatio, sayResult, unitToSay } from './show-quantity.js';
 
 /** What showing a value needs to know. */
 export interface Showing {
@@ -17,15 +17,20 @@ export interface Showing {
   readonly units: UnitSystem;
   /** The call that a value came of, if it is a result as it was given. */
   readonly callOf: (value: unknown) => DoneCall | undefined;
+  /** Whether plain numbers are ratios that a function gave. */
+  readonly isGiven?: boolean;
 }
 
 /** A value as a person reads it: sentences first, sizes in trade units. */
 export function show(value: unknown, showing: Showing): string {
   const call = showing.callOf(value);
   const said = call && sentencesOf(call, showing.units);
-  if (said) return said.join('\n');
+  if (said) {
+    const caution = cautionOn(call);
+    return [...said, ...(caution === undefined ? [] : [caution])].join('\n');
+  }
   const remark = call && remarkOn(call, showing.units);
-  const text = showPart(value, showing, '');
+  const text = showPart(value, call ? { ...showing, isGiven: true } : showing, '');
   return remark === undefined ? text : `${text}${remark}`;
 }
 
@@ -59,7 +64,7 @@ const isFinding = (value: unknown): value is Finding<Dimension> =>
 
 function showPart(value: unknown, showing: Showing, indent: string): string {
   if (isMathUnit(value)) return showUnit(value, showing);
-  if (typeof value === 'number') return sayNumber(value);
+  if (typeof value === 'number') return showing.isGiven ? sayRatio(value) : sayNumber(value);
   if (typeof value === 'string') return value;
   if (typeof value === 'function') return 'a function';
   if (typeof value !== 'object' || value === null) return String(value);
@@ -118,6 +123,9 @@ function showUnit(value: Parameters<Exact['named']>[0], { exact, units }: Showin
     const isSize = !exact.isMade(value) && own === tradeUnit(dimension, units);
     return sayIn(quantity, isSize ? unitToSay(quantity, dimension, units) : own);
   }
+  const [first, ...others] = value.units;
+  const isPower = others.length > 0 && others.every(({ unit }) => unit.name === first?.unit.name);
+  if (isPower) return sayIn(quantity, unitToSay(quantity, dimension, units));
   const { fixPrefix } = value as unknown as Converted;
   if (!fixPrefix) return sayResult(quantity, dimension, units);
   // It was converted to a unit that has no name of ours.

@@ -3,12 +3,13 @@ import { type Dimension, type Unit, type UnitSymbol, unitTable } from '../../qua
 import { spellings } from '../../quantities/internal.js';
 
 /** Spellings that mean something else to mathjs than behind a number here. */
-const BEHIND_NUMBERS: Readonly<Record<string, string>> = {
+export const BEHIND_NUMBERS: Readonly<Record<string, string>> = {
   in: 'inch',
   min: 'minute',
   sec: 'second',
   C: 'celsius',
   F: 'fahrenheit',
+  'N-m': 'newtonMetre',
 };
 
 /** What people write behind a number and mathjs cannot read, with the name it reads: `lbf·ft` is `lbfFoot`. */
@@ -47,6 +48,9 @@ export const WANTED = new RegExp(
 
 /** A mixed number or a fraction with a unit behind it: `2-1/8 in`, `2 1/8 in`. */
 export const MIXED = /(?<![\w.])(\d+)([ -])(\d+)\/(\d+)(?=\s*(?:[A-Za-z"″”µ]))/y;
+
+/** The same with no unit behind it, in the fractions of a rule. */
+export const BARE_MIXED = /(?<![\w.])(\d+)-(\d+)\/(2|4|8|16|32|64)(?![\w./])/y;
 
 /** The name that mathjs reads for a spelling. */
 export const readableName = (spelling: string): string => UNITS.get(spelling) ?? spelling;

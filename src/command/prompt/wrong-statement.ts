@@ -1,22 +1,33 @@
 import { unitByName } from '../../mathjs/internal.js';
 import { RebuildInputError } from '../../quantities/index.js';
 import { complaintOf, nearest } from '../../quantities/internal.js';
+import { closeName } from './close-name.js';
 
 /** Thrown for a statement that cannot be worked out; the message is all there is to say. */
 export class WrongStatement extends Error {}
 
 /** What is wrong with a statement, in words for the person who typed it. */
-export function whatIsWrong(error: unknown, names: readonly string[]): string {
+export function whatIsWrong(error: unknown, names: readonly string[], typed = ''): string {
   if (error instanceof WrongStatement) return error.message;
   if (error instanceof RebuildInputError) return ofInput(error);
   const { message } = error as Error;
   const [, what, unknown] = /^Undefined (symbol|function) (\w+)$/.exec(message ?? '') ?? [];
   if (unknown !== undefined) {
-    const near = unknown.length > 2 ? nearest(unknown, names) : undefined;
+    // To mathjs `f(journal: 2 in)` is a range from one to the other.
+    const [, called] = new RegExp(`(\\w+)\\(\\s*${unknown}\\s*:`).exec(typed) ?? [];
+    if (called !== undefined) return `put the sizes in braces: ${called}({${unknown}: …})`;
+    const near = unknown.length > 2 ? guess(unknown, names, typed) : undefined;
     const known = what === 'function' ? 'function' : 'name';
     return near ? `${unknown}: did you mean ${near}?` : `${unknown}: there is no such ${known}`;
   }
   return tidy(message ?? String(error));
+}
+
+/** The name that was most likely meant: a unit behind a number and `to`. One that is far off is not guessed at. */
+function guess(unknown: string, names: readonly string[], typed: string): string | undefined {
+  const isUnit = new RegExp(`(?:\\d\\)?\\s*\\*?|\\bto)\\s*${unknown}\\b`).test(typed);
+  const units = isUnit ? [...unitByName.keys()] : [];
+  return closeName(unknown, units) ?? closeName(unknown, names);
 }
 
 function ofInput(error: RebuildInputError): string {
@@ -30,6 +41,9 @@ function ofInput(error: RebuildInputError): string {
       : `${name} is not a field here; fields are ${fields.join(', ')}`;
   }
   const complaint = complaintOf(error);
+  if (/expansion$/i.test(name) && expected === 'an object') {
+    return `${parameter}: ${complaint.replace(/;.*/, '')}: give meanExpansion("grey iron"), or that of your material`;
+  }
   // A value that shows itself says enough; the hint is for code.
   if (/ has no unit; expected | is not an? .*; expected /.test(complaint)) {
     return `${parameter}: ${complaint}`;
@@ -59,6 +73,10 @@ function tidy(message: string): string {
   if (/^Units do not match/.test(message)) return 'these are not of one kind';
   const [, name] = /^Unexpected type of argument in function (\w+)/.exec(message) ?? [];
   if (name !== undefined) return `${name.replace(/Scalar$/, '')} does not take that`;
+  // What Node says of its own values is of no use here.
+  if (/Cannot read prop|is not a function|is not iterable|undefined|null/.test(message)) {
+    return 'this cannot be worked out; is something missing in it?';
+  }
   const [line = ''] = message.split('\n');
   return line;
 }

@@ -1,0 +1,15 @@
+/** What is wrong with a text that cannot be read, in words: where it stops making sense, and the slip that it most likely is. */
+export function whyUnreadable(typed: string, read: string, char: number | undefined): string {
+  const [, whole, part] = /(?<![\w.])(\d+),(\d+)(?![\w.])/.exec(typed) ?? [];
+  if (part !== undefined) {
+    return `${whole},${part} cannot be read; if it is one number, write a point: ${whole}.${part}`;
+  }
+  const [, name, field] = /(\w+)\(\s*(\w+)\s*:/.exec(typed) ?? [];
+  if (field !== undefined) return `put the sizes in braces: ${name}({${field}: …})`;
+  const rest = read.slice(Math.max((char ?? 1) - 1, 0)).split('\n')[0] ?? '';
+  const short = rest.length > 20 ? `${rest.slice(0, 20)}…` : rest;
+  return short.trim() === '' ? 'this cannot be read' : `this cannot be read from "${short}" on`;
+}
+
+/** A conversion that names no unit; it is not waited for. */
+export const lacksUnit = (text: string): boolean => /\w\s+to\s*$/.test(text);
