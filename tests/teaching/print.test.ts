@@ -47,6 +47,7 @@ describe('formulas in TeX and in MathML', () => {
     expect(all).not.toContain('1 + \\frac{-');
     expect(all).toContain('d_2');
     expect(all).not.toMatch(/_\{\\mathrm\{\d\}\}/);
+    expect(cardTex('ringGapHot').join(' ')).not.toContain('\\text{');
     expect(cardTex('combinedRoughness')[0]).toContain('\\sqrt{');
   });
 });
