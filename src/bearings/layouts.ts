@@ -51,7 +51,7 @@ export const filmStandLayout = { by: 'outcome', variants: [
   { fields: { outcome: { oneOf: ['stands anything'] }, needed: 'number', clean: warmFilmLayout } },
 ] } satisfies Layout;
 export const dilutionDriverLayout = { fields: { driver: { oneOf: ['clearance', 'inlet', 'law', 'length', 'load', 'roughness'] }, span: spanLayout } } satisfies Layout;
-export const maxDilutionSpanLayout = { fields: { asGiven: filmStandLayout, drivers: { list: dilutionDriverLayout }, span: spanLayout, basis: basisLayout } } satisfies Layout;
+export const maxDilutionSpanLayout = { fields: { span: spanLayout, asGiven: filmStandLayout, drivers: { list: dilutionDriverLayout }, basis: basisLayout } } satisfies Layout;
 export const roughnessLayout = { fields: { journal: 'number', shell: 'number' } } satisfies Layout;
 export const shellMaterialLayout = { either: [{ oneOf: ['aluminium', 'copper-lead', 'lead babbitt', 'lead bronze', 'tin babbitt', 'tin bronze'] }, { fields: { name: 'string', meanPressure: 'number', 'peakPressure?': 'number', temperature: 'number', 'by?': 'string' } }] } satisfies Layout;
 export const oilSupplyLayout = { fields: { by: { oneOf: ['pump', 'splash'] }, 'measured?': 'number' } } satisfies Layout;

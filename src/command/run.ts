@@ -3,6 +3,7 @@ import { BAD_COMMAND, BAD_FILE, DONE, NO_SOLVER, UNWRITTEN } from './exit-codes.
 import { HELP } from './help.js';
 import type { Io } from './io.js';
 import { type Request, readRequest } from './request.js';
+import { WrongCommand } from './wrong-command.js';
 
 /** Runs a command line and returns its exit code. */
 export async function run(argv: readonly string[], io: Io): Promise<number> {
@@ -51,7 +52,9 @@ async function execute(request: Request, io: Io): Promise<number> {
     }
     case 'worksheet': {
       const { worksheetText } = await import('./worksheet.js');
-      await io.print(await worksheetText(request));
+      const { text, refused } = await worksheetText(request);
+      await io.print(text);
+      if (refused.length > 0) throw new WrongCommand(refused.join('\ncrankwright: '));
       return DONE;
     }
     default: {

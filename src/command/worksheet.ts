@@ -1,5 +1,6 @@
 import { RebuildInputError, type UnitSystem } from '../quantities/index.js';
 import { complaintOf } from '../quantities/internal.js';
+import type { CheckedAnswer, Exercise, Worksheet } from '../teaching/index.js';
 import type { Typed } from './arguments.js';
 import { oneOf } from './values.js';
 import { WrongCommand } from './wrong-command.js';
@@ -45,35 +46,70 @@ const TYPED: Readonly<Record<string, string>> = {
   'request.count': '--count',
 };
 
+/** What is printed, and what of the command line was refused. */
+interface WorksheetOutput {
+  readonly text: string;
+  readonly refused: readonly string[];
+}
+
 /** Prints a worksheet, or checks answers to it. */
-export async function worksheetText(request: WorksheetCommand): Promise<string> {
+export async function worksheetText(request: WorksheetCommand): Promise<WorksheetOutput> {
   // What the formulas are worked with is loaded by no other command.
   const { check, printWorksheet, worksheet } = await import('../teaching/index.js');
   const { about, seed, count, units, format, answers, checks } = request;
   try {
     const sheet = worksheet({ about, seed, count, units });
-    if (checks.length === 0) {
-      const again = `The same sheet again: crankwright worksheet ${about} --seed ${seed} --count ${count} --units ${units}`;
-      return `${printWorksheet(sheet, { format, answers })}\n${again}\n`;
-    }
-    return checks
-      .map((text) => {
-        const [, number = '', answer = ''] = /^\s*(\d{1,3})\s*:\s*(.*)$/.exec(text) ?? [];
-        const problem = sheet.problems[Number(number) - 1];
-        if (problem === undefined) {
-          throw new WrongCommand(
-            `--check: "${text}" is not the number of a problem, a colon and an answer, e.g. "3: 22 thou"`,
-          );
-        }
-        const checked = check(problem, answer);
-        const hint = 'hint' in checked && checked.hint !== undefined ? ` ${checked.hint}` : '';
-        return `${number}: ${checked.outcome}.${hint}\n`;
-      })
-      .join('');
+    if (checks.length > 0) return checkedText(checks, (text) => checkedLine(text, sheet, check));
+    const text = `${printWorksheet(sheet, { format, answers })}\n${againLine(request)}\n`;
+    return { text, refused: [] };
   } catch (error) {
     if (!(error instanceof RebuildInputError)) throw error;
     const typed = TYPED[error.parameter];
     if (typed === undefined) throw error;
     throw new WrongCommand(`${typed}: ${complaintOf(error)}. ${error.hint}`);
   }
+}
+
+/** What to type for the same sheet. */
+const againLine = ({ about, seed, count, units }: WorksheetCommand) =>
+  `The same sheet again: npx crankwright worksheet ${quoted(about)} --seed ${seed} --count ${count} --units ${units}`;
+
+const quoted = (words: string) => (/^[\w-]+$/.test(words) ? words : `"${words}"`);
+
+/** How every answer stands. A bad one does not keep the others from being checked. */
+function checkedText(checks: readonly string[], line: (text: string) => string): WorksheetOutput {
+  const refused: string[] = [];
+  const lines = checks.flatMap((text) => {
+    try {
+      return [line(text)];
+    } catch (error) {
+      if (!(error instanceof WrongCommand)) throw error;
+      refused.push(error.message);
+      return [];
+    }
+  });
+  return { text: lines.join(''), refused };
+}
+
+/** How one answer stands. */
+function checkedLine(
+  text: string,
+  { problems }: Worksheet,
+  check: (problem: Exercise, answer: string) => CheckedAnswer,
+): string {
+  const [, number = '', answer = ''] = /^\s*(\d{1,3})\s*:\s*(.*)$/.exec(text) ?? [];
+  if (number === '') {
+    throw new WrongCommand(
+      `--check: "${text}" is not the number of a problem, a colon and an answer, e.g. "3: 22 thou"`,
+    );
+  }
+  const problem = problems[Number(number) - 1];
+  if (problem === undefined) {
+    throw new WrongCommand(
+      `--check: there is no problem ${number}; the sheet has ${problems.length}`,
+    );
+  }
+  const checked = check(problem, answer);
+  const hint = 'hint' in checked && checked.hint !== undefined ? ` ${checked.hint}` : '';
+  return `${number}: ${checked.outcome}.${hint}\n`;
 }

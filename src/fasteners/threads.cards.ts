@@ -10,8 +10,16 @@ const letters = {
     meaning: 'diameter of an ISO metric thread',
     domain: threadDiameter,
     usual: [0.006, 0.02],
+    // source: ISO 261, from memory: each of these has both pitches below.
+    made: [0.008, 0.01, 0.012],
   },
-  P: { field: 'pitch', meaning: 'pitch', domain: threadPitch, usual: [0.0007, 0.0015] },
+  P: {
+    field: 'pitch',
+    meaning: 'pitch',
+    domain: threadPitch,
+    usual: [0.0007, 0.0015],
+    made: [0.001, 0.00125],
+  },
 } as const;
 type Given = Readonly<Record<'d' | 'P', Parameters<typeof threadAreas>[0]['diameter']>>;
 const call = ({ d, P }: Given) =>

@@ -20,6 +20,9 @@ const strength = (symbol: string, meaning: string) =>
   ({ symbol, meaning, dimension: 'pressure' }) as const;
 const POINT = 'common practice: 500 psi for a point of Brinell, within 10 %';
 
+const SHARE =
+  'common practice: 500 psi of tensile strength for a point of Brinell, within 10 %; of it the least and the greatest share that a grade of SAE J429 or ISO 898-1 has as proof stress, 0.545 and 0.8';
+
 /** Formulas of strength from hardness. */
 export const unknownBoltCards = {
   leastTensileStrength: card({
@@ -50,7 +53,7 @@ export const unknownBoltCards = {
     call: hard,
     read: end('proof', 'min'),
     expression: '0.545 * 3.1 MPa * H',
-    source: POINT,
+    source: SHARE,
   }),
   mostProofStress: card({
     of: unknownBolt,
@@ -60,6 +63,6 @@ export const unknownBoltCards = {
     call: hard,
     read: end('proof', 'max') as (bolt: UnknownBolt) => Pressure | undefined,
     expression: '0.8 * 3.8 MPa * H',
-    source: POINT,
+    source: SHARE,
   }),
 };

@@ -68,7 +68,8 @@ const HARDNESS = ['scale', 'number'] as const;
  * @returns spans of proof stress and tensile strength, and the proof stress to use; or that it is not to be used
  * @throws {RebuildInputError} when a field is misspelt, the scale is unknown, a value is not finite or out of range, or
  * a span is reversed
- * @see Source: common practice, 500 psi for a point of Brinell; ISO 898-1:1999, Table 3; strength of wrought iron, from a
+ * @see Source: common practice, 500 psi for a point of Brinell; SAE J429 and ISO 898-1:1999, proof stress over tensile
+ * strength; ISO 898-1:1999, Table 3; strength of wrought iron, from a
  * table of materials
  * @example
  * ```ts

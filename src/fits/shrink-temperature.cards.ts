@@ -15,7 +15,7 @@ const growing = (coefficient: ThermalExpansion) => ({
 export const shrinkTemperatureCards = {
   shrinkTemperature: card({
     of: shrinkTemperature,
-    name: 'how hot a hub must be to drop over its shaft',
+    name: 'how hot a hub must be to slip over its shaft',
     gives: { symbol: 'T', meaning: 'temperature of the hub', dimension: 'temperature' },
     letters: {
       d: {

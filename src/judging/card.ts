@@ -1,4 +1,4 @@
-import type { Dimension, Quantity } from '../quantities/index.js';
+import type { Dimension, Quantity, UnitSystem } from '../quantities/index.js';
 import type { Bounds } from './showing.js';
 
 /** What a formula gives. */
@@ -30,6 +30,8 @@ export interface CardLetter {
   readonly domain: AnyDomain;
   /** Least and most that is usual in a small engine, in the coherent SI unit. */
   readonly usual: readonly [least: number, most: number];
+  /** The sizes that it is made in, where no shop meets others, in SI; one list, or one for each unit system. */
+  readonly made?: readonly number[] | Readonly<Record<UnitSystem, readonly number[]>>;
 }
 
 /** A call that the function refuses. */

@@ -13,8 +13,11 @@ export type SaeWinterGrade = '0W' | '5W' | '10W' | '15W' | '20W' | '25W';
 export interface SaeGrades {
   /** Grades whose range it is in: one or two, or none. */
   readonly grades: readonly SaeGrade[];
-  /** Winter grades whose least viscosity it has. */
-  readonly winter: readonly SaeWinterGrade[];
+  /**
+   * Winter grades that this viscosity does not rule out. It does not make the oil one of them: they are set by how
+   * the oil cranks and pumps in the cold, which was not measured.
+   */
+  readonly winterNotRuledOut: readonly SaeWinterGrade[];
   /** Whether it has a grade, or is thinner than SAE 8 or thicker than SAE 60. */
   readonly standing: 'graded' | 'thinner' | 'thicker';
 }
@@ -45,7 +48,8 @@ const WINTER: readonly (readonly [grade: SaeWinterGrade, least: number])[] = [
  *
  * This is one of the things a grade asks. The thin grades overlap, and the
  * viscosity at 150 °C under high shear decides there. A winter grade also asks that the oil cranks and
- * pumps in the cold. Neither can be known from this viscosity: read `winter` as not ruled out.
+ * pumps in the cold. Neither can be known from this viscosity, so every winter grade that it is thick
+ * enough for stands in `winterNotRuledOut`. That does not say that the oil has them.
  *
  * @param viscosityAt100C - kinematic viscosity at 100 °C [m²/s]
  * @returns the grades, and whether it is thinner or thicker than all of them
@@ -53,9 +57,9 @@ const WINTER: readonly (readonly [grade: SaeWinterGrade, least: number])[] = [
  * @see Source: SAE J300 (2015), table 1
  * @example
  * ```ts
- * const { grades, winter } = saeGrade(centistokes(8.1));
+ * const { grades, winterNotRuledOut } = saeGrade(centistokes(8.1));
  * grades; // ["16", "20"]
- * winter; // ["0W", "5W", "10W", "15W", "20W"]
+ * winterNotRuledOut; // ["0W", "5W", "10W", "15W", "20W"]
  * ```
  */
 export function saeGrade(viscosityAt100C: KinematicViscosity): SaeGrades {
@@ -64,7 +68,7 @@ export function saeGrade(viscosityAt100C: KinematicViscosity): SaeGrades {
   const winter = WINTER.filter(([, least]) => reaches(v, least));
   return {
     grades: grades.map(([grade]) => grade),
-    winter: winter.map(([grade]) => grade),
+    winterNotRuledOut: winter.map(([grade]) => grade),
     standing: grades.length > 0 ? 'graded' : reaches(v, 26.1) ? 'thicker' : 'thinner',
   };
 }

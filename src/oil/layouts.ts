@@ -10,7 +10,7 @@ export const thinningThresholdsLayout = { fields: { act: 'number', critical: 'nu
 export const thinningFindingLayout = { fields: { stage: dilutionStageLayout, finding: findingRatioLayout, thresholds: thinningThresholdsLayout } } satisfies Layout;
 export const saeGradeLayout = { oneOf: ['12', '16', '20', '30', '40', '50', '60', '8'] } satisfies Layout;
 export const saeWinterGradeLayout = { oneOf: ['0W', '10W', '15W', '20W', '25W', '5W'] } satisfies Layout;
-export const saeGradesLayout = { fields: { grades: { list: saeGradeLayout }, winter: { list: saeWinterGradeLayout }, standing: { oneOf: ['graded', 'thicker', 'thinner'] } } } satisfies Layout;
+export const saeGradesLayout = { fields: { grades: { list: saeGradeLayout }, winterNotRuledOut: { list: saeWinterGradeLayout }, standing: { oneOf: ['graded', 'thicker', 'thinner'] } } } satisfies Layout;
 export const timeToDilutionLayout = { by: 'reached', variants: [
   { fields: { reached: { oneOf: [true] }, time: 'number' } },
   { fields: { reached: { oneOf: [false] }, settlesAt: 'number' } },

@@ -12,7 +12,7 @@ import type { CardTopic } from './formula-card.js';
  * @example
  * ```ts
  * cardsAbout('crankshaft').length; // 6
- * cardsAbout('drops'); // ["dropVolume","shrinkTemperature","dripFlow"]
+ * cardsAbout('drops'); // ["dropVolume","dripFlow"]
  * ```
  */
 export function cardsAbout(about: CardTopic | (string & {})): readonly CardName[] {

@@ -81,7 +81,7 @@ export function check(problem: Exercise, answer: string): CheckedAnswer {
   // A unit changes the last digit of a number that was right.
   if (off <= problem.tolerance * (1 + 1e-9)) return { outcome: 'right' };
   if (off <= CLOSE * problem.tolerance) {
-    return { outcome: 'close', hint: 'Close. Keep more digits until the last line.' };
+    return { outcome: 'close', hint: 'Keep more digits until the last line.' };
   }
   const slip = slipOf(problem, read);
   return slip === undefined ? { outcome: 'wrong' } : wrong(slip);

@@ -88,8 +88,9 @@ function setCall({ fn, args }: FunctionNode<SymbolNode>, letters: Letters, by: T
   if (fn.name === 'sqrt') return by.root(inside(first));
   if (fn.name === 'abs') return by.row([by.sign('|'), inside(first), by.sign('|')]);
   if (fn.name === 'log1p') {
-    const sum = by.row([by.number('1'), by.sign('+'), setNode(first, letters, by)]);
-    return by.row([by.named('ln'), by.inParentheses(sum)]);
+    const less = withoutMinus(first);
+    const sum = [by.sign(less ? '-' : '+'), setNode(less ?? first, letters, by)];
+    return by.row([by.named('ln'), by.inParentheses(by.row([by.number('1'), ...sum]))]);
   }
   if (fn.name === 'expm1') {
     return by.inParentheses(
@@ -105,7 +106,8 @@ function setCall({ fn, args }: FunctionNode<SymbolNode>, letters: Letters, by: T
   return by.row([name, by.inParentheses(by.row(list))]);
 }
 
-function setOperator(node: OperatorNode, letters: Letters, by: Typesetter): string {
+function setOperator(written: OperatorNode, letters: Letters, by: Typesetter): string {
+  const node = withMeasure(written, letters);
   const [left, right] = node.args as unknown as readonly [MathNode, MathNode?];
   const set = (part: MathNode) => setNode(part, letters, by);
   if (right === undefined) return by.row([by.sign(node.op), set(left)]);
@@ -126,6 +128,29 @@ function setOperator(node: OperatorNode, letters: Letters, by: Typesetter): stri
     default:
       return by.row([set(left), by.sign(node.op), set(right)]);
   }
+}
+
+/** A number with its unit is one factor: `rho * 9.80665 m / s^2` is read as rho times 9.80665 m/s². */
+function withMeasure(node: OperatorNode, letters: Letters): OperatorNode {
+  const [left, right] = node.args as unknown as readonly [MathNode, MathNode?];
+  if (node.op !== '/' || right === undefined || !isOfUnits(right, letters)) return node;
+  if (left.type !== 'OperatorNode') return node;
+  const above = withMeasure(left as OperatorNode, letters);
+  const [factor, measure] = above.args as unknown as readonly [MathNode, MathNode?];
+  const isProduct = above.op === '*' && !isMeasure(above, letters);
+  if (!isProduct || measure === undefined || !isMeasure(measure, letters)) return node;
+  const whole = new math.OperatorNode('/', 'divide', [measure, right]);
+  return new math.OperatorNode('*', 'multiply', [factor, whole]) as unknown as OperatorNode;
+}
+
+/** The rest of what begins with a minus: of `-a / b` it is `a / b`. */
+function withoutMinus(node: MathNode): MathNode | undefined {
+  if (node.type !== 'OperatorNode') return undefined;
+  const { op, fn, args } = node as OperatorNode;
+  const [left, right] = args as unknown as readonly [MathNode, MathNode?];
+  if (right === undefined) return op === '-' ? left : undefined;
+  const rest = op === '/' || op === '*' ? withoutMinus(left) : undefined;
+  return rest && new math.OperatorNode(op, fn, [rest, right]);
 }
 
 const bare = (node: MathNode): MathNode =>

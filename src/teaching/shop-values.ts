@@ -25,7 +25,7 @@ export interface ShopReading {
 
 /** How a shop reads a letter in one of the unit systems. */
 export function shopReading(
-  { domain, usual: [least, most] }: CardLetter,
+  { domain, usual: [least, most], made }: CardLetter,
   system: UnitSystem,
   ofLiquid: boolean,
 ): ShopReading {
@@ -33,6 +33,7 @@ export function shopReading(
   const typical = isWide ? Math.sqrt(least * most) : Math.max(Math.abs(least), Math.abs(most));
   const unit = shopUnit(domain.dimension, typical, system, ofLiquid);
   const inUnit = (value: number) => valueIn(value as Quantity<Dimension>, unit);
+  if (made !== undefined) return { unit, ...ofSizes('inch' in made ? made[system] : made, unit) };
   const halfRange = (inUnit(most) - inUnit(least)) / 2;
   const leastStep = domain === sizeStep ? STEPS[system] : 0;
   return {
@@ -46,6 +47,25 @@ export function shopReading(
       return unit(stepped(number, Math.max(step, leastStep)));
     },
     at: (share) => (isWide ? least * (most / least) ** share : least + share * (most - least)),
+  };
+}
+
+/** Draws from sizes that are made, and rounds to the nearest of them. */
+function ofSizes(
+  sizes: readonly number[],
+  unit: Unit<Dimension>,
+): Pick<ShopReading, 'round' | 'at'> {
+  // As a catalogue writes them: M10 is 0.3937 in.
+  const written = sizes.map((size) =>
+    unit(Number(valueIn(size as Quantity<Dimension>, unit).toPrecision(4))),
+  );
+  return {
+    round: (value) =>
+      written.reduce((best, size) =>
+        Math.abs(size - value) < Math.abs(best - value) ? size : best,
+      ),
+    at: (share) =>
+      written[Math.min(Math.floor(share * written.length), written.length - 1)] as number,
   };
 }
 

@@ -7,7 +7,9 @@ export const tex: Typesetter = {
   number: (text) => text.replace('−', '-'),
   letter: (name, subscripts) => {
     const head = GREEK.has(name) ? `\\${name}` : name.length > 1 ? upright(name) : name;
-    return subscripts.length === 0 ? head : `${head}_{${upright(subscripts.join(','))}}`;
+    const below = subscripts.join(',');
+    if (below === '') return head;
+    return /^\d$/.test(below) ? `${head}_${below}` : `${head}_{${upright(below)}}`;
   },
   word: (text) => `\\text{${text.replaceAll('_', '\\_')}}`,
   unit: (name) => upright(name.replaceAll('%', '\\%')),

@@ -18,6 +18,7 @@ const i = {
   meaning: 'turns of the magneto or the cam for one of the crank',
   domain: breakerSpeedRatio,
   usual: [0.5, 1.5],
+  made: [0.5, 1, 1.5],
 } as const;
 const held = {
   L: { field: 'lag', meaning: 'lag of the coupling', domain: sparkLag, usual: [0.1, 0.4] },

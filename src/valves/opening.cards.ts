@@ -44,6 +44,7 @@ const beta = {
   meaning: 'angle of the seat',
   domain: valveSeatAngle,
   usual: [0.5, 0.8],
+  made: [0.5235987755982988, 0.7853981633974483],
 } as const;
 const D_p = {
   field: 'portDiameter',

@@ -27,12 +27,19 @@ const D_o = {
   domain: coilDiameter,
   usual: [0.024, 0.03],
 } as const;
-const n_t = { field: 'coils', meaning: 'all coils', domain: coilCount, usual: [7, 9] } as const;
+const n_t = {
+  field: 'coils',
+  meaning: 'all coils',
+  domain: coilCount,
+  usual: [7, 9],
+  made: [7, 7.5, 8, 8.5, 9],
+} as const;
 const n_d = {
   field: 'deadCoils',
   meaning: 'coils that lie dead',
   domain: deadCoilCount,
   usual: [1.5, 2],
+  made: [1.5, 2],
 } as const;
 const G = {
   field: 'shearModulus',

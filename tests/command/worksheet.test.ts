@@ -10,8 +10,11 @@ describe('crankwright worksheet', () => {
     const { code, out } = await captured([...asked, '--answers']);
     expect(code).toBe(0);
     expect(out).toContain(printWorksheet(sheet, { format: 'text', answers: true }));
-    const [, again = ''] = /crankwright (worksheet .*)\n$/.exec(out) ?? [];
-    expect((await captured([...again.split(' '), '--answers'])).out).toBe(out);
+    const [, again = ''] = /npx crankwright (worksheet .*)\n$/.exec(out) ?? [];
+    // As a shell splits it: words in quotes are one.
+    const typed = [...again.matchAll(/"([^"]*)"|\S+/g)].map(([word, inside]) => inside ?? word);
+    expect(typed[1]).toBe('ring gap');
+    expect((await captured([...typed, '--answers'])).out).toBe(out);
     const markdown = await captured([...asked, '--markdown']);
     expect(markdown.out).toContain(printWorksheet(sheet, { format: 'markdown' }));
   });
@@ -24,6 +27,22 @@ describe('crankwright worksheet', () => {
     );
   });
 
+  it('checks the other answers where one has no problem', async () => {
+    const checks = ['--check', '11: 3 in', '--check', '3', '--check', '1: 5'];
+    const { code, out, err } = await captured([...asked, ...checks]);
+    expect(code).toBe(2);
+    expect(out).toMatch(/^1: wrong\. [^\n]*\n$/);
+    expect(err).toContain('crankwright: --check: there is no problem 11; the sheet has 3\n');
+    expect(err).toContain('crankwright: --check: "3" is not the number of a problem');
+  });
+
+  it('says once that an answer is close', async () => {
+    const { value, unit } = sheet.problems[0]?.answer ?? expect.fail();
+    const off = (2 * (sheet.problems[0]?.tolerance ?? 0)) / (sheet.problems[0]?.value ?? 1);
+    const { out } = await captured([...asked, '--check', `1: ${value * (1 + off)} ${unit}`]);
+    expect(out).toBe('1: close. Keep more digits until the last line.\n');
+  });
+
   it.each([
     [['worksheet'], 'needs a topic'],
     [['worksheet', 'soup'], 'the topic: "soup" is not'],
@@ -33,7 +52,7 @@ describe('crankwright worksheet', () => {
       ['worksheet', 'oil', '--check', '22 thou'],
       '--check: "22 thou" is not the number of a problem',
     ],
-    [['worksheet', 'oil', '--check', '99: 22 thou'], '--check: "99: 22 thou" is not the number'],
+    [['worksheet', 'oil', '--check', '11: 3 in'], 'there is no problem 11; the sheet has 10'],
     [['worksheet', 'oil', '--units', 'feet'], '--units: "feet" is not'],
   ])('refuses %j', async (argv, complaint) => {
     const { code, err } = await captured(argv);

@@ -21,10 +21,14 @@ describe('saeGrade', () => {
   it('gives no grade, and says on which side, past all of them', () => {
     expect(saeGrade(centistokes(3.99))).toEqual({
       grades: [],
-      winter: ['0W', '5W'],
+      winterNotRuledOut: ['0W', '5W'],
       standing: 'thinner',
     });
-    expect(saeGrade(centistokes(3))).toEqual({ grades: [], winter: [], standing: 'thinner' });
+    expect(saeGrade(centistokes(3))).toEqual({
+      grades: [],
+      winterNotRuledOut: [],
+      standing: 'thinner',
+    });
     expect(saeGrade(centistokes(26.1))).toMatchObject({ grades: [], standing: 'thicker' });
   });
 
@@ -35,16 +39,18 @@ describe('saeGrade', () => {
         const last = (grades: readonly string[]) => Number(grades.at(-1) ?? 0);
         if (thick.standing === 'graded')
           expect(last(thick.grades)).toBeGreaterThanOrEqual(last(thin.grades));
-        expect(thick.winter.slice(0, thin.winter.length)).toEqual(thin.winter);
+        expect(thick.winterNotRuledOut.slice(0, thin.winterNotRuledOut.length)).toEqual(
+          thin.winterNotRuledOut,
+        );
       }),
     );
   });
 
   it('keeps a viscosity at a limit in the upper grade whatever its last digit', () => {
     for (const off of [-1e-12, 0, 1e-12]) {
-      const { grades, winter } = saeGrade(centistokes(9.3 * (1 + off)));
+      const { grades, winterNotRuledOut } = saeGrade(centistokes(9.3 * (1 + off)));
       expect(grades).toEqual(['30']);
-      expect(winter).toContain('25W');
+      expect(winterNotRuledOut).toContain('25W');
     }
     expect(saeGrade(centistokes(9.3 * (1 - 1e-8))).grades).toEqual(['20']);
   });
@@ -90,4 +96,9 @@ it.each(notNumbers.map((value) => [value]))('a grade of %s is refused', (value) 
   const v = value as KinematicViscosity;
   expect(refusal(() => saeGrade(v)).parameter).toBe('viscosityAt100C');
   expect(refusal(() => isoGrade(v)).parameter).toBe('viscosityAt40C');
+});
+
+it('a viscosity at 100 °C alone gives the oil no winter grade', () => {
+  const found = saeGrade(centistokes(11.1));
+  expect(Object.keys(found)).toEqual(['grades', 'winterNotRuledOut', 'standing']);
 });

@@ -94,7 +94,7 @@ describe('grades', () => {
     name: '3.8 for 0W and 5W, 4.1 for 10W, 5.6 for 15W and 20W, 9.3 for 25W',
     given: [3.79, 3.8, 4.1, 5.6, 9.3],
     expected: ['', '0W 5W', '0W 5W 10W', '0W 5W 10W 15W 20W', '0W 5W 10W 15W 20W 25W'],
-    got: (all) => all.map((v) => saeGrade(centistokes(v)).winter.join(' ') as string),
+    got: (all) => all.map((v) => saeGrade(centistokes(v)).winterNotRuledOut.join(' ') as string),
   });
   // Midpoint, least and most at 40 °C, mm²/s.
   const iso: Readonly<Record<string, readonly [number, number, number]>> = {

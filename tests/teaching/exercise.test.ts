@@ -90,6 +90,24 @@ describe('exercise', () => {
     }
   });
 
+  it.each<[CardName, string, 'inch' | 'metric', readonly string[]]>([
+    ['threadStressArea', 'd', 'metric', ['8 mm', '10 mm', '12 mm']],
+    ['threadStressArea', 'P', 'metric', ['1 mm', '1.25 mm']],
+    ['threadStressArea', 'd', 'inch', ['0.315 in', '0.3937 in', '0.4724 in']],
+    ['screwTorque', 'd', 'inch', ['0.3125 in', '0.375 in']],
+    ['sparkHeldBack', 'i', 'metric', ['0.5', '1', '1.5']],
+    ['springRate', 'n_d', 'metric', ['1.5', '2']],
+    ['areaToRim', 'beta', 'inch', ['30 deg', '45 deg']],
+  ])('draws for %s %s in %s units sizes that are made', (name, letter, units, made) => {
+    const drawn = Array.from(
+      { length: 20 },
+      (_, seed) =>
+        exercise(name, seed, { units }).given.find(({ symbol }) => symbol === letter)?.text,
+    );
+    expect([...new Set(drawn)].filter((text) => !made.includes(text ?? ''))).toEqual([]);
+    expect(new Set(drawn).size).toBeGreaterThan(1);
+  });
+
   it('refuses what it is not asked with, by name', () => {
     const asked = (...args: readonly unknown[]) =>
       refusal(() => exercise(...(args as Parameters<typeof exercise>))).parameter;

@@ -39,6 +39,15 @@ describe('formulas in TeX and in MathML', () => {
 
   it('set a formula as a book does', () => {
     expect(cardTex('oilClearance')).toEqual(['c = D_{\\mathrm{h}} - 2 \\cdot t - D_{\\mathrm{j}}']);
+    // A number with its unit is one factor, a minus is taken out of a sum, and a digit needs no braces.
+    const all = names.flatMap((name) => cardTex(name)).join('\n');
+    expect(all).toContain('\\cdot 9.80665\\,\\mathrm{m}/{\\mathrm{s}}^{2}');
+    expect(all).not.toMatch(/cdot 9\.80665\\,\\mathrm\{m\}\}/);
+    expect(all).toContain('\\ln\\left(1 - \\frac{');
+    expect(all).not.toContain('1 + \\frac{-');
+    expect(all).toContain('d_2');
+    expect(all).not.toMatch(/_\{\\mathrm\{\d\}\}/);
+    expect(cardTex('ringGapHot').join(' ')).not.toContain('\\text{');
     expect(cardTex('combinedRoughness')[0]).toContain('\\sqrt{');
   });
 });

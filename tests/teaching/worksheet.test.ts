@@ -31,6 +31,10 @@ describe('cardsAbout', () => {
     expect(cardsAbout(words)[0]).toBe(name);
   });
 
+  it('finds for drops of fuel no hub that goes over a shaft', () => {
+    expect(cardsAbout('drops')).toEqual(['dropVolume', 'dripFlow']);
+  });
+
   it('finds nothing for words that no formula is about, and for words that say nothing', () => {
     expect(cardsAbout('carburettor jets')).toEqual([]);
     expect(cardsAbout('how much is it')).toEqual([]);

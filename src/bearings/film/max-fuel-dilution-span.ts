@@ -44,12 +44,15 @@ export interface DilutionDriver {
 
 /** The most fuel that a film stands, as a span. */
 export interface MaxDilutionSpan {
-  /** With every number as it was given. */
+  /**
+   * From the least to the most that any one doubt makes of it; two at once move it further. Go by the least: a film
+   * that fails wrecks the bearing [-].
+   */
+  readonly span: Span<VolumeFraction>;
+  /** With every number as it was given: no figure to run by. */
   readonly asGiven: FilmStand;
   /** What it hangs on, the one that moves it most first. */
   readonly drivers: readonly DilutionDriver[];
-  /** From the least to the most that any one of them makes of it; two at once move it further [-]. */
-  readonly span: Span<VolumeFraction>;
   /** Who says how far the numbers are in doubt. */
   readonly basis: Basis;
 }
@@ -72,11 +75,11 @@ const RULE: Basis = {
  * inlet temperature, the effective length, the roughness, the clearance, the load and the blending law. Each is moved
  * alone through its doubt. A film that is near what it needs in clean oil can go from a tenth of fuel to none.
  *
- * Judge the least end. Two doubts at once move it further, and what wears or runs dry is in none of them.
+ * Go by `span.min`, the least. Two doubts at once move it further, and what wears or runs dry is in none of them.
  *
  * @param bearing - the bearing with its oil and what cools it, roughness and fuel
  * @param doubt - how far the numbers are in doubt; what you leave out is taken by a rule of thumb
- * @returns the fraction as given, what it hangs on, and the span
+ * @returns the span, the fraction as given, and what it hangs on
  * @throws {RebuildInputError} when a field is misspelt, a value is not finite or out of range, the bearing is
  * too short for its journal, the clearance leaves no room to turn, the oil is not one, the fuel is not one, or it
  * is no thinner than the oil
@@ -132,7 +135,7 @@ export function maxFuelDilutionSpan(
     .sort((a, b) => widthOf(b) - widthOf(a));
   const span = spanOfAll(drivers.flatMap(({ span: { min, max } }) => [min, max]));
   const own = DOUBTS.every((field) => doubt[field] !== undefined);
-  return { asGiven, drivers, span, basis: own ? { kind: 'specified' } : RULE };
+  return { span, asGiven, drivers, basis: own ? { kind: 'specified' } : RULE };
 }
 
 /** The fuel that a film stands: none, a fraction, or as much as it is tried with. */

@@ -76,10 +76,10 @@ const BUTTS: Contact = {
  * The gap that a ring has when it and its bore are warm. The ring gets longer, the bore wider: the gap closes by π
  * times what the ring grows more than the bore, and in a bore that grows alone it opens as in {@link ringGapIn}.
  *
- *     length = π * measuredIn - gap
- *     gap when warm = π * measuredIn * (1 + boreExpansion * (boreTemperature - measuredAt)) - length * (1 + ringExpansion * (ringTemperature - measuredAt))
+ *     L = π * measuredIn - gap
+ *     gap when warm = π * measuredIn * (1 + boreExpansion * (boreTemperature - measuredAt)) - L * (1 + ringExpansion * (ringTemperature - measuredAt))
  *
- * Measure the gap where the bore is smallest. Take the hottest ring and the coldest bore that meet: soon after a cold
+ * L is the length of the ring round its outside. Measure the gap where the bore is smallest. Take the hottest ring and the coldest bore that meet: soon after a cold
  * start under load the ring is hot and the bore is not. The least end is the one to judge by. Without limits of the
  * caller's own only ends that may butt are found. A ring that butts jams, scores the bore and breaks itself or the
  * land above it.

@@ -203,8 +203,8 @@ export const warmCylinderCards = {
       },
     ],
     read: ({ gap }) => gap.min,
-    where: ['length = pi * D - g'],
-    expression: 'pi * D * (1 + a_b * (T_b - T_0)) - length * (1 + a_r * (T_r - T_0))',
+    where: ['L = pi * D - g'],
+    expression: 'pi * D * (1 + a_b * (T_b - T_0)) - L * (1 + a_r * (T_r - T_0))',
     refuses: {
       'the gap is more than a tenth of the bore': { with: { g: 0.009 }, names: 'gap' },
     },
