@@ -17,7 +17,10 @@ it.each([
   ['quart = 1 US qt', 'quart is a unit; give the value another name'],
   ['pi = 3', 'pi is a constant; give the value another name'],
   ['oilClearance = 3 thou', 'oilClearance is a function; give the value another name'],
-  ['max = 3 thou', 'max is a function; give the value another name'],
+  [
+    'crownVolumeByBurette = 3 mL',
+    'crownVolumeByBurette is a function; give the value another name',
+  ],
   ['[mm = 2 in, 3 mm]', 'mm is a unit; give the value another name'],
   ['f(mm) = 2 * mm', 'mm is a unit; choose another name'],
   ['inch(x) = 2 * x', 'inch is a unit; choose another name'],
@@ -26,7 +29,11 @@ it.each([
 });
 
 it('leaves names of the trade free, and the units as they were', () => {
-  expect(wrong('rod = 7 in; c = 2 thou; x = 1; clearance = 3 thou; f(y) = y + c')).toBeUndefined();
+  expect(
+    wrong(
+      'rod = 7 in; size = 3 in; max = 3 thou; c = 2 thou; x = 1; clearance = 3 thou; f(y) = y + c',
+    ),
+  ).toBeUndefined();
   const { done } = runText(session, '25.4 mm to in');
   expect(done.map(({ value }) => session.show(value))).toEqual(['1 in']);
 });

@@ -1,4 +1,5 @@
-import { beforeAll, describe, inject, it } from 'vitest';
+import { checkPackage, createPackageFromTarballData } from '@arethetypeswrong/core';
+import { beforeAll, describe, expect, inject, it } from 'vitest';
 import { bundlers } from './bundlers.js';
 import { compiles } from './compiles.js';
 import { type Packed, pack } from './packed.js';
@@ -22,4 +23,14 @@ describe.runIf(inject('deep'))('the packed tarball', () => {
     (resolution) => compiles(packed, resolution),
     120_000,
   );
+
+  it('has types that are right for every way it is resolved', async () => {
+    const analysis = await checkPackage(createPackageFromTarballData(packed.tarball));
+    if (!analysis.types) throw new Error('no types were found');
+    // Resolution of Node 10 knows no subpaths; the package asks for Node 20.
+    const problems = analysis.problems.filter(
+      (problem) => !('resolutionKind' in problem && problem.resolutionKind === 'node10'),
+    );
+    expect(problems).toEqual([]);
+  }, 120_000);
 });

@@ -5,7 +5,10 @@ import type { PromptMath } from './load-math.js';
 import { BEHIND_NUMBERS } from './spelled-units.js';
 import { WrongStatement } from './wrong-statement.js';
 
-/** Refuses to give a value or a parameter the name of a unit, a function or a constant: readings after it would be wrong. */
+/**
+ * Refuses to give a value or a parameter the name of a unit, a constant or a function of the library: readings after
+ * it would be wrong.
+ */
 export function refuseTaken(node: MathNode, loaded: PromptMath): void {
   node.traverse((at) => {
     for (const name of namesGiven(at)) {
@@ -29,7 +32,8 @@ export function whatHas(name: string, { math, names }: PromptMath): string | und
   if (functions.has(name)) return 'a function';
   if (!names.includes(name)) return undefined;
   const known = (math as unknown as Readonly<Record<string, unknown>>)[name];
-  return typeof known === 'function' ? 'a function' : 'a constant';
+  // The functions of mathjs have names that people give to sizes: size, range, mean.
+  return typeof known === 'function' ? undefined : 'a constant';
 }
 
 /** The names that a node gives to values. */
