@@ -109,7 +109,6 @@ function guardShown(at: string, clearance: ShownClearance): ShownClearance {
   const { name, finding, span, readAgain } = clearance;
   guardText(`${at}.name`, name);
   if (finding !== undefined) guardLengths(`${at}.finding`, guardFinding(`${at}.finding`, finding));
-  if (span !== undefined) guardSpan<'length'>(`${at}.span`, span, guardSize);
   if (readAgain !== undefined && readAgain !== true) {
     throw new RebuildInputError({
       parameter: `${at}.readAgain`,
@@ -118,7 +117,10 @@ function guardShown(at: string, clearance: ShownClearance): ShownClearance {
       hint: 'It says that a reading does not fit the others.',
     });
   }
-  return clearance;
+  return {
+    ...clearance,
+    ...(span !== undefined && { span: guardSpan<'length'>(`${at}.span`, span, guardSize) }),
+  };
 }
 
 function guardLengths(at: string, { dimension }: NonNullable<ShownClearance['finding']>): void {

@@ -69,6 +69,8 @@ const namesIn = ({ bearings, cylinders }: Build, engine: number): Names =>
     [
       ...bearings.map((_, i) => `bearings[${i}]`),
       ...cylinders.map((_, i) => `cylinders[${i}]`),
+      'endPlay',
+      'guides',
     ].map((from, i) => [`clearances[${i}].span`, `plan.builds[${engine}].${from}.clearance`]),
   );
 

@@ -1,5 +1,7 @@
 import { guardLayout } from '../judging/internal.js';
 import { coherentUnit, type Dimension, parse, RebuildInputError } from '../quantities/index.js';
+import type { CardName } from './cards.js';
+import { cardNamed } from './evaluate.js';
 import type { Exercise } from './exercise-types.js';
 import { exerciseLayout } from './layouts.js';
 import { type NumberSlip, type ReadAnswer, slipOf } from './slips.js';
@@ -67,6 +69,10 @@ const HINTS: Readonly<Record<Slip, string>> = {
  */
 export function check(problem: Exercise, answer: string): CheckedAnswer {
   guardLayout('problem', problem, exerciseLayout, 'exercise');
+  const { letters } = cardNamed(problem.name as CardName);
+  for (const [letter, { domain }] of Object.entries(letters)) {
+    domain(`problem.values.${letter}`, problem.values[letter] as never);
+  }
   if (typeof answer !== 'string' || answer.length > 100) {
     throw new RebuildInputError({
       parameter: 'answer',

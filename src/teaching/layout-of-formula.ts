@@ -6,6 +6,7 @@ import type {
   ParenthesisNode,
   SymbolNode,
 } from 'mathjs';
+import { RebuildInputError } from '../quantities/index.js';
 import { math } from './evaluate.js';
 
 /** How the parts of a formula are set: in TeX, or in MathML. */
@@ -31,7 +32,21 @@ export interface Typesetter {
 
 /** Sets a formula in mathjs syntax. The letters tell a symbol from a unit. */
 export function typeset(formula: string, letters: ReadonlySet<string>, by: Typesetter): string {
-  return setNode(math.parse(formula), letters, by);
+  return setNode(parsed(formula), letters, by);
+}
+
+/** A formula that came back from a reader may be anything. */
+function parsed(formula: string): MathNode {
+  try {
+    return math.parse(formula);
+  } catch {
+    throw new RebuildInputError({
+      parameter: 'formula',
+      value: formula,
+      expected: 'a formula as mathjs writes it',
+      hint: 'Pass on what worked, exercise or worksheet gave, unchanged.',
+    });
+  }
 }
 
 type Letters = ReadonlySet<string>;

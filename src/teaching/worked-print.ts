@@ -65,7 +65,7 @@ export function workedMarkdown(working: WorkedFormula): string {
   const { title, legend, steps, inRadians, source } = working;
   const letters = lettersOf(working);
   return [
-    `### ${title[0]?.toUpperCase()}${title.slice(1)}`,
+    `### ${title.charAt(0).toUpperCase()}${title.slice(1)}`,
     '',
     ...legend.map(
       (letter) =>

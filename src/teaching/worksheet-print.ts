@@ -60,7 +60,7 @@ type Format = WorksheetOptions['format'];
 const headed = (text: string, level: number, format: Format) =>
   format === 'text' ? `${text}\n` : `${'#'.repeat(level)} ${text}\n`;
 
-const capital = (text: string) => `${text[0]?.toUpperCase()}${text.slice(1)}`;
+const capital = (text: string) => `${text.charAt(0).toUpperCase()}${text.slice(1)}`;
 
 const PRINTED: Readonly<Record<Format, (problem: Exercise, number: number) => string>> = {
   text: ({ title, given, asks, formula, where }, number) =>

@@ -111,8 +111,9 @@ const engineLoads = bigEndLoads({
   gas: gasTrace({ ...crank, compressionRatio: ratio(6) }).readings,
 });
 /** Without the torque, which is not drawn. */
+const { meanTorque: _mean, ...diagram } = engineLoads;
 const loads = {
-  ...engineLoads,
+  ...diagram,
   loads: engineLoads.loads.map(({ torque: _, ...load }) => load),
 };
 const running = { journal: inch(1.625), length: inch(1), clearance: inch(0.0017), loads };
