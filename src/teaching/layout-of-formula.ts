@@ -40,14 +40,17 @@ function parsed(formula: string): MathNode {
   try {
     return math.parse(formula);
   } catch {
-    throw new RebuildInputError({
-      parameter: 'formula',
-      value: formula,
-      expected: 'a formula as mathjs writes it',
-      hint: 'Pass on what worked, exercise or worksheet gave, unchanged.',
-    });
+    throw notAFormula(formula);
   }
 }
+
+const notAFormula = (value: string): RebuildInputError =>
+  new RebuildInputError({
+    parameter: 'formula',
+    value,
+    expected: 'a formula as mathjs writes it',
+    hint: 'Pass on what worked, exercise or worksheet gave, unchanged.',
+  });
 
 type Letters = ReadonlySet<string>;
 
@@ -71,8 +74,11 @@ function setNode(node: MathNode, letters: Letters, by: Typesetter): string {
       const call = by.inParentheses(params.map((param) => setSymbol(param, inside, by)).join(''));
       return by.row([setSymbol(name, inside, by), call, by.sign('='), setNode(expr, inside, by)]);
     }
-    default:
+    case 'OperatorNode':
       return setOperator(node as OperatorNode, letters, by);
+    default:
+      // A list, an object, a string: no formula of ours has one.
+      throw notAFormula(node.toString());
   }
 }
 
