@@ -20,7 +20,7 @@ function subsets<T>(list: readonly T[]): readonly (readonly T[])[] {
 describe('a plan of parts of which some were not measured', () => {
   it('lies with all its engines between what is proven and what may be, whatever they measure', async () => {
     let [more, fewer] = [0, 0];
-    for (const seed of seeds(tries(3, 30))) {
+    for (const seed of seeds(tries(5, 30))) {
       const full = randomShed(seed);
       const { shed } = withHidden(full, seed, 3);
       const measured = (await planBuilds(full)).builds.length;
@@ -39,7 +39,7 @@ describe('a plan of parts of which some were not measured', () => {
 
   it('names the likeliest of the shortest lists, by trying every choice of them', async () => {
     let choices = 0;
-    for (const seed of seeds(tries(3, 30))) {
+    for (const seed of seeds(tries(6, 30))) {
       const full = randomShed(seed);
       if (triage(full).parts.some(({ disposition }) => disposition === 'undecided')) continue;
       const { shed, hidden } = withTwins(withHidden(full, seed, 2));
@@ -65,7 +65,7 @@ describe('a plan of parts of which some were not measured', () => {
 
   it('names the fewest parts that may bring something, by trying every choice of them', async () => {
     const brought = { engine: 0, cost: 0, margin: 0 };
-    for (const seed of seeds(tries(3, 30))) {
+    for (const seed of seeds(tries(9, 30))) {
       const full = randomShed(seed);
       // What is undecided for another reason counts as not known too, but brute force does not know it.
       if (triage(full).parts.some(({ disposition }) => disposition === 'undecided')) continue;

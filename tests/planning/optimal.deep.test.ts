@@ -24,7 +24,7 @@ function currencyOf({ machining = [], toBuy = {} }: Shed): string {
 describe('a plan', () => {
   it('is the best by trying everything: in engines, cost, every margin in turn, work and origins', async () => {
     const engines = new Map<number, number>();
-    const all = seeds(tries(3, 100));
+    const all = seeds(tries(6, 100));
     for (const seed of all) {
       const shed = randomShed(seed);
       const best = bruteBest(shed);
@@ -82,7 +82,7 @@ describe('a plan', () => {
 
   it('is the best by trying everything, of clearances that hold with the chance asked for', async () => {
     const engines: number[] = [];
-    for (const seed of seeds(tries(3, 100))) {
+    for (const seed of seeds(tries(6, 100))) {
       const { shed, holdsWith } = measuredShed(seed);
       const plan = await planBuilds(shed, { holdsWith });
       expect(plan.proof, `seed ${seed}`).toEqual({ outcome: 'optimal' });
