@@ -11,15 +11,9 @@ import {
 /** A unit of whatever dimension. */
 export type AnyUnit = Unit<Dimension>;
 
-const allUnits: readonly AnyUnit[] = Object.values(unitTable);
-
-/** The units of a dimension, in the order of the table. */
-export const unitsOf = (dimension: Dimension): readonly AnyUnit[] =>
-  allUnits.filter((unit) => unit.dimension === dimension);
-
 /** The unit with that symbol. */
 export function unitNamed(symbol: string): AnyUnit {
-  const found = allUnits.find((unit) => unit.symbol === symbol);
+  const found = Object.values<AnyUnit>(unitTable).find((unit) => unit.symbol === symbol);
   if (!found) throw new Error(`there is no unit ${symbol}`);
   return found;
 }

@@ -1,7 +1,8 @@
 import type { UnitSystem } from '../../src/quantities/index.js';
+import { unitsOf } from '../../src/quantities/scales.js';
 import { beginWith, type CardName, cards, compute, isWritten, type Values } from '../cards.js';
 import { isRefusal, letterRefused, refusalText } from '../reading.js';
-import { sayResult, unitOfResult, unitsOf } from '../units.js';
+import { sayResult, unitOfResult } from '../units.js';
 import { Field } from './field.js';
 import { byId, element, remember, remembered, takeTheme } from './page.js';
 import { Picture } from './picture.js';

@@ -1,8 +1,9 @@
+import { unitsOf } from '../../src/quantities/scales.js';
 import { cardMathml, equation } from '../../src/teaching/card-typeset.js';
 import { inMath, mathml } from '../../src/teaching/mathml.js';
 import { beginWith, type CardLetter, type CardName, cards, compute, isWritten } from '../cards.js';
 import { FILM_NOTES } from '../film-card.js';
-import { sayResult, typed, unitOf, unitOfResult, unitsOf } from '../units.js';
+import { sayResult, typed, unitOf, unitOfResult } from '../units.js';
 import { capital, escaped, pageHtml } from './layout.js';
 import { titleOf } from './topics.js';
 import { symbolMathml } from './typeset.js';

@@ -1,38 +1,11 @@
 import { type Dimension, type Unit, unitTable } from '../quantities/index.js';
+import { mathjsUnit } from '../quantities/internal.js';
 import type { MathInstance } from './instance.js';
 import { coherentName, isPlain, namesOf, unitByName } from './unit-names.js';
 
-/** The coherent unit of each dimension as mathjs writes it; `''` where it must not mix with any other. */
-const DEFINITIONS: Readonly<Record<Dimension, string>> = {
-  length: 'm',
-  area: 'm^2',
-  volume: 'm^3',
-  angle: 'rad',
-  mass: 'kg',
-  density: 'kg/m^3',
-  time: 's',
-  rate: 's^-1',
-  force: 'N',
-  pressure: 'Pa',
-  gaugePressure: '',
-  torque: 'N m',
-  energy: 'J',
-  power: 'W',
-  speed: 'm/s',
-  acceleration: 'm/s^2',
-  rotationalSpeed: 'rad/s',
-  flow: 'm^3/s',
-  dynamicViscosity: 'Pa s',
-  kinematicViscosity: 'm^2/s',
-  temperature: 'K',
-  temperatureDifference: 'K',
-  stiffness: 'N/m',
-  thermalExpansion: 'K^-1',
-  specificHeat: 'J/(kg K)',
-  ratio: '',
-  volumeFraction: '',
-  massFraction: '',
-};
+/** The coherent unit of a dimension as mathjs writes it; `''` where it must not mix with any other. */
+const definitionOf = (dimension: Dimension): string =>
+  dimension === 'gaugePressure' ? '' : mathjsUnit[dimension];
 
 /**
  * Gives an instance every unit of ours that it lacks, and ours for those that it has rounded, such as its psi. The
@@ -40,8 +13,8 @@ const DEFINITIONS: Readonly<Record<Dimension, string>> = {
  */
 export function makeUnits(math: MathInstance): void {
   // A unit in a dimension of its own changes the list of all units, so these come first.
-  for (const [dimension, definition] of Object.entries(DEFINITIONS)) {
-    if (definition === '' && !isPlain(dimension as Dimension)) make(math, dimension as Dimension);
+  for (const dimension of Object.keys(mathjsUnit) as Dimension[]) {
+    if (definitionOf(dimension) === '' && !isPlain(dimension)) make(math, dimension);
   }
   for (const unit of Object.values(unitTable) as readonly Unit<Dimension>[]) {
     if (!isPlain(unit.dimension)) add(math, unit);
@@ -60,7 +33,7 @@ function make(math: MathInstance, dimension: Dimension): void {
 
 function add(math: MathInstance, unit: Unit<Dimension>): void {
   const { dimension, numerator, denominator, offset } = unit;
-  const base = DEFINITIONS[dimension] || coherentName(dimension);
+  const base = definitionOf(dimension) || coherentName(dimension);
   const definition = `${numerator / denominator} ${base}`;
   const own = namesOf(unit).filter((name) => unitByName.get(name) === unit);
   const missing = own.filter((name) => !math.Unit.isValuelessUnit(name));

@@ -2,6 +2,7 @@
 export { complaintOf, rounded, showValue } from './error.js';
 export { largestOf, smallestOf } from './extremes.js';
 export { formatNumber } from './format.js';
+export { mathjsUnit } from './mathjs-unit.js';
 export { LONGEST_NAME, nearest } from './nearest.js';
 export { scales } from './scales.js';
 export { ambiguousSpellings, spellings } from './spellings.js';

@@ -1,40 +1,9 @@
 import { all, create, type FactoryFunctionMap, type Unit } from 'mathjs';
 import { guardFields, type WrittenCard } from '../judging/internal.js';
 import { type Dimension, type Quantity, RebuildInputError } from '../quantities/index.js';
+import { mathjsUnit } from '../quantities/internal.js';
 import { type CardName, cards } from './cards.js';
 import type { FormulaCard } from './formula-card.js';
-
-/** The coherent SI unit of each dimension as mathjs writes it; ratios and fractions are plain numbers. */
-export const mathjsUnit: Readonly<Record<Dimension, string>> = {
-  length: 'm',
-  area: 'm^2',
-  volume: 'm^3',
-  angle: 'rad',
-  mass: 'kg',
-  density: 'kg/m^3',
-  time: 's',
-  rate: 's^-1',
-  force: 'N',
-  pressure: 'Pa',
-  gaugePressure: 'Pa',
-  torque: 'N m',
-  energy: 'J',
-  power: 'W',
-  speed: 'm/s',
-  acceleration: 'm/s^2',
-  rotationalSpeed: 'rad/s',
-  flow: 'm^3/s',
-  dynamicViscosity: 'Pa s',
-  kinematicViscosity: 'm^2/s',
-  temperature: 'K',
-  temperatureDifference: 'K',
-  stiffness: 'N/m',
-  thermalExpansion: 'K^-1',
-  specificHeat: 'J/(kg K)',
-  ratio: '',
-  volumeFraction: '',
-  massFraction: '',
-};
 
 /** The mathjs that the cards are written for. */
 export const math = /* @__PURE__ */ create(all as FactoryFunctionMap);

@@ -1,6 +1,7 @@
 import type { EvalFunction, MathNode, Unit } from 'mathjs';
 import type { Dimension, UnitSystem } from '../quantities/index.js';
-import { math, mathjsUnit } from './evaluate.js';
+import { mathjsUnit } from '../quantities/internal.js';
+import { math } from './evaluate.js';
 import type { FormulaCard } from './formula-card.js';
 import { type FormulaLine, unfold } from './unfold.js';
 import { type Exponents, type WorkingUnits, workingUnits } from './working-units.js';

@@ -70,6 +70,7 @@ describe('crankwright calc', () => {
     ['oilClearanc(1)', 'oilClearanc: did you mean oilClearance?'],
     ['1 qt to mL', 'qt: this may be a US or an imperial quart'],
     ['1/0', 'this has no finite value'],
+    ['1e999 mm', 'this has no finite value'],
     ['sqrt(-1)', 'this has no real value'],
     ['evaluate("1")', 'evaluate is off here'],
     ['f = createUnit', 'createUnit is off here'],

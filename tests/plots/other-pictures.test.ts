@@ -262,12 +262,12 @@ describe('the picture of viscosity', () => {
         anyUnits,
         anyWidth,
         (viscosity, share, units, width) => {
-          const any = [
+          const line = [
             { temperature: cw.celsius(40), viscosity: cw.centistokes(viscosity) },
             { temperature: cw.celsius(100), viscosity: cw.centistokes(viscosity * share) },
           ] as const;
           const picture = expectSound(
-            viscosityPicture({ oils: [{ name: 'oil', line: any }] }, { units, width }),
+            viscosityPicture({ oils: [{ name: 'oil', line }] }, { units, width }),
           );
           expect(picture.all('tick-y').length).toBeGreaterThan(0);
         },

@@ -6,7 +6,7 @@ import { rewriteNodes } from './rewrite-nodes.js';
 import { rewriteText } from './rewrite-text.js';
 import { show } from './show.js';
 import { refuseTaken } from './taken-names.js';
-import { WrongStatement, whatIsWrong } from './wrong-statement.js';
+import { NOT_FINITE, WrongStatement, whatIsWrong } from './wrong-statement.js';
 import { lacksUnit, whyUnreadable } from './wrong-text.js';
 
 /** A statement that was worked out. */
@@ -163,7 +163,7 @@ function freeze(value: unknown): void {
 /** Refuses what is no number: a division by zero, a root of less than nothing. */
 function refuseNoNumber(value: unknown): void {
   if (typeof value === 'number' && !Number.isFinite(value)) {
-    throw new WrongStatement('this has no finite value; is something divided by zero?');
+    throw new WrongStatement(NOT_FINITE);
   }
   if (typeof value !== 'object' || value === null) return;
   if ((value as { readonly type?: unknown }).type === 'Complex') {

@@ -6,6 +6,9 @@ import { closeName } from './close-name.js';
 /** Thrown for a statement that cannot be worked out; the message is all there is to say. */
 export class WrongStatement extends Error {}
 
+/** What is said of a result or a reading that is no finite number. */
+export const NOT_FINITE = 'this has no finite value; is something divided by zero?';
+
 /** What is wrong with a statement, in words for the person who typed it. */
 export function whatIsWrong(error: unknown, names: readonly string[], typed = ''): string {
   if (error instanceof WrongStatement) return error.message;
@@ -31,6 +34,7 @@ function guess(unknown: string, names: readonly string[], typed: string): string
 }
 
 function ofInput(error: RebuildInputError): string {
+  if (typeof error.value === 'number' && !Number.isFinite(error.value)) return NOT_FINITE;
   const { parameter, expected, hint } = error;
   const name = parameter.split('.').at(-1) ?? parameter;
   if (expected === 'a known field') {
