@@ -27,8 +27,10 @@ export async function tasksWhile(page: Page, act: () => Promise<void>): Promise<
       .filter(({ name, args }) => name === 'thread_name' && args.name === 'CrRendererMain')
       .map(placeOf),
   );
-  return events
-    .filter((event) => event.name.endsWith('RunTask') && mains.has(placeOf(event)))
-    // The task that was under way when the trace ended has no time.
-    .flatMap(({ tdur }) => (tdur === undefined ? [] : [tdur / 1000]));
+  return (
+    events
+      .filter((event) => event.name.endsWith('RunTask') && mains.has(placeOf(event)))
+      // The task that was under way when the trace ended has no time.
+      .flatMap(({ tdur }) => (tdur === undefined ? [] : [tdur / 1000]))
+  );
 }
