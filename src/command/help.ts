@@ -49,7 +49,8 @@ Options of plan
   --holds-with CHANCE       every clearance must hold with this chance, as
                             0.95; the shed must describe its instruments
   --chances                 print also how likely each number of engines is,
-                            where parts were not measured
+                            where parts were not measured; with --html on
+                            the page
   --time-limit SECONDS      stop after this time, or a few seconds later, with
                             the best plan so far
 

@@ -103,5 +103,4 @@ export const APART: readonly (readonly [OptionName, OptionName])[] = [
   ['html', 'json'],
   ['html', 'build-sheet'],
   ['html', 'boxes'],
-  ['html', 'chances'],
 ];

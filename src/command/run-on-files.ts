@@ -1,6 +1,7 @@
 import { buildSheet } from '../build-sheet/index.js';
 import {
   chancesReport,
+  type EngineChances,
   engineChances,
   type Plan,
   planBuilds,
@@ -62,8 +63,13 @@ export async function runOnFiles(request: FileRequest, io: Io): Promise<number> 
     case 'plan': {
       await refuseThere(placeOf(request), io);
       const { plan, shed } = await makePlan(request, io);
-      await hand(planText(plan, shed, request), request, io);
-      if (request.chances) await io.print(await chancesText(shed, request));
+      const { page, chances } = request;
+      if (page) {
+        await hand(await pageOf(plan, shed, request), request, io);
+      } else {
+        await io.print(planText(plan, shed, request));
+        if (chances) await io.print(await chancesText(shed, request));
+      }
       return plan.proof.outcome === 'optimal' ? DONE : NOT_PROVEN;
     }
   }
@@ -145,26 +151,32 @@ async function makePlan({ options, ...source }: Asked<'plan'>, io: Io): Promise<
 }
 
 /** The chances that belong to a plan, with the options that they share with it. */
-async function chancesText(
-  shed: Shed,
-  { options, units = shed.units }: Asked<'plan'>,
-): Promise<string> {
+function chancesOf(shed: Shed, { options }: Asked<'plan'>): Promise<EngineChances> {
   const { atMost, buying, reserved, timeLimit } = options;
-  const chances = await engineChances(shed, {
+  return engineChances(shed, {
     ...(atMost !== undefined && { atMost }),
     ...(buying !== undefined && { buying }),
     ...(reserved !== undefined && { reserved }),
     ...(timeLimit !== undefined && { timeLimit }),
   });
-  return `\n${chancesReport(chances, { units })}`;
+}
+
+async function chancesText(shed: Shed, request: Asked<'plan'>): Promise<string> {
+  const { units = shed.units } = request;
+  return `\n${chancesReport(await chancesOf(shed, request), { units })}`;
+}
+
+/** The plan as a web page, with the chances if they are wanted. */
+async function pageOf(plan: Plan, shed: Shed, request: Asked<'plan'>): Promise<string> {
+  const { units = plan.units, why = false, chances } = request;
+  return planPage(plan, { units, why }, chances && (await chancesOf(shed, request)));
 }
 
 function planText(
   plan: Plan,
   shed: Shed,
-  { output, units = plan.units, why = false, boxes = '', page }: Asked<'plan'>,
+  { output, units = plan.units, why = false, boxes = '' }: Asked<'plan'>,
 ): string {
-  if (page) return planPage(plan, { units, why });
   switch (output) {
     case 'json':
       return json(plan);

@@ -127,7 +127,7 @@ table { border-collapse: collapse; margin: 0.5rem 0; font-variant-numeric: tabul
 th, td { padding: 0.15rem 0.9rem 0.15rem 0; text-align: left; vertical-align: top; }
 thead th { border-bottom: 1px solid var(--crankwright-soft); }
 tbody th { font-weight: normal; }
-.number { text-align: right; }
+.number { text-align: right; white-space: nowrap; }
 .pictures { display: grid; grid-template-columns: repeat(auto-fill, minmax(min(100%, 20rem), 1fr)); gap: 0.75rem; align-items: start; margin: 1rem 0; }
 figure { margin: 0; }
 figure:has(> svg.wide) { grid-column: 1 / -1; }
@@ -140,7 +140,7 @@ svg.wide { display: none; }
 @media print {
   main { max-width: none; padding: 0; }
   body { font-size: 10.5pt; }
-  h1, h2 { break-after: avoid; }
+  h1, h2, p:has(+ .table), p:has(+ ul), p:has(+ ol) { break-after: avoid; }
   figure, tr, li { break-inside: avoid; }
 }
 `;

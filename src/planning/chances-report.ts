@@ -1,6 +1,6 @@
 import type { Wording } from '../judging/index.js';
 import { guardLayout, guardWording } from '../judging/internal.js';
-import { asText, section, wrap } from '../pages/index.js';
+import { asText, type PageSection, section, wrap } from '../pages/index.js';
 import { percent } from '../quantities/index.js';
 import { formatNumber } from '../quantities/internal.js';
 import { sayNotJudged } from '../shed/internal.js';
@@ -27,22 +27,23 @@ export function chancesReport(
 ): string {
   guardLayout('chances', chances, engineChancesLayout, 'engineChances');
   guardWording(wording);
+  return asText([chancesSection(chances, wording)]);
+}
+
+/** The same as a section, to be printed. */
+export function chancesSection(chances: EngineChances, wording: Wording): PageSection {
   const { chances: each, odds, ended } = chances;
   if (ended) {
-    return asText([
-      section(
-        'CHANCES',
-        wrap(`Not known: ${ended === 'time limit' ? 'the time was up' : 'the solver failed'}.`, 0),
-      ),
-    ]);
+    return section(
+      'CHANCES',
+      wrap(`Not known: ${ended === 'time limit' ? 'the time was up' : 'the solver failed'}.`, 0),
+    );
   }
-  return asText([
-    section('CHANCES', [
-      ...each.flatMap(({ engines, chance }) => wrap(`${sayEngines(engines)}: ${say(chance)}`, 4)),
-      ...wrap(sayHow(chances), 0),
-      ...odds.flatMap((part) => wrap(`  ${sayOdds(part)}`, 4)),
-      ...wrap(sayNotIn(chances, wording), 0),
-    ]),
+  return section('CHANCES', [
+    ...each.flatMap(({ engines, chance }) => wrap(`${sayEngines(engines)}: ${say(chance)}`, 4)),
+    ...wrap(sayHow(chances), 0),
+    ...odds.flatMap((part) => wrap(`  ${sayOdds(part)}`, 4)),
+    ...wrap(sayNotIn(chances, wording), 0),
   ]);
 }
 

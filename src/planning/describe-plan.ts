@@ -31,7 +31,7 @@ import { whatToDo } from './what-to-do.js';
 
 /**
  * Prints a plan as plain text. It begins with what to do, in ten lines at the most: how many engines
- * there are and what they cost, what to test and to measure first, what to buy, what goes to which
+ * there are, what they cost and what work they wait for, what to test and to measure first, what to buy, what goes to which
  * shop, which parts go together, and what one more engine needs. Then come what is proven, and the
  * details of all this.
  *

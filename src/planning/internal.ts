@@ -1,5 +1,6 @@
 // What the other rooms use of this one; users never see it.
 
+export { chancesSection } from './chances-report.js';
 export {
   describePartOf,
   limitsNumber,

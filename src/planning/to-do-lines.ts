@@ -1,7 +1,7 @@
 import { nameUndersize } from '../crankshaft/internal.js';
 import type { Wording } from '../judging/index.js';
 import { capital } from '../pages/index.js';
-import { named } from '../shed/internal.js';
+import { doing, isTest, named } from '../shed/internal.js';
 import { sayCannotBuild } from './describe-cannot-build.js';
 import { sayMayBring } from './describe-measure-first.js';
 import { describeOnceMore } from './describe-near.js';
@@ -9,9 +9,9 @@ import { neededNext } from './describe-next.js';
 import { isNoneAsked, isPlanProven, sayEngines } from './describe-proof.js';
 import type { Build, Plan } from './plan-types.js';
 import { sayCost } from './say-cost.js';
-import { NOTHING, oneLine, type Topic } from './topic.js';
+import { type Line, NOTHING, oneLine, type Topic } from './topic.js';
 
-/** How many engines there are, and what they cost. */
+/** How many engines there are, what they cost, and what work they wait for. */
 export function countLines(plan: Plan): Topic {
   const { builds, cost, proof } = plan;
   if (isNoneAsked(plan)) return oneLine('You asked for no engine.');
@@ -20,11 +20,46 @@ export function countLines(plan: Plan): Topic {
   if (builds.length === 0) {
     return oneLine(`${count} ${doubt === '' ? 'can be built' : 'was found'}.${doubt}`);
   }
-  return oneLine(
-    `${count} can be built; shop work and purchases cost ${sayCost(cost)}.${doubt}`,
-    `${count} can be built.${doubt}`,
-  );
+  const costs = `; shop work and purchases cost ${sayCost(cost)}.${doubt}`;
+  const work = workOf(builds);
+  const after = work.length === 0 ? '' : ` after work on ${parts(work.length)}`;
+  return {
+    lines: [[`${count} can be built${costs}`, `${count} can be built.${doubt}`], workLine(work)],
+    summed: [
+      `${count} can be built${after}${costs}`,
+      `${count} can be built${after}.${doubt}`,
+      `${count} can be built${after}.${doubt === '' ? '' : ' NOT PROVEN: see HOW SURE IT IS.'}`,
+    ],
+  };
 }
+
+/** What work the engines wait for: none of it is done, and the count stands on it. */
+function workLine(work: readonly PartWork[]): Line {
+  if (work.length === 0) return ['That counts on no machining and no repair.'];
+  const start = 'That counts on work still to be done';
+  const each = work.map(({ name, works }) => `${name} (${works.join(', ')})`);
+  return [
+    `${start}: ${[...new Set(each)].join('; ')}.`,
+    `${start}: ${[...new Set(work.map(({ name }) => name))].join('; ')}.`,
+    `${start} on ${parts(work.length)}: see MACHINING ORDERS.`,
+  ];
+}
+
+/** The machining and repair of one part of one engine. */
+interface PartWork {
+  readonly name: string;
+  readonly works: readonly string[];
+}
+
+/** The parts of every engine that take machining or repair; a test changes nothing. */
+const workOf = (builds: readonly Build[]): readonly PartWork[] =>
+  builds.flatMap(({ jobs }) => {
+    const work = jobs.filter((job) => !isTest(job.work));
+    return [...new Set(work.map(({ part }) => part))].map((name) => ({
+      name,
+      works: [...new Set(work.filter(({ part }) => part === name).map((job) => doing(job.work)))],
+    }));
+  });
 
 /** Which blocks that were asked for are not built, and why. */
 export function unbuiltLines(plan: Plan, wording: Wording): Topic {

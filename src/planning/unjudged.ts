@@ -15,10 +15,12 @@ const isUnjudged = ({ section, notJudged = [] }: BuildPart): boolean =>
 /** What the proof of a plan rests on, and the parts that count as complete by being there. */
 export function sayUnjudged({ builds }: Plan): readonly string[] {
   if (builds.length === 0) return [];
-  const names = builds.flatMap(({ parts }) =>
-    parts.filter(isUnjudged).map(({ name, count }) => named(name, count)),
-  );
+  const counts = new Map<string, number>();
+  for (const { name, count } of builds.flatMap(({ parts }) => parts.filter(isUnjudged))) {
+    counts.set(name, (counts.get(name) ?? 0) + count);
+  }
+  const names = [...counts].map(([name, count]) => named(name, count));
   return names.length === 0
     ? []
-    : [`Proven by the sizes that were measured; not judged at all: ${names.join(', ')}.`];
+    : [`Proven by the sizes that were measured; not judged at all: ${names.join('; ')}.`];
 }

@@ -39,12 +39,15 @@ export function whatToDo(plan: Plan, wording: Wording): PageSection {
   return section('WHAT TO DO', inRoom(topics).map(fitting));
 }
 
-/** The lines of all topics. Those with the most lines are summed up until there is room for all. */
+/** The lines of all topics. Those with the most lines are summed up until there is room for all, the count last. */
 function inRoom(topics: readonly Topic[]): readonly Line[] {
   const told = topics.map(({ lines }) => lines);
   while (told.flat().length > MOST_LINES) {
     const most = largestOf(told.map(({ length }) => length));
-    const at = told.findIndex(({ length }) => length === most);
+    const at = Math.max(
+      0,
+      told.findIndex(({ length }, i) => i > 0 && length === most),
+    );
     told[at] = [topics[at]?.summed ?? []];
   }
   return told.flat();

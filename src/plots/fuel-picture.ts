@@ -13,7 +13,7 @@ import { type Point, type Stretch, storyOf, timeOf } from './fuel-story.js';
 import { haloed, inked } from './ink.js';
 import { widthOfWords } from './lettering.js';
 import { guardPicture, type PictureOptions } from './options.js';
-import { drawPicture, legend, note, shade, straight } from './picture.js';
+import { drawPicture, legend, limitLine, note, shade, straight } from './picture.js';
 import { type Plane, plane } from './plane.js';
 import { element, stroke, words } from './svg.js';
 
@@ -80,6 +80,7 @@ export function fuelPicture(
             { label: 'standing', place: 1, as: 'shade' },
             { label: isBand ? 'most it may be' : 'fuel', place: 0, as: 'line' },
             ...(isBand ? [{ label: 'least it may be', place: 1, as: 'line' as const }] : []),
+            ...lines.map(({ label }, place) => ({ label, place, as: 'limit' as const })),
           ],
           width,
         ),
@@ -96,15 +97,11 @@ export function fuelPicture(
               ...(isBand ? [band(least.points, most.points, field)] : []),
               path(most.points, field, undefined, 'most'),
               ...(isBand ? [path(least.points, field, '7 3', 'least')] : []),
-              ...lines.map(({ label, value }) =>
-                [
-                  stroke([field.left, field.y(value)], [field.right, field.y(value)], {
-                    'stroke-width': 1.2,
-                    'stroke-dasharray': '2 3',
-                    ...inked({ stroke: 'alarm' }),
-                  }),
-                  words(label, field.left + 5, field.y(value) - 4, haloed('alarm')),
-                ].join(''),
+              ...lines.map(({ value }, place) =>
+                stroke([field.left, field.y(value)], [field.right, field.y(value)], {
+                  class: 'limit',
+                  ...limitLine(place),
+                }),
               ),
             ].join(''),
         ),

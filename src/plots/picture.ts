@@ -82,7 +82,7 @@ export interface Sample {
   /** The place of the line among the lines. */
   readonly place: number;
   /** What of it is drawn in the picture. */
-  readonly as: 'line and mark' | 'line' | 'mark' | 'shade';
+  readonly as: 'line and mark' | 'line' | 'mark' | 'shade' | 'limit';
 }
 
 const SAMPLE = 34;
@@ -122,6 +122,7 @@ function drawSample({ place, as }: Sample, x: number, y: number): string {
   if (as === 'shade') {
     return element('rect', { x, y: y - 6, width: SAMPLE, height: 12, ...shade(place) });
   }
+  if (as === 'limit') return stroke([x, y], [x + SAMPLE, y], limitLine(place));
   const line = stroke([x, y], [x + SAMPLE, y], {
     'stroke-width': 1.5,
     'stroke-dasharray': dashOf(place),
@@ -131,6 +132,13 @@ function drawSample({ place, as }: Sample, x: number, y: number): string {
   const sign = mark(place, x + SAMPLE / 2, y).replace('class="reading"', 'class="sample"');
   return `${as === 'mark' ? '' : line}${as === 'line' ? '' : sign}`;
 }
+
+/** The line of a limit; each place has dashes of its own, so that none hangs on its colour. */
+export const limitLine = (place: number) => ({
+  'stroke-width': 1.2,
+  'stroke-dasharray': place === 0 ? '2 3' : '8 2 2 2',
+  ...inked({ stroke: 'alarm' }),
+});
 
 /** A shaded field, the lighter ones with the higher numbers. */
 export const shade = (place: number) => ({

@@ -1,9 +1,9 @@
 import type { Wording } from '../judging/index.js';
 import { guardLayout, guardWording, type Names, namedFrom } from '../judging/internal.js';
 import { asHtml } from '../pages/index.js';
-import type { Build, Plan } from '../planning/index.js';
-import { planSections } from '../planning/internal.js';
-import { planLayout } from '../planning/layouts.js';
+import type { Build, EngineChances, Plan } from '../planning/index.js';
+import { chancesSection, planSections } from '../planning/internal.js';
+import { engineChancesLayout, planLayout } from '../planning/layouts.js';
 import type { ShownClearance } from './clearance-row.js';
 import { clearancesPicture } from './clearances-picture.js';
 import { measureFirstPicture } from './measure-first-picture.js';
@@ -16,8 +16,10 @@ import { planPicture } from './plan-picture.js';
  *
  * @param plan - what `planBuilds` gave
  * @param wording - the units to print in, by default those of the shed, and whether to tell why
+ * @param chances - what `engineChances` gave for the same shed, to stand at the end of the page; by default there are none
  * @returns HTML
- * @throws {RebuildInputError} when the plan is not what `planBuilds` gives, or the unit system is unknown
+ * @throws {RebuildInputError} when the plan is not what `planBuilds` gives, the chances are not what `engineChances` gives,
+ * or the unit system is unknown
  * @example
  * ```ts
  * const plan = await planBuilds(readShed({
@@ -31,11 +33,20 @@ import { planPicture } from './plan-picture.js';
  * planPage(plan).includes('<h1>Plan: the shed</h1>'); // true
  * ```
  */
-export function planPage(plan: Plan, wording: Wording = { units: plan?.units }): string {
+export function planPage(
+  plan: Plan,
+  wording: Wording = { units: plan?.units },
+  chances?: EngineChances,
+): string {
   guardLayout('plan', plan, planLayout, 'planBuilds');
   guardWording(wording);
+  if (chances !== undefined) guardLayout('chances', chances, engineChancesLayout, 'engineChances');
   const { units } = wording;
-  return asHtml(planSections(plan, wording), [
+  const sections = [
+    ...planSections(plan, wording),
+    ...(chances === undefined ? [] : [chancesSection(chances, wording)]),
+  ];
+  return asHtml(sections, [
     {
       after: 'WHAT TO DO',
       pictures: [

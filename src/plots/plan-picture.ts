@@ -2,7 +2,7 @@ import { guardLayout } from '../judging/internal.js';
 import type { Plan } from '../planning/index.js';
 import { planLayout } from '../planning/layouts.js';
 import { largestOf } from '../quantities/internal.js';
-import { partWord, SECTIONS } from '../shed/internal.js';
+import { isTest, partWord, SECTIONS } from '../shed/internal.js';
 import { dashOf, inked, written } from './ink.js';
 import { inLines, LETTER_SIZE, widthOfWords } from './lettering.js';
 import { guardPicture, type PictureOptions } from './options.js';
@@ -51,8 +51,8 @@ export function planPicture(plan: Plan, options: PictureOptions): string {
       ? 'No engine can be built by this plan.'
       : `${builds.length === 1 ? 'One engine' : `${builds.length} engines`} by this plan.`;
   const engines = builds.map(
-    ({ name, parts }, i) =>
-      `Engine ${i + 1}, ${name}: ${parts.map((part) => part.name + doneTo(part)).join(', ')}.`,
+    (build, i) =>
+      `Engine ${i + 1}, ${build.name}: ${build.parts.map((part) => part.name + doneTo(part, build)).join(', ')}.`,
   );
   const isUntested = builds.some(({ parts }) => parts.some(({ untested }) => untested));
   return drawPicture(
@@ -80,17 +80,20 @@ export function planPicture(plan: Plan, options: PictureOptions): string {
 type Part = Plan['builds'][number]['parts'][number];
 
 /** What a part needs before it goes in, in a word. */
-const doneTo = ({ bought, made, untested }: Part): string =>
-  `${bought ? ' (to buy)' : made ? ' (to be made)' : ''}${untested ? '*' : ''}`;
+function doneTo({ name, bought, made, untested }: Part, { jobs }: Plan['builds'][number]): string {
+  const isWorked = jobs.some(({ part, work }) => part === name && !isTest(work));
+  const done = bought ? ' (to buy)' : made ? ' (to be made)' : isWorked ? ' (needs work)' : '';
+  return `${done}${untested ? '*' : ''}`;
+}
 
 /** Every part by section, those in engines first. */
 function linesOf({ builds, leftOver }: Plan): readonly Line[] {
   return SECTIONS.flatMap((section) => {
     const used = new Map<string, number[]>();
-    builds.forEach(({ parts }, engine) => {
-      for (const part of parts) {
+    builds.forEach((build, engine) => {
+      for (const part of build.parts) {
         if (part.section !== section) continue;
-        const text = part.name + doneTo(part);
+        const text = part.name + doneTo(part, build);
         used.set(text, [...(used.get(text) ?? []), engine]);
       }
     });
@@ -147,6 +150,9 @@ function web(lines: readonly Line[], engines: readonly string[], width: number):
           ),
         ),
         ...lines.flatMap(({ engines: its }, row) =>
+          its.length === 0 ? [] : [leader(broken[row]?.[0] ?? '', from, at(row))],
+        ),
+        ...lines.flatMap(({ engines: its }, row) =>
           its.map((engine) =>
             stroke([from, at(row)], [to, boxes[engine]?.middle ?? top], {
               class: 'goes-into',
@@ -178,4 +184,14 @@ function web(lines: readonly Line[], engines: readonly string[], width: number):
       ].join('');
     },
   };
+}
+
+/** Leads the eye from the end of a name to where its lines begin. */
+function leader(name: string, to: number, y: number): string {
+  const from = Math.min(to, EDGE + 10 + widthOfWords(name) + 4);
+  return stroke([from, y], [to, y], {
+    class: 'leader',
+    'stroke-dasharray': '1 3',
+    ...inked({ stroke: 'soft' }),
+  });
 }

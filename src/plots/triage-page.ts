@@ -7,7 +7,8 @@ import { triageLayout } from '../shed/layouts.js';
 
 /**
  * Prints the triage of a shed as a web page, with real headings, tables and lists. The page is one file without script, and
- * can be printed.
+ * can be printed. It has no pictures: a triage carries verdicts, and no readings to draw round a journal or down a bore; and
+ * of single parts there is no clearance yet to draw against its limits. The page of a plan shows both parts and clearances.
  *
  * @param triage - what `triage` gave for a shed
  * @param wording - the units to print in, by default those of the shed, and whether to tell why steps were passed over

@@ -181,4 +181,20 @@ describe('the prompt', () => {
     const { out } = await captured(['repl'], { prompted: ['x = 1 + 1\n', `${command}\n`] });
     expect(out).toContain(said);
   });
+
+  // An oil laboratory's alarms, 10 and 20 %; 60 psi held of 80 is a quarter lost.
+  it.each([
+    [
+      'thinningFinding({oil: 100 cSt, sample: 85 cSt})',
+      ['act: 10.00 %', 'critical: 20.00 %', 'lost 15.00 %: 5.00 % above the limit of 10.00 %'],
+    ],
+    [
+      'leakDown({supply: 80 psiGauge, held: 60 psiGauge, limits: {max: 0.2}})',
+      ['lost: 25.00 %', '25.00 %: 5.00 % above the limit of 20.00 %'],
+    ],
+    ['leakDown({supply: 80 psiGauge, held: 60 psiGauge})', ['lost: 0.25']],
+  ])('says ratios as the finding beside them says its own: %s', async (typed, said) => {
+    const { out } = await captured(['repl'], { prompted: [`${typed}\n`] });
+    for (const each of said) expect(out).toContain(each);
+  });
 });

@@ -131,6 +131,26 @@ describe('crankwright plan --chances', () => {
     expect(without.out).toContain('no complete engine: more than 99 %');
   });
 
+  it('puts them at the end of the page, and prints nothing besides', async () => {
+    const { crankshafts: _, ...others } = plainShed() as { readonly crankshafts?: unknown };
+    const unknown = { ...others, crankshafts: [{ name: 'crankshaft X', odds: '25 %' }] };
+    const given = { 'half.json': JSON.stringify(unknown) };
+    const asked = ['plan', 'half.json', '--chances', '--html'];
+    let page = '';
+    const { code, out } = await captured([...asked, 'plan.html'], {
+      files: given,
+      writeFile: async (_path, text) => {
+        page = text;
+      },
+    });
+    expect([code, out]).toEqual([0, '']);
+    expect(page.indexOf('<h2>Chances</h2>')).toBeGreaterThan(
+      page.indexOf('<h2>Before you act</h2>'),
+    );
+    expect(page).toContain('crankshaft X: 25 %, as you say');
+    expect((await captured([...asked, '-'], { files: given })).out).toBe(page);
+  });
+
   it('goes with neither JSON nor boxes', async () => {
     for (const other of ['--json', '--build-sheet']) {
       const { code, err } = await captured(['plan', 'shed.json', '--chances', other], { files });

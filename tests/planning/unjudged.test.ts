@@ -35,7 +35,25 @@ describe('parts that no size decides', () => {
       }),
       part('head 2', { section: 'heads', notJudged: [{ why: 'not measured', what: 'guides' }] }),
     );
-    expect(text).toContain(`${SAID} magneto 1, head 1, rings.`);
+    expect(text).toContain(`${SAID} magneto 1; head 1; rings.`);
+  });
+
+  it('are named once with their number where every engine takes one of them', () => {
+    const rings = part('rings', {
+      section: 'ringSets',
+      notJudged: [
+        { why: 'not measured', what: 'ring gaps' },
+        { why: 'not measured', what: 'ring side clearance' },
+      ],
+    });
+    const magnetos = part('magneto', { count: 2, notJudged: [{ why: 'not tested' }] });
+    const builds = twoEngines.builds.map((build) => ({
+      ...build,
+      parts: [...build.parts, rings, magnetos],
+    }));
+    expect(flowing(planReport({ ...twoEngines, builds }))).toContain(
+      `${SAID} 2 × rings; 4 × magneto.`,
+    );
   });
 
   it('are not spoken of where there are none', () => {

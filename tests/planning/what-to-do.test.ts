@@ -2,7 +2,7 @@ import { inch } from 'crankwright';
 import { type Build, type Plan, planReport } from 'crankwright/planning';
 import { describe, expect, it } from 'vitest';
 import { HOSTILE_NAMES } from '../pages/pages.js';
-import { machined, noEngine, plain, renamed, twoEngines } from './plans.js';
+import { inches, machined, noEngine, plain, renamed, twoEngines } from './plans.js';
 
 /** The lines under the first heading of a plan that tells what to do. */
 function toDo(plan: Plan): readonly string[] {
@@ -32,6 +32,7 @@ describe('a plan says what to do', () => {
   it('in the order of doing, a sentence a line', () => {
     expect(toDo(twoEngines)).toEqual([
       '2 complete engines can be built; shop work and purchases cost 205.50 EUR.',
+      'That counts on work still to be done: block A; crankshaft B.',
       'Before anything else, have crack-tested: crankshaft B.',
       'Buy for 74.50 EUR, and measure before anything is cut: pistons 20 over; 2 × rod shells 20 under.',
       'To the borer, for 70.00 EUR: block A.',
@@ -46,6 +47,75 @@ describe('a plan says what to do', () => {
     const text = planReport(twoEngines);
     expect(text.indexOf('WHAT TO DO')).toBeLessThan(text.indexOf('HOW SURE IT IS'));
     expect(text.indexOf('HOW SURE IT IS')).toBeLessThan(text.indexOf('TEST FIRST'));
+  });
+
+  it('what work the count of engines stands on, as far as a line goes, or that it stands on none', () => {
+    const counted = (...builds: readonly Build[]) => toDo({ ...twoEngines, builds })[1];
+    const [bore, straighten, grind] = machined.jobs;
+    if (!bore || !straighten || !grind) throw new Error('the fixture has too few jobs');
+    expect(counted(plain)).toBe('That counts on no machining and no repair.');
+    // A crack test changes nothing of a part.
+    expect(counted({ ...plain, jobs: [{ ...bore, work: 'crack test' }] })).toBe(
+      'That counts on no machining and no repair.',
+    );
+    expect(counted({ ...plain, jobs: [straighten, grind] })).toBe(
+      'That counts on work still to be done: crankshaft B (straightening, grinding rod journals).',
+    );
+    expect(counted({ ...plain, jobs: [straighten] }, { ...plain, jobs: [bore] })).toBe(
+      'That counts on work still to be done: crankshaft B (straightening); block A (boring and honing).',
+    );
+    expect(counted(machined)).toBe('That counts on work still to be done: block A; crankshaft B.');
+    const many = engines(9).map((build, i) => ({
+      ...build,
+      jobs: [bore, grind].map((job) => ({
+        ...job,
+        part: `${job.part} from the long barn, number ${i}`,
+      })),
+    }));
+    const said = toDo({ ...twoEngines, builds: many, orders: shops(1) });
+    expect(said[1]).toBe('That counts on work still to be done on 18 parts: see MACHINING ORDERS.');
+  });
+
+  it('in one line with the count, where each of the others takes one', () => {
+    const crowded: Plan = {
+      ...twoEngines,
+      cannotBuild: noEngine.cannotBuild,
+      builds: [machined],
+      orders: [{ shop: 'the borer', jobs: machined.jobs, cost: eur(131) }],
+      measureFirst: [
+        {
+          mayBring: { kind: 'one more engine', engines: 2 },
+          parts: [
+            {
+              ...{ section: 'rods', name: 'rods D', tests: [], measure: [] },
+              until: 'it is measured',
+            },
+          ],
+        },
+      ],
+      measureAgain: [
+        {
+          ...{ section: 'blocks', name: 'block C' },
+          because: [{ kind: 'measure sizes again', of: 'bores', places: ['cylinder 1'] }],
+        },
+      ],
+      toMake: [
+        {
+          ...{ section: 'thrustWashers', name: 'turned washer', engine: 'block A' },
+          ...{ size: inches(0.0962), cost: eur(20) },
+        },
+      ],
+    };
+    const [count, unbuilt, ...others] = toDo(crowded);
+    expect(count).toBe(
+      '1 complete engine can be built after work on 2 parts; shop work and purchases cost 205.50 EUR.',
+    );
+    expect(unbuilt).toContain('You asked for block D');
+    expect(others).toHaveLength(8);
+    const proof = { outcome: 'time limit', stage: 'least cost', found: 205.5, bound: 180 } as const;
+    expect(toDo({ ...crowded, proof })[0]).toBe(
+      '1 complete engine can be built after work on 2 parts. NOT PROVEN: see HOW SURE IT IS.',
+    );
   });
 
   it('what is to be measured once more', () => {

@@ -190,6 +190,26 @@ describe('the picture of fuel in the sump', () => {
     expect(picture.all('band')).toEqual([]);
   });
 
+  it('names both limits where no limit crosses the words', () => {
+    // After a day most of it is fuel, so that 2.5 and 5 % lie close together at the foot of the scale.
+    const full = { ...least, log: [{ standing: cw.hour(100) }] };
+    const picture = seen(fuelPicture(full, {}, { ...inches, width: 340 }));
+    const limits = picture.all('limit').map((line) => numberOf(line, 'y1'));
+    expect(limits).toHaveLength(2);
+    const named = [...picture.root.getElementsByTagName('text')].filter((text) =>
+      /above/.test(text.textContent ?? ''),
+    );
+    expect(named.map((text) => text.textContent)).toEqual(
+      expect.arrayContaining(['act above 2.5 vol%', 'do not run above 5.0 vol%']),
+    );
+    for (const text of named) {
+      const y = numberOf(text, 'y');
+      expect(limits.filter((at) => at > y - 12 && at < y + 3)).toEqual([]);
+    }
+    const dashes = picture.all('limit').map((line) => line.getAttribute('stroke-dasharray'));
+    expect(new Set(dashes).size).toBe(2);
+  });
+
   it('warns of the bad end: by the most that there may be', () => {
     // 30 mL of 930 is 3.2 %; 5 % is 47.4 mL, 17.4 mL more, which takes 2.9 h of standing after 2 h of running.
     const { desc } = seen(fuelPicture({ least, most }, {}, inches));

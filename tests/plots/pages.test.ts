@@ -101,6 +101,24 @@ describe('the page of a plan', () => {
     const parts = plan.builds.flatMap(({ parts: its }) => its.map(({ name }) => name));
     expect(picture.all('goes-into')).toHaveLength(parts.length);
     for (const name of parts) expect(picture.desc).toContain(name);
+    // A line of dots leads from each name to where its lines begin: one for a part that two engines take, too.
+    const starts = picture
+      .all('goes-into')
+      .map((line) => `${line.getAttribute('x1')} ${line.getAttribute('y1')}`);
+    const ends = picture
+      .all('leader')
+      .map((line) => `${line.getAttribute('x2')} ${line.getAttribute('y2')}`);
+    expect(ends).toEqual([...new Set(starts)]);
+  });
+
+  it('marks the parts that wait for machining or repair', () => {
+    // Block B is to be bored and head B skimmed; crankshaft A is only tested for cracks.
+    const { texts } = expectSound(planPicture(plan, { units: 'inch', width: 720 }));
+    expect(texts.filter((text) => text.includes('(needs work)'))).toEqual([
+      'block B (needs work)*',
+      'head B (needs work)*',
+    ]);
+    expect(texts).toContain('crankshaft A*');
   });
 
   it('shows the clearances of every engine below its name', () => {
@@ -113,6 +131,13 @@ describe('the page of a plan', () => {
   it('is for a shed, too', () => {
     const shed = readShed(example('pump-set-shed.json'), example('pump-set-shed-readings.csv'));
     expect(triagePage(triage(shed))).toContain("<h1>Parts in the shed: the pump set's shed</h1>");
+  });
+
+  it('breaks no size in two, and parts no table and no list from the line that names it', () => {
+    const page = planPage(plan);
+    expect(page).toMatch(/\.number \{[^}]*white-space: nowrap/);
+    const print = /@media print \{.*$/s.exec(page)?.[0] ?? '';
+    for (const next of ['.table', 'ul', 'ol']) expect(print).toContain(`p:has(+ ${next})`);
   });
 });
 

@@ -9,7 +9,7 @@ import {
 } from '../../mathjs/internal.js';
 import { type Dimension, tradeUnit, type UnitSystem } from '../../quantities/index.js';
 import { cautionOn, remarkOn } from './remarks.js';
-import { sayIn, sayNumber, sayRatio, sayResult, unitToSay } from './show-quantity.js';
+import { sayIn, sayNumber, sayRatio, sayResult, sayResultIn, unitToSay } from './show-quantity.js';
 
 /** What showing a value needs to know. */
 export interface Showing {
@@ -19,6 +19,8 @@ export interface Showing {
   readonly callOf: (value: unknown) => DoneCall | undefined;
   /** Whether plain numbers are ratios that a function gave. */
   readonly isGiven?: boolean;
+  /** Whether such ratios stand beside a finding, which says its own in percent. */
+  readonly inPercent?: boolean;
 }
 
 /** A value as a person reads it: sentences first, sizes in trade units. */
@@ -64,7 +66,7 @@ const isFinding = (value: unknown): value is Finding<Dimension> =>
 
 function showPart(value: unknown, showing: Showing, indent: string): string {
   if (isMathUnit(value)) return showUnit(value, showing);
-  if (typeof value === 'number') return showing.isGiven ? sayRatio(value) : sayNumber(value);
+  if (typeof value === 'number') return showNumber(value, showing);
   if (typeof value === 'string') return value;
   if (typeof value === 'function') return 'a function';
   if (typeof value !== 'object' || value === null) return String(value);
@@ -73,13 +75,22 @@ function showPart(value: unknown, showing: Showing, indent: string): string {
   if (Array.isArray(value)) return showList(value, showing, indent);
   const entries = value instanceof Map ? [...value] : Object.entries(value);
   if (entries.length === 0) return '{}';
+  const inside = entries.some(([, item]) => isFinding(item) && item.dimension === 'ratio')
+    ? { ...showing, inPercent: true }
+    : showing;
   const lines = entries
     .filter(([, item]) => item !== undefined)
     .map(([key, item]) => {
-      const text = showPart(item, showing, `${indent}  `);
+      const text = showPart(item, inside, `${indent}  `);
       return `${indent}${key}:${text.includes('\n') ? '\n' : ' '}${text}`;
     });
   return lines.join('\n');
+}
+
+/** A plain number: what stands beside a finding is said as the finding says it, so that both can be compared. */
+function showNumber(value: number, { isGiven, inPercent, units }: Showing): string {
+  if (!isGiven) return sayNumber(value);
+  return inPercent ? sayResultIn(value, tradeUnit('ratio', units)) : sayRatio(value);
 }
 
 function showList(list: readonly unknown[], showing: Showing, indent: string): string {

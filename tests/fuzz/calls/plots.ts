@@ -21,7 +21,7 @@ import {
   rpm,
   thou,
 } from 'crankwright';
-import { planBuilds } from 'crankwright/planning';
+import { engineChances, planBuilds } from 'crankwright/planning';
 import {
   bigEndPicture,
   borePicture,
@@ -171,6 +171,7 @@ const sheet = readSheet({
 });
 const shed = readShed(plainShed());
 const plan = await planBuilds(shed);
+const chances = await engineChances(shed);
 const sorted = triage(shed);
 const ofPlan = {
   'the plan is not what `planBuilds` gives': refused('plan.shed', {}, units),
@@ -355,9 +356,10 @@ export const plotCalls = {
   }),
   planPage: calls(planPage, {
     madeBy: 'planBuilds',
-    sound: [[plan], [plan, { units: 'metric' }]],
+    sound: [[plan], [plan, { units: 'metric' }], [plan, units, chances]],
     provoked: {
       ...ofPlan,
+      'the chances are not what `engineChances` gives': refused('chances.chances', plan, units, {}),
       'the unit system is unknown': refused('wording.units', plan, { units: 'imperial' }),
     },
   }),
