@@ -55,7 +55,7 @@ describe.each(functions.filter(({ numbers }) => numbers.length > 0))('$name', (t
 });
 
 /** Of more numbers than this every so-manieth is tried: a shed has hundreds, and a plan takes long. */
-const MOST_NUMBERS = tries(8, 60);
+const MOST_NUMBERS = tries(8, 30);
 /** Every number is tried by `npm run test:deep`. */
 const MOST_NAMED = tries(20, Infinity);
 
