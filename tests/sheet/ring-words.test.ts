@@ -1,0 +1,30 @@
+import { inch, judge } from 'crankwright';
+import { describe, expect, it } from 'vitest';
+import { notThere } from '../../src/shed/record/change-part.js';
+import { describeRing } from '../../src/sheet/describe-ring.js';
+
+const finding = judge({
+  feature: 'ring gap',
+  dimension: 'length',
+  value: inch(0.012),
+  limits: { min: inch(0.01) },
+  basis: { kind: 'specified' },
+});
+
+describe('what is said of a ring', () => {
+  it.each([
+    ['fit as it is', 'top ring: fit as it is; '],
+    ['measure again', 'top ring: measure it again before you file or fit it; '],
+    ['wider than a new fit', "so go by the maker's wear limit; "],
+    ['use another ring', 'top ring: use another ring, '],
+    ['bore is worn', "bore or sleeve the cylinder, or go by the maker's wear limit"],
+  ])('that is to be: %s', (work, said) => {
+    const ring = { name: 'top ring', filing: { work, finding } };
+    expect(describeRing(ring as never, { units: 'inch' } as never)).toContain(said);
+  });
+});
+
+it('says that there is none where nothing has a name', () => {
+  expect(notThere(undefined, [], 'a part')).toBe('"" is not a part; there is none');
+  expect(notThere('rod', [undefined, 'rod 1'], 'a part')).toContain('there are rod 1');
+});
