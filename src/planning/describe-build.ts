@@ -18,7 +18,6 @@ import {
   cautionsFor,
   describeJob,
   describeTest,
-  isTest,
   NO_LIMIT_STATED,
   named,
   partWord,
@@ -28,11 +27,12 @@ import { besideOrder } from './job-doubts.js';
 import type { Build, BuildBearing, BuildCylinder, BuildTest } from './plan-types.js';
 import { sayCost } from './say-cost.js';
 import { sayInterchange } from './say-interchange.js';
+import { workIn } from './work-in.js';
 
 /** Describes one engine of a plan: its parts, their clearances, and the work on them. */
 export function describeBuild(build: Build, number: number, wording: Wording): PageSection {
   const { name, parts, cost, endPlay } = build;
-  const work = build.jobs.filter((job) => !isTest(job.work));
+  const work = workIn(build);
   return section(`ENGINE ${number}: ${name}`, [
     ...wrap(`Shop work and purchases for it cost ${sayCost(cost)}.`, 2),
     ...sentence(sayInterchange(build) ?? ''),

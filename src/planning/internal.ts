@@ -17,3 +17,4 @@ export { describeToMake } from './describe-to-make.js';
 export { besideOrder } from './job-doubts.js';
 export { sayCost } from './say-cost.js';
 export { sayInterchange } from './say-interchange.js';
+export { workIn } from './work-in.js';

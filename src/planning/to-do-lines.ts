@@ -1,7 +1,7 @@
 import { nameUndersize } from '../crankshaft/internal.js';
 import type { Wording } from '../judging/index.js';
 import { capital } from '../pages/index.js';
-import { doing, isTest, named } from '../shed/internal.js';
+import { doing, named } from '../shed/internal.js';
 import { sayCannotBuild } from './describe-cannot-build.js';
 import { sayMayBring } from './describe-measure-first.js';
 import { describeOnceMore } from './describe-near.js';
@@ -10,6 +10,7 @@ import { isNoneAsked, isPlanProven, sayEngines } from './describe-proof.js';
 import type { Build, Plan } from './plan-types.js';
 import { sayCost } from './say-cost.js';
 import { type Line, NOTHING, oneLine, type Topic } from './topic.js';
+import { workIn } from './work-in.js';
 
 /** How many engines there are, what they cost, and what work they wait for. */
 export function countLines(plan: Plan): Topic {
@@ -21,7 +22,7 @@ export function countLines(plan: Plan): Topic {
     return oneLine(`${count} ${doubt === '' ? 'can be built' : 'was found'}.${doubt}`);
   }
   const costs = `; shop work and purchases cost ${sayCost(cost)}.${doubt}`;
-  const work = workOf(builds);
+  const work = partsWithWork(builds);
   const after = work.length === 0 ? '' : ` after work on ${parts(work.length)}`;
   return {
     lines: [[`${count} can be built${costs}`, `${count} can be built.${doubt}`], workLine(work)],
@@ -51,10 +52,10 @@ interface PartWork {
   readonly works: readonly string[];
 }
 
-/** The parts of every engine that take machining or repair; a test changes nothing. */
-const workOf = (builds: readonly Build[]): readonly PartWork[] =>
-  builds.flatMap(({ jobs }) => {
-    const work = jobs.filter((job) => !isTest(job.work));
+/** The parts of every engine that take machining or repair. */
+const partsWithWork = (builds: readonly Build[]): readonly PartWork[] =>
+  builds.flatMap((build) => {
+    const work = workIn(build);
     return [...new Set(work.map(({ part }) => part))].map((name) => ({
       name,
       works: [...new Set(work.filter(({ part }) => part === name).map((job) => doing(job.work)))],

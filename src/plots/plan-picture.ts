@@ -1,8 +1,9 @@
 import { guardLayout } from '../judging/internal.js';
-import type { Plan } from '../planning/index.js';
+import type { Build, Plan } from '../planning/index.js';
+import { workIn } from '../planning/internal.js';
 import { planLayout } from '../planning/layouts.js';
 import { largestOf } from '../quantities/internal.js';
-import { isTest, partWord, SECTIONS } from '../shed/internal.js';
+import { partWord, SECTIONS } from '../shed/internal.js';
 import { dashOf, inked, written } from './ink.js';
 import { inLines, LETTER_SIZE, widthOfWords } from './lettering.js';
 import { guardPicture, type PictureOptions } from './options.js';
@@ -77,11 +78,11 @@ export function planPicture(plan: Plan, options: PictureOptions): string {
   );
 }
 
-type Part = Plan['builds'][number]['parts'][number];
+type Part = Build['parts'][number];
 
 /** What a part needs before it goes in, in a word. */
-function doneTo({ name, bought, made, untested }: Part, { jobs }: Plan['builds'][number]): string {
-  const isWorked = jobs.some(({ part, work }) => part === name && !isTest(work));
+function doneTo({ name, bought, made, untested }: Part, build: Build): string {
+  const isWorked = workIn(build).some(({ part }) => part === name);
   const done = bought ? ' (to buy)' : made ? ' (to be made)' : isWorked ? ' (needs work)' : '';
   return `${done}${untested ? '*' : ''}`;
 }

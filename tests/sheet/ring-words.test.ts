@@ -1,6 +1,5 @@
 import { inch, judge } from 'crankwright';
 import { describe, expect, it } from 'vitest';
-import { notThere } from '../../src/shed/record/change-part.js';
 import { describeRing } from '../../src/sheet/describe-ring.js';
 
 const finding = judge({
@@ -22,9 +21,4 @@ describe('what is said of a ring', () => {
     const ring = { name: 'top ring', filing: { work, finding } };
     expect(describeRing(ring as never, { units: 'inch' } as never)).toContain(said);
   });
-});
-
-it('says that there is none where nothing has a name', () => {
-  expect(notThere(undefined, [], 'a part')).toBe('"" is not a part; there is none');
-  expect(notThere('rod', [undefined, 'rod 1'], 'a part')).toContain('there are rod 1');
 });
