@@ -1,5 +1,5 @@
-import { card, diameter, sizeStep } from '../judging/internal.js';
-import { metre, mm } from '../quantities/index.js';
+import { card, diameter, sizeStep, within } from '../judging/internal.js';
+import { mm } from '../quantities/index.js';
 import {
   oilClearance,
   oilClearanceSpan,
@@ -9,6 +9,8 @@ import {
 import { shellWall } from './domains.js';
 
 const NEVER_ONE = 'the three were never one bearing';
+/** How far apart the ends of a span are on a card that asks for one of them [m]. */
+const TOLERANCE = 5e-6;
 const RULE = 'common practice: 0.00075 to 0.0015 in for each inch of journal, 0.001 in to aim at';
 
 const journal = {
@@ -79,18 +81,14 @@ export const clearanceCards = {
     },
     call: ({ D_h, t, D_j }) => [
       {
-        housingBore: { min: D_h, max: metre(0.0573) },
-        shellWall: { min: metre(0.0015), max: t },
-        journal: { min: metre(0.0538), max: D_j },
+        housingBore: { min: D_h, max: within(diameter, D_h + TOLERANCE) },
+        shellWall: { min: within(shellWall, t - TOLERANCE), max: t },
+        journal: { min: within(diameter, D_j - TOLERANCE), max: D_j },
       },
     ],
     read: ({ min }) => min,
     expression: 'D_h - 2 * t - D_j',
-    refuses: {
-      // The other end of each makes a bearing.
-      [NEVER_ONE]: { with: { D_j: 0.0565 }, names: 'journal' },
-      'a span is reversed': { with: { D_j: 0.0537 }, names: 'journal' },
-    },
+    refuses: { [NEVER_ONE]: { with: { D_j: 0.0565 }, names: 'journal' } },
     example: { D_h: mm(57.15), t: mm(1.55), D_j: mm(54.01) },
     source: 'geometry',
   }),
@@ -123,17 +121,14 @@ export const clearanceCards = {
     },
     call: ({ D_h, t, D_j }) => [
       {
-        housingBore: { min: metre(0.057), max: D_h },
-        shellWall: { min: t, max: metre(0.0016) },
-        journal: { min: D_j, max: metre(0.0541) },
+        housingBore: { min: within(diameter, D_h - TOLERANCE), max: D_h },
+        shellWall: { min: t, max: within(shellWall, t + TOLERANCE) },
+        journal: { min: D_j, max: within(diameter, D_j + TOLERANCE) },
       },
     ],
     read: ({ max }) => max,
     expression: 'D_h - 2 * t - D_j',
-    refuses: {
-      [NEVER_ONE]: { with: { D_j: 0.0515 }, names: 'journal' },
-      'a span is reversed': { with: { D_h: 0.0569 }, names: 'housingBore' },
-    },
+    refuses: { [NEVER_ONE]: { with: { D_j: 0.0515 }, names: 'journal' } },
     example: { D_h: mm(57.16), t: mm(1.545), D_j: mm(53.99) },
     source: 'geometry',
   }),

@@ -1,12 +1,13 @@
-import { card, diameter, lengthDomain } from '../judging/internal.js';
-import { type Length, metre, mm } from '../quantities/index.js';
+import { card, diameter, lengthDomain, within } from '../judging/internal.js';
+import { type Length, mm } from '../quantities/index.js';
 import { shellWallToSuit } from './shell-wall-to-suit.js';
 
-const largest = metre(0.054);
-/** Limits of a clearance are at most a hundredth of the largest journal, here the one of the calls. */
+/** How far apart the ends of a span are on a card that asks for one of them [m]. */
+const TOLERANCE = 5e-6;
+/** Limits of a clearance are at most a hundredth of the journal, and no journal is larger than these. */
 const clearanceLimit = /* @__PURE__ */ lengthDomain({
   least: 0,
-  most: largest / 100,
+  most: diameter.most / 100,
   example: 'thou(2)',
 });
 const NO_ROOM = 'housing and journal leave no room for shells';
@@ -40,22 +41,19 @@ export const shellWallToSuitCards = {
         written: 'limits.max',
         meaning: 'most diametral oil clearance',
         domain: clearanceLimit,
-        usual: [0.0003, 0.0004],
+        usual: [0.00005, 0.0001],
       },
     },
     call: ({ D_h, D_j, c }) => [
       {
-        housingBore: { min: metre(0.057), max: D_h },
-        journal: { min: D_j, max: largest },
+        housingBore: { min: within(diameter, D_h - TOLERANCE), max: D_h },
+        journal: { min: D_j, max: within(diameter, D_j + TOLERANCE) },
         limits: { min: 0 as Length, max: c },
       },
     ],
     read: wallOf('min'),
     expression: '(D_h - D_j - c) / 2',
-    refuses: {
-      [NO_ROOM]: { with: { D_h: 0.2 }, names: 'journal' },
-      'a span is reversed': { with: { D_j: 0.0541 }, names: 'journal' },
-    },
+    refuses: { [NO_ROOM]: { with: { D_h: 0.2 }, names: 'journal' } },
     example: { D_h: mm(57.03), D_j: mm(53.99), c: mm(0.08) },
     source: 'geometry',
   }),
@@ -76,7 +74,7 @@ export const shellWallToSuitCards = {
         written: 'journal.max',
         meaning: 'largest journal diameter',
         domain: diameter,
-        usual: [largest, largest],
+        usual: [0.05395, 0.054],
       },
       c: {
         field: 'bearing.limits.min',
@@ -88,17 +86,14 @@ export const shellWallToSuitCards = {
     },
     call: ({ D_h, D_j, c }) => [
       {
-        housingBore: { min: D_h, max: metre(0.0572) },
-        journal: { min: metre(0.0538), max: D_j },
+        housingBore: { min: D_h, max: within(diameter, D_h + TOLERANCE) },
+        journal: { min: within(diameter, D_j - TOLERANCE), max: D_j },
         limits: { min: c },
       },
     ],
     read: wallOf('max'),
     expression: '(D_h - D_j - c) / 2',
-    refuses: {
-      [NO_ROOM]: { with: { D_j: 0.0568 }, names: 'journal' },
-      'a span is reversed': { with: { D_h: 0.0573 }, names: 'housingBore' },
-    },
+    refuses: { [NO_ROOM]: { with: { D_j: 0.0568 }, names: 'journal' } },
     example: { D_h: mm(57.075), D_j: mm(54), c: mm(0.03) },
     source: 'geometry',
   }),

@@ -1,4 +1,11 @@
-import { card, diameter, machiningStock, outOfTrue, sizeStep } from '../judging/internal.js';
+import {
+  card,
+  diameter,
+  machiningStock,
+  outOfTrue,
+  sizeStep,
+  within,
+} from '../judging/internal.js';
 import { type Length, metre, mm } from '../quantities/index.js';
 import { grindPlan } from './grind-plan.js';
 import type { GrindPlan, GrindRequest } from './grind-types.js';
@@ -23,10 +30,10 @@ const scored = (smallest: Length, largest: Length, outOfRound = metre(0), runout
   { name: 'journal', smallest, largest, outOfRound, taper: metre(0), runout, faults: ['scored'] },
 ];
 
-/** A journal of 50 mm that is ground by a step. */
-const ground = (max: Length, step: Length, largest = metre(0.0496)): GrindRequest => ({
-  journals: scored(metre(0.0496), largest),
-  standard: { min: metre(0.049), max },
+/** A journal that is ground by a step. */
+const ground = (max: Length, step: Length, smallest: Length, largest: Length): GrindRequest => ({
+  journals: scored(smallest, largest),
+  standard: { min: within(diameter, max - 0.00001), max },
   steps: [step],
   cleanUpAllowance: metre(0),
 });
@@ -66,27 +73,23 @@ export const grindPlanCards = {
         usual: [0.00001, 0.00005],
       },
     },
-    call: ({ D_min, o, r, a }) => [
-      {
-        journals: scored(D_min, metre(0.0498), o, r),
-        standard: { min: metre(0.05), max: metre(0.05) },
-        steps: [metre(0.0008)],
-        cleanUpAllowance: a,
-      },
-    ],
+    call: ({ D_min, o, r, a }) => {
+      const unworn = within(diameter, D_min + within(outOfTrue, o));
+      return [
+        {
+          journals: scored(D_min, unworn, o, r),
+          standard: { min: unworn, max: unworn },
+          // It cleans up at this one if at any.
+          steps: [metre(sizeStep.most)],
+          cleanUpAllowance: a,
+        },
+      ];
+    },
     read: ({ because }) => {
       const reason = because.find(({ kind }) => kind === 'cleans up');
       return reason?.kind === 'cleans up' ? reason.available : undefined;
     },
     expression: 'D_min - o - r - a',
-    refuses: {
-      'a journal is far smaller than any undersize': {
-        with: { D_min: 0.0465 },
-        names: 'journals[0].smallest',
-      },
-      'a smallest is above its largest': { with: { D_min: 0.0499 }, names: 'journals[0]' },
-      'a shape contradicts its sizes': { with: { o: 0.001 }, names: 'journals[0].outOfRound' },
-    },
     source: 'geometry: the axis of grinding is eccentric by half the wear and half the runout',
   }),
   targetDiameter: card({
@@ -94,15 +97,12 @@ export const grindPlanCards = {
     name: 'diameter to grind to',
     gives: { symbol: 'D', meaning: 'largest diameter at the undersize', dimension: 'length' },
     letters: { D_s: standard, u: undersize },
-    call: ({ D_s, u }) => [ground(D_s, u)],
+    call: ({ D_s, u }) => {
+      const worn = within(diameter, D_s - u / 2);
+      return [ground(D_s, u, worn, worn)];
+    },
     read: (plan) => (plan.outcome === 'none' ? undefined : plan.target.max),
     expression: 'D_s - u',
-    refuses: {
-      'a journal is far larger than standard': {
-        with: { D_s: 0.0494 },
-        names: 'journals[0].largest',
-      },
-    },
     example: { D_s: mm(50), u: mm(0.5) },
     source: 'definition of undersize; TM 5-3805-262-34, p. 4-24',
   }),
@@ -120,9 +120,19 @@ export const grindPlanCards = {
       D_s: standard,
       u: undersize,
     },
-    call: ({ D_max, D_s, u }) => [ground(D_s, u, D_max)],
+    call: ({ D_max, D_s, u }) => [ground(D_s, u, within(diameter, D_max - 0.00001), D_max)],
     read: (plan) => stock(plan)?.min,
     expression: 'D_max - (D_s - u)',
+    refuses: {
+      'a journal is far larger than standard': {
+        with: { D_s: 0.0494 },
+        names: 'journals[0].largest',
+      },
+      'a journal is far smaller than any undersize': {
+        with: { D_max: 0.0465 },
+        names: 'journals[0].smallest',
+      },
+    },
     example: { D_max: mm(49.65), D_s: mm(50), u: mm(0.5) },
     source: 'geometry',
   }),

@@ -1,7 +1,14 @@
-import { card, diameter, machiningStock, outOfTrue, sizeStep } from '../judging/internal.js';
+import {
+  card,
+  diameter,
+  machiningStock,
+  outOfTrue,
+  sizeStep,
+  within,
+} from '../judging/internal.js';
 import { type Length, metre, mm } from '../quantities/index.js';
 import { borePlan } from './bore-plan.js';
-import type { BorePlan, BoreRequest } from './bore-types.js';
+import type { BorePlan, BoreRequest, BoreToMachine } from './bore-types.js';
 import { cylinderWall } from './domains.js';
 
 const standard = {
@@ -31,34 +38,43 @@ const stockForHone = {
   usual: [0.00005, 0.0001],
 } as const;
 
-interface Bored {
-  readonly smallest?: Length;
-  readonly largest?: Length;
-  readonly outOfRound?: Length;
-  readonly wall?: Length;
-  readonly max?: Length;
-  readonly step?: Length;
-  readonly honingAllowance?: Length;
-}
-
-/** A worn cylinder of 80 mm that is bored by a step. */
-function bored({
-  smallest = metre(0.08),
-  largest = metre(0.0803),
-  outOfRound = metre(0),
-  wall = metre(0.005),
-  max = metre(0.08),
-  step = metre(0.0008),
+/** A scored cylinder that is bored. */
+const bored = (
+  request: Pick<BoreRequest, 'standard' | 'steps'>,
+  cylinder: Cylinder,
   honingAllowance = metre(0),
-}: Bored): BoreRequest {
-  return {
-    cylinders: [{ name: 'cylinder', smallest, largest, outOfRound, taper: metre(0), wall }],
-    standard: { min: metre(0.08), max },
-    steps: [step],
-    honingAllowance,
-    leastWall: metre(0.001),
-  };
-}
+): BoreRequest => ({
+  ...request,
+  cylinders: [
+    {
+      name: 'cylinder',
+      taper: metre(0),
+      outOfRound: metre(0),
+      wall: metre(0.005),
+      faults: ['scored'],
+      ...cylinder,
+    },
+  ],
+  honingAllowance,
+  leastWall: metre(0.001),
+});
+type Cylinder = Pick<BoreToMachine, 'smallest' | 'largest'> & Partial<BoreToMachine>;
+
+/** A cylinder that a step cleans up and standard does not. */
+const boredBy = (
+  max: Length,
+  step: Length,
+  smallest: Length,
+  hone: Length,
+  wall = metre(0.005),
+): BoreRequest => {
+  const largest = within(diameter, (Math.max(max, smallest) + max + step - hone) / 2);
+  return bored(
+    { standard: { min: within(diameter, max - 0.00001), max }, steps: [step] },
+    { smallest, largest, wall },
+    hone,
+  );
+};
 
 const firstOf = (plan: BorePlan) => (plan.outcome === 'none' ? undefined : plan.cylinders[0]);
 
@@ -83,16 +99,22 @@ export const borePlanCards = {
       },
       h: stockForHone,
     },
-    call: ({ D_max, o, h }) => [bored({ largest: D_max, outOfRound: o, honingAllowance: h })],
+    call: ({ D_max, o, h }) => {
+      const unworn = within(diameter, D_max - within(outOfTrue, o));
+      return [
+        bored(
+          // It cleans up at this step if at any.
+          { standard: { min: unworn, max: unworn }, steps: [metre(sizeStep.most)] },
+          { smallest: unworn, largest: D_max, outOfRound: o },
+          h,
+        ),
+      ];
+    },
     read: ({ because }) => {
       const reason = because.find(({ kind }) => kind === 'cleans up');
       return reason?.kind === 'cleans up' ? reason.needed : undefined;
     },
     expression: 'D_max + o + h',
-    refuses: {
-      'a smallest is above its largest': { with: { D_max: 0.0799 }, names: 'cylinders[0]' },
-      'a shape contradicts its sizes': { with: { o: 0.001 }, names: 'cylinders[0].outOfRound' },
-    },
     source: 'geometry: the axis of boring is eccentric by half the wear',
   }),
   boreTo: card({
@@ -100,10 +122,9 @@ export const borePlanCards = {
     name: 'diameter to bore to, before the hone',
     gives: { symbol: 'D_b', meaning: 'largest bore before the hone', dimension: 'length' },
     letters: { D_s: standard, u: oversize, h: stockForHone },
-    call: ({ D_s, u, h }) => [bored({ max: D_s, step: u, honingAllowance: h })],
+    call: ({ D_s, u, h }) => [boredBy(D_s, u, within(diameter, D_s), h)],
     read: (plan) => (plan.outcome === 'none' ? undefined : plan.boreTo.max),
     expression: 'D_s + u - h',
-    refuses: { 'a span is reversed': { with: { D_s: 0.0799 }, names: 'standard' } },
     example: { D_s: mm(80.02), u: mm(0.5), h: mm(0.07) },
     source: 'definition of oversize',
   }),
@@ -112,7 +133,7 @@ export const borePlanCards = {
     name: 'most metal to bore and hone off',
     gives: { symbol: 's_max', meaning: 'most stock, on the diameter', dimension: 'length' },
     letters: { D_s: standard, u: oversize, D_min: smallest },
-    call: ({ D_s, u, D_min }) => [bored({ max: D_s, step: u, smallest: D_min })],
+    call: ({ D_s, u, D_min }) => [boredBy(D_s, u, D_min, metre(0))],
     read: (plan) => firstOf(plan)?.stockRemoved?.max,
     expression: 'D_s + u - D_min',
     example: { D_s: mm(80.02), u: mm(0.5), D_min: mm(80.05) },
@@ -133,7 +154,7 @@ export const borePlanCards = {
       u: oversize,
       D_min: smallest,
     },
-    call: ({ t_0, D_s, u, D_min }) => [bored({ wall: t_0, max: D_s, step: u, smallest: D_min })],
+    call: ({ t_0, D_s, u, D_min }) => [boredBy(D_s, u, D_min, metre(0), t_0)],
     read: (plan) => firstOf(plan)?.wallLeft,
     expression: 't_0 - (D_s + u - D_min) / 2',
     refuses: {

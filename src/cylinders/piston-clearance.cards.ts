@@ -1,7 +1,9 @@
-import { card, diameter } from '../judging/internal.js';
-import { metre, mm } from '../quantities/index.js';
+import { card, diameter, within } from '../judging/internal.js';
+import { mm } from '../quantities/index.js';
 import { pistonClearance, pistonClearanceSpan } from './piston-clearance.js';
 
+/** How far apart the ends of a span are on a card that asks for one of them [m]. */
+const TOLERANCE = 5e-6;
 const ANOTHER = 'the two are not of one cylinder';
 
 /** Formulas of a piston's clearance. */
@@ -45,15 +47,14 @@ export const pistonClearanceCards = {
       },
     },
     call: ({ D, D_p }) => [
-      { bore: { min: D, max: metre(0.081) }, piston: { min: metre(0.079), max: D_p } },
+      {
+        bore: { min: D, max: within(diameter, D + TOLERANCE) },
+        piston: { min: within(diameter, D_p - TOLERANCE), max: D_p },
+      },
     ],
     read: ({ min }) => min,
     expression: 'D - D_p',
-    refuses: {
-      // The smallest piston is of the largest bore.
-      [ANOTHER]: { with: { D_p: 0.085 }, names: 'piston' },
-      'a span is reversed': { with: { D_p: 0.0785 }, names: 'piston' },
-    },
+    refuses: { [ANOTHER]: { with: { D_p: 0.085 }, names: 'piston' } },
     example: { D: mm(80), D_p: mm(79.94) },
     source: 'geometry',
   }),
@@ -78,15 +79,14 @@ export const pistonClearanceCards = {
       },
     },
     call: ({ D, D_p }) => [
-      { bore: { min: metre(0.08), max: D }, piston: { min: D_p, max: metre(0.08) } },
+      {
+        bore: { min: within(diameter, D - TOLERANCE), max: D },
+        piston: { min: D_p, max: within(diameter, D_p + TOLERANCE) },
+      },
     ],
     read: ({ max }) => max,
     expression: 'D - D_p',
-    refuses: {
-      // The largest piston is of the smallest bore.
-      [ANOTHER]: { with: { D_p: 0.0755 }, names: 'piston' },
-      'a span is reversed': { with: { D: 0.0795 }, names: 'bore' },
-    },
+    refuses: { [ANOTHER]: { with: { D_p: 0.0755 }, names: 'piston' } },
     example: { D: mm(80.02), D_p: mm(79.92) },
     source: 'geometry',
   }),

@@ -1,4 +1,4 @@
-import { card, diameter } from '../judging/internal.js';
+import { card, diameter, within } from '../judging/internal.js';
 import { type Angle, type Length, metre, mm, radian } from '../quantities/index.js';
 import { boreShape } from './bore.js';
 import { journalShape } from './journal.js';
@@ -62,9 +62,9 @@ export const shapeCards = {
     call: ({ D_max, D_min }) => [
       [
         read(top, along, D_max),
-        read(top, across, metre(0.05)),
+        read(top, across, within(diameter, D_max)),
         read(bottom, along, D_min),
-        read(bottom, across, metre(0.05)),
+        read(bottom, across, within(diameter, D_max)),
       ],
     ],
     read: ({ lines }) => lines[0]?.taper,
@@ -94,9 +94,9 @@ export const shapeCards = {
       [
         read(metre(-0.02), along, D_u),
         read(top, along, D_max),
-        read(top, across, metre(0.0501)),
-        read(bottom, along, metre(0.0501)),
-        read(bottom, across, metre(0.0501)),
+        read(top, across, within(diameter, D_max)),
+        read(bottom, along, within(diameter, D_max)),
+        read(bottom, across, within(diameter, D_max)),
       ],
       { ringTravel: { min: top, max: bottom } },
     ],

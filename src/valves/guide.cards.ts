@@ -1,4 +1,4 @@
-import { card, diameter } from '../judging/internal.js';
+import { card, diameter, within } from '../judging/internal.js';
 import { type Angle, type Length, metre, mm, radian } from '../quantities/index.js';
 import { guideReach, stemDiameter, valveRock } from './domains.js';
 import { clearanceFromRock, guideClearance } from './guide.js';
@@ -61,7 +61,10 @@ export const guideCards = {
       S: { field: 'stem.max', written: 'largestStem', meaning: 'largest stem', ...stem },
     },
     call: ({ G, S }) => [
-      { guide: { min: G, max: metre(0.05) }, stem: { min: metre(0.0078), max: S } },
+      {
+        guide: { min: G, max: within(stemDiameter, G + 0.00001) },
+        stem: { min: within(stemDiameter, S - 0.00001), max: S },
+      },
     ],
     read: ({ clearance }) => clearance.min,
     expression: 'G - S',

@@ -1,5 +1,5 @@
-import { card, diameter } from '../judging/internal.js';
-import { degree, mm } from '../quantities/index.js';
+import { card, diameter, within } from '../judging/internal.js';
+import { degree, type Length, mm } from '../quantities/index.js';
 import { type OpenValve, valveArea } from './area.js';
 import {
   openLift,
@@ -65,16 +65,21 @@ const lift = {
 } as const;
 const seat = { D_v, s, beta } as const;
 const hole = { D_p, d_s } as const;
-/** A valve of which a formula needs a part; the rest stands out of its way. */
-const valve = (given: Partial<OpenValve>) => ({
-  valveDiameter: mm(31),
-  seatWidth: mm(1.4),
+/** How wide a port is beside its valve. */
+const PORT = 0.85;
+/** A valve of which a formula needs a part; the rest is as large as goes with it. */
+const valve = (valveDiameter: Length, given: Partial<OpenValve>) => ({
+  valveDiameter,
+  seatWidth: within(valveSeatWidth, valveDiameter / 20),
   seatAngle: degree(45),
-  portDiameter: mm(26),
-  stemDiameter: mm(8),
-  lift: mm(6),
+  portDiameter: within(diameter, valveDiameter * PORT),
+  stemDiameter: within(stemDiameter, valveDiameter / 4),
+  lift: within(openLift, valveDiameter / 5),
   ...given,
 });
+/** A port with the valve that it goes with. */
+const portOf = (portDiameter: Length, given: Partial<OpenValve>) =>
+  valve(within(diameter, portDiameter / PORT), { portDiameter, ...given });
 const across = ['w = s * cos(beta)'];
 const port = 'port = pi / 4 * (D_p^2 - d_s^2)';
 const heywood = 'Heywood, Internal Combustion Engine Fundamentals, section 6.3.2, from memory';
@@ -117,7 +122,7 @@ export const openingCards = {
     name: 'curtain area of a valve',
     gives: { symbol: 'A_c', meaning: 'curtain area', dimension: 'area' },
     letters: { D_v, l: { ...lift, usual: [0.005, 0.009] } },
-    call: ({ D_v, l }) => [valve({ valveDiameter: D_v, lift: l })],
+    call: ({ D_v, l }) => [valve(D_v, { lift: l })],
     read: ({ curtain }) => curtain,
     expression: 'pi * D_v * l',
     source: geometry,
@@ -127,11 +132,10 @@ export const openingCards = {
     name: 'area of a port round its stem',
     gives: { symbol: 'A_p', meaning: 'what the port leaves', dimension: 'area' },
     letters: hole,
-    call: ({ D_p, d_s }) => [valve({ portDiameter: D_p, stemDiameter: d_s })],
+    call: ({ D_p, d_s }) => [portOf(D_p, { stemDiameter: d_s })],
     read: ({ port }) => port,
     expression: 'pi / 4 * (D_p^2 - d_s^2)',
     refuses: {
-      'the port is wider than the valve': { with: { D_p: 0.04 }, names: 'portDiameter' },
       'the stem fills the port': { with: { d_s: 0.026 }, names: 'stemDiameter' },
     },
     source: geometry,
@@ -141,9 +145,7 @@ export const openingCards = {
     name: 'least area at a small lift',
     gives: { symbol: 'A_1', meaning: 'least area, across the seat', dimension: 'area' },
     letters: { ...seat, l: { ...lift, usual: [0.0001, 0.0013] } },
-    call: ({ D_v, s, beta, l }) => [
-      valve({ valveDiameter: D_v, seatWidth: s, seatAngle: beta, lift: l }),
-    ],
+    call: ({ D_v, s, beta, l }) => [valve(D_v, { seatWidth: s, seatAngle: beta, lift: l })],
     where: across,
     read: ({ least }) => least,
     expression: 'pi * l * cos(beta) * (D_v - 2 * w + l / 2 * sin(2 * beta))',
@@ -155,9 +157,7 @@ export const openingCards = {
     name: 'least area at a middling lift',
     gives: { symbol: 'A_2', meaning: 'least area, from the seat to the rim', dimension: 'area' },
     letters: { ...seat, l: { ...lift, usual: [0.0036, 0.0045] } },
-    call: ({ D_v, s, beta, l }) => [
-      valve({ valveDiameter: D_v, seatWidth: s, seatAngle: beta, lift: l }),
-    ],
+    call: ({ D_v, s, beta, l }) => [valve(D_v, { seatWidth: s, seatAngle: beta, lift: l })],
     where: across,
     read: ({ least }) => least,
     expression: 'pi * (D_v - w) * sqrt((l - w * tan(beta))^2 + w^2)',
@@ -172,7 +172,7 @@ export const openingCards = {
     name: 'least area at a great lift',
     gives: { symbol: 'A_3', meaning: 'least area, in the port', dimension: 'area' },
     letters: hole,
-    call: ({ D_p, d_s }) => [valve({ portDiameter: D_p, stemDiameter: d_s, lift: mm(15) })],
+    call: ({ D_p, d_s }) => [portOf(D_p, { stemDiameter: d_s, lift: within(openLift, D_p / 2) })],
     where: [port],
     read: ({ least }) => least,
     expression: 'port',
@@ -183,9 +183,10 @@ export const openingCards = {
     name: 'lift at which the curtain equals the port',
     gives: { symbol: 'l_p', meaning: 'lift at which they are equal', dimension: 'length' },
     letters: { D_v, ...hole },
-    call: ({ D_v, D_p, d_s }) => [
-      valve({ valveDiameter: D_v, portDiameter: D_p, stemDiameter: d_s }),
-    ],
+    call: ({ D_v, D_p, d_s }) => [valve(D_v, { portDiameter: D_p, stemDiameter: d_s })],
+    refuses: {
+      'the port is wider than the valve': { with: { D_p: 0.04 }, names: 'portDiameter' },
+    },
     where: [port],
     read: ({ curtainMeetsPort }) => curtainMeetsPort,
     expression: 'port / (pi * D_v)',

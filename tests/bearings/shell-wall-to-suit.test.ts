@@ -124,6 +124,7 @@ describe('shellWallToSuit', () => {
       refusal(() => shellWallToSuit({ housingBore, journal, limits })).parameter;
     expect(refused(inch(1.749))).toBe('journal');
     expect(refused(inch(1.76))).toBe('journal');
+    expect(refused({ min: inch(1.626), max: inch(1.625) } as never)).toBe('journal');
     const thin = { housingBore, journal: inch(0.17) };
     expect(refusal(() => shellWallToSuit(thin)).parameter).toBe('journal');
     expect(refused(inch(1.7333))).toBe('journal');

@@ -3,7 +3,13 @@ import { type CardName, cards, evaluateCard } from 'crankwright/teaching';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { evaluateFormula } from '../../src/teaching/evaluate.js';
-import { compute, randomValues, usualValues } from '../support/card-values.js';
+import {
+  compute,
+  randomValues,
+  scaledExample,
+  usualValues,
+  type Values,
+} from '../support/card-values.js';
 import { tries } from '../support/tries.js';
 
 const names = Object.keys(cards) as CardName[];
@@ -11,24 +17,37 @@ const names = Object.keys(cards) as CardName[];
 describe.each(names)('card %s', (name) => {
   const card = cards[name];
   const { gives, letters } = card;
+  /** Differences of sizes lose digits that the sizes had: results are compared on their scale. */
+  const scale = (values: Values, result: number) =>
+    Math.max(
+      ...Object.entries(letters).map(([letter, { domain }]) =>
+        domain.dimension === gives.dimension ? Math.abs(values[letter] ?? 0) : 0,
+      ),
+      Math.abs(result),
+    );
 
   it('agrees with the code to 1e-12 over random values, and its dimensions balance', () => {
     fc.assert(
       fc.property(randomValues(card), (values) => {
         const byCard = evaluateCard(name, values);
         const byCode = compute(card, values);
-        // Differences of sizes lose digits that the sizes had: compare on their scale.
-        const scale = Math.max(
-          ...Object.entries(letters).map(([letter, { domain }]) =>
-            domain.dimension === gives.dimension ? Math.abs(values[letter] ?? 0) : 0,
-          ),
-          Math.abs(byCard),
-        );
         expect(byCode).toBeTypeOf('number');
-        expect(Math.abs((byCode as number) - byCard)).toBeLessThanOrEqual(1e-12 * scale);
+        expect(Math.abs((byCode as number) - byCard)).toBeLessThanOrEqual(
+          1e-12 * scale(values, byCard),
+        );
       }),
       { numRuns: tries(50, 400) },
     );
+  });
+
+  it('agrees with the code for an engine of half or twice the size', () => {
+    for (const times of [0.5, 2]) {
+      const values = scaledExample(card, times);
+      if (values === undefined) continue;
+      const byCard = evaluateCard(name, values);
+      const byCode = compute(card, values) ?? expect.fail('it gives no result');
+      expect(Math.abs(byCode - byCard)).toBeLessThanOrEqual(1e-12 * scale(values, byCard));
+    }
   });
 
   it('cannot be worked out with a letter of another dimension', () => {

@@ -56,6 +56,7 @@ describe('grindPlan refuses', () => {
     ['name', '', 'journals[0].name'],
     ['name', undefined, 'journals[0].name'],
     ['smallest', inch(2.13), 'journals[0]'],
+    ['outOfRound', mm(0.5), 'journals[0].outOfRound'],
     ['runout', mm(-0.01), 'journals[0].runout'],
   ])('a journal with a %s of %j', (field, value, parameter) => {
     expect(refusal(withJournal(field, value)).parameter).toBe(parameter);

@@ -203,6 +203,11 @@ describe('borePlan', () => {
       { cylinders: [{ ...good, outOfRound: thou(0.4) }] },
       /outOfRound: 0.01016 mm is not at most largest less smallest, 0.00762 mm/,
     ],
+    [
+      'a smallest above its largest',
+      { cylinders: [{ ...good, smallest: inch(3.01) }] },
+      /^cylinders\[0\]: min/,
+    ],
     ['a misspelt option', { leastwall: inch(0.1) }, /not a known field/],
     ['no cylinder', { cylinders: [] }, /at least 1 cylinder/],
     ['no step', { steps: [] }, /at least 1 oversize/],

@@ -98,6 +98,16 @@ describe('worked', () => {
     expect(asked('oilClearance', { ...values, D_j: inch(1.8) })).toBe('D_j');
   });
 
+  it('works a journal of 1.6 in, which is far from the example of 50 mm', () => {
+    const of = (name: CardName, given: Readonly<Record<string, number>>) =>
+      worked(name, given, { units: 'inch' }).result.text;
+    const worn = { D_min: inch(1.598), o: inch(0.0005), r: inch(0.001), a: inch(0.001) };
+    expect(of('journalLeft', worn)).toBe('1.5955 in');
+    const step = { D_s: inch(1.6), u: inch(0.01) };
+    expect(of('targetDiameter', step)).toBe('1.59 in');
+    expect(of('leastGrindStock', { ...step, D_max: inch(1.5985) })).toBe('0.0085 in');
+  });
+
   it('refuses to work a card whose table row is not that of the values', () => {
     // The card holds the row of D2270 between 8.8 and 8.9 cSt; the function looks the right one up.
     const thick = { U: 60e-6, nu: 12e-6 };

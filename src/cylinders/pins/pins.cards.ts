@@ -1,9 +1,12 @@
-import { card, diameter, diametralClearance } from '../../judging/internal.js';
+import { card, diameter, diametralClearance, within } from '../../judging/internal.js';
 import { linearExpansion, partTemperature } from '../../measuring/internal.js';
 import { celsius, mm, ppmPerKelvin, type ThermalExpansion } from '../../quantities/index.js';
 import { bushingWall } from '../domains.js';
 import { pinFit } from './pin-fit.js';
 import { pinReamSize } from './ream-size.js';
+
+/** How far apart the ends of a span are on a card that asks for one of them [m]. */
+const TOLERANCE = 5e-6;
 
 const growing = (end: 'min' | 'max', coefficient: ThermalExpansion) => ({
   coefficient: { min: ppmPerKelvin(0), max: ppmPerKelvin(40), [end]: coefficient },
@@ -158,7 +161,10 @@ export const pinCards = {
       },
     },
     call: ({ d, c }) => [
-      { pin: { min: mm(19.999), max: d }, clearance: { min: c, max: mm(0.03) } },
+      {
+        pin: { min: within(diameter, d - TOLERANCE), max: d },
+        clearance: { min: c, max: within(diametralClearance, c + 4 * TOLERANCE) },
+      },
     ],
     read: (ream) => ('reamTo' in ream ? ream.reamTo.min : undefined),
     expression: 'd + c',
@@ -179,7 +185,10 @@ export const pinCards = {
       },
     },
     call: ({ d, c }) => [
-      { pin: { min: d, max: mm(20.011) }, clearance: { min: mm(0.005), max: c } },
+      {
+        pin: { min: d, max: within(diameter, d + TOLERANCE) },
+        clearance: { min: within(diametralClearance, c - 4 * TOLERANCE), max: c },
+      },
     ],
     read: (ream) => ('reamTo' in ream ? ream.reamTo.max : undefined),
     expression: 'd + c',
