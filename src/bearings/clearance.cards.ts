@@ -1,4 +1,4 @@
-import { card, diameter, sizeStep, within } from '../judging/internal.js';
+import { card, diameter, downFrom, sizeStep, upFrom } from '../judging/internal.js';
 import { mm } from '../quantities/index.js';
 import {
   oilClearance,
@@ -9,8 +9,6 @@ import {
 import { shellWall } from './domains.js';
 
 const NEVER_ONE = 'the three were never one bearing';
-/** How far apart the ends of a span are on a card that asks for one of them [m]. */
-const TOLERANCE = 5e-6;
 const RULE = 'common practice: 0.00075 to 0.0015 in for each inch of journal, 0.001 in to aim at';
 
 const journal = {
@@ -81,9 +79,9 @@ export const clearanceCards = {
     },
     call: ({ D_h, t, D_j }) => [
       {
-        housingBore: { min: D_h, max: within(diameter, D_h + TOLERANCE) },
-        shellWall: { min: within(shellWall, t - TOLERANCE), max: t },
-        journal: { min: within(diameter, D_j - TOLERANCE), max: D_j },
+        housingBore: upFrom(diameter, D_h),
+        shellWall: downFrom(shellWall, t),
+        journal: downFrom(diameter, D_j),
       },
     ],
     read: ({ min }) => min,
@@ -121,9 +119,9 @@ export const clearanceCards = {
     },
     call: ({ D_h, t, D_j }) => [
       {
-        housingBore: { min: within(diameter, D_h - TOLERANCE), max: D_h },
-        shellWall: { min: t, max: within(shellWall, t + TOLERANCE) },
-        journal: { min: D_j, max: within(diameter, D_j + TOLERANCE) },
+        housingBore: downFrom(diameter, D_h),
+        shellWall: upFrom(shellWall, t),
+        journal: upFrom(diameter, D_j),
       },
     ],
     read: ({ max }) => max,

@@ -1,9 +1,7 @@
-import { card, diameter, lengthDomain, within } from '../judging/internal.js';
+import { card, diameter, downFrom, lengthDomain, upFrom } from '../judging/internal.js';
 import { type Length, mm } from '../quantities/index.js';
 import { shellWallToSuit } from './shell-wall-to-suit.js';
 
-/** How far apart the ends of a span are on a card that asks for one of them [m]. */
-const TOLERANCE = 5e-6;
 /** Limits of a clearance are at most a hundredth of the journal, and no journal is larger than these. */
 const clearanceLimit = /* @__PURE__ */ lengthDomain({
   least: 0,
@@ -46,8 +44,8 @@ export const shellWallToSuitCards = {
     },
     call: ({ D_h, D_j, c }) => [
       {
-        housingBore: { min: within(diameter, D_h - TOLERANCE), max: D_h },
-        journal: { min: D_j, max: within(diameter, D_j + TOLERANCE) },
+        housingBore: downFrom(diameter, D_h),
+        journal: upFrom(diameter, D_j),
         limits: { min: 0 as Length, max: c },
       },
     ],
@@ -86,8 +84,8 @@ export const shellWallToSuitCards = {
     },
     call: ({ D_h, D_j, c }) => [
       {
-        housingBore: { min: D_h, max: within(diameter, D_h + TOLERANCE) },
-        journal: { min: within(diameter, D_j - TOLERANCE), max: D_j },
+        housingBore: upFrom(diameter, D_h),
+        journal: downFrom(diameter, D_j),
         limits: { min: c },
       },
     ],

@@ -1,6 +1,7 @@
 import {
   card,
   diameter,
+  downFrom,
   machiningStock,
   outOfTrue,
   sizeStep,
@@ -33,7 +34,7 @@ const scored = (smallest: Length, largest: Length, outOfRound = metre(0), runout
 /** A journal that is ground by a step. */
 const ground = (max: Length, step: Length, smallest: Length, largest: Length): GrindRequest => ({
   journals: scored(smallest, largest),
-  standard: { min: within(diameter, max - 0.00001), max },
+  standard: downFrom(diameter, max, 1e-5),
   steps: [step],
   cleanUpAllowance: metre(0),
 });

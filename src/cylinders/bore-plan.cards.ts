@@ -1,6 +1,7 @@
 import {
   card,
   diameter,
+  downFrom,
   machiningStock,
   outOfTrue,
   sizeStep,
@@ -70,7 +71,7 @@ const boredBy = (
 ): BoreRequest => {
   const largest = within(diameter, (Math.max(max, smallest) + max + step - hone) / 2);
   return bored(
-    { standard: { min: within(diameter, max - 0.00001), max }, steps: [step] },
+    { standard: downFrom(diameter, max, 1e-5), steps: [step] },
     { smallest, largest, wall },
     hone,
   );

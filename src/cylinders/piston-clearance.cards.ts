@@ -1,9 +1,7 @@
-import { card, diameter, within } from '../judging/internal.js';
+import { card, diameter, downFrom, upFrom } from '../judging/internal.js';
 import { mm } from '../quantities/index.js';
 import { pistonClearance, pistonClearanceSpan } from './piston-clearance.js';
 
-/** How far apart the ends of a span are on a card that asks for one of them [m]. */
-const TOLERANCE = 5e-6;
 const ANOTHER = 'the two are not of one cylinder';
 
 /** Formulas of a piston's clearance. */
@@ -48,8 +46,8 @@ export const pistonClearanceCards = {
     },
     call: ({ D, D_p }) => [
       {
-        bore: { min: D, max: within(diameter, D + TOLERANCE) },
-        piston: { min: within(diameter, D_p - TOLERANCE), max: D_p },
+        bore: upFrom(diameter, D),
+        piston: downFrom(diameter, D_p),
       },
     ],
     read: ({ min }) => min,
@@ -80,8 +78,8 @@ export const pistonClearanceCards = {
     },
     call: ({ D, D_p }) => [
       {
-        bore: { min: within(diameter, D - TOLERANCE), max: D },
-        piston: { min: D_p, max: within(diameter, D_p + TOLERANCE) },
+        bore: downFrom(diameter, D),
+        piston: upFrom(diameter, D_p),
       },
     ],
     read: ({ max }) => max,

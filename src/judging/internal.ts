@@ -58,4 +58,4 @@ export { guardLimits, guardSpan, NANOMETRE, ROUNDING, spanOf } from './limits.js
 export { type Names, namedFrom } from './named-from.js';
 export { guardOwnLimits, ownBasisOr, ownLimitsOr, type WithTarget } from './own-limits.js';
 export { outsideLength, showIn, showLength, showNumber, showQuantity } from './showing.js';
-export { within } from './within.js';
+export { downFrom, upFrom, within } from './within.js';

@@ -1,5 +1,5 @@
 import type { Span } from '../judging/index.js';
-import { card, within } from '../judging/internal.js';
+import { card, downFrom, upFrom } from '../judging/internal.js';
 import { type Length, mm, ratio } from '../quantities/index.js';
 import { stackedSize, stackSensitivity } from './stack-domains.js';
 import { stackUp } from './stack-up.js';
@@ -48,8 +48,8 @@ const worst = { kind: 'worst case' } as const;
 const squares = { kind: 'root sum square' } as const;
 
 /** Spans of which a card asks for one end. */
-const upFrom = (min: Length) => ({ min, max: within(stackedSize, min + 0.0001) });
-const downFrom = (max: Length) => ({ min: within(stackedSize, max - 0.0001), max });
+const up = (min: Length) => upFrom(stackedSize, min, 1e-4);
+const down = (max: Length) => downFrom(stackedSize, max, 1e-4);
 
 const both = (
   [first, grows]: readonly [Span<Length>, number],
@@ -66,7 +66,7 @@ export const stackUpCards = {
     name: 'least that two sizes can come to, one against the other',
     gives: { symbol: 's_min', meaning: 'least that the stack can be', dimension: 'length' },
     letters: { k_1, a_1, k_2, b_2 },
-    call: ({ k_1, a_1, k_2, b_2 }) => [both([upFrom(a_1), k_1], [downFrom(b_2), k_2]), worst],
+    call: ({ k_1, a_1, k_2, b_2 }) => [both([up(a_1), k_1], [down(b_2), k_2]), worst],
     read: (stack) => (stack.method === 'worst case' ? stack.span.min : undefined),
     expression: 'k_1 * a_1 + k_2 * b_2',
     example: { k_1: ratio(1), a_1: mm(80.5), k_2: ratio(-1), b_2: mm(72.5) },
@@ -77,7 +77,7 @@ export const stackUpCards = {
     name: 'most that two sizes can come to, one against the other',
     gives: { symbol: 's_max', meaning: 'most that the stack can be', dimension: 'length' },
     letters: { k_1, b_1, k_2, a_2 },
-    call: ({ k_1, b_1, k_2, a_2 }) => [both([downFrom(b_1), k_1], [upFrom(a_2), k_2]), worst],
+    call: ({ k_1, b_1, k_2, a_2 }) => [both([down(b_1), k_1], [up(a_2), k_2]), worst],
     read: (stack) => (stack.method === 'worst case' ? stack.span.max : undefined),
     expression: 'k_1 * b_1 + k_2 * a_2',
     example: { k_1: ratio(1), b_1: mm(82.5), k_2: ratio(-1), a_2: mm(70.5) },

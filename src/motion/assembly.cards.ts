@@ -1,4 +1,4 @@
-import { angleAround, card, pistonStroke, stationAlong, within } from '../judging/internal.js';
+import { angleAround, card, pistonStroke, stationAlong, upFrom } from '../judging/internal.js';
 import { degree, metre, mm } from '../quantities/index.js';
 import { CRANK, NO_ROD } from './card-letters.js';
 import { dipperDip } from './dipper.js';
@@ -209,7 +209,7 @@ export const assemblyCards = {
     },
     call: (v) => [
       {
-        deckHeight: { min: v.H, max: within(heightFromCrank, v.H + 0.001) },
+        deckHeight: upFrom(heightFromCrank, v.H, 1e-3),
         stroke: v.s,
         rodLength: v.l,
         pinHeight: v.p,

@@ -1,4 +1,4 @@
-import { card, diameter, within } from '../judging/internal.js';
+import { card, diameter, downFrom, upFrom } from '../judging/internal.js';
 import { type Angle, type Length, metre, mm, radian } from '../quantities/index.js';
 import { guideReach, stemDiameter, valveRock } from './domains.js';
 import { clearanceFromRock, guideClearance } from './guide.js';
@@ -62,8 +62,8 @@ export const guideCards = {
     },
     call: ({ G, S }) => [
       {
-        guide: { min: G, max: within(stemDiameter, G + 0.00001) },
-        stem: { min: within(stemDiameter, S - 0.00001), max: S },
+        guide: upFrom(stemDiameter, G, 1e-5),
+        stem: downFrom(stemDiameter, S, 1e-5),
       },
     ],
     read: ({ clearance }) => clearance.min,

@@ -1,12 +1,9 @@
-import { card, diameter, diametralClearance, within } from '../../judging/internal.js';
+import { card, diameter, diametralClearance, downFrom, upFrom } from '../../judging/internal.js';
 import { linearExpansion, partTemperature } from '../../measuring/internal.js';
 import { celsius, mm, ppmPerKelvin, type ThermalExpansion } from '../../quantities/index.js';
 import { bushingWall } from '../domains.js';
 import { pinFit } from './pin-fit.js';
 import { pinReamSize } from './ream-size.js';
-
-/** How far apart the ends of a span are on a card that asks for one of them [m]. */
-const TOLERANCE = 5e-6;
 
 const growing = (end: 'min' | 'max', coefficient: ThermalExpansion) => ({
   coefficient: { min: ppmPerKelvin(0), max: ppmPerKelvin(40), [end]: coefficient },
@@ -162,8 +159,8 @@ export const pinCards = {
     },
     call: ({ d, c }) => [
       {
-        pin: { min: within(diameter, d - TOLERANCE), max: d },
-        clearance: { min: c, max: within(diametralClearance, c + 4 * TOLERANCE) },
+        pin: downFrom(diameter, d),
+        clearance: upFrom(diametralClearance, c, 2e-5),
       },
     ],
     read: (ream) => ('reamTo' in ream ? ream.reamTo.min : undefined),
@@ -186,8 +183,8 @@ export const pinCards = {
     },
     call: ({ d, c }) => [
       {
-        pin: { min: d, max: within(diameter, d + TOLERANCE) },
-        clearance: { min: within(diametralClearance, c - 4 * TOLERANCE), max: c },
+        pin: upFrom(diameter, d),
+        clearance: downFrom(diametralClearance, c, 2e-5),
       },
     ],
     read: (ream) => ('reamTo' in ream ? ream.reamTo.max : undefined),
