@@ -6,7 +6,7 @@ import {
   publishedCompressionRules,
 } from '../cylinders/index.js';
 import type { BasedLimits, Basis, Finding, Span } from '../judging/index.js';
-import { judgeSpan } from '../judging/internal.js';
+import { judgeSpan, spanOf } from '../judging/internal.js';
 import { type PistonStandDown, pistonStandDown } from '../motion/index.js';
 import { type Angle, degree, type Length, type Ratio, type Volume } from '../quantities/index.js';
 import {
@@ -38,6 +38,8 @@ export interface CompressionSetting {
   readonly ratio?: Span<Ratio>;
   /** What is left above the piston at top dead centre [m³]. */
   readonly clearanceVolume?: Span<Volume>;
+  /** How far the piston stops below the deck, as it was read, else by the sizes; negative stands above it [m]. */
+  readonly deckClearance?: Span<Length>;
   /** From the flat edge of the piston to the face of the head; negative stands into the head [m]. */
   readonly pistonToHead?: Span<Length>;
   /** What the ratio is to be, if the file says so. */
@@ -60,7 +62,9 @@ export function compressionSetting(
   around: AroundCompression,
 ): CompressionSetting {
   const standDown = standDownOf(data, around);
-  const spaces = spacesOf(data, around, standDown);
+  const deck =
+    data.deckClearance === undefined ? standDown?.calculated : spanOf(data.deckClearance);
+  const spaces = spacesOf(data, around, deck);
   const wanted = statedBasis(data.ratio);
   const finding =
     spaces &&
@@ -71,6 +75,7 @@ export function compressionSetting(
     ...spaces,
     ...(wanted && { wanted }),
     ...(finding && { finding }),
+    ...(deck && { deckClearance: deck }),
     ...(standDown && { standDown }),
     ...(cranking && { cranking }),
     rules: data.rules?.map(ruleOf) ?? publishedCompressionRules(),
@@ -78,7 +83,7 @@ export function compressionSetting(
       ...(around.bore ? [] : (['bore'] as const)),
       ...(around.stroke === undefined ? (['stroke'] as const) : []),
       ...(data.chamber === undefined ? (['chamber'] as const) : []),
-      ...(data.deckClearance === undefined && !standDown ? (['deck clearance'] as const) : []),
+      ...(!deck ? (['deck clearance'] as const) : []),
       ...(data.gasket === undefined ? (['gasket'] as const) : []),
     ],
   };
@@ -101,11 +106,10 @@ function standDownOf(
 
 /** The ratio between the smallest and the largest bore. */
 function spacesOf(
-  { chamber, blockChamber, crown, gasket, deckClearance }: CompressionData,
+  { chamber, blockChamber, crown, gasket }: CompressionData,
   { bore, stroke }: AroundCompression,
-  standDown: PistonStandDown | undefined,
+  deck: Span<Length> | undefined,
 ): Required<Pick<CompressionSetting, 'ratio' | 'clearanceVolume' | 'pistonToHead'>> | undefined {
-  const deck = deckClearance ?? standDown?.calculated;
   if (bore === undefined || stroke === undefined || deck === undefined) return undefined;
   if (chamber === undefined || gasket === undefined) return undefined;
   const at = (size: Length) =>

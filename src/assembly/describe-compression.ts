@@ -1,15 +1,9 @@
 import type { CompressionRule } from '../cylinders/index.js';
-import type { Finding, Limits, Span, Wording } from '../judging/index.js';
+import { sayPastHead, sayRatios, sayVolumes } from '../cylinders/internal.js';
+import type { Finding, Span, Wording } from '../judging/index.js';
 import { describeSpan, noteOf, say } from '../judging/internal.js';
-import {
-  cubicInch,
-  type Length,
-  mL,
-  type Ratio,
-  type UnitSystem,
-  type Volume,
-} from '../quantities/index.js';
-import { formatNumber } from '../quantities/internal.js';
+import { sayProud, sayStandDown } from '../motion/internal.js';
+import type { Ratio } from '../quantities/index.js';
 import type { CompressionSetting } from './compression-setting.js';
 
 /** Describes how far the cylinders compress, by the spaces above their pistons, in sentences without full stops. */
@@ -21,6 +15,7 @@ export function describeSpaces(
     wanted,
     finding,
     standDown,
+    deckClearance,
     notGiven,
   }: CompressionSetting,
   wording: Wording,
@@ -28,19 +23,12 @@ export function describeSpaces(
   const { units } = wording;
   const wants = wanted && `${sayRatios(wanted.limits)} ${noteOf(wanted.basis, wording)}`;
   return [
+    ...(deckClearance ? sayProud(deckClearance, units) : []),
+    ...(pistonToHead ? sayPastHead(pistonToHead, units) : []),
     ratio && clearanceVolume
       ? `compression ratio ${sayRatios(ratio)} by the spaces given, with ${sayVolumes(clearanceVolume, units)} left above the piston${finding ? `: ${standing(ratio, finding, wording)}` : ''}`
       : `compression ratio not computed, as these are not given: ${notGiven.join(', ')}${wants ? `; ${wants} is wanted` : ''}`,
-    ...(standDown
-      ? [
-          `by the sizes of the parts the piston stops ${sayStandDown(standDown.calculated, units)} at top dead centre${standDown.stands === undefined ? '' : `; it was read ${READ[standDown.stands]}`}`,
-        ]
-      : []),
-    ...(pistonToHead && pistonToHead.min < 0
-      ? [
-          `the flat edge of the piston may stand ${say((0 - pistonToHead.min) as Length, 'length', units)} past the face of the head: it strikes unless the head is recessed there; turn the engine by hand over soft wire or clay first`,
-        ]
-      : []),
+    ...(standDown ? [sayStandDown(standDown, units)] : []),
   ];
 }
 
@@ -55,12 +43,6 @@ export function describeCranking(
       ]
     : [];
 }
-
-const READ = {
-  'as the sizes say': 'as the sizes say',
-  'too low': 'too low for them: look for a bent rod or another crankshaft or piston',
-  'too high': 'too high for them: look for a planed block, or carbon under the dial',
-} as const;
 
 /** How the ratio stands to what is wanted: where only one end of it is outside, the spaces do not tell. */
 function standing(
@@ -77,16 +59,6 @@ function standing(
     return `${ratio.max < min ? '' : 'it may be '}below the limit of ${min.toFixed(2)} ${by}`;
   }
   return `within ${sayRatios(limits)} ${by}`;
-}
-
-/** `0.0200 in below the deck`: no one reads a negative depth aloud. */
-function sayStandDown({ min, max }: Span<Length>, units: UnitSystem): string {
-  if (min >= 0) return `${describeSpan({ min, max }, 'length', units)} below the deck`;
-  const above = -min as Length;
-  if (max > 0) {
-    return `between ${say(above, 'length', units)} above the deck and ${say(max, 'length', units)} below it`;
-  }
-  return `${describeSpan({ min: -max as Length, max: above }, 'length', units)} above the deck`;
 }
 
 /** Describes what a compression test is judged by: what goes before the rules, and each of them. Rules that manuals print disagree. */
@@ -129,21 +101,6 @@ export function describeRule(rule: CompressionRule, wording: Wording): string {
     case 'at least':
       return `every cylinder at least ${say(rule.least, 'gaugePressure', units)} ${by}`;
   }
-}
-
-/** `4.60 to 5.10`: ratios are told as the trade tells them. */
-function sayRatios({ min, max }: Limits<Ratio>): string {
-  const [low, high] = [min?.toFixed(2), max?.toFixed(2)];
-  if (low === undefined) return `at most ${high}`;
-  if (high === undefined) return `at least ${low}`;
-  return low === high ? high : `${low} to ${high}`;
-}
-
-/** A chamber in cubic inches or millilitres. */
-function sayVolumes({ min, max }: Span<Volume>, units: UnitSystem): string {
-  const unit = units === 'inch' ? cubicInch : mL;
-  const [low, high] = [formatNumber(min, unit), formatNumber(max, unit)];
-  return low === high ? `${high} ${unit.symbol}` : `${low} to ${high} ${unit.symbol}`;
 }
 
 const percent = (share: number) => `${(100 * share).toFixed(0)} %`;

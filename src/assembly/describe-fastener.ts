@@ -1,8 +1,8 @@
 import type { BoltGrade, TorqueWording } from '../fasteners/index.js';
 import { describeTighteningPlan } from '../fasteners/index.js';
-import { torqueWords, type WrenchScale } from '../fasteners/internal.js';
+import { sayOverload, torqueWords, type WrenchScale } from '../fasteners/internal.js';
 import type { Span, Wording } from '../judging/index.js';
-import { holds as isWithin, noteOf, sayFinding } from '../judging/internal.js';
+import { noteOf } from '../judging/internal.js';
 import type { Torque } from '../quantities/index.js';
 import type { FastenersData } from '../reading/index.js';
 import type { FastenerSetting } from './fastener-setting.js';
@@ -67,11 +67,7 @@ export function describeFastener(
             'the file does not say whether thread and face are dry or oiled: look it up first, as the same torque pulls an oiled bolt much harder',
           ]
         : []),
-      ...(known && !isWithin(known.finding)
-        ? [
-            `that torque may overload the bolt if its thread is slippery: ${sayFinding(known.finding, wording)}; look up first that its grade, and what is on its thread, are those of the torque`,
-          ]
-        : []),
+      ...(known ? sayOverload(known, wording) : []),
       ...(onWrench ? [`set the wrench to ${say(onWrench)} for that`] : []),
       ...(plan && onWrench ? ['the rounds are what to set the wrench to'] : []),
       ...(plan ? describeTighteningPlan(plan, torqueWording) : []),

@@ -1,5 +1,5 @@
 import { type FileKind, fileKind, IS_FILE, readJson } from '../reading/index.js';
-import { UnreadableFile } from './read-source.js';
+import { UnreadableFile } from './unreadable-file.js';
 
 /** The command for each kind of file. */
 const RUN: Readonly<Record<FileKind, (file: string) => string>> = {

@@ -1,4 +1,5 @@
 #!/usr/bin/env node
+import { readFileSync } from 'node:fs';
 import { readFile } from 'node:fs/promises';
 import module, { createRequire } from 'node:module';
 import { Socket } from 'node:net';
@@ -57,6 +58,7 @@ process.exitCode = await run(process.argv.slice(2), {
     input: process.stdin,
     output: process.stdout,
     history: historyFile(process.platform, process.env, homedir()),
+    readFile: (path) => readFileSync(path, 'utf8'),
     writeFile: writeNewNow,
     version,
   },

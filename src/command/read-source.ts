@@ -1,11 +1,7 @@
 import type { Io } from './io.js';
 import type { Source } from './request.js';
+import { unreadable } from './unreadable-file.js';
 import { WrongCommand } from './wrong-command.js';
-
-/** Thrown when a file cannot be read. */
-export class UnreadableFile extends Error {
-  override readonly name = 'UnreadableFile';
-}
 
 /** The input texts of a command. */
 export interface Texts {
@@ -29,17 +25,6 @@ async function textOf(path: string, io: Io): Promise<string> {
   try {
     return await io.readFile(path);
   } catch (error) {
-    throw new UnreadableFile(`${path}: ${whyNot(error)}`);
+    throw unreadable(path, error);
   }
-}
-
-const REASONS: Readonly<Record<string, string>> = {
-  ENOENT: 'no such file',
-  EISDIR: 'it is a folder',
-  EACCES: 'you have no permission to read it',
-};
-
-function whyNot(error: unknown): string {
-  const { code, message } = error as NodeJS.ErrnoException;
-  return REASONS[code ?? ''] ?? `it cannot be read: ${message}`;
 }

@@ -2,6 +2,11 @@
 
 export { boreInDoubt, boreShapeLimits, boreWearLimits } from './bore-limits.js';
 export {
+  sayPastHead,
+  sayRatios,
+  sayVolumes,
+} from './compression/describe-compression-ratio.js';
+export {
   chamberMouth,
   chamberVolume,
   compressionReading,

@@ -19,6 +19,7 @@ export const borePlanLayout = { by: 'outcome', variants: [
   servedBorePlanLayout,
   { fields: { outcome: { oneOf: ['none'] }, because: { list: boreReasonLayout } } },
 ] } satisfies Layout;
+export const compressionRatioLayout = { fields: { ratio: spanLayout, sweptVolume: 'number', clearanceVolume: spanLayout, gasketVolume: 'number', deckClearance: spanLayout, pistonToHeadFace: spanLayout } } satisfies Layout;
 export const ringFilingLayout = { by: 'work', variants: [
   { fields: { work: { oneOf: ['fit as it is', 'measure again', 'use another ring', 'wider than a new fit'] }, finding: findingLengthLayout } },
   { fields: { work: { oneOf: ['bore is worn'] }, finding: findingLengthLayout, 'serves?': spanLayout } },

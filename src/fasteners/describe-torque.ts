@@ -5,6 +5,7 @@ import {
   guardObject,
   guardWord,
   guardWording,
+  holds,
   noteOf,
   sayFinding,
 } from '../judging/internal.js';
@@ -32,8 +33,9 @@ export interface TorqueWording extends Wording {
 }
 
 /**
- * Describes a torque in sentences: what to set at the fastener and in what state of the thread, what preload that may
- * give, and how the highest of it stands against the proof load.
+ * Describes a torque in sentences: first that the maker's torque may overload the bolt, if it may; then what to set at the
+ * fastener and in what state of the thread, what preload that may give, and how the highest of it stands against the proof
+ * load.
  *
  * @param setting - what `torqueSetting` gave
  * @param wording - the units to print in, and what the wrench is marked in
@@ -58,10 +60,12 @@ export function describeTorqueSetting(
   const { units, say, plain } = torqueWords(wording);
   const { outcome, torque, nutFactor: factor, preload, finding, keptDown, basis } = setting;
   const { min, max } = factor.span;
+  const overload = sayOverload(setting, plain);
   return [
+    ...overload,
     `tighten to ${say(torque)} at the fastener, thread and face ${factor.condition} ${noteOf(basis, plain)}`,
     `the nut factor may be ${min} to ${max} ${noteOf(factor.basis, plain)}, so that the preload may be ${describeSpan(preload, 'force', units)}: torque is a poor measure of preload`,
-    sayFinding(finding, plain),
+    ...(overload.length === 0 ? [sayFinding(finding, plain)] : []),
     ...(keptDown
       ? [
           'the torque is kept down so that slippery threads do not overload the bolt; the stretch of the bolt tells the preload better',
@@ -70,6 +74,21 @@ export function describeTorqueSetting(
     outcome === "maker's"
       ? "the maker's torque holds for the state of the thread that he gives it for: dry, oiled or waxed"
       : "this is reckoned, for want of the maker's figure, and holds for a sound bolt of its grade in steel",
+  ];
+}
+
+/** That the maker's torque and the strength of the bolt conflict; nothing where they do not. */
+export function sayOverload(
+  { preload, proofLoad, finding }: TorqueSetting,
+  wording: Wording,
+): readonly string[] {
+  if (holds(finding)) return [];
+  const overloads =
+    preload.min > proofLoad
+      ? 'overloads it even at the highest nut factor'
+      : 'may overload it if its thread is slippery';
+  return [
+    `the maker's torque conflicts with the strength of the bolt and ${overloads}: ${sayFinding(finding, wording)}; look up first that its grade, and what is on its thread, are those of the torque`,
   ];
 }
 

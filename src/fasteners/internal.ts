@@ -1,6 +1,6 @@
 // What the other rooms use of this one and users never see.
 export { BOLT_GRADES } from './bolt-grades.js';
-export { torqueWords, WRENCH_SCALES, type WrenchScale } from './describe-torque.js';
+export { sayOverload, torqueWords, WRENCH_SCALES, type WrenchScale } from './describe-torque.js';
 export {
   adapterAngle,
   adapterLength,

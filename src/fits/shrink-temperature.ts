@@ -85,11 +85,12 @@ const ROOM = 293.15 as Temperature;
  * they go together without heat, it is the temperature they were measured at. Common practice is a gap of a thousandth of
  * the diameter: the hub cools, and the shaft warms, from the moment they touch, and one that grips halfway is lost.
  *
- * Without a limit of heating nothing is judged. Above its limit a hub loses its temper, or a casting cracks: cool the shaft
- * as well, or press it. Heat evenly and slowly, in an oven or in oil well below its flash point, and never cast iron with a
- * torch at one spot. Magnesium alloys can catch fire. Hot metal looks cold: wear dry gloves and cover your eyes. A closed
- * hollow part bursts, and oil or solvent in it burns. Dry ice and liquid nitrogen burn the skin, drive the air out of a
- * closed room, and make some irons and hardened steels brittle. The maker's manual comes first.
+ * Without a limit of heating nothing is judged: give the maker's, or the rule of thumb that `heatingLimit` has for the
+ * metal. Above its limit a hub loses its temper, or a casting cracks: cool the shaft as well, or press it. Heat evenly and
+ * slowly, in an oven or in oil well below its flash point, and never cast iron with a torch at one spot. Magnesium alloys
+ * can catch fire. Hot metal looks cold: wear dry gloves and cover your eyes. A closed hollow part bursts, and oil or solvent
+ * in it burns. Dry ice and liquid nitrogen burn the skin, drive the air out of a closed room, and make some irons and
+ * hardened steels brittle. The maker's manual comes first.
  *
  * @param fit - bore, interference, gap, how both parts grow, and how cold the shaft is
  * @returns temperature of the hub [K], with a finding if a limit of heating was given

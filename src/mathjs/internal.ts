@@ -2,7 +2,7 @@
 export type { Exact } from './exact.js';
 export { functions } from './functions.js';
 export { type DoneCall, importInto } from './import.js';
-export { isMathUnit } from './instance.js';
+export { isMathUnit, type MathUnit } from './instance.js';
 export { readValue } from './read-value.js';
 export { choicesOf, fieldsOf, isDimension, withArticle, wrongUnit } from './say-shape.js';
 export type { ValueShape } from './shapes.js';

@@ -11,6 +11,7 @@ export {
   type LoadDiagram,
   type PinLoad,
 } from './big-end-loads.js';
+export { describeStandDown } from './describe-stand-down.js';
 export { type DipperDip, type DipperInTrough, dipperDip, type YesOrNo } from './dipper.js';
 export {
   type GasCycle,

@@ -1,4 +1,5 @@
 // What the other rooms use of this one and users never see.
+export { sayProud, sayStandDown } from './describe-stand-down.js';
 export {
   airPressure,
   bearingLoad,

@@ -4,4 +4,4 @@ import { findingLengthLayout, spanLayout } from '../judging/layouts.js';
 
 export const yesOrNoLayout = { oneOf: ['maybe', 'no', 'yes'] } satisfies Layout;
 export const dipperDipLayout = { fields: { reach: spanLayout, dip: spanLayout, clearance: spanLayout, reachesOil: yesOrNoLayout, strikes: yesOrNoLayout, 'dipFinding?': findingLengthLayout, 'clearanceFinding?': findingLengthLayout } } satisfies Layout;
-export const pistonStandDownLayout = { fields: { calculated: spanLayout, 'difference?': spanLayout, 'stands?': { oneOf: ['as the sizes say', 'too high', 'too low'] }, 'finding?': findingLengthLayout } } satisfies Layout;
+export const pistonStandDownLayout = { fields: { calculated: spanLayout, 'measured?': spanLayout, 'difference?': spanLayout, 'stands?': { oneOf: ['as the sizes say', 'too high', 'too low'] }, 'finding?': findingLengthLayout } } satisfies Layout;

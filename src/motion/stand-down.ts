@@ -32,6 +32,8 @@ export interface SizesToDeck extends OwnLimits<'length'> {
 export interface PistonStandDown {
   /** How far below the deck, by the sizes at their worst; negative stands above it [m]. */
   readonly calculated: Span<Length>;
+  /** How far below the deck it was read; absent if it was not measured [m]. */
+  readonly measured?: Span<Length>;
   /** What was measured less what was calculated; positive is lower than the sizes say [m]. */
   readonly difference?: Span<Length>;
   /** How the piston stands to what its sizes allow; absent if it was not measured. */
@@ -64,7 +66,7 @@ const SIZES = [
  * Read it with a dial over the pin, where the piston does not rock, and push it up and down: the play of the bearings
  * is in the reading. One that stands too low has a bent rod, a reground crank of less throw or a piston of another
  * engine; one too high a planed block, or carbon under the dial. Compare all cylinders before any is blamed. A piston
- * above the deck needs a gasket that leaves it room, hot and at speed.
+ * above the deck needs a gasket that leaves it room, hot and at speed; `describeStandDown` says so first.
  *
  * @param sizes - sizes of the parts, what was measured, and the limits if they are known [m]
  * @returns the stand-down by the sizes, what was measured against it, and a finding if limits were given [m]
@@ -103,6 +105,7 @@ export function pistonStandDown(sizes: SizesToDeck): PistonStandDown {
   return {
     calculated,
     ...(measured && {
+      measured,
       difference: gapOf(measured, calculated),
       stands: standsOf(measured, calculated),
     }),

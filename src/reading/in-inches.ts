@@ -4,13 +4,18 @@ import { inch, metre, mm, valueIn } from '../quantities/index.js';
 const TYPED_OR_LENGTH =
   /"(?:[^"\\]|\\.)*"|(?<![\w.])(-?\d+(?:\.\d+)?) (mm|m)\b(?![/²³·]| under| over)/g;
 
-/** A message with the lengths that a check tells in inches, and what was typed as it was typed. */
-export const inInches = (message: string): string =>
-  message.replace(TYPED_OR_LENGTH, (found, number?: string, unit?: string) => {
-    if (number === undefined) return found;
+/**
+ * A message with the lengths that a check tells in inches, and what was typed as it was typed: what stands in quotation
+ * marks, and every length in the text `typed`.
+ */
+export function inInches(message: string, typed = ''): string {
+  const own: readonly string[] = typed.match(TYPED_OR_LENGTH) ?? [];
+  return message.replace(TYPED_OR_LENGTH, (found, number?: string, unit?: string) => {
+    if (number === undefined || own.includes(found)) return found;
     const length = unit === 'm' ? metre(Number(number)) : mm(Number(number));
     return `${rounded(valueIn(length, inch))} in`;
   });
+}
 
 /** To a tenth of a thou, which a micrometer reads; less than a thou to three digits. */
 const rounded = (inches: number): string =>

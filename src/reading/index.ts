@@ -69,6 +69,7 @@ export { grindNames, grindRequest } from './grind-request.js';
 export { CRACK_TEST, HAPPENED, HAPPENINGS, type Happening, HITS_THE_BLOCK } from './happenings.js';
 export { anglesOf, type HiddenOval, type HowRead, howWellRead, type WasRead } from './how-read.js';
 export { howWell } from './how-well.js';
+export { inInches } from './in-inches.js';
 export { journalWords } from './journal-words.js';
 export { type JsonSchema, jsonSchemaOf } from './json-schema.js';
 export { statedLimits } from './limit-fields.js';

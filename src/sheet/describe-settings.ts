@@ -76,11 +76,11 @@ function torqueOf({ fasteners, wrench }: AssemblySettings, wording: Wording): re
   return fasteners.flatMap((setting) => {
     const name = FASTENER_NAMES[setting.holds];
     const { torque: said, notes } = describeFastener(setting, wording, wrench);
-    // A preload that is too high stands among the notes.
+    // The torque itself is said; a preload that is too high comes first here, and stands among the notes.
     const known = setting.setting
       ? describeTorqueSetting(setting.setting, { ...wording, ...(wrench && { wrench }) }).slice(
-          1,
-          holds(setting.setting.finding) ? 3 : 2,
+          holds(setting.setting.finding) ? 1 : 2,
+          3,
         )
       : [];
     return [`${name}: ${said ?? 'no torque'}`, ...[...known, ...notes].map((note) => `  ${note}`)];

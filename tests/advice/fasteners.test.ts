@@ -27,8 +27,26 @@ describe('a torque', () => {
     expect(oiled.outcome).toBe("maker's");
     expect(oiled.torque).toEqual({ min: makers, max: makers });
     expect(oiled.finding.verdict).toBe('above');
-    const [first] = describeTorqueSetting(oiled, { units: 'inch' });
-    expect(first).toBe('tighten to 35.0 lbf·ft at the fastener, thread and face oiled (specified)');
+    const [first, second, ...others] = describeTorqueSetting(oiled, { units: 'inch' });
+    // Shigley's Eq. 8-27 with the least nut factor of 0.10: 35 * 12 / (0.10 * 0.375) = 11200 lbf; a share of it at the
+    // highest of 0.26 is 4308 lbf, less than the proof load of 0.0878 * 85000 = 7465 lbf.
+    expect(first).toMatch(
+      /^the maker's torque conflicts with the strength of the bolt and may overload it if its thread is slippery: highest preload 11200\.0 lbf: .* look up first that its grade/,
+    );
+    expect(others.join()).not.toContain('highest preload');
+    expect(second).toBe(
+      'tighten to 35.0 lbf·ft at the fastener, thread and face oiled (specified)',
+    );
+  });
+
+  it('that overloads the bolt whatever the friction is told so before it is told', () => {
+    // 80 * 12 / (0.26 * 0.375) = 9846 lbf at the highest nut factor is past the proof load of 7465 lbf.
+    const over = torqueSetting({ ...rodBolt, condition: 'oiled', makers: lbfFoot(80) });
+    const [first] = describeTorqueSetting(over, { units: 'inch' });
+    expect(first).toContain('overloads it even at the highest nut factor');
+    // 23 * 12 / (0.10 * 0.375) = 7360 lbf is within it.
+    const within = torqueSetting({ ...rodBolt, condition: 'oiled', makers: lbfFoot(23) });
+    expect(describeTorqueSetting(within, { units: 'inch' })[0]).toMatch(/^tighten to 23\.0 lbf·ft/);
   });
 
   it('says what is on the thread, and that it is a poor measure of preload, every time', () => {

@@ -99,8 +99,9 @@ describe('how far a cylinder compresses', () => {
     // 0.060 in above the deck, under a gasket of 0.050 in.
     const proud = { ...spaces, deckClearance: inch(-0.06) };
     expect(words(proud).join()).toContain(
-      'the flat edge of the piston may stand 0.0100 in past the face of the head: it strikes unless',
+      'the flat edge of the piston stands 0.0100 in past the face of the head: it strikes unless',
     );
+    expect(words(proud)[0]).toMatch(/^the piston stands proud of the deck by 0\.0600 in: /);
     expect(words(spaces).join()).not.toContain('past the face');
   });
 
@@ -162,12 +163,19 @@ describe('where the piston stops', () => {
 
   it('may be above the deck, and is told so', () => {
     // 9.465 - 1.625 - 6 - 1.85 = -0.010 in.
-    expect(words({ ...parts, deckHeight: inch(9.465) })[1]).toBe(
+    const [first, , third] = words({ ...parts, deckHeight: inch(9.465) });
+    expect(first).toMatch(
+      /^the piston stands proud of the deck by 0\.0100 in: check its clearance/,
+    );
+    expect(third).toBe(
       'by the sizes of the parts the piston stops 0.0100 in above the deck at top dead centre',
     );
     // From 9.470 to 9.480: -0.005 to 0.005 in.
     const about = { min: inch(9.47), max: inch(9.48) };
-    expect(words({ ...parts, deckHeight: about })[1]).toBe(
+    expect(words({ ...parts, deckHeight: about })[0]).toMatch(
+      /^the piston may stand proud of the deck by up to 0\.0050 in: /,
+    );
+    expect(words({ ...parts, deckHeight: about })[2]).toBe(
       'by the sizes of the parts the piston stops between 0.0050 in above the deck and 0.0050 in below it at top dead centre',
     );
   });
@@ -185,9 +193,15 @@ describe('where the piston stops', () => {
 
   it('is compared where it was read besides, and the reading counts', () => {
     const read = (deckClearance: number) => ({ ...parts, deckClearance: inch(deckClearance) });
-    expect(words(read(0.02))[1]).toContain('; it was read as the sizes say');
-    expect(words(read(0.05))[1]).toContain('; it was read too low for them: look for a bent rod');
-    expect(words(read(0))[1]).toContain('; it was read too high for them: look for a planed block');
+    expect(words(read(0.02))[1]).toContain(
+      '; it was read 0.0200 in below the deck, as the sizes say',
+    );
+    expect(words(read(0.05))[1]).toContain(
+      '; it was read 0.0500 in below the deck, too low for them: look for a bent rod',
+    );
+    expect(words(read(0))[1]).toContain(
+      '; it was read 0.0000 in below the deck, too high for them: look for a planed block',
+    );
     // By the reading of 0.050 in: 4.353429 + 0.353429 = 4.706858 in³: 1 + 22.972896 / 4.706858 = 5.88073.
     expect(compressionSetting(read(0.05), around).ratio?.min).toBeCloseTo(5.88073, 4);
   });

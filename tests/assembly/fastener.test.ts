@@ -108,7 +108,9 @@ describe('a fastener', () => {
     // 30 lbf·ft = 360 lbf·in on the most slippery oiled thread: 360 / (0.10 * 0.375) = 9600 lbf over 7465 lbf.
     const over = { ...known, torque: lbfFoot(30) };
     expect(fastenerSetting('head', over).setting?.finding.verdict).toBe('above');
-    expect(words(over)).toContain('that torque may overload the bolt if its thread is slippery');
+    expect(words(over)).toContain(
+      "the maker's torque conflicts with the strength of the bolt and may overload it if its thread is slippery: highest preload",
+    );
     expect(words({ ...known, torque: lbfFoot(20) })).not.toContain('overload');
   });
 

@@ -60,7 +60,8 @@ describe('crankwright calc', () => {
     ],
     [
       sizes.replace('2.105 inch', '2.105 m'),
-      'journal: 2.105 m is outside 3 mm … 1 m. Check the unit, e.g. 2.1248 inch.',
+      // 3 mm / 25.4 = 0.1181 in, 1 m / 25.4 mm = 39.3701 in; what was typed stays.
+      'journal: 2.105 m is outside 0.1181 in … 39.3701 in. Check the unit, e.g. 2.1248 inch.',
     ],
   ])('refuses %s in words', async (typed, expected) => {
     expect(await calc(`oilClearance(${typed})`)).toEqual({ code: 2, out: '', err: expected });
@@ -125,9 +126,10 @@ describe('crankwright calc', () => {
 
   it('asks to read again before anything rests on what a step would explain', async () => {
     const { out } = await calc('explainClearance({clearance: 22 thou, journal: 2.105 inch})');
-    expect(out.split('\n').at(-1)).toBe(
-      'That is what the step would explain. Read the journal again, and the stamp on the shells, before anything rests on it.',
-    );
+    expect(out.split('\n')).toEqual([
+      expect.stringMatching(/^it is as if the journal were ground 0\.0200 in below/),
+      'Read the journal again, and the stamp on the shells, before anything rests on that.',
+    ]);
   });
 
   it('asks for an expression, and for quotes', async () => {

@@ -1,3 +1,4 @@
+import { readFileSync } from 'node:fs';
 import { readFile } from 'node:fs/promises';
 import { Readable, Writable } from 'node:stream';
 import type { Io } from '../../src/command/io.js';
@@ -51,6 +52,7 @@ export async function captured(
           done();
         },
       }),
+      readFile: (path) => files[path] ?? readFileSync(`${root}/${path}`, 'utf8'),
       writeFile: async (path) => {
         throw new Error(`${path} is written, and nobody said where to`);
       },

@@ -25,7 +25,24 @@ describe('a slip is told in the words of the trade', () => {
       'put the sizes in braces: oilClearance({housingBore: …})',
     ],
     ['8 in + 3 N', 'a length and a force are not of one kind: neither adds to the other'],
-    ['20 degC * 2', 'a temperature cannot be multiplied; a difference of two can'],
+    [
+      '20 degC * 2',
+      'a temperature cannot be multiplied; a difference of two can, such as 60 celsiusDifference',
+    ],
+    [
+      '100 degC / 2',
+      'a temperature cannot be divided; a difference of two can, such as 60 celsiusDifference',
+    ],
+    [
+      't = 212 degF; t / 2',
+      'a temperature cannot be divided; a difference of two can, such as 60 celsiusDifference',
+    ],
+    [
+      '2-9/8 in',
+      '2-9/8 in: 9/8 is not a fraction below one; write 3-1/8 in, or 2 in - 9/8 in for a difference',
+    ],
+    ['2 8/8"', '2 8/8": 8/8 is not a fraction below one; write 3", or 2" - 8/8" for a difference'],
+    ['2-1/0 in to mm', '2-1/0 in: 1/0 is not a fraction below one'],
     [
       '20 degC + 15 degC',
       '15 °C cannot be added to a temperature; a difference can, such as 25 celsiusDifference',
@@ -48,6 +65,59 @@ describe('a slip is told in the words of the trade', () => {
     expect(await calc(text)).toEqual(['', expected]);
   });
 
+  it('a bound in the units that results are in, and a size as it was typed', async () => {
+    const far = 'oilClearance({housingBore: 2.251 in, journal: 200 in, shellWall: 62 thou})';
+    expect((await calc(far))[1]).toBe(
+      'journal: 200 in is outside 0.1181 in … 39.3701 in. Check the unit, e.g. 2.1248 inch.',
+    );
+    // 2.1248 in * 25.4 = 53.97 mm.
+    expect((await calc(far, '--units', 'metric'))[1]).toBe(
+      'journal: 5.08 m is outside 3 mm … 1 m. Check the unit, e.g. 53.97 mm.',
+    );
+    const [, out] = await calc(far.replace('200 in', '2 mm'));
+    expect(out).toMatch(/^journal: 2 mm is outside 0\.1181 in/);
+  });
+
+  it('halves what may be halved', async () => {
+    expect(await calc('300 K / 2')).toEqual(['150 K', '']);
+    expect(await calc('(85 degC - 25 degC) / 2')).toEqual(['30 Δ°C', '']);
+    // A difference without a fraction needs no note.
+    expect(await calc('12-9/4')).toEqual(['9.75', '']);
+  });
+
+  it('where to find how hot a hub may be made', async () => {
+    const fit =
+      'diameter: 40 mm, diametralInterference: 0.059 mm, handlingGap: 0.04 mm, hub: meanExpansion("steel"), shaft: meanExpansion("steel"), shaftTemperature: 20 degC';
+    const [bare] = await calc(`shrinkTemperature({${fit}})`);
+    expect(bare?.split('\n').at(-1)).toContain('add heating: heatingLimit("mild steel")');
+    const [limited] = await calc(
+      `shrinkTemperature({${fit}, heating: heatingLimit("mild steel")})`,
+    );
+    expect(limited).toContain('mild steel is heated to 350 °C at most');
+    expect(limited).not.toContain('add heating');
+  });
+
+  it('first that a piston stands proud of the deck, and that a torque overloads the bolt', async () => {
+    // 6 - 3 / 2 - 3 - 1.52 = -0.020 in.
+    const [standDown] = await calc(
+      'pistonStandDown({deckHeight: 6 in, stroke: 3 in, rodLength: 3 in, pinHeight: 1.52 in})',
+    );
+    expect(standDown).toMatch(
+      /^the piston stands proud of the deck by 0\.0200 in: check its clearance to the head, with the gasket as it is pressed, before the engine is turned\n/,
+    );
+    const cylinder =
+      'bore: 3 in, stroke: 3 in, chamber: 50 mL, gasket: {thickness: 40 thou, bore: 3.1 in}';
+    const [ratio] = await calc(`compressionRatio({${cylinder}, deckClearance: -30 thou})`);
+    expect(ratio).toMatch(/^the piston stands proud of the deck by 0\.0300 in: /);
+    expect((await calc(`compressionRatio({${cylinder}, deckClearance: 30 thou})`))[0]).toMatch(
+      /^compression ratio /,
+    );
+    const [torque] = await calc(
+      'torqueSetting({thread: threadOf("3/8-24 UNF"), proofStress: 85000 psi, condition: "oiled", makers: 35 lbfFoot})',
+    );
+    expect(torque).toMatch(/^the maker's torque conflicts with the strength of the bolt/);
+  });
+
   it('a mixed number without its unit, every time', async () => {
     const said =
       '2-1/8 without a unit is a difference, 1.875; a mixed number has its unit: 2-1/8 in';
@@ -64,12 +134,11 @@ describe('a slip is told in the words of the trade', () => {
   });
 
   it('a ratio to four digits, and to all of them in JSON', async () => {
-    // 70 mm bore and stroke sweep 269.39 cm³; (269.39 + 20) / 20 = 14.47.
-    const cylinder =
-      'compressionRatio({gasket: "none", chamber: 20 cc, deckClearance: 0 mm, bore: 70 mm, stroke: 70 mm})';
-    expect((await calc(cylinder))[0]).toContain('min: 14.47\n');
-    const [{ value }] = JSON.parse((await calc(cylinder, '--json'))[0] ?? '');
-    expect(value.ratio.min).toBeCloseTo(1 + (Math.PI * 0.07 ** 3) / 4 / 20e-6, 9);
+    // 141.5 * 999.016 / 900 - 131.5 = 25.5675, by the definition of API gravity; water weighs 999.016 kg/m³ at 60 °F.
+    const api = 'apiGravity(0.9 gramPerCubicCm)';
+    expect((await calc(api))[0]).toBe('25.57');
+    const [{ value }] = JSON.parse((await calc(api, '--json'))[0] ?? '');
+    expect(value).toBeCloseTo((141.5 * 999.016) / 900 - 131.5, 6);
     expect((await calc('1/3'))[0]).toBe('0.333333333333');
   });
 

@@ -86,6 +86,7 @@ describe('crankwright repl', () => {
             done();
           },
         }),
+        readFile: (from) => readFileSync(from, 'utf8'),
         writeFile: writeNewNow,
         version: '1.2.3',
       },
@@ -95,6 +96,45 @@ describe('crankwright repl', () => {
     expect(out).toContain(`written to ${path}`);
     expect(out).toContain(`${path} is there already; name another file`);
     expect(out).toContain('50.8 mm');
+  });
+
+  it('names the line at which a file that is loaded goes wrong, and keeps what was right', async () => {
+    const files = {
+      'my.txt': 'x = 2 in\n# the bore\ny = x +\n  1\nz = 5 in\n',
+      'good.txt': 'w = 1 in;\n',
+    };
+    const { out } = await captured(['repl'], {
+      files,
+      prompted: [
+        '.load my.txt\n',
+        'x to mm\n',
+        'z\n',
+        '.load good.txt\n',
+        'w\n',
+        '.load none.txt\n',
+        '.load\n',
+      ],
+    });
+    const [, loaded = ''] = out.split('> ');
+    expect(loaded).toBe(
+      '2 in\nline 3 of my.txt: only sizes of one kind can be added or taken from each other, each with its unit\nThe lines above it were worked out; it and those below it were not.\n',
+    );
+    expect(out).toContain('50.8 mm');
+    expect(out).toContain('z: there is no such name');
+    expect(out).toContain('read from good.txt');
+    expect(out).toContain('1 in');
+    expect(out).toContain('none.txt: no such file');
+    expect(out).toContain('name a file: .load my-engine.txt');
+  });
+
+  it('saves what was right of a file that was loaded', async () => {
+    const written: Record<string, string> = {};
+    const { prompt: io } = withWriting(written);
+    const lines = ['.load my.txt\n', '.save again.txt\n'];
+    await captured(['repl'], {
+      prompt: { ...io, input: streams.Readable.from(lines), readFile: () => 'x = 2 in\n1/0\n' },
+    });
+    expect(written['again.txt']).toBe('x = 2 in\n');
   });
 
   it('keeps its history in the folder of the system', () => {
@@ -222,6 +262,7 @@ function withWriting(written: Record<string, string>) {
     prompt: {
       input: Readable.from(['x = 2 in\n', '.save my.txt\n', '.ts my.ts\n']),
       output: new Writable({ write: (_chunk, _encoding, done) => done() }),
+      readFile: () => '',
       writeFile: async (path: string, text: string) => {
         written[path] = text;
       },

@@ -1,5 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import { WrongStatement, whatIsWrong } from '../../src/command/prompt/wrong-statement.js';
+import { whatIsWrong } from '../../src/command/prompt/what-is-wrong.js';
+import { WrongStatement } from '../../src/command/prompt/wrong-statement.js';
+
+const said = (error: Error, typed = '') =>
+  whatIsWrong(error, { names: ['journal'], units: 'inch', typed });
 
 describe('what mathjs says, for the person at the prompt', () => {
   it.each([
@@ -21,13 +25,13 @@ describe('what mathjs says, for the person at the prompt', () => {
     ['Undefined function qqqqqqq', 'qqqqqqq: there is no such function'],
     ['Undefined symbol qq', 'qq: there is no such name'],
     ['Undefined symbol jurnal', 'jurnal: did you mean journal?'],
-  ])('%s', (message, said) => {
-    expect(whatIsWrong(new Error(message), ['journal'])).toBe(said);
+  ])('%s', (message, words) => {
+    expect(said(new Error(message))).toBe(words);
   });
 
   it('keeps a sentence of ours, and asks for braces', () => {
-    expect(whatIsWrong(new WrongStatement('not so'), [])).toBe('not so');
-    expect(whatIsWrong(new Error('Undefined symbol bore'), [], 'oilClearance(bore: 2 inch)')).toBe(
+    expect(said(new WrongStatement('not so'))).toBe('not so');
+    expect(said(new Error('Undefined symbol bore'), 'oilClearance(bore: 2 inch)')).toBe(
       'put the sizes in braces: oilClearance({bore: …})',
     );
   });

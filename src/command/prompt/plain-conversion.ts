@@ -13,12 +13,12 @@ const CONVERSION =
 export function plainConversion(
   typed: string,
 ): { readonly said: string; readonly notes: readonly string[] } | undefined {
-  const { text, notes } = rewriteText(typed);
-  const [, sign, over, under, decimal, from = '', to = ''] = CONVERSION.exec(text) ?? [];
-  const [own, wanted] = [unitByName.get(from), unitByName.get(to)];
-  if (!own || own.dimension !== wanted?.dimension) return undefined;
-  const size = decimal === undefined ? Number(over) / Number(under) : Number(decimal);
   try {
+    const { text, notes } = rewriteText(typed);
+    const [, sign, over, under, decimal, from = '', to = ''] = CONVERSION.exec(text) ?? [];
+    const [own, wanted] = [unitByName.get(from), unitByName.get(to)];
+    if (!own || own.dimension !== wanted?.dimension) return undefined;
+    const size = decimal === undefined ? Number(over) / Number(under) : Number(decimal);
     return { said: sayIn(own(sign === '-' ? -size : size), wanted), notes };
   } catch {
     return undefined;

@@ -4,7 +4,7 @@ const COMMANDS: Readonly<Record<string, string>> = {
   '.units inch|metric': 'the units that results are in from then on',
   '.ts, .ts FILE': 'the session as TypeScript, printed or in a new file',
   '.save FILE': 'keeps what was typed in a new file, for .load and calc',
-  '.load FILE': 'types it again',
+  '.load FILE': 'works out its lines; at a mistake it stops and names the line',
   '.break': 'leaves a statement that is not finished',
   '.exit': 'leaves the prompt',
   '.help': 'this list',

@@ -2,6 +2,7 @@ import type { MathJsInstance } from 'mathjs';
 import {
   type Exact,
   isMathUnit,
+  type MathUnit,
   unitByName,
   withArticle,
   wrongUnit,
@@ -25,6 +26,7 @@ export const READING = {
   minus: '_minus',
   plus: '_plus',
   times: '_times',
+  over: '_over',
 } as const;
 
 /** Differences that are read in the degrees of a scale. */
@@ -46,6 +48,7 @@ export function readingFunctions(
   exact: Exact,
 ): Readonly<Record<string, Operator>> {
   const multiply = math.multiply as Operator;
+  const divide = math.divide as Operator;
   const [add, subtract] = [math.add as Operator, math.subtract as Operator];
 
   const of: Operator = (value, name) => {
@@ -122,12 +125,22 @@ export function readingFunctions(
     return add(a, b);
   };
 
-  const times: Operator = (a, b) => {
-    for (const each of [a, b]) {
-      if ((scaleOf(each)?.offset ?? 0) === 0) continue;
-      throw new WrongStatement('a temperature cannot be multiplied; a difference of two can');
+  /** Half of 100 °C is no temperature that anybody means: the zero of the scale is only a mark on it. */
+  const refuseScales = (values: readonly unknown[], done: 'multiplied' | 'divided') => {
+    for (const each of values) {
+      if ((scaleOf(each)?.offset ?? 0) === 0 || (each as MathUnit).value === null) continue;
+      throw new WrongStatement(
+        `a temperature cannot be ${done}; a difference of two can, such as 60 celsiusDifference`,
+      );
     }
+  };
+  const times: Operator = (a, b) => {
+    refuseScales([a, b], 'multiplied');
     return multiply(a, b);
+  };
+  const over: Operator = (a, b) => {
+    refuseScales([a, b], 'divided');
+    return divide(a, b);
   };
 
   return {
@@ -136,6 +149,7 @@ export function readingFunctions(
     [READING.minus]: minus,
     [READING.plus]: plus,
     [READING.times]: times,
+    [READING.over]: over,
   };
 }
 

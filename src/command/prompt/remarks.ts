@@ -5,15 +5,27 @@ import {
   recommendedOilClearance,
 } from '../../bearings/index.js';
 import { undersizeSteps } from '../../crankshaft/index.js';
+import type { ShrinkTemperature } from '../../fits/index.js';
 import type { DoneCall } from '../../mathjs/internal.js';
 import type { Length, UnitSystem } from '../../quantities/index.js';
 import { sayResultIn, unitToSay } from './show-quantity.js';
 
 const READ_AGAIN = 'Read the journal again, and the stamp on the shells.';
 
-/** What a machinist would add to a bare number: the rest of its line, and lines below it. */
+/** What a machinist would add to a bare result: the rest of its line, and lines below it. */
 export function remarkOn(call: DoneCall, units: UnitSystem): string | undefined {
-  if (call.name !== 'oilClearance' || typeof call.result !== 'number') return undefined;
+  if (call.name === 'shrinkTemperature') return onHeating(call.result as ShrinkTemperature);
+  return call.name === 'oilClearance' ? onClearance(call, units) : undefined;
+}
+
+/** How hot a hub may be made, if nobody has said it. */
+const onHeating = ({ finding }: ShrinkTemperature): string | undefined =>
+  finding
+    ? undefined
+    : '\nhow hot the hub may be made is not given, so this is not judged: add heating: heatingLimit("mild steel"), or that of your metal; .about heatingLimit lists them';
+
+function onClearance(call: DoneCall, units: UnitSystem): string | undefined {
+  if (typeof call.result !== 'number') return undefined;
   const [{ journal }] = call.args as readonly [BearingSizes];
   const clearance = call.result as Length;
   const unit = unitToSay(clearance, 'length', units);
@@ -46,5 +58,5 @@ export const cautionOn = ({ name, result }: DoneCall): string | undefined =>
   typeof result === 'object' &&
   result !== null &&
   'mismatch' in result
-    ? `That is what the step would explain. Read the journal again, and the stamp on the shells, before anything rests on it.`
+    ? 'Read the journal again, and the stamp on the shells, before anything rests on that.'
     : undefined;

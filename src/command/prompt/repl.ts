@@ -4,8 +4,10 @@ import { type REPLServer, Recoverable, start } from 'node:repl';
 import type { Readable, Writable } from 'node:stream';
 import type { UnitSystem } from '../../quantities/index.js';
 import { codeOf, unwritable } from '../output.js';
+import { unreadable } from '../unreadable-file.js';
 import { about } from './about.js';
 import { complete } from './complete.js';
+import { loadFile } from './load-file.js';
 import { promptHelp, slipIn, unknownCommand } from './prompt-help.js';
 import { Session, Unfinished } from './session.js';
 import { whatHas } from './taken-names.js';
@@ -18,6 +20,8 @@ export interface PromptIo {
   readonly output: Writable;
   /** Where what was typed is kept for the next time; nowhere if it is left out. */
   readonly history?: string;
+  /** Reads a file. */
+  readonly readFile: (path: string) => string;
   /** Writes a new file; a line after it may read it. */
   readonly writeFile: (path: string, text: string) => void;
   readonly version: string;
@@ -143,6 +147,23 @@ function addCommands(server: REPLServer, session: Session, typed: string[], io: 
     action: (path) => {
       if (path.trim() === '') say('name a file: .save my-engine.txt');
       else write(path.trim(), `${typed.join('\n')}\n`);
+    },
+  });
+  server.defineCommand('load', {
+    help: 'Works out the lines of a file: .load FILE',
+    action: (name) => {
+      const path = name.trim();
+      if (path === '') {
+        say('name a file: .load my-engine.txt');
+        return;
+      }
+      try {
+        const { said, right } = loadFile(session, path, io.readFile(path));
+        if (right !== '') typed.push(right);
+        say(said);
+      } catch (error) {
+        say(unreadable(path, error).message);
+      }
     },
   });
   server.defineCommand('help', { help: '', action: () => say(promptHelp()) });

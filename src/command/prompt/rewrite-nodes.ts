@@ -30,6 +30,8 @@ export function rewriteNodes(
         return unit === undefined
           ? call(READING.times, [left, right])
           : call(READING.of, [left, text(unit)]);
+      case 'divide':
+        return call(READING.over, [left, right]);
       case 'to':
         return unit === undefined ? at : call(READING.to, [left, text(unit)]);
       case 'subtract':

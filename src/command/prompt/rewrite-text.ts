@@ -1,4 +1,5 @@
 import { BARE_MIXED, MIXED, readableName, SPELLED, WANTED } from './spelled-units.js';
+import { WrongStatement } from './wrong-statement.js';
 
 /** Text that mathjs can read, and what was understood that a reader might have meant otherwise. */
 export interface Rewritten {
@@ -39,10 +40,14 @@ export function rewriteText(typed: string): Rewritten {
       at += unit;
       continue;
     }
-    if (mixed) at -= mixed[0].length;
+    if (mixed) throw new WrongStatement(noFraction(mixed, typed.slice(at)));
     const bare = take(BARE_MIXED);
     if (bare) {
       const [written, from, less, by] = bare;
+      if (Number(less) >= Number(by)) {
+        text += written;
+        continue;
+      }
       const value = Number(from) - Number(less) / Number(by);
       warnings.push(
         `${written} without a unit is a difference, ${value}; a mixed number has its unit: ${written} in`,
@@ -66,6 +71,18 @@ export function rewriteText(typed: string): Rewritten {
     text += apart?.[0] ?? '';
   }
   return { text, notes, warnings };
+}
+
+/** Why `2-9/8 in` is no mixed number, and what to write instead. */
+function noFraction(mixed: RegExpExecArray, behind: string): string {
+  const [written, whole, between, over, under] = mixed;
+  const [unit = ''] = /^\s*[^\s\d()[\]{},;]+/.exec(behind) ?? [];
+  const said = `${written}${unit}: ${over}/${under} is not a fraction below one`;
+  if (Number(under) === 0) return said;
+  const more = Number(whole) + Math.floor(Number(over) / Number(under));
+  const rest = Number(over) % Number(under);
+  const meant = rest === 0 ? `${more}` : `${more}${between}${rest}/${under}`;
+  return `${said}; write ${meant}${unit}, or ${whole}${unit} - ${over}/${under}${unit} for a difference`;
 }
 
 /** How long the unit behind a fraction is that mathjs cannot spell, and what it can. */

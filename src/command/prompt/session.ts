@@ -6,7 +6,8 @@ import { rewriteNodes } from './rewrite-nodes.js';
 import { rewriteText } from './rewrite-text.js';
 import { show } from './show.js';
 import { refuseTaken } from './taken-names.js';
-import { NOT_FINITE, WrongStatement, whatIsWrong } from './wrong-statement.js';
+import { whatIsWrong } from './what-is-wrong.js';
+import { NOT_FINITE, WrongStatement } from './wrong-statement.js';
 import { lacksUnit, whyUnreadable } from './wrong-text.js';
 
 /** A statement that was worked out. */
@@ -95,7 +96,8 @@ export class Session {
       if (value !== undefined) this.scope.set('ans', value);
       return done;
     } catch (error) {
-      throw new WrongStatement(whatIsWrong(error, this.names(), node.toString()));
+      const where = { names: this.names(), units: this.units, typed: node.toString() };
+      throw new WrongStatement(whatIsWrong(error, where));
     }
   }
 

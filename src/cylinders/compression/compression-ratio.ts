@@ -13,6 +13,8 @@ export interface CompressionRatio {
   readonly clearanceVolume: Span<Volume>;
   /** What of that the gasket makes [m³]. */
   readonly gasketVolume: Volume;
+  /** How far the piston stops below the deck, as it was given; negative stands above it [m]. */
+  readonly deckClearance: Span<Length>;
   /** From the flat edge of the piston to the face of the head; negative stands into the head [m]. */
   readonly pistonToHeadFace: Span<Length>;
 }
@@ -41,7 +43,8 @@ const CYLINDER = [
  * cut or is full of carbon.
  *
  * Room is judged nowhere here: `pistonToHeadFace` is cold and at rest, and a piston, its dome or a valve that comes
- * too near to the head strikes it at speed. Measure that with soft wire or clay.
+ * too near to the head strikes it at speed. Measure that with soft wire or clay. `describeCompressionRatio` says first that
+ * a piston stands proud of the deck.
  *
  * @param cylinder - bore, stroke, and the spaces above the piston at top dead centre
  * @returns the ratio as a span, with the volumes behind it and the room to the head's face
@@ -70,6 +73,7 @@ export function compressionRatio(cylinder: CylinderToCompress): CompressionRatio
     sweptVolume: swept,
     clearanceVolume: clearance,
     gasketVolume: gasket as Volume,
+    deckClearance: deck,
     pistonToHeadFace: { min: deck.min + thickness, max: deck.max + thickness } as Span<Length>,
   };
 }

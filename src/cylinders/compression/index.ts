@@ -12,6 +12,7 @@ export {
   type CrankingPressure,
   crankingPressure,
 } from './cranking-pressure.js';
+export { describeCompressionRatio } from './describe-compression-ratio.js';
 export { type LeakDown, type LeakDownReadings, leakDown } from './leak-down.js';
 export type { LeakHeardAt, LeakSuspect } from './leak-heard.js';
 export { type CompressionRule, publishedCompressionRules } from './rules.js';

@@ -1,5 +1,6 @@
 import {
   degree,
+  describeStandDown,
   dipperDip,
   inch,
   pistonStandDown,
@@ -45,6 +46,8 @@ const sizes = {
   limits: { max: inch(0.04) },
 };
 
+const standDown = pistonStandDown(sizes);
+
 export const assemblyCalls = {
   throwPhase: calls(throwPhase, {
     sound: [[tops]],
@@ -77,6 +80,21 @@ export const assemblyCalls = {
         ...sizes,
         deckHeight: { min: inch(9.03), max: inch(9.02) },
       }),
+    },
+  }),
+  describeStandDown: calls(describeStandDown, {
+    madeBy: 'pistonStandDown',
+    sound: [
+      [standDown, { units: 'inch' }],
+      [pistonStandDown({ ...sizes, measured: inch(-0.02) }), { units: 'metric' }],
+    ],
+    provoked: {
+      'the stand-down is not what `pistonStandDown` gives': refused(
+        'standDown.calculated',
+        {},
+        { units: 'inch' },
+      ),
+      'the unit system is unknown': refused('wording.units', standDown, { units: 'imperial' }),
     },
   }),
 };

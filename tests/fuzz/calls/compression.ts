@@ -6,6 +6,7 @@ import {
   crankingPressure,
   crownVolumeByBurette,
   degree,
+  describeCompressionRatio,
   gasketForRatio,
   inch,
   kPa,
@@ -33,6 +34,7 @@ const spaces = {
 };
 const gasket = { thickness: mm(1.2), area: squareMm(9000) };
 const cylinder = { ...spaces, gasket };
+const compressed = compressionRatio(cylinder);
 const toSkim = { ...cylinder, wanted: ratio(7), skimArea: squareMm(9000) };
 const bothGaskets = { ...gasket, bore: mm(82) };
 const reversed = { min: mL(41), max: mL(40) };
@@ -91,6 +93,21 @@ export const compressionCalls = {
         ...cylinder,
         gasket: bothGaskets,
       }),
+    },
+  }),
+  describeCompressionRatio: calls(describeCompressionRatio, {
+    madeBy: 'compressionRatio',
+    sound: [
+      [compressed, { units: 'inch' }],
+      [compressionRatio({ ...cylinder, deckClearance: mm(-1.5) }), { units: 'metric' }],
+    ],
+    provoked: {
+      'the compression is not what `compressionRatio` gives': refused(
+        'compression.ratio',
+        {},
+        { units: 'inch' },
+      ),
+      'the unit system is unknown': refused('wording.units', compressed, { units: 'imperial' }),
     },
   }),
   skimForRatio: calls(skimForRatio, {

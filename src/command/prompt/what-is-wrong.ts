@@ -1,0 +1,112 @@
+import { unitByName } from '../../mathjs/internal.js';
+import {
+  inch,
+  mm,
+  RebuildInputError,
+  thou,
+  type UnitSystem,
+  valueIn,
+} from '../../quantities/index.js';
+import { complaintOf, nearest } from '../../quantities/internal.js';
+import { inInches } from '../../reading/index.js';
+import { closeName } from './close-name.js';
+import { NOT_FINITE, WrongStatement } from './wrong-statement.js';
+
+/** The statement that is wrong, and where it stands. */
+interface WhereWrong {
+  /** Every name that it may use. */
+  readonly names: readonly string[];
+  /** The units that results are in. */
+  readonly units: UnitSystem;
+  /** The statement as mathjs writes it. */
+  readonly typed: string;
+}
+
+/** What is wrong with a statement, in words for the person who typed it. */
+export function whatIsWrong(error: unknown, { names, units, typed }: WhereWrong): string {
+  if (error instanceof WrongStatement) return error.message;
+  if (error instanceof RebuildInputError) {
+    const said = ofInput(error);
+    return units === 'inch' ? inInches(said, typed) : inMillimetres(said);
+  }
+  const { message } = error as Error;
+  const [, what, unknown] = /^Undefined (symbol|function) (\w+)$/.exec(message ?? '') ?? [];
+  if (unknown !== undefined) {
+    // To mathjs `f(journal: 2 in)` is a range from one to the other.
+    const [, called] = new RegExp(`(\\w+)\\(\\s*${unknown}\\s*:`).exec(typed) ?? [];
+    if (called !== undefined) return `put the sizes in braces: ${called}({${unknown}: …})`;
+    const near = unknown.length > 2 ? guess(unknown, names, typed) : undefined;
+    const known = what === 'function' ? 'function' : 'name';
+    return near ? `${unknown}: did you mean ${near}?` : `${unknown}: there is no such ${known}`;
+  }
+  return tidy(message ?? String(error));
+}
+
+/** The name that was most likely meant: a unit behind a number and `to`. One that is far off is not guessed at. */
+function guess(unknown: string, names: readonly string[], typed: string): string | undefined {
+  const isUnit = new RegExp(`(?:\\d\\)?\\s*\\*?|\\bto)\\s*${unknown}\\b`).test(typed);
+  const units = isUnit ? [...unitByName.keys()] : [];
+  return closeName(unknown, units) ?? closeName(unknown, names);
+}
+
+function ofInput(error: RebuildInputError): string {
+  if (typeof error.value === 'number' && !Number.isFinite(error.value)) return NOT_FINITE;
+  const { parameter, expected, hint } = error;
+  const name = parameter.split('.').at(-1) ?? parameter;
+  if (expected === 'a known field') {
+    const fields = hint.replace(/^Fields: |\.$/g, '').split(', ');
+    const near = nearest(name, fields);
+    return near
+      ? `${name}: did you mean ${near}?`
+      : `${name} is not a field here; fields are ${fields.join(', ')}`;
+  }
+  const complaint = complaintOf(error);
+  if (/expansion$/i.test(name) && expected === 'an object') {
+    return `${parameter}: ${complaint.replace(/;.*/, '')}: give meanExpansion("grey iron"), or that of your material`;
+  }
+  // A value that shows itself says enough; the hint is for code.
+  if (/ has no unit; expected | is not an? .*; expected /.test(complaint)) {
+    return `${parameter}: ${complaint}`;
+  }
+  return asTyped(`${parameter}: ${complaint}. ${hint}`);
+}
+
+/** `inch(2.1248)` in a message as it is typed here: `2.1248 inch`. */
+function asTyped(message: string): string {
+  return message
+    .replace(
+      /\b([A-Za-z]\w*)\((-?[\d.]+(?:e-?\d+)?)\)/g,
+      (written, name: string, number: string) =>
+        unitByName.has(name) ? `${number} ${name}` : written,
+    )
+    .replace(
+      / (?:Lengths|Angles|Pressures) are \w+ here; wrap (?:the reading|it) in its unit/,
+      ' Check the unit',
+    );
+}
+
+/** The example of a length in a refusal, as a metric shop would type it. */
+const inMillimetres = (message: string): string =>
+  message.replace(
+    /(e\.g\.) ([\d.]+) (inch|thou)\b/g,
+    (_, eg: string, number: string, name: string) => {
+      const length = (name === 'inch' ? inch : thou)(Number(number));
+      return `${eg} ${Number(valueIn(length, mm).toPrecision(4))} mm`;
+    },
+  );
+
+/** What mathjs says, without the words that only its makers understand. */
+function tidy(message: string): string {
+  if (/^Unexpected type of argument in function \w*(?:add|subtract)/i.test(message)) {
+    return 'only sizes of one kind can be added or taken from each other, each with its unit';
+  }
+  if (/^Units do not match/.test(message)) return 'these are not of one kind';
+  const [, name] = /^Unexpected type of argument in function (\w+)/.exec(message) ?? [];
+  if (name !== undefined) return `${name.replace(/Scalar$/, '')} does not take that`;
+  // What Node says of its own values is of no use here.
+  if (/Cannot read prop|is not a function|is not iterable|undefined|null/.test(message)) {
+    return 'this cannot be worked out; is something missing in it?';
+  }
+  const [line = ''] = message.split('\n');
+  return line;
+}
