@@ -121,7 +121,7 @@ export const grindPlanCards = {
       D_s: standard,
       u: undersize,
     },
-    call: ({ D_max, D_s, u }) => [ground(D_s, u, within(diameter, D_max - 0.00001), D_max)],
+    call: ({ D_max, D_s, u }) => [ground(D_s, u, within(diameter, D_max), D_max)],
     read: (plan) => stock(plan)?.min,
     expression: 'D_max - (D_s - u)',
     refuses: {

@@ -106,9 +106,22 @@ export const bearingCalls = {
         },
       ],
     ],
-    provoked: {},
+    provoked: {
+      'a span is reversed': refused('housingBore', {
+        housingBore: { min: inch(1.7508), max: inch(1.7506) },
+        journal: inch(1.6049),
+      }),
+    },
   }),
-  oilClearanceSpan: calls(oilClearanceSpan, { sound: [[sizes]], provoked: {} }),
+  oilClearanceSpan: calls(oilClearanceSpan, {
+    sound: [[sizes]],
+    provoked: {
+      'a span is reversed': refused('journal', {
+        ...sizes,
+        journal: { min: inch(2.125), max: inch(2.1245) },
+      }),
+    },
+  }),
   explainClearance: calls(explainClearance, {
     sound: [[question], [tight], [odd], [fine]],
     provoked: {

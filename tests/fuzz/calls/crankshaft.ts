@@ -121,6 +121,14 @@ export const crankshaftCalls = {
   grindPlan: calls(grindPlan, {
     sound: [[request], [good], [hopeless]],
     provoked: {
+      'a smallest is above its largest': refused('journals[0]', {
+        ...request,
+        journals: [{ ...worn, smallest: inch(2.1203) }],
+      }),
+      'a shape contradicts its sizes': refused('journals[0].outOfRound', {
+        ...request,
+        journals: [{ ...worn, outOfRound: thou(1.4) }],
+      }),
       'a list is empty': refused('journals', { ...request, journals: [] }),
       'there is no step': refused('steps', { ...request, steps: [] }),
       'the minimum is above standard': refused('minimum', { ...request, minimum: inch(2.2) }),

@@ -48,6 +48,7 @@ const block: BoreRequest = {
   wear: 'one side',
   shape: { limits: { max: thou(1) }, basis: { kind: 'specified', by: 'the manual' } },
 };
+const [cylinder] = block.cylinders as readonly [BoreRequest['cylinders'][number]];
 const bored = borePlan(block);
 
 const read = { value: micrometre(0.4), from: 'Ra', to: 'Rz' } as const;
@@ -73,6 +74,18 @@ export const cylinderCalls = {
     sound: [[block]],
     provoked: {
       'a list is empty': refused('cylinders', { ...block, cylinders: [] }),
+      'a span is reversed': refused('standard', {
+        ...block,
+        standard: { min: inch(3.0005), max: inch(3) },
+      }),
+      'a smallest is above its largest': refused('cylinders[0]', {
+        ...block,
+        cylinders: [{ ...cylinder, smallest: inch(3.0013) }],
+      }),
+      'a shape contradicts its sizes': refused('cylinders[0].outOfRound', {
+        ...block,
+        cylinders: [{ ...cylinder, outOfRound: thou(1.1) }],
+      }),
       'a wall is given without the least one': refused('leastWall', {
         ...block,
         leastWall: undefined,
@@ -92,7 +105,12 @@ export const cylinderCalls = {
   }),
   pistonClearanceSpan: calls(pistonClearanceSpan, {
     sound: [[{ bore: mm(87.2), piston: mm(87.1) }]],
-    provoked: {},
+    provoked: {
+      'a span is reversed': refused('piston', {
+        bore: mm(87.2),
+        piston: { min: mm(87.12), max: mm(87.1) },
+      }),
+    },
   }),
   ringGapAlongBore: calls(ringGapAlongBore, {
     sound: [[{ ...ring, stations }]],
