@@ -64,10 +64,10 @@ export const screwTorqueCards = {
       'f = 0.649519052838329',
       'a = 0.5235987755982988',
       'dm = d - f * P',
-      'rise = P / (pi * dm)',
+      'slope = P / (pi * dm)',
     ],
     tabled: ['f', 'a'],
-    expression: 'F * (dm / 2 * (rise + m_t / cos(a)) / (1 - m_t * rise / cos(a)) + m_f * D / 2)',
+    expression: 'F * (dm / 2 * (slope + m_t / cos(a)) / (1 - m_t * slope / cos(a)) + m_f * D / 2)',
     refuses: {
       'the pitch is too coarse for the diameter': {
         with: { d: 0.006, P: 0.002 },

@@ -37,8 +37,8 @@ const SCREW = ['thread', 'preload', 'threadFriction', 'faceFriction', 'faceDiame
  * friction of its flanks, and against that under the nut.
  *
  *     dm = diameter - f * pitch
- *     rise = pitch / (π * dm)
- *     torque = preload * (dm / 2 * (rise + threadFriction / cos(a)) / (1 - threadFriction * rise / cos(a)) + faceFriction * faceDiameter / 2)
+ *     slope = pitch / (π * dm)
+ *     torque = preload * (dm / 2 * (slope + threadFriction / cos(a)) / (1 - threadFriction * slope / cos(a)) + faceFriction * faceDiameter / 2)
  *     toStretch = preload * pitch / (2 * π)
  *     nutFactor = torque / (preload * diameter)
  *

@@ -37,7 +37,7 @@ const pushed = {
 } as const;
 const m_b = mass('bigEndMass', 'big end of the rod', 0.2, 0.8);
 
-const TURNED = 'turned = theta / (1 rad) + rodAngle';
+const CRANK_TO_ROD = 'crankToRod = theta / (1 rad) + rodAngle';
 const THRUST = 'thrust = (p * pi / 4 * D^2 - (m_p + m_s) * acceleration) / cos(rodAngle)';
 const push = [...LEAN, SWING, `acceleration = ${ACCELERATION}`, THRUST];
 
@@ -91,8 +91,8 @@ export const bigEndLoadCards = {
     letters: { ...pushed, m_b },
     call: (letters) => [engineOf(letters)],
     read: (loads) => atFirst(loads)?.along,
-    where: [...push, TURNED],
-    expression: `thrust - m_b * ${TURNING}^2 * r * cos(turned)`,
+    where: [...push, CRANK_TO_ROD],
+    expression: `thrust - m_b * ${TURNING}^2 * r * cos(crankToRod)`,
     refuses: {
       'the rod cannot belong to the stroke': { with: { l: 0.03 }, names: 'rodLength' },
       'a force is more than any big end carries': {
@@ -113,8 +113,8 @@ export const bigEndLoadCards = {
     letters: { ...thrown, m_b },
     call: (letters) => [engineOf(letters)],
     read: (loads) => atFirst(loads)?.across,
-    where: [...LEAN, TURNED],
-    expression: `-m_b * ${TURNING}^2 * r * sin(turned)`,
+    where: [...LEAN, CRANK_TO_ROD],
+    expression: `-m_b * ${TURNING}^2 * r * sin(crankToRod)`,
     source: KHURMI,
   }),
   crankTorque: card({
@@ -124,8 +124,8 @@ export const bigEndLoadCards = {
     letters: pushed,
     call: (letters) => [engineOf(letters)],
     read: (loads) => atFirst(loads)?.torque,
-    where: [...push, TURNED],
-    expression: 'thrust * r * sin(turned)',
+    where: [...push, CRANK_TO_ROD],
+    expression: 'thrust * r * sin(crankToRod)',
     source: KHURMI,
   }),
 };

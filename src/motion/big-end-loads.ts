@@ -83,10 +83,10 @@ const READING = ['crankAngle', 'gauge', 'pressure'] as const;
  * and the weight of the parts, are left out.
  *
  *     thrust = (gauge * π / 4 * bore² - (pistonMass + smallEndMass) * acceleration) / cos(rodAngle)
- *     turned = crankAngle + rodAngle
- *     along = thrust - bigEndMass * speed² * r * cos(turned)
- *     across = -bigEndMass * speed² * r * sin(turned)
- *     torque = thrust * r * sin(turned)
+ *     crankToRod = crankAngle + rodAngle
+ *     along = thrust - bigEndMass * speed² * r * cos(crankToRod)
+ *     across = -bigEndMass * speed² * r * sin(crankToRod)
+ *     torque = thrust * r * sin(crankToRod)
  *
  * The acceleration, the angle of the rod and r are those of {@link pistonMotion}.
  *

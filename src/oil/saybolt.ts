@@ -11,10 +11,10 @@ import { sayboltTemperature, sayboltViscosity } from './domains.js';
  * Saybolt Universal viscosity of an oil: the seconds that 60 mL of it take to
  * run out of the standard tube.
  *
- *     slow = (3930.2 + 262.7 * viscosity + 23.97 * viscosity² + 1.646 * viscosity³) * 1e-5
- *     at100F = 4.6324 * viscosity + (1 + 0.03264 * viscosity) / slow   viscosity in mm²/s
+ *     divisor = (3930.2 + 262.7 * viscosity + 23.97 * viscosity² + 1.646 * viscosity³) * 1e-5
+ *     secondsAt100F = 4.6324 * viscosity + (1 + 0.03264 * viscosity) / divisor   viscosity in mm²/s
  *     f = 1 + 0.000061 * (temperature * 1.8 - 459.67 - 100)
- *     time = at100F * f
+ *     time = secondsAt100F * f
  *
  * @param viscosity - kinematic viscosity, at least 1.77 mm²/s [m²/s]
  * @param temperature - temperature of both viscosities, from 0 to 350 °F [K]

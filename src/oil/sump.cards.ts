@@ -101,8 +101,8 @@ export const sumpCards = {
     gives: { symbol: 'x', meaning: 'fuel by volume', dimension: 'volumeFraction' },
     letters: { q: flow(1e-9, 1e-7), V_o: clean(5e-4, 5e-3), V_1: atStart(2e-4), t },
     read: ({ fraction }) => fraction,
-    where: ['after = V_1 + q * t'],
-    expression: 'after / (V_o + after)',
+    where: ['fuelAfter = V_1 + q * t'],
+    expression: 'fuelAfter / (V_o + fuelAfter)',
     refuses: {
       [OUTRUN]: { with: { q: 1e-4 }, names: 'leak' },
       [ALL_FUEL]: { with: { V_o: 5e-4, V_1: 0.1 }, names: 'fuel' },

@@ -37,10 +37,10 @@ const LEAKING = ['leak', 'oil', 'fuel', 'evaporation', 'fraction'] as const;
 /**
  * The fuel that a leak has put into a sump after a time.
  *
- *     after = fuel + leak * time   with nothing evaporating
- *     after = leak / evaporation * (1 - exp(-evaporation * time))   from clean oil
- *     after = fuel * exp(-evaporation * time) + leak / evaporation * (1 - exp(-evaporation * time))
- *     fraction = after / (oil + after)
+ *     fuelAfter = fuel + leak * time   with nothing evaporating
+ *     fuelAfter = leak / evaporation * (1 - exp(-evaporation * time))   from clean oil
+ *     fuelAfter = fuel * exp(-evaporation * time) + leak / evaporation * (1 - exp(-evaporation * time))
+ *     fraction = fuelAfter / (oil + fuelAfter)
  *
  * @param sump - the leak, the oil, the fuel in it at the start, what evaporates, and for how long it has leaked
  * @returns fuel, level and fraction by volume

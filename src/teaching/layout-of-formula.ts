@@ -93,8 +93,12 @@ function setNumber(text: string, by: Typesetter): string {
 function setSymbol(name: string, letters: Letters, by: Typesetter): string {
   if (!letters.has(name) && name !== 'pi') return by.unit(name);
   const [head = '', ...subscripts] = name.split('_');
-  return head.length > 2 && !GREEK.has(head) ? by.word(name) : by.letter(head, subscripts);
+  return head.length > 2 && !GREEK.has(head) ? by.word(asWords(name)) : by.letter(head, subscripts);
 }
+
+/** `meanDiameter` as it is read: `mean diameter`. */
+const asWords = (name: string): string =>
+  name.replace(/(?<=[a-z])[A-Z\d]/g, (first) => ` ${first.toLowerCase()}`);
 
 /** A fraction and a root hold together what is inside of them; a number with a unit needs nothing around it. */
 function setParentheses({ content }: ParenthesisNode, letters: Letters, by: Typesetter): string {

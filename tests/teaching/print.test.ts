@@ -49,6 +49,10 @@ describe('formulas in TeX and in MathML', () => {
     expect(all).not.toMatch(/_\{\\mathrm\{\d\}\}/);
     expect(cardTex('ringGapHot').join(' ')).not.toContain('\\text{');
     expect(cardTex('combinedRoughness')[0]).toContain('\\sqrt{');
+    // Words are read as words, not as names of a program.
+    expect(all).toContain('\\text{swept volume}');
+    expect(all).toContain('\\text{seconds at 100F}');
+    expect(all).not.toMatch(/\\text\{[^}]*[a-z][A-Z0-9]/);
   });
 });
 

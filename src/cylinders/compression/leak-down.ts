@@ -95,14 +95,14 @@ const READINGS = [
  * air slowly.
  *
  *     lost = 1 - held / supply
- *     before = supply + airPressure
- *     inside = held + airPressure
- *     x = max(inside / before, (2 / 2.4) ^ 3.5)
- *     y = max(airPressure / inside, (2 / 2.4) ^ 3.5)
- *     through = before * sqrt(7 * (x ^ (2 / 1.4) - x ^ (2.4 / 1.4)))
- *     out = inside * sqrt(7 * (y ^ (2 / 1.4) - y ^ (2.4 / 1.4)))
- *     leakArea = π / 4 * orifice² * through / out
- *     airFlow = discharge * π / 4 * orifice² * through * sqrt(287.05 * temperature) / airPressure
+ *     supplyPressure = supply + airPressure
+ *     cylinderPressure = held + airPressure
+ *     x = max(cylinderPressure / supplyPressure, (2 / 2.4) ^ 3.5)
+ *     y = max(airPressure / cylinderPressure, (2 / 2.4) ^ 3.5)
+ *     flowIn = supplyPressure * sqrt(7 * (x ^ (2 / 1.4) - x ^ (2.4 / 1.4)))
+ *     flowOut = cylinderPressure * sqrt(7 * (y ^ (2 / 1.4) - y ^ (2.4 / 1.4)))
+ *     leakArea = π / 4 * orifice² * flowIn / flowOut
+ *     airFlow = discharge * π / 4 * orifice² * flowIn * sqrt(287.05 * temperature) / airPressure
  *     pistonForce = π / 4 * bore² * supply
  *
  * What flows through the orifice flows out of the leak: frictionless air up to the speed of sound, which it

@@ -78,10 +78,10 @@ const ORIFICE = {
 } as const;
 const SONIC = '(2 / 2.4)^3.5';
 const THROUGH = [
-  'before = p_s + p_a',
-  'inside = p_h + p_a',
-  `x = max(inside / before, ${SONIC})`,
-  'through = before * sqrt(7 * (x^(2 / 1.4) - x^(2.4 / 1.4)))',
+  'supplyPressure = p_s + p_a',
+  'cylinderPressure = p_h + p_a',
+  `x = max(cylinderPressure / supplyPressure, ${SONIC})`,
+  'flowIn = supplyPressure * sqrt(7 * (x^(2 / 1.4) - x^(2.4 / 1.4)))',
 ] as const;
 const nozzle = 'isentropic flow of air through a nozzle';
 const MORE_THAN_FED = {
@@ -187,11 +187,11 @@ export const compressionPressureCards = {
     letters: ORIFICE,
     where: [
       ...THROUGH,
-      `y = max(p_a / inside, ${SONIC})`,
-      'out = inside * sqrt(7 * (y^(2 / 1.4) - y^(2.4 / 1.4)))',
+      `y = max(p_a / cylinderPressure, ${SONIC})`,
+      'flowOut = cylinderPressure * sqrt(7 * (y^(2 / 1.4) - y^(2.4 / 1.4)))',
     ],
     read: (test) => test.leakArea?.min,
-    expression: 'pi / 4 * d^2 * through / out',
+    expression: 'pi / 4 * d^2 * flowIn / flowOut',
     refuses: MORE_THAN_FED,
     source: nozzle,
   }),
@@ -216,7 +216,7 @@ export const compressionPressureCards = {
     },
     where: THROUGH,
     read: (test) => test.airFlow?.min,
-    expression: 'C * pi / 4 * d^2 * through * sqrt(287.05 * (1 m^2/s^2/K) * T) / p_a',
+    expression: 'C * pi / 4 * d^2 * flowIn * sqrt(287.05 * (1 m^2/s^2/K) * T) / p_a',
     refuses: MORE_THAN_FED,
     source: nozzle,
   }),

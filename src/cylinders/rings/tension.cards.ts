@@ -74,8 +74,8 @@ const refusesTension = {
   'the closed gap is more than a tenth of the bore': { with: { s: 0.009 }, names: 'closedGap' },
 };
 const beam = 'thin curved beam';
-const pressing = 'wallPressure = 4 * E * (m - s) * a^3 / (9 * pi * D * mean^3)';
-const mean = 'mean = D - a';
+const pressing = 'wallPressure = 4 * E * (m - s) * a^3 / (9 * pi * D * meanDiameter^3)';
+const mean = 'meanDiameter = D - a';
 
 /** Formulas of how a ring springs. */
 export const ringTensionCards = {
@@ -87,7 +87,7 @@ export const ringTensionCards = {
     call: ({ s, ...of }) => tensionOf(of, { closedGap: s }),
     read: ({ wallPressure }) => wallPressure.max,
     where: [mean],
-    expression: '4 * E * (m - s) * a^3 / (9 * pi * D * mean^3)',
+    expression: '4 * E * (m - s) * a^3 / (9 * pi * D * meanDiameter^3)',
     refuses: refusesTension,
     source: beam,
   }),
@@ -119,7 +119,7 @@ export const ringTensionCards = {
     call: ({ s, ...of }) => tensionOf(of, { closedGap: s }),
     read: ({ closedStress }) => closedStress.max,
     where: [mean],
-    expression: '4 * E * (m - s) * a / (3 * pi * mean^2)',
+    expression: '4 * E * (m - s) * a / (3 * pi * meanDiameter^2)',
     source: beam,
   }),
   ringSpreadStress: card({
@@ -138,7 +138,7 @@ export const ringTensionCards = {
     call: ({ m_s, ...of }) => tensionOf(of, { spreadGap: m_s }),
     read: ({ spreadStress }) => spreadStress?.max,
     where: [mean],
-    expression: '4 * E * (m_s - m) * a / (3 * pi * mean^2)',
+    expression: '4 * E * (m_s - m) * a / (3 * pi * meanDiameter^2)',
     refuses: {
       'the ring is not spread wider than it is free': {
         with: { m_s: 0.005 },

@@ -48,11 +48,11 @@ const RING = [
  * How hard a ring presses on its bore, from how far it springs open: its tangential force, its pressure on the wall,
  * and the stress opposite its gap.
  *
- *     mean = bore - radialThickness
- *     wallPressure = 4 * elasticity * (freeGap - closedGap) * radialThickness³ / (9 * π * bore * mean³)
+ *     meanDiameter = bore - radialThickness
+ *     wallPressure = 4 * elasticity * (freeGap - closedGap) * radialThickness³ / (9 * π * bore * meanDiameter³)
  *     tangentialForce = wallPressure * width * bore / 2
- *     closedStress = 4 * elasticity * (freeGap - closedGap) * radialThickness / (3 * π * mean²)
- *     spreadStress = 4 * elasticity * (spreadGap - freeGap) * radialThickness / (3 * π * mean²)
+ *     closedStress = 4 * elasticity * (freeGap - closedGap) * radialThickness / (3 * π * meanDiameter²)
+ *     spreadStress = 4 * elasticity * (spreadGap - freeGap) * radialThickness / (3 * π * meanDiameter²)
  *
  * It is for a plain ring of rectangular section that presses evenly all round, taken as a thin curved beam; a ring
  * that opens by an eighth of its bore presses some 2 % less than this. Rings that press harder at their ends, oil
