@@ -1,8 +1,12 @@
+import type { CardLetter } from '../src/judging/internal.js';
 import type { UnitSystem } from '../src/quantities/index.js';
 import { type CardName as Written, cards as written } from '../src/teaching/cards.js';
 import { exampleOf } from '../src/teaching/example.js';
 import type { FormulaCard } from '../src/teaching/formula-card.js';
+import { shopUnit } from '../src/teaching/shop-units.js';
+import { shopReading } from '../src/teaching/shop-values.js';
 import { leastFilm } from './film-card.js';
+import type { AnyUnit } from './units.js';
 
 // The pages take cards from here alone. Importing the teaching room itself would load mathjs with every page.
 export type { CardLetter } from '../src/judging/internal.js';
@@ -27,4 +31,14 @@ export const compute = ({ of, call, read }: FormulaCard, values: Values): number
 
 /** Values that a page begins with, as a shop reads them: what `exampleValues` gives, without mathjs. */
 export const beginWith = (card: FormulaCard, units: UnitSystem): Values =>
-  exampleOf(card, units, card.topic === 'oil');
+  exampleOf(card, units, isOfLiquid(card));
+
+/** The unit that a shop reads a letter in. */
+export const unitOfLetter = (card: FormulaCard, letter: string, units: UnitSystem): AnyUnit =>
+  shopReading(card.letters[letter] as CardLetter, units, isOfLiquid(card)).unit;
+
+/** The unit that a shop tells such a result in, as the working below it does. */
+export const unitOfResult = (card: FormulaCard, value: number, units: UnitSystem): AnyUnit =>
+  shopUnit(card.gives.dimension, value, units, isOfLiquid(card));
+
+const isOfLiquid = ({ topic }: FormulaCard) => topic === 'oil';

@@ -1,13 +1,14 @@
 import type { UnitSystem } from '../../src/quantities/index.js';
-import type { CardLetter } from '../cards.js';
+import { type CardLetter, type FormulaCard, unitOfLetter } from '../cards.js';
 import { isRefusal, readField, refusalText } from '../reading.js';
-import { type AnyUnit, say, symbolAfter, typed, unitNamed, unitOf } from '../units.js';
+import { type AnyUnit, say, symbolAfter, typed, unitNamed } from '../units.js';
 import { byId } from './page.js';
 
 /** A field of a formula: a letter, what is typed for it, and the unit that it is read in. */
 export class Field {
   readonly letter: string;
   readonly about: CardLetter;
+  readonly #card: FormulaCard;
   readonly #input: HTMLInputElement;
   readonly #select: HTMLSelectElement;
   readonly #hint: HTMLElement;
@@ -15,9 +16,10 @@ export class Field {
   #unit: AnyUnit;
   #quantity: number | undefined;
 
-  constructor(letter: string, about: CardLetter, quantity: number, changed: () => void) {
+  constructor(card: FormulaCard, letter: string, quantity: number, changed: () => void) {
     this.letter = letter;
-    this.about = about;
+    this.about = card.letters[letter] as CardLetter;
+    this.#card = card;
     this.#input = byId(`field-${letter}`);
     this.#select = byId(`unit-${letter}`);
     this.#hint = byId(`hint-${letter}`);
@@ -59,7 +61,7 @@ export class Field {
 
   /** Reads in the units of a shop from now on. */
   readAs(system: UnitSystem): void {
-    this.showIn(unitOf(this.about.domain, system));
+    this.showIn(unitOfLetter(this.#card, this.letter, system));
   }
 
   /** Shows the same quantity in another unit. What cannot be read stays as it is typed. */

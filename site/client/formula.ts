@@ -1,8 +1,16 @@
 import type { UnitSystem } from '../../src/quantities/index.js';
 import { unitsOf } from '../../src/quantities/scales.js';
-import { beginWith, type CardName, cards, compute, isWritten, type Values } from '../cards.js';
+import {
+  beginWith,
+  type CardName,
+  cards,
+  compute,
+  isWritten,
+  unitOfResult,
+  type Values,
+} from '../cards.js';
 import { isRefusal, letterRefused, refusalText } from '../reading.js';
-import { sayResult, unitOfResult } from '../units.js';
+import { sayResult } from '../units.js';
 import { Field } from './field.js';
 import { byId, element, remember, remembered, takeTheme } from './page.js';
 import { Picture } from './picture.js';
@@ -18,8 +26,8 @@ const unitOfOutput = byId<HTMLSelectElement>('unit-of-result');
 const result = byId<HTMLOutputElement>('result');
 const refusal = byId('refusal');
 
-const fields = Object.entries(card.letters).map(
-  ([letter, about]) => new Field(letter, about, example[letter] as number, changed),
+const fields = Object.keys(card.letters).map(
+  (letter) => new Field(card, letter, example[letter] as number, changed),
 );
 const picture = new Picture(card, fields, changed);
 const working = isWritten(name) ? new Working(name) : undefined;
@@ -69,7 +77,7 @@ function changed(): void {
     return;
   }
   const units = unitsOf(card.gives.dimension);
-  const suits = unitOfResult(value, card.gives.dimension, system);
+  const suits = unitOfResult(card, value, system);
   const unit = units.find(({ symbol }) => symbol === chosen) ?? suits;
   unitOfOutput.value = unit.symbol;
   result.replaceChildren(element('data', { value: String(value) }, sayResult(value, unit)));

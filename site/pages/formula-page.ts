@@ -1,9 +1,18 @@
 import { unitsOf } from '../../src/quantities/scales.js';
 import { cardMathml, equation } from '../../src/teaching/card-typeset.js';
 import { inMath, mathml } from '../../src/teaching/mathml.js';
-import { beginWith, type CardLetter, type CardName, cards, compute, isWritten } from '../cards.js';
+import {
+  beginWith,
+  type CardLetter,
+  type CardName,
+  cards,
+  compute,
+  isWritten,
+  unitOfLetter,
+  unitOfResult,
+} from '../cards.js';
 import { FILM_NOTES } from '../film-card.js';
-import { sayResult, typed, unitOf, unitOfResult } from '../units.js';
+import { type AnyUnit, sayResult, typed } from '../units.js';
 import { capital, escaped, pageHtml } from './layout.js';
 import { titleOf } from './topics.js';
 import { symbolMathml } from './typeset.js';
@@ -14,7 +23,7 @@ export function formulaPage(name: CardName, reference: string | undefined): stri
   const { gives, letters, refuses, source, of, topic } = card;
   const example = beginWith(card, 'inch');
   const value = compute(card, example) as number;
-  const shown = sayResult(value, unitOfResult(value, gives.dimension, 'inch'));
+  const shown = sayResult(value, unitOfResult(card, value, 'inch'));
   const [formula = '', ...where] = isWritten(name) ? cardMathml(name) : [filmFormula()];
   const code = `<code>${escaped(of.name)}</code>`;
   const main = `<p class="topic"><a href="index.html#${topic}">${escaped(titleOf(topic))}</a></p>
@@ -32,7 +41,9 @@ ${isWritten(name) ? '' : FILM_NOTES.map((note) => `<p class="note">${escaped(not
 <label><input type="radio" name="system" value="metric"> metric</label>
 </fieldset>
 ${Object.entries(letters)
-  .map(([letter, about]) => fieldHtml(letter, about, example[letter] as number))
+  .map(([letter, about]) =>
+    fieldHtml(letter, about, example[letter] as number, unitOfLetter(card, letter, 'inch')),
+  )
   .join('\n')}
 <button type="button" id="again">Back to the example</button>
 </form>
@@ -77,9 +88,12 @@ function filmFormula(): string {
   return inMath(equation(`${gives.symbol} = ${expression}`, symbols, mathml));
 }
 
-function fieldHtml(letter: string, about: CardLetter, value: number): string {
-  const { meaning, domain } = about;
-  const unit = unitOf(domain, 'inch');
+function fieldHtml(
+  letter: string,
+  { meaning, domain }: CardLetter,
+  value: number,
+  unit: AnyUnit,
+): string {
   const options = unitsOf(domain.dimension).map(
     ({ symbol }) =>
       `<option value="${escaped(symbol)}"${symbol === unit.symbol ? ' selected' : ''}>${symbol === '-' ? 'number' : escaped(symbol)}</option>`,

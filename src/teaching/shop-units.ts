@@ -42,7 +42,8 @@ export function shopUnit(
   ofLiquid: boolean,
 ): Unit<Dimension> {
   if (dimension === 'volume' && !ofLiquid) return system === 'inch' ? cubicInch : cubicCm;
-  const ladder = LADDERS[dimension];
+  // Nothing is small or large.
+  const ladder = size === 0 ? undefined : LADDERS[dimension];
   const rungs = ladder === undefined ? [] : 'inch' in ladder ? ladder[system] : ladder;
   const found = rungs.find(([upTo]) => Math.abs(size) <= upTo)?.[1];
   return found ?? tradeUnit(dimension, system);
