@@ -18,11 +18,13 @@ export function asHtml(
 ): string {
   const title = spoken(sections[0]?.heading ?? '');
   const headings = sections.map(({ heading }) => heading);
+  const words = (text: string) => leading(escapedMarkup(text), headings);
   const body = sections.map(({ heading, lines }, i) => {
     const level = i === 0 ? 'h1' : 'h2';
     const first = headings.indexOf(heading) === i;
     const its = first ? pictures.filter(({ after }) => after === heading) : [];
-    return `<section><${level}>${escapedMarkup(spoken(heading))}</${level}>\n${markupOf(lines)}\n${figures(its)}</section>`;
+    const mark = first ? ` id="${markOf(nameOf(heading))}"` : '';
+    return `<section${mark}><${level}>${escapedMarkup(spoken(heading))}</${level}>\n${markupOf(lines, words)}\n${figures(its)}</section>`;
   });
   const homeless = pictures.filter(({ after }) => !headings.includes(after));
   return `<!DOCTYPE html>
@@ -47,6 +49,23 @@ ${figures(homeless)}</main>
 const spoken = (heading: string): string =>
   heading.replace(/^[A-Z][A-Z ]*[A-Z](?![\w])/, (words) => words[0] + words.slice(1).toLowerCase());
 
+/** What the text calls a section: `ENGINE 1` of `ENGINE 1: block B`. */
+const nameOf = (heading: string): string => heading.replace(/:.*/s, '');
+
+/** What a link to a section names. */
+const markOf = (name: string): string => `section-${name.toLowerCase().replace(/[^a-z\d]+/g, '-')}`;
+
+/** Text in which `see TO BUY` leads to that section, by the name that the page gives it. */
+function leading(text: string, headings: readonly string[]): string {
+  return text.replace(
+    /\b(see|to) ([A-Z]{2,}(?: [A-Z\d]+)*)/g,
+    (found, lead: string, name: string) =>
+      headings.some((heading) => nameOf(heading) === name)
+        ? `${lead} <a href="#${markOf(name)}">${spoken(name)}</a>`
+        : found,
+  );
+}
+
 const figures = (all: readonly Pictures[]): string => {
   const drawn = all.flatMap(({ pictures }) => pictures);
   if (drawn.length === 0) return '';
@@ -60,7 +79,10 @@ type Run =
   | { readonly kind: 'tasks'; readonly items: string[] }
   | { readonly kind: 'table'; readonly table: PageTable };
 
-function markupOf(lines: readonly PageLine[]): string {
+/** Turns text into markup. */
+type Words = (text: string) => string;
+
+function markupOf(lines: readonly PageLine[], words: Words): string {
   const runs: Run[] = [];
   for (const line of lines) {
     const last = runs.at(-1);
@@ -70,7 +92,7 @@ function markupOf(lines: readonly PageLine[]): string {
     else if (last?.kind === kind) last.items.push(text);
     else runs.push({ kind, items: [text] });
   }
-  return runs.map(printed).join('\n');
+  return runs.map((run) => printed(run, words)).join('\n');
 }
 
 /** What is set in stands below what it belongs to: an item of a list. */
@@ -82,25 +104,25 @@ function kindOf(line: PageLine): { readonly kind: Run['kind']; readonly text: st
   return { kind: text.startsWith(' ') ? 'items' : 'paragraph', text };
 }
 
-function printed(run: Run): string {
+function printed(run: Run, words: Words): string {
   switch (run.kind) {
     case 'paragraph':
-      return `<p>${escapedMarkup(run.text)}</p>`;
+      return `<p>${words(run.text)}</p>`;
     case 'items':
-      return `<ul>\n${run.items.map((item) => `<li>${escapedMarkup(item)}</li>`).join('\n')}\n</ul>`;
+      return `<ul>\n${run.items.map((item) => `<li>${words(item)}</li>`).join('\n')}\n</ul>`;
     case 'tasks':
-      return `<ol class="tasks">\n${run.items.map((item) => `<li><span class="box" aria-hidden="true"></span>${escapedMarkup(item)}</li>`).join('\n')}\n</ol>`;
+      return `<ol class="tasks">\n${run.items.map((item) => `<li><span class="box" aria-hidden="true"></span>${words(item)}</li>`).join('\n')}\n</ol>`;
     case 'table':
-      return tableOf(run.table);
+      return tableOf(run.table, words);
   }
 }
 
-function tableOf({ heading, rows, left }: PageTable): string {
+function tableOf({ heading, rows, left }: PageTable, words: Words): string {
   const side = (i: number) => (i < left ? '' : ' class="number"');
   const head = heading.map((text, i) => `<th scope="col"${side(i)}>${escapedMarkup(text)}</th>`);
   const body = rows.map((row) => {
     const cells = heading.map((_, i) => {
-      const text = escapedMarkup(row[i] ?? '');
+      const text = words(row[i] ?? '');
       return i === 0 ? `<th scope="row">${text}</th>` : `<td${side(i)}>${text}</td>`;
     });
     return `<tr>${cells.join('')}</tr>`;
@@ -124,6 +146,7 @@ li { margin: 0.25rem 0; }
 .box { display: inline-block; width: 0.8em; height: 0.8em; margin-right: 0.5em; border: 1.5px solid currentColor; vertical-align: -0.05em; }
 .table { overflow-x: auto; }
 table { border-collapse: collapse; margin: 0.5rem 0; font-variant-numeric: tabular-nums; }
+a { color: var(--crankwright-mark); }
 th, td { padding: 0.15rem 0.9rem 0.15rem 0; text-align: left; vertical-align: top; }
 thead th { border-bottom: 1px solid var(--crankwright-soft); }
 tbody th { font-weight: normal; }

@@ -49,6 +49,29 @@ describe('the page of a report', () => {
     expect(page).toContain('<th scope="row">rod 2</th>');
   });
 
+  it('leads from the name of a section to it, and names it as its heading does', async () => {
+    const pages = [
+      page,
+      planPage(plan),
+      planPage(
+        await planBuilds(
+          readShed(example('untidy-shed.json'), example('untidy-shed-readings.csv')),
+        ),
+      ),
+    ];
+    for (const each of pages) {
+      const links = [...each.matchAll(/(?:see|to) <a href="#([^"]*)">([^<]*)<\/a>/g)];
+      for (const [, id, name] of links) {
+        expect(each).toMatch(new RegExp(`<section id="${id}"><h[12]>${name}(:|<)`));
+      }
+      expect(read(each)).not.toMatch(/\bsee [A-Z]{2}/);
+      const ids = [...each.matchAll(/ id="([^"]*)"/g)].map(([, id]) => id);
+      expect(new Set(ids).size).toBe(ids.length);
+    }
+    expect(pages[1]).toContain('see <a href="#section-the-next-engine">The next engine</a>.');
+    expect(pages[2]).toContain('see <a href="#section-measure-first">Measure first</a>.');
+  });
+
   it('runs nothing, loads nothing and says so to the browser', () => {
     expect(page).toContain("default-src 'none'");
     expect(page).not.toMatch(/<script|javascript:|\bon\w+=|<link|<iframe|@import|url\(/i);
