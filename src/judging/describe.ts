@@ -1,21 +1,26 @@
 import {
   type Dimension,
-  format,
   type Length,
   type Quantity,
   RebuildInputError,
-  tradeUnit,
-  type Unit,
+  ratio,
   type UnitSystem,
-  valueIn,
 } from '../quantities/index.js';
-import { formatNumber, guardSystem } from '../quantities/internal.js';
+import { guardSystem } from '../quantities/internal.js';
 import { type Basis, describeBasis } from './basis.js';
 import { type DecisionRule, guardBandOf } from './decision-rule.js';
 import { type Finding, guardFinding } from './finding.js';
 import { guardFields } from './guards.js';
 import { comparisonTolerance } from './judge.js';
-import type { Limits, Span } from './limits.js';
+import type { Limits } from './limits.js';
+import {
+  describeBounds,
+  describeLimits,
+  type PrintIn,
+  say,
+  sayClosely,
+  sayDistance,
+} from './say.js';
 
 /** How to word a sentence. */
 export interface Wording {
@@ -59,9 +64,10 @@ export function sayFinding<D extends Dimension>(finding: Finding<D>, wording: Wo
   guardWording(wording);
   const { dimension, feature, value, limits, verdict, margin, uncertainty, rule, basis } =
     guardFinding('finding', finding);
-  const print = (quantity: Quantity<D>) => say(quantity, dimension, wording.units);
-  const distance = (quantity: number) => sayDistance(quantity, dimension, wording.units);
-  const closely = (quantity: number) => sayClosely(quantity, dimension, wording.units);
+  const as = printIn(finding, wording);
+  const print = (quantity: Quantity<D>) => say(quantity, dimension, as);
+  const distance = (quantity: number) => sayDistance(quantity, dimension, as);
+  const closely = (quantity: number) => sayClosely(quantity, dimension, as);
   const doubt = uncertainty === undefined ? '' : ` ± ${closely(uncertainty)}`;
   const byRule = rule && describeRule(rule, closely);
   const standing = () => {
@@ -72,10 +78,10 @@ export function sayFinding<D extends Dimension>(finding: Finding<D>, wording: Wo
         // What must be at least so much is not inside anything.
         return limits.max === undefined
           ? `above the least of ${print(limits.min as Quantity<D>)}`
-          : `within ${describeLimits(limits, dimension, wording.units)}`;
+          : `within ${describeLimits(limits, dimension, as)}`;
       }
       case 'undecided':
-        return `undecided${byRule ? ` by ${byRule}` : ''}, as it may be inside or outside ${describeLimits(limits, dimension, wording.units)}`;
+        return `undecided${byRule ? ` by ${byRule}` : ''}, as it may be inside or outside ${describeLimits(limits, dimension, as)}`;
       default: {
         const limit = (verdict === 'above' ? limits.max : limits.min) as Quantity<D>;
         return `${distance(-margin)} ${verdict} the limit of ${print(limit)}`;
@@ -90,6 +96,16 @@ export function sayFinding<D extends Dimension>(finding: Finding<D>, wording: Wo
   return `${first}${lax}${worn(finding, wording)}`;
 }
 
+/** A share is told in percent, a multiple as a number: a film is 5.15 times the roughness, not 515 %. */
+function printIn<D extends Dimension>(
+  { dimension, limits, service }: Finding<D>,
+  { units }: Wording,
+): PrintIn {
+  const ends = [limits.min, limits.max, service?.limits.min, service?.limits.max];
+  const isMultiple = ends.some((end) => end !== undefined && Math.abs(end) > 2);
+  return dimension === 'ratio' && isMultiple ? ratio : units;
+}
+
 /** How the rule that decided is called; nothing of the one that is used where none is named. */
 function describeRule<D extends Dimension>(
   rule: DecisionRule<D>,
@@ -101,17 +117,15 @@ function describeRule<D extends Dimension>(
 }
 
 /** What a value outside the limits of new parts says of a used part: `, of new parts; within the service limit of …`. */
-function worn<D extends Dimension>(
-  { value, uncertainty, rule, verdict, limitsOf, service, grade, dimension }: Finding<D>,
-  wording: Wording,
-): string {
+function worn<D extends Dimension>(finding: Finding<D>, wording: Wording): string {
+  const { value, uncertainty, rule, verdict, limitsOf, service, grade, dimension } = finding;
   if (verdict === 'within' || grade === undefined || grade === 'out of limits') return '';
   if (limitsOf === 'service') return grade === 'worn out' ? ': worn out' : '';
   if (service === undefined) {
     // What is tighter than new is not worn.
     return verdict === 'above' ? ', of new parts; no service limit is given' : '';
   }
-  const limit = `the service limit of ${describeBounds(service.limits, dimension, wording.units)} ${noteOf(service.basis, wording)}`;
+  const limit = `the service limit of ${describeBounds(service.limits, dimension, printIn(finding, wording))} ${noteOf(service.basis, wording)}`;
   const { min = -Infinity, max = Infinity } = service.limits;
   const band = guardBandOf<D>({ ...(rule && { rule }), ...(uncertainty && { uncertainty }) });
   const isPast = value - band > max || value + band < min;
@@ -171,86 +185,4 @@ export function guardWording(wording: Wording): void {
 /** Names who set a limit, in the way the wording asks for. */
 export function noteOf(basis: Basis, { nameBasis }: Wording): string {
   return nameBasis ? nameBasis(basis) : `(${describeBasis(basis)})`;
-}
-
-/**
- * The distance between two quantities, with the decimals of the trade. A distance too small
- * for them gets more, up to nine; if nine show nothing it prints as zero. The distance
- * between two temperatures is a temperature difference.
- */
-export function sayDistance(distance: number, dimension: Dimension, units: UnitSystem): string {
-  const apart = dimension === 'temperature' ? 'temperatureDifference' : dimension;
-  const unit: Unit<Dimension> = tradeUnit(apart, units);
-  const quantity = distance as Quantity<Dimension>;
-  let decimals = unit.decimals;
-  while (decimals < 9 && Math.abs(valueIn(quantity, unit)) < 0.5 * 10 ** -decimals) decimals++;
-  const isNothing = Math.abs(valueIn(quantity, unit)) < 0.5 * 10 ** -decimals;
-  return format(quantity, unit, isNothing ? unit.decimals : decimals);
-}
-
-/** A distance likewise, with as many more decimals as it takes to be off by 5 % at most: an uncertainty must not shrink. */
-export function sayClosely(distance: number, dimension: Dimension, units: UnitSystem): string {
-  const apart = dimension === 'temperature' ? 'temperatureDifference' : dimension;
-  const unit: Unit<Dimension> = tradeUnit(apart, units);
-  const value = Math.abs(valueIn(distance as Quantity<Dimension>, unit));
-  for (let decimals = unit.decimals; decimals < 9; decimals++) {
-    const off = Math.abs(Number(value.toFixed(decimals)) - value);
-    if (off <= 0.05 * value) return format(distance as Quantity<Dimension>, unit, decimals);
-  }
-  return sayDistance(distance, dimension, units);
-}
-
-/** A quantity in the unit that a shop reads its dimension in. */
-export function say<D extends Dimension>(
-  quantity: Quantity<D>,
-  dimension: D,
-  units: UnitSystem,
-): string {
-  return format(quantity, tradeUnit(dimension, units));
-}
-
-/** `0.0040 to 0.0100 in`, `the limit of 0.0005 in`. */
-export function describeLimits<D extends Dimension>(
-  limits: Limits<Quantity<D>>,
-  dimension: D,
-  units: UnitSystem,
-): string {
-  const { min, max } = limits;
-  const bounds = describeBounds(limits, dimension, units);
-  return min !== undefined && max !== undefined ? bounds : `the limit of ${bounds}`;
-}
-
-/** `0.0040 to 0.0100 in`, `0.0005 in`. */
-function describeBounds<D extends Dimension>(
-  { min, max }: Limits<Quantity<D>>,
-  dimension: D,
-  units: UnitSystem,
-): string {
-  if (min !== undefined && max !== undefined) return describeSpan({ min, max }, dimension, units);
-  return say((max ?? min) as Quantity<D>, dimension, units);
-}
-
-/** A span to work to, its ends rounded inward, so that what is printed is never outside it: `0.0669 to 0.0671 in`. */
-export function describeInward({ min, max }: Span<Length>, units: UnitSystem): string {
-  const unit = tradeUnit('length', units);
-  for (let { decimals } = unit; decimals < 9; decimals++) {
-    const scale = 10 ** decimals;
-    const low = Math.ceil(valueIn(min, unit) * scale - 1e-6) / scale;
-    const high = Math.floor(valueIn(max, unit) * scale + 1e-6) / scale;
-    if (low > high) continue;
-    const [from, to] = [low.toFixed(decimals), high.toFixed(decimals)];
-    return from === to ? `${from} ${unit.symbol}` : `${from} to ${to} ${unit.symbol}`;
-  }
-  return describeSpan({ min, max }, 'length', units);
-}
-
-/** `2.1045 to 2.1050 in`; one size if both ends print alike. */
-export function describeSpan<D extends Dimension>(
-  span: Span<Quantity<D>>,
-  dimension: D,
-  units: UnitSystem,
-): string {
-  const unit = tradeUnit(dimension, units);
-  const [low, high] = [formatNumber(span.min, unit), formatNumber(span.max, unit)];
-  return low === high ? `${high} ${unit.symbol}` : `${low} to ${high} ${unit.symbol}`;
 }

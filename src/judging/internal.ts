@@ -11,17 +11,7 @@ export {
 
 export { guardBandOf, shareOf } from './decision-rule.js';
 
-export {
-  describeInward,
-  describeMargin,
-  describeSpan,
-  guardWording,
-  noteOf,
-  say,
-  sayClosely,
-  sayDistance,
-  sayFinding,
-} from './describe.js';
+export { describeMargin, guardWording, noteOf, sayFinding } from './describe.js';
 export { angleDomain, type Domain, domain, lengthDomain } from './domain.js';
 export {
   angleAround,
@@ -57,5 +47,6 @@ export { guardLayout, type Layout } from './layout.js';
 export { guardLimits, guardSpan, NANOMETRE, ROUNDING, spanOf } from './limits.js';
 export { type Names, namedFrom } from './named-from.js';
 export { guardOwnLimits, ownBasisOr, ownLimitsOr, type WithTarget } from './own-limits.js';
+export { describeInward, describeSpan, say, sayClosely, sayDistance } from './say.js';
 export { outsideLength, showIn, showLength, showNumber, showQuantity } from './showing.js';
 export { downFrom, upFrom, within } from './within.js';

@@ -18,8 +18,8 @@ import {
   thou,
 } from 'crankwright';
 import { describe, expect, it } from 'vitest';
-import { describeLimits, sayDistance } from '../../src/judging/describe.js';
 import { guardList, guardQuantity, guardWhole } from '../../src/judging/guards.js';
+import { describeLimits, sayDistance } from '../../src/judging/say.js';
 import { notNumbers, refusal } from '../quantities/refusal.js';
 
 const readings = (angle: Angle = degree(90), station: Length = inch(1)) =>

@@ -9,16 +9,13 @@ import {
   type Limits,
   mm,
   percentByVolume,
+  ratio,
   thou,
   type UnitSystem,
 } from 'crankwright';
 import { describe, expect, it } from 'vitest';
-import {
-  describeLimits,
-  describeMargin,
-  describeSpan,
-  sayDistance,
-} from '../../src/judging/describe.js';
+import { describeMargin } from '../../src/judging/describe.js';
+import { describeLimits, describeSpan, sayDistance } from '../../src/judging/say.js';
 import { refusal } from '../quantities/refusal.js';
 
 const specified: Basis = { kind: 'specified' };
@@ -242,6 +239,35 @@ describe('describe says', () => {
     expect(describeFinding(finding(thou(7), both), wording)[0]).toBe(
       'end play 0.0070 in: within 0.0040 to 0.0100 in [1]',
     );
+  });
+});
+
+describe('a ratio', () => {
+  const judged = (value: number, min: number) =>
+    describeFinding(
+      judge({
+        feature: 'film over roughness',
+        dimension: 'ratio',
+        value: ratio(value),
+        limits: { min: ratio(min) },
+        basis: specified,
+      }),
+      { units: 'inch' },
+    );
+
+  it('is told as a multiple where its limits are multiples', () => {
+    expect(judged(5.2, 3)).toEqual([
+      'film over roughness 5.20: above the least of 3.00 (specified)',
+    ]);
+    expect(judged(0.5, 3)).toEqual([
+      'film over roughness 0.50: 2.50 below the limit of 3.00 (specified)',
+    ]);
+  });
+
+  it('is told as a share where they are shares', () => {
+    expect(judged(0.4, 0.5)).toEqual([
+      'film over roughness 40.00 %: 10.00 % below the limit of 50.00 % (specified)',
+    ]);
   });
 });
 
