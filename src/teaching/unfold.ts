@@ -108,7 +108,7 @@ export function unfold({ gives, letters, where, tabled, expression }: WrittenCar
     const outermost = isCall(whole) ? functions.get(whole.fn.name) : undefined;
     if (outermost === undefined) {
       const node = expand(whole);
-      const symbolic = lines.length === before ? text : written(node);
+      const symbolic = lines.length === before ? asTyped(text) : written(node);
       lines.push({ symbol, symbolic, node, isTabled });
       return;
     }
@@ -137,11 +137,35 @@ export const plainText = (
   node
     .toString({
       // mathjs would write 0.0002 as 2e-4.
-      handler: (part: MathNode, options: object) =>
-        handler(part, options) ??
-        (part.type === 'ConstantNode' ? String((part as ConstantNode).value) : undefined),
+      handler: (part: MathNode, options: object) => {
+        const own = handler(part, options);
+        if (own !== undefined) return own;
+        if (part.type === 'ConstantNode') return String((part as ConstantNode).value);
+        return isCall(part) ? onCalculator(part, handler) : undefined;
+      },
     })
     .replaceAll(' ^ ', '^');
+
+/** A formula of a card as it can be typed into a calculator. */
+export const asTyped = (formula: string): string => plainText(math.parse(formula));
+
+/** The natural logarithm as calculators name it, and what a card writes for the sake of the last digits. */
+function onCalculator(
+  { fn, args }: FunctionNode<SymbolNode>,
+  handler: Parameters<typeof plainText>[1],
+): string | undefined {
+  const inside = () => plainText(args[0] as MathNode, handler);
+  switch (fn.name) {
+    case 'log':
+      return `ln(${inside()})`;
+    case 'expm1':
+      return `(exp(${inside()}) - 1)`;
+    case 'log1p':
+      return `ln(1 + ${inside()})`.replace('1 + -', '1 - ');
+    default:
+      return undefined;
+  }
+}
 
 const isFunction = (node: MathNode): node is FunctionAssignmentNode =>
   node.type === 'FunctionAssignmentNode';

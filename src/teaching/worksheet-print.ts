@@ -4,6 +4,7 @@ import { solution } from './exercise.js';
 import type { Exercise } from './exercise-types.js';
 import { worksheetLayout } from './layouts.js';
 import { tex } from './tex.js';
+import { asTyped } from './unfold.js';
 import { workedMarkdown, workedText } from './worked-print.js';
 import type { Worksheet } from './worksheet.js';
 
@@ -67,8 +68,8 @@ const PRINTED: Readonly<Record<Format, (problem: Exercise, number: number) => st
     [
       `${number}. ${capital(title)}`,
       ...given.map(({ symbol, text, meaning }) => `   ${symbol} = ${text}   ${meaning}`),
-      `   ${asks.symbol} = ${formula}`,
-      ...where.map((line) => `   where ${line}`),
+      `   ${asks.symbol} = ${asTyped(formula)}`,
+      ...where.map((line) => `   where ${asTyped(line)}`),
       `   To find: ${asks.meaning}. ${asks.symbol} = ________ ${asks.unit}`.trimEnd(),
       '',
     ].join('\n'),

@@ -158,6 +158,7 @@ describe('a session', () => {
     expect(lines('+1')).toBe('export const result2 = +1;');
     expect(lines('2 * pi')).toBe('export const result3 = (2 * Math.PI);');
     expect(lines('sqrt(2)')).toBe('export const result4 = Math.sqrt(2);');
+    expect(lines('ln(2)')).toBe('export const result5 = Math.log(2);');
     expect(lines('delete = 3')).toBe('export const delete2 = 3;');
     expect(lines('{"a b": 1, c: [1, 2]}')).toContain('{ "a b": 1, c: [1, 2] as const } as const');
     expect(lines('true')).toBe('export const result7 = true;');

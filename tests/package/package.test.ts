@@ -1,4 +1,5 @@
-import { readdirSync, readFileSync } from 'node:fs';
+import { existsSync, readdirSync, readFileSync } from 'node:fs';
+import { dirname, join } from 'node:path';
 import { gzipSync } from 'node:zlib';
 import { build } from 'esbuild';
 import { publint } from 'publint';
@@ -66,6 +67,21 @@ describe('the packed tarball', () => {
     expect(filesBehind('index.js')).toEqual(['index.js']);
     expect(filesBehind('oil.js')).toEqual(['oil.js']);
     expect(filesBehind('planning.js').length).toBeLessThan(8);
+  });
+
+  it('leads from its readme, guides and lessons to nothing that is not in it', () => {
+    const texts = readdirSync(packed.packageDir, { recursive: true, encoding: 'utf8' }).filter(
+      (name) => name.endsWith('.md') && !name.startsWith('dist'),
+    );
+    expect(texts).toContain('docs/lessons/one-crankshaft.md');
+    const astray = texts.flatMap((name) => {
+      const text = readFileSync(join(packed.packageDir, name), 'utf8');
+      return [...text.matchAll(/\]\((?![a-z]+:|#)([^)#\s]+)/g)]
+        .map(([, path = '']) => join(dirname(name), path))
+        .filter((path) => !existsSync(join(packed.packageDir, path)))
+        .map((path) => `${name} leads to ${path}`);
+    });
+    expect(astray).toEqual([]);
   });
 
   it('gives one room without the maps of the film, which are large', () => {

@@ -47,6 +47,8 @@ export async function loadMath(
   const { exact, names } = importInto(math, system, onCall, false);
   math.import(names);
   math.import(readingFunctions(math, exact));
+  // As calculators and worked formulas name it.
+  math.import({ ln: (x: number) => math.log(x) });
   // What an expression can find; to ask what each is would load all of mathjs at once.
   const { mathWithTransform } = (math as unknown as Inside).expression;
   const known = Object.keys(mathWithTransform).filter(

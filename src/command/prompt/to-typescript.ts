@@ -13,11 +13,14 @@ import { isConstant, isFunction, isOperator, isSymbol } from './rewrite-nodes.js
 import type { Done, Session } from './session.js';
 
 /** What of mathjs is the same in JavaScript. */
-const SAME: Readonly<Record<string, string>> = Object.fromEntries(
-  ['abs', 'ceil', 'exp', 'floor', 'hypot', 'max', 'min', 'round', 'sqrt', 'cbrt']
-    .concat(['sin', 'cos', 'tan', 'asin', 'acos', 'atan', 'atan2'])
-    .map((name) => [name, `Math.${name}`]),
-);
+const SAME: Readonly<Record<string, string>> = {
+  ...Object.fromEntries(
+    ['abs', 'ceil', 'exp', 'floor', 'hypot', 'max', 'min', 'round', 'sqrt', 'cbrt']
+      .concat(['sin', 'cos', 'tan', 'asin', 'acos', 'atan', 'atan2', 'log10'])
+      .map((name) => [name, `Math.${name}`]),
+  ),
+  ln: 'Math.log',
+};
 
 const CONSTANTS: Readonly<Record<string, string>> = {
   pi: 'Math.PI',
