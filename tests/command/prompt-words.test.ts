@@ -161,8 +161,8 @@ describe('a session', () => {
     expect(lines('ln(2)')).toBe('export const result5 = Math.log(2);');
     expect(lines('delete = 3')).toBe('export const delete2 = 3;');
     expect(lines('{"a b": 1, c: [1, 2]}')).toContain('{ "a b": 1, c: [1, 2] as const } as const');
-    expect(lines('true')).toBe('export const result7 = true;');
-    expect(lines('standardAtmosphere')).toBe('export const result8 = standardAtmosphere;');
+    expect(lines('true')).toBe('export const result8 = true;');
+    expect(lines('standardAtmosphere')).toBe('export const result9 = standardAtmosphere;');
     expect(lines('mod(7, 4)')).toBe('// mod(7, 4): mod is not written');
     expect(lines('5!')).toMatch(/^\/\/ 5!: factorial is not written$/);
     expect(lines('f(y) = y + 1')).toContain('a function of your own is not written');
