@@ -167,7 +167,7 @@ describe('a session', () => {
     expect(lines('5!')).toMatch(/^\/\/ 5!: factorial is not written$/);
     expect(lines('f(y) = y + 1')).toContain('a function of your own is not written');
     expect(lines('[1, 2][1]')).toContain('is not written');
-    expect(lines('2 in to mm')).toBe('export const result13 = inch(2);');
+    expect(lines('2 in to mm')).toBe('export const result14 = inch(2);');
   });
 });
 
