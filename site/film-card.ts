@@ -21,7 +21,7 @@ const written = card({
 /** The film of a bearing, which no formula gives: it has a page like a card, but no working. */
 export const leastFilm: FormulaCard = {
   ...written,
-  topic: 'bearings',
+  topic: 'oil film',
   example: exampleOf(written, 'metric', false),
 };
 

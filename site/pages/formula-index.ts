@@ -1,7 +1,7 @@
 import { type CardName, cards } from '../cards.js';
 import { wordsFor } from '../search-words.js';
 import { capital, escaped, pageHtml } from './layout.js';
-import { topics } from './topics.js';
+import { anchorOf, topics } from './topics.js';
 
 /** The page that lists all formulas by topic. */
 export function formulaIndex(): string {
@@ -11,11 +11,15 @@ export function formulaIndex(): string {
 <input type="search" id="find" autocomplete="off" placeholder="petrol in the oil" aria-describedby="found"></p>
 <p id="found" class="hint" aria-live="polite"></p>
 <nav aria-label="Topics"><ul class="topics">${topics
-    .map(({ topic, title }) => `<li><a href="#${topic}">${escaped(title)}</a></li>`)
+    .map(({ topic, title }) => `<li><a href="#${anchorOf(topic)}">${escaped(title)}</a></li>`)
     .join('')}</ul></nav>
 ${topics
   .map(
-    ({ topic, title, names }) => `<section class="formulas"><h2 id="${topic}">${escaped(title)}</h2>
+    ({
+      topic,
+      title,
+      names,
+    }) => `<section class="formulas"><h2 id="${anchorOf(topic)}">${escaped(title)}</h2>
 <ul>
 ${names.map(itemHtml).join('\n')}
 </ul></section>`,

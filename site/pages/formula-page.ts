@@ -14,7 +14,7 @@ import {
 import { FILM_NOTES } from '../film-card.js';
 import { type AnyUnit, sayResult, typed } from '../units.js';
 import { capital, escaped, pageHtml } from './layout.js';
-import { titleOf } from './topics.js';
+import { anchorOf, titleOf } from './topics.js';
 import { symbolMathml } from './typeset.js';
 
 /** The page of one formula. `reference` is where its function is described, seen from the site's folder. */
@@ -26,7 +26,7 @@ export function formulaPage(name: CardName, reference: string | undefined): stri
   const shown = sayResult(value, unitOfResult(card, value, 'inch'));
   const [formula = '', ...where] = isWritten(name) ? cardMathml(name) : [filmFormula()];
   const code = `<code>${escaped(of.name)}</code>`;
-  const main = `<p class="topic"><a href="index.html#${topic}">${escaped(titleOf(topic))}</a></p>
+  const main = `<p class="topic"><a href="index.html#${anchorOf(topic)}">${escaped(titleOf(topic))}</a></p>
 <h1>${escaped(capital(card.name))}</h1>
 <div class="formula">${formula}</div>
 ${where.length > 0 ? `<div class="where"><p>where</p>${where.join('\n')}</div>` : ''}

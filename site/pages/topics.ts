@@ -4,7 +4,8 @@ import { type CardName, type CardTopic, cardNames, cards } from '../cards.js';
 const TITLES: Readonly<Record<CardTopic, string>> = {
   measuring: 'Measuring: size and shape',
   crankshaft: 'Crankshaft: grinding and end play',
-  bearings: 'Bearings: shells, clearance and the oil film',
+  bearings: 'Bearings: shells and clearance',
+  'oil film': 'The oil film of a bearing',
   cylinders: 'Cylinders: boring, pistons, rings, compression',
   fits: 'Fits: pressed and shrunk parts',
   fasteners: 'Bolts and nuts',
@@ -16,6 +17,9 @@ const TITLES: Readonly<Record<CardTopic, string>> = {
 
 /** The title of a topic. */
 export const titleOf = (topic: CardTopic): string => TITLES[topic];
+
+/** Where a topic stands on the page of all formulas. */
+export const anchorOf = (topic: CardTopic): string => topic.replace(' ', '-');
 
 /** All formulas by topic. */
 export const topics = (Object.keys(TITLES) as CardTopic[]).map((topic) => ({

@@ -18,11 +18,12 @@ export const HELP = `crankwright - what to do with an engine, from your micromet
                             '2-1/8 in to mm', and call any function of the
                             library; without one standard input is read
   crankwright repl          the same at a prompt
-  crankwright worksheet TOPIC   print problems to practise on, such as
-                            bearings, oil or "ring gap"
+  crankwright worksheet TOPIC   print problems to practise on
 
 FILE is JSON. If it is left out or is -, standard input is read.
 WHICH is sheet or shed; of schema also work, a record of work for done.
+TOPIC is measuring, crankshaft, bearings, oil film, cylinders, fits, fasteners,
+motion, timing, valves or oil, or words such as ring gap.
 
 Options of report and plan
   --units inch|metric       units to print in; by default those of the file

@@ -20,7 +20,10 @@ export interface WorksheetCommand {
 
 /** Reads the request for a worksheet. */
 export function readWorksheet({ operands, options }: Typed): WorksheetCommand {
-  if (operands.length === 0) throw new WrongCommand('worksheet needs a topic, such as bearings');
+  if (operands.length === 0)
+    throw new WrongCommand(
+      'worksheet needs a topic, such as bearings; crankwright --help lists them',
+    );
   const first = (name: 'seed' | 'count' | 'units') => options.get(name)?.[0];
   return {
     command: 'worksheet',

@@ -90,6 +90,8 @@ const everyCard = Object.freeze({
     ...shellWallToSuitCards,
     ...hotClearanceCards,
     ...seatingCards,
+  }),
+  ...onTopic('oil film', {
     ...filmCards,
     ...shortBearingCards,
     ...filmRegimeCards,

@@ -2,6 +2,7 @@ import { guardLayout } from '../judging/internal.js';
 import { coherentUnit, type Dimension, parse, RebuildInputError } from '../quantities/index.js';
 import type { CardName } from './cards.js';
 import { cardNamed } from './evaluate.js';
+import { isExact } from './exercise.js';
 import type { Exercise } from './exercise-types.js';
 import { exerciseLayout } from './layouts.js';
 import { type NumberSlip, type ReadAnswer, slipOf } from './slips.js';
@@ -27,14 +28,15 @@ export type CheckedAnswer =
       /** The slip that explains it. */
       readonly slip?: Slip;
       /** What to look at. */
-      readonly hint?: string;
+      readonly hint: string;
     };
 
 /** An answer this many times as far off as a right one may be is close. */
 const CLOSE = 5;
+/** And no further off than this share of it: half of it is a slip. */
+const NOT_A_SLIP = 0.25;
 
-const HINTS: Readonly<Record<Slip, string>> = {
-  'no number': 'Write one number and its unit.',
+const HINTS: Readonly<Record<Exclude<Slip, 'no number'>, string>> = {
   'no unit': 'A number without its unit is no measurement. Write the unit.',
   'another quantity': 'That is the unit of another quantity. See what is asked for.',
   'a lost minus': 'Look at the sign: which of the two is larger, and what does a minus mean here?',
@@ -42,6 +44,8 @@ const HINTS: Readonly<Record<Slip, string>> = {
   'per cent': 'Look for a factor of a hundred: is the answer a share, or per cent?',
   'wrong unit': 'Look at the unit that you wrote: the number fits another one.',
   'factor of a thousand': 'Look for a factor of a thousand: thou for inches, or mm for metres?',
+  'factor of ten': 'Look at the decimal point.',
+  'a reading left out': 'Look whether every reading is in your sum: one seems to be left out.',
   'an earlier line': 'You are on the way: that is an earlier line of the working.',
   'radius for diameter':
     'Look at the diameters: was a radius put in for one, or a diameter doubled?',
@@ -69,8 +73,8 @@ const HINTS: Readonly<Record<Slip, string>> = {
  */
 export function check(problem: Exercise, answer: string): CheckedAnswer {
   guardLayout('problem', problem, exerciseLayout, 'exercise');
-  const { letters } = cardNamed(problem.name as CardName);
-  for (const [letter, { domain }] of Object.entries(letters)) {
+  const card = cardNamed(problem.name as CardName);
+  for (const [letter, { domain }] of Object.entries(card.letters)) {
     domain(`problem.values.${letter}`, problem.values[letter] as never);
   }
   if (typeof answer !== 'string' || answer.length > 100) {
@@ -82,22 +86,35 @@ export function check(problem: Exercise, answer: string): CheckedAnswer {
     });
   }
   const read = readAnswer(answer, problem.asks.dimension);
+  if (read === 'no number') return { outcome: 'wrong', slip: read, hint: oneNumber(problem) };
   if (typeof read === 'string') return wrong(read);
   const off = Math.abs(read.value - problem.value);
   // A unit changes the last digit of a number that was right.
   if (off <= problem.tolerance * (1 + 1e-9)) return { outcome: 'right' };
-  if (off <= CLOSE * problem.tolerance) {
-    return { outcome: 'close', hint: 'Keep more digits until the last line.' };
+  if (off <= Math.min(CLOSE * problem.tolerance, NOT_A_SLIP * Math.abs(problem.value))) {
+    return { outcome: 'close', hint: isExact(card) ? ADD_AGAIN : KEEP_DIGITS };
   }
   const slip = slipOf(problem, read);
-  return slip === undefined ? { outcome: 'wrong' } : wrong(slip);
+  return slip === undefined ? { outcome: 'wrong', hint: LINE_BY_LINE } : wrong(slip);
 }
 
-const wrong = (slip: Slip): CheckedAnswer => ({ outcome: 'wrong', slip, hint: HINTS[slip] });
+const KEEP_DIGITS = 'Keep more digits until the last line.';
+const ADD_AGAIN = 'Add it up once more: the last digits are off.';
+const LINE_BY_LINE =
+  'No usual slip comes to that. Write down every reading with its unit and its sign, and work it out line by line.';
+
+const oneNumber = ({ asks: { unit } }: Exercise) =>
+  `Write one number${unit === '' ? '' : ' and its unit'} and nothing else, such as 1.4${unit === '' ? '' : ` ${unit}`}.`;
+
+const wrong = (slip: Exclude<Slip, 'no number'>): CheckedAnswer => ({
+  outcome: 'wrong',
+  slip,
+  hint: HINTS[slip],
+});
 
 /** Reads an answer; what cannot be read is a slip. */
 function readAnswer(text: string, dimension: Dimension): ReadAnswer | Slip {
-  const written = text.trim().replaceAll('−', '-');
+  const written = numberAlone(text);
   const value = quantityIn(written, dimension);
   if (value !== undefined) {
     const number = /^[+-]?(?:\d+\.?\d*|\.\d+)(?![\d/ -]*\/)/.exec(written)?.[0];
@@ -108,6 +125,17 @@ function readAnswer(text: string, dimension: Dimension): ReadAnswer | Slip {
   const isOther = others.some((other) => quantityIn(written, other) !== undefined);
   return isOther ? 'another quantity' : 'no number';
 }
+
+/** An answer without what people write round it: `c_m = 1.4 thou.`, `about 1,4 thou`. */
+const numberAlone = (text: string): string =>
+  text
+    .trim()
+    .replaceAll('−', '-')
+    .replace(/^[\p{L}_]\w*\s*=\s*/u, '')
+    .replace(/^(?:about|approximately|approx\.?|ca\.?|≈|~)\s*/i, '')
+    // Not before three digits, where it may part thousands.
+    .replace(/^([+-]?\d*),(?!\d{3}(?!\d))(?=\d)/, '$1.')
+    .replace(/\.$/, '');
 
 /** A quantity in text. A share may be written as a plain number or in per cent, and a gauge needs no saying so. */
 function quantityIn(text: string, dimension: Dimension): number | undefined {

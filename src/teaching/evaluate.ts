@@ -1,7 +1,7 @@
 import { all, create, type FactoryFunctionMap, type Unit } from 'mathjs';
 import { guardFields, type WrittenCard } from '../judging/internal.js';
 import { type Dimension, type Quantity, RebuildInputError } from '../quantities/index.js';
-import { mathjsUnit } from '../quantities/internal.js';
+import { mathjsUnit, nearest } from '../quantities/internal.js';
 import { type CardName, cards } from './cards.js';
 import type { FormulaCard } from './formula-card.js';
 
@@ -44,11 +44,12 @@ export function evaluateFormula(card: WrittenCard, values: CardValues): number {
 /** The card of that name. */
 export function cardNamed(name: CardName): FormulaCard {
   if (typeof name === 'string' && Object.hasOwn(cards, name)) return cards[name];
+  const near = typeof name === 'string' ? nearest(name, Object.keys(cards)) : undefined;
   throw new RebuildInputError({
     parameter: 'name',
     value: name,
     expected: 'the name of a card',
-    hint: `One of: ${Object.keys(cards).join(', ')}.`,
+    hint: near === undefined ? 'cardsAbout finds cards by words.' : `Did you mean ${near}?`,
   });
 }
 

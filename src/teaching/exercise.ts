@@ -22,12 +22,14 @@ import { type ShopReading, shopReading } from './shop-values.js';
 import { resultOf, type WorkedOptions, worked } from './worked.js';
 import type { WorkedFormula } from './worked-types.js';
 
-/** An answer may be this share of the answer off. */
-const ROUNDING = 0.005;
-/** It must be nearer to the answer than this share of the smallest size that went in: to leave one out is a slip. */
-const OF_A_SIZE = 0.02;
-/** And than this share of its distance from a size that went in: to do nothing is one, too. */
-const OF_THE_CHANGE = 0.05;
+/** Shares of the answer, of the smallest size that went in, and of what the answer is off a size that went in. */
+type Shares = readonly [ofAnswer: number, ofSize: number, ofChange: number];
+/** An answer may be so much off by rounding on the way. To leave a size out, or to do nothing, is a slip. */
+const ON_THE_WAY: Shares = [0.005, 0.02, 0.05];
+/** A length may be half a tenth of a thou off, which is how it is written down [m]. */
+const HALF_A_TENTH = 1.27e-6;
+/** From so much on, that would hide a slip. */
+const SLIP: Shares = [0.2, 0.5, 0.5];
 
 /**
  * Draws a problem from a card: rounded values that a shop could read, near those of the card's example, and an answer
@@ -63,7 +65,7 @@ export function exercise(name: CardName, seed: number, options: WorkedOptions): 
   const { readings, example, sample } = drawing(card, units);
   const { values, value } = drawn(card, readings, example, sample, seed + 2 ** 32 * numberOf(name));
   const { gives, topic, expression, where } = card;
-  const unit = shopUnit(gives.dimension, sample, units, topic === 'oil');
+  const unit = shopUnit(gives.dimension, value, units, topic === 'oil');
   const tolerance = toleranceOf(card, values, value);
   return {
     name,
@@ -210,13 +212,28 @@ const numberOf = (name: string): number =>
 
 /** How far off a right answer may be: as much as rounding makes, and less than a slip. */
 function toleranceOf(card: FormulaCard, values: CardValues, value: number): number {
-  const alike = sizesAlike(card, values).filter((size) => size !== 0);
-  return Math.min(
-    ROUNDING * Math.abs(value),
-    ...alike.map((size) => OF_A_SIZE * Math.abs(size)),
-    ...alike.map((size) => OF_THE_CHANGE * Math.abs(value - size)),
-  );
+  const sizes = sizesAlike(card, values).map(Math.abs);
+  const changes = sizes.map((size) => Math.abs(Math.abs(value) - size));
+  /** What can be told from nothing counts. */
+  const within = ([ofAnswer, ofSize, ofChange]: Shares, least: number) =>
+    Math.min(
+      ofAnswer * Math.abs(value),
+      ...sizes.filter((size) => size > least).map((size) => ofSize * size),
+      ...changes.filter((change) => change > least).map((change) => ofChange * change),
+    );
+  const onTheWay = isExact(card) ? 0 : within(ON_THE_WAY, 0);
+  const written = card.gives.dimension === 'length' ? within(SLIP, 2 * HALF_A_TENTH) : 0;
+  return Math.max(onTheWay, Math.min(HALF_A_TENTH, written));
 }
+
+/** Whether sizes are only added up, taken away and multiplied by numbers: nothing is rounded on the way. */
+export const isExact = ({ expression, where, letters, gives }: FormulaCard): boolean =>
+  where.length === 0 &&
+  gives.dimension === 'length' &&
+  Object.values(letters).every(({ domain: { dimension } }) =>
+    ['length', 'ratio'].includes(dimension),
+  ) &&
+  !/\^|\w\(|\bpi\b|\/ [a-z(]/i.test(expression);
 
 /** A value in a unit; with a tolerance, to as many digits as it needs. */
 function shown(value: number, unit: Unit<Dimension>, tolerance = 0) {

@@ -1,11 +1,12 @@
 import type { WrittenCard } from '../judging/internal.js';
 import { exampleOf } from './example.js';
 
-/** What a formula is about: the room of the library that it comes from. */
+/** What a formula is about: the room of the library that it comes from, and of bearings the film apart. */
 export type CardTopic =
   | 'measuring'
   | 'crankshaft'
   | 'bearings'
+  | 'oil film'
   | 'cylinders'
   | 'fits'
   | 'fasteners'

@@ -135,7 +135,17 @@ function setOperator(written: OperatorNode, letters: Letters, by: Typesetter): s
   const node = withMeasure(written, letters);
   const [left, right] = node.args as unknown as readonly [MathNode, MathNode?];
   const set = (part: MathNode) => setNode(part, letters, by);
-  if (right === undefined) return by.row([by.sign(node.op), set(left)]);
+  if (right === undefined) {
+    // -(exp(x) - 1) is read as 1 - exp(x).
+    const rise = node.op === '-' && isCallOf('expm1', left) ? left.args[0] : undefined;
+    return rise === undefined
+      ? by.row([by.sign(node.op), set(left)])
+      : by.inParentheses(
+          by.row([by.number('1'), by.sign('-'), by.named('exp'), by.inParentheses(set(rise))]),
+        );
+  }
+  // A radian is no more than what dimensions ask for.
+  if (/[*/]/.test(node.op) && bare(right).toString() === '1 rad') return set(left);
   switch (node.op) {
     case '/':
       return isOfUnits(node, letters)
@@ -177,6 +187,9 @@ function withoutMinus(node: MathNode): MathNode | undefined {
   const rest = op === '/' || op === '*' ? withoutMinus(left) : undefined;
   return rest && new math.OperatorNode(op, fn, [rest, right]);
 }
+
+const isCallOf = (name: string, node: MathNode): node is FunctionNode<SymbolNode> =>
+  node.type === 'FunctionNode' && (node as FunctionNode<SymbolNode>).fn.name === name;
 
 const bare = (node: MathNode): MathNode =>
   node.type === 'ParenthesisNode' ? bare((node as ParenthesisNode).content) : node;

@@ -1,7 +1,7 @@
 // How what functions take from each other is laid out. Made by `npm run layouts` from the types.
 import type { Layout } from '../judging/internal.js';
 
-export const cardTopicLayout = { oneOf: ['bearings', 'crankshaft', 'cylinders', 'fasteners', 'fits', 'measuring', 'motion', 'oil', 'timing', 'valves'] } satisfies Layout;
+export const cardTopicLayout = { oneOf: ['bearings', 'crankshaft', 'cylinders', 'fasteners', 'fits', 'measuring', 'motion', 'oil film', 'oil', 'timing', 'valves'] } satisfies Layout;
 export const exerciseGivenLayout = { fields: { symbol: 'string', meaning: 'string', value: 'number', unit: 'string', text: 'string' } } satisfies Layout;
 export const exerciseAskLayout = { fields: { symbol: 'string', meaning: 'string', dimension: { oneOf: ['acceleration', 'angle', 'area', 'density', 'dynamicViscosity', 'energy', 'flow', 'force', 'gaugePressure', 'kinematicViscosity', 'length', 'mass', 'massFraction', 'power', 'pressure', 'rate', 'ratio', 'rotationalSpeed', 'specificHeat', 'speed', 'stiffness', 'temperature', 'temperatureDifference', 'thermalExpansion', 'time', 'torque', 'volume', 'volumeFraction'] }, unit: 'string' } } satisfies Layout;
 export const printedQuantityLayout = { fields: { value: 'number', unit: 'string', text: 'string' } } satisfies Layout;

@@ -13,7 +13,9 @@ export type NumberSlip =
   | 'per cent'
   | 'wrong unit'
   | 'factor of a thousand'
+  | 'factor of ten'
   | 'an earlier line'
+  | 'a reading left out'
   | 'radius for diameter'
   | 'unit of a reading'
   | 'sign of a reading'
@@ -34,7 +36,11 @@ export function slipOf(problem: Exercise, answer: ReadAnswer): NumberSlip | unde
   /** Whether a slip comes to what was answered; what it made larger may be as much further off. */
   const explains = (slipped: number) =>
     Math.abs(slipped - answer.value) <= tolerance * Math.max(1, Math.abs(slipped / value));
-  const isTimes = (factor: number) => explains(value * factor) || explains(value / factor);
+  /** Whether the answer is right once it is taken back by a factor. */
+  const isTimes = (factor: number) =>
+    [answer.value * factor, answer.value / factor].some(
+      (back) => Math.abs(back - value) <= tolerance,
+    );
   const card = cardNamed(name as CardName);
   const isWarmth = asks.dimension === 'temperature';
   const isPlain = ['ratio', 'volumeFraction', 'massFraction'].includes(asks.dimension);
@@ -43,8 +49,13 @@ export function slipOf(problem: Exercise, answer: ReadAnswer): NumberSlip | unde
   if (isPlain && isTimes(100)) return 'per cent';
   if (!isPlain && fitsAnotherUnit(problem, answer)) return 'wrong unit';
   if (!isWarmth && isTimes(1000)) return 'factor of a thousand';
+  if (!isWarmth && (isTimes(10) || isTimes(100))) return 'factor of ten';
   if (earlierLines(card, values, asks.dimension).some(explains)) return 'an earlier line';
-  return changesOf(card, values).find(({ changed }) => explains(lastLine(card, changed)))?.slip;
+  return changesOf(card, values).find(({ slip, changed }) => {
+    const slipped = lastLine(card, changed);
+    // A product without one of its factors is nothing; nobody leaves one out to get that.
+    return explains(slipped) && !(slip === 'a reading left out' && slipped === 0);
+  })?.slip;
 }
 
 /** Whether the number that was written is right in some unit of what is asked. */
@@ -88,6 +99,7 @@ function changesOf({ letters }: FormulaCard, values: CardValues): readonly Chang
         changed: { ...values, [letter]: (values[letter] ?? 0) * factor },
       })),
     ),
+    ...change('a reading left out', 0, () => true),
     ...[1 / 2, 2].flatMap((factor) => change('factor two', factor, isLength)),
     ...[1000, 1 / 1000, 25.4, 1 / 25.4].flatMap((factor) =>
       change('unit of a reading', factor, isLength),

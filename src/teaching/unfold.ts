@@ -4,6 +4,7 @@ import type {
   FunctionAssignmentNode,
   FunctionNode,
   MathNode,
+  OperatorNode,
   ParenthesisNode,
   SymbolNode,
 } from 'mathjs';
@@ -108,7 +109,7 @@ export function unfold({ gives, letters, where, tabled, expression }: WrittenCar
     const outermost = isCall(whole) ? functions.get(whole.fn.name) : undefined;
     if (outermost === undefined) {
       const node = expand(whole);
-      const symbolic = lines.length === before ? asTyped(text) : written(node);
+      const symbolic = lines.length === before ? onPaper(text) : written(node);
       lines.push({ symbol, symbolic, node, isTabled });
       return;
     }
@@ -141,13 +142,21 @@ export const plainText = (
         const own = handler(part, options);
         if (own !== undefined) return own;
         if (part.type === 'ConstantNode') return String((part as ConstantNode).value);
-        return isCall(part) ? onCalculator(part, handler) : undefined;
+        if (isCall(part)) return onCalculator(part, handler);
+        const [negated] = isMinus(part) ? childrenOf(part) : [];
+        if (negated === undefined || !isCall(negated) || negated.fn.name !== 'expm1')
+          return undefined;
+        return `(1 - exp(${plainText(negated.args[0] as MathNode, handler)}))`;
       },
     })
     .replaceAll(' ^ ', '^');
 
-/** A formula of a card as it can be typed into a calculator. */
-export const asTyped = (formula: string): string => plainText(math.parse(formula));
+/** A formula of a card as people write it: a radian in it is there for the dimensions alone. */
+export const onPaper = (formula: string): string =>
+  (/\b(?:expm1|log1p|log)\(/.test(formula) ? plainText(math.parse(formula)) : formula).replaceAll(
+    / (?:\* 1 rad|\/ \(1 rad\))(?![\w^])/g,
+    '',
+  );
 
 /** The natural logarithm as calculators name it, and what a card writes for the sake of the last digits. */
 function onCalculator(
@@ -170,6 +179,8 @@ function onCalculator(
 const isFunction = (node: MathNode): node is FunctionAssignmentNode =>
   node.type === 'FunctionAssignmentNode';
 const isSymbol = (node: MathNode): node is SymbolNode => node.type === 'SymbolNode';
+const isMinus = (node: MathNode): boolean =>
+  node.type === 'OperatorNode' && (node as OperatorNode).fn === 'unaryMinus';
 const isCall = (node: MathNode): node is FunctionNode<SymbolNode> => node.type === 'FunctionNode';
 
 const nameOf = (definition: MathNode): string =>

@@ -4,7 +4,7 @@ import { type Typesetter, typeset } from './layout-of-formula.js';
 import { workedFormulaLayout } from './layouts.js';
 import { inMath, mathml } from './mathml.js';
 import { tex } from './tex.js';
-import { asTyped } from './unfold.js';
+import { onPaper } from './unfold.js';
 import type { WorkedFormula, WorkedLetter } from './worked-types.js';
 
 /** What a calculator must be told where angles are worked with. */
@@ -30,13 +30,13 @@ export function workedText(working: WorkedFormula): string {
     title,
     ...legend.map((letter) => `  ${letter.symbol} = ${givenText(letter)}   ${letter.meaning}`),
     ...constants.map(({ written, gives }) => `  ${written} = ${gives.text}`),
-    ...own.map((line) => `  ${asTyped(line)}`),
+    ...own.map((line) => `  ${onPaper(line)}`),
     ...steps.flatMap(({ symbol, symbolic, typed, gives, isTabled }) => {
       const indent = ' '.repeat(symbol.length);
       if (isTabled && symbolic === typed) return [`${symbol} = ${gives.text}, from a table`];
       return [
         `${symbol} = ${symbolic}`,
-        ...(typed === symbolic ? [] : [`${indent} = ${typed}`]),
+        ...(typed === symbolic || typed === gives.text ? [] : [`${indent} = ${typed}`]),
         `${indent} = ${gives.text}`,
       ];
     }),

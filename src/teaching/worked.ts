@@ -15,6 +15,7 @@ import type { FormulaCard } from './formula-card.js';
 import { type FormulaPlan, planOf } from './formula-plan.js';
 import { forPeople, printedQuantity, toDigits } from './printed.js';
 import { shopUnit } from './shop-units.js';
+import { shopReading } from './shop-values.js';
 import { plainText } from './unfold.js';
 import type { WorkedConstant, WorkedFormula, WorkedLetter, WorkedStep } from './worked-types.js';
 import { type Exponents, sizeOf, workingUnitName } from './working-units.js';
@@ -111,10 +112,9 @@ function attemptAt(
   const numbers = new Map<string, Put>();
 
   const legend = Object.entries(card.letters).map(([symbol, letter]): WorkedLetter => {
-    const { dimension } = letter.domain;
     const exponents = plan.letters.get(symbol) as Exponents;
     const si = values[symbol] as Quantity<Dimension>;
-    const unit = shopUnit(dimension, si, system, topic === 'oil');
+    const { unit } = shopReading(letter, system, topic === 'oil');
     const given = toDigits(valueIn(si, unit), digits);
     const converted = toWorking(given, unit, exponents, units, digits);
     numbers.set(symbol, {

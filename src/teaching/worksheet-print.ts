@@ -4,7 +4,7 @@ import { solution } from './exercise.js';
 import type { Exercise } from './exercise-types.js';
 import { worksheetLayout } from './layouts.js';
 import { tex } from './tex.js';
-import { asTyped } from './unfold.js';
+import { onPaper } from './unfold.js';
 import { workedMarkdown, workedText } from './worked-print.js';
 import type { Worksheet } from './worksheet.js';
 
@@ -68,8 +68,8 @@ const PRINTED: Readonly<Record<Format, (problem: Exercise, number: number) => st
     [
       `${number}. ${capital(title)}`,
       ...given.map(({ symbol, text, meaning }) => `   ${symbol} = ${text}   ${meaning}`),
-      `   ${asks.symbol} = ${asTyped(formula)}`,
-      ...where.map((line) => `   where ${asTyped(line)}`),
+      `   ${asks.symbol} = ${onPaper(formula)}`,
+      ...where.map((line) => `   where ${onPaper(line)}`),
       `   To find: ${asks.meaning}. ${asks.symbol} = ________ ${asks.unit}`.trimEnd(),
       '',
     ].join('\n'),

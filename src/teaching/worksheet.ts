@@ -2,7 +2,7 @@ import { guardFields, guardWhole } from '../judging/internal.js';
 import { randomBits, uniform } from '../numerics/index.js';
 import { RebuildInputError, type UnitSystem } from '../quantities/index.js';
 import { guardSystem } from '../quantities/internal.js';
-import type { CardName } from './cards.js';
+import { type CardName, cards } from './cards.js';
 import { cardsAbout } from './cards-about.js';
 import { exercise } from './exercise.js';
 import type { Exercise } from './exercise-types.js';
@@ -78,6 +78,6 @@ function namesAbout(about: string): readonly CardName[] {
     parameter: 'request.about',
     value: about,
     expected: 'a topic or words that a formula is about',
-    hint: 'Topics: measuring, crankshaft, bearings, cylinders, fits, fasteners, motion, timing, valves, oil.',
+    hint: `Topics: ${[...new Set(Object.values(cards).map(({ topic }) => topic))].join(', ')}.`,
   });
 }

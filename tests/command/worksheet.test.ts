@@ -1,5 +1,7 @@
-import { printWorksheet, worksheet } from 'crankwright/teaching';
+import { readFileSync } from 'node:fs';
+import { cards, printWorksheet, worksheet } from 'crankwright/teaching';
 import { describe, expect, it } from 'vitest';
+import { root } from '../support/repo.js';
 import { captured } from './captured.js';
 
 const sheet = worksheet({ about: 'ring gap', seed: 7, units: 'metric', count: 3 });
@@ -34,6 +36,18 @@ describe('crankwright worksheet', () => {
     expect(out).toMatch(/^1: wrong\. [^\n]*\n$/);
     expect(err).toContain('crankwright: --check: there is no problem 11; the sheet has 3\n');
     expect(err).toContain('crankwright: --check: "3" is not the number of a problem');
+  });
+
+  it('has its topics listed by --help, where a missing one is sent, and in the guide', async () => {
+    const { out } = await captured(['--help']);
+    const guide = readFileSync(`${root}/docs/formula-cards.md`, 'utf8');
+    const topics = new Set(Object.values(cards).map(({ topic }) => topic));
+    expect(topics.size).toBeGreaterThan(10);
+    for (const topic of topics) {
+      expect(out.replace(/\s+/g, ' ')).toMatch(new RegExp(`TOPIC is [^.]*\\b${topic}\\b`));
+      expect(guide.replace(/\s+/g, ' ')).toMatch(new RegExp(`The topics are [^;]*\\b${topic}\\b`));
+    }
+    expect((await captured(['worksheet'])).err).toContain('crankwright --help lists them');
   });
 
   it('says once that an answer is close', async () => {

@@ -112,6 +112,8 @@ describe('exercise', () => {
     const asked = (...args: readonly unknown[]) =>
       refusal(() => exercise(...(args as Parameters<typeof exercise>))).parameter;
     expect(asked('gap', 1, { units: 'inch' })).toBe('name');
+    const misspelt = () => exercise('oilClearence' as CardName, 1, { units: 'inch' });
+    expect(refusal(misspelt).hint).toBe('Did you mean oilClearance?');
     expect(asked('oilClearance', -1, { units: 'inch' })).toBe('seed');
     expect(asked('oilClearance', 1.5, { units: 'inch' })).toBe('seed');
     expect(asked('oilClearance', 1, { units: 'feet' })).toBe('options.units');
@@ -156,8 +158,59 @@ describe('check', () => {
     ['much', 'no number'],
     ['', 'no number'],
     ['1.0745 in', 'radius for diameter'],
+    // 2.251 - 2.105 in: the shells were forgotten.
+    ['146 thou', 'a reading left out'],
+    ['2.2 thou', 'factor of ten'],
+    ['0 thou', 'wrong'],
+    // As people write.
+    ['c = 22 thou', 'right'],
+    ['22 thou.', 'right'],
+    ['about 22 thou', 'right'],
+    ['22,0 thou', 'right'],
+    ['twenty-two', 'no number'],
   ])('says of %j: %s', (answer, expected) => {
     expect(told(answer)).toBe(expected);
+  });
+
+  it('shows how an answer is written, where there is no number in it', () => {
+    const checked = check(problem, 'twenty-two');
+    expect('hint' in checked && checked.hint).toContain('such as 1.4 thou');
+  });
+
+  it('tells an undersize that was forgotten', () => {
+    const target = exercise('targetDiameter', 3, { units: 'inch' });
+    expect(told(`${(target.values['D_s'] ?? 0) / 0.0254} in`, target)).toBe('a reading left out');
+  });
+
+  it.each([
+    'oilClearance',
+    'pistonClearance',
+    'hotPistonClearance',
+    'journalLeft',
+    'targetDiameter',
+  ] as const)(
+    'takes %s to half a tenth of a thou, which is how a shop writes it, and no wider',
+    (name) => {
+      for (let seed = 0; seed < 40; seed++) {
+        const drawn = exercise(name, seed, { units: 'inch' });
+        const inThou = drawn.value / 2.54e-5;
+        if (inThou < 1) continue;
+        expect(told(`${inThou.toFixed(1)} thou`, drawn)).toBe('right');
+        if (name === 'hotPistonClearance') continue;
+        expect(told(`${inThou + 0.1} thou`, drawn)).not.toBe('right');
+        expect(told(`${inThou - 0.1} thou`, drawn)).not.toBe('right');
+      }
+    },
+  );
+
+  it('asks to add again where nothing is rounded on the way, else for more digits', () => {
+    const near = (name: CardName) => {
+      const drawn = exercise(name, 3, { units: 'inch' });
+      const checked = check(drawn, `${(drawn.value + 2 * drawn.tolerance) / 0.0254} in`);
+      return 'hint' in checked && checked.hint;
+    };
+    expect(near('targetDiameter')).toContain('Add it up once more');
+    expect(near('pistonTravel')).toContain('Keep more digits');
   });
 
   it('tells a radius that was squared for a diameter', () => {
@@ -199,7 +252,10 @@ describe('check', () => {
       const checked = check(problem, answer);
       expect('hint' in checked && checked.hint).toMatch(/^[^\d]+$/);
     }
-    expect(check(problem, '26 thou')).toEqual({ outcome: 'wrong' });
+    expect(check(problem, '26 thou')).toEqual({
+      outcome: 'wrong',
+      hint: expect.stringMatching(/^[^\d]*every reading[^\d]*$/),
+    });
   });
 
   it('takes the answer of any problem, no multiple of it, and hints without a digit', () => {
