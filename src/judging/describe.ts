@@ -96,15 +96,15 @@ export function sayFinding<D extends Dimension>(finding: Finding<D>, wording: Wo
   return `${first}${lax}${worn(finding, wording)}`;
 }
 
-/** A share is told in percent, a multiple as a number: a film is 5.15 times the roughness, not 515 %. */
-function printIn<D extends Dimension>(
-  { dimension, limits, service }: Finding<D>,
-  { units }: Wording,
-): PrintIn {
-  const ends = [limits.min, limits.max, service?.limits.min, service?.limits.max];
-  const isMultiple = ends.some((end) => end !== undefined && Math.abs(end) > 2);
-  return dimension === 'ratio' && isMultiple ? ratio : units;
-}
+/** Whether a ratio is told as a multiple: a film is 5.15 times the roughness, where a share is told in percent. */
+export const isMultiple = ({ dimension, limits, service }: Finding<Dimension>): boolean =>
+  dimension === 'ratio' &&
+  [limits, service?.limits ?? {}].some(({ min = 0, max = 0 }: Limits<number>) =>
+    [min, max].some((end) => Math.abs(end) > 2),
+  );
+
+const printIn = (finding: Finding<Dimension>, { units }: Wording): PrintIn =>
+  isMultiple(finding) ? ratio : units;
 
 /** How the rule that decided is called; nothing of the one that is used where none is named. */
 function describeRule<D extends Dimension>(

@@ -11,7 +11,7 @@ export {
 
 export { guardBandOf, shareOf } from './decision-rule.js';
 
-export { describeMargin, guardWording, noteOf, sayFinding } from './describe.js';
+export { describeMargin, guardWording, isMultiple, noteOf, sayFinding } from './describe.js';
 export { angleDomain, type Domain, domain, lengthDomain } from './domain.js';
 export {
   angleAround,

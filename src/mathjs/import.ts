@@ -69,9 +69,10 @@ export function importInto(
 ): { readonly exact: Exact; readonly names: MathImport } {
   makeUnits(math);
   const exact = new Exact(math, typed);
-  const wrapped = [...functions.values()].map(
-    (each) => [each.name, wrappedFunction(each, exact, system, onCall)] as const,
-  );
+  const wrapped = [...functions.values()].map((each) => {
+    const own = wrappedFunction(each, exact, system, onCall);
+    return [each.name, Object.defineProperty(own, 'name', { value: each.name })] as const;
+  });
   const names = {
     ...Object.fromEntries(wrapped),
     standardAtmosphere: exact.unit(standardAtmosphere, 'pressure', system()),

@@ -69,6 +69,7 @@ describe('crankwright calc', () => {
 
   it.each([
     ['oilClearanc(1)', 'oilClearanc: did you mean oilClearance?'],
+    ['ringgap', 'there is no such name; ringGapAlongBore, ringGapHot and ringGapIn begin so'],
     ['1 qt to mL', 'qt: this may be a US or an imperial quart'],
     ['1/0', 'this has no finite value'],
     ['1e999 mm', 'this has no finite value'],
@@ -83,6 +84,13 @@ describe('crankwright calc', () => {
     const { code, out, err } = await calc(text);
     expect([code, out]).toEqual([2, '']);
     expect(err).toContain(expected);
+  });
+
+  it('tells the thresholds of a multiple as the finding beside them does', async () => {
+    // 2.5 over the root of 0.3² + 0.4²: 5.
+    const { out } = await calc('filmRegime(2.5 um, {journal: 0.3 um, shell: 0.4 um})');
+    expect(out).toContain('film over roughness 5.00: above the least of 3.00');
+    expect(out).toContain('mixed: 1\n  full: 3');
   });
 
   it('reads many lines from standard input and tells the line of a mistake', async () => {

@@ -161,6 +161,7 @@ describe('the commands of the prompt', () => {
     expect(await prompt('.foo')).toContain('.foo is not a command here; commands are\n.about NAME');
     expect(await prompt('.help')).not.toContain('REPL');
     expect(await prompt('quit')).toContain('type .exit');
+    expect(await prompt('torqueSetting')).toContain('.about torqueSetting tells what it takes');
   });
 
   it('tells of a name what it is', async () => {

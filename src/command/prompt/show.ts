@@ -1,4 +1,5 @@
 import { describe, type Finding, type Wording } from '../../judging/index.js';
+import { isMultiple } from '../../judging/internal.js';
 import {
   type DoneCall,
   type Exact,
@@ -64,18 +65,24 @@ const isFinding = (value: unknown): value is Finding<Dimension> =>
   value !== null &&
   ['feature', 'verdict', 'limits', 'basis', 'dimension'].every((field) => field in value);
 
+const isShare = (finding: Finding<Dimension>) =>
+  finding.dimension === 'ratio' && !isMultiple(finding);
+
+const sayFunction = (name: string): string =>
+  functions.has(name) ? `a function: .about ${name} tells what it takes` : 'a function';
+
 function showPart(value: unknown, showing: Showing, indent: string): string {
   if (isMathUnit(value)) return showUnit(value, showing);
   if (typeof value === 'number') return showNumber(value, showing);
   if (typeof value === 'string') return value;
-  if (typeof value === 'function') return 'a function';
+  if (typeof value === 'function') return sayFunction(value.name);
   if (typeof value !== 'object' || value === null) return String(value);
   const finding = findingOf(value, showing);
   if (finding !== undefined) return finding;
   if (Array.isArray(value)) return showList(value, showing, indent);
   const entries = value instanceof Map ? [...value] : Object.entries(value);
   if (entries.length === 0) return '{}';
-  const inside = entries.some(([, item]) => isFinding(item) && item.dimension === 'ratio')
+  const inside = entries.some(([, item]) => isFinding(item) && isShare(item))
     ? { ...showing, inPercent: true }
     : showing;
   const lines = entries

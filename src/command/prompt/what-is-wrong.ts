@@ -37,7 +37,8 @@ export function whatIsWrong(error: unknown, { names, units, typed }: WhereWrong)
     if (called !== undefined) return `put the sizes in braces: ${called}({${unknown}: …})`;
     const near = unknown.length > 2 ? guess(unknown, names, typed) : undefined;
     const known = what === 'function' ? 'function' : 'name';
-    return near ? `${unknown}: did you mean ${near}?` : `${unknown}: there is no such ${known}`;
+    if (near) return `${unknown}: did you mean ${near}?`;
+    return `${unknown}: there is no such ${known}${beginningSo(unknown, names)}`;
   }
   return tidy(message ?? String(error));
 }
@@ -47,6 +48,16 @@ function guess(unknown: string, names: readonly string[], typed: string): string
   const isUnit = new RegExp(`(?:\\d\\)?\\s*\\*?|\\bto)\\s*${unknown}\\b`).test(typed);
   const units = isUnit ? [...unitByName.keys()] : [];
   return closeName(unknown, units) ?? closeName(unknown, names);
+}
+
+/** `ringgap` is how several begin: `; ringGapAlongBore, ringGapHot and ringGapIn begin so`. */
+function beginningSo(unknown: string, names: readonly string[]): string {
+  if (unknown.length < 4) return '';
+  const begun = names.filter((name) => name.toLowerCase().startsWith(unknown.toLowerCase()));
+  if (begun.length === 0) return '';
+  const shown = begun.sort().slice(0, 4);
+  const last = shown.length === begun.length ? shown.pop() : 'others';
+  return shown.length === 0 ? `; ${last} begins so` : `; ${shown.join(', ')} and ${last} begin so`;
 }
 
 function ofInput(error: RebuildInputError): string {
