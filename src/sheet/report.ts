@@ -92,7 +92,11 @@ export function reportSections(inspection: Inspection, wording: Wording): readon
 }
 
 /** What is to be said where nothing is to be done: not too much. */
-function nothingToDo({ howRead: { undescribed, ovalHidden } }: Inspection): string {
+function nothingToDo(inspection: Inspection): string {
+  const { rods, mains, endPlay, compression, oil, cylinders, valves, howRead } = inspection;
+  const read = [rods, mains, endPlay, compression, oil, ...cylinders, ...valves];
+  if (read.every((each) => each === undefined)) return 'Nothing was measured yet.';
+  const { undescribed, ovalHidden } = howRead;
   return undescribed.length + ovalHidden.length === 0
     ? 'No action needed for what was measured.'
     : 'No action needed by what was read; how well it was read is told below.';

@@ -69,10 +69,10 @@ describe('report', () => {
     expect(() => report(undefined as never)).toThrow(RebuildInputError);
   });
 
-  it('has nothing to do for an engine without findings', () => {
+  it('says of an engine that nobody measured that nothing was measured', () => {
     const bare = report(inspect(readSheet({ version: 1, engine: 'e', units: 'metric' })));
     expect(bare).toContain(
-      'No action needed for what was measured.\nNot measured, so not judged: mains; rods; end play; cylinders; valves; used oil; cracks; bend\n  and twist of the rods.',
+      'Nothing was measured yet.\nNot measured, so not judged: mains; rods; end play; cylinders; valves; used oil; cracks; bend\n  and twist of the rods.',
     );
     expect(bare).not.toContain('OIL');
     expect(bare).not.toContain('housing');
