@@ -1,6 +1,7 @@
-import { showIn, showLength, toleratedWear } from '../judging/internal.js';
+import { showIn, showLength } from '../judging/internal.js';
 import { type Angle, degree, type Length, RebuildInputError } from '../quantities/index.js';
 import { largestOf, smallestOf } from '../quantities/internal.js';
+import { seenDifference } from './domains.js';
 import { type DiameterReading, type Group, groupBy, SAME_PLACE, TENTH } from './readings.js';
 import { atPlaces, type Repeats } from './repeats.js';
 
@@ -57,7 +58,7 @@ export interface ShapeOptions {
 /** The shape that sound readings tell. Journals and bores are measured alike; only what wears where differs. */
 export function shapeOf(readings: readonly DiameterReading[], options: ShapeOptions): Shape {
   const { resolution: asked = TENTH } = options;
-  const resolution = toleratedWear('options.resolution', asked);
+  const resolution = seenDifference('options.resolution', asked);
   const { places: placed, repeats } = atPlaces(readings);
   const stations = groupBy(placed, 'station');
   const lines = groupBy(placed, 'angle');
