@@ -190,6 +190,47 @@ describe('the picture of fuel in the sump', () => {
     expect(picture.all('band')).toEqual([]);
   });
 
+  it('tells why its line is flat, rises or falls, in its description and in its key', () => {
+    const picture = seen(fuelPicture({ least, most }, {}, inches));
+    expect(picture.desc).toContain(
+      'While the engine runs, no fuel leaks in and none is taken to evaporate, so the line is flat.',
+    );
+    expect(picture.desc).toContain(
+      'While the engine stands, 6.0 mL/h of fuel leaks in and none is taken to evaporate, so the line rises.',
+    );
+    expect(picture.texts).toEqual(
+      expect.arrayContaining(['running: no fuel leaks in', 'standing: 6.0 mL/h of fuel leaks in']),
+    );
+    const drying = {
+      ...most,
+      leak: { running: cw.mLPerHour(2), standing: cw.mLPerHour(0) },
+      evaporation: cw.perHour(0.1),
+    };
+    const { desc } = seen(
+      fuelPicture({ least: { ...drying, fuel: cw.mL(5) }, most: drying }, {}, inches),
+    );
+    expect(desc).toContain(
+      'While the engine runs, 2.0 mL/h of fuel leaks in and 10.00 % of the fuel in the oil evaporates in an hour, so the line goes towards the share at which as much evaporates as leaks in.',
+    );
+    expect(desc).toContain(
+      'While the engine stands, no fuel leaks in and 10.00 % of the fuel in the oil evaporates in an hour, so the line falls if there is fuel in the oil.',
+    );
+    const { desc: spread, texts } = seen(
+      fuelPicture(
+        {
+          least: { ...least, leak: cw.mLPerHour(0), log: [{ standing: cw.hour(1) }] },
+          most: { ...most, leak: cw.mLPerHour(9), log: [{ standing: cw.hour(1) }] },
+        },
+        {},
+        inches,
+      ),
+    );
+    expect(spread).toContain(
+      '0.0 mL/h to 9.0 mL/h of fuel leaks in and none is taken to evaporate.',
+    );
+    expect(texts.join(' ')).not.toContain('running');
+  });
+
   it('names both limits where no limit crosses the words', () => {
     // After a day most of it is fuel, so that 2.5 and 5 % lie close together at the foot of the scale.
     const full = { ...least, log: [{ standing: cw.hour(100) }] };
