@@ -50,13 +50,6 @@ export const statedUncertainty = /* @__PURE__ */ lengthDomain({
   example: 'inch(0.0001)',
 });
 
-/** Differences of diameters that an instrument cannot tell from none: up to what two readings of the coarsest leave open. */
-export const seenDifference = /* @__PURE__ */ lengthDomain({
-  least: 0,
-  most: 0.002,
-  example: 'thou(0.1)',
-});
-
 /** What an instrument shows: a size, a gap, or a dial to either side of its zero. */
 export const shownLength = /* @__PURE__ */ lengthDomain({
   least: -0.01,

@@ -1,7 +1,6 @@
-import { showIn, showLength } from '../judging/internal.js';
+import { showIn, showLength, toleratedWear } from '../judging/internal.js';
 import { type Angle, degree, type Length, RebuildInputError } from '../quantities/index.js';
 import { largestOf, smallestOf } from '../quantities/internal.js';
-import { seenDifference } from './domains.js';
 import { type DiameterReading, type Group, groupBy, SAME_PLACE, TENTH } from './readings.js';
 import { atPlaces, type Repeats } from './repeats.js';
 
@@ -58,7 +57,7 @@ export interface ShapeOptions {
 /** The shape that sound readings tell. Journals and bores are measured alike; only what wears where differs. */
 export function shapeOf(readings: readonly DiameterReading[], options: ShapeOptions): Shape {
   const { resolution: asked = TENTH } = options;
-  const resolution = seenDifference('options.resolution', asked);
+  const resolution = toleratedWear('options.resolution', asked);
   const { places: placed, repeats } = atPlaces(readings);
   const stations = groupBy(placed, 'station');
   const lines = groupBy(placed, 'angle');
@@ -153,7 +152,8 @@ function missing(what: string, hint: string): RebuildInputError {
   });
 }
 
-function formOf(means: readonly number[], resolution: number): Form {
+/** The form of a part whose differences up to a resolution are the instrument's. */
+export function formOf(means: readonly number[], resolution: number): Form {
   const ends = [means[0] as number, means.at(-1) as number];
   const inner = means.slice(1, -1);
   const seen = resolution + SAME_PLACE.station;
