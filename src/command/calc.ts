@@ -19,7 +19,7 @@ export async function calculate(
   const text = request.text ?? (await io.readInput());
   const plain = request.output === 'text' ? plainConversion(text) : undefined;
   if (plain) {
-    for (const note of plain.notes) io.complain(`crankwright: ${note}\n`);
+    for (const note of plain.notes) io.complain(`${note}\n`);
     await io.print(`${plain.said}\n`);
     return true;
   }

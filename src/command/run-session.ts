@@ -12,7 +12,7 @@ export async function runSession(
 ): Promise<boolean> {
   const session = await Session.begin(units);
   const { done, notes, wrong } = runText(session, text);
-  for (const note of notes) io.complain(`crankwright: ${note}\n`);
+  for (const note of notes) io.complain(`${note}\n`);
   const told = done.filter(({ silent, value }) => !silent && value !== undefined);
   if (output === 'text') {
     for (const { value } of told) await io.print(`${session.show(value)}\n`);

@@ -35,12 +35,16 @@ export async function refuseThere(
 const isThereAlready = (path: string): WrongCommand =>
   new WrongCommand(`${path} is there already; --force writes over it`);
 
-/** Prints text, or writes it to the file that `--output` names. */
+/** Prints text, or writes it to the file that `--output` or `--html` names and says so. */
 export async function deliver(
   text: string,
   { output, force = false }: { readonly output?: string; readonly force?: boolean },
-  io: Pick<Io, 'print' | 'writeFile'>,
+  io: Pick<Io, 'print' | 'complain' | 'writeFile'>,
 ): Promise<void> {
-  if (output === undefined) await io.print(text);
-  else await writeNew(output, text, { force }, io);
+  if (output === undefined) {
+    await io.print(text);
+    return;
+  }
+  await writeNew(output, text, { force }, io);
+  io.complain(`crankwright: wrote ${output}\n`);
 }

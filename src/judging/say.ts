@@ -7,7 +7,7 @@ import {
   type UnitSystem,
   valueIn,
 } from '../quantities/index.js';
-import { formatNumber } from '../quantities/internal.js';
+import { filmUnit, formatNumber } from '../quantities/internal.js';
 import type { Limits, Span } from './limits.js';
 
 /** The units to print in: those of a shop, or one that a quantity is read in whatever the shop. */
@@ -59,6 +59,9 @@ export function sayClosely(distance: number, dimension: Dimension, as: PrintIn):
 export function say<D extends Dimension>(quantity: Quantity<D>, dimension: D, as: PrintIn): string {
   return written(quantity, unitFor(dimension, as));
 }
+
+/** A film of oil or a roughness: `2.0 µm`, `79 µin`. */
+export const sayFilm = (film: Length, units: UnitSystem): string => written(film, filmUnit(units));
 
 /** `0.0040 to 0.0100 in`, `the limit of 0.0005 in`. */
 export function describeLimits<D extends Dimension>(

@@ -152,7 +152,8 @@ function missing(what: string, hint: string): RebuildInputError {
   });
 }
 
-function formOf(means: readonly number[], resolution: number): Form {
+/** The form of a part whose differences up to a resolution are the instrument's. */
+export function formOf(means: readonly number[], resolution: number): Form {
   const ends = [means[0] as number, means.at(-1) as number];
   const inner = means.slice(1, -1);
   const seen = resolution + SAME_PLACE.station;

@@ -8,13 +8,14 @@ import {
   guardText,
   namedFrom,
   say,
+  sayFilm,
 } from '../judging/internal.js';
 import type { LoadDiagram } from '../motion/index.js';
 import {
+  type Angle,
+  degree,
   type Force,
-  format,
   type Length,
-  micrometre,
   RebuildInputError,
   tradeUnit,
   valueIn,
@@ -80,6 +81,14 @@ export function bigEndPicture(bigEnd: ShownBigEnd, options: PictureOptions): str
       strips: [
         loadPlane(sound.loads, drawn),
         filmPlane(orbit, needed, drawn),
+        ...(needed === undefined
+          ? []
+          : [
+              legend(
+                [{ label: `needed: ${sayFilm(needed, units)}`, place: 0, as: 'limit' }],
+                width,
+              ),
+            ]),
         note('orbit in the clearance circle', width),
         legend(
           [
@@ -127,15 +136,27 @@ function guardShownBigEnd(bigEnd: ShownBigEnd): Sound {
   };
 }
 
-/** The thinnest film and the greatest load, with their angles. */
+/** The thinnest film and the greatest load, with their angles, and why these differ. */
 function sayBigEnd({ orbit, loads, needed }: Sound, { units }: Drawn): readonly string[] {
   const { film, crankAngle } = orbit.leastFilm;
   const forces = loads.loads.map(({ along, across }) => Math.hypot(along, across));
   const most = forces.indexOf(largestOf(forces));
   const unit = tradeUnit('force', units);
   const load = `${valueIn((forces[most] ?? 0) as Force, unit).toFixed(0)} ${unit.symbol}`;
-  const wanted = needed === undefined ? '' : `; its surfaces need ${format(needed, micrometre)}`;
+  const wanted = needed === undefined ? '' : `; its surfaces need ${sayFilm(needed, units)}`;
+  const loadedMost = (loads.loads[most]?.crankAngle ?? 0) as Angle;
   return [
-    `Greatest load ${load} at ${crankDegrees(loads.loads[most]?.crankAngle ?? 0)}°; thinnest film ${format(film, micrometre)} at ${crankDegrees(crankAngle)}° past the firing top centre${wanted}.`,
+    `Greatest load ${load} at ${crankDegrees(loadedMost)}°; thinnest film ${sayFilm(film, units)} at ${crankDegrees(crankAngle)}° past the firing top centre${wanted}.`,
+    `${sayLag(crankAngle - loadedMost)} A film does not follow its load at once: oil takes time to be squeezed out, and how much is drawn in hangs on how fast the load turns. So it need not be thinnest where the load is greatest.`,
   ];
+}
+
+/** How far round the cycle the thinnest film is from the greatest load, the shorter way. */
+function sayLag(apart: number): string {
+  const behind = (((valueIn(apart as Angle, degree) % 720) + 720) % 720).toFixed(0);
+  const degrees = Number(behind) % 720;
+  if (degrees === 0) return 'Here the film is thinnest where the load is greatest.';
+  return degrees <= 360
+    ? `The film is thinnest ${degrees}° of crank angle after the greatest load.`
+    : `The film is thinnest ${720 - degrees}° of crank angle before the greatest load.`;
 }

@@ -1,9 +1,9 @@
 import { scaleLinear } from 'd3-scale';
 import type { Finding, Span, Wording } from '../judging/index.js';
-import { describeSpan, sayFinding } from '../judging/internal.js';
-import type { Length } from '../quantities/index.js';
-import { type Ink, inked, mark, written } from './ink.js';
-import { inLines, LETTER_SIZE } from './lettering.js';
+import { describeSpan, say, sayFinding } from '../judging/internal.js';
+import { inch, type Length } from '../quantities/index.js';
+import { type Ink, inked, mark, spanBar, whisker, written } from './ink.js';
+import { inLines, LETTER_SIZE, widthOfWords } from './lettering.js';
 import { LINE_HEIGHT, shade } from './picture.js';
 import { element, stroke, words } from './svg.js';
 
@@ -26,6 +26,8 @@ export interface ClearanceRow {
 }
 
 const TRACK = 26;
+/** From the end of the track to the value that stands behind it. */
+const BEHIND = 8;
 
 /** How a clearance stands, in words: the sentence of its finding, or what is missing. */
 export function sayStanding(
@@ -42,6 +44,9 @@ export function sayStanding(
 export function rowOf(clearance: ShownClearance, width: number, wording: Wording): ClearanceRow {
   const name = inLines(clearance.name, width / 1.1);
   const said = inLines(sayStanding(clearance, wording), width);
+  const value = shownValue(clearance, wording);
+  // As wide for every row of these units, so that their tracks end alike.
+  const behind = BEHIND + widthOfWords(say(inch(1), 'length', wording.units)) * 1.1;
   return {
     height: (name.length + said.length) * LINE_HEIGHT + TRACK + 10,
     draw: (left, top) => {
@@ -53,7 +58,13 @@ export function rowOf(clearance: ShownClearance, width: number, wording: Wording
           { 'font-weight': 'bold', ...written() },
           ...name.map((line, i) => words(line, left, top + i * LINE_HEIGHT + LETTER_SIZE)),
         ),
-        trackOf(clearance, { left, right: left + width, middle: track + TRACK / 2 }),
+        trackOf(clearance, { left, right: left + width - behind, middle: track + TRACK / 2 }),
+        words(value, left + width, track + TRACK / 2 + 4, {
+          class: 'value',
+          'text-anchor': 'end',
+          'font-weight': 'bold',
+          ...written(),
+        }),
         element(
           'g',
           written(),
@@ -63,6 +74,10 @@ export function rowOf(clearance: ShownClearance, width: number, wording: Wording
     },
   };
 }
+
+/** The clearance that is judged, to be read without its sentence. */
+const shownValue = ({ finding, readAgain }: ShownClearance, { units }: Wording): string =>
+  finding === undefined || readAgain ? '' : say(finding.value, 'length', units);
 
 interface Track {
   readonly left: number;
@@ -116,18 +131,7 @@ function trackOf({ finding, span, readAgain }: ShownClearance, track: Track): st
         ...inked({ stroke: 'ink' }),
       }),
     ),
-    ...(span
-      ? [
-          element('rect', {
-            class: 'span',
-            x: held(span.min),
-            y: middle - 3,
-            width: Math.max(1, held(span.max) - held(span.min)),
-            height: 6,
-            ...inked({ fill: 'mark' }),
-          }),
-        ]
-      : []),
+    ...(span ? [spanBar(held(span.min), held(span.max), middle)] : []),
     ...standing(finding, place(value), track, [
       held(value - uncertainty),
       held(value + uncertainty),
@@ -161,14 +165,6 @@ function placeIn({ limits: { min, max }, value }: Finding<'length'>, { left, rig
     ? scaleLinear([limit, limit + reach], [near, far])
     : scaleLinear([limit - reach, limit], [left + 0.05 * (right - left), far]);
 }
-
-const whisker = (from: number, to: number, y: number): string =>
-  element('path', {
-    class: 'uncertainty',
-    d: `M${hundredth(from)} ${y - 6}V${y + 6}M${hundredth(from)} ${y}H${hundredth(to)}M${hundredth(to)} ${y - 6}V${y + 6}`,
-    'stroke-width': 1.5,
-    ...inked({ stroke: 'ink' }),
-  });
 
 const hundredth = (value: number): number => Math.round(value * 100) / 100;
 

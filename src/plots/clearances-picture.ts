@@ -70,15 +70,17 @@ export function clearancesPicture(
       strips: [
         legend(
           [
-            sign('within', VERDICT_SHAPES.within),
+            sign('clearance within its limits', VERDICT_SHAPES.within),
             sign('undecided', VERDICT_SHAPES.undecided),
             sign('outside', VERDICT_SHAPES.above),
-            { label: 'allowed', place: 0, as: 'shade' },
+            { label: 'its uncertainty', place: 0, as: 'whisker' },
+            { label: 'from the tightest to the widest place', place: 0, as: 'bar' },
+            { label: 'allowed, from limit to limit', place: 0, as: 'shade' },
           ],
           width,
         ),
         note(
-          'The whisker is the uncertainty, the thick bar reaches from the tightest to the widest place. Each row has a scale of its own; an arrow points past its end. A broken line is a service limit.',
+          'The mark is the clearance that is judged, and its value stands at the end of its row. Each row has a scale of its own; an arrow points past its end. A broken line is a service limit.',
           width,
         ),
         ...pairsOf(rows, columns, wide),

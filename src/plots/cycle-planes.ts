@@ -1,21 +1,21 @@
 import type { BigEndOrbit } from '../bearings/index.js';
+import { sayFilm } from '../judging/internal.js';
 import type { LoadDiagram } from '../motion/index.js';
 import {
   type Angle,
   degree,
   type Force,
-  format,
   type Length,
-  micrometre,
   tradeUnit,
   valueIn,
 } from '../quantities/index.js';
-import { largestOf } from '../quantities/internal.js';
-import { dot, haloed, inked } from './ink.js';
+import { filmUnit, largestOf } from '../quantities/internal.js';
+import { clearLabel } from './clear-label.js';
+import { dot, inked } from './ink.js';
 import type { Drawn } from './options.js';
-import { type Strip, straight } from './picture.js';
+import { limitLine, type Strip, straight } from './picture.js';
 import { type Axis, plane } from './plane.js';
-import { element, stroke, words } from './svg.js';
+import { element, stroke } from './svg.js';
 
 /** An orbit that came back to where it started. */
 export type Follow = Extract<BigEndOrbit, { readonly outcome: 'settled' }>;
@@ -69,51 +69,42 @@ export function loadPlane({ loads }: LoadDiagram, { units, width }: Drawn): Stri
 export function filmPlane(
   { path, leastFilm }: Follow,
   needed: Length | undefined,
-  { width }: Drawn,
+  { units, width }: Drawn,
 ): Strip {
+  const unit = filmUnit(units);
   const films = path.map(({ crankAngle, film }) => ({
     angle: valueIn(crankAngle, degree),
-    film: valueIn(film, micrometre),
+    film: valueIn(film, unit),
   }));
-  const wanted = needed === undefined ? [] : [valueIn(needed, micrometre)];
+  const wanted = needed === undefined ? [] : [valueIn(needed, unit)];
   const most = largestOf([...films.map(({ film }) => film), ...wanted]);
   return plane(
     {
       x: CRANK,
-      y: { label: `thinnest film [${micrometre.symbol}]`, from: 0, to: most * 1.08 },
+      y: { label: `thinnest film [${unit.symbol}]`, from: 0, to: most * 1.08 },
       height: HEIGHT,
       width,
     },
     (field) => {
       const [x, y] = [
         field.x(valueIn(leastFilm.crankAngle, degree)),
-        field.y(valueIn(leastFilm.film, micrometre)),
+        field.y(valueIn(leastFilm.film, unit)),
       ];
-      return [
-        curve(
-          films
-            .filter(({ angle }) => angle <= 720)
-            .map(({ angle, film }) => [field.x(angle), field.y(film)] as const),
-          'film',
-        ),
-        ...wanted.map((value) =>
+      const path = films
+        .filter(({ angle }) => angle <= 720)
+        .map(({ angle, film }) => [field.x(angle), field.y(film)] as const);
+      const level = wanted.map(
+        (value) =>
           [
-            stroke([field.left, field.y(value)], [field.right, field.y(value)], {
-              'stroke-width': 1.5,
-              'stroke-dasharray': '7 3',
-              ...inked({ stroke: 'alarm' }),
-            }),
-            words('needed', field.right - 4, field.y(value) - 5, {
-              'text-anchor': 'end',
-              ...haloed('alarm'),
-            }),
-          ].join(''),
-        ),
+            [field.left, field.y(value)],
+            [field.right, field.y(value)],
+          ] as const,
+      );
+      return [
+        curve(path, 'film'),
+        ...level.map(([from, to]) => stroke(from, to, { class: 'needed', ...limitLine(0) })),
         dot(x, y),
-        words(format(leastFilm.film, micrometre), x, y - 10, {
-          'text-anchor': x > (field.left + field.right) / 2 ? 'end' : 'start',
-          ...haloed(),
-        }),
+        clearLabel(sayFilm(leastFilm.film, units), [x, y], [path, ...level], field),
       ].join('');
     },
   );

@@ -10,6 +10,7 @@ import {
 } from '../quantities/index.js';
 import { largestOf } from '../quantities/internal.js';
 import { type Point, type Stretch, storyOf, timeOf } from './fuel-story.js';
+import { flowingIn } from './fuel-words.js';
 import { haloed, inked } from './ink.js';
 import { widthOfWords } from './lettering.js';
 import { guardPicture, type PictureOptions } from './options.js';
@@ -68,7 +69,13 @@ export function fuelPicture(
     { label: `act above ${percent(limits.act)}`, value: vol(limits.act) },
     { label: `do not run above ${percent(limits.critical)}`, value: vol(limits.critical) },
   ];
-  const told = sayFuel({ least, most, isBand, critical: limits.critical });
+  const flowing = (['running', 'standing'] as const)
+    .filter((state) => most.stretches.some((stretch) => stretch.state === state))
+    .map((state) => flowingIn(state, [between.least, between.most], drawn));
+  const told = [
+    ...sayFuel({ least, most, isBand, critical: limits.critical }),
+    ...flowing.map(({ told }) => told),
+  ];
   return drawPicture(
     {
       title: 'Fuel in the sump',
@@ -76,8 +83,11 @@ export function fuelPicture(
       strips: [
         legend(
           [
-            { label: 'running', place: 0, as: 'shade' },
-            { label: 'standing', place: 1, as: 'shade' },
+            ...flowing.map(({ state, label }) => ({
+              label,
+              place: placeOf(state),
+              as: 'shade' as const,
+            })),
             { label: isBand ? 'most it may be' : 'fuel', place: 0, as: 'line' },
             ...(isBand ? [{ label: 'least it may be', place: 1, as: 'line' as const }] : []),
             ...lines.map(({ label }, place) => ({ label, place, as: 'limit' as const })),
@@ -113,6 +123,7 @@ export function fuelPicture(
   );
 }
 
+const placeOf = (state: Stretch['state']) => (state === 'running' ? 0 : 1);
 const percent = (fraction: VolumeFraction): string => format(fraction, percentByVolume);
 
 function guardSump(sump: SumpStory | SumpBetween): SumpBetween {
@@ -164,7 +175,7 @@ function drawStretch({ state, from, to }: Stretch, field: Plane): string {
       y: field.top,
       width: Math.max(0, right - left),
       height: field.bottom - field.top,
-      ...shade(state === 'running' ? 0 : 1),
+      ...shade(placeOf(state)),
     }),
     ...(fits
       ? [words(state, (left + right) / 2, field.top + 14, { 'text-anchor': 'middle', ...haloed() })]

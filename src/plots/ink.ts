@@ -101,6 +101,26 @@ export const oddMark = (x: number, y: number): string =>
 
 const at = (value: number): number => Math.round(value * 100) / 100;
 
+/** How far a value may be off, from its least to its most. */
+export const whisker = (from: number, to: number, y: number): string =>
+  element('path', {
+    class: 'uncertainty',
+    d: `M${at(from)} ${y - 6}V${y + 6}M${at(from)} ${y}H${at(to)}M${at(to)} ${y - 6}V${y + 6}`,
+    'stroke-width': 1.5,
+    ...inked({ stroke: 'ink' }),
+  });
+
+/** From the least to the most that something is, place by place. */
+export const spanBar = (from: number, to: number, y: number): string =>
+  element('rect', {
+    class: 'span',
+    x: from,
+    y: y - 3,
+    width: Math.max(1, to - from),
+    height: 6,
+    ...inked({ fill: 'mark' }),
+  });
+
 /** Text over lines: paper around its letters keeps it legible. */
 export const haloed = (ink: Ink = 'ink'): Attributes => ({
   'stroke-width': 3.5,

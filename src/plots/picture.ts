@@ -1,6 +1,6 @@
 import { escapedMarkup } from '../pages/index.js';
 import { largestOf } from '../quantities/internal.js';
-import { dashOf, inked, mark, written } from './ink.js';
+import { dashOf, inked, mark, spanBar, whisker, written } from './ink.js';
 import { inLines, LETTER_SIZE, widthOfWords } from './lettering.js';
 import type { Drawn } from './options.js';
 import { element, pixel, stroke, words } from './svg.js';
@@ -82,7 +82,7 @@ export interface Sample {
   /** The place of the line among the lines. */
   readonly place: number;
   /** What of it is drawn in the picture. */
-  readonly as: 'line and mark' | 'line' | 'mark' | 'shade' | 'limit';
+  readonly as: 'line and mark' | 'line' | 'mark' | 'shade' | 'limit' | 'bar' | 'whisker';
 }
 
 const SAMPLE = 34;
@@ -122,16 +122,21 @@ function drawSample({ place, as }: Sample, x: number, y: number): string {
   if (as === 'shade') {
     return element('rect', { x, y: y - 6, width: SAMPLE, height: 12, ...shade(place) });
   }
+  // A sample is no reading and no finding.
+  if (as === 'bar') return sampled(spanBar(x, x + SAMPLE, y));
+  if (as === 'whisker') return sampled(whisker(x, x + SAMPLE, y));
   if (as === 'limit') return stroke([x, y], [x + SAMPLE, y], limitLine(place));
   const line = stroke([x, y], [x + SAMPLE, y], {
     'stroke-width': 1.5,
     'stroke-dasharray': dashOf(place),
     ...inked({ stroke: 'ink' }),
   });
-  // A sample is no reading.
-  const sign = mark(place, x + SAMPLE / 2, y).replace('class="reading"', 'class="sample"');
+  const sign = sampled(mark(place, x + SAMPLE / 2, y));
   return `${as === 'mark' ? '' : line}${as === 'line' ? '' : sign}`;
 }
+
+const sampled = (drawn: string): string =>
+  drawn.replace(/class="(?:reading|span|uncertainty)"/, 'class="sample"');
 
 /** The line of a limit; each place has dashes of its own, so that none hangs on its colour. */
 export const limitLine = (place: number) => ({

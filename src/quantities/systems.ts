@@ -55,6 +55,10 @@ export function tradeUnit<D extends Dimension>(dimension: D, system: UnitSystem)
   return tradeUnits[dimension][system];
 }
 
+/** The unit that a shop reads oil films and the roughness of surfaces in. */
+export const filmUnit = (system: UnitSystem): Unit<'length'> =>
+  system === 'inch' ? u.microinch : u.micrometre;
+
 /** Refuses anything but the two unit systems. */
 export function guardSystem(parameter: string, system: unknown): void {
   if (system === 'inch' || system === 'metric') return;

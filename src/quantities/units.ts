@@ -41,7 +41,7 @@ export const tenth = /* @__PURE__ */ unit(
   /* @__PURE__ */ product(IN, [1, 10_000]),
   1,
 );
-/** Microinch: a millionth of an inch, for the roughness of a surface. */
+/** Microinch: a millionth of an inch, for films of oil and the roughness of a surface. */
 export const microinch = /* @__PURE__ */ unit(
   'µin',
   'length',

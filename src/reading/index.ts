@@ -97,6 +97,7 @@ export { givenIn, readSections } from './read-sections.js';
 export { lineOf, type ReadingRow, readingRows } from './readings-csv.js';
 export { type Gaps, isLost } from './salvage.js';
 export { differenceIn, isSameData } from './same-data.js';
+export { boreSeen, journalSeen } from './seen-shapes.js';
 export type {
   CompressionData,
   CompressionRuleData,

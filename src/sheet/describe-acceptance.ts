@@ -1,12 +1,11 @@
 import type { AcceptanceCheck, SupplyFinding } from '../bearings/index.js';
 import { TRUMPLER, trumplerHottest } from '../bearings/internal.js';
 import type { Basis, Finding, Wording } from '../judging/index.js';
-import { noteOf, say, sayFinding } from '../judging/internal.js';
+import { noteOf, say, sayFilm, sayFinding } from '../judging/internal.js';
 import {
   type Flow,
   format,
   type Length,
-  micrometre,
   mLPerMinute,
   percent,
   type Ratio,
@@ -117,7 +116,7 @@ function sayInItsUnit(finding: Finding, wording: Wording): string {
     case 'flow':
       return `${feature} ${flow(value as Flow)} measured, of ${flow(least as Flow)} that leave at the ends ${note}`;
     case 'length':
-      return `${feature} ${format(value as Length, micrometre)}, of ${format(least as Length, micrometre)} needed ${note}`;
+      return `${feature} ${sayFilm(value as Length, wording.units)}, of ${sayFilm(least as Length, wording.units)} needed ${note}`;
     case 'temperature':
       return `${sayFinding(finding, wording)}${feature === 'film temperature' ? heat(value as Temperature, wording) : ''}`;
     default:
@@ -143,7 +142,7 @@ function sayValue({ value, dimension }: Finding, { units }: Wording): string {
     case 'flow':
       return flow(value as Flow);
     case 'length':
-      return format(value as Length, micrometre);
+      return sayFilm(value as Length, units);
     default:
       return say(value, dimension, units);
   }

@@ -1,7 +1,7 @@
 import type { WarmFilm } from '../bearings/index.js';
 import type { Wording } from '../judging/index.js';
-import { describeSpan, noteOf, say } from '../judging/internal.js';
-import { format, type Length, micrometre, type Ratio, ratio } from '../quantities/index.js';
+import { describeSpan, noteOf, say, sayFilm } from '../judging/internal.js';
+import { type Ratio, ratio } from '../quantities/index.js';
 import { formatNumber } from '../quantities/internal.js';
 import {
   describeAcceptance,
@@ -13,8 +13,6 @@ import {
 import { agrees } from './film-sizes.js';
 import { type FilmReport, wrecking } from './inspect-film.js';
 import type { OilReport } from './inspect-oil.js';
-
-const microns = (length: Length) => format(length, micrometre);
 
 /** The film of the bearing that the sheet names, and whether the bearing is good, a line each. */
 export function describeFilm(
@@ -67,14 +65,14 @@ function thicknessOf(report: FilmReport, wording: Wording): string {
   const force = (of: typeof load) => say(of, 'force', wording.units);
   const decimals = alike(finding.finding.value, thresholds.full) ? 2 : 1;
   const needed = `a full film takes ${formatNumber(thresholds.full, ratio, decimals)} times ${noteOf(finding.finding.basis, wording)}`;
-  const against = `${formatNumber(finding.finding.value, ratio, decimals)} times the roughness of ${microns(roughness)}: ${regime} film${regime === 'full' ? onlyIf(acceptance) : ''} (${needed})`;
+  const against = `${formatNumber(finding.finding.value, ratio, decimals)} times the roughness of ${sayFilm(roughness, wording.units)}: ${regime} film${regime === 'full' ? onlyIf(acceptance) : ''} (${needed})`;
   if (films.orbit === undefined) {
     return `${steady(now, wording)} under a steady ${force(load)}${now.film.outcome === 'no film' ? '' : `, ${against}`}`;
   }
   if (films.mean.film.outcome === 'no film') return `no film, as ${films.mean.film.because}`;
   const beside = `steady, it would be ${steady(films.mean, wording)} under the mean load of ${force(loads.mean)} and ${steady(films.peak, wording)} under the most, ${force(loads.peak)}`;
   return films.orbit.outcome === 'settled'
-    ? `${microns(films.orbit.film)} at the thinnest of the orbit by the loads of the cycle, ${against}; ${beside}; the gas pressure is that of a simple trace, not measured; ${useOfSteady(report, wording)}`
+    ? `${sayFilm(films.orbit.film, wording.units)} at the thinnest of the orbit by the loads of the cycle, ${against}; ${beside}; the gas pressure is that of a simple trace, not measured; ${useOfSteady(report, wording)}`
     : `${ORBIT[films.orbit.outcome]}; ${beside}; ${useOfSteady(report, wording)}`;
 }
 
@@ -109,7 +107,7 @@ const ORBIT = {
 function steady({ film, temperature, rise }: WarmFilm, { units }: Wording): string {
   if (film.outcome === 'no film') return `none: ${film.because}`;
   const out = say((temperature + rise / 2) as typeof temperature, 'temperature', units);
-  return `${microns(film.film)} with the oil at ${say(temperature, 'temperature', units)} in the film and ${out} on its way out`;
+  return `${sayFilm(film.film, units)} with the oil at ${say(temperature, 'temperature', units)} in the film and ${out} on its way out`;
 }
 
 /** Says so where the oil was taken as clean because a sample does not show otherwise. */
@@ -136,5 +134,5 @@ export function describeThinFilm(report: FilmReport, wording: Wording): string {
   const [have, need] = [judged.value, thresholds.full].map((value) =>
     formatNumber(value, ratio, 1),
   );
-  return `the oil film at ${bearing} is ${microns(film)}, ${have} times the roughness; a full film takes ${need} times ${noteOf(judged.basis, wording)}${besides}`;
+  return `the oil film at ${bearing} is ${sayFilm(film, wording.units)}, ${have} times the roughness; a full film takes ${need} times ${noteOf(judged.basis, wording)}${besides}`;
 }

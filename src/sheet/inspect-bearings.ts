@@ -4,7 +4,7 @@ import { type GrindPlan, type ServedGrindPlan, undersizeSteps } from '../cranksh
 import { judgeRunout } from '../crankshaft/internal.js';
 import type { Finding, Span } from '../judging/index.js';
 import { guardBandOf, holds, namedFrom, spanOf } from '../judging/internal.js';
-import { journalShape, type OddReading, oddReadings, type Shape } from '../measuring/index.js';
+import { type OddReading, oddReadings, type Shape } from '../measuring/index.js';
 import { journalShapeLimits, judgeShape, withStandard } from '../measuring/internal.js';
 import { maximumMatching } from '../numerics/index.js';
 import { type Length, RebuildInputError, thou } from '../quantities/index.js';
@@ -15,8 +15,8 @@ import {
   certaintyOf,
   grindNames,
   type JournalKind,
+  journalSeen,
   own,
-  readingsAt20C,
   readWith,
   type ShellPairs,
   sameStep,
@@ -92,9 +92,7 @@ export function inspectBearings(
   const measured = bearings.map((bearing, i) => ({
     bearing,
     housingBore: at20C(bearing.housingBore, 'housings', accuracy),
-    shape: named(i, () =>
-      journalShape(readingsAt20C(bearing.journal.readings, 'journals', accuracy)),
-    ),
+    shape: named(i, () => journalSeen(bearing.journal.readings, accuracy)),
     accuracy,
   }));
   const planned = <T>(run: () => T) =>

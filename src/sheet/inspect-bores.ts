@@ -1,8 +1,7 @@
 import { type BorePlan, borePlan, oversizeSteps } from '../cylinders/index.js';
 import { type Names, namedFrom } from '../judging/internal.js';
-import { boreShape } from '../measuring/index.js';
 import { withStandard } from '../measuring/internal.js';
-import { type Accuracy, boreRequest, certaintyOf, own, readingsAt20C } from '../reading/index.js';
+import { type Accuracy, boreRequest, boreSeen, certaintyOf, own } from '../reading/index.js';
 import type { Sheet } from './sheet.js';
 
 /** What to bore to, by the same rules as a shed; undefined if the sheet does not say what the maker bored to. */
@@ -18,10 +17,7 @@ export function boringOf(
   if (bores === undefined || cylinders.length === 0) return undefined;
   const measured = cylinders.map(({ name, bore: { readings, ringTravel, wall } }) => ({
     name,
-    shape: boreShape(
-      readingsAt20C(readings, 'bores', accuracy),
-      ringTravel === undefined ? {} : { ringTravel },
-    ),
+    shape: boreSeen(readings, ringTravel, accuracy),
     wall,
   }));
   const steps = withStandard(bores.steps ?? oversizeSteps(units));

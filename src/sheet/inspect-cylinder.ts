@@ -7,16 +7,16 @@ import {
 import { boreInDoubt, boreShapeLimits, boreWearLimits } from '../cylinders/internal.js';
 import { type Finding, judge, type Span } from '../judging/index.js';
 import { guardText, holds, judgeSpan, type Names, namedFrom } from '../judging/internal.js';
-import { type BoreShape, boreShape, type OddReading } from '../measuring/index.js';
+import type { BoreShape, OddReading } from '../measuring/index.js';
 import { judgeShape, oddInBore } from '../measuring/internal.js';
 import type { Length } from '../quantities/index.js';
 import { largestOf, smallestOf } from '../quantities/internal.js';
 import {
   type Accuracy,
   at20C,
+  boreSeen,
   certaintyOf,
   own,
-  readingsAt20C,
   readWith,
   statedBasis,
 } from '../reading/index.js';
@@ -67,11 +67,7 @@ export function inspectCylinder(
   const { readings, ringTravel } = cylinder.bore;
   const shape = namedFrom(
     () => BORE_NAMES,
-    () =>
-      boreShape(
-        readingsAt20C(readings, 'bores', accuracy),
-        ringTravel === undefined ? {} : { ringTravel },
-      ),
+    () => boreSeen(readings, ringTravel, accuracy),
   );
   const readAgain = oddInBore(readings, ringTravel, readWith('boreGauge', accuracy));
   const piston =

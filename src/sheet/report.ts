@@ -163,7 +163,7 @@ function bearingSection(group: BearingGroupReport, wording: Wording): PageSectio
   const misread = undecidedFor(group.bearings, wording);
   return section(journalWords(group.kind).toUpperCase(), [
     ...columns(
-      ['journal', 'smallest', 'largest', 'out-of-round', 'taper', 'form'],
+      ['journal', 'smallest', 'largest', 'out-of-round', 'taper', 'along its length'],
       group.bearings.map(({ name, shape }) => [
         name,
         number(shape.smallest),
@@ -216,7 +216,9 @@ function cylinderSection(
         number(outOfRound),
       ]),
     ),
-    ...(readAgain ? [] : [`Form ${shape.form}, taper ${say(shape.taper, 'length', units)}.`]),
+    ...(readAgain
+      ? []
+      : [`Along its length: ${shape.form}, taper ${say(shape.taper, 'length', units)}.`]),
     ...(readAgain
       ? undecidedFor([cylinder], wording)
       : findings.flatMap((finding) => wrap(sayFinding(finding, wording), 2))),

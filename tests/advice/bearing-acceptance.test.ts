@@ -92,7 +92,7 @@ describe('a splash that nobody measured', () => {
     );
   });
   it('gives every film figure for a bearing that is kept flooded, and accepts none', () => {
-    expect(film).toMatch(/If kept flooded, at rod 2 .* µm/);
+    expect(film).toMatch(/If kept flooded, at rod 2 .* µin/);
     expect(line({}, 'Bearing')).toContain('oil supply (give the oil that was measured');
     expect(inspected({}).oil?.film?.acceptance.outcome).not.toBe('accepted');
   });
@@ -114,7 +114,7 @@ describe('a big end whose masses are known', () => {
     const { bigEnd } = (spoilt({}) as { oil: { bearing: { bigEnd: Json } } }).oil.bearing;
     const known = line({ 'oil.bearing.bigEnd': bigEnd }, 'Film');
     expect(known).toMatch(
-      /µm at the thinnest of the orbit by the loads of the cycle, \d\.\d times the roughness/,
+      /µin at the thinnest of the orbit by the loads of the cycle, \d\.\d times the roughness/,
     );
     expect(known).toMatch(/steady, it would be .* under the mean load of .* under the most, /);
   });

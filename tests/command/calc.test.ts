@@ -37,7 +37,7 @@ describe('crankwright calc', () => {
     const { out, err } = await calc('a = 2-1/8 in\nb = 3-1/2 in\n"2-1/8 in"');
     expect(out).toBe('2.125 in\n3.5 in\n2-1/8 in');
     expect(err).toBe(
-      '2-1/8 is read as 2.125; for a difference, write it with spaces around the minus',
+      'note: 2-1/8 is read as 2.125; for a difference, write it with spaces around the minus',
     );
   });
 

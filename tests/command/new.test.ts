@@ -1,6 +1,8 @@
+import { readFileSync } from 'node:fs';
 import { readingsToFill, readShed, type Shed } from 'crankwright/shed';
 import { readSheet } from 'crankwright/sheet';
 import { describe, expect, it } from 'vitest';
+import { root } from '../support/repo.js';
 import { captured } from './captured.js';
 
 const ENGINE = [
@@ -133,10 +135,28 @@ describe('crankwright new sheet', () => {
 });
 
 describe('--output', () => {
-  it('writes the file and prints nothing', async () => {
+  it.each(['README.md', 'docs/shed-file.md'])(
+    'works as %s types it, without a terminal',
+    async (guide) => {
+      const text = readFileSync(`${root}/${guide}`, 'utf8').replaceAll('\\\n', ' ');
+      const [, typed = ''] = /^npx crankwright (new shed .+)$/m.exec(text) ?? [];
+      const argv = [...typed.matchAll(/'([^']*)'|(\S+)/g)].map(
+        ([, quoted, bare]) => quoted ?? bare ?? '',
+      );
+      const { files, writeFile } = disk();
+      expect(await captured(argv, { writeFile, input: '' })).toEqual({
+        code: 0,
+        out: '',
+        err: 'crankwright: wrote my-shed.json\n',
+      });
+      expect(names(readShed(files['my-shed.json']))).toEqual(['block A']);
+    },
+  );
+
+  it('writes the file, says so and prints nothing', async () => {
     const { files, writeFile } = disk();
     const said = await captured(['new', 'shed', ...ENGINE, '--output', 'my.json'], { writeFile });
-    expect(said).toEqual({ code: 0, out: '', err: '' });
+    expect(said).toEqual({ code: 0, out: '', err: 'crankwright: wrote my.json\n' });
     expect(names(readShed(files['my.json']))).toEqual(['block A']);
   });
 

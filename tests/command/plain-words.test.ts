@@ -120,7 +120,7 @@ describe('a slip is told in the words of the trade', () => {
 
   it('a mixed number without its unit, every time', async () => {
     const said =
-      '2-1/8 without a unit is a difference, 1.875; a mixed number has its unit: 2-1/8 in';
+      'note: 2-1/8 without a unit is a difference, 1.875; a mixed number has its unit: 2-1/8 in';
     expect(await calc('2-1/8')).toEqual(['1.875', said]);
     // With spaces it is the difference that was meant.
     expect(await calc('2 - 1/8')).toEqual(['1.875', '']);

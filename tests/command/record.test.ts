@@ -137,13 +137,13 @@ describe('crankwright plan --chances', () => {
     const given = { 'half.json': JSON.stringify(unknown) };
     const asked = ['plan', 'half.json', '--chances', '--html'];
     let page = '';
-    const { code, out } = await captured([...asked, 'plan.html'], {
+    const { code, out, err } = await captured([...asked, 'plan.html'], {
       files: given,
       writeFile: async (_path, text) => {
         page = text;
       },
     });
-    expect([code, out]).toEqual([0, '']);
+    expect([code, out, err]).toEqual([0, '', 'crankwright: wrote plan.html\n']);
     expect(page.indexOf('<h2>Chances</h2>')).toBeGreaterThan(
       page.indexOf('<h2>Before you act</h2>'),
     );

@@ -35,6 +35,35 @@ describe('the picture of clearances', () => {
     expect(picture.desc).toContain('[a] common practice: so much for each inch');
   });
 
+  it('writes every value that is judged behind its track, and explains bar, mark and whisker', () => {
+    const span = { min: cw.thou(2), max: cw.thou(2.5) };
+    const { all, texts } = seen(
+      clearancesPicture(
+        [
+          { name: 'rod 1', finding: judged(2.5, limits), span },
+          { name: 'rod 2', finding: judged(24, limits) },
+          { name: 'rod 3', finding: judged(2, limits), readAgain: true },
+        ],
+        inches,
+      ),
+    );
+    expect(all('value').map(({ textContent }) => textContent)).toEqual([
+      '0.0025 in',
+      '0.0240 in',
+      '',
+    ]);
+    expect(texts).toEqual(
+      expect.arrayContaining(['its uncertainty', 'from the tightest to the widest place']),
+    );
+    // What explains is no finding.
+    expect([all('span').length, all('uncertainty').length]).toEqual([1, 1]);
+    const line = all('no-verdict')[0];
+    const end = line ? numberOf(line, 'x') + numberOf(line, 'width') : 0;
+    for (const value of all('value')) {
+      expect(numberOf(value, 'x') - 8 * (value.textContent ?? '').length).toBeGreaterThan(end);
+    }
+  });
+
   it('tells within, undecided and outside apart by shape', () => {
     const shapes = [2, 2.9, 3.5].map((value) => {
       const { all } = seen(
@@ -138,11 +167,68 @@ describe('the picture of a big end', () => {
   it('says the thinnest film and its angle, and that loads are computed', () => {
     if (orbit.outcome !== 'settled') throw new Error('it does not settle');
     const { desc, texts } = draw(640);
-    const film = cw.format(orbit.leastFilm.film, cw.micrometre);
+    const film = cw.format(orbit.leastFilm.film, cw.microinch);
     expect(desc).toContain(
       `thinnest film ${film} at ${cw.valueIn(orbit.leastFilm.crankAngle, cw.degree).toFixed(0)}°`,
     );
     expect(texts.join(' ')).toContain('The loads are computed, not measured.');
+  });
+
+  it('tells films in millionths of an inch to an inch shop, in micrometres to a metric one', () => {
+    if (orbit.outcome !== 'settled') throw new Error('it does not settle');
+    const needed = cw.microinch(80);
+    const textsIn = (units: 'inch' | 'metric') =>
+      seen(bigEndPicture({ name: 'rod 1', orbit, loads, clearance, needed }, { units })).texts;
+    expect(textsIn('inch')).toEqual(
+      expect.arrayContaining(['thinnest film [µin]', 'needed: 80 µin']),
+    );
+    expect(textsIn('inch').join(' ')).not.toContain('µm');
+    // 80 millionths of 25.4 mm are 2.03 µm.
+    expect(textsIn('metric')).toEqual(
+      expect.arrayContaining(['thinnest film [µm]', 'needed: 2.0 µm']),
+    );
+  });
+
+  it.each([320, 480, 960])(
+    'writes the thinnest film where no line crosses it, %i wide',
+    (width) => {
+      if (orbit.outcome !== 'settled') throw new Error('it does not settle');
+      const film = cw.format(orbit.leastFilm.film, cw.microinch);
+      for (const share of [0.1, 0.5, 0.9, 1, 1.1]) {
+        const needed = (orbit.leastFilm.film * share) as cw.Length;
+        const picture = seen(
+          bigEndPicture({ name: 'rod 1', orbit, loads, clearance, needed }, { ...inches, width }),
+        );
+        const label = [...picture.root.getElementsByTagName('text')].find(
+          (text) => text.textContent === film,
+        );
+        if (!label) throw new Error('no label');
+        const [left, foot] = [numberOf(label, 'x'), numberOf(label, 'y')];
+        // Letters of 12 pixels are about 7 wide.
+        const right = left + 7 * film.length;
+        const crosses = (y: number) => y > foot - 11 && y < foot + 2;
+        expect(crosses(numberOf(picture.all('needed')[0] as never, 'y1'))).toBe(false);
+        const numbers = numbersIn(picture.all('film')[0]?.getAttribute('d') ?? '');
+        const under = numbers.filter(
+          (x, i) => i % 2 === 0 && x > left && x < right && crosses(numbers[i + 1] ?? 0),
+        );
+        expect(under).toEqual([]);
+      }
+    },
+  );
+
+  it('tells how far round the thinnest film is from the greatest load', () => {
+    if (orbit.outcome !== 'settled') throw new Error('it does not settle');
+    const { desc } = draw(640);
+    const [, most = '', least = ''] =
+      /Greatest load .* at (\d+)°; thinnest film .* at (\d+)° past/.exec(desc) ?? [];
+    const [, apart = ''] =
+      /is thinnest (\d+)° of crank angle after the greatest load/.exec(desc) ?? [];
+    expect(Math.abs(Number(least) - Number(most) - Number(apart))).toBeLessThanOrEqual(1);
+    const before = { ...orbit, leastFilm: { ...orbit.leastFilm, crankAngle: cw.degree(700) } };
+    expect(
+      seen(bigEndPicture({ name: 'rod 1', orbit: before, loads, clearance }, inches)).desc,
+    ).toContain(`is thinnest ${20 + Number(most)}° of crank angle before the greatest load`);
   });
 });
 
@@ -188,6 +274,47 @@ describe('the picture of fuel in the sump', () => {
       [2, 12],
     ]);
     expect(picture.all('band')).toEqual([]);
+  });
+
+  it('tells why its line is flat, rises or falls, in its description and in its key', () => {
+    const picture = seen(fuelPicture({ least, most }, {}, inches));
+    expect(picture.desc).toContain(
+      'While the engine runs, no fuel leaks in and none is taken to evaporate, so the line is flat.',
+    );
+    expect(picture.desc).toContain(
+      'While the engine stands, 6.0 mL/h of fuel leaks in and none is taken to evaporate, so the line rises.',
+    );
+    expect(picture.texts).toEqual(
+      expect.arrayContaining(['running: no fuel leaks in', 'standing: 6.0 mL/h of fuel leaks in']),
+    );
+    const drying = {
+      ...most,
+      leak: { running: cw.mLPerHour(2), standing: cw.mLPerHour(0) },
+      evaporation: cw.perHour(0.1),
+    };
+    const { desc } = seen(
+      fuelPicture({ least: { ...drying, fuel: cw.mL(5) }, most: drying }, {}, inches),
+    );
+    expect(desc).toContain(
+      'While the engine runs, 2.0 mL/h of fuel leaks in and 10.00 % of the fuel in the oil evaporates in an hour, so the line goes towards the share at which as much evaporates as leaks in.',
+    );
+    expect(desc).toContain(
+      'While the engine stands, no fuel leaks in and 10.00 % of the fuel in the oil evaporates in an hour, so the line falls if there is fuel in the oil.',
+    );
+    const { desc: spread, texts } = seen(
+      fuelPicture(
+        {
+          least: { ...least, leak: cw.mLPerHour(0), log: [{ standing: cw.hour(1) }] },
+          most: { ...most, leak: cw.mLPerHour(9), log: [{ standing: cw.hour(1) }] },
+        },
+        {},
+        inches,
+      ),
+    );
+    expect(spread).toContain(
+      '0.0 mL/h to 9.0 mL/h of fuel leaks in and none is taken to evaporate.',
+    );
+    expect(texts.join(' ')).not.toContain('running');
   });
 
   it('names both limits where no limit crosses the words', () => {

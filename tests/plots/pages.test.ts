@@ -97,8 +97,11 @@ describe('the page of a report', () => {
 
   it('draws the orbit that the bearing was judged by', () => {
     const { film } = inspect(sheet).oil ?? {};
-    const judged = ((film?.acceptance.films?.film ?? 0) * 1e6).toFixed(1);
-    expect(page).toContain(`thinnest film ${judged} µm`);
+    // A millionth of an inch is 0.0254 µm.
+    const judged = ((film?.acceptance.films?.film ?? 0) / 0.0254e-6).toFixed(0);
+    expect(page).toContain(`thinnest film ${judged} µin`);
+    expect(page).toContain(`${judged} µin at the thinnest of the orbit`);
+    expect(page).not.toContain(' µm at');
   });
 
   it('lets no name be markup', () => {

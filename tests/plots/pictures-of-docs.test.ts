@@ -1,15 +1,13 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { beforeAll, expect, it } from 'vitest';
-import { picturesOfExamples } from '../../scripts/pictures-of-examples.js';
-import { picturesOfLessons } from '../../scripts/pictures-of-lessons.js';
+import { guidesWithPictures, picturesOfGuides } from '../../scripts/pictures-of-guides.js';
 import { root } from '../support/repo.js';
 import { expectSound } from './seen.js';
 
 const folder = `${root}/docs/pictures`;
-const lessons = `${root}/docs/lessons`;
 let drawn: ReadonlyMap<string, string>;
 beforeAll(async () => {
-  drawn = new Map([...(await picturesOfExamples()), ...(await picturesOfLessons())]);
+  drawn = await picturesOfGuides();
 }, 120_000);
 
 it('are what is drawn now: else run npm run pictures', () => {
@@ -19,13 +17,11 @@ it('are what is drawn now: else run npm run pictures', () => {
   );
 });
 
-it('are all shown, in the guide or in a lesson', () => {
-  const guides = [
-    `${root}/docs/pictures.md`,
-    ...readdirSync(lessons).map((name) => `${lessons}/${name}`),
-  ];
+it('are each drawn by the block of code right before them, and no block draws one that is not shown', () => {
+  const guides = guidesWithPictures().map((path) => readFileSync(`${root}/docs/${path}`, 'utf8'));
+  const drawing = guides.flatMap((guide) => guide.match(/^const picture = /gm) ?? []);
+  expect(drawing).toHaveLength(drawn.size);
   const shown = guides
-    .map((path) => readFileSync(path, 'utf8'))
     .flatMap((guide) => [...guide.matchAll(/\]\((?:\.\.\/)?pictures\/([\w-]+\.svg)\)/g)])
     .map(([, name]) => name);
   expect(shown.sort()).toEqual([...drawn.keys()].sort());

@@ -223,7 +223,7 @@ describe('inspect on other engines', () => {
     const [first] = actionsFrom(thin);
     expect(first?.kind).toBe('thin film');
     expect(first && describeAction(first, { units: 'inch' })[0]).toMatch(
-      /^DO NOT RUN: the oil film at rod 2 is 0\.\d µm, \d\.\d times the roughness; a full film takes 3\.0 times/,
+      /^DO NOT RUN: the oil film at rod 2 is \d\d µin, \d\.\d times the roughness; a full film takes 3\.0 times/,
     );
     for (const bigEnd of [{}, { 'oil.bearing.bigEnd': undefined }]) {
       const still = inspected({ 'oil.sample': undefined, 'oil.bearing.speed': '0 rpm', ...bigEnd });

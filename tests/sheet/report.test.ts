@@ -57,6 +57,17 @@ describe('report', () => {
     expect(text.endsWith('\n')).toBe(true);
   });
 
+  it('tells a form as one along the length, and none that the micrometer cannot tell', () => {
+    expect(text).toMatch(/^journal +smallest +largest +out-of-round +taper +along its length$/m);
+    // By hand: the ends of rod 2 are 1.6040 and 1.60385 in in the mean, 0.00015 in apart.
+    const rowBy = (expanded: string) =>
+      /^rod 2 .*$/m.exec(reported({ instruments: { micrometer: expanded } }))?.[0];
+    // Two readings to 0.0001 in differ by chance by 0.00014 in, and two to 0.0002 in by 0.00028 in.
+    expect(rowBy('0.0001 in')).toMatch(/ tapered$/);
+    expect(rowBy('0.0002 in')).toMatch(/ straight$/);
+    expect(flowing).toContain('Along its length: tapered, taper 0.0069 in.');
+  });
+
   it('prints in the units of the sheet, or in others when asked', () => {
     const metric = report(inspect(readSheet(exampleText('metric'))));
     expect(metric).toContain('41.733');

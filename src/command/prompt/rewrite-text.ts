@@ -11,7 +11,7 @@ export interface Rewritten {
 
 /** A mixed number with a space between, which can be nothing else, needs no note. */
 const noteOf = (written: string, value: number): string =>
-  `${written} is read as ${value}; for a difference, write it with spaces around the minus`;
+  `note: ${written} is read as ${value}; for a difference, write it with spaces around the minus`;
 
 /**
  * Text as people type it, for mathjs to read: mixed numbers (`2-1/8 in`), units that it cannot spell (`18 ft-lb`,
@@ -50,7 +50,7 @@ export function rewriteText(typed: string): Rewritten {
       }
       const value = Number(from) - Number(less) / Number(by);
       warnings.push(
-        `${written} without a unit is a difference, ${value}; a mixed number has its unit: ${written} in`,
+        `note: ${written} without a unit is a difference, ${value}; a mixed number has its unit: ${written} in`,
       );
       text += written;
       continue;

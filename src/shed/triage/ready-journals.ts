@@ -1,6 +1,6 @@
 import { undersizeSteps } from '../../crankshaft/index.js';
 import { namedFrom } from '../../judging/internal.js';
-import { journalShape, oddReadings } from '../../measuring/index.js';
+import { oddReadings } from '../../measuring/index.js';
 import { asOthersSay, kindestShape, readSoFar, withStandard } from '../../measuring/internal.js';
 import type { Length } from '../../quantities/index.js';
 import {
@@ -8,6 +8,7 @@ import {
   farReadings,
   grindNames,
   type JournalKind,
+  journalSeen,
   readingsAt20C,
   readWith,
 } from '../../reading/index.js';
@@ -59,7 +60,7 @@ export function journalsReady(
         }
         const odd = oddReadings(readings, readWith('micrometer', judged.accuracy));
         const likely = asOthersSay(readings, odd);
-        const shape = journalShape(readingsAt20C(likely, 'journals', judged.accuracy));
+        const shape = journalSeen(likely, judged.accuracy);
         const below = belowAtNoStep(readings, shape, journals, steps);
         return {
           soFar,

@@ -3,12 +3,13 @@ import * as cw from 'crankwright';
 import * as planning from 'crankwright/planning';
 import * as plots from 'crankwright/plots';
 import * as shed from 'crankwright/shed';
+import * as sheet from 'crankwright/sheet';
 import ts from 'typescript';
 
-const LESSONS = new URL('../docs/lessons/', import.meta.url);
+const DOCS = new URL('../docs/', import.meta.url);
 /** A block that makes `picture`, and the image that stands right behind it. */
 const DRAWN =
-  /```ts\n((?:(?!```)[\s\S])*?const picture = (?:(?!```)[\s\S])*)```\n+!\[[^\]]*\]\(\.\.\/pictures\/([\w-]+\.svg)\)/g;
+  /```ts\n((?:(?!```)[\s\S])*?const picture = (?:(?!```)[\s\S])*)```\n+!\[[^\]]*\]\((?:\.\.\/)?pictures\/([\w-]+\.svg)\)/g;
 
 const modules: Readonly<Record<string, unknown>> = {
   'node:fs': { readFileSync },
@@ -16,18 +17,27 @@ const modules: Readonly<Record<string, unknown>> = {
   'crankwright/planning': planning,
   'crankwright/plots': plots,
   'crankwright/shed': shed,
+  'crankwright/sheet': sheet,
 };
 
+/** The guides that show pictures, as paths in the folder of the documents. */
+export const guidesWithPictures = (): readonly string[] => [
+  'pictures.md',
+  ...readdirSync(new URL('lessons/', DOCS))
+    .filter((name) => name.endsWith('.md'))
+    .map((name) => `lessons/${name}`),
+];
+
 /**
- * The pictures of the lessons, by file name. Each is what the block of code before it draws, so that a picture cannot show
- * other readings than its lesson.
+ * The pictures of the guides and lessons, by file name. Each is what the block of code before it draws, so that a picture
+ * cannot show other readings than the text beside it.
  */
-export async function picturesOfLessons(): Promise<ReadonlyMap<string, string>> {
+export async function picturesOfGuides(): Promise<ReadonlyMap<string, string>> {
   const pictures = new Map<string, string>();
-  for (const lesson of readdirSync(LESSONS).filter((name) => name.endsWith('.md'))) {
-    const text = readFileSync(new URL(lesson, LESSONS), 'utf8');
+  for (const guide of guidesWithPictures()) {
+    const text = readFileSync(new URL(guide, DOCS), 'utf8');
     for (const [, code = '', name = ''] of text.matchAll(DRAWN)) {
-      if (pictures.has(name)) throw new Error(`${lesson}: ${name} is drawn twice`);
+      if (pictures.has(name)) throw new Error(`${guide}: ${name} is drawn twice`);
       pictures.set(name, await pictureOf(code));
     }
   }
@@ -43,6 +53,6 @@ async function pictureOf(code: string): Promise<string> {
   });
   const made: { picture?: string } = {};
   await new AsyncFunction('require', 'exports', outputText)((name) => modules[name], made);
-  if (made.picture === undefined) throw new Error('a block of a lesson draws nothing');
+  if (made.picture === undefined) throw new Error('a block of a guide draws nothing');
   return made.picture;
 }
