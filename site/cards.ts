@@ -4,7 +4,7 @@ import { type CardName as Written, cards as written } from '../src/teaching/card
 import { exampleOf } from '../src/teaching/example.js';
 import type { FormulaCard } from '../src/teaching/formula-card.js';
 import { shopUnit } from '../src/teaching/shop-units.js';
-import { shopReading } from '../src/teaching/shop-values.js';
+import { readIn, shopReading } from '../src/teaching/shop-values.js';
 import { leastFilm } from './film-card.js';
 import type { AnyUnit } from './units.js';
 
@@ -35,10 +35,10 @@ export const beginWith = (card: FormulaCard, units: UnitSystem): Values =>
 
 /** The unit that a shop reads a letter in. */
 export const unitOfLetter = (card: FormulaCard, letter: string, units: UnitSystem): AnyUnit =>
-  shopReading(card.letters[letter] as CardLetter, units, isOfLiquid(card)).unit;
+  shopReading(card.letters[letter] as CardLetter, readIn(card, units), isOfLiquid(card)).unit;
 
 /** The unit that a shop tells such a result in, as the working below it does. */
 export const unitOfResult = (card: FormulaCard, value: number, units: UnitSystem): AnyUnit =>
-  shopUnit(card.gives.dimension, value, units, isOfLiquid(card));
+  shopUnit(card.gives.dimension, value, readIn(card, units), isOfLiquid(card));
 
 const isOfLiquid = ({ topic }: FormulaCard) => topic === 'oil';

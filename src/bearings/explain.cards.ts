@@ -13,7 +13,8 @@ const step = {
   written: 'step',
   meaning: 'undersize step between journal and shells',
   domain: sizeStep,
-  usual: [0.000508, 0.000508],
+  usual: [0.0005, 0.000508],
+  made: { metric: [0.0005], inch: [0.000508] },
 } as const;
 
 const call = ({ c, s }: Readonly<Record<'c' | 's', Length>>) =>
@@ -36,9 +37,9 @@ export const explainCards = {
     letters: {
       c: {
         field: 'clearance',
-        meaning: 'diametral clearance found, too loose',
+        meaning: 'diametral clearance by the readings, too loose',
         domain: diametralClearance,
-        usual: [0.00052, 0.0006],
+        usual: [0.00053, 0.00058],
       },
       s: step,
     },
@@ -55,9 +56,9 @@ export const explainCards = {
     letters: {
       c: {
         field: 'clearance',
-        meaning: 'diametral clearance found, too tight',
+        meaning: 'diametral clearance by the readings, less than none',
         domain: diametralClearance,
-        usual: [-0.00049, -0.00041],
+        usual: [-0.00048, -0.00042],
       },
       s: step,
     },

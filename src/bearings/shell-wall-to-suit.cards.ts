@@ -80,6 +80,7 @@ export const shellWallToSuitCards = {
         meaning: 'least diametral oil clearance',
         domain: clearanceLimit,
         usual: [0, 0.00005],
+        made: { metric: [0.00003, 0.00004, 0.00005], inch: [0.0000254, 0.0000381, 0.0000508] },
       },
     },
     call: ({ D_h, D_j, c }) => [

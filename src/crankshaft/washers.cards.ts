@@ -32,6 +32,7 @@ export const washerCards = {
         meaning: 'most end play allowed',
         domain: endPlayLimit,
         usual: [0.0002, 0.0003],
+        made: { metric: [0.0002, 0.00025, 0.0003], inch: [0.0002032, 0.000254, 0.0003048] },
       },
     },
     call: ({ t, e, e_most }) => [
@@ -65,6 +66,7 @@ export const washerCards = {
         meaning: 'least end play allowed',
         domain: endPlayLimit,
         usual: [0.00005, 0.0001],
+        made: { metric: [0.00005, 0.0001], inch: [0.0000508, 0.0000762, 0.0001016] },
       },
     },
     call: ({ t, e, e_least }) => [

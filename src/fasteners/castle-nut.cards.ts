@@ -1,8 +1,8 @@
 import { card } from '../judging/internal.js';
 import { mm, newtonMetre, ratio } from '../quantities/index.js';
-import { K, pitch, SPRINGS, stiffnesses } from './card-letters.js';
+import { thread as d, K, pitch, SPRINGS, stiffnesses } from './card-letters.js';
 import { nextSlot } from './castle-nut.js';
-import { fastenerTorque, slotTurn, threadDiameter } from './domains.js';
+import { fastenerTorque, slotTurn } from './domains.js';
 
 const slotted = {
   a: {
@@ -49,15 +49,10 @@ export const castleNutCards = {
         written: 'torque',
         meaning: 'least torque allowed',
         domain: fastenerTorque,
-        usual: [10, 40],
+        usual: [15, 25],
       },
       K,
-      d: {
-        field: 'diameter',
-        meaning: 'diameter of the thread',
-        domain: threadDiameter,
-        usual: [0.008, 0.012],
-      },
+      d,
       ...slotted,
     },
     call: ({ T, K, d, a, P, k_b, k_m }) => [

@@ -10,7 +10,7 @@ const loaded = {
   F,
   P: {
     field: 'pull',
-    meaning: 'what pulls the parts asunder, for each bolt',
+    meaning: 'pull on each bolt that would part the joint',
     domain: externalPull,
     usual: [1000, 8000],
   },

@@ -7,7 +7,7 @@ import { screwTorque } from './screw-torque.js';
 const METRIC = 'ISO metric' as const;
 const d = {
   field: 'thread.diameter',
-  meaning: 'diameter of an ISO metric thread',
+  meaning: 'diameter of the thread',
   domain: threadDiameter,
   usual: [0.006, 0.01],
   // source: ISO 261, and 5/16 and 3/8 UNF, both of 24 threads; from memory.

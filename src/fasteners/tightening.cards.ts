@@ -1,6 +1,6 @@
 import { card } from '../judging/internal.js';
 import { degree, mm, newtonMetre } from '../quantities/index.js';
-import { preload as F, K } from './card-letters.js';
+import { thread as d, preload as F, K } from './card-letters.js';
 import {
   adapterAngle,
   adapterLength,
@@ -9,24 +9,17 @@ import {
   fastenerTorque,
   proofShare,
   runningTorque,
-  threadDiameter,
   wrenchLength,
 } from './domains.js';
 import { boltPreload, proofLoad } from './preload.js';
 import { preloadFromTorque, tighteningTorque } from './torque.js';
 import { wrenchSetting } from './wrench.js';
 
-const d = {
-  field: 'diameter',
-  meaning: 'diameter of the thread',
-  domain: threadDiameter,
-  usual: [0.006, 0.01],
-} as const;
 const T = {
   field: 'torque',
   meaning: 'torque at the fastener',
   domain: fastenerTorque,
-  usual: [10, 60],
+  usual: [15, 30],
 } as const;
 const A = {
   field: 'stressArea',
@@ -96,7 +89,7 @@ export const tighteningCards = {
         field: 'prevailing',
         meaning: 'torque that turns a locking nut before it seats',
         domain: runningTorque,
-        usual: [0.5, 3],
+        usual: [1, 3],
       },
       L: {
         field: 'adapter.wrench',

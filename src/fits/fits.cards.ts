@@ -146,7 +146,11 @@ export const fitCards = {
   hubBoreEquivalent: card({
     of: pressFit,
     name: 'equivalent stress of a hub at its bore',
-    gives: { symbol: 'sigma', meaning: 'pull that shears as much', dimension: 'pressure' },
+    gives: {
+      symbol: 'sigma',
+      meaning: 'equivalent stress, by the greatest shear',
+      dimension: 'pressure',
+    },
     letters: letters,
     call: (values) => [partsOf(values)],
     read: ({ hubBore }) => hubBore.equivalent,

@@ -4,41 +4,44 @@ import { type Length, mm, ratio } from '../quantities/index.js';
 import { stackedSize, stackSensitivity } from './stack-domains.js';
 import { stackUp } from './stack-up.js';
 
-const ofFirst = { domain: stackedSize, meaning: 'of the first size' };
-const ofSecond = { domain: stackedSize, meaning: 'of the second size' };
-
 const k_1 = {
   field: 'contributors[0].sensitivity',
   meaning: 'how the stack grows with the first size',
   domain: stackSensitivity,
   usual: [0.5, 2],
+  made: [1],
 } as const;
 const k_2 = {
   field: 'contributors[1].sensitivity',
   meaning: 'how the stack shrinks with the second size',
   domain: stackSensitivity,
   usual: [-2, -0.5],
+  made: [-1],
 } as const;
 const a_1 = {
-  ...ofFirst,
+  domain: stackedSize,
+  meaning: 'smallest that the first size may be',
   field: 'contributors[0].size.min',
   written: 'min_1',
   usual: [0.08, 0.081],
 } as const;
 const b_1 = {
-  ...ofFirst,
+  domain: stackedSize,
+  meaning: 'largest that the first size may be',
   field: 'contributors[0].size.max',
   written: 'max_1',
   usual: [0.082, 0.083],
 } as const;
 const a_2 = {
-  ...ofSecond,
+  domain: stackedSize,
+  meaning: 'smallest that the second size may be',
   field: 'contributors[1].size.min',
   written: 'min_2',
   usual: [0.07, 0.071],
 } as const;
 const b_2 = {
-  ...ofSecond,
+  domain: stackedSize,
+  meaning: 'largest that the second size may be',
   field: 'contributors[1].size.max',
   written: 'max_2',
   usual: [0.072, 0.073],

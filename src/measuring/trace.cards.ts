@@ -72,12 +72,13 @@ export const traceCards = {
     name: 'swing of a dial over a V-block',
     gives: { symbol: 'f', meaning: 'swing over height of the lobes', dimension: 'ratio' },
     letters: {
-      n: { field: 'lobes', meaning: 'lobes', domain: lobeCount, usual: [3, 3] },
+      n: { field: 'lobes', meaning: 'lobes', domain: lobeCount, usual: [3, 3], made: [3, 5] },
       a: {
         field: 'includedAngle',
         meaning: 'angle between the faces',
         domain: vBlockAngle,
         usual: [1, 2.1],
+        made: [Math.PI / 3, Math.PI / 2, (2 * Math.PI) / 3],
       },
     },
     expression: '1 + cos(n * (pi * 1 rad + a) / 2) / sin(a / 2)',

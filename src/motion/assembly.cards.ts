@@ -16,35 +16,40 @@ import { throwPhase, throwPhaseByHeights } from './throw-phase.js';
 const TOPS = {
   a_1: {
     field: 'firstTop',
-    meaning: 'top of the first piston',
+    meaning: 'top dead centre of the first piston, on the wheel',
     domain: angleAround,
     usual: [0, 0.5],
   },
-  a_2: { field: 'secondTop', meaning: 'top of the second', domain: angleAround, usual: [3.2, 3.6] },
+  a_2: {
+    field: 'secondTop',
+    meaning: 'top dead centre of the second',
+    domain: angleAround,
+    usual: [3.2, 3.6],
+  },
   phi: {
     field: 'designed',
-    meaning: 'phase that is meant',
+    meaning: 'phase that the throws were made for',
     domain: phaseOfThrows,
-    usual: [3, 3.1],
+    usual: [Math.PI, Math.PI],
   },
 } as const;
 const HEIGHTS = {
   s: CRANK.s,
   h_0: {
     field: 'centre',
-    meaning: 'height of the centre',
+    meaning: 'height of the axis of the crankshaft',
     domain: stationAlong,
     usual: [0.1, 0.101],
   },
   h_1: {
     field: 'first',
-    meaning: 'height of the first pin',
+    meaning: 'height of the first crankpin',
     domain: stationAlong,
     usual: [0.102, 0.105],
   },
   h_2: {
     field: 'second',
-    meaning: 'height of the second',
+    meaning: 'height of the second crankpin',
     domain: stationAlong,
     usual: [0.102, 0.105],
   },

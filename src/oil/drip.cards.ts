@@ -47,7 +47,13 @@ export const dripCards = {
     name: 'flow of a drip',
     gives: { symbol: 'q', meaning: 'flow', dimension: 'flow' },
     letters: {
-      n: { field: 'drops', meaning: 'drops counted', domain: countedDrops, usual: [1, 120] },
+      n: {
+        field: 'drops',
+        meaning: 'drops counted',
+        domain: countedDrops,
+        usual: [8, 18],
+        made: [8, 9, 10, 11, 12, 13, 14, 15, 16, 17, 18],
+      },
       t: {
         field: 'time',
         meaning: 'time they were counted for',

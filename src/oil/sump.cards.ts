@@ -47,6 +47,7 @@ const limit = (least: number, most: number) =>
     meaning: 'fuel fraction that is too much',
     domain: dilutionLimit,
     usual: [least, most],
+    made: [0.02, 0.03, 0.05].filter((share) => share >= least && share <= most),
   }) as const;
 const t = { field: 'time', meaning: 'time', domain: runningTime, usual: [3600, 360000] } as const;
 

@@ -1,14 +1,15 @@
 import type { WrittenCard } from '../judging/internal.js';
 import type { UnitSystem } from '../quantities/index.js';
-import { shopReading } from './shop-values.js';
+import { readIn, shopReading } from './shop-values.js';
 
 /** The values that a card is tried with: those written on it, or else the middle of what is usual. */
 export const exampleOf = (
   card: WrittenCard,
-  system: UnitSystem,
+  wanted: UnitSystem,
   ofLiquid: boolean,
-): Readonly<Record<string, number>> =>
-  Object.freeze(
+): Readonly<Record<string, number>> => {
+  const system = readIn(card, wanted);
+  return Object.freeze(
     Object.fromEntries(
       Object.entries(card.letters).map(([letter, written]) => {
         const { round, at, unit } = shopReading(written, system, ofLiquid);
@@ -20,3 +21,4 @@ export const exampleOf = (
       }),
     ),
   );
+};

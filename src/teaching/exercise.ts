@@ -18,7 +18,7 @@ import type { FormulaCard } from './formula-card.js';
 import { exerciseLayout } from './layouts.js';
 import { printedQuantity } from './printed.js';
 import { shopUnit } from './shop-units.js';
-import { type ShopReading, shopReading } from './shop-values.js';
+import { readIn, type ShopReading, shopReading } from './shop-values.js';
 import { resultOf, type WorkedOptions, worked } from './worked.js';
 import type { WorkedFormula } from './worked-types.js';
 
@@ -29,7 +29,7 @@ const ON_THE_WAY: Shares = [0.005, 0.02, 0.05];
 /** A length may be half a tenth of a thou off, which is how it is written down [m]. */
 const HALF_A_TENTH = 1.27e-6;
 /** From so much on, that would hide a slip. */
-const SLIP: Shares = [0.2, 0.5, 0.5];
+const SLIP: Shares = [0.05, 0.5, 0.5];
 
 /**
  * Draws a problem from a card: rounded values that a shop could read, near those of the card's example, and an answer
@@ -65,7 +65,7 @@ export function exercise(name: CardName, seed: number, options: WorkedOptions): 
   const { readings, example, sample } = drawing(card, units);
   const { values, value } = drawn(card, readings, example, sample, seed + 2 ** 32 * numberOf(name));
   const { gives, topic, expression, where } = card;
-  const unit = shopUnit(gives.dimension, value, units, topic === 'oil');
+  const unit = shopUnit(gives.dimension, value, readIn(card, units), topic === 'oil');
   const tolerance = toleranceOf(card, values, value);
   return {
     name,
@@ -137,7 +137,7 @@ function makeDrawing(card: FormulaCard, units: UnitSystem): Drawing {
   const readings = new Map(
     Object.entries(card.letters).map(([letter, written]) => [
       letter,
-      shopReading(written, units, ofLiquid),
+      shopReading(written, readIn(card, units), ofLiquid),
     ]),
   );
   return { readings, example, sample: resultOf(card, example) };

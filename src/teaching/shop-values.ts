@@ -1,4 +1,4 @@
-import { type CardLetter, sizeStep } from '../judging/internal.js';
+import { type CardLetter, sizeStep, type WrittenCard } from '../judging/internal.js';
 import {
   type Dimension,
   type Quantity,
@@ -22,6 +22,20 @@ export interface ShopReading {
   /** The value so far between the least and the most that is usual, 0 to 1 [SI]. */
   readonly at: (share: number) => number;
 }
+
+/**
+ * The units that a shop reads a card in. What is made to a metric standard alone is read in millimetres by every shop: a
+ * metric thread has no size in inches.
+ */
+export const readIn = (
+  { letters }: Pick<WrittenCard, 'letters'>,
+  system: UnitSystem,
+): UnitSystem =>
+  Object.values(letters).some(
+    ({ made, domain }) => made && !('inch' in made) && domain.dimension === 'length',
+  )
+    ? 'metric'
+    : system;
 
 /** How a shop reads a letter in one of the unit systems. */
 export function shopReading(

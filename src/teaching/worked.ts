@@ -15,7 +15,7 @@ import type { FormulaCard } from './formula-card.js';
 import { type FormulaPlan, planOf } from './formula-plan.js';
 import { forPeople, printedQuantity, toDigits } from './printed.js';
 import { shopUnit } from './shop-units.js';
-import { shopReading } from './shop-values.js';
+import { readIn, shopReading } from './shop-values.js';
 import { plainText } from './unfold.js';
 import type { WorkedConstant, WorkedFormula, WorkedLetter, WorkedStep } from './worked-types.js';
 import { type Exponents, sizeOf, workingUnitName } from './working-units.js';
@@ -101,11 +101,12 @@ function attemptAt(
   name: CardName,
   card: FormulaCard,
   values: CardValues,
-  system: UnitSystem,
+  wanted: UnitSystem,
   value: number,
   digits: number,
 ): WorkedFormula | undefined {
   const plan = planOf(card);
+  const system = readIn(card, wanted);
   const units = plan.units[system];
   const { gives, topic } = card;
   const unitNamed = (of: Exponents) => forPeople(workingUnitName(units, of));
@@ -184,7 +185,7 @@ function attemptAt(
     name,
     title: card.name,
     topic,
-    units: system,
+    units: wanted,
     asks: { symbol: gives.symbol, meaning: gives.meaning },
     formula: card.expression,
     where: card.where,

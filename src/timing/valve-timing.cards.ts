@@ -22,8 +22,8 @@ const exhaustAt = (c: Angle, d: Angle) => ({
   exhaustCloses: { angle: d, after: 'top' } as const,
 });
 const CENTRELINES = [
-  'inletCentreline = (pi * 1 rad + b - a) / 2',
-  'exhaustCentreline = (pi * 1 rad + c - d) / 2',
+  'inletCentreline = (180 deg + b - a) / 2',
+  'exhaustCentreline = (180 deg + c - d) / 2',
 ] as const;
 const geometry = 'geometry; definitions as cam makers print them';
 
@@ -36,7 +36,7 @@ export const valveTimingCards = {
     letters: inlet,
     call: ({ a, b }) => [inletAt(a, b)],
     read: (timing) => timing.inlet?.duration,
-    expression: 'a + pi * 1 rad + b',
+    expression: 'a + 180 deg + b',
     source: geometry,
   }),
   exhaustDuration: card({
@@ -46,7 +46,7 @@ export const valveTimingCards = {
     letters: exhaust,
     call: ({ c, d }) => [exhaustAt(c, d)],
     read: (timing) => timing.exhaust?.duration,
-    expression: 'c + pi * 1 rad + d',
+    expression: 'c + 180 deg + d',
     source: geometry,
   }),
   valveOverlap: card({
@@ -71,7 +71,7 @@ export const valveTimingCards = {
     letters: inlet,
     call: ({ a, b }) => [inletAt(a, b)],
     read: (timing) => timing.inlet?.centreline,
-    expression: '(pi * 1 rad + b - a) / 2',
+    expression: '(180 deg + b - a) / 2',
     source: geometry,
   }),
   exhaustCentreline: card({
@@ -81,7 +81,7 @@ export const valveTimingCards = {
     letters: exhaust,
     call: ({ c, d }) => [exhaustAt(c, d)],
     read: (timing) => timing.exhaust?.centreline,
-    expression: '(pi * 1 rad + c - d) / 2',
+    expression: '(180 deg + c - d) / 2',
     source: geometry,
   }),
   lobeSeparation: card({

@@ -45,11 +45,11 @@ const READINGS = ['inletOpens', 'inletCloses', 'exhaustOpens', 'exhaustCloses', 
 /**
  * Duration, overlap and centrelines of the valves, from the places where they open and close at equal lift.
  *
- *     inletDuration = inletOpens + π + inletCloses
- *     exhaustDuration = exhaustOpens + π + exhaustCloses
+ *     inletDuration = inletOpens + 180° + inletCloses
+ *     exhaustDuration = exhaustOpens + 180° + exhaustCloses
  *     overlap = inletOpens + exhaustCloses
- *     inletCentreline = (π + inletCloses - inletOpens) / 2
- *     exhaustCentreline = (π + exhaustOpens - exhaustCloses) / 2
+ *     inletCentreline = (180° + inletCloses - inletOpens) / 2
+ *     exhaustCentreline = (180° + exhaustOpens - exhaustCloses) / 2
  *     lobeSeparation = (inletCentreline + exhaustCentreline) / 2
  *     camAdvance = (exhaustCentreline - inletCentreline) / 2
  *

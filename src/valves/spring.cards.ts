@@ -36,7 +36,7 @@ const n_t = {
 } as const;
 const n_d = {
   field: 'deadCoils',
-  meaning: 'coils that lie dead',
+  meaning: 'dead coils',
   domain: deadCoilCount,
   usual: [1.5, 2],
   made: [1.5, 2],

@@ -48,7 +48,7 @@ function equationIn(line: string): readonly string[] {
 function plain(expression: string, card?: FormulaCard): string {
   const typed = expression
     .replace(/ (\/|\*) (?:\(1 [^()]+\)|1 (?:rad|s|mm\^2\/s)\b)/g, '')
-    .replace(/(\d) (?:kg|K)\b[\w^/]*/g, '$1')
+    .replace(/(\d)(?: (?:kg|K|deg)\b[\w^/]*|°)/g, '$1')
     .replace(/-expm1\(([^()]*)\)/g, '(1 - exp($1))')
     .replace(/\blog1p\(-/g, 'log(1 - ')
     .replace(/π/g, 'pi')

@@ -93,7 +93,7 @@ describe('exercise', () => {
   it.each<[CardName, string, 'inch' | 'metric', readonly string[]]>([
     ['threadStressArea', 'd', 'metric', ['8 mm', '10 mm', '12 mm']],
     ['threadStressArea', 'P', 'metric', ['1 mm', '1.25 mm']],
-    ['threadStressArea', 'd', 'inch', ['0.315 in', '0.3937 in', '0.4724 in']],
+    ['threadStressArea', 'd', 'inch', ['8 mm', '10 mm', '12 mm']],
     ['screwTorque', 'd', 'inch', ['0.3125 in', '0.375 in']],
     ['sparkHeldBack', 'i', 'metric', ['0.5', '1', '1.5']],
     ['springRate', 'n_d', 'metric', ['1.5', '2']],
@@ -281,5 +281,52 @@ describe('check', () => {
     expect(refusal(() => check(problem, 22 as never)).parameter).toBe('answer');
     expect(refusal(() => check(problem, '2'.repeat(101))).parameter).toBe('answer');
     expect(refusal(() => check({} as never, '22 thou')).parameter).toBe('problem.name');
+  });
+});
+
+describe('the numbers of a problem are those a shop meets', () => {
+  const given = (name: CardName, symbol: string, units: 'inch' | 'metric') =>
+    Array.from({ length: 20 }, (_, seed) => {
+      const drawn = exercise(name, seed, { units });
+      return drawn.given.find((each) => each.symbol === symbol)?.text ?? 'none';
+    });
+
+  it.each<[CardName, string, 'inch' | 'metric', RegExp]>([
+    ['dripFlow', 'n', 'metric', /^\d+$/],
+    ['vBlockFactor', 'n', 'inch', /^[35]$/],
+    ['vBlockFactor', 'a', 'inch', /^(60|90|120) deg$/],
+    ['throwPhaseAlong', 'phi', 'inch', /^180 deg$/],
+    ['leastStack', 'k_1', 'metric', /^1$/],
+    ['leastStack', 'k_2', 'metric', /^-1$/],
+    ['explainClearance', 's', 'metric', /^0\.5 mm$/],
+    ['explainClearance', 's', 'inch', /^20 thou$/],
+    ['leastWashers', 'e_most', 'inch', /^\d+ thou$/],
+    ['timeToDilution', 'x', 'inch', /^\d vol%$/],
+    // No metric thread has a size in inches.
+    ['threadStressArea', 'P', 'inch', /^1(\.25)? mm$/],
+  ])('in %s, %s on %s sheets', (name, symbol, units, made) => {
+    for (const text of given(name, symbol, units)) expect(text).toMatch(made);
+  });
+
+  it.each(['inch', 'metric'] as const)(
+    'no bolt is tightened past its proof load, on %s sheets',
+    (units) => {
+      // source: stress areas of 3/8-16 UNC 0.0775 in² and M10 × 1.5 58.0 mm²; proof stress of grade 5, 85 000 psi, and 8.8,
+      // 580 MPa (SAE J429, ISO 898-1).
+      const proof = units === 'inch' ? 0.0775 * 85_000 * 4.4482 : 58 * 580;
+      for (let seed = 0; seed < 40; seed++) {
+        const { T = 0, K = 1, d = 1 } = exercise('preloadFromTorque', seed, { units }).values;
+        expect(T / (K * d)).toBeLessThan(0.8 * proof);
+        const { F = 0 } = exercise('tighteningTorque', seed, { units }).values;
+        expect(F).toBeLessThan(0.8 * proof);
+      }
+    },
+  );
+
+  it('no grey iron ring is spread past what it bears', () => {
+    // common practice: grey iron for rings breaks in bending from about 400 N/mm² on.
+    for (let seed = 0; seed < 40; seed++) {
+      expect(exercise('ringSpreadStress', seed, { units: 'metric' }).value).toBeLessThan(4e8);
+    }
   });
 });

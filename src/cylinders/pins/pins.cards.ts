@@ -155,6 +155,7 @@ export const pinCards = {
         meaning: 'least diametral clearance wanted',
         domain: diametralClearance,
         usual: [0.000005, 0.00001],
+        made: { metric: [0.000005, 0.000008], inch: [0.00000508, 0.00000762] },
       },
     },
     call: ({ d, c }) => [
@@ -179,6 +180,7 @@ export const pinCards = {
         meaning: 'most diametral clearance wanted',
         domain: diametralClearance,
         usual: [0.00002, 0.00003],
+        made: { metric: [0.00002, 0.000025], inch: [0.0000203, 0.0000254] },
       },
     },
     call: ({ d, c }) => [

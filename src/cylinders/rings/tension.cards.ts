@@ -14,7 +14,7 @@ const thickness = {
   field: 'radialThickness',
   meaning: 'radial thickness of the ring',
   domain: ringThickness,
-  usual: [0.0028, 0.0036],
+  usual: [0.0028, 0.0033],
 } as const;
 
 const ofTension = {
@@ -28,9 +28,9 @@ const ofTension = {
   a: thickness,
   E: {
     field: 'elasticity',
-    meaning: 'modulus of elasticity of the ring',
+    meaning: 'modulus of elasticity of the ring, of grey iron',
     domain: elasticModulus,
-    usual: [8e10, 1.6e11],
+    usual: [9e10, 1.1e11],
   },
 } as const;
 const s = {
@@ -132,7 +132,7 @@ export const ringTensionCards = {
         field: 'spreadGap',
         meaning: 'gap of the ring spread over its piston',
         domain: openRingGap,
-        usual: [0.025, 0.032],
+        usual: [0.019, 0.022],
       },
     },
     call: ({ m_s, ...of }) => tensionOf(of, { spreadGap: m_s }),
