@@ -50,7 +50,7 @@ const allMeasures = (): Readonly<Record<string, AnyMeasure>> =>
  *
  * Factors are whole numbers of one anchor. So that engine rounds twice, where it multiplies and
  * where it divides, and gives to the last digit what `convert` gives. No double holds the factors
- * of psi, inHg, hp, rpm and deg beside those of the other units; they are rounded once themselves.
+ * of psi, ksi, inHg, hp, rpm and deg beside those of the other units; they are rounded once themselves.
  * Between °F and K or °R the engine adds twice; temperatures up to 1000 degrees come out within
  * 1e-12 of a degree.
  *

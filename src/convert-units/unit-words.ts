@@ -60,6 +60,7 @@ export const unitWords = {
   MPa: ['metric', 'megapascal', 'megapascals'],
   bar: ['metric', 'bar', 'bars'],
   psi: ['imperial', 'pound-force per square inch', 'pounds-force per square inch'],
+  ksi: ['imperial', 'kip per square inch', 'kips per square inch'],
   inHg: ['imperial', 'inch of mercury', 'inches of mercury'],
   'kgf/cm²': [
     'metric',

@@ -69,6 +69,17 @@ function readUnit(
     throw wrongUnit(path, exact.text(value), [wanted ?? 'length']);
   }
   if (dimensions.length > 0) throw wrongUnit(path, exact.text(value), dimensions);
+  const fields = Object.keys(fieldsOf({ either: choices }));
+  if (fields.length > 0) {
+    throw new RebuildInputError({
+      parameter: path,
+      value,
+      shown: exact.text(value),
+      expected: 'several sizes in braces',
+      problem: 'is one size where several belong',
+      hint: `It takes {${fields.map((field) => field.replace('?', '')).join(', ')}}.`,
+    });
+  }
   throw new RebuildInputError({
     parameter: path,
     value,
@@ -120,6 +131,9 @@ function readNumber(
   return value;
 }
 
+const isSpan = (value: object): boolean =>
+  value instanceof Map ? value.has('min') && value.has('max') : 'min' in value && 'max' in value;
+
 function readObject(
   exact: Exact,
   value: object,
@@ -127,6 +141,16 @@ function readObject(
   path: string,
   call: Call,
 ): object {
+  if (choices.every((one) => isDimension(one) || one === 'number') && isSpan(value)) {
+    throw new RebuildInputError({
+      parameter: path,
+      value,
+      shown: 'this',
+      expected: 'one value',
+      problem: 'is a span where one value belongs',
+      hint: 'Put in one end of it, .min or .max: the one that is worse here.',
+    });
+  }
   const each = choices.find((one) => typeof one === 'object' && 'each' in one);
   const known = fieldsOf({ either: choices });
   const shapeOf = (key: string): ValueShape =>

@@ -74,6 +74,12 @@ export function withArticle(dimension: Dimension): string {
   return `${/^[aeiou]/.test(words) ? 'an' : 'a'} ${words}`;
 }
 
+/** The number that a share has in percent, where it is one: 13.2 % is 0.132 to mathjs. */
+const inPercent = (value: number, dimension: Dimension): number =>
+  ['volumeFraction', 'massFraction'].includes(dimension) && Math.abs(value) <= 1
+    ? Number((100 * value).toPrecision(12))
+    : value;
+
 /** Refuses a number without a unit, or a unit of another dimension. */
 export function wrongUnit(
   parameter: string,
@@ -83,7 +89,7 @@ export function wrongUnit(
   const [first = 'length'] = dimensions;
   const expected = [...new Set(dimensions.map(withArticle))].join(' or ');
   const unit = nameOfUnit(tradeUnit(first, 'inch'));
-  const number = typeof value === 'number' && Number.isFinite(value) ? value : 2;
+  const number = typeof value === 'number' && Number.isFinite(value) ? inPercent(value, first) : 2;
   const shown = typeof value === 'number' ? String(value) : String(value).slice(0, 60);
   return new RebuildInputError({
     parameter,

@@ -17,4 +17,5 @@ export {
 export { flowOfDrops } from './drip.js';
 export { LAWS } from './laws.js';
 export { filmOilAt, guardOil } from './oil.js';
+export { THICKENED } from './thinning.js';
 export { alongLine, doubleLog, guardLine, temperatureOn } from './viscosity.js';

@@ -20,7 +20,7 @@ export interface ThinningThresholds {
 /** How much of its viscosity an oil has lost, and the stage it has reached. */
 export interface ThinningFinding {
   /** Normal up to `act`, then act, above `critical` critical. */
-  readonly stage: DilutionStage;
+  readonly stage: DilutionStage | 'thicker';
   /** The share that is lost against the threshold of its stage: `critical` if it is past that, else `act`. */
   readonly finding: Finding<'ratio'>;
   /** The thresholds that were used. */
@@ -42,6 +42,9 @@ const RULE: Basis = {
   rule: 'act on an oil that has lost 10 % of its viscosity, do not run on one that has lost 20 %; laboratories differ, and measure at 40 or 100 °C, where fuel takes less of it than when cold',
 };
 
+/** A sample that is thicker than so many times the clean oil is so beyond the error of measurement. */
+export const THICKENED = 1.05;
+
 const THINNED = ['oil', 'sample'] as const;
 const OPTIONS = ['thresholds', 'basis'] as const;
 const THRESHOLDS = ['act', 'critical'] as const;
@@ -51,6 +54,9 @@ const THRESHOLDS = ['act', 'critical'] as const;
  * improver that has sheared down. A sample measured warmer than it is said to be looks thinned too.
  *
  *     lost = 1 - sample / oil
+ *
+ * A sample that is thicker than the clean oil by more than a twentieth has the stage `thicker`, never `normal`: both
+ * readings may be swapped, the sample colder than it was read at, another grade, aged, or mixed with water or soot.
  *
  * Fuel takes a greater share of the viscosity of cold oil than of hot. The thresholds are for 40 or 100 °C, so a
  * sample measured cold is judged on the safe side.
@@ -95,6 +101,7 @@ export function thinningFinding(
   const critical = judgeAgainst(thresholds.critical);
   if (critical.verdict === 'above') return { stage: 'critical', finding: critical, thresholds };
   const finding = judgeAgainst(thresholds.act);
+  if (sample > THICKENED * oil) return { stage: 'thicker', finding, thresholds };
   return { stage: finding.verdict === 'above' ? 'act' : 'normal', finding, thresholds };
 }
 

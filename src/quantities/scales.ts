@@ -22,7 +22,7 @@ export interface Scale {
 /**
  * Every unit counted in an anchor of its dimension, so small that every factor
  * is a whole number: a conversion is then one product and one division. The
- * whole numbers of psi, inHg and hp are longer than a double holds, and those
+ * whole numbers of psi, ksi, inHg and hp are longer than a double holds, and those
  * of rpm and degrees have π in them; these stand to the nearest double.
  */
 function buildScales(): Readonly<Record<string, Scale>> {

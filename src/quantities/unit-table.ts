@@ -51,6 +51,7 @@ const table = {
   MPa: u.MPa,
   bar: u.bar,
   psi: u.psi,
+  ksi: u.ksi,
   inHg: u.inHg,
   'kgf/cm²': u.kgfPerSquareCm,
   'Pa gauge': u.pascalGauge,

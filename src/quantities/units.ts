@@ -183,6 +183,13 @@ export const MPa = /* @__PURE__ */ unit('MPa', 'pressure', [1_000_000, 1], 2);
 export const bar = /* @__PURE__ */ unit('bar', 'pressure', [100_000, 1], 3);
 /** Pound-force per square inch, absolute or as a stress. */
 export const psi = /* @__PURE__ */ unit('psi', 'pressure', PSI, 1);
+/** Thousand pounds-force per square inch, in which strengths are given. */
+export const ksi = /* @__PURE__ */ unit(
+  'ksi',
+  'pressure',
+  /* @__PURE__ */ product([1000, 1], PSI),
+  2,
+);
 /** Conventional inch of mercury (13 595.1 kg/m³), absolute. */
 export const inHg = /* @__PURE__ */ unit('inHg', 'pressure', INHG, 2);
 /** Kilogram-force per square centimetre, absolute or as a stress. */

@@ -13,6 +13,7 @@ import {
   thinningFinding,
   viscosityAt,
 } from '../oil/index.js';
+import { THICKENED } from '../oil/internal.js';
 import {
   celsius,
   type KinematicViscosity,
@@ -66,8 +67,6 @@ export interface SampleReport {
   };
 }
 
-/** A sample thicker than this many times clean oil is beyond the error of measurement. */
-const THICKENED = 1.05;
 const PETROL: Basis = {
   kind: 'common practice',
   rule: 'petrol of 0.5 mm²/s at 20 °C when fresh, to 1.0 when weathered',

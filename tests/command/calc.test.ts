@@ -69,6 +69,17 @@ describe('crankwright calc', () => {
 
   it.each([
     ['oilClearanc(1)', 'oilClearanc: did you mean oilClearance?'],
+    // 13.2 % is 0.132 to mathjs: to name that number with the unit would be a hundred times too little.
+    ['dilutionFinding(13.2 %)', 'for example 13.2 percentByVolume'],
+    ['dilutionFinding(13.2)', 'for example 13.2 percentByVolume'],
+    [
+      'fuelInSump({leak: dripFlow({drops: 6, time: 1 min}), oil: 1 US qt, time: 12 h})',
+      'leak: this is a span where one value belongs. Put in one end of it, .min or .max',
+    ],
+    [
+      'boreAfterPressing({bushing: 1 in})',
+      'bushing: 1 in is one size where several belong. It takes {outside, bore,',
+    ],
     ['ringgap', 'there is no such name; ringGapAlongBore, ringGapHot and ringGapIn begin so'],
     ['1 qt to mL', 'qt: this may be a US or an imperial quart'],
     ['1/0', 'this has no finite value'],
@@ -84,6 +95,12 @@ describe('crankwright calc', () => {
     const { code, out, err } = await calc(text);
     expect([code, out]).toEqual([2, '']);
     expect(err).toContain(expected);
+  });
+
+  it('looks for swapped readings where a sample is thicker than its oil', async () => {
+    const { out } = await calc('thinningFinding({oil: 60 cSt, sample: 100 cSt})');
+    expect(out).toContain('stage: thicker');
+    expect(out).toContain('look first whether the two are swapped');
   });
 
   it('tells the thresholds of a multiple as the finding beside them does', async () => {

@@ -27,6 +27,7 @@ export const isTemperature = ({ dimension }: { readonly dimension: Dimension }) 
 export const ROUNDED: readonly UnitSymbol[] = [
   'deg',
   'psi',
+  'ksi',
   'inHg',
   'psi gauge',
   'inHg gauge',

@@ -8,7 +8,7 @@ import { convert, engine, units } from './engine.js';
 const familyOf = (symbol: string) => {
   if (symbol.startsWith('US ')) return 'US';
   if (symbol === 'metric hp') return 'metric';
-  const imperial = /^imp |\b(in|ft|lb|lbf|oz|psi|inHg|hp)\b|thou|tenth|°F|°R|reyn/;
+  const imperial = /^imp |\b(in|ft|lb|lbf|oz|psi|ksi|inHg|hp)\b|thou|tenth|°F|°R|reyn/;
   return imperial.test(symbol) ? 'imperial' : 'metric';
 };
 

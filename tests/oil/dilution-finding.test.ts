@@ -1,7 +1,9 @@
 import {
+  centistokes,
   type DilutionThresholds,
   dilutionFinding,
   percentByVolume,
+  thinningFinding,
   type VolumeFraction,
 } from 'crankwright';
 import fc from 'fast-check';
@@ -83,4 +85,11 @@ describe('dilutionFinding', () => {
       'options.basis.kind',
     );
   });
+});
+
+it('calls no sample normal that is thicker than its oil beyond the error of measurement', () => {
+  const stages = [94, 100, 104, 106, 200].map(
+    (sample) => thinningFinding({ oil: centistokes(100), sample: centistokes(sample) }).stage,
+  );
+  expect(stages).toEqual(['normal', 'normal', 'normal', 'thicker', 'thicker']);
 });

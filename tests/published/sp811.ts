@@ -12,6 +12,7 @@ export const roundedRows: readonly Row[] = [
   ['lbf·ft', 1.355818],
   ['lbf·in', 0.1129848],
   ['psi', 6894.757],
+  ['ksi', 6894757],
   ['psi gauge', 6894.757],
   ['reyn', 6894.757],
   ['US gal', 3.785412e-3],

@@ -96,6 +96,7 @@ export const definitions: Readonly<Record<UnitSymbol, Definition>> = {
   MPa: plain(exact('1000000')),
   bar: plain(exact('100000')),
   psi: plain(psi),
+  ksi: plain(times(exact('1000'), psi)),
   inHg: plain(inchOfMercury),
   'kgf/cm²': plain(exact('98066.5')),
   'Pa gauge': plain(one),

@@ -7,6 +7,7 @@ import {
 import { undersizeSteps } from '../../crankshaft/index.js';
 import type { ShrinkTemperature } from '../../fits/index.js';
 import type { DoneCall } from '../../mathjs/internal.js';
+import type { ThinningFinding } from '../../oil/index.js';
 import type { Length, UnitSystem } from '../../quantities/index.js';
 import { sayResultIn, unitToSay } from './show-quantity.js';
 
@@ -15,8 +16,15 @@ const READ_AGAIN = 'Read the journal again, and the stamp on the shells.';
 /** What a machinist would add to a bare result: the rest of its line, and lines below it. */
 export function remarkOn(call: DoneCall, units: UnitSystem): string | undefined {
   if (call.name === 'shrinkTemperature') return onHeating(call.result as ShrinkTemperature);
+  if (call.name === 'thinningFinding') return onThick(call.result as ThinningFinding);
   return call.name === 'oilClearance' ? onClearance(call, units) : undefined;
 }
+
+/** A sample that is thicker than clean oil says nothing of thinning. */
+const onThick = ({ stage }: ThinningFinding): string | undefined =>
+  stage === 'thicker'
+    ? '\nthe sample is thicker than the clean oil, so this tells nothing of fuel: look first whether the two are swapped, or the sample was colder'
+    : undefined;
 
 /** How hot a hub may be made, if nobody has said it. */
 const onHeating = ({ finding }: ShrinkTemperature): string | undefined =>
