@@ -11,7 +11,7 @@ const gives = {
 const step = {
   field: 'steps[0]',
   written: 'step',
-  meaning: 'undersize step between journal and shells',
+  meaning: 'undersize that journal and shells differ by',
   domain: sizeStep,
   usual: [0.000508, 0.000508],
 } as const;
@@ -31,12 +31,12 @@ const read = (why: ClearanceExplanation) => ('matched' in why ? why.matched.valu
 export const explainCards = {
   explainClearance: card({
     of: explainClearance,
-    name: 'clearance that matching shells would leave',
+    name: 'clearance of a ground journal with matching shells',
     gives,
     letters: {
       c: {
         field: 'clearance',
-        meaning: 'diametral clearance found, too loose',
+        meaning: 'diametral clearance found, with standard shells',
         domain: diametralClearance,
         usual: [0.00052, 0.0006],
       },
@@ -50,12 +50,12 @@ export const explainCards = {
   }),
   explainTightClearance: card({
     of: explainClearance,
-    name: 'clearance that matching shells would leave on a journal that is standard',
+    name: 'clearance of a standard journal with matching shells',
     gives,
     letters: {
       c: {
         field: 'clearance',
-        meaning: 'diametral clearance found, too tight',
+        meaning: 'diametral clearance found, with undersize shells; below zero, they do not go on',
         domain: diametralClearance,
         usual: [-0.00049, -0.00041],
       },

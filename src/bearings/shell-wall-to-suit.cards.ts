@@ -17,7 +17,7 @@ const wallOf = (which: 'min' | 'max') => (suit: ReturnType<typeof shellWallToSui
 export const shellWallToSuitCards = {
   leastShellWallToSuit: card({
     of: shellWallToSuit,
-    name: 'least wall of shells to be made',
+    name: 'least wall of shells made to suit',
     gives: { symbol: 't_min', meaning: 'thinnest wall of one half shell', dimension: 'length' },
     letters: {
       D_h: {
@@ -57,7 +57,7 @@ export const shellWallToSuitCards = {
   }),
   mostShellWallToSuit: card({
     of: shellWallToSuit,
-    name: 'most wall of shells to be made',
+    name: 'most wall of shells made to suit',
     gives: { symbol: 't_max', meaning: 'thickest wall of one half shell', dimension: 'length' },
     letters: {
       D_h: {

@@ -46,7 +46,7 @@ const stock = (plan: GrindPlan) =>
 export const grindPlanCards = {
   journalLeft: card({
     of: grindPlan,
-    name: 'largest round journal that is left in a worn one',
+    name: 'largest journal that cleans up',
     gives: { symbol: 'D', meaning: 'largest journal that cleans up', dimension: 'length' },
     letters: {
       D_min: {

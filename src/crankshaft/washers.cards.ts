@@ -6,7 +6,7 @@ import { washersForEndPlay } from './washers.js';
 const shelf = [{ name: 'A', thickness: thou(93) }];
 const thickness = {
   field: 'fitted[0].thickness',
-  meaning: 'thickness of the washers that were in',
+  meaning: 'thickness of the washers taken out, together',
   domain: shimThickness,
   usual: [0.002, 0.003],
 } as const;
@@ -15,8 +15,12 @@ const thickness = {
 export const washerCards = {
   leastWashers: card({
     of: washersForEndPlay,
-    name: 'least that thrust washers must be together',
-    gives: { symbol: 't_least', meaning: 'least thickness together', dimension: 'length' },
+    name: 'least thickness of thrust washers',
+    gives: {
+      symbol: 't_least',
+      meaning: 'least thickness of the washers together',
+      dimension: 'length',
+    },
     letters: {
       t: thickness,
       e: {
@@ -48,8 +52,12 @@ export const washerCards = {
   }),
   mostWashers: card({
     of: washersForEndPlay,
-    name: 'most that thrust washers may be together',
-    gives: { symbol: 't_most', meaning: 'most thickness together', dimension: 'length' },
+    name: 'most thickness of thrust washers',
+    gives: {
+      symbol: 't_most',
+      meaning: 'most thickness of the washers together',
+      dimension: 'length',
+    },
     letters: {
       t: thickness,
       e: {

@@ -42,7 +42,7 @@ export const stiffnesses = {
   },
   k_m: {
     field: 'memberStiffness',
-    meaning: 'stiffness of what it clamps',
+    meaning: 'stiffness of the clamped parts',
     domain: clampStiffness,
     usual: [8e8, 2e9],
   },

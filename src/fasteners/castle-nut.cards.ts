@@ -21,7 +21,7 @@ export const castleNutCards = {
   slotPreloadGain: card({
     of: nextSlot,
     name: 'preload that a turn to the next slot adds',
-    gives: { symbol: 'G', meaning: 'what the preload gains', dimension: 'force' },
+    gives: { symbol: 'G', meaning: 'preload gained', dimension: 'force' },
     letters: slotted,
     call: ({ a, P, k_b, k_m }) => [
       {

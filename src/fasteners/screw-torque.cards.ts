@@ -33,19 +33,19 @@ export const screwTorqueCards = {
       F,
       m_t: {
         field: 'threadFriction',
-        meaning: 'friction of the thread',
+        meaning: 'coefficient of friction in the thread',
         domain: screwFriction,
         usual: [0.08, 0.2],
       },
       m_f: {
         field: 'faceFriction',
-        meaning: 'friction under the nut',
+        meaning: 'coefficient of friction under the nut or head',
         domain: screwFriction,
         usual: [0.08, 0.2],
       },
       D: {
         field: 'faceDiameter',
-        meaning: 'mean diameter of the face that rubs',
+        meaning: 'mean diameter of the bearing face',
         domain: bearingFace,
         usual: [0.0105, 0.015],
       },

@@ -72,11 +72,11 @@ export const stretchCards = {
   permanentStretch: card({
     of: permanentStretch,
     name: 'permanent stretch of a bolt',
-    gives: { symbol: 'e', meaning: 'how much longer it has stayed', dimension: 'length' },
+    gives: { symbol: 'e', meaning: 'permanent stretch', dimension: 'length' },
     letters: {
       L: {
         field: 'length',
-        meaning: 'length now, slacked off',
+        meaning: 'length now, slackened',
         domain: gripLength,
         usual: [0.0571, 0.0573],
       },

@@ -94,19 +94,19 @@ export const tighteningCards = {
       T,
       T_p: {
         field: 'prevailing',
-        meaning: 'torque that turns a locking nut before it seats',
+        meaning: 'prevailing torque of the locking nut',
         domain: runningTorque,
         usual: [0.5, 3],
       },
       L: {
         field: 'adapter.wrench',
-        meaning: 'middle of the grip to the square',
+        meaning: 'wrench, from the middle of the grip to the square',
         domain: wrenchLength,
         usual: [0.2, 0.5],
       },
       A: {
         field: 'adapter.adapter',
-        meaning: 'square to the middle of the fastener',
+        meaning: 'adapter, from the square to the middle of the fastener',
         domain: adapterLength,
         usual: [0.03, 0.15],
       },

@@ -83,7 +83,7 @@ export const bushingCards = {
   boreAfterPressing: card({
     of: boreAfterPressing,
     name: 'bore of a bushing once it is pressed in',
-    gives: { symbol: 'b_p', meaning: 'bore once it is in', dimension: 'length' },
+    gives: { symbol: 'b_p', meaning: 'bore once pressed in', dimension: 'length' },
     letters,
     call,
     read: ({ bore }) => bore,

@@ -7,7 +7,7 @@ import { pressFit } from './press-fit.js';
 
 const d = {
   field: 'diameter',
-  meaning: 'diameter where they meet',
+  meaning: 'diameter of the fit',
   domain: diameter,
   usual: [0.02, 0.05],
 } as const;
@@ -91,7 +91,7 @@ const L = {
 } as const;
 const f = {
   field: 'friction',
-  meaning: 'friction where they meet',
+  meaning: 'coefficient of friction at the fit',
   domain: frictionInFit,
   usual: [0.08, 0.2],
 } as const;
@@ -101,7 +101,7 @@ export const fitCards = {
   interferencePressure: card({
     of: interferencePressure,
     name: 'pressure of an interference',
-    gives: { symbol: 'p', meaning: 'pressure where they meet', ...stress },
+    gives: { symbol: 'p', meaning: 'pressure at the fit', ...stress },
     letters,
     call: (values) => [partsOf(values)],
     where,
@@ -112,7 +112,7 @@ export const fitCards = {
   pressFitPressure: card({
     of: pressFit,
     name: 'pressure of a press fit',
-    gives: { symbol: 'p', meaning: 'pressure where they meet', dimension: 'pressure' },
+    gives: { symbol: 'p', meaning: 'pressure at the fit', dimension: 'pressure' },
     letters: letters,
     call: (values) => [partsOf(values)],
     read: ({ pressure }) => pressure.max,
@@ -124,7 +124,11 @@ export const fitCards = {
   hubBoreHoop: card({
     of: pressFit,
     name: 'hoop stress of a hub at its bore',
-    gives: { symbol: 'sigma', meaning: 'stress around the bore of the hub', dimension: 'pressure' },
+    gives: {
+      symbol: 'sigma',
+      meaning: 'hoop stress at the bore of the hub',
+      dimension: 'pressure',
+    },
     letters: letters,
     call: (values) => [partsOf(values)],
     read: ({ hubBore }) => hubBore.hoop,
@@ -135,7 +139,7 @@ export const fitCards = {
   hubBoreRadial: card({
     of: pressFit,
     name: 'radial stress of a hub at its bore',
-    gives: { symbol: 'sigma', meaning: 'stress along the radius', dimension: 'pressure' },
+    gives: { symbol: 'sigma', meaning: 'radial stress', dimension: 'pressure' },
     letters: letters,
     call: (values) => [partsOf(values)],
     read: ({ hubBore }) => hubBore.radial,
@@ -146,7 +150,11 @@ export const fitCards = {
   hubBoreEquivalent: card({
     of: pressFit,
     name: 'equivalent stress of a hub at its bore',
-    gives: { symbol: 'sigma', meaning: 'pull that shears as much', dimension: 'pressure' },
+    gives: {
+      symbol: 'sigma',
+      meaning: 'equivalent stress: hoop less radial, as the greatest shear goes by it',
+      dimension: 'pressure',
+    },
     letters: letters,
     call: (values) => [partsOf(values)],
     read: ({ hubBore }) => hubBore.equivalent,
@@ -159,7 +167,7 @@ export const fitCards = {
     name: 'hoop stress of a hub at its outside',
     gives: {
       symbol: 'sigma',
-      meaning: 'stress around the outside of the hub',
+      meaning: 'hoop stress at the outside of the hub',
       dimension: 'pressure',
     },
     letters: letters,
@@ -174,7 +182,7 @@ export const fitCards = {
     name: 'hoop stress of a shaft at its surface',
     gives: {
       symbol: 'sigma',
-      meaning: 'stress around the surface of the shaft',
+      meaning: 'hoop stress at the surface of the shaft',
       dimension: 'pressure',
     },
     letters: letters,
@@ -189,7 +197,7 @@ export const fitCards = {
     name: 'hoop stress of a shaft at its bore',
     gives: {
       symbol: 'sigma',
-      meaning: 'stress around the bore of the shaft',
+      meaning: 'hoop stress at the bore of the shaft',
       dimension: 'pressure',
     },
     letters: letters,

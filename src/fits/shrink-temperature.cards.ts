@@ -15,7 +15,7 @@ const growing = (coefficient: ThermalExpansion) => ({
 export const shrinkTemperatureCards = {
   shrinkTemperature: card({
     of: shrinkTemperature,
-    name: 'how hot a hub must be to slip over its shaft',
+    name: 'temperature to slip a hub over its shaft',
     gives: { symbol: 'T', meaning: 'temperature of the hub', dimension: 'temperature' },
     letters: {
       d: {
@@ -32,21 +32,21 @@ export const shrinkTemperatureCards = {
       },
       g: {
         field: 'handlingGap',
-        meaning: 'diametral gap to spare',
+        meaning: 'diametral gap to slip it on',
         domain: handlingRoom,
         usual: [0.00003, 0.00006],
       },
       a_h: {
         field: 'hub.coefficient.min',
         written: 'hub.coefficient',
-        meaning: 'how the hub grows',
+        meaning: 'expansion coefficient of the hub',
         domain: linearExpansion,
         usual: [10e-6, 24e-6],
       },
       a_s: {
         field: 'shaft.coefficient.min',
         written: 'shaft.coefficient',
-        meaning: 'how the shaft grows',
+        meaning: 'expansion coefficient of the shaft',
         domain: linearExpansion,
         usual: [10e-6, 24e-6],
       },

@@ -9,13 +9,13 @@ const ofSecond = { domain: stackedSize, meaning: 'of the second size' };
 
 const k_1 = {
   field: 'contributors[0].sensitivity',
-  meaning: 'how the stack grows with the first size',
+  meaning: 'sensitivity of the stack to the first size',
   domain: stackSensitivity,
   usual: [0.5, 2],
 } as const;
 const k_2 = {
   field: 'contributors[1].sensitivity',
-  meaning: 'how the stack shrinks with the second size',
+  meaning: 'sensitivity of the stack to the second size',
   domain: stackSensitivity,
   usual: [-2, -0.5],
 } as const;
@@ -63,8 +63,8 @@ const both = (
 export const stackUpCards = {
   leastStack: card({
     of: stackUp,
-    name: 'least that two sizes can come to, one against the other',
-    gives: { symbol: 's_min', meaning: 'least that the stack can be', dimension: 'length' },
+    name: 'least stack of two sizes',
+    gives: { symbol: 's_min', meaning: 'least stack', dimension: 'length' },
     letters: { k_1, a_1, k_2, b_2 },
     call: ({ k_1, a_1, k_2, b_2 }) => [both([up(a_1), k_1], [down(b_2), k_2]), worst],
     read: (stack) => (stack.method === 'worst case' ? stack.span.min : undefined),
@@ -74,8 +74,8 @@ export const stackUpCards = {
   }),
   mostStack: card({
     of: stackUp,
-    name: 'most that two sizes can come to, one against the other',
-    gives: { symbol: 's_max', meaning: 'most that the stack can be', dimension: 'length' },
+    name: 'most stack of two sizes',
+    gives: { symbol: 's_max', meaning: 'most stack', dimension: 'length' },
     letters: { k_1, b_1, k_2, a_2 },
     call: ({ k_1, b_1, k_2, a_2 }) => [both([down(b_1), k_1], [up(a_2), k_2]), worst],
     read: (stack) => (stack.method === 'worst case' ? stack.span.max : undefined),
@@ -85,7 +85,7 @@ export const stackUpCards = {
   }),
   stackDeviation: card({
     of: stackUp,
-    name: 'standard deviation of two uniform sizes together',
+    name: 'standard deviation of a stack of two sizes',
     gives: { symbol: 's', meaning: 'standard deviation of the stack', dimension: 'length' },
     letters: { k_1, a_1, b_1, k_2, a_2, b_2 },
     call: ({ k_1, a_1, b_1, k_2, a_2, b_2 }) => [

@@ -78,14 +78,14 @@ export const densityCards = {
       },
       T_0: {
         field: 'at',
-        meaning: 'temperature it is known at',
+        meaning: 'temperature at which it is known',
         domain: densityTemperature,
         usual: [280, 300],
       },
       T: densityWantedAt,
       a: {
         field: 'expansion',
-        meaning: 'expansion of the volume',
+        meaning: 'expansion coefficient by volume',
         domain: liquidExpansion,
         usual: [5e-4, 1.3e-3],
       },

@@ -7,8 +7,8 @@ import { thinningFinding } from './thinning.js';
 export const thinningCards = {
   thinningFinding: card({
     of: thinningFinding,
-    name: 'share of its viscosity that an oil has lost',
-    gives: { symbol: 'x', meaning: 'share of the viscosity that is lost', dimension: 'ratio' },
+    name: 'loss of viscosity of an oil',
+    gives: { symbol: 'x', meaning: 'share of the viscosity lost', dimension: 'ratio' },
     letters: {
       nu_o: {
         field: 'oil',

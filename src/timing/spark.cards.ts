@@ -15,7 +15,7 @@ import { sparkSetting } from './spark.js';
 
 const i = {
   field: 'speedRatio',
-  meaning: 'turns of the magneto or the cam for one of the crank',
+  meaning: 'turns of the magneto or cam for one turn of the crank',
   domain: breakerSpeedRatio,
   usual: [0.5, 1.5],
   made: [0.5, 1, 1.5],
@@ -43,8 +43,8 @@ const geometry = 'geometry';
 export const sparkCards = {
   sparkHeldBack: card({
     of: sparkSetting,
-    name: 'how far the spark is held back for starting',
-    gives: { symbol: 'H', meaning: 'held back, at the crank', dimension: 'angle' },
+    name: 'retard of the spark for starting',
+    gives: { symbol: 'H', meaning: 'retard at the crank', dimension: 'angle' },
     letters: held,
     call: ({ L, i, R }) => [{ advance: degree(20), lag: L, speedRatio: i, retard: R }],
     read: ({ heldBack }) => heldBack,
@@ -73,8 +73,8 @@ export const sparkCards = {
   }),
   dwellByShare: card({
     of: pointsDwell,
-    name: 'dwell of points of a cam with four lobes, from its share',
-    gives: { symbol: 'w', meaning: 'dwell, turn of the cam', dimension: 'angle' },
+    name: 'dwell of points on a four-lobe cam, from its share',
+    gives: { symbol: 'w', meaning: 'dwell, as an angle of the cam', dimension: 'angle' },
     letters: {
       x: { field: 'share', meaning: 'share of the dwell', domain: pointsShare, usual: [0.4, 0.7] },
     },
@@ -87,12 +87,12 @@ export const sparkCards = {
   }),
   dwellShare: card({
     of: pointsDwell,
-    name: 'share of the dwell of points of a cam with four lobes',
+    name: 'share of the dwell of points on a four-lobe cam',
     gives: { symbol: 'x', meaning: 'share of the dwell', dimension: 'ratio' },
     letters: {
       w: {
         field: 'dwell',
-        meaning: 'dwell, turn of the cam',
+        meaning: 'dwell, as an angle of the cam',
         domain: pointsAngle,
         usual: [0.6, 1.2],
       },

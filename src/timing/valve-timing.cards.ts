@@ -99,7 +99,11 @@ export const valveTimingCards = {
   camAdvance: card({
     of: valveTiming,
     name: 'advance of the cam',
-    gives: { symbol: 'epsilon', meaning: 'cam ahead of an even overlap', dimension: 'angle' },
+    gives: {
+      symbol: 'epsilon',
+      meaning: 'advance of the cam from even overlap',
+      dimension: 'angle',
+    },
     letters: { ...inlet, ...exhaust },
     call: ({ a, b, c, d }) => [{ ...inletAt(a, b), ...exhaustAt(c, d) }],
     read: (timing) => timing.camAdvance,

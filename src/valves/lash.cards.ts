@@ -158,8 +158,8 @@ export const lashCards = {
   }),
   stemToGrind: card({
     of: stemToGrind,
-    name: 'what to grind off a stem',
-    gives: length('b', 'to grind off'),
+    name: 'metal to grind off a valve stem',
+    gives: length('b', 'metal to grind off the stem'),
     letters: { w: { ...w, field: 'wanted.min', written: 'wanted' }, l },
     call: ({ w, l }) => [{ lash: l, wanted: { min: w, max: 0.003 as Length } }],
     read: (work) => (work.outcome === 'grind the stem' ? work.by.min : undefined),
@@ -170,7 +170,7 @@ export const lashCards = {
   coldLash: card({
     of: lashGrowth,
     name: 'lash to set cold',
-    gives: length('l_c', 'most lash to set cold'),
+    gives: length('l_c', 'lash to set cold, at most'),
     letters: {
       l_h: {
         field: 'hotLash',

@@ -21,14 +21,14 @@ const ofTension = {
   D: bore,
   m: {
     field: 'freeGap',
-    meaning: 'gap of the ring on the bench',
+    meaning: 'free gap of the ring',
     domain: openRingGap,
     usual: [0.006, 0.012],
   },
   a: thickness,
   E: {
     field: 'elasticity',
-    meaning: 'modulus of elasticity of the ring',
+    meaning: 'modulus of elasticity of the ring, grey iron',
     domain: elasticModulus,
     usual: [8e10, 1.6e11],
   },
@@ -94,7 +94,7 @@ export const ringTensionCards = {
   ringTangentialForce: card({
     of: ringTension,
     name: 'tangential force of a ring',
-    gives: { symbol: 'F_t', meaning: 'pull of a band that closes the ring', dimension: 'force' },
+    gives: { symbol: 'F_t', meaning: 'tangential force that closes the ring', dimension: 'force' },
     letters: {
       ...ofTension,
       s,
@@ -114,7 +114,7 @@ export const ringTensionCards = {
   ringClosedStress: card({
     of: ringTension,
     name: 'stress of a ring in its bore',
-    gives: { symbol: 'f', meaning: 'most bending stress', dimension: 'pressure' },
+    gives: { symbol: 'f', meaning: 'greatest bending stress', dimension: 'pressure' },
     letters: { ...ofTension, s },
     call: ({ s, ...of }) => tensionOf(of, { closedGap: s }),
     read: ({ closedStress }) => closedStress.max,
@@ -125,7 +125,7 @@ export const ringTensionCards = {
   ringSpreadStress: card({
     of: ringTension,
     name: 'stress of a ring spread over its piston',
-    gives: { symbol: 'f_s', meaning: 'most bending stress', dimension: 'pressure' },
+    gives: { symbol: 'f_s', meaning: 'greatest bending stress', dimension: 'pressure' },
     letters: {
       ...ofTension,
       m_s: {

@@ -38,7 +38,7 @@ const ofBore = {
   a_b: {
     field: 'warmBore.expansion.coefficient.min',
     written: 'boreExpansion',
-    meaning: 'least that the bore expands',
+    meaning: 'least expansion coefficient of the bore',
     domain: linearExpansion,
     usual: [10e-6, 12e-6],
   },
@@ -54,7 +54,7 @@ const ofPiston = {
   a_p: {
     field: 'warmPiston.expansion.coefficient.max',
     written: 'pistonExpansion',
-    meaning: 'most that the piston expands',
+    meaning: 'most expansion coefficient of the piston',
     domain: linearExpansion,
     usual: [19e-6, 23e-6],
   },
@@ -70,7 +70,7 @@ const ofRing = {
   a_r: {
     field: 'warmRing.expansion.coefficient.max',
     written: 'ringExpansion',
-    meaning: 'most that the ring expands',
+    meaning: 'most expansion coefficient of the ring',
     domain: linearExpansion,
     usual: [10e-6, 12e-6],
   },
@@ -212,7 +212,7 @@ export const warmCylinderCards = {
   }),
   leastColdRingGap: card({
     of: leastColdRingGap,
-    name: 'least ring gap that is safe cold',
+    name: 'least safe ring gap cold',
     gives: { symbol: 'g', meaning: 'least safe ring gap cold', dimension: 'length' },
     letters: {
       D: bore,
