@@ -1,5 +1,5 @@
 import { card, diametralClearance, sizeStep } from '../judging/internal.js';
-import { type Length, metre } from '../quantities/index.js';
+import { type Length, metre, mm, thou } from '../quantities/index.js';
 import { type ClearanceExplanation, explainClearance } from './explain.js';
 
 const gives = {
@@ -8,12 +8,11 @@ const gives = {
   dimension: 'length',
 } as const;
 
-const step = {
+const undersize = {
   field: 'steps[0]',
   written: 'step',
   meaning: 'undersize that journal and shells differ by',
   domain: sizeStep,
-  usual: [0.000508, 0.000508],
 } as const;
 
 const call = ({ c, s }: Readonly<Record<'c' | 's', Length>>) =>
@@ -38,9 +37,9 @@ export const explainCards = {
         field: 'clearance',
         meaning: 'diametral clearance found, with standard shells',
         domain: diametralClearance,
-        usual: [0.00052, 0.0006],
+        usual: [0.00053, 0.00059],
       },
-      s: step,
+      s: { ...undersize, usual: [0.0005, 0.000508], made: { inch: [thou(20)], metric: [mm(0.5)] } },
     },
     call,
     read,
@@ -57,9 +56,13 @@ export const explainCards = {
         field: 'clearance',
         meaning: 'diametral clearance found, with undersize shells; below zero, they do not go on',
         domain: diametralClearance,
-        usual: [-0.00049, -0.00041],
+        usual: [-0.00023, -0.00016],
       },
-      s: step,
+      s: {
+        ...undersize,
+        usual: [0.00025, 0.000254],
+        made: { inch: [thou(10)], metric: [mm(0.25)] },
+      },
     },
     call,
     read,

@@ -1,5 +1,5 @@
-import { card, diameter, downFrom, lengthDomain, upFrom } from '../judging/internal.js';
-import { type Length, mm } from '../quantities/index.js';
+import { card, diameter, downFrom, everyStep, lengthDomain, upFrom } from '../judging/internal.js';
+import { type Length, mm, thou } from '../quantities/index.js';
 import { shellWallToSuit } from './shell-wall-to-suit.js';
 
 /** Limits of a clearance are at most a hundredth of the journal, and no journal is larger than these. */
@@ -40,6 +40,7 @@ export const shellWallToSuitCards = {
         meaning: 'most diametral oil clearance',
         domain: clearanceLimit,
         usual: [0.00005, 0.0001],
+        made: { inch: everyStep(thou, 2, 4, 0.5), metric: everyStep(mm, 0.05, 0.1, 0.01) },
       },
     },
     call: ({ D_h, D_j, c }) => [
@@ -79,7 +80,8 @@ export const shellWallToSuitCards = {
         written: 'limits.min',
         meaning: 'least diametral oil clearance',
         domain: clearanceLimit,
-        usual: [0, 0.00005],
+        usual: [0.00002, 0.00005],
+        made: { inch: everyStep(thou, 1, 2, 0.5), metric: everyStep(mm, 0.02, 0.05, 0.01) },
       },
     },
     call: ({ D_h, D_j, c }) => [

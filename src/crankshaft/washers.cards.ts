@@ -1,5 +1,5 @@
-import { card } from '../judging/internal.js';
-import { thou } from '../quantities/index.js';
+import { card, everyStep } from '../judging/internal.js';
+import { mm, thou } from '../quantities/index.js';
 import { endPlayLimit, measuredEndPlay, shimThickness } from './domains.js';
 import { washersForEndPlay } from './washers.js';
 
@@ -36,6 +36,7 @@ export const washerCards = {
         meaning: 'most end play allowed',
         domain: endPlayLimit,
         usual: [0.0002, 0.0003],
+        made: { inch: everyStep(thou, 8, 12, 1), metric: everyStep(mm, 0.2, 0.3, 0.05) },
       },
     },
     call: ({ t, e, e_most }) => [
@@ -73,6 +74,7 @@ export const washerCards = {
         meaning: 'least end play allowed',
         domain: endPlayLimit,
         usual: [0.00005, 0.0001],
+        made: { inch: everyStep(thou, 2, 4, 1), metric: everyStep(mm, 0.05, 0.1, 0.05) },
       },
     },
     call: ({ t, e, e_least }) => [

@@ -1,6 +1,7 @@
 import { card } from '../judging/internal.js';
+import { ofGreyIron } from '../measuring/internal.js';
 import { newton } from '../quantities/index.js';
-import { E, preloadOfJoint as F, pitch, SPRINGS, stiffnesses } from './card-letters.js';
+import { E, preload as F, pitch, SPRINGS, stiffnesses } from './card-letters.js';
 import { bearingFace, boltHole, externalPull, gripLength, snugLoad } from './domains.js';
 import { jointUnderLoad } from './joint.js';
 import { memberStiffness } from './member-stiffness.js';
@@ -12,7 +13,7 @@ const loaded = {
     field: 'pull',
     meaning: 'pull on the joint, for each bolt',
     domain: externalPull,
-    usual: [1000, 8000],
+    usual: [1000, 5000],
   },
   ...stiffnesses,
 } as const;
@@ -44,7 +45,13 @@ export const jointCards = {
         domain: gripLength,
         usual: [0.01, 0.05],
       },
-      E: { ...E, field: 'layers[0].elasticity' },
+      E: {
+        ...E,
+        field: 'layers[0].elasticity',
+        meaning: 'modulus of elasticity of the parts',
+        usual: [1e11, 1.2e11],
+        made: ofGreyIron,
+      },
     },
     call: ({ d, D, L, E }) => [{ hole: d, face: D, layers: [{ thickness: L, elasticity: E }] }],
     where: ['depth = L / sqrt(3)'],
@@ -108,7 +115,7 @@ export const jointCards = {
     gives: { symbol: 'a', meaning: 'turn', dimension: 'angle' },
     letters: {
       F,
-      F_0: { field: 'snug', meaning: 'preload at snug', domain: snugLoad, usual: [0, 5000] },
+      F_0: { field: 'snug', meaning: 'preload at snug', domain: snugLoad, usual: [1000, 4000] },
       P: pitch,
       ...stiffnesses,
     },

@@ -1,5 +1,5 @@
 import { card, diameter } from '../judging/internal.js';
-import { elasticModulus } from '../measuring/internal.js';
+import { elasticModulus, ofGreyIron, ofSteel } from '../measuring/internal.js';
 import type { Quantity } from '../quantities/index.js';
 import { boreThrough, engagement, frictionInFit, interference, poissonRatio } from './domains.js';
 import { interferencePressure } from './lame.js';
@@ -29,31 +29,38 @@ const b = {
   domain: boreThrough,
   usual: [0.005, 0.015],
 } as const;
-const stiffness = { domain: elasticModulus, usual: [7e10, 2.1e11] } as const;
-const narrowing = { domain: poissonRatio, usual: [0.21, 0.35] } as const;
+// A hub of grey iron on a shaft of steel.
+const ofHub = {
+  stiffness: { domain: elasticModulus, usual: [1e11, 1.2e11], made: ofGreyIron },
+  narrowing: { domain: poissonRatio, usual: [0.25, 0.27], made: [0.25, 0.26, 0.27] },
+} as const;
+const ofShaft = {
+  stiffness: { domain: elasticModulus, usual: [2e11, 2.1e11], made: ofSteel },
+  narrowing: { domain: poissonRatio, usual: [0.28, 0.3], made: [0.28, 0.29, 0.3] },
+} as const;
 const E_h = {
   field: 'hub.elasticity',
   written: 'hub.elasticity',
   meaning: 'modulus of elasticity of the hub',
-  ...stiffness,
+  ...ofHub.stiffness,
 } as const;
 const n_h = {
   field: 'hub.poisson',
   written: 'hub.poisson',
   meaning: "Poisson's ratio of the hub",
-  ...narrowing,
+  ...ofHub.narrowing,
 } as const;
 const E_s = {
   field: 'shaft.elasticity',
   written: 'shaft.elasticity',
   meaning: 'modulus of elasticity of the shaft',
-  ...stiffness,
+  ...ofShaft.stiffness,
 } as const;
 const n_s = {
   field: 'shaft.poisson',
   written: 'shaft.poisson',
   meaning: "Poisson's ratio of the shaft",
-  ...narrowing,
+  ...ofShaft.narrowing,
 } as const;
 const OF_HUB = 'ofHub = ((D^2 + d^2) / (D^2 - d^2) + n_h) / E_h';
 const OF_SHAFT = 'ofShaft = ((d^2 + b^2) / (d^2 - b^2) - n_s) / E_s';
@@ -152,7 +159,7 @@ export const fitCards = {
     name: 'equivalent stress of a hub at its bore',
     gives: {
       symbol: 'sigma',
-      meaning: 'equivalent stress: hoop less radial, as the greatest shear goes by it',
+      meaning: 'equivalent stress, hoop less radial',
       dimension: 'pressure',
     },
     letters: letters,

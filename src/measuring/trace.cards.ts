@@ -80,12 +80,19 @@ export const traceCards = {
       dimension: 'ratio',
     },
     letters: {
-      n: { field: 'lobes', meaning: 'number of lobes', domain: lobeCount, usual: [3, 3] },
+      n: {
+        field: 'lobes',
+        meaning: 'number of lobes',
+        domain: lobeCount,
+        usual: [3, 3],
+        made: [3, 5],
+      },
       a: {
         field: 'includedAngle',
         meaning: 'angle between the faces of the block',
         domain: vBlockAngle,
         usual: [1, 2.1],
+        made: [degree(60), degree(90), degree(120)],
       },
     },
     expression: '1 + cos(n * (pi * 1 rad + a) / 2) / sin(a / 2)',

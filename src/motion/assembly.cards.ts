@@ -1,4 +1,11 @@
-import { angleAround, card, pistonStroke, stationAlong, upFrom } from '../judging/internal.js';
+import {
+  angleAround,
+  card,
+  everyStep,
+  pistonStroke,
+  stationAlong,
+  upFrom,
+} from '../judging/internal.js';
 import { degree, metre, mm } from '../quantities/index.js';
 import { CRANK, NO_ROD } from './card-letters.js';
 import { dipperDip } from './dipper.js';
@@ -18,19 +25,22 @@ const TOPS = {
     field: 'firstTop',
     meaning: 'crank reading at the top of the first piston',
     domain: angleAround,
-    usual: [0, 0.5],
+    usual: [0.22, 0.27],
+    made: everyStep(degree, 13, 15, 0.1),
   },
   a_2: {
     field: 'secondTop',
     meaning: 'crank reading at the top of the second piston',
     domain: angleAround,
-    usual: [3.2, 3.6],
+    usual: [3.37, 3.42],
+    made: everyStep(degree, 193.5, 195.5, 0.1),
   },
   phi: {
     field: 'designed',
     meaning: 'phase by design',
     domain: phaseOfThrows,
-    usual: [3, 3.1],
+    usual: [3.14, 3.15],
+    made: [degree(180)],
   },
 } as const;
 const HEIGHTS = {

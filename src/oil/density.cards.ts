@@ -15,7 +15,7 @@ export const densityCards = {
     name: 'density from API gravity',
     gives: { symbol: 'rho', meaning: 'density at 60 °F', dimension: 'density' },
     letters: {
-      G: { field: 'gravity', meaning: 'API gravity', domain: apiDegrees, usual: [10, 45] },
+      G: { field: 'gravity', meaning: 'API gravity', domain: apiDegrees, usual: [22, 34] },
     },
     call: ({ G }) => [G],
     expression: '999.016 kg/m^3 * 141.5 / (G + 131.5)',
@@ -49,7 +49,7 @@ export const densityCards = {
         field: 'density',
         meaning: 'density at 15 °C',
         domain: liquidDensity,
-        usual: [800, 1100],
+        usual: [860, 920],
       },
       T: densityWantedAt,
     },
@@ -74,7 +74,7 @@ export const densityCards = {
         field: 'density',
         meaning: 'density at T_0',
         domain: liquidDensity,
-        usual: [800, 1100],
+        usual: [860, 920],
       },
       T_0: {
         field: 'at',

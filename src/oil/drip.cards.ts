@@ -1,4 +1,4 @@
-import { card } from '../judging/internal.js';
+import { card, everyStep } from '../judging/internal.js';
 import { gramPerCubicCm, minute, mL, mm, newtonPerMetre, ratio } from '../quantities/index.js';
 import {
   countedDrops,
@@ -52,12 +52,19 @@ export const dripCards = {
     name: 'flow of a drip',
     gives: { symbol: 'q', meaning: 'flow', dimension: 'flow' },
     letters: {
-      n: { field: 'drops', meaning: 'drops counted', domain: countedDrops, usual: [1, 120] },
+      n: {
+        field: 'drops',
+        meaning: 'drops counted',
+        domain: countedDrops,
+        usual: [5, 40],
+        made: everyStep(ratio, 5, 40, 1),
+      },
       t: {
         field: 'time',
         meaning: 'time counted for',
         domain: countingTime,
         usual: [30, 300],
+        made: [minute(1), minute(2), minute(3), minute(5)],
       },
       V_d: {
         field: 'dropVolume',

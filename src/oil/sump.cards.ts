@@ -1,4 +1,4 @@
-import { card } from '../judging/internal.js';
+import { card, everyStep } from '../judging/internal.js';
 import { hour, litre, mL, mLPerHour, percentByVolume, perHour } from '../quantities/index.js';
 import {
   dilutionLimit,
@@ -47,6 +47,7 @@ const limit = (least: number, most: number) =>
     meaning: 'limit of fuel by volume',
     domain: dilutionLimit,
     usual: [least, most],
+    made: everyStep(percentByVolume, 1, 5, 0.5).filter((share) => share >= least && share <= most),
   }) as const;
 const t = { field: 'time', meaning: 'time', domain: runningTime, usual: [3600, 360000] } as const;
 

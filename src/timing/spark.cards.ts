@@ -1,4 +1,4 @@
-import { card } from '../judging/internal.js';
+import { card, everyStep } from '../judging/internal.js';
 import { degree, mm, ratio } from '../quantities/index.js';
 import {
   breakerSpeedRatio,
@@ -21,9 +21,21 @@ const i = {
   made: [0.5, 1, 1.5],
 } as const;
 const held = {
-  L: { field: 'lag', meaning: 'lag of the coupling', domain: sparkLag, usual: [0.1, 0.4] },
+  L: {
+    field: 'lag',
+    meaning: 'lag of the coupling',
+    domain: sparkLag,
+    usual: [0.1, 0.4],
+    made: everyStep(degree, 8, 20, 1),
+  },
   i,
-  R: { field: 'retard', meaning: 'retard of the lever', domain: sparkLag, usual: [0.01, 0.2] },
+  R: {
+    field: 'retard',
+    meaning: 'retard of the lever',
+    domain: sparkLag,
+    usual: [0.01, 0.2],
+    made: everyStep(degree, 1, 8, 1),
+  },
 } as const;
 const edge = {
   D_r: {
@@ -62,6 +74,7 @@ export const sparkCards = {
         meaning: 'spark before top, running',
         domain: sparkAdvance,
         usual: [0.2, 0.5],
+        made: everyStep(degree, 18, 30, 1),
       },
       ...held,
     },
@@ -110,8 +123,20 @@ export const sparkCards = {
     name: 'spark later by a change of dwell',
     gives: { symbol: 'B', meaning: 'spark later, at the crank', dimension: 'angle' },
     letters: {
-      w_1: { field: 'from', meaning: 'dwell before', domain: pointsAngle, usual: [0.6, 0.8] },
-      w_2: { field: 'to', meaning: 'dwell after', domain: pointsAngle, usual: [0.9, 1.2] },
+      w_1: {
+        field: 'from',
+        meaning: 'dwell before',
+        domain: pointsAngle,
+        usual: [0.8, 0.91],
+        made: everyStep(degree, 46, 52, 1),
+      },
+      w_2: {
+        field: 'to',
+        meaning: 'dwell after',
+        domain: pointsAngle,
+        usual: [0.91, 1.02],
+        made: everyStep(degree, 52, 58, 1),
+      },
       i,
     },
     expression: '(w_2 - w_1) / 2 / i',

@@ -1,4 +1,4 @@
-import { card } from '../judging/internal.js';
+import { card, everyStep } from '../judging/internal.js';
 import { linearExpansion, partTemperature } from '../measuring/internal.js';
 import {
   celsius,
@@ -7,6 +7,7 @@ import {
   ppmPerKelvin,
   type Temperature,
   type ThermalExpansion,
+  thou,
 } from '../quantities/index.js';
 import { rockerArmRatio, trainLength, trainTemperature, valveLash, wantedLash } from './domains.js';
 import { lashGrowth, type WarmLength } from './lash-growth.js';
@@ -47,9 +48,9 @@ const lettersOf = (
     {
       field: `${at}.expansion.coefficient.${end}`,
       written: `${written}Expansion`,
-      meaning: `${end === 'min' ? 'least' : 'most'} that the ${what} expands`,
+      meaning: `${end === 'min' ? 'least' : 'most'} expansion coefficient of the ${what}`,
       domain: linearExpansion,
-      usual: [10e-6, 24e-6],
+      usual: [10e-6, 13e-6],
     },
     {
       field: `${at}.temperature`,
@@ -82,6 +83,7 @@ const w = {
   meaning: 'lash wanted',
   domain: wantedLash,
   usual: [0.0005, 0.0008],
+  made: { inch: everyStep(thou, 12, 16, 1), metric: everyStep(mm, 0.3, 0.4, 0.05) },
 } as const;
 const expansion = 'linear expansion';
 const length = (symbol: string, meaning: string) =>
@@ -177,6 +179,7 @@ export const lashCards = {
         meaning: 'lash wanted hot',
         domain: wantedLash,
         usual: [0.0001, 0.0004],
+        made: { inch: everyStep(thou, 4, 8, 1), metric: everyStep(mm, 0.1, 0.2, 0.05) },
       },
       L_b,
       a_b,

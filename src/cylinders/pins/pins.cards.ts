@@ -1,6 +1,20 @@
-import { card, diameter, diametralClearance, downFrom, upFrom } from '../../judging/internal.js';
+import {
+  card,
+  diameter,
+  diametralClearance,
+  downFrom,
+  everyStep,
+  upFrom,
+} from '../../judging/internal.js';
 import { linearExpansion, partTemperature } from '../../measuring/internal.js';
-import { celsius, mm, ppmPerKelvin, type ThermalExpansion } from '../../quantities/index.js';
+import {
+  celsius,
+  micrometre,
+  mm,
+  ppmPerKelvin,
+  type ThermalExpansion,
+  thou,
+} from '../../quantities/index.js';
 import { bushingWall } from '../domains.js';
 import { pinFit } from './pin-fit.js';
 import { pinReamSize } from './ream-size.js';
@@ -155,6 +169,7 @@ export const pinCards = {
         meaning: 'least diametral clearance wanted',
         domain: diametralClearance,
         usual: [0.000005, 0.00001],
+        made: { inch: everyStep(thou, 0.2, 0.4, 0.1), metric: everyStep(micrometre, 5, 10, 1) },
       },
     },
     call: ({ d, c }) => [
@@ -179,6 +194,7 @@ export const pinCards = {
         meaning: 'most diametral clearance wanted',
         domain: diametralClearance,
         usual: [0.00002, 0.00003],
+        made: { inch: everyStep(thou, 0.8, 1.2, 0.1), metric: everyStep(micrometre, 20, 30, 5) },
       },
     },
     call: ({ d, c }) => [

@@ -1,5 +1,5 @@
 import { card, diameter } from '../../judging/internal.js';
-import { elasticModulus } from '../../measuring/internal.js';
+import { elasticModulus, ofGreyIron } from '../../measuring/internal.js';
 import { type Length, mm, type Quantity } from '../../quantities/index.js';
 import { openRingGap, ringGap, ringThickness, ringWidth } from '../domains.js';
 import { ringTension } from './tension.js';
@@ -14,7 +14,7 @@ const thickness = {
   field: 'radialThickness',
   meaning: 'radial thickness of the ring',
   domain: ringThickness,
-  usual: [0.0028, 0.0036],
+  usual: [0.0029, 0.0033],
 } as const;
 
 const ofTension = {
@@ -23,14 +23,15 @@ const ofTension = {
     field: 'freeGap',
     meaning: 'free gap of the ring',
     domain: openRingGap,
-    usual: [0.006, 0.012],
+    usual: [0.008, 0.01],
   },
   a: thickness,
   E: {
     field: 'elasticity',
-    meaning: 'modulus of elasticity of the ring, grey iron',
+    meaning: 'modulus of elasticity of the ring',
     domain: elasticModulus,
-    usual: [8e10, 1.6e11],
+    usual: [9e10, 1.1e11],
+    made: ofGreyIron,
   },
 } as const;
 const s = {
@@ -132,7 +133,7 @@ export const ringTensionCards = {
         field: 'spreadGap',
         meaning: 'gap of the ring spread over its piston',
         domain: openRingGap,
-        usual: [0.025, 0.032],
+        usual: [0.019, 0.022],
       },
     },
     call: ({ m_s, ...of }) => tensionOf(of, { spreadGap: m_s }),

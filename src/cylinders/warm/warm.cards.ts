@@ -1,4 +1,4 @@
-import { card, diameter } from '../../judging/internal.js';
+import { card, diameter, everyStep } from '../../judging/internal.js';
 import { linearExpansion, partTemperature } from '../../measuring/internal.js';
 import {
   celsius,
@@ -6,6 +6,7 @@ import {
   ppmPerKelvin,
   type Temperature,
   type ThermalExpansion,
+  thou,
 } from '../../quantities/index.js';
 import { ringGap, wantedRoom } from '../domains.js';
 import { coldPistonClearance, hotPistonClearance } from './piston-clearance.js';
@@ -106,6 +107,7 @@ export const warmCylinderCards = {
         meaning: 'least diametral clearance wanted warm',
         domain: wantedRoom,
         usual: [0.00002, 0.00008],
+        made: { inch: everyStep(thou, 1, 3, 0.5), metric: everyStep(mm, 0.02, 0.08, 0.01) },
       },
       ...ofBore,
       ...ofPiston,
@@ -221,6 +223,7 @@ export const warmCylinderCards = {
         meaning: 'least gap wanted warm',
         domain: wantedRoom,
         usual: [0, 0.0002],
+        made: { inch: everyStep(thou, 2, 8, 1), metric: everyStep(mm, 0.05, 0.2, 0.05) },
       },
       ...ofBore,
       ...ofRing,
