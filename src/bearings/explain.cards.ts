@@ -11,7 +11,7 @@ const gives = {
 const undersize = {
   field: 'steps[0]',
   written: 'step',
-  meaning: 'undersize that journal and shells differ by',
+  meaning: 'undersize by which journal and shells differ',
   domain: sizeStep,
 } as const;
 
@@ -54,7 +54,7 @@ export const explainCards = {
     letters: {
       c: {
         field: 'clearance',
-        meaning: 'diametral clearance found, with undersize shells; below zero, they do not go on',
+        meaning: 'diametral clearance found, with undersize shells; below zero is interference',
         domain: diametralClearance,
         usual: [-0.00023, -0.00016],
       },
