@@ -1,5 +1,5 @@
 import { card, diametralClearance, sizeStep } from '../judging/internal.js';
-import { type Length, metre } from '../quantities/index.js';
+import { type Length, metre, mm, thou } from '../quantities/index.js';
 import { type ClearanceExplanation, explainClearance } from './explain.js';
 
 const gives = {
@@ -8,13 +8,11 @@ const gives = {
   dimension: 'length',
 } as const;
 
-const step = {
+const undersize = {
   field: 'steps[0]',
   written: 'step',
-  meaning: 'undersize step between journal and shells',
+  meaning: 'undersize by which journal and shells differ',
   domain: sizeStep,
-  usual: [0.0005, 0.000508],
-  made: { metric: [0.0005], inch: [0.000508] },
 } as const;
 
 const call = ({ c, s }: Readonly<Record<'c' | 's', Length>>) =>
@@ -32,16 +30,16 @@ const read = (why: ClearanceExplanation) => ('matched' in why ? why.matched.valu
 export const explainCards = {
   explainClearance: card({
     of: explainClearance,
-    name: 'clearance that matching shells would leave',
+    name: 'clearance of a ground journal with matching shells',
     gives,
     letters: {
       c: {
         field: 'clearance',
-        meaning: 'diametral clearance by the readings, too loose',
+        meaning: 'diametral clearance found, with standard shells',
         domain: diametralClearance,
-        usual: [0.00053, 0.00058],
+        usual: [0.00053, 0.00059],
       },
-      s: step,
+      s: { ...undersize, usual: [0.0005, 0.000508], made: { inch: [thou(20)], metric: [mm(0.5)] } },
     },
     call,
     read,
@@ -51,16 +49,20 @@ export const explainCards = {
   }),
   explainTightClearance: card({
     of: explainClearance,
-    name: 'clearance that matching shells would leave on a journal that is standard',
+    name: 'clearance of a standard journal with matching shells',
     gives,
     letters: {
       c: {
         field: 'clearance',
-        meaning: 'diametral clearance by the readings, less than none',
+        meaning: 'diametral clearance found, with undersize shells; below zero is interference',
         domain: diametralClearance,
-        usual: [-0.00048, -0.00042],
+        usual: [-0.00023, -0.00016],
       },
-      s: step,
+      s: {
+        ...undersize,
+        usual: [0.00025, 0.000254],
+        made: { inch: [thou(10)], metric: [mm(0.25)] },
+      },
     },
     call,
     read,

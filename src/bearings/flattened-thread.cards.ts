@@ -6,18 +6,18 @@ import { flattenedThreadGap } from './flattened-thread.js';
 export const flattenedThreadCards = {
   flattenedThreadGap: card({
     of: flattenedThreadGap,
-    name: 'gap that crushed a gauging thread',
+    name: 'gap from a flattened gauging thread',
     gives: { symbol: 'h', meaning: 'gap where the thread lay', dimension: 'length' },
     letters: {
       d: {
         field: 'threadDiameter',
-        meaning: 'thread diameter before',
+        meaning: 'diameter of the thread as new',
         domain: gaugingThread,
         usual: [0.0001, 0.0003],
       },
       w: {
         field: 'flattenedWidth',
-        meaning: 'width of the stripe after',
+        meaning: 'width of the flattened stripe',
         domain: flattenedStripe,
         usual: [0.0004, 0.004],
       },

@@ -46,7 +46,7 @@ const cold = {
   a_s: {
     field: 'shaft.expansion.coefficient.max',
     written: 'shaftExpansion',
-    meaning: 'most that the journal expands',
+    meaning: 'most expansion coefficient of the journal',
     domain: linearExpansion,
     usual: [11.2e-6, 12.1e-6],
   },
@@ -76,7 +76,7 @@ export const hotClearanceCards = {
       a_r: {
         field: 'bore.ring.expansion.coefficient.min',
         written: 'ringExpansion',
-        meaning: 'least that the ring expands',
+        meaning: 'least expansion coefficient of the ring',
         ...expansion,
       },
       T_r: {
@@ -114,7 +114,7 @@ export const hotClearanceCards = {
       a_b: {
         field: 'bore.bush.expansion.coefficient.max',
         written: 'bushExpansion',
-        meaning: 'most that the bush expands',
+        meaning: 'most expansion coefficient of the bush',
         ...expansion,
       },
       T_b: {
@@ -126,7 +126,7 @@ export const hotClearanceCards = {
       a_h: {
         field: 'bore.housing.expansion.coefficient.min',
         written: 'housingExpansion',
-        meaning: 'least that the housing expands',
+        meaning: 'least expansion coefficient of the housing',
         ...expansion,
       },
       T_h: {

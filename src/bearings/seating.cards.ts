@@ -1,5 +1,5 @@
 import { card, diameter } from '../judging/internal.js';
-import { elasticModulus } from '../measuring/internal.js';
+import { elasticModulus, ofSteel } from '../measuring/internal.js';
 import { metre, mm } from '../quantities/index.js';
 import { crushHeight, shellWall } from './domains.js';
 import { freeSpread, housingRoundness, shellNip } from './seating.js';
@@ -21,6 +21,7 @@ const E = {
   meaning: 'modulus of elasticity of the back',
   domain: elasticModulus,
   usual: [2e11, 2.1e11],
+  made: ofSteel,
 } as const;
 const t = {
   field: 'back',

@@ -1,5 +1,5 @@
-import { card, diameter, downFrom, lengthDomain, upFrom } from '../judging/internal.js';
-import { type Length, mm } from '../quantities/index.js';
+import { card, diameter, downFrom, everyStep, lengthDomain, upFrom } from '../judging/internal.js';
+import { type Length, mm, thou } from '../quantities/index.js';
 import { shellWallToSuit } from './shell-wall-to-suit.js';
 
 /** Limits of a clearance are at most a hundredth of the journal, and no journal is larger than these. */
@@ -17,7 +17,7 @@ const wallOf = (which: 'min' | 'max') => (suit: ReturnType<typeof shellWallToSui
 export const shellWallToSuitCards = {
   leastShellWallToSuit: card({
     of: shellWallToSuit,
-    name: 'least wall of shells to be made',
+    name: 'least wall of shells made to suit',
     gives: { symbol: 't_min', meaning: 'thinnest wall of one half shell', dimension: 'length' },
     letters: {
       D_h: {
@@ -40,6 +40,7 @@ export const shellWallToSuitCards = {
         meaning: 'most diametral oil clearance',
         domain: clearanceLimit,
         usual: [0.00005, 0.0001],
+        made: { inch: everyStep(thou, 2, 4, 0.5), metric: everyStep(mm, 0.05, 0.1, 0.01) },
       },
     },
     call: ({ D_h, D_j, c }) => [
@@ -57,7 +58,7 @@ export const shellWallToSuitCards = {
   }),
   mostShellWallToSuit: card({
     of: shellWallToSuit,
-    name: 'most wall of shells to be made',
+    name: 'most wall of shells made to suit',
     gives: { symbol: 't_max', meaning: 'thickest wall of one half shell', dimension: 'length' },
     letters: {
       D_h: {
@@ -79,8 +80,8 @@ export const shellWallToSuitCards = {
         written: 'limits.min',
         meaning: 'least diametral oil clearance',
         domain: clearanceLimit,
-        usual: [0, 0.00005],
-        made: { metric: [0.00003, 0.00004, 0.00005], inch: [0.0000254, 0.0000381, 0.0000508] },
+        usual: [0.00002, 0.00005],
+        made: { inch: everyStep(thou, 1, 2, 0.5), metric: everyStep(mm, 0.02, 0.05, 0.01) },
       },
     },
     call: ({ D_h, D_j, c }) => [

@@ -12,8 +12,8 @@ export const endPlayCards = {
     name: 'end play from a dial',
     gives: { symbol: 'e', meaning: 'end play', dimension: 'length' },
     letters: {
-      x_1: { field: 'readings[0].pushed', meaning: 'dial with the shaft pushed', ...dial },
-      x_2: { field: 'readings[0].pulled', meaning: 'dial with the shaft pulled', ...dial },
+      x_1: { field: 'readings[0].pushed', meaning: 'dial reading with the shaft pushed', ...dial },
+      x_2: { field: 'readings[0].pulled', meaning: 'dial reading with the shaft pulled', ...dial },
     },
     call: ({ x_1, x_2 }) => [[{ pushed: x_1, pulled: x_2 }]],
     read: ({ mean }) => mean,

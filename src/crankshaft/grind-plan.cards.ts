@@ -2,12 +2,13 @@ import {
   card,
   diameter,
   downFrom,
+  everyStep,
   machiningStock,
   outOfTrue,
   sizeStep,
   within,
 } from '../judging/internal.js';
-import { type Length, metre, mm } from '../quantities/index.js';
+import { type Length, metre, mm, thou } from '../quantities/index.js';
 import { grindPlan } from './grind-plan.js';
 import type { GrindPlan, GrindRequest } from './grind-types.js';
 
@@ -46,7 +47,7 @@ const stock = (plan: GrindPlan) =>
 export const grindPlanCards = {
   journalLeft: card({
     of: grindPlan,
-    name: 'largest round journal that is left in a worn one',
+    name: 'largest journal that cleans up',
     gives: { symbol: 'D', meaning: 'largest journal that cleans up', dimension: 'length' },
     letters: {
       D_min: {
@@ -72,6 +73,7 @@ export const grindPlanCards = {
         meaning: 'clean-up allowance',
         domain: machiningStock,
         usual: [0.00001, 0.00005],
+        made: { inch: everyStep(thou, 1, 2, 0.5), metric: everyStep(mm, 0.02, 0.05, 0.01) },
       },
     },
     call: ({ D_min, o, r, a }) => {

@@ -1,12 +1,12 @@
-import { card } from '../judging/internal.js';
-import { thou } from '../quantities/index.js';
+import { card, everyStep } from '../judging/internal.js';
+import { mm, thou } from '../quantities/index.js';
 import { endPlayLimit, measuredEndPlay, shimThickness } from './domains.js';
 import { washersForEndPlay } from './washers.js';
 
 const shelf = [{ name: 'A', thickness: thou(93) }];
 const thickness = {
   field: 'fitted[0].thickness',
-  meaning: 'thickness of the washers that were in',
+  meaning: 'thickness of the washers taken out, together',
   domain: shimThickness,
   usual: [0.002, 0.003],
 } as const;
@@ -15,8 +15,12 @@ const thickness = {
 export const washerCards = {
   leastWashers: card({
     of: washersForEndPlay,
-    name: 'least that thrust washers must be together',
-    gives: { symbol: 't_least', meaning: 'least thickness together', dimension: 'length' },
+    name: 'least thickness of thrust washers',
+    gives: {
+      symbol: 't_least',
+      meaning: 'least thickness of the washers together',
+      dimension: 'length',
+    },
     letters: {
       t: thickness,
       e: {
@@ -32,7 +36,7 @@ export const washerCards = {
         meaning: 'most end play allowed',
         domain: endPlayLimit,
         usual: [0.0002, 0.0003],
-        made: { metric: [0.0002, 0.00025, 0.0003], inch: [0.0002032, 0.000254, 0.0003048] },
+        made: { inch: everyStep(thou, 8, 12, 1), metric: everyStep(mm, 0.2, 0.3, 0.05) },
       },
     },
     call: ({ t, e, e_most }) => [
@@ -49,8 +53,12 @@ export const washerCards = {
   }),
   mostWashers: card({
     of: washersForEndPlay,
-    name: 'most that thrust washers may be together',
-    gives: { symbol: 't_most', meaning: 'most thickness together', dimension: 'length' },
+    name: 'most thickness of thrust washers',
+    gives: {
+      symbol: 't_most',
+      meaning: 'most thickness of the washers together',
+      dimension: 'length',
+    },
     letters: {
       t: thickness,
       e: {
@@ -66,7 +74,7 @@ export const washerCards = {
         meaning: 'least end play allowed',
         domain: endPlayLimit,
         usual: [0.00005, 0.0001],
-        made: { metric: [0.00005, 0.0001], inch: [0.0000508, 0.0000762, 0.0001016] },
+        made: { inch: everyStep(thou, 2, 4, 1), metric: everyStep(mm, 0.05, 0.1, 0.05) },
       },
     },
     call: ({ t, e, e_least }) => [

@@ -2,12 +2,13 @@ import {
   card,
   diameter,
   downFrom,
+  everyStep,
   machiningStock,
   outOfTrue,
   sizeStep,
   within,
 } from '../judging/internal.js';
-import { type Length, metre, mm } from '../quantities/index.js';
+import { type Length, metre, mm, thou } from '../quantities/index.js';
 import { borePlan } from './bore-plan.js';
 import type { BorePlan, BoreRequest, BoreToMachine } from './bore-types.js';
 import { cylinderWall } from './domains.js';
@@ -37,6 +38,7 @@ const stockForHone = {
   meaning: 'stock left for the hone',
   domain: machiningStock,
   usual: [0.00005, 0.0001],
+  made: { inch: everyStep(thou, 2, 4, 0.5), metric: everyStep(mm, 0.05, 0.1, 0.01) },
 } as const;
 
 /** A scored cylinder that is bored. */

@@ -17,12 +17,12 @@ const motion = {
 export const honingCards = {
   crosshatchAngle: card({
     of: crosshatchAngle,
-    name: 'crosshatch from how a hone moves',
+    name: 'crosshatch from the strokes of a hone',
     gives: { symbol: 'a', meaning: 'included angle of the crosshatch', dimension: 'angle' },
     letters: {
       f: {
         field: 'strokeRate',
-        meaning: 'strokes, down and up, in a unit of time',
+        meaning: 'double strokes, down and up, in a unit of time',
         domain: honeStrokeRate,
         usual: [0.3, 2],
       },
@@ -34,7 +34,11 @@ export const honingCards = {
   strokeRateForCrosshatch: card({
     of: strokeRateForCrosshatch,
     name: 'strokes of a hone for a crosshatch',
-    gives: { symbol: 'f', meaning: 'strokes, down and up, in a unit of time', dimension: 'rate' },
+    gives: {
+      symbol: 'f',
+      meaning: 'double strokes, down and up, in a unit of time',
+      dimension: 'rate',
+    },
     letters: {
       a: {
         field: 'includedAngle',

@@ -1,5 +1,5 @@
-import { card, diameter } from '../judging/internal.js';
-import { type Length, metre, mm } from '../quantities/index.js';
+import { card, diameter, everyStep } from '../judging/internal.js';
+import { type Length, metre, mm, thou } from '../quantities/index.js';
 import { ringGap } from './domains.js';
 import { ringFilingNeeded } from './ring-filing.js';
 import { recommendedRingGap, ringGapAlongBore, ringGapIn } from './ring-gap.js';
@@ -96,6 +96,7 @@ export const ringGapCards = {
         meaning: 'least ring gap allowed',
         domain: ringGap,
         usual: [0.0005, 0.0006],
+        made: { inch: everyStep(thou, 10, 14, 1), metric: everyStep(mm, 0.25, 0.35, 0.05) },
       },
       g_0: { ...measuredGap, usual: [0.0001, 0.0002] },
       D_0: measuredIn,

@@ -1,17 +1,18 @@
-import { card } from '../judging/internal.js';
-import { mm, newtonMetre, ratio } from '../quantities/index.js';
-import { thread as d, K, pitch, SPRINGS, stiffnesses } from './card-letters.js';
+import { card, everyStep } from '../judging/internal.js';
+import { inch, lbfFoot, mm, newtonMetre, ratio } from '../quantities/index.js';
+import { boltDiameter as d, K, pitch, SPRINGS, stiffnesses, torque } from './card-letters.js';
 import { nextSlot } from './castle-nut.js';
-import { fastenerTorque, slotTurn } from './domains.js';
+import { slotTurn } from './domains.js';
 
 const slotted = {
   a: {
     field: 'turn',
     meaning: 'turn to the next slot',
     domain: slotTurn,
-    usual: [0.05, 1],
+    usual: [0.05, 0.21],
   },
-  P: pitch,
+  // Big-end bolts have fine threads.
+  P: { ...pitch, made: { metric: [mm(1.25)], inch: [inch(1 / 24)] } },
   ...stiffnesses,
 } as const;
 const TOGETHER = 'stiffness = k_b * k_m / (k_b + k_m)';
@@ -21,7 +22,7 @@ export const castleNutCards = {
   slotPreloadGain: card({
     of: nextSlot,
     name: 'preload that a turn to the next slot adds',
-    gives: { symbol: 'G', meaning: 'what the preload gains', dimension: 'force' },
+    gives: { symbol: 'G', meaning: 'preload gained', dimension: 'force' },
     letters: slotted,
     call: ({ a, P, k_b, k_m }) => [
       {
@@ -45,11 +46,12 @@ export const castleNutCards = {
     gives: { symbol: 'T_s', meaning: 'torque at the slot', dimension: 'torque' },
     letters: {
       T: {
+        ...torque,
         field: 'torque.min',
         written: 'torque',
         meaning: 'least torque allowed',
-        domain: fastenerTorque,
-        usual: [15, 25],
+        usual: [15, 24],
+        made: { metric: everyStep(newtonMetre, 15, 24, 1), inch: everyStep(lbfFoot, 11, 17, 1) },
       },
       K,
       d,

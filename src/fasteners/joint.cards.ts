@@ -1,6 +1,7 @@
 import { card } from '../judging/internal.js';
+import { ofGreyIron } from '../measuring/internal.js';
 import { newton } from '../quantities/index.js';
-import { E, preloadOfJoint as F, pitch, SPRINGS, stiffnesses } from './card-letters.js';
+import { E, preload as F, pitch, SPRINGS, stiffnesses } from './card-letters.js';
 import { bearingFace, boltHole, externalPull, gripLength, snugLoad } from './domains.js';
 import { jointUnderLoad } from './joint.js';
 import { memberStiffness } from './member-stiffness.js';
@@ -10,9 +11,9 @@ const loaded = {
   F,
   P: {
     field: 'pull',
-    meaning: 'pull on each bolt that would part the joint',
+    meaning: 'pull on the joint, for each bolt',
     domain: externalPull,
-    usual: [1000, 8000],
+    usual: [1000, 5000],
   },
   ...stiffnesses,
 } as const;
@@ -23,10 +24,15 @@ const JOINT = "Shigley's Mechanical Engineering Design, 9th ed., Eq. 8-24 to 8-3
 export const jointCards = {
   memberStiffness: card({
     of: memberStiffness,
-    name: 'stiffness of what a bolt clamps',
-    gives: { symbol: 'k_m', meaning: 'stiffness of the parts', dimension: 'stiffness' },
+    name: 'stiffness of clamped parts',
+    gives: { symbol: 'k_m', meaning: 'stiffness of the clamped parts', dimension: 'stiffness' },
     letters: {
-      d: { field: 'hole', meaning: 'hole', domain: boltHole, usual: [0.009, 0.011] },
+      d: {
+        field: 'hole',
+        meaning: 'diameter of the hole',
+        domain: boltHole,
+        usual: [0.009, 0.011],
+      },
       D: {
         field: 'face',
         meaning: 'outer diameter of the bearing face',
@@ -39,7 +45,13 @@ export const jointCards = {
         domain: gripLength,
         usual: [0.01, 0.05],
       },
-      E: { ...E, field: 'layers[0].elasticity' },
+      E: {
+        ...E,
+        field: 'layers[0].elasticity',
+        meaning: 'modulus of elasticity of the parts',
+        usual: [1e11, 1.2e11],
+        made: ofGreyIron,
+      },
     },
     call: ({ d, D, L, E }) => [{ hole: d, face: D, layers: [{ thickness: L, elasticity: E }] }],
     where: ['depth = L / sqrt(3)'],
@@ -50,8 +62,8 @@ export const jointCards = {
   }),
   shareOnBolt: card({
     of: jointUnderLoad,
-    name: 'share of a pull that the bolt takes',
-    gives: { symbol: 'C', meaning: 'share of the pull', dimension: 'ratio' },
+    name: 'share of a pull taken by the bolt',
+    gives: { symbol: 'C', meaning: 'share of the pull on the bolt', dimension: 'ratio' },
     letters: stiffnesses,
     call: ({ k_b, k_m }) => [
       { preload: newton(20_000), pull: newton(5000), boltStiffness: k_b, memberStiffness: k_m },
@@ -62,7 +74,7 @@ export const jointCards = {
   }),
   loadOnBolt: card({
     of: jointUnderLoad,
-    name: 'load on a bolt while its joint is closed',
+    name: 'load on a bolt in a closed joint',
     gives: { symbol: 'F_b', meaning: 'load on the bolt', dimension: 'force' },
     letters: loaded,
     read: ({ boltLoad }) => boltLoad.max,
@@ -72,8 +84,8 @@ export const jointCards = {
   }),
   clampLeft: card({
     of: jointUnderLoad,
-    name: 'what still clamps a joint',
-    gives: { symbol: 'F_m', meaning: 'force that holds the parts together', dimension: 'force' },
+    name: 'clamping force left under a pull',
+    gives: { symbol: 'F_m', meaning: 'clamping force left', dimension: 'force' },
     letters: loaded,
     read: ({ clampLeft }) => clampLeft.min,
     where: [SHARE],
@@ -83,7 +95,11 @@ export const jointCards = {
   opensAt: card({
     of: jointUnderLoad,
     name: 'pull that opens a joint',
-    gives: { symbol: 'P_0', meaning: 'pull for each bolt', dimension: 'force' },
+    gives: {
+      symbol: 'P_0',
+      meaning: 'pull that opens the joint, for each bolt',
+      dimension: 'force',
+    },
     letters: { F, ...stiffnesses },
     call: ({ F, k_b, k_m }) => [
       { preload: F, pull: newton(5000), boltStiffness: k_b, memberStiffness: k_m },
@@ -99,7 +115,7 @@ export const jointCards = {
     gives: { symbol: 'a', meaning: 'turn', dimension: 'angle' },
     letters: {
       F,
-      F_0: { field: 'snug', meaning: 'pull at snug', domain: snugLoad, usual: [0, 5000] },
+      F_0: { field: 'snug', meaning: 'preload at snug', domain: snugLoad, usual: [1000, 4000] },
       P: pitch,
       ...stiffnesses,
     },

@@ -1,25 +1,12 @@
 import { card } from '../judging/internal.js';
 import { metre, ratio } from '../quantities/index.js';
-import { preload as F } from './card-letters.js';
-import { bearingFace, screwFriction, threadDiameter, threadPitch } from './domains.js';
+import { boltDiameter, preload as F, pitch } from './card-letters.js';
+import { bearingFace, screwFriction } from './domains.js';
 import { screwTorque } from './screw-torque.js';
 
 const METRIC = 'ISO metric' as const;
-const d = {
-  field: 'thread.diameter',
-  meaning: 'diameter of the thread',
-  domain: threadDiameter,
-  usual: [0.006, 0.01],
-  // source: ISO 261, and 5/16 and 3/8 UNF, both of 24 threads; from memory.
-  made: { metric: [0.008, 0.01], inch: [0.0079375, 0.009525] },
-} as const;
-const P = {
-  field: 'thread.pitch',
-  meaning: 'pitch of the thread',
-  domain: threadPitch,
-  usual: [0.001, 0.0015],
-  made: { metric: [0.001, 0.00125], inch: [0.0010583333333333332] },
-} as const;
+const d = { ...boltDiameter, field: 'thread.diameter' } as const;
+const P = { ...pitch, field: 'thread.pitch' } as const;
 
 /** Formulas of the screw. */
 export const screwTorqueCards = {
@@ -33,21 +20,21 @@ export const screwTorqueCards = {
       F,
       m_t: {
         field: 'threadFriction',
-        meaning: 'friction of the thread',
+        meaning: 'coefficient of friction in the thread',
         domain: screwFriction,
         usual: [0.08, 0.2],
       },
       m_f: {
         field: 'faceFriction',
-        meaning: 'friction under the nut',
+        meaning: 'coefficient of friction under the nut or head',
         domain: screwFriction,
         usual: [0.08, 0.2],
       },
       D: {
         field: 'faceDiameter',
-        meaning: 'mean diameter of the face that rubs',
+        meaning: 'mean diameter of the bearing face',
         domain: bearingFace,
-        usual: [0.0105, 0.015],
+        usual: [0.0125, 0.0145],
       },
     },
     call: ({ d, P, F, m_t, m_f, D }) => [

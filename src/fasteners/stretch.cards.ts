@@ -1,6 +1,6 @@
 import { card } from '../judging/internal.js';
 import { type Force, newton } from '../quantities/index.js';
-import { E, preloadOfJoint as F, SPRINGS } from './card-letters.js';
+import { E, preload as F, SPRINGS } from './card-letters.js';
 import { gripLength, threadDiameter } from './domains.js';
 import { permanentStretch } from './permanent-stretch.js';
 import { boltStretch } from './stretch.js';
@@ -15,13 +15,13 @@ const section = (i: number, thick: readonly [number, number]) =>
     },
     diameter: {
       field: `sections[${i}].diameter`,
-      meaning: 'its diameter there',
+      meaning: `diameter along length ${i + 1}`,
       domain: threadDiameter,
       usual: thick,
     },
   }) as const;
-const shank = section(0, [0.009, 0.011]);
-const thread = section(1, [0.008, 0.009]);
+const shank = section(0, [0.0095, 0.01]);
+const thread = section(1, [0.0083, 0.0087]);
 const lengths = {
   L_1: shank.length,
   D_1: shank.diameter,
@@ -72,15 +72,20 @@ export const stretchCards = {
   permanentStretch: card({
     of: permanentStretch,
     name: 'permanent stretch of a bolt',
-    gives: { symbol: 'e', meaning: 'how much longer it has stayed', dimension: 'length' },
+    gives: { symbol: 'e', meaning: 'permanent stretch', dimension: 'length' },
     letters: {
       L: {
         field: 'length',
-        meaning: 'length now, slacked off',
+        meaning: 'length now, slackened',
         domain: gripLength,
-        usual: [0.0571, 0.0573],
+        usual: [0.05704, 0.0571],
       },
-      L_0: { field: 'asNew', meaning: 'length as new', domain: gripLength, usual: [0.057, 0.0571] },
+      L_0: {
+        field: 'asNew',
+        meaning: 'length as new',
+        domain: gripLength,
+        usual: [0.057, 0.05702],
+      },
     },
     read: ({ stretch }) => stretch,
     expression: 'L - L_0',

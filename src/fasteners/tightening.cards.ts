@@ -1,12 +1,20 @@
-import { card } from '../judging/internal.js';
-import { degree, mm, newtonMetre } from '../quantities/index.js';
-import { thread as d, preload as F, K } from './card-letters.js';
+import { card, everyStep } from '../judging/internal.js';
+import {
+  degree,
+  lbfFoot,
+  MPa,
+  mm,
+  newtonMetre,
+  psi,
+  squareInch,
+  squareMm,
+} from '../quantities/index.js';
+import { boltDiameter as d, preload as F, K, torque as T } from './card-letters.js';
 import {
   adapterAngle,
   adapterLength,
   boltArea,
   boltProofStress,
-  fastenerTorque,
   proofShare,
   runningTorque,
   wrenchLength,
@@ -15,23 +23,24 @@ import { boltPreload, proofLoad } from './preload.js';
 import { preloadFromTorque, tighteningTorque } from './torque.js';
 import { wrenchSetting } from './wrench.js';
 
-const T = {
-  field: 'torque',
-  meaning: 'torque at the fastener',
-  domain: fastenerTorque,
-  usual: [15, 30],
-} as const;
 const A = {
   field: 'stressArea',
   meaning: 'stress area',
   domain: boltArea,
   usual: [2e-5, 1e-4],
+  // M8, M10 and M12; 5/16-18, 3/8-16 and 7/16-14. source: ISO 898-1 and ASME B1.1, from memory.
+  made: {
+    metric: [squareMm(36.6), squareMm(58), squareMm(84.3)],
+    inch: [squareInch(0.0524), squareInch(0.0775), squareInch(0.1063)],
+  },
 } as const;
 const S = {
   field: 'proofStress',
   meaning: 'proof stress',
   domain: boltProofStress,
   usual: [2e8, 8e8],
+  // Classes 4.6, 5.8 and 8.8; grades 1, 2 and 5. source: ISO 898-1 and SAE J429, from memory.
+  made: { metric: [MPa(225), MPa(380), MPa(580)], inch: [psi(33_000), psi(55_000), psi(85_000)] },
 } as const;
 
 /** Formulas of how a bolt is tightened. */
@@ -53,7 +62,8 @@ export const tighteningCards = {
         field: 'share',
         meaning: 'share of the proof load',
         domain: proofShare,
-        usual: [0.6, 0.9],
+        usual: [0.6, 0.75],
+        made: [0.6, 0.65, 0.7, 0.75],
       },
       A,
       S,
@@ -87,19 +97,20 @@ export const tighteningCards = {
       T,
       T_p: {
         field: 'prevailing',
-        meaning: 'torque that turns a locking nut before it seats',
+        meaning: 'prevailing torque of the locking nut',
         domain: runningTorque,
-        usual: [1, 3],
+        usual: [0.5, 3],
+        made: { metric: everyStep(newtonMetre, 1, 3, 0.5), inch: everyStep(lbfFoot, 1, 2, 0.5) },
       },
       L: {
         field: 'adapter.wrench',
-        meaning: 'middle of the grip to the square',
+        meaning: 'wrench, from the middle of the grip to the square',
         domain: wrenchLength,
         usual: [0.2, 0.5],
       },
       A: {
         field: 'adapter.adapter',
-        meaning: 'square to the middle of the fastener',
+        meaning: 'adapter, from the square to the middle of the fastener',
         domain: adapterLength,
         usual: [0.03, 0.15],
       },
@@ -108,6 +119,7 @@ export const tighteningCards = {
         meaning: 'angle of the adapter',
         domain: adapterAngle,
         usual: [0, 2],
+        made: [degree(0), degree(45), degree(90)],
       },
     },
     call: ({ T, T_p, L, A, a }) => [
@@ -120,7 +132,7 @@ export const tighteningCards = {
         names: 'adapter.adapter',
       },
     },
-    example: { T: newtonMetre(35), T_p: newtonMetre(2), L: mm(350), A: mm(90), a: degree(45) },
+    example: { T: newtonMetre(30), T_p: newtonMetre(2), L: mm(350), A: mm(90), a: degree(45) },
     source: 'TM 9-254; AC 43.13-1B, paragraph 7-40',
   }),
 };

@@ -1,11 +1,12 @@
 import { card, diameter } from '../judging/internal.js';
-import { elasticModulus } from '../measuring/internal.js';
+import { elasticModulus, ofGreyIron, ofSteel } from '../measuring/internal.js';
 import type { Quantity } from '../quantities/index.js';
 import { boreAfterPressing } from './bushing.js';
 import { poissonRatio } from './domains.js';
 
-const stiffness = { domain: elasticModulus, usual: [7e10, 2.1e11] } as const;
-const narrowing = { domain: poissonRatio, usual: [0.21, 0.35] } as const;
+// A bushing of bronze in a boss of steel.
+const stiffness = { domain: elasticModulus } as const;
+const narrowing = { domain: poissonRatio } as const;
 const letters = {
   D_b: {
     field: 'bushing.outside',
@@ -40,24 +41,32 @@ const letters = {
     written: 'bushing.elasticity',
     meaning: 'modulus of elasticity of the bushing',
     ...stiffness,
+    usual: [1e11, 1.2e11],
+    made: ofGreyIron,
   },
   n_b: {
     field: 'bushing.poisson',
     written: 'bushing.poisson',
     meaning: "Poisson's ratio of the bushing",
     ...narrowing,
+    usual: [0.33, 0.35],
+    made: [0.33, 0.34, 0.35],
   },
   E_h: {
     field: 'housing.elasticity',
     written: 'housing.elasticity',
     meaning: 'modulus of elasticity of the housing',
     ...stiffness,
+    usual: [2e11, 2.1e11],
+    made: ofSteel,
   },
   n_h: {
     field: 'housing.poisson',
     written: 'housing.poisson',
     meaning: "Poisson's ratio of the housing",
     ...narrowing,
+    usual: [0.28, 0.3],
+    made: [0.28, 0.29, 0.3],
   },
 } as const;
 type Values = {
@@ -83,7 +92,7 @@ export const bushingCards = {
   boreAfterPressing: card({
     of: boreAfterPressing,
     name: 'bore of a bushing once it is pressed in',
-    gives: { symbol: 'b_p', meaning: 'bore once it is in', dimension: 'length' },
+    gives: { symbol: 'b_p', meaning: 'bore once pressed in', dimension: 'length' },
     letters,
     call,
     read: ({ bore }) => bore,

@@ -1,5 +1,5 @@
 import { card, diameter } from '../judging/internal.js';
-import { elasticModulus } from '../measuring/internal.js';
+import { elasticModulus, ofGreyIron, ofSteel } from '../measuring/internal.js';
 import type { Quantity } from '../quantities/index.js';
 import { boreThrough, engagement, frictionInFit, interference, poissonRatio } from './domains.js';
 import { interferencePressure } from './lame.js';
@@ -7,7 +7,7 @@ import { pressFit } from './press-fit.js';
 
 const d = {
   field: 'diameter',
-  meaning: 'diameter where they meet',
+  meaning: 'diameter of the fit',
   domain: diameter,
   usual: [0.02, 0.05],
 } as const;
@@ -29,31 +29,38 @@ const b = {
   domain: boreThrough,
   usual: [0.005, 0.015],
 } as const;
-const stiffness = { domain: elasticModulus, usual: [7e10, 2.1e11] } as const;
-const narrowing = { domain: poissonRatio, usual: [0.21, 0.35] } as const;
+// A hub of grey iron on a shaft of steel.
+const ofHub = {
+  stiffness: { domain: elasticModulus, usual: [1e11, 1.2e11], made: ofGreyIron },
+  narrowing: { domain: poissonRatio, usual: [0.25, 0.27], made: [0.25, 0.26, 0.27] },
+} as const;
+const ofShaft = {
+  stiffness: { domain: elasticModulus, usual: [2e11, 2.1e11], made: ofSteel },
+  narrowing: { domain: poissonRatio, usual: [0.28, 0.3], made: [0.28, 0.29, 0.3] },
+} as const;
 const E_h = {
   field: 'hub.elasticity',
   written: 'hub.elasticity',
   meaning: 'modulus of elasticity of the hub',
-  ...stiffness,
+  ...ofHub.stiffness,
 } as const;
 const n_h = {
   field: 'hub.poisson',
   written: 'hub.poisson',
   meaning: "Poisson's ratio of the hub",
-  ...narrowing,
+  ...ofHub.narrowing,
 } as const;
 const E_s = {
   field: 'shaft.elasticity',
   written: 'shaft.elasticity',
   meaning: 'modulus of elasticity of the shaft',
-  ...stiffness,
+  ...ofShaft.stiffness,
 } as const;
 const n_s = {
   field: 'shaft.poisson',
   written: 'shaft.poisson',
   meaning: "Poisson's ratio of the shaft",
-  ...narrowing,
+  ...ofShaft.narrowing,
 } as const;
 const OF_HUB = 'ofHub = ((D^2 + d^2) / (D^2 - d^2) + n_h) / E_h';
 const OF_SHAFT = 'ofShaft = ((d^2 + b^2) / (d^2 - b^2) - n_s) / E_s';
@@ -91,7 +98,7 @@ const L = {
 } as const;
 const f = {
   field: 'friction',
-  meaning: 'friction where they meet',
+  meaning: 'coefficient of friction at the fit',
   domain: frictionInFit,
   usual: [0.08, 0.2],
 } as const;
@@ -101,7 +108,7 @@ export const fitCards = {
   interferencePressure: card({
     of: interferencePressure,
     name: 'pressure of an interference',
-    gives: { symbol: 'p', meaning: 'pressure where they meet', ...stress },
+    gives: { symbol: 'p', meaning: 'pressure at the fit', ...stress },
     letters,
     call: (values) => [partsOf(values)],
     where,
@@ -112,7 +119,7 @@ export const fitCards = {
   pressFitPressure: card({
     of: pressFit,
     name: 'pressure of a press fit',
-    gives: { symbol: 'p', meaning: 'pressure where they meet', dimension: 'pressure' },
+    gives: { symbol: 'p', meaning: 'pressure at the fit', dimension: 'pressure' },
     letters: letters,
     call: (values) => [partsOf(values)],
     read: ({ pressure }) => pressure.max,
@@ -124,7 +131,11 @@ export const fitCards = {
   hubBoreHoop: card({
     of: pressFit,
     name: 'hoop stress of a hub at its bore',
-    gives: { symbol: 'sigma', meaning: 'stress around the bore of the hub', dimension: 'pressure' },
+    gives: {
+      symbol: 'sigma',
+      meaning: 'hoop stress at the bore of the hub',
+      dimension: 'pressure',
+    },
     letters: letters,
     call: (values) => [partsOf(values)],
     read: ({ hubBore }) => hubBore.hoop,
@@ -135,7 +146,7 @@ export const fitCards = {
   hubBoreRadial: card({
     of: pressFit,
     name: 'radial stress of a hub at its bore',
-    gives: { symbol: 'sigma', meaning: 'stress along the radius', dimension: 'pressure' },
+    gives: { symbol: 'sigma', meaning: 'radial stress', dimension: 'pressure' },
     letters: letters,
     call: (values) => [partsOf(values)],
     read: ({ hubBore }) => hubBore.radial,
@@ -148,7 +159,7 @@ export const fitCards = {
     name: 'equivalent stress of a hub at its bore',
     gives: {
       symbol: 'sigma',
-      meaning: 'equivalent stress, by the greatest shear',
+      meaning: 'equivalent stress, hoop less radial',
       dimension: 'pressure',
     },
     letters: letters,
@@ -163,7 +174,7 @@ export const fitCards = {
     name: 'hoop stress of a hub at its outside',
     gives: {
       symbol: 'sigma',
-      meaning: 'stress around the outside of the hub',
+      meaning: 'hoop stress at the outside of the hub',
       dimension: 'pressure',
     },
     letters: letters,
@@ -178,7 +189,7 @@ export const fitCards = {
     name: 'hoop stress of a shaft at its surface',
     gives: {
       symbol: 'sigma',
-      meaning: 'stress around the surface of the shaft',
+      meaning: 'hoop stress at the surface of the shaft',
       dimension: 'pressure',
     },
     letters: letters,
@@ -193,7 +204,7 @@ export const fitCards = {
     name: 'hoop stress of a shaft at its bore',
     gives: {
       symbol: 'sigma',
-      meaning: 'stress around the bore of the shaft',
+      meaning: 'hoop stress at the bore of the shaft',
       dimension: 'pressure',
     },
     letters: letters,

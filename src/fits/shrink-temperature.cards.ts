@@ -1,6 +1,6 @@
-import { card, diameter } from '../judging/internal.js';
+import { card, diameter, everyStep } from '../judging/internal.js';
 import { linearExpansion } from '../measuring/internal.js';
-import { celsius, mm, ppmPerKelvin, type ThermalExpansion } from '../quantities/index.js';
+import { celsius, mm, ppmPerKelvin, type ThermalExpansion, thou } from '../quantities/index.js';
 import { fittingTemperature, handlingRoom, interference } from './domains.js';
 import { shrinkTemperature } from './shrink-temperature.js';
 
@@ -15,7 +15,7 @@ const growing = (coefficient: ThermalExpansion) => ({
 export const shrinkTemperatureCards = {
   shrinkTemperature: card({
     of: shrinkTemperature,
-    name: 'how hot a hub must be to slip over its shaft',
+    name: 'temperature to slip a hub over its shaft',
     gives: { symbol: 'T', meaning: 'temperature of the hub', dimension: 'temperature' },
     letters: {
       d: {
@@ -32,23 +32,24 @@ export const shrinkTemperatureCards = {
       },
       g: {
         field: 'handlingGap',
-        meaning: 'diametral gap to spare',
+        meaning: 'diametral gap to slip it on',
         domain: handlingRoom,
         usual: [0.00003, 0.00006],
+        made: { inch: everyStep(thou, 1.5, 2.5, 0.5), metric: everyStep(mm, 0.03, 0.06, 0.01) },
       },
       a_h: {
         field: 'hub.coefficient.min',
         written: 'hub.coefficient',
-        meaning: 'how the hub grows',
+        meaning: 'expansion coefficient of the hub',
         domain: linearExpansion,
-        usual: [10e-6, 24e-6],
+        usual: [10.5e-6, 12.5e-6],
       },
       a_s: {
         field: 'shaft.coefficient.min',
         written: 'shaft.coefficient',
-        meaning: 'how the shaft grows',
+        meaning: 'expansion coefficient of the shaft',
         domain: linearExpansion,
-        usual: [10e-6, 24e-6],
+        usual: [11e-6, 12.5e-6],
       },
       T_s: {
         field: 'shaftTemperature',

@@ -30,9 +30,20 @@ export interface CardLetter {
   readonly domain: AnyDomain;
   /** Least and most that is usual in a small engine, in the coherent SI unit. */
   readonly usual: readonly [least: number, most: number];
-  /** The sizes that it is made in, where no shop meets others, in SI; one list, or one for each unit system. */
+  /** The sizes that it is made, read or written in, where no shop meets others, in SI; one list, or one for each unit system. */
   readonly made?: readonly number[] | Readonly<Record<UnitSystem, readonly number[]>>;
 }
+
+/** Sizes from the least to the most, so many units apart: whole counts, or limits as a manual writes them. */
+export const everyStep = (
+  unit: (value: number) => number,
+  least: number,
+  most: number,
+  step: number,
+): readonly number[] =>
+  Array.from({ length: Math.round((most - least) / step) + 1 }, (_, i) =>
+    unit(Number((least + i * step).toPrecision(12))),
+  );
 
 /** A call that the function refuses. */
 export interface CardRefusal {

@@ -6,6 +6,7 @@ export {
   type CardRefusal,
   type CardResult,
   card,
+  everyStep,
   type WrittenCard,
 } from './card.js';
 

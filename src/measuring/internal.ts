@@ -28,6 +28,7 @@ export {
   guardMachining,
   guardStepsAtHand,
 } from './machining-request.js';
+export { ofGreyIron, ofSteel } from './made-moduli.js';
 export { oddInBore } from './odd-in-bore.js';
 export { type KnownShape, kindestShape, type ReadSoFar, readSoFar } from './read-so-far.js';
 export { groupBy, guardReadings, isOneDiameter } from './readings.js';

@@ -32,7 +32,7 @@ export const sizeAt20CCards = {
       a_p: {
         field: 'part.expansion.coefficient.min',
         written: 'partExpansion',
-        meaning: 'how the part grows',
+        meaning: 'expansion coefficient of the part',
         ...expansion,
       },
       T_p: {
@@ -44,7 +44,7 @@ export const sizeAt20CCards = {
       a_i: {
         field: 'instrument.expansion.coefficient.min',
         written: 'instrumentExpansion',
-        meaning: 'how the instrument grows',
+        meaning: 'expansion coefficient of the instrument',
         ...expansion,
       },
       T_i: {

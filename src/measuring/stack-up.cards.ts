@@ -6,45 +6,45 @@ import { stackUp } from './stack-up.js';
 
 const k_1 = {
   field: 'contributors[0].sensitivity',
-  meaning: 'how the stack grows with the first size',
+  meaning: 'sensitivity of the stack to the first size',
   domain: stackSensitivity,
   usual: [0.5, 2],
   made: [1],
 } as const;
 const k_2 = {
   field: 'contributors[1].sensitivity',
-  meaning: 'how the stack shrinks with the second size',
+  meaning: 'sensitivity of the stack to the second size',
   domain: stackSensitivity,
   usual: [-2, -0.5],
   made: [-1],
 } as const;
 const a_1 = {
-  domain: stackedSize,
-  meaning: 'smallest that the first size may be',
   field: 'contributors[0].size.min',
   written: 'min_1',
-  usual: [0.08, 0.081],
+  meaning: 'smallest value of the first size',
+  domain: stackedSize,
+  usual: [0.07995, 0.08],
 } as const;
 const b_1 = {
-  domain: stackedSize,
-  meaning: 'largest that the first size may be',
   field: 'contributors[0].size.max',
   written: 'max_1',
-  usual: [0.082, 0.083],
+  meaning: 'largest value of the first size',
+  domain: stackedSize,
+  usual: [0.08005, 0.0801],
 } as const;
 const a_2 = {
-  domain: stackedSize,
-  meaning: 'smallest that the second size may be',
   field: 'contributors[1].size.min',
   written: 'min_2',
-  usual: [0.07, 0.071],
+  meaning: 'smallest value of the second size',
+  domain: stackedSize,
+  usual: [0.07195, 0.072],
 } as const;
 const b_2 = {
-  domain: stackedSize,
-  meaning: 'largest that the second size may be',
   field: 'contributors[1].size.max',
   written: 'max_2',
-  usual: [0.072, 0.073],
+  meaning: 'largest value of the second size',
+  domain: stackedSize,
+  usual: [0.07205, 0.0721],
 } as const;
 
 const worst = { kind: 'worst case' } as const;
@@ -66,29 +66,29 @@ const both = (
 export const stackUpCards = {
   leastStack: card({
     of: stackUp,
-    name: 'least that two sizes can come to, one against the other',
-    gives: { symbol: 's_min', meaning: 'least that the stack can be', dimension: 'length' },
+    name: 'least stack of two sizes',
+    gives: { symbol: 's_min', meaning: 'least stack', dimension: 'length' },
     letters: { k_1, a_1, k_2, b_2 },
     call: ({ k_1, a_1, k_2, b_2 }) => [both([up(a_1), k_1], [down(b_2), k_2]), worst],
     read: (stack) => (stack.method === 'worst case' ? stack.span.min : undefined),
     expression: 'k_1 * a_1 + k_2 * b_2',
-    example: { k_1: ratio(1), a_1: mm(80.5), k_2: ratio(-1), b_2: mm(72.5) },
+    example: { k_1: ratio(1), a_1: mm(79.98), k_2: ratio(-1), b_2: mm(72.08) },
     source: 'geometry',
   }),
   mostStack: card({
     of: stackUp,
-    name: 'most that two sizes can come to, one against the other',
-    gives: { symbol: 's_max', meaning: 'most that the stack can be', dimension: 'length' },
+    name: 'most stack of two sizes',
+    gives: { symbol: 's_max', meaning: 'most stack', dimension: 'length' },
     letters: { k_1, b_1, k_2, a_2 },
     call: ({ k_1, b_1, k_2, a_2 }) => [both([down(b_1), k_1], [up(a_2), k_2]), worst],
     read: (stack) => (stack.method === 'worst case' ? stack.span.max : undefined),
     expression: 'k_1 * b_1 + k_2 * a_2',
-    example: { k_1: ratio(1), b_1: mm(82.5), k_2: ratio(-1), a_2: mm(70.5) },
+    example: { k_1: ratio(1), b_1: mm(80.08), k_2: ratio(-1), a_2: mm(71.98) },
     source: 'geometry',
   }),
   stackDeviation: card({
     of: stackUp,
-    name: 'standard deviation of two uniform sizes together',
+    name: 'standard deviation of a stack of two sizes',
     gives: { symbol: 's', meaning: 'standard deviation of the stack', dimension: 'length' },
     letters: { k_1, a_1, b_1, k_2, a_2, b_2 },
     call: ({ k_1, a_1, b_1, k_2, a_2, b_2 }) => [
@@ -99,11 +99,11 @@ export const stackUpCards = {
     expression: 'sqrt(((k_1 * (b_1 - a_1))^2 + (k_2 * (b_2 - a_2))^2) / 12)',
     example: {
       k_1: ratio(1),
-      a_1: mm(80.5),
-      b_1: mm(82.5),
+      a_1: mm(79.98),
+      b_1: mm(80.08),
       k_2: ratio(-1),
-      a_2: mm(70.5),
-      b_2: mm(72.5),
+      a_2: mm(71.98),
+      b_2: mm(72.08),
     },
     source: 'variances of independent sizes add',
   }),

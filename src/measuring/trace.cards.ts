@@ -10,10 +10,14 @@ const dial = { domain: dialReading, usual: [0.00001, 0.0001] } as const;
 
 /** Letters of four readings, a quarter turn apart. */
 const quarters = {
-  x_1: { field: 'readings[0].reading', meaning: 'dial at a mark', ...dial },
-  x_2: { field: 'readings[1].reading', meaning: 'dial a quarter turn on', ...dial },
-  x_3: { field: 'readings[2].reading', meaning: 'dial half a turn on', ...dial },
-  x_4: { field: 'readings[3].reading', meaning: 'dial three quarters of a turn on', ...dial },
+  x_1: { field: 'readings[0].reading', meaning: 'dial reading at a mark', ...dial },
+  x_2: { field: 'readings[1].reading', meaning: 'dial reading a quarter turn on', ...dial },
+  x_3: { field: 'readings[2].reading', meaning: 'dial reading half a turn on', ...dial },
+  x_4: {
+    field: 'readings[3].reading',
+    meaning: 'dial reading three quarters of a turn on',
+    ...dial,
+  },
 } as const;
 
 const atQuarters = (readings: readonly Length[]) =>
@@ -23,16 +27,16 @@ const atQuarters = (readings: readonly Length[]) =>
 export const traceCards = {
   traceAcross: card({
     of: pointsFromDial,
-    name: 'point of a part from a dial',
-    gives: { symbol: 'x', meaning: 'coordinate across', dimension: 'length' },
+    name: 'point on a part from a dial reading',
+    gives: { symbol: 'x', meaning: 'coordinate of the point across the part', dimension: 'length' },
     letters: {
       R: {
         field: 'radius',
-        meaning: 'radius where the dial shows nothing',
+        meaning: 'radius at which the dial reads zero',
         domain: partRadius,
         usual: [0.01, 0.05],
       },
-      d: { field: 'readings[0].reading', meaning: 'dial', ...dial },
+      d: { field: 'readings[0].reading', meaning: 'dial reading', ...dial },
       a: {
         field: 'readings[0].angle',
         meaning: 'angle from the mark on the part',
@@ -69,16 +73,26 @@ export const traceCards = {
   }),
   vBlockFactor: card({
     of: vBlockFactor,
-    name: 'swing of a dial over a V-block',
-    gives: { symbol: 'f', meaning: 'swing over height of the lobes', dimension: 'ratio' },
+    name: 'swing of a dial above a V-block',
+    gives: {
+      symbol: 'f',
+      meaning: 'swing of the dial over the height of the lobes',
+      dimension: 'ratio',
+    },
     letters: {
-      n: { field: 'lobes', meaning: 'lobes', domain: lobeCount, usual: [3, 3], made: [3, 5] },
+      n: {
+        field: 'lobes',
+        meaning: 'number of lobes',
+        domain: lobeCount,
+        usual: [3, 3],
+        made: [3, 5],
+      },
       a: {
         field: 'includedAngle',
-        meaning: 'angle between the faces',
+        meaning: 'angle between the faces of the block',
         domain: vBlockAngle,
         usual: [1, 2.1],
-        made: [Math.PI / 3, Math.PI / 2, (2 * Math.PI) / 3],
+        made: [degree(60), degree(90), degree(120)],
       },
     },
     expression: '1 + cos(n * (pi * 1 rad + a) / 2) / sin(a / 2)',

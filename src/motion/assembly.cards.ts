@@ -1,4 +1,11 @@
-import { angleAround, card, pistonStroke, stationAlong, upFrom } from '../judging/internal.js';
+import {
+  angleAround,
+  card,
+  everyStep,
+  pistonStroke,
+  stationAlong,
+  upFrom,
+} from '../judging/internal.js';
 import { degree, metre, mm } from '../quantities/index.js';
 import { CRANK, NO_ROD } from './card-letters.js';
 import { dipperDip } from './dipper.js';
@@ -16,28 +23,31 @@ import { throwPhase, throwPhaseByHeights } from './throw-phase.js';
 const TOPS = {
   a_1: {
     field: 'firstTop',
-    meaning: 'top dead centre of the first piston, on the wheel',
+    meaning: 'crank reading at the top of the first piston',
     domain: angleAround,
-    usual: [0, 0.5],
+    usual: [0.22, 0.27],
+    made: everyStep(degree, 13, 15, 0.1),
   },
   a_2: {
     field: 'secondTop',
-    meaning: 'top dead centre of the second',
+    meaning: 'crank reading at the top of the second piston',
     domain: angleAround,
-    usual: [3.2, 3.6],
+    usual: [3.37, 3.42],
+    made: everyStep(degree, 193.5, 195.5, 0.1),
   },
   phi: {
     field: 'designed',
-    meaning: 'phase that the throws were made for',
+    meaning: 'phase by design',
     domain: phaseOfThrows,
-    usual: [Math.PI, Math.PI],
+    usual: [3.14, 3.15],
+    made: [degree(180)],
   },
 } as const;
 const HEIGHTS = {
   s: CRANK.s,
   h_0: {
     field: 'centre',
-    meaning: 'height of the axis of the crankshaft',
+    meaning: 'height of the crankshaft centre',
     domain: stationAlong,
     usual: [0.1, 0.101],
   },
@@ -49,7 +59,7 @@ const HEIGHTS = {
   },
   h_2: {
     field: 'second',
-    meaning: 'height of the second crankpin',
+    meaning: 'height of the second pin',
     domain: stationAlong,
     usual: [0.102, 0.105],
   },
@@ -63,7 +73,12 @@ const NOT_LEVEL = { 'a throw does not lie nearly level': { with: { h_1: 0.3 }, n
 const DIPPER = {
   s: CRANK.s,
   l: CRANK.l,
-  d: { field: 'dipper', meaning: 'big end to the tip', domain: dipperLength, usual: [0.03, 0.05] },
+  d: {
+    field: 'dipper',
+    meaning: 'dipper, from the crankpin centre to the tip',
+    domain: dipperLength,
+    usual: [0.03, 0.05],
+  },
 } as const;
 const FLOOR = {
   h: {
@@ -72,16 +87,21 @@ const FLOOR = {
     domain: heightFromCrank,
     usual: [0.09, 0.12],
   },
-  o: { field: 'oilDepth', meaning: 'oil above the floor', domain: oilDepth, usual: [0.01, 0.02] },
+  o: {
+    field: 'oilDepth',
+    meaning: 'depth of the oil above the floor',
+    domain: oilDepth,
+    usual: [0.01, 0.02],
+  },
 } as const;
 const geometry = 'geometry';
-const error = { symbol: 'e', meaning: 'how far the throws are off', dimension: 'angle' } as const;
+const error = { symbol: 'e', meaning: 'phase error', dimension: 'angle' } as const;
 
 /** Formulas of what is measured as an engine goes together. */
 export const assemblyCards = {
   throwPhase: card({
     of: throwPhase,
-    name: 'error of the phase of two throws',
+    name: 'phase error of two throws',
     gives: error,
     letters: TOPS,
     call: (v) => [{ stroke: metre(0.08), firstTop: v.a_1, secondTop: v.a_2, designed: v.phi }],
@@ -92,8 +112,8 @@ export const assemblyCards = {
   }),
   throwPhaseAlong: card({
     of: throwPhase,
-    name: 'error of two throws along the circle of the pins',
-    gives: { symbol: 'x', meaning: 'length along the circle', dimension: 'length' },
+    name: 'phase error along the circle of the crankpins',
+    gives: { symbol: 'x', meaning: 'phase error along the circle', dimension: 'length' },
     letters: { s: CRANK.s, ...TOPS },
     where: ['error = (a_2 - a_1 - phi) / (1 rad)'],
     read: (found) => found.alongCircle,
@@ -103,7 +123,7 @@ export const assemblyCards = {
   }),
   oppositeThrows: card({
     of: throwPhaseByHeights,
-    name: 'error of opposite throws from their heights',
+    name: 'phase error of opposite throws, from pin heights',
     gives: error,
     letters: HEIGHTS,
     where: ARMS,
@@ -118,7 +138,7 @@ export const assemblyCards = {
   }),
   throwsTogether: card({
     of: throwPhaseByHeights,
-    name: 'error of throws that stand together from their heights',
+    name: 'phase error of throws that stand together, from pin heights',
     gives: error,
     letters: { ...HEIGHTS, h_2: { ...HEIGHTS.h_2, usual: [0.108, 0.11] } },
     where: ARMS,
@@ -181,7 +201,7 @@ export const assemblyCards = {
   pistonStandDown: card({
     of: pistonStandDown,
     name: 'least stand-down of a piston',
-    gives: { symbol: 'd_min', meaning: 'least below the deck', dimension: 'length' },
+    gives: { symbol: 'd_min', meaning: 'least stand-down below the deck', dimension: 'length' },
     letters: {
       H: {
         field: 'deckHeight.min',

@@ -32,10 +32,10 @@ const pushed = {
     domain: gasGauge,
     usual: [2e6, 4e6],
   },
-  m_p: mass('pistonMass', 'piston with its rings and pin', 0.2, 1),
-  m_s: mass('smallEndMass', 'small end of the rod', 0.1, 0.4),
+  m_p: mass('pistonMass', 'mass of the piston with rings and pin', 0.2, 1),
+  m_s: mass('smallEndMass', 'mass of the small end of the rod', 0.1, 0.4),
 } as const;
-const m_b = mass('bigEndMass', 'big end of the rod', 0.2, 0.8);
+const m_b = mass('bigEndMass', 'mass of the big end of the rod', 0.2, 0.8);
 
 const CRANK_TO_ROD = 'crankToRod = theta / (1 rad) + rodAngle';
 const THRUST = 'thrust = (p * pi / 4 * D^2 - (m_p + m_s) * acceleration) / cos(rodAngle)';
@@ -107,7 +107,7 @@ export const bigEndLoadCards = {
     name: 'force of the crankpin across the rod',
     gives: {
       symbol: 'F',
-      meaning: 'force towards where the crank turns at the top',
+      meaning: 'force across the rod, above zero the way the crank turns at the top',
       dimension: 'force',
     },
     letters: { ...thrown, m_b },

@@ -41,7 +41,7 @@ export const gasTraceCards = {
   }),
   peakPressure: card({
     of: gasTrace,
-    name: 'greatest pressure by rule of thumb',
+    name: 'peak pressure by rule of thumb',
     gives: { symbol: 'p_max', meaning: 'absolute pressure', dimension: 'pressure' },
     letters,
     call: (v) => [

@@ -70,7 +70,7 @@ export const pistonMotionCards = {
     name: 'swing of the rod',
     gives: {
       symbol: 'omega_r',
-      meaning: 'how fast the lean of the rod grows',
+      meaning: 'angular speed of the rod',
       dimension: 'rotationalSpeed',
     },
     letters: { ...CRANK, omega, theta },

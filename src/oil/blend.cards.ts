@@ -29,7 +29,7 @@ const PARTS = {
     field: 'parts[1].viscosity',
     meaning: 'kinematic viscosity of the oil',
     domain: liquidViscosity,
-    usual: [2e-5, 4e-4],
+    usual: [6.5e-5, 2e-4],
   },
 } as const;
 const X = {

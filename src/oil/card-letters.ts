@@ -1,3 +1,4 @@
+import { celsius } from '../quantities/index.js';
 import { densityTemperature, liquidDensity, liquidViscosity, oilTemperature } from './domains.js';
 import type { ViscosityLine, ViscosityPoint } from './viscosity.js';
 
@@ -35,25 +36,27 @@ export const lineAt = <P extends string>(line: P) =>
       field: `${line}[0].viscosity`,
       meaning: 'kinematic viscosity at T_1',
       domain: liquidViscosity,
-      usual: [2e-5, 3e-4],
+      usual: [7e-5, 2e-4],
     },
     T_1: {
       field: `${line}[0].temperature`,
       meaning: 'first temperature',
       domain: oilTemperature,
       usual: [310, 316],
+      made: [celsius(40)],
     },
     nu_2: {
       field: `${line}[1].viscosity`,
       meaning: 'kinematic viscosity at T_2',
       domain: liquidViscosity,
-      usual: [5e-6, 1.5e-5],
+      usual: [8e-6, 1.6e-5],
     },
     T_2: {
       field: `${line}[1].temperature`,
       meaning: 'second temperature',
       domain: oilTemperature,
       usual: [370, 376],
+      made: [celsius(100)],
     },
   }) as const;
 
@@ -93,7 +96,7 @@ export const densityWantedAt = {
   field: 'temperature',
   meaning: 'temperature wanted',
   domain: densityTemperature,
-  usual: [230, 420],
+  usual: [270, 400],
 } as const;
 
 /** The three viscosities of an oil that fuel has thinned. */
@@ -102,7 +105,7 @@ export const THINNED = {
     field: 'oil',
     meaning: 'kinematic viscosity of the oil',
     domain: liquidViscosity,
-    usual: [2e-5, 4e-4],
+    usual: [6.5e-5, 2e-4],
   },
   nu_f: {
     field: 'fuel',
@@ -114,7 +117,7 @@ export const THINNED = {
     field: 'sample',
     meaning: 'kinematic viscosity of the sample',
     domain: liquidViscosity,
-    usual: [2e-6, 1.9e-5],
+    usual: [3e-5, 6e-5],
   },
 } as const;
 

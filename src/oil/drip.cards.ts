@@ -1,4 +1,4 @@
-import { card } from '../judging/internal.js';
+import { card, everyStep } from '../judging/internal.js';
 import { gramPerCubicCm, minute, mL, mm, newtonPerMetre, ratio } from '../quantities/index.js';
 import {
   countedDrops,
@@ -20,13 +20,13 @@ export const dripCards = {
     letters: {
       f: {
         field: 'falls',
-        meaning: 'share of the weight that falls',
+        meaning: 'share of the hanging drop that falls',
         domain: dropShare,
         usual: [0.6, 0.7],
       },
       d: {
         field: 'edge',
-        meaning: 'edge it hangs from',
+        meaning: 'diameter of the edge that the drop hangs from',
         domain: drippingEdge,
         usual: [1e-3, 6e-3],
       },
@@ -36,7 +36,12 @@ export const dripCards = {
         domain: surfaceTension,
         usual: [0.02, 0.073],
       },
-      rho: { field: 'density', meaning: 'density', domain: liquidDensity, usual: [700, 1000] },
+      rho: {
+        field: 'density',
+        meaning: 'density of the liquid',
+        domain: liquidDensity,
+        usual: [700, 1000],
+      },
     },
     expression: 'f * pi * d * sigma / (rho * 9.80665 m/s^2)',
     example: { f: ratio(0.65), d: mm(3), sigma: newtonPerMetre(0.022), rho: gramPerCubicCm(0.74) },
@@ -51,14 +56,15 @@ export const dripCards = {
         field: 'drops',
         meaning: 'drops counted',
         domain: countedDrops,
-        usual: [8, 18],
-        made: [8, 9, 10, 11, 12, 13, 14, 15, 16, 17, 18],
+        usual: [5, 40],
+        made: everyStep(ratio, 5, 40, 1),
       },
       t: {
         field: 'time',
-        meaning: 'time they were counted for',
+        meaning: 'time counted for',
         domain: countingTime,
         usual: [30, 300],
+        made: [minute(1), minute(2), minute(3), minute(5)],
       },
       V_d: {
         field: 'dropVolume',

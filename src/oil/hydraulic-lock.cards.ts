@@ -18,7 +18,7 @@ export const hydraulicLockCards = {
       },
       q: {
         field: 'leak',
-        meaning: 'fuel that leaks in a time',
+        meaning: 'flow of the leak',
         domain: leakFlow,
         usual: [1e-9, 1e-7],
       },

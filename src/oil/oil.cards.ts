@@ -24,7 +24,7 @@ const letters = {
     field: 'oil.density',
     meaning: 'density at 15 °C',
     domain: liquidDensity,
-    usual: [800, 1100],
+    usual: [860, 920],
   },
 } as const;
 const where = [...LINE, 'a = 0.6278 kg/m^3/K / rho_15', 'x = a * (T - 288.15 K)'];

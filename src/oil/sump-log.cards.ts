@@ -14,13 +14,13 @@ const V_o = {
 } as const;
 const V_1 = {
   field: 'fuel',
-  meaning: 'fuel in it before',
+  meaning: 'fuel in the sump before',
   domain: pouredVolume,
   usual: [0, 2e-4],
 } as const;
 const V_d = {
   field: 'log[0].drained',
-  meaning: 'mixture that is drained',
+  meaning: 'mixture drained',
   domain: pouredVolume,
   usual: [0, 4e-4],
 } as const;
@@ -32,7 +32,7 @@ const DRAINED = {
 export const sumpLogCards = {
   fuelLeftWhenDrained: card({
     of: sumpLog,
-    name: 'fuel left when some of the mixture is drained',
+    name: 'fuel left after draining some of the mixture',
     gives: { symbol: 'V_f', meaning: 'fuel left in the sump', dimension: 'volume' },
     letters: { V_o, V_1, V_d },
     call: (v) => [{ oil: v.V_o, fuel: v.V_1, leak: dry, log: [{ drained: v.V_d }] }],
@@ -43,7 +43,7 @@ export const sumpLogCards = {
   }),
   oilLeftWhenDrained: card({
     of: sumpLog,
-    name: 'oil left when some of the mixture is drained',
+    name: 'oil left after draining some of the mixture',
     gives: { symbol: 'V', meaning: 'oil left in the sump', dimension: 'volume' },
     letters: { V_o, V_1, V_d },
     call: (v) => [{ oil: v.V_o, fuel: v.V_1, leak: dry, log: [{ drained: v.V_d }] }],
@@ -54,13 +54,13 @@ export const sumpLogCards = {
   }),
   levelRisen: card({
     of: sumpLog,
-    name: 'how far the level stands above the clean oil when oil is added',
+    name: 'rise of the level when oil is added',
     gives: { symbol: 'h', meaning: 'rise of the level, as a volume', dimension: 'volume' },
     letters: {
       V_1,
       V_a: {
         field: 'log[0].added',
-        meaning: 'oil that is added',
+        meaning: 'oil added',
         domain: pouredVolume,
         usual: [5e-5, 4e-4],
       },

@@ -1,4 +1,4 @@
-import { card } from '../judging/internal.js';
+import { card, everyStep } from '../judging/internal.js';
 import { hour, litre, mL, mLPerHour, percentByVolume, perHour } from '../quantities/index.js';
 import {
   dilutionLimit,
@@ -16,14 +16,14 @@ const NO_LOSS = 'volume balance with nothing evaporating';
 const flow = (least: number, most: number) =>
   ({
     field: 'leak',
-    meaning: 'fuel that leaks in a time',
+    meaning: 'flow of the leak',
     domain: leakFlow,
     usual: [least, most],
   }) as const;
 const loss = (least: number, most: number) =>
   ({
     field: 'evaporation',
-    meaning: 'share of the fuel that evaporates in a time',
+    meaning: 'share of the fuel that evaporates in each unit of time',
     domain: evaporationRate,
     usual: [least, most],
   }) as const;
@@ -37,17 +37,17 @@ const clean = (least: number, most: number) =>
 const atStart = (most: number) =>
   ({
     field: 'fuel',
-    meaning: 'fuel in it at the start',
+    meaning: 'fuel in the sump at the start',
     domain: pouredVolume,
     usual: [0, most],
   }) as const;
 const limit = (least: number, most: number) =>
   ({
     field: 'fraction',
-    meaning: 'fuel fraction that is too much',
+    meaning: 'limit of fuel by volume',
     domain: dilutionLimit,
     usual: [least, most],
-    made: [0.02, 0.03, 0.05].filter((share) => share >= least && share <= most),
+    made: everyStep(percentByVolume, 1, 5, 0.5).filter((share) => share >= least && share <= most),
   }) as const;
 const t = { field: 'time', meaning: 'time', domain: runningTime, usual: [3600, 360000] } as const;
 
@@ -76,7 +76,7 @@ export const sumpCards = {
   }),
   fuelInSumpWithoutLoss: card({
     of: fuelInSump,
-    name: 'fuel in a sump after a time, with fuel at the start and nothing evaporating',
+    name: 'fuel in a sump after a time, with fuel at the start and no evaporation',
     gives: fuel,
     letters: { q: flow(1e-9, 1e-7), V_1: atStart(2e-4), t },
     call: (v) => [{ leak: v.q, fuel: v.V_1, time: v.t, oil }],
@@ -163,7 +163,7 @@ export const sumpCards = {
   }),
   dilutionSettled: card({
     of: timeToDilution,
-    name: 'fuel fraction that settles where fuel evaporates as fast as it leaks',
+    name: 'fuel fraction that settles between leak and evaporation',
     gives: { symbol: 'x', meaning: 'fuel by volume', dimension: 'volumeFraction' },
     letters: { q: flow(1e-9, 1e-8), V_o: clean(1e-3, 5e-3), k: loss(1e-3, 1e-2) },
     call: (v) => [{ leak: v.q, oil: v.V_o, evaporation: v.k, fraction: percentByVolume(5) }],

@@ -7,20 +7,20 @@ import { thinningFinding } from './thinning.js';
 export const thinningCards = {
   thinningFinding: card({
     of: thinningFinding,
-    name: 'share of its viscosity that an oil has lost',
-    gives: { symbol: 'x', meaning: 'share of the viscosity that is lost', dimension: 'ratio' },
+    name: 'loss of viscosity of an oil',
+    gives: { symbol: 'x', meaning: 'share of the viscosity lost', dimension: 'ratio' },
     letters: {
       nu_o: {
         field: 'oil',
         meaning: 'kinematic viscosity of the clean oil',
         domain: liquidViscosity,
-        usual: [2e-5, 4e-4],
+        usual: [6.5e-5, 2e-4],
       },
       nu_s: {
         field: 'sample',
         meaning: 'kinematic viscosity of the sample',
         domain: liquidViscosity,
-        usual: [1e-5, 3e-4],
+        usual: [3e-5, 6e-5],
       },
     },
     read: ({ finding }) => finding.value,

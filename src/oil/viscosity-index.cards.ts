@@ -24,12 +24,12 @@ const at100 = (least: number, most: number) =>
 export const viscosityIndexCards = {
   viscosityIndex: card({
     of: viscosityIndex,
-    name: 'viscosity index up to 100, from 8.8 to 8.9 mm²/s',
+    name: 'viscosity index up to 100, from 11.0 to 11.1 mm²/s',
     gives,
-    letters: { U: at40(7.2e-5, 8.4e-5), nu: at100(8.8e-6, 8.9e-6) },
+    letters: { U: at40(9.7e-5, 1.1e-4), nu: at100(1.1e-5, 1.11e-5) },
     where: [
-      'L = 118.5 + (120.9 - 118.5) * (nu / (1 mm^2/s) - 8.8) / 0.1',
-      'H = 68.79 + (69.94 - 68.79) * (nu / (1 mm^2/s) - 8.8) / 0.1',
+      'L = 173.9 + (176.6 - 173.9) * (nu / (1 mm^2/s) - 11) / 0.1',
+      'H = 95.19 + (96.45 - 95.19) * (nu / (1 mm^2/s) - 11) / 0.1',
     ],
     tabled: ['L', 'H'],
     expression: '100 * (L - U / (1 mm^2/s)) / (L - H)',
@@ -38,15 +38,15 @@ export const viscosityIndexCards = {
         with: { U: 5e-6, nu: 1.9e-6 },
         names: 'at100C',
       },
-      'the oil does not thin by warming': { with: { U: 8e-6 }, names: 'at40C' },
+      'the oil does not thin by warming': { with: { U: 1e-5 }, names: 'at40C' },
     },
     source: D2270,
   }),
   viscosityIndexOfThickOil: card({
     of: viscosityIndex,
-    name: 'viscosity index up to 100, above 70 mm²/s',
+    name: 'viscosity index up to 100 of a gear oil, above 70 mm²/s',
     gives,
-    letters: { U: at40(3e-3, 4.5e-3), nu: at100(7.5e-5, 1e-4) },
+    letters: { U: at40(2e-3, 2.6e-3), nu: at100(7.2e-5, 8e-5) },
     where: [
       'L = 0.8353 * (nu / (1 mm^2/s))^2 + 14.67 * nu / (1 mm^2/s) - 216',
       'H = 0.1684 * (nu / (1 mm^2/s))^2 + 11.85 * nu / (1 mm^2/s) - 97',
@@ -56,11 +56,11 @@ export const viscosityIndexCards = {
   }),
   viscosityIndexAbove100: card({
     of: viscosityIndex,
-    name: 'viscosity index above 100, from 5.0 to 5.1 mm²/s',
+    name: 'viscosity index above 100, from 11.0 to 11.1 mm²/s',
     gives,
-    letters: { U: at40(1.5e-5, 2.8e-5), nu: at100(5e-6, 5.1e-6) },
+    letters: { U: at40(8e-5, 9.2e-5), nu: at100(1.1e-5, 1.11e-5) },
     where: [
-      'H = 28.49 + (29.46 - 28.49) * (nu / (1 mm^2/s) - 5) / 0.1',
+      'H = 95.19 + (96.45 - 95.19) * (nu / (1 mm^2/s) - 11) / 0.1',
       'N = log(H / (U / (1 mm^2/s))) / log(nu / (1 mm^2/s))',
     ],
     tabled: ['H'],

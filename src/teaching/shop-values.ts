@@ -1,7 +1,10 @@
 import { type CardLetter, sizeStep, type WrittenCard } from '../judging/internal.js';
 import {
   type Dimension,
+  inch,
+  mm,
   type Quantity,
+  thou,
   type Unit,
   type UnitSystem,
   valueIn,
@@ -13,6 +16,16 @@ const WIDE = 20;
 
 /** The steps that shells and pistons are made in, in thou and in mm. */
 const STEPS: Readonly<Record<UnitSystem, number>> = { inch: 10, metric: 0.25 };
+
+/** What a micrometer or a dial is read to, in the units of its scale. */
+const LEAST_READ: ReadonlyMap<Unit<Dimension>, number> = /* @__PURE__ */ new Map<
+  Unit<Dimension>,
+  number
+>([
+  [inch, 1e-4],
+  [thou, 0.1],
+  [mm, 1e-3],
+]);
 
 /** How a shop reads a letter. */
 export interface ShopReading {
@@ -49,7 +62,7 @@ export function shopReading(
   const inUnit = (value: number) => valueIn(value as Quantity<Dimension>, unit);
   if (made !== undefined) return { unit, ...ofSizes('inch' in made ? made[system] : made, unit) };
   const halfRange = (inUnit(most) - inUnit(least)) / 2;
-  const leastStep = domain === sizeStep ? STEPS[system] : 0;
+  const leastStep = domain === sizeStep ? STEPS[system] : (LEAST_READ.get(unit) ?? 0);
   return {
     unit,
     round: (value, finer = 1) => {

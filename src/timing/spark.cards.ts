@@ -1,4 +1,4 @@
-import { card } from '../judging/internal.js';
+import { card, everyStep } from '../judging/internal.js';
 import { degree, mm, ratio } from '../quantities/index.js';
 import {
   breakerSpeedRatio,
@@ -15,15 +15,27 @@ import { sparkSetting } from './spark.js';
 
 const i = {
   field: 'speedRatio',
-  meaning: 'turns of the magneto or the cam for one of the crank',
+  meaning: 'turns of the magneto or cam for one turn of the crank',
   domain: breakerSpeedRatio,
   usual: [0.5, 1.5],
   made: [0.5, 1, 1.5],
 } as const;
 const held = {
-  L: { field: 'lag', meaning: 'lag of the coupling', domain: sparkLag, usual: [0.1, 0.4] },
+  L: {
+    field: 'lag',
+    meaning: 'lag of the coupling',
+    domain: sparkLag,
+    usual: [0.1, 0.4],
+    made: everyStep(degree, 8, 20, 1),
+  },
   i,
-  R: { field: 'retard', meaning: 'retard of the lever', domain: sparkLag, usual: [0.01, 0.2] },
+  R: {
+    field: 'retard',
+    meaning: 'retard of the lever',
+    domain: sparkLag,
+    usual: [0.01, 0.2],
+    made: everyStep(degree, 1, 8, 1),
+  },
 } as const;
 const edge = {
   D_r: {
@@ -43,8 +55,8 @@ const geometry = 'geometry';
 export const sparkCards = {
   sparkHeldBack: card({
     of: sparkSetting,
-    name: 'how far the spark is held back for starting',
-    gives: { symbol: 'H', meaning: 'held back, at the crank', dimension: 'angle' },
+    name: 'retard of the spark for starting',
+    gives: { symbol: 'H', meaning: 'retard at the crank', dimension: 'angle' },
     letters: held,
     call: ({ L, i, R }) => [{ advance: degree(20), lag: L, speedRatio: i, retard: R }],
     read: ({ heldBack }) => heldBack,
@@ -62,6 +74,7 @@ export const sparkCards = {
         meaning: 'spark before top, running',
         domain: sparkAdvance,
         usual: [0.2, 0.5],
+        made: everyStep(degree, 18, 30, 1),
       },
       ...held,
     },
@@ -73,8 +86,8 @@ export const sparkCards = {
   }),
   dwellByShare: card({
     of: pointsDwell,
-    name: 'dwell of points of a cam with four lobes, from its share',
-    gives: { symbol: 'w', meaning: 'dwell, turn of the cam', dimension: 'angle' },
+    name: 'dwell of points on a four-lobe cam, from its share',
+    gives: { symbol: 'w', meaning: 'dwell, as an angle of the cam', dimension: 'angle' },
     letters: {
       x: { field: 'share', meaning: 'share of the dwell', domain: pointsShare, usual: [0.4, 0.7] },
     },
@@ -87,12 +100,12 @@ export const sparkCards = {
   }),
   dwellShare: card({
     of: pointsDwell,
-    name: 'share of the dwell of points of a cam with four lobes',
+    name: 'share of the dwell of points on a four-lobe cam',
     gives: { symbol: 'x', meaning: 'share of the dwell', dimension: 'ratio' },
     letters: {
       w: {
         field: 'dwell',
-        meaning: 'dwell, turn of the cam',
+        meaning: 'dwell, as an angle of the cam',
         domain: pointsAngle,
         usual: [0.6, 1.2],
       },
@@ -110,8 +123,20 @@ export const sparkCards = {
     name: 'spark later by a change of dwell',
     gives: { symbol: 'B', meaning: 'spark later, at the crank', dimension: 'angle' },
     letters: {
-      w_1: { field: 'from', meaning: 'dwell before', domain: pointsAngle, usual: [0.6, 0.8] },
-      w_2: { field: 'to', meaning: 'dwell after', domain: pointsAngle, usual: [0.9, 1.2] },
+      w_1: {
+        field: 'from',
+        meaning: 'dwell before',
+        domain: pointsAngle,
+        usual: [0.8, 0.91],
+        made: everyStep(degree, 46, 52, 1),
+      },
+      w_2: {
+        field: 'to',
+        meaning: 'dwell after',
+        domain: pointsAngle,
+        usual: [0.91, 1.02],
+        made: everyStep(degree, 52, 58, 1),
+      },
       i,
     },
     expression: '(w_2 - w_1) / 2 / i',

@@ -36,7 +36,7 @@ export const topDeadCentreCards = {
   }),
   angleFromStop: card({
     of: topDeadCentre,
-    name: 'how far a stop holds the crank from the top',
+    name: 'crank angle of a stop from top dead centre',
     gives: { symbol: 'a_s', meaning: 'crank from top dead centre', dimension: 'angle' },
     letters: stops,
     read: ({ fromStop }) => fromStop,
@@ -45,7 +45,7 @@ export const topDeadCentreCards = {
   }),
   crankPlace: card({
     of: crankPlace,
-    name: 'place of the crank from a degree wheel',
+    name: 'crank angle from a degree wheel',
     gives: { symbol: 'a', meaning: 'crank after top dead centre', dimension: 'angle' },
     letters: {
       a_w: {
@@ -56,7 +56,7 @@ export const topDeadCentreCards = {
       },
       a_t: {
         field: 'top',
-        meaning: 'its reading at top dead centre',
+        meaning: 'reading of the wheel at top dead centre',
         domain: wheelReading,
         usual: [0.01, 0.2],
       },

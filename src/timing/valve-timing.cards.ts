@@ -1,10 +1,17 @@
-import { card } from '../judging/internal.js';
+import { card, everyStep } from '../judging/internal.js';
 import { type Angle, degree } from '../quantities/index.js';
 import { turnFromCentre } from './domains.js';
 import { valveTiming } from './valve-timing.js';
 
 const at = (field: string, written: string, meaning: string, usual: readonly [number, number]) =>
-  ({ field: `${field}.angle`, written, meaning, domain: turnFromCentre, usual }) as const;
+  ({
+    field: `${field}.angle`,
+    written,
+    meaning,
+    domain: turnFromCentre,
+    usual,
+    made: everyStep(degree, 3, 57, 1).filter((angle) => angle >= usual[0] && angle <= usual[1]),
+  }) as const;
 const inlet = {
   a: at('inletOpens', 'inletOpens', 'inlet opens before top', [0.05, 0.4]),
   b: at('inletCloses', 'inletCloses', 'inlet closes after bottom', [0.3, 1]),
@@ -99,7 +106,11 @@ export const valveTimingCards = {
   camAdvance: card({
     of: valveTiming,
     name: 'advance of the cam',
-    gives: { symbol: 'epsilon', meaning: 'cam ahead of an even overlap', dimension: 'angle' },
+    gives: {
+      symbol: 'epsilon',
+      meaning: 'advance of the cam from even overlap',
+      dimension: 'angle',
+    },
     letters: { ...inlet, ...exhaust },
     call: ({ a, b, c, d }) => [{ ...inletAt(a, b), ...exhaustAt(c, d) }],
     read: (timing) => timing.camAdvance,

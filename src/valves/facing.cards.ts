@@ -43,7 +43,7 @@ const length = (symbol: string, meaning: string) =>
 export const facingCards = {
   valveSink: card({
     of: afterFacing,
-    name: 'how far grinding lets a valve sink',
+    name: 'sink of a valve by grinding',
     gives: length('s', 'how much deeper the valve sits'),
     letters: { beta, c, f },
     read: ({ sink }) => sink,

@@ -9,7 +9,7 @@ const stem = { domain: stemDiameter, usual: [0.0079, 0.00795] } as const;
 const rocked = {
   R: {
     field: 'rock',
-    meaning: 'what the dial shows from side to side',
+    meaning: 'dial swing from side to side',
     domain: valveRock,
     usual: [0.0001, 0.0006],
   },
@@ -21,7 +21,7 @@ const rocked = {
   },
   h: {
     field: 'overhang',
-    meaning: 'from its end to the dial',
+    meaning: 'from the end of the guide to the dial',
     domain: guideReach,
     usual: [0.02, 0.05],
   },

@@ -1,4 +1,4 @@
-import { card } from '../judging/internal.js';
+import { card, everyStep } from '../judging/internal.js';
 import { linearExpansion, partTemperature } from '../measuring/internal.js';
 import {
   celsius,
@@ -7,6 +7,7 @@ import {
   ppmPerKelvin,
   type Temperature,
   type ThermalExpansion,
+  thou,
 } from '../quantities/index.js';
 import { rockerArmRatio, trainLength, trainTemperature, valveLash, wantedLash } from './domains.js';
 import { lashGrowth, type WarmLength } from './lash-growth.js';
@@ -47,9 +48,9 @@ const lettersOf = (
     {
       field: `${at}.expansion.coefficient.${end}`,
       written: `${written}Expansion`,
-      meaning: `${end === 'min' ? 'least' : 'most'} that the ${what} expands`,
+      meaning: `${end === 'min' ? 'least' : 'most'} expansion coefficient of the ${what}`,
       domain: linearExpansion,
-      usual: [10e-6, 24e-6],
+      usual: [10e-6, 13e-6],
     },
     {
       field: `${at}.temperature`,
@@ -82,6 +83,7 @@ const w = {
   meaning: 'lash wanted',
   domain: wantedLash,
   usual: [0.0005, 0.0008],
+  made: { inch: everyStep(thou, 12, 16, 1), metric: everyStep(mm, 0.3, 0.4, 0.05) },
 } as const;
 const expansion = 'linear expansion';
 const length = (symbol: string, meaning: string) =>
@@ -158,8 +160,8 @@ export const lashCards = {
   }),
   stemToGrind: card({
     of: stemToGrind,
-    name: 'what to grind off a stem',
-    gives: length('b', 'to grind off'),
+    name: 'metal to grind off a valve stem',
+    gives: length('b', 'metal to grind off the stem'),
     letters: { w: { ...w, field: 'wanted.min', written: 'wanted' }, l },
     call: ({ w, l }) => [{ lash: l, wanted: { min: w, max: 0.003 as Length } }],
     read: (work) => (work.outcome === 'grind the stem' ? work.by.min : undefined),
@@ -170,13 +172,14 @@ export const lashCards = {
   coldLash: card({
     of: lashGrowth,
     name: 'lash to set cold',
-    gives: length('l_c', 'most lash to set cold'),
+    gives: length('l_c', 'lash to set cold, at most'),
     letters: {
       l_h: {
         field: 'hotLash',
         meaning: 'lash wanted hot',
         domain: wantedLash,
         usual: [0.0001, 0.0004],
+        made: { inch: everyStep(thou, 4, 8, 1), metric: everyStep(mm, 0.1, 0.2, 0.05) },
       },
       L_b,
       a_b,

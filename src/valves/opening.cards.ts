@@ -60,7 +60,7 @@ const d_s = {
 } as const;
 const lift = {
   field: 'lift',
-  meaning: 'how far the valve is off its seat',
+  meaning: 'lift of the valve off its seat',
   domain: openLift,
 } as const;
 const seat = { D_v, s, beta } as const;
@@ -130,7 +130,7 @@ export const openingCards = {
   portArea: card({
     of: valveArea,
     name: 'area of a port round its stem',
-    gives: { symbol: 'A_p', meaning: 'what the port leaves', dimension: 'area' },
+    gives: { symbol: 'A_p', meaning: 'area of the port round the stem', dimension: 'area' },
     letters: hole,
     call: ({ D_p, d_s }) => [portOf(D_p, { stemDiameter: d_s })],
     read: ({ port }) => port,

@@ -74,7 +74,7 @@ export const springTestCards = {
   testedFreeHeight: card({
     of: springTest,
     name: 'free height of a spring from a tester',
-    gives: { symbol: 'h_f', meaning: 'height at which it presses no more', dimension: 'length' },
+    gives: { symbol: 'h_f', meaning: 'free height', dimension: 'length' },
     letters: tested,
     where: ['rate = (F_2 - F_1) / (h_1 - h_2)'],
     call: ({ F_1, h_1, F_2, h_2 }) => [
@@ -86,8 +86,8 @@ export const springTestCards = {
   }),
   springLoss: card({
     of: springTest,
-    name: 'share of its force that a spring has lost',
-    gives: { symbol: 'x', meaning: 'share that is lost', dimension: 'ratio' },
+    name: 'loss of force of a spring',
+    gives: { symbol: 'x', meaning: 'share lost', dimension: 'ratio' },
     letters: { F_1: closed.F_1, S_1 },
     call: ({ F_1, S_1 }) => [
       {

@@ -29,7 +29,7 @@ const D_o = {
 } as const;
 const n_t = {
   field: 'coils',
-  meaning: 'all coils',
+  meaning: 'total coils',
   domain: coilCount,
   usual: [7, 9],
   made: [7, 7.5, 8, 8.5, 9],
@@ -63,7 +63,7 @@ const h_f = {
 } as const;
 const h = {
   field: 'height',
-  meaning: 'height that it is pressed to',
+  meaning: 'compressed height',
   domain: springHeight,
   usual: [0.038, 0.043],
 } as const;
@@ -129,7 +129,7 @@ export const springCards = {
   groundSolidHeight: card({
     of: valveSpring,
     name: 'solid height of a spring with ground ends',
-    gives: { symbol: 'h_s', meaning: 'height with all coils shut', dimension: 'length' },
+    gives: { symbol: 'h_s', meaning: 'solid height', dimension: 'length' },
     letters: { d, n_t },
     call: ({ d, n_t }) => [wound(d, n_t, 'squared and ground')],
     read: ({ solidHeight }) => solidHeight,
@@ -139,7 +139,7 @@ export const springCards = {
   squaredSolidHeight: card({
     of: valveSpring,
     name: 'solid height of a spring with round ends',
-    gives: { symbol: 'h_s', meaning: 'height with all coils shut', dimension: 'length' },
+    gives: { symbol: 'h_s', meaning: 'solid height', dimension: 'length' },
     letters: { d, n_t },
     call: ({ d, n_t }) => [wound(d, n_t, 'squared')],
     read: ({ solidHeight }) => solidHeight,
@@ -197,7 +197,7 @@ export const springCards = {
   roomBeforeCoilBind: card({
     of: springAtHeight,
     name: 'room before coil bind',
-    gives: { symbol: 'r', meaning: 'how much further it goes', dimension: 'length' },
+    gives: { symbol: 'r', meaning: 'travel left before coil bind', dimension: 'length' },
     letters: { h, d, n_t },
     call: ({ h, d, n_t }) => [
       { ...wound(d, n_t, 'squared and ground'), freeHeight: 1 as Length, height: h },
@@ -209,7 +209,7 @@ export const springCards = {
   surgeOrder: card({
     of: springSurge,
     name: 'surge order of a spring over its cam',
-    gives: { symbol: 'n', meaning: 'swings in a turn of the cam', dimension: 'ratio' },
+    gives: { symbol: 'n', meaning: 'surge swings for each turn of the cam', dimension: 'ratio' },
     letters: {
       f: {
         field: 'surgeFrequency',

@@ -93,8 +93,9 @@ describe('exercise', () => {
   it.each<[CardName, string, 'inch' | 'metric', readonly string[]]>([
     ['threadStressArea', 'd', 'metric', ['8 mm', '10 mm', '12 mm']],
     ['threadStressArea', 'P', 'metric', ['1 mm', '1.25 mm']],
-    ['threadStressArea', 'd', 'inch', ['8 mm', '10 mm', '12 mm']],
-    ['screwTorque', 'd', 'inch', ['0.3125 in', '0.375 in']],
+    ['unifiedStressArea', 'd', 'inch', ['0.4375 in', '0.5 in']],
+    ['screwTorque', 'P', 'inch', ['0.0625 in', '0.04167 in']],
+    ['turnOfNut', 'P', 'metric', ['1.25 mm', '1.5 mm']],
     ['sparkHeldBack', 'i', 'metric', ['0.5', '1', '1.5']],
     ['springRate', 'n_d', 'metric', ['1.5', '2']],
     ['areaToRim', 'beta', 'inch', ['30 deg', '45 deg']],

@@ -34,7 +34,7 @@ export const filmRegimeCards = {
   }),
   filmRatio: card({
     of: filmRegime,
-    name: 'film over roughness',
+    name: 'film ratio',
     gives: { symbol: 'R', meaning: 'film ratio', dimension: 'ratio' },
     letters: {
       h: { field: 'film', meaning: 'least film', domain: oilFilm, usual: [1e-7, 1e-5] },

@@ -61,8 +61,8 @@ export const filmCards = {
   }),
   petroffTorque: card({
     of: petroff,
-    name: 'drag of a centred journal',
-    gives: { symbol: 'T', meaning: 'torque against the turning', dimension: 'torque' },
+    name: 'drag torque of a centred journal',
+    gives: { symbol: 'T', meaning: 'drag torque', dimension: 'torque' },
     letters: turning,
     read: ({ torque }) => torque,
     expression: 'pi * mu * (omega / (1 rad)) * D^3 * L / (2 * C)',
@@ -71,8 +71,8 @@ export const filmCards = {
   }),
   petroffPower: card({
     of: petroff,
-    name: 'power that the drag of a centred journal takes',
-    gives: { symbol: 'P', meaning: 'power, all of it heat in the oil', dimension: 'power' },
+    name: 'power lost to the drag of a centred journal',
+    gives: { symbol: 'P', meaning: 'power lost, all of it heat in the oil', dimension: 'power' },
     letters: turning,
     read: ({ power }) => power,
     where: ['T = pi * mu * (omega / (1 rad)) * D^3 * L / (2 * C)'],

@@ -7,7 +7,7 @@ import { temperatureRise } from './temperature-rise.js';
 export const temperatureRiseCards = {
   temperatureRise: card({
     of: temperatureRise,
-    name: 'how far friction warms the oil of a bearing',
+    name: 'rise of the oil temperature in a bearing',
     gives: { symbol: 't', meaning: 'rise of temperature', dimension: 'temperatureDifference' },
     letters: {
       P: { field: 'power', meaning: 'power of friction', domain: frictionPower, usual: [5, 500] },

@@ -33,7 +33,7 @@ const TRAVEL = {
   },
   alpha: {
     field: 'inletCloses',
-    meaning: 'how far past bottom dead centre the inlet closes',
+    meaning: 'closing of the inlet, after bottom dead centre',
     domain: inletClosing,
     usual: [0.3, 1.2],
   },
@@ -55,13 +55,13 @@ const p_a = {
 const GAUGES = {
   p_s: {
     field: 'supply',
-    meaning: 'gauge pressure that is fed in',
+    meaning: 'gauge pressure supplied',
     domain: testAir,
     usual: [5e5, 6e5],
   },
   p_h: {
     field: 'held',
-    meaning: 'gauge pressure that is held',
+    meaning: 'gauge pressure held in the cylinder',
     domain: heldAir,
     usual: [3e5, 4.8e5],
   },
@@ -108,17 +108,21 @@ export const compressionPressureCards = {
   }),
   compressionInAir: card({
     of: compressionInAir,
-    name: 'compression in another air',
-    gives: { symbol: 'p_2', meaning: 'what the gauge would show', dimension: 'gaugePressure' },
+    name: 'compression reading at another air pressure',
+    gives: {
+      symbol: 'p_2',
+      meaning: 'gauge reading at the other air pressure',
+      dimension: 'gaugePressure',
+    },
     letters: {
       p_1: {
         field: 'reading',
-        meaning: 'what the gauge shows',
+        meaning: 'gauge reading',
         domain: compressionReading,
         usual: [5e5, 1e6],
       },
-      a_1: { ...p_a, field: 'from', meaning: 'air that it is of' },
-      a_2: { ...p_a, field: 'to', meaning: 'air that it is wanted for' },
+      a_1: { ...p_a, field: 'from', meaning: 'air pressure it was read at' },
+      a_2: { ...p_a, field: 'to', meaning: 'air pressure it is wanted for' },
     },
     expression: 'p_1 * a_2 / a_1',
     example: { p_1: kPaGauge(600), a_1: kPa(101), a_2: kPa(85) },
@@ -126,7 +130,7 @@ export const compressionPressureCards = {
   }),
   travelLeft: card({
     of: crankingPressure,
-    name: 'stroke left once the inlet is shut',
+    name: 'stroke left after the inlet closes',
     gives: { symbol: 'x', meaning: 'stroke left', dimension: 'length' },
     letters: TRAVEL,
     call: (v) => [
@@ -140,8 +144,12 @@ export const compressionPressureCards = {
   }),
   effectiveRatio: card({
     of: crankingPressure,
-    name: 'compression ratio that is left',
-    gives: { symbol: 'epsilon_e', meaning: 'ratio from the closed inlet on', dimension: 'ratio' },
+    name: 'compression ratio after the inlet closes',
+    gives: {
+      symbol: 'epsilon_e',
+      meaning: 'compression ratio from the closing of the inlet',
+      dimension: 'ratio',
+    },
     letters: { ...TRAVEL, epsilon },
     read: ({ effectiveRatio }) => effectiveRatio.min,
     where: [...LEAN, `travelLeft = ${LEFT}`],
@@ -172,8 +180,8 @@ export const compressionPressureCards = {
   }),
   leakage: card({
     of: leakDown,
-    name: 'share of the air pressure that a cylinder loses',
-    gives: { symbol: 'x', meaning: 'share that is lost', dimension: 'ratio' },
+    name: 'share of the test pressure that a cylinder loses',
+    gives: { symbol: 'x', meaning: 'share lost', dimension: 'ratio' },
     letters: GAUGES,
     read: ({ lost }) => lost,
     expression: '1 - p_h / p_s',
@@ -198,7 +206,7 @@ export const compressionPressureCards = {
   leakageFlow: card({
     of: leakDown,
     name: 'air that a leaking cylinder is fed',
-    gives: { symbol: 'Q', meaning: 'flow, measured as in the room', dimension: 'flow' },
+    gives: { symbol: 'Q', meaning: 'flow, at the pressure of the room', dimension: 'flow' },
     letters: {
       ...ORIFICE,
       C: {

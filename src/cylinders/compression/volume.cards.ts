@@ -28,7 +28,7 @@ const CHAMBER = {
   },
   V_b: {
     field: 'blockChamber',
-    meaning: 'what of it lies in the block',
+    meaning: 'part of the chamber in the block',
     domain: chamberVolume,
     usual: [1e-5, 3e-5],
   },
@@ -40,7 +40,7 @@ const CHAMBER = {
   },
   V_c: {
     field: 'crown',
-    meaning: 'what the crown fills',
+    meaning: 'volume of the crown, below zero for a dish',
     domain: crownVolume,
     usual: [-1e-5, 1e-5],
   },
@@ -83,7 +83,7 @@ const POURED = {
   V_p: {
     field: 'poured[0]',
     written: 'leastPoured',
-    meaning: 'what ran in',
+    meaning: 'volume poured in',
     domain: chamberVolume,
     usual: [5e-5, 7e-5],
   },
@@ -101,13 +101,13 @@ export const compressionVolumeCards = {
   }),
   pouredVolume: card({
     of: clearanceVolumeByBurette,
-    name: 'least volume of a space that was poured',
+    name: 'least volume of a poured space',
     gives: { symbol: 'V_min', meaning: 'least volume', dimension: 'volume' },
     letters: {
       ...POURED,
       V_o: {
         field: 'besides',
-        meaning: 'what is no part of the space',
+        meaning: 'volume poured outside the space',
         domain: pouringError,
         usual: [0, 1e-6],
       },
@@ -129,12 +129,12 @@ export const compressionVolumeCards = {
   crownVolume: card({
     of: crownVolumeByBurette,
     name: 'volume of a crown',
-    gives: { symbol: 'V_c', meaning: 'most that the crown fills', dimension: 'volume' },
+    gives: { symbol: 'V_c', meaning: 'volume of the crown, at most', dimension: 'volume' },
     letters: {
       D: { ...SIZE.D, usual: [0.08, 0.09] },
       h: {
         field: 'depth',
-        meaning: 'flat edge below the deck',
+        meaning: 'edge of the crown below the deck',
         domain: depthInBore,
         usual: [0.012, 0.014],
       },
@@ -176,7 +176,7 @@ export const compressionVolumeCards = {
   skimForRatio: card({
     of: skimForRatio,
     name: 'skim for a compression ratio',
-    gives: { symbol: 'x', meaning: 'what comes off', dimension: 'length' },
+    gives: { symbol: 'x', meaning: 'thickness to skim off', dimension: 'length' },
     letters: {
       ...CHAMBER,
       D: { ...SIZE.D, usual: [0.05, 0.06] },

@@ -1,6 +1,20 @@
-import { card, diameter, diametralClearance, downFrom, upFrom } from '../../judging/internal.js';
+import {
+  card,
+  diameter,
+  diametralClearance,
+  downFrom,
+  everyStep,
+  upFrom,
+} from '../../judging/internal.js';
 import { linearExpansion, partTemperature } from '../../measuring/internal.js';
-import { celsius, mm, ppmPerKelvin, type ThermalExpansion } from '../../quantities/index.js';
+import {
+  celsius,
+  micrometre,
+  mm,
+  ppmPerKelvin,
+  type ThermalExpansion,
+  thou,
+} from '../../quantities/index.js';
 import { bushingWall } from '../domains.js';
 import { pinFit } from './pin-fit.js';
 import { pinReamSize } from './ream-size.js';
@@ -19,7 +33,7 @@ const pin = {
 } as const;
 const bore = {
   field: 'bore',
-  meaning: 'diameter of its bore',
+  meaning: 'bore for the pin',
   domain: diameter,
   usual: [0.02, 0.02002],
 } as const;
@@ -28,7 +42,7 @@ const ofWarm = {
   a_b: {
     field: 'warmBore.expansion.coefficient.min',
     written: 'boreExpansion',
-    meaning: 'least that the metal around the bore expands',
+    meaning: 'least expansion coefficient of the metal around the bore',
     domain: linearExpansion,
     usual: [19e-6, 22e-6],
   },
@@ -43,7 +57,7 @@ const ofWarm = {
   a_p: {
     field: 'warmPin.expansion.coefficient.max',
     written: 'pinExpansion',
-    meaning: 'most that the pin expands',
+    meaning: 'most expansion coefficient of the pin',
     domain: linearExpansion,
     usual: [11e-6, 12.1e-6],
   },
@@ -101,7 +115,7 @@ export const pinCards = {
   }),
   heldPinFit: card({
     of: pinFit,
-    name: 'clearance of a warm piston pin in a bushing that its rod holds',
+    name: 'clearance of a warm piston pin in a pressed-in bushing',
     gives: { symbol: 'c_h', meaning: 'least diametral clearance when warm', dimension: 'length' },
     letters: {
       ...ofWarm,
@@ -114,7 +128,7 @@ export const pinCards = {
       a_w: {
         field: 'warmBushing.expansion.coefficient.max',
         written: 'bushingExpansion',
-        meaning: 'most that the bushing expands',
+        meaning: 'most expansion coefficient of the bushing',
         domain: linearExpansion,
         usual: [17e-6, 18e-6],
       },
@@ -145,7 +159,7 @@ export const pinCards = {
   }),
   leastPinReamSize: card({
     of: pinReamSize,
-    name: 'least that a bore is reamed to for a pin',
+    name: 'least bore to ream for a pin',
     gives: { symbol: 'D_min', meaning: 'least bore', dimension: 'length' },
     letters: {
       d: { ...pin, field: 'pin.max', written: 'largestPin', meaning: 'largest pin diameter' },
@@ -155,7 +169,7 @@ export const pinCards = {
         meaning: 'least diametral clearance wanted',
         domain: diametralClearance,
         usual: [0.000005, 0.00001],
-        made: { metric: [0.000005, 0.000008], inch: [0.00000508, 0.00000762] },
+        made: { inch: everyStep(thou, 0.2, 0.4, 0.1), metric: everyStep(micrometre, 5, 10, 1) },
       },
     },
     call: ({ d, c }) => [
@@ -170,7 +184,7 @@ export const pinCards = {
   }),
   mostPinReamSize: card({
     of: pinReamSize,
-    name: 'most that a bore is reamed to for a pin',
+    name: 'most bore to ream for a pin',
     gives: { symbol: 'D_max', meaning: 'most bore', dimension: 'length' },
     letters: {
       d: { ...pin, field: 'pin.min', written: 'smallestPin', meaning: 'smallest pin diameter' },
@@ -180,7 +194,7 @@ export const pinCards = {
         meaning: 'most diametral clearance wanted',
         domain: diametralClearance,
         usual: [0.00002, 0.00003],
-        made: { metric: [0.00002, 0.000025], inch: [0.0000203, 0.0000254] },
+        made: { inch: everyStep(thou, 0.8, 1.2, 0.1), metric: everyStep(micrometre, 20, 30, 5) },
       },
     },
     call: ({ d, c }) => [

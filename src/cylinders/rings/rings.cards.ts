@@ -58,8 +58,8 @@ export const ringCards = {
   }),
   ringBackClearance: card({
     of: ringBackClearance,
-    name: 'room behind a ring',
-    gives: { symbol: 'c', meaning: 'radial clearance in the middle', dimension: 'length' },
+    name: 'back clearance of a ring',
+    gives: { symbol: 'c', meaning: 'radial back clearance, piston central', dimension: 'length' },
     letters: {
       D: bore,
       D_r: {
@@ -78,8 +78,12 @@ export const ringCards = {
   }),
   ringBackClearanceByDepth: card({
     of: ringBackClearance,
-    name: 'room behind a ring, from the depth of its groove, with the piston against the wall',
-    gives: { symbol: 'c', meaning: 'least radial clearance', dimension: 'length' },
+    name: 'least back clearance of a ring, from the depth of its groove',
+    gives: {
+      symbol: 'c',
+      meaning: 'radial back clearance, piston against the wall',
+      dimension: 'length',
+    },
     letters: {
       D: bore,
       D_l: {
@@ -114,7 +118,7 @@ export const ringCards = {
   }),
   ringLeakArea: card({
     of: ringLeakArea,
-    name: 'opening that the gap of a ring leaves',
+    name: 'leak area of a ring gap',
     gives: { symbol: 'A', meaning: 'area left open', dimension: 'area' },
     letters: {
       g: { field: 'rings[0].gap', ...gap },
@@ -127,7 +131,7 @@ export const ringCards = {
   }),
   ringLeakHole: card({
     of: ringLeakArea,
-    name: 'hole that leaks as much as two gaps in a row',
+    name: 'hole that leaks as much as two ring gaps in a row',
     gives: { symbol: 'd', meaning: 'diameter of the hole', dimension: 'length' },
     letters: {
       g_1: { field: 'rings[0].gap', written: 'firstGap', ...gap },

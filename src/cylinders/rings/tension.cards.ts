@@ -1,5 +1,5 @@
 import { card, diameter } from '../../judging/internal.js';
-import { elasticModulus } from '../../measuring/internal.js';
+import { elasticModulus, ofGreyIron } from '../../measuring/internal.js';
 import { type Length, mm, type Quantity } from '../../quantities/index.js';
 import { openRingGap, ringGap, ringThickness, ringWidth } from '../domains.js';
 import { ringTension } from './tension.js';
@@ -14,16 +14,16 @@ const thickness = {
   field: 'radialThickness',
   meaning: 'radial thickness of the ring',
   domain: ringThickness,
-  usual: [0.0028, 0.0033],
+  usual: [0.0029, 0.0033],
 } as const;
 
 const ofTension = {
   D: bore,
   m: {
     field: 'freeGap',
-    meaning: 'gap of the ring on the bench',
+    meaning: 'free gap of the ring',
     domain: openRingGap,
-    usual: [0.006, 0.012],
+    usual: [0.008, 0.01],
   },
   a: thickness,
   E: {
@@ -31,6 +31,7 @@ const ofTension = {
     meaning: 'modulus of elasticity of the ring, of grey iron',
     domain: elasticModulus,
     usual: [9e10, 1.1e11],
+    made: ofGreyIron,
   },
 } as const;
 const s = {
@@ -94,7 +95,7 @@ export const ringTensionCards = {
   ringTangentialForce: card({
     of: ringTension,
     name: 'tangential force of a ring',
-    gives: { symbol: 'F_t', meaning: 'pull of a band that closes the ring', dimension: 'force' },
+    gives: { symbol: 'F_t', meaning: 'tangential force that closes the ring', dimension: 'force' },
     letters: {
       ...ofTension,
       s,
@@ -114,7 +115,7 @@ export const ringTensionCards = {
   ringClosedStress: card({
     of: ringTension,
     name: 'stress of a ring in its bore',
-    gives: { symbol: 'f', meaning: 'most bending stress', dimension: 'pressure' },
+    gives: { symbol: 'f', meaning: 'greatest bending stress', dimension: 'pressure' },
     letters: { ...ofTension, s },
     call: ({ s, ...of }) => tensionOf(of, { closedGap: s }),
     read: ({ closedStress }) => closedStress.max,
@@ -125,7 +126,7 @@ export const ringTensionCards = {
   ringSpreadStress: card({
     of: ringTension,
     name: 'stress of a ring spread over its piston',
-    gives: { symbol: 'f_s', meaning: 'most bending stress', dimension: 'pressure' },
+    gives: { symbol: 'f_s', meaning: 'greatest bending stress', dimension: 'pressure' },
     letters: {
       ...ofTension,
       m_s: {

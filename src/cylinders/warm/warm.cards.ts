@@ -1,4 +1,4 @@
-import { card, diameter } from '../../judging/internal.js';
+import { card, diameter, everyStep } from '../../judging/internal.js';
 import { linearExpansion, partTemperature } from '../../measuring/internal.js';
 import {
   celsius,
@@ -6,6 +6,7 @@ import {
   ppmPerKelvin,
   type Temperature,
   type ThermalExpansion,
+  thou,
 } from '../../quantities/index.js';
 import { ringGap, wantedRoom } from '../domains.js';
 import { coldPistonClearance, hotPistonClearance } from './piston-clearance.js';
@@ -38,7 +39,7 @@ const ofBore = {
   a_b: {
     field: 'warmBore.expansion.coefficient.min',
     written: 'boreExpansion',
-    meaning: 'least that the bore expands',
+    meaning: 'least expansion coefficient of the bore',
     domain: linearExpansion,
     usual: [10e-6, 12e-6],
   },
@@ -54,7 +55,7 @@ const ofPiston = {
   a_p: {
     field: 'warmPiston.expansion.coefficient.max',
     written: 'pistonExpansion',
-    meaning: 'most that the piston expands',
+    meaning: 'most expansion coefficient of the piston',
     domain: linearExpansion,
     usual: [19e-6, 23e-6],
   },
@@ -70,7 +71,7 @@ const ofRing = {
   a_r: {
     field: 'warmRing.expansion.coefficient.max',
     written: 'ringExpansion',
-    meaning: 'most that the ring expands',
+    meaning: 'most expansion coefficient of the ring',
     domain: linearExpansion,
     usual: [10e-6, 12e-6],
   },
@@ -106,6 +107,7 @@ export const warmCylinderCards = {
         meaning: 'least diametral clearance wanted warm',
         domain: wantedRoom,
         usual: [0.00002, 0.00008],
+        made: { inch: everyStep(thou, 1, 3, 0.5), metric: everyStep(mm, 0.02, 0.08, 0.01) },
       },
       ...ofBore,
       ...ofPiston,
@@ -212,7 +214,7 @@ export const warmCylinderCards = {
   }),
   leastColdRingGap: card({
     of: leastColdRingGap,
-    name: 'least ring gap that is safe cold',
+    name: 'least safe ring gap cold',
     gives: { symbol: 'g', meaning: 'least safe ring gap cold', dimension: 'length' },
     letters: {
       D: bore,
@@ -221,6 +223,7 @@ export const warmCylinderCards = {
         meaning: 'least gap wanted warm',
         domain: wantedRoom,
         usual: [0, 0.0002],
+        made: { inch: everyStep(thou, 2, 8, 1), metric: everyStep(mm, 0.05, 0.2, 0.05) },
       },
       ...ofBore,
       ...ofRing,
