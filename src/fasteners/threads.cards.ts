@@ -31,12 +31,12 @@ const ofAny = {
   P: { ...P, made: { metric: ISO.P, inch: UNF.P } },
 } as const;
 const ofMetric = {
-  d: { ...d, meaning: 'diameter of the metric thread', made: ISO.d },
-  P: { ...P, made: ISO.P },
+  d: { ...d, meaning: 'diameter of the metric thread', made: { metric: ISO.d } },
+  P: { ...P, made: { metric: ISO.P } },
 } as const;
 const ofUnified = {
-  d: { ...d, meaning: 'diameter of the unified thread', made: UNF.d },
-  P: { ...P, made: UNF.P },
+  d: { ...d, meaning: 'diameter of the unified thread', made: { inch: UNF.d } },
+  P: { ...P, made: { inch: UNF.P } },
 } as const;
 const metric = 'ISO 68-1 and ISO 898-1';
 const unified = 'ASME B1.1';

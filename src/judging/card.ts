@@ -30,8 +30,8 @@ export interface CardLetter {
   readonly domain: AnyDomain;
   /** Least and most that is usual in a small engine, in the coherent SI unit. */
   readonly usual: readonly [least: number, most: number];
-  /** The sizes that it is made, read or written in, where no shop meets others, in SI; one list, or one for each unit system. */
-  readonly made?: readonly number[] | Readonly<Record<UnitSystem, readonly number[]>>;
+  /** The sizes that it is made, read or written in, where no shop meets others, in SI; one list, one for each unit system, or one for the only system that it is made in. */
+  readonly made?: readonly number[] | Readonly<Partial<Record<UnitSystem, readonly number[]>>>;
 }
 
 /** Sizes from the least to the most, so many units apart: whole counts, or limits as a manual writes them. */

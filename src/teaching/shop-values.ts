@@ -37,18 +37,22 @@ export interface ShopReading {
 }
 
 /**
- * The units that a shop reads a card in. What is made to a metric standard alone is read in millimetres by every shop: a
- * metric thread has no size in inches.
+ * The units that a shop reads a card in. What is made in one system alone is read in it by every shop: a metric thread has
+ * no size in inches.
  */
 export const readIn = (
   { letters }: Pick<WrittenCard, 'letters'>,
   system: UnitSystem,
-): UnitSystem =>
-  Object.values(letters).some(
-    ({ made, domain }) => made && !('inch' in made) && domain.dimension === 'length',
-  )
-    ? 'metric'
-    : system;
+): UnitSystem => {
+  const made = Object.values(letters).flatMap((letter) =>
+    letter.made === undefined || isList(letter.made) ? [] : [letter.made],
+  );
+  const only = made.map((lists) => Object.keys(lists)).find(({ length }) => length === 1);
+  return (only?.[0] as UnitSystem | undefined) ?? system;
+};
+
+type Made = NonNullable<CardLetter['made']>;
+const isList = (made: Made): made is readonly number[] => Array.isArray(made);
 
 /** How a shop reads a letter in one of the unit systems. */
 export function shopReading(
@@ -60,7 +64,8 @@ export function shopReading(
   const typical = isWide ? Math.sqrt(least * most) : Math.max(Math.abs(least), Math.abs(most));
   const unit = shopUnit(domain.dimension, typical, system, ofLiquid);
   const inUnit = (value: number) => valueIn(value as Quantity<Dimension>, unit);
-  if (made !== undefined) return { unit, ...ofSizes('inch' in made ? made[system] : made, unit) };
+  const sizes = made && (isList(made) ? made : made[system]);
+  if (sizes !== undefined) return { unit, ...ofSizes(sizes, unit) };
   const halfRange = (inUnit(most) - inUnit(least)) / 2;
   const leastStep = domain === sizeStep ? STEPS[system] : (LEAST_READ.get(unit) ?? 0);
   return {

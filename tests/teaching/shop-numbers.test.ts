@@ -85,6 +85,12 @@ describe.each(systems)('numbers on %s sheets', (units) => {
     expect(readings.map(({ text }) => text).filter((text) => finer[units].test(text))).toEqual([]);
   });
 
+  it('are those of a thread in the only system that it is made in', () => {
+    for (const text of texts('threadStressArea', 'P', units)) expect(text).toMatch(/ mm$/);
+    for (const text of texts('unifiedStressArea', 'd', units)) expect(text).toMatch(/ in$/);
+    for (const { asks } of drawn('threadStressArea', units)) expect(asks.unit).toBe('mm²');
+  });
+
   it('leave a grey iron ring whole', () => {
     for (const name of ['ringClosedStress', 'ringSpreadStress'] as const) {
       for (const { value } of drawn(name, units)) expect(value, name).toBeLessThan(360e6);
