@@ -55,9 +55,9 @@ describe.each(functions.filter(({ numbers }) => numbers.length > 0))('$name', (t
 });
 
 /** Of more numbers than this every so-manieth is tried: a shed has hundreds, and a plan takes long. */
-const MOST_NUMBERS = tries(8, 30);
+const MOST_NUMBERS = tries(5, 30);
 /** Every number is tried by `npm run test:deep`. */
-const MOST_NAMED = tries(20, Infinity);
+const MOST_NAMED = tries(12, Infinity);
 
 /** The path that a call is refused for, if it is; the first of several that a reader finds. */
 async function refused(

@@ -22,7 +22,7 @@ const NAMED_OTHERWISE: Readonly<Record<string, (place: string) => string>> = {
   safeHours: (place) => place.replace(/^(?:sump|bearing)\.(?=.*[.[])/, ''),
 };
 /** Of more places than this in one call every so-manieth is tried: a gas trace has hundreds of readings alike. */
-const MOST_PLACES = tries(20, 75);
+const MOST_PLACES = tries(12, 75);
 
 describe.each(Object.entries(registry))('%s', (name, target) => {
   it('refuses a field that it does not know, in every object that it is given', async () => {

@@ -8,7 +8,7 @@ import { randomShed } from './random-sheds.js';
 describe('every engine of a plan', () => {
   it('passes inspection on its own, with the shells it was given and no others', async () => {
     let inspected = 0;
-    const sheds = tries(12, 120);
+    const sheds = tries(6, 120);
     for (let seed = 0; seed < sheds; seed++) {
       const shed = randomShed(seed);
       const { builds } = await planBuilds(shed);

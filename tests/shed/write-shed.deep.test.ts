@@ -4,7 +4,7 @@ import { tries } from '../support/tries.js';
 import { oddFile } from './odd-files.js';
 
 it('writes files, typed as no program would, as they were read: 400 of them where there is time', () => {
-  const files = tries(20, 400);
+  const files = tries(10, 400);
   let read = 0;
   for (let seed = 0; read < files; seed++) {
     const typed = oddFile(seed);
