@@ -28,6 +28,7 @@ import { describeThinFilm } from './describe-film.js';
 import { describeRing } from './describe-ring.js';
 import { describeFuelSpan, describeThinOil, WHY_THICK } from './describe-sample.js';
 import { actionLayout } from './layouts.js';
+import { tellSound } from './tell-sound.js';
 import { describeValveAction } from './valve-actions.js';
 
 /**
@@ -150,16 +151,16 @@ function describeGrind(
   const step = nameUndersize(plan.undersize, wording);
   const size = describeSpan(plan.target, 'length', wording.units);
   const left = describeStepsLeft(plan.stepsLeft, 'undersize');
-  const alone = sound.map(
-    ({ name, undersize }) => `${name} reads sound at ${nameUndersize(undersize, wording)}`,
+  const alone = new Map(
+    sound.map(({ name, undersize }) => [
+      name,
+      `${name} reads sound at ${nameUndersize(undersize, wording)}`,
+    ]),
   );
-  const spare =
-    alone.length === 0
-      ? ''
-      : `; ${alone.join(', ')}: ask the grinder whether the others can be ground alone, with the webs marked`;
-  const order = `grind ${whichOf(plan, journals)} to ${step}: ${size}; ${left}${spare}`;
-  if (plan.inDoubt === undefined && plan.nearly === undefined) return order;
-  return inDoubt(plan.inDoubt?.journals ?? [], plan.nearly?.journals ?? [], order);
+  const order = `grind ${whichOf(plan, journals)} to ${step}: ${size}; ${left}`;
+  const told = tellSound(plan, alone, order, step);
+  if (plan.inDoubt === undefined && plan.nearly === undefined) return told;
+  return inDoubt(plan.inDoubt?.journals ?? [], plan.nearly?.journals ?? [], told);
 }
 
 /** An order that is not to be given before it is known whether parts may stay as they are. */

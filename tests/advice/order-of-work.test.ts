@@ -108,6 +108,38 @@ describe('metal that is sound', () => {
     );
   });
 
+  it('a crankshaft of which every journal is sound, each at its own size, is not simply ground', () => {
+    const journal = (name: string, diameter: number) => ({
+      name,
+      journal: {
+        readings: {
+          unit: 'in',
+          angles: ['0 deg', '60 deg', '120 deg'],
+          stations: ['0.2 in', '0.8 in'],
+          diameters: [
+            [diameter, diameter, diameter],
+            [diameter, diameter, diameter],
+          ],
+        },
+      },
+      housingBore: '1.7507 in',
+    });
+    const sheet = readSheet({
+      version: 1,
+      engine: 'pump set',
+      units: 'inch',
+      crankshaft: { rodJournals: { standard: { min: '1.6245 in', max: '1.6250 in' } } },
+      rods: [journal('rod 1', 1.6248), journal('rod 2', 1.6048)],
+    });
+    const said = actionsFrom(inspect(sheet)).flatMap((action) =>
+      describeAction(action, { units: 'inch' }),
+    );
+    expect(said.find((text) => text.includes('grind rod 1'))).toMatch(
+      /^rod 1 reads sound at standard, the others at 0\.0200 in under: .* none needs grinding, if the manual allows two sizes on one crankshaft; else grind rod 1/,
+    );
+    expect(said.join('\n')).not.toContain('ask the grinder whether the others');
+  });
+
   it('a cylinder that is within every limit is named before it is bored with the others', () => {
     expect(advice({}).find((text) => text.includes('bore to'))).toContain(
       'cylinder 1 is within every limit',
