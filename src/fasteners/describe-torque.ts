@@ -85,10 +85,10 @@ export function sayOverload(
   if (holds(finding)) return [];
   const overloads =
     preload.min > proofLoad
-      ? 'overloads it even at the highest nut factor'
-      : 'may overload it if its thread is slippery';
+      ? 'conflicts with the strength of the bolt and overloads it even at the highest nut factor'
+      : 'may overload the bolt if its thread is slippery';
   return [
-    `the maker's torque conflicts with the strength of the bolt and ${overloads}: ${sayFinding(finding, wording)}; look up first that its grade, and what is on its thread, are those of the torque`,
+    `the maker's torque ${overloads}: ${sayFinding(finding, wording)}; look up first that its grade, and what is on its thread, are those of the torque`,
   ];
 }
 

@@ -115,7 +115,7 @@ describe('a slip is told in the words of the trade', () => {
     const [torque] = await calc(
       'torqueSetting({thread: threadOf("3/8-24 UNF"), proofStress: 85000 psi, condition: "oiled", makers: 35 lbfFoot})',
     );
-    expect(torque).toMatch(/^the maker's torque conflicts with the strength of the bolt/);
+    expect(torque).toMatch(/^the maker's torque may overload the bolt if its thread is slippery/);
   });
 
   it('a mixed number without its unit, every time', async () => {
@@ -161,6 +161,12 @@ describe('the commands of the prompt', () => {
     expect(await prompt('.foo')).toContain('.foo is not a command here; commands are\n.about NAME');
     expect(await prompt('.help')).not.toContain('REPL');
     expect(await prompt('quit')).toContain('type .exit');
+    expect(await prompt('.about ringgap')).toContain(
+      'ringGapAlongBore, ringGapHot and ringGapIn begin so',
+    );
+    expect(await prompt('?')).toContain('type .help');
+    expect(await prompt('x = {a: 1}', 'x.foo')).toContain('there is no foo in it; it has a\n');
+    expect(await prompt('c = 2 thou', 'c.max')).toContain('this is one value and has no max');
     expect(await prompt('torqueSetting')).toContain('.about torqueSetting tells what it takes');
   });
 

@@ -10,7 +10,7 @@ import {
 } from '../../mathjs/internal.js';
 import { type Dimension, tradeUnit, type UnitSystem } from '../../quantities/index.js';
 import { either } from '../../reading/index.js';
-import { closeName } from './close-name.js';
+import { beginningSo, closeName } from './close-name.js';
 
 /** What a function takes and gives, or what a unit is, for a person at the prompt. */
 export function about(name: string, units: UnitSystem, what?: string): string {
@@ -33,7 +33,9 @@ export function about(name: string, units: UnitSystem, what?: string): string {
   if (unit) return `${name}: a unit of ${words(unit.dimension)}, printed as ${unit.symbol}`;
   if (what !== undefined) return `${name} is ${what}${CONSTANTS[name] ?? ''}`;
   const near = closeName(name, [...functions.keys(), ...unitByName.keys()]);
-  return near ? `${name}: did you mean ${near}?` : `${name}: nothing here has that name`;
+  return near
+    ? `${name}: did you mean ${near}?`
+    : `${name}: nothing here has that name${beginningSo(name, [...functions.keys()])}`;
 }
 
 function fieldLines(shape: ValueShape, units: UnitSystem, indent: string): readonly string[] {

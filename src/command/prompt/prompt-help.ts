@@ -18,6 +18,7 @@ export const promptHelp = (): string =>
 
 /** Words for leaving and for help that are no commands here. */
 const SLIPS: Readonly<Record<string, string>> = {
+  '?': '.help',
   bye: '.exit',
   exit: '.exit',
   help: '.help',

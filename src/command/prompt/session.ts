@@ -1,4 +1,4 @@
-import type { AssignmentNode, MathNode } from 'mathjs';
+import type { AccessorNode, AssignmentNode, MathJsInstance, MathNode } from 'mathjs';
 import { type DoneCall, isMathUnit } from '../../mathjs/internal.js';
 import type { UnitSystem } from '../../quantities/index.js';
 import { loadMath, type PromptMath } from './load-math.js';
@@ -19,6 +19,18 @@ export interface Done {
   readonly value: unknown;
   /** Whether a semicolon behind it keeps the value from being printed. */
   readonly silent: boolean;
+}
+
+/** Refuses a field that what it is asked of has not. */
+function refuseNoField(math: MathJsInstance, node: MathNode, scope: Map<string, unknown>): void {
+  if (node.type !== 'AccessorNode') return;
+  const { name, object } = node as AccessorNode;
+  const owner: unknown = rewriteNodes(math, object, (each) => scope.has(each))
+    .compile()
+    .evaluate(scope);
+  const fields = owner instanceof Map ? [...owner.keys()] : Object.keys(owner ?? {});
+  const listed = fields.length === 0 ? '' : `; it has ${fields.join(', ')}`;
+  throw new WrongStatement(`there is no ${name} in it${listed}`);
 }
 
 /** All that was typed and worked out, one statement after the other. */
@@ -90,6 +102,7 @@ export class Session {
       refuseTaken(node, this.loaded);
       const value: unknown = rewriteNodes(math, node, isVariable).compile().evaluate(this.scope);
       refuseNoNumber(value);
+      if (value === undefined) refuseNoField(math, node, this.scope);
       const name = nameIn(node);
       const done = { node, value, silent, ...(name !== undefined && { name }) };
       this.done.push(done);

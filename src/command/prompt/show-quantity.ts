@@ -4,6 +4,7 @@ import {
   format,
   inch,
   litre,
+  litrePerMinute,
   MPa,
   micrometre,
   minute,
@@ -45,6 +46,7 @@ export function unitToSay(
   dimension: Dimension,
   system: UnitSystem,
 ): Unit<Dimension> {
+  if (dimension === 'flow' && Math.abs(value) >= litrePerMinute(1)) return litrePerMinute;
   if (dimension === 'pressure' && system === 'metric' && Math.abs(value) >= 1e6) return MPa;
   const smaller = SMALL[dimension]?.[system].find(([size]) => Math.abs(value) < size);
   return smaller?.[1] ?? tradeUnit(dimension, system);

@@ -9,7 +9,7 @@ import {
 } from '../../quantities/index.js';
 import { complaintOf, nearest } from '../../quantities/internal.js';
 import { inInches } from '../../reading/index.js';
-import { closeName } from './close-name.js';
+import { beginningSo, closeName } from './close-name.js';
 import { NOT_FINITE, WrongStatement } from './wrong-statement.js';
 
 /** The statement that is wrong, and where it stands. */
@@ -48,16 +48,6 @@ function guess(unknown: string, names: readonly string[], typed: string): string
   const isUnit = new RegExp(`(?:\\d\\)?\\s*\\*?|\\bto)\\s*${unknown}\\b`).test(typed);
   const units = isUnit ? [...unitByName.keys()] : [];
   return closeName(unknown, units) ?? closeName(unknown, names);
-}
-
-/** `ringgap` is how several begin: `; ringGapAlongBore, ringGapHot and ringGapIn begin so`. */
-function beginningSo(unknown: string, names: readonly string[]): string {
-  if (unknown.length < 4) return '';
-  const begun = names.filter((name) => name.toLowerCase().startsWith(unknown.toLowerCase()));
-  if (begun.length === 0) return '';
-  const shown = begun.sort().slice(0, 4);
-  const last = shown.length === begun.length ? shown.pop() : 'others';
-  return shown.length === 0 ? `; ${last} begins so` : `; ${shown.join(', ')} and ${last} begin so`;
 }
 
 function ofInput(error: RebuildInputError): string {
@@ -111,8 +101,12 @@ function tidy(message: string): string {
   if (/^Unexpected type of argument in function \w*(?:add|subtract)/i.test(message)) {
     return 'only sizes of one kind can be added or taken from each other, each with its unit';
   }
+  const [, part] = /^No access to property "?(\w+)/.exec(message) ?? [];
+  if (part !== undefined) return `this is one value and has no ${part}`;
   if (/^Units do not match/.test(message)) return 'these are not of one kind';
   const [, name] = /^Unexpected type of argument in function (\w+)/.exec(message) ?? [];
+  if (name === 'to')
+    return 'to converts one size; name the part that you mean, such as x.min to mm';
   if (name !== undefined) return `${name.replace(/Scalar$/, '')} does not take that`;
   // What Node says of its own values is of no use here.
   if (/Cannot read prop|is not a function|is not iterable|undefined|null/.test(message)) {
