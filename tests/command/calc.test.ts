@@ -103,6 +103,15 @@ describe('crankwright calc', () => {
     expect(out).toContain('look first whether the two are swapped');
   });
 
+  it('says of what is outside of its table of expansion that the figures are an estimate', async () => {
+    const part = '{expansion: meanExpansion("grey iron"), temperature: 400 degF}';
+    const ring = `{gap: 8 thou, measuredIn: 3 in, warmBore: ${part}, warmRing: ${part}}`;
+    const { out } = await calc(`ringGapHot(${ring})`);
+    expect(out).toContain(
+      'expansion is tabled for: warmBore, warmRing; take the figures as an estimate',
+    );
+  });
+
   it('tells the thresholds of a multiple as the finding beside them does', async () => {
     // 2.5 over the root of 0.3² + 0.4²: 5.
     const { out } = await calc('filmRegime(2.5 um, {journal: 0.3 um, shell: 0.4 um})');

@@ -17,7 +17,15 @@ const READ_AGAIN = 'Read the journal again, and the stamp on the shells.';
 export function remarkOn(call: DoneCall, units: UnitSystem): string | undefined {
   if (call.name === 'shrinkTemperature') return onHeating(call.result as ShrinkTemperature);
   if (call.name === 'thinningFinding') return onThick(call.result as ThinningFinding);
-  return call.name === 'oilClearance' ? onClearance(call, units) : undefined;
+  return call.name === 'oilClearance' ? onClearance(call, units) : onRange(call.result);
+}
+
+/** What is warmer or colder than its table of expansion reaches. */
+function onRange(result: unknown): string | undefined {
+  const { outsideRange = [] } = (result ?? {}) as { readonly outsideRange?: readonly string[] };
+  return Array.isArray(outsideRange) && outsideRange.length > 0
+    ? `\noutside of the temperatures that its expansion is tabled for: ${outsideRange.join(', ')}; take the figures as an estimate`
+    : undefined;
 }
 
 /** A sample that is thicker than clean oil says nothing of thinning. */
