@@ -80,6 +80,8 @@ describe('crankwright calc', () => {
       'boreAfterPressing({bushing: 1 in})',
       'bushing: 1 in is one size where several belong. It takes {outside, bore,',
     ],
+    ['2 in 1/8', '2 in 1/8: the fraction stands before the unit; write 2-1/8 in'],
+    ['2" 1/8', 'write 2-1/8 in'],
     ['ringgap', 'there is no such name; ringGapAlongBore, ringGapHot and ringGapIn begin so'],
     ['1 qt to mL', 'qt: this may be a US or an imperial quart'],
     ['1/0', 'this has no finite value'],
@@ -110,6 +112,28 @@ describe('crankwright calc', () => {
     expect(out).toContain(
       'expansion is tabled for: warmBore, warmRing; take the figures as an estimate',
     );
+  });
+
+  it.each([
+    ['dilutionFinding(13.2 percentByVolume)', 'Fuel vapour in a crankcase can explode'],
+    [
+      'hydraulicLockHours({clearanceVolume: 60 mL, leak: 18 mLPerHour})',
+      'take the plugs out before you crank',
+    ],
+    [
+      'torqueSetting({thread: threadOf("3/8-24"), proofStress: 85 ksi, condition: "oiled"})',
+      'Too little preload breaks a rod bolt as surely as too much',
+    ],
+    [
+      'shrinkTemperature({diameter: 1.25 in, diametralInterference: 2 thou, handlingGap: 1.5 thou, hub: meanExpansion("bronze"), shaft: meanExpansion("steel"), shaftTemperature: 70 degF})',
+      'Hot metal looks cold',
+    ],
+  ])('shows the usual caution on %s', async (typed, care) => {
+    expect((await calc(typed)).out).toContain(care);
+  });
+
+  it('shows no caution on little fuel', async () => {
+    expect((await calc('dilutionFinding(1 percentByVolume)')).out).not.toContain('explode');
   });
 
   it('tells the thresholds of a multiple as the finding beside them does', async () => {

@@ -68,11 +68,26 @@ function onClearance(call: DoneCall, units: UnitSystem): string | undefined {
   }
 }
 
-/** What must be done before anything rests on what a step of undersize would explain. */
-export const cautionOn = ({ name, result }: DoneCall): string | undefined =>
-  name === 'explainClearance' &&
-  typeof result === 'object' &&
-  result !== null &&
-  'mismatch' in result
-    ? 'Read the journal again, and the stamp on the shells, before anything rests on that.'
-    : undefined;
+/** What hurts somebody, or wrecks the engine, where the result is acted on. */
+const CARE: Readonly<Record<string, string>> = {
+  shrinkTemperature:
+    'Hot metal looks cold: wear dry gloves and cover your eyes. Heat in an oven, or in oil well below its flash point; never cast iron with a torch at one spot.',
+  hydraulicLockHours:
+    'A flooded cylinder bends its rod: take the plugs out before you crank, and keep sparks and flames away.',
+  torqueSetting:
+    'Too little preload breaks a rod bolt as surely as too much: the joint works until the bolt is tired.',
+};
+
+/** The usual caution on a result, and what must be done before anything rests on it. */
+export function cautionOn({ name, result }: DoneCall): string | undefined {
+  const told = (typeof result === 'object' && result !== null ? result : {}) as {
+    readonly stage?: unknown;
+  };
+  if (name === 'explainClearance' && 'mismatch' in told) {
+    return 'Read the journal again, and the stamp on the shells, before anything rests on that.';
+  }
+  if (name === 'dilutionFinding' && told.stage === 'critical') {
+    return 'Do not run it. Fuel vapour in a crankcase can explode: drain it in the open, away from any flame or spark.';
+  }
+  return CARE[name];
+}

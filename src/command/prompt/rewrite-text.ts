@@ -1,4 +1,4 @@
-import { BARE_MIXED, MIXED, readableName, SPELLED, WANTED } from './spelled-units.js';
+import { BARE_MIXED, BROKEN_MIXED, MIXED, readableName, SPELLED, WANTED } from './spelled-units.js';
 import { WrongStatement } from './wrong-statement.js';
 
 /** Text that mathjs can read, and what was understood that a reader might have meant otherwise. */
@@ -29,6 +29,13 @@ export function rewriteText(typed: string): Rewritten {
     return found;
   };
   while (at < typed.length) {
+    const broken = take(BROKEN_MIXED);
+    if (broken) {
+      const [written, inches, , over, under] = broken;
+      throw new WrongStatement(
+        `${written}: the fraction stands before the unit; write ${inches}-${over}/${under} in`,
+      );
+    }
     const mixed = take(MIXED);
     const [, whole, between, over, under] = mixed ?? [];
     if (mixed && Number(over) < Number(under)) {

@@ -28,13 +28,12 @@ export interface Showing {
 export function show(value: unknown, showing: Showing): string {
   const call = showing.callOf(value);
   const said = call && sentencesOf(call, showing.units);
-  if (said) {
-    const caution = cautionOn(call);
-    return [...said, ...(caution === undefined ? [] : [caution])].join('\n');
-  }
+  const caution = call && cautionOn(call);
+  const below = caution === undefined ? '' : `\n${caution}`;
+  if (said) return `${said.join('\n')}${below}`;
   const remark = call && remarkOn(call, showing.units);
   const text = showPart(value, call ? { ...showing, isGiven: true } : showing, '');
-  return remark === undefined ? text : `${text}${remark}`;
+  return `${text}${remark ?? ''}${below}`;
 }
 
 /** What the library says of a result, if it has words for it. */

@@ -52,5 +52,9 @@ export const MIXED = /(?<![\w.])(\d+)([ -])(\d+)\/(\d+)(?=\s*(?:[A-Za-z"″”µ
 /** The same with no unit behind it, in the fractions of a rule. */
 export const BARE_MIXED = /(?<![\w.])(\d+)-(\d+)\/(2|4|8|16|32|64)(?![\w./])/y;
 
+/** A mixed number with its unit in the middle, which mathjs multiplies: `2 in 1/8`. */
+export const BROKEN_MIXED =
+  /(?<![\w.])(\d+)\s*(in|inch|inches|["″”])\s*(\d+)\/(2|4|8|16|32|64)(?![\w./])/y;
+
 /** The name that mathjs reads for a spelling. */
 export const readableName = (spelling: string): string => UNITS.get(spelling) ?? spelling;
