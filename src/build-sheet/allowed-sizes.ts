@@ -13,6 +13,10 @@ export interface AllowedSize {
 }
 
 const SHED: Basis = { kind: 'specified', by: 'the shed file' };
+const AS_READ: Basis = {
+  kind: 'computed',
+  how: 'the part is used as it was read, past the sizes that the shed file states',
+};
 
 /** Sizes of a journal: within those of its step, and within the clearance, unless its shells are made to suit it. */
 export function allowedJournal(bearing: BuildBearing, engine: EngineKind): AllowedSize {
@@ -26,7 +30,7 @@ export function allowedJournal(bearing: BuildBearing, engine: EngineKind): Allow
   const step = { min: minus(standard.min, undersize), max: minus(standard.max, undersize) };
   return both([
     ...(minimum === undefined ? [] : [{ limits: { min: minimum }, basis: SHED }]),
-    { limits: ofStep(step, journalSize, sizeAllowance), basis: SHED },
+    ...ofStep(step, journalSize, sizeAllowance),
     ...clearance,
   ]);
 }
@@ -48,7 +52,7 @@ export function allowedBore(cylinder: BuildCylinder, { bores }: EngineKind): All
   const { standard, sizeAllowance } = bores;
   const step = { min: plus(standard.min, oversize), max: plus(standard.max, oversize) };
   return both([
-    { limits: ofStep(step, boreSize, sizeAllowance), basis: SHED },
+    ...ofStep(step, boreSize, sizeAllowance),
     ...(finding ? [{ ...finding, limits: boreLimits(pistonSize, finding.limits) }] : []),
   ]);
 }
@@ -69,13 +73,18 @@ function ofStep(
   step: Span<Length>,
   { min, max }: Span<Length>,
   allowance: Length | undefined,
-): Limits<Length> {
+): readonly BasedLimits<'length'>[] {
   const isMachined = same(min, step.min) && same(max, step.max);
   const more = isMachined ? 0 : (allowance ?? 0);
-  return {
-    min: Math.min(step.min - more, min) as Length,
-    max: Math.max(step.max + more, max) as Length,
-  };
+  const [low, high] = [step.min - more, step.max + more] as [Length, Length];
+  return [
+    min < low - NANOMETRE
+      ? { limits: { min }, basis: AS_READ }
+      : { limits: { min: low }, basis: SHED },
+    max > high + NANOMETRE
+      ? { limits: { max }, basis: AS_READ }
+      : { limits: { max: high }, basis: SHED },
+  ];
 }
 
 /** The sizes that keep to all limits. At each end the closest limit rules; of two alike, the first. */
