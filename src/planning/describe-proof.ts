@@ -23,6 +23,8 @@ const COMPARED: Readonly<Record<Preference, string>> = {
 /** `Proven: no plan is better, compared by engines, cost and tightest margin, in this order.` */
 function bestIn({ compared }: Plan): string {
   const words = compared.map((each) => COMPARED[each]);
+  // A plan that came back from a file may lack what it was compared by.
+  if (words.length < 2) return 'Proven: no plan is better.';
   return `Proven: no plan is better, compared by ${words.slice(0, -1).join(', ')} and ${words.at(-1)}, in this order.`;
 }
 
