@@ -80,6 +80,9 @@ describe('crankwright calc', () => {
       'boreAfterPressing({bushing: 1 in})',
       'bushing: 1 in is one size where several belong. It takes {outside, bore,',
     ],
+    // 2 + 4/2 = 4.
+    ['2-4/2 in', '2-4/2 in: 4/2 is not a fraction below one; write 4 in, or 2 in - 4/2 in'],
+    ['2-1/0 in', '2-1/0 in: 1/0 is not a fraction below one'],
     ['2 in 1/8', '2 in 1/8: the fraction stands before the unit; write 2-1/8 in'],
     ['2" 1/8', 'write 2-1/8 in'],
     ['ringgap', 'there is no such name; ringGapAlongBore, ringGapHot and ringGapIn begin so'],
@@ -130,6 +133,11 @@ describe('crankwright calc', () => {
     ],
   ])('shows the usual caution on %s', async (typed, care) => {
     expect((await calc(typed)).out).toContain(care);
+  });
+
+  it('takes a fraction above one without a unit as the difference that it is', async () => {
+    // 2 - 9/8.
+    expect(await calc('2-9/8')).toEqual({ code: 0, out: '0.875', err: '' });
   });
 
   it('shows no caution on little fuel', async () => {
