@@ -3,14 +3,14 @@ import type { UnitSystem } from '../src/quantities/index.js';
 import { type CardName as Written, cards as written } from '../src/teaching/cards.js';
 import { exampleOf } from '../src/teaching/example.js';
 import type { FormulaCard } from '../src/teaching/formula-card.js';
-import { shopUnit } from '../src/teaching/shop-units.js';
-import { readIn, shopReading } from '../src/teaching/shop-values.js';
+import { readingOf } from '../src/teaching/shop-values.js';
 import { leastFilm } from './film-card.js';
 import type { AnyUnit } from './units.js';
 
 // The pages take cards from here alone. Importing the teaching room itself would load mathjs with every page.
 export type { CardLetter } from '../src/judging/internal.js';
 export type { CardTopic, FormulaCard } from '../src/teaching/formula-card.js';
+export { resultUnit } from '../src/teaching/shop-values.js';
 
 /** The cards that have a page: those of the library, and the film of a bearing. */
 export const cards: Readonly<Record<CardName, FormulaCard>> = { ...written, leastFilm };
@@ -30,15 +30,8 @@ export const compute = ({ of, call, read }: FormulaCard, values: Values): number
   read(of(...(call(values) as never[])));
 
 /** Values that a page begins with, as a shop reads them: what `exampleValues` gives, without mathjs. */
-export const beginWith = (card: FormulaCard, units: UnitSystem): Values =>
-  exampleOf(card, units, isOfLiquid(card));
+export const beginWith = (card: FormulaCard, units: UnitSystem): Values => exampleOf(card, units);
 
 /** The unit that a shop reads a letter in. */
 export const unitOfLetter = (card: FormulaCard, letter: string, units: UnitSystem): AnyUnit =>
-  shopReading(card.letters[letter] as CardLetter, readIn(card, units), isOfLiquid(card)).unit;
-
-/** The unit that a shop tells such a result in, as the working below it does. */
-export const unitOfResult = (card: FormulaCard, value: number, units: UnitSystem): AnyUnit =>
-  shopUnit(card.gives.dimension, value, readIn(card, units), isOfLiquid(card));
-
-const isOfLiquid = ({ topic }: FormulaCard) => topic === 'oil';
+  readingOf(card, card.letters[letter] as CardLetter, units).unit;

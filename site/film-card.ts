@@ -1,8 +1,7 @@
 import { filmCards } from '../src/bearings/film/film.cards.js';
 import { filmThickness } from '../src/bearings/index.js';
 import { card } from '../src/judging/internal.js';
-import { exampleOf } from '../src/teaching/example.js';
-import type { FormulaCard } from '../src/teaching/formula-card.js';
+import { onTopic } from '../src/teaching/formula-card.js';
 
 const written = card({
   of: filmThickness,
@@ -19,11 +18,7 @@ const written = card({
 });
 
 /** The film of a bearing, which no formula gives: it has a page like a card, but no working. */
-export const leastFilm: FormulaCard = {
-  ...written,
-  topic: 'oil film',
-  example: exampleOf(written, 'metric', false),
-};
+export const { leastFilm } = onTopic('oil film', { leastFilm: written });
 
 /** What its page says of the formula, and of what it leaves out. */
 export const FILM_NOTES: readonly string[] = [

@@ -6,7 +6,7 @@ import {
   cards,
   compute,
   isWritten,
-  unitOfResult,
+  resultUnit,
   type Values,
 } from '../cards.js';
 import { isRefusal, letterRefused, refusalText } from '../reading.js';
@@ -77,7 +77,7 @@ function changed(): void {
     return;
   }
   const units = unitsOf(card.gives.dimension);
-  const suits = unitOfResult(card, value, system);
+  const suits = resultUnit(card, value, system);
   const unit = units.find(({ symbol }) => symbol === chosen) ?? suits;
   unitOfOutput.value = unit.symbol;
   result.replaceChildren(element('data', { value: String(value) }, sayResult(value, unit)));

@@ -8,8 +8,8 @@ import {
   cards,
   compute,
   isWritten,
+  resultUnit,
   unitOfLetter,
-  unitOfResult,
 } from '../cards.js';
 import { FILM_NOTES } from '../film-card.js';
 import { type AnyUnit, sayResult, typed } from '../units.js';
@@ -23,7 +23,7 @@ export function formulaPage(name: CardName, reference: string | undefined): stri
   const { gives, letters, refuses, source, of, topic } = card;
   const example = beginWith(card, 'inch');
   const value = compute(card, example) as number;
-  const shown = sayResult(value, unitOfResult(card, value, 'inch'));
+  const shown = sayResult(value, resultUnit(card, value, 'inch'));
   const [formula = '', ...where] = isWritten(name) ? cardMathml(name) : [filmFormula()];
   const code = `<code>${escaped(of.name)}</code>`;
   const main = `<p class="topic"><a href="index.html#${anchorOf(topic)}">${escaped(titleOf(topic))}</a></p>

@@ -23,5 +23,5 @@ export function exampleValues(name: CardName, options: WorkedOptions): CardValue
   const card = cardNamed(name);
   guardFields('options', options, ['units']);
   guardSystem('options.units', options.units);
-  return exampleOf(card, options.units, card.topic === 'oil');
+  return exampleOf(card, options.units);
 }

@@ -17,8 +17,7 @@ import type { Exercise } from './exercise-types.js';
 import type { FormulaCard } from './formula-card.js';
 import { exerciseLayout } from './layouts.js';
 import { printedQuantity } from './printed.js';
-import { shopUnit } from './shop-units.js';
-import { readIn, type ShopReading, shopReading } from './shop-values.js';
+import { readingOf, resultUnit, type ShopReading } from './shop-values.js';
 import { resultOf, type WorkedOptions, worked } from './worked.js';
 import type { WorkedFormula } from './worked-types.js';
 
@@ -65,7 +64,7 @@ export function exercise(name: CardName, seed: number, options: WorkedOptions): 
   const { readings, example, sample } = drawing(card, units);
   const { values, value } = drawn(card, readings, example, sample, seed + 2 ** 32 * numberOf(name));
   const { gives, topic, expression, where } = card;
-  const unit = shopUnit(gives.dimension, value, readIn(card, units), topic === 'oil');
+  const unit = resultUnit(card, value, units);
   const tolerance = toleranceOf(card, values, value);
   return {
     name,
@@ -132,12 +131,11 @@ function drawing(card: FormulaCard, units: UnitSystem): Drawing {
 }
 
 function makeDrawing(card: FormulaCard, units: UnitSystem): Drawing {
-  const ofLiquid = card.topic === 'oil';
-  const example = exampleOf(card, units, ofLiquid);
+  const example = exampleOf(card, units);
   const readings = new Map(
     Object.entries(card.letters).map(([letter, written]) => [
       letter,
-      shopReading(written, readIn(card, units), ofLiquid),
+      readingOf(card, written, units),
     ]),
   );
   return { readings, example, sample: resultOf(card, example) };

@@ -31,6 +31,6 @@ export const onTopic = <C extends Readonly<Record<string, WrittenCard>>>(
   Object.fromEntries(
     Object.entries(cards).map(([name, card]) => [
       name,
-      Object.freeze({ ...card, topic, example: exampleOf(card, 'metric', topic === 'oil') }),
+      Object.freeze({ ...card, topic, example: exampleOf({ ...card, topic }, 'metric') }),
     ]),
   ) as { readonly [K in keyof C]: FormulaCard };

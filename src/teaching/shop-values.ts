@@ -36,14 +36,25 @@ export interface ShopReading {
   readonly at: (share: number) => number;
 }
 
+/** What of a card tells how a shop reads it. */
+type ReadCard = Pick<WrittenCard, 'letters' | 'gives'> & { readonly topic: string };
+
+/** How a shop reads a letter of a card. */
+export const readingOf = (card: ReadCard, letter: CardLetter, system: UnitSystem): ShopReading =>
+  shopReading(letter, readIn(card, system), isOfLiquid(card));
+
+/** The unit that a shop tells such a result of a card in. */
+export const resultUnit = (card: ReadCard, value: number, system: UnitSystem): Unit<Dimension> =>
+  shopUnit(card.gives.dimension, value, readIn(card, system), isOfLiquid(card));
+
+/** A liquid is read in measures of its own. */
+const isOfLiquid = ({ topic }: ReadCard): boolean => topic === 'oil';
+
 /**
  * The units that a shop reads a card in. What is made in one system alone is read in it by every shop: a metric thread has
  * no size in inches.
  */
-export const readIn = (
-  { letters }: Pick<WrittenCard, 'letters'>,
-  system: UnitSystem,
-): UnitSystem => {
+export const readIn = ({ letters }: ReadCard, system: UnitSystem): UnitSystem => {
   const made = Object.values(letters).flatMap((letter) =>
     letter.made === undefined || isList(letter.made) ? [] : [letter.made],
   );
@@ -55,7 +66,7 @@ type Made = NonNullable<CardLetter['made']>;
 const isList = (made: Made): made is readonly number[] => Array.isArray(made);
 
 /** How a shop reads a letter in one of the unit systems. */
-export function shopReading(
+function shopReading(
   { domain, usual: [least, most], made }: CardLetter,
   system: UnitSystem,
   ofLiquid: boolean,

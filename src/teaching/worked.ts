@@ -14,8 +14,7 @@ import { type CardValues, cardNamed } from './evaluate.js';
 import type { FormulaCard } from './formula-card.js';
 import { type FormulaPlan, planOf } from './formula-plan.js';
 import { forPeople, printedQuantity, toDigits } from './printed.js';
-import { shopUnit } from './shop-units.js';
-import { readIn, shopReading } from './shop-values.js';
+import { readIn, readingOf, resultUnit } from './shop-values.js';
 import { plainText } from './unfold.js';
 import type { WorkedConstant, WorkedFormula, WorkedLetter, WorkedStep } from './worked-types.js';
 import { type Exponents, sizeOf, workingUnitName } from './working-units.js';
@@ -101,13 +100,12 @@ function attemptAt(
   name: CardName,
   card: FormulaCard,
   values: CardValues,
-  wanted: UnitSystem,
+  system: UnitSystem,
   value: number,
   digits: number,
 ): WorkedFormula | undefined {
   const plan = planOf(card);
-  const system = readIn(card, wanted);
-  const units = plan.units[system];
+  const units = plan.units[readIn(card, system)];
   const { gives, topic } = card;
   const unitNamed = (of: Exponents) => forPeople(workingUnitName(units, of));
   const numbers = new Map<string, Put>();
@@ -115,7 +113,7 @@ function attemptAt(
   const legend = Object.entries(card.letters).map(([symbol, letter]): WorkedLetter => {
     const exponents = plan.letters.get(symbol) as Exponents;
     const si = values[symbol] as Quantity<Dimension>;
-    const { unit } = shopReading(letter, system, topic === 'oil');
+    const { unit } = readingOf(card, letter, system);
     const given = toDigits(valueIn(si, unit), digits);
     const converted = toWorking(given, unit, exponents, units, digits);
     numbers.set(symbol, {
@@ -179,13 +177,13 @@ function attemptAt(
   const exponents = (plan.lines[last] as FormulaPlan['lines'][number]).exponents;
   const exact = value / sizeOf(units, exponents);
   if (!agrees(result.value, exact, noise)) return undefined;
-  const unit = shopUnit(gives.dimension, value, system, topic === 'oil');
+  const unit = resultUnit(card, value, system);
   const converted = toShop(result, unit, exponents, units, DIGITS);
   return {
     name,
     title: card.name,
     topic,
-    units: wanted,
+    units: system,
     asks: { symbol: gives.symbol, meaning: gives.meaning },
     formula: card.expression,
     where: card.where,
