@@ -104,7 +104,9 @@ const LINE_BY_LINE =
   'No usual slip comes to that. Write down every reading with its unit and its sign, and work it out line by line.';
 
 const oneNumber = ({ asks: { unit } }: Exercise) =>
-  `Write one number${unit === '' ? '' : ' and its unit'} and nothing else, such as 1.4${unit === '' ? '' : ` ${unit}`}.`;
+  unit === ''
+    ? 'Write one number and nothing else, such as 1.4.'
+    : `Write one number and its unit and nothing else, such as 1.4 ${unit}.`;
 
 const wrong = (slip: Exclude<Slip, 'no number'>): CheckedAnswer => ({
   outcome: 'wrong',

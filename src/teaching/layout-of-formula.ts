@@ -8,6 +8,7 @@ import type {
 } from 'mathjs';
 import { RebuildInputError } from '../quantities/index.js';
 import { math } from './evaluate.js';
+import { inPlainFunctions } from './unfold.js';
 
 /** How the parts of a formula are set: in TeX, or in MathML. */
 export interface Typesetter {
@@ -38,7 +39,7 @@ export function typeset(formula: string, letters: ReadonlySet<string>, by: Types
 /** A formula that came back from a reader may be anything. */
 function parsed(formula: string): MathNode {
   try {
-    return math.parse(formula);
+    return math.parse(inPlainFunctions(formula));
   } catch {
     throw notAFormula(formula);
   }
@@ -112,19 +113,7 @@ function setCall({ fn, args }: FunctionNode<SymbolNode>, letters: Letters, by: T
   const inside = (node: MathNode) => setNode(bare(node), letters, by);
   if (fn.name === 'sqrt') return by.root(inside(first));
   if (fn.name === 'abs') return by.row([by.sign('|'), inside(first), by.sign('|')]);
-  if (fn.name === 'log1p') {
-    const less = withoutMinus(first);
-    const sum = [by.sign(less ? '-' : '+'), setNode(less ?? first, letters, by)];
-    return by.row([by.named('ln'), by.inParentheses(by.row([by.number('1'), ...sum]))]);
-  }
-  if (fn.name === 'expm1') {
-    return by.inParentheses(
-      by.row([by.named('exp'), by.inParentheses(inside(first)), by.sign('-'), by.number('1')]),
-    );
-  }
-  const name = letters.has(fn.name)
-    ? setSymbol(fn.name, letters, by)
-    : by.named(fn.name === 'log' ? 'ln' : fn.name);
+  const name = letters.has(fn.name) ? setSymbol(fn.name, letters, by) : by.named(fn.name);
   const list = args.flatMap((arg, index) =>
     index === 0 ? [inside(arg)] : [by.sign(','), inside(arg)],
   );
@@ -135,15 +124,7 @@ function setOperator(written: OperatorNode, letters: Letters, by: Typesetter): s
   const node = withMeasure(written, letters);
   const [left, right] = node.args as unknown as readonly [MathNode, MathNode?];
   const set = (part: MathNode) => setNode(part, letters, by);
-  if (right === undefined) {
-    // -(exp(x) - 1) is read as 1 - exp(x).
-    const rise = node.op === '-' && isCallOf('expm1', left) ? left.args[0] : undefined;
-    return rise === undefined
-      ? by.row([by.sign(node.op), set(left)])
-      : by.inParentheses(
-          by.row([by.number('1'), by.sign('-'), by.named('exp'), by.inParentheses(set(rise))]),
-        );
-  }
+  if (right === undefined) return by.row([by.sign(node.op), set(left)]);
   // A radian is no more than what dimensions ask for.
   if (/[*/]/.test(node.op) && bare(right).toString() === '1 rad') return set(left);
   switch (node.op) {
@@ -177,19 +158,6 @@ function withMeasure(node: OperatorNode, letters: Letters): OperatorNode {
   const whole = new math.OperatorNode('/', 'divide', [measure, right]);
   return new math.OperatorNode('*', 'multiply', [factor, whole]) as unknown as OperatorNode;
 }
-
-/** The rest of what begins with a minus: of `-a / b` it is `a / b`. */
-function withoutMinus(node: MathNode): MathNode | undefined {
-  if (node.type !== 'OperatorNode') return undefined;
-  const { op, fn, args } = node as OperatorNode;
-  const [left, right] = args as unknown as readonly [MathNode, MathNode?];
-  if (right === undefined) return op === '-' ? left : undefined;
-  const rest = op === '/' || op === '*' ? withoutMinus(left) : undefined;
-  return rest && new math.OperatorNode(op, fn, [rest, right]);
-}
-
-const isCallOf = (name: string, node: MathNode): node is FunctionNode<SymbolNode> =>
-  node.type === 'FunctionNode' && (node as FunctionNode<SymbolNode>).fn.name === name;
 
 const bare = (node: MathNode): MathNode =>
   node.type === 'ParenthesisNode' ? bare((node as ParenthesisNode).content) : node;

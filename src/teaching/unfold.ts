@@ -151,12 +151,13 @@ export const plainText = (
     })
     .replaceAll(' ^ ', '^');
 
+/** A formula in the functions that books and calculators have. */
+export const inPlainFunctions = (formula: string): string =>
+  /\b(?:expm1|log1p|log)\(/.test(formula) ? plainText(math.parse(formula)) : formula;
+
 /** A formula of a card as people write it: a radian in it is there for the dimensions alone. */
 export const onPaper = (formula: string): string =>
-  (/\b(?:expm1|log1p|log)\(/.test(formula) ? plainText(math.parse(formula)) : formula).replaceAll(
-    / (?:\* 1 rad|\/ \(1 rad\))(?![\w^])/g,
-    '',
-  );
+  inPlainFunctions(formula).replaceAll(/ (?:\* 1 rad|\/ \(1 rad\))(?![\w^])/g, '');
 
 /** The natural logarithm as calculators name it, and what a card writes for the sake of the last digits. */
 function onCalculator(
