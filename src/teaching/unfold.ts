@@ -157,7 +157,9 @@ export const inPlainFunctions = (formula: string): string =>
 
 /** A formula of a card as people write it: a radian in it is there for the dimensions alone. */
 export const onPaper = (formula: string): string =>
-  inPlainFunctions(formula).replaceAll(/ (?:\* 1 rad|\/ \(1 rad\))(?![\w^])/g, '');
+  inPlainFunctions(formula)
+    .replaceAll(/(?<!\w)\((\w+) \/ \(1 rad\)\)/g, '$1')
+    .replaceAll(/ (?:\* 1 rad|\/ \(1 rad\))(?![\w^])/g, '');
 
 /** The natural logarithm as calculators name it, and what a card writes for the sake of the last digits. */
 function onCalculator(

@@ -76,6 +76,13 @@ describe.each(systems)('a worked formula in %s units', (units) => {
   });
 });
 
+it('leaves nothing of a radian in a formula: a letter in its unit stands without parentheses', () => {
+  const petroff = worked('petroffTorque', exampleValues('petroffTorque', { units: 'inch' }), {
+    units: 'inch',
+  });
+  expect(workedText(petroff)).toContain('T = pi * mu * omega * D^3 * L / (2 * C)');
+});
+
 it('prints a worked formula as text that can be typed line by line', () => {
   const values = { D_h: inch(2.251), t: inch(0.062), D_j: inch(2.125) };
   // 2.251 - 0.124 - 2.125 = 0.002, by hand.
