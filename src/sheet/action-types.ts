@@ -28,6 +28,9 @@ export interface WrongShells {
   readonly explanation: UndersizeMismatch;
 }
 
+/** When shells are needed: in any case, or by what is decided on the grinding. */
+export type WhenShells = 'in any case' | 'if ground' | 'if none is ground';
+
 /** One thing to do, by its `kind`, with the finding behind it. */
 export type Action =
   | WrongShells
@@ -160,8 +163,8 @@ export type Action =
       readonly bearing: string;
       /** Which shells, and the clearance they leave. */
       readonly match: ShellMatch;
-      /** Whether they are for journals that are ground, which is in doubt. */
-      readonly ifGround: boolean;
+      /** Whether it depends on the grinding. */
+      readonly when: WhenShells;
     }
   | {
       /** The shelf has too few shells that fit. */
@@ -172,8 +175,8 @@ export type Action =
       readonly undersize: Length;
       /** How many pairs [-]. */
       readonly pairs: number;
-      /** Whether they are needed only if the journals are ground, which is in doubt. */
-      readonly ifGround: boolean;
+      /** Whether it depends on the grinding. */
+      readonly when: WhenShells;
       /** Whether the journals are to be ground to that undersize. */
       readonly isGround: boolean;
       /** What shells must have that are made for each bearing, if any wall does. */

@@ -1,6 +1,7 @@
+import type { ShellMatch } from '../bearings/index.js';
 import { holds } from '../judging/internal.js';
 import type { Length } from '../quantities/index.js';
-import type { Action } from './action-types.js';
+import type { Action, WhenShells } from './action-types.js';
 import type { BearingGroupReport, BearingReport } from './inspect-bearings.js';
 import { type FittedShells, mismatchOf } from './inspect-fitted.js';
 
@@ -28,15 +29,18 @@ export function bearingActions(groups: readonly BearingGroupReport[]): readonly 
   if (mayBeBent) return bent;
   if (lost.length > 0) return lost;
   const buying = groups.flatMap(buyActions);
-  const grinding = groups.flatMap(grindActions);
+  const [choices, orders] = [groups.filter(isChoice), groups.filter((group) => !isChoice(group))];
+  const grinding = orders.flatMap(grindActions);
   return [
-    ...(grinding.length > 0 || buying.length > 0
+    ...(choices.length > 0 || grinding.length > 0 || buying.length > 0
       ? [{ kind: 'compare the housings' as const, journals: groups.map(({ kind }) => kind) }]
       : []),
+    // Where nothing has to be ground, that is said before shells are bought for the ground size.
+    ...choices.flatMap((group) => [...grindActions(group), ...asItIsActions(group)]),
     ...buying,
     ...grinding,
-    ...groups.flatMap(({ plan, bearings }) =>
-      bearings.flatMap((bearing) => shellsToFit(bearing, isInDoubt(plan))),
+    ...groups.flatMap((group) =>
+      group.bearings.flatMap((bearing) => shellsToFit(bearing, bearing.shells, whenOf(group))),
     ),
   ];
 }
@@ -92,24 +96,44 @@ const isUnsettled = ({ fitted }: BearingReport): boolean =>
   fitted !== undefined &&
   (fitted.housingToBlame !== undefined || !fitted.agrees || isInterference(fitted));
 
-const isInDoubt = (plan: BearingGroupReport['plan']): boolean =>
-  plan.outcome === 'grind' && (plan.inDoubt !== undefined || plan.nearly !== undefined);
+/** Whether all may stay as they are, each with shells of its own size. */
+const isChoice = ({ bearings }: BearingGroupReport): boolean =>
+  bearings.some(({ asItIs }) => asItIs !== undefined);
+
+/** Whether shells for the step are needed, or only if the journals are ground to it. */
+function whenOf(group: BearingGroupReport): WhenShells {
+  const { plan } = group;
+  const isInDoubt =
+    plan.outcome === 'grind' && (plan.inDoubt !== undefined || plan.nearly !== undefined);
+  return isInDoubt || isChoice(group) ? 'if ground' : 'in any case';
+}
 
 /** Shells come before the wheel: an old engine may have none of that undersize. */
-function buyActions({
-  kind: journals,
-  plan,
-  pairsToBuy: pairs,
-  bearings,
-}: BearingGroupReport): Action[] {
+function buyActions(group: BearingGroupReport): Action[] {
+  const { kind: journals, plan, pairsToBuy: pairs, bearings } = group;
   if (plan.outcome === 'none' || pairs === 0 || bearings.some(isUnsettled)) return [];
   if (bearings.some(({ mayFit }) => mayFit)) return [];
   const walls = bearings.flatMap(({ name: bearing, wallToSuit: wall }) =>
     wall ? [{ bearing, wall }] : [],
   );
   const { undersize, outcome } = plan;
-  const [ifGround, isGround] = [isInDoubt(plan), outcome === 'grind'];
-  return [{ kind: 'buy shells', journals, undersize, pairs, ifGround, isGround, walls }];
+  const [when, isGround] = [whenOf(group), outcome === 'grind'];
+  return [{ kind: 'buy shells', journals, undersize, pairs, when, isGround, walls }];
+}
+
+/** Shells for journals that may all stay, each at its size. */
+function asItIsActions({ kind: journals, bearings }: BearingGroupReport): Action[] {
+  const when = 'if none is ground';
+  const bare = bearings.flatMap(({ asItIs }) =>
+    asItIs && !asItIs.shells ? [asItIs.undersize] : [],
+  );
+  return [
+    ...[...new Set(bare)].map((undersize): Action => {
+      const pairs = bare.filter((each) => each === undersize).length;
+      return { kind: 'buy shells', journals, undersize, pairs, when, isGround: false, walls: [] };
+    }),
+    ...bearings.flatMap((bearing) => shellsToFit(bearing, bearing.asItIs?.shells, when)),
+  ];
 }
 
 function grindActions({ kind: journals, plan, bearings }: BearingGroupReport): Action[] {
@@ -120,7 +144,11 @@ function grindActions({ kind: journals, plan, bearings }: BearingGroupReport): A
   return [{ kind: 'grind', journals, plan, sound }];
 }
 
-function shellsToFit({ name, shells, fitted }: BearingReport, ifGround: boolean): Action[] {
-  if (shells === undefined || shells.shell.name === fitted?.shells) return [];
-  return [{ kind: 'fit shells', bearing: name, match: shells, ifGround }];
+function shellsToFit(
+  { name, fitted }: BearingReport,
+  match: ShellMatch | undefined,
+  when: WhenShells,
+): Action[] {
+  if (match === undefined || match.shell.name === fitted?.shells) return [];
+  return [{ kind: 'fit shells', bearing: name, match, when }];
 }

@@ -1,4 +1,9 @@
-import { type GrindPlan, type GrindReason, grindPlan } from '../crankshaft/index.js';
+import {
+  type GrindPlan,
+  type GrindReason,
+  grindPlan,
+  type ServedGrindPlan,
+} from '../crankshaft/index.js';
 import type { Basis, Finding } from '../judging/index.js';
 import { holds } from '../judging/internal.js';
 import type { Shape } from '../measuring/index.js';
@@ -144,3 +149,10 @@ export function soundStep(
   );
   return alone.outcome === 'use as it is' ? alone.undersize : undefined;
 }
+
+/** Whether each journal that is to be ground is sound at a size of its own: then none has to be ground, if two sizes may stand on one crankshaft. */
+export const mayAllStay = (
+  { outcome, journals }: ServedGrindPlan,
+  isSound: (name: string) => boolean,
+): boolean =>
+  outcome === 'grind' && journals.every(({ name, work }) => work !== 'grind' || isSound(name));

@@ -22,7 +22,7 @@ import {
 } from '../measuring/internal.js';
 import type { Length } from '../quantities/index.js';
 import { CRACK_TEST, HAPPENED, HITS_THE_BLOCK, journalWords } from '../reading/index.js';
-import type { Action, WrongShells } from './action-types.js';
+import type { Action, WhenShells, WrongShells } from './action-types.js';
 import { describeAssemblyAction } from './assembly-actions.js';
 import { describeThinFilm } from './describe-film.js';
 import { describeRing } from './describe-ring.js';
@@ -103,7 +103,7 @@ export function sayAction(action: Action, wording: Wording): string {
       }
       return `no undersize saves the ${journalWords(action.journals)}${action.defeatedBy.length > 0 ? ` (${action.defeatedBy.join(', ')})` : ''}: find another crankshaft, or ask a crankshaft welding shop, before you spend anything on its other journals`;
     case 'fit shells':
-      return `${action.bearing}: ${action.ifGround ? 'if ground, ' : ''}fit "${action.match.shell.name}", which leaves ${describeSpan(action.match.clearance, 'length', units)}`;
+      return `${action.bearing}: ${action.when === 'in any case' ? '' : `${action.when}, `}fit "${action.match.shell.name}", which leaves ${describeSpan(action.match.clearance, 'length', units)}`;
     case 'buy shells':
       return describeBuying(action, wording);
     case 'set the end play':
@@ -197,13 +197,19 @@ function describeBore(
   );
 }
 
+const WHEN_BOUGHT: Readonly<Record<WhenShells, string>> = {
+  'in any case': '',
+  'if ground': 'if they are to be ground, ',
+  'if none is ground': 'if none is ground, ',
+};
+
 /** Shells to buy, or the wall to have them made with. */
 function describeBuying(
   {
     pairs: count,
     journals,
     undersize,
-    ifGround,
+    when,
     isGround,
     walls,
   }: Extract<Action, { readonly kind: 'buy shells' }>,
@@ -216,7 +222,7 @@ function describeBuying(
   const orMade =
     made.length === 0 ? '' : `; or have them made, each half with a wall of ${made.join(', ')}`;
   const first = isGround ? '; measure them before the journals are ground' : '';
-  return `${ifGround ? 'if they are to be ground, ' : ''}get ${pairs} of shells for the ${journalWords(journals)}, ${nameUndersize(undersize, wording)}: the sheet has no spare pair that fits${orMade}${first}`;
+  return `${WHEN_BOUGHT[when]}get ${pairs} of shells for the ${journalWords(journals)}, ${nameUndersize(undersize, wording)}: the sheet has no spare pair that fits${orMade}${first}`;
 }
 
 /** A dial that did not move tells nothing, and a rule of thumb condemns no crankshaft. */

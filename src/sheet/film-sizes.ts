@@ -2,8 +2,9 @@ import { mostApart } from '../bearings/internal.js';
 import type { Finding, Span } from '../judging/index.js';
 import { NANOMETRE } from '../judging/internal.js';
 import { type Length, thou } from '../quantities/index.js';
-import { type BearingGroupReport, finishedJournal } from './inspect-bearings.js';
+import type { BearingGroupReport } from './inspect-bearings.js';
 import type { FilmSheet } from './oil-sheet.js';
+import { finishedJournal } from './shells-for.js';
 
 /** A bearing of the sheet that was measured: as it was found, or as it will be with the shells it gets. */
 export interface MeasuredBearing {

@@ -52,7 +52,7 @@ export {
   type ValvesData,
   type WarmthOfBench,
 } from '../reading/index.js';
-export type { Action, WrongShells } from './action-types.js';
+export type { Action, WhenShells, WrongShells } from './action-types.js';
 export { actionsFrom } from './actions.js';
 export type { AssemblyAction } from './assembly-actions.js';
 export type { CompressionSheet, TestedCylinder } from './compression-sheet.js';
@@ -82,6 +82,7 @@ export type {
   EndPlaySheet,
   Sheet,
 } from './sheet.js';
+export type { AsItIs } from './shells-for.js';
 export type { Unsettled } from './unsettled.js';
 export type { ValveAction } from './valve-actions.js';
 export type { SpringReading, ValveLimits, ValveSheet } from './valve-sheet.js';

@@ -1,12 +1,10 @@
 import type { ShellMatch } from '../bearings/index.js';
-import { oilClearanceLimits, rankShells, wallsToSuit } from '../bearings/internal.js';
-import { type GrindPlan, type ServedGrindPlan, undersizeSteps } from '../crankshaft/index.js';
+import { type GrindPlan, undersizeSteps } from '../crankshaft/index.js';
 import { judgeRunout } from '../crankshaft/internal.js';
 import type { Finding, Span } from '../judging/index.js';
-import { guardBandOf, holds, namedFrom, spanOf } from '../judging/internal.js';
+import { holds, namedFrom } from '../judging/internal.js';
 import { type OddReading, oddReadings, type Shape } from '../measuring/index.js';
 import { journalShapeLimits, judgeShape, withStandard } from '../measuring/internal.js';
-import { maximumMatching } from '../numerics/index.js';
 import { type Length, RebuildInputError, thou } from '../quantities/index.js';
 import {
   type Accuracy,
@@ -19,7 +17,6 @@ import {
   own,
   readWith,
   type ShellPairs,
-  sameStep,
 } from '../reading/index.js';
 import { bearingNames, journalOf, makerOf } from './bearing-names.js';
 import {
@@ -32,6 +29,18 @@ import {
 } from './bearing-plan.js';
 import { type FittedShells, fittedAs } from './inspect-fitted.js';
 import type { BearingSheet, Sheet } from './sheet.js';
+import {
+  type AsItIs,
+  asAllMayStay,
+  clearanceLimits,
+  finishedJournal,
+  handOut,
+  madeFor,
+  matchesNow,
+  ranked,
+  staysAsItIs,
+  wallFor,
+} from './shells-for.js';
 
 /** Findings on the bearings of one kind, and what to do. */
 export interface BearingGroupReport {
@@ -65,6 +74,8 @@ export interface BearingReport {
   readonly bent?: Finding<'length'>;
   /** The undersize at which it needs no work by itself, though it is to be ground with the others [m]. */
   readonly soundAt?: Length;
+  /** Where no journal has to be ground, as each is sound at a size of its own: how this one may stay. */
+  readonly asItIs?: AsItIs;
   /** Every kind of shell on the shelf, tried in the finished bearing, best first; empty if no step serves. */
   readonly matches: readonly ShellMatch[];
   /** What the wall of shells must be that are made for it, if the shelf has none and some wall does [m]. */
@@ -119,15 +130,22 @@ export function inspectBearings(
           ),
         );
   const reports = allowance === undefined ? found : reportsOn(plan);
-  const handedOut = maximumMatching(
-    reports.map(({ matches }) => matches.filter((match) => match.fits && madeFor(match, plan))),
-    (match) => match.shell.name,
-    new Map(shelf.map((shell) => [shell.name, shell.pairs])),
+  const handedOut = handOut(
+    shelf,
+    reports.map(({ name, matches }) => ({
+      matches: matches.filter((match) => match.fits && madeFor(match, plan)),
+      staysAsItIs: staysAsItIs(plan, name),
+    })),
+  );
+  const asTheyAre = asAllMayStay(plan, shelf, reports, (i) =>
+    named(i, () => matchesNow(measured[i] as Measured, journals, shelf)),
   );
   return {
     kind,
     plan,
-    bearings: reports.map((report, i) => {
+    bearings: reports.map((each, i) => {
+      const asItIs = asTheyAre[i];
+      const report = { ...each, ...(asItIs && { asItIs }) };
       const shells = handedOut[i];
       if (shells) return { ...report, shells };
       const wallToSuit = named(i, () => wallFor(measured[i] as Measured, journals, plan));
@@ -138,25 +156,6 @@ export function inspectBearings(
     }),
     pairsToBuy: plan.outcome === 'none' ? 0 : handedOut.filter((shells) => !shells).length,
   };
-}
-
-/** What the wall of shells must be that are made for a finished bearing. */
-function wallFor(
-  { bearing: { name }, housingBore, shape, accuracy }: Measured,
-  journals: JournalKind,
-  plan: GrindPlan,
-): Span<Length> | undefined {
-  if (plan.outcome === 'none') return undefined;
-  const journal = finishedJournal(plan, name, shape);
-  const { limits } = oilClearanceLimits('search', own(journals.oilClearance), journal.max);
-  const certainty = certaintyOf('oil clearance', accuracy, journal.max);
-  const band = guardBandOf<'length'>(certainty);
-  // Walls are made so that the clearance is sure to hold.
-  const { min, max } = wallsToSuit(spanOf(housingBore), journal, {
-    ...(limits.min !== undefined && { min: (limits.min + band) as Length }),
-    ...(limits.max !== undefined && { max: (limits.max - band) as Length }),
-  });
-  return min !== undefined && max !== undefined && min <= max ? { min, max } : undefined;
 }
 
 /** The maker's data on the journals of one kind; without a standard size they cannot be judged. */
@@ -181,10 +180,7 @@ function reportOn(
 ): BearingReport {
   const { bearing, shape, housingBore, accuracy } = measured;
   const { name } = bearing;
-  const limits = {
-    ...own(journals.oilClearance),
-    ...certaintyOf('oil clearance', accuracy, shape.largest),
-  };
+  const limits = clearanceLimits(measured, journals);
   const allowed = journalShapeLimits('shape', {
     ...own(journals.shape),
     ...certaintyOf('journal shape', accuracy),
@@ -219,18 +215,6 @@ function reportOn(
   };
 }
 
-/** Ranks every kind of shell on the shelf for one bearing. Shells that cannot fit come last; they are not an error. */
-function ranked(
-  journal: Span<Length>,
-  housingBore: BearingSheet['housingBore'],
-  shells: readonly ShellPairs[],
-  limits: ReturnType<typeof own<'length'>>,
-): readonly ShellMatch[] {
-  const allowed = oilClearanceLimits('search', limits, journal.max);
-  const plain = shells.map(({ name, undersize, wall }) => ({ name, undersize, wall }));
-  return rankShells({ journal, housingBore, shells: plain }, allowed);
-}
-
 /** The step nearest to the journal's size, if it is within 2.5 thou. */
 function measuredUndersize(
   { smallest, largest }: Shape,
@@ -240,16 +224,4 @@ function measuredUndersize(
   const below = (standard.min + standard.max - smallest - largest) / 2;
   const [nearest] = [...steps].sort((a, b) => Math.abs(a - below) - Math.abs(b - below));
   return nearest !== undefined && Math.abs(nearest - below) <= thou(2.5) ? nearest : undefined;
-}
-
-function madeFor({ shell }: ShellMatch, plan: GrindPlan): boolean {
-  return plan.outcome !== 'none' && sameStep(shell.undersize, plan.undersize);
-}
-
-/** The size of the journal after the planned work. */
-export function finishedJournal(plan: ServedGrindPlan, name: string, shape: Shape): Span<Length> {
-  const asItIs = plan.journals.some(
-    (journal) => journal.name === name && journal.work === 'use as it is',
-  );
-  return asItIs ? { min: shape.smallest, max: shape.largest } : plan.target;
 }

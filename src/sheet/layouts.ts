@@ -14,6 +14,7 @@ import { springTestLayout, stemWorkLayout } from '../valves/layouts.js';
 export const wrongShellsLayout = { fields: { kind: { oneOf: ['wrong shells'] }, bearing: 'string', shells: 'string', undersize: 'number', journalUndersize: 'number', explanation: undersizeMismatchLayout } } satisfies Layout;
 export const filmSizesLayout = { fields: { as: { oneOf: ['found', 'planned', 'typed'] }, 'shells?': 'string', clearance: spanLayout, typed: 'number', 'found?': spanLayout } } satisfies Layout;
 export const filmReportLayout = { fields: { bearing: 'string', load: 'number', sizes: filmSizesLayout, clearance: 'number', now: warmFilmLayout, finding: filmFindingLayout, loadDoubt: { fields: { share: 'number', basis: basisLayout } }, acceptance: bearingAcceptanceLayout } } satisfies Layout;
+export const whenShellsLayout = { oneOf: ['if ground', 'if none is ground', 'in any case'] } satisfies Layout;
 export const ringReportLayout = { fields: { name: 'string', travel: spanLayout, widestAt: 'number', filing: ringFilingLayout } } satisfies Layout;
 export const actionLayout = { by: 'kind', variants: [
   wrongShellsLayout,
@@ -31,8 +32,8 @@ export const actionLayout = { by: 'kind', variants: [
   { fields: { kind: { oneOf: ['unknown oil'] }, flow: spanLayout } },
   { fields: { kind: { oneOf: ['grind'] }, journals: { oneOf: ['mains', 'rods'] }, plan: servedGrindPlanLayout, sound: { list: { fields: { name: 'string', undersize: 'number' } } } } },
   { fields: { kind: { oneOf: ['no step serves'] }, journals: { oneOf: ['mains', 'rods'] }, defeatedBy: { list: 'string' }, 'nearly?': nearlyServesLayout } },
-  { fields: { kind: { oneOf: ['fit shells'] }, bearing: 'string', match: shellMatchLayout, ifGround: 'boolean' } },
-  { fields: { kind: { oneOf: ['buy shells'] }, journals: { oneOf: ['mains', 'rods'] }, undersize: 'number', pairs: 'number', ifGround: 'boolean', isGround: 'boolean', walls: { list: { fields: { bearing: 'string', wall: spanLayout } } } } },
+  { fields: { kind: { oneOf: ['fit shells'] }, bearing: 'string', match: shellMatchLayout, when: whenShellsLayout } },
+  { fields: { kind: { oneOf: ['buy shells'] }, journals: { oneOf: ['mains', 'rods'] }, undersize: 'number', pairs: 'number', when: whenShellsLayout, isGround: 'boolean', walls: { list: { fields: { bearing: 'string', wall: spanLayout } } } } },
   { fields: { kind: { oneOf: ['set the end play'] }, finding: findingLengthLayout } },
   { fields: { kind: { oneOf: ['lost thrust face'] }, finding: findingLengthLayout, missing: 'number' } },
   { fields: { kind: { oneOf: ['bore'] }, plan: servedBorePlanLayout, sound: { list: 'string' } } },
@@ -53,7 +54,8 @@ export const actionLayout = { by: 'kind', variants: [
   { fields: { part: 'string', finding: findingLengthLayout, settling: settlingLengthLayout, kind: { oneOf: ['measure again'] } } },
 ] } satisfies Layout;
 export const fittedShellsLayout = { fields: { shells: 'string', undersize: 'number', clearance: spanLayout, explanation: clearanceExplanationLayout, agrees: 'boolean', 'housingToBlame?': 'number' } } satisfies Layout;
-export const bearingReportLayout = { fields: { name: 'string', shape: shapeLayout, 'readAgain?': { list: oddReadingLayout }, 'undersize?': 'number', 'oddSize?': 'number', findings: { list: findingLengthLayout }, 'fitted?': fittedShellsLayout, 'bent?': findingLengthLayout, 'soundAt?': 'number', matches: { list: shellMatchLayout }, 'wallToSuit?': spanLayout, 'mayFit?': shellMatchLayout, 'shells?': shellMatchLayout } } satisfies Layout;
+export const asItIsLayout = { fields: { undersize: 'number', 'shells?': shellMatchLayout } } satisfies Layout;
+export const bearingReportLayout = { fields: { name: 'string', shape: shapeLayout, 'readAgain?': { list: oddReadingLayout }, 'undersize?': 'number', 'oddSize?': 'number', findings: { list: findingLengthLayout }, 'fitted?': fittedShellsLayout, 'bent?': findingLengthLayout, 'soundAt?': 'number', 'asItIs?': asItIsLayout, matches: { list: shellMatchLayout }, 'wallToSuit?': spanLayout, 'mayFit?': shellMatchLayout, 'shells?': shellMatchLayout } } satisfies Layout;
 export const bearingGroupReportLayout = { fields: { kind: { oneOf: ['mains', 'rods'] }, plan: grindPlanLayout, bearings: { list: bearingReportLayout }, pairsToBuy: 'number' } } satisfies Layout;
 export const cylinderReportLayout = { fields: { name: 'string', shape: boreShapeLayout, 'readAgain?': { list: oddReadingLayout }, findings: { list: findingLengthLayout }, inDoubt: 'boolean', 'piston?': { fields: { clearance: spanLayout, 'finding?': findingLengthLayout } }, rings: { list: ringReportLayout } } } satisfies Layout;
 export const unsettledLayout = { fields: { part: 'string', finding: findingLengthLayout, settling: settlingLengthLayout } } satisfies Layout;

@@ -1,24 +1,20 @@
-import { sayClearance } from '../bearings/internal.js';
-import { describeGrindPlan } from '../crankshaft/index.js';
 import { type BorePlan, describeBorePlan } from '../cylinders/index.js';
-import type { Finding, Span, Wording } from '../judging/index.js';
+import type { Span, Wording } from '../judging/index.js';
 import { describeSpan, guardLayout, guardWording, say, sayFinding } from '../judging/internal.js';
-import { sayOddReading } from '../measuring/internal.js';
 import {
   asText,
   columns,
   numberedNotes,
-  type PageLine,
   type PageSection,
   section,
   task,
   whoSetTheLimits,
   wrap,
 } from '../pages/index.js';
-import { type Length, tradeUnit, type UnitSystem } from '../quantities/index.js';
-import { formatNumber } from '../quantities/internal.js';
-import { howWell, journalWords } from '../reading/index.js';
+import type { Length } from '../quantities/index.js';
+import { howWell } from '../reading/index.js';
 import { actionsFrom } from './actions.js';
+import { bearingSection } from './bearing-section.js';
 import { beforeYouAct } from './before-you-act.js';
 import { boredIn } from './bored.js';
 import { sayAction } from './describe-action.js';
@@ -27,11 +23,12 @@ import { describeOil } from './describe-oil.js';
 import { describeRing } from './describe-ring.js';
 import { settingSections, valveSections } from './describe-settings.js';
 import type { Inspection } from './inspect.js';
-import type { BearingGroupReport, BearingReport } from './inspect-bearings.js';
 import type { CylinderReport, RingReport } from './inspect-cylinder.js';
 import type { OilReport } from './inspect-oil.js';
 import { inspectionLayout } from './layouts.js';
 import { notMeasured } from './not-measured.js';
+import { numberIn } from './number-in.js';
+import { undecidedFor } from './undecided.js';
 
 /**
  * Prints an inspection as plain text for the bench. It begins with what to do. Then come the
@@ -102,26 +99,6 @@ function nothingToDo(inspection: Inspection): string {
     : 'No action needed by what was read; how well it was read is told below.';
 }
 
-const CONTRADICTION =
-  'that contradicts the stamp on the shells and the size of the journal: measure the housing and the walls again';
-
-/** What stands in the way of every decision: readings to take again, or a crankshaft that reads as bent. */
-function undecidedFor(
-  parts: readonly Pick<BearingReport, 'name' | 'readAgain' | 'oddSize' | 'bent'>[],
-  wording: Wording,
-): readonly PageLine[] {
-  const odd = parts.flatMap(({ name, readAgain = [] }) =>
-    readAgain.flatMap((each) => wrap(`${name}: ${sayOddReading(each, wording)}`, 4)),
-  );
-  if (odd.length > 0) return ['Decision: none, as a reading does not fit the others.', ...odd];
-  if (parts.some(({ oddSize }) => oddSize !== undefined)) {
-    return ['Decision: none, as a journal reads round and yet at no step.'];
-  }
-  return parts.some(({ bent }) => bent)
-    ? ['Decision: none, as the crankshaft is not shown to be straight.']
-    : [];
-}
-
 /** What to bore to, and why. */
 function boringSection(
   plan: BorePlan,
@@ -140,55 +117,6 @@ function boringSection(
   return section('BORING', [
     ...wrap(`Decision: ${decision}`, 2),
     ...reasons.flatMap((reason) => wrap(`  ${reason}`, 4)),
-  ]);
-}
-
-function bearingSection(group: BearingGroupReport, wording: Wording): PageSection {
-  const { units } = wording;
-  const number = numberIn(units);
-  const [decision, ...reasons] = describeGrindPlan(group.plan, wording);
-  const fitted = group.bearings.flatMap(({ name, fitted, readAgain }) =>
-    fitted && !readAgain
-      ? wrap(
-          `${name}, "${fitted.shells}": ${describeSpan(fitted.clearance, 'length', units)}; ${fitted.agrees ? sayClearance(fitted.explanation, wording) : CONTRADICTION}`,
-          4,
-        )
-      : [],
-  );
-  const shells = group.bearings.flatMap(({ name, shells }) =>
-    shells
-      ? wrap(`${name}, "${shells.shell.name}": ${sayFinding(shells.finding, wording)}`, 4)
-      : [],
-  );
-  const misread = undecidedFor(group.bearings, wording);
-  return section(journalWords(group.kind).toUpperCase(), [
-    ...columns(
-      ['journal', 'smallest', 'largest', 'out-of-round', 'taper', 'along its length'],
-      group.bearings.map(({ name, shape }) => [
-        name,
-        number(shape.smallest),
-        number(shape.largest),
-        number(shape.outOfRound),
-        number(shape.taper),
-        shape.form,
-      ]),
-    ),
-    ...failed(
-      group.bearings.flatMap(({ name, findings, readAgain }) =>
-        readAgain ? [] : findings.map((finding) => ({ name, finding })),
-      ),
-      wording,
-    ),
-    ...(fitted.length > 0 ? ['As found, with the shells that were fitted:', ...fitted] : []),
-    ...(misread.length > 0
-      ? misread
-      : [
-          ...wrap(`Decision: ${decision}`, 2),
-          ...reasons.flatMap((reason) => wrap(`  ${reason}`, 4)),
-          ...(shells.length > 0
-            ? ['Shells from the shelf for the finished journals:', ...shells]
-            : []),
-        ]),
   ]);
 }
 
@@ -241,15 +169,3 @@ function oilSection(oil: OilReport, wording: Wording): PageSection {
     lines.flatMap((line) => wrap(line, 2)),
   );
 }
-
-function failed(
-  judged: readonly { readonly name: string; readonly finding: Finding<'length'> }[],
-  wording: Wording,
-): readonly PageLine[] {
-  return judged
-    .filter(({ finding }) => finding.verdict !== 'within')
-    .flatMap(({ name, finding }) => wrap(`${name}: ${sayFinding(finding, wording)}`, 2));
-}
-
-const numberIn = (units: UnitSystem) => (length: Length) =>
-  formatNumber(length, tradeUnit('length', units));

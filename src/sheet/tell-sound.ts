@@ -1,18 +1,20 @@
 import type { ServedGrindPlan } from '../crankshaft/index.js';
+import { mayAllStay } from './bearing-plan.js';
 
 /** An order to grind with the journals that read sound as they are: where all of them do, nothing has to be ground. */
 export function tellSound(
-  { journals }: ServedGrindPlan,
+  plan: ServedGrindPlan,
   sound: ReadonlyMap<string, string>,
   order: string,
   step: string,
 ): string {
   if (sound.size === 0) return order;
   const told = [...sound.values()].join(', ');
-  const ground = journals.filter(({ work }) => work === 'grind');
-  if (!ground.every(({ name }) => sound.has(name))) {
+  if (!mayAllStay(plan, (name) => sound.has(name))) {
     return `${order}; ${told}: ask the grinder whether the others can be ground alone, with the webs marked`;
   }
-  const others = journals.some(({ name }) => !sound.has(name)) ? `, the others at ${step}` : '';
+  const others = plan.journals.some(({ name }) => !sound.has(name))
+    ? `, the others at ${step}`
+    : '';
   return `${told}${others}: with a pair of shells of each size, and the webs marked, none needs grinding, if the manual allows two sizes on one crankshaft; else ${order}`;
 }

@@ -1,5 +1,6 @@
 import { actionsFrom, describeAction, inspect, readSheet, report } from 'crankwright/sheet';
 import { describe, expect, it } from 'vitest';
+import { flowing } from '../pages/pages.js';
 import { exampleText, type Json, spoilt } from '../sheet/sheets.js';
 
 const inspected = (changes: Readonly<Record<string, Json | undefined>>) =>
@@ -138,6 +139,68 @@ describe('metal that is sound', () => {
       /^rod 1 reads sound at standard, the others at 0\.0200 in under: .* none needs grinding, if the manual allows two sizes on one crankshaft; else grind rod 1/,
     );
     expect(said.join('\n')).not.toContain('ask the grinder whether the others');
+  });
+
+  describe('of which every journal is sound at its own size, with one pair of each on the shelf', () => {
+    const rod = (name: string, diameter: string) => ({
+      name,
+      journal: {
+        readings: {
+          angles: ['0 deg', '60 deg', '120 deg'],
+          stations: ['0.2 in', '0.8 in'],
+          diameters: [
+            [diameter, diameter, diameter],
+            [diameter, diameter, diameter],
+          ],
+        },
+      },
+      housingBore: '1.7507 in',
+    });
+    const pair = (name: string, undersize: string, wall: string) => ({
+      name,
+      fits: 'rods',
+      undersize,
+      wall,
+      pairs: 1,
+    });
+    const inspection = inspect(
+      readSheet({
+        version: 1,
+        engine: 'pump set',
+        units: 'inch',
+        crankshaft: { rodJournals: { standard: { min: '1.6245 in', max: '1.6250 in' } } },
+        rods: [rod('rod 1', '1.6248 in'), rod('rod 2', '1.6048 in')],
+        shells: [pair('rod std', 'standard', '0.0620 in'), pair('rod 20', '20 under', '0.0720 in')],
+      }),
+    );
+    const said = actionsFrom(inspection).flatMap((action) =>
+      describeAction(action, { units: 'inch' }),
+    );
+    const place = (start: string) => said.findIndex((text) => text.startsWith(start));
+
+    it('the choice not to grind comes before any shells, and each rod gets the pair of its size', () => {
+      const order = [
+        'rod 1 reads sound at standard',
+        'rod 1: if none is ground, fit "rod std"',
+        'rod 2: if none is ground, fit "rod 20"',
+        'if they are to be ground, get 1 pair of shells for the rod journals, 0.0200 in under',
+        'rod 2: if ground, fit "rod 20"',
+      ];
+      const places = order.map(place);
+      expect(places).not.toContain(-1);
+      expect(places).toEqual([...places].sort((a, b) => a - b));
+    });
+
+    it('the one pair of the ground size goes to the journal that has that size', () => {
+      expect(place('rod 1: if ground')).toBe(-1);
+      expect(inspection.rods?.bearings.map(({ shells }) => shells?.shell.name)).toEqual([
+        undefined,
+        'rod 20',
+      ]);
+      expect(flowing(report(inspection))).toContain(
+        'Shells from the shelf for the journals as they are: rod 1, "rod std": oil clearance 0.0019 in',
+      );
+    });
   });
 
   it('a cylinder that is within every limit is named before it is bored with the others', () => {
