@@ -113,7 +113,9 @@ function cover(plan: Plan, units: UnitSystem): readonly Block[] {
     ...(builds.length === 0
       ? neededNext(plan, { units })
           .slice(0, 1)
-          .map(({ when, said }) => paragraph(`For now: ${when}${said}.`))
+          .map(({ when, said, instead }) =>
+            paragraph([`For now: ${when}${said}.`, ...instead].join(' ')),
+          )
       : []),
   ];
 }

@@ -2,7 +2,7 @@ import type { Wording } from '../judging/index.js';
 import { sayDistance } from '../judging/internal.js';
 import { type PageSection, section, wrap } from '../pages/index.js';
 import { INSTRUMENT_WORDS } from '../reading/index.js';
-import { describeFar, sayTestedFirst } from '../shed/internal.js';
+import { describeFar, describeMisread, sayTestedFirst } from '../shed/internal.js';
 import { sayLacks } from './describe-lacks.js';
 import { sayEngines } from './describe-proof.js';
 import type { MayBring, Measurement, PartToMeasure } from './measure-types.js';
@@ -23,7 +23,7 @@ export function describeMeasureFirst(plan: Plan, wording: Wording): readonly Pag
       ...(measureFirst.length > 0 ? wrap(sayMayBe(plan), 0) : []),
       ...measureFirst.flatMap(({ mayBring, parts }) => [
         ...wrap(`${heading(mayBring, wording)}:`, 0),
-        ...parts.flatMap((each) => wrap(`  ${sayPartToMeasure(each)}`, 4)),
+        ...parts.flatMap((each) => wrap(`  ${sayPartToMeasure(each, wording)}`, 4)),
         ...(mayBring.kind === 'what to buy'
           ? wrap(
               `If they turn out good, the engine still needs: ${sayLacks(mayBring.lacks, wording)}.`,
@@ -77,11 +77,14 @@ export function sayMayBring(mayBring: MayBring, { units }: Wording): string {
 }
 
 /** `crankshaft B: rod journals (rod 1, rod 2) with the outside micrometer`. */
-export function sayPartToMeasure(part: PartToMeasure): string {
-  const { name, core, marks = [], tests, measure, until } = part;
+export function sayPartToMeasure(part: PartToMeasure, wording: Wording): string {
+  const { name, core, marks = [], tests, measure, again, until } = part;
   const which =
     marks.length === 0 ? name : `${name}, marked ${marks.map((mark) => `"${mark}"`).join(', ')}`;
-  const what = measure.map(sayMeasurement);
+  const what = [
+    ...again.map((each) => describeMisread(each, wording)),
+    ...measure.map(sayMeasurement),
+  ];
   const apart = core === undefined ? [] : [`take ${core} apart`];
   const open = core === undefined ? `nothing is decided until ${until}` : 'look it over';
   const last = what.length > 0 ? what : [open];

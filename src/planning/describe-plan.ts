@@ -10,7 +10,7 @@ import {
   wrap,
 } from '../pages/index.js';
 import { howWell } from '../reading/index.js';
-import { describeJob, named, partWord, testFirst } from '../shed/internal.js';
+import { describeJob, doing, named, partWord, testFirst } from '../shed/internal.js';
 import { judgedOf } from './clearances.js';
 import { sayComplete } from './complete.js';
 import { describeBuild } from './describe-build.js';
@@ -187,7 +187,7 @@ const WHY_LEFT = [
   ['it is measured better', 'Undecided until it is measured better'],
   ['it is straightened and measured', 'Undecided until straightened and measured'],
   ['it is known which bearing seized', 'Undecided until it is known which bearing seized'],
-  ['not as it is', 'Kept aside, as no repair that puts it right is on the list'],
+  ['not as it is', 'Kept aside, as no shop on the list does the work that puts it right'],
   ['scrap', 'Scrap, to keep until the engines run'],
 ] as const;
 
@@ -212,11 +212,13 @@ function describeLeft({
   faults = [],
   untested,
   madeShellsNotTried,
+  noShopFor = [],
   why,
 }: LeftOver): string {
   const doubts = [
     ...(onlyWith ? [`fits only with ${onlyWith.join(' or ')}`] : []),
     ...faults,
+    ...(noShopFor.length > 0 ? [`needs ${noShopFor.map(doing).join(' and ')}`] : []),
     ...(untested && why !== 'scrap' ? ['not crack-tested'] : []),
     ...(madeShellsNotTried ? [NOT_TRIED] : []),
   ];

@@ -1,5 +1,5 @@
 import type { Length } from '../quantities/index.js';
-import type { Fault, Section, Until } from '../shed/index.js';
+import type { Fault, Section, Until, Work } from '../shed/index.js';
 
 /** A part that no engine of the plan takes. */
 export interface LeftOver {
@@ -22,6 +22,8 @@ export interface LeftOver {
    * shells on a journal that stands at no step.
    */
   readonly madeShellsNotTried?: true;
+  /** The work it needs that no shop on the list offers, if there is any. */
+  readonly noShopFor?: readonly Work[];
   /** Whether it was kept back, is a spare, cannot be counted on as it is, or is scrap. */
   readonly why: 'reserved' | 'spare' | 'undecided' | 'not as it is' | 'scrap';
   /** What must be known of it first, if it is undecided. */

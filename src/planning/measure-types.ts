@@ -1,6 +1,6 @@
 import type { Length } from '../quantities/index.js';
 import type { InstrumentName } from '../reading/index.js';
-import type { MeasuredWhat, NeededTest, Section, TooFar, Until } from '../shed/index.js';
+import type { MeasuredWhat, Misread, NeededTest, Section, TooFar, Until } from '../shed/index.js';
 import type { Cost } from './cost.js';
 import type { LackingPart } from './left-over-types.js';
 
@@ -67,6 +67,8 @@ export interface PartToMeasure {
   readonly tests: readonly NeededTest[];
   /** What is to be measured. */
   readonly measure: readonly Measurement[];
+  /** Readings that can hardly be right, and are taken again. */
+  readonly again: readonly Misread[];
   /** What must be known of it, in words. */
   readonly until: Until;
 }

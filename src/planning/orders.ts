@@ -55,7 +55,10 @@ export function leftOverOf(
     if (left <= 0) return [];
     const own: Part | undefined = shed[section]?.find((each) => each.name === name);
     const isKept = reserved.includes(name) || (own !== undefined && isKeptBack(own));
-    const why = isKept ? 'reserved' : whyOf(disposition);
+    const noShopFor = part.because.flatMap((each) => (each.kind === 'no shop' ? [each.work] : []));
+    const found =
+      noShopFor.length > 0 && whyOf(disposition) === 'spare' ? 'not as it is' : whyOf(disposition);
+    const why = isKept ? 'reserved' : found;
     const until = why === 'undecided' ? undecidedUntil(part) : undefined;
     return [
       {
@@ -66,6 +69,7 @@ export function leftOverOf(
         ...(own?.onlyWith && { onlyWith: own.onlyWith }),
         ...doubtsOf(shed, part),
         ...(mightTakeMadeShells(shed, part) && { madeShellsNotTried: true as const }),
+        ...(noShopFor.length > 0 && { noShopFor }),
         why,
         ...(until && { until }),
       },

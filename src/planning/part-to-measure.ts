@@ -1,5 +1,5 @@
 import type { Part, TriagedPart } from '../shed/index.js';
-import { instrumentFor, type TakenApart, undecidedUntil } from '../shed/internal.js';
+import { instrumentFor, isMisread, type TakenApart, undecidedUntil } from '../shed/internal.js';
 import { stepMarked } from './marked-step.js';
 import type { PartToMeasure } from './measure-types.js';
 import type { OpenPart } from './open-search.js';
@@ -28,6 +28,7 @@ export function partToMeasure(
       const instrument = instrumentFor(what);
       return [{ what, places, ...(instrument && { with: instrument }) }];
     }),
+    again: (part?.because ?? []).filter(isMisread),
     until: (part && undecidedUntil(part)) ?? 'it is measured',
   };
 }

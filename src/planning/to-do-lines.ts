@@ -193,10 +193,10 @@ export function engineLines({ builds }: Plan, wording: Wording): Topic {
 export function nextLines(plan: Plan, wording: Wording): Topic {
   const [first] = neededNext(plan, wording);
   if (first === undefined) return NOTHING;
-  const { when, said, lacks } = first;
+  const { when, said, lacks, instead } = first;
   const count = lacks.reduce((sum, each) => sum + each.count, 0);
   return oneLine(
-    `${capital(`${when}${said}`)}.`,
+    `${capital(`${when}${said}`)}${instead.length > 0 ? '; see THE NEXT ENGINE for what may do instead' : ''}.`,
     count === 0
       ? 'No part completes one more engine: see THE NEXT ENGINE.'
       : `${capital(`${when}one more engine needs ${parts(count)} more`)}: see THE NEXT ENGINE.`,

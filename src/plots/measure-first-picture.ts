@@ -45,7 +45,7 @@ export function measureFirstPicture(plan: Plan, options: PictureOptions): string
   const steps = measureFirst.map(({ mayBring, parts }) => ({
     margin: marginOf(mayBring),
     text: `${sayMayBring(mayBring, { units })}, if these turn out good:`,
-    parts: parts.map((part) => sayPartToMeasure(part)),
+    parts: parts.map((part) => sayPartToMeasure(part, { units })),
   }));
   const rows = [
     ...(smallestMargin === undefined ? [] : [{ margin: smallestMargin, text: now, parts: [] }]),

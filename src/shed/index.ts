@@ -73,6 +73,7 @@ export type {
 export type { Made, MadeShells, MadeSleeves, MadeWashers, ToMake } from './to-make.js';
 export type { CoreTest, TriagedCore } from './triage/core-types.js';
 export { describePart, triageReport } from './triage/describe-triage.js';
+export type { Misread } from './triage/misread-types.js';
 export type { NeededTest } from './triage/needed-test.js';
 export type { JudgedWhat, NotJudged } from './triage/not-judged-types.js';
 export type { MeasuredWhat, NotMeasured } from './triage/not-measured-types.js';

@@ -20,6 +20,11 @@ export const againReasonLayout = { by: 'kind', variants: [
 export const tooFarLayout = { fields: { kind: { oneOf: ['too far off'] }, of: { oneOf: ['bores', 'journals'] }, place: 'string', far: farReadingLayout } } satisfies Layout;
 export const neededTestLayout = { fields: { test: { oneOf: ['check it for bend and twist', 'crack test', 'measure its journals', 'measure its margins', 'measure its seats', 'pressure test', 'softening test'] }, when: { oneOf: ['after', 'again', 'before use', 'first'] }, because: { list: troubleLayout }, 'least?': 'number' } } satisfies Layout;
 export const measuredWhatLayout = { oneOf: ['bearings it is for', 'big ends', 'bores', 'main housings', 'main journals', 'oversize', 'pistons', 'rod journals', 'thickness', 'undersize', 'walls'] } satisfies Layout;
+export const misreadLayout = { by: 'kind', variants: [
+  { fields: { kind: { oneOf: ['read again'] }, place: 'string', odd: oddReadingLayout } },
+  { fields: { kind: { oneOf: ['readings apart'] }, place: 'string', readings: spanLayout } },
+  { fields: { kind: { oneOf: ['at no step'] }, place: 'string', below: 'number' } },
+] } satisfies Layout;
 export const untilLayout = { oneOf: ['it is known which bearing seized', 'it is measured better', 'it is measured', 'it is straightened and measured', 'the odd reading is taken again'] } satisfies Layout;
 export const faultLayout = { oneOf: ['bent', 'cracked', 'frost-cracked', 'overheated', 'pitted', 'scored', 'spun'] } satisfies Layout;
 export const conditionLayout = { fields: { is: { oneOf: ['not seen', 'ran', 'seized', 'turns'] }, 'on?': 'string' } } satisfies Layout;
@@ -81,6 +86,9 @@ export const consequenceLayout = { by: 'kind', variants: [
   { fields: { kind: { oneOf: ['mend'] } } },
 ] } satisfies Layout;
 export const triageReasonLayout = { by: 'kind', variants: [
+  { fields: { kind: { oneOf: ['read again'] }, place: 'string', odd: oddReadingLayout } },
+  { fields: { kind: { oneOf: ['readings apart'] }, place: 'string', readings: spanLayout } },
+  { fields: { kind: { oneOf: ['at no step'] }, place: 'string', below: 'number' } },
   notMeasuredLayout,
   tooFarLayout,
   { fields: { kind: { oneOf: ['measure again'] }, finding: findingLengthLayout } },
@@ -88,9 +96,6 @@ export const triageReasonLayout = { by: 'kind', variants: [
   { fields: { kind: { oneOf: ['fault'] }, fault: faultLayout, 'place?': 'string', 'found?': { oneOf: ['by a test'] }, consequence: consequenceLayout } },
   { fields: { kind: { oneOf: ['happened'] }, what: happeningLayout, consequence: consequenceLayout } },
   { fields: { kind: { oneOf: ['journals'] }, journals: { oneOf: ['mains', 'rods'] }, plan: grindPlanLayout, 'soFar?': { oneOf: [true] }, 'ifTrue?': { oneOf: [true] }, 'promised?': 'number' } },
-  { fields: { kind: { oneOf: ['read again'] }, place: 'string', odd: oddReadingLayout } },
-  { fields: { kind: { oneOf: ['readings apart'] }, place: 'string', readings: spanLayout } },
-  { fields: { kind: { oneOf: ['at no step'] }, place: 'string', below: 'number' } },
   { fields: { kind: { oneOf: ['runout not known'] }, 'place?': 'string', 'runout?': 'number' } },
   { fields: { kind: { oneOf: ['reads as bent'] }, place: 'string', finding: findingLengthLayout } },
   { fields: { kind: { oneOf: ['which bearing seized'] }, 'cleared?': { oneOf: [true] } } },

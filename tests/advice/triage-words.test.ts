@@ -125,7 +125,7 @@ describe('words that keep a part from the grinder or the shop', () => {
   it('asks which journal is scored', () => {
     const text = all('crankshaft A', { 'crankshafts[0].faults': ['scored'] });
     expect(text).toContain(
-      'name the journal; if a fingernail does not catch, polish it and measure again',
+      'name the journal; if a fingernail does not catch in it, polish it instead, measure it',
     );
     const named = all('crankshaft A', { 'crankshafts[0].rodJournals[0].faults': ['scored'] });
     expect(named).not.toContain('name the journal');
@@ -178,7 +178,11 @@ describe('what a plan says of doubtful parts', () => {
       'blocks[1].faults': ['frost-cracked'],
       machining: [{ work: 'weld', shop: 'the mender', price: '9000 EUR' }],
     });
-    expect(page).toContain('block B (block; frost-cracked; not crack-tested)');
-    expect(page).toContain('crankshaft B (crankshaft; not crack-tested)');
+    expect(page).toContain(
+      'block B (block; frost-cracked; needs boring and honing; not crack-tested)',
+    );
+    expect(page).toContain(
+      'crankshaft B (crankshaft; needs grinding rod journals; not crack-tested)',
+    );
   });
 });

@@ -90,7 +90,7 @@ describe('a cracked casting', () => {
       why: 'not as it is',
     });
     expect(flowing(planReport(plan))).toContain(
-      'Kept aside, as no repair that puts it right is on the list: block A (block; frost-cracked; not crack-tested)',
+      'Kept aside, as no shop on the list does the work that puts it right: block A (block; frost-cracked; not crack-tested)',
     );
   });
 

@@ -22,6 +22,7 @@ describe('what to measure first, in words', () => {
     section: 'crankshafts',
     name: 'crankshaft X',
     tests: [],
+    again: [],
     measure: [{ what: 'rod journals', places: ['rod 1', 'rod 2'], with: 'micrometer' }],
     until: 'it is measured',
   };
@@ -30,6 +31,7 @@ describe('what to measure first, in words', () => {
     name: 'magneto of core A',
     core: 'core A',
     tests: [],
+    again: [],
     measure: [],
     until: 'it is measured',
   };
@@ -37,6 +39,7 @@ describe('what to measure first, in words', () => {
     section: 'crankshafts',
     name: 'crankshaft Y',
     tests: [],
+    again: [],
     measure: [],
     until: 'it is straightened and measured',
   };
@@ -44,6 +47,7 @@ describe('what to measure first, in words', () => {
     section: 'pistonSets',
     name: 'pistons X',
     tests: [],
+    again: [],
     measure: [{ what: 'oversize', places: [] }],
     until: 'it is measured',
   };

@@ -87,7 +87,7 @@ describe('a plan says what to do', () => {
           mayBring: { kind: 'one more engine', engines: 2 },
           parts: [
             {
-              ...{ section: 'rods', name: 'rods D', tests: [], measure: [] },
+              ...{ section: 'rods', name: 'rods D', tests: [], measure: [], again: [] },
               until: 'it is measured',
             },
           ],

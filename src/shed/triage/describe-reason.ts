@@ -1,8 +1,7 @@
 import { describeGrindPlan } from '../../crankshaft/index.js';
 import { describeBorePlan } from '../../cylinders/index.js';
 import type { Wording } from '../../judging/index.js';
-import { describeSpan, NANOMETRE, noteOf, say, sayFinding } from '../../judging/internal.js';
-import { sayOddReading } from '../../measuring/internal.js';
+import { NANOMETRE, noteOf, say, sayFinding } from '../../judging/internal.js';
 import { journalWords } from '../../reading/index.js';
 import type { Consequence, Fault } from '../faults.js';
 import type { PartTest } from '../history.js';
@@ -12,6 +11,7 @@ import { SCRAP_ROD } from '../sources.js';
 import { describeAgain } from './describe-again.js';
 import { describeFar } from './describe-far.js';
 import { doing, need } from './describe-job.js';
+import { describeMisread } from './describe-misread.js';
 import { describeNotMeasured } from './describe-not-measured.js';
 import { MENDS } from './tests.js';
 import type { TriagedPart, TriageReason } from './triage-types.js';
@@ -35,17 +35,9 @@ export function describeReason(
         describeGrindPlan(reason.plan, wording),
       );
     case 'read again':
-      return [`${reason.place}: ${sayOddReading(reason.odd, wording)}`];
-    case 'readings apart': {
-      const apart = describeSpan(reason.readings, 'length', wording.units);
-      return [
-        `${reason.place}: read it again first: it reads ${apart}, and no housing is so far out of round; one of these readings is wrong`,
-      ];
-    }
+    case 'readings apart':
     case 'at no step':
-      return [
-        `${reason.place}: read it again: round, yet ${say(reason.below, 'length', wording.units)} below standard, which is no step; a whole turn of the thimble (0.025 in or 0.5 mm) is easily miscounted. If it reads the same again, list both readings`,
-      ];
+      return [describeMisread(reason, wording)];
     case 'too far off':
       return [describeFar(reason, wording)];
     case 'runout not known':
@@ -145,7 +137,8 @@ function sayConsequence(
   wording: Wording,
   { place = 'it', fault }: { readonly place?: string; readonly fault?: Fault } = {},
 ): string {
-  const hint = place === 'it' && fault === 'scored' ? FEEL_FIRST : '';
+  const name = place === 'it' ? '; name the journal' : '';
+  const hint = fault === 'scored' ? `${name}${FEEL_FIRST}` : '';
   switch (consequence.kind) {
     case 'scrap': {
       const { basis, unlessTested = [] } = consequence;
@@ -175,7 +168,7 @@ function sayConsequence(
 }
 
 const FEEL_FIRST =
-  '; name the journal; if a fingernail does not catch, polish it and measure again';
+  '; if a fingernail does not catch in it, polish it instead, measure it, and take the fault off the list';
 
 const isMended = (jobs: TriagedPart['jobs']) => jobs.some(({ work }) => MENDS.includes(work));
 

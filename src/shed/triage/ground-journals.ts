@@ -14,7 +14,7 @@ import type { JournalPlace } from '../shed.js';
 import { measureAgain } from './measure-again.js';
 import { faultsOn, type SeenFaults } from './seen-faults.js';
 import type { TriageReason } from './triage-types.js';
-import type { Way } from './ways.js';
+import { sizeAt, type Way } from './ways.js';
 
 /** What journals are judged with. */
 export interface JudgedWithRunout {
@@ -113,22 +113,25 @@ function againIn(
   });
 }
 
+/** The work of grinding journals of one kind. */
+export const grinding = (kind: 'rods' | 'mains') =>
+  kind === 'rods' ? 'grind rod journals' : 'grind main journals';
+
 /** Every journal ground to a step that may serve. */
 function wayAt(step: Length, standard: Span<Length>, places: number): Way {
-  const to = { min: standard.min - step, max: standard.max - step } as Span<Length>;
+  const to = sizeAt(standard, -step);
   return { step, sizes: Array.from({ length: places }, () => to), jobs: [] };
 }
 
 function wayOf(kind: 'rods' | 'mains', plan: ServedGrindPlan, shapes: readonly KnownShape[]): Way {
   const { undersize: step, target: to, journals } = plan;
   const ground = journals.filter(({ work }) => work === 'grind').map(({ name }) => name);
-  const work = kind === 'rods' ? 'grind rod journals' : 'grind main journals';
   return {
     step,
     sizes: journals.map((journal, i) => {
       const { smallest: min, largest: max } = shapes[i] as KnownShape;
       return journal.work === 'grind' ? to : { min, max };
     }),
-    jobs: ground.length === 0 ? [] : [{ work, places: ground, step, to }],
+    jobs: ground.length === 0 ? [] : [{ work: grinding(kind), places: ground, step, to }],
   };
 }

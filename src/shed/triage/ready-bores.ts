@@ -32,7 +32,7 @@ import { unreadPlaces } from './not-measured.js';
 import { faultsOn, type SeenFaults } from './seen-faults.js';
 import type { TooFar } from './too-far-types.js';
 import type { Job, TriageReason } from './triage-types.js';
-import type { Way } from './ways.js';
+import { machining, type Way } from './ways.js';
 
 /** What bores are judged with. */
 interface JudgedWith {
@@ -75,7 +75,15 @@ export function boresReady(places: readonly BorePlace[], judged: JudgedWith) {
   if (unread.length === 0) return { bores: sure, misread, unread, told };
   const begun = read.filter(({ soFar, far }) => soFar.size && far.length === 0);
   const best = waysFor(begun, requestFor(begun, judged, estimate));
-  return { bores: best.length > 0 ? best : sure, misread, unread, told };
+  // A fault is there before anything is measured.
+  const faulty = read.flatMap(({ i, place: { name, faults } }) =>
+    isWhole(i) || faultsOn(faults, judged.seen).length === 0 ? [] : [name],
+  );
+  const bores = machining(best.length > 0 ? best : sure, faulty, {
+    work: 'bore',
+    standard: judged.bores.standard,
+  });
+  return { bores, misread, unread, told };
 }
 
 /** A bore with its odd readings as the others say, and what is to be read again of it. */

@@ -13,10 +13,12 @@ import {
   readWith,
 } from '../../reading/index.js';
 import type { JournalPlace } from '../shed.js';
-import { groundFrom, type Journals, type JudgedWithRunout } from './ground-journals.js';
+import { grinding, groundFrom, type Journals, type JudgedWithRunout } from './ground-journals.js';
 import { unreadPlaces } from './not-measured.js';
+import { faultsOfPlace, faultsOn } from './seen-faults.js';
 import type { TooFar } from './too-far-types.js';
 import type { TriageReason } from './triage-types.js';
+import { machining } from './ways.js';
 
 /** The sure ways, or those that there may be. */
 export const waysOf = ({ ways, atBest = [] }: Journals) => (ways.length > 0 ? ways : atBest);
@@ -110,15 +112,24 @@ export function journalsReady(
       isWhole(i) ? way.sizes[from.findIndex((each) => each.i === i)] : undefined,
     ),
   }));
+  // A fault is there before anything is measured.
+  const notRead = places.filter((_, i) => !isWhole(i));
+  const faulty = notRead.filter(({ faults }) => faultsOn(faults, judged.seen).length > 0);
+  const work = { work: grinding(kind), standard: journals.standard } as const;
   // Of misread journals nothing is decided, and no finding given, before they are read again.
   return {
     ways: [],
-    atBest: open,
+    atBest: machining(
+      open,
+      faulty.map(({ name }) => name),
+      work,
+    ),
     findings: misread.length > 0 ? [] : whole.of.findings,
     because: [
       ...misread,
       ...read.flatMap(({ far }) => far),
       ...unread,
+      ...notRead.flatMap(faultsOfPlace),
       ...(misread.length > 0 ? [] : measuredSoFar(whole)),
     ],
   };

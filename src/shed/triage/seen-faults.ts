@@ -30,7 +30,7 @@ export function seenFaults(
   part: Part & Testable,
   places: readonly { readonly name: string; readonly faults?: readonly Fault[] }[] = [],
 ): SeenFaults {
-  const because = [...ofWhole(section, part), ...places.flatMap(ofPlace)];
+  const because = [...ofWhole(section, part), ...places.flatMap(faultsOfPlace)];
   const consequences = because.map(({ consequence }) => consequence);
   const works = consequences.flatMap((each) => ('work' in each && each.work ? [each.work] : []));
   return {
@@ -70,7 +70,8 @@ function ofWhole(
   ];
 }
 
-function ofPlace({
+/** The faults of one journal or bore: it must be machined. */
+export function faultsOfPlace({
   name,
   faults = [],
 }: {

@@ -1,7 +1,6 @@
 import type { GrindPlan } from '../../crankshaft/index.js';
 import type { BorePlan } from '../../cylinders/index.js';
 import type { Finding, Span } from '../../judging/index.js';
-import type { OddReading } from '../../measuring/index.js';
 import type { Length, UnitSystem } from '../../quantities/index.js';
 import type { Happening, HowRead } from '../../reading/index.js';
 import type { Consequence, Fault } from '../faults.js';
@@ -9,6 +8,7 @@ import type { Owned } from '../part.js';
 import type { Section } from '../sections.js';
 import type { Work } from '../works.js';
 import type { TriagedCore } from './core-types.js';
+import type { Misread } from './misread-types.js';
 import type { NeededTest } from './needed-test.js';
 import type { NotJudged } from './not-judged-types.js';
 import type { NotMeasured } from './not-measured-types.js';
@@ -144,30 +144,7 @@ export type TriageReason =
       /** The runout that a shop promises once the crankshaft is straight, which the plan counts with [m]. */
       readonly promised?: Length;
     }
-  | {
-      /** A reading that does not fit the others: no verdict rests on it before it is read again. */
-      readonly kind: 'read again';
-      /** The journal or bore it was read on. */
-      readonly place: string;
-      /** The reading, and what the others say. */
-      readonly odd: OddReading;
-    }
-  | {
-      /** Readings of one housing lie further apart than any housing is out of round: one of them is wrong. */
-      readonly kind: 'readings apart';
-      /** The housing. */
-      readonly place: string;
-      /** The smallest and the largest [m]. */
-      readonly readings: Span<Length>;
-    }
-  | {
-      /** A journal reads round and straight and lies at no step: most likely a whole turn of the thimble was miscounted. */
-      readonly kind: 'at no step';
-      /** The journal. */
-      readonly place: string;
-      /** How far below standard it reads [m]. */
-      readonly below: Length;
-    }
+  | Misread
   | {
       /** A bent crankshaft: how true its journals will run once it is straight is not known. */
       readonly kind: 'runout not known';

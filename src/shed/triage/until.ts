@@ -1,4 +1,5 @@
-import type { TriagedPart } from './triage-types.js';
+import type { Misread } from './misread-types.js';
+import type { TriagedPart, TriageReason } from './triage-types.js';
 
 /** What must be known before anything is decided on a part. */
 export type Until =
@@ -8,12 +9,10 @@ export type Until =
   | 'it is straightened and measured'
   | 'it is known which bearing seized';
 
-const MISREAD: readonly TriagedPart['because'][number]['kind'][] = [
-  'read again',
-  'readings apart',
-  'at no step',
-  'too far off',
-];
+const MISREAD: readonly TriageReason['kind'][] = ['read again', 'readings apart', 'at no step'];
+
+/** Whether a reason is a reading that can hardly be right. */
+export const isMisread = (reason: TriageReason): reason is Misread => MISREAD.includes(reason.kind);
 
 /** What must be known of a part that is undecided; undefined of any other. */
 export function undecidedUntil({
@@ -22,7 +21,8 @@ export function undecidedUntil({
   because,
 }: Pick<TriagedPart, 'disposition' | 'section' | 'because'>): Until | undefined {
   if (disposition !== 'undecided') return undefined;
-  if (because.some(({ kind }) => MISREAD.includes(kind))) return 'the odd reading is taken again';
+  if (because.some((why) => isMisread(why) || why.kind === 'too far off'))
+    return 'the odd reading is taken again';
   if (because.some(({ kind }) => kind === 'not measured')) return 'it is measured';
   const isNear = because.some(
     (why) =>

@@ -14,6 +14,41 @@ export interface Way {
   readonly jobs: readonly Job[];
 }
 
+/** What is done to journals or bores to make them a step smaller or larger. */
+interface Machining {
+  readonly work: Job['work'];
+  /** The standard size [m]. */
+  readonly standard: Span<Length>;
+}
+
+const GROWS: readonly Job['work'][] = ['bore', 'sleeve'];
+
+/** A size that is so much above standard, or below it. */
+export const sizeAt = ({ min, max }: Span<Length>, above: number): Span<Length> =>
+  ({ min: min + above, max: max + above }) as Span<Length>;
+
+/** The ways that machine some places, whatever they measure: those that have a fault and were not measured. */
+export function machining(
+  ways: readonly Way[],
+  places: readonly string[],
+  { work, standard }: Machining,
+): readonly Way[] {
+  if (places.length === 0) return ways;
+  return ways.flatMap(({ step, sizes, jobs }): readonly Way[] => {
+    // Nothing is machined to standard size.
+    if (step === 0) return [];
+    const others = jobs.filter((job) => job.work !== work);
+    const same = jobs.flatMap((job) => (job.work === work ? job.places : []));
+    const job: Job = {
+      work,
+      places: [...same, ...places],
+      step,
+      to: sizeAt(standard, GROWS.includes(work) ? step : -step),
+    };
+    return [{ step, sizes, jobs: [...others, job] }];
+  });
+}
+
 /** What a part is judged by: the engine, and the shops. */
 export type Shop = Pick<Shed, 'engine' | 'units' | 'machining' | keyof Bench>;
 

@@ -210,7 +210,9 @@ describe('describePart says then', () => {
   it('on which journal or bore', () => {
     const consequence = { kind: 'machine' } as const;
     const because = [{ kind: 'fault', fault: 'scored', place: 'rod 1', consequence }] as const;
-    expect(reasons({ because })).toEqual(['seen: scored on rod 1; rod 1 must be ground']);
+    expect(reasons({ because })).toEqual([
+      'seen: scored on rod 1; rod 1 must be ground; if a fingernail does not catch in it, polish it instead, measure it, and take the fault off the list',
+    ]);
     expect(reasons({ section: 'blocks', because })).toEqual([
       'seen: scored on rod 1; rod 1 must be bored',
     ]);

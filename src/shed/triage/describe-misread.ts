@@ -1,0 +1,19 @@
+import type { Wording } from '../../judging/index.js';
+import { describeSpan, say } from '../../judging/internal.js';
+import { sayOddReading } from '../../measuring/internal.js';
+import type { Misread } from './misread-types.js';
+
+/** What is to be read again of a part, and why. */
+export function describeMisread(reason: Misread, wording: Wording): string {
+  const { place } = reason;
+  switch (reason.kind) {
+    case 'read again':
+      return `${place}: ${sayOddReading(reason.odd, wording)}`;
+    case 'readings apart': {
+      const apart = describeSpan(reason.readings, 'length', wording.units);
+      return `${place}: read it again first: it reads ${apart}, and no housing is so far out of round; one of these readings is wrong`;
+    }
+    case 'at no step':
+      return `${place}: read it again: round, yet ${say(reason.below, 'length', wording.units)} below standard, which is no step; a whole turn of the thimble (0.025 in or 0.5 mm) is easily miscounted. If it reads the same again, list both readings`;
+  }
+}

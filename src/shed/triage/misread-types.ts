@@ -1,0 +1,30 @@
+import type { Span } from '../../judging/index.js';
+import type { OddReading } from '../../measuring/index.js';
+import type { Length } from '../../quantities/index.js';
+
+/** A reading that can hardly be right: no verdict rests on it before it is read again. */
+export type Misread =
+  | {
+      /** A reading that does not fit the others: no verdict rests on it before it is read again. */
+      readonly kind: 'read again';
+      /** The journal or bore it was read on. */
+      readonly place: string;
+      /** The reading, and what the others say. */
+      readonly odd: OddReading;
+    }
+  | {
+      /** Readings of one housing lie further apart than any housing is out of round: one of them is wrong. */
+      readonly kind: 'readings apart';
+      /** The housing. */
+      readonly place: string;
+      /** The smallest and the largest [m]. */
+      readonly readings: Span<Length>;
+    }
+  | {
+      /** A journal reads round and straight and lies at no step: most likely a whole turn of the thimble was miscounted. */
+      readonly kind: 'at no step';
+      /** The journal. */
+      readonly place: string;
+      /** How far below standard it reads [m]. */
+      readonly below: Length;
+    };
