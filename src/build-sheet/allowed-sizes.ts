@@ -35,15 +35,20 @@ export function allowedJournal(bearing: BuildBearing, engine: EngineKind): Allow
   ]);
 }
 
-/** Sizes of a housing: within the shed's limits, and within the clearance, unless its shells are made to suit it. */
+/**
+ * Sizes of a housing: within the shed's limits, and within the clearance, unless its shells are made to suit it. The
+ * clearance alone allows no housing: shells in one that is too large have lost their crush, whatever clearance they leave.
+ */
 export function allowedHousing(bearing: BuildBearing, engine: EngineKind): AllowedSize {
   const { kind, finding } = bearing;
-  return both([
-    ...based(kind === 'rods' ? engine.rodHousing : engine.mainHousing),
-    ...(isMadeToSuit(bearing)
-      ? []
-      : [{ ...finding, limits: housingLimits(bearing, finding.limits) }]),
-  ]);
+  const [stated] = based(kind === 'rods' ? engine.rodHousing : engine.mainHousing);
+  if (stated === undefined || isMadeToSuit(bearing)) return both(stated ? [stated] : []);
+  const { min, max } = housingLimits(bearing, finding.limits);
+  const within = {
+    ...(stated.limits.min !== undefined && min !== undefined && { min }),
+    ...(stated.limits.max !== undefined && max !== undefined && { max }),
+  };
+  return both([stated, { ...finding, limits: within }]);
 }
 
 /** Sizes of a bore: within those of its step, and within the piston clearance if it has limits. */

@@ -74,9 +74,9 @@ describe('buildSheet', () => {
     expect(markdownPageOf(1)).toContain(
       '| crankshaft B, rod 1 | 1.6045 to 1.6050 | ________ | 1.6045 to 1.6050 | specified \\[3\\] |',
     );
-    // No limits of the housing are known. Hand-computed: 1.6050 + 2 * 0.0719 + 0.0012 to 1.6045 + 2 * 0.0719 + 0.0028.
+    // A clearance within limits says nothing of the crush of the shells.
     expect(pageOf(1)).toMatch(
-      /^rods A, rod A1 +1\.7507 to 1\.7508 +________ +1\.7500 to 1\.7511 +specified \[2\]$/m,
+      /^rods A, rod A1 +1\.7507 to 1\.7508 +________ +not judged +no limits known$/m,
     );
     // The step again: 3.0000 + 0.02 to 3.0005 + 0.02.
     expect(pageOf(1)).toMatch(
@@ -102,13 +102,23 @@ describe('buildSheet', () => {
       cylinders: [{ ...bore, finding: { ...first.finding, limits, basis: manual } }],
     });
     const size = inch(0.002);
-    const page = buildSheet(
-      { ...twoEngines, builds: [only({ min: size }), only({ max: size })] },
-      { format: 'text' },
-    );
-    // Of the housing only its clearance says anything. Hand-computed: 1.6248 + 2 * 0.0620 + 0.002.
-    expect(page).toContain('at least 1.7508');
-    expect(page).toContain('at most 1.7508');
+    const pageWith = (rodHousing: Plan['engine']['rodHousing']) =>
+      buildSheet(
+        {
+          ...twoEngines,
+          engine: { ...twoEngines.engine, ...(rodHousing && { rodHousing }) },
+          builds: [only({ min: size }), only({ max: size })],
+        },
+        { format: 'text' },
+      );
+    const page = pageWith(undefined);
+    expect(page).toMatch(/rods C, rod C1 .* not judged +no limits known/);
+    // The clearance is closer than what the shed states of the housing. Hand-computed: 1.6248 + 2 * 0.0620 + 0.002.
+    expect(pageWith({ min: inch(1.75) })).toContain('at least 1.7508');
+    expect(pageWith({ max: inch(1.752) })).toContain('at most 1.7508');
+    // It sets no end that the shed does not state.
+    expect(pageWith({ max: inch(1.752) })).not.toContain('at least 1.7508');
+    expect(pageWith({ max: inch(1.752) })).toContain('at most 1.7520');
     // Of the journal and the bore the shed gives the rest. Hand-computed: 1.7507 - 2 * 0.0620 - 0.002;
     // 1.7508 - 2 * 0.0620 - 0.002; 3.0167 + 0.002, which leaves no bore of 3.0200 or more.
     expect(page).toContain('1.6245 to 1.6247   specified [1], [2]');
