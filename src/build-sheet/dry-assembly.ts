@@ -19,7 +19,7 @@ import {
   table,
 } from '../pages/index.js';
 import type { Build, BuildBearing, BuildCylinder } from '../planning/index.js';
-import { spanNumber } from '../planning/internal.js';
+import { sayCrossed, spanNumber } from '../planning/internal.js';
 import type { EngineKind } from '../reading/index.js';
 import { based } from './allowed-sizes.js';
 import { lashByStem } from './lash.js';
@@ -28,11 +28,13 @@ import { hasGuides } from './part-sizes.js';
 
 /** Which shells, caps and pistons go where. */
 export function fitStep(
-  { bearings, cylinders, parts }: Build,
+  build: Build,
   { lubrication }: EngineKind,
   settings: AssemblySettings,
   wording: Wording,
 ): TaskStep {
+  const { bearings, cylinders, parts } = build;
+  const crossed = sayCrossed(build);
   const pistons = parts.find(({ section }) => section === 'pistonSets')?.name ?? 'the pistons';
   const isSplash = lubrication === 'splash';
   const bearing = ({ kind, journal, housing, shells, undersize }: BuildBearing) => {
@@ -49,6 +51,7 @@ export function fitStep(
       paragraph(
         'Wipe housings and the backs of the shells clean and dry. Each half must spring into its place, its tang in the notch and its oil hole over that of the housing, and stand a little proud at the joint: that is what grips it.',
       ),
+      ...(crossed === '' ? [] : [paragraph(crossed)]),
       ...(settings.dipper ? describeDipper(settings.dipper, wording).dangers.map(caution) : []),
       checks([
         ...(parts.some(({ section }) => section === 'heads' || section === 'valveSets')

@@ -58,10 +58,14 @@ export function mainBearings(
 /** The rod bearings of an engine. */
 export function rodBearings(
   { crankshaft, rodWay, rods }: Assembly,
-  { rodJournals }: EngineKind,
+  { rodJournals, rodsPerJournal = 1 }: EngineKind,
   { accuracy, fits }: JudgedWith,
 ): readonly BuildBearing[] {
+  const { from } = crankshaft.member;
   return rods.map(({ rods: set, rod, journal, shells }) => {
+    const isOwn = from !== undefined && set.member.from === from && set.member.places.length > 1;
+    const crossed = isOwn && journal !== Math.floor(rod / rodsPerJournal);
+
     const journalSize = rodWay.sizes[journal] as Span<Length>;
     const housingBore = set.kind.ready.housings[rod] as Span<Length>;
     return bearingOf('rods', rodJournals, accuracy, {
@@ -69,6 +73,7 @@ export function rodBearings(
       journalSize,
       undersize: rodWay.step,
       housing: { part: set.member.name, place: set.member.places[rod] ?? '' },
+      ...(crossed && { crossed }),
       housingBore,
       shells: shells.member.name,
       ...walls(fits.wallOf('rods', journalSize, housingBore, shells.kind), shells.kind),

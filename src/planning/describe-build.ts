@@ -26,6 +26,7 @@ import { noEndPlay, openPointLines } from './describe-open-points.js';
 import { besideOrder } from './job-doubts.js';
 import type { Build, BuildBearing, BuildCylinder, BuildTest } from './plan-types.js';
 import { sayCost } from './say-cost.js';
+import { sayCrossed } from './say-crossed.js';
 import { sayInterchange } from './say-interchange.js';
 import { workIn } from './work-in.js';
 
@@ -51,6 +52,7 @@ export function describeBuild(build: Build, number: number, wording: Wording): P
     ...cautionLines(build),
     ...timed('After the work, before it is built:', ['again', 'after'], build.tests, wording),
     ...(['mains', 'rods'] as const).flatMap((kind) => bearingLines(kind, build.bearings, wording)),
+    ...sentence(sayCrossed(build)),
     ...cylinderLines(build.cylinders, wording),
     ...(endPlay
       ? wrap(`With ${stackOf(endPlay.washers)}: ${sayFinding(endPlay.finding, wording)}`, 2)

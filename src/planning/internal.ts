@@ -16,5 +16,6 @@ export { isCountProven, isNoneAsked, isPlanProven } from './describe-proof.js';
 export { describeToMake } from './describe-to-make.js';
 export { besideOrder } from './job-doubts.js';
 export { sayCost } from './say-cost.js';
+export { sayCrossed } from './say-crossed.js';
 export { sayInterchange } from './say-interchange.js';
 export { workIn } from './work-in.js';

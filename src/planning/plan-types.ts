@@ -184,6 +184,8 @@ export interface BuildBearing {
     /** Which housing of it. */
     readonly place: string;
   };
+  /** Whether the rod is of the crankshaft's own set, and goes on the journal of another rod, by the order of the file. */
+  readonly crossed?: true;
   /** Finished size of the housing [m]. */
   readonly housingBore: Span<Length>;
   /** The shells, by name. */

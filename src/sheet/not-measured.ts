@@ -29,6 +29,9 @@ export function notMeasured(inspection: Inspection): readonly PageLine[] {
     oil?.sample ? [] : ['used oil'],
     'cracks',
     'bend and twist of the rods',
+    rods || mains || cylinders.length > 0
+      ? ['any rod, main or cylinder that is not on the sheet']
+      : [],
   ].flat();
   return wrap(`Not measured, so not judged: ${missing.join('; ')}.`, 2);
 }
