@@ -32,6 +32,8 @@ export interface Inspection {
   readonly engine: string;
   /** The units that the sheet wants its report in. */
   readonly units: UnitSystem;
+  /** Rods, mains and cylinders that were named and not measured. */
+  readonly notFilledIn?: readonly string[];
   /** Rod journals, rods and their shells, if the sheet has any. */
   readonly rods?: BearingGroupReport;
   /** Main journals, housings and their shells, if the sheet has any. */
@@ -130,6 +132,7 @@ function inspectEngine(sheet: Sheet): Inspection {
     valves,
     ...(compression && { compression }),
     ...(assembly && { assembly }),
+    ...(sheet.notFilledIn && { notFilledIn: sheet.notFilledIn }),
     howRead: howRead(sheet, accuracy, groups, cylinders),
     unsettled: unsettledIn({
       groups,

@@ -19,6 +19,7 @@ export function notMeasured(inspection: Inspection): readonly PageLine[] {
     ...(rings.length > 0 ? [] : [`${name}: its rings`]),
   ]);
   const missing = [
+    inspection.notFilledIn ?? [],
     mains ? [] : ['mains'],
     rods ? [] : ['rods'],
     endPlay ? [] : ['end play'],

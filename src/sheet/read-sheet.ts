@@ -11,13 +11,14 @@ import {
   stepsIn,
 } from '../reading/index.js';
 import { contradictions, type SoundSheet } from './contradictions.js';
+import { onlyFilledIn } from './not-filled-in.js';
 import { sections } from './schema.js';
 import type { Sheet } from './sheet.js';
 
 /**
  * Reads an inspection sheet: JSON text or the parsed value, with every quantity as text with its
  * unit. One error lists all mistakes, each with its path; a mistake in one section hides none in
- * another. A repeated key is a mistake, because `JSON.parse` would silently drop the first.
+ * another. A rod, main or cylinder of which nothing was filled in counts as not measured. A repeated key is a mistake, because `JSON.parse` would silently drop the first.
  *
  * @param input - JSON text of at most 20 million characters, or the parsed value
  * @returns the sheet with every quantity in SI
@@ -32,21 +33,26 @@ import type { Sheet } from './sheet.js';
 export function readSheet(input: unknown): Sheet {
   const fieldsOfIt = 'version, engine, units and the readings';
   const { given, problems: repeated } = givenIn(input, 'sheet', fieldsOfIt);
-  const { sound, problems } = readSections(given, sections);
+  const { given: filledIn, notFilledIn, pathInFile } = onlyFilledIn(given);
+  const { sound, problems } = readSections(filledIn, sections);
+  const inFile = ({ path, message }: FileProblem) => ({ path: pathInFile(path), message });
   const crankshaftRead = !problems.some(({ path }) => path.startsWith('crankshaft'));
   const all = [
     ...repeated,
-    ...problems,
+    ...problems.map(inFile),
     ...repeatedNames(given),
     ...unknownShells(given),
     ...bareUndersizes(given),
     // A crankshaft that could not be read is not also reported as missing.
-    ...contradictions(sound as SoundSheet).filter(
-      ({ path }) => crankshaftRead || !path.startsWith('crankshaft'),
-    ),
+    ...contradictions(sound as SoundSheet)
+      .filter(({ path }) => crankshaftRead || !path.startsWith('crankshaft'))
+      .map(inFile),
   ];
   if (all.length > 0) throw new FileError(input, all, 'sheet', given);
-  return sound as unknown as Sheet;
+  return {
+    ...(sound as unknown as Sheet),
+    ...(notFilledIn.length > 0 && { notFilledIn }),
+  };
 }
 
 /** Names used twice. */

@@ -172,4 +172,4 @@ export const sections = {
       .refine(inOrder, 'act is above critical; swap the two')
       .exactOptional(),
   }).optional(),
-} satisfies { readonly [K in keyof Required<Sheet>]: z.ZodType<Sheet[K]> };
+} satisfies { readonly [K in keyof Required<Omit<Sheet, 'notFilledIn'>>]: z.ZodType<Sheet[K]> };

@@ -29,6 +29,8 @@ export interface Sheet extends Bench {
   readonly units: UnitSystem;
   /** Data on the crankshaft as a whole. */
   readonly crankshaft?: CrankshaftSheet;
+  /** Rods, mains and cylinders that the file names and of which nothing was filled in. */
+  readonly notFilledIn?: readonly string[];
   /** Connecting rods, each with the journal it runs on. */
   readonly rods?: readonly BearingSheet[];
   /** Main housings, each with the journal that runs in it. */

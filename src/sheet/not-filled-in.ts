@@ -1,0 +1,60 @@
+import { type Given, isObject, rawItems } from '../reading/index.js';
+
+const LISTS = ['rods', 'mains', 'cylinders'] as const;
+
+/** What a new sheet holds of a place before anything is measured. */
+const GIVEN_BEFORE: readonly string[] = ['unit', 'angles'];
+
+/** A place lies no deeper than this in a file. */
+const DEEPEST = 8;
+
+/** A raw sheet without the places of which nothing was filled in, and their names. */
+export interface FilledIn {
+  readonly given: Given;
+  readonly notFilledIn: readonly string[];
+  /** Where in the file something is, by where it is without those places. */
+  readonly pathInFile: (path: string) => string;
+}
+
+/** Leaves out rods, mains and cylinders that stand in a sheet as `newSheet` wrote them: nothing was read on them yet. */
+export function onlyFilledIn(file: Given): FilledIn {
+  const lists = LISTS.filter((list) => Array.isArray(file[list])).map((list) => {
+    const items: readonly unknown[] = file[list] as readonly unknown[];
+    const kept = [...items.keys()].filter((i) => !isNotFilledIn(items[i]));
+    return { list, items, kept };
+  });
+  const names = lists.flatMap(({ list, kept }) =>
+    rawItems(file[list]).flatMap(({ name }, i) => (kept.includes(i) ? [] : [String(name)])),
+  );
+  const given = Object.fromEntries(
+    Object.entries(file).flatMap(([key, value]) => {
+      const shortened = lists.find(
+        ({ list, items, kept }) => list === key && kept.length < items.length,
+      );
+      if (shortened === undefined) return [[key, value]];
+      const { items, kept } = shortened;
+      return kept.length === 0 ? [] : [[key, kept.map((i) => items[i])]];
+    }),
+  );
+  const pathInFile = (path: string) =>
+    path.replace(/^(\w+)\[(\d+)\]/, (as, list, i) => {
+      const place = lists.find((each) => each.list === list)?.kept[Number(i)];
+      return place === undefined ? as : `${list}[${place}]`;
+    });
+  return { given, notFilledIn: names, pathInFile };
+}
+
+function isNotFilledIn(place: unknown): boolean {
+  if (!isObject(place) || typeof place['name'] !== 'string') return false;
+  const fields = Object.entries(place).filter(([key]) => key !== 'name');
+  return fields.length > 0 && fields.every(([key, value]) => isEmpty(key, value, 0));
+}
+
+function isEmpty(key: string, value: unknown, depth: number): boolean {
+  if (value === null || GIVEN_BEFORE.includes(key)) return true;
+  if (depth > DEEPEST) return false;
+  if (Array.isArray(value)) return value.every((each) => isEmpty(key, each, depth + 1));
+  return (
+    isObject(value) && Object.entries(value).every(([of, each]) => isEmpty(of, each, depth + 1))
+  );
+}

@@ -1,0 +1,91 @@
+import { inspect, newSheet, readSheet, report } from 'crankwright/sheet';
+import { describe, expect, it } from 'vitest';
+import { flowing } from '../pages/pages.js';
+import { refusal } from '../quantities/refusal.js';
+
+interface Place {
+  readonly name: string;
+  readonly journal?: { readings: object };
+  readonly bore?: { readings: object };
+  housingBore?: string | null;
+}
+
+type Template = Record<string, Place[]>;
+
+/** A new sheet with the x- taken off, as its notes tell. */
+function template(): Template & Record<string, unknown> {
+  const written = newSheet({ name: 'twin', units: 'inch', cylinders: 2, mains: 2 });
+  const named = Object.entries(written).map(([key, value]) => [
+    /^x-(rods|mains|cylinders)$/.test(key) ? key.slice(2) : key,
+    value,
+  ]);
+  return JSON.parse(JSON.stringify(Object.fromEntries(named)));
+}
+
+const crankshaft = {
+  rodJournals: { standard: { min: '1.6245 in', max: '1.6250 in' } },
+};
+
+/** The second rod read, the first as the template has it. */
+function secondRodRead(housingBore: string | null) {
+  const { rods = [], ...sheet } = template();
+  const [first, second] = rods as [Place, Place];
+  Object.assign(second.journal?.readings ?? {}, {
+    stations: ['0.25 in', '1 in'],
+    diameters: [
+      ['1.6248 in', '1.6248 in', '1.6248 in'],
+      ['1.6248 in', '1.6248 in', '1.6248 in'],
+    ],
+  });
+  return { ...sheet, crankshaft, rods: [first, { ...second, housingBore }] };
+}
+
+describe('what a new sheet holds and nobody filled in', () => {
+  it('counts as not measured, by name', () => {
+    const inspection = inspect(readSheet(secondRodRead('1.7507 in')));
+    expect(inspection.rods?.bearings.map(({ name }) => name)).toEqual(['rod 2']);
+    expect(flowing(report(inspection))).toContain(
+      'Not measured, so not judged: rod 1; main 1; main 2; cylinder 1; cylinder 2; mains;',
+    );
+  });
+
+  it('is no reason to ask for the size of the journals', () => {
+    const sheet = readSheet(template());
+    expect(sheet.notFilledIn).toEqual([
+      'rod 1',
+      'rod 2',
+      'main 1',
+      'main 2',
+      'cylinder 1',
+      'cylinder 2',
+    ]);
+    expect(report(inspect(sheet))).toContain('Nothing was measured yet.');
+  });
+
+  it('is where it was, to a mistake behind it', () => {
+    expect(refusal(() => readSheet(secondRodRead(null)))).toMatchObject({
+      problems: [{ path: 'rods[1].housingBore' }],
+    });
+    expect(refusal(() => readSheet(secondRodRead('17.507 in')))).toMatchObject({
+      problems: [{ path: expect.stringMatching(/^rods\[1\]\.housingBore/) }],
+    });
+  });
+
+  it('is not left out where something else than a reading was filled in', () => {
+    const { rods = [], ...sheet } = template();
+    const fitted = { ...rods[0], fittedShells: 'rod std' };
+    expect(refusal(() => readSheet({ ...sheet, crankshaft, rods: [fitted] }))).toMatchObject({
+      problems: expect.arrayContaining([
+        expect.objectContaining({ path: 'rods[0].journal.readings.diameters' }),
+      ]),
+    });
+  });
+
+  it('has a name: without one it is a mistake', () => {
+    const { rods = [], ...sheet } = template();
+    const { name: _, ...nameless } = rods[0] as Place;
+    expect(refusal(() => readSheet({ ...sheet, crankshaft, rods: [nameless] }))).toMatchObject({
+      problems: expect.arrayContaining([expect.objectContaining({ path: 'rods[0].name' })]),
+    });
+  });
+});
