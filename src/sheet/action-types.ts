@@ -206,7 +206,7 @@ export type Action =
       readonly kind: 'bore';
       /** To what size, and why. */
       readonly plan: ServedBorePlan;
-      /** Cylinders that are within every limit by themselves. */
+      /** Cylinders that need no boring by themselves. */
       readonly sound: readonly string[];
     }
   | {

@@ -21,9 +21,7 @@ export function boreActions(inspection: Inspection): readonly Action[] {
   }
   const works = new Map(boring.cylinders.map(({ name, work }) => [name, work]));
   const isBored = ({ name }: CylinderReport) => works.get(name) !== 'use as it is';
-  const sound = cylinders
-    .filter((report) => isBored(report) && report.findings.every(holds))
-    .map(({ name }) => name);
+  const sound = cylinders.flatMap(({ name, soundAt }) => (soundAt === undefined ? [] : [name]));
   return [
     ...interfering,
     { kind: 'bore', plan: boring, sound },

@@ -28,7 +28,7 @@ import { describeThinFilm } from './describe-film.js';
 import { describeRing } from './describe-ring.js';
 import { describeFuelSpan, describeThinOil, WHY_THICK } from './describe-sample.js';
 import { actionLayout } from './layouts.js';
-import { tellSound } from './tell-sound.js';
+import { soundBores, tellSound } from './tell-sound.js';
 import { describeValveAction } from './valve-actions.js';
 
 /**
@@ -181,11 +181,7 @@ function describeBore(
   wording: Wording,
 ): string {
   const order = boreOrder(plan, wording);
-  const spare =
-    sound.length === 0
-      ? ''
-      : `; ${sound.join(', ')} ${sound.length === 1 ? 'is' : 'are'} within every limit: ask what a sleeve in the others would cost`;
-  const left = `${describeStepsLeft(plan.stepsLeft, 'oversize')}${spare}`;
+  const left = `${describeStepsLeft(plan.stepsLeft, 'oversize')}${soundBores(plan, sound)}`;
   const pistons = 'get the pistons and measure them first, then';
   if (plan.inDoubt === undefined && plan.nearly === undefined) {
     return `${pistons} ${order}; ${left}`;

@@ -1,6 +1,7 @@
 import { type BorePlan, borePlan, oversizeSteps } from '../cylinders/index.js';
 import { type Names, namedFrom } from '../judging/internal.js';
 import { withStandard } from '../measuring/internal.js';
+import type { Length } from '../quantities/index.js';
 import { type Accuracy, boreRequest, boreSeen, certaintyOf, own } from '../reading/index.js';
 import type { Sheet } from './sheet.js';
 
@@ -30,6 +31,22 @@ export function boringOf(
         taper: { ...own(taper), ...certaintyOf('bore shape', accuracy) },
       }),
   );
+}
+
+/** The oversize at which a cylinder that is to be bored needs no work by itself; undefined if it needs some. */
+export function boreSoundAt(
+  sheet: Parameters<typeof boringOf>[0],
+  plan: BorePlan | undefined,
+  place: number,
+  accuracy: Accuracy,
+): Length | undefined {
+  const cylinder = sheet.cylinders?.[place];
+  const planned = plan === undefined || plan.outcome === 'none' ? undefined : plan.cylinders[place];
+  if (cylinder === undefined || planned === undefined || planned.work === 'use as it is') {
+    return undefined;
+  }
+  const alone = boringOf({ ...sheet, cylinders: [cylinder] }, accuracy);
+  return alone?.outcome === 'use as it is' ? alone.oversize : undefined;
 }
 
 /** Where the inputs of a bore plan come from. */

@@ -1,0 +1,82 @@
+import { actionsFrom, describeAction, inspect, readSheet } from 'crankwright/sheet';
+import { describe, expect, it } from 'vitest';
+
+/** A bore that is round and straight, of this size. */
+const cylinder = (name: string, size: number, piston?: string) => ({
+  name,
+  bore: {
+    readings: {
+      unit: 'in',
+      angles: ['0 deg', '60 deg', '120 deg'],
+      stations: [0.5, 2, 3.5],
+      diameters: [
+        [size, size, size],
+        [size, size, size],
+        [size, size, size],
+      ],
+    },
+  },
+  ...(piston !== undefined && { piston }),
+});
+
+const said = (fields: object) =>
+  actionsFrom(
+    inspect(readSheet({ version: 1, engine: 'pump set', units: 'inch', ...fields })),
+  ).flatMap((action) => describeAction(action, { units: 'inch' }));
+
+const bores = { standard: { min: '3.0000 in', max: '3.0005 in' }, sizeAllowance: '1 thou' };
+const orders = (cylinders: readonly object[]) =>
+  said({ bores, cylinders }).filter((text) => text.includes('hone to'));
+const worn = cylinder('cylinder 1', 3.0075);
+
+describe('what is said of cylinders that are to be bored', () => {
+  it('names none as sound where none is', () => {
+    // 3.0075 in and 3 thou for the hone come to 3.0105 in: 10 over is 3.0100 to 3.0105 in, which leaves nothing to hone
+    // at its low end, so it is 20 over.
+    const [order] = orders([worn]);
+    expect(order).toContain('hone to 0.0200 in over, 3.0200 to 3.0205 in');
+    expect(order).not.toMatch(/within every limit|reads sound/);
+  });
+
+  it('says that none needs boring where each is sound at its own size', () => {
+    const sizes = [cylinder('cylinder 1', 3.0003), cylinder('cylinder 2', 3.0103)];
+    expect(orders(sizes)[0]).toContain(
+      'cylinder 1: each reads sound at its own size; with pistons and rings of those sizes, and pistons of one weight, none needs boring, if the manual allows it',
+    );
+  });
+
+  it('names one, or several, that need no boring by themselves', () => {
+    expect(orders([worn, cylinder('cylinder 2', 3.0003)])[0]).toContain(
+      'cylinder 2 is within every limit: ask what a sleeve in the others would cost',
+    );
+    const sound = ['cylinder 2', 'cylinder 3'].map((name) => cylinder(name, 3.0003));
+    expect(orders([worn, ...sound])[0]).toContain(
+      'cylinder 2, cylinder 3 are within every limit: ask what a sleeve in the others would cost',
+    );
+  });
+
+  it('is to read piston and bore again where the piston is larger', () => {
+    // 3.0010 - 3.0003 = 0.0007 in.
+    expect(said({ bores, cylinders: [cylinder('cylinder 1', 3.0003, '3.0010 in')] })).toContain(
+      'cylinder 1: read piston and bore again: the piston reads 0.0007 in larger than its bore, and cannot go in',
+    );
+  });
+
+  it('is to bore or sleeve where no standard size is known, in doubt by a rule of thumb alone', () => {
+    const oval = cylinder('cylinder 1', 3.0003);
+    Object.assign(oval.bore.readings, {
+      diameters: [
+        [3.0003, 3.0063, 3.0003],
+        [3.0003, 3.0063, 3.0003],
+        [3.0003, 3.0063, 3.0003],
+      ],
+    });
+    const limits = {
+      cylinderLimits: { outOfRound: { max: '1 thou', service: { max: '3 thou' } } },
+    };
+    const sure = said({ cylinders: [oval], ...limits });
+    expect(sure.find((text) => text.startsWith('cylinder 1'))).toMatch(
+      /^cylinder 1: bore or sleeve it, then fit piston and rings to the new size/,
+    );
+  });
+});
