@@ -6,6 +6,7 @@ import {
   worked,
   workedMathml,
 } from '../../src/teaching/index.js';
+import { RADIANS } from '../../src/teaching/worked-print.js';
 import type { Values } from '../cards.js';
 import { symbolMathml } from '../pages/typeset.js';
 import { isRefusal, refusalText } from '../reading.js';
@@ -26,12 +27,12 @@ function nodesOf(working: WorkedFormula): readonly Node[] {
   return [
     element('ul', { class: 'legend' }, ...legend.map(letterItem)),
     ...constants.map(({ written, gives }) => element('p', {}, `${written} is ${gives.text}.`)),
+    ...(inRadians ? [element('p', {}, RADIANS)] : []),
     element(
       'div',
       { class: 'equations', tabindex: '0', role: 'region', 'aria-label': 'the working' },
       ...workedMathml(working).map(nodeOf),
     ),
-    ...(inRadians ? [element('p', {}, 'Angles are in radians: set the calculator to them.')] : []),
   ];
 }
 

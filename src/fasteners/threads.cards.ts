@@ -1,8 +1,9 @@
 import { card } from '../judging/internal.js';
-import { inch, mm } from '../quantities/index.js';
+import { inch, mm, type UnitSystem } from '../quantities/index.js';
 import { threadDiameter, threadPitch } from './domains.js';
 import { threadAreas } from './thread-areas.js';
 import type { ThreadForm, ThreadSize } from './thread-forms.js';
+import { type ThreadSeries, threadsIn } from './thread-series.js';
 
 const d = {
   field: 'diameter',
@@ -16,28 +17,32 @@ const P = {
   domain: threadPitch,
   usual: [0.0007, 0.0015],
 } as const;
-// Each diameter is made with every pitch beside it. source: ISO 261, and UNF of ASME B1.1, from memory.
-const ISO = {
-  d: [mm(8), mm(10), mm(12)],
-  P: [mm(1), mm(1.25)],
+const sizesIn = (series: readonly ThreadSeries[]) =>
+  series
+    .flatMap(threadsIn)
+    .filter(({ diameter }) => diameter >= d.usual[0] && diameter <= d.usual[1])
+    .map(({ diameter, pitch }) => ({ d: diameter, P: pitch }));
+const SIZES = {
+  metric: sizesIn(['metric coarse', 'metric fine']),
+  inch: sizesIn(['UNC', 'UNF']),
+} as const;
+const each = (sizes: readonly number[]) => [...new Set(sizes)].sort((least, most) => least - most);
+/** The letters of threads that are made in these systems, and which diameter goes with which pitch. */
+const madeIn = (systems: readonly UnitSystem[], meaning: string = d.meaning) => {
+  const listed = <T>(list: (sizes: (typeof SIZES)[UnitSystem]) => T) =>
+    Object.fromEntries(systems.map((system) => [system, list(SIZES[system])]));
+  return {
+    letters: {
+      d: { ...d, meaning, made: listed((sizes) => each(sizes.map((size) => size.d))) },
+      P: { ...P, made: listed((sizes) => each(sizes.map((size) => size.P))) },
+    },
+    madeTogether: listed((sizes) => sizes),
+  };
 };
-const UNF = {
-  d: [inch(7 / 16), inch(1 / 2)],
-  P: [inch(1 / 20)],
-};
-/** A thread of either form; where the formula is of one form, of that alone. */
-const ofAny = {
-  d: { ...d, made: { metric: ISO.d, inch: UNF.d } },
-  P: { ...P, made: { metric: ISO.P, inch: UNF.P } },
-} as const;
-const ofMetric = {
-  d: { ...d, meaning: 'diameter of the metric thread', made: { metric: ISO.d } },
-  P: { ...P, made: { metric: ISO.P } },
-} as const;
-const ofUnified = {
-  d: { ...d, meaning: 'diameter of the unified thread', made: { inch: UNF.d } },
-  P: { ...P, made: { inch: UNF.P } },
-} as const;
+/** Threads of either form; where the formula is of one form, of that alone. */
+const ofAny = madeIn(['metric', 'inch']);
+const ofMetric = madeIn(['metric'], 'diameter of the metric thread');
+const ofUnified = madeIn(['inch'], 'diameter of the unified thread');
 const metric = 'ISO 68-1 and ISO 898-1';
 const unified = 'ASME B1.1';
 type Given = Readonly<Record<'d' | 'P', Parameters<typeof threadAreas>[0]['diameter']>>;
@@ -53,6 +58,8 @@ const F = 'f = 0.649519052838329';
 const R = 'r = 1.2268693220279547';
 const R_UNIFIED = 'r = 1.299038105676658';
 const example = { d: mm(12), P: mm(1.75) };
+/** 3/8-16 UNC. */
+const exampleUnified = { d: inch(3 / 8), P: inch(1 / 16) };
 
 /** Formulas of what a thread leaves of a bolt. */
 export const threadCards = {
@@ -60,7 +67,7 @@ export const threadCards = {
     of: threadAreas,
     name: 'pitch diameter of a thread',
     gives: { symbol: 'd_2', meaning: 'pitch diameter', dimension: 'length' },
-    letters: ofAny,
+    ...ofAny,
     call: isMetric,
     read: ({ pitchDiameter }) => pitchDiameter,
     where: [F],
@@ -74,7 +81,7 @@ export const threadCards = {
     of: threadAreas,
     name: 'minor diameter of a metric thread',
     gives: { symbol: 'd_3', meaning: 'diameter at the root', dimension: 'length' },
-    letters: ofMetric,
+    ...ofMetric,
     call: isMetric,
     read: ({ minorDiameter }) => minorDiameter,
     where: [R],
@@ -87,7 +94,7 @@ export const threadCards = {
     of: threadAreas,
     name: 'stress diameter of a metric thread',
     gives: { symbol: 'd_s', meaning: 'stress diameter', dimension: 'length' },
-    letters: ofMetric,
+    ...ofMetric,
     call: isMetric,
     read: ({ stressDiameter }) => stressDiameter,
     where: [F, R],
@@ -100,7 +107,7 @@ export const threadCards = {
     of: threadAreas,
     name: 'stress area of a metric thread',
     gives: { symbol: 'A_s', meaning: 'stress area', dimension: 'area' },
-    letters: ofMetric,
+    ...ofMetric,
     call: isMetric,
     read: ({ stressArea }) => stressArea,
     where: [F, R],
@@ -113,7 +120,7 @@ export const threadCards = {
     of: threadAreas,
     name: 'area at the root of a metric thread',
     gives: { symbol: 'A_3', meaning: 'area at the root', dimension: 'area' },
-    letters: ofMetric,
+    ...ofMetric,
     call: isMetric,
     read: ({ minorArea }) => minorArea,
     where: [R],
@@ -126,24 +133,26 @@ export const threadCards = {
     of: threadAreas,
     name: 'minor diameter of a unified thread',
     gives: { symbol: 'd_3', meaning: 'diameter at the root', dimension: 'length' },
-    letters: ofUnified,
+    ...ofUnified,
     call: isUnified,
     read: ({ minorDiameter }) => minorDiameter,
     where: [R_UNIFIED],
     tabled: ['r'],
     expression: 'd - r * P',
+    example: exampleUnified,
     source: unified,
   }),
   unifiedStressArea: card({
     of: threadAreas,
     name: 'stress area of a unified thread',
     gives: { symbol: 'A_s', meaning: 'stress area', dimension: 'area' },
-    letters: ofUnified,
+    ...ofUnified,
     call: isUnified,
     read: ({ stressArea }) => stressArea,
     where: [F, R_UNIFIED],
     tabled: ['f', 'r'],
     expression: 'pi / 4 * (d - (f + r) / 2 * P)^2',
+    example: exampleUnified,
     source: unified,
   }),
 };

@@ -9,6 +9,8 @@ export interface CardResult {
   readonly meaning: string;
   /** Its dimension. */
   readonly dimension: Dimension;
+  /** Whether its standard has it told as a whole number. */
+  readonly isWhole?: boolean;
 }
 
 /** A domain of whatever dimension. */
@@ -78,6 +80,10 @@ export interface WrittenCard {
   readonly source: string;
   /** A sound value for each letter, in SI, where the middle of what is usual would make none together. */
   readonly example?: Readonly<Record<string, number>>;
+  /** Values of letters that are only made together, in SI: the diameter of a thread with its pitch. */
+  readonly madeTogether?: Readonly<
+    Partial<Record<UnitSystem, readonly Readonly<Record<string, number>>[]>>
+  >;
   /** The arguments that the function takes for a value of each letter [SI]. */
   readonly call: (values: Readonly<Record<string, number>>) => readonly unknown[];
   /** The number of the formula in what the function gives; undefined where it gives none. */

@@ -20,6 +20,7 @@ import {
   say,
   sayClosely,
   sayDistance,
+  sayWithDoubt,
 } from './say.js';
 
 /** How to word a sentence. */
@@ -68,7 +69,8 @@ export function sayFinding<D extends Dimension>(finding: Finding<D>, wording: Wo
   const print = (quantity: Quantity<D>) => say(quantity, dimension, as);
   const distance = (quantity: number) => sayDistance(quantity, dimension, as);
   const closely = (quantity: number) => sayClosely(quantity, dimension, as);
-  const doubt = uncertainty === undefined ? '' : ` ± ${closely(uncertainty)}`;
+  const known =
+    uncertainty === undefined ? print(value) : sayWithDoubt(value, uncertainty, dimension, as);
   const byRule = rule && describeRule(rule, closely);
   const standing = () => {
     switch (verdict) {
@@ -88,7 +90,7 @@ export function sayFinding<D extends Dimension>(finding: Finding<D>, wording: Wo
       }
     }
   };
-  const first = `${feature} ${print(value)}${doubt}: ${standing()} ${noteOf(basis, wording)}`;
+  const first = `${feature} ${known}: ${standing()} ${noteOf(basis, wording)}`;
   // A rule that is laxer than the uncertainty says so of what it decides.
   const noise = comparisonTolerance(dimension, [value]);
   const isLax = verdict !== 'undecided' && Math.abs(margin) + noise < (uncertainty ?? 0);

@@ -48,6 +48,14 @@ export { guardLayout, type Layout } from './layout.js';
 export { guardLimits, guardSpan, NANOMETRE, ROUNDING, spanOf } from './limits.js';
 export { type Names, namedFrom } from './named-from.js';
 export { guardOwnLimits, ownBasisOr, ownLimitsOr, type WithTarget } from './own-limits.js';
-export { describeInward, describeSpan, say, sayClosely, sayDistance, sayFilm } from './say.js';
+export {
+  describeInward,
+  describeSpan,
+  say,
+  sayClosely,
+  sayDistance,
+  sayFilm,
+  sayWithDoubt,
+} from './say.js';
 export { outsideLength, showIn, showLength, showNumber, showQuantity } from './showing.js';
 export { downFrom, upFrom, within } from './within.js';

@@ -16,6 +16,9 @@ export type PrintIn = UnitSystem | Unit<Dimension>;
 const unitFor = <D extends Dimension>(dimension: D, as: PrintIn): Unit<D> =>
   typeof as === 'string' ? tradeUnit(dimension, as) : (as as Unit<D>);
 
+/** More than this shows nothing that a shop could know. */
+const MOST_DECIMALS = 9;
+
 /** A plain number has no symbol, and is read to the second decimal. */
 const isPlain = ({ symbol }: Unit<Dimension>) => symbol === '-';
 const decimalsOf = (unit: Unit<Dimension>) => (isPlain(unit) ? 2 : unit.decimals);
@@ -38,7 +41,8 @@ export function sayDistance(distance: number, dimension: Dimension, as: PrintIn)
   const unit: Unit<Dimension> = unitFor(apart, as);
   const quantity = distance as Quantity<Dimension>;
   let decimals = decimalsOf(unit);
-  while (decimals < 9 && Math.abs(valueIn(quantity, unit)) < 0.5 * 10 ** -decimals) decimals++;
+  while (decimals < MOST_DECIMALS && Math.abs(valueIn(quantity, unit)) < 0.5 * 10 ** -decimals)
+    decimals++;
   const isNothing = Math.abs(valueIn(quantity, unit)) < 0.5 * 10 ** -decimals;
   return written(quantity, unit, isNothing ? decimalsOf(unit) : decimals);
 }
@@ -48,11 +52,31 @@ export function sayClosely(distance: number, dimension: Dimension, as: PrintIn):
   const apart = dimension === 'temperature' ? 'temperatureDifference' : dimension;
   const unit: Unit<Dimension> = unitFor(apart, as);
   const value = Math.abs(valueIn(distance as Quantity<Dimension>, unit));
-  for (let decimals = decimalsOf(unit); decimals < 9; decimals++) {
+  for (let decimals = decimalsOf(unit); decimals < MOST_DECIMALS; decimals++) {
     const off = Math.abs(Number(value.toFixed(decimals)) - value);
     if (off <= 0.05 * value) return written(distance as Quantity<Dimension>, unit, decimals);
   }
   return sayDistance(distance, dimension, as);
+}
+
+/**
+ * A quantity with its uncertainty, both to the same place: that of the second digit of the uncertainty, or the trade's
+ * where that is finer. source: JCGM 100:2008 (GUM), 7.2.6
+ */
+export function sayWithDoubt<D extends Dimension>(
+  quantity: Quantity<D>,
+  uncertainty: number,
+  dimension: D,
+  as: PrintIn,
+): string {
+  const apart = dimension === 'temperature' ? 'temperatureDifference' : dimension;
+  const unit: Unit<Dimension> = unitFor(apart, as);
+  const doubt = uncertainty as Quantity<Dimension>;
+  // Rounded first: 0.0996 has its second digit where 0.10 has it.
+  const [, power = '0'] = Math.abs(valueIn(doubt, unit)).toExponential(1).split('e');
+  const places = uncertainty === 0 ? 0 : Math.min(1 - Number(power), MOST_DECIMALS);
+  const decimals = Math.max(places, decimalsOf(unit));
+  return `${written(quantity, unitFor(dimension, as), decimals)} ± ${written(doubt, unit, decimals)}`;
 }
 
 /** A quantity in the unit that a shop reads its dimension in. */

@@ -33,6 +33,7 @@ const clean = (least: number, most: number) =>
     meaning: 'clean oil in the sump',
     domain: sumpVolume,
     usual: [least, most],
+    made: everyStep(litre, 1000 * least, 1000 * most, 0.1),
   }) as const;
 const atStart = (most: number) =>
   ({

@@ -3,7 +3,13 @@ import { liquidViscosity } from './domains.js';
 import { viscosityIndex } from './viscosity-index.js';
 
 const D2270 = 'ASTM D2270-10(2016); L and H interpolated between two rows of its table';
-const gives = { symbol: 'VI', meaning: 'viscosity index', dimension: 'ratio' } as const;
+// source: ASTM D2270, "Report": to the nearest whole number; from memory.
+const gives = {
+  symbol: 'VI',
+  meaning: 'viscosity index',
+  dimension: 'ratio',
+  isWhole: true,
+} as const;
 
 const at40 = (least: number, most: number) =>
   ({

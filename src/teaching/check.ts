@@ -2,10 +2,10 @@ import { guardLayout } from '../judging/internal.js';
 import { coherentUnit, type Dimension, parse, RebuildInputError } from '../quantities/index.js';
 import type { CardName } from './cards.js';
 import { cardNamed } from './evaluate.js';
-import { isExact } from './exercise.js';
 import type { Exercise } from './exercise-types.js';
 import { exerciseLayout } from './layouts.js';
 import { type NumberSlip, type ReadAnswer, slipOf } from './slips.js';
+import { isExact } from './tolerance.js';
 
 /** A slip that explains a wrong answer. */
 export type Slip = NumberSlip | 'no number' | 'no unit' | 'another quantity';

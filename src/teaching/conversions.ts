@@ -1,5 +1,6 @@
 import type { Dimension, Unit } from '../quantities/index.js';
-import { forPeople, printedQuantity, toDigits } from './printed.js';
+import { forPeople, printedQuantity } from './printed.js';
+import { toDigits } from './rounding.js';
 import type { PrintedQuantity, WorkedConversion } from './worked-types.js';
 import { type Exponents, sizeOf, type WorkingUnits, workingUnitName } from './working-units.js';
 

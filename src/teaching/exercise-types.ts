@@ -44,7 +44,7 @@ export interface Exercise {
   readonly where: readonly string[];
   /** A number for each letter [SI]. */
   readonly values: Readonly<Record<string, number>>;
-  /** The answer in the unit that is asked for, to as many digits as tell it from a slip. */
+  /** The answer in the unit that is asked for, as a shop writes it down. */
   readonly answer: PrintedQuantity;
   /** The answer as a number [SI]. */
   readonly value: number;

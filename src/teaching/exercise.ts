@@ -17,18 +17,11 @@ import type { Exercise } from './exercise-types.js';
 import type { FormulaCard } from './formula-card.js';
 import { exerciseLayout } from './layouts.js';
 import { printedQuantity } from './printed.js';
-import { readingOf, resultUnit, type ShopReading } from './shop-values.js';
+import { toDigits } from './rounding.js';
+import { answerIn, asMade, readingOf, resultUnit, type ShopReading } from './shop-values.js';
+import { mayBeOffBy, sizesAlike } from './tolerance.js';
 import { resultOf, type WorkedOptions, worked } from './worked.js';
 import type { WorkedFormula } from './worked-types.js';
-
-/** Shares of the answer, of the smallest size that went in, and of what the answer is off a size that went in. */
-type Shares = readonly [ofAnswer: number, ofSize: number, ofChange: number];
-/** An answer may be so much off by rounding on the way. To leave a size out, or to do nothing, is a slip. */
-const ON_THE_WAY: Shares = [0.005, 0.02, 0.05];
-/** A length may be half a tenth of a thou off, which is how it is written down [m]. */
-const HALF_A_TENTH = 1.27e-6;
-/** From so much on, that would hide a slip. */
-const SLIP: Shares = [0.05, 0.5, 0.5];
 
 /**
  * Draws a problem from a card: rounded values that a shop could read, near those of the card's example, and an answer
@@ -62,10 +55,17 @@ export function exercise(name: CardName, seed: number, options: WorkedOptions): 
   guardSystem('options.units', options.units);
   const { units } = options;
   const { readings, example, sample } = drawing(card, units);
-  const { values, value } = drawn(card, readings, example, sample, seed + 2 ** 32 * numberOf(name));
+  const { values, value } = drawn(
+    card,
+    readings,
+    example,
+    sample,
+    seed + 2 ** 32 * numberOf(name),
+    units,
+  );
   const { gives, topic, expression, where } = card;
   const unit = resultUnit(card, value, units);
-  const tolerance = toleranceOf(card, values, value);
+  const tolerance = mayBeOffBy(card, values, value);
   return {
     name,
     seed,
@@ -75,7 +75,7 @@ export function exercise(name: CardName, seed: number, options: WorkedOptions): 
     given: Object.entries(card.letters).map(([symbol, { meaning }]) => ({
       symbol,
       meaning,
-      ...shown(values[symbol] as number, (readings.get(symbol) as ShopReading).unit),
+      ...given(values[symbol] as number, (readings.get(symbol) as ShopReading).unit),
     })),
     asks: {
       symbol: gives.symbol,
@@ -86,7 +86,7 @@ export function exercise(name: CardName, seed: number, options: WorkedOptions): 
     formula: expression,
     where,
     values,
-    answer: shown(value, unit, tolerance),
+    answer: answered(card, value, unit, tolerance),
     value,
     tolerance,
   };
@@ -151,15 +151,19 @@ function drawn(
   example: CardValues,
   sample: number,
   seed: number,
+  units: UnitSystem,
 ): { readonly values: CardValues; readonly value: number } {
   const bits = randomBits(seed);
   const targets = [...readings].map(([letter, { at }]) => [letter, at(uniform(bits))] as const);
   for (let share = 1; share > 0.003; share /= 2) {
+    const near = targets.map(([letter, target]) => {
+      const from = example[letter] as number;
+      return [letter, from + share * (target - from)] as const;
+    });
     const values = Object.fromEntries(
-      targets.map(([letter, target]) => {
-        const from = example[letter] as number;
+      Object.entries(asMade(card, Object.fromEntries(near), units)).map(([letter, value]) => {
         const { round } = readings.get(letter) as ShopReading;
-        return [letter, round(from + share * (target - from), share < 0.2 ? 10 : 1)];
+        return [letter, round(value, share < 0.2 ? 10 : 1)];
       }),
     );
     const value = attempt(card, values);
@@ -177,24 +181,6 @@ const isLike = (value: number, sample: number) => value / sample > 0.6 && value 
 const isGiven = (value: number, card: FormulaCard, values: CardValues) =>
   sizesAlike(card, values).some((size) => Math.abs(size - value) <= 1e-9 * Math.abs(value));
 
-/** Dimensions whose quantities are added to one another, so that one left out is a slip. */
-const ADDED: ReadonlySet<Dimension> = /* @__PURE__ */ new Set([
-  'length',
-  'angle',
-  'volume',
-  'force',
-  'torque',
-  'time',
-]);
-
-/** What goes in of the dimension that comes out. */
-const sizesAlike = ({ letters, gives }: FormulaCard, values: CardValues): readonly number[] =>
-  ADDED.has(gives.dimension)
-    ? Object.entries(letters)
-        .filter(([, { domain }]) => domain.dimension === gives.dimension)
-        .map(([letter]) => values[letter] as number)
-    : [];
-
 function attempt(card: FormulaCard, values: CardValues): number | undefined {
   try {
     return resultOf(card, values);
@@ -208,40 +194,16 @@ function attempt(card: FormulaCard, values: CardValues): number | undefined {
 const numberOf = (name: string): number =>
   [...name].reduce((sum, letter) => (sum * 31 + letter.charCodeAt(0)) % 1_048_573, 7);
 
-/** How far off a right answer may be: as much as rounding makes, and less than a slip. */
-function toleranceOf(card: FormulaCard, values: CardValues, value: number): number {
-  const sizes = sizesAlike(card, values).map(Math.abs);
-  const changes = sizes.map((size) => Math.abs(Math.abs(value) - size));
-  /** What can be told from nothing counts. */
-  const within = ([ofAnswer, ofSize, ofChange]: Shares, least: number) =>
-    Math.min(
-      ofAnswer * Math.abs(value),
-      ...sizes.filter((size) => size > least).map((size) => ofSize * size),
-      ...changes.filter((change) => change > least).map((change) => ofChange * change),
-    );
-  const onTheWay = isExact(card) ? 0 : within(ON_THE_WAY, 0);
-  const written = card.gives.dimension === 'length' ? within(SLIP, 2 * HALF_A_TENTH) : 0;
-  return Math.max(onTheWay, Math.min(HALF_A_TENTH, written));
+/** What is given, in the unit that it is read in. */
+function given(value: number, unit: Unit<Dimension>) {
+  const number = valueIn(value as Quantity<Dimension>, unit);
+  return printedQuantity(toDigits(number, 9), shownAs(unit));
 }
 
-/** Whether sizes are only added up, taken away and multiplied by numbers: nothing is rounded on the way. */
-export const isExact = ({ expression, where, letters, gives }: FormulaCard): boolean =>
-  where.length === 0 &&
-  gives.dimension === 'length' &&
-  Object.values(letters).every(({ domain: { dimension } }) =>
-    ['length', 'ratio'].includes(dimension),
-  ) &&
-  !/\^|\w\(|\bpi\b|\/ [a-z(]/i.test(expression);
-
-/** A value in a unit; with a tolerance, to as many digits as it needs. */
-function shown(value: number, unit: Unit<Dimension>, tolerance = 0) {
-  const inUnit = (si: number) => valueIn(si as Quantity<Dimension>, unit);
-  const number = inUnit(value);
-  if (tolerance === 0) return printedQuantity(Number(number.toPrecision(9)), shownAs(unit));
-  const off = Math.abs(inUnit(value + tolerance) - number);
-  const digits = Math.floor(Math.log10(Math.abs(number))) - Math.floor(Math.log10(off)) + 2;
-  return printedQuantity(
-    Number(number.toPrecision(Math.min(Math.max(digits, 3), 9))),
-    shownAs(unit),
-  );
+/** The answer as it is written down; it may be so much off. */
+function answered({ gives }: FormulaCard, value: number, unit: Unit<Dimension>, tolerance: number) {
+  const number = valueIn(value as Quantity<Dimension>, unit);
+  if (gives.isWhole) return printedQuantity(Math.round(number), shownAs(unit));
+  const mayBeOff = Math.abs(valueIn((value + tolerance) as Quantity<Dimension>, unit) - number);
+  return printedQuantity(answerIn(unit, number, mayBeOff), shownAs(unit));
 }

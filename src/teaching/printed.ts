@@ -1,9 +1,5 @@
 import type { PrintedQuantity } from './worked-types.js';
 
-/** A number to so many digits, as it is printed. */
-export const toDigits = (value: number, digits: number): number =>
-  Number(value.toPrecision(digits));
-
 /** A number with its unit, for people. */
 export function printedQuantity(value: number, unit: string): PrintedQuantity {
   return { value, unit, text: unit === '' ? String(value) : `${value} ${unit}` };

@@ -24,7 +24,6 @@ import {
   perHour,
   perMinute,
   perSecond,
-  quartUS,
   ratio,
   second,
   thou,
@@ -66,16 +65,10 @@ const LADDERS: Partial<Record<Dimension, Ladder | Readonly<Record<UnitSystem, La
       [Infinity, metre],
     ],
   },
-  volume: {
-    inch: [
-      [3e-4, mL],
-      [Infinity, quartUS],
-    ],
-    metric: [
-      [3e-4, mL],
-      [Infinity, litre],
-    ],
-  },
+  volume: [
+    [3e-4, mL],
+    [Infinity, litre],
+  ],
   time: [
     [120, second],
     [7200, minute],
@@ -106,6 +99,6 @@ const LADDERS: Partial<Record<Dimension, Ladder | Readonly<Record<UnitSystem, La
     metric: [[Infinity, newtonMetre]],
   },
   stiffness: [[1, newtonPerMetre]],
-  power: [[1000, watt]],
+  power: { inch: [], metric: [[1000, watt]] },
   ratio: [[Infinity, ratio]],
 };

@@ -7,8 +7,8 @@ import { tex } from './tex.js';
 import { onPaper } from './unfold.js';
 import type { WorkedFormula, WorkedLetter } from './worked-types.js';
 
-/** What a calculator must be told where angles are worked with. */
-const RADIANS = 'Angles are in radians: set the calculator to them.';
+/** What a calculator must be told where a function of an angle is worked out. */
+export const RADIANS = 'Set the calculator to radians.';
 
 /**
  * A worked formula as plain text, each line as a calculator takes it.
@@ -31,6 +31,7 @@ export function workedText(working: WorkedFormula): string {
     ...legend.map((letter) => `  ${letter.symbol} = ${givenText(letter)}   ${letter.meaning}`),
     ...constants.map(({ written, gives }) => `  ${written} = ${gives.text}`),
     ...own.map((line) => `  ${onPaper(line)}`),
+    ...(inRadians ? [RADIANS] : []),
     ...steps.flatMap(({ symbol, symbolic, typed, gives, isTabled }) => {
       const indent = ' '.repeat(symbol.length);
       if (isTabled && symbolic === typed) return [`${symbol} = ${gives.text}, from a table`];
@@ -43,7 +44,6 @@ export function workedText(working: WorkedFormula): string {
     ...(converted
       ? [`${' '.repeat(working.asks.symbol.length)} = ${converted.typed} = ${converted.gives.text}`]
       : []),
-    ...(inRadians ? [RADIANS] : []),
     `Source: ${source}`,
     '',
   ].join('\n');
@@ -73,12 +73,12 @@ export function workedMarkdown(working: WorkedFormula): string {
         `- $${typeset(letter.symbol, letters, tex)}$ = ${givenText(letter).replaceAll('*', '×')}: ${letter.meaning}`,
     ),
     '',
+    ...(inRadians ? [RADIANS, ''] : []),
     ...functionsOf(working).flatMap((line) => [`$$${equation(line, letters, tex)}$$`, '']),
     ...steps.flatMap((_, index) => [
       `$$\\begin{aligned} ${linesOf(working, index, tex).join(' \\\\ ').replaceAll(tex.sign('='), ' &= ')} \\end{aligned}$$`,
       '',
     ]),
-    ...(inRadians ? [RADIANS, ''] : []),
     `Source: ${source}`,
     '',
   ].join('\n');

@@ -16,6 +16,9 @@ export interface WorksheetOptions {
   readonly answers?: boolean;
 }
 
+/** To be filled in by whoever works the sheet. */
+const WHO_AND_WHEN = 'Name: ______________________________   Date: ______________';
+
 /** Begins a new page when the sheet is printed. */
 const PAGE = { text: '\f', markdown: '<div style="break-before: page"></div>\n\n' } as const;
 
@@ -40,7 +43,7 @@ export function printWorksheet(sheet: Worksheet, options: WorksheetOptions): str
   if (options.answers !== undefined) guardTruth('options.answers', options.answers);
   const title = `Worksheet on ${sheet.about}, seed ${sheet.seed}, ${sheet.units} units`;
   const problems = sheet.problems.map((problem, index) => PRINTED[format](problem, index + 1));
-  const questions = `${headed(title, 1, format)}\n${problems.join('\n')}`;
+  const questions = `${headed(title, 1, format)}\n${WHO_AND_WHEN}\n\n${problems.join('\n')}`;
   if (options.answers !== true) return questions;
   const answers = sheet.problems.map((problem, index) =>
     namedFrom(

@@ -1,5 +1,11 @@
 import type { Wording } from '../judging/index.js';
-import { guardLayout, guardWording, noteOf, sayFinding } from '../judging/internal.js';
+import {
+  guardLayout,
+  guardWording,
+  noteOf,
+  sayFinding,
+  sayWithDoubt,
+} from '../judging/internal.js';
 import { degree, format, inch, type Length, mm } from '../quantities/index.js';
 import { timingCardLayout } from './layouts.js';
 import type { TimingCard, TimingCaution, TimingRow } from './timing-card.js';
@@ -76,5 +82,7 @@ function describeRow(
     rim === undefined
       ? ''
       : `; ${onRim(rim.arc)} along the rim from the ${centre} mark, ${onRim(rim.chord)} straight across`;
-  return `${event}: ${format(angle, degree)}${off} ${side} ${centre} dead centre${marks}${piston}`;
+  const place =
+    within === undefined ? format(angle, degree) : sayWithDoubt(angle, within, 'angle', degree);
+  return `${event}: ${place} ${side} ${centre} dead centre${marks}${piston}`;
 }

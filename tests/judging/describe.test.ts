@@ -35,14 +35,25 @@ const finding = (
   });
 const both = { min: thou(4), max: thou(10) };
 
-it('prints an uncertainty to a twentieth of itself, or better', () => {
-  const said = (uncertainty: Length) =>
-    describeFinding(finding(thou(10), both, specified, uncertainty), { units: 'inch' })[0];
-  expect(said(inch(0.00014))).toContain('0.0100 in ± 0.00014 in: undecided');
-  expect(said(inch(0.00031))).toContain('± 0.0003 in: undecided');
-  expect(said(inch(0.00025))).toContain('± 0.00025 in: undecided');
-  expect(said(mm(0))).toContain('± 0.0000 in: just within');
-});
+// source: JCGM 100:2008 (GUM), 7.2.6: an uncertainty to at most two digits, and the estimate rounded to go with it.
+it.each([
+  [thou(10), inch(0.00014), '0.01000 in ± 0.00014 in: undecided'],
+  [thou(14), inch(0.00037), '0.01400 in ± 0.00037 in: '],
+  [inch(0.009996), inch(0.00031), '0.01000 in ± 0.00031 in: undecided'],
+  [inch(0.009994), inch(0.00025), '0.00999 in ± 0.00025 in: undecided'],
+  // Rounded, it is 0.00010 in, and its second digit stands there.
+  [thou(10), inch(0.0000996), '0.01000 in ± 0.00010 in: undecided'],
+  [thou(10), inch(0.000014), '0.010000 in ± 0.000014 in: undecided'],
+  // Never coarser than the limits beside it.
+  [thou(9.5), inch(0.012), '0.0095 in ± 0.0120 in: undecided'],
+  [thou(10), mm(0), '0.0100 in ± 0.0000 in: just within'],
+])(
+  'prints %d m known to %d m to the second digit of the uncertainty: %s',
+  (value, uncertainty, expected) => {
+    const [said] = describeFinding(finding(value, both, specified, uncertainty), { units: 'inch' });
+    expect(said).toContain(`end play ${expected}`);
+  },
+);
 
 describe('describe says', () => {
   it.each([

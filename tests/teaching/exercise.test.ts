@@ -91,9 +91,6 @@ describe('exercise', () => {
   });
 
   it.each<[CardName, string, 'inch' | 'metric', readonly string[]]>([
-    ['threadStressArea', 'd', 'metric', ['8 mm', '10 mm', '12 mm']],
-    ['threadStressArea', 'P', 'metric', ['1 mm', '1.25 mm']],
-    ['unifiedStressArea', 'd', 'inch', ['0.4375 in', '0.5 in']],
     ['screwTorque', 'P', 'inch', ['0.0625 in', '0.04167 in']],
     ['turnOfNut', 'P', 'metric', ['1.25 mm', '1.5 mm']],
     ['sparkHeldBack', 'i', 'metric', ['0.5', '1', '1.5']],

@@ -99,3 +99,21 @@ Source: geometry
 `,
   );
 });
+
+describe('the calculator', () => {
+  const isOfAngle = (line: string) => /\ba?(?:sin|cos|tan)\(/.test(line);
+
+  it('is set to radians before the first function of an angle, and nowhere else', () => {
+    const workings = (Object.keys(cards) as CardName[]).map((name) => {
+      const lines = workedText(worked(name, cards[name].example, { units: 'metric' })).split('\n');
+      return { name, lines, told: lines.indexOf('Set the calculator to radians.') };
+    });
+    expect(workings.filter(({ told }) => told >= 0).length).toBeGreaterThan(20);
+    for (const { name, lines, told } of workings) {
+      const first = lines.findIndex(isOfAngle);
+      expect(told >= 0, name).toBe(first >= 0);
+      expect(told, name).toBeLessThanOrEqual(first);
+      expect(lines.filter((line) => /radians/.test(line)).length, name).toBe(told >= 0 ? 1 : 0);
+    }
+  });
+});

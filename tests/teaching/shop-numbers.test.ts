@@ -1,6 +1,7 @@
-import type { UnitSystem } from 'crankwright';
-import { type CardName, cards, type Exercise, exercise } from 'crankwright/teaching';
+import { type Dimension, parse, type ThreadSeries, threadsIn, type UnitSystem } from 'crankwright';
+import { type CardName, cards, check, type Exercise, exercise } from 'crankwright/teaching';
 import { describe, expect, it } from 'vitest';
+import { compute } from '../support/card-values.js';
 
 const names = Object.keys(cards) as CardName[];
 const systems = ['inch', 'metric'] as const;
@@ -12,6 +13,17 @@ const texts = (name: CardName, symbol: string, units: UnitSystem) =>
   drawn(name, units).map(
     ({ given }) => given.find((letter) => letter.symbol === symbol)?.text ?? expect.fail(symbol),
   );
+
+/** How many digits a number is written with; zeros at the end of a whole number only hold its place. */
+const digitsOf = (value: number): number => {
+  const [whole = '', decimals = ''] = `${Math.abs(value)}`.split('.');
+  const digits = decimals === '' ? whole.replace(/0+$/, '') : whole + decimals;
+  return digits.replace(/^0+/, '').length;
+};
+/** The places after the point. */
+const placesOf = (value: number): number => `${value}`.split('.')[1]?.length ?? 0;
+/** What a size is written to: a tenth of a thou, or a micrometre. */
+const PLACES: Readonly<Record<string, number>> = { in: 4, thou: 1, mm: 3 };
 
 /** The letters that count something, by their field. */
 const COUNTS: Readonly<Record<string, number>> = { drops: 1, lobes: 1, coils: 4, deadCoils: 4 };
@@ -48,6 +60,111 @@ describe.each(systems)('numbers on %s sheets', (units) => {
       for (const text of texts(name, 'x', units)) expect(text).toMatch(/^\d(\.5)? vol%$/);
     }
   });
+
+  it('are answers as a shop writes them: sizes to a tenth of a thou or a micrometre, the rest to four digits', () => {
+    for (const name of names) {
+      for (const { answer, asks } of drawn(name, units)) {
+        const { value, unit, text } = answer;
+        const places = asks.dimension === 'length' ? PLACES[unit] : undefined;
+        // A film or a gap under half a thou has no tenths to spare.
+        if (places !== undefined && digitsOf(value) > 2) {
+          expect(placesOf(value), `${name} ${text}`).toBeLessThanOrEqual(places);
+        } else {
+          expect(digitsOf(value), `${name} ${text}`).toBeLessThanOrEqual(4);
+        }
+      }
+    }
+  });
+
+  it('are given to four digits, but for sizes that are read with a micrometer', () => {
+    for (const name of names) {
+      for (const { given } of drawn(name, units)) {
+        for (const { value, unit, text } of given) {
+          if (PLACES[unit] !== undefined) continue;
+          expect(digitsOf(value), `${name} ${text}`).toBeLessThanOrEqual(4);
+        }
+      }
+    }
+  });
+
+  it('are answers that are right as they are printed, and that the numbers given lead to', () => {
+    for (const name of names) {
+      for (const problem of drawn(name, units)) {
+        const { given, answer, value, tolerance } = problem;
+        expect(check(problem, answer.text), `${name} ${answer.text}`).toEqual({ outcome: 'right' });
+        const asPrinted = Object.fromEntries(
+          given.map(({ symbol, text, unit }) => {
+            const dimension = cards[name].letters[symbol]?.domain.dimension as Dimension;
+            return [symbol, unit === '' ? Number(text) : parse(text, dimension)];
+          }),
+        );
+        const found = compute(cards[name], asPrinted) ?? Number.NaN;
+        expect(Math.abs(found - value), `${name} ${answer.text}`).toBeLessThanOrEqual(
+          tolerance + 1e-12 * Math.abs(value),
+        );
+      }
+    }
+  });
+
+  it('are viscosity indices as ASTM D2270 reports them, to the whole number', () => {
+    for (const name of [
+      'viscosityIndex',
+      'viscosityIndexOfThickOil',
+      'viscosityIndexAbove100',
+    ] as const) {
+      for (const problem of drawn(name, units)) {
+        expect(problem.answer.text).toMatch(/^\d+$/);
+        expect(check(problem, `${problem.answer.value + 1}`).outcome).not.toBe('right');
+        expect(check(problem, `${problem.answer.value - 1}`).outcome).not.toBe('right');
+      }
+    }
+  });
+
+  it('are in one set of units where oil or fuel is measured out', () => {
+    const ofInches = /\b(?:in|thou|ft|psi|lbf|US qt)\b|°F/;
+    const ofMillilitres = /\bm?L\b/;
+    const measured = names
+      .flatMap((name) => drawn(name, units))
+      .map(({ given, answer }) => [...given, answer].map(({ text }) => text).join('; '))
+      .filter((texts) => ofMillilitres.test(texts));
+    expect(measured.length).toBeGreaterThan(200);
+    expect(measured.filter((texts) => ofInches.test(texts))).toEqual([]);
+  });
+
+  it('are speeds in steps of 50 rpm and wanted compression ratios in halves', () => {
+    const omegas = names.filter((name) => 'omega' in cards[name].letters);
+    expect(omegas.length).toBeGreaterThan(8);
+    for (const name of omegas) {
+      for (const text of texts(name, 'omega', units)) expect(text, name).toMatch(/[05]0 rpm$/);
+    }
+    for (const name of ['skimForRatio', 'gasketForRatio'] as const) {
+      for (const text of texts(name, 'epsilon', units)) expect(text, name).toMatch(/^\d+(\.5)?$/);
+    }
+  });
+
+  it.each<[CardName, readonly ThreadSeries[], number]>([
+    ['unifiedMinorDiameter', ['UNC', 'UNF'], 6],
+    ['unifiedStressArea', ['UNC', 'UNF'], 5],
+    ['threadMinorDiameter', ['metric coarse', 'metric fine'], 8],
+    ['threadStressArea', ['metric coarse', 'metric fine'], 5],
+    [
+      'threadPitchDiameter',
+      units === 'inch' ? ['UNC', 'UNF'] : ['metric coarse', 'metric fine'],
+      8,
+    ],
+  ])(
+    'are for %s threads of the standard series, and not always the same',
+    (name, series, least) => {
+      const listed = series
+        .flatMap(threadsIn)
+        .map(({ diameter, pitch }) => `${diameter.toPrecision(3)} ${pitch.toPrecision(3)}`);
+      const met = drawn(name, units).map(
+        ({ values: { d = 0, P = 0 } }) => `${d.toPrecision(3)} ${P.toPrecision(3)}`,
+      );
+      expect(met.filter((thread) => !listed.includes(thread))).toEqual([]);
+      expect(new Set(met).size).toBeGreaterThanOrEqual(least);
+    },
+  );
 
   it('are undersizes that shells are made in', () => {
     const made = {

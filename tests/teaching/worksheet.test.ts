@@ -74,6 +74,16 @@ describe('a worksheet', () => {
     expect(new Set(given).size).toBe(20);
   });
 
+  it('has a line for name and date, once, and none among the answers', () => {
+    for (const format of ['text', 'markdown'] as const) {
+      const printed = printWorksheet(sheet, { format, answers: true });
+      const [before = '', after] = printed.split(/^Name: _+ {3}Date: _+$/m);
+      expect(before).toMatch(/^(# )?Worksheet on bearings, seed 7, inch units\n\n$/);
+      expect(after).toContain('Answers to the worksheet');
+      expect(after).not.toMatch(/Name: _|Date: _/);
+    }
+  });
+
   it('prints every reading and no answer, unless answers are asked for', () => {
     for (const format of ['text', 'markdown'] as const) {
       const questions = printWorksheet(sheet, { format });

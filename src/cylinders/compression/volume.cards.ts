@@ -1,4 +1,4 @@
-import { card, diameter, pistonStroke } from '../../judging/internal.js';
+import { card, diameter, everyStep, pistonStroke } from '../../judging/internal.js';
 import { deckClearance, geometricCompression } from '../../motion/internal.js';
 import { type Length, mL, mm, ratio, squareMm, type Volume } from '../../quantities/index.js';
 import { clearanceVolumeByBurette, crownVolumeByBurette } from './burette.js';
@@ -64,6 +64,7 @@ const epsilon = {
   field: 'wanted',
   meaning: 'compression ratio that is wanted',
   domain: geometricCompression,
+  made: everyStep(ratio, 5, 12, 0.5),
 } as const;
 const SWEPT = 'sweptVolume = pi / 4 * D^2 * s';
 const CLEARANCE = [
