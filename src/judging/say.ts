@@ -60,8 +60,8 @@ export function sayClosely(distance: number, dimension: Dimension, as: PrintIn):
 }
 
 /**
- * A quantity with its uncertainty, both to the same place: that of the second digit of the uncertainty, or the trade's
- * where that is finer. source: JCGM 100:2008 (GUM), 7.2.6
+ * A quantity with its uncertainty, both to the same place: that of the second digit of the uncertainty, of the
+ * first where the second is 0, or the trade's where that is finer. source: JCGM 100:2008 (GUM), 7.2.6: at most two digits
  */
 export function sayWithDoubt<D extends Dimension>(
   quantity: Quantity<D>,
@@ -73,8 +73,9 @@ export function sayWithDoubt<D extends Dimension>(
   const unit: Unit<Dimension> = unitFor(apart, as);
   const doubt = uncertainty as Quantity<Dimension>;
   // Rounded first: 0.0996 has its second digit where 0.10 has it.
-  const [, power = '0'] = Math.abs(valueIn(doubt, unit)).toExponential(1).split('e');
-  const places = uncertainty === 0 ? 0 : Math.min(1 - Number(power), MOST_DECIMALS);
+  const [digits = '', power = '0'] = Math.abs(valueIn(doubt, unit)).toExponential(1).split('e');
+  const second = digits.endsWith('0') ? 0 : 1;
+  const places = uncertainty === 0 ? 0 : Math.min(second - Number(power), MOST_DECIMALS);
   const decimals = Math.max(places, decimalsOf(unit));
   return `${written(quantity, unitFor(dimension, as), decimals)} ± ${written(doubt, unit, decimals)}`;
 }

@@ -41,8 +41,9 @@ it.each([
   [thou(14), inch(0.00037), '0.01400 in ± 0.00037 in: '],
   [inch(0.009996), inch(0.00031), '0.01000 in ± 0.00031 in: undecided'],
   [inch(0.009994), inch(0.00025), '0.00999 in ± 0.00025 in: undecided'],
-  // Rounded, it is 0.00010 in, and its second digit stands there.
-  [thou(10), inch(0.0000996), '0.01000 in ± 0.00010 in: undecided'],
+  // Rounded, it is 0.00010 in, of which one digit is enough.
+  [thou(10), inch(0.0000996), '0.0100 in ± 0.0001 in: undecided'],
+  [thou(10), inch(0.0002), '0.0100 in ± 0.0002 in: undecided'],
   [thou(10), inch(0.000014), '0.010000 in ± 0.000014 in: undecided'],
   // Never coarser than the limits beside it.
   [thou(9.5), inch(0.012), '0.0095 in ± 0.0120 in: undecided'],
