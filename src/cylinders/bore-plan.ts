@@ -167,6 +167,16 @@ function tryCylinder(
     work: { name, work: 'bore', stockRemoved, ...(wallLeft !== undefined && { wallLeft }) },
     because: [
       ...(flaw ? [{ kind: 'shape' as const, cylinder: name, finding: flaw }] : []),
+      ...(flaw === undefined && faults.length === 0
+        ? [
+            {
+              kind: 'size' as const,
+              cylinder: name,
+              size: { min: smallest, max: cylinder.largest },
+              target,
+            },
+          ]
+        : []),
       ...(faults.length > 0 ? [{ kind: 'faults' as const, cylinder: name, faults }] : []),
       { kind: 'cleans up', cylinder: name, oversize, needed },
     ],

@@ -127,6 +127,16 @@ export type BoreReason =
       readonly needed: Length;
     }
   | {
+      /** The bore is round and straight enough, and not of the size of the step. */
+      readonly kind: 'size';
+      /** Which cylinder. */
+      readonly cylinder: string;
+      /** Its smallest and largest diameter [m]. */
+      readonly size: Span<Length>;
+      /** What the step asks for [m]. */
+      readonly target: Span<Length>;
+    }
+  | {
       /** The bore is too far out of shape to be used as it is. */
       readonly kind: 'shape';
       /** Which cylinder. */

@@ -98,7 +98,10 @@ export function boreOrder(plan: BorePlan, wording: Wording): string {
       .map(({ name }) => name)
       .join(', ');
   const sleeves = named('sleeve') === '' ? '' : `sleeve ${named('sleeve')}; `;
-  return `${sleeves}bore to ${span(plan.boreTo)} and hone to ${step}`;
+  const bored = named('bore');
+  const alone =
+    named('use as it is') === '' || bored === '' ? '' : ` ${bored}, and none of the others,`;
+  return `${sleeves}bore${alone} to ${span(plan.boreTo)} and hone to ${step}`;
 }
 
 function sentence(reason: BoreReason, wording: Wording): string {
@@ -119,6 +122,8 @@ function sentence(reason: BoreReason, wording: Wording): string {
     }
     case 'cleans up':
       return `${reason.cylinder} cleans up at ${step} (needs ${length(reason.needed)})`;
+    case 'size':
+      return `${reason.cylinder} is to be bored: it reads ${describeSpan(reason.size, 'length', wording.units)}, and the step asks for ${describeSpan(reason.target, 'length', wording.units)}`;
     case 'shape':
       return `${reason.cylinder} ${reason.finding.grade === 'undecided' ? 'is to be bored' : 'must be bored'}: ${sayFinding(reason.finding, wording)}`;
     case 'faults':

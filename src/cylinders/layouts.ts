@@ -10,6 +10,7 @@ export const boreReasonLayout = { by: 'kind', variants: [
   { fields: { kind: { oneOf: ['no pistons at hand'] }, oversize: 'number' } },
   { fields: { kind: { oneOf: ['good as it is'] }, cylinder: 'string', oversize: 'number', 'outside?': 'number', 'basis?': basisLayout } },
   { fields: { kind: { oneOf: ['cleans up'] }, cylinder: 'string', oversize: 'number', needed: 'number' } },
+  { fields: { kind: { oneOf: ['size'] }, cylinder: 'string', size: spanLayout, target: spanLayout } },
   { fields: { kind: { oneOf: ['shape'] }, cylinder: 'string', finding: findingLengthLayout } },
   { fields: { kind: { oneOf: ['faults'] }, cylinder: 'string', faults: { list: 'string' } } },
   { fields: { kind: { oneOf: ['allowance'] }, honingAllowance: 'number', basis: basisLayout } },

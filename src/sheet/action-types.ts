@@ -207,7 +207,12 @@ export type Action =
       /** To what size, and why. */
       readonly plan: ServedBorePlan;
       /** Cylinders that need no boring by themselves. */
-      readonly sound: readonly string[];
+      readonly sound: readonly {
+        /** Which one. */
+        readonly name: string;
+        /** Its oversize now [m]. */
+        readonly oversize: Length;
+      }[];
     }
   | {
       /** The bore is outside its limits, and the sheet does not say what the maker bored to. */

@@ -139,14 +139,17 @@ export function soundStep(
   { bearing: { name, journal }, shape, accuracy }: Measured,
   journals: JournalKind,
   steps: readonly Length[],
+  fitted: FittedShells | undefined,
 ): Length | undefined {
   const isGround =
     plan.outcome === 'grind' &&
     plan.journals.some((each) => each.name === name && each.work === 'grind');
   if (!isGround) return undefined;
-  const alone = grindPlan(
-    grindRequest(journals, steps, [{ name, shape, runout: journal.runout }], accuracy),
-  );
+  const planBy = (by: JournalKind) =>
+    grindPlan(grindRequest(by, steps, [{ name, shape, runout: journal.runout }], accuracy));
+  const first = planBy(journals);
+  const sizeAllowance = worthKeeping(first, [{ name, ...(fitted && { fitted }) }], accuracy);
+  const alone = sizeAllowance === undefined ? first : planBy({ ...journals, sizeAllowance });
   return alone.outcome === 'use as it is' ? alone.undersize : undefined;
 }
 

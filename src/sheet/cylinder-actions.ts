@@ -21,7 +21,9 @@ export function boreActions(inspection: Inspection): readonly Action[] {
   }
   const works = new Map(boring.cylinders.map(({ name, work }) => [name, work]));
   const isBored = ({ name }: CylinderReport) => works.get(name) !== 'use as it is';
-  const sound = cylinders.flatMap(({ name, soundAt }) => (soundAt === undefined ? [] : [name]));
+  const sound = cylinders.flatMap(({ name, soundAt }) =>
+    soundAt === undefined ? [] : [{ name, oversize: soundAt }],
+  );
   return [
     ...interfering,
     { kind: 'bore', plan: boring, sound },

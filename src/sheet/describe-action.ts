@@ -28,7 +28,7 @@ import { describeThinFilm } from './describe-film.js';
 import { describeRing } from './describe-ring.js';
 import { describeFuelSpan, describeThinOil, WHY_THICK } from './describe-sample.js';
 import { actionLayout } from './layouts.js';
-import { soundBores, tellSound } from './tell-sound.js';
+import { tellSound, tellSoundBores } from './tell-sound.js';
 import { describeValveAction } from './valve-actions.js';
 
 /**
@@ -180,17 +180,15 @@ function describeBore(
   { plan, sound }: Extract<Action, { readonly kind: 'bore' }>,
   wording: Wording,
 ): string {
-  const order = boreOrder(plan, wording);
-  const left = `${describeStepsLeft(plan.stepsLeft, 'oversize')}${soundBores(plan, sound)}`;
-  const pistons = 'get the pistons and measure them first, then';
-  if (plan.inDoubt === undefined && plan.nearly === undefined) {
-    return `${pistons} ${order}; ${left}`;
-  }
-  return inDoubt(
-    plan.inDoubt?.cylinders ?? [],
-    plan.nearly?.cylinders ?? [],
-    `${pistons} ${order}; ${left}`,
-  );
+  const bored = plan.cylinders.filter(({ work }) => work !== 'use as it is');
+  const which =
+    bored.length === plan.cylinders.length
+      ? ''
+      : ` and rings for ${bored.map(({ name }) => name).join(' and ')}`;
+  const order = `get the pistons${which} and measure them first, then ${boreOrder(plan, wording)}; ${describeStepsLeft(plan.stepsLeft, 'oversize')}`;
+  const told = tellSoundBores(plan, sound, order, wording);
+  if (plan.inDoubt === undefined && plan.nearly === undefined) return told;
+  return inDoubt(plan.inDoubt?.cylinders ?? [], plan.nearly?.cylinders ?? [], told);
 }
 
 const WHEN_BOUGHT: Readonly<Record<WhenShells, string>> = {

@@ -36,6 +36,7 @@ import {
   finishedJournal,
   handOut,
   madeFor,
+  matchesFor,
   matchesNow,
   ranked,
   staysAsItIs,
@@ -132,10 +133,14 @@ export function inspectBearings(
   const reports = allowance === undefined ? found : reportsOn(plan);
   const handedOut = handOut(
     shelf,
-    reports.map(({ name, matches }) => ({
-      matches: matches.filter((match) => match.fits && madeFor(match, plan)),
-      staysAsItIs: staysAsItIs(plan, name),
-    })),
+    reports.map(({ name, matches, fitted }) => {
+      const stays = staysAsItIs(plan, name);
+      const found = stays ? fitted?.shells : undefined;
+      return {
+        matches: plan.outcome === 'none' ? [] : matchesFor(plan.undersize, matches, found),
+        staysAsItIs: stays,
+      };
+    }),
   );
   const asTheyAre = asAllMayStay(plan, shelf, reports, (i) =>
     named(i, () => matchesNow(measured[i] as Measured, journals, shelf)),
@@ -186,7 +191,8 @@ function reportOn(
     ...certaintyOf('journal shape', accuracy),
   });
   const undersize = measuredUndersize(shape, journals.standard, steps);
-  const fitted = shelf.find((shell) => shell.name === bearing.fittedShells);
+  const shells = shelf.find((shell) => shell.name === bearing.fittedShells);
+  const fitted = shells && fittedAs(shells, housingBore, shape, steps, limits, undersize);
   const runout =
     bearing.journal.runout === undefined
       ? undefined
@@ -196,7 +202,7 @@ function reportOn(
         });
   const findings = judgeShape(shape, allowed);
   const oddSize = belowAtNoStep(bearing.journal.readings, shape, journals, steps);
-  const soundAt = soundStep(plan, measured, journals, steps);
+  const soundAt = soundStep(plan, measured, journals, steps, fitted);
   const readAgain = oddReadings(bearing.journal.readings, readWith('micrometer', accuracy));
   return {
     name,
@@ -207,7 +213,7 @@ function reportOn(
     findings,
     ...(runout && !holds(runout) && { bent: runout }),
     ...(soundAt !== undefined && { soundAt }),
-    ...(fitted && { fitted: fittedAs(fitted, housingBore, shape, steps, limits, undersize) }),
+    ...(fitted && { fitted }),
     matches:
       plan.outcome === 'none' || shelf.length === 0
         ? []

@@ -1,8 +1,11 @@
-import { type BorePlan, borePlan, oversizeSteps } from '../cylinders/index.js';
-import { type Names, namedFrom } from '../judging/internal.js';
-import { withStandard } from '../measuring/internal.js';
-import type { Length } from '../quantities/index.js';
+import { type BorePlan, type BoreReason, borePlan, oversizeSteps } from '../cylinders/index.js';
+import type { Basis, Span } from '../judging/index.js';
+import { holds, type Names, namedFrom } from '../judging/internal.js';
+import { outsideOf, withStandard } from '../measuring/internal.js';
+import { type Length, plus } from '../quantities/index.js';
+import { largestOf, smallestOf } from '../quantities/internal.js';
 import { type Accuracy, boreRequest, boreSeen, certaintyOf, own } from '../reading/index.js';
+import type { CylinderReport } from './inspect-cylinder.js';
 import type { Sheet } from './sheet.js';
 
 /** What to bore to, by the same rules as a shed; undefined if the sheet does not say what the maker bored to. */
@@ -33,11 +36,69 @@ export function boringOf(
   );
 }
 
+/** A bore of which more than its plan is known. */
+type Inspected = Pick<CylinderReport, 'shape' | 'findings' | 'readAgain' | 'piston'>;
+
+const KEPT: Basis = {
+  kind: 'computed',
+  how: 'its clearance with the piston in it holds as it is',
+};
+
+/**
+ * The plan with every bore left as it is that only the rule of thumb for sizes keeps from being used, if its shape and its
+ * clearance with the piston in it hold: then that rule has nothing to say. A limit that the sheet states wins.
+ */
+export function keptByClearance(
+  sheet: Parameters<typeof boringOf>[0],
+  plan: BorePlan | undefined,
+  reports: readonly Inspected[],
+  accuracy: Accuracy,
+): BorePlan | undefined {
+  const { bores, units } = sheet;
+  if (!plan || !bores || bores.sizeAllowance !== undefined) return plan;
+  if (plan.outcome === 'none' || plan.outcome === 'use as it is') return plan;
+  const stays = (i: number, of: BorePlan) =>
+    of.outcome !== 'none' && of.cylinders[i]?.work === 'use as it is';
+  const kept = reports.map(
+    ({ findings, piston, readAgain }, i) =>
+      !stays(i, plan) &&
+      readAgain === undefined &&
+      piston?.finding !== undefined &&
+      [...findings, piston.finding].every(holds),
+  );
+  const steps = withStandard(bores.steps ?? oversizeSteps(units));
+  const outside = reports.flatMap(({ shape }, i) =>
+    kept[i]
+      ? [smallestOf(steps.map((step) => Math.abs(outsideOf(shape, at(bores.standard, step)))))]
+      : [],
+  );
+  if (outside.length === 0) return plan;
+  const { uncertainty = 0 } = certaintyOf('bore size', accuracy, bores.standard.max);
+  const sizeAllowance = (largestOf(outside) + uncertainty) as Length;
+  const wider = boringOf({ ...sheet, bores: { ...bores, sizeAllowance } }, accuracy);
+  const isOwed = reports.every((_, i) => !wider || !stays(i, wider) || kept[i] || stays(i, plan));
+  if (!wider || wider.outcome === 'none' || !isOwed) return plan;
+  const because = wider.because.map((reason): BoreReason => {
+    if (reason.kind !== 'good as it is' || reason.basis === undefined) return reason;
+    const before = plan.because.find(
+      (each) => each.kind === 'good as it is' && each.cylinder === reason.cylinder,
+    );
+    return { ...reason, basis: (before as typeof reason | undefined)?.basis ?? KEPT };
+  });
+  return { ...wider, because };
+}
+
+const at = ({ min, max }: Span<Length>, step: Length): Span<Length> => ({
+  min: plus(min, step),
+  max: plus(max, step),
+});
+
 /** The oversize at which a cylinder that is to be bored needs no work by itself; undefined if it needs some. */
 export function boreSoundAt(
   sheet: Parameters<typeof boringOf>[0],
   plan: BorePlan | undefined,
   place: number,
+  report: Inspected,
   accuracy: Accuracy,
 ): Length | undefined {
   const cylinder = sheet.cylinders?.[place];
@@ -45,7 +106,8 @@ export function boreSoundAt(
   if (cylinder === undefined || planned === undefined || planned.work === 'use as it is') {
     return undefined;
   }
-  const alone = boringOf({ ...sheet, cylinders: [cylinder] }, accuracy);
+  const one = { ...sheet, cylinders: [cylinder] };
+  const alone = keptByClearance(one, boringOf(one, accuracy), [report], accuracy);
   return alone?.outcome === 'use as it is' ? alone.oversize : undefined;
 }
 

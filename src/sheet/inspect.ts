@@ -17,7 +17,7 @@ import {
 import { type MeasuredBearing, measuredBearings } from './film-sizes.js';
 import { howRead } from './how-read.js';
 import { type BearingGroupReport, inspectBearings, journalsOf } from './inspect-bearings.js';
-import { boreSoundAt, boringOf } from './inspect-bores.js';
+import { boreSoundAt, boringOf, keptByClearance } from './inspect-bores.js';
 import { type CompressionReport, inspectCompression } from './inspect-compression.js';
 import { type CylinderReport, inspectCylinder } from './inspect-cylinder.js';
 import { inspectOil, type OilReport } from './inspect-oil.js';
@@ -88,13 +88,15 @@ function inspectEngine(sheet: Sheet): Inspection {
   const accuracy = accuracyOfSheet(sheet);
   const [rods, mains] = [groupOf(sheet, 'rods', accuracy), groupOf(sheet, 'mains', accuracy)];
   const groups = [mains, rods].filter((group) => group !== undefined);
-  const boring = boringOf(sheet, accuracy);
-  const cylinders = (sheet.cylinders ?? []).map((cylinder, i) => {
-    const report = namedFrom(
+  const bored = (sheet.cylinders ?? []).map((cylinder, i) =>
+    namedFrom(
       () => ({ cylinder: `sheet.cylinders[${i}]`, allowed: 'sheet.cylinderLimits' }),
       () => inspectCylinder(cylinder, accuracy, sheet.cylinderLimits, sheet.bores),
-    );
-    const soundAt = boreSoundAt(sheet, boring, i, accuracy);
+    ),
+  );
+  const boring = keptByClearance(sheet, boringOf(sheet, accuracy), bored, accuracy);
+  const cylinders = bored.map((report, i) => {
+    const soundAt = boreSoundAt(sheet, boring, i, report, accuracy);
     return { ...report, ...(soundAt !== undefined && { soundAt }) };
   });
   const assembly =

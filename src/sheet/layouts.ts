@@ -36,7 +36,7 @@ export const actionLayout = { by: 'kind', variants: [
   { fields: { kind: { oneOf: ['buy shells'] }, journals: { oneOf: ['mains', 'rods'] }, undersize: 'number', pairs: 'number', when: whenShellsLayout, isGround: 'boolean', walls: { list: { fields: { bearing: 'string', wall: spanLayout } } } } },
   { fields: { kind: { oneOf: ['set the end play'] }, finding: findingLengthLayout } },
   { fields: { kind: { oneOf: ['lost thrust face'] }, finding: findingLengthLayout, missing: 'number' } },
-  { fields: { kind: { oneOf: ['bore'] }, plan: servedBorePlanLayout, sound: { list: 'string' } } },
+  { fields: { kind: { oneOf: ['bore'] }, plan: servedBorePlanLayout, sound: { list: { fields: { name: 'string', oversize: 'number' } } } } },
   { fields: { kind: { oneOf: ['rebore'] }, cylinder: 'string', finding: findingLengthLayout, inDoubt: 'boolean' } },
   { fields: { kind: { oneOf: ['piston interferes'] }, cylinder: 'string', clearance: spanLayout } },
   { fields: { kind: { oneOf: ['odd size'] }, bearing: 'string', below: 'number' } },

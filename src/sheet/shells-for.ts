@@ -2,12 +2,13 @@ import type { ShellMatch } from '../bearings/index.js';
 import { oilClearanceLimits, rankShells, wallsToSuit } from '../bearings/internal.js';
 import type { GrindPlan, ServedGrindPlan } from '../crankshaft/index.js';
 import type { Span } from '../judging/index.js';
-import { guardBandOf, spanOf } from '../judging/internal.js';
+import { guardBandOf, holds, spanOf } from '../judging/internal.js';
 import type { Shape } from '../measuring/index.js';
 import { maximumMatching } from '../numerics/index.js';
 import type { Length } from '../quantities/index.js';
 import { certaintyOf, type JournalKind, own, type ShellPairs, sameStep } from '../reading/index.js';
 import { type Measured, mayAllStay } from './bearing-plan.js';
+import type { FittedShells } from './inspect-fitted.js';
 import type { BearingSheet } from './sheet.js';
 
 /** A journal that may stay at its own size. */
@@ -32,11 +33,30 @@ export function handOut(
   return bearings.map((bearing) => given[inTurn.indexOf(bearing)]);
 }
 
+/** The shells made for a step that fit a journal; last those found on it, where it stays and they are worn but serviceable. */
+export const matchesFor = (
+  step: Length,
+  matches: readonly ShellMatch[],
+  found: string | undefined,
+): readonly ShellMatch[] => {
+  const made = matches.filter(({ shell }) => sameStep(shell.undersize, step));
+  const worn = made.filter(
+    ({ shell, finding, fits }) => shell.name === found && !fits && holds(finding),
+  );
+  return [...made.filter(({ fits }) => fits), ...worn];
+};
+
+interface Bearing {
+  readonly name: string;
+  readonly soundAt?: Length;
+  readonly fitted?: FittedShells;
+}
+
 /** How all journals may stay, each with shells of its own size, if none must be ground but to agree with the others. */
 export function asAllMayStay(
   plan: GrindPlan,
   shelf: readonly ShellPairs[],
-  bearings: readonly { readonly name: string; readonly soundAt?: Length }[],
+  bearings: readonly Bearing[],
   matchesNow: (place: number) => readonly ShellMatch[],
 ): readonly AsItIs[] {
   const sound = new Map(bearings.map(({ name, soundAt }) => [name, soundAt]));
@@ -46,9 +66,7 @@ export function asAllMayStay(
   const given = handOut(
     shelf,
     sizes.map((undersize, i) => ({
-      matches: matchesNow(i).filter(
-        ({ fits, shell }) => fits && sameStep(shell.undersize, undersize),
-      ),
+      matches: matchesFor(undersize, matchesNow(i), bearings[i]?.fitted?.shells),
       staysAsItIs: true,
     })),
   );

@@ -140,6 +140,7 @@ describe('borePlan', () => {
       'bore to 3.0170 to 3.0175 in and hone to 0.0200 in over, 3.0200 to 3.0205 in',
       'not standard: worn does not clean up (needs 3.0130 in, the step starts at 3.0000 in)',
       'not 0.0100 in over: worn does not clean up (needs 3.0130 in, the step starts at 3.0100 in)',
+      'good is to be bored: it reads 3.0001 to 3.0004 in, and the step asks for 3.0200 to 3.0205 in',
       'good cleans up at 0.0200 in over (needs 3.0034 in)',
       'worn is to be bored: taper 0.0069 in: 0.0059 in above the limit of 0.0010 in (common practice: bore out-of-round and taper up to 0.001 in (0.025 mm)), of new parts; no service limit is given',
       'worn cleans up at 0.0200 in over (needs 3.0130 in)',
