@@ -9,6 +9,7 @@ import {
 } from '../../quantities/index.js';
 import { complaintOf, nearest } from '../../quantities/internal.js';
 import { inInches } from '../../reading/index.js';
+import { asTyped } from './as-typed.js';
 import { beginningSo, closeName } from './close-name.js';
 import { NOT_FINITE, WrongStatement } from './wrong-statement.js';
 
@@ -70,20 +71,6 @@ function ofInput(error: RebuildInputError): string {
     return `${parameter}: ${complaint}`;
   }
   return asTyped(`${parameter}: ${complaint}. ${hint}`);
-}
-
-/** `inch(2.1248)` in a message as it is typed here: `2.1248 inch`. */
-function asTyped(message: string): string {
-  return message
-    .replace(
-      /\b([A-Za-z]\w*)\((-?[\d.]+(?:e-?\d+)?)\)/g,
-      (written, name: string, number: string) =>
-        unitByName.has(name) ? `${number} ${name}` : written,
-    )
-    .replace(
-      / (?:Lengths|Angles|Pressures) are \w+ here; wrap (?:the reading|it) in its unit/,
-      ' Check the unit',
-    );
 }
 
 /** The example of a length in a refusal, as a metric shop would type it. */
