@@ -50,4 +50,5 @@ export { type Names, namedFrom } from './named-from.js';
 export { guardOwnLimits, ownBasisOr, ownLimitsOr, type WithTarget } from './own-limits.js';
 export { describeInward, describeSpan, say, sayClosely, sayDistance, sayFilm } from './say.js';
 export { outsideLength, showIn, showLength, showNumber, showQuantity } from './showing.js';
+export { wordsMeant } from './trade-words.js';
 export { downFrom, upFrom, within } from './within.js';

@@ -1,8 +1,9 @@
 import { guardFields } from '../judging/internal.js';
-import { RebuildInputError, standardAtmosphere, type UnitSystem } from '../quantities/index.js';
+import { RebuildInputError, type UnitSystem } from '../quantities/index.js';
 import { guardSystem } from '../quantities/internal.js';
 import { Exact } from './exact.js';
-import { functions, type KnownFunction } from './functions.js';
+import { freeze } from './freeze.js';
+import { constants, functions, type KnownConstant, type KnownFunction } from './functions.js';
 import { giveValue } from './give-value.js';
 import type { MathInstance } from './instance.js';
 import { leaveUsualUnits, makeUnits } from './make-units.js';
@@ -19,8 +20,8 @@ export interface MathOptions {
 }
 
 /**
- * The functions and units of this library for an instance of mathjs of your own. The functions keep their names, and
- * take and give units of mathjs; a size without a unit, or with that of another dimension, is refused. The units are
+ * The functions, constants and units of this library for an instance of mathjs of your own. They keep their names. What
+ * they take and give are units of mathjs; a size without a unit, or with that of another dimension, is refused. The units are
  * made in the instance at once: `thou`, `tenth`, `rpm`, `lbfFoot`, `quartUS`, and all others that it can read. Gauge
  * pressure (`psiGauge`) and fractions by volume and by mass (`percentByVolume`) do not mix with anything else.
  *
@@ -73,15 +74,28 @@ export function importInto(
     const own = wrappedFunction(each, exact, system, onCall);
     return [each.name, Object.defineProperty(own, 'name', { value: each.name })] as const;
   });
+  const made = [...constants].map(([name, each]) => {
+    return [name, factoryOf(name, () => inUnits(each, exact, system()))] as const;
+  });
   const names = {
-    ...Object.fromEntries(wrapped),
-    standardAtmosphere: exact.unit(standardAtmosphere, 'pressure', system()),
+    ...Object.fromEntries([...wrapped, ...made]),
     percent: 0.01,
     ppm: 1e-6,
   };
   leaveUsualUnits(math);
   return { exact, names };
 }
+
+/** A constant of ours in units of mathjs. Nobody can change a part of it. */
+function inUnits({ value, signature }: KnownConstant, exact: Exact, system: UnitSystem): unknown {
+  const shown = giveValue(exact, value, signature.is, system, {});
+  freeze(shown);
+  return shown;
+}
+
+/** How mathjs is given a value of several parts: what is no factory it would take apart. */
+const factoryOf = (name: string, make: () => unknown) =>
+  Object.assign(make, { fn: name, dependencies: [] });
 
 /** A function of ours that takes and gives units of mathjs. */
 function wrappedFunction(

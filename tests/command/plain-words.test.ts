@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { complete } from '../../src/command/prompt/complete.js';
+import { Session } from '../../src/command/prompt/session.js';
 import { captured } from './captured.js';
 
 const calc = async (text: string, ...options: readonly string[]) => {
@@ -170,11 +171,34 @@ describe('the commands of the prompt', () => {
     expect(await prompt('torqueSetting')).toContain('.about torqueSetting tells what it takes');
   });
 
+  it('knows the constants of the library, in the units asked for, completed and told of', async () => {
+    const out = await prompt(
+      ...[
+        'petrolSpanAt20C',
+        '.about petrolSpanAt20C',
+        '.about petrolSpanAt20',
+        'petrolDrop.max = 1 mL',
+      ],
+      ...['.units metric', 'petrol', '.ts'],
+    );
+    expect(out).toContain('min: 0.50 cSt\nmax: 1.00 cSt');
+    expect(out).toMatch(
+      /petrolSpanAt20C is a constant\n.*from fresh to weathered.*\n {2}it is \{ min, max \}/,
+    );
+    expect(out).toContain('did you mean petrolSpanAt20C?');
+    expect(out).toContain('no part of it can be changed');
+    expect(out).toMatch(/temperature: 20\.0 °C\n/);
+    expect(out).toContain('export const result1 = petrolSpanAt20C;');
+    const session = await Session.begin('inch');
+    expect(complete('x = petrolSp', session.names())[0]).toEqual(['petrolSpanAt20C']);
+    expect(complete('.about petrolSp', session.names())[0]).toEqual(['petrolSpanAt20C']);
+  });
+
   it('tells of a name what it is', async () => {
     const out = await prompt('c = 2 thou', '.about c', '.about pi', '.about standardAtmosphere');
     expect(out).toContain('c is 2 thou');
     expect(out).toContain('pi is a constant: 3.14159…');
-    expect(out).toContain('standardAtmosphere is a constant: 101325 Pa');
+    expect(out).toMatch(/standardAtmosphere is a constant\n.*101325 Pa exactly/);
     expect(await prompt('.about judge')).not.toMatch(/\*|one of "[^,\n]*one of/);
   });
 });

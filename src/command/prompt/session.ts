@@ -1,5 +1,5 @@
 import type { AccessorNode, AssignmentNode, MathJsInstance, MathNode } from 'mathjs';
-import { type DoneCall, isMathUnit } from '../../mathjs/internal.js';
+import { type DoneCall, freeze, isMathUnit } from '../../mathjs/internal.js';
 import type { UnitSystem } from '../../quantities/index.js';
 import { loadMath, type PromptMath } from './load-math.js';
 import { rewriteNodes } from './rewrite-nodes.js';
@@ -167,12 +167,6 @@ function nameIn(node: MathNode): string | undefined {
   return node.type === 'FunctionAssignmentNode'
     ? (node as unknown as { name: string }).name
     : undefined;
-}
-
-function freeze(value: unknown): void {
-  if (typeof value !== 'object' || value === null || isMathUnit(value)) return;
-  Object.freeze(value);
-  for (const item of Object.values(value)) freeze(item);
 }
 
 /** Refuses what is no number: a division by zero, a root of less than nothing. */

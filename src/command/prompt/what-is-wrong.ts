@@ -90,6 +90,9 @@ function tidy(message: string): string {
   }
   const [, part] = /^No access to property "?(\w+)/.exec(message) ?? [];
   if (part !== undefined) return `this is one value and has no ${part}`;
+  if (/read only property/.test(message)) {
+    return 'no part of it can be changed; give your own values a name, as x = {min: 1 in, max: 2 in}';
+  }
   if (/^Units do not match/.test(message)) return 'these are not of one kind';
   const [, name] = /^Unexpected type of argument in function (\w+)/.exec(message) ?? [];
   if (name === 'to')
