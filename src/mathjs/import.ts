@@ -8,7 +8,7 @@ import { giveValue } from './give-value.js';
 import type { MathInstance } from './instance.js';
 import { leaveUsualUnits, makeUnits } from './make-units.js';
 import { type Call, readValue } from './read-value.js';
-import { fieldsOf } from './say-shape.js';
+import { fieldsOf, wordsOf } from './say-shape.js';
 
 /** What to import into mathjs: functions by their names, and a few constants. */
 export type MathImport = Readonly<Record<string, unknown>>;
@@ -140,7 +140,9 @@ function tooFew(name: string, takes: KnownFunction['signature']['takes']): Rebui
   const needed = takes.filter((each) => !each.optional);
   const said = needed.map((each) => {
     const fields = Object.keys(fieldsOf(each.shape)).filter((key) => !key.endsWith('?'));
-    return fields.length === 0 ? each.name : `{${fields.join(', ')}}`;
+    if (fields.length > 0) return `{${fields.join(', ')}}`;
+    const words = wordsOf(each.shape);
+    return words.length === 0 ? each.name : `${each.name}, one of ${words.join(', ')}`;
   });
   return new RebuildInputError({
     parameter: name,
@@ -148,7 +150,9 @@ function tooFew(name: string, takes: KnownFunction['signature']['takes']): Rebui
     shown: 'it',
     expected: said.join(', '),
     problem: `takes ${said.join(', ')}`,
-    hint: 'Every size has its unit.',
+    hint: needed.some(({ shape }) => wordsOf(shape).length > 0)
+      ? `For example ${name}(${wordsOf(needed[0]?.shape ?? 'anything')[0] ?? '…'}).`
+      : 'Every size has its unit.',
   });
 }
 

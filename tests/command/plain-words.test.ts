@@ -81,7 +81,7 @@ describe('a slip is told in the words of the trade', () => {
 
   it('halves what may be halved', async () => {
     expect(await calc('300 K / 2')).toEqual(['150 K', '']);
-    expect(await calc('(85 degC - 25 degC) / 2')).toEqual(['30 Δ°C', '']);
+    expect(await calc('(85 degC - 25 degC) / 2')).toEqual(['30 °C of difference', '']);
     // A difference without a fraction needs no note.
     expect(await calc('12-9/4')).toEqual(['9.75', '']);
   });
@@ -169,6 +169,48 @@ describe('the commands of the prompt', () => {
     expect(await prompt('x = {a: 1}', 'x.foo')).toContain('there is no foo in it; it has a\n');
     expect(await prompt('c = 2 thou', 'c.max')).toContain('this is one value and has no max');
     expect(await prompt('torqueSetting')).toContain('.about torqueSetting tells what it takes');
+  });
+
+  it.each([
+    ['elasticConstants()', 'it takes metal, one of "aluminium alloy", "brass", '],
+    ['elasticConstants()', 'For example elasticConstants("aluminium alloy").'],
+    ['elasticConstants("cast iron")', 'Did you mean "grey iron"?'],
+    [
+      'judge()',
+      'it takes {feature, dimension, value, limits, basis}. A value is judged against limits',
+    ],
+    [
+      'judge(4.1 thou)',
+      'judgement: 4.1 thou is one size where several belong. A value is judged against limits',
+    ],
+    [
+      'judge({feature: "play", dimension: "length", value: 4.1 thou})',
+      'limits: is missing. A value is judged against limits',
+    ],
+    [
+      'compressionInAir({reading: 85 psi, from: standardAtmosphere, to: standardAtmosphere})',
+      'reading: 85 psi is not a gauge pressure. If a gauge showed it, type 85 psiGauge; if it is absolute, type gaugePressure(85 psi).',
+    ],
+    [
+      'compressionInAir({reading: 1 MPa, from: standardAtmosphere, to: standardAtmosphere})',
+      'type it in psiGauge or kPaGauge; if it is absolute, type gaugePressure(1 MPa).',
+    ],
+    [
+      'compressionInAir({reading: 85 psiGauge, from: 85 psiGauge, to: standardAtmosphere})',
+      'from: 85 psi gauge is not an absolute pressure. Type absolutePressure(85 psiGauge).',
+    ],
+    ['85 psi to psiGauge', 'write gaugePressure(…, standardAtmosphere) to psiGauge'],
+  ])('says what to type instead: %s', async (typed, said) => {
+    expect((await calc(typed))[1]).toContain(said);
+  });
+
+  it('takes what it says to type', async () => {
+    // 85 psi by a gauge at sea level, where the air has 14.696 psi.
+    expect(await calc('absolutePressure(85 psiGauge)')).toEqual(['99.7 psi', '']);
+    expect(await calc('gaugePressure(85 psi)')).toEqual(['70.3 psi gauge', '']);
+    const typed = (await calc('judge()'))[1] ?? '';
+    const [example = ''] = /judge\(\{feature: .*/.exec(typed) ?? [];
+    expect((await calc(example))[0]).toContain('above the limit of 0.0100 in (specified)');
   });
 
   it('knows the constants of the library, in the units asked for, completed and told of', async () => {

@@ -147,7 +147,7 @@ describe('describe says', () => {
       basis: specified,
     });
     expect(describeFinding(hot, { units: 'metric' })[0]).toBe(
-      'oil temperature 110.0 °C: 10.0 Δ°C above the limit of 100.0 °C (specified)',
+      'oil temperature 110.0 °C: 10.0 °C above the limit of 100.0 °C (specified)',
     );
   });
 

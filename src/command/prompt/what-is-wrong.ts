@@ -27,7 +27,7 @@ interface WhereWrong {
 export function whatIsWrong(error: unknown, { names, units, typed }: WhereWrong): string {
   if (error instanceof WrongStatement) return error.message;
   if (error instanceof RebuildInputError) {
-    const said = ofInput(error);
+    const said = ofInput(error, typed);
     return units === 'inch' ? inInches(said, typed) : inMillimetres(said);
   }
   const { message } = error as Error;
@@ -51,7 +51,11 @@ function guess(unknown: string, names: readonly string[], typed: string): string
   return closeName(unknown, units) ?? closeName(unknown, names);
 }
 
-function ofInput(error: RebuildInputError): string {
+/** A whole call of `judge`. */
+const JUDGED =
+  'judge({feature: "end play", dimension: "length", value: 12 thou, limits: {max: 10 thou}, basis: {kind: "specified"}})';
+
+function ofInput(error: RebuildInputError, typed: string): string {
   if (typeof error.value === 'number' && !Number.isFinite(error.value)) return NOT_FINITE;
   const { parameter, expected, hint } = error;
   const name = parameter.split('.').at(-1) ?? parameter;
@@ -63,6 +67,9 @@ function ofInput(error: RebuildInputError): string {
       : `${name} is not a field here; fields are ${fields.join(', ')}`;
   }
   const complaint = complaintOf(error);
+  if (/\bjudge\(/.test(typed) && (parameter === 'judgement' || error.value === undefined)) {
+    return `${parameter}: ${complaint.replace(/;.*/, '')}. A value is judged against limits that somebody set, for example ${JUDGED}`;
+  }
   if (/expansion$/i.test(name) && expected === 'an object') {
     return `${parameter}: ${complaint.replace(/;.*/, '')}: give meanExpansion("grey iron"), or that of your material`;
   }
