@@ -6,7 +6,7 @@ import {
   ratio,
   type UnitSystem,
 } from '../quantities/index.js';
-import { guardSystem } from '../quantities/internal.js';
+import { flowUnit, guardSystem } from '../quantities/internal.js';
 import { type Basis, describeBasis } from './basis.js';
 import { type DecisionRule, guardBandOf } from './decision-rule.js';
 import { type Finding, guardFinding } from './finding.js';
@@ -103,8 +103,14 @@ export const isMultiple = ({ dimension, limits, service }: Finding<Dimension>): 
     [min, max].some((end) => Math.abs(end) > 2),
   );
 
-const printIn = (finding: Finding<Dimension>, { units }: Wording): PrintIn =>
-  isMultiple(finding) ? ratio : units;
+/** One unit for a whole sentence, so that what stands in it can be compared. */
+function printIn(finding: Finding<Dimension>, { units }: Wording): PrintIn {
+  if (isMultiple(finding)) return ratio;
+  if (finding.dimension !== 'flow') return units;
+  const { value, limits } = finding;
+  const { min = 0, max = 0 }: Limits<number> = limits;
+  return flowUnit(Math.max(Math.abs(value), Math.abs(min), Math.abs(max)));
+}
 
 /** How the rule that decided is called; nothing of the one that is used where none is named. */
 function describeRule<D extends Dimension>(

@@ -6,4 +6,4 @@ export { mathjsUnit } from './mathjs-unit.js';
 export { LONGEST_NAME, nearest } from './nearest.js';
 export { scales } from './scales.js';
 export { ambiguousSpellings, spellings } from './spellings.js';
-export { filmUnit, guardDimension, guardSystem } from './systems.js';
+export { filmUnit, flowUnit, guardDimension, guardSystem } from './systems.js';

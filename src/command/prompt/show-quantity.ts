@@ -4,7 +4,6 @@ import {
   format,
   inch,
   litre,
-  litrePerMinute,
   MPa,
   micrometre,
   minute,
@@ -19,7 +18,7 @@ import {
   type UnitSystem,
   valueIn,
 } from '../../quantities/index.js';
-import { scaleOf } from '../../quantities/internal.js';
+import { flowUnit, scaleOf } from '../../quantities/internal.js';
 
 /** Below the first size a dimension is read in the second unit; smallest first. */
 const SMALL: Readonly<
@@ -47,7 +46,7 @@ export function unitToSay(
   dimension: Dimension,
   system: UnitSystem,
 ): Unit<Dimension> {
-  if (dimension === 'flow' && Math.abs(value) >= litrePerMinute(1)) return litrePerMinute;
+  if (dimension === 'flow') return flowUnit(value);
   if (dimension === 'pressure' && system === 'metric' && Math.abs(value) >= 1e6) return MPa;
   const smaller = SMALL[dimension]?.[system].find(([size]) => Math.abs(value) < size);
   return smaller?.[1] ?? tradeUnit(dimension, system);

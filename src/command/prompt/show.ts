@@ -84,6 +84,8 @@ function showPart(value: unknown, showing: Showing, indent: string): string {
   const inside = entries.some(([, item]) => isFinding(item) && isShare(item))
     ? { ...showing, inPercent: true }
     : showing;
+  const span = spanOf(entries, showing);
+  if (span) return span.map((line) => `${indent}${line}`).join('\n');
   const lines = entries
     .filter(([, item]) => item !== undefined)
     .map(([key, item]) => {
@@ -91,6 +93,24 @@ function showPart(value: unknown, showing: Showing, indent: string): string {
       return `${indent}${key}:${text.includes('\n') ? '\n' : ' '}${text}`;
     });
   return lines.join('\n');
+}
+
+/** Both ends of a span in one unit, that of the larger, so that they can be compared. */
+function spanOf(
+  entries: readonly (readonly [unknown, unknown])[],
+  { exact, units }: Showing,
+): readonly string[] | undefined {
+  const ends = entries.map(([key, item]) => {
+    if (!isMathUnit(item) || !exact.isResult(item)) return undefined;
+    const dimension = exact.dimensionOf(item);
+    return dimension && { key, dimension, value: exact.valueOf(item, dimension) };
+  });
+  const [min, max, more] = ends;
+  if (min?.key !== 'min' || max?.key !== 'max' || more || min.dimension !== max.dimension)
+    return undefined;
+  const largest = Math.max(Math.abs(min.value), Math.abs(max.value));
+  const unit = unitToSay(largest, min.dimension, units);
+  return [min, max].map(({ key, value }) => `${key}: ${sayResultIn(value, unit)}`);
 }
 
 /** A plain number: what stands beside a finding is said as the finding says it, so that both can be compared. */
