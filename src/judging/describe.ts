@@ -74,7 +74,7 @@ export function sayFinding<D extends Dimension>(finding: Finding<D>, wording: Wo
     switch (verdict) {
       case 'within': {
         const limit = limitAt(value, limits, dimension);
-        if (limit !== undefined) return `just within, exactly at the limit of ${print(limit)}`;
+        if (limit !== undefined) return `within, exactly at the limit of ${print(limit)}`;
         // What must be at least so much is not inside anything.
         return limits.max === undefined
           ? `above the least of ${print(limits.min as Quantity<D>)}`

@@ -8,7 +8,7 @@ import { giveValue } from './give-value.js';
 import type { MathInstance } from './instance.js';
 import { leaveUsualUnits, makeUnits } from './make-units.js';
 import { type Call, readValue } from './read-value.js';
-import { fieldsOf, wordsOf } from './say-shape.js';
+import { fieldsOf, quotedWords } from './say-shape.js';
 
 /** What to import into mathjs: functions by their names, and a few constants. */
 export type MathImport = Readonly<Record<string, unknown>>;
@@ -141,7 +141,7 @@ function tooFew(name: string, takes: KnownFunction['signature']['takes']): Rebui
   const said = needed.map((each) => {
     const fields = Object.keys(fieldsOf(each.shape)).filter((key) => !key.endsWith('?'));
     if (fields.length > 0) return `{${fields.join(', ')}}`;
-    const words = wordsOf(each.shape);
+    const words = quotedWords(each.shape);
     return words.length === 0 ? each.name : `${each.name}, one of ${words.join(', ')}`;
   });
   return new RebuildInputError({
@@ -150,8 +150,8 @@ function tooFew(name: string, takes: KnownFunction['signature']['takes']): Rebui
     shown: 'it',
     expected: said.join(', '),
     problem: `takes ${said.join(', ')}`,
-    hint: needed.some(({ shape }) => wordsOf(shape).length > 0)
-      ? `For example ${name}(${wordsOf(needed[0]?.shape ?? 'anything')[0] ?? '…'}).`
+    hint: needed.some(({ shape }) => quotedWords(shape).length > 0)
+      ? `For example ${name}(${quotedWords(needed[0]?.shape ?? 'anything')[0] ?? '…'}).`
       : 'Every size has its unit.',
   });
 }

@@ -19,7 +19,7 @@ export function choicesOf(shape: ValueShape): readonly Exclude<ValueShape, `#${s
 }
 
 /** The words that a value may be, in quotes. */
-export const wordsOf = (shape: ValueShape): readonly string[] =>
+export const quotedWords = (shape: ValueShape): readonly string[] =>
   choicesOf(shape)
     .flatMap((one) => (typeof one === 'object' && 'oneOf' in one ? one.oneOf : []))
     .map((word) => JSON.stringify(word));

@@ -150,7 +150,9 @@ describe('a slip is told in the words of the trade', () => {
     // 2.251 - 2 * 0.062 - 2.127 = 0 in.
     [
       'oilClearance({housingBore: 2.251 in, journal: 2.127 in, shellWall: 62 thou})',
-      expect.stringMatching(/^0 thou: below 1\.6 thou/),
+      expect.stringMatching(
+        /^0 thou\noil clearance 0\.0000 in: 0\.0016 in below the limit of 0\.0016 in/,
+      ),
     ],
   ])('works out %s', async (text, expected) => {
     expect((await calc(text))[0]).toEqual(expected);

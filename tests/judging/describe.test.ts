@@ -41,7 +41,7 @@ it('prints an uncertainty to a twentieth of itself, or better', () => {
   expect(said(inch(0.00014))).toContain('0.0100 in ± 0.00014 in: undecided');
   expect(said(inch(0.00031))).toContain('± 0.0003 in: undecided');
   expect(said(inch(0.00025))).toContain('± 0.00025 in: undecided');
-  expect(said(mm(0))).toContain('± 0.0000 in: just within');
+  expect(said(mm(0))).toContain('± 0.0000 in: within, exactly');
 });
 
 describe('describe says', () => {
@@ -164,33 +164,33 @@ describe('describe says', () => {
     [
       'the most',
       finding(thou(10), both),
-      'end play 0.0100 in: just within, exactly at the limit of 0.0100 in (specified)',
+      'end play 0.0100 in: within, exactly at the limit of 0.0100 in (specified)',
     ],
     [
       'the least',
       finding(thou(4), both),
-      'end play 0.0040 in: just within, exactly at the limit of 0.0040 in (specified)',
+      'end play 0.0040 in: within, exactly at the limit of 0.0040 in (specified)',
     ],
     [
       'a most by itself',
       finding(thou(10), { max: thou(10) }),
-      'end play 0.0100 in: just within, exactly at the limit of 0.0100 in (specified)',
+      'end play 0.0100 in: within, exactly at the limit of 0.0100 in (specified)',
     ],
     [
       'the one size there is',
       finding(thou(4), { min: thou(4), max: thou(4) }),
-      'end play 0.0040 in: just within, exactly at the limit of 0.0040 in (specified)',
+      'end play 0.0040 in: within, exactly at the limit of 0.0040 in (specified)',
     ],
     // A reading at its limit, out by the noise of a double or by 1 nm, which is compared away.
     [
       'a limit that noise puts it outside of',
       finding((thou(10) + 7e-18) as Length, both),
-      'end play 0.0100 in: just within, exactly at the limit of 0.0100 in (specified)',
+      'end play 0.0100 in: within, exactly at the limit of 0.0100 in (specified)',
     ],
     [
       'a limit 0.9 nm away',
       finding((thou(4) - 0.9e-9) as Length, both),
-      'end play 0.0040 in: just within, exactly at the limit of 0.0040 in (specified)',
+      'end play 0.0040 in: within, exactly at the limit of 0.0040 in (specified)',
     ],
     [
       'no limit 1.1 nm away',
@@ -212,7 +212,7 @@ describe('describe says', () => {
       });
     const say = (value: number) => describeFinding(at(value), { units: 'metric' })[0];
     expect(say(2.5)).toBe(
-      'fuel in oil 2.5 vol%: just within, exactly at the limit of 2.5 vol% (specified)',
+      'fuel in oil 2.5 vol%: within, exactly at the limit of 2.5 vol% (specified)',
     );
     expect(say(2.5 * (1 + 5e-10))).toContain('exactly at the limit');
     expect(say(2.4999)).toContain(': within the limit of 2.5 vol%');
