@@ -29,11 +29,16 @@ export function signatureFile(program: ts.Program = programOfSources()): string 
     [...entries].map(([name, value]) => `  ${JSON.stringify(name)}: ${JSON.stringify(value)},`);
   return [
     '// What every function takes and gives. Made by `npm run signatures` from the types.',
-    "import type { Signature, ValueShape } from './shapes.js';",
+    "import type { ConstantSignature, Signature, ValueShape } from './shapes.js';",
     '',
     '/** Every function by its name. */',
     'export const signatures: Readonly<Record<string, Signature>> = {',
     ...lines(reader.functions),
+    '};',
+    '',
+    '/** Every quantity that has a name, and every value made of some. */',
+    'export const constantSignatures: Readonly<Record<string, ConstantSignature>> = {',
+    ...lines(reader.constants),
     '};',
     '',
     '/** The types that they share, by their names. */',

@@ -1,15 +1,22 @@
 import ts from 'typescript';
-import type { FieldsShape, Signature, ValueShape } from '../src/mathjs/shapes.js';
+import type {
+  ConstantSignature,
+  FieldsShape,
+  Signature,
+  ValueShape,
+} from '../src/mathjs/shapes.js';
 
 /** What the functions of one room take and give, and the types that they share, by name. */
 export interface Signatures {
   readonly functions: ReadonlyMap<string, Signature>;
+  readonly constants: ReadonlyMap<string, ConstantSignature>;
   readonly types: ReadonlyMap<string, ValueShape>;
 }
 
 /** Reads signatures from declarations. Named objects are written once and referred to by name. */
 export class SignatureReader implements Signatures {
   readonly functions = new Map<string, Signature>();
+  readonly constants = new Map<string, ConstantSignature>();
   readonly types = new Map<string, ValueShape>();
 
   constructor(
@@ -17,8 +24,9 @@ export class SignatureReader implements Signatures {
     private readonly isOurs: (declaration: ts.Declaration) => boolean,
   ) {}
 
-  /** Reads one function; of overloads, the first. */
+  /** Reads one function, of overloads the first; or one constant that is made of quantities. */
   read(name: string, room: string, symbol: ts.Symbol): void {
+    this.#readConstant(name, room, symbol);
     const declaration = symbol.declarations?.find(ts.isFunctionDeclaration);
     const [signature] = this.checker.getSignaturesOfType(
       this.checker.getTypeOfSymbol(symbol),
@@ -33,8 +41,32 @@ export class SignatureReader implements Signatures {
         ...(isOptional(parameter) && { optional: true }),
       })),
       gives: this.of(this.checker.getReturnTypeOfSignature(signature)),
-      says: firstSentence(ts.displayPartsToString(symbol.getDocumentationComment(this.checker))),
+      says: this.#saysOf(symbol),
     });
+  }
+
+  /** Units and domains can be called, and are no constants. Tables of words hold no quantity. */
+  #readConstant(name: string, room: string, symbol: ts.Symbol): void {
+    if (!symbol.declarations?.some(ts.isVariableDeclaration)) return;
+    const type = this.checker.getTypeOfSymbol(symbol);
+    if (type.getCallSignatures().length > 0 || !this.#holdsQuantity(type)) return;
+    this.constants.set(name, { room, is: this.of(type), says: this.#saysOf(symbol) });
+  }
+
+  #holdsQuantity(type: ts.Type): boolean {
+    if (this.quantity(type) !== undefined) return true;
+    if (type.getCallSignatures().length > 0) return false;
+    const inside =
+      this.checker.isArrayType(type) || this.checker.isTupleType(type)
+        ? this.checker.getTypeArguments(type as ts.TypeReference)
+        : type.flags & ts.TypeFlags.Object
+          ? type.getProperties().map((field) => this.checker.getTypeOfSymbol(field))
+          : [];
+    return inside.some((each) => this.#holdsQuantity(each));
+  }
+
+  #saysOf(symbol: ts.Symbol): string {
+    return firstSentence(ts.displayPartsToString(symbol.getDocumentationComment(this.checker)));
   }
 
   private of(given: ts.Type): ValueShape {

@@ -30,16 +30,32 @@ const QUESTIONS: readonly {
   },
 ];
 
-/** Asks for all that a new file must know. What has no answer and no default is left out. */
-export async function askFor(of: 'sheet' | 'shed', io: Pick<Io, 'ask'>): Promise<Answers> {
-  const answers: Partial<Record<Answer, string>> = {};
+/**
+ * Asks for all that a new file must know. What has no answer and no default is left out. An answer that `whatIsWrong`
+ * has a word against is asked for again, so that a slip at the end costs none of the answers before it.
+ */
+export async function askFor(
+  of: 'sheet' | 'shed',
+  whatIsWrong: (answers: Answers, last: Answer) => string | undefined,
+  io: Pick<Io, 'ask' | 'complain'>,
+): Promise<Answers> {
+  let answers: Answers = {};
   for (const { answer, question, otherwise, ofShed } of QUESTIONS) {
     const isNone = answer === 'main-journal' && answers.mains === '0';
     if (isNone || (ofShed && of === 'sheet')) continue;
-    const typed = await io.ask(`${question}${otherwise === undefined ? '' : ` [${otherwise}]`}: `);
-    if (typed === undefined) throw new WrongCommand('the questions were not answered');
-    const said = typed.trim() === '' ? otherwise : typed.trim();
-    if (said !== undefined) answers[answer] = said;
+    const text = `${question}${otherwise === undefined ? '' : ` [${otherwise}]`}: `;
+    for (;;) {
+      const typed = await io.ask(text);
+      if (typed === undefined) throw new WrongCommand('the questions were not answered');
+      const said = typed.trim() === '' ? otherwise : typed.trim();
+      const more = said === undefined ? answers : { ...answers, [answer]: said };
+      const wrong = whatIsWrong(more, answer);
+      if (wrong === undefined) {
+        answers = more;
+        break;
+      }
+      io.complain(`${wrong}\n`);
+    }
   }
   return answers;
 }

@@ -40,7 +40,8 @@ Options of plan
   --build-sheet             print the build sheet instead of the plan, as plain
                             text with a form feed before every engine
   --boxes ENGINE            print the boxes of the build sheet of this engine as
-                            JSON, to fill in for done
+                            JSON, to fill in for done: "engine 1", or the name
+                            of its block
   --markdown                print the build sheet as Markdown
   --at-most N               build at most N engines
   --no-buying               buy no parts

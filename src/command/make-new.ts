@@ -7,6 +7,7 @@ import { askFor } from './ask-for.js';
 import { guardFile } from './guard-file.js';
 import type { Io } from './io.js';
 import type { Answer, Answers, NewRequest } from './new-request.js';
+import { asTyped } from './prompt/as-typed.js';
 import { readSource } from './read-source.js';
 import { oneOf } from './values.js';
 import { deliver } from './write-file.js';
@@ -27,16 +28,42 @@ async function rowsToFill(file: string | undefined, io: Io): Promise<string> {
 
 async function starter(of: 'sheet' | 'shed', request: NewRequest, io: Io): Promise<string> {
   const isAsked = Object.keys(request.answers).length === 0 && io.inputIsTerminal;
-  const typed = isAsked ? await askFor(of, io) : request.answers;
-  try {
+  const wrong = (answers: Answers, last: Answer) => whatIsWrong(of, answers, last);
+  const typed = isAsked ? await askFor(of, wrong, io) : request.answers;
+  return inOptions(() => {
     if (of === 'sheet') return json(newSheet(sheetAnswers(typed)));
     const file = newShed(shedAnswers(typed));
     return request.csv ? readingsToFill(file) : json(file);
+  });
+}
+
+/** What is wrong with the last answer, as far as the others are known. */
+function whatIsWrong(of: 'sheet' | 'shed', answers: Answers, last: Answer): string | undefined {
+  if (of === 'shed' && answers[last] === undefined && neededFor('shed', answers).includes(last)) {
+    return 'a shed needs this size: parts are sorted by it';
+  }
+  try {
+    inOptions(() => {
+      if (last === 'cores') newShed(shedAnswers(answers));
+      else newSheet(sheetAnswers({ name: 'my engine', cylinders: '1', mains: '0', ...answers }));
+      lubricationOf(answers);
+    });
+    return undefined;
+  } catch (error) {
+    if (!(error instanceof WrongCommand)) throw error;
+    return error.message.replace(/^--[\w-]+: /, '');
+  }
+}
+
+/** Makes something of answers, and names the option of one that is wrong. */
+function inOptions<T>(make: () => T): T {
+  try {
+    return make();
   } catch (error) {
     if (!(error instanceof RebuildInputError)) throw error;
     const option = OPTION_OF[error.parameter];
     if (option === undefined) throw error;
-    throw new WrongCommand(`--${option}: ${complaintOf(error)}. ${error.hint}`);
+    throw new WrongCommand(`--${option}: ${asTyped(`${complaintOf(error)}. ${error.hint}`)}`);
   }
 }
 
@@ -52,7 +79,7 @@ const OPTION_OF: Readonly<Record<string, Answer>> = {
 };
 
 function sheetAnswers(typed: Answers) {
-  refuseMissing('sheet', typed, ['name', 'cylinders', 'mains']);
+  refuseMissing('sheet', typed);
   const { 'rod-journal': rodJournal, 'main-journal': mainJournal, bore } = typed;
   return {
     name: typed.name ?? '',
@@ -66,22 +93,33 @@ function sheetAnswers(typed: Answers) {
 }
 
 function shedAnswers(typed: Answers) {
-  const main = typed.mains === '0' ? [] : (['main-journal'] as const);
-  refuseMissing('shed', typed, ['name', 'cylinders', 'mains', 'rod-journal', ...main, 'bore']);
-  const { lubrication } = typed;
+  refuseMissing('shed', typed);
+  const lubrication = lubricationOf(typed);
   return {
     ...sheetAnswers(typed),
     rodJournal: typed['rod-journal'] ?? '',
     bore: typed.bore ?? '',
-    ...(lubrication !== undefined && {
-      lubrication: oneOf(lubrication, ['splash', 'pump'], '--lubrication'),
-    }),
+    ...(lubrication && { lubrication }),
     ...(typed.cores !== undefined && { cores: countOf(typed, 'cores') }),
   };
 }
 
-function refuseMissing(of: string, typed: Answers, needed: readonly Answer[]): void {
-  const missing = needed.filter((each) => typed[each] === undefined).map((each) => `--${each}`);
+const lubricationOf = ({ lubrication }: Answers) =>
+  lubrication === undefined
+    ? undefined
+    : oneOf(lubrication, ['splash', 'pump'] as const, '--lubrication');
+
+/** What a file cannot be made without. */
+function neededFor(of: 'sheet' | 'shed', { mains }: Answers): readonly Answer[] {
+  if (of === 'sheet') return ['name', 'cylinders', 'mains'];
+  const main = mains === '0' ? [] : (['main-journal'] as const);
+  return ['name', 'cylinders', 'mains', 'rod-journal', ...main, 'bore'];
+}
+
+function refuseMissing(of: 'sheet' | 'shed', typed: Answers): void {
+  const missing = neededFor(of, typed)
+    .filter((each) => typed[each] === undefined)
+    .map((each) => `--${each}`);
   if (missing.length > 0) throw new WrongCommand(`new ${of} needs ${missing.join(', ')}`);
 }
 

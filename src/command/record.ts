@@ -48,14 +48,16 @@ export async function recordWork(
   }
 }
 
-/** The boxes of one engine of a plan, to fill in. */
+/** The boxes of one engine of a plan, to fill in. It is told by its block, or by its number as the plan prints it. */
 export function boxesText(plan: Plan, shed: Shed, engine: string): string {
   const all = buildBoxes(plan, shed);
-  const found = all.find((each) => each.engine === engine);
+  const [, number] = /^(?:engine\s+)?(\d{1,4})$/i.exec(engine.trim()) ?? [];
+  const found = all.find((each) => each.engine === engine) ?? all[Number(number) - 1];
   if (found) return printedFile(found);
   const names = all.map((each) => each.engine);
   const question = didYouMean(engine, names);
-  const built = names.length === 0 ? 'the plan builds none' : `the plan builds ${names.join(', ')}`;
+  const told = names.map((name, i) => `engine ${i + 1} (${name})`).join(', ');
+  const built = names.length === 0 ? 'the plan builds none' : `the plan builds ${told}`;
   throw new WrongCommand(
     `--boxes: "${engine}" is not an engine of the plan; ${question ? `${question} ` : ''}${built}`,
   );

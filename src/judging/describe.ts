@@ -6,7 +6,7 @@ import {
   ratio,
   type UnitSystem,
 } from '../quantities/index.js';
-import { guardSystem } from '../quantities/internal.js';
+import { flowUnit, guardSystem } from '../quantities/internal.js';
 import { type Basis, describeBasis } from './basis.js';
 import { type DecisionRule, guardBandOf } from './decision-rule.js';
 import { type Finding, guardFinding } from './finding.js';
@@ -76,7 +76,7 @@ export function sayFinding<D extends Dimension>(finding: Finding<D>, wording: Wo
     switch (verdict) {
       case 'within': {
         const limit = limitAt(value, limits, dimension);
-        if (limit !== undefined) return `just within, exactly at the limit of ${print(limit)}`;
+        if (limit !== undefined) return `within, exactly at the limit of ${print(limit)}`;
         // What must be at least so much is not inside anything.
         return limits.max === undefined
           ? `above the least of ${print(limits.min as Quantity<D>)}`
@@ -105,8 +105,14 @@ export const isMultiple = ({ dimension, limits, service }: Finding<Dimension>): 
     [min, max].some((end) => Math.abs(end) > 2),
   );
 
-const printIn = (finding: Finding<Dimension>, { units }: Wording): PrintIn =>
-  isMultiple(finding) ? ratio : units;
+/** One unit for a whole sentence, so that what stands in it can be compared. */
+function printIn(finding: Finding<Dimension>, { units }: Wording): PrintIn {
+  if (isMultiple(finding)) return ratio;
+  if (finding.dimension !== 'flow') return units;
+  const { value, limits } = finding;
+  const { min = 0, max = 0 }: Limits<number> = limits;
+  return flowUnit(Math.max(Math.abs(value), Math.abs(min), Math.abs(max)));
+}
 
 /** How the rule that decided is called; nothing of the one that is used where none is named. */
 function describeRule<D extends Dimension>(

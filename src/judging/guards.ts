@@ -7,6 +7,7 @@ import {
   type Unit,
 } from '../quantities/index.js';
 import { hintFor, outsideBounds, outsideLength, showLength, wordsOf } from './showing.js';
+import { wordsMeant } from './trade-words.js';
 
 /** Refuses anything but an object that can hold named fields. */
 export function guardObject(parameter: string, value: unknown): void {
@@ -118,11 +119,12 @@ export function guardWord<W extends string>(
   words: readonly W[],
 ): W {
   if (words.includes(value as W)) return value as W;
+  const meant = wordsMeant(value, words).map((each) => `"${each}"`);
   throw new RebuildInputError({
     parameter,
     value,
     expected: 'a known value',
-    hint: `One of: ${words.join(', ')}.`,
+    hint: `${meant.length > 0 ? `Did you mean ${meant.join(' or ')}? ` : ''}One of: ${words.join(', ')}.`,
   });
 }
 

@@ -58,4 +58,5 @@ export {
   sayWithDoubt,
 } from './say.js';
 export { outsideLength, showIn, showLength, showNumber, showQuantity } from './showing.js';
+export { wordsMeant } from './trade-words.js';
 export { downFrom, upFrom, within } from './within.js';

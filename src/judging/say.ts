@@ -7,7 +7,7 @@ import {
   type UnitSystem,
   valueIn,
 } from '../quantities/index.js';
-import { filmUnit, formatNumber } from '../quantities/internal.js';
+import { filmUnit, formatNumber, scaleOf } from '../quantities/internal.js';
 import type { Limits, Span } from './limits.js';
 
 /** The units to print in: those of a shop, or one that a quantity is read in whatever the shop. */
@@ -22,8 +22,9 @@ const MOST_DECIMALS = 9;
 /** A plain number has no symbol, and is read to the second decimal. */
 const isPlain = ({ symbol }: Unit<Dimension>) => symbol === '-';
 const decimalsOf = (unit: Unit<Dimension>) => (isPlain(unit) ? 2 : unit.decimals);
+/** The words beside it tell that it is a difference: `10.0 °C above the limit`. */
 const withSymbol = (number: string, unit: Unit<Dimension>) =>
-  isPlain(unit) ? number : `${number} ${unit.symbol}`;
+  isPlain(unit) ? number : `${number} ${scaleOf(unit)}`;
 
 const written = <D extends Dimension>(
   quantity: Quantity<D>,

@@ -10,8 +10,8 @@ import * as oil from '../oil/index.js';
 import * as quantities from '../quantities/index.js';
 import * as timing from '../timing/index.js';
 import * as valves from '../valves/index.js';
-import type { Signature } from './shapes.js';
-import { signatures } from './signatures.js';
+import type { ConstantSignature, Signature } from './shapes.js';
+import { constantSignatures, signatures } from './signatures.js';
 
 const rooms: Readonly<Record<string, object>> = {
   bearings,
@@ -61,3 +61,18 @@ function known(): ReadonlyMap<string, KnownFunction> {
     }),
   );
 }
+
+/** A constant of the library, with what it is. */
+export interface KnownConstant {
+  readonly signature: ConstantSignature;
+  /** In SI. */
+  readonly value: unknown;
+}
+
+/** Every quantity of the library that an expression can name, by its name. */
+export const constants: ReadonlyMap<string, KnownConstant> = /* @__PURE__ */ new Map(
+  /* @__PURE__ */ Object.entries(constantSignatures).map(([name, signature]) => [
+    name,
+    { signature, value: (rooms[signature.room] as Readonly<Record<string, unknown>>)[name] },
+  ]),
+);

@@ -1,13 +1,14 @@
 import { guardFields } from '../judging/internal.js';
-import { RebuildInputError, standardAtmosphere, type UnitSystem } from '../quantities/index.js';
+import { RebuildInputError, type UnitSystem } from '../quantities/index.js';
 import { guardSystem } from '../quantities/internal.js';
 import { Exact } from './exact.js';
-import { functions, type KnownFunction } from './functions.js';
+import { freeze } from './freeze.js';
+import { constants, functions, type KnownConstant, type KnownFunction } from './functions.js';
 import { giveValue } from './give-value.js';
 import type { MathInstance } from './instance.js';
 import { leaveUsualUnits, makeUnits } from './make-units.js';
 import { type Call, readValue } from './read-value.js';
-import { fieldsOf } from './say-shape.js';
+import { fieldsOf, quotedWords } from './say-shape.js';
 
 /** What to import into mathjs: functions by their names, and a few constants. */
 export type MathImport = Readonly<Record<string, unknown>>;
@@ -19,8 +20,8 @@ export interface MathOptions {
 }
 
 /**
- * The functions and units of this library for an instance of mathjs of your own. The functions keep their names, and
- * take and give units of mathjs; a size without a unit, or with that of another dimension, is refused. The units are
+ * The functions, constants and units of this library for an instance of mathjs of your own. They keep their names. What
+ * they take and give are units of mathjs; a size without a unit, or with that of another dimension, is refused. The units are
  * made in the instance at once: `thou`, `tenth`, `rpm`, `lbfFoot`, `quartUS`, and all others that it can read. Gauge
  * pressure (`psiGauge`) and fractions by volume and by mass (`percentByVolume`) do not mix with anything else.
  *
@@ -73,15 +74,28 @@ export function importInto(
     const own = wrappedFunction(each, exact, system, onCall);
     return [each.name, Object.defineProperty(own, 'name', { value: each.name })] as const;
   });
+  const made = [...constants].map(([name, each]) => {
+    return [name, factoryOf(name, () => inUnits(each, exact, system()))] as const;
+  });
   const names = {
-    ...Object.fromEntries(wrapped),
-    standardAtmosphere: exact.unit(standardAtmosphere, 'pressure', system()),
+    ...Object.fromEntries([...wrapped, ...made]),
     percent: 0.01,
     ppm: 1e-6,
   };
   leaveUsualUnits(math);
   return { exact, names };
 }
+
+/** A constant of ours in units of mathjs. Nobody can change a part of it. */
+function inUnits({ value, signature }: KnownConstant, exact: Exact, system: UnitSystem): unknown {
+  const shown = giveValue(exact, value, signature.is, system, {});
+  freeze(shown);
+  return shown;
+}
+
+/** How mathjs is given a value of several parts: what is no factory it would take apart. */
+const factoryOf = (name: string, make: () => unknown) =>
+  Object.assign(make, { fn: name, dependencies: [] });
 
 /** A function of ours that takes and gives units of mathjs. */
 function wrappedFunction(
@@ -126,7 +140,9 @@ function tooFew(name: string, takes: KnownFunction['signature']['takes']): Rebui
   const needed = takes.filter((each) => !each.optional);
   const said = needed.map((each) => {
     const fields = Object.keys(fieldsOf(each.shape)).filter((key) => !key.endsWith('?'));
-    return fields.length === 0 ? each.name : `{${fields.join(', ')}}`;
+    if (fields.length > 0) return `{${fields.join(', ')}}`;
+    const words = quotedWords(each.shape);
+    return words.length === 0 ? each.name : `${each.name}, one of ${words.join(', ')}`;
   });
   return new RebuildInputError({
     parameter: name,
@@ -134,7 +150,9 @@ function tooFew(name: string, takes: KnownFunction['signature']['takes']): Rebui
     shown: 'it',
     expected: said.join(', '),
     problem: `takes ${said.join(', ')}`,
-    hint: 'Every size has its unit.',
+    hint: needed.some(({ shape }) => quotedWords(shape).length > 0)
+      ? `For example ${name}(${quotedWords(needed[0]?.shape ?? 'anything')[0] ?? '…'}).`
+      : 'Every size has its unit.',
   });
 }
 

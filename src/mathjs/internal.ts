@@ -1,6 +1,7 @@
 // What the command uses of this room and users never see.
 export type { Exact } from './exact.js';
-export { functions } from './functions.js';
+export { freeze } from './freeze.js';
+export { constants, functions } from './functions.js';
 export { type DoneCall, importInto } from './import.js';
 export { isMathUnit, type MathUnit } from './instance.js';
 export { readValue } from './read-value.js';

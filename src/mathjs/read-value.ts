@@ -4,6 +4,7 @@ import type { Exact } from './exact.js';
 import { isMathUnit, type MathUnit } from './instance.js';
 import { apart, apartIn, choicesOf, fieldsOf, isDimension, wrongUnit } from './say-shape.js';
 import type { ValueShape } from './shapes.js';
+import { nameOfUnit, unitByName } from './unit-names.js';
 
 /** What one call finds out on the way. */
 export interface Call {
@@ -68,6 +69,7 @@ function readUnit(
     }
     throw wrongUnit(path, exact.text(value), [wanted ?? 'length']);
   }
+  refuseOtherPressure(exact, value, dimensions, path);
   if (dimensions.length > 0) throw wrongUnit(path, exact.text(value), dimensions);
   const fields = Object.keys(fieldsOf({ either: choices }));
   if (fields.length > 0) {
@@ -87,6 +89,35 @@ function readUnit(
     expected: 'a plain number or a word',
     problem: 'has a unit where none belongs',
     hint: 'Leave the unit off.',
+  });
+}
+
+/** Refuses a pressure of the other zero, and says what to type: what a gauge shows is no absolute pressure. */
+function refuseOtherPressure(
+  exact: Exact,
+  value: MathUnit,
+  dimensions: readonly Dimension[],
+  path: string,
+): void {
+  const [own] = exact.named(value);
+  if (own === undefined) return;
+  const isGauge = own.dimension === 'gaugePressure';
+  if (isGauge ? !dimensions.includes('pressure') : !dimensions.includes('gaugePressure')) return;
+  if (!isGauge && own.dimension !== 'pressure') return;
+  const text = exact.text(value);
+  const [number = ''] = text.split(' ');
+  const unit = nameOfUnit(own);
+  const shown = unitByName.has(`${unit}Gauge`)
+    ? `${number} ${unit}Gauge`
+    : 'it in psiGauge or kPaGauge';
+  throw new RebuildInputError({
+    parameter: path,
+    value,
+    shown: text,
+    expected: isGauge ? 'an absolute pressure' : 'a gauge pressure',
+    hint: isGauge
+      ? `Type absolutePressure(${number} ${unit}).`
+      : `If a gauge showed it, type ${shown}; if it is absolute, type gaugePressure(${number} ${unit}).`,
   });
 }
 

@@ -42,3 +42,12 @@ export interface Signature {
   /** The first sentence of its documentation. */
   readonly says: string;
 }
+
+/** What a constant of the library is, as the compiler knows it. */
+export interface ConstantSignature {
+  /** The entry point it stands in. */
+  readonly room: string;
+  readonly is: ValueShape;
+  /** The first sentence of its documentation. */
+  readonly says: string;
+}

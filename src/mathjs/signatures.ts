@@ -1,5 +1,5 @@
 // What every function takes and gives. Made by `npm run signatures` from the types.
-import type { Signature, ValueShape } from './shapes.js';
+import type { ConstantSignature, Signature, ValueShape } from './shapes.js';
 
 /** Every function by its name. */
 export const signatures: Readonly<Record<string, Signature>> = {
@@ -212,6 +212,18 @@ export const signatures: Readonly<Record<string, Signature>> = {
   "washersForEndPlay": {"room":"crankshaft","takes":[{"name":"bearing","shape":"#WashersToFit"}],"gives":"#FittedWashers","says":"The thrust washers to fit so that a crankshaft has its end play: what the washers gain in thickness, the play loses."},
   "whatSettles": {"room":"measuring","takes":[{"name":"finding","shape":"#Finding<anything>"},{"name":"budget","shape":{"list":"#Contributor<anything>"},"optional":true}],"gives":"#Settling<anything>","says":"What would settle an undecided finding: how small its uncertainty must be for this value, and, if its budget is given, how many more readings or which better instrument would bring it there."},
   "wrenchSetting": {"room":"fasteners","takes":[{"name":"wanted","shape":{"fields":{"torque":"torque","prevailing?":"torque","adapter?":"#WrenchAdapter"}}}],"gives":"torque","says":"What to set a torque wrench to, so that the fastener gets its torque: what turns a locking nut before it meets its seat is added, and an adapter that stands off the square is allowed for."},
+};
+
+/** Every quantity that has a name, and every value made of some. */
+export const constantSignatures: Readonly<Record<string, ConstantSignature>> = {
+  "commonSpecificHeat": {"room":"bearings","is":"specificHeat","says":"Specific heat of warm mineral oil, taken as 2000 J/(kg·K)."},
+  "petrol": {"room":"oil","is":{"fields":{"density":"density","expansion":"thermalExpansion","line":"#ViscosityLine"}},"says":"Petrol as a liquid: its viscosity line, its density and how it expands."},
+  "petrolAt20C": {"room":"oil","is":"kinematicViscosity","says":"Petrol at 20 °C, taken as 0.55 mm²/s."},
+  "petrolDensity": {"room":"oil","is":"density","says":"Petrol at 15 °C, taken as 745 kg/m³."},
+  "petrolDrop": {"room":"oil","is":"#Span<volume>","says":"One drop of petrol: 0.018 to 0.050 mL."},
+  "petrolLine": {"room":"oil","is":"#ViscosityLine","says":"The viscosity line of petrol, taken as 0.55 mm²/s at 20 °C and 0.28 mm²/s at 100 °C."},
+  "petrolSpanAt20C": {"room":"oil","is":"#Span<kinematicViscosity>","says":"Petrol at 20 °C, from fresh to weathered: 0.5 to 1.0 mm²/s."},
+  "standardAtmosphere": {"room":"quantities","is":"pressure","says":"The pressure of the air at sea level: one standard atmosphere, 101325 Pa exactly."},
 };
 
 /** The types that they share, by their names. */

@@ -43,8 +43,8 @@ export const petrolLine: ViscosityLine = [
 ];
 
 /**
- * Petrol as a liquid: `petrolLine`, `petrolDensity`, and an expansion of 1.21e-3 1/K, which is
- * (346.4228 + 0.4388 * 745) / 745² by table 54B of ASTM D1250 for gasolines, from memory.
+ * Petrol as a liquid: its viscosity line, its density and how it expands. They are `petrolLine`, `petrolDensity` and
+ * 1.21e-3 1/K, which is (346.4228 + 0.4388 * 745) / 745² by table 54B of ASTM D1250 for gasolines, from memory.
  */
 export const petrol: Required<Oil> = {
   line: petrolLine,

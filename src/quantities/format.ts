@@ -48,6 +48,9 @@ export function formatNumber<D extends Dimension>(
   return roundHalfAway(value, digits);
 }
 
+/** The symbol of a unit as the trade writes it: a difference is in degrees, and words tell that it is one. */
+export const scaleOf = ({ symbol }: Unit<Dimension>): string => symbol.replace('Δ', '');
+
 /** One formatter for each number of decimals, made when it is first asked for. */
 const formatters: Intl.NumberFormat[] = [];
 

@@ -1,7 +1,7 @@
 import type { GaugePressure, Pressure } from './dimensions.js';
 import { RebuildInputError, rounded } from './error.js';
 
-/** One standard atmosphere, 101 325 Pa exactly; source: NIST SP 811 (2008), appendix B.8 [Pa]. */
+/** The pressure of the air at sea level: one standard atmosphere, 101325 Pa exactly. Source: NIST SP 811 (2008), appendix B.8 [Pa]. */
 export const standardAtmosphere = 101_325 as Pressure;
 
 /**

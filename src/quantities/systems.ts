@@ -59,6 +59,16 @@ export function tradeUnit<D extends Dimension>(dimension: D, system: UnitSystem)
 export const filmUnit = (system: UnitSystem): Unit<'length'> =>
   system === 'inch' ? u.microinch : u.micrometre;
 
+/**
+ * The unit that a flow is read in by its size: a leak by the hour, one under way by the minute, and what a pump gives in
+ * litres.
+ */
+export function flowUnit(flow: number): Unit<'flow'> {
+  const size = Math.abs(flow);
+  if (size < u.mLPerHour(1000)) return u.mLPerHour;
+  return size < u.mLPerMinute(1000) ? u.mLPerMinute : u.litrePerMinute;
+}
+
 /** Refuses anything but the two unit systems. */
 export function guardSystem(parameter: string, system: unknown): void {
   if (system === 'inch' || system === 'metric') return;

@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { showValue } from '../quantities/internal.js';
 import { marked } from './marks.js';
-import { didYouMean, either, unknownField } from './nearest.js';
+import { either, unknownField, wordMeant } from './nearest.js';
 
 /** An object with exactly these fields; any other is refused, with the nearest known field. */
 export function fields<S extends z.ZodRawShape>(shape: S) {
@@ -67,7 +67,7 @@ export function word<const W extends string>(...words: readonly W[]) {
   return z.enum(words, {
     error: ({ input }) => {
       if (input === undefined) return `is missing: ${either(words)}`;
-      const question = didYouMean(input, words);
+      const question = wordMeant(input, words);
       return `${showValue(input)} must be ${either(words)}${question ? `; ${question}` : ''}`;
     },
   });

@@ -1,4 +1,5 @@
 import { distance } from 'fastest-levenshtein';
+import { wordsMeant } from '../judging/internal.js';
 import { LONGEST_NAME, nearest } from '../quantities/internal.js';
 
 /** Whether a name is most likely another one, misspelt. `engine A` is not `engine B`, nor is `no. 12` `no. 13`. */
@@ -28,6 +29,12 @@ function isSlip(word: string, its: string): boolean {
 export function didYouMean(word: unknown, known: readonly string[]): string | undefined {
   const near = typeof word === 'string' ? nearest(word, known) : undefined;
   return near === undefined ? undefined : `did you mean "${near}"?`;
+}
+
+/** The same of a word of the trade: of `cast iron`, `did you mean "grey iron"?`. */
+export function wordMeant(word: unknown, known: readonly string[]): string | undefined {
+  const meant = wordsMeant(word, known).map((each) => `"${each}"`);
+  return meant.length === 0 ? undefined : `did you mean ${either(meant)}?`;
 }
 
 /** The message for an unknown field. */

@@ -27,7 +27,7 @@ describe('a bearing in oil that comes in at 330 °F', () => {
   it('is not accepted, because of its heat, and is not run', () => {
     expect(inspected(hot).oil?.film?.finding.regime).toBe('full');
     expect(line(hot, 'Bearing')).toMatch(
-      /rod 2 is not accepted: film temperature 3[3-9]\d\.\d °F: \d+\.\d Δ°F above the limit of 302\.0 °F/,
+      /rod 2 is not accepted: film temperature 3[3-9]\d\.\d °F: \d+\.\d °F above the limit of 302\.0 °F/,
     );
     expect(first(hot)).toMatch(/^DO NOT RUN: rod 2 is not fit to run: film temperature/);
     expect(line(hot, 'What to do')).toBe(

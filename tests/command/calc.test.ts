@@ -42,8 +42,8 @@ describe('crankwright calc', () => {
   });
 
   it('takes temperatures from each other for a difference', async () => {
-    expect((await calc('85 degC - 25 degC')).out).toBe('60 Δ°C');
-    expect((await calc('(85 degC - 25 degC) to degF')).out).toBe('108 Δ°F');
+    expect((await calc('85 degC - 25 degC')).out).toBe('60 °C of difference');
+    expect((await calc('(85 degC - 25 degC) to degF')).out).toBe('108 °F of difference');
     expect((await calc('20 degC + 18 fahrenheitDifference')).out).toBe('30 °C');
     expect((await calc('20 degC + 30 degC')).err).toContain('cannot be added to a temperature');
   });

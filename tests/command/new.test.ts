@@ -99,6 +99,37 @@ describe('crankwright new shed', () => {
     expect([ended.code, ended.out]).toEqual([2, '']);
   });
 
+  it('says at once what is wrong with an answer, asks that question again, and keeps the others', async () => {
+    const questions = answering(
+      ...['pump set', 'inches', 'inch', '2x', '2', '99', '0', '1.6250 to 1.6245', ''],
+      ...['1.6245 to 1.6250', '300', '3.0000 to 3.0005', 'pmp', 'pump', '27', '2'],
+    );
+    const { code, out, err } = await captured(['new', 'shed'], { ask: questions.ask });
+    expect(code).toBe(0);
+    expect(err.trimEnd().split('\n')).toEqual([
+      '"inches" is not inch or metric; did you mean "inch"?',
+      '"2x" is not a whole number',
+      expect.stringMatching(/^99 is not a whole number from 0 to \d+\./),
+      expect.stringMatching(/^"1\.6250 to 1\.6245" is not the smallest and the largest size/),
+      'a shed needs this size: parts are sorted by it',
+      expect.stringMatching(/^7\.62 m is outside 3 mm … 1 m\. Check the unit, e\.g\. 2\.1248 inch/),
+      '"pmp" is not splash or pump; did you mean "pump"?',
+      expect.stringMatching(/^27 is not a whole number from 0 to 26\./),
+    ]);
+    const again = questions.asked.filter((each, i) => each === questions.asked[i - 1]);
+    expect(again).toHaveLength(8);
+    expect(JSON.parse(out).engine).toMatchObject({ name: 'pump set', cylinders: 2, mains: 0 });
+    expect(names(readShed(out))).toEqual(['block A', 'block B']);
+  });
+
+  it('asks for a sheet in the same way, whose sizes may be left out', async () => {
+    const questions = answering('', '', 'two', '2', '0', '', 'big', '3.0000 to 3.0005');
+    const { code, out, err } = await captured(['new', 'sheet'], { ask: questions.ask });
+    expect(code).toBe(0);
+    expect(err).toContain('"two" is not a whole number\n"big" is not the smallest');
+    expect(readSheet(out).engine).toBe('my engine');
+  });
+
   it('asks nobody where there is no terminal, or an option answers', async () => {
     const questions = answering();
     const piped = await captured(['new', 'shed'], { ask: questions.ask, input: '' });

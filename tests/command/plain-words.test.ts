@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { complete } from '../../src/command/prompt/complete.js';
+import { Session } from '../../src/command/prompt/session.js';
 import { captured } from './captured.js';
 
 const calc = async (text: string, ...options: readonly string[]) => {
@@ -80,7 +81,7 @@ describe('a slip is told in the words of the trade', () => {
 
   it('halves what may be halved', async () => {
     expect(await calc('300 K / 2')).toEqual(['150 K', '']);
-    expect(await calc('(85 degC - 25 degC) / 2')).toEqual(['30 Δ°C', '']);
+    expect(await calc('(85 degC - 25 degC) / 2')).toEqual(['30 °C of difference', '']);
     // A difference without a fraction needs no note.
     expect(await calc('12-9/4')).toEqual(['9.75', '']);
   });
@@ -149,7 +150,9 @@ describe('a slip is told in the words of the trade', () => {
     // 2.251 - 2 * 0.062 - 2.127 = 0 in.
     [
       'oilClearance({housingBore: 2.251 in, journal: 2.127 in, shellWall: 62 thou})',
-      expect.stringMatching(/^0 thou: below 1\.6 thou/),
+      expect.stringMatching(
+        /^0 thou\noil clearance 0\.0000 in: 0\.0016 in below the limit of 0\.0016 in/,
+      ),
     ],
   ])('works out %s', async (text, expected) => {
     expect((await calc(text))[0]).toEqual(expected);
@@ -170,11 +173,76 @@ describe('the commands of the prompt', () => {
     expect(await prompt('torqueSetting')).toContain('.about torqueSetting tells what it takes');
   });
 
+  it.each([
+    ['elasticConstants()', 'it takes metal, one of "aluminium alloy", "brass", '],
+    ['elasticConstants()', 'For example elasticConstants("aluminium alloy").'],
+    ['elasticConstants("cast iron")', 'Did you mean "grey iron"?'],
+    [
+      'judge()',
+      'it takes {feature, dimension, value, limits, basis}. A value is judged against limits',
+    ],
+    [
+      'judge(4.1 thou)',
+      'judgement: 4.1 thou is one size where several belong. A value is judged against limits',
+    ],
+    [
+      'judge({feature: "play", dimension: "length", value: 4.1 thou})',
+      'limits: is missing. A value is judged against limits',
+    ],
+    [
+      'compressionInAir({reading: 85 psi, from: standardAtmosphere, to: standardAtmosphere})',
+      'reading: 85 psi is not a gauge pressure. If a gauge showed it, type 85 psiGauge; if it is absolute, type gaugePressure(85 psi).',
+    ],
+    [
+      'compressionInAir({reading: 1 MPa, from: standardAtmosphere, to: standardAtmosphere})',
+      'type it in psiGauge or kPaGauge; if it is absolute, type gaugePressure(1 MPa).',
+    ],
+    [
+      'compressionInAir({reading: 85 psiGauge, from: 85 psiGauge, to: standardAtmosphere})',
+      'from: 85 psi gauge is not an absolute pressure. Type absolutePressure(85 psiGauge).',
+    ],
+    ['85 psi to psiGauge', 'write gaugePressure(…, standardAtmosphere) to psiGauge'],
+  ])('says what to type instead: %s', async (typed, said) => {
+    expect((await calc(typed))[1]).toContain(said);
+  });
+
+  it('takes what it says to type', async () => {
+    // 85 psi by a gauge at sea level, where the air has 14.696 psi.
+    expect(await calc('absolutePressure(85 psiGauge)')).toEqual(['99.7 psi', '']);
+    expect(await calc('gaugePressure(85 psi)')).toEqual(['70.3 psi gauge', '']);
+    const typed = (await calc('judge()'))[1] ?? '';
+    const [example = ''] = /judge\(\{feature: .*/.exec(typed) ?? [];
+    expect((await calc(example))[0]).toContain('above the limit of 0.0100 in (specified)');
+  });
+
+  it('knows the constants of the library, in the units asked for, completed and told of', async () => {
+    const out = await prompt(
+      ...[
+        'petrolSpanAt20C',
+        '.about petrolSpanAt20C',
+        '.about petrolSpanAt20',
+        'petrolDrop.max = 1 mL',
+      ],
+      ...['.units metric', 'petrol', '.ts'],
+    );
+    expect(out).toContain('min: 0.50 cSt\nmax: 1.00 cSt');
+    expect(out).toMatch(
+      /petrolSpanAt20C is a constant\n.*from fresh to weathered.*\n {2}it is \{ min, max \}/,
+    );
+    expect(out).toContain('did you mean petrolSpanAt20C?');
+    expect(out).toContain('no part of it can be changed');
+    expect(out).toMatch(/temperature: 20\.0 °C\n/);
+    expect(out).toContain('export const result1 = petrolSpanAt20C;');
+    const session = await Session.begin('inch');
+    expect(complete('x = petrolSp', session.names())[0]).toEqual(['petrolSpanAt20C']);
+    expect(complete('.about petrolSp', session.names())[0]).toEqual(['petrolSpanAt20C']);
+  });
+
   it('tells of a name what it is', async () => {
     const out = await prompt('c = 2 thou', '.about c', '.about pi', '.about standardAtmosphere');
     expect(out).toContain('c is 2 thou');
     expect(out).toContain('pi is a constant: 3.14159…');
-    expect(out).toContain('standardAtmosphere is a constant: 101325 Pa');
+    expect(out).toMatch(/standardAtmosphere is a constant\n.*101325 Pa exactly/);
     expect(await prompt('.about judge')).not.toMatch(/\*|one of "[^,\n]*one of/);
   });
 });

@@ -172,10 +172,30 @@ describe('crankwright plan --boxes', () => {
     expect(back.err).toContain('not filled in: crankshaft');
   });
 
-  it('names the engines of the plan where another is asked for', async () => {
-    const { code, err } = await captured(['plan', 'shed.json', '--boxes', 'block X'], { files });
-    expect(code).toBe(2);
-    expect(err).toContain('"block X" is not an engine of the plan; did you mean "block');
+  it.each(['engine 1', 'Engine 1', '1'])(
+    'takes the engine as the plan numbers it: %s',
+    async (it) => {
+      const byName = await captured(['plan', 'shed.json', '--boxes', 'block A'], { files });
+      const byNumber = await captured(['plan', 'shed.json', '--boxes', it], { files });
+      expect(byNumber).toEqual(byName);
+      const plan = await captured(['plan', 'shed.json'], { files });
+      expect(plan.out).toMatch(/^ENGINE 1: block A$/m);
+    },
+  );
+
+  it.each(['block X', 'engine 0', 'engine 99', 'magneto'])(
+    'names the engines of the plan where another is asked for: %s',
+    async (other) => {
+      const { code, err } = await captured(['plan', 'shed.json', '--boxes', other], { files });
+      expect(code).toBe(2);
+      expect(err).toContain(`"${other}" is not an engine of the plan; `);
+      expect(err).toContain('the plan builds engine 1 (block A)');
+    },
+  );
+
+  it('asks whether the nearest was meant', async () => {
+    const { err } = await captured(['plan', 'shed.json', '--boxes', 'block X'], { files });
+    expect(err).toContain('did you mean "block');
   });
 });
 

@@ -190,7 +190,7 @@ describe('a distance', () => {
     expect(sayDistance(inch(0.00005), 'length', 'inch')).toBe('0.0001 in');
     expect(sayDistance(inch(0.00004), 'length', 'inch')).toBe('0.00004 in');
     expect(sayDistance(inch(-0.00004), 'length', 'inch')).toBe('-0.00004 in');
-    expect(sayDistance(kelvin(5) as number, 'temperature', 'metric')).toBe('5.0 Δ°C');
+    expect(sayDistance(kelvin(5) as number, 'temperature', 'metric')).toBe('5.0 °C');
   });
 
   it('of nothing is said without looking for a digit for ever', () => {

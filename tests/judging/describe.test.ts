@@ -47,7 +47,7 @@ it.each([
   [thou(10), inch(0.000014), '0.010000 in ± 0.000014 in: undecided'],
   // Never coarser than the limits beside it.
   [thou(9.5), inch(0.012), '0.0095 in ± 0.0120 in: undecided'],
-  [thou(10), mm(0), '0.0100 in ± 0.0000 in: just within'],
+  [thou(10), mm(0), '0.0100 in ± 0.0000 in: within, exactly'],
 ])(
   'prints %d m known to %d m to the second digit of the uncertainty: %s',
   (value, uncertainty, expected) => {
@@ -159,7 +159,7 @@ describe('describe says', () => {
       basis: specified,
     });
     expect(describeFinding(hot, { units: 'metric' })[0]).toBe(
-      'oil temperature 110.0 °C: 10.0 Δ°C above the limit of 100.0 °C (specified)',
+      'oil temperature 110.0 °C: 10.0 °C above the limit of 100.0 °C (specified)',
     );
   });
 
@@ -176,33 +176,33 @@ describe('describe says', () => {
     [
       'the most',
       finding(thou(10), both),
-      'end play 0.0100 in: just within, exactly at the limit of 0.0100 in (specified)',
+      'end play 0.0100 in: within, exactly at the limit of 0.0100 in (specified)',
     ],
     [
       'the least',
       finding(thou(4), both),
-      'end play 0.0040 in: just within, exactly at the limit of 0.0040 in (specified)',
+      'end play 0.0040 in: within, exactly at the limit of 0.0040 in (specified)',
     ],
     [
       'a most by itself',
       finding(thou(10), { max: thou(10) }),
-      'end play 0.0100 in: just within, exactly at the limit of 0.0100 in (specified)',
+      'end play 0.0100 in: within, exactly at the limit of 0.0100 in (specified)',
     ],
     [
       'the one size there is',
       finding(thou(4), { min: thou(4), max: thou(4) }),
-      'end play 0.0040 in: just within, exactly at the limit of 0.0040 in (specified)',
+      'end play 0.0040 in: within, exactly at the limit of 0.0040 in (specified)',
     ],
     // A reading at its limit, out by the noise of a double or by 1 nm, which is compared away.
     [
       'a limit that noise puts it outside of',
       finding((thou(10) + 7e-18) as Length, both),
-      'end play 0.0100 in: just within, exactly at the limit of 0.0100 in (specified)',
+      'end play 0.0100 in: within, exactly at the limit of 0.0100 in (specified)',
     ],
     [
       'a limit 0.9 nm away',
       finding((thou(4) - 0.9e-9) as Length, both),
-      'end play 0.0040 in: just within, exactly at the limit of 0.0040 in (specified)',
+      'end play 0.0040 in: within, exactly at the limit of 0.0040 in (specified)',
     ],
     [
       'no limit 1.1 nm away',
@@ -224,7 +224,7 @@ describe('describe says', () => {
       });
     const say = (value: number) => describeFinding(at(value), { units: 'metric' })[0];
     expect(say(2.5)).toBe(
-      'fuel in oil 2.5 vol%: just within, exactly at the limit of 2.5 vol% (specified)',
+      'fuel in oil 2.5 vol%: within, exactly at the limit of 2.5 vol% (specified)',
     );
     expect(say(2.5 * (1 + 5e-10))).toContain('exactly at the limit');
     expect(say(2.4999)).toContain(': within the limit of 2.5 vol%');

@@ -1,8 +1,10 @@
+import * as cw from 'crankwright';
 import { coherentUnit, type Dimension, type Unit, valueIn } from 'crankwright';
 import { crankwright } from 'crankwright/mathjs';
 import fc from 'fast-check';
 import { all, create, type FactoryFunctionMap } from 'mathjs';
 import { describe, expect, it } from 'vitest';
+import { constants } from '../../src/mathjs/functions.js';
 import { importInto } from '../../src/mathjs/import.js';
 import { nameOfUnit, namesOf, unitByName } from '../../src/mathjs/unit-names.js';
 import { expectRefusal } from './refusal.js';
@@ -13,6 +15,28 @@ const { exact, names } = importInto(math, () => 'inch');
 math.import(names);
 
 const unitsAndNames = [...unitByName];
+
+describe("constants in a caller's own mathjs", () => {
+  it('has all that the library exports', () => {
+    const isUnit = (value: unknown) => typeof value === 'function';
+    const holdsNumber = (value: unknown): boolean =>
+      typeof value === 'number' ||
+      (typeof value === 'object' && value !== null && Object.values(value).some(holdsNumber));
+    const exported = Object.entries(cw).filter(([, value]) => !isUnit(value) && holdsNumber(value));
+    expect(exported.map(([name]) => name).sort()).toEqual([...constants.keys()].sort());
+    expect(exported.map(([name]) => name)).toContain('petrolSpanAt20C');
+  });
+
+  it('gives them as units of mathjs, exact, and takes them back', () => {
+    // Standard atmosphere: 101325 Pa by definition. Petrol at 20 °C: 0.5 to 1.0 mm²/s, see src/oil/petrol.ts.
+    expect(math.evaluate('standardAtmosphere to Pa').toNumber('Pa')).toBe(101325);
+    expect(math.evaluate('petrolSpanAt20C.max to cSt').toNumber('cSt')).toBeCloseTo(1, 12);
+    expect(() => math.evaluate('petrolSpanAt20C.max = 3 cSt')).toThrow(TypeError);
+    const blend =
+      '{law: "Refutas", parts: [{fraction: 50 percentByMass, viscosity: petrolAt20C}, {fraction: 50 percentByMass, viscosity: petrolAt20C}]}';
+    expect(math.evaluate(`blendViscosity(${blend})`).toNumber('cSt')).toBeCloseTo(0.55, 9);
+  });
+});
 
 describe("units in a caller's own mathjs", () => {
   it.each(unitsAndNames)('%s is ours to the last bit, up to 15 digits', (name, unit) => {

@@ -11,7 +11,7 @@ import {
 } from '../../quantities/index.js';
 import { drawnOil, frictionPower, heatShare, oilSpecificHeat } from './domains.js';
 
-/** Specific heat of warm mineral oil, taken as 2000. Common practice: 1900 to 2100 [J/(kg·K)]. */
+/** Specific heat of warm mineral oil, taken as 2000 J/(kg·K). Common practice: 1900 to 2100 [J/(kg·K)]. */
 export const commonSpecificHeat = 2000 as SpecificHeat;
 
 /** What warms the oil of a bearing. */

@@ -1,5 +1,6 @@
 import {
   choicesOf,
+  constants,
   fieldsOf,
   functions,
   isDimension,
@@ -29,13 +30,22 @@ export function about(name: string, units: UnitSystem, what?: string): string {
       ...fieldLines(gives, units, '    '),
     ].join('\n');
   }
+  const constant = constants.get(name)?.signature;
+  if (constant) {
+    return [
+      `${name} is a constant`,
+      `  ${constant.says.replace(/[*`]/g, '')}`,
+      `  it is ${sayShape(constant.is, units)}`,
+      ...fieldLines(constant.is, units, '    '),
+    ].join('\n');
+  }
   const unit = unitByName.get(name);
   if (unit) return `${name}: a unit of ${words(unit.dimension)}, printed as ${unit.symbol}`;
-  if (what !== undefined) return `${name} is ${what}${CONSTANTS[name] ?? ''}`;
-  const near = closeName(name, [...functions.keys(), ...unitByName.keys()]);
+  if (what !== undefined) return `${name} is ${what}${PLAIN[name] ?? ''}`;
+  const near = closeName(name, [...functions.keys(), ...constants.keys(), ...unitByName.keys()]);
   return near
     ? `${name}: did you mean ${near}?`
-    : `${name}: nothing here has that name${beginningSo(name, [...functions.keys()])}`;
+    : `${name}: nothing here has that name${beginningSo(name, [...functions.keys(), ...constants.keys()])}`;
 }
 
 function fieldLines(shape: ValueShape, units: UnitSystem, indent: string): readonly string[] {
@@ -70,14 +80,13 @@ function sayOne(shape: ValueShape, units: UnitSystem): string {
   return `{ ${few}${names.length > 6 ? ', …' : ''} }`;
 }
 
-/** What constants are, beyond being one. */
-const CONSTANTS: Readonly<Record<string, string>> = {
+/** What plain numbers with a name are, beyond being constants. */
+const PLAIN: Readonly<Record<string, string>> = {
   e: ': 2.71828…',
   i: ', the root of -1, and of no use here',
   pi: ': 3.14159…',
   percent: ': 0.01',
   ppm: ': 0.000001',
-  standardAtmosphere: ': 101325 Pa, the pressure of the air at sea level',
 };
 
 const SAID: Readonly<Record<string, string>> = {

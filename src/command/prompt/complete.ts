@@ -1,5 +1,6 @@
 import {
   choicesOf,
+  constants,
   fieldsOf,
   functions,
   unitByName,
@@ -18,7 +19,8 @@ export function complete(line: string, names: readonly string[]): Completion {
   const command = /^\s*\.(\w*)$/.exec(line);
   if (command) return [matching(COMMANDS, `.${command[1]}`), `.${command[1]}`];
   const about = /^\s*\.about\s+(\w*)$/.exec(line);
-  if (about) return [matching([...functions.keys()], about[1] ?? ''), about[1] ?? ''];
+  if (about)
+    return [matching([...functions.keys(), ...constants.keys()], about[1] ?? ''), about[1] ?? ''];
   const system = /^\s*\.units\s+(\w*)$/.exec(line);
   if (system) return [matching(['inch', 'metric'], system[1] ?? ''), system[1] ?? ''];
   if (/(?:(?<![\w.])(?:\d+\.?\d*|\.\d+)\s*|\bto\s+)[A-Za-z]\w*$/.test(line)) {

@@ -75,6 +75,11 @@ export function readingFunctions(
         `${exact.text(value)} is a gauge pressure: ${asked} absolutePressure(…, standardAtmosphere) to ${name as string}`,
       );
     }
+    if (own === 'pressure' && wanted.dimension === 'gaugePressure') {
+      throw new WrongStatement(
+        `${exact.text(value)} is an absolute pressure: write gaugePressure(…, standardAtmosphere) to ${name as string}`,
+      );
+    }
     const unit: Unit<Dimension> = isApart ? differenceOf(wanted) : wanted;
     if (!exact.is(value, unit.dimension))
       throw wrongUnit('to', exact.text(value), [unit.dimension]);

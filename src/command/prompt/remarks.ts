@@ -2,13 +2,15 @@ import {
   type BearingSizes,
   describeClearance,
   explainClearance,
+  type MaxDilutionSpan,
   recommendedOilClearance,
 } from '../../bearings/index.js';
 import { undersizeSteps } from '../../crankshaft/index.js';
 import type { ShrinkTemperature } from '../../fits/index.js';
 import type { DoneCall } from '../../mathjs/internal.js';
 import type { ThinningFinding } from '../../oil/index.js';
-import type { Length, UnitSystem } from '../../quantities/index.js';
+import { type Length, percentByVolume, type UnitSystem } from '../../quantities/index.js';
+import type { LashGrowth } from '../../valves/index.js';
 import { sayResultIn, unitToSay } from './show-quantity.js';
 
 const READ_AGAIN = 'Read the journal again, and the stamp on the shells.';
@@ -17,7 +19,21 @@ const READ_AGAIN = 'Read the journal again, and the stamp on the shells.';
 export function remarkOn(call: DoneCall, units: UnitSystem): string | undefined {
   if (call.name === 'shrinkTemperature') return onHeating(call.result as ShrinkTemperature);
   if (call.name === 'thinningFinding') return onThick(call.result as ThinningFinding);
+  if (call.name === 'lashGrowth') {
+    return `${onLash(call.result as LashGrowth)}${onRange(call.result) ?? ''}`;
+  }
   return call.name === 'oilClearance' ? onClearance(call, units) : onRange(call.result);
+}
+
+/** The sentence that a long result begins with. */
+export function headOn({ name, result }: DoneCall): string | undefined {
+  if (name !== 'maxFuelDilutionSpan') return undefined;
+  const { span, drivers } = result as MaxDilutionSpan;
+  const [first] = drivers;
+  const most =
+    first && first.span.min < first.span.max ? ` It hangs most on the ${first.driver}.` : '';
+  const [least, last] = [span.min, span.max].map((end) => sayResultIn(end, percentByVolume));
+  return `The film stands ${least} of fuel at the least and ${last} at the most, with one number in doubt at a time. Go by the least: two in doubt at once move it further.${most}`;
 }
 
 /** What is warmer or colder than its table of expansion reaches. */
@@ -27,6 +43,12 @@ function onRange(result: unknown): string | undefined {
     ? `\noutside of the temperatures that its expansion is tabled for: ${outsideRange.join(', ')}; take the figures as an estimate`
     : undefined;
 }
+
+/** At which end, in which state and for which valve a lash is. */
+const onLash = ({ coldLash }: LashGrowth): string =>
+  coldLash
+    ? "\ncoldLash is what to set on the cold engine, at the end of the valve's stem, nearer the most: a valve without lash burns. It is for the one valve that these pieces are of; work inlet and exhaust each by its own heat"
+    : "\ngrowth is at the end of the valve's stem, from cold to hot; below zero the lash closes. Add hotLash for what to set cold";
 
 /** A sample that is thicker than clean oil says nothing of thinning. */
 const onThick = ({ stage }: ThinningFinding): string | undefined =>
@@ -55,7 +77,8 @@ function onClearance(call: DoneCall, units: UnitSystem): string | undefined {
     const beside = isOut
       ? `: ${clearance > max ? 'above' : 'below'} ${length(clearance > max ? max : min)}, by common practice (${rule})`
       : '';
-    if (!('mismatch' in why)) return `${beside}\n${describeClearance(why, { units }).join('\n')}`;
+    // The sentence of the library says where it stands, in its own unit.
+    if (!('mismatch' in why)) return `\n${describeClearance(why, { units }).join('\n')}`;
     const { outcome, mismatch, matched } = why;
     const asked =
       outcome === 'journal ground, shells not'

@@ -1,5 +1,5 @@
 import type { AccessorNode, AssignmentNode, MathJsInstance, MathNode } from 'mathjs';
-import { type DoneCall, isMathUnit } from '../../mathjs/internal.js';
+import { type DoneCall, freeze, isMathUnit } from '../../mathjs/internal.js';
 import type { UnitSystem } from '../../quantities/index.js';
 import { loadMath, type PromptMath } from './load-math.js';
 import { rewriteNodes } from './rewrite-nodes.js';
@@ -40,13 +40,13 @@ export class Session {
   readonly scope = new Map<string, unknown>();
   readonly done: Done[] = [];
   readonly #calls: WeakMap<object, DoneCall>;
-  readonly #ratios: ReadonlySet<unknown>;
+  readonly #ratios: ReadonlySet<number>;
   readonly #noted = new Set<string>();
 
   private constructor(
     readonly loaded: PromptMath,
     calls: WeakMap<object, DoneCall>,
-    ratios: ReadonlySet<unknown>,
+    ratios: ReadonlySet<number>,
     units: UnitSystem,
   ) {
     this.units = units;
@@ -57,12 +57,12 @@ export class Session {
   /** Begins one; mathjs is loaded by now. */
   static async begin(units: UnitSystem): Promise<Session> {
     const calls = new WeakMap<object, DoneCall>();
-    const ratios = new Set<unknown>();
+    const ratios = new Set<number>();
     const system: { at: UnitSystem; of?: Session } = { at: units };
     const loaded = await loadMath(
       () => system.of?.units ?? system.at,
       (call) => {
-        if (typeof call.shown === 'number') ratios.add(call.shown);
+        keepNumbers(call.shown, ratios);
         if (typeof call.shown !== 'object' || call.shown === null) return;
         calls.set(call.shown, call);
         // What was told of a result must stay true of it.
@@ -119,7 +119,7 @@ export class Session {
     return show(value, {
       exact: this.loaded.exact,
       units: this.units,
-      isGiven: this.#ratios.has(value),
+      isGiven: (number) => this.#ratios.has(number),
       callOf: (of) => (typeof of === 'object' && of !== null ? this.#calls.get(of) : undefined),
     });
   }
@@ -169,10 +169,11 @@ function nameIn(node: MathNode): string | undefined {
     : undefined;
 }
 
-function freeze(value: unknown): void {
-  if (typeof value !== 'object' || value === null || isMathUnit(value)) return;
-  Object.freeze(value);
-  for (const item of Object.values(value)) freeze(item);
+/** Keeps every plain number of a result, so that a part of it is printed as it is within the whole. */
+function keepNumbers(shown: unknown, numbers: Set<number>): void {
+  if (typeof shown === 'number') numbers.add(shown);
+  if (typeof shown !== 'object' || shown === null || isMathUnit(shown)) return;
+  for (const item of Object.values(shown)) keepNumbers(item, numbers);
 }
 
 /** Refuses what is no number: a division by zero, a root of less than nothing. */

@@ -4,7 +4,6 @@ import {
   format,
   inch,
   litre,
-  litrePerMinute,
   MPa,
   micrometre,
   minute,
@@ -19,6 +18,7 @@ import {
   type UnitSystem,
   valueIn,
 } from '../../quantities/index.js';
+import { flowUnit, scaleOf } from '../../quantities/internal.js';
 
 /** Below the first size a dimension is read in the second unit; smallest first. */
 const SMALL: Readonly<
@@ -46,7 +46,7 @@ export function unitToSay(
   dimension: Dimension,
   system: UnitSystem,
 ): Unit<Dimension> {
-  if (dimension === 'flow' && Math.abs(value) >= litrePerMinute(1)) return litrePerMinute;
+  if (dimension === 'flow') return flowUnit(value);
   if (dimension === 'pressure' && system === 'metric' && Math.abs(value) >= 1e6) return MPa;
   const smaller = SMALL[dimension]?.[system].find(([size]) => Math.abs(value) < size);
   return smaller?.[1] ?? tradeUnit(dimension, system);
@@ -66,14 +66,19 @@ export function sayResultIn(value: number, unit: Unit<Dimension>): string {
   const digits = printed.replace(/ .*/, '').replace(/^[-0.]+|\./g, '').length;
   const isLess = Math.abs(Number.parseFloat(printed) - exactly) > 1e-9 * Math.abs(exactly);
   const isNoise = Math.abs(exactly) < 1e-9;
-  if (digits < 2 && isLess && !isNoise) return `${rounded(exactly, 2)} ${unit.symbol}`;
-  return ['thou', 'µm'].includes(unit.symbol) ? printed.replace(/\.0+ /, ' ') : printed;
+  if (digits < 2 && isLess && !isNoise) return `${rounded(exactly, 2)} ${symbolOf(unit)}`;
+  const short = ['thou', 'µm'].includes(unit.symbol) ? printed.replace(/\.0+ /, ' ') : printed;
+  return short.replace(unit.symbol, symbolOf(unit));
 }
 
 /** A quantity in the unit asked for, with all its digits but the noise. */
 export function sayIn(value: number, unit: Unit<Dimension>): string {
-  return `${rounded(valueIn(value as Quantity<Dimension>, unit), 12)} ${unit.symbol}`;
+  return `${rounded(valueIn(value as Quantity<Dimension>, unit), 12)} ${symbolOf(unit)}`;
 }
+
+/** A number that stands alone must tell that it is a difference: 60 °C of difference is not 60 °C. */
+const symbolOf = (unit: Unit<Dimension>): string =>
+  unit.dimension === 'temperatureDifference' ? `${scaleOf(unit)} of difference` : unit.symbol;
 
 /** A plain number, without the noise of binary fractions. */
 export const sayNumber = (value: number): string => rounded(value, 12);

@@ -9,7 +9,7 @@ import {
   type ValueShape,
 } from '../../mathjs/internal.js';
 import { type Dimension, tradeUnit, type UnitSystem } from '../../quantities/index.js';
-import { cautionOn, remarkOn } from './remarks.js';
+import { cautionOn, headOn, remarkOn } from './remarks.js';
 import { sayIn, sayNumber, sayRatio, sayResult, sayResultIn, unitToSay } from './show-quantity.js';
 
 /** What showing a value needs to know. */
@@ -18,8 +18,10 @@ export interface Showing {
   readonly units: UnitSystem;
   /** The call that a value came of, if it is a result as it was given. */
   readonly callOf: (value: unknown) => DoneCall | undefined;
-  /** Whether plain numbers are ratios that a function gave. */
-  readonly isGiven?: boolean;
+  /** Whether a plain number is one that a function gave, by itself or within a result. */
+  readonly isGiven: (value: number) => boolean;
+  /** Whether only what fits on a screen is shown. */
+  readonly inShort?: boolean;
   /** Whether such ratios stand beside a finding, which says its own in percent. */
   readonly inPercent?: boolean;
 }
@@ -32,8 +34,25 @@ export function show(value: unknown, showing: Showing): string {
   const below = caution === undefined ? '' : `\n${caution}`;
   if (said) return `${said.join('\n')}${below}`;
   const remark = call && remarkOn(call, showing.units);
-  const text = showPart(value, call ? { ...showing, isGiven: true } : showing, '');
-  return `${text}${remark ?? ''}${below}`;
+  const head = call && headOn(call);
+  const text = showToFit(value, showing);
+  return `${head === undefined ? '' : `${head}\n`}${text}${remark ?? ''}${below}`;
+}
+
+/** What fits on a screen. */
+const MOST_LINES = 40;
+
+/** The whole value, or what fits: parts of parts by their names alone. */
+function showToFit(value: unknown, showing: Showing): string {
+  const whole = showPart(value, showing, '');
+  if (whole.split('\n').length <= MOST_LINES) return whole;
+  const lengths = Object.entries(value as object).map(
+    ([key, part]) => [key, showPart(part, showing, '').length] as const,
+  );
+  const [[key] = ['']] = lengths.sort(([, one], [, other]) => other - one);
+  const part = Array.isArray(value) ? `ans[${Number(key) + 1}]` : `ans.${key}`;
+  const short = showPart(value, { ...showing, inShort: true }, '');
+  return `${short}\nThis is the short of it; type a part to see all of that, as ${part}`;
 }
 
 /** What the library says of a result, if it has words for it. */
@@ -84,6 +103,13 @@ function showPart(value: unknown, showing: Showing, indent: string): string {
   const inside = entries.some(([, item]) => isFinding(item) && isShare(item))
     ? { ...showing, inPercent: true }
     : showing;
+  const span = spanOf(entries, showing);
+  if (span && showing.inShort) return `${span[0].slice(5)} to ${span[1].slice(5)}`;
+  if (span) return span.map((line) => `${indent}${line}`).join('\n');
+  if (showing.inShort && indent.length >= 4 && entries.length > 3) {
+    const names = entries.map(([key]) => String(key));
+    return `{ ${names.slice(0, 4).join(', ')}${names.length > 4 ? ', …' : ''} }`;
+  }
   const lines = entries
     .filter(([, item]) => item !== undefined)
     .map(([key, item]) => {
@@ -93,18 +119,42 @@ function showPart(value: unknown, showing: Showing, indent: string): string {
   return lines.join('\n');
 }
 
+/** Both ends of a span in one unit, that of the larger, so that they can be compared. */
+function spanOf(
+  entries: readonly (readonly [unknown, unknown])[],
+  { exact, units }: Showing,
+): readonly [min: string, max: string] | undefined {
+  const ends = entries.map(([key, item]) => {
+    if (!isMathUnit(item) || !exact.isResult(item)) return undefined;
+    const dimension = exact.dimensionOf(item);
+    return dimension && { key, dimension, value: exact.valueOf(item, dimension) };
+  });
+  const [min, max, more] = ends;
+  if (min?.key !== 'min' || max?.key !== 'max' || more || min.dimension !== max.dimension)
+    return undefined;
+  const largest = Math.max(Math.abs(min.value), Math.abs(max.value));
+  const unit = unitToSay(largest, min.dimension, units);
+  return [`min: ${sayResultIn(min.value, unit)}`, `max: ${sayResultIn(max.value, unit)}`];
+}
+
 /** A plain number: what stands beside a finding is said as the finding says it, so that both can be compared. */
 function showNumber(value: number, { isGiven, inPercent, units }: Showing): string {
-  if (!isGiven) return sayNumber(value);
+  if (!isGiven(value)) return sayNumber(value);
   return inPercent ? sayResultIn(value, tradeUnit('ratio', units)) : sayRatio(value);
 }
+
+/** So many of a long list tell what the others are like. */
+const MOST_ITEMS = 6;
 
 function showList(list: readonly unknown[], showing: Showing, indent: string): string {
   const items = list.map((item) => showPart(item, showing, `${indent}  `));
   const line = `[${items.join(', ')}]`;
   if (line.length <= 72 && !line.includes('\n')) return line;
-  return items
+  const shown = showing.inShort ? items.slice(0, MOST_ITEMS) : items;
+  const more = items.length - shown.length;
+  return shown
     .map((item) => `${indent}- ${item.replace(new RegExp(`^${indent}  `), '')}`)
+    .concat(more > 0 ? `${indent}- … and ${more} more` : [])
     .join('\n');
 }
 

@@ -1,6 +1,7 @@
 import type { ArrayNode, FunctionNode, MathNode, ObjectNode, ParenthesisNode } from 'mathjs';
 import {
   choicesOf,
+  constants,
   fieldsOf,
   functions,
   isDimension,
@@ -123,7 +124,7 @@ class Writer {
     const constant = CONSTANTS[name];
     if (constant !== undefined) return constant;
     if (['true', 'false', 'undefined'].includes(name)) return name;
-    if (name === 'standardAtmosphere') return this.#use(name);
+    if (constants.has(name)) return this.#use(name);
     throw new Unwritable(name);
   }
 

@@ -9,6 +9,7 @@ import {
 } from '../../quantities/index.js';
 import { complaintOf, nearest } from '../../quantities/internal.js';
 import { inInches } from '../../reading/index.js';
+import { asTyped } from './as-typed.js';
 import { beginningSo, closeName } from './close-name.js';
 import { NOT_FINITE, WrongStatement } from './wrong-statement.js';
 
@@ -26,7 +27,7 @@ interface WhereWrong {
 export function whatIsWrong(error: unknown, { names, units, typed }: WhereWrong): string {
   if (error instanceof WrongStatement) return error.message;
   if (error instanceof RebuildInputError) {
-    const said = ofInput(error);
+    const said = ofInput(error, typed);
     return units === 'inch' ? inInches(said, typed) : inMillimetres(said);
   }
   const { message } = error as Error;
@@ -50,7 +51,11 @@ function guess(unknown: string, names: readonly string[], typed: string): string
   return closeName(unknown, units) ?? closeName(unknown, names);
 }
 
-function ofInput(error: RebuildInputError): string {
+/** A whole call of `judge`. */
+const JUDGED =
+  'judge({feature: "end play", dimension: "length", value: 12 thou, limits: {max: 10 thou}, basis: {kind: "specified"}})';
+
+function ofInput(error: RebuildInputError, typed: string): string {
   if (typeof error.value === 'number' && !Number.isFinite(error.value)) return NOT_FINITE;
   const { parameter, expected, hint } = error;
   const name = parameter.split('.').at(-1) ?? parameter;
@@ -62,6 +67,9 @@ function ofInput(error: RebuildInputError): string {
       : `${name} is not a field here; fields are ${fields.join(', ')}`;
   }
   const complaint = complaintOf(error);
+  if (/\bjudge\(/.test(typed) && (parameter === 'judgement' || error.value === undefined)) {
+    return `${parameter}: ${complaint.replace(/;.*/, '')}. A value is judged against limits that somebody set, for example ${JUDGED}`;
+  }
   if (/expansion$/i.test(name) && expected === 'an object') {
     return `${parameter}: ${complaint.replace(/;.*/, '')}: give meanExpansion("grey iron"), or that of your material`;
   }
@@ -70,20 +78,6 @@ function ofInput(error: RebuildInputError): string {
     return `${parameter}: ${complaint}`;
   }
   return asTyped(`${parameter}: ${complaint}. ${hint}`);
-}
-
-/** `inch(2.1248)` in a message as it is typed here: `2.1248 inch`. */
-function asTyped(message: string): string {
-  return message
-    .replace(
-      /\b([A-Za-z]\w*)\((-?[\d.]+(?:e-?\d+)?)\)/g,
-      (written, name: string, number: string) =>
-        unitByName.has(name) ? `${number} ${name}` : written,
-    )
-    .replace(
-      / (?:Lengths|Angles|Pressures) are \w+ here; wrap (?:the reading|it) in its unit/,
-      ' Check the unit',
-    );
 }
 
 /** The example of a length in a refusal, as a metric shop would type it. */
@@ -103,6 +97,9 @@ function tidy(message: string): string {
   }
   const [, part] = /^No access to property "?(\w+)/.exec(message) ?? [];
   if (part !== undefined) return `this is one value and has no ${part}`;
+  if (/read only property/.test(message)) {
+    return 'no part of it can be changed; give your own values a name, as x = {min: 1 in, max: 2 in}';
+  }
   if (/^Units do not match/.test(message)) return 'these are not of one kind';
   const [, name] = /^Unexpected type of argument in function (\w+)/.exec(message) ?? [];
   if (name === 'to')

@@ -16,6 +16,7 @@ import {
   type UnitSystem,
   valueIn,
 } from '../../quantities/index.js';
+import { formatNumber, scaleOf } from '../../quantities/internal.js';
 import type { Contributor } from './contributor.js';
 import { type Bettering, type Settling, whatSettles } from './settling.js';
 
@@ -145,7 +146,8 @@ function sayAtMost(distance: number, dimension: Dimension, units: UnitSystem): s
     // What rounding took from a whole number of steps is given back.
     const steps = Math.floor(value * 10 ** decimals * (1 + 1e-6));
     const cut = steps / 10 ** decimals;
-    if (steps > 0 && cut > 0.9 * value) return format(unit(cut), unit, decimals);
+    if (steps > 0 && cut > 0.9 * value)
+      return `${formatNumber(unit(cut), unit, decimals)} ${scaleOf(unit)}`;
   }
   return sayDistance(distance, dimension, units);
 }
