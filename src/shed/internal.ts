@@ -35,6 +35,7 @@ export { ofPart } from './triage/of-part.js';
 export { readyBlock } from './triage/ready-block.js';
 export { readyCrankshaft } from './triage/ready-crankshaft.js';
 export { readyHead, readyRods, readyValves, readyWhole } from './triage/ready-others.js';
+export { pistonSizes } from './triage/ready-pistons.js';
 export { testFirst } from './triage/test-first.js';
 export { CRACK_TESTED, testsFor, withTests } from './triage/tests.js';
 export { dispositionsOf } from './triage/triage.js';

@@ -24,6 +24,7 @@ export const misreadLayout = { by: 'kind', variants: [
   { fields: { kind: { oneOf: ['read again'] }, place: 'string', odd: oddReadingLayout } },
   { fields: { kind: { oneOf: ['readings apart'] }, place: 'string', readings: spanLayout } },
   { fields: { kind: { oneOf: ['at no step'] }, place: 'string', below: 'number' } },
+  { fields: { kind: { oneOf: ['as large as its bore'] }, place: 'string', size: 'number', oversize: 'number', bore: spanLayout } },
 ] } satisfies Layout;
 export const untilLayout = { oneOf: ['it is known which bearing seized', 'it is measured better', 'it is measured', 'it is straightened and measured', 'the odd reading is taken again'] } satisfies Layout;
 export const faultLayout = { oneOf: ['bent', 'cracked', 'frost-cracked', 'overheated', 'pitted', 'scored', 'spun'] } satisfies Layout;
@@ -89,6 +90,7 @@ export const triageReasonLayout = { by: 'kind', variants: [
   { fields: { kind: { oneOf: ['read again'] }, place: 'string', odd: oddReadingLayout } },
   { fields: { kind: { oneOf: ['readings apart'] }, place: 'string', readings: spanLayout } },
   { fields: { kind: { oneOf: ['at no step'] }, place: 'string', below: 'number' } },
+  { fields: { kind: { oneOf: ['as large as its bore'] }, place: 'string', size: 'number', oversize: 'number', bore: spanLayout } },
   notMeasuredLayout,
   tooFarLayout,
   { fields: { kind: { oneOf: ['measure again'] }, finding: findingLengthLayout } },

@@ -37,6 +37,7 @@ export function describeReason(
     case 'read again':
     case 'readings apart':
     case 'at no step':
+    case 'as large as its bore':
       return [describeMisread(reason, wording)];
     case 'too far off':
       return [describeFar(reason, wording)];
