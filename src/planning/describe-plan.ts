@@ -10,7 +10,7 @@ import {
   wrap,
 } from '../pages/index.js';
 import { howWell } from '../reading/index.js';
-import { describeJob, doing, named, partWord, testFirst } from '../shed/internal.js';
+import { describeJob, doing, named, partWord, sayTroubles, testFirst } from '../shed/internal.js';
 import { judgedOf } from './clearances.js';
 import { sayComplete } from './complete.js';
 import { describeBuild } from './describe-build.js';
@@ -210,6 +210,7 @@ function describeLeft({
   count,
   onlyWith,
   faults = [],
+  accidents = [],
   untested,
   madeShellsNotTried,
   noShopFor = [],
@@ -219,6 +220,7 @@ function describeLeft({
     ...(onlyWith ? [`fits only with ${onlyWith.join(' or ')}`] : []),
     ...faults,
     ...(noShopFor.length > 0 ? [`needs ${noShopFor.map(doing).join(' and ')}`] : []),
+    ...(accidents.length > 0 && why !== 'scrap' ? [sayTroubles(accidents, name)] : []),
     ...(untested && why !== 'scrap' ? ['not crack-tested'] : []),
     ...(madeShellsNotTried ? [NOT_TRIED] : []),
   ];
