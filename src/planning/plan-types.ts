@@ -233,6 +233,18 @@ export interface BuildJob extends Job {
     /** The journals or bores. */
     readonly places: readonly InDoubt[];
   };
+  /** Journals that are ground only to agree with the others; absent if there are none. */
+  readonly sound?: {
+    /** Those journals. */
+    readonly journals: readonly {
+      /** Which one. */
+      readonly name: string;
+      /** The undersize that it is sound at by itself [m]. */
+      readonly undersize: Length;
+    }[];
+    /** Whether other journals of the kind stay as they are, at the step of the job. */
+    readonly keepsOthers: boolean;
+  };
   /** Its cost. */
   readonly cost: Cost;
 }

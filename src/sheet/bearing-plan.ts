@@ -1,9 +1,5 @@
-import {
-  type GrindPlan,
-  type GrindReason,
-  grindPlan,
-  type ServedGrindPlan,
-} from '../crankshaft/index.js';
+import { type GrindPlan, type GrindReason, grindPlan } from '../crankshaft/index.js';
+import { soundAlone } from '../crankshaft/internal.js';
 import type { Basis, Finding } from '../judging/index.js';
 import { holds } from '../judging/internal.js';
 import type { Shape } from '../measuring/index.js';
@@ -140,19 +136,6 @@ export function soundStep(
   journals: JournalKind,
   steps: readonly Length[],
 ): Length | undefined {
-  const isGround =
-    plan.outcome === 'grind' &&
-    plan.journals.some((each) => each.name === name && each.work === 'grind');
-  if (!isGround) return undefined;
-  const alone = grindPlan(
-    grindRequest(journals, steps, [{ name, shape, runout: journal.runout }], accuracy),
-  );
-  return alone.outcome === 'use as it is' ? alone.undersize : undefined;
+  const itself = [{ name, shape, runout: journal.runout }];
+  return soundAlone(grindRequest(journals, steps, itself, accuracy), plan)[0]?.undersize;
 }
-
-/** Whether each journal that is to be ground is sound at a size of its own: then none has to be ground, if two sizes may stand on one crankshaft. */
-export const mayAllStay = (
-  { outcome, journals }: ServedGrindPlan,
-  isSound: (name: string) => boolean,
-): boolean =>
-  outcome === 'grind' && journals.every(({ name, work }) => work !== 'grind' || isSound(name));
