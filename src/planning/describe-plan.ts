@@ -25,6 +25,7 @@ import { planLayout } from './layouts.js';
 import type { LeftOver } from './left-over-types.js';
 import type { Purchase } from './order-types.js';
 import type { Build, BuildJob, Plan, ShopOrder } from './plan-types.js';
+import { besidePurchase } from './purchase-doubts.js';
 import { sayCost } from './say-cost.js';
 import { sayUnjudged } from './unjudged.js';
 import { whatToDo } from './what-to-do.js';
@@ -175,8 +176,10 @@ function toMakeLines({ toMake }: Plan, wording: Wording): readonly PageLine[] {
   ];
 }
 
-function purchaseLines({ section: each, kind, name, count, cost }: Purchase): readonly PageLine[] {
-  return wrap(`${named(name, count)} (${partWord(each, count, kind)}): ${sayCost(cost)}`, 4);
+function purchaseLines(purchase: Purchase): readonly PageLine[] {
+  const { section: each, kind, name, count, cost } = purchase;
+  const what = `${named(name, count)} (${partWord(each, count, kind)})`;
+  return wrap(`${what}: ${sayCost(cost)}${besidePurchase(purchase)}`, 4);
 }
 
 const WHY_LEFT = [

@@ -8,6 +8,7 @@ import { costOf, inThousandths } from './money.js';
 import { isUntested } from './open-points.js';
 import type { Purchase } from './order-types.js';
 import type { Build, BuildJob, ShopOrder } from './plan-types.js';
+import { purchaseDoubts } from './purchase-doubts.js';
 
 /** The sum of costs [thousandths]. */
 export const sumOfCosts = (all: readonly { readonly cost: Cost }[]): number =>
@@ -37,7 +38,18 @@ export function shoppingOf(
       const { name, price } = part;
       const count = usedOf(name, builds);
       const cost = costOf(count * inThousandths(price), currency);
-      return count === 0 ? [] : [{ section, ...kindOf(part), name, count, cost }];
+      return count === 0
+        ? []
+        : [
+            {
+              section,
+              ...kindOf(part),
+              name,
+              count,
+              ...purchaseDoubts(section, part, builds),
+              cost,
+            },
+          ];
     }),
   );
 }

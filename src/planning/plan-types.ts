@@ -7,7 +7,7 @@ import type { CannotBuild } from './cannot-build-types.js';
 import type { Cost } from './cost.js';
 import type { LeftOver, NextEngine } from './left-over-types.js';
 import type { MayBe, MeasureFirst, ReadAgain } from './measure-types.js';
-import type { Complete, PartToMake, Purchase } from './order-types.js';
+import type { Complete, PartToMake, Purchase, SoundJournals } from './order-types.js';
 import type { Preference } from './preferences.js';
 import type { Proof } from './proof-types.js';
 
@@ -234,17 +234,7 @@ export interface BuildJob extends Job {
     readonly places: readonly InDoubt[];
   };
   /** Journals that are ground only to agree with the others; absent if there are none. */
-  readonly sound?: {
-    /** Those journals. */
-    readonly journals: readonly {
-      /** Which one. */
-      readonly name: string;
-      /** The undersize that it is sound at by itself [m]. */
-      readonly undersize: Length;
-    }[];
-    /** Whether other journals of the kind stay as they are, at the step of the job. */
-    readonly keepsOthers: boolean;
-  };
+  readonly sound?: SoundJournals;
   /** Its cost. */
   readonly cost: Cost;
 }
