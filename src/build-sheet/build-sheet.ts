@@ -11,6 +11,7 @@ import {
 import type { Plan } from '../planning/index.js';
 import {
   BEFORE_MONEY,
+  besidePurchase,
   describeOnceMore,
   describeToMake,
   isCountProven,
@@ -103,10 +104,11 @@ function cover(plan: Plan, units: UnitSystem): readonly Block[] {
             `${builds.some((build) => firstTests(build).length > 0) ? 'Buy them only once the tests above are passed. ' : ''}Measure pistons and shells before anything is cut to them.`,
           ),
           checks(
-            shopping.map(
-              ({ section, kind, name, count, cost: price }) =>
-                `${named(name, count)} (${partWord(section, count, kind)}): ${sayCost(price)}`,
-            ),
+            shopping.map((each) => {
+              const { section, kind, name, count, cost: price } = each;
+              const what = `${named(name, count)} (${partWord(section, count, kind)})`;
+              return `${what}: ${sayCost(price)}${besidePurchase(each)}`;
+            }),
           ),
         ]),
     ...toMakeBlocks(plan, units),

@@ -6,6 +6,7 @@ import {
   describeShedDifference,
   diffSheds,
   emptyBoxes,
+  outsideLimits,
   readShed,
   type Shed,
   writeShed,
@@ -32,6 +33,13 @@ export async function recordWork(
   const was = readShed(shed.text, shed.readings, { today });
   const after = writeShed(afterMachining(was, text, { today }));
   await deliver(after, { ...(output !== undefined && { output }), force }, io);
+  const outside = outsideLimits(text);
+  if (outside.length > 0) {
+    const lines = outside.map((each) => `crankwright: outside its limits: ${each}\n`).join('');
+    io.complain(
+      `${lines}crankwright: do not assemble: plan again with these sizes; nothing is marked as built\n`,
+    );
+  }
   const empty = emptyBoxes(text);
   if (empty.length > 0) io.complain(`crankwright: not filled in: ${empty.join('; ')}\n`);
   if (readings !== undefined) {

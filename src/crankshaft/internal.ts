@@ -5,3 +5,10 @@ export { nameUndersize } from './describe-grind-plan.js';
 export { shimThickness, thrustFaceWidth } from './domains.js';
 export { endPlayLimits } from './end-play.js';
 export { guardJournalOfKind, guardMinimumOfKind } from './grind-request.js';
+export {
+  groundWithOthers,
+  mayAllStay,
+  type SoundAlone,
+  saySoundAlone,
+  soundAlone,
+} from './sound-alone.js';

@@ -9,7 +9,7 @@ import {
   mainBearings,
   rodBearings,
 } from './build-clearances.js';
-import { doubtOf } from './job-doubts.js';
+import { doubtOf, soundOf } from './job-doubts.js';
 import type { Kind } from './kinds.js';
 import { costOf, type PricedJob } from './money.js';
 import { openPointsOf } from './open-points.js';
@@ -53,6 +53,7 @@ export function buildOf(
     jobs: jobs.map(({ cost, ...job }) => ({
       ...job,
       ...doubtOf(job, triaged),
+      ...soundOf(job, triaged),
       cost: costOf(cost, currency),
     })),
     tests,

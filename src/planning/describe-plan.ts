@@ -10,7 +10,7 @@ import {
   wrap,
 } from '../pages/index.js';
 import { howWell } from '../reading/index.js';
-import { describeJob, doing, named, partWord, testFirst } from '../shed/internal.js';
+import { describeJob, doing, named, partWord, sayTroubles, testFirst } from '../shed/internal.js';
 import { judgedOf } from './clearances.js';
 import { sayComplete } from './complete.js';
 import { describeBuild } from './describe-build.js';
@@ -25,6 +25,7 @@ import { planLayout } from './layouts.js';
 import type { LeftOver } from './left-over-types.js';
 import type { Purchase } from './order-types.js';
 import type { Build, BuildJob, Plan, ShopOrder } from './plan-types.js';
+import { besidePurchase } from './purchase-doubts.js';
 import { sayCost } from './say-cost.js';
 import { sayUnjudged } from './unjudged.js';
 import { whatToDo } from './what-to-do.js';
@@ -175,8 +176,10 @@ function toMakeLines({ toMake }: Plan, wording: Wording): readonly PageLine[] {
   ];
 }
 
-function purchaseLines({ section: each, kind, name, count, cost }: Purchase): readonly PageLine[] {
-  return wrap(`${named(name, count)} (${partWord(each, count, kind)}): ${sayCost(cost)}`, 4);
+function purchaseLines(purchase: Purchase): readonly PageLine[] {
+  const { section: each, kind, name, count, cost } = purchase;
+  const what = `${named(name, count)} (${partWord(each, count, kind)})`;
+  return wrap(`${what}: ${sayCost(cost)}${besidePurchase(purchase)}`, 4);
 }
 
 const WHY_LEFT = [
@@ -210,6 +213,7 @@ function describeLeft({
   count,
   onlyWith,
   faults = [],
+  accidents = [],
   untested,
   madeShellsNotTried,
   noShopFor = [],
@@ -219,6 +223,7 @@ function describeLeft({
     ...(onlyWith ? [`fits only with ${onlyWith.join(' or ')}`] : []),
     ...faults,
     ...(noShopFor.length > 0 ? [`needs ${noShopFor.map(doing).join(' and ')}`] : []),
+    ...(accidents.length > 0 && why !== 'scrap' ? [sayTroubles(accidents, name)] : []),
     ...(untested && why !== 'scrap' ? ['not crack-tested'] : []),
     ...(madeShellsNotTried ? [NOT_TRIED] : []),
   ];

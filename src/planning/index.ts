@@ -21,7 +21,7 @@ export type {
   PartToMeasure,
   ReadAgain,
 } from './measure-types.js';
-export type { Complete, PartToMake, Purchase } from './order-types.js';
+export type { Complete, PartToMake, Purchase, SoundJournals } from './order-types.js';
 export { planBuilds } from './plan-builds.js';
 export type { PlanOptions, PlanProgress } from './plan-options.js';
 export type {

@@ -15,6 +15,7 @@ export { planSections } from './describe-plan.js';
 export { isCountProven, isNoneAsked, isPlanProven } from './describe-proof.js';
 export { describeToMake } from './describe-to-make.js';
 export { besideOrder } from './job-doubts.js';
+export { besidePurchase } from './purchase-doubts.js';
 export { sayCost } from './say-cost.js';
 export { sayCrossed } from './say-crossed.js';
 export { sayInterchange } from './say-interchange.js';

@@ -1,4 +1,4 @@
-import { nameUndersize } from '../crankshaft/internal.js';
+import { nameUndersize, saySoundAlone } from '../crankshaft/internal.js';
 import { nameOversize } from '../cylinders/internal.js';
 import type { Wording } from '../judging/index.js';
 import { describeDoubts } from '../measuring/internal.js';
@@ -18,6 +18,22 @@ export function doubtOf(
     .map(({ at, places: all }) => ({ at, places: all.filter((one) => places.includes(one.name)) }))
     .find(({ at, places: its }) => at < step && its.length > 0);
   return inDoubt ? { inDoubt } : {};
+}
+
+/** The journals of a job that are sound by themselves, by the triage of their crankshaft. */
+export function soundOf(
+  { part: name, work, places }: Pick<BuildJob, 'part'> & Job,
+  parts: readonly TriagedPart[],
+): Pick<BuildJob, 'sound'> {
+  const because = parts.find((each) => each.name === name)?.because ?? [];
+  const [found] = because.flatMap((reason) => {
+    if (reason.kind !== 'journals' || reason.plan.outcome === 'none' || !isOf(reason, work))
+      return [];
+    const journals = (reason.sound ?? []).filter((one) => places.includes(one.name));
+    const keepsOthers = places.length < reason.plan.journals.length;
+    return journals.length === 0 ? [] : [{ journals, keepsOthers }];
+  });
+  return found ? { sound: found } : {};
 }
 
 /** Whether a reason is of the bores or journals that a work is done on. */
@@ -50,8 +66,20 @@ export function sayJobDoubt({ work, inDoubt }: BuildJob, wording: Wording): read
   return [describeDoubts(step, places, isBore ? 'bore' : 'grind', wording)];
 }
 
-/** The same beside an order: `; IN DOUBT: …`. */
+/** The same beside an order, `; IN DOUBT: …`, and which journals are sound by themselves. */
 export const besideOrder = (job: BuildJob, wording: Wording): string =>
-  sayJobDoubt(job, wording)
-    .map((said) => `; ${said.replace(/^in doubt/, 'IN DOUBT')}`)
+  [
+    ...sayJobDoubt(job, wording).map((said) => said.replace(/^in doubt/, 'IN DOUBT')),
+    ...saySound(job, wording),
+  ]
+    .map((said) => `; ${said}`)
     .join('');
+
+/** What to ask before journals are ground that are sound by themselves. */
+function saySound({ places, step, sound }: BuildJob, wording: Wording): readonly string[] {
+  if (sound === undefined) return [];
+  const { journals, keepsOthers } = sound;
+  const kept = keepsOthers && step !== undefined ? { kept: step } : {};
+  const told = saySoundAlone({ ground: places, sound: journals, ...kept }, wording);
+  return told === undefined ? [] : [told];
+}

@@ -94,10 +94,11 @@ export function standing<R>({
 export function usableWhole<R>(
   section: Section,
   part: Part,
+  shed: Shed,
   offers: R,
   places: readonly string[] = [],
 ): Usable<R> | undefined {
-  const stands = standing(readyWhole(section, part));
+  const stands = standing(readyWhole(section, part, shed));
   if (stands === undefined) return undefined;
   const { as, ...unknown } = stands;
   return { repairs: as.repairs, ready: offers, places, ...unknown };

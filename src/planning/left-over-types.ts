@@ -1,5 +1,5 @@
 import type { Length } from '../quantities/index.js';
-import type { Fault, Section, Until, Work } from '../shed/index.js';
+import type { Fault, Section, Trouble, Until, Work } from '../shed/index.js';
 
 /** A part that no engine of the plan takes. */
 export interface LeftOver {
@@ -15,6 +15,8 @@ export interface LeftOver {
   readonly onlyWith?: readonly string[];
   /** What was seen wrong with it or its places, if anything was. */
   readonly faults?: readonly Fault[];
+  /** The accidents of it or of its engine that may have cracked it, if there are any that no test has cleared. */
+  readonly accidents?: readonly Trouble[];
   /** Whether it is a part that cracks, and no test of it for cracks is listed. */
   readonly untested?: true;
   /**

@@ -1,7 +1,7 @@
 import type { Span } from '../judging/index.js';
 import type { Length } from '../quantities/index.js';
 import type { NeededPart } from '../reading/index.js';
-import type { Section } from '../shed/index.js';
+import type { Section, Work } from '../shed/index.js';
 import type { Cost } from './cost.js';
 
 /** What makes an engine complete beyond block, crankshaft, rods, pistons, rings and shells. */
@@ -36,6 +36,19 @@ export interface PartToMake {
   readonly cost: Cost;
 }
 
+/** Journals that are ground only to agree with the others. */
+export interface SoundJournals {
+  /** Those journals. */
+  readonly journals: readonly {
+    /** Which one. */
+    readonly name: string;
+    /** The undersize that it is sound at by itself [m]. */
+    readonly undersize: Length;
+  }[];
+  /** Whether other journals of the kind stay as they are, at the step of the job. */
+  readonly keepsOthers: boolean;
+}
+
 /** A part to buy. */
 export interface Purchase {
   /** Its section of the parts to buy. */
@@ -46,6 +59,15 @@ export interface Purchase {
   readonly name: string;
   /** How many [-]. */
   readonly count: number;
+  /** The jobs in doubt that it hangs on, engine by engine; absent if it hangs on none. */
+  readonly inDoubt?: readonly {
+    /** The part that the job is done on. */
+    readonly part: string;
+    /** The job. */
+    readonly work: Work;
+    /** How many of the purchase are for it [-]. */
+    readonly count: number;
+  }[];
   /** Their total cost. */
   readonly cost: Cost;
 }

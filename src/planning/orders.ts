@@ -1,6 +1,6 @@
 import { isOutside } from '../judging/internal.js';
 import type { Disposition, Fault, Part, Shed, Testable, TriagedPart } from '../shed/index.js';
-import { SECTIONS, undecidedUntil } from '../shed/internal.js';
+import { everyFault, SECTIONS, undecidedUntil } from '../shed/internal.js';
 import type { Cost } from './cost.js';
 import { isKeptBack } from './kinds.js';
 import type { LeftOver } from './left-over-types.js';
@@ -8,6 +8,7 @@ import { costOf, inThousandths } from './money.js';
 import { isUntested } from './open-points.js';
 import type { Purchase } from './order-types.js';
 import type { Build, BuildJob, ShopOrder } from './plan-types.js';
+import { purchaseDoubts } from './purchase-doubts.js';
 
 /** The sum of costs [thousandths]. */
 export const sumOfCosts = (all: readonly { readonly cost: Cost }[]): number =>
@@ -37,7 +38,18 @@ export function shoppingOf(
       const { name, price } = part;
       const count = usedOf(name, builds);
       const cost = costOf(count * inThousandths(price), currency);
-      return count === 0 ? [] : [{ section, ...kindOf(part), name, count, cost }];
+      return count === 0
+        ? []
+        : [
+            {
+              section,
+              ...kindOf(part),
+              name,
+              count,
+              ...purchaseDoubts(section, part, builds),
+              cost,
+            },
+          ];
     }),
   );
 }
@@ -105,18 +117,21 @@ function mightTakeMadeShells(
       (why.kind === 'at no step' && (mayBeMade('rods') || mayBeMade('mains'))) ||
       (why.kind === 'journals' && why.plan.outcome === 'none' && mayBeMade(why.journals)),
   );
-  return isLost && faultsIn({ because }).length === 0 && !findings.some(isOutside);
+  const isFaulty = faultsIn({ because }).length > 0 || (own && everyFault(own).length > 0);
+  return isLost && !isFaulty && !findings.some(isOutside);
 }
 
-/** The faults of a part, and whether it was never tested for cracks. */
+/** The faults of a part and its places, what may have cracked it, and whether it was never tested for cracks. */
 function doubtsOf(
   shed: Shed,
-  { section, name, because }: TriagedPart,
-): Pick<LeftOver, 'faults' | 'untested'> {
-  const faults = faultsIn({ because });
+  { section, name, because, tests }: TriagedPart,
+): Pick<LeftOver, 'faults' | 'accidents' | 'untested'> {
   const part: (Part & Testable) | undefined = shed[section]?.find((each) => each.name === name);
+  const faults = [...new Set([...faultsIn({ because }), ...(part ? everyFault(part) : [])])];
+  const accidents = tests.flatMap((test) => test.because);
   return {
     ...(faults.length > 0 && { faults }),
+    ...(accidents.length > 0 && { accidents }),
     ...(isUntested(section, part) && { untested: true as const }),
   };
 }

@@ -7,7 +7,7 @@ import type { CannotBuild } from './cannot-build-types.js';
 import type { Cost } from './cost.js';
 import type { LeftOver, NextEngine } from './left-over-types.js';
 import type { MayBe, MeasureFirst, ReadAgain } from './measure-types.js';
-import type { Complete, PartToMake, Purchase } from './order-types.js';
+import type { Complete, PartToMake, Purchase, SoundJournals } from './order-types.js';
 import type { Preference } from './preferences.js';
 import type { Proof } from './proof-types.js';
 
@@ -233,6 +233,8 @@ export interface BuildJob extends Job {
     /** The journals or bores. */
     readonly places: readonly InDoubt[];
   };
+  /** Journals that are ground only to agree with the others; absent if there are none. */
+  readonly sound?: SoundJournals;
   /** Its cost. */
   readonly cost: Cost;
 }

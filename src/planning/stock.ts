@@ -2,12 +2,13 @@ import { shellWall } from '../bearings/internal.js';
 import type { Span } from '../judging/index.js';
 import { guardSpan, spanOf } from '../judging/internal.js';
 import type { Length } from '../quantities/index.js';
-import { accuracyOf, at20C, type Known, ringsFit } from '../reading/index.js';
+import { type Known, ringsFit } from '../reading/index.js';
 import type { Job, Parts, RingSetPart, Section, Shed } from '../shed/index.js';
 import {
   boresOf,
   mainHousingsOf,
   mainJournalsOf,
+  pistonSizes,
   pistonsOf,
   readyBlock,
   readyCrankshaft,
@@ -103,7 +104,6 @@ const wholeOf = ({
 export function stockOf(shed: Shed, options: StockOptions): Stock {
   const { engine, machining = [] } = shed;
   const testing = testingOf(shed);
-  const accuracy = accuracyOf(shed);
   const ways = (
     all: readonly Way[],
     jobsOf: (way: Way) => readonly Job[] = ({ jobs }) => jobs,
@@ -166,11 +166,9 @@ export function stockOf(shed: Shed, options: StockOptions): Stock {
     }),
     pistonSets: kinds('pistonSets', (part) => {
       const pistons = pistonsOf(part, engine);
-      const sizes = pistons.map(
-        ({ diameter }) => diameter && spanOf(at20C(diameter, 'pistons', accuracy)),
-      );
+      const sizes = pistonSizes(part, shed);
       const step = part.oversize === undefined ? {} : { step: part.oversize };
-      return usableWhole('pistonSets', part, { ...step, sizes }, namesOf(pistons));
+      return usableWhole('pistonSets', part, shed, { ...step, sizes }, namesOf(pistons));
     }),
     ringSets: kinds('ringSets', (part) => {
       const { oversize, rings = [] } = part;
@@ -178,12 +176,12 @@ export function stockOf(shed: Shed, options: StockOptions): Stock {
       // Impossible rings are refused here, where their set is still known.
       ringsFit(rings, [{ min: bore, max: bore }], engine);
       const step = oversize === undefined ? {} : { step: oversize };
-      return usableWhole('ringSets', part, { ...step, rings });
+      return usableWhole('ringSets', part, shed, { ...step, rings });
     }),
     shells: [
       ...kinds('shells', (part) => {
         const { fits, undersize, wall } = part;
-        return usableWhole('shells', part, {
+        return usableWhole('shells', part, shed, {
           ...(fits !== undefined && { fits }),
           ...(undersize !== undefined && { step: undersize }),
           ...(wall !== undefined && { wall: guardSpan('part.wall', wall, shellWall) }),
@@ -194,7 +192,12 @@ export function stockOf(shed: Shed, options: StockOptions): Stock {
     thrustWashers: [
       ...kinds('thrustWashers', (part) => {
         const { thickness } = part;
-        return usableWhole('thrustWashers', part, thickness === undefined ? {} : { thickness });
+        return usableWhole(
+          'thrustWashers',
+          part,
+          shed,
+          thickness === undefined ? {} : { thickness },
+        );
       }),
       ...washersToMake(made),
     ],
@@ -208,6 +211,8 @@ export function stockOf(shed: Shed, options: StockOptions): Stock {
       const stem = part.stem === undefined ? {} : { stem: spanOf(part.stem) };
       return stands && { ...wholeOf(stands), ready: stem };
     }),
-    otherParts: kinds('otherParts', (part) => usableWhole('otherParts', part, { of: part.kind })),
+    otherParts: kinds('otherParts', (part) =>
+      usableWhole('otherParts', part, shed, { of: part.kind }),
+    ),
   };
 }

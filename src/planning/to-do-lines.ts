@@ -8,6 +8,7 @@ import { describeOnceMore } from './describe-near.js';
 import { neededNext } from './describe-next.js';
 import { isNoneAsked, isPlanProven, sayEngines } from './describe-proof.js';
 import type { Build, Plan } from './plan-types.js';
+import { countInDoubt, onceSettled } from './purchase-doubts.js';
 import { sayCost } from './say-cost.js';
 import { type Line, NOTHING, oneLine, type Topic } from './topic.js';
 import { workIn } from './work-in.js';
@@ -133,10 +134,19 @@ export function buyLines({ shopping, cost: { currency } }: Plan): Topic {
   const amount = shopping.reduce((sum, { cost }) => sum + cost.amount, 0);
   const cost = sayCost({ amount, ...(currency !== undefined && { currency }) });
   const names = shopping.map(({ name, count }) => named(name, count));
+  const all = parts(shopping.reduce((sum, { count }) => sum + count, 0));
+  const doubted = countInDoubt(shopping);
+  if (doubted > 0) {
+    return oneLine(
+      `Buy for ${cost}: ${names.join('; ')}; ${doubted} of these only ${onceSettled(shopping)}.`,
+      `Buy ${all} for ${cost}, ${doubted} only ${onceSettled(shopping)}: see TO BUY.`,
+      `Buy ${all} for ${cost}, ${doubted} of them IN DOUBT: settle it first, see TO BUY.`,
+    );
+  }
   return oneLine(
     `Buy for ${cost}, and measure before anything is cut: ${names.join('; ')}.`,
     `Buy for ${cost}: ${names.join('; ')}.`,
-    `Buy ${parts(shopping.reduce((sum, { count }) => sum + count, 0))} for ${cost}: see TO BUY.`,
+    `Buy ${all} for ${cost}: see TO BUY.`,
   );
 }
 

@@ -46,6 +46,7 @@ export type {
   ShedDifference,
 } from './record/diff-types.js';
 export { emptyBoxes } from './record/empty-boxes.js';
+export { outsideLimits } from './record/outside-limits.js';
 export { workSchema } from './record/work-schema.js';
 export type { Section } from './sections.js';
 export type {

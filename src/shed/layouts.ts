@@ -24,6 +24,7 @@ export const misreadLayout = { by: 'kind', variants: [
   { fields: { kind: { oneOf: ['read again'] }, place: 'string', odd: oddReadingLayout } },
   { fields: { kind: { oneOf: ['readings apart'] }, place: 'string', readings: spanLayout } },
   { fields: { kind: { oneOf: ['at no step'] }, place: 'string', below: 'number' } },
+  { fields: { kind: { oneOf: ['as large as its bore'] }, place: 'string', size: 'number', oversize: 'number', bore: spanLayout } },
 ] } satisfies Layout;
 export const untilLayout = { oneOf: ['it is known which bearing seized', 'it is measured better', 'it is measured', 'it is straightened and measured', 'the odd reading is taken again'] } satisfies Layout;
 export const faultLayout = { oneOf: ['bent', 'cracked', 'frost-cracked', 'overheated', 'pitted', 'scored', 'spun'] } satisfies Layout;
@@ -89,13 +90,14 @@ export const triageReasonLayout = { by: 'kind', variants: [
   { fields: { kind: { oneOf: ['read again'] }, place: 'string', odd: oddReadingLayout } },
   { fields: { kind: { oneOf: ['readings apart'] }, place: 'string', readings: spanLayout } },
   { fields: { kind: { oneOf: ['at no step'] }, place: 'string', below: 'number' } },
+  { fields: { kind: { oneOf: ['as large as its bore'] }, place: 'string', size: 'number', oversize: 'number', bore: spanLayout } },
   notMeasuredLayout,
   tooFarLayout,
   { fields: { kind: { oneOf: ['measure again'] }, finding: findingLengthLayout } },
   { fields: { kind: { oneOf: ['measure sizes again'] }, of: { oneOf: ['bores', 'mains', 'rods'] }, places: { list: 'string' }, 'step?': 'number' } },
   { fields: { kind: { oneOf: ['fault'] }, fault: faultLayout, 'place?': 'string', 'found?': { oneOf: ['by a test'] }, consequence: consequenceLayout } },
   { fields: { kind: { oneOf: ['happened'] }, what: happeningLayout, consequence: consequenceLayout } },
-  { fields: { kind: { oneOf: ['journals'] }, journals: { oneOf: ['mains', 'rods'] }, plan: grindPlanLayout, 'soFar?': { oneOf: [true] }, 'ifTrue?': { oneOf: [true] }, 'promised?': 'number' } },
+  { fields: { kind: { oneOf: ['journals'] }, journals: { oneOf: ['mains', 'rods'] }, plan: grindPlanLayout, 'sound?': { list: { fields: { name: 'string', undersize: 'number' } } }, 'soFar?': { oneOf: [true] }, 'ifTrue?': { oneOf: [true] }, 'promised?': 'number' } },
   { fields: { kind: { oneOf: ['runout not known'] }, 'place?': 'string', 'runout?': 'number' } },
   { fields: { kind: { oneOf: ['reads as bent'] }, place: 'string', finding: findingLengthLayout } },
   { fields: { kind: { oneOf: ['which bearing seized'] }, 'cleared?': { oneOf: [true] } } },

@@ -1,9 +1,5 @@
-import {
-  type GrindPlan,
-  type GrindReason,
-  grindPlan,
-  type ServedGrindPlan,
-} from '../crankshaft/index.js';
+import { type GrindPlan, type GrindReason, grindPlan } from '../crankshaft/index.js';
+import { soundAlone } from '../crankshaft/internal.js';
 import type { Basis, Finding } from '../judging/index.js';
 import { holds } from '../judging/internal.js';
 import type { Shape } from '../measuring/index.js';
@@ -141,21 +137,12 @@ export function soundStep(
   steps: readonly Length[],
   fitted: FittedShells | undefined,
 ): Length | undefined {
-  const isGround =
-    plan.outcome === 'grind' &&
-    plan.journals.some((each) => each.name === name && each.work === 'grind');
-  if (!isGround) return undefined;
-  const planBy = (by: JournalKind) =>
-    grindPlan(grindRequest(by, steps, [{ name, shape, runout: journal.runout }], accuracy));
-  const first = planBy(journals);
-  const sizeAllowance = worthKeeping(first, [{ name, ...(fitted && { fitted }) }], accuracy);
-  const alone = sizeAllowance === undefined ? first : planBy({ ...journals, sizeAllowance });
-  return alone.outcome === 'use as it is' ? alone.undersize : undefined;
+  const requestBy = (by: JournalKind) =>
+    grindRequest(by, steps, [{ name, shape, runout: journal.runout }], accuracy);
+  const alone = grindPlan(requestBy(journals));
+  const sizeAllowance = worthKeeping(alone, [{ name, ...(fitted && { fitted }) }], accuracy);
+  const request = requestBy(
+    sizeAllowance === undefined ? journals : { ...journals, sizeAllowance },
+  );
+  return soundAlone(request, plan)[0]?.undersize;
 }
-
-/** Whether each journal that is to be ground is sound at a size of its own: then none has to be ground, if two sizes may stand on one crankshaft. */
-export const mayAllStay = (
-  { outcome, journals }: ServedGrindPlan,
-  isSound: (name: string) => boolean,
-): boolean =>
-  outcome === 'grind' && journals.every(({ name, work }) => work !== 'grind' || isSound(name));

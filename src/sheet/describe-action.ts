@@ -151,14 +151,8 @@ function describeGrind(
   const step = nameUndersize(plan.undersize, wording);
   const size = describeSpan(plan.target, 'length', wording.units);
   const left = describeStepsLeft(plan.stepsLeft, 'undersize');
-  const alone = new Map(
-    sound.map(({ name, undersize }) => [
-      name,
-      `${name} reads sound at ${nameUndersize(undersize, wording)}`,
-    ]),
-  );
   const order = `grind ${whichOf(plan, journals)} to ${step}: ${size}; ${left}`;
-  const told = tellSound(plan, alone, order, step);
+  const told = tellSound(plan, sound, order, wording);
   if (plan.inDoubt === undefined && plan.nearly === undefined) return told;
   return inDoubt(plan.inDoubt?.journals ?? [], plan.nearly?.journals ?? [], told);
 }

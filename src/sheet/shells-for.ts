@@ -1,13 +1,14 @@
 import type { ShellMatch } from '../bearings/index.js';
 import { oilClearanceLimits, rankShells, wallsToSuit } from '../bearings/internal.js';
 import type { GrindPlan, ServedGrindPlan } from '../crankshaft/index.js';
+import { groundWithOthers, mayAllStay } from '../crankshaft/internal.js';
 import type { Span } from '../judging/index.js';
 import { guardBandOf, holds, spanOf } from '../judging/internal.js';
 import type { Shape } from '../measuring/index.js';
 import { maximumMatching } from '../numerics/index.js';
 import type { Length } from '../quantities/index.js';
 import { certaintyOf, type JournalKind, own, type ShellPairs, sameStep } from '../reading/index.js';
-import { type Measured, mayAllStay } from './bearing-plan.js';
+import type { Measured } from './bearing-plan.js';
 import type { FittedShells } from './inspect-fitted.js';
 import type { BearingSheet } from './sheet.js';
 
@@ -59,9 +60,10 @@ export function asAllMayStay(
   bearings: readonly Bearing[],
   matchesNow: (place: number) => readonly ShellMatch[],
 ): readonly AsItIs[] {
-  const sound = new Map(bearings.map(({ name, soundAt }) => [name, soundAt]));
-  if (plan.outcome === 'none' || !mayAllStay(plan, (name) => sound.get(name) !== undefined))
-    return [];
+  const sound = bearings.flatMap(({ name, soundAt: undersize }) =>
+    undersize === undefined ? [] : [{ name, undersize }],
+  );
+  if (plan.outcome === 'none' || !mayAllStay(groundWithOthers(plan, sound))) return [];
   const sizes = bearings.map(({ soundAt }) => soundAt ?? plan.undersize);
   const given = handOut(
     shelf,

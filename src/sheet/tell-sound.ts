@@ -1,26 +1,26 @@
 import type { ServedGrindPlan } from '../crankshaft/index.js';
+import {
+  groundWithOthers,
+  mayAllStay,
+  type SoundAlone,
+  saySoundAlone,
+} from '../crankshaft/internal.js';
 import type { ServedBorePlan } from '../cylinders/index.js';
 import { nameOversize } from '../cylinders/internal.js';
 import type { Wording } from '../judging/index.js';
 import type { Action } from './action-types.js';
-import { mayAllStay } from './bearing-plan.js';
 
 /** An order to grind with the journals that read sound as they are: where all of them do, nothing has to be ground. */
 export function tellSound(
   plan: ServedGrindPlan,
-  sound: ReadonlyMap<string, string>,
+  sound: readonly SoundAlone[],
   order: string,
-  step: string,
+  wording: Wording,
 ): string {
-  if (sound.size === 0) return order;
-  const told = [...sound.values()].join(', ');
-  if (!mayAllStay(plan, (name) => sound.has(name))) {
-    return `${order}; ${told}: ask the grinder whether the others can be ground alone, with the webs marked`;
-  }
-  const others = plan.journals.some(({ name }) => !sound.has(name))
-    ? `, the others at ${step}`
-    : '';
-  return `${told}${others}: with a pair of shells of each size, and the webs marked, none needs grinding, if the manual allows two sizes on one crankshaft; else ${order}`;
+  const all = groundWithOthers(plan, sound);
+  const told = saySoundAlone(all, wording);
+  if (told === undefined) return order;
+  return mayAllStay(all) ? `${told}; else ${order}` : `${order}; ${told}`;
 }
 
 /** An order to bore with the cylinders that read sound as they are: where all of them do, nothing has to be bored. */

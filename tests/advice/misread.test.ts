@@ -1,5 +1,7 @@
+import { planBuilds, planReport } from 'crankwright/planning';
 import { describePart, readShed, triage } from 'crankwright/shed';
 import { describe, expect, it } from 'vitest';
+import { flowing } from '../pages/pages.js';
 import { spoiltShed } from '../shed/sheds.js';
 import type { Json } from '../sheet/sheets.js';
 
@@ -78,5 +80,41 @@ describe('a journal that reads round and straight at no step', () => {
     expect(at('1.6221 in')).not.toContain('at no step');
     expect(at('1.6219 in')).toContain('at no step');
     expect(at('1.6148 in')).not.toContain('at no step');
+  });
+});
+
+describe('a piston that reads as large as the bore its set is made for', () => {
+  // The standard bore of these sheds is 3.0000 to 3.0005 in.
+  const reads = (size: string) => ({ 'pistonSets[0].pistons[0].diameter': size });
+  const name = 'pistons A';
+
+  it('is read again before the set is called spare', () => {
+    const part = partOf(name, reads('3.0010 in'));
+    expect(part.disposition).toBe('undecided');
+    const text = told(name, reads('3.0010 in')).join('\n');
+    expect(text).toContain('undecided until the odd reading is taken again');
+    expect(text).toContain(
+      'read it again: it reads 3.0010 in, and a bore of standard size is 3.0000 to 3.0005 in; every piston is smaller than its bore',
+    );
+    expect(text).not.toContain('no block here takes this set');
+  });
+
+  it('is named just as one that is as large as the smallest bore, and not below that', () => {
+    const kinds = (size: string) => partOf(name, reads(size)).because.map(({ kind }) => kind);
+    expect(kinds('3.0000 in')).toContain('as large as its bore');
+    expect(kinds('2.9999 in')).not.toContain('as large as its bore');
+  });
+
+  it('is compared with the bore of the oversize of its set', () => {
+    const over = { ...reads('3.0010 in'), 'pistonSets[0].oversize': '10 over' };
+    expect(partOf(name, over).because.map(({ kind }) => kind)).not.toContain(
+      'as large as its bore',
+    );
+  });
+
+  it('is among what to measure first, and no engine counts on it', async () => {
+    const page = flowing(planReport(await planBuilds(readShed(spoiltShed(reads('3.0010 in'))))));
+    expect(page).not.toContain('Spare: pistons A');
+    expect(page).toContain('Undecided until the odd reading is taken again: pistons A (piston set');
   });
 });

@@ -187,7 +187,7 @@ describe('a crankshaft that no shop on the list grinds', () => {
       'What is left over may do instead, after work that no shop on the list offers: crankshaft A (grinding rod journals). Ask a shop, and put its price under machining.',
     );
     expect(page).toContain(
-      'Kept aside, as no shop on the list does the work that puts it right: crankshaft A (crankshaft; needs grinding rod journals; not crack-tested)',
+      'Kept aside, as no shop on the list does the work that puts it right: crankshaft A (crankshaft; scored; needs grinding rod journals; not crack-tested)',
     );
   });
 });
@@ -201,6 +201,27 @@ describe('an odd reading of a part that comes first', () => {
     const { page } = await planned({ bores });
     expect(page).toMatch(
       /MEASURE FIRST .* block A: [^;]*cylinder 2: read this one again, at station 0\.7500 in, angle 60 deg: 3\.0103 in/,
+    );
+  });
+});
+
+describe('a crankshaft left over', () => {
+  it('is named with the fault of its journal, though that was measured, and with what its engine did', async () => {
+    const shed = shedOf({});
+    const [good, rods] = [shed.crankshafts?.[0], shed.rods?.[0]];
+    if (!good || !rods) throw new Error('the shed has a crankshaft and rods');
+    const [one, two] = good.rodJournals ?? [];
+    const scored = {
+      ...good,
+      name: 'crankshaft B',
+      from: 'engine B',
+      rodJournals: [{ ...one, faults: ['scored'] }, two],
+    };
+    const threw = { ...rods, name: 'rods B', from: 'engine B', happened: ['thrown rod'] };
+    const all = { ...shed, crankshafts: [good, scored], rods: [rods, threw] } as typeof shed;
+    const page = flowing(planReport(await planBuilds(all)));
+    expect(page).toContain(
+      'crankshaft B (crankshaft; scored; needs grinding rod journals; engine B threw a rod (rods B); not crack-tested)',
     );
   });
 });

@@ -47,4 +47,27 @@ describe('an order that only a rule of thumb asks for', () => {
     expect(text.slice(text.indexOf('MACHINING ORDERS'))).toMatch(doubt);
     expect(flowing(buildSheet(plan, { format: 'text' }))).toMatch(doubt);
   });
+
+  it('puts in doubt what is bought for it, and nothing else', async () => {
+    const offer = (part: object) => ({ ...part, price: eur(90) });
+    const { pistonSets = [], ringSets = [], ...bare } = worn;
+    const [set, ring, shell] = [pistonSets[0], ringSets[0], single.shells?.[0]];
+    const toBuy = {
+      pistonSets: [offer({ ...set })],
+      ringSets: [offer({ ...ring })],
+      shells: [offer({ ...shell, name: 'new shells' })],
+    };
+    const plan = await planBuilds({ ...bare, shells: [], toBuy } as unknown as Shed);
+    expect(plan.shopping).toHaveLength(3);
+    const text = flowing(planReport(plan));
+    const settled = 'once it is settled whether grey block is bored';
+    const [todo = '', rest = ''] = text.split('HOW SURE IT IS');
+    expect(todo).toMatch(new RegExp(`2 (?:of these )?only ${settled}`));
+    const bought = /TO BUY(.*?)MACHINING ORDERS/.exec(rest)?.[1] ?? '';
+    const doubts = bought.split(' EUR').map((after) => after.startsWith('; IN DOUBT: buy it only'));
+    expect(doubts).toEqual([false, true, true, false]);
+    expect(flowing(buildSheet(plan, { format: 'text' }))).toContain(
+      `IN DOUBT: buy it only ${settled}`,
+    );
+  });
 });

@@ -17,8 +17,9 @@ import type { Shed } from '../shed.js';
 import { guardToday } from '../today.js';
 import { rawShed } from '../write-shed.js';
 import { type PlacedBox, partOfBoxes } from './boxes-in-parts.js';
-import { builtIn } from './built-in.js';
+import { namesInShed, takenFor } from './built-in.js';
 import { changePart, notThere, workInWords } from './change-part.js';
+import { outsideIn } from './outside-limits.js';
 import { type CamePart, readWork, type WorkFile } from './work-file.js';
 
 /**
@@ -30,7 +31,8 @@ import { type CamePart, readWork, type WorkFile } from './work-file.js';
  * its places; besides `what` was done in words, what was `done` (`work`, and the `step` and the `places`, by default
  * all), and the faults that are `repaired`. `on` and `by` say when and by whom. Or it holds the `boxes` of a build
  * sheet that `buildBoxes` gave, filled in; empty ones are passed over. With `builtInto` the parts that it `takes`
- * are marked as built into that engine: no plan takes them any more.
+ * are marked as built into that engine: no plan takes them any more. Where a reading lies outside the limits in its own
+ * box, which `outsideLimits` lists, the readings come into the shed and no part is marked: the engine does not fit together.
  *
  * The result is a shed as `readShed` gives it: `writeShed` gives its file, with only that changed, and with the readings
  * of a CSV in it.
@@ -125,11 +127,12 @@ class Record {
     }
   }
 
-  /** Marks what is built into the engine. */
+  /** Marks what is built into the engine, unless it does not fit together. */
   build(): void {
     if (this.#file.builtInto === undefined) return;
     const refuse = (path: string, message: string) => this.problems.push({ path, message });
-    this.value = builtIn(this.value, this.#file, refuse);
+    const fate = outsideIn(this.#file).length === 0 ? 'in' : 'for';
+    this.value = takenFor(this.value, this.#file, fate, refuse);
   }
 
   /** Keeps the clearances that were checked in the history of the block. */
@@ -169,10 +172,9 @@ class Record {
   #partNamed(name: string, path: string): RawPart | undefined {
     const all = rawParts(this.value).filter((each) => !each.path.startsWith('toBuy.'));
     // Of several alike, those that the engine takes were measured, not those on the shelf.
-    const apart = `${name} in ${this.#file.builtInto}`;
-    const found =
-      all.find(({ part }) => nameOf(part) === apart) ??
-      all.find(({ part }) => nameOf(part) === name);
+    const [found] = namesInShed(name, this.#file).flatMap((each) =>
+      all.filter(({ part }) => nameOf(part) === each),
+    );
     if (found === undefined) {
       const names = all.map(({ part }) => nameOf(part));
       this.problems.push({ path, message: notThere(name, names, 'a part of the shed') });

@@ -28,6 +28,8 @@ export interface Box {
   readonly feature: string;
   readonly station?: string;
   readonly angle?: string;
+  /** What a box of a build sheet says that it may measure. */
+  readonly mayBe?: string;
   readonly reading: string;
 }
 

@@ -15,5 +15,11 @@ export function describeMisread(reason: Misread, wording: Wording): string {
     }
     case 'at no step':
       return `${place}: read it again: round, yet ${say(reason.below, 'length', wording.units)} below standard, which is no step; a whole turn of the thimble (0.025 in or 0.5 mm) is easily miscounted. If it reads the same again, list both readings`;
+    case 'as large as its bore': {
+      const { size, oversize, bore } = reason;
+      const step =
+        oversize === 0 ? 'of standard size' : `${say(oversize, 'length', wording.units)} over`;
+      return `${place}: read it again: it reads ${say(size, 'length', wording.units)}, and a bore ${step} is ${describeSpan(bore, 'length', wording.units)}; every piston is smaller than its bore. If it reads the same again, this set is of another oversize`;
+    }
   }
 }

@@ -1,4 +1,5 @@
 import { describeGrindPlan } from '../../crankshaft/index.js';
+import { groundWithOthers, saySoundAlone } from '../../crankshaft/internal.js';
 import { describeBorePlan } from '../../cylinders/index.js';
 import type { Wording } from '../../judging/index.js';
 import { NANOMETRE, noteOf, say, sayFinding } from '../../judging/internal.js';
@@ -32,11 +33,12 @@ export function describeReason(
     case 'journals':
       return labelled(
         `${journalWords(reason.journals)}${reason.soFar ? SO_FAR : ''}${sayRunout(reason, wording)}`,
-        describeGrindPlan(reason.plan, wording),
+        [...describeGrindPlan(reason.plan, wording), ...tellSound(reason, wording)],
       );
     case 'read again':
     case 'readings apart':
     case 'at no step':
+    case 'as large as its bore':
       return [describeMisread(reason, wording)];
     case 'too far off':
       return [describeFar(reason, wording)];
@@ -106,16 +108,22 @@ export function obstacle(reason: TriageReason, { section, jobs }: TriagedPart): 
   }
 }
 
+/** What may be done instead of grinding journals that are sound by themselves. */
+function tellSound({ plan, sound = [] }: JournalsReason, wording: Wording): readonly string[] {
+  if (plan.outcome === 'none') return [];
+  const told = saySoundAlone(groundWithOthers(plan, sound), wording);
+  return told === undefined ? [] : [told];
+}
+
 /** On what runout of a bent crankshaft a plan for its journals counts. */
-function sayRunout(
-  { ifTrue, promised }: Extract<TriageReason, { readonly kind: 'journals' }>,
-  { units }: Wording,
-): string {
+function sayRunout({ ifTrue, promised }: JournalsReason, { units }: Wording): string {
   if (ifTrue) return ', if it comes back true';
   return promised === undefined
     ? ''
     : `, with the runout of ${say(promised, 'length', units)} that the shop promises`;
 }
+
+type JournalsReason = Extract<TriageReason, { readonly kind: 'journals' }>;
 
 type FaultReason = Extract<TriageReason, { readonly kind: 'fault' }>;
 

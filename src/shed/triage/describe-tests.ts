@@ -27,7 +27,7 @@ export function describeTest(test: NeededTest, part: Tested, wording: Wording): 
         ? 'check it for bend and twist before use: it would be scrap, but your tests cleared it of heat, and heat bends a rod'
         : 'check it for bend and twist once it is straight';
     case 'softening test':
-      return `test the journal of the bearing that seized for softening before you grind or use it: ${test.because.map((each) => sayTrouble(each, part.name)).join(', and ')}`;
+      return `test the journal of the bearing that seized for softening before you grind or use it: ${sayTroubles(test.because, part.name)}`;
     case 'measure its margins':
       return `measure the margin that refacing leaves, on the worst valve first: ${tooThin(test, wording)}`;
     case 'measure its seats':
@@ -43,7 +43,7 @@ export function whyFirst(
 ): string {
   const why =
     because.length > 0
-      ? [...new Set(because.map((each) => sayTrouble(each, name)))].join(', and ')
+      ? sayTroubles(because, name)
       : section === 'crankshafts'
         ? 'no crack test of it is listed'
         : 'before you pay for its work';
@@ -58,6 +58,10 @@ const DID: { readonly [W in Trouble['what']]: string } = {
   ...HAPPENED,
   'spun shells': 'spun its shells',
 };
+
+/** What happened to a part or its donor, each once. */
+export const sayTroubles = (because: readonly Trouble[], name: string): string =>
+  [...new Set(because.map((each) => sayTrouble(each, name)))].join(', and ');
 
 /** `its engine threw a rod`; `donor C threw a rod (crankshaft C)`. */
 function sayTrouble({ what, part, from }: Trouble, name: string): string {
@@ -81,8 +85,8 @@ export function sayTestedFirst(tests: readonly NeededTest[], part: Tested): read
   return tests
     .filter(({ when }) => when === 'first')
     .map((test) => {
-      const why = [...new Set(test.because.map((each) => sayTrouble(each, part.name)))];
-      const reason = why.length > 0 ? ` (${why.join(', and ')})` : '';
+      const why = sayTroubles(test.because, part.name);
+      const reason = why === '' ? '' : ` (${why})`;
       const which = part.section === 'rods' ? 'them' : 'it';
       return `have ${which} crack-tested first${reason}${unlessTested(part.section, test)}${soften}`;
     });

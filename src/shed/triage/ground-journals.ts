@@ -1,4 +1,5 @@
 import { type GrindPlan, grindPlan, type ServedGrindPlan } from '../../crankshaft/index.js';
+import { soundAlone } from '../../crankshaft/internal.js';
 import type { Finding, Span } from '../../judging/index.js';
 import { journalShapeLimits, judgeShape, type KnownShape } from '../../measuring/internal.js';
 import type { Length, UnitSystem } from '../../quantities/index.js';
@@ -70,6 +71,8 @@ export function groundFrom(
   const [best, known] = [grindPlan(estimate), grindPlan(requestBy(accuracy))];
   // What only an undecided reading condemns is not condemned.
   const plan = best.outcome === 'none' ? known : best;
+  // How a bent crankshaft will read once it is straight is not known.
+  const sound = 'runout' in judged ? [] : soundAlone(requestBy(accuracy), plan);
   const nearly = plan.outcome === 'none' ? plan.nearly : undefined;
   return {
     ways,
@@ -80,6 +83,7 @@ export function groundFrom(
         kind: 'journals',
         journals: kind,
         plan,
+        ...(sound.length > 0 && { sound }),
         ...(ifTrue && { ifTrue: true as const }),
         ...(judged.runout !== undefined && { promised: judged.runout }),
       },

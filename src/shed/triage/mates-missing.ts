@@ -40,6 +40,6 @@ function readinessOf(shed: Shed, section: Section, part: Part): Readiness<unknow
     case 'valveSets':
       return readyValves(part, shed);
     default:
-      return readyWhole(section, part);
+      return readyWhole(section, part, shed);
   }
 }

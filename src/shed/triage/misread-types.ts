@@ -27,4 +27,16 @@ export type Misread =
       readonly place: string;
       /** How far below standard it reads [m]. */
       readonly below: Length;
+    }
+  | {
+      /** A piston reads as large as the bore that its set is made for, or larger. */
+      readonly kind: 'as large as its bore';
+      /** The piston. */
+      readonly place: string;
+      /** What it reads [m]. */
+      readonly size: Length;
+      /** The oversize of its set; 0 for standard [m]. */
+      readonly oversize: Length;
+      /** The bore of that oversize [m]. */
+      readonly bore: Span<Length>;
     };

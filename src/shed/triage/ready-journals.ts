@@ -145,6 +145,9 @@ const measuredSoFar = ({
 }): readonly TriageReason[] =>
   known.length === 0
     ? []
-    : of.because.map((reason) =>
-        reason.kind === 'journals' ? { ...reason, soFar: true as const } : reason,
-      );
+    : of.because.map((reason) => {
+        if (reason.kind !== 'journals') return reason;
+        // What the others will ask for is not known.
+        const { sound, ...its } = reason;
+        return { ...its, soFar: true as const };
+      });

@@ -18,6 +18,7 @@ import type {
 import { mended } from './mended.js';
 import { notKnown, notSized } from './not-measured.js';
 import { readyHousings } from './ready-housings.js';
+import { pistonsTooLarge } from './ready-pistons.js';
 import { seenFaults } from './seen-faults.js';
 import type { Job, TriageReason } from './triage-types.js';
 import type { Readiness, Shop } from './ways.js';
@@ -150,9 +151,9 @@ function measureAgain(finding: Finding<'length'> | undefined): readonly TriageRe
 }
 
 /** Works out whether any other part can be used: it can, unless a fault makes it scrap, or its size is not known. */
-export function readyWhole(section: Section, part: Part): Readiness<ReadyWhole> {
+export function readyWhole(section: Section, part: Part, shop: Shop): Readiness<ReadyWhole> {
   const { scrap, repairs, because: seen } = seenFaults(section, part);
-  const unread = unreadOf(section, part);
+  const unread = unreadOf(section, part, shop);
   const because = [...seen, ...unread];
   if (scrap) return { findings: [], because };
   return unread.length > 0
@@ -160,8 +161,8 @@ export function readyWhole(section: Section, part: Part): Readiness<ReadyWhole> 
     : { ready: { repairs }, findings: [], because };
 }
 
-/** What of a piston set, ring set, pair of shells or thrust washer is not known and must be. */
-function unreadOf(section: Section, part: Part): readonly TriageReason[] {
+/** What of a piston set, ring set, pair of shells or thrust washer is not known and must be, or cannot be right. */
+function unreadOf(section: Section, part: Part, shop: Shop): readonly TriageReason[] {
   switch (section) {
     case 'pistonSets': {
       const { oversize, pistons } = part as PistonSetPart;
@@ -169,6 +170,7 @@ function unreadOf(section: Section, part: Part): readonly TriageReason[] {
       return [
         ...notKnown('oversize', oversize),
         ...(sizes ? notSized('pistons', sizes) : notKnown('pistons', pistons)),
+        ...pistonsTooLarge(part as PistonSetPart, shop),
       ];
     }
     case 'ringSets':

@@ -137,6 +137,13 @@ export type TriageReason =
       readonly journals: 'rods' | 'mains';
       /** The smallest step that serves them all, with its own reasons. */
       readonly plan: GrindPlan;
+      /** Journals that it grinds only to agree with the others; absent if there are none. */
+      readonly sound?: readonly {
+        /** Which one. */
+        readonly name: string;
+        /** The undersize that it is sound at by itself [m]. */
+        readonly undersize: Length;
+      }[];
       /** Whether that is only of those journals that were measured to the end. */
       readonly soFar?: true;
       /** Whether that holds only if a bent crankshaft comes back true. */

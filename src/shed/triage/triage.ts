@@ -161,7 +161,7 @@ function readinessOf(shed: Shed, section: Section, part: Part): Worked {
     case 'valveSets':
       return worked(readyValves(part, shed), repairsOf);
     default:
-      return worked(readyWhole(section, part), repairsOf);
+      return worked(readyWhole(section, part, shed), repairsOf);
   }
 }
 

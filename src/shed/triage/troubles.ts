@@ -1,7 +1,8 @@
 import type { Happening } from '../../reading/index.js';
+import { everyFault } from '../every-fault.js';
 import type { Part } from '../part.js';
 import { SECTIONS } from '../sections.js';
-import type { CrankshaftPart, Shed } from '../shed.js';
+import type { Shed } from '../shed.js';
 
 /** Something that happened to a part of the shed. */
 export interface Trouble {
@@ -24,7 +25,10 @@ export function troublesIn(shed: Shed): readonly Trouble[] {
   return [
     ...parts.flatMap((part) => {
       const { name, from, happened = [] } = part;
-      const all = [...happened, ...(hasSpun(part) ? (['spun shells'] as const) : [])];
+      const all = [
+        ...happened,
+        ...(everyFault(part).includes('spun') ? (['spun shells'] as const) : []),
+      ];
       return all.map((what) => ({ what, part: name, ...(from !== undefined && { from }) }));
     }),
     ...cores,
@@ -37,9 +41,4 @@ export function troublesOf({ name, from }: Part, troubles: readonly Trouble[]): 
     ...troubles.filter((each) => each.part === name),
     ...troubles.filter((each) => each.part !== name && from !== undefined && each.from === from),
   ];
-}
-
-function hasSpun(part: Part & Partial<CrankshaftPart>): boolean {
-  const places = [...(part.mainJournals ?? []), ...(part.rodJournals ?? [])];
-  return [part, ...places].some(({ faults }) => faults?.includes('spun'));
 }

@@ -1,8 +1,6 @@
 import { clearanceLeft, shellWall } from '../../bearings/internal.js';
 import { guardSpan, spanOf } from '../../judging/internal.js';
 import {
-  accuracyOf,
-  at20C,
   gapOf,
   type Known,
   marginOf,
@@ -14,7 +12,6 @@ import {
 } from '../../reading/index.js';
 import { groupsIn } from '../groups.js';
 import type { Part } from '../part.js';
-import { pistonsOf } from '../places-of.js';
 import type { Section } from '../sections.js';
 import type { Parts, Shed } from '../shed.js';
 import { matesMissing } from './mates-missing.js';
@@ -22,6 +19,7 @@ import { ofPart } from './of-part.js';
 import { readyBlock } from './ready-block.js';
 import { readyCrankshaft } from './ready-crankshaft.js';
 import { readyRods } from './ready-others.js';
+import { pistonSizes } from './ready-pistons.js';
 import type { Readiness } from './ways.js';
 
 /** The section without a part that fits a given part, if there is one. */
@@ -33,7 +31,6 @@ export type Unmatched = (section: Section, part: Part) => Section | undefined;
  */
 export function unmatchedIn(shed: Shed): Unmatched {
   const { engine } = shed;
-  const accuracy = accuracyOf(shed);
   const all = <S extends Section>(section: S) =>
     [...(shed[section] ?? []), ...(shed.toBuy?.[section] ?? [])] as readonly Parts[S][number][];
   const ready = <P extends Part, R>(parts: readonly P[], get: (part: P) => R | undefined) =>
@@ -109,9 +106,7 @@ export function unmatchedIn(shed: Shed): Unmatched {
       case 'pistonSets': {
         const set = part as Parts['pistonSets'][number];
         const { oversize } = set;
-        const sizes = pistonsOf(set, engine).map(
-          ({ diameter }) => diameter && spanOf(at20C(diameter, 'pistons', accuracy)),
-        );
+        const sizes = pistonSizes(set, shed);
         const { limits } = own(engine.bores.pistonClearance);
         return withMate(section, 'blocks', () =>
           blocks.some(({ bores }) =>

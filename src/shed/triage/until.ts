@@ -9,7 +9,12 @@ export type Until =
   | 'it is straightened and measured'
   | 'it is known which bearing seized';
 
-const MISREAD: readonly TriageReason['kind'][] = ['read again', 'readings apart', 'at no step'];
+const MISREAD: readonly TriageReason['kind'][] = [
+  'read again',
+  'readings apart',
+  'at no step',
+  'as large as its bore',
+];
 
 /** Whether a reason is a reading that can hardly be right. */
 export const isMisread = (reason: TriageReason): reason is Misread => MISREAD.includes(reason.kind);

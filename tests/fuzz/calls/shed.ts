@@ -4,6 +4,7 @@ import {
   diffSheds,
   emptyBoxes,
   newShed,
+  outsideLimits,
   readingsToFill,
   readShed,
   shedSchema,
@@ -206,6 +207,10 @@ export const shedCalls = {
       '`readShed` does not read the file': refused('shed, line 1', 'version: 1'),
       'no file': refused('shed'),
     },
+  }),
+  outsideLimits: calls(outsideLimits, {
+    sound: [[boxes], [JSON.stringify(boxes)]],
+    provoked: { 'the record cannot be read': refused('work', 7) },
   }),
   emptyBoxes: calls(emptyBoxes, {
     sound: [[boxes], [JSON.stringify(boxes)]],
