@@ -18,7 +18,7 @@ export type {
   ValvesData,
 } from './assembly-data.js';
 export { assemblySchema } from './assembly-schema.js';
-export { belowAtNoStep } from './at-no-step.js';
+export { aboveAtNoStep, belowAtNoStep } from './at-no-step.js';
 export { bareSteps, stepsIn } from './bare-steps.js';
 export {
   type Bench,

@@ -1,4 +1,4 @@
-import type { ShellMatch, UndersizeMismatch } from '../bearings/index.js';
+import type { ShellMatch } from '../bearings/index.js';
 import type { NearlyServes, ServedGrindPlan } from '../crankshaft/index.js';
 import type { ServedBorePlan } from '../cylinders/index.js';
 import type { Finding, Span } from '../judging/index.js';
@@ -9,27 +9,10 @@ import type { Happening } from '../reading/index.js';
 import type { AssemblyAction } from './assembly-actions.js';
 import type { RingReport } from './inspect-cylinder.js';
 import type { FilmReport } from './inspect-film.js';
+import type { WhenShells, WrongShells } from './shell-action-types.js';
 import type { Unsettled } from './unsettled.js';
 import type { ValveAction } from './valve-actions.js';
-
-/** Shells found on a journal of another undersize. */
-export interface WrongShells {
-  /** Take them out: running the engine would wreck it. */
-  readonly kind: 'wrong shells';
-  /** The bearing they were found in. */
-  readonly bearing: string;
-  /** Their name on the shelf. */
-  readonly shells: string;
-  /** The undersize they are made for [m]. */
-  readonly undersize: Length;
-  /** The undersize that the journal is ground to [m]. */
-  readonly journalUndersize: Length;
-  /** How the clearance shows it. */
-  readonly explanation: UndersizeMismatch;
-}
-
-/** When shells are needed: in any case, or by what is decided on the grinding. */
-export type WhenShells = 'in any case' | 'if ground' | 'if none is ground';
+import type { Wait } from './waiting.js';
 
 /** One thing to do, by its `kind`, with the finding behind it. */
 export type Action =
@@ -233,13 +216,22 @@ export type Action =
       readonly clearance: Span<Length>;
     }
   | {
-      /** A journal reads round and straight at no step: most likely the thimble was read a turn off. */
+      /** A journal reads round and straight at no step, or above standard: most likely the thimble was read a turn off. */
       readonly kind: 'odd size';
       /** Which bearing. */
       readonly bearing: string;
-      /** How far it is below standard [m]. */
+      /** How far it is below standard; negative above it [m]. */
       readonly below: Length;
     }
+  | {
+      /** A bore reads round and straight, and yet where no boring and no wear takes it. */
+      readonly kind: 'odd bore';
+      /** Which cylinder. */
+      readonly cylinder: string;
+      /** How far it is above standard [m]. */
+      readonly above: Length;
+    }
+  | Wait
   | {
       /** The clearance of the piston is outside its limits. */
       readonly kind: 'wrong piston';

@@ -7,7 +7,7 @@ import {
   oddSizeActions,
   readAgainActions,
 } from './bearing-actions.js';
-import { boreActions } from './cylinder-actions.js';
+import { boreActions, oddBoreActions } from './cylinder-actions.js';
 import type { Inspection } from './inspect.js';
 import { filmFails } from './inspect-film.js';
 import type { OilReport } from './inspect-oil.js';
@@ -36,7 +36,7 @@ export function actionsFrom(inspection: Inspection): readonly Action[] {
   guardLayout('inspection', inspection, inspectionLayout, 'inspect');
   const { rods, mains, endPlay, oil, happened } = inspection;
   const groups = [mains, rods].filter((group) => group !== undefined);
-  const crankshaft = bearingActions(groups);
+  const crankshaft = bearingActions(groups, inspection.notFilledIn);
   const cylinders = boreActions(inspection);
   const machined = [
     ...(crankshaft.some(({ kind }) => kind === 'grind') ? ['crankshaft' as const] : []),
@@ -51,6 +51,7 @@ export function actionsFrom(inspection: Inspection): readonly Action[] {
     ...dangerActions(inspection.assembly),
     ...readAgainActions([...groups.flatMap(({ bearings }) => bearings), ...inspection.cylinders]),
     ...groups.flatMap(oddSizeActions),
+    ...oddBoreActions(inspection),
     ...endPlayActions(endPlay),
     ...groups.flatMap(fittedShellActions),
     ...inspection.unsettled.map((each) => ({ kind: 'measure again' as const, ...each })),

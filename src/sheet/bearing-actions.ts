@@ -1,18 +1,27 @@
 import type { ShellMatch } from '../bearings/index.js';
 import { holds } from '../judging/internal.js';
 import type { Length } from '../quantities/index.js';
-import type { Action, WhenShells } from './action-types.js';
+import type { Action } from './action-types.js';
 import type { BearingGroupReport, BearingReport } from './inspect-bearings.js';
-import { type FittedShells, mismatchOf } from './inspect-fitted.js';
+import { isInterference, mismatchOf } from './inspect-fitted.js';
+import type { NotFilledIn } from './sheet.js';
+import type { WhenShells } from './shell-action-types.js';
+import { hasWork, misreadIn, unsettledOf, waitFor } from './waiting.js';
 
 /** Work on the crankshaft and its shells, mains before rods. Nothing is decided on one that was misread; nothing is machined on one that is bent or past saving. */
-export function bearingActions(groups: readonly BearingGroupReport[]): readonly Action[] {
-  const isMisread = groups.some(({ bearings }) =>
-    bearings.some(({ readAgain, oddSize }) => readAgain || oddSize !== undefined),
-  );
-  if (isMisread) return [];
-  const bent = groups.flatMap(({ bearings }) => bearings.flatMap(bentActions));
-  const lost = groups.flatMap(({ kind: journals, plan }): Action[] =>
+export function bearingActions(
+  all: readonly BearingGroupReport[],
+  notFilledIn: NotFilledIn = {},
+): readonly Action[] {
+  const misread = misreadIn(all);
+  if (misread.length > 0) return all.some(hasWork) ? waitFor('crankshaft', misread, true) : [];
+  const [held, groups] = [all.filter(isHeld), all.filter((group) => !isHeld(group))];
+  const waiting = [
+    ...held.flatMap((group) => waitFor(group.kind, unsettledOf(group), true)),
+    ...groups.filter(hasWork).flatMap(({ kind }) => waitFor(kind, notFilledIn[kind] ?? [], false)),
+  ];
+  const bent = all.flatMap(({ bearings }) => bearings.flatMap(bentActions));
+  const lost = all.flatMap(({ kind: journals, plan }): Action[] =>
     plan.outcome === 'none'
       ? [
           {
@@ -25,13 +34,14 @@ export function bearingActions(groups: readonly BearingGroupReport[]): readonly 
       : [],
   );
   // How a bent one cleans up is told by what is read once it is straight.
-  const mayBeBent = groups.some(({ bearings }) => bearings.some((each) => each.bent));
+  const mayBeBent = all.some(({ bearings }) => bearings.some((each) => each.bent));
   if (mayBeBent) return bent;
   if (lost.length > 0) return lost;
   const buying = groups.flatMap(buyActions);
   const [choices, orders] = [groups.filter(isChoice), groups.filter((group) => !isChoice(group))];
   const grinding = orders.flatMap(grindActions);
   return [
+    ...waiting,
     ...(choices.length > 0 || grinding.length > 0 || buying.length > 0
       ? [{ kind: 'compare the housings' as const, journals: groups.map(({ kind }) => kind) }]
       : []),
@@ -44,6 +54,10 @@ export function bearingActions(groups: readonly BearingGroupReport[]): readonly 
     ),
   ];
 }
+
+/** Whether journals are not ground, and no shells are bought for them, before a reading is settled. */
+const isHeld = (group: BearingGroupReport): boolean =>
+  hasWork(group) && unsettledOf(group).length > 0;
 
 /** Readings to take again, journal by journal. */
 export const readAgainActions = (
@@ -87,15 +101,6 @@ export function fittedShellActions({ plan, bearings }: BearingGroupReport): Acti
   });
 }
 
-/** No undersize explains why it cannot turn: a reading, a cap or a housing is wrong. */
-const isInterference = ({ explanation }: FittedShells): boolean =>
-  explanation.finding.value < 0 && !('mismatch' in explanation);
-
-/** Whether readings must be settled before shells are bought for a bearing. */
-const isUnsettled = ({ fitted }: BearingReport): boolean =>
-  fitted !== undefined &&
-  (fitted.housingToBlame !== undefined || !fitted.agrees || isInterference(fitted));
-
 /** Whether all may stay as they are, each with shells of its own size. */
 const isChoice = ({ bearings }: BearingGroupReport): boolean =>
   bearings.some(({ asItIs }) => asItIs !== undefined);
@@ -111,7 +116,7 @@ function whenOf(group: BearingGroupReport): WhenShells {
 /** Shells come before the wheel: an old engine may have none of that undersize. */
 function buyActions(group: BearingGroupReport): Action[] {
   const { kind: journals, plan, pairsToBuy: pairs, bearings } = group;
-  if (plan.outcome === 'none' || pairs === 0 || bearings.some(isUnsettled)) return [];
+  if (plan.outcome === 'none' || pairs === 0) return [];
   if (bearings.some(({ mayFit }) => mayFit)) return [];
   const walls = bearings.flatMap(({ name: bearing, wallToSuit: wall }) =>
     wall ? [{ bearing, wall }] : [],

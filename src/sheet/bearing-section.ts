@@ -8,12 +8,17 @@ import { journalWords } from '../reading/index.js';
 import type { BearingGroupReport, BearingReport } from './inspect-bearings.js';
 import { numberIn } from './number-in.js';
 import { undecidedFor } from './undecided.js';
+import { hasWork, unsettledOf } from './waiting.js';
 
 const CONTRADICTION =
   'that contradicts the stamp on the shells and the size of the journal: measure the housing and the walls again';
 
 /** The journals of one kind, what the shells found in them show, the decision and the shells that follow. */
-export function bearingSection(group: BearingGroupReport, wording: Wording): PageSection {
+export function bearingSection(
+  group: BearingGroupReport,
+  misread: readonly string[],
+  wording: Wording,
+): PageSection {
   const { units } = wording;
   const number = numberIn(units);
   const [decision, ...reasons] = describeGrindPlan(group.plan, wording);
@@ -36,7 +41,15 @@ export function bearingSection(group: BearingGroupReport, wording: Wording): Pag
     });
   const forAsItIs = fromTheShelf(({ asItIs }) => asItIs?.shells);
   const shells = fromTheShelf((bearing) => bearing.shells);
-  const misread = undecidedFor(group.bearings, wording);
+  const undecided = undecidedFor(group.bearings, wording);
+  const waits = misread.length > 0 ? misread : unsettledOf(group);
+  const mayStay = group.bearings.some(({ asItIs }) => asItIs);
+  const when =
+    hasWork(group) && waits.length > 0
+      ? `, once ${waits.join(' and ')} ${waits.length === 1 ? 'is' : 'are'} read again`
+      : mayStay
+        ? ', if all are to have one size'
+        : '';
   return section(journalWords(group.kind).toUpperCase(), [
     ...columns(
       ['journal', 'smallest', 'largest', 'out-of-round', 'taper', 'along its length'],
@@ -56,10 +69,10 @@ export function bearingSection(group: BearingGroupReport, wording: Wording): Pag
       wording,
     ),
     ...(fitted.length > 0 ? ['As found, with the shells that were fitted:', ...fitted] : []),
-    ...(misread.length > 0
-      ? misread
+    ...(undecided.length > 0
+      ? undecided
       : [
-          ...wrap(`Decision: ${decision}`, 2),
+          ...wrap(`Decision${when}: ${decision}`, 2),
           ...reasons.flatMap((reason) => wrap(`  ${reason}`, 4)),
           ...(forAsItIs.length > 0
             ? ['Shells from the shelf for the journals as they are:', ...forAsItIs]

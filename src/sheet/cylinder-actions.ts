@@ -3,6 +3,7 @@ import type { Action } from './action-types.js';
 import { worstOfBore } from './bored.js';
 import type { Inspection } from './inspect.js';
 import type { CylinderReport, RingReport } from './inspect-cylinder.js';
+import { misreadBores, waitFor } from './waiting.js';
 
 /** The ring findings that need action. A used ring outside a rule of thumb for new rings does not. */
 const RING_WORK: ReadonlySet<RingReport['filing']['work']> = /* @__PURE__ */ new Set([
@@ -15,7 +16,10 @@ const RING_WORK: ReadonlySet<RingReport['filing']['work']> = /* @__PURE__ */ new
 export function boreActions(inspection: Inspection): readonly Action[] {
   const { cylinders, boring } = inspection;
   const interfering = cylinders.flatMap(interference);
-  if (cylinders.some(({ readAgain }) => readAgain)) return [];
+  const isWork =
+    boring !== undefined && boring.outcome !== 'none' && boring.outcome !== 'use as it is';
+  const misread = misreadBores(inspection);
+  if (misread.length > 0) return isWork ? waitFor('cylinders', misread, true) : [];
   if (boring === undefined || boring.outcome === 'none' || boring.outcome === 'use as it is') {
     return [...interfering, ...cylinders.flatMap(cylinderWork)];
   }
@@ -26,10 +30,17 @@ export function boreActions(inspection: Inspection): readonly Action[] {
   );
   return [
     ...interfering,
+    ...waitFor('cylinders', inspection.notFilledIn?.cylinders ?? [], false),
     { kind: 'bore', plan: boring, sound },
     ...cylinders.filter((report) => !isBored(report)).flatMap(cylinderWork),
   ];
 }
+
+/** Bores that read round and straight, where no boring and no wear takes them. */
+export const oddBoreActions = ({ cylinders }: Pick<Inspection, 'cylinders'>): readonly Action[] =>
+  cylinders.flatMap(({ name: cylinder, oddSize: above, readAgain }) =>
+    above === undefined || readAgain ? [] : [{ kind: 'odd bore' as const, cylinder, above }],
+  );
 
 /** A piston that reads larger than its bore, bored or not. */
 function interference({ name: cylinder, piston }: CylinderReport): readonly Action[] {

@@ -22,12 +22,14 @@ import {
 } from '../measuring/internal.js';
 import type { Length } from '../quantities/index.js';
 import { CRACK_TEST, HAPPENED, HITS_THE_BLOCK, journalWords } from '../reading/index.js';
-import type { Action, WhenShells, WrongShells } from './action-types.js';
+import type { Action } from './action-types.js';
 import { describeAssemblyAction } from './assembly-actions.js';
 import { describeThinFilm } from './describe-film.js';
 import { describeRing } from './describe-ring.js';
 import { describeFuelSpan, describeThinOil, WHY_THICK } from './describe-sample.js';
+import { describeWait } from './describe-wait.js';
 import { actionLayout } from './layouts.js';
+import type { WhenShells, WrongShells } from './shell-action-types.js';
 import { tellSound, tellSoundBores } from './tell-sound.js';
 import { describeValveAction } from './valve-actions.js';
 
@@ -114,7 +116,14 @@ export function sayAction(action: Action, wording: Wording): string {
       return `${action.cylinder}: measure piston and bore again; if they stand, fit another piston, or bore to another size; ${sayFinding(action.finding, wording)}`;
     case 'piston interferes':
       return `${action.cylinder}: read piston and bore again: the piston reads ${say((0 - action.clearance.min) as Length, 'length', units)} larger than its bore, and cannot go in`;
+    case 'wait':
+      return describeWait(action);
+    case 'odd bore':
+      return `${action.cylinder}: read it again, at every place: the bore reads round and straight, and yet ${say(action.above, 'length', units)} above standard, where no step and no wear takes it; a turn of the thimble is 0.025 in or 0.5 mm; nothing is decided on it before that`;
     case 'odd size':
+      if (action.below < 0) {
+        return `${action.bearing}: read it again, at every place, and set the micrometer against its standard: it reads ${say((0 - action.below) as Length, 'length', units)} above standard, and no journal grows; nothing is decided on it before that`;
+      }
       return `${action.bearing}: read the thimble again, at every place: the journal reads round, and yet ${say(action.below, 'length', units)} below standard, which is no step; a turn of the thimble is 0.025 in or 0.5 mm; nothing is decided on it before that`;
     case 'low compression':
     case 'wrong fit':

@@ -52,7 +52,7 @@ export {
   type ValvesData,
   type WarmthOfBench,
 } from '../reading/index.js';
-export type { Action, WhenShells, WrongShells } from './action-types.js';
+export type { Action } from './action-types.js';
 export { actionsFrom } from './actions.js';
 export type { AssemblyAction } from './assembly-actions.js';
 export type { CompressionSheet, TestedCylinder } from './compression-sheet.js';
@@ -80,9 +80,12 @@ export type {
   CylinderLimits,
   CylinderSheet,
   EndPlaySheet,
+  NotFilledIn,
   Sheet,
 } from './sheet.js';
+export type { WhenShells, WrongShells } from './shell-action-types.js';
 export type { AsItIs } from './shells-for.js';
 export type { Unsettled } from './unsettled.js';
 export type { ValveAction } from './valve-actions.js';
 export type { SpringReading, ValveLimits, ValveSheet } from './valve-sheet.js';
+export type { Wait } from './waiting.js';

@@ -65,7 +65,7 @@ export interface BearingReport {
   readonly readAgain?: readonly OddReading[];
   /** The undersize it is ground to, if its readings are near one [m]. */
   readonly undersize?: Length;
-  /** How far it is below standard, if it reads round and straight and that is no step: a turn of the thimble may have been missed [m]. */
+  /** How far it is below standard, if it reads round and straight and that is no step: a turn of the thimble may have been missed. Negative above standard: no journal grows [m]. */
   readonly oddSize?: Length;
   /** Its out-of-round and taper against their limits. */
   readonly findings: readonly Finding<'length'>[];

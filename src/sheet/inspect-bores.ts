@@ -2,11 +2,18 @@ import { type BorePlan, type BoreReason, borePlan, oversizeSteps } from '../cyli
 import type { Basis, Span } from '../judging/index.js';
 import { holds, type Names, namedFrom } from '../judging/internal.js';
 import { outsideOf, withStandard } from '../measuring/internal.js';
-import { type Length, plus } from '../quantities/index.js';
+import { type Length, plus, type UnitSystem } from '../quantities/index.js';
 import { largestOf, smallestOf } from '../quantities/internal.js';
-import { type Accuracy, boreRequest, boreSeen, certaintyOf, own } from '../reading/index.js';
+import {
+  type Accuracy,
+  aboveAtNoStep,
+  boreRequest,
+  boreSeen,
+  certaintyOf,
+  own,
+} from '../reading/index.js';
 import type { CylinderReport } from './inspect-cylinder.js';
-import type { Sheet } from './sheet.js';
+import type { BoresSheet, Sheet } from './sheet.js';
 
 /** What to bore to, by the same rules as a shed; undefined if the sheet does not say what the maker bored to. */
 export function boringOf(
@@ -24,7 +31,7 @@ export function boringOf(
     shape: boreSeen(readings, ringTravel, accuracy),
     wall,
   }));
-  const steps = withStandard(bores.steps ?? oversizeSteps(units));
+  const steps = stepsOf(bores, units);
   return namedFrom(
     () => boringNames(cylinders.length),
     () =>
@@ -66,7 +73,7 @@ export function keptByClearance(
       piston?.finding !== undefined &&
       [...findings, piston.finding].every(holds),
   );
-  const steps = withStandard(bores.steps ?? oversizeSteps(units));
+  const steps = stepsOf(bores, units);
   const outside = reports.flatMap(({ shape }, i) =>
     kept[i]
       ? [smallestOf(steps.map((step) => Math.abs(outsideOf(shape, at(bores.standard, step)))))]
@@ -92,6 +99,22 @@ const at = ({ min, max }: Span<Length>, step: Length): Span<Length> => ({
   min: plus(min, step),
   max: plus(max, step),
 });
+
+const stepsOf = ({ steps }: BoresSheet, units: UnitSystem): readonly Length[] =>
+  withStandard(steps ?? oversizeSteps(units));
+
+/** How far above standard a bore reads that is round and straight, where no step and no wear takes it. */
+export function oddBore(
+  { bores, units, cylinders = [] }: Parameters<typeof boringOf>[0],
+  place: number,
+  { shape, findings }: Inspected,
+): Length | undefined {
+  const readings = cylinders[place]?.bore.readings;
+  if (!bores || !readings || findings.some(({ verdict }) => verdict !== 'within')) {
+    return undefined;
+  }
+  return aboveAtNoStep(readings, shape, bores.standard, stepsOf(bores, units));
+}
 
 /** The oversize at which a cylinder that is to be bored needs no work by itself; undefined if it needs some. */
 export function boreSoundAt(

@@ -34,6 +34,8 @@ export interface CylinderReport {
   readonly findings: readonly Finding<'length'>[];
   /** Whether only rules of thumb and limits of other engines stand against it, and not all of those. */
   readonly inDoubt: boolean;
+  /** How far it is above standard, if it reads round and straight and that is neither a step nor wear [m]. */
+  readonly oddSize?: Length;
   /** The oversize at which it needs no work by itself, though it is to be bored [m]. */
   readonly soundAt?: Length;
   /** The piston in it, if it was measured. */

@@ -74,6 +74,10 @@ function blamedOn(
   return isCured ? outOfRound : undefined;
 }
 
+/** No undersize explains why it cannot turn: a reading, a cap or a housing is wrong. */
+export const isInterference = ({ explanation }: FittedShells): boolean =>
+  explanation.finding.value < 0 && !('mismatch' in explanation);
+
 /** How much smaller the journal is than the size its shells are made for; negative if it is larger. */
 export function mismatchOf(explanation: ClearanceExplanation): number {
   if (!('mismatch' in explanation)) return 0;

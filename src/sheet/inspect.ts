@@ -17,13 +17,13 @@ import {
 import { type MeasuredBearing, measuredBearings } from './film-sizes.js';
 import { howRead } from './how-read.js';
 import { type BearingGroupReport, inspectBearings, journalsOf } from './inspect-bearings.js';
-import { boreSoundAt, boringOf, keptByClearance } from './inspect-bores.js';
+import { boreSoundAt, boringOf, keptByClearance, oddBore } from './inspect-bores.js';
 import { type CompressionReport, inspectCompression } from './inspect-compression.js';
 import { type CylinderReport, inspectCylinder } from './inspect-cylinder.js';
 import { inspectOil, type OilReport } from './inspect-oil.js';
 import { inspectValve, type ValveReport } from './inspect-valve.js';
 import { sheetLayout } from './layouts.js';
-import type { Sheet } from './sheet.js';
+import type { NotFilledIn, Sheet } from './sheet.js';
 import { type Unsettled, unsettledIn } from './unsettled.js';
 
 /** All findings on one engine: plain data that JSON carries unchanged. */
@@ -33,7 +33,7 @@ export interface Inspection {
   /** The units that the sheet wants its report in. */
   readonly units: UnitSystem;
   /** Rods, mains and cylinders that were named and not measured. */
-  readonly notFilledIn?: readonly string[];
+  readonly notFilledIn?: NotFilledIn;
   /** Rod journals, rods and their shells, if the sheet has any. */
   readonly rods?: BearingGroupReport;
   /** Main journals, housings and their shells, if the sheet has any. */
@@ -97,7 +97,12 @@ function inspectEngine(sheet: Sheet): Inspection {
   const boring = keptByClearance(sheet, boringOf(sheet, accuracy), bored, accuracy);
   const cylinders = bored.map((report, i) => {
     const soundAt = boreSoundAt(sheet, boring, i, report, accuracy);
-    return { ...report, ...(soundAt !== undefined && { soundAt }) };
+    const oddSize = oddBore(sheet, i, report);
+    return {
+      ...report,
+      ...(oddSize !== undefined && { oddSize }),
+      ...(soundAt !== undefined && { soundAt }),
+    };
   });
   const assembly =
     sheet.assembly &&

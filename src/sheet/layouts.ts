@@ -11,13 +11,13 @@ import { dilutionFindingLayout, fuelFractionSpanLayout, saeGradesLayout, thinnin
 import { assemblyDataLayout, happeningLayout, howReadLayout, instrumentsOfBenchLayout, journalKindLayout, shellPairsLayout, statedLimitsLengthLayout, warmthOfBenchLayout } from '../reading/layouts.js';
 import { springTestLayout, stemWorkLayout } from '../valves/layouts.js';
 
-export const wrongShellsLayout = { fields: { kind: { oneOf: ['wrong shells'] }, bearing: 'string', shells: 'string', undersize: 'number', journalUndersize: 'number', explanation: undersizeMismatchLayout } } satisfies Layout;
 export const filmSizesLayout = { fields: { as: { oneOf: ['found', 'planned', 'typed'] }, 'shells?': 'string', clearance: spanLayout, typed: 'number', 'found?': spanLayout } } satisfies Layout;
 export const filmReportLayout = { fields: { bearing: 'string', load: 'number', sizes: filmSizesLayout, clearance: 'number', now: warmFilmLayout, finding: filmFindingLayout, loadDoubt: { fields: { share: 'number', basis: basisLayout } }, acceptance: bearingAcceptanceLayout } } satisfies Layout;
 export const whenShellsLayout = { oneOf: ['if ground', 'if none is ground', 'in any case'] } satisfies Layout;
 export const ringReportLayout = { fields: { name: 'string', travel: spanLayout, widestAt: 'number', filing: ringFilingLayout } } satisfies Layout;
+export const wrongShellsLayout = { fields: { kind: { oneOf: ['wrong shells'] }, bearing: 'string', shells: 'string', undersize: 'number', journalUndersize: 'number', explanation: undersizeMismatchLayout } } satisfies Layout;
+export const waitLayout = { fields: { kind: { oneOf: ['wait'] }, work: { oneOf: ['crankshaft', 'cylinders', 'mains', 'rods'] }, until: { list: 'string' }, again: 'boolean' } } satisfies Layout;
 export const actionLayout = { by: 'kind', variants: [
-  wrongShellsLayout,
   { fields: { kind: { oneOf: ['read again'] }, part: 'string', odd: oddReadingLayout } },
   { fields: { kind: { oneOf: ['crack test'] }, happened: { list: happeningLayout }, machined: { list: { oneOf: ['block', 'crankshaft'] } } } },
   { fields: { kind: { oneOf: ['check the housing'] }, bearing: 'string', outOfRound: 'number', finding: findingLengthLayout } },
@@ -40,6 +40,7 @@ export const actionLayout = { by: 'kind', variants: [
   { fields: { kind: { oneOf: ['rebore'] }, cylinder: 'string', finding: findingLengthLayout, inDoubt: 'boolean' } },
   { fields: { kind: { oneOf: ['piston interferes'] }, cylinder: 'string', clearance: spanLayout } },
   { fields: { kind: { oneOf: ['odd size'] }, bearing: 'string', below: 'number' } },
+  { fields: { kind: { oneOf: ['odd bore'] }, cylinder: 'string', above: 'number' } },
   { fields: { kind: { oneOf: ['wrong piston'] }, cylinder: 'string', finding: findingLengthLayout } },
   { fields: { kind: { oneOf: ['ring'] }, cylinder: 'string', ring: ringReportLayout } },
   { fields: { kind: { oneOf: ['low compression'] }, test: judgedCompressionLayout } },
@@ -48,16 +49,19 @@ export const actionLayout = { by: 'kind', variants: [
   { fields: { kind: { oneOf: ['dipper'] }, dipper: dipperDipLayout } },
   { fields: { kind: { oneOf: ['starting spark'] }, timing: timingSettingLayout } },
   { fields: { kind: { oneOf: ['leaking cylinder'] }, cylinder: 'string', leak: leakDownLayout } },
+  wrongShellsLayout,
   { fields: { kind: { oneOf: ['valve'] }, valve: 'string', finding: findingLengthLayout } },
   { fields: { kind: { oneOf: ['weak spring'] }, valve: 'string', finding: findingForceLayout } },
   { fields: { kind: { oneOf: ['valve stem'] }, valve: 'string', work: stemWorkLayout, seatFirst: 'boolean' } },
+  waitLayout,
   { fields: { part: 'string', finding: findingLengthLayout, settling: settlingLengthLayout, kind: { oneOf: ['measure again'] } } },
 ] } satisfies Layout;
+export const notFilledInLayout = { fields: { 'rods?': { list: 'string' }, 'mains?': { list: 'string' }, 'cylinders?': { list: 'string' } } } satisfies Layout;
 export const fittedShellsLayout = { fields: { shells: 'string', undersize: 'number', clearance: spanLayout, explanation: clearanceExplanationLayout, agrees: 'boolean', 'housingToBlame?': 'number' } } satisfies Layout;
 export const asItIsLayout = { fields: { undersize: 'number', 'shells?': shellMatchLayout } } satisfies Layout;
 export const bearingReportLayout = { fields: { name: 'string', shape: shapeLayout, 'readAgain?': { list: oddReadingLayout }, 'undersize?': 'number', 'oddSize?': 'number', findings: { list: findingLengthLayout }, 'fitted?': fittedShellsLayout, 'bent?': findingLengthLayout, 'soundAt?': 'number', 'asItIs?': asItIsLayout, matches: { list: shellMatchLayout }, 'wallToSuit?': spanLayout, 'mayFit?': shellMatchLayout, 'shells?': shellMatchLayout } } satisfies Layout;
 export const bearingGroupReportLayout = { fields: { kind: { oneOf: ['mains', 'rods'] }, plan: grindPlanLayout, bearings: { list: bearingReportLayout }, pairsToBuy: 'number' } } satisfies Layout;
-export const cylinderReportLayout = { fields: { name: 'string', shape: boreShapeLayout, 'readAgain?': { list: oddReadingLayout }, findings: { list: findingLengthLayout }, inDoubt: 'boolean', 'soundAt?': 'number', 'piston?': { fields: { clearance: spanLayout, 'finding?': findingLengthLayout } }, rings: { list: ringReportLayout } } } satisfies Layout;
+export const cylinderReportLayout = { fields: { name: 'string', shape: boreShapeLayout, 'readAgain?': { list: oddReadingLayout }, findings: { list: findingLengthLayout }, inDoubt: 'boolean', 'oddSize?': 'number', 'soundAt?': 'number', 'piston?': { fields: { clearance: spanLayout, 'finding?': findingLengthLayout } }, rings: { list: ringReportLayout } } } satisfies Layout;
 export const unsettledLayout = { fields: { part: 'string', finding: findingLengthLayout, settling: settlingLengthLayout } } satisfies Layout;
 export const valveTopicLayout = { oneOf: ['guide', 'lash', 'margin', 'recession', 'seat', 'spring'] } satisfies Layout;
 export const valveReportLayout = { fields: { name: 'string', kind: { oneOf: ['exhaust', 'inlet'] }, findings: { list: findingLengthLayout }, 'spring?': springTestLayout, springForces: { list: findingForceLayout }, 'stem?': stemWorkLayout, notJudged: { list: valveTopicLayout }, withoutLimit: { list: valveTopicLayout } } } satisfies Layout;
@@ -72,7 +76,7 @@ export const timeLeftLayout = { by: 'known', variants: [
 ] } satisfies Layout;
 export const leakReportLayout = { fields: { flow: spanLayout, basis: basisLayout, 'running?': 'number', evaporation: 'number', left: timeLeftLayout, 'flooded?': 'number' } } satisfies Layout;
 export const oilReportLayout = { fields: { 'sample?': sampleReportLayout, 'leak?': leakReportLayout, 'tolerance?': maxDilutionSpanLayout, 'film?': filmReportLayout, densityBasis: basisLayout } } satisfies Layout;
-export const inspectionLayout = { fields: { engine: 'string', units: { oneOf: ['inch', 'metric'] }, 'notFilledIn?': { list: 'string' }, 'rods?': bearingGroupReportLayout, 'mains?': bearingGroupReportLayout, 'endPlay?': endPlayLayout, happened: { list: happeningLayout }, cylinders: { list: cylinderReportLayout }, 'boring?': borePlanLayout, howRead: howReadLayout, unsettled: { list: unsettledLayout }, valves: { list: valveReportLayout }, 'compression?': compressionReportLayout, 'assembly?': assemblySettingsLayout, 'oil?': oilReportLayout } } satisfies Layout;
+export const inspectionLayout = { fields: { engine: 'string', units: { oneOf: ['inch', 'metric'] }, 'notFilledIn?': notFilledInLayout, 'rods?': bearingGroupReportLayout, 'mains?': bearingGroupReportLayout, 'endPlay?': endPlayLayout, happened: { list: happeningLayout }, cylinders: { list: cylinderReportLayout }, 'boring?': borePlanLayout, howRead: howReadLayout, unsettled: { list: unsettledLayout }, valves: { list: valveReportLayout }, 'compression?': compressionReportLayout, 'assembly?': assemblySettingsLayout, 'oil?': oilReportLayout } } satisfies Layout;
 export const endPlaySheetLayout = { fields: { readings: { list: { fields: { pushed: 'number', pulled: 'number' } } }, 'limits?': statedLimitsLengthLayout } } satisfies Layout;
 export const crankshaftSheetLayout = { fields: { 'rodJournals?': journalKindLayout, 'mainJournals?': journalKindLayout, 'endPlay?': endPlaySheetLayout } } satisfies Layout;
 export const bearingSheetLayout = { fields: { name: 'string', journal: { fields: { readings: { list: diameterReadingLayout }, 'runout?': 'number' } }, housingBore: sizeOrSpanLayout, 'fittedShells?': 'string' } } satisfies Layout;
@@ -87,4 +91,4 @@ export const bigEndSheetLayout = { fields: { stroke: 'number', rodLength: 'numbe
 export const filmSheetLayout = { fields: { name: 'string', inlet: 'number', roughness: roughnessLayout, 'filmRatio?': 'number', 'material?': shellMaterialLayout, 'duty?': { oneOf: ['closely fitted', 'general'] }, 'largestParticle?': { either: ['number', { oneOf: ['no filter'] }] }, 'supply?': oilSupplyLayout, 'bigEnd?': bigEndSheetLayout, 'rule?': { oneOf: ['Trumpler'] }, 'startUpLoad?': 'number', speed: 'number', load: 'number', journal: 'number', length: 'number', clearance: 'number' } } satisfies Layout;
 export const leakSheetLayout = { either: [{ fields: { 'running?': 'number', 'evaporation?': 'number', 'clearanceVolume?': 'number', drops: 'number', 'dropVolume?': 'number' } }, { fields: { 'running?': 'number', 'evaporation?': 'number', 'clearanceVolume?': 'number', flow: 'number' } }] } satisfies Layout;
 export const oilSheetLayout = { fields: { line: viscosityLineLayout, 'density?': 'number', sump: 'number', 'sample?': viscosityPointLayout, 'fuelViscosity?': 'number', 'fuel?': { fields: { line: viscosityLineLayout, density: 'number' } }, 'bearing?': filmSheetLayout, 'doubt?': filmDoubtLayout, 'leak?': leakSheetLayout, 'thresholds?': { fields: { act: 'number', critical: 'number', 'source?': 'string' } }, 'thinning?': { fields: { act: 'number', critical: 'number', 'source?': 'string' } } } } satisfies Layout;
-export const sheetLayout = { fields: { version: { oneOf: [1] }, engine: 'string', 'happened?': { list: happeningLayout }, units: { oneOf: ['inch', 'metric'] }, 'crankshaft?': crankshaftSheetLayout, 'notFilledIn?': { list: 'string' }, 'rods?': { list: bearingSheetLayout }, 'mains?': { list: bearingSheetLayout }, 'shells?': { list: shellPairsLayout }, 'bores?': boresSheetLayout, 'cylinderLimits?': cylinderLimitsLayout, 'cylinders?': { list: cylinderSheetLayout }, 'valveLimits?': valveLimitsLayout, 'valves?': { list: valveSheetLayout }, 'compressionTest?': compressionSheetLayout, 'assembly?': assemblyDataLayout, 'oil?': oilSheetLayout, 'instruments?': instrumentsOfBenchLayout, 'decisionRule?': namedRuleLayout, 'warmth?': warmthOfBenchLayout } } satisfies Layout;
+export const sheetLayout = { fields: { version: { oneOf: [1] }, engine: 'string', 'happened?': { list: happeningLayout }, units: { oneOf: ['inch', 'metric'] }, 'crankshaft?': crankshaftSheetLayout, 'notFilledIn?': notFilledInLayout, 'rods?': { list: bearingSheetLayout }, 'mains?': { list: bearingSheetLayout }, 'shells?': { list: shellPairsLayout }, 'bores?': boresSheetLayout, 'cylinderLimits?': cylinderLimitsLayout, 'cylinders?': { list: cylinderSheetLayout }, 'valveLimits?': valveLimitsLayout, 'valves?': { list: valveSheetLayout }, 'compressionTest?': compressionSheetLayout, 'assembly?': assemblyDataLayout, 'oil?': oilSheetLayout, 'instruments?': instrumentsOfBenchLayout, 'decisionRule?': namedRuleLayout, 'warmth?': warmthOfBenchLayout } } satisfies Layout;

@@ -1,4 +1,5 @@
 import { type Given, isObject, rawItems } from '../reading/index.js';
+import type { NotFilledIn } from './sheet.js';
 
 const LISTS = ['rods', 'mains', 'cylinders'] as const;
 
@@ -11,7 +12,7 @@ const DEEPEST = 8;
 /** A raw sheet without the places of which nothing was filled in, and their names. */
 export interface FilledIn {
   readonly given: Given;
-  readonly notFilledIn: readonly string[];
+  readonly notFilledIn: NotFilledIn;
   /** Where in the file something is, by where it is without those places. */
   readonly pathInFile: (path: string) => string;
 }
@@ -23,8 +24,12 @@ export function onlyFilledIn(file: Given): FilledIn {
     const kept = [...items.keys()].filter((i) => !isNotFilledIn(items[i]));
     return { list, items, kept };
   });
-  const names = lists.flatMap(({ list, kept }) =>
-    rawItems(file[list]).flatMap(({ name }, i) => (kept.includes(i) ? [] : [String(name)])),
+  const notFilledIn = Object.fromEntries(
+    lists.flatMap(({ list, kept, items }) => {
+      if (kept.length === items.length) return [];
+      const names = rawItems(items).map(({ name }) => String(name));
+      return [[list, names.filter((_, i) => !kept.includes(i))]];
+    }),
   );
   const given = Object.fromEntries(
     Object.entries(file).flatMap(([key, value]) => {
@@ -41,7 +46,7 @@ export function onlyFilledIn(file: Given): FilledIn {
       const place = lists.find((each) => each.list === list)?.kept[Number(i)];
       return place === undefined ? as : `${list}[${place}]`;
     });
-  return { given, notFilledIn: names, pathInFile };
+  return { given, notFilledIn, pathInFile };
 }
 
 function isNotFilledIn(place: unknown): boolean {

@@ -19,7 +19,7 @@ export function notMeasured(inspection: Inspection): readonly PageLine[] {
     ...(rings.length > 0 ? [] : [`${name}: its rings`]),
   ]);
   const missing = [
-    inspection.notFilledIn ?? [],
+    Object.values(inspection.notFilledIn ?? {}).flat(),
     mains ? [] : ['mains'],
     rods ? [] : ['rods'],
     endPlay ? [] : ['end play'],

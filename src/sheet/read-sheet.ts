@@ -51,7 +51,7 @@ export function readSheet(input: unknown): Sheet {
   if (all.length > 0) throw new FileError(input, all, 'sheet', given);
   return {
     ...(sound as unknown as Sheet),
-    ...(notFilledIn.length > 0 && { notFilledIn }),
+    ...(Object.keys(notFilledIn).length > 0 && { notFilledIn }),
   };
 }
 

@@ -29,6 +29,7 @@ import { inspectionLayout } from './layouts.js';
 import { notMeasured } from './not-measured.js';
 import { numberIn } from './number-in.js';
 import { undecidedFor } from './undecided.js';
+import { misreadBores, misreadIn } from './waiting.js';
 
 /**
  * Prints an inspection as plain text for the bench. It begins with what to do. Then come the
@@ -65,6 +66,8 @@ export function reportSections(inspection: Inspection, wording: Wording): readon
   const noted = notes.wording;
   const actions = actionsFrom(inspection);
   const bored = boredIn(inspection);
+  const groups = [mains, rods].filter((group) => group !== undefined);
+  const misread = misreadIn(groups);
   const parts = [
     section(`INSPECTION: ${engine}`, [
       `Sizes are diameters in ${units === 'inch' ? 'inches' : 'millimetres'}, clearances on the diameter.`,
@@ -75,7 +78,7 @@ export function reportSections(inspection: Inspection, wording: Wording): readon
       ...notMeasured(inspection),
     ]),
     ...howWell(inspection.howRead, noted),
-    ...[mains, rods].flatMap((group) => (group ? [bearingSection(group, noted)] : [])),
+    ...groups.map((group) => bearingSection(group, misread, noted)),
     ...(endPlay ? [section('END PLAY', wrap(sayFinding(endPlay.finding, noted), 2))] : []),
     ...cylinders.map((cylinder) => cylinderSection(cylinder, bored.includes(cylinder.name), noted)),
     ...(boring ? [boringSection(boring, cylinders, noted)] : []),
@@ -107,7 +110,7 @@ function boringSection(
 ): PageSection {
   const [undecided] = undecidedFor(cylinders, wording);
   if (undecided !== undefined) {
-    const odd = cylinders.flatMap(({ name, readAgain }) => (readAgain ? [name] : []));
+    const odd = misreadBores({ cylinders });
     return section(
       'BORING',
       wrap(`${typeof undecided === 'string' ? undecided : ''} See ${odd.join(', ')}.`, 2),

@@ -18,6 +18,15 @@ import type { ValveLimits, ValveSheet } from './valve-sheet.js';
  * The inspection sheet of one engine, as `readSheet` returns it, with every quantity in SI. In the
  * JSON file each is text with its unit, `"2.1248 in"`.
  */
+export interface NotFilledIn {
+  /** Rods. */
+  readonly rods?: readonly string[];
+  /** Mains. */
+  readonly mains?: readonly string[];
+  /** Cylinders. */
+  readonly cylinders?: readonly string[];
+}
+
 export interface Sheet extends Bench {
   /** Version of the layout. */
   readonly version: 1;
@@ -30,7 +39,7 @@ export interface Sheet extends Bench {
   /** Data on the crankshaft as a whole. */
   readonly crankshaft?: CrankshaftSheet;
   /** Rods, mains and cylinders that the file names and of which nothing was filled in. */
-  readonly notFilledIn?: readonly string[];
+  readonly notFilledIn?: NotFilledIn;
   /** Connecting rods, each with the journal it runs on. */
   readonly rods?: readonly BearingSheet[];
   /** Main housings, each with the journal that runs in it. */

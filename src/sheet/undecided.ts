@@ -13,7 +13,7 @@ export function undecidedFor(
   );
   if (odd.length > 0) return ['Decision: none, as a reading does not fit the others.', ...odd];
   if (parts.some(({ oddSize }) => oddSize !== undefined)) {
-    return ['Decision: none, as a journal reads round and yet at no step.'];
+    return ['Decision: none, as one reads where no step and no wear takes it.'];
   }
   return parts.some(({ bent }) => bent)
     ? ['Decision: none, as the crankshaft is not shown to be straight.']

@@ -36,7 +36,7 @@ describe('a journal that reads round and straight at no step', () => {
     // By hand: 1.6245 - 1.5995 = 0.0250 in.
     expect(said).toMatch(/^rod 2: read the thimble again.* 0\.0250 in below standard/);
     expect(report(inspection)).toContain(
-      'Decision: none, as a journal reads round and yet at no step.',
+      'Decision: none, as one reads where no step and no wear takes it.',
     );
   });
 

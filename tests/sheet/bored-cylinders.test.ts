@@ -27,7 +27,12 @@ const said = (fields: object) =>
 const bores = { standard: { min: '3.0000 in', max: '3.0005 in' }, sizeAllowance: '1 thou' };
 const orders = (cylinders: readonly object[]) =>
   said({ bores, cylinders }).filter((text) => text.includes('hone to'));
-const worn = cylinder('cylinder 1', 3.0075);
+/** Oval by 2 thou at every station. */
+const oval = cylinder('cylinder 1', 3.0055);
+Object.assign(oval.bore.readings, {
+  diameters: [0, 1, 2].map(() => [3.0055, 3.0075, 3.0055]),
+});
+const worn = oval;
 
 describe('what is said of cylinders that are to be bored', () => {
   it('names none as sound where none is', () => {

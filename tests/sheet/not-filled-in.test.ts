@@ -51,14 +51,11 @@ describe('what a new sheet holds and nobody filled in', () => {
 
   it('is no reason to ask for the size of the journals', () => {
     const sheet = readSheet(template());
-    expect(sheet.notFilledIn).toEqual([
-      'rod 1',
-      'rod 2',
-      'main 1',
-      'main 2',
-      'cylinder 1',
-      'cylinder 2',
-    ]);
+    expect(sheet.notFilledIn).toEqual({
+      rods: ['rod 1', 'rod 2'],
+      mains: ['main 1', 'main 2'],
+      cylinders: ['cylinder 1', 'cylinder 2'],
+    });
     expect(report(inspect(sheet))).toContain('Nothing was measured yet.');
   });
 
