@@ -182,7 +182,7 @@ describe('what a plan says of doubtful parts', () => {
       'block B (block; frost-cracked; needs boring and honing; not crack-tested)',
     );
     expect(page).toContain(
-      'crankshaft B (crankshaft; needs grinding rod journals; not crack-tested)',
+      'crankshaft B (crankshaft; scored; needs grinding rod journals; not crack-tested)',
     );
   });
 });
