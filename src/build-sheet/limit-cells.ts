@@ -25,10 +25,11 @@ export function sizeCells(
 ): readonly [limits: string, by: string] {
   const { min, max } = limits;
   if (min === undefined && max === undefined) return NOT_JUDGED;
-  const names = by.map((basis, i) => {
-    const note = noteOf(basis, wording);
-    return basis.kind === by[i - 1]?.kind ? note : `${basis.kind} ${note}`;
-  });
+  // One source may set both ends.
+  const all = new Map(by.map((basis) => [`${basis.kind} ${noteOf(basis, wording)}`, basis]));
+  const names = [...all].map(([name, basis], i, those) =>
+    basis.kind === those[i - 1]?.[1].kind ? noteOf(basis, wording) : name,
+  );
   const crossed = min !== undefined && max !== undefined && min > max;
   return [crossed ? 'no size' : limitsNumber(limits, wording), names.join(', ')];
 }

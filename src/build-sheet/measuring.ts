@@ -33,7 +33,7 @@ export function measureStep(
       paragraph(
         'Measure the parts that came back from a shop and those that did not go out, all at one temperature, near 20 °C. "Should be" is the size that was ordered, or measured before. "May be" keeps to the limits of the shed file and keeps the clearance within its limits, if the mating parts are as they should be.',
       ),
-      paragraph('Journals, at both ends and on two axes:'),
+      paragraph('Journals, at both ends and at 0, 60 and 120°:'),
       sizes(
         bearings.map((bearing) => [
           `${shaft}, ${bearing.journal}`,
@@ -54,7 +54,9 @@ export function measureStep(
           ...sizeCells(allowedHousing(bearing, engine), wording),
         ]),
       ),
-      paragraph('Bores, at the top, the middle and the bottom of the ring travel and on two axes:'),
+      paragraph(
+        'Bores, at the top, the middle and the bottom of the ring travel and at 0, 60 and 120°:',
+      ),
       sizes(
         cylinders.map((cylinder) => [
           cylinder.bore,

@@ -1,10 +1,12 @@
 import type { Wording } from '../judging/index.js';
 import { guardLayout, guardWording, sayDistance } from '../judging/internal.js';
 import type { Length } from '../quantities/index.js';
+import type { Section } from '../shed/index.js';
+import { named, SECTIONS } from '../shed/internal.js';
 import type { Cost } from './cost.js';
 import { sayEngines } from './describe-proof.js';
 import { planDifferenceLayout, planLayout } from './layouts.js';
-import type { Plan } from './plan-types.js';
+import type { Build, Plan } from './plan-types.js';
 import { sayCost } from './say-cost.js';
 
 /** What differs between two plans for one shed. */
@@ -35,7 +37,27 @@ export interface PlanDifference {
   /** The engines that were built before and are not now. */
   readonly builtNoMore: readonly string[];
   /** Engines of both plans that are built of other parts now. */
-  readonly ofOtherParts: readonly string[];
+  readonly ofOtherParts: readonly EngineDifference[];
+}
+
+/** An engine of two plans that is built of other parts in the newer one. */
+export interface EngineDifference {
+  /** The engine, by its block. */
+  readonly engine: string;
+  /** What it takes now and did not take before, or not so many of. */
+  readonly takes: readonly PartTaken[];
+  /** What it took before and does not take now, or not so many of. */
+  readonly insteadOf: readonly PartTaken[];
+}
+
+/** Parts that an engine takes. */
+export interface PartTaken {
+  /** Their section of the shed. */
+  readonly section: Section;
+  /** Their name. */
+  readonly name: string;
+  /** How many [-]. */
+  readonly count: number;
 }
 
 /**
@@ -73,21 +95,40 @@ export function diffPlans(older: Plan, newer: Plan): PlanDifference {
     },
     builtNow: [...is.keys()].filter((name) => !was.has(name)),
     builtNoMore: [...was.keys()].filter((name) => !is.has(name)),
-    ofOtherParts: [...is.keys()].filter((name) => was.has(name) && was.get(name) !== is.get(name)),
+    ofOtherParts: [...is].flatMap(([engine, now]) => {
+      const then = was.get(engine) ?? now;
+      const [takes, insteadOf] = [moreIn(now, then), moreIn(then, now)];
+      return takes.length + insteadOf.length === 0 ? [] : [{ engine, takes, insteadOf }];
+    }),
   };
 }
 
-/** The parts of every engine, in one order. */
-const partsOfBuilds = ({ builds }: Plan): ReadonlyMap<string, string> =>
-  new Map(
-    builds.map(({ name, parts }) => [
-      name,
-      parts
-        .map(({ section, name: part, count }) => `${section} ${count} ${part}`)
-        .sort()
-        .join('\n'),
-    ]),
-  );
+/** The parts of every engine, by its name. */
+const partsOfBuilds = ({ builds }: Plan): ReadonlyMap<string, Build['parts']> =>
+  new Map(builds.map(({ name, parts }) => [name, parts]));
+
+/** The parts of which an engine takes more than another. */
+const moreIn = (parts: Build['parts'], others: Build['parts']): readonly PartTaken[] =>
+  parts.flatMap(({ section, name, count }) => {
+    const there = others.find((each) => each.section === section && each.name === name)?.count ?? 0;
+    return count > there ? [{ section, name, count: count - there }] : [];
+  });
+
+/** `block B (rod A2 and rod E1 instead of rods B; also washer 1)`. */
+function sayEngine({ engine, takes, insteadOf }: EngineDifference): string {
+  const names = (parts: readonly PartTaken[], section: Section) =>
+    parts
+      .filter((part) => part.section === section)
+      .map(({ name, count }) => named(name, count))
+      .join(' and ');
+  const moved = SECTIONS.flatMap((section) => {
+    const [now, then] = [names(takes, section), names(insteadOf, section)];
+    if (now === '' && then === '') return [];
+    if (then === '') return [`also ${now}`];
+    return [now === '' ? `without ${then}` : `${now} instead of ${then}`];
+  });
+  return `${engine} (${moved.join('; ')})`;
+}
 
 /**
  * Describes what differs between two plans.
@@ -134,7 +175,10 @@ export function describePlanDifference(
     ),
     ...said(`Built now: ${builtNow.join(', ')}.`, builtNow.length > 0),
     ...said(`No longer built: ${builtNoMore.join(', ')}.`, builtNoMore.length > 0),
-    ...said(`Built of other parts: ${ofOtherParts.join(', ')}.`, ofOtherParts.length > 0),
+    ...said(
+      `Built of other parts: ${ofOtherParts.map(sayEngine).join(', ')}.`,
+      ofOtherParts.length > 0,
+    ),
   ];
   return all.length === 0 ? [`The plan is the same: ${sayEngines(engines.after)}.`] : all;
 }

@@ -9,7 +9,13 @@ export type { EngineChance, EngineChances, LeftOutOfChances, OddsOfPart } from '
 export { chancesReport } from './chances-report.js';
 export type { Cost } from './cost.js';
 export { planReport } from './describe-plan.js';
-export { describePlanDifference, diffPlans, type PlanDifference } from './diff-plans.js';
+export {
+  describePlanDifference,
+  diffPlans,
+  type EngineDifference,
+  type PartTaken,
+  type PlanDifference,
+} from './diff-plans.js';
 export { type ChanceOptions, engineChances } from './engine-chances.js';
 export type { LackingPart, LeftOver, NextEngine } from './left-over-types.js';
 export { SolverNotLoaded } from './load-solver.js';

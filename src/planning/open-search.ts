@@ -1,13 +1,13 @@
 import type { Length } from '../quantities/index.js';
 import { sameStep } from '../reading/index.js';
 import { assemble } from './assemble.js';
-import { partsTaken } from './assembly.js';
 import type { Brief } from './brief.js';
 import type { Draft } from './draft.js';
 import { formulate } from './formulate.js';
 import type { Kind, Member } from './kinds.js';
 import { leastInTurn } from './least-in-turn.js';
 import { type Row, sumOfTerms, type Term, upTo } from './model.js';
+import { ofOneEngine } from './of-one-engine.js';
 import { type Ended, oneByOneIfNeeded, type Solved } from './one-by-one.js';
 import type { Solver } from './solver.js';
 
@@ -77,22 +77,26 @@ export function signOfMark({ marked }: Kind<unknown>, kinds: readonly Kind<unkno
 }
 
 /**
- * What is to be least among plans that are equal otherwise, so that crankshafts come first that are marked as a step of
- * which there are shells, and those last that are marked as another. Empty if there are none. A mark is no measurement:
- * nothing is counted on it.
+ * What is to be least among plans that are equal otherwise, so that crankshafts come first that take shells of the step
+ * they are marked as, and those last that take others. Empty if none is marked. A mark is no measurement: nothing is
+ * counted on it.
  */
-export function markedLast({ taken }: Draft): readonly (readonly Term[])[] {
+export function markedLast({ taken, uses }: Draft): readonly (readonly Term[])[] {
   const kinds = [...taken.keys()];
-  const terms = [...taken].flatMap(([kind, its]) => {
-    const mark = signOfMark(kind, kinds);
-    return mark === 0 ? [] : its.map(([at]): Term => [at, -mark]);
+  const terms = uses.flatMap((each, at): readonly Term[] => {
+    if (each.use !== 'mains' && each.use !== 'rod journals') return [];
+    const { kind, way } = each;
+    // An engine whose mains have no shells has nothing to agree with the mark.
+    if (kind.marked === undefined || way.sizes.length === 0) return [];
+    if (!kind.marked.some((step) => sameStep(step, way.step))) return [[at, 1]];
+    return signOfMark(kind, kinds) > 0 ? [[at, -1]] : [];
   });
   return terms.length === 0 ? [] : [terms];
 }
 
 /**
  * Among the plans that keep some rows, finds the one whose parts that are not known take the least effort, then are the
- * likeliest good, then have the fewest things to measure; then the one that costs least; among equals it takes crankshafts that are marked as shells at hand are.
+ * likeliest good, then have the fewest things to measure; then the one that costs least; among equals it takes crankshafts with shells of the step they are marked as.
  * Undefined if there is no such plan.
  */
 export function fewestUnknown(
@@ -119,7 +123,8 @@ export function fewestUnknown(
 
 /** The parts that an answer takes and that are not known, each once. */
 export function openParts({ brief, draft, values }: Omit<Solved, 'found'>): readonly OpenPart[] {
-  const taken = assemble(brief, draft, values).flatMap(partsTaken);
-  const open = taken.filter(({ kind }) => kind.unknown !== undefined);
+  const open = ofOneEngine(assemble(brief, draft, values)).filter(
+    ({ kind }) => kind.unknown !== undefined,
+  );
   return [...new Map(open.map((each) => [each.member.name, each])).values()];
 }

@@ -170,6 +170,14 @@ describe('what can hurt the engine', () => {
     }
   });
 
+  it('has journals and bores read at the three angles that together show an oval', () => {
+    for (const page of unstated) {
+      at(page, 'Journals, at both ends and at 0, 60 and 120°');
+      at(page, 'the bottom of the ring travel and at 0, 60 and 120°');
+      expect(page).not.toMatch(/two axes/);
+    }
+  });
+
   it('has bought pistons measured before the cylinders are bored to them', () => {
     const [, second = ''] = unstated;
     expect(at(second, 'Measure pistons and shells before anything is cut')).toBeLessThan(

@@ -82,3 +82,36 @@ describe('what to measure first, where several lists may bring the same', () => 
     expect(await named({ odds: '60 %' }, { odds: '50 %', marks: 'STD' })).toBe('crankshaft 1');
   });
 });
+
+describe('what to measure first, of parts of several donors', () => {
+  const shells = [
+    { name: 'rod 10', fits: 'rods', undersize: '10 under', pairs: 2 },
+    { name: 'rod 20', fits: 'rods', undersize: '20 under', pairs: 2 },
+    { name: 'main 10', fits: 'mains', undersize: '10 under', pairs: 2 },
+    { name: 'main std', fits: 'mains', undersize: 'standard', pairs: 2 },
+  ];
+  const ofDonors = (section: string) =>
+    ['donor B', 'donor C'].map((from) => ({ name: `${section} ${from.slice(-1)}`, from }));
+  const named = async (crankshafts: readonly object[]) => {
+    const blocks = ofDonors('block');
+    const rods = ofDonors('rods');
+    const parts = await first({ ...loose, blocks, rods, crankshafts, shells });
+    return parts?.map(({ name }) => name) ?? [];
+  };
+
+  it('is the shells of the step that the crankshaft is marked as', async () => {
+    const names = await named([{ name: 'crankshaft D', marks: ['.020'] }]);
+    expect(names).toContain('rod 20');
+    expect(names).not.toContain('rod 10');
+  });
+
+  it('is the crankshaft of whose mark there are shells for rods and mains', async () => {
+    const names = await named([
+      { name: 'crankshaft D', marks: ['.020'] },
+      { name: 'crankshaft C', marks: ['10 under'], from: 'donor C' },
+    ]);
+    expect(names).toEqual(expect.arrayContaining(['crankshaft C', 'rod 10', 'main 10']));
+    // Block B and rods B would do as well, and are not of its engine.
+    expect(names).toEqual(expect.arrayContaining(['block C', 'rods C']));
+  });
+});
