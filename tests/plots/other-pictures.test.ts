@@ -30,7 +30,7 @@ describe('the picture of clearances', () => {
     const ends = numbersIn(picture.all('uncertainty')[0]?.getAttribute('d') ?? '');
     expect(thou(ends[0] ?? 0)).toBeCloseTo(2.3, 1);
     expect(picture.desc).toContain(
-      'oil clearance 0.00250 in ± 0.00020 in: within 0.0010 to 0.0030 in [a]',
+      'oil clearance 0.0025 in ± 0.0002 in: within 0.0010 to 0.0030 in [a]',
     );
     expect(picture.desc).toContain('[a] common practice: so much for each inch');
   });
@@ -80,7 +80,7 @@ describe('the picture of clearances', () => {
     );
     expect(all('off-the-track')).toHaveLength(1);
     expect(all('verdict')).toEqual([]);
-    expect(desc).toContain('0.02400 in ± ');
+    expect(desc).toContain('0.0240 in ± ');
   });
 
   it('gives no verdict on what was not measured, has no limit or must be read again', () => {
