@@ -31,11 +31,17 @@ describe('one reading that no journal of the kind has, among others that agree',
   });
 
   it('is named in a list of readings, too', () => {
-    // The others are 1.6046 to 1.6048 in.
-    expect(problemsOf(spoilt({ 'rods[0].journal.readings[2].diameter': '1.6407 in' }))).toEqual([
+    const listed = [0.25, 1].flatMap((station, i) =>
+      [0, 90].map((angle, j) => ({
+        station: `${station} in`,
+        angle: `${angle} deg`,
+        diameter: i + j === 2 ? '1.6426 in' : '1.6246 in',
+      })),
+    );
+    expect(problemsOf(spoilt({ 'rods[0].journal.readings': listed }))).toEqual([
       {
-        path: 'rods[0].journal.readings[2].diameter',
-        message: expect.stringMatching(/station 1.25 in, angle 0 deg: 1.6407 in is not near/),
+        path: 'rods[0].journal.readings[3].diameter',
+        message: expect.stringMatching(/station 1 in, angle 90 deg: 1.6426 in is not near/),
       },
     ]);
   });
