@@ -20,6 +20,7 @@ import {
   workSchema,
 } from '../shed/index.js';
 import { inspect, readSheet, report, sheetSchema } from '../sheet/index.js';
+import { leftWaiting } from '../sheet/internal.js';
 import { DONE, NOT_PROVEN } from './exit-codes.js';
 import { refuseForgotten } from './forgotten-readings.js';
 import { guardFile } from './guard-file.js';
@@ -101,6 +102,7 @@ async function reportText(request: Asked<'report'>, io: Io): Promise<string> {
     throw new WrongCommand('--readings is for a shed, but this file is an inspection sheet');
   }
   guardFile('sheet', request.file, text);
+  for (const each of leftWaiting(value)) io.complain(`crankwright: ${each}\n`);
   const sheet = readSheet(text);
   if (page) return reportPage(sheet, { units: units ?? sheet.units, why });
   const inspection = inspect(sheet);

@@ -126,10 +126,20 @@ export function guardJournalOfKind(
   return journal;
 }
 
-/** Journals wear, and are ground, by no more than the largest undersize there is. */
+/** What a journal of a kind can read: it wears, and is ground, by no more than the largest undersize there is. */
+export const sizesOfKind = ({ min, max }: Span<Length>): Span<Length> => ({
+  min: (min - sizeStep.most) as Length,
+  max: (max + ABOVE_NEW) as Length,
+});
+
+/** A journal reads no larger than a new one but for dirt and the error of the micrometer. */
+const ABOVE_NEW = 1e-4;
+
+/** Refuses what no journal of the kind can read. */
 function guardOfThisKind(at: string, journal: JournalToGrind, standard: Span<Length>): void {
   const { name, smallest, largest } = journal;
-  if (smallest < standard.min - sizeStep.most) {
+  const { min, max } = sizesOfKind(standard);
+  if (smallest < min) {
     throw new RebuildInputError({
       parameter: `${at}.smallest`,
       value: smallest,
@@ -138,12 +148,12 @@ function guardOfThisKind(at: string, journal: JournalToGrind, standard: Span<Len
       hint: 'No journal is ground that far: check the standard size, the digits and which journal this is.',
     });
   }
-  if (largest - standard.max <= 1e-4) return;
+  if (largest <= max) return;
   throw new RebuildInputError({
     parameter: `${at}.largest`,
     value: largest,
     shown: `${name}, ${showLength(largest)} at its largest,`,
-    expected: `at most 0.1 mm above the standard ${showLength(standard.max)}`,
+    expected: `at most ${showLength(ABOVE_NEW)} above the standard ${showLength(standard.max)}`,
     hint: 'Journals only wear smaller: check the standard size, the units and which journal this is.',
   });
 }

@@ -4,7 +4,7 @@ export { judgeRunout } from './bend.js';
 export { nameUndersize } from './describe-grind-plan.js';
 export { shimThickness, thrustFaceWidth } from './domains.js';
 export { endPlayLimits } from './end-play.js';
-export { guardJournalOfKind, guardMinimumOfKind } from './grind-request.js';
+export { guardJournalOfKind, guardMinimumOfKind, sizesOfKind } from './grind-request.js';
 export {
   groundWithOthers,
   mayAllStay,

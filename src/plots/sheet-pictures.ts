@@ -2,7 +2,7 @@ import { bigEndOrbit } from '../bearings/index.js';
 import type { Pictures } from '../pages/index.js';
 import { hour, type Time, type UnitSystem, type Volume } from '../quantities/index.js';
 import { journalWords } from '../reading/index.js';
-import type { Inspection, Sheet } from '../sheet/index.js';
+import type { Inspection, OilSheet, Sheet } from '../sheet/index.js';
 import { loadsOf, readingsAsJudged } from '../sheet/internal.js';
 import { bigEndPicture } from './big-end-picture.js';
 import { borePicture } from './bore-picture.js';
@@ -53,7 +53,7 @@ export function sheetPictures(
 }
 
 function oilPictures({ oil }: Sheet, inspection: Inspection, units: UnitSystem): readonly string[] {
-  if (oil === undefined || inspection.oil === undefined) return [];
+  if (oil === undefined || !('line' in oil) || inspection.oil === undefined) return [];
   const narrow = (id: string) => ({ units, width: NARROW, id });
   return [
     viscosityPicture(
@@ -68,7 +68,7 @@ function oilPictures({ oil }: Sheet, inspection: Inspection, units: UnitSystem):
   ];
 }
 
-type Oil = NonNullable<Sheet['oil']>;
+type Oil = OilSheet;
 type OilReport = NonNullable<Inspection['oil']>;
 type Narrow = Parameters<typeof fuelPicture>[2];
 

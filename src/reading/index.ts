@@ -87,6 +87,7 @@ export {
   journalFields,
   journalFieldsSoFar,
   journalKind,
+  placeIn,
   ring,
   shellFields,
 } from './pieces.js';
@@ -111,7 +112,6 @@ export {
   guardClearanceLimits,
   guardEndPlayLimits,
   guardHousing,
-  guardJournal,
   guardMinimum,
   guardRingGapLimits,
   guardWall,
@@ -125,6 +125,7 @@ export {
   UNIT_OF,
 } from './starter.js';
 export { own, type StatedLimits, statedBasis } from './stated-limits.js';
+export { guardJournal } from './stray-readings.js';
 export { type FileKind, fileKind, guardKind, IS_FILE, otherFile } from './which-file.js';
 export { writeData } from './write-data.js';
 export { writeQuantity } from './write-quantity.js';

@@ -16,6 +16,7 @@ import { readSoFar } from '../measuring/internal.js';
 import { type Length, RebuildInputError } from '../quantities/index.js';
 import { chosen, count, fields, name, partial, word } from './fields.js';
 import { problemAt } from './file-error.js';
+import { pathOf } from './file-text.js';
 import { isObject } from './given.js';
 import { statedLimits } from './limit-fields.js';
 import { marked } from './marks.js';
@@ -136,14 +137,18 @@ export function accepting<T>(calculate: (value: T) => unknown) {
       context.addIssue({
         code: 'custom',
         message: problemAt('', error).message,
-        path: pathOf(error.parameter, value),
+        path: stepsTo(error.parameter, value),
       });
     }
   };
 }
 
+/** Where in the file a parameter of a check is, by the place of the value that has it as its field. */
+export const placeIn = (at: string, parameter: string, value: unknown): string =>
+  pathOf([at, ...stepsTo(parameter, value)]);
+
 /** `readings[3].diameter` as a path; empty if the parameter is not a field of the value. */
-function pathOf(parameter: string, value: unknown): (string | number)[] {
+function stepsTo(parameter: string, value: unknown): (string | number)[] {
   const [field = ''] = parameter.split(/[.[]/);
   if (!isObject(value) || !Object.hasOwn(value, field)) return [];
   const steps = parameter

@@ -1,26 +1,14 @@
 import { oilClearanceLimits, shellWall } from '../bearings/internal.js';
-import { endPlayLimits, guardJournalOfKind, guardMinimumOfKind } from '../crankshaft/internal.js';
+import { endPlayLimits, guardMinimumOfKind } from '../crankshaft/internal.js';
 import { ringGapLimits } from '../cylinders/internal.js';
 import type { SizeOrSpan, Span } from '../judging/index.js';
 import { showLength, spanOf } from '../judging/internal.js';
-import type { Shape } from '../measuring/index.js';
 import { type Length, RebuildInputError } from '../quantities/index.js';
 import type { JournalKind } from './engine-kind.js';
 import type { ShellPairs } from './shell-pairs.js';
 import { own, type StatedLimits } from './stated-limits.js';
 
 type Standard = Pick<JournalKind, 'standard'>;
-type NamedShape = Pick<Shape, 'smallest' | 'largest' | 'outOfRound' | 'taper'> & {
-  readonly name: string;
-};
-
-/** Refuses a journal whose size does not fit its kind. */
-export function guardJournal(
-  { name, smallest, largest, outOfRound, taper }: NamedShape,
-  { standard }: Standard,
-): void {
-  guardJournalOfKind('journal', { name, smallest, largest, outOfRound, taper }, standard);
-}
 
 /** Refuses a maker's minimum that even a new journal is below. */
 export function guardMinimum({ standard, minimum }: Pick<JournalKind, 'standard' | 'minimum'>) {

@@ -16,6 +16,7 @@ import {
   guardRingGapLimits,
   guardWall,
   type JournalKind,
+  placeIn,
   problemsFrom,
   type ShellPairs,
 } from '../reading/index.js';
@@ -84,7 +85,10 @@ function journalChecks(
   const measured = { min: shape.smallest, max: shape.largest };
   const fitted = shells.find((shell) => shell?.name === fittedShells);
   const alone: readonly Check[] = [
-    { path: `${path}.journal`, run: () => guardJournal({ name, ...shape }, journals) },
+    {
+      path: (parameter) => placeIn(`${path}.journal`, parameter, journal),
+      run: () => guardJournal({ name, ...shape, readings: journal.readings }, journals),
+    },
     { path: `${path}.housingBore`, run: () => guardHousing(spanOf(housingBore), measured) },
   ];
   // A size that is wrong by itself is reported only once.

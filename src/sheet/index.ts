@@ -70,7 +70,14 @@ export type { SampleReport } from './inspect-sample.js';
 export type { ValveReport, ValveTopic } from './inspect-valve.js';
 export { sheetSchema } from './json-schema.js';
 export { type NewSheet, newSheet } from './new-sheet.js';
-export type { BigEndSheet, FilmSheet, LeakAround, LeakSheet, OilSheet } from './oil-sheet.js';
+export type {
+  BigEndSheet,
+  FilmSheet,
+  LeakAlone,
+  LeakAround,
+  LeakSheet,
+  OilSheet,
+} from './oil-sheet.js';
 export { readSheet } from './read-sheet.js';
 export { report } from './report.js';
 export type {

@@ -65,7 +65,7 @@ export interface FilmReport {
 const USUAL_DENSITY = 880 as Density;
 
 /** Who set the density of the oil. */
-export const densityBasis = ({ density }: OilSheet): Basis =>
+export const densityBasis = ({ density }: Partial<OilSheet>): Basis =>
   density === undefined
     ? { kind: 'common practice', rule: 'oil of 880 kg/m³ at 15 °C' }
     : { kind: 'specified' };

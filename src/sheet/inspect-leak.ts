@@ -18,7 +18,7 @@ import type {
   VolumeFraction,
 } from '../quantities/index.js';
 import type { SampleReport } from './inspect-sample.js';
-import type { LeakSheet, OilSheet } from './oil-sheet.js';
+import type { LeakAlone, LeakSheet, OilSheet } from './oil-sheet.js';
 
 /** Findings on a leak. */
 export interface LeakReport {
@@ -79,7 +79,7 @@ const DROP: Basis = {
 
 /** Inspects a leak: how fast it is, how long the oil lasts, and when a cylinder is flooded. */
 export function inspectLeak(
-  oil: OilSheet,
+  oil: OilSheet | LeakAlone,
   leak: LeakSheet,
   known: Known,
   options: DilutionOptions,
@@ -103,12 +103,12 @@ export function inspectLeak(
 }
 
 function leftOf(
-  oil: OilSheet,
+  oil: OilSheet | LeakAlone,
   leak: { readonly standing: Flow; readonly running: Flow; readonly evaporation: Rate },
   { sample, tolerance }: Known,
   options: DilutionOptions,
 ): TimeLeft {
-  if (sample === undefined) return { known: false, because: 'no sample' };
+  if (sample === undefined || !('line' in oil)) return { known: false, because: 'no sample' };
   if (!sample.dilution) return { known: false, because: 'thickened sample' };
   const ends = endsOf({ ...sample, dilution: sample.dilution }, tolerance, options);
   const first = (flow: Flow, evaporation: Rate): LeftUntil =>

@@ -12,7 +12,7 @@ import { cleanOil, densityBasis, type FilmReport, inspectFilm } from './inspect-
 import { inspectLeak, type LeakReport } from './inspect-leak.js';
 import { inspectSample, optionsOf, type SampleReport } from './inspect-sample.js';
 import { oilNames } from './oil-names.js';
-import type { FilmSheet, OilSheet } from './oil-sheet.js';
+import type { FilmSheet, LeakAlone, OilSheet } from './oil-sheet.js';
 
 /** Findings on the oil. */
 export interface OilReport {
@@ -29,16 +29,35 @@ export interface OilReport {
 }
 
 /** Inspects the oil and its leak. A refusal names the field below `oil`. */
-export function inspectOil(oil: OilSheet, measured: readonly MeasuredBearing[] = []): OilReport {
+export function inspectOil(
+  oil: OilSheet | LeakAlone,
+  measured: readonly MeasuredBearing[] = [],
+): OilReport {
+  if (!('line' in oil)) return inspectLeakAlone(oil);
   return inspectWith(oil, measured, (bearing) => maxFuelDilutionSpan(bearing, oil.doubt ?? {}));
 }
 
 /** Refuses what `inspectOil` refuses, without its search of the fuel that the film tolerates at each doubt. */
-export function guardOilSheet(oil: OilSheet): void {
-  inspectWith(oil, [], (bearing) => {
-    maxFuelDilution(bearing);
-    return undefined;
-  });
+export function guardOilSheet(oil: OilSheet | LeakAlone): void {
+  if (!('line' in oil)) inspectLeakAlone(oil);
+  else {
+    inspectWith(oil, [], (bearing) => {
+      maxFuelDilution(bearing);
+      return undefined;
+    });
+  }
+}
+
+/** The leak, where nothing is known of the oil: it is judged by itself, and no time is told. */
+function inspectLeakAlone(oil: LeakAlone): OilReport {
+  const known = { sample: undefined, tolerance: undefined };
+  return {
+    leak: namedFrom(
+      () => oilNames('leak', oil),
+      () => inspectLeak(oil, oil.leak, known, {}),
+    ),
+    densityBasis: densityBasis(oil),
+  };
 }
 
 function inspectWith(

@@ -9,6 +9,7 @@ import {
   standardIn,
   UNIT_OF,
 } from '../reading/index.js';
+import { WAITING } from './left-waiting.js';
 import { readSheet } from './read-sheet.js';
 
 /** What a new inspection sheet is written from. */
@@ -94,11 +95,11 @@ export function newSheet(answers: NewSheet): StarterFile {
     units,
     ...(Object.keys(crankshaft).length > 0 && { crankshaft }),
     ...(bore !== undefined && { bores: standard('bore', bore) }),
-    'x-rods': numbered('rod', cylinders).map((each) => ({ ...each, ...bearing })),
+    [WAITING.rods]: numbered('rod', cylinders).map((each) => ({ ...each, ...bearing })),
     ...(mains > 0 && {
-      'x-mains': numbered('main', mains).map((each) => ({ ...each, ...bearing })),
+      [WAITING.mains]: numbered('main', mains).map((each) => ({ ...each, ...bearing })),
     }),
-    'x-cylinders': numbered('cylinder', cylinders).map((each) => ({
+    [WAITING.cylinders]: numbered('cylinder', cylinders).map((each) => ({
       ...each,
       bore: { readings: toFill(3) },
     })),

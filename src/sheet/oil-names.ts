@@ -2,7 +2,7 @@ import type { Names } from '../judging/internal.js';
 import type { OilSheet } from './oil-sheet.js';
 
 /** The sheet's names for the inputs of the oil calculations, part by part. */
-export function oilNames(part: 'sample' | 'bearing' | 'leak', oil: OilSheet): Names {
+export function oilNames(part: 'sample' | 'bearing' | 'leak', oil: Partial<OilSheet>): Names {
   const { fuel, fuelViscosity } = oil;
   // Petrol is not a field of the sheet, so a mismatch is blamed on the oil.
   const fuelLine = fuel === undefined ? 'line' : 'fuel.line';

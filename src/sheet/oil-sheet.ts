@@ -65,6 +65,14 @@ export interface OilSheet {
   };
 }
 
+/** A leak of fuel into an oil of which nothing else is known. */
+export interface LeakAlone {
+  /** Fuel that leaks into the oil while the engine stands. */
+  readonly leak: LeakSheet;
+  /** Volume of oil the sump should hold, if it is known [m³]. */
+  readonly sump?: Volume;
+}
+
 /** A leak, by its drops or by its flow. */
 export type LeakSheet = LeakAround &
   (

@@ -34,6 +34,7 @@ import {
   fields,
   HAPPENINGS,
   housingBore,
+  isObject,
   journalFields,
   journalKind,
   list,
@@ -51,7 +52,7 @@ import {
 } from '../reading/index.js';
 import { compressionTestSchema } from './compression-schema.js';
 import { filmBearing } from './film-schema.js';
-import type { OilSheet } from './oil-sheet.js';
+import type { LeakAlone, OilSheet } from './oil-sheet.js';
 import type { Sheet } from './sheet.js';
 import { valveLimits, valves } from './valve-schema.js';
 
@@ -67,8 +68,15 @@ const point = fields({
   viscosity: quantity('kinematicViscosity', liquidViscosity),
 });
 
+/** How two points of a line are written: of an SAE 30, from memory. */
+const TWO_POINTS =
+  'e.g. [{ "temperature": "40 °C", "viscosity": "100 cSt" }, { "temperature": "100 °C", "viscosity": "11 cSt" }]';
+
 const line = z
-  .tuple([point, point], { error: 'must be a list of two points, each temperature and viscosity' })
+  .tuple([point, point], {
+    error: ({ input }) =>
+      `${input === undefined ? 'is missing: give' : 'must be'} a list of two points, each temperature and viscosity, ${TWO_POINTS}`,
+  })
   .superRefine(accepting((points) => viscosityAt(points, points[0].temperature)));
 
 const fraction = quantity('volumeFraction', dilutionLimit);
@@ -106,6 +114,43 @@ const cylinder = fields({
   piston: sizeOrSpan(diameter).exactOptional(),
   rings: list(ring).exactOptional(),
 });
+
+const oil = fields({
+  line,
+  density: density.exactOptional(),
+  sump: quantity('volume', sumpVolume),
+  sample: point.exactOptional(),
+  fuelViscosity: quantity('kinematicViscosity', liquidViscosity).exactOptional(),
+  fuel: fields({ line, density }).exactOptional(),
+  bearing: filmBearing.exactOptional(),
+  doubt: fields({
+    inlet: quantity('temperatureDifference', inletDoubt).exactOptional(),
+    length: share,
+    roughness: share,
+    clearance: share,
+    load: share,
+  }).exactOptional(),
+  leak: leak.exactOptional(),
+  thresholds: fields({ act: fraction, critical: fraction, source: name.exactOptional() })
+    .refine(inOrder, 'act is above critical; swap the two')
+    .exactOptional(),
+  thinning: fields({ act: lost, critical: lost, source: name.exactOptional() })
+    .refine(inOrder, 'act is above critical; swap the two')
+    .exactOptional(),
+});
+
+const leakAlone = fields({ leak, sump: quantity('volume', sumpVolume).exactOptional() });
+
+/** Whether it tells of a leak and of nothing that needs the oil's line. */
+const isLeakAlone = (value: unknown): boolean =>
+  isObject(value) &&
+  Object.hasOwn(value, 'leak') &&
+  Object.keys(value).every((field) => field === 'leak' || field === 'sump');
+
+/** The oil, or a leak into an oil of which nothing is known. */
+const oilOrLeak = chosen<OilSheet | LeakAlone>([oil, leakAlone], (value) =>
+  isLeakAlone(value) ? leakAlone : oil,
+);
 
 /** The sections of an inspection sheet. Each is read on its own, so a mistake in one hides none in another. */
 export const sections = {
@@ -149,27 +194,5 @@ export const sections = {
   valves: valves.optional(),
   compressionTest: compressionTestSchema.optional(),
   assembly: assemblySchema.optional(),
-  oil: fields({
-    line,
-    density: density.exactOptional(),
-    sump: quantity('volume', sumpVolume),
-    sample: point.exactOptional(),
-    fuelViscosity: quantity('kinematicViscosity', liquidViscosity).exactOptional(),
-    fuel: fields({ line, density }).exactOptional(),
-    bearing: filmBearing.exactOptional(),
-    doubt: fields({
-      inlet: quantity('temperatureDifference', inletDoubt).exactOptional(),
-      length: share,
-      roughness: share,
-      clearance: share,
-      load: share,
-    }).exactOptional(),
-    leak: leak.exactOptional(),
-    thresholds: fields({ act: fraction, critical: fraction, source: name.exactOptional() })
-      .refine(inOrder, 'act is above critical; swap the two')
-      .exactOptional(),
-    thinning: fields({ act: lost, critical: lost, source: name.exactOptional() })
-      .refine(inOrder, 'act is above critical; swap the two')
-      .exactOptional(),
-  }).optional(),
+  oil: oilOrLeak.optional(),
 } satisfies { readonly [K in keyof Required<Omit<Sheet, 'notFilledIn'>>]: z.ZodType<Sheet[K]> };

@@ -11,7 +11,7 @@ import type {
   StatedLimits,
 } from '../reading/index.js';
 import type { CompressionSheet } from './compression-sheet.js';
-import type { OilSheet } from './oil-sheet.js';
+import type { LeakAlone, OilSheet } from './oil-sheet.js';
 import type { ValveLimits, ValveSheet } from './valve-sheet.js';
 
 /**
@@ -60,8 +60,8 @@ export interface Sheet extends Bench {
   readonly compressionTest?: CompressionSheet;
   /** What the engine is set to as it goes together. */
   readonly assembly?: AssemblyData;
-  /** The oil and its leak. */
-  readonly oil?: OilSheet;
+  /** The oil and its leak, or the leak alone. */
+  readonly oil?: OilSheet | LeakAlone;
 }
 
 /** The crankshaft as a whole. */

@@ -184,7 +184,8 @@ describe('the most fuel that a film stands is no single figure', () => {
 /** The big end of the pump set, as a bearing of the library. */
 function inspectedBearing() {
   const { oil } = readSheet(spoilt({}));
-  if (!oil?.bearing || !oil.density) throw new Error('no bearing');
+  if (oil === undefined || !('line' in oil) || !oil.bearing || !oil.density)
+    throw new Error('no bearing');
   const { journal, length, clearance, speed, load, inlet, roughness } = oil.bearing;
   const running = { journal, length, clearance, speed, load, inlet, roughness };
   return { bearing: { ...running, oil: { line: oil.line, density: oil.density } } };

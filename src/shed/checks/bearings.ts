@@ -1,4 +1,4 @@
-import type { SizeOrSpan } from '../../judging/index.js';
+import type { SizeOrSpan, Span } from '../../judging/index.js';
 import { spanOf } from '../../judging/internal.js';
 import { kindestShape } from '../../measuring/internal.js';
 import type { Length } from '../../quantities/index.js';
@@ -10,6 +10,7 @@ import {
   guardJournal,
   guardMinimum,
   guardWall,
+  placeIn,
 } from '../../reading/index.js';
 import type { HousingPlace, JournalPlace } from '../shed.js';
 import { type Placed, partsIn, placed, type SoundShed } from './sound-shed.js';
@@ -39,10 +40,7 @@ export function bearingChecks(shed: SoundShed, kind: 'rods' | 'mains'): readonly
     ...partsIn(shed, 'crankshafts')
       .flatMap(({ path, part }) => placed(part[journals] ?? [], `${path}.${journals}`))
       .flatMap(({ path, part }) =>
-        checkIfGiven(path, part, ({ name, readings = [] }: JournalPlace) => {
-          const shape = kindestShape(readings);
-          if (shape) guardJournal({ name, ...shape }, { standard });
-        }),
+        part === undefined ? [] : [journalCheck(path, part, standard)],
       ),
     ...housings.flatMap(({ path, part }) =>
       checkIfGiven(`${path}.housingBore`, part.housingBore, inHousing),
@@ -53,6 +51,17 @@ export function bearingChecks(shed: SoundShed, kind: 'rods' | 'mains'): readonly
       ),
     ),
   ];
+}
+
+function journalCheck(path: string, journal: JournalPlace, standard: Span<Length>): Check {
+  const { name, readings = [] } = journal;
+  return {
+    path: (parameter) => placeIn(path, parameter, journal),
+    run: () => {
+      const shape = kindestShape(readings);
+      if (shape) guardJournal({ name, ...shape, readings }, { standard });
+    },
+  };
 }
 
 function housingsOf(shed: SoundShed, kind: 'rods' | 'mains'): readonly Placed<HousingPlace>[] {
