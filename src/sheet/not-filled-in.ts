@@ -1,4 +1,5 @@
 import { type Given, isObject, rawItems } from '../reading/index.js';
+import { stillToRead } from './half-read.js';
 
 const LISTS = ['rods', 'mains', 'cylinders'] as const;
 
@@ -8,7 +9,7 @@ const GIVEN_BEFORE: readonly string[] = ['unit', 'angles'];
 /** A place lies no deeper than this in a file. */
 const DEEPEST = 8;
 
-/** A raw sheet without the places of which nothing was filled in, and their names. */
+/** A raw sheet without the places that nobody filled in, or that were read too little to judge, and what is to be read. */
 export interface FilledIn {
   readonly given: Given;
   readonly notFilledIn: readonly string[];
@@ -16,16 +17,18 @@ export interface FilledIn {
   readonly pathInFile: (path: string) => string;
 }
 
-/** Leaves out rods, mains and cylinders that stand in a sheet as `newSheet` wrote them: nothing was read on them yet. */
+/**
+ * Leaves out rods, mains and cylinders that stand in a sheet as `newSheet` wrote them, as nothing was read on them yet, and
+ * those that were read at one station or one angle only, as they have no shape. Neither stops the others.
+ */
 export function onlyFilledIn(file: Given): FilledIn {
   const lists = LISTS.filter((list) => Array.isArray(file[list])).map((list) => {
     const items: readonly unknown[] = file[list] as readonly unknown[];
-    const kept = [...items.keys()].filter((i) => !isNotFilledIn(items[i]));
-    return { list, items, kept };
+    const missing = rawItems(items).map((place) => missingOf(list, place));
+    const kept = [...items.keys()].filter((i) => missing[i] === undefined);
+    return { list, items, kept, missing };
   });
-  const names = lists.flatMap(({ list, kept }) =>
-    rawItems(file[list]).flatMap(({ name }, i) => (kept.includes(i) ? [] : [String(name)])),
-  );
+  const notFilledIn = lists.flatMap(({ missing }) => missing.flatMap((each) => each ?? []));
   const given = Object.fromEntries(
     Object.entries(file).flatMap(([key, value]) => {
       const shortened = lists.find(
@@ -41,11 +44,19 @@ export function onlyFilledIn(file: Given): FilledIn {
       const place = lists.find((each) => each.list === list)?.kept[Number(i)];
       return place === undefined ? as : `${list}[${place}]`;
     });
-  return { given, notFilledIn: names, pathInFile };
+  return { given, notFilledIn, pathInFile };
 }
 
-function isNotFilledIn(place: unknown): boolean {
-  if (!isObject(place) || typeof place['name'] !== 'string') return false;
+/** What to read of a place that is left out: all of it, or what it still lacks. */
+function missingOf(list: (typeof LISTS)[number], place: Given): string | undefined {
+  const { name } = place;
+  if (typeof name !== 'string') return undefined;
+  if (isNotFilledIn(place)) return name;
+  const lacks = stillToRead(list, place);
+  return lacks === undefined ? undefined : `${name}: ${lacks}`;
+}
+
+function isNotFilledIn(place: Given): boolean {
   const fields = Object.entries(place).filter(([key]) => key !== 'name');
   return fields.length > 0 && fields.every(([key, value]) => isEmpty(key, value, 0));
 }

@@ -29,7 +29,7 @@ export interface Sheet extends Bench {
   readonly units: UnitSystem;
   /** Data on the crankshaft as a whole. */
   readonly crankshaft?: CrankshaftSheet;
-  /** Rods, mains and cylinders that the file names and of which nothing was filled in. */
+  /** Rods, mains and cylinders that the file names and that nobody filled in, or `rod 2: a second station` of one half read. */
   readonly notFilledIn?: readonly string[];
   /** Connecting rods, each with the journal it runs on. */
   readonly rods?: readonly BearingSheet[];
