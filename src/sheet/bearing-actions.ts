@@ -6,7 +6,7 @@ import type { BearingGroupReport, BearingReport } from './inspect-bearings.js';
 import { isInterference, mismatchOf } from './inspect-fitted.js';
 import type { NotFilledIn } from './sheet.js';
 import type { WhenShells } from './shell-action-types.js';
-import { hasWork, misreadIn, unsettledOf, waitFor } from './waiting.js';
+import { hasWork, leftOutOf, misreadIn, unsettledOf, waitFor } from './waiting.js';
 
 /** Work on the crankshaft and its shells, mains before rods. Nothing is decided on one that was misread; nothing is machined on one that is bent or past saving. */
 export function bearingActions(
@@ -18,7 +18,9 @@ export function bearingActions(
   const [held, groups] = [all.filter(isHeld), all.filter((group) => !isHeld(group))];
   const waiting = [
     ...held.flatMap((group) => waitFor(group.kind, unsettledOf(group), true)),
-    ...groups.filter(hasWork).flatMap(({ kind }) => waitFor(kind, notFilledIn[kind] ?? [], false)),
+    ...groups
+      .filter(hasWork)
+      .flatMap(({ kind }) => waitFor(kind, leftOutOf(notFilledIn, kind), false)),
   ];
   const bent = all.flatMap(({ bearings }) => bearings.flatMap(bentActions));
   const lost = all.flatMap(({ kind: journals, plan }): Action[] =>

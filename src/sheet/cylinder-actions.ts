@@ -3,7 +3,7 @@ import type { Action } from './action-types.js';
 import { worstOfBore } from './bored.js';
 import type { Inspection } from './inspect.js';
 import type { CylinderReport, RingReport } from './inspect-cylinder.js';
-import { misreadBores, waitFor } from './waiting.js';
+import { leftOutOf, misreadBores, waitFor } from './waiting.js';
 
 /** The ring findings that need action. A used ring outside a rule of thumb for new rings does not. */
 const RING_WORK: ReadonlySet<RingReport['filing']['work']> = /* @__PURE__ */ new Set([
@@ -30,7 +30,7 @@ export function boreActions(inspection: Inspection): readonly Action[] {
   );
   return [
     ...interfering,
-    ...waitFor('cylinders', inspection.notFilledIn?.cylinders ?? [], false),
+    ...waitFor('cylinders', leftOutOf(inspection.notFilledIn, 'cylinders'), false),
     { kind: 'bore', plan: boring, sound },
     ...cylinders.filter((report) => !isBored(report)).flatMap(cylinderWork),
   ];

@@ -87,6 +87,7 @@ export type {
   CylinderLimits,
   CylinderSheet,
   EndPlaySheet,
+  LeftOut,
   NotFilledIn,
   Sheet,
 } from './sheet.js';

@@ -32,7 +32,7 @@ export interface Inspection {
   readonly engine: string;
   /** The units that the sheet wants its report in. */
   readonly units: UnitSystem;
-  /** Rods, mains and cylinders that were named and not measured. */
+  /** Rods, mains and cylinders that were named and not measured, or half read. */
   readonly notFilledIn?: NotFilledIn;
   /** Rod journals, rods and their shells, if the sheet has any. */
   readonly rods?: BearingGroupReport;

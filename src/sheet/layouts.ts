@@ -56,7 +56,8 @@ export const actionLayout = { by: 'kind', variants: [
   waitLayout,
   { fields: { part: 'string', finding: findingLengthLayout, settling: settlingLengthLayout, kind: { oneOf: ['measure again'] } } },
 ] } satisfies Layout;
-export const notFilledInLayout = { fields: { 'rods?': { list: 'string' }, 'mains?': { list: 'string' }, 'cylinders?': { list: 'string' } } } satisfies Layout;
+export const leftOutLayout = { fields: { name: 'string', 'lacks?': 'string' } } satisfies Layout;
+export const notFilledInLayout = { fields: { 'rods?': { list: leftOutLayout }, 'mains?': { list: leftOutLayout }, 'cylinders?': { list: leftOutLayout } } } satisfies Layout;
 export const fittedShellsLayout = { fields: { shells: 'string', undersize: 'number', clearance: spanLayout, explanation: clearanceExplanationLayout, agrees: 'boolean', 'housingToBlame?': 'number' } } satisfies Layout;
 export const asItIsLayout = { fields: { undersize: 'number', 'shells?': shellMatchLayout } } satisfies Layout;
 export const bearingReportLayout = { fields: { name: 'string', shape: shapeLayout, 'readAgain?': { list: oddReadingLayout }, 'undersize?': 'number', 'oddSize?': 'number', findings: { list: findingLengthLayout }, 'fitted?': fittedShellsLayout, 'bent?': findingLengthLayout, 'soundAt?': 'number', 'asItIs?': asItIsLayout, matches: { list: shellMatchLayout }, 'wallToSuit?': spanLayout, 'mayFit?': shellMatchLayout, 'shells?': shellMatchLayout } } satisfies Layout;

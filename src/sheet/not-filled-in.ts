@@ -1,5 +1,6 @@
 import { type Given, isObject, rawItems } from '../reading/index.js';
-import type { NotFilledIn } from './sheet.js';
+import { stillToRead } from './half-read.js';
+import type { LeftOut, NotFilledIn } from './sheet.js';
 
 const LISTS = ['rods', 'mains', 'cylinders'] as const;
 
@@ -9,7 +10,7 @@ const GIVEN_BEFORE: readonly string[] = ['unit', 'angles'];
 /** A place lies no deeper than this in a file. */
 const DEEPEST = 8;
 
-/** A raw sheet without the places of which nothing was filled in, and their names. */
+/** A raw sheet without the places that nobody filled in, or that were read too little to judge, and what is to be read. */
 export interface FilledIn {
   readonly given: Given;
   readonly notFilledIn: NotFilledIn;
@@ -17,18 +18,21 @@ export interface FilledIn {
   readonly pathInFile: (path: string) => string;
 }
 
-/** Leaves out rods, mains and cylinders that stand in a sheet as `newSheet` wrote them: nothing was read on them yet. */
+/**
+ * Leaves out rods, mains and cylinders that stand in a sheet as `newSheet` wrote them, as nothing was read on them yet, and
+ * those that were read at one station or one angle only, as they have no shape. Neither stops the others.
+ */
 export function onlyFilledIn(file: Given): FilledIn {
   const lists = LISTS.filter((list) => Array.isArray(file[list])).map((list) => {
     const items: readonly unknown[] = file[list] as readonly unknown[];
-    const kept = [...items.keys()].filter((i) => !isNotFilledIn(items[i]));
-    return { list, items, kept };
+    const missing = rawItems(items).map((place) => missingOf(list, place));
+    const kept = [...items.keys()].filter((i) => missing[i] === undefined);
+    return { list, items, kept, missing };
   });
   const notFilledIn = Object.fromEntries(
-    lists.flatMap(({ list, kept, items }) => {
-      if (kept.length === items.length) return [];
-      const names = rawItems(items).map(({ name }) => String(name));
-      return [[list, names.filter((_, i) => !kept.includes(i))]];
+    lists.flatMap(({ list, missing }) => {
+      const leftOut = missing.filter((each) => each !== undefined);
+      return leftOut.length === 0 ? [] : [[list, leftOut]];
     }),
   );
   const given = Object.fromEntries(
@@ -49,8 +53,16 @@ export function onlyFilledIn(file: Given): FilledIn {
   return { given, notFilledIn, pathInFile };
 }
 
-function isNotFilledIn(place: unknown): boolean {
-  if (!isObject(place) || typeof place['name'] !== 'string') return false;
+/** What to read of a place that is left out: all of it, or what it still lacks. */
+function missingOf(list: (typeof LISTS)[number], place: Given): LeftOut | undefined {
+  const { name } = place;
+  if (typeof name !== 'string') return undefined;
+  if (isNotFilledIn(place)) return { name };
+  const lacks = stillToRead(list, place);
+  return lacks === undefined ? undefined : { name, lacks };
+}
+
+function isNotFilledIn(place: Given): boolean {
   const fields = Object.entries(place).filter(([key]) => key !== 'name');
   return fields.length > 0 && fields.every(([key, value]) => isEmpty(key, value, 0));
 }

@@ -2,6 +2,7 @@ import { type PageLine, wrap } from '../pages/index.js';
 import { boredIn } from './bored.js';
 import type { Inspection } from './inspect.js';
 import type { ValveReport } from './inspect-valve.js';
+import type { LeftOut } from './sheet.js';
 
 /** Lists what has no readings, because the report does not judge it. */
 export function notMeasured(inspection: Inspection): readonly PageLine[] {
@@ -19,7 +20,9 @@ export function notMeasured(inspection: Inspection): readonly PageLine[] {
     ...(rings.length > 0 ? [] : [`${name}: its rings`]),
   ]);
   const missing = [
-    Object.values(inspection.notFilledIn ?? {}).flat(),
+    Object.values(inspection.notFilledIn ?? {})
+      .flat()
+      .map(({ name, lacks }: LeftOut) => (lacks === undefined ? name : `${name}: ${lacks}`)),
     mains ? [] : ['mains'],
     rods ? [] : ['rods'],
     endPlay ? [] : ['end play'],

@@ -27,15 +27,18 @@ import {
   accepting,
   asBore,
   asJournal,
+  asReadSoFar,
   assemblySchema,
   benchFields,
   boreFields,
+  boreFieldsSoFar,
   chosen,
   fields,
   HAPPENINGS,
   housingBore,
   isObject,
   journalFields,
+  journalFieldsSoFar,
   journalKind,
   list,
   listOfDifferent,
@@ -60,6 +63,14 @@ const bearing = fields({
   name,
   journal: fields(journalFields).superRefine(asJournal),
   housingBore,
+  fittedShells: name.exactOptional(),
+});
+
+/** A rod or main that may not have been read enough to judge it. */
+export const bearingSoFar = fields({
+  name,
+  journal: fields(journalFieldsSoFar).superRefine(asReadSoFar),
+  housingBore: housingBore.exactOptional(),
   fittedShells: name.exactOptional(),
 });
 
@@ -105,14 +116,22 @@ const leak = chosen<NonNullable<OilSheet['leak']>>([drip, flow], (value) =>
   typeof value === 'object' && value !== null && 'flow' in value ? flow : drip,
 );
 
-const cylinder = fields({
-  name,
-  bore: fields({
-    ...boreFields,
-    wall: quantity('length', cylinderWall).exactOptional(),
-  }).superRefine(asBore),
+const wall = quantity('length', cylinderWall).exactOptional();
+const aroundBore = {
   piston: sizeOrSpan(diameter).exactOptional(),
   rings: list(ring).exactOptional(),
+};
+const cylinder = fields({
+  name,
+  bore: fields({ ...boreFields, wall }).superRefine(asBore),
+  ...aroundBore,
+});
+
+/** A cylinder that may not have been read enough to judge it. */
+export const boreSoFar = fields({
+  name,
+  bore: fields({ ...boreFieldsSoFar, wall }).superRefine(asReadSoFar),
+  ...aroundBore,
 });
 
 const oil = fields({

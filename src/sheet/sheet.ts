@@ -14,19 +14,28 @@ import type { CompressionSheet } from './compression-sheet.js';
 import type { LeakAlone, OilSheet } from './oil-sheet.js';
 import type { ValveLimits, ValveSheet } from './valve-sheet.js';
 
+/** A rod, main or cylinder that is left out. */
+export interface LeftOut {
+  /** Its name. */
+  readonly name: string;
+  /** What is still to be read of it, if some was read. */
+  readonly lacks?: string;
+}
+
+/** What a sheet names and nobody filled in, or read too little of to judge. */
+export interface NotFilledIn {
+  /** Rods. */
+  readonly rods?: readonly LeftOut[];
+  /** Mains. */
+  readonly mains?: readonly LeftOut[];
+  /** Cylinders. */
+  readonly cylinders?: readonly LeftOut[];
+}
+
 /**
  * The inspection sheet of one engine, as `readSheet` returns it, with every quantity in SI. In the
  * JSON file each is text with its unit, `"2.1248 in"`.
  */
-export interface NotFilledIn {
-  /** Rods. */
-  readonly rods?: readonly string[];
-  /** Mains. */
-  readonly mains?: readonly string[];
-  /** Cylinders. */
-  readonly cylinders?: readonly string[];
-}
-
 export interface Sheet extends Bench {
   /** Version of the layout. */
   readonly version: 1;
@@ -38,7 +47,7 @@ export interface Sheet extends Bench {
   readonly units: UnitSystem;
   /** Data on the crankshaft as a whole. */
   readonly crankshaft?: CrankshaftSheet;
-  /** Rods, mains and cylinders that the file names and of which nothing was filled in. */
+  /** Rods, mains and cylinders that the file names and that nobody filled in, or that are half read. */
   readonly notFilledIn?: NotFilledIn;
   /** Connecting rods, each with the journal it runs on. */
   readonly rods?: readonly BearingSheet[];

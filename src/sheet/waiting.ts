@@ -1,6 +1,7 @@
 import type { Inspection } from './inspect.js';
 import type { BearingGroupReport, BearingReport } from './inspect-bearings.js';
 import { isInterference } from './inspect-fitted.js';
+import type { NotFilledIn } from './sheet.js';
 
 /** Work that waits for readings, so that no metal is cut and no money spent on a wrong one. */
 export interface Wait {
@@ -40,6 +41,12 @@ export const misreadBores = ({ cylinders }: Pick<Inspection, 'cylinders'>): read
   cylinders
     .filter(({ readAgain, oddSize }) => readAgain || oddSize !== undefined)
     .map(({ name }) => name);
+
+/** The names of what a sheet leaves out. */
+export const leftOutOf = (
+  notFilledIn: NotFilledIn | undefined,
+  list: keyof NotFilledIn,
+): readonly string[] => (notFilledIn?.[list] ?? []).map(({ name }) => name);
 
 /** That work waits until something is read again, or measured at all; nothing if there is nothing to wait for. */
 export const waitFor = (

@@ -52,9 +52,9 @@ describe('what a new sheet holds and nobody filled in', () => {
   it('is no reason to ask for the size of the journals', () => {
     const sheet = readSheet(template());
     expect(sheet.notFilledIn).toEqual({
-      rods: ['rod 1', 'rod 2'],
-      mains: ['main 1', 'main 2'],
-      cylinders: ['cylinder 1', 'cylinder 2'],
+      rods: [{ name: 'rod 1' }, { name: 'rod 2' }],
+      mains: [{ name: 'main 1' }, { name: 'main 2' }],
+      cylinders: [{ name: 'cylinder 1' }, { name: 'cylinder 2' }],
     });
     expect(report(inspect(sheet))).toContain('Nothing was measured yet.');
   });
@@ -83,6 +83,62 @@ describe('what a new sheet holds and nobody filled in', () => {
     const { name: _, ...nameless } = rods[0] as Place;
     expect(refusal(() => readSheet({ ...sheet, crankshaft, rods: [nameless] }))).toMatchObject({
       problems: expect.arrayContaining([expect.objectContaining({ path: 'rods[0].name' })]),
+    });
+  });
+});
+
+describe('a place that was read too little to judge it', () => {
+  /** The twin of the second rod read, with its first rod read like this. */
+  const firstRodRead = (readings: object, changes: object = {}) => {
+    const { rods, ...sheet } = secondRodRead('1.7507 in');
+    const [first, second] = rods as [Place, Place];
+    const table = { ...first.journal?.readings, ...readings };
+    return { ...sheet, rods: [{ ...first, journal: { readings: table }, ...changes }, second] };
+  };
+  const ONE_STATION = {
+    stations: ['0.25 in', null],
+    diameters: [
+      [1.6246, 1.6246, 1.6245],
+      [null, null, null],
+    ],
+  };
+
+  it('is not measured, and the report names what it lacks; the others are judged', () => {
+    const inspection = inspect(readSheet(firstRodRead(ONE_STATION, { housingBore: '1.7506 in' })));
+    expect(inspection.rods?.bearings.map(({ name }) => name)).toEqual(['rod 2']);
+    expect(flowing(report(inspection))).toContain('not judged: rod 1: a second station; main 1;');
+  });
+
+  it('may be without its housing, and lack an angle, or be a cylinder', () => {
+    const oneAngle = { angles: ['0 deg'], stations: [0.25, 1], diameters: [[1.6246], [1.6246]] };
+    expect(readSheet(firstRodRead(oneAngle)).notFilledIn?.rods).toEqual([
+      { name: 'rod 1', lacks: 'a second angle' },
+    ]);
+    const bore = { readings: [{ station: '1 in', angle: '0 deg', diameter: '3.0004 in' }] };
+    const cylinders = [{ name: 'cylinder 1', bore }];
+    expect(readSheet({ ...secondRodRead('1.7507 in'), cylinders }).notFilledIn?.cylinders).toEqual([
+      { name: 'cylinder 1', lacks: 'a second station and a second angle' },
+    ]);
+  });
+
+  it('hides no mistake in it', () => {
+    const { problems } = refusal(() =>
+      readSheet(firstRodRead(ONE_STATION, { housingBore: '1.7506' })),
+    ) as unknown as { problems: readonly { path: string }[] };
+    expect(problems.map(({ path }) => path)).toContain('rods[0].housingBore');
+  });
+
+  it('is no place with two stations of which one lacks a reading', () => {
+    const diameters = [
+      [1.6246, 1.6246, 1.6245],
+      [1.6246, null, null],
+    ];
+    expect(
+      refusal(() => readSheet(firstRodRead({ stations: [0.25, 1], diameters }))),
+    ).toMatchObject({
+      problems: expect.arrayContaining([
+        { path: 'rods[0].housingBore', message: expect.anything() },
+      ]),
     });
   });
 });
