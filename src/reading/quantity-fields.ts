@@ -161,9 +161,24 @@ function guarded<D extends Dimension>(text: string, value: Quantity<D>, guard: G
   } catch (error) {
     if (!(error instanceof RebuildInputError)) throw error;
     const { expected } = error;
-    const hint = 'Check the digits and the unit.';
+    const meant = inOtherUnit(text, guard);
+    const hint =
+      meant === undefined ? 'Check the digits and the unit.' : `Did you mean "${meant}"?`;
     throw new RebuildInputError({ parameter: 'text', value: text, expected, hint });
   }
+}
+
+/** The units of length that are taken for one another. */
+const OTHER_UNIT: Readonly<Record<string, string>> = { mm: 'in', in: 'mm' };
+
+/** The same number in the other unit, where that is a size that can be; undefined of any other text. */
+function inOtherUnit<D extends Dimension>(text: string, guard: Guard<D>): string | undefined {
+  const [, number, unit = ''] = /^(\S+)\s*(mm|in)$/.exec(text.trim()) ?? [];
+  const other = OTHER_UNIT[unit];
+  if (number === undefined || other === undefined) return undefined;
+  const meant = `${number} ${other}`;
+  const reads = () => guard('text', parseLength(meant) as Quantity<Dimension> as Quantity<D>);
+  return accepts(reads, meant) ? meant : undefined;
 }
 
 /** A span of sizes with its ends in order. */

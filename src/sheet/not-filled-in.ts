@@ -1,5 +1,5 @@
 import { type Given, isObject, rawItems } from '../reading/index.js';
-import { stillToRead } from './half-read.js';
+import { notYetRead } from './half-read.js';
 
 const LISTS = ['rods', 'mains', 'cylinders'] as const;
 
@@ -52,7 +52,7 @@ function missingOf(list: (typeof LISTS)[number], place: Given): string | undefin
   const { name } = place;
   if (typeof name !== 'string') return undefined;
   if (isNotFilledIn(place)) return name;
-  const lacks = stillToRead(list, place);
+  const lacks = notYetRead(list, place);
   return lacks === undefined ? undefined : `${name}: ${lacks}`;
 }
 

@@ -200,6 +200,10 @@ it.each<[readonly string[], string]>([
     ['new', 'shed', ...ENGINE.slice(0, -4), '--main-journal', '2 in', '--rod-journal', 'big'],
     '--rod-journal: "big" is not the smallest and the largest size of a new one',
   ],
+  [
+    ['new', 'shed', ...ENGINE.slice(0, -2), '--main-journal', '1.7500 to 1.7495 in'],
+    '--main-journal: "1.7500 to 1.7495 in" has the two sizes the wrong way round. Write the smaller one first: "1.7495 in to 1.7500 in".',
+  ],
   [['new', 'shed', ...ENGINE.slice(0, -2)], 'new shed needs --main-journal\n'],
 ])('crankwright refuses %j', async (argv, said) => {
   const { code, out, err } = await captured(argv, { input: '' });
