@@ -3,14 +3,16 @@ import { showValue } from '../quantities/internal.js';
 import { marked } from './marks.js';
 import { either, unknownField, wordMeant } from './nearest.js';
 
-/** An object with exactly these fields; any other is refused, with the nearest known field. */
-export function fields<S extends z.ZodRawShape>(shape: S) {
+/** An object with exactly these fields; any other is refused, with the nearest known field. The example is of such an object. */
+export function fields<S extends z.ZodRawShape>(shape: S, example?: string) {
   return z.strictObject(shape, {
     error: (issue) => {
       // One line for each field; `problemsOf` splits them again.
       if (issue.code === 'unrecognized_keys')
         return issue.keys.map((key) => unknownField(key, Object.keys(shape))).join('\n');
-      return issue.input === undefined ? 'is missing' : 'must be an object with named fields';
+      if (issue.input === undefined) return 'is missing';
+      const shown = example === undefined ? '' : `, e.g. ${example}`;
+      return `must be an object with named fields: ${Object.keys(shape).join(', ')}${shown}`;
     },
   });
 }

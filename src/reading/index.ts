@@ -74,7 +74,7 @@ export { journalWords } from './journal-words.js';
 export { type JsonSchema, jsonSchemaOf } from './json-schema.js';
 export { statedLimits } from './limit-fields.js';
 export { marked } from './marks.js';
-export { didYouMean, either, isSlipOf } from './nearest.js';
+export { didYouMean, either, isSlipOf, shortFor } from './nearest.js';
 export { withoutOwnFields } from './own-fields.js';
 export {
   accepting,
@@ -109,12 +109,14 @@ export type {
 } from './setting-up-data.js';
 export type { ShellPairs } from './shell-pairs.js';
 export {
+  areSwapped,
   guardClearanceLimits,
   guardEndPlayLimits,
   guardHousing,
   guardMinimum,
   guardRingGapLimits,
   guardWall,
+  refuseSwapped,
 } from './sizes.js';
 export {
   CYLINDERS,

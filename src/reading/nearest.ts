@@ -37,6 +37,17 @@ export function wordMeant(word: unknown, known: readonly string[]): string | und
   return meant.length === 0 ? undefined : `did you mean ${either(meant)}?`;
 }
 
+/** The one name that a name cuts short, word by word, as a question: `crank B` is short for `crankshaft B`. */
+export function shortFor(short: string, names: readonly string[]): string | undefined {
+  const words = short.toLowerCase().split(/[\s_-]+/);
+  const long = names.filter((name) => {
+    const its = name.toLowerCase().split(/[\s_-]+/);
+    return its.length === words.length && its.every((word, i) => word.startsWith(words[i] ?? ' '));
+  });
+  const [only, ...others] = short.trim() === '' ? [] : long;
+  return only === undefined || others.length > 0 ? undefined : `did you mean "${only}"?`;
+}
+
 /** The message for an unknown field. */
 export function unknownField(name: string, known: readonly string[]): string {
   const question = didYouMean(name, known);

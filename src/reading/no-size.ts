@@ -19,6 +19,21 @@ export function refuseNotKnown(text: string, wanted: string): void {
   });
 }
 
+/** A fraction such as a rule shows: halves down to sixty-fourths. */
+const OF_A_RULE = /(?:^|[\s\d-])\d+\s*\/\s*(?:2|4|8|16|32|64)(?!\d)/;
+
+/** Refuses a fraction of an inch where a size was measured: it comes from a rule, which tells no fit and no wear. */
+export function refuseFraction(text: string): void {
+  if (!OF_A_RULE.test(text)) return;
+  throw new RebuildInputError({
+    parameter: 'text',
+    value: text,
+    expected: 'a size read with a micrometer or a gauge',
+    problem: 'is a fraction, as a rule shows it, which is too coarse to judge by',
+    hint: 'Read it with a micrometer or a gauge and write it in decimals, or leave the field out.',
+  });
+}
+
 /** Refuses a number alone as an undersize or oversize: a whole one may be thou. */
 export function refuseBareStep(text: string, way: 'under' | 'over'): void {
   if (!isBare(text)) return;

@@ -22,6 +22,7 @@ import { statedLimits } from './limit-fields.js';
 import { marked } from './marks.js';
 import {
   MOST_OF_A_PLACE,
+  measuredSize,
   quantity,
   readingsOf,
   sizeOrSpan,
@@ -36,7 +37,7 @@ const oneDiameter = quantity('length', diameter);
 const reading = {
   station: quantity('length', stationAlong),
   angle: quantity('angle', angleAround),
-  diameter: oneDiameter,
+  diameter: measuredSize(diameter),
 };
 const readingsOneByOne = readingsOf(fields(reading));
 const tableOfReadings = readingsTable(reading, MOST_OF_A_PLACE);
@@ -114,7 +115,7 @@ export const housingBore = marked(sizeOrSpan(diameter), { inCsv: true });
 /** A ring with a measured gap. */
 export const ring = fields({
   name,
-  gap: marked(quantity('length', ringGap), { inCsv: true }),
+  gap: marked(measuredSize(ringGap), { inCsv: true }),
   measuredIn: oneDiameter,
 });
 

@@ -46,12 +46,17 @@ function lineOf({ path, message }: FileProblem, file: Given): string {
 /** A cell of a CSV of readings: its line and its column. */
 const COLUMN = /^readings, line (\d+): (.+)$/;
 const NO_UNIT = /^"[^"]*" has no unit, /;
+const WRONG_UNIT = /^"[^"]*" (is not .*) Did you mean "[^"]* (?:in|mm)"\?$/;
 const NO_TEXT = /^-?[\d.e-]+ (is not text; .*)/;
 
 /** What problems have in common that are one mistake made again and again; undefined if they are none. */
 function kindOf({ path, message }: FileProblem): string | undefined {
   const column = COLUMN.exec(path)?.[2];
-  if (column === undefined) return NO_UNIT.test(message) ? 'no unit' : NO_TEXT.exec(message)?.[1];
+  if (column === undefined) {
+    return NO_UNIT.test(message)
+      ? 'no unit'
+      : (NO_TEXT.exec(message)?.[1] ?? WRONG_UNIT.exec(message)?.[1]);
+  }
   return `${column}: ${message.replace(/"(?:[^"\\]|\\.)*"|\d+/g, '')}`;
 }
 

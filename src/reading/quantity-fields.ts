@@ -13,7 +13,7 @@ import { largestOf, showValue, smallestOf } from '../quantities/internal.js';
 import { chosen, fields, list } from './fields.js';
 import { problemAt } from './file-error.js';
 import { marked } from './marks.js';
-import { LEAVE_OUT, refuseBareStep, refuseNotKnown } from './no-size.js';
+import { LEAVE_OUT, refuseBareStep, refuseFraction, refuseNotKnown } from './no-size.js';
 import { writeQuantity, writeStep } from './write-quantity.js';
 
 /** What refuses a quantity that cannot be, or gives it back. */
@@ -42,11 +42,18 @@ const EXAMPLES: Partial<Readonly<Record<Dimension, readonly string[]>>> = {
 };
 
 /** Text with a unit, such as `"2.1248 in"`, read and then checked against the sizes the part can have. */
-export function quantity<D extends Dimension>(dimension: D, guard: Guard<D>) {
+export function quantity<D extends Dimension>(
+  dimension: D,
+  guard: Guard<D>,
+  refuse: (text: string) => void = () => {},
+) {
   const words = dimension.replace(/[A-Z]/g, (capital) => ` ${capital.toLowerCase()}`);
   const examples = EXAMPLES[dimension] ?? [];
   return measured(
-    (text) => parse(text, dimension),
+    (text) => {
+      refuse(text);
+      return parse(text, dimension);
+    },
     guard,
     inQuotes('number and unit', examples[0]),
     `${words}: number and unit`,
@@ -54,6 +61,9 @@ export function quantity<D extends Dimension>(dimension: D, guard: Guard<D>) {
     (value, units) => writeQuantity(value, dimension, units),
   );
 }
+
+/** A size that was measured: text with a unit, and no fraction of an inch. */
+export const measuredSize = (guard: Guard<'length'>) => quantity('length', guard, refuseFraction);
 
 /** How far a size may be off, either way: `"±0.0001 in"`, or without the sign. */
 export function plusMinus(guard: Guard<'length'>) {
@@ -161,17 +171,31 @@ function guarded<D extends Dimension>(text: string, value: Quantity<D>, guard: G
   } catch (error) {
     if (!(error instanceof RebuildInputError)) throw error;
     const { expected } = error;
-    const hint = 'Check the digits and the unit.';
+    const meant = inOtherUnit(text, guard);
+    const hint =
+      meant === undefined ? 'Check the digits and the unit.' : `Did you mean "${meant}"?`;
     throw new RebuildInputError({ parameter: 'text', value: text, expected, hint });
   }
 }
 
+/** The units of length that are taken for one another. */
+const OTHER_UNIT: Readonly<Record<string, string>> = { mm: 'in', in: 'mm' };
+
+/** The same number in the other unit, where that is a size that can be; undefined of any other text. */
+function inOtherUnit<D extends Dimension>(text: string, guard: Guard<D>): string | undefined {
+  const [, number, unit = ''] = /^(\S+)\s*(mm|in)$/.exec(text.trim()) ?? [];
+  const other = OTHER_UNIT[unit];
+  if (number === undefined || other === undefined) return undefined;
+  const meant = `${number} ${other}`;
+  const reads = () => guard('text', parseLength(meant) as Quantity<Dimension> as Quantity<D>);
+  return accepts(reads, meant) ? meant : undefined;
+}
+
 /** A span of sizes with its ends in order. */
-export const span = (guard: Guard<'length'>) => spanOf('length', guard);
+export const span = (guard: Guard<'length'>) => spanOf(quantity('length', guard));
 
 /** A span of any quantity with its ends in order. */
-function spanOf<D extends Dimension>(dimension: D, guard: Guard<D>) {
-  const end = quantity(dimension, guard);
+function spanOf<T extends z.ZodType<number>>(end: T) {
   return fields({ min: end, max: end }).refine((ends) => inOrder(ends as Span<number>), {
     error: REVERSED,
     abort: true,
@@ -181,7 +205,7 @@ function spanOf<D extends Dimension>(dimension: D, guard: Guard<D>) {
 /** A quantity as text, or the span that it lies in. */
 export function valueOrSpan<D extends Dimension>(dimension: D, guard: Guard<D>) {
   const value = quantity(dimension, guard);
-  const range = spanOf(dimension, guard) as unknown as z.ZodType<Span<Quantity<D>>>;
+  const range = spanOf(value) as unknown as z.ZodType<Span<Quantity<D>>>;
   return chosen<SizeOrSpan<Quantity<D>>>([value, range], (given) =>
     typeof given === 'object' && given !== null ? range : value,
   );
@@ -207,14 +231,14 @@ function short<T extends z.ZodType>(items: z.ZodArray<T>, most: number) {
   return items.max(most, `must have at most ${most} entries`);
 }
 
-/** One size as text, a span, or a list of readings, which make a span. */
+/** One measured size as text, a span, or a list of readings, which make a span. */
 export function sizeOrSpan(guard: Guard<'length'>) {
-  const size = quantity('length', guard);
+  const size = measuredSize(guard);
   const readings = readingsOf(size).transform((sizes): SizeOrSpan<Length> => {
     const [min, max] = [smallestOf(sizes), largestOf(sizes)];
     return min === max ? min : { min, max };
   });
-  const range = span(guard);
+  const range = spanOf(size);
   return chosen<SizeOrSpan<Length>>([size, range, readings], (value) => {
     if (Array.isArray(value)) return readings;
     return typeof value === 'object' && value !== null ? range : size;

@@ -1,5 +1,5 @@
 import { oilClearanceLimits, shellWall } from '../bearings/internal.js';
-import { endPlayLimits, guardMinimumOfKind } from '../crankshaft/internal.js';
+import { endPlayLimits, guardMinimumOfKind, sizesOfKind } from '../crankshaft/internal.js';
 import { ringGapLimits } from '../cylinders/internal.js';
 import type { SizeOrSpan, Span } from '../judging/index.js';
 import { showLength, spanOf } from '../judging/internal.js';
@@ -15,12 +15,49 @@ export function guardMinimum({ standard, minimum }: Pick<JournalKind, 'standard'
   guardMinimumOfKind('minimum', minimum, standard);
 }
 
-/** A housing holds the journal and two walls: thin ones, or up to a fifth of the journal each. */
+/** Refuses a housing that cannot hold the journal and two walls. */
 export function guardHousing(housing: Span<Length>, journal: Span<Length>): void {
-  const [least, most] = [journal.max + 2 * shellWall.least, journal.min * 1.4];
+  const { min: least, max: most } = roomOf(journal);
   if (housing.min > least && housing.max < most) return;
-  throw implausible(housing, `within ${showLength(least)} … ${showLength(most)} for that journal`);
+  throw implausible(
+    housing,
+    `within ${showLength(least)} … ${showLength(most)} for that journal`,
+    housing.max < least
+      ? 'A housing is larger than its journal by two walls: were the journal and the housing swapped?'
+      : undefined,
+  );
 }
+
+/** Whether a journal and its housing were written in each other's place: as they stand they cannot be, the other way they can. */
+export function areSwapped(
+  housing: Span<Length>,
+  journal: Span<Length>,
+  { standard }: Standard,
+): boolean {
+  const { min, max } = sizesOfKind(standard);
+  const room = roomOf(housing);
+  return (
+    housing.min >= min && housing.max <= max && journal.min > room.min && journal.max < room.max
+  );
+}
+
+/** Refuses a journal and a housing that are swapped. */
+export function refuseSwapped(housing: Span<Length>, journal: Span<Length>): void {
+  throw new RebuildInputError({
+    parameter: 'journal',
+    value: journal,
+    shown: `journal ${showSpan(journal)}, housing ${showSpan(housing)}:`,
+    expected: 'a housing that is larger than its journal',
+    problem: 'these look swapped',
+    hint: 'A housing is larger than its journal by two walls; change the two over.',
+  });
+}
+
+/** The sizes between which a housing of such a journal lies: it holds two walls, thin ones, or up to a fifth of the journal. */
+const roomOf = (journal: Span<Length>): Span<Length> => ({
+  min: (journal.max + 2 * shellWall.least) as Length,
+  max: (journal.min * 1.4) as Length,
+});
 
 /**
  * A wall fills the room between the journal and some housing of its kind, within a few
@@ -38,19 +75,31 @@ export function guardWall(
     throw implausible({ min, max }, `below ${showLength(most)}, a fifth of the journal`);
   }
   const walls = housings.map((bore) => (spanOf(bore).max - standard.max + undersize) / 2);
-  const near = (left: number) => Math.abs(min - left) < 0.0015 && Math.abs(max - left) < 0.0015;
-  if (walls.some(near)) return;
+  const isNear = (wall: number, left: number) => Math.abs(wall - left) < 0.0015;
+  if (walls.some((left) => isNear(min, left) && isNear(max, left))) return;
   const expected = [...new Set(walls.map(showLength))].slice(0, 3).join(' or ');
-  throw implausible({ min, max }, `near ${expected}, the room that the housings leave`);
+  const isOfPair = walls.some((left) => isNear(min / 2, left) && isNear(max / 2, left));
+  throw implausible(
+    { min, max },
+    `near ${expected}, the room that the housings leave`,
+    isOfPair ? `That is two walls: give one, half of ${showSpan({ min, max })}.` : undefined,
+  );
 }
 
-function implausible({ min, max }: Span<Length>, expected: string): RebuildInputError {
+const showSpan = ({ min, max }: Span<Length>): string =>
+  min === max ? showLength(min) : `${showLength(min)} … ${showLength(max)}`;
+
+function implausible(
+  { min, max }: Span<Length>,
+  expected: string,
+  hint = 'Check the digits and the unit.',
+): RebuildInputError {
   return new RebuildInputError({
     parameter: 'size',
     value: { min, max },
-    shown: min === max ? showLength(min) : `${showLength(min)} … ${showLength(max)}`,
+    shown: showSpan({ min, max }),
     expected,
-    hint: 'Check the digits and the unit.',
+    hint,
   });
 }
 

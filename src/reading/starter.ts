@@ -19,6 +19,15 @@ export function standardIn(parameter: string, text: string, units: UnitSystem): 
   const unit = UNIT_OF[units];
   const withUnit = (end: string) => (/[a-z"″'′]\s*$/i.test(end) ? end : `${end} ${unit}`);
   const [min = '', max = min] = ends.map(withUnit);
+  if (ends.length === 2 && !isLess(min, max) && isLess(max, min)) {
+    throw new RebuildInputError({
+      parameter,
+      value: text,
+      expected: 'the smallest and then the largest size of a new one',
+      problem: 'has the two sizes the wrong way round',
+      hint: `Write the smaller one first: "${max} to ${min}".`,
+    });
+  }
   if (ends.length <= 2 && isLess(min, max)) {
     for (const end of [min, max]) diameter(parameter, parseLength(end));
     return { min, max };

@@ -7,6 +7,7 @@ import {
   lineOf,
   type ReadingRow,
   readingRows,
+  shortFor,
 } from '../reading/index.js';
 import { nameOf, type RawPart, rawParts } from './checks/names.js';
 import { PLACES } from './checks/places.js';
@@ -79,7 +80,7 @@ class Join {
     const part = this.#parts.get(row.part);
     if (part === undefined) {
       const question = this.#question(row.part, this.#parts);
-      this.#refuse(row, 'part', `is not in the shed${question}`);
+      this.#refuse(row, 'part', `is not in the shed${question || listed([...this.#parts.keys()])}`);
       return;
     }
     const { byName, names } = this.#featuresOf(row.part, part);
@@ -180,7 +181,8 @@ class Join {
   /** Suggests a known name, for the first mistakes only, because the search is slow. */
   #question(name: string, known: ReadonlyMap<string, unknown>): string {
     if (this.problems.length >= MOST_QUESTIONS) return '';
-    const question = didYouMean(name, [...known.keys()]);
+    const names = [...known.keys()];
+    const question = shortFor(name, names) ?? didYouMean(name, names);
     return question === undefined ? '' : `; ${question}`;
   }
 
@@ -193,6 +195,17 @@ class Join {
     const message = `${showValue(row[column])} ${what}`;
     this.problems.push({ path: placeIn(row, heading), message });
   }
+}
+
+/** The most names that a message lists. */
+const MOST_NAMES = 12;
+
+/** The names of what there is, to follow what is not. */
+function listed(names: readonly string[]): string {
+  if (names.length === 0) return '';
+  const more = names.length - MOST_NAMES;
+  const shown = names.slice(0, MOST_NAMES).map((name) => `"${name}"`);
+  return `; it has ${shown.join(', ')}${more > 0 ? ` and ${more} more` : ''}`;
 }
 
 const placeIn = ({ line }: ReadingRow, column: string) => `${lineOf(line)}: ${column}`;

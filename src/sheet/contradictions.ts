@@ -5,6 +5,7 @@ import { spanOf } from '../judging/internal.js';
 import { boreShape, journalShape } from '../measuring/index.js';
 import {
   accuracyOf,
+  areSwapped,
   type Check,
   type FileProblem,
   type Gaps,
@@ -18,6 +19,7 @@ import {
   type JournalKind,
   placeIn,
   problemsFrom,
+  refuseSwapped,
   type ShellPairs,
 } from '../reading/index.js';
 import { journalsOf } from './inspect-bearings.js';
@@ -61,14 +63,19 @@ function bearingChecks(sheet: SoundSheet, kind: 'rods' | 'mains'): readonly Chec
   const ofKind = shells.filter((shell) => shell?.fits === kind);
   const housings = bearings.flatMap((bearing) => (bearing ? [bearing.housingBore] : []));
   const limits = `crankshaft.${field}.oilClearance`;
+  const wallCheck = (path: string, shell: ShellPairs): Check => ({
+    path: `${path}.wall`,
+    run: () => guardWall(shell, housings, journals),
+  });
+  const wrongWalls = ofKind.filter(
+    (shell) => shell && problemsFrom([wallCheck('', shell)]).length > 0,
+  );
   return [
     ...bearings.flatMap((bearing, i) =>
-      bearing ? journalChecks(`${kind}[${i}]`, bearing, journals, ofKind) : [],
+      bearing ? journalChecks(`${kind}[${i}]`, bearing, journals, ofKind, wrongWalls) : [],
     ),
     ...shells.flatMap((shell, i): readonly Check[] =>
-      shell?.fits === kind
-        ? [{ path: `shells[${i}].wall`, run: () => guardWall(shell, housings, journals) }]
-        : [],
+      shell?.fits === kind ? [wallCheck(`shells[${i}]`, shell)] : [],
     ),
     { path: limits, run: () => guardClearanceLimits(journals) },
     { path: `crankshaft.${field}`, run: () => guardMinimum(journals) },
@@ -80,10 +87,14 @@ function journalChecks(
   { name, journal, housingBore, fittedShells }: BearingSheet,
   journals: JournalKind,
   shells: Gaps<ShellPairs>,
+  wrongWalls: Gaps<ShellPairs>,
 ): readonly Check[] {
   const shape = journalShape(journal.readings);
   const measured = { min: shape.smallest, max: shape.largest };
   const fitted = shells.find((shell) => shell?.name === fittedShells);
+  if (areSwapped(spanOf(housingBore), measured, journals)) {
+    return [{ path, run: () => refuseSwapped(spanOf(housingBore), measured) }];
+  }
   const alone: readonly Check[] = [
     {
       path: (parameter) => placeIn(`${path}.journal`, parameter, journal),
@@ -94,6 +105,7 @@ function journalChecks(
   // A size that is wrong by itself is reported only once.
   const together = () =>
     fitted &&
+    !wrongWalls.includes(fitted) &&
     problemsFrom(alone).length === 0 &&
     oilClearanceSpan({ housingBore, shellWall: fitted.wall, journal: measured });
   return [...alone, { path: `${path}.fittedShells`, run: together }];

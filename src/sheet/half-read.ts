@@ -6,7 +6,7 @@ import { bearingSoFar, boreSoFar } from './schema.js';
  * What is still to be read of a raw rod, main or cylinder that was read at one station or at one angle only, in words.
  * Undefined of one that has more, or nothing, or a mistake, which is told instead.
  */
-export function lackedBy(list: 'rods' | 'mains' | 'cylinders', place: Given): string | undefined {
+export function notYetRead(list: 'rods' | 'mains' | 'cylinders', place: Given): string | undefined {
   const read =
     list === 'cylinders'
       ? boreSoFar.safeParse(withRead(place, 'bore')).data?.bore

@@ -9,6 +9,7 @@ import {
   standardIn,
   UNIT_OF,
 } from '../reading/index.js';
+import { fieldExamples } from './field-examples.js';
 import { WAITING } from './left-waiting.js';
 import { readSheet } from './read-sheet.js';
 
@@ -46,6 +47,7 @@ const NOTES = [
   'Print the schema beside this file, and an editor helps you to type: crankwright schema sheet > sheet.schema.json',
   'x-rods, x-mains and x-cylinders wait for readings. Nothing reads them: take the x- from its name once you have filled in some of it. What is left as it stands here counts as not measured.',
   'A table has a list of diameters for each station, one for each angle, in bare numbers. A station is how far along the journal, or down from the deck, they were read.',
+  'x-examples shows how to write end play, shells, pistons, rings, limits and a leak. It is of a made-up engine: write your own figures where its names say, outside of it.',
   'Then: crankwright report THIS-FILE',
 ];
 
@@ -103,6 +105,7 @@ export function newSheet(answers: NewSheet): StarterFile {
       ...each,
       bore: { readings: toFill(3) },
     })),
+    'x-examples': fieldExamples(units),
   };
   // Sizes that belong to no engine are refused as in any other file.
   readSheet(file);

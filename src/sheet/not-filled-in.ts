@@ -1,5 +1,5 @@
 import { type Given, isObject, rawItems } from '../reading/index.js';
-import { lackedBy } from './half-read.js';
+import { notYetRead } from './half-read.js';
 import type { LeftOut, NotFilledIn } from './sheet.js';
 
 const LISTS = ['rods', 'mains', 'cylinders'] as const;
@@ -58,7 +58,7 @@ function missingOf(list: (typeof LISTS)[number], place: Given): LeftOut | undefi
   const { name } = place;
   if (typeof name !== 'string') return undefined;
   if (isNotFilledIn(place)) return { name };
-  const lacks = lackedBy(list, place);
+  const lacks = notYetRead(list, place);
   return lacks === undefined ? undefined : { name, lacks };
 }
 

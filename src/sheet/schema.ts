@@ -181,15 +181,18 @@ export const sections = {
   crankshaft: fields({
     rodJournals: journalKind.exactOptional(),
     mainJournals: journalKind.exactOptional(),
-    endPlay: fields({
-      readings: list(
-        fields({
-          pushed: quantity('length', dialReading),
-          pulled: quantity('length', dialReading),
-        }),
-      ),
-      limits: statedLimits().exactOptional(),
-    }).exactOptional(),
+    endPlay: fields(
+      {
+        readings: list(
+          fields({
+            pushed: quantity('length', dialReading),
+            pulled: quantity('length', dialReading),
+          }),
+        ),
+        limits: statedLimits().exactOptional(),
+      },
+      '{ "readings": [{ "pushed": "0 thou", "pulled": "9 thou" }] }',
+    ).exactOptional(),
   }).optional(),
   rods: list(bearing).optional(),
   mains: list(bearing).optional(),

@@ -110,7 +110,7 @@ describe('crankwright new shed', () => {
       '"inches" is not inch or metric; did you mean "inch"?',
       '"2x" is not a whole number',
       expect.stringMatching(/^99 is not a whole number from 0 to \d+\./),
-      expect.stringMatching(/^"1\.6250 to 1\.6245" is not the smallest and the largest size/),
+      '"1.6250 to 1.6245" has the two sizes the wrong way round. Write the smaller one first: "1.6245 in to 1.6250 in".',
       'a shed needs this size: parts are sorted by it',
       expect.stringMatching(/^7\.62 m is outside 3 mm … 1 m\. Check the unit, e\.g\. 2\.1248 inch/),
       '"pmp" is not splash or pump; did you mean "pump"?',
@@ -230,6 +230,10 @@ it.each<[readonly string[], string]>([
   [
     ['new', 'shed', ...ENGINE.slice(0, -4), '--main-journal', '2 in', '--rod-journal', 'big'],
     '--rod-journal: "big" is not the smallest and the largest size of a new one',
+  ],
+  [
+    ['new', 'shed', ...ENGINE.slice(0, -2), '--main-journal', '1.7500 to 1.7495 in'],
+    '--main-journal: "1.7500 to 1.7495 in" has the two sizes the wrong way round. Write the smaller one first: "1.7495 in to 1.7500 in".',
   ],
   [['new', 'shed', ...ENGINE.slice(0, -2)], 'new shed needs --main-journal\n'],
 ])('crankwright refuses %j', async (argv, said) => {

@@ -1,7 +1,23 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { nearest } from '../../src/quantities/nearest.js';
-import { didYouMean, either, unknownField } from '../../src/reading/nearest.js';
+import { didYouMean, either, shortFor, unknownField } from '../../src/reading/nearest.js';
+
+describe('a name that is cut short', () => {
+  const names = ['crankshaft A', 'crankshaft B', 'crankcase B', 'block A'];
+
+  it('is short for the one name whose words begin so', () => {
+    expect(shortFor('cranks B', names)).toBe('did you mean "crankshaft B"?');
+    expect(shortFor('CRANKS-b', names)).toBe('did you mean "crankshaft B"?');
+  });
+
+  it('is short for none that has more words, or where it may be two', () => {
+    expect(shortFor('crank B', names)).toBeUndefined();
+    expect(shortFor('block', names)).toBeUndefined();
+    expect(shortFor('  ', names)).toBeUndefined();
+    expect(shortFor('crank C', names)).toBeUndefined();
+  });
+});
 
 describe('nearest', () => {
   const known = ['oversize', 'undersize', 'pairs', 'fits'];

@@ -228,11 +228,14 @@ describe('a table of readings', () => {
     );
   });
 
-  it('that lacks a second angle is told as a list is', () => {
+  it('that lacks a second angle at one station is told as a list is', () => {
     const table = {
-      angles: ['0 deg'],
+      angles: ['0 deg', '60 deg'],
       stations: ['0.25 in', '1.25 in'],
-      diameters: [['1.6249 in'], ['1.6249 in']],
+      diameters: [
+        ['1.6249 in', '1.6249 in'],
+        ['1.6249 in', null],
+      ],
     };
     const sheet = spoilt({ 'rods[0].journal.readings': table });
     expect(() => readSheet(sheet)).toThrow(

@@ -172,8 +172,13 @@ describe('a mistake in a CSV of readings', () => {
     ['head B,flatness,,,"2" thou', '', /^has an unmatched quotation mark: /],
     ['"head B, flatness, , , 2 thou', '', /^has an unmatched quotation mark: /],
     ['head C, flatness, , , 2 thou', ': part', /^"head C" is not in the shed; did you mean "head/],
-    [', flatness, , , 2 thou', ': part', /^"" is not in the shed/],
-    ['constructor, flatness, , , 2 thou', ': part', /^"constructor" is not in the shed$/],
+    [', flatness, , , 2 thou', ': part', /^"" is not in the shed; it has "/],
+    ['constructor, flatness, , , 2 thou', ': part', /^"constructor" is not in the shed; it has "/],
+    [
+      'crank B, rod 1, 1 in, 0 deg, 1.6246 in',
+      ': part',
+      /^"crank B" is not in the shed; did you mean "crankshaft B"\?$/,
+    ],
     [
       'head B, flatnes, , , 2 thou',
       ': feature',
