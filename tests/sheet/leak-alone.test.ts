@@ -1,3 +1,4 @@
+import { reportPage } from 'crankwright/plots';
 import { inspect, readSheet, report } from 'crankwright/sheet';
 import { describe, expect, it } from 'vitest';
 import { flowing } from '../pages/pages.js';
@@ -43,4 +44,10 @@ describe('a leak of fuel into an oil of which nothing is known', () => {
       ],
     });
   });
+});
+
+it('a leak alone is told on the web page, where no picture of the oil can be drawn', () => {
+  const page = reportPage(readSheet(sheetWith({ leak: { flow: '6 mL/h' } })));
+  expect(page).toContain('Time left: unknown');
+  expect(page).not.toContain('clean oil</text>');
 });
