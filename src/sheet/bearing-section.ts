@@ -46,10 +46,10 @@ export function bearingSection(
   const mayStay = group.bearings.some(({ asItIs }) => asItIs);
   const when =
     hasWork(group) && waits.length > 0
-      ? `, once ${waits.join(' and ')} ${waits.length === 1 ? 'is' : 'are'} read again`
+      ? `: none before ${waits.join(' and ')} ${waits.length === 1 ? 'is' : 'are'} read again; by the readings as they are,`
       : mayStay
-        ? ', if all are to have one size'
-        : '';
+        ? ', if all are to have one size:'
+        : ':';
   return section(journalWords(group.kind).toUpperCase(), [
     ...columns(
       ['journal', 'smallest', 'largest', 'out-of-round', 'taper', 'along its length'],
@@ -72,7 +72,7 @@ export function bearingSection(
     ...(undecided.length > 0
       ? undecided
       : [
-          ...wrap(`Decision${when}: ${decision}`, 2),
+          ...wrap(`Decision${when} ${decision}`, 2),
           ...reasons.flatMap((reason) => wrap(`  ${reason}`, 4)),
           ...(forAsItIs.length > 0
             ? ['Shells from the shelf for the journals as they are:', ...forAsItIs]

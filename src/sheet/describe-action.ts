@@ -77,7 +77,7 @@ export function sayAction(action: Action, wording: Wording): string {
     case 'wrong clearance':
       return `${action.bearing}${action.finding.value < 0 ? ': IT WILL NOT TURN, the parts interfere' : ''}: read journal, housing and shell walls again; if they stand, check the housing bore against the manual, then the stamp on the shells, and only then fit other shells or grind the journal; ${sayFinding(action.finding, wording)}`;
     case 'check sizes':
-      return `${action.bearing}: measure the housing bore and the shell walls again, as the sizes contradict the stamp on the shells; ${sayFinding(action.finding, wording)}`;
+      return `${action.bearing}: measure the housing bore and the shell walls again, as the sizes contradict the stamp on the shells, and nothing is decided on it before that; ${sayFinding(action.finding, wording)}`;
     case 'thin film':
       return `DO NOT RUN: ${describeThinFilm(action.film, wording)}; check the oil, its grade and its supply, and the metal, clearance and load of the bearing`;
     case 'thick oil':
@@ -122,7 +122,7 @@ export function sayAction(action: Action, wording: Wording): string {
       return `${action.cylinder}: read it again, at every place: the bore reads round and straight, and yet ${say(action.above, 'length', units)} above standard, where no step and no wear takes it; a turn of the thimble is 0.025 in or 0.5 mm; nothing is decided on it before that`;
     case 'odd size':
       if (action.below < 0) {
-        return `${action.bearing}: read it again, at every place, and set the micrometer against its standard: it reads ${say((0 - action.below) as Length, 'length', units)} above standard, and no journal grows; nothing is decided on it before that`;
+        return `${action.bearing}: read it again, at every place, and set the micrometer against its standard: it reads ${say((0 - action.below) as Length, 'length', units)} above standard, and no journal grows, unless it was built up; nothing is decided on it before that`;
       }
       return `${action.bearing}: read the thimble again, at every place: the journal reads round, and yet ${say(action.below, 'length', units)} below standard, which is no step; a turn of the thimble is 0.025 in or 0.5 mm; nothing is decided on it before that`;
     case 'low compression':
@@ -242,7 +242,7 @@ function describeWrongShells(
   const pair = `${nameUndersize(undersize, wording)} shells ("${shells}")`;
   const ground = nameUndersize(journalUndersize, wording);
   const journal = ground === 'standard' ? 'a standard journal' : `a journal ground ${ground}`;
-  return `${bearing}, WRONG SHELLS: ${pair} on ${journal}: ${consequence(explanation, wording)}`;
+  return `${bearing}, WRONG SHELLS: ${pair} on ${journal}: ${consequence(explanation, wording)}; read the journal again, and the stamp on the shells, before anything rests on that`;
 }
 
 /** `the rod journals`, or those to be ground by name if others need no grinding. */

@@ -28,6 +28,7 @@ import type { OilReport } from './inspect-oil.js';
 import { inspectionLayout } from './layouts.js';
 import { notMeasured } from './not-measured.js';
 import { numberIn } from './number-in.js';
+import { mayAllBoresStay } from './tell-sound.js';
 import { undecidedFor } from './undecided.js';
 import { misreadBores, misreadIn } from './waiting.js';
 
@@ -117,8 +118,12 @@ function boringSection(
     );
   }
   const [decision, ...reasons] = describeBorePlan(plan, wording);
+  const mayStay = mayAllBoresStay(
+    plan,
+    cylinders.filter(({ soundAt }) => soundAt !== undefined).map(({ name }) => name),
+  );
   return section('BORING', [
-    ...wrap(`Decision: ${decision}`, 2),
+    ...wrap(`Decision${mayStay ? ', if all are to have one size' : ''}: ${decision}`, 2),
     ...reasons.flatMap((reason) => wrap(`  ${reason}`, 4)),
   ]);
 }

@@ -1,5 +1,6 @@
 import { guardLayout } from '../judging/internal.js';
 import { coherentUnit, type Dimension, parse, RebuildInputError } from '../quantities/index.js';
+import { builtQuantity } from './built-quantity.js';
 import type { CardName } from './cards.js';
 import { cardNamed } from './evaluate.js';
 import type { Exercise } from './exercise-types.js';
@@ -123,6 +124,8 @@ function readAnswer(text: string, dimension: Dimension): ReadAnswer | Slip {
     return { value, number: number === undefined ? undefined : Number(number) };
   }
   if (quantityIn(written, 'ratio') !== undefined) return 'no unit';
+  const built = builtQuantity(written, dimension);
+  if (built !== undefined) return { value: built, number: undefined };
   const others = Object.keys(coherentUnit) as Dimension[];
   const isOther = others.some((other) => quantityIn(written, other) !== undefined);
   return isOther ? 'another quantity' : 'no number';

@@ -142,7 +142,7 @@ describe('a housing that contradicts the shells in it', () => {
     );
     for (const kind of SPENDING) expect(kinds({ shells, rods })).not.toContain(kind);
     expect(flowing(report(inspected({ shells, rods })))).toContain(
-      'Decision, once rod 1 is read again: grind to',
+      'Decision: none before rod 1 is read again; by the readings as they are, grind to',
     );
   });
 });

@@ -124,6 +124,14 @@ describe('crankwright calc', () => {
       'take the plugs out before you crank',
     ],
     [
+      'skimForRatio({bore: 80 mm, stroke: 80 mm, chamber: 75 mL, deckClearance: 0 mm, gasket: {thickness: 1 mm, bore: 82 mm}, wanted: 7, skimArea: 9000 mm^2})',
+      'check each valve at full lift',
+    ],
+    [
+      'gasketForRatio({bore: 80 mm, stroke: 80 mm, chamber: 75 mL, deckClearance: 0 mm, gasket: {bore: 82 mm}, wanted: 6})',
+      'a piston past its face hits it',
+    ],
+    [
       'torqueSetting({thread: threadOf("3/8-24"), proofStress: 85 ksi, condition: "oiled"})',
       'Too little preload breaks a rod bolt as surely as too much',
     ],

@@ -27,6 +27,13 @@ describe.each(each)('exercises on $name in $units', ({ name, units }) => {
     }
   });
 
+  it('are right by the last line of their working, in the unit that it ends on', () => {
+    for (const problem of drawn) {
+      const { text } = solution(problem).result;
+      expect([text, check(problem, text).outcome]).toEqual([text, 'right']);
+    }
+  });
+
   it('are of the sort that the example is', () => {
     for (const problem of drawn) {
       const sample = compute(cards[name], cards[name].example) ?? Number.NaN;
@@ -119,6 +126,26 @@ describe('exercise', () => {
     expect(refusal(() => solution({ ...drawn, seed: '7' } as never)).parameter).toBe(
       'problem.seed',
     );
+  });
+});
+
+describe('check reads a unit built of others', () => {
+  // One pound-force is 4.4482216152605 N, and one inch is 25.4 mm, by definition.
+  const PSI = 4.4482216152605 / 0.0254 ** 2;
+  it.each([
+    ['pressure', (pa: number) => `${pa / 1e6} N/mm2`],
+    ['pressure', (pa: number) => `${pa / PSI} lbf/in^2`],
+    ['pressure', (pa: number) => `${pa / 1e9} kN/mm²`],
+    ['rate', (perSecond: number) => `${perSecond * 60} strokes/min`],
+    ['rate', (perSecond: number) => `${perSecond * 60} per min`],
+    ['rate', (perSecond: number) => `${perSecond} s⁻¹`],
+    ['torque', (newtonMetres: number) => `${newtonMetres * 1000} N·mm`],
+  ] as const)('of a %s', (dimension, answer) => {
+    const name = names.find((each) => cards[each].gives.dimension === dimension);
+    if (name === undefined) throw new Error(`no card gives a ${dimension}`);
+    const problem = exercise(name, 3, { units: 'metric' });
+    expect(check(problem, answer(problem.value)).outcome).toBe('right');
+    expect(check(problem, answer(problem.value * 1.4)).outcome).toBe('wrong');
   });
 });
 

@@ -97,6 +97,10 @@ const CARE: Readonly<Record<string, string>> = {
     'Hot metal looks cold: wear dry gloves and cover your eyes. Heat in an oven, or in oil well below its flash point; never cast iron with a torch at one spot.',
   hydraulicLockHours:
     'A flooded cylinder bends its rod: take the plugs out before you crank, and keep sparks and flames away.',
+  skimForRatio:
+    "Every part above comes nearer: check each valve at full lift, and the room above the piston, by hand before it runs. Without the maker's figure leave an old engine its ratio.",
+  gasketForRatio:
+    'A thin gasket brings piston and valves nearer to the head: a piston past its face hits it. Turn the engine over by hand before it runs.',
   torqueSetting:
     'Too little preload breaks a rod bolt as surely as too much: the joint works until the bolt is tired.',
 };
