@@ -242,7 +242,7 @@ function describeWrongShells(
   const pair = `${nameUndersize(undersize, wording)} shells ("${shells}")`;
   const ground = nameUndersize(journalUndersize, wording);
   const journal = ground === 'standard' ? 'a standard journal' : `a journal ground ${ground}`;
-  return `${bearing}, WRONG SHELLS: ${pair} on ${journal}: ${consequence(explanation, wording)}; read the journal again, and the stamp on the shells, before anything rests on that`;
+  return `${bearing}, WRONG SHELLS: ${pair} on ${journal}: ${consequence(explanation, wording)}; read journal and housing again, and the stamp on the shells, before anything rests on that`;
 }
 
 /** `the rod journals`, or those to be ground by name if others need no grinding. */

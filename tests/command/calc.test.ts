@@ -12,7 +12,7 @@ describe('crankwright calc', () => {
     const { out } = await calc(`clearance = oilClearance(${sizes})`);
     expect(out.split('\n')).toEqual([
       '22 thou: above 3.2 thou, by common practice (0.00075 to 0.0015 in of oil clearance for each inch of journal)',
-      'ground journal, shells for a larger one? A step of 20 thou explains it: matching shells would leave 2 thou. Read the journal again, and the stamp on the shells.',
+      'ground journal, shells for a larger one? A step of 20 thou explains it: matching shells would leave 2 thou. Read journal and housing again, and the stamp on the shells.',
     ]);
   });
 
@@ -118,6 +118,15 @@ describe('crankwright calc', () => {
   });
 
   it.each([
+    // One pound-force is 4.4482216152605 N, and one foot 0.3048 m, by definition: 18 of them are 24.4047 N·m.
+    ['18 ft-lbs to Nm', '24.404'],
+    ['18 ftlb to Nm', '24.404'],
+    ['216 inlbs to Nm', '24.404'],
+  ])('takes a torque as people write it: %s', async (typed, said) => {
+    expect((await calc(typed)).out).toContain(said);
+  });
+
+  it.each([
     ['dilutionFinding(13.2 percentByVolume)', 'Fuel vapour in a crankcase can explode'],
     [
       'hydraulicLockHours({clearanceVolume: 60 mL, leak: 18 mLPerHour})',
@@ -202,7 +211,7 @@ describe('crankwright calc', () => {
     const { out } = await calc('explainClearance({clearance: 22 thou, journal: 2.105 inch})');
     expect(out.split('\n')).toEqual([
       expect.stringMatching(/^it is as if the journal were ground 0\.0200 in below/),
-      'Read the journal again, and the stamp on the shells, before anything rests on that.',
+      'Read journal and housing again, and the stamp on the shells, before anything rests on that.',
     ]);
   });
 

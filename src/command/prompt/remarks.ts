@@ -13,7 +13,7 @@ import { type Length, percentByVolume, type UnitSystem } from '../../quantities/
 import type { LashGrowth } from '../../valves/index.js';
 import { sayResultIn, unitToSay } from './show-quantity.js';
 
-const READ_AGAIN = 'Read the journal again, and the stamp on the shells.';
+const READ_AGAIN = 'Read journal and housing again, and the stamp on the shells.';
 
 /** What a machinist would add to a bare result: the rest of its line, and lines below it. */
 export function remarkOn(call: DoneCall, units: UnitSystem): string | undefined {
@@ -111,7 +111,7 @@ export function cautionOn({ name, result }: DoneCall): string | undefined {
     readonly stage?: unknown;
   };
   if (name === 'explainClearance' && 'mismatch' in told) {
-    return 'Read the journal again, and the stamp on the shells, before anything rests on that.';
+    return 'Read journal and housing again, and the stamp on the shells, before anything rests on that.';
   }
   if (name === 'dilutionFinding' && told.stage === 'critical') {
     return 'Do not run it. Fuel vapour in a crankcase can explode: drain it in the open, away from any flame or spark.';
