@@ -19,6 +19,7 @@ import {
   isPlanProven,
   neededNext,
   sayCost,
+  sayFreeReadings,
 } from '../planning/internal.js';
 import { planLayout } from '../planning/layouts.js';
 import type { UnitSystem } from '../quantities/index.js';
@@ -94,6 +95,7 @@ function cover(plan: Plan, units: UnitSystem): readonly Block[] {
           ),
         ]),
     ...(isPlanProven(proof) ? [] : [caution('This plan is not proven to be the best.')]),
+    ...readAgainFirst(plan, units),
     ...testsBefore(builds),
     ...measureOnceMore(plan, units),
     ...(shopping.length === 0
@@ -120,6 +122,20 @@ function cover(plan: Plan, units: UnitSystem): readonly Block[] {
           )
       : []),
   ];
+}
+
+/** Readings to take again before anything is tested, bought or cut: they cost nothing, and may change all of it. */
+function readAgainFirst(plan: Plan, units: UnitSystem): readonly Block[] {
+  const readings = sayFreeReadings(plan, { units });
+  return readings.length === 0
+    ? []
+    : [
+        heading(2, 'Read again first'),
+        paragraph(
+          'It costs nothing, and may change what is tested, bought and cut. Then plan again.',
+        ),
+        checks(readings),
+      ];
 }
 
 /** The parts of every engine to test; the reasons are on the pages of the engine. */

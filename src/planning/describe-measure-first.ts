@@ -41,6 +41,20 @@ const READ_AGAIN = 'Before a part is passed over for it, read again what can har
 const TAKE_APART =
   'Before you take an engine apart, drain its fuel and oil out of doors, away from any flame, and let no spring or flywheel loose by surprise.';
 
+/** What can hardly be right and costs nothing to read again, before money is spent on what hangs on it. */
+export const sayFreeReadings = (
+  { measureFirst }: Pick<Plan, 'measureFirst'>,
+  wording: Wording,
+): readonly string[] => [
+  ...new Set(
+    measureFirst.flatMap(({ mayBring, parts }) =>
+      parts
+        .filter(({ again }) => again.length > 0)
+        .map((part) => `${sayPartToMeasure(part, wording)} (${sayMayBring(mayBring, wording)})`),
+    ),
+  ),
+];
+
 /** What is proven, and what there may be. */
 function sayMayBe({ builds, mayBe }: Plan): string {
   if (mayBe === undefined) {

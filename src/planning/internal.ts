@@ -8,7 +8,7 @@ export {
   spanNumber,
   stackOf,
 } from './describe-build.js';
-export { sayMayBring, sayPartToMeasure } from './describe-measure-first.js';
+export { sayFreeReadings, sayMayBring, sayPartToMeasure } from './describe-measure-first.js';
 export { BEFORE_MONEY, describeOnceMore } from './describe-near.js';
 export { neededNext } from './describe-next.js';
 export { planSections } from './describe-plan.js';

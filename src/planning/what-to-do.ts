@@ -1,6 +1,7 @@
 import type { Wording } from '../judging/index.js';
 import { type PageSection, section } from '../pages/index.js';
 import { largestOf } from '../quantities/internal.js';
+import { sayFreeReadings } from './describe-measure-first.js';
 import type { Plan } from './plan-types.js';
 import {
   buyLines,
@@ -33,9 +34,17 @@ const TOPICS: readonly ((plan: Plan, wording: Wording) => Topic)[] = [
   nextLines,
 ];
 
+/** A reading that costs nothing to take again comes before a test that is paid for. */
+function inOrder(plan: Plan): typeof TOPICS {
+  if (sayFreeReadings(plan, { units: plan.units }).length === 0) return TOPICS;
+  const others = TOPICS.filter((topic) => topic !== firstLines);
+  const at = others.indexOf(testLines);
+  return [...others.slice(0, at), firstLines, ...others.slice(at)];
+}
+
 /** What to do, in ten lines at the most: the first thing that a plan says. */
 export function whatToDo(plan: Plan, wording: Wording): PageSection {
-  const topics = TOPICS.map((topic) => topic(plan, wording));
+  const topics = inOrder(plan).map((topic) => topic(plan, wording));
   return section('WHAT TO DO', inRoom(topics).map(fitting));
 }
 

@@ -1,5 +1,6 @@
 import { inch } from 'crankwright';
-import { type Build, type Plan, planReport } from 'crankwright/planning';
+import { buildSheet } from 'crankwright/build-sheet';
+import { type Build, type PartToMeasure, type Plan, planReport } from 'crankwright/planning';
 import { describe, expect, it } from 'vitest';
 import { HOSTILE_NAMES } from '../pages/pages.js';
 import { inches, machined, noEngine, plain, renamed, twoEngines } from './plans.js';
@@ -116,6 +117,41 @@ describe('a plan says what to do', () => {
     expect(toDo({ ...crowded, proof })[0]).toBe(
       '1 complete engine can be built after work on 2 parts. NOT PROVEN: see HOW SURE IT IS.',
     );
+  });
+
+  it('first a reading that costs nothing to take again, then tests that are paid for', () => {
+    const withPart = (again: PartToMeasure['again']): Plan => ({
+      ...twoEngines,
+      builds: [machined],
+      measureFirst: [
+        {
+          mayBring: { kind: 'one more engine', engines: 2 },
+          parts: [
+            {
+              ...{ section: 'crankshafts', name: 'crankshaft D', tests: [], measure: [], again },
+              until: 'the odd reading is taken again',
+            },
+          ],
+        },
+      ],
+    });
+    const places = (plan: Plan) => {
+      const lines = toDo(plan);
+      const at = (start: RegExp) => lines.findIndex((line) => start.test(line));
+      return [at(/measure first/), at(/^Before anything else/)];
+    };
+    const misread = { kind: 'at no step', place: 'rod 1', below: inches(0.025).min } as const;
+    const [reading, test] = places(withPart([misread]));
+    expect(reading).toBeGreaterThan(-1);
+    expect(reading).toBeLessThan(test ?? -1);
+    const [later, first] = places(withPart([]));
+    expect(later).toBeGreaterThan(first ?? Infinity);
+    const sheet = buildSheet(withPart([misread]), { format: 'text' });
+    expect(sheet.indexOf('Read again first')).toBeGreaterThan(-1);
+    expect(sheet.indexOf('crankshaft D: rod 1: read it again')).toBeLessThan(
+      sheet.indexOf('Test first'),
+    );
+    expect(buildSheet(withPart([]), { format: 'text' })).not.toContain('Read again first');
   });
 
   it('what is to be measured once more', () => {
