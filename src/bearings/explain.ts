@@ -194,6 +194,9 @@ export function sayClearance(explanation: ClearanceExplanation, wording: Wording
   }
 }
 
+/** What to take again before shells are called wrong: a housing that is too large looks like a ground journal. */
+export const READ_BEFORE_BLAME = 'read journal and housing again, and the stamp on the shells';
+
 /** What a mismatch does, and the clearance that matching shells would leave. */
 export function consequence(
   { outcome, finding, matched }: UndersizeMismatch,

@@ -10,7 +10,7 @@ export { shellMetals } from './acceptance/shell-material.js';
 export { TRUMPLER, trumplerHottest } from './acceptance/trumpler.js';
 export { clearanceLeft, oilClearanceLimits } from './clearance.js';
 export { oilFilm, shellWall, surfaceRoughness } from './domains.js';
-export { consequence, sayClearance } from './explain.js';
+export { consequence, READ_BEFORE_BLAME, sayClearance } from './explain.js';
 export { inletDoubt, shareInDoubt } from './film/domains.js';
 export { guardBearing } from './film/journal-bearing.js';
 export { loadInDoubt } from './film/max-fuel-dilution-span.js';

@@ -1,5 +1,5 @@
 import type { Span } from '../judging/index.js';
-import { NANOMETRE, worstOf } from '../judging/internal.js';
+import { NANOMETRE, shifted, worstOf } from '../judging/internal.js';
 import type { InDoubt } from '../measuring/index.js';
 import {
   doubtAbout,
@@ -65,7 +65,7 @@ export function grindPlan(request: GrindRequest): GrindPlan {
       return {
         outcome: grinds ? 'grind' : 'use as it is',
         undersize,
-        target: targetAt(job.standard, undersize),
+        target: shifted(job.standard, -undersize),
         journals,
         ...(grinds && inDoubt && { inDoubt }),
         ...(grinds && nearly && { nearly }),
@@ -98,7 +98,7 @@ interface Attempt {
 }
 
 function tryStep(job: GrindJob, undersize: Length): Attempt {
-  const target = targetAt(job.standard, undersize);
+  const target = shifted(job.standard, -undersize);
   const tried = job.journals.map((journal) => tryJournal(journal, job, undersize, target));
   const obstacles: GrindReason[] = [
     ...(lacksShells(job, undersize) ? [{ kind: 'no shells at hand' as const, undersize }] : []),
@@ -115,7 +115,7 @@ function tryStep(job: GrindJob, undersize: Length): Attempt {
 /** The journals that only a rule of thumb keeps from a step, if it would serve without the rule. */
 function doubtAt(job: GrindJob, undersize: Length): ServedGrindPlan['inDoubt'] {
   if (lacksShells(job, undersize)) return undefined;
-  const target = targetAt(job.standard, undersize);
+  const target = shifted(job.standard, -undersize);
   const doubts = job.journals.flatMap((journal): readonly (InDoubt | undefined)[] => {
     const { work } = tryJournal(journal, job, undersize, target);
     if (work?.work === 'use as it is') return [];
@@ -236,10 +236,6 @@ function availableIn(journal: JournalToGrind, job: GrindJob): Length {
   const oneSided = job.wear === 'one side' ? journal.outOfRound : 0;
   const eccentric = journal.runout ?? 0;
   return (journal.smallest - oneSided - eccentric - job.allowance.cleanUpAllowance) as Length;
-}
-
-function targetAt(standard: Span<Length>, undersize: Length): Span<Length> {
-  return { min: standard.min - undersize, max: standard.max - undersize } as Span<Length>;
 }
 
 const sameSize = (a: Length, b: Length) => Math.abs(a - b) <= NANOMETRE;

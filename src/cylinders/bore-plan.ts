@@ -1,5 +1,5 @@
 import type { Finding, Span } from '../judging/index.js';
-import { NANOMETRE, worstOf } from '../judging/internal.js';
+import { NANOMETRE, shifted, worstOf } from '../judging/internal.js';
 import type { InDoubt } from '../measuring/index.js';
 import { doubtAbout, judgeShape, usableAsItIs } from '../measuring/internal.js';
 import type { Length } from '../quantities/index.js';
@@ -233,8 +233,4 @@ function neededFor({ largest, outOfRound }: BoreToMachine, job: BoreJob): Length
 /** The wall at its thinnest once the bore is at its largest: where nothing was worn, half the stock goes. */
 function wallAfter(wall: Length, smallest: Length, target: Span<Length>): Length {
   return (wall - (target.max - smallest) / 2) as Length;
-}
-
-function shifted({ min, max }: Span<Length>, by: number): Span<Length> {
-  return { min: (min + by) as Length, max: (max + by) as Length };
 }

@@ -45,7 +45,7 @@ export {
 export { comparisonTolerance, isOutside, judgeSpan, worstOf } from './judge.js';
 
 export { guardLayout, type Layout } from './layout.js';
-export { guardLimits, guardSpan, NANOMETRE, ROUNDING, spanOf } from './limits.js';
+export { guardLimits, guardSpan, NANOMETRE, ROUNDING, shifted, spanOf } from './limits.js';
 export { type Names, namedFrom } from './named-from.js';
 export { guardOwnLimits, ownBasisOr, ownLimitsOr, type WithTarget } from './own-limits.js';
 export {

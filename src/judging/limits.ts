@@ -29,6 +29,10 @@ export type LimitsOf = 'new parts' | 'service';
 /** One size, or the span that it lies in. */
 export type SizeOrSpan<Q extends number> = Q | Span<Q>;
 
+/** A span moved up by so much, or down by a negative amount. */
+export const shifted = <Q extends number>({ min, max }: Span<Q>, by: number): Span<Q> =>
+  ({ min: min + by, max: max + by }) as Span<Q>;
+
 /** The span that a size lies in: one size is a span of no width. */
 export function spanOf<Q extends number>(size: SizeOrSpan<Q>): Span<Q> {
   return typeof size === 'object' ? size : { min: size, max: size };

@@ -1,4 +1,5 @@
 import type { Span } from '../judging/index.js';
+import { shifted } from '../judging/internal.js';
 import type { Length } from '../quantities/index.js';
 import type { Section, Shed } from '../shed/index.js';
 import { needsOf } from '../shed/internal.js';
@@ -32,10 +33,7 @@ export function withLacking(stock: Stock, shed: Shed, engines: number): Stock {
     places: number,
   ) =>
     steps.map((step): PricedWay => {
-      const size = {
-        min: (standard.min + sign * step) as Length,
-        max: (standard.max + sign * step) as Length,
-      };
+      const size = shifted(standard, sign * step);
       return { step, sizes: Array.from({ length: places }, () => size), jobs: [], cost: 0 };
     });
   const journals = cylinders / (engine.rodsPerJournal ?? 1);

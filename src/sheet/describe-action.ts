@@ -1,4 +1,4 @@
-import { consequence } from '../bearings/internal.js';
+import { consequence, READ_BEFORE_BLAME } from '../bearings/internal.js';
 import type { ServedGrindPlan } from '../crankshaft/index.js';
 import { nameUndersize } from '../crankshaft/internal.js';
 import { boreOrder } from '../cylinders/internal.js';
@@ -242,7 +242,7 @@ function describeWrongShells(
   const pair = `${nameUndersize(undersize, wording)} shells ("${shells}")`;
   const ground = nameUndersize(journalUndersize, wording);
   const journal = ground === 'standard' ? 'a standard journal' : `a journal ground ${ground}`;
-  return `${bearing}, WRONG SHELLS: ${pair} on ${journal}: ${consequence(explanation, wording)}; read journal and housing again, and the stamp on the shells, before anything rests on that`;
+  return `${bearing}, WRONG SHELLS: ${pair} on ${journal}: ${consequence(explanation, wording)}; ${READ_BEFORE_BLAME}, before anything rests on that`;
 }
 
 /** `the rod journals`, or those to be ground by name if others need no grinding. */

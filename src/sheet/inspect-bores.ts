@@ -1,8 +1,8 @@
 import { type BorePlan, type BoreReason, borePlan, oversizeSteps } from '../cylinders/index.js';
-import type { Basis, Span } from '../judging/index.js';
-import { holds, type Names, namedFrom } from '../judging/internal.js';
+import type { Basis } from '../judging/index.js';
+import { holds, type Names, namedFrom, shifted } from '../judging/internal.js';
 import { outsideOf, withStandard } from '../measuring/internal.js';
-import { type Length, plus, type UnitSystem } from '../quantities/index.js';
+import type { Length, UnitSystem } from '../quantities/index.js';
 import { largestOf, smallestOf } from '../quantities/internal.js';
 import {
   type Accuracy,
@@ -76,7 +76,7 @@ export function keptByClearance(
   const steps = stepsOf(bores, units);
   const outside = reports.flatMap(({ shape }, i) =>
     kept[i]
-      ? [smallestOf(steps.map((step) => Math.abs(outsideOf(shape, at(bores.standard, step)))))]
+      ? [smallestOf(steps.map((step) => Math.abs(outsideOf(shape, shifted(bores.standard, step)))))]
       : [],
   );
   if (outside.length === 0) return plan;
@@ -94,11 +94,6 @@ export function keptByClearance(
   });
   return { ...wider, because };
 }
-
-const at = ({ min, max }: Span<Length>, step: Length): Span<Length> => ({
-  min: plus(min, step),
-  max: plus(max, step),
-});
 
 const stepsOf = ({ steps }: BoresSheet, units: UnitSystem): readonly Length[] =>
   withStandard(steps ?? oversizeSteps(units));

@@ -20,13 +20,16 @@ export const isUnsettled = ({ fitted }: BearingReport): boolean =>
   fitted !== undefined &&
   (fitted.housingToBlame !== undefined || !fitted.agrees || isInterference(fitted));
 
+const misreadOf = (parts: readonly Misreadable[]): readonly string[] =>
+  parts
+    .filter(({ readAgain, oddSize }) => readAgain || oddSize !== undefined)
+    .map(({ name }) => name);
+
+type Misreadable = Pick<BearingReport, 'name' | 'readAgain' | 'oddSize'>;
+
 /** The journals of a crankshaft that were misread: nothing on it is decided before they are read again. */
 export const misreadIn = (groups: readonly BearingGroupReport[]): readonly string[] =>
-  groups.flatMap(({ bearings }) =>
-    bearings
-      .filter(({ readAgain, oddSize }) => readAgain || oddSize !== undefined)
-      .map(({ name }) => name),
-  );
+  groups.flatMap(({ bearings }) => misreadOf(bearings));
 
 /** What must be read again before journals of one kind are ground, and shells are bought for them. */
 export const unsettledOf = ({ bearings }: BearingGroupReport): readonly string[] =>
@@ -38,9 +41,7 @@ export const hasWork = ({ plan, pairsToBuy }: BearingGroupReport): boolean =>
 
 /** Bores that were misread. */
 export const misreadBores = ({ cylinders }: Pick<Inspection, 'cylinders'>): readonly string[] =>
-  cylinders
-    .filter(({ readAgain, oddSize }) => readAgain || oddSize !== undefined)
-    .map(({ name }) => name);
+  misreadOf(cylinders);
 
 /** The names of what a sheet leaves out. */
 export const leftOutOf = (

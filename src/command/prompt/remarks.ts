@@ -5,15 +5,17 @@ import {
   type MaxDilutionSpan,
   recommendedOilClearance,
 } from '../../bearings/index.js';
+import { READ_BEFORE_BLAME } from '../../bearings/internal.js';
 import { undersizeSteps } from '../../crankshaft/index.js';
 import type { ShrinkTemperature } from '../../fits/index.js';
 import type { DoneCall } from '../../mathjs/internal.js';
 import type { ThinningFinding } from '../../oil/index.js';
+import { capital } from '../../pages/index.js';
 import { type Length, percentByVolume, type UnitSystem } from '../../quantities/index.js';
 import type { LashGrowth } from '../../valves/index.js';
 import { sayResultIn, unitToSay } from './show-quantity.js';
 
-const READ_AGAIN = 'Read journal and housing again, and the stamp on the shells.';
+const READ_AGAIN = capital(READ_BEFORE_BLAME);
 
 /** What a machinist would add to a bare result: the rest of its line, and lines below it. */
 export function remarkOn(call: DoneCall, units: UnitSystem): string | undefined {
@@ -84,7 +86,7 @@ function onClearance(call: DoneCall, units: UnitSystem): string | undefined {
       outcome === 'journal ground, shells not'
         ? 'ground journal, shells for a larger one?'
         : 'shells for a smaller journal?';
-    return `${beside}\n${asked} A step of ${length(mismatch)} explains it: matching shells would leave ${length(matched.value)}. ${READ_AGAIN}`;
+    return `${beside}\n${asked} A step of ${length(mismatch)} explains it: matching shells would leave ${length(matched.value)}. ${READ_AGAIN}.`;
   } catch {
     // A clearance so far off that nothing explains it: the number stands alone.
     return undefined;
@@ -111,7 +113,7 @@ export function cautionOn({ name, result }: DoneCall): string | undefined {
     readonly stage?: unknown;
   };
   if (name === 'explainClearance' && 'mismatch' in told) {
-    return 'Read journal and housing again, and the stamp on the shells, before anything rests on that.';
+    return `${READ_AGAIN}, before anything rests on that.`;
   }
   if (name === 'dilutionFinding' && told.stage === 'critical') {
     return 'Do not run it. Fuel vapour in a crankcase can explode: drain it in the open, away from any flame or spark.';

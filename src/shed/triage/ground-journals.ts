@@ -1,6 +1,7 @@
 import { type GrindPlan, grindPlan, type ServedGrindPlan } from '../../crankshaft/index.js';
 import { soundAlone } from '../../crankshaft/internal.js';
 import type { Finding, Span } from '../../judging/index.js';
+import { shifted } from '../../judging/internal.js';
 import { journalShapeLimits, judgeShape, type KnownShape } from '../../measuring/internal.js';
 import type { Length, UnitSystem } from '../../quantities/index.js';
 import {
@@ -15,7 +16,7 @@ import type { JournalPlace } from '../shed.js';
 import { measureAgain } from './measure-again.js';
 import { faultsOn, type SeenFaults } from './seen-faults.js';
 import type { TriageReason } from './triage-types.js';
-import { sizeAt, type Way } from './ways.js';
+import type { Way } from './ways.js';
 
 /** What journals are judged with. */
 export interface JudgedWithRunout {
@@ -123,7 +124,7 @@ export const grinding = (kind: 'rods' | 'mains') =>
 
 /** Every journal ground to a step that may serve. */
 function wayAt(step: Length, standard: Span<Length>, places: number): Way {
-  const to = sizeAt(standard, -step);
+  const to = shifted(standard, -step);
   return { step, sizes: Array.from({ length: places }, () => to), jobs: [] };
 }
 

@@ -1,9 +1,9 @@
-import { NANOMETRE, spanOf } from '../../judging/internal.js';
+import { NANOMETRE, shifted, spanOf } from '../../judging/internal.js';
 import { accuracyOf, at20C, type Known } from '../../reading/index.js';
 import { pistonsOf } from '../places-of.js';
 import type { PistonSetPart } from '../shed.js';
 import type { Misread } from './misread-types.js';
-import { type Shop, sizeAt } from './ways.js';
+import type { Shop } from './ways.js';
 
 /** The pistons that read as large as the bore they are made for, or larger: no piston is. */
 export function pistonsTooLarge(
@@ -11,7 +11,7 @@ export function pistonsTooLarge(
   shop: Shop,
 ): readonly Misread[] {
   if (oversize === undefined) return [];
-  const bore = sizeAt(shop.engine.bores.standard, oversize);
+  const bore = shifted(shop.engine.bores.standard, oversize);
   return pistons.flatMap(({ name: place, diameter }): readonly Misread[] => {
     if (diameter === undefined) return [];
     const { max: size } = spanOf(at20C(diameter, 'pistons', accuracyOf(shop)));

@@ -1,4 +1,5 @@
 import type { Finding, Span } from '../../judging/index.js';
+import { shifted } from '../../judging/internal.js';
 import type { Length } from '../../quantities/index.js';
 import type { Bench } from '../../reading/index.js';
 import type { Shed } from '../shed.js';
@@ -23,10 +24,6 @@ interface Machining {
 
 const GROWS: readonly Job['work'][] = ['bore', 'sleeve'];
 
-/** A size that is so much above standard, or below it. */
-export const sizeAt = ({ min, max }: Span<Length>, above: number): Span<Length> =>
-  ({ min: min + above, max: max + above }) as Span<Length>;
-
 /** The ways that machine some places, whatever they measure: those that have a fault and were not measured. */
 export function machining(
   ways: readonly Way[],
@@ -43,7 +40,7 @@ export function machining(
       work,
       places: [...same, ...places],
       step,
-      to: sizeAt(standard, GROWS.includes(work) ? step : -step),
+      to: shifted(standard, GROWS.includes(work) ? step : -step),
     };
     return [{ step, sizes, jobs: [...others, job] }];
   });
