@@ -2,6 +2,7 @@ import { planBuilds, planReport } from 'crankwright/planning';
 import { describePart, readShed, triage } from 'crankwright/shed';
 import { describe, expect, it } from 'vitest';
 import { flowing } from '../pages/pages.js';
+import { BARE_TWIN } from '../shed/sheds.js';
 
 // One engine of which everything is good, but for what a test changes.
 
@@ -42,14 +43,7 @@ const shedOf = ({ rodJournals, bores, machining = [], pistons, shells }: Given) 
     version: 1,
     shed: 'the barn',
     units: 'inch',
-    engine: {
-      name: 'pump set',
-      cylinders: 2,
-      mains: 0,
-      rodJournals: { standard: { min: '1.6245 in', max: '1.6250 in' } },
-      bores: { standard: { min: '3.0000 in', max: '3.0005 in' } },
-      alsoNeeds: [],
-    },
+    engine: { ...BARE_TWIN, alsoNeeds: [] },
     blocks: [
       {
         name: 'block A',

@@ -2,6 +2,7 @@ import { readShed, triage } from 'crankwright/shed';
 import { actionsFrom, describeAction, inspect, readSheet, report } from 'crankwright/sheet';
 import { describe, expect, it } from 'vitest';
 import { flowing } from '../pages/pages.js';
+import { BARE_TWIN } from '../shed/sheds.js';
 
 // What was misread, or was not measured yet, holds up the work that hangs on it, and says so.
 
@@ -71,13 +72,7 @@ describe('a journal that reads above standard', () => {
       version: 1,
       shed: 'the barn',
       units: 'inch',
-      engine: {
-        name: 'pump set',
-        cylinders: 2,
-        mains: 0,
-        rodJournals: { standard: { min: '1.6245 in', max: '1.6250 in' } },
-        bores: { standard: { min: '3.0000 in', max: '3.0005 in' } },
-      },
+      engine: BARE_TWIN,
       crankshafts: [
         {
           name: 'crankshaft A',

@@ -3,6 +3,7 @@ import { planBuilds, planReport } from 'crankwright/planning';
 import { readShed } from 'crankwright/shed';
 import { describe, expect, it } from 'vitest';
 import { flowing } from '../pages/pages.js';
+import { BARE_TWIN } from '../shed/sheds.js';
 
 const round = (size: string) => ({
   angles: ['0 deg', '60 deg', '120 deg'],
@@ -20,14 +21,7 @@ const planOf = (journals: readonly string[], from = 'donor A') =>
       version: 1,
       shed: 'the barn',
       units: 'inch',
-      engine: {
-        name: 'pump set',
-        cylinders: 2,
-        mains: 0,
-        rodJournals: { standard: { min: '1.6245 in', max: '1.6250 in' } },
-        bores: { standard: { min: '3.0000 in', max: '3.0005 in' } },
-        alsoNeeds: [],
-      },
+      engine: { ...BARE_TWIN, alsoNeeds: [] },
       blocks: [
         {
           name: 'block A',

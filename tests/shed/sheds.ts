@@ -1,6 +1,15 @@
 import { FileError, type FileProblem, readShed, type Shed } from 'crankwright/shed';
 import { changed, type Json } from '../sheet/sheets.js';
 
+/** A twin of which only the sizes of rod journals and bores are known, and whose mains have no shells. */
+export const BARE_TWIN = {
+  name: 'pump set',
+  cylinders: 2,
+  mains: 0,
+  rodJournals: { standard: { min: '1.6245 in', max: '1.6250 in' } },
+  bores: { standard: { min: '3.0000 in', max: '3.0005 in' } },
+};
+
 /** Readings at two stations and two angles: the second angle is smaller by the out-of-round. */
 function readings(diameter: number, outOfRound: number, stations = [0.25, 1.25]): Json {
   return stations.flatMap((station) =>
