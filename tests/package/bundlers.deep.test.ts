@@ -2,10 +2,10 @@ import { checkPackage, createPackageFromTarballData } from '@arethetypeswrong/co
 import { beforeAll, describe, expect, inject, it } from 'vitest';
 import { bundlers } from './bundlers.js';
 import { compiles } from './compiles.js';
-import { type Packed, pack } from './packed.js';
+import { type Packed, pack, putBeside } from './packed.js';
 import { bundlesWhole } from './whole-bundle.js';
 
-// `npm test` tries esbuild and one way to resolve, in `package.test.ts`; what is left takes long and seldom changes.
+// `npm test` tries esbuild, in `package.test.ts`; what is left takes long and seldom changes.
 describe.runIf(inject('deep'))('the packed tarball', () => {
   let packed: Packed;
   beforeAll(() => {
@@ -23,6 +23,16 @@ describe.runIf(inject('deep'))('the packed tarball', () => {
     (resolution) => compiles(packed, resolution),
     120_000,
   );
+
+  it('compiles beside convert-units (nodenext)', () => {
+    putBeside(packed.project, 'convert-units');
+    const code = `import configureMeasurements from 'convert-units';
+      import type { UnitSymbol } from 'crankwright';
+      import { exactMeasures } from 'crankwright/convert-units';
+      const convert = configureMeasurements(exactMeasures);
+      export const units: readonly UnitSymbol[] = convert().possibilities();`;
+    compiles(packed, 'nodenext', { 'measures.mts': code, 'measures.cts': code });
+  }, 120_000);
 
   it('has types that are right for every way it is resolved', async () => {
     const analysis = await checkPackage(createPackageFromTarballData(packed.tarball));

@@ -5,7 +5,6 @@ import { build } from 'esbuild';
 import { publint } from 'publint';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { bundlers } from './bundlers.js';
-import { compiles } from './compiles.js';
 import { type Packed, pack, putBeside, run, write } from './packed.js';
 import { bundlesWhole } from './whole-bundle.js';
 
@@ -22,9 +21,6 @@ const shed = readShed(text('pump-set-shed.json'), text('pump-set-shed-readings.c
 planBuilds(shed).then(({ builds, proof }) => console.log(builds.length, proof.outcome));
 `;
 const printed = '2.0 thou 53.96992\nINSPECTION: pump set\n1e-8\n2 optimal\n';
-
-const convertUnits = `import configureMeasurements from 'convert-units';
-  import { exactMeasures } from 'crankwright/convert-units';`;
 
 describe('the packed tarball', () => {
   let packed: Packed;
@@ -242,7 +238,12 @@ describe('the packed tarball', () => {
     it('serves it from ESM and CJS', () => {
       const use = `const convert = configureMeasurements(exactMeasures);
          console.log(convert(2.1248).from('in').to('mm'));`;
-      const esm = write(packed.project, 'convert-units.mjs', convertUnits + use);
+      const esm = write(
+        packed.project,
+        'convert-units.mjs',
+        `import configureMeasurements from 'convert-units';
+         import { exactMeasures } from 'crankwright/convert-units';${use}`,
+      );
       const cjs = write(
         packed.project,
         'convert-units.cjs',
@@ -252,14 +253,6 @@ describe('the packed tarball', () => {
       expect(run('node', [esm], packed.project)).toBe('53.96992\n');
       const args = ['--no-experimental-require-module', cjs];
       expect(run('node', args, packed.project)).toBe('53.96992\n');
-    });
-
-    // The core without convert-units, and the other way to resolve, are tried in `bundlers.deep.test.ts`.
-    it('compiles in a strict TypeScript project (nodenext)', () => {
-      const typed = `export const units: readonly UnitSymbol[] = convert().possibilities();`;
-      const code = `${convertUnits} import type { UnitSymbol } from 'crankwright';
-         const convert = configureMeasurements(exactMeasures); ${typed}`;
-      compiles(packed, 'nodenext', { 'measures.mts': code, 'measures.cts': code });
     });
   });
 });

@@ -3,6 +3,7 @@ import { type Build, type Plan, planBuilds } from 'crankwright/planning';
 import type { Section, Shed } from 'crankwright/shed';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { SECTIONS } from '../../src/shed/sections.js';
+import { tries } from '../support/tries.js';
 import { bruteForce } from './brute-force.js';
 import { thousandths } from './brute-stock.js';
 import { randomShed } from './random-sheds.js';
@@ -46,14 +47,14 @@ describe('every engine of a plan', () => {
     planned.flatMap(({ shed, plan }) => plan.builds.map((build) => ({ shed, plan, build })));
 
   beforeAll(async () => {
-    for (let seed = 300; seed < 400; seed++) {
+    for (let seed = 300; seed < 300 + tries(15, 100); seed++) {
       const shed = randomShed(seed);
       planned.push({ shed, plan: await planBuilds(shed) });
     }
   }, 120_000);
 
   it('is one of many', () => {
-    expect(builds().length).toBeGreaterThanOrEqual(60);
+    expect(builds().length).toBeGreaterThanOrEqual(tries(7, 60));
   });
 
   it('has the clearances that its parts leave, all within their limits', () => {
