@@ -132,6 +132,8 @@ export function ringFilingNeeded(
   }
   if (atLargest.verdict === 'above') {
     if (!ring.limits) return { work: tooWide, finding: atLargest };
+    // The bore is not to blame for a gap that may be too wide already where the bore is smallest.
+    if (atSmallest.verdict === 'undecided') return { work: 'measure again', finding: atSmallest };
     const most = max === undefined ? undefined : max - (wide - tight);
     const some = min !== undefined && most !== undefined && most >= min;
     const serves = some ? { serves: { min, max: most as Length } } : {};

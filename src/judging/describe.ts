@@ -133,7 +133,7 @@ function worn<D extends Dimension>(finding: Finding<D>, wording: Wording): strin
     // What is tighter than new is not worn.
     return verdict === 'above' ? ', of new parts; no service limit is given' : '';
   }
-  const limit = `the service limit of ${describeBounds(service.limits, dimension, printIn(finding, wording))} ${noteOf(service.basis, wording)}`;
+  const limit = `${whose(service.basis)} ${describeBounds(service.limits, dimension, printIn(finding, wording))} ${noteOf(service.basis, wording)}`;
   const { min = -Infinity, max = Infinity } = service.limits;
   const band = guardBandOf<D>({ ...(rule && { rule }), ...(uncertainty && { uncertainty }) });
   const isPast = value - band > max || value + band < min;
@@ -145,6 +145,14 @@ function worn<D extends Dimension>(finding: Finding<D>, wording: Wording): strin
     default:
       return `, of new parts; ${isPast ? 'past' : 'undecided against'} ${limit}`;
   }
+}
+
+/** Whose service limit it is: one of another engine, or a rule of thumb, is not this engine's. */
+function whose(basis: Basis): string {
+  if (basis.kind === 'common practice') return 'the rule of thumb for worn parts,';
+  return basis.kind === 'published' && basis.forAnotherEngine
+    ? "another engine's service limit of"
+    : 'the service limit of';
 }
 
 /** The limit that a value is equal to within the tolerance of comparison, if there is one. */

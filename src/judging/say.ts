@@ -62,7 +62,8 @@ export function sayClosely(distance: number, dimension: Dimension, as: PrintIn):
 
 /**
  * A quantity with its uncertainty, both to the same place: that of the second digit of the uncertainty, of the
- * first where the second is 0, or the trade's where that is finer. source: JCGM 100:2008 (GUM), 7.2.6: at most two digits
+ * first where the second is 0, or the trade's where that is finer. source: JCGM 100:2008 (GUM), 7.2.6, from memory: at
+ * most two digits
  */
 export function sayWithDoubt<D extends Dimension>(
   quantity: Quantity<D>,

@@ -38,6 +38,7 @@ export function actionsFrom(inspection: Inspection): readonly Action[] {
   const groups = [mains, rods].filter((group) => group !== undefined);
   const crankshaft = bearingActions(groups, inspection.notFilledIn);
   const cylinders = boreActions(inspection);
+  const endPlayed = endPlayActions(endPlay);
   const machined = [
     ...(crankshaft.some(({ kind }) => kind === 'grind') ? ['crankshaft' as const] : []),
     ...(cylinders.some(({ kind }) => kind === 'bore' || kind === 'rebore')
@@ -52,8 +53,9 @@ export function actionsFrom(inspection: Inspection): readonly Action[] {
     ...readAgainActions([...groups.flatMap(({ bearings }) => bearings), ...inspection.cylinders]),
     ...groups.flatMap(oddSizeActions),
     ...oddBoreActions(inspection),
-    ...endPlayActions(endPlay),
+    ...endPlayed.filter(({ kind }) => kind === 'lost thrust face'),
     ...groups.flatMap(fittedShellActions),
+    ...endPlayed.filter(({ kind }) => kind !== 'lost thrust face'),
     ...inspection.unsettled.map((each) => ({ kind: 'measure again' as const, ...each })),
     ...(machined.length > 0 && happened.length === 0 ? [test] : []),
     ...crankshaft,

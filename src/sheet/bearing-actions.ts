@@ -40,15 +40,16 @@ export function bearingActions(
   if (mayBeBent) return bent;
   if (lost.length > 0) return lost;
   const buying = groups.flatMap(buyActions);
-  const [choices, orders] = [groups.filter(isChoice), groups.filter((group) => !isChoice(group))];
+  const isOpen = (group: BearingGroupReport) => whenOf(group) === 'if ground';
+  const [open, orders] = [groups.filter(isOpen), groups.filter((group) => !isOpen(group))];
   const grinding = orders.flatMap(grindActions);
   return [
     ...waiting,
-    ...(choices.length > 0 || grinding.length > 0 || buying.length > 0
+    ...(open.length > 0 || grinding.length > 0 || buying.length > 0
       ? [{ kind: 'compare the housings' as const, journals: groups.map(({ kind }) => kind) }]
       : []),
-    // Where nothing has to be ground, that is said before shells are bought for the ground size.
-    ...choices.flatMap((group) => [...grindActions(group), ...asItIsActions(group)]),
+    // Where it is open whether anything is ground, that is said before shells are bought for the ground size.
+    ...open.flatMap((group) => [...grindActions(group), ...asItIsActions(group)]),
     ...buying,
     ...grinding,
     ...groups.flatMap((group) =>

@@ -23,3 +23,24 @@ export function boredIn({
   const byFinding = cylinders.filter((report) => worstOfBore(report)).map(({ name }) => name);
   return [...new Set([...byPlan, ...byFinding])];
 }
+
+/** Which of those may stay as they are all the same: it is in doubt, or they are sound at a size of their own. */
+export function mayStayIn({
+  cylinders,
+  boring,
+}: {
+  readonly cylinders: readonly CylinderReport[];
+  readonly boring?: BorePlan;
+}): readonly string[] {
+  const { inDoubt, nearly } = boring === undefined || boring.outcome === 'none' ? {} : boring;
+  const byPlan = [
+    ...(inDoubt?.cylinders ?? []).map(({ name }) => name),
+    ...(nearly?.cylinders ?? []),
+  ];
+  return cylinders
+    .filter(
+      ({ name, inDoubt: isDoubted, soundAt }) =>
+        byPlan.includes(name) || soundAt !== undefined || (boring === undefined && isDoubted),
+    )
+    .map(({ name }) => name);
+}

@@ -1,10 +1,7 @@
 import { consequence, READ_BEFORE_BLAME } from '../bearings/internal.js';
-import type { ServedGrindPlan } from '../crankshaft/index.js';
 import { nameUndersize } from '../crankshaft/internal.js';
-import { boreOrder } from '../cylinders/internal.js';
 import type { Finding, Wording } from '../judging/index.js';
 import {
-  describeInward,
   describeSpan,
   guardLayout,
   guardWording,
@@ -12,11 +9,9 @@ import {
   say,
   sayFinding,
 } from '../judging/internal.js';
-import type { InDoubt } from '../measuring/index.js';
 import {
+  BY_RULE_ALONE,
   describeNearly,
-  describeStepsLeft,
-  isReadTooCoarsely,
   sayOddReading,
   saySettling,
 } from '../measuring/internal.js';
@@ -25,12 +20,12 @@ import { CRACK_TEST, HAPPENED, HITS_THE_BLOCK, journalWords } from '../reading/i
 import type { Action } from './action-types.js';
 import { describeAssemblyAction } from './assembly-actions.js';
 import { describeThinFilm } from './describe-film.js';
+import { describeBore, describeBuying, describeGrind } from './describe-orders.js';
 import { describeRing } from './describe-ring.js';
 import { describeFuelSpan, describeThinOil, WHY_THICK } from './describe-sample.js';
 import { describeWait } from './describe-wait.js';
 import { actionLayout } from './layouts.js';
-import type { WhenShells, WrongShells } from './shell-action-types.js';
-import { tellSound, tellSoundBores } from './tell-sound.js';
+import type { WrongShells } from './shell-action-types.js';
 import { describeValveAction } from './valve-actions.js';
 
 /**
@@ -111,7 +106,7 @@ export function sayAction(action: Action, wording: Wording): string {
     case 'set the end play':
       return describeEndPlay(action.finding, wording);
     case 'rebore':
-      return `${action.cylinder}: ${action.inDoubt ? "in doubt: find the maker's service limit; past it, bore or sleeve it" : 'bore or sleeve it'}, then fit piston and rings to the new size; ${sayFinding(action.finding, wording)}`;
+      return `${action.cylinder}: ${action.inDoubt ? "in doubt: find the maker's service limit; past it, bore or sleeve it" : 'bore or sleeve it'}, then fit piston and rings to the new size; ${sayFinding(action.finding, wording)}${!action.inDoubt && action.finding.grade === 'undecided' ? `; ${BY_RULE_ALONE}` : ''}`;
     case 'wrong piston':
       return `${action.cylinder}: measure piston and bore again; if they stand, fit another piston, or bore to another size; ${sayFinding(action.finding, wording)}`;
     case 'piston interferes':
@@ -153,75 +148,6 @@ function describeCrackTest(
   return `crack-test the crankshaft${block} and every rod that is used again, first of all: the engine ${happened.map((what) => HAPPENED[what]).join(' and ')} ${noteOf(CRACK_TEST, wording)}; look at the webs of the block, flush every oilway, and check the rods for bend and twist`;
 }
 
-function describeGrind(
-  { plan, journals, sound }: Extract<Action, { readonly kind: 'grind' }>,
-  wording: Wording,
-): string {
-  const step = nameUndersize(plan.undersize, wording);
-  const size = describeSpan(plan.target, 'length', wording.units);
-  const left = describeStepsLeft(plan.stepsLeft, 'undersize');
-  const order = `grind ${whichOf(plan, journals)} to ${step}: ${size}; ${left}`;
-  const told = tellSound(plan, sound, order, wording);
-  if (plan.inDoubt === undefined && plan.nearly === undefined) return told;
-  return inDoubt(plan.inDoubt?.journals ?? [], plan.nearly?.journals ?? [], told);
-}
-
-/** An order that is not to be given before it is known whether parts may stay as they are. */
-function inDoubt(parts: readonly InDoubt[], nearly: readonly string[], order: string): string {
-  const byRule = parts.filter((part) => !isReadTooCoarsely(part)).map(({ name }) => name);
-  const byReading = [...parts.filter(isReadTooCoarsely).map(({ name }) => name), ...nearly];
-  const who = [...new Set([...byRule, ...byReading])].join(', ');
-  const [todo, but] =
-    byRule.length === 0
-      ? ['measure again', `if ${who} may not stay`]
-      : ["find the maker's service limit", `if it does not let ${who} stay`];
-  return `${who} in doubt: ${todo} before any metal comes off; ${but}, ${order}`;
-}
-
-/** What to bore to, once the pistons for it have been measured. */
-function describeBore(
-  { plan, sound }: Extract<Action, { readonly kind: 'bore' }>,
-  wording: Wording,
-): string {
-  const bored = plan.cylinders.filter(({ work }) => work !== 'use as it is');
-  const which =
-    bored.length === plan.cylinders.length
-      ? ''
-      : ` and rings for ${bored.map(({ name }) => name).join(' and ')}`;
-  const order = `get the pistons${which} and measure them first, then ${boreOrder(plan, wording)}; ${describeStepsLeft(plan.stepsLeft, 'oversize')}`;
-  const told = tellSoundBores(plan, sound, order, wording);
-  if (plan.inDoubt === undefined && plan.nearly === undefined) return told;
-  return inDoubt(plan.inDoubt?.cylinders ?? [], plan.nearly?.cylinders ?? [], told);
-}
-
-const WHEN_BOUGHT: Readonly<Record<WhenShells, string>> = {
-  'in any case': '',
-  'if ground': 'if they are to be ground, ',
-  'if none is ground': 'if none is ground, ',
-};
-
-/** Shells to buy, or the wall to have them made with. */
-function describeBuying(
-  {
-    pairs: count,
-    journals,
-    undersize,
-    when,
-    isGround,
-    walls,
-  }: Extract<Action, { readonly kind: 'buy shells' }>,
-  wording: Wording,
-): string {
-  const pairs = count === 1 ? '1 pair' : `${count} pairs`;
-  const made = walls.map(
-    ({ bearing, wall }) => `${describeInward(wall, wording.units)} for ${bearing}`,
-  );
-  const orMade =
-    made.length === 0 ? '' : `; or have them made, each half with a wall of ${made.join(', ')}`;
-  const first = isGround ? '; measure them before the journals are ground' : '';
-  return `${WHEN_BOUGHT[when]}get ${pairs} of shells for the ${journalWords(journals)}, ${nameUndersize(undersize, wording)}: the sheet has no spare pair that fits${orMade}${first}`;
-}
-
 /** A dial that did not move tells nothing, and a rule of thumb condemns no crankshaft. */
 function describeEndPlay(finding: Finding<'length'>, wording: Wording): string {
   const judged = sayFinding(finding, wording);
@@ -243,11 +169,4 @@ function describeWrongShells(
   const ground = nameUndersize(journalUndersize, wording);
   const journal = ground === 'standard' ? 'a standard journal' : `a journal ground ${ground}`;
   return `${bearing}, WRONG SHELLS: ${pair} on ${journal}: ${consequence(explanation, wording)}; ${READ_BEFORE_BLAME}, before anything rests on that`;
-}
-
-/** `the rod journals`, or those to be ground by name if others need no grinding. */
-function whichOf({ journals }: ServedGrindPlan, kind: 'rods' | 'mains'): string {
-  const ground = journals.filter(({ work }) => work === 'grind').map(({ name }) => name);
-  if (ground.length === journals.length) return `the ${journalWords(kind)}`;
-  return `${ground.join(', ')}, but none of the other ${journalWords(kind)},`;
 }

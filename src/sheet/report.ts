@@ -16,7 +16,7 @@ import { howWell } from '../reading/index.js';
 import { actionsFrom } from './actions.js';
 import { bearingSection } from './bearing-section.js';
 import { beforeYouAct } from './before-you-act.js';
-import { boredIn } from './bored.js';
+import { boredIn, mayStayIn } from './bored.js';
 import { sayAction } from './describe-action.js';
 import { compressionSection } from './describe-compression.js';
 import { describeOil } from './describe-oil.js';
@@ -66,7 +66,7 @@ export function reportSections(inspection: Inspection, wording: Wording): readon
   const notes = numberedNotes(wording);
   const noted = notes.wording;
   const actions = actionsFrom(inspection);
-  const bored = boredIn(inspection);
+  const [bored, mayStay] = [boredIn(inspection), mayStayIn(inspection)];
   const groups = [mains, rods].filter((group) => group !== undefined);
   const misread = misreadIn(groups);
   const parts = [
@@ -81,7 +81,11 @@ export function reportSections(inspection: Inspection, wording: Wording): readon
     ...howWell(inspection.howRead, noted),
     ...groups.map((group) => bearingSection(group, misread, noted)),
     ...(endPlay ? [section('END PLAY', wrap(sayFinding(endPlay.finding, noted), 2))] : []),
-    ...cylinders.map((cylinder) => cylinderSection(cylinder, bored.includes(cylinder.name), noted)),
+    ...cylinders.map((cylinder) => {
+      const { name } = cylinder;
+      const fate = !bored.includes(name) ? 'stays' : mayStay.includes(name) ? 'may stay' : 'bored';
+      return cylinderSection(cylinder, fate, noted);
+    }),
     ...(boring ? [boringSection(boring, cylinders, noted)] : []),
     ...valveSections(valves, noted),
     ...(compression ? [compressionSection(compression, noted)] : []),
@@ -128,13 +132,17 @@ function boringSection(
   ]);
 }
 
-function cylinderSection(
-  cylinder: CylinderReport,
-  isToBeBored: boolean,
-  wording: Wording,
-): PageSection {
+/** Whether a cylinder is bored. */
+type Fate = 'stays' | 'may stay' | 'bored';
+
+const OF_BORED: Readonly<Record<Exclude<Fate, 'stays'>, string>> = {
+  bored: 'Piston and rings must fit the finished bore. In the worn bore now:',
+  'may stay': 'If it is bored, piston and rings must fit the finished bore. If it stays:',
+};
+
+function cylinderSection(cylinder: CylinderReport, fate: Fate, wording: Wording): PageSection {
   const { name, shape, readAgain, findings, piston, rings } = cylinder;
-  const mustBeBored = isToBeBored && !readAgain;
+  const mustBeBored = fate === 'bored';
   const { units } = wording;
   const number = numberIn(units);
   const over = (span: Span<Length>) => `${describeSpan(span, 'length', units)} over the travel`;
@@ -158,7 +166,7 @@ function cylinderSection(
     ...(readAgain
       ? undecidedFor([cylinder], wording)
       : findings.flatMap((finding) => wrap(sayFinding(finding, wording), 2))),
-    ...(mustBeBored ? ['Piston and rings must fit the finished bore. In the worn bore now:'] : []),
+    ...(readAgain || fate === 'stays' ? [] : [OF_BORED[fate]]),
     ...(piston && !readAgain
       ? wrap(`piston: clearance ${over(piston.clearance)}${mustBeBored ? '' : `; ${verdict()}`}`, 2)
       : []),

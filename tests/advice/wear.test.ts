@@ -174,7 +174,7 @@ describe('the worn bore', () => {
   it('is told what to bore to, after the pistons were measured', () => {
     const said = advice({});
     expect(said.find((text) => text.includes('bore to'))).toBe(
-      'get the pistons and measure them first, then bore to 3.0170 to 3.0175 in and hone to 0.0200 in over, 3.0200 to 3.0205 in; 1 more oversize is left after it; cylinder 1 is within every limit: ask what a sleeve in the others would cost',
+      "get the pistons and measure them first, and the walls of cylinder 1 and cylinder 2 at their thinnest, then bore to 3.0170 to 3.0175 in and hone to 0.0200 in over, 3.0200 to 3.0205 in; 1 more oversize is left after it; cylinder 1 is within every limit: ask what a sleeve in the others would cost; only rules of thumb stand behind this: look for the maker's service limit before you pay for it",
     );
   });
 });

@@ -74,7 +74,7 @@ describe('a worn bore that every stated limit lets pass', () => {
   it('may stay beside one that was bored before, if the manual allows two sizes', () => {
     const text = order([worn, bore('cylinder 2', over(0.02), '3.0165 in')]);
     expect(text).toMatch(
-      /^cylinder 1 reads sound at standard, the others at 0\.0200 in over: .* none needs boring, if the manual allows it; else get the pistons and rings for cylinder 1/,
+      /^cylinder 1 reads sound at standard, the others at 0\.0200 in over: .* none needs boring, if the manual allows it; else get the pistons and rings for cylinder 1 and measure them first, and the wall of cylinder 1 at its thinnest, then bore/,
     );
   });
 });
@@ -86,7 +86,7 @@ describe('an order to bore one cylinder', () => {
       bore('cylinder 2', over(0.02), '3.0165 in'),
     ];
     expect(order(cylinders)).toContain(
-      'get the pistons and rings for cylinder 1 and measure them first, then bore cylinder 1, and none of the others, to',
+      'get the pistons and rings for cylinder 1 and measure them first, and the wall of cylinder 1 at its thinnest, then bore cylinder 1, and none of the others, to',
     );
     expect(flowing(report(inspected({ bores, cylinderLimits, cylinders })))).toContain(
       'cylinder 1 is to be bored: it reads 3.0005 to 3.0038 in, and the step asks for 3.0200 to 3.0205 in',

@@ -85,6 +85,15 @@ describe('ringFilingNeeded', () => {
     expect(unbound).not.toHaveProperty('serves');
   });
 
+  it('blames no bore where the gap may be too wide already where it is smallest', () => {
+    // 20.2 thou is past 20.0, but by less than the 0.5 thou it is known to; π thou on it is past it for certain.
+    const ring = { gap: thou(20.2), measuredIn, largestBore: inch(3.001), uncertainty: thou(0.5) };
+    expect(ringFilingNeeded({ ...ring, limits: { min: thou(9), max: thou(20) } })).toMatchObject({
+      work: 'measure again',
+      finding: { feature: 'ring gap at the smallest bore', verdict: 'undecided' },
+    });
+  });
+
   it('says of a gap too wide at the smallest bore that the ring is worn or wrong', () => {
     const limits = { min: thou(9), max: thou(20) };
     const ring = { gap: thou(21), measuredIn, largestBore: inch(3.003), limits };

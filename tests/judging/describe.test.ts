@@ -35,7 +35,7 @@ const finding = (
   });
 const both = { min: thou(4), max: thou(10) };
 
-// source: JCGM 100:2008 (GUM), 7.2.6: an uncertainty to at most two digits, and the estimate rounded to go with it.
+// source: JCGM 100:2008 (GUM), 7.2.6, its wording from memory: an uncertainty to at most two digits, and the estimate rounded to go with it.
 it.each([
   [thou(10), inch(0.00014), '0.01000 in ± 0.00014 in: undecided'],
   [thou(14), inch(0.00037), '0.01400 in ± 0.00037 in: '],
@@ -322,4 +322,30 @@ describe('describe refuses', () => {
       expect(refusal(call).message).not.toBe('');
     },
   );
+});
+
+describe('a service limit', () => {
+  const against = (basis: Basis) =>
+    describeFinding(
+      judge({
+        feature: 'taper',
+        dimension: 'length',
+        value: thou(5),
+        limits: { max: thou(1) },
+        limitsOf: 'new parts',
+        basis: specified,
+        service: { limits: { max: thou(2) }, basis },
+      }),
+      { units: 'inch' },
+    ).join();
+
+  it('says whose it is', () => {
+    expect(against(specified)).toContain('past the service limit of 0.0020 in');
+    expect(against({ kind: 'published', source: 'a manual', forAnotherEngine: true })).toContain(
+      "past another engine's service limit of 0.0020 in",
+    );
+    expect(against({ kind: 'common practice', rule: 'a rule' })).toContain(
+      'past the rule of thumb for worn parts, 0.0020 in',
+    );
+  });
 });

@@ -46,7 +46,7 @@ describe('what is said of cylinders that are to be bored', () => {
   it('says that none needs boring where each is sound at its own size', () => {
     const sizes = [cylinder('cylinder 1', 3.0003), cylinder('cylinder 2', 3.0103)];
     expect(orders(sizes)[0]).toMatch(
-      /^cylinder 1 reads sound at standard, the others at 0\.0100 in over: with pistons and rings of each size, all pistons of one weight, none needs boring, if the manual allows it; else get the pistons and rings for cylinder 1 and measure them first, then bore cylinder 1, and none of the others, to /,
+      /^cylinder 1 reads sound at standard, the others at 0\.0100 in over: with pistons and rings of each size, all pistons of one weight, none needs boring, if the manual allows it; else get the pistons and rings for cylinder 1 and measure them first, and the wall of cylinder 1 at its thinnest, then bore cylinder 1, and none of the others, to /,
     );
   });
 
