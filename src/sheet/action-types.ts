@@ -140,7 +140,7 @@ export type Action =
       readonly nearly?: NearlyServes;
     }
   | {
-      /** Shells from the shelf fit a finished bearing. */
+      /** Shells from the shelf, or those that were found in it, fit a finished bearing. */
       readonly kind: 'fit shells';
       /** Which bearing. */
       readonly bearing: string;
@@ -148,6 +148,8 @@ export type Action =
       readonly match: ShellMatch;
       /** Whether it depends on the grinding. */
       readonly when: WhenShells;
+      /** Whether they are those that were found in it. */
+      readonly wereFound: boolean;
     }
   | {
       /** The shelf has too few shells that fit. */

@@ -53,7 +53,10 @@ export function bearingActions(
     ...buying,
     ...grinding,
     ...groups.flatMap((group) =>
-      group.bearings.flatMap((bearing) => shellsToFit(bearing, bearing.shells, whenOf(group))),
+      toldOf(
+        group.bearings.flatMap((bearing) => shellsToFit(bearing, bearing.shells, whenOf(group))),
+        hasWork(group),
+      ),
     ),
   ];
 }
@@ -140,7 +143,10 @@ function asItIsActions({ kind: journals, bearings }: BearingGroupReport): Action
       const pairs = bare.filter((each) => each === undersize).length;
       return { kind: 'buy shells', journals, undersize, pairs, when, isGround: false, walls: [] };
     }),
-    ...bearings.flatMap((bearing) => shellsToFit(bearing, bearing.asItIs?.shells, when)),
+    ...toldOf(
+      bearings.flatMap((bearing) => shellsToFit(bearing, bearing.asItIs?.shells, when)),
+      true,
+    ),
   ];
 }
 
@@ -152,11 +158,18 @@ function grindActions({ kind: journals, plan, bearings }: BearingGroupReport): A
   return [{ kind: 'grind', journals, plan, sound }];
 }
 
+type FitShells = Extract<Action, { readonly kind: 'fit shells' }>;
+
 function shellsToFit(
   { name, fitted }: BearingReport,
   match: ShellMatch | undefined,
   when: WhenShells,
-): Action[] {
-  if (match === undefined || match.shell.name === fitted?.shells) return [];
-  return [{ kind: 'fit shells', bearing: name, match, when }];
+): readonly FitShells[] {
+  if (match === undefined) return [];
+  const wereFound = match.shell.name === fitted?.shells;
+  return [{ kind: 'fit shells', bearing: name, match, when, wereFound }];
 }
+
+/** Shells that stay where they are found are told only beside other work on the shaft. */
+const toldOf = (fits: readonly FitShells[], isBesideWork: boolean): readonly FitShells[] =>
+  isBesideWork || fits.some(({ wereFound }) => !wereFound) ? fits : [];

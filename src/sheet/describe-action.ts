@@ -100,7 +100,7 @@ export function sayAction(action: Action, wording: Wording): string {
       }
       return `no undersize saves the ${journalWords(action.journals)}${action.defeatedBy.length > 0 ? ` (${action.defeatedBy.join(', ')})` : ''}: find another crankshaft, or ask a crankshaft welding shop, before you spend anything on its other journals`;
     case 'fit shells':
-      return `${action.bearing}: ${action.when === 'in any case' ? '' : `${action.when}, `}fit "${action.match.shell.name}", which leaves ${describeSpan(action.match.clearance, 'length', units)}`;
+      return `${action.bearing}: ${action.when === 'in any case' ? '' : `${action.when}, `}${action.wereFound ? 'keep' : 'fit'} "${action.match.shell.name}", which leaves ${describeSpan(action.match.clearance, 'length', units)}`;
     case 'buy shells':
       return describeBuying(action, wording);
     case 'set the end play':

@@ -32,7 +32,7 @@ export const actionLayout = { by: 'kind', variants: [
   { fields: { kind: { oneOf: ['unknown oil'] }, flow: spanLayout } },
   { fields: { kind: { oneOf: ['grind'] }, journals: { oneOf: ['mains', 'rods'] }, plan: servedGrindPlanLayout, sound: { list: { fields: { name: 'string', undersize: 'number' } } } } },
   { fields: { kind: { oneOf: ['no step serves'] }, journals: { oneOf: ['mains', 'rods'] }, defeatedBy: { list: 'string' }, 'nearly?': nearlyServesLayout } },
-  { fields: { kind: { oneOf: ['fit shells'] }, bearing: 'string', match: shellMatchLayout, when: whenShellsLayout } },
+  { fields: { kind: { oneOf: ['fit shells'] }, bearing: 'string', match: shellMatchLayout, when: whenShellsLayout, wereFound: 'boolean' } },
   { fields: { kind: { oneOf: ['buy shells'] }, journals: { oneOf: ['mains', 'rods'] }, undersize: 'number', pairs: 'number', when: whenShellsLayout, isGround: 'boolean', walls: { list: { fields: { bearing: 'string', wall: spanLayout } } } } },
   { fields: { kind: { oneOf: ['set the end play'] }, finding: findingLengthLayout } },
   { fields: { kind: { oneOf: ['lost thrust face'] }, finding: findingLengthLayout, missing: 'number' } },

@@ -154,11 +154,11 @@ function cylinderSection(cylinder: CylinderReport, fate: Fate, wording: Wording)
   return section(name.toUpperCase(), [
     ...columns(
       ['station', 'mean', 'out-of-round'],
-      shape.stations.map(({ station, mean, outOfRound }) => [
-        number(station),
-        number(mean),
-        number(outOfRound),
-      ]),
+      shape.stations.map(({ station, mean, outOfRound }) =>
+        readAgain?.some(({ reading }) => reading.station === station)
+          ? [number(station), 'read again', '']
+          : [number(station), number(mean), number(outOfRound)],
+      ),
     ),
     ...(readAgain
       ? []

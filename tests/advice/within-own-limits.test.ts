@@ -131,5 +131,8 @@ describe('a worn journal that every stated limit lets pass', () => {
     });
     expect(text.some((each) => each.startsWith('rod 1 reads sound at standard'))).toBe(true);
     expect(text.join('\n')).not.toMatch(/if none is ground, get/);
+    // What stays as it is found is told beside the choice, rod by rod.
+    expect(text).toContainEqual(expect.stringMatching(/^rod 1: if none is ground, keep "std"/));
+    expect(text).toContainEqual(expect.stringMatching(/^rod 2: if none is ground, keep "ten"/));
   });
 });

@@ -20,6 +20,8 @@ describe('the example of the pump set', () => {
     );
     expect(actionsFrom(inspection).map(({ kind }) => kind)).not.toContain('bore');
     expect(flowing).toContain('Decision: none, as a reading does not fit the others.');
+    // Nor are the figures of its station printed.
+    expect(flowing).toContain('2.0000 read again 3.5000 3.0003 0.0002');
   });
 
   it('tells what to bore to as soon as the reading is taken again', () => {
