@@ -151,16 +151,19 @@ function standing(
   return [...(to > from ? [whisker(from, to, middle)] : []), verdictMark(finding, at, middle)];
 }
 
+/** No clearance is told to less than this [m]: a finer scale has nothing to show. */
+const LEAST_SCALE = 1e-7;
+
 /** Where sizes stand on the track of a finding: its limits take the middle of it. */
 function placeIn({ limits: { min, max }, value }: Finding<'length'>, { left, right }: Track) {
   const [near, far] = [left + 0.22 * (right - left), left + 0.55 * (right - left)];
   if (min !== undefined && max !== undefined) {
-    const half = Math.max(max - min, 1e-7) / 2;
+    const half = Math.max(max - min, LEAST_SCALE) / 2;
     const middle = (min + max) / 2;
     return scaleLinear([middle - half, middle + half], [near, far]);
   }
   const limit = max ?? min ?? value;
-  const reach = Math.abs(limit) || Math.abs(value) || 1e-5;
+  const reach = Math.max(Math.abs(limit) || Math.abs(value), LEAST_SCALE);
   return max === undefined
     ? scaleLinear([limit, limit + reach], [near, far])
     : scaleLinear([limit - reach, limit], [left + 0.05 * (right - left), far]);

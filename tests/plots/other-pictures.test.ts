@@ -101,6 +101,17 @@ describe('the picture of clearances', () => {
     expect(texts.join(' ')).toContain('read it again first');
   });
 
+  it('is sound at limits that are next to nothing', () => {
+    for (const most of [0, 1e-320]) {
+      expectSound(
+        clearancesPicture(
+          [{ name: 'rod 1', finding: judged(-1e-12, { max: cw.thou(most) }) }],
+          inches,
+        ),
+      );
+    }
+  });
+
   it('is sound for any finding at any width', () => {
     const size = fc.double({ min: -5, max: 30, noNaN: true });
     fc.assert(
