@@ -38,6 +38,10 @@ export function actionsFrom(inspection: Inspection): readonly Action[] {
   const groups = [mains, rods].filter((group) => group !== undefined);
   const crankshaft = bearingActions(groups, inspection.notFilledIn);
   const cylinders = boreActions(inspection);
+  const measuring = inspection.unsettled.map((each) => ({
+    kind: 'measure again' as const,
+    ...each,
+  }));
   const endPlayed = endPlayActions(endPlay);
   const machined = [
     ...(crankshaft.some(({ kind }) => kind === 'grind') ? ['crankshaft' as const] : []),
@@ -56,9 +60,10 @@ export function actionsFrom(inspection: Inspection): readonly Action[] {
     ...endPlayed.filter(({ kind }) => kind === 'lost thrust face'),
     ...groups.flatMap(fittedShellActions),
     ...endPlayed.filter(({ kind }) => kind !== 'lost thrust face'),
-    ...inspection.unsettled.map((each) => ({ kind: 'measure again' as const, ...each })),
+    ...measuring.filter(({ onceGround }) => !onceGround),
     ...(machined.length > 0 && happened.length === 0 ? [test] : []),
     ...crankshaft,
+    ...measuring.filter(({ onceGround }) => onceGround),
     ...cylinders,
     ...valveActions(inspection.valves),
     ...assemblyActions(inspection.compression ?? {}, inspection.assembly?.fits),

@@ -54,7 +54,7 @@ export const actionLayout = { by: 'kind', variants: [
   { fields: { kind: { oneOf: ['weak spring'] }, valve: 'string', finding: findingForceLayout } },
   { fields: { kind: { oneOf: ['valve stem'] }, valve: 'string', work: stemWorkLayout, seatFirst: 'boolean' } },
   waitLayout,
-  { fields: { part: 'string', finding: findingLengthLayout, settling: settlingLengthLayout, kind: { oneOf: ['measure again'] } } },
+  { fields: { part: 'string', finding: findingLengthLayout, settling: settlingLengthLayout, 'onceGround?': { oneOf: [true] }, kind: { oneOf: ['measure again'] } } },
 ] } satisfies Layout;
 export const leftOutLayout = { fields: { name: 'string', 'lacks?': 'string' } } satisfies Layout;
 export const notFilledInLayout = { fields: { 'rods?': { list: leftOutLayout }, 'mains?': { list: leftOutLayout }, 'cylinders?': { list: leftOutLayout } } } satisfies Layout;
@@ -63,7 +63,7 @@ export const asItIsLayout = { fields: { undersize: 'number', 'shells?': shellMat
 export const bearingReportLayout = { fields: { name: 'string', shape: shapeLayout, 'readAgain?': { list: oddReadingLayout }, 'undersize?': 'number', 'oddSize?': 'number', findings: { list: findingLengthLayout }, 'fitted?': fittedShellsLayout, 'bent?': findingLengthLayout, 'soundAt?': 'number', 'asItIs?': asItIsLayout, matches: { list: shellMatchLayout }, 'wallToSuit?': spanLayout, 'mayFit?': shellMatchLayout, 'shells?': shellMatchLayout } } satisfies Layout;
 export const bearingGroupReportLayout = { fields: { kind: { oneOf: ['mains', 'rods'] }, plan: grindPlanLayout, bearings: { list: bearingReportLayout }, pairsToBuy: 'number' } } satisfies Layout;
 export const cylinderReportLayout = { fields: { name: 'string', shape: boreShapeLayout, 'readAgain?': { list: oddReadingLayout }, findings: { list: findingLengthLayout }, inDoubt: 'boolean', 'oddSize?': 'number', 'soundAt?': 'number', 'piston?': { fields: { clearance: spanLayout, 'finding?': findingLengthLayout } }, rings: { list: ringReportLayout } } } satisfies Layout;
-export const unsettledLayout = { fields: { part: 'string', finding: findingLengthLayout, settling: settlingLengthLayout } } satisfies Layout;
+export const unsettledLayout = { fields: { part: 'string', finding: findingLengthLayout, settling: settlingLengthLayout, 'onceGround?': { oneOf: [true] } } } satisfies Layout;
 export const valveTopicLayout = { oneOf: ['guide', 'lash', 'margin', 'recession', 'seat', 'spring'] } satisfies Layout;
 export const valveReportLayout = { fields: { name: 'string', kind: { oneOf: ['exhaust', 'inlet'] }, findings: { list: findingLengthLayout }, 'spring?': springTestLayout, springForces: { list: findingForceLayout }, 'stem?': stemWorkLayout, notJudged: { list: valveTopicLayout }, withoutLimit: { list: valveTopicLayout } } } satisfies Layout;
 export const testedCylinderLayout = { fields: { name: 'string', 'dry?': 'number', 'wet?': 'number', 'head?': 'string', 'leakage?': { fields: { supply: 'number', held: 'number', 'orifice?': 'number', 'heardAt?': { list: leakHeardAtLayout } } } } } satisfies Layout;

@@ -18,6 +18,8 @@ export interface Unsettled {
   readonly finding: Finding<'length'>;
   /** What would settle it. */
   readonly settling: Settling<'length'>;
+  /** It is of a journal that is ground first. */
+  readonly onceGround?: true;
 }
 
 /** What was inspected, and how well it is known. */
@@ -68,7 +70,7 @@ export function unsettledIn({
             'oil clearance',
             mayFit?.shell.name === bearing.fitted?.shells ? undefined : mayFit?.finding,
             shape.largest,
-          ),
+          ).map((each) => (isGround(plan, name) ? { ...each, onceGround: true as const } : each)),
         ];
       }),
     ),

@@ -37,6 +37,14 @@ describe('the example of the pump set', () => {
     expect(flowing).toMatch(/settled by an uncertainty of 0\.00030? in or less.* bore gauge/);
   });
 
+  it('asks for better readings of a ground journal only once it is to be ground', () => {
+    const all = actionsFrom(inspection);
+    const ground = all.findIndex((each) => each.kind === 'grind' && each.journals === 'rods');
+    const again = all.findIndex((each) => each.kind === 'measure again' && each.onceGround);
+    expect(ground).toBeGreaterThan(-1);
+    expect(again).toBeGreaterThan(ground);
+  });
+
   it('says how well each instrument measures, and which nobody described', () => {
     expect(flowing).toContain('micrometer 0.0001 in, bore gauge 0.0002 in, wall gauge 0.0001 in');
     expect(flowing).not.toContain('Nobody said');
