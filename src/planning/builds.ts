@@ -109,7 +109,8 @@ function kindOf({ section, ready }: Kind<unknown>): { readonly kind?: string } {
   return section === 'otherParts' ? { kind: (ready as { readonly of: string }).of } : {};
 }
 
-function jobsOf({
+/** The work on the parts of an engine. */
+export function jobsOf({
   block,
   boreWay,
   crankshaft,

@@ -66,9 +66,22 @@ export function sayJobDoubt({ work, inDoubt }: BuildJob, wording: Wording): read
   return [describeDoubts(step, places, isBore ? 'bore' : 'grind', wording)];
 }
 
-/** The same beside an order, `; IN DOUBT: …`, and which journals are sound by themselves. */
+/** Whether a job is to be settled before it is ordered. */
+export const isToSettle = ({ inDoubt, readFirst }: BuildJob): boolean =>
+  inDoubt !== undefined || readFirst !== undefined;
+
+/** `IN DOUBT: order it only after the doubtful reading of pistons A is taken again …`: none if nothing is to be read first. */
+const sayReadFirst = ({ readFirst }: BuildJob): readonly string[] =>
+  readFirst === undefined
+    ? []
+    : [
+        `IN DOUBT: order it only after the doubtful reading of ${readFirst.join(' and ')} is taken again; it may not be needed then`,
+      ];
+
+/** The same beside an order, `; IN DOUBT: …`, what is to be read first, and which journals are sound by themselves. */
 export const besideOrder = (job: BuildJob, wording: Wording): string =>
   [
+    ...sayReadFirst(job),
     ...sayJobDoubt(job, wording).map((said) => said.replace(/^in doubt/, 'IN DOUBT')),
     ...saySound(job, wording),
   ]

@@ -233,6 +233,8 @@ export interface BuildJob extends Job {
     /** The journals or bores. */
     readonly places: readonly InDoubt[];
   };
+  /** The parts whose readings are to be taken again first: if those come out well, a better plan does without this job. */
+  readonly readFirst?: readonly string[];
   /** Journals that are ground only to agree with the others; absent if there are none. */
   readonly sound?: SoundJournals;
   /** Its cost. */

@@ -7,6 +7,7 @@ import { sayMayBring } from './describe-measure-first.js';
 import { describeOnceMore } from './describe-near.js';
 import { neededNext } from './describe-next.js';
 import { isNoneAsked, isPlanProven, sayEngines } from './describe-proof.js';
+import { isToSettle } from './job-doubts.js';
 import type { Build, Plan } from './plan-types.js';
 import { countInDoubt, onceSettled } from './purchase-doubts.js';
 import { sayCost } from './say-cost.js';
@@ -154,11 +155,11 @@ export function buyLines({ shopping, cost: { currency } }: Plan): Topic {
 export function shopLines({ orders, cost: { currency } }: Plan): Topic {
   const amount = orders.reduce((sum, { cost }) => sum + cost.amount, 0);
   const all = sayCost({ amount, ...(currency !== undefined && { currency }) });
-  const isDoubted = orders.some(({ jobs }) => jobs.some(({ inDoubt }) => inDoubt));
+  const isDoubted = orders.some(({ jobs }) => jobs.some(isToSettle));
   return {
     lines: orders.map(({ shop, jobs, cost }) => {
       const names = [...new Set(jobs.map(({ part }) => part))];
-      const doubtful = new Set(jobs.flatMap(({ part, inDoubt }) => (inDoubt ? [part] : [])));
+      const doubtful = new Set(jobs.filter(isToSettle).map(({ part }) => part));
       const count = parts(names.length);
       const start = `, for ${sayCost(cost)}${doubtful.size > 0 ? ', IN DOUBT' : ''}`;
       const said = names.map((name) => (doubtful.has(name) ? `${name} (in doubt)` : name));
