@@ -9,13 +9,15 @@ import {
   mainBearings,
   rodBearings,
 } from './build-clearances.js';
-import { doubtOf, soundOf } from './job-doubts.js';
+import { doubtOf, restsOn, soundOf } from './job-doubts.js';
+import type { BuildJob } from './job-types.js';
 import type { Kind } from './kinds.js';
 import { costOf, type PricedJob } from './money.js';
 import { openPointsOf } from './open-points.js';
 import type { Taken } from './pile.js';
-import type { Build, BuildJob, BuildPart } from './plan-types.js';
+import type { Build, BuildPart } from './plan-types.js';
 import { buildTests } from './testing.js';
+import { wallOf } from './walls.js';
 
 /** Describes one engine as data: its parts, clearances, work and cost. */
 export function buildOf(
@@ -53,6 +55,8 @@ export function buildOf(
     jobs: jobs.map(({ cost, ...job }) => ({
       ...job,
       ...doubtOf(job, triaged),
+      ...restsOn(job, triaged),
+      ...wallOf(shed, job),
       ...soundOf(job, triaged),
       cost: costOf(cost, currency),
     })),

@@ -1,7 +1,8 @@
 import type { Part, Section } from '../shed/index.js';
 import { isToSettle } from './job-doubts.js';
+import type { BuildJob } from './job-types.js';
 import type { Purchase } from './order-types.js';
-import type { Build, BuildJob } from './plan-types.js';
+import type { Build } from './plan-types.js';
 
 /** The jobs in doubt that a purchase hangs on, and how many of it each engine buys for them. */
 export function purchaseDoubts(

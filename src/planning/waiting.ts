@@ -1,5 +1,6 @@
+import type { BuildJob } from './job-types.js';
 import type { PartToMeasure } from './measure-types.js';
-import type { Build, BuildJob } from './plan-types.js';
+import type { Build } from './plan-types.js';
 
 /** A better plan that there may be: the parts that are not known in it, and its work. */
 export interface Instead {

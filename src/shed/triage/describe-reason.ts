@@ -9,6 +9,7 @@ import type { PartTest } from '../history.js';
 import { wordFor } from '../section-words.js';
 import type { Section } from '../sections.js';
 import { SCRAP_ROD } from '../sources.js';
+import { sayByRule } from './by-rule.js';
 import { describeAgain } from './describe-again.js';
 import { describeFar } from './describe-far.js';
 import { doing, need } from './describe-job.js';
@@ -33,7 +34,11 @@ export function describeReason(
     case 'journals':
       return labelled(
         `${journalWords(reason.journals)}${reason.soFar ? SO_FAR : ''}${sayRunout(reason, wording)}`,
-        [...describeGrindPlan(reason.plan, wording), ...tellSound(reason, wording)],
+        [
+          ...describeGrindPlan(reason.plan, wording),
+          ...(reason.byRule ? [sayByRule('grind')] : []),
+          ...tellSound(reason, wording),
+        ],
       );
     case 'read again':
     case 'readings apart':
@@ -57,7 +62,10 @@ export function describeReason(
     case 'margin':
       return [`${sayFinding(reason.finding, wording)}; scrap them`];
     case 'bores':
-      return labelled(`bores${reason.soFar ? SO_FAR : ''}`, describeBorePlan(reason.plan, wording));
+      return labelled(`bores${reason.soFar ? SO_FAR : ''}`, [
+        ...describeBorePlan(reason.plan, wording),
+        ...(reason.byRule ? [sayByRule('bore')] : []),
+      ]);
     case 'housing':
       return [describeHousing(reason, part, wording)];
     case 'not measured':
@@ -163,7 +171,7 @@ function sayConsequence(
       return `it is scrap ${noteOf(basis, wording)}, but you list that it was ${tests.map(sayTest).join(' and ')}${then}`;
     }
     case 'machine':
-      return `${place} must be ${section === 'blocks' ? 'bored' : `ground${hint}`}`;
+      return `${place} must be ${section === 'blocks' ? `bored${fault === 'scored' ? HONE_FIRST : ''}` : `ground${hint}`}`;
     case 'repair':
       return need(consequence.work);
     case 'mend': {
@@ -177,6 +185,9 @@ function sayConsequence(
 
 const FEEL_FIRST =
   '; if a fingernail does not catch in it, polish it instead, measure it, and take the fault off the list';
+
+const HONE_FIRST =
+  '; feel how deep the score is first: if a fingernail does not catch in it, hone it lightly instead, measure it, and take the fault off the list';
 
 const isMended = (jobs: TriagedPart['jobs']) => jobs.some(({ work }) => MENDS.includes(work));
 

@@ -144,6 +144,8 @@ export type TriageReason =
         /** The undersize that it is sound at by itself [m]. */
         readonly undersize: Length;
       }[];
+      /** Whether rules of thumb alone ask for the grinding, past every limit known of another engine. */
+      readonly byRule?: true;
       /** Whether that is only of those journals that were measured to the end. */
       readonly soFar?: true;
       /** Whether that holds only if a bent crankshaft comes back true. */
@@ -179,6 +181,8 @@ export type TriageReason =
       readonly kind: 'bores';
       /** Whether that is only of those bores that were measured to the end. */
       readonly soFar?: true;
+      /** Whether rules of thumb alone ask for the boring, past every limit known of another engine. */
+      readonly byRule?: true;
       /** The smallest step that serves them all, with its own reasons. */
       readonly plan: BorePlan;
     }
