@@ -7,6 +7,7 @@ import {
   guidesOf,
   type JudgedWith,
   mainBearings,
+  mayStayUncrossed,
   rodBearings,
 } from './build-clearances.js';
 import { doubtOf, restsOn, soundOf } from './job-doubts.js';
@@ -50,6 +51,7 @@ export function buildOf(
     parts,
     bearings: [...mainBearings(assembly, engine, judged), ...rodBearings(assembly, engine, judged)],
     cylinders: cylindersOf(assembly, engine, judged),
+    ...(mayStayUncrossed(assembly, engine, judged) && { mayStayUncrossed: true as const }),
     ...(endPlay && { endPlay }),
     ...(guides && { guides }),
     jobs: jobs.map(({ cost, ...job }) => ({

@@ -113,6 +113,8 @@ export interface Build {
   readonly parts: readonly BuildPart[];
   /** Every bearing, mains first. */
   readonly bearings: readonly BuildBearing[];
+  /** Whether its crossed rods gain no more than the readings tell, and may as well stay on their own journals. */
+  readonly mayStayUncrossed?: true;
   /** Every cylinder. */
   readonly cylinders: readonly BuildCylinder[];
   /** Crankshaft end play with the washers that set it; absent if its limits or a thrust width are missing. */

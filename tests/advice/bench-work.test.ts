@@ -84,11 +84,8 @@ describe('the order of the work', () => {
 
 describe("a torque that is not the maker's", () => {
   it('comes after what to mind of it, as whoever reads the figure sets the wrench', () => {
-    const rodCaps = {
-      thread: threadOf('5/16-24 UNF'),
-      grade: 'SAE 8',
-      condition: 'oiled',
-    } as const;
+    const { series, ...thread } = threadOf('5/16-24 UNF');
+    const rodCaps = { thread, grade: 'SAE 8', condition: 'oiled' } as const;
     const engine = { ...twoEngines.engine, assembly: { fasteners: { rodCaps } } };
     const [, page = ''] = buildSheet({ ...twoEngines, engine }, { format: 'text' }).split('\f');
     const said = flowing(page);
