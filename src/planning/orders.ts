@@ -83,11 +83,18 @@ export function leftOverOf(
         ...doubtsOf(shed, part),
         ...(mightTakeMadeShells(shed, part) && { madeShellsNotTried: true as const }),
         ...(noShopFor.length > 0 && { noShopFor }),
+        ...fitsNothingOf(part),
         why,
         ...(until && { until }),
       },
     ];
   });
+}
+
+/** What no part of fits it, if that is so. */
+function fitsNothingOf({ because }: TriagedPart): Pick<LeftOver, 'fitsNothing'> {
+  const found = because.find((each) => each.kind === 'fits nothing');
+  return found ? { fitsNothing: found.section } : {};
 }
 
 /** What an other part is. */

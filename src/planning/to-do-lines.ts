@@ -3,10 +3,12 @@ import type { Wording } from '../judging/index.js';
 import { capital } from '../pages/index.js';
 import { doing, named } from '../shed/internal.js';
 import { sayCannotBuild } from './describe-cannot-build.js';
+import { sayLacks } from './describe-lacks.js';
 import { sayMayBring } from './describe-measure-first.js';
 import { describeOnceMore } from './describe-near.js';
 import { neededNext } from './describe-next.js';
 import { isNoneAsked, isPlanProven, sayEngines } from './describe-proof.js';
+import { hardestFirst } from './hard-to-get.js';
 import { isToSettle } from './job-doubts.js';
 import type { Build, Plan } from './plan-types.js';
 import { countInDoubt, onceSettled } from './purchase-doubts.js';
@@ -200,6 +202,9 @@ export function engineLines({ builds }: Plan, wording: Wording): Topic {
   };
 }
 
+/** How many of many lacking parts are named, the hardest to get first, as far as the line goes. */
+const NAMED = [3, 2, 1];
+
 /** What the next engine lacks. */
 export function nextLines(plan: Plan, wording: Wording): Topic {
   const [first] = neededNext(plan, wording);
@@ -208,6 +213,10 @@ export function nextLines(plan: Plan, wording: Wording): Topic {
   const count = lacks.reduce((sum, each) => sum + each.count, 0);
   return oneLine(
     `${capital(`${when}${said}`)}${instead.length > 0 ? '; see THE NEXT ENGINE for what may do instead' : ''}.`,
+    ...NAMED.filter((most) => most < lacks.length).map(
+      (most) =>
+        `${capital(`${when}one more engine needs ${parts(count)} more`)}, above all ${sayLacks(hardestFirst(lacks).slice(0, most), wording)}: see THE NEXT ENGINE.`,
+    ),
     count === 0
       ? 'No part completes one more engine: see THE NEXT ENGINE.'
       : `${capital(`${when}one more engine needs ${parts(count)} more`)}: see THE NEXT ENGINE.`,

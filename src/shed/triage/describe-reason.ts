@@ -174,6 +174,8 @@ function sayConsequence(
       return `${place} must be ${section === 'blocks' ? `bored${fault === 'scored' ? HONE_FIRST : ''}` : `ground${hint}`}`;
     case 'repair':
       return need(consequence.work);
+    case 'look':
+      return LOOK_AT_SCORES;
     case 'mend': {
       const mend = jobs.find(({ work }) => MENDS.includes(work));
       return mend
@@ -188,6 +190,10 @@ const FEEL_FIRST =
 
 const HONE_FIRST =
   '; feel how deep the score is first: if a fingernail does not catch in it, hone it lightly instead, measure it, and take the fault off the list';
+
+/** What tells a scored piston that runs again from one that does not. */
+const LOOK_AT_SCORES =
+  'look where: light scores on a skirt are dressed with a fine stone, measured, and the fault is taken off the list; it is scrap if a score catches a fingernail, runs through the ring lands, or has smeared metal over a ring or the pin';
 
 const isMended = (jobs: TriagedPart['jobs']) => jobs.some(({ work }) => MENDS.includes(work));
 
@@ -230,7 +236,7 @@ const MEASURE_AGAIN =
   '; no bore gauge in a home shop is surer than that: measure it again before it is resized';
 
 /** No part in the shed or to buy fits, whatever is machined. */
-function nothingFits(section: Section, missing: Section): string {
+export function nothingFits(section: Section, missing: Section): string {
   if (missing === 'blocks' && (section === 'pistonSets' || section === 'ringSets')) {
     return 'no block here takes this set at any oversize';
   }

@@ -196,7 +196,7 @@ describe('describePart says then', () => {
     );
     for (const sentence of said) {
       expect(sentence).toMatch(
-        /^seen: [\w-]+.*; (scrap it|do not use it as it is|it must be|they must be|its [\w ]+ must be)/,
+        /^seen: [\w-]+.*; (scrap it|do not use it as it is|it must be|they must be|look where|its [\w ]+ must be)/,
       );
     }
     expect(said).toContain('seen: bent; it must be straightened');
