@@ -83,7 +83,8 @@ export function leftOverOf(
         ...doubtsOf(shed, part),
         ...(mightTakeMadeShells(shed, part) && { madeShellsNotTried: true as const }),
         ...(noShopFor.length > 0 && { noShopFor }),
-        ...fitsNothingOf(part),
+        // What it fits only with is told already.
+        ...(own?.onlyWith ? {} : fitsNothingOf(part)),
         why,
         ...(until && { until }),
       },
