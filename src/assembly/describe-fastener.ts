@@ -19,7 +19,9 @@ export const FASTENER_NAMES: Readonly<Record<keyof FastenersData, string>> = {
 export interface FastenerWords {
   /** The torque and in what state of the thread; absent if none is known. */
   readonly torque?: string;
-  /** Sentences without full stops. */
+  /** What to read before a wrench is set to that torque: sentences without full stops, the first of the notes. */
+  readonly cautions: readonly string[];
+  /** All there is to mind, the cautions first: sentences without full stops. */
   readonly notes: readonly string[];
 }
 
@@ -34,6 +36,7 @@ export function describeFastener(
   const { say } = torqueWords(torqueWording);
   if (torque === undefined || basis === undefined) {
     return {
+      cautions: [],
       notes: [
         `no torque is stated, and none can be reckoned: ${lacking(missing)} not stated`,
         ...(missing.includes('grade') ? [NO_GRADE] : []),
@@ -46,28 +49,32 @@ export function describeFastener(
   const shown = (end: Torque) =>
     `${say({ min: end, max: end })}${onWrench ? ' on the wrench' : ''}`;
   const condition = known && `, thread and face ${known.nutFactor.condition}`;
+  const cautions = [
+    ...(isReckoned
+      ? [
+          `the torque is reckoned for want of the maker's figure, for a sound bolt of its grade in steel: threads in iron or aluminium may strip at less${TRUST[setting.holds] ?? ''}`,
+        ]
+      : []),
+    ...(isReckoned &&
+    setting.holds === 'rodCaps' &&
+    setting.grade !== undefined &&
+    !ROD_GRADES.includes(setting.grade)
+      ? [
+          'bolts of that grade are softer than rod bolts mostly are (grade 5 or class 8.8, a rule of thumb): ask what the maker fitted before you trust rods to them',
+        ]
+      : []),
+    ...(missing.includes('condition')
+      ? [
+          'the file does not say whether thread and face are dry or oiled: look it up first, as the same torque pulls an oiled bolt much harder',
+        ]
+      : []),
+    ...(known ? sayOverload(known, wording) : []),
+  ];
   return {
     torque: `${say(torque)} at the fastener${condition ?? ''} ${noteOf(basis, wording)}`,
+    cautions,
     notes: [
-      ...(isReckoned
-        ? [
-            `that torque is reckoned for want of the maker's figure, for a sound bolt of its grade in steel: threads in iron or aluminium may strip at less${TRUST[setting.holds] ?? ''}`,
-          ]
-        : []),
-      ...(isReckoned &&
-      setting.holds === 'rodCaps' &&
-      setting.grade !== undefined &&
-      !ROD_GRADES.includes(setting.grade)
-        ? [
-            'bolts of that grade are softer than rod bolts mostly are (grade 5 or class 8.8, a rule of thumb): ask what the maker fitted before you trust rods to them',
-          ]
-        : []),
-      ...(missing.includes('condition')
-        ? [
-            'the file does not say whether thread and face are dry or oiled: look it up first, as the same torque pulls an oiled bolt much harder',
-          ]
-        : []),
-      ...(known ? sayOverload(known, wording) : []),
+      ...cautions,
       ...(onWrench ? [`set the wrench to ${say(onWrench)} for that`] : []),
       ...(plan && onWrench ? ['the rounds are what to set the wrench to'] : []),
       ...(plan ? describeTighteningPlan(plan, torqueWording) : []),

@@ -56,11 +56,13 @@ function torqueOf(
   wording: Wording,
 ): readonly Entry[] {
   const name = FASTENER_NAMES[fastener];
-  const { torque, notes } = setting ? describeFastener(setting, wording, wrench) : { notes: [] };
+  const said = setting && describeFastener(setting, wording, wrench);
+  const { torque, notes = [], cautions = [] } = said ?? {};
   // What is ticked last is the torque that was reached: the rounds and the slot come before it.
   return [
+    ...cautions.map((each) => `${name}: CAUTION: ${each}`),
     ...(torque ? [`${name}: ${torque}`] : []),
-    ...notes.map((note) => `${name}: ${note}`),
+    ...notes.filter((note) => !cautions.includes(note)).map((note) => `${name}: ${note}`),
     { write: torque ? `${name} torqued to` : `${name} torqued, by the maker's manual` },
   ];
 }

@@ -1,7 +1,7 @@
 import type { Wording } from '../judging/index.js';
 import { type Block, capital, caution, checks, paragraph, type TaskStep } from '../pages/index.js';
 import type { Build, BuildBearing } from '../planning/index.js';
-import { besideOrder, describePartOf, sayHomeMade } from '../planning/internal.js';
+import { besideOrder, describePartOf, sayHomeMade, sayWalls } from '../planning/internal.js';
 import { cautionsFor, describeJob, describeTest } from '../shed/internal.js';
 import { groundBy, isBored, isMadeToSuit } from './machined.js';
 import { laterJobs } from './test-first.js';
@@ -40,6 +40,7 @@ export function sendOutStep(build: Build, wording: Wording): TaskStep {
     title: 'Send out',
     blocks: [
       ...(jobs.length === 0 ? [paragraph('No part of this engine needs a shop.')] : []),
+      ...sayWalls(jobs).map((warning) => caution(`${capital(warning)}.`)),
       ...warnings.map((warning) => caution(`${capital(warning)}.`)),
       ...waits(build).map(caution),
       ...shops.flatMap((shop): Block[] => [

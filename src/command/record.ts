@@ -11,7 +11,7 @@ import {
   type Shed,
   writeShed,
 } from '../shed/index.js';
-import { printedFile, unreadBefore } from '../shed/internal.js';
+import { printedFile, READ_AGAIN, unreadBefore } from '../shed/internal.js';
 import { guardFile } from './guard-file.js';
 import type { Io } from './io.js';
 import { progressLine } from './progress.js';
@@ -36,9 +36,10 @@ export async function recordWork(
   const outside = outsideLimits(text);
   if (outside.length > 0) {
     const lines = outside.map((each) => `crankwright: outside its limits: ${each}\n`).join('');
-    io.complain(
-      `${lines}crankwright: do not assemble: plan again with these sizes; nothing is marked as built\n`,
-    );
+    const todo = outside.some((each) => each.endsWith(READ_AGAIN))
+      ? 'read again what is told to be; plan again only with the sizes that stand'
+      : 'plan again with these sizes';
+    io.complain(`${lines}crankwright: do not assemble: ${todo}; nothing is marked as built\n`);
   }
   const empty = emptyBoxes(text);
   if (empty.length > 0) io.complain(`crankwright: not filled in: ${empty.join('; ')}\n`);

@@ -8,8 +8,9 @@ import {
   type Limits,
   type Span,
 } from '../judging/index.js';
-import { judgeSpan } from '../judging/internal.js';
+import { judgeSpan, NANOMETRE } from '../judging/internal.js';
 import type { Length } from '../quantities/index.js';
+import { largestOf, smallestOf } from '../quantities/internal.js';
 import {
   type Accuracy,
   certaintyOf,
@@ -19,7 +20,7 @@ import {
   own,
   type StatedLimits,
 } from '../reading/index.js';
-import type { Assembly } from './assembly.js';
+import type { Assembly, RodBearing } from './assembly.js';
 import type { FitTable } from './fit-table.js';
 import type { Kind } from './kinds.js';
 import { thicknessToMake } from './made-stock.js';
@@ -57,28 +58,67 @@ export function mainBearings(
 
 /** The rod bearings of an engine. */
 export function rodBearings(
-  { crankshaft, rodWay, rods }: Assembly,
-  { rodJournals, rodsPerJournal = 1 }: EngineKind,
-  { accuracy, fits }: JudgedWith,
+  assembly: Assembly,
+  engine: EngineKind,
+  judged: JudgedWith,
 ): readonly BuildBearing[] {
-  const { from } = crankshaft.member;
-  return rods.map(({ rods: set, rod, journal, shells }) => {
-    const isOwn = from !== undefined && set.member.from === from && set.member.places.length > 1;
-    const crossed = isOwn && journal !== Math.floor(rod / rodsPerJournal);
-
-    const journalSize = rodWay.sizes[journal] as Span<Length>;
-    const housingBore = set.kind.ready.housings[rod] as Span<Length>;
-    return bearingOf('rods', rodJournals, accuracy, {
-      journal: crankshaft.kind.ready.rodPlaces[journal] ?? '',
-      journalSize,
-      undersize: rodWay.step,
-      housing: { part: set.member.name, place: set.member.places[rod] ?? '' },
-      ...(crossed && { crossed }),
-      housingBore,
-      shells: shells.member.name,
-      ...walls(fits.wallOf('rods', journalSize, housingBore, shells.kind), shells.kind),
-    });
+  const { from } = assembly.crankshaft.member;
+  return assembly.rods.map((each) => {
+    const { member } = each.rods;
+    const isOwn = from !== undefined && member.from === from && member.places.length > 1;
+    const crossed = isOwn && each.journal !== ownJournal(each, engine);
+    const bearing = rodBearing(each, assembly, engine, judged);
+    return crossed ? { ...bearing, crossed } : bearing;
   });
+}
+
+/** The journal of a rod by the order of the file. */
+const ownJournal = ({ rod }: RodBearing, { rodsPerJournal = 1 }: EngineKind): number =>
+  Math.floor(rod / rodsPerJournal);
+
+function rodBearing(
+  { rods: set, rod, journal, shells }: RodBearing,
+  { crankshaft, rodWay }: Assembly,
+  { rodJournals }: EngineKind,
+  { accuracy, fits }: JudgedWith,
+): BuildBearing {
+  const journalSize = rodWay.sizes[journal] as Span<Length>;
+  const housingBore = set.kind.ready.housings[rod] as Span<Length>;
+  return bearingOf('rods', rodJournals, accuracy, {
+    journal: crankshaft.kind.ready.rodPlaces[journal] ?? '',
+    journalSize,
+    undersize: rodWay.step,
+    housing: { part: set.member.name, place: set.member.places[rod] ?? '' },
+    housingBore,
+    shells: shells.member.name,
+    ...walls(fits.wallOf('rods', journalSize, housingBore, shells.kind), shells.kind),
+  });
+}
+
+/** What a micrometer tells at best, 0.0001 in, where nobody described one [m]. */
+const TELLS_AT_BEST = 0.0001 * 0.0254;
+
+/** Whether rods are crossed for less than the readings tell, and might stay on their own journals within all limits. */
+export function mayStayUncrossed(
+  assembly: Assembly,
+  engine: EngineKind,
+  judged: JudgedWith,
+): boolean {
+  const planned = rodBearings(assembly, engine, judged);
+  if (!planned.some(({ crossed }) => crossed)) return false;
+  const { rods } = assembly;
+  const inOrder = rods.map((each) => {
+    const journal = ownJournal(each, engine);
+    const there = rods.find((other) => other.journal === journal) ?? each;
+    return rodBearing({ ...each, journal, shells: there.shells }, assembly, engine, judged);
+  });
+  const least = (all: readonly BuildBearing[]) =>
+    smallestOf(all.map(({ finding }) => finding.margin));
+  const tellsTo = largestOf(inOrder.map(({ finding }) => finding.uncertainty ?? TELLS_AT_BEST));
+  return (
+    inOrder.every(({ finding }) => finding.verdict === 'within') &&
+    least(planned) - least(inOrder) <= tellsTo + NANOMETRE
+  );
 }
 
 /** The wall of shells, and whether they are made to it. */

@@ -7,15 +7,18 @@ import {
   guidesOf,
   type JudgedWith,
   mainBearings,
+  mayStayUncrossed,
   rodBearings,
 } from './build-clearances.js';
-import { doubtOf, soundOf } from './job-doubts.js';
+import { doubtOf, restsOn, soundOf } from './job-doubts.js';
+import type { BuildJob } from './job-types.js';
 import type { Kind } from './kinds.js';
 import { costOf, type PricedJob } from './money.js';
 import { openPointsOf } from './open-points.js';
 import type { Taken } from './pile.js';
-import type { Build, BuildJob, BuildPart } from './plan-types.js';
+import type { Build, BuildPart } from './plan-types.js';
 import { buildTests } from './testing.js';
+import { wallOf } from './walls.js';
 
 /** Describes one engine as data: its parts, clearances, work and cost. */
 export function buildOf(
@@ -48,11 +51,14 @@ export function buildOf(
     parts,
     bearings: [...mainBearings(assembly, engine, judged), ...rodBearings(assembly, engine, judged)],
     cylinders: cylindersOf(assembly, engine, judged),
+    ...(mayStayUncrossed(assembly, engine, judged) && { mayStayUncrossed: true as const }),
     ...(endPlay && { endPlay }),
     ...(guides && { guides }),
     jobs: jobs.map(({ cost, ...job }) => ({
       ...job,
       ...doubtOf(job, triaged),
+      ...restsOn(job, triaged),
+      ...wallOf(shed, job),
       ...soundOf(job, triaged),
       cost: costOf(cost, currency),
     })),
@@ -109,7 +115,8 @@ function kindOf({ section, ready }: Kind<unknown>): { readonly kind?: string } {
   return section === 'otherParts' ? { kind: (ready as { readonly of: string }).of } : {};
 }
 
-function jobsOf({
+/** The work on the parts of an engine. */
+export function jobsOf({
   block,
   boreWay,
   crankshaft,

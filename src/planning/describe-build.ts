@@ -24,10 +24,12 @@ import {
 } from '../shed/internal.js';
 import { noEndPlay, openPointLines } from './describe-open-points.js';
 import { besideOrder } from './job-doubts.js';
-import type { Build, BuildBearing, BuildCylinder, BuildTest } from './plan-types.js';
+import type { BuildTest } from './job-types.js';
+import type { Build, BuildBearing, BuildCylinder } from './plan-types.js';
 import { sayCost } from './say-cost.js';
 import { sayCrossed } from './say-crossed.js';
 import { sayInterchange } from './say-interchange.js';
+import { sayWalls } from './walls.js';
 import { workIn } from './work-in.js';
 
 /** Describes one engine of a plan: its parts, their clearances, and the work on them. */
@@ -126,13 +128,15 @@ function timed(
 
 /** Cautions for the work on the parts of an engine, and for what only tests have cleared. */
 function cautionLines({ parts, jobs, tests }: Build): readonly PageLine[] {
-  return parts.flatMap(({ section: of, name }) => {
+  const walls = sayWalls(jobs).flatMap((each) => wrap(`Caution: ${each}.`, 2));
+  const others = parts.flatMap(({ section: of, name }) => {
     const its = <T extends { readonly part: string }>(all: readonly T[]) =>
       all.filter(({ part }) => part === name);
     return cautionsFor(of, name, its(jobs), its(tests)).flatMap((each) =>
       wrap(`Caution: ${each}.`, 2),
     );
   });
+  return [...walls, ...others];
 }
 
 /** `pair of shells: 2 × rod shells 20 under, bought`. */

@@ -10,7 +10,15 @@ import {
   wrap,
 } from '../pages/index.js';
 import { howWell } from '../reading/index.js';
-import { describeJob, doing, named, partWord, sayTroubles, testFirst } from '../shed/internal.js';
+import {
+  describeJob,
+  doing,
+  named,
+  nothingFits,
+  partWord,
+  sayTroubles,
+  testFirst,
+} from '../shed/internal.js';
 import { judgedOf } from './clearances.js';
 import { sayComplete } from './complete.js';
 import { describeBuild } from './describe-build.js';
@@ -21,10 +29,11 @@ import { sayNextEngine } from './describe-next.js';
 import { describeProof, isNoneAsked } from './describe-proof.js';
 import { describeToMake } from './describe-to-make.js';
 import { besideOrder } from './job-doubts.js';
+import type { BuildJob, ShopOrder } from './job-types.js';
 import { planLayout } from './layouts.js';
 import type { LeftOver } from './left-over-types.js';
 import type { Purchase } from './order-types.js';
-import type { Build, BuildJob, Plan, ShopOrder } from './plan-types.js';
+import type { Build, Plan } from './plan-types.js';
 import { besidePurchase } from './purchase-doubts.js';
 import { sayCost } from './say-cost.js';
 import { sayUnjudged } from './unjudged.js';
@@ -189,6 +198,7 @@ const WHY_LEFT = [
   ['the odd reading is taken again', 'Undecided until the odd reading is taken again'],
   ['it is measured better', 'Undecided until it is measured better'],
   ['it is straightened and measured', 'Undecided until straightened and measured'],
+  ['it is looked over', 'Undecided until it is looked over'],
   ['it is known which bearing seized', 'Undecided until it is known which bearing seized'],
   ['not as it is', 'Kept aside, as no shop on the list does the work that puts it right'],
   ['scrap', 'Scrap, to keep until the engines run'],
@@ -216,12 +226,14 @@ function describeLeft({
   accidents = [],
   untested,
   madeShellsNotTried,
+  fitsNothing,
   noShopFor = [],
   why,
 }: LeftOver): string {
   const doubts = [
     ...(onlyWith ? [`fits only with ${onlyWith.join(' or ')}`] : []),
     ...faults,
+    ...(fitsNothing ? [nothingFits(each, fitsNothing)] : []),
     ...(noShopFor.length > 0 ? [`needs ${noShopFor.map(doing).join(' and ')}`] : []),
     ...(accidents.length > 0 && why !== 'scrap' ? [sayTroubles(accidents, name)] : []),
     ...(untested && why !== 'scrap' ? ['not crack-tested'] : []),

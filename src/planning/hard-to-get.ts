@@ -23,3 +23,8 @@ export function hardToGet(
   const its = kind === undefined ? undefined : said[kind];
   return Math.round(1000 * (its ?? said[section] ?? USUAL[section]));
 }
+
+/** Parts with the hardest to get first, by the rule of thumb. */
+export const hardestFirst = <P extends { readonly section: Section }>(
+  parts: readonly P[],
+): readonly P[] => [...parts].sort((a, b) => USUAL[b.section] - USUAL[a.section]);

@@ -17,6 +17,7 @@ export {
   type PlanDifference,
 } from './diff-plans.js';
 export { type ChanceOptions, engineChances } from './engine-chances.js';
+export type { BuildJob, BuildTest, ShopOrder } from './job-types.js';
 export type { LackingPart, LeftOver, NextEngine } from './left-over-types.js';
 export { SolverNotLoaded } from './load-solver.js';
 export type {
@@ -34,13 +35,10 @@ export type {
   Build,
   BuildBearing,
   BuildCylinder,
-  BuildJob,
   BuildPart,
-  BuildTest,
   MeasureAgain,
   NearClearance,
   Plan,
-  ShopOrder,
 } from './plan-types.js';
 export type { Preference } from './preferences.js';
 export type { PlanStage, Proof, Unproven } from './proof-types.js';

@@ -19,4 +19,5 @@ export { besidePurchase } from './purchase-doubts.js';
 export { sayCost } from './say-cost.js';
 export { sayCrossed } from './say-crossed.js';
 export { sayInterchange } from './say-interchange.js';
+export { sayWalls } from './walls.js';
 export { workIn } from './work-in.js';

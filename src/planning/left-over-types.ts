@@ -24,6 +24,8 @@ export interface LeftOver {
    * shells on a journal that stands at no step.
    */
   readonly madeShellsNotTried?: true;
+  /** The section of which no part, in the shed or to buy, fits it; absent if some does. */
+  readonly fitsNothing?: Section;
   /** The work it needs that no shop on the list offers, if there is any. */
   readonly noShopFor?: readonly Work[];
   /** Whether it was kept back, is a spare, cannot be counted on as it is, or is scrap. */

@@ -5,6 +5,7 @@ import { dispositionsOf, type TakenApart } from '../shed/internal.js';
 import { engineLimit, mostEngines } from './affordable.js';
 import { batchesOf } from './batches.js';
 import type { Brief } from './brief.js';
+import { jobsOf } from './builds.js';
 import { TimeUp } from './clock.js';
 import type { Draft } from './draft.js';
 import { FitTable } from './fit-table.js';
@@ -21,6 +22,7 @@ import { partToMeasure } from './part-to-measure.js';
 import type { PlanRequest } from './plan-request.js';
 import type { Solver } from './solver.js';
 import type { Stock } from './stock.js';
+import type { Instead } from './waiting.js';
 
 /** What a proven plan has reached, and what it was made with. */
 export interface Reached {
@@ -48,6 +50,8 @@ export interface Reached {
 export interface Open {
   readonly mayBe?: MayBe;
   readonly measureFirst: readonly MeasureFirst[];
+  /** The better plans that readings taken again may bring. */
+  readonly instead?: readonly Instead[];
   /** Why the search ended before it was done, if it did. */
   readonly ended?: Ended;
 }
@@ -109,14 +113,20 @@ function searchOpen(reached: Reached, brief: Brief, atMost: number): Open {
       (of) => [kept(of), exactly(of.engines, count), upTo(of.cost, mostCost)],
       solver,
     );
+  const instead: Instead[] = [];
   const add = (mayBring: MayBring, { parts: open }: { readonly parts: readonly OpenPart[] }) =>
     measureFirst.push({ mayBring, parts: told(open) });
+  const better = (mayBring: MayBring, plan: OpenPlan) => {
+    add(mayBring, plan);
+    instead.push({ parts: told(plan.parts), jobs: plan.assemblies.flatMap(jobsOf) });
+  };
   const found = (plan: ReturnType<typeof fewest>): plan is OpenPlan => typeof plan === 'object';
   const ended = (plan: ReturnType<typeof fewest>) =>
     typeof plan === 'string' ? { ended: plan } : {};
   const so = (last: ReturnType<typeof fewest>): Open => ({
     ...(mayBe && { mayBe }),
     measureFirst,
+    instead,
     ...ended(last),
   });
 
@@ -126,7 +136,7 @@ function searchOpen(reached: Reached, brief: Brief, atMost: number): Open {
     mayBe = { engines: at, cost: costOf(best.cost, currency), parts: told(best.parts) };
     const next = at === engines + 1 ? best : fewest(engines + 1);
     if (!found(next)) return so(next);
-    add({ kind: 'one more engine', engines: engines + 1 }, next);
+    better({ kind: 'one more engine', engines: engines + 1 }, next);
   } else if (engines < (request.atMost ?? Infinity)) {
     const bought = toBuyWith({ ...reached, ...limitOf(brief), shed, engines: engines + 1 });
     if (typeof bought === 'string') return { measureFirst, ended: bought };
@@ -139,7 +149,7 @@ function searchOpen(reached: Reached, brief: Brief, atMost: number): Open {
   const cheaper = cost > 0 ? fewest(engines, cost - 1) : undefined;
   if (found(cheaper)) {
     const [now, less] = [costOf(cheaper.cost, currency), costOf(cost - cheaper.cost, currency)];
-    add({ kind: 'lower cost', cost: now, less }, cheaper);
+    better({ kind: 'lower cost', cost: now, less }, cheaper);
   } else if (cheaper !== undefined) return so(cheaper);
   if (margin === undefined) return so(undefined);
   const wider = fewest(engines, cost, margin + 1);

@@ -1,6 +1,7 @@
 import type { Length } from '../quantities/index.js';
 import { sameStep } from '../reading/index.js';
 import { assemble } from './assemble.js';
+import type { Assembly } from './assembly.js';
 import type { Brief } from './brief.js';
 import type { Draft } from './draft.js';
 import { formulate } from './formulate.js';
@@ -24,6 +25,8 @@ export interface OpenPlan {
   readonly cost: number;
   /** The parts of it that are not known, each once. */
   readonly parts: readonly OpenPart[];
+  /** Its engines, part by part. */
+  readonly assemblies: readonly Assembly[];
 }
 
 /** A variable that counts parts that are not known. */
@@ -118,6 +121,7 @@ export function fewestUnknown(
     engines: sumOfTerms(draft.engines, values),
     cost: sumOfTerms(draft.cost, values),
     parts: openParts(found),
+    assemblies: assemble(found.brief, draft, values),
   };
 }
 

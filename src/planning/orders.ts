@@ -2,12 +2,13 @@ import { isOutside } from '../judging/internal.js';
 import type { Disposition, Fault, Part, Shed, Testable, TriagedPart } from '../shed/index.js';
 import { everyFault, SECTIONS, undecidedUntil } from '../shed/internal.js';
 import type { Cost } from './cost.js';
+import type { BuildJob, ShopOrder } from './job-types.js';
 import { isKeptBack } from './kinds.js';
 import type { LeftOver } from './left-over-types.js';
 import { costOf, inThousandths } from './money.js';
 import { isUntested } from './open-points.js';
 import type { Purchase } from './order-types.js';
-import type { Build, BuildJob, ShopOrder } from './plan-types.js';
+import type { Build } from './plan-types.js';
 import { purchaseDoubts } from './purchase-doubts.js';
 
 /** The sum of costs [thousandths]. */
@@ -82,11 +83,19 @@ export function leftOverOf(
         ...doubtsOf(shed, part),
         ...(mightTakeMadeShells(shed, part) && { madeShellsNotTried: true as const }),
         ...(noShopFor.length > 0 && { noShopFor }),
+        // What it fits only with is told already.
+        ...(own?.onlyWith ? {} : fitsNothingOf(part)),
         why,
         ...(until && { until }),
       },
     ];
   });
+}
+
+/** What no part of fits it, if that is so. */
+function fitsNothingOf({ because }: TriagedPart): Pick<LeftOver, 'fitsNothing'> {
+  const found = because.find((each) => each.kind === 'fits nothing');
+  return found ? { fitsNothing: found.section } : {};
 }
 
 /** What an other part is. */

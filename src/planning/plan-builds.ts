@@ -28,6 +28,7 @@ import type { Proof, Unproven } from './proof-types.js';
 import type { Solver } from './solver.js';
 import { stocksOf } from './stocks.js';
 import { toMakeFor } from './to-make.js';
+import { waiting } from './waiting.js';
 import { whyNotBuilt } from './why-not-built.js';
 
 /**
@@ -95,11 +96,11 @@ function planWith(shed: Shed, request: PlanRequest, solver: Solver): Plan {
   const currency = currencyOf(shed);
   const judged = { accuracy, fits: brief.fits };
   const parts = dispositionsOf(shed);
-  const builds = assemblies.map((each) => buildOf(each, shed, judged, currency, parts));
-  const margin = smallestMargin(builds, holdsWith);
-  const taken = new Set(builds.flatMap((build) => build.parts.map(({ name }) => name)));
-  const leftOver = leftOverOf(shed, parts, request.reserved, builds);
-  const engines = builds.length + 1;
+  const found = assemblies.map((each) => buildOf(each, shed, judged, currency, parts));
+  const margin = smallestMargin(found, holdsWith);
+  const taken = new Set(found.flatMap((build) => build.parts.map(({ name }) => name)));
+  const leftOver = leftOverOf(shed, parts, request.reserved, found);
+  const engines = found.length + 1;
   const next =
     proof.outcome === 'optimal' && engines <= (request.atMost ?? Infinity)
       ? lackingFor({ shed, stock, engines, solver, ...limit, ...(bandOf && { bandOf }) })
@@ -111,12 +112,13 @@ function planWith(shed: Shed, request: PlanRequest, solver: Solver): Plan {
           stock: openStock,
           brief: { engine, needed },
           ...(bandOf && { bandOf }),
-          engines: builds.length,
-          cost: sumOfCosts(builds),
+          engines: found.length,
+          cost: sumOfCosts(found),
           ...(margin !== undefined && { margin: Math.round(margin / NANOMETRE) }),
-          musts: builds.filter(({ name }) => request.mustBuild.includes(name)).length,
+          musts: found.filter(({ name }) => request.mustBuild.includes(name)).length,
         })
       : { measureFirst: [] };
+  const builds = waiting(found, open.instead);
   return {
     shed: shed.shed,
     engine,

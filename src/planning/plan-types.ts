@@ -1,13 +1,13 @@
 import type { BasedLimits, Finding, Span } from '../judging/index.js';
-import type { InDoubt } from '../measuring/index.js';
 import type { Length, Ratio, UnitSystem } from '../quantities/index.js';
 import type { EngineKind, HowRead, InstrumentName } from '../reading/index.js';
-import type { AgainReason, Job, NeededTest, NotJudged, Section } from '../shed/index.js';
+import type { AgainReason, NotJudged, Section } from '../shed/index.js';
 import type { CannotBuild } from './cannot-build-types.js';
 import type { Cost } from './cost.js';
+import type { BuildJob, BuildTest, ShopOrder } from './job-types.js';
 import type { LeftOver, NextEngine } from './left-over-types.js';
 import type { MayBe, MeasureFirst, ReadAgain } from './measure-types.js';
-import type { Complete, PartToMake, Purchase, SoundJournals } from './order-types.js';
+import type { Complete, PartToMake, Purchase } from './order-types.js';
 import type { Preference } from './preferences.js';
 import type { Proof } from './proof-types.js';
 
@@ -113,6 +113,8 @@ export interface Build {
   readonly parts: readonly BuildPart[];
   /** Every bearing, mains first. */
   readonly bearings: readonly BuildBearing[];
+  /** Whether its crossed rods gain no more than the readings tell, and may as well stay on their own journals. */
+  readonly mayStayUncrossed?: true;
   /** Every cylinder. */
   readonly cylinders: readonly BuildCylinder[];
   /** Crankshaft end play with the washers that set it; absent if its limits or a thrust width are missing. */
@@ -218,41 +220,4 @@ export interface BuildCylinder {
   readonly finding?: Finding<'length'>;
   /** Limits of its ring gaps: the maker's, or the rule of thumb. */
   readonly ringGap: BasedLimits<'length'>;
-}
-
-/** Work on one part of an engine. */
-export interface BuildJob extends Job {
-  /** Which part. */
-  readonly part: string;
-  /** The shop that does it. */
-  readonly shop: string;
-  /** What may do without it: only a rule of thumb or the error of readings asks for it. Settle that first. */
-  readonly inDoubt?: {
-    /** The step at which they may stay as they are [m]. */
-    readonly at: Length;
-    /** The journals or bores. */
-    readonly places: readonly InDoubt[];
-  };
-  /** Journals that are ground only to agree with the others; absent if there are none. */
-  readonly sound?: SoundJournals;
-  /** Its cost. */
-  readonly cost: Cost;
-}
-
-/** A test or measurement that a part of an engine needs. */
-export interface BuildTest extends NeededTest {
-  /** The section of the part. */
-  readonly section: Section;
-  /** Which part. */
-  readonly part: string;
-}
-
-/** The order for one shop. */
-export interface ShopOrder {
-  /** Which shop. */
-  readonly shop: string;
-  /** Every job, in the order of the engines. */
-  readonly jobs: readonly BuildJob[];
-  /** Their total cost. */
-  readonly cost: Cost;
 }

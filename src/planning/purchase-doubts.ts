@@ -1,6 +1,8 @@
 import type { Part, Section } from '../shed/index.js';
+import { isToSettle } from './job-doubts.js';
+import type { BuildJob } from './job-types.js';
 import type { Purchase } from './order-types.js';
-import type { Build, BuildJob } from './plan-types.js';
+import type { Build } from './plan-types.js';
 
 /** The jobs in doubt that a purchase hangs on, and how many of it each engine buys for them. */
 export function purchaseDoubts(
@@ -11,7 +13,7 @@ export function purchaseDoubts(
   const works = worksBehind(section, part);
   const inDoubt = builds.flatMap(({ parts, jobs }) => {
     const { count = 0 } = parts.find(({ name }) => name === part.name) ?? {};
-    const job = jobs.find((each) => each.inDoubt && works.includes(each.work));
+    const job = jobs.find((each) => isToSettle(each) && works.includes(each.work));
     return count > 0 && job ? [{ part: job.part, work: job.work, count }] : [];
   });
   return inDoubt.length > 0 ? { inDoubt } : {};

@@ -1,6 +1,7 @@
 import type { Job, NeededTest, Part, Section, Shed } from '../shed/index.js';
 import { testsFor, troublesIn, withTests } from '../shed/internal.js';
-import type { BuildJob, BuildPart, BuildTest } from './plan-types.js';
+import type { BuildJob, BuildTest } from './job-types.js';
+import type { BuildPart } from './plan-types.js';
 
 /** The tests that a part needs when these jobs are done on it. */
 export type Testing = (

@@ -3,10 +3,13 @@ import type { Wording } from '../judging/index.js';
 import { capital } from '../pages/index.js';
 import { doing, named } from '../shed/internal.js';
 import { sayCannotBuild } from './describe-cannot-build.js';
+import { sayLacks } from './describe-lacks.js';
 import { sayMayBring } from './describe-measure-first.js';
 import { describeOnceMore } from './describe-near.js';
 import { neededNext } from './describe-next.js';
 import { isNoneAsked, isPlanProven, sayEngines } from './describe-proof.js';
+import { hardestFirst } from './hard-to-get.js';
+import { isToSettle } from './job-doubts.js';
 import type { Build, Plan } from './plan-types.js';
 import { countInDoubt, onceSettled } from './purchase-doubts.js';
 import { sayCost } from './say-cost.js';
@@ -154,11 +157,11 @@ export function buyLines({ shopping, cost: { currency } }: Plan): Topic {
 export function shopLines({ orders, cost: { currency } }: Plan): Topic {
   const amount = orders.reduce((sum, { cost }) => sum + cost.amount, 0);
   const all = sayCost({ amount, ...(currency !== undefined && { currency }) });
-  const isDoubted = orders.some(({ jobs }) => jobs.some(({ inDoubt }) => inDoubt));
+  const isDoubted = orders.some(({ jobs }) => jobs.some(isToSettle));
   return {
     lines: orders.map(({ shop, jobs, cost }) => {
       const names = [...new Set(jobs.map(({ part }) => part))];
-      const doubtful = new Set(jobs.flatMap(({ part, inDoubt }) => (inDoubt ? [part] : [])));
+      const doubtful = new Set(jobs.filter(isToSettle).map(({ part }) => part));
       const count = parts(names.length);
       const start = `, for ${sayCost(cost)}${doubtful.size > 0 ? ', IN DOUBT' : ''}`;
       const said = names.map((name) => (doubtful.has(name) ? `${name} (in doubt)` : name));
@@ -199,6 +202,9 @@ export function engineLines({ builds }: Plan, wording: Wording): Topic {
   };
 }
 
+/** How many of many lacking parts are named, the hardest to get first, as far as the line goes. */
+const NAMED = [3, 2, 1];
+
 /** What the next engine lacks. */
 export function nextLines(plan: Plan, wording: Wording): Topic {
   const [first] = neededNext(plan, wording);
@@ -207,6 +213,10 @@ export function nextLines(plan: Plan, wording: Wording): Topic {
   const count = lacks.reduce((sum, each) => sum + each.count, 0);
   return oneLine(
     `${capital(`${when}${said}`)}${instead.length > 0 ? '; see THE NEXT ENGINE for what may do instead' : ''}.`,
+    ...NAMED.filter((most) => most < lacks.length).map(
+      (most) =>
+        `${capital(`${when}one more engine needs ${parts(count)} more`)}, above all ${sayLacks(hardestFirst(lacks).slice(0, most), wording)}: see THE NEXT ENGINE.`,
+    ),
     count === 0
       ? 'No part completes one more engine: see THE NEXT ENGINE.'
       : `${capital(`${when}one more engine needs ${parts(count)} more`)}: see THE NEXT ENGINE.`,

@@ -45,6 +45,10 @@ export type Consequence =
       readonly work: Work;
     }
   | {
+      /** It is decided once somebody has looked how bad it is. */
+      readonly kind: 'look';
+    }
+  | {
       /** It is a cracked casting, which can be used only if a shop mends it. */
       readonly kind: 'mend';
     };
@@ -62,6 +66,7 @@ type Rule =
 const scrap: Rule = { kind: 'scrap' };
 const machine: Rule = { kind: 'machine' };
 const mend: Rule = { kind: 'mend' };
+const look: Rule = { kind: 'look' };
 const repair = (work: Work): Rule => ({ kind: 'repair', work });
 const scrapRod = (tests: readonly PartTest['for'][], work?: Work): Rule => ({
   kind: 'unless tested',
@@ -101,7 +106,7 @@ const TABLE: { readonly [S in Section]?: { readonly [F in Fault]?: Rule } } = {
     spun: /* @__PURE__ */ scrapRod(['cracks'], 'resize housings'),
     bent: /* @__PURE__ */ scrapRod(['cracks'], 'straighten'),
   },
-  pistonSets: { cracked: scrap, overheated: scrap, scored: scrap, pitted: scrap },
+  pistonSets: { cracked: scrap, overheated: scrap, scored: look, pitted: scrap },
   ringSets: { cracked: scrap, overheated: scrap, scored: scrap },
   shells: { cracked: scrap, overheated: scrap, spun: scrap, scored: scrap, pitted: scrap },
   thrustWashers: { cracked: scrap, bent: scrap, scored: scrap },

@@ -16,10 +16,12 @@ export {
   rodJournalsOf,
   rodsOf,
 } from './places-of.js';
+export { READ_AGAIN } from './record/outside-limits.js';
 export { undoneBy } from './record/undone.js';
 export { unreadBefore } from './record/unread-before.js';
 export { named, partWord, wordFor } from './section-words.js';
 export { SECTIONS } from './sections.js';
+export { sayByRule } from './triage/by-rule.js';
 export { cautionsFor } from './triage/cautions.js';
 export { describeAgain } from './triage/describe-again.js';
 export { describeFar } from './triage/describe-far.js';
@@ -27,6 +29,7 @@ export { describeJob, doing } from './triage/describe-job.js';
 export { describeMisread } from './triage/describe-misread.js';
 export { NO_LIMIT_STATED, sayNotJudged } from './triage/describe-not-judged.js';
 export { instrumentFor } from './triage/describe-not-measured.js';
+export { nothingFits } from './triage/describe-reason.js';
 export { describeTest, sayTestedFirst, sayTroubles } from './triage/describe-tests.js';
 export { triageSections } from './triage/describe-triage.js';
 export { saysAgain } from './triage/measure-again.js';

@@ -26,7 +26,7 @@ export const misreadLayout = { by: 'kind', variants: [
   { fields: { kind: { oneOf: ['at no step'] }, place: 'string', below: 'number' } },
   { fields: { kind: { oneOf: ['as large as its bore'] }, place: 'string', size: 'number', oversize: 'number', bore: spanLayout } },
 ] } satisfies Layout;
-export const untilLayout = { oneOf: ['it is known which bearing seized', 'it is measured better', 'it is measured', 'it is straightened and measured', 'the odd reading is taken again'] } satisfies Layout;
+export const untilLayout = { oneOf: ['it is known which bearing seized', 'it is looked over', 'it is measured better', 'it is measured', 'it is straightened and measured', 'the odd reading is taken again'] } satisfies Layout;
 export const faultLayout = { oneOf: ['bent', 'cracked', 'frost-cracked', 'overheated', 'pitted', 'scored', 'spun'] } satisfies Layout;
 export const conditionLayout = { fields: { is: { oneOf: ['not seen', 'ran', 'seized', 'turns'] }, 'on?': 'string' } } satisfies Layout;
 export const doneWorkLayout = { fields: { work: { oneOf: ['bore', 'crack test', 'grind main journals', 'grind rod journals', 'pressure test', 'recut seats', 'reface valves', 'resize housings', 'skim head', 'sleeve', 'stitch', 'straighten', 'weld'] }, 'step?': 'string', 'places?': { list: 'string' } } } satisfies Layout;
@@ -84,6 +84,7 @@ export const consequenceLayout = { by: 'kind', variants: [
   { fields: { kind: { oneOf: ['cleared'] }, 'work?': { oneOf: ['bore', 'crack test', 'grind main journals', 'grind rod journals', 'pressure test', 'recut seats', 'reface valves', 'resize housings', 'skim head', 'sleeve', 'stitch', 'straighten', 'weld'] }, tests: { list: partTestLayout }, basis: basisLayout } },
   { fields: { kind: { oneOf: ['machine'] } } },
   { fields: { kind: { oneOf: ['repair'] }, work: { oneOf: ['bore', 'crack test', 'grind main journals', 'grind rod journals', 'pressure test', 'recut seats', 'reface valves', 'resize housings', 'skim head', 'sleeve', 'stitch', 'straighten', 'weld'] } } },
+  { fields: { kind: { oneOf: ['look'] } } },
   { fields: { kind: { oneOf: ['mend'] } } },
 ] } satisfies Layout;
 export const triageReasonLayout = { by: 'kind', variants: [
@@ -97,11 +98,11 @@ export const triageReasonLayout = { by: 'kind', variants: [
   { fields: { kind: { oneOf: ['measure sizes again'] }, of: { oneOf: ['bores', 'mains', 'rods'] }, places: { list: 'string' }, 'step?': 'number' } },
   { fields: { kind: { oneOf: ['fault'] }, fault: faultLayout, 'place?': 'string', 'found?': { oneOf: ['by a test'] }, consequence: consequenceLayout } },
   { fields: { kind: { oneOf: ['happened'] }, what: happeningLayout, consequence: consequenceLayout } },
-  { fields: { kind: { oneOf: ['journals'] }, journals: { oneOf: ['mains', 'rods'] }, plan: grindPlanLayout, 'sound?': { list: { fields: { name: 'string', undersize: 'number' } } }, 'soFar?': { oneOf: [true] }, 'ifTrue?': { oneOf: [true] }, 'promised?': 'number' } },
+  { fields: { kind: { oneOf: ['journals'] }, journals: { oneOf: ['mains', 'rods'] }, plan: grindPlanLayout, 'sound?': { list: { fields: { name: 'string', undersize: 'number' } } }, 'byRule?': { oneOf: [true] }, 'soFar?': { oneOf: [true] }, 'ifTrue?': { oneOf: [true] }, 'promised?': 'number' } },
   { fields: { kind: { oneOf: ['runout not known'] }, 'place?': 'string', 'runout?': 'number' } },
   { fields: { kind: { oneOf: ['reads as bent'] }, place: 'string', finding: findingLengthLayout } },
   { fields: { kind: { oneOf: ['which bearing seized'] }, 'cleared?': { oneOf: [true] } } },
-  { fields: { kind: { oneOf: ['bores'] }, 'soFar?': { oneOf: [true] }, plan: borePlanLayout } },
+  { fields: { kind: { oneOf: ['bores'] }, 'soFar?': { oneOf: [true] }, 'byRule?': { oneOf: [true] }, plan: borePlanLayout } },
   { fields: { kind: { oneOf: ['housing'] }, place: 'string', 'finding?': findingLengthLayout } },
   { fields: { kind: { oneOf: ['face'] }, finding: findingLengthLayout } },
   { fields: { kind: { oneOf: ['margin'] }, finding: findingLengthLayout } },

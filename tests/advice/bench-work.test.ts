@@ -1,3 +1,4 @@
+import { threadOf } from 'crankwright';
 import { buildSheet } from 'crankwright/build-sheet';
 import { planReport } from 'crankwright/planning';
 import { describe, expect, it } from 'vitest';
@@ -78,5 +79,19 @@ describe('the order of the work', () => {
     expect(at(page, 'TEST FIRST')).toBeLessThan(at(page, 'TO BUY'));
     expect(at(page, 'TO BUY')).toBeLessThan(at(page, 'MACHINING ORDERS'));
     at(page, 'Buy and measure pistons and shells before anything is cut to them.');
+  });
+});
+
+describe("a torque that is not the maker's", () => {
+  it('comes after what to mind of it, as whoever reads the figure sets the wrench', () => {
+    const { series, ...thread } = threadOf('5/16-24 UNF');
+    const rodCaps = { thread, grade: 'SAE 8', condition: 'oiled' } as const;
+    const engine = { ...twoEngines.engine, assembly: { fasteners: { rodCaps } } };
+    const [, page = ''] = buildSheet({ ...twoEngines, engine }, { format: 'text' }).split('\f');
+    const said = flowing(page);
+    expect(
+      at(said, "Rod caps: CAUTION: the torque is reckoned for want of the maker's figure"),
+    ).toBeLessThan(said.search(/Rod caps: \d+\.\d lbf·ft at the fastener/));
+    expect(said.split('the torque is reckoned')).toHaveLength(2);
   });
 });

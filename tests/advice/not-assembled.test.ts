@@ -41,6 +41,14 @@ describe('the boxes of an engine', () => {
       ['rods A, rod A1: 1.7511 in, and it may be 1.7500 to 1.7510 in'],
     ],
     [
+      'a slipped digit, which is no wear, as one to read again',
+      { housing: '1.7150 in', oil: '0.020 in' },
+      [
+        'rods A, rod A1: 1.7150 in, and it may be 1.7500 to 1.7510 in; read it again first, as a digit or a turn of the thimble may have slipped',
+        'oil clearance, rod 1: 0.020 in, and it may be at most 0.0030 in; read it again first, as a digit or a turn of the thimble may have slipped',
+      ],
+    ],
+    [
       'shells that are too thin',
       { wall: '0.0665 in' },
       ['rod 10, wall: 0.0665 in, and it may be 0.0666 to 0.0672 in'],
@@ -101,6 +109,8 @@ describe('the boxes of an engine', () => {
     const bad = await done({ housing: '1.7511 in' });
     expect(bad.err).toContain('rod A1: 1.7511 in, and it may be 1.7500 to 1.7510 in');
     expect(bad.err).toContain('do not assemble: plan again with these sizes');
+    const slipped = await done({ housing: '1.7150 in' });
+    expect(slipped.err).toContain('do not assemble: read again what is told to be');
     const good = await done({ housing: '1.7507 in' });
     expect(good.err).not.toContain('do not assemble');
     expect(readShed(good.out).blocks?.[0]?.builtInto).toBe('No. 1');

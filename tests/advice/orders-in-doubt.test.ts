@@ -2,7 +2,7 @@ import { buildSheet } from 'crankwright/build-sheet';
 import { planBuilds, planReport } from 'crankwright/planning';
 import { type Shed, triage, triageReport } from 'crankwright/shed';
 import { describe, expect, it } from 'vitest';
-import { block, eur, length, pistons, rings, single } from '../planning/single-shed.js';
+import { block, eur, length, pistons, rings, single, two } from '../planning/single-shed.js';
 
 const flowing = (text: string) => text.replace(/\s+/g, ' ');
 
@@ -68,6 +68,55 @@ describe('an order that only a rule of thumb asks for', () => {
     expect(doubts).toEqual([false, true, true, false]);
     expect(flowing(buildSheet(plan, { format: 'text' }))).toContain(
       `IN DOUBT: buy it only ${settled}`,
+    );
+  });
+});
+
+describe('an order that a doubtful reading asks for', () => {
+  const over = length(200);
+  const offered = {
+    pistonSets: [{ ...pistons('new pistons', 30170), oversize: over, price: eur(90) }],
+    ringSets: [{ name: 'new rings', oversize: over, price: eur(30) }],
+  };
+  /** One bore as new and one worn by 9 thou; the only standard piston reads larger than its bore. */
+  const shedWith = (piston: number): Shed =>
+    ({
+      ...{ ...single, ...two },
+      blocks: [block('good block', 30003), block('worn block', 30090)],
+      pistonSets: [pistons('old piston', piston)],
+      ringSets: [rings(1)],
+      machining: [{ work: 'bore', shop: 'Smith', price: eur(60) }],
+      toBuy: offered,
+    }) as unknown as Shed;
+
+  it('waits for that reading, and what the worn block needs in any case does not', async () => {
+    const plan = await planBuilds(shedWith(30010));
+    const waits = plan.builds.map(({ name, jobs }) => [
+      name,
+      jobs.find(({ work }) => work === 'bore')?.readFirst,
+    ]);
+    expect(new Map(waits as [string, unknown][])).toEqual(
+      new Map<string, unknown>([
+        ['good block', ['old piston']],
+        ['worn block', undefined],
+      ]),
+    );
+    const wait =
+      'IN DOUBT: order it only after the doubtful reading of old piston is taken again; it may not be needed then';
+    const text = flowing(planReport(plan));
+    expect(text.slice(text.indexOf('HOW SURE IT IS'), text.lastIndexOf('TO BUY'))).toContain(wait);
+    expect(text.slice(text.lastIndexOf('MACHINING ORDERS'))).toContain(wait);
+    expect(text).toContain('To Smith, for 120.00 EUR, IN DOUBT: 2 parts');
+    expect(text).toContain('buy 1 of them only once it is settled whether good block is bored');
+    expect(flowing(buildSheet(plan, { format: 'text' }))).toContain(wait);
+  });
+
+  it('waits for nothing where the reading may be right', async () => {
+    // 30003 - 29970 is 3.3 thou of clearance, within 2 to 4.5.
+    const plan = await planBuilds(shedWith(29970));
+    expect(plan.builds).toHaveLength(2);
+    expect(plan.builds.flatMap(({ jobs }) => jobs.flatMap((job) => job.readFirst ?? []))).toEqual(
+      [],
     );
   });
 });

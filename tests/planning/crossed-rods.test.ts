@@ -80,6 +80,16 @@ describe('rods that a plan crosses', () => {
     expect(flowing(buildSheet(plan, { format: 'text' }))).toContain(SAID);
   });
 
+  it('may stay where that gains no more than a micrometer tells', async () => {
+    // In order 0.00200 and 0.00235 in, crossed 0.00230 and 0.00205 in: 0.00005 in further from a limit.
+    const plan = await planOf(['1.62470 in', '1.62465 in']);
+    expect(plan.builds[0]?.bearings.map(({ crossed }) => crossed)).toEqual([true, true]);
+    const said =
+      'are not in the order of the file: that gains no more than the readings tell. Each may as well stay on its own journal';
+    expect(flowing(planReport(plan))).toContain(said);
+    expect(flowing(buildSheet(plan, { format: 'text' }))).toContain(said);
+  });
+
   it('are not where each goes on its own journal', async () => {
     const plan = await planOf(['1.6245 in', '1.6248 in']);
     expect(plan.builds).toHaveLength(1);

@@ -46,7 +46,11 @@ export const anyTest = ({ dice, worn }: Draw) =>
 
 /** What any part may have. */
 export function anyPart({ dice, grouped, worn, engine }: Draw, section: Section, name: string) {
-  const some = faultsOf(section).filter((fault) => fault !== 'spun' || engine.mains > 0);
+  // Brute force does not know what may prove good once somebody has looked it over.
+  const some = faultsOf(section).filter(
+    (fault) =>
+      (fault !== 'spun' || engine.mains > 0) && consequenceOf(section, fault).kind !== 'look',
+  );
   const mendable = some.filter((fault) => consequenceOf(section, fault, CLEAR).kind !== 'scrap');
   const faults = dice.percent(70) && mendable.length > 0 ? mendable : some;
   return defined({

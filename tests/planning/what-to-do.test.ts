@@ -210,6 +210,18 @@ describe('a plan says what to do', () => {
     expect(said).toContain('One more engine needs 18 parts more: see THE NEXT ENGINE.');
   });
 
+  it('of many parts that the next engine lacks, which are the hardest to get', () => {
+    const lack = (section: 'shells' | 'heads' | 'blocks' | 'pistonSets' | 'crankshafts') => ({
+      section,
+      count: 1,
+    });
+    const lacks = (['shells', 'pistonSets', 'heads', 'crankshafts', 'blocks'] as const).map(lack);
+    const many = lacks.map((each) => ({ ...each, count: 2 }));
+    expect(toDo({ ...twoEngines, nextEngine: { alternatives: [], lacks: many } })).toContain(
+      'One more engine needs 10 parts more, above all 2 blocks; 2 crankshafts: see THE NEXT ENGINE.',
+    );
+  });
+
   it('in ten lines at the most, and sums up engines and shops where they are many', () => {
     const many = toDo({ ...twoEngines, builds: engines(30) });
     expect(many.length).toBeLessThanOrEqual(10);

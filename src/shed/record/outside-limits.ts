@@ -52,7 +52,28 @@ function complaintsOf({ what, limits = '', reading, isClearance }: Judged): read
   const isWithin =
     (min === undefined || size >= min - NANOMETRE) &&
     (max === undefined || size <= max + NANOMETRE);
-  return isWithin ? [] : [`${what}: ${reading}, and it may be ${limits}`];
+  if (isWithin) return [];
+  const again = isSlip(size, { min, max }, isClearance ?? false) ? READ_AGAIN : '';
+  return [`${what}: ${reading}, and it may be ${limits}${again}`];
+}
+
+/** What follows a reading that is no wear and no fault of the work. */
+export const READ_AGAIN =
+  '; read it again first, as a digit or a turn of the thimble may have slipped';
+
+/** A turn of a metric thimble, the smaller one; no part comes back so far off [m]. */
+const TURN = 0.0005;
+
+/** Whether a reading is so far off that it was misread: a size by a turn of the thimble, a clearance fivefold. */
+function isSlip(
+  size: Length,
+  { min, max }: ReturnType<typeof limitsIn>,
+  isClearance: boolean,
+): boolean {
+  if (isClearance)
+    return (max !== undefined && size > 5 * max) || (min !== undefined && size < min / 5);
+  const off = Math.max(size - (max ?? size), (min ?? size) - size);
+  return off >= TURN - NANOMETRE;
 }
 
 /** The limits that a build sheet writes: `1.7500 to 1.7510 in`, `at least 0.0300 in`, `at most 0.0040 in`. */

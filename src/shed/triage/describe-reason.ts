@@ -9,6 +9,7 @@ import type { PartTest } from '../history.js';
 import { wordFor } from '../section-words.js';
 import type { Section } from '../sections.js';
 import { SCRAP_ROD } from '../sources.js';
+import { sayByRule } from './by-rule.js';
 import { describeAgain } from './describe-again.js';
 import { describeFar } from './describe-far.js';
 import { doing, need } from './describe-job.js';
@@ -33,7 +34,11 @@ export function describeReason(
     case 'journals':
       return labelled(
         `${journalWords(reason.journals)}${reason.soFar ? SO_FAR : ''}${sayRunout(reason, wording)}`,
-        [...describeGrindPlan(reason.plan, wording), ...tellSound(reason, wording)],
+        [
+          ...describeGrindPlan(reason.plan, wording),
+          ...(reason.byRule ? [sayByRule('grind')] : []),
+          ...tellSound(reason, wording),
+        ],
       );
     case 'read again':
     case 'readings apart':
@@ -57,7 +62,10 @@ export function describeReason(
     case 'margin':
       return [`${sayFinding(reason.finding, wording)}; scrap them`];
     case 'bores':
-      return labelled(`bores${reason.soFar ? SO_FAR : ''}`, describeBorePlan(reason.plan, wording));
+      return labelled(`bores${reason.soFar ? SO_FAR : ''}`, [
+        ...describeBorePlan(reason.plan, wording),
+        ...(reason.byRule ? [sayByRule('bore')] : []),
+      ]);
     case 'housing':
       return [describeHousing(reason, part, wording)];
     case 'not measured':
@@ -163,9 +171,11 @@ function sayConsequence(
       return `it is scrap ${noteOf(basis, wording)}, but you list that it was ${tests.map(sayTest).join(' and ')}${then}`;
     }
     case 'machine':
-      return `${place} must be ${section === 'blocks' ? 'bored' : `ground${hint}`}`;
+      return `${place} must be ${section === 'blocks' ? `bored${fault === 'scored' ? HONE_FIRST : ''}` : `ground${hint}`}`;
     case 'repair':
       return need(consequence.work);
+    case 'look':
+      return LOOK_AT_SCORES;
     case 'mend': {
       const mend = jobs.find(({ work }) => MENDS.includes(work));
       return mend
@@ -177,6 +187,13 @@ function sayConsequence(
 
 const FEEL_FIRST =
   '; if a fingernail does not catch in it, polish it instead, measure it, and take the fault off the list';
+
+const HONE_FIRST =
+  '; feel how deep the score is first: if a fingernail does not catch in it, hone it lightly instead, measure it, and take the fault off the list';
+
+/** What tells a scored piston that runs again from one that does not. */
+const LOOK_AT_SCORES =
+  'look where: light scores on a skirt are dressed with a fine stone, measured, and the fault is taken off the list; it is scrap if a score catches a fingernail, runs through the ring lands, or has smeared metal over a ring or the pin';
 
 const isMended = (jobs: TriagedPart['jobs']) => jobs.some(({ work }) => MENDS.includes(work));
 
@@ -219,7 +236,7 @@ const MEASURE_AGAIN =
   '; no bore gauge in a home shop is surer than that: measure it again before it is resized';
 
 /** No part in the shed or to buy fits, whatever is machined. */
-function nothingFits(section: Section, missing: Section): string {
+export function nothingFits(section: Section, missing: Section): string {
   if (missing === 'blocks' && (section === 'pistonSets' || section === 'ringSets')) {
     return 'no block here takes this set at any oversize';
   }

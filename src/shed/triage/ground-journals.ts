@@ -13,6 +13,7 @@ import {
   own,
 } from '../../reading/index.js';
 import type { JournalPlace } from '../shed.js';
+import { isByRule } from './by-rule.js';
 import { measureAgain } from './measure-again.js';
 import { faultsOn, type SeenFaults } from './seen-faults.js';
 import type { TriageReason } from './triage-types.js';
@@ -74,6 +75,7 @@ export function groundFrom(
   const plan = best.outcome === 'none' ? known : best;
   // How a bent crankshaft will read once it is straight is not known.
   const sound = 'runout' in judged ? [] : soundAlone(requestBy(accuracy), plan);
+  const sizes = shapes.map(({ smallest: min, largest: max }) => ({ min, max }));
   const nearly = plan.outcome === 'none' ? plan.nearly : undefined;
   return {
     ways,
@@ -84,6 +86,7 @@ export function groundFrom(
         kind: 'journals',
         journals: kind,
         plan,
+        ...(isByRule(plan, sizes, own(journals.oilClearance).limits) && { byRule: true as const }),
         ...(sound.length > 0 && { sound }),
         ...(ifTrue && { ifTrue: true as const }),
         ...(judged.runout !== undefined && { promised: judged.runout }),

@@ -23,10 +23,12 @@ import {
   bestEstimate,
   boreRequest,
   farReadings,
+  own,
   readingsAt20C,
   readWith,
 } from '../../reading/index.js';
 import type { BorePlace } from '../shed.js';
+import { isByRule } from './by-rule.js';
 import { measureAgain } from './measure-again.js';
 import { unreadPlaces } from './not-measured.js';
 import { faultsOn, type SeenFaults } from './seen-faults.js';
@@ -59,11 +61,19 @@ export function boresReady(places: readonly BorePlace[], judged: JudgedWith) {
   const whole = read.filter(({ i }) => isWhole(i));
   const request = requestFor(whole, judged, estimate);
   const plan = whole.length > 0 ? borePlan(request) : undefined;
+  const sizes = request.cylinders.map(({ smallest: min, largest: max }) => ({ min, max }));
   const told: readonly TriageReason[] =
     plan === undefined || misread.length > 0
       ? []
       : [
-          { kind: 'bores', plan, ...(unread.length > 0 && { soFar: true as const }) },
+          {
+            kind: 'bores',
+            plan,
+            ...(unread.length > 0 && { soFar: true as const }),
+            ...(isByRule(plan, sizes, own(judged.bores.pistonClearance).limits) && {
+              byRule: true as const,
+            }),
+          },
           ...againIn(plan, requestFor(whole, judged, accuracy)),
         ];
   const waysFor = (some: typeof read, asked: BoreRequest) =>

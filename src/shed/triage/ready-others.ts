@@ -152,11 +152,11 @@ function measureAgain(finding: Finding<'length'> | undefined): readonly TriageRe
 
 /** Works out whether any other part can be used: it can, unless a fault makes it scrap, or its size is not known. */
 export function readyWhole(section: Section, part: Part, shop: Shop): Readiness<ReadyWhole> {
-  const { scrap, repairs, because: seen } = seenFaults(section, part);
+  const { scrap, look, repairs, because: seen } = seenFaults(section, part);
   const unread = unreadOf(section, part, shop);
   const because = [...seen, ...unread];
   if (scrap) return { findings: [], because };
-  return unread.length > 0
+  return look || unread.length > 0
     ? { atBest: { repairs }, aside: 'undecided', findings: [], because }
     : { ready: { repairs }, findings: [], because };
 }

@@ -11,6 +11,8 @@ export interface SeenFaults {
   readonly scrap: boolean;
   /** It is a cracked casting. */
   readonly mend: boolean;
+  /** Somebody has to look how bad a fault is. */
+  readonly look: boolean;
   /** The repairs that its faults ask for. */
   readonly works: readonly Work[];
   /** Faults for which every running surface must be machined. */
@@ -36,6 +38,7 @@ export function seenFaults(
   return {
     scrap: consequences.some(({ kind }) => kind === 'scrap'),
     mend: consequences.some(({ kind }) => kind === 'mend'),
+    look: consequences.some(({ kind }) => kind === 'look'),
     works,
     surface: because.flatMap((reason) =>
       reason.kind === 'fault' && reason.place === undefined && reason.consequence.kind === 'machine'

@@ -35,7 +35,7 @@ export interface Triage {
  * - `machine`: grind or bore its running surfaces first.
  * - `use after`: repair it first, and machine it if it has such jobs.
  * - `undecided`: a part that was not measured, or not enough; one with a reading that cannot be right, until that is read again; one past a limit by less than it
- *   is measured to; a bent crankshaft, until it is straight and measured; a rod, until it is known which bearing seized.
+ *   is measured to; a bent crankshaft, until it is straight and measured; a rod, until it is known which bearing seized; a scored piston, until it is looked over.
  * - `not as it is`: kept aside, as no shop on the list can put it right.
  * - `spare`: usable, but nothing in the shed fits it.
  * - `scrap`.
@@ -144,6 +144,8 @@ export type TriageReason =
         /** The undersize that it is sound at by itself [m]. */
         readonly undersize: Length;
       }[];
+      /** Whether rules of thumb alone ask for the grinding, past every limit known of another engine. */
+      readonly byRule?: true;
       /** Whether that is only of those journals that were measured to the end. */
       readonly soFar?: true;
       /** Whether that holds only if a bent crankshaft comes back true. */
@@ -179,6 +181,8 @@ export type TriageReason =
       readonly kind: 'bores';
       /** Whether that is only of those bores that were measured to the end. */
       readonly soFar?: true;
+      /** Whether rules of thumb alone ask for the boring, past every limit known of another engine. */
+      readonly byRule?: true;
       /** The smallest step that serves them all, with its own reasons. */
       readonly plan: BorePlan;
     }

@@ -7,6 +7,7 @@ export type Until =
   | 'the odd reading is taken again'
   | 'it is measured better'
   | 'it is straightened and measured'
+  | 'it is looked over'
   | 'it is known which bearing seized';
 
 const MISREAD: readonly TriageReason['kind'][] = [
@@ -29,6 +30,8 @@ export function undecidedUntil({
   if (because.some((why) => isMisread(why) || why.kind === 'too far off'))
     return 'the odd reading is taken again';
   if (because.some(({ kind }) => kind === 'not measured')) return 'it is measured';
+  if (because.some((why) => why.kind === 'fault' && why.consequence.kind === 'look'))
+    return 'it is looked over';
   const isNear = because.some(
     (why) =>
       why.kind === 'measure again' ||

@@ -196,7 +196,7 @@ describe('describePart says then', () => {
     );
     for (const sentence of said) {
       expect(sentence).toMatch(
-        /^seen: [\w-]+.*; (scrap it|do not use it as it is|it must be|they must be|its [\w ]+ must be)/,
+        /^seen: [\w-]+.*; (scrap it|do not use it as it is|it must be|they must be|look where|its [\w ]+ must be)/,
       );
     }
     expect(said).toContain('seen: bent; it must be straightened');
@@ -214,7 +214,7 @@ describe('describePart says then', () => {
       'seen: scored on rod 1; rod 1 must be ground; if a fingernail does not catch in it, polish it instead, measure it, and take the fault off the list',
     ]);
     expect(reasons({ section: 'blocks', because })).toEqual([
-      'seen: scored on rod 1; rod 1 must be bored',
+      'seen: scored on rod 1; rod 1 must be bored; feel how deep the score is first: if a fingernail does not catch in it, hone it lightly instead, measure it, and take the fault off the list',
     ]);
   });
 
