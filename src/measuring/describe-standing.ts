@@ -1,4 +1,4 @@
-import type { Finding, Wording } from '../judging/index.js';
+import type { Wording } from '../judging/index.js';
 import { noteOf, sayDistance, sayFinding } from '../judging/internal.js';
 import type { Length } from '../quantities/index.js';
 import type { InDoubt } from './standing.js';
@@ -39,25 +39,6 @@ export function describeDoubts(
         "measure again and find the maker's service limit",
       ];
   return `in doubt: ${what} at ${step}: ${who}; ${todo} before you ${work}`;
-}
-
-/** What an order to machine ends with where nobody set a limit for this engine. */
-export const BY_RULE_ALONE =
-  "only rules of thumb stand behind this: look for the maker's service limit before you pay for it";
-
-/** Whether rules of thumb and limits of other engines alone are why parts are machined: not a fault, nor a limit of this engine. */
-export function isByRuleAlone(
-  because: readonly (
-    | { readonly kind: string; readonly finding?: never }
-    | { readonly kind: 'shape'; readonly finding: Finding<'length'> }
-  )[],
-): boolean {
-  const findings = because.flatMap(({ finding }) => (finding ? [finding] : []));
-  return (
-    findings.length > 0 &&
-    findings.every(({ verdict, grade }) => verdict !== 'undecided' && grade === 'undecided') &&
-    because.every(({ kind }) => kind !== 'faults')
-  );
 }
 
 /** A step that better readings may allow: a sentence without a full stop. */

@@ -3,11 +3,9 @@ export { asOthersSay } from './as-others-say.js';
 export { saySettling } from './budget/describe-settling.js';
 export { sayOddReading } from './describe-odd-reading.js';
 export {
-  BY_RULE_ALONE,
   describeDoubts,
   describeNearly,
   describeStepsLeft,
-  isByRuleAlone,
   isReadTooCoarsely,
   outsideBy,
 } from './describe-standing.js';

@@ -5,8 +5,8 @@ import { nameOversize } from '../cylinders/internal.js';
 import type { Wording } from '../judging/index.js';
 import { describeDoubts } from '../measuring/internal.js';
 import type { Length } from '../quantities/index.js';
+import { sayByRule } from '../reading/index.js';
 import type { Job, TriagedPart, TriageReason, Work } from '../shed/index.js';
-import { sayByRule } from '../shed/internal.js';
 import type { BuildJob } from './job-types.js';
 
 /** What of a job is in doubt, by the triage of its part: the places that may stay, and the step at which they may. */

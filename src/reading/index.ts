@@ -33,6 +33,7 @@ export {
 export { benchFields } from './bench-fields.js';
 export { bestEstimate } from './best-estimate.js';
 export { boreRequest } from './bore-request.js';
+export { isByRule, sayByRule } from './by-rule.js';
 export {
   budgetOf,
   certaintyOf,

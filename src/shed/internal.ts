@@ -21,7 +21,6 @@ export { undoneBy } from './record/undone.js';
 export { unreadBefore } from './record/unread-before.js';
 export { named, partWord, wordFor } from './section-words.js';
 export { SECTIONS } from './sections.js';
-export { sayByRule } from './triage/by-rule.js';
 export { cautionsFor } from './triage/cautions.js';
 export { describeAgain } from './triage/describe-again.js';
 export { describeFar } from './triage/describe-far.js';

@@ -121,6 +121,8 @@ export type Action =
       readonly journals: 'rods' | 'mains';
       /** To what size, and why. */
       readonly plan: ServedGrindPlan;
+      /** Whether only rules of thumb ask for it. */
+      readonly byRule?: true;
       /** Journals that need no grinding by themselves. */
       readonly sound: readonly {
         /** Which one. */
@@ -191,6 +193,8 @@ export type Action =
       readonly kind: 'bore';
       /** To what size, and why. */
       readonly plan: ServedBorePlan;
+      /** Whether only rules of thumb ask for it. */
+      readonly byRule?: true;
       /** Cylinders that need no boring by themselves. */
       readonly sound: readonly {
         /** Which one. */

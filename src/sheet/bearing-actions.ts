@@ -150,12 +150,12 @@ function asItIsActions({ kind: journals, bearings }: BearingGroupReport): Action
   ];
 }
 
-function grindActions({ kind: journals, plan, bearings }: BearingGroupReport): Action[] {
+function grindActions({ kind: journals, plan, bearings, byRule }: BearingGroupReport): Action[] {
   if (plan.outcome !== 'grind') return [];
   const sound = bearings.flatMap(({ name, soundAt }) =>
     soundAt === undefined ? [] : [{ name, undersize: soundAt }],
   );
-  return [{ kind: 'grind', journals, plan, sound }];
+  return [{ kind: 'grind', journals, plan, sound, ...(byRule && { byRule }) }];
 }
 
 type FitShells = Extract<Action, { readonly kind: 'fit shells' }>;

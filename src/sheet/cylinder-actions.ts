@@ -14,7 +14,7 @@ const RING_WORK: ReadonlySet<RingReport['filing']['work']> = /* @__PURE__ */ new
 
 /** Work on the cylinders: one bore plan for all of them, or one by one where no standard bore is known. None is decided on a misread one. */
 export function boreActions(inspection: Inspection): readonly Action[] {
-  const { cylinders, boring } = inspection;
+  const { cylinders, boring, boringByRule: byRule } = inspection;
   const interfering = cylinders.flatMap(interference);
   const isWork =
     boring !== undefined && boring.outcome !== 'none' && boring.outcome !== 'use as it is';
@@ -31,7 +31,7 @@ export function boreActions(inspection: Inspection): readonly Action[] {
   return [
     ...interfering,
     ...waitFor('cylinders', leftOutOf(inspection.notFilledIn, 'cylinders'), false),
-    { kind: 'bore', plan: boring, sound },
+    { kind: 'bore', plan: boring, sound, ...(byRule && { byRule }) },
     ...cylinders.filter((report) => !isBored(report)).flatMap(cylinderWork),
   ];
 }

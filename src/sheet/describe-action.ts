@@ -9,14 +9,9 @@ import {
   say,
   sayFinding,
 } from '../judging/internal.js';
-import {
-  BY_RULE_ALONE,
-  describeNearly,
-  sayOddReading,
-  saySettling,
-} from '../measuring/internal.js';
+import { describeNearly, sayOddReading, saySettling } from '../measuring/internal.js';
 import type { Length } from '../quantities/index.js';
-import { CRACK_TEST, HAPPENED, HITS_THE_BLOCK, journalWords } from '../reading/index.js';
+import { CRACK_TEST, HAPPENED, HITS_THE_BLOCK, journalWords, sayByRule } from '../reading/index.js';
 import type { Action } from './action-types.js';
 import { describeAssemblyAction } from './assembly-actions.js';
 import { describeThinFilm } from './describe-film.js';
@@ -106,7 +101,7 @@ export function sayAction(action: Action, wording: Wording): string {
     case 'set the end play':
       return describeEndPlay(action.finding, wording);
     case 'rebore':
-      return `${action.cylinder}: ${action.inDoubt ? "in doubt: find the maker's service limit; past it, bore or sleeve it" : 'bore or sleeve it'}, then fit piston and rings to the new size; ${sayFinding(action.finding, wording)}${!action.inDoubt && action.finding.grade === 'undecided' ? `; ${BY_RULE_ALONE}` : ''}`;
+      return `${action.cylinder}: ${action.inDoubt ? "in doubt: find the maker's service limit; past it, bore or sleeve it" : 'bore or sleeve it'}, then fit piston and rings to the new size; ${sayFinding(action.finding, wording)}${!action.inDoubt && action.finding.grade === 'undecided' ? `; ${sayByRule('bore')}` : ''}`;
     case 'wrong piston':
       return `${action.cylinder}: measure piston and bore again; if they stand, fit another piston, or bore to another size; ${sayFinding(action.finding, wording)}`;
     case 'piston interferes':

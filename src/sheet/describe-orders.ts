@@ -5,21 +5,16 @@ import { boreOrder } from '../cylinders/internal.js';
 import type { Wording } from '../judging/index.js';
 import { describeInward, describeSpan } from '../judging/internal.js';
 import type { InDoubt } from '../measuring/index.js';
-import {
-  BY_RULE_ALONE,
-  describeStepsLeft,
-  isByRuleAlone,
-  isReadTooCoarsely,
-} from '../measuring/internal.js';
+import { describeStepsLeft, isReadTooCoarsely } from '../measuring/internal.js';
 import { thou } from '../quantities/index.js';
-import { journalWords } from '../reading/index.js';
+import { journalWords, sayByRule } from '../reading/index.js';
 import type { Action } from './action-types.js';
 import type { WhenShells } from './shell-action-types.js';
 import { tellSound, tellSoundBores } from './tell-sound.js';
 
 /** What to grind to, and what stands behind it. */
 export function describeGrind(
-  { plan, journals, sound }: Extract<Action, { readonly kind: 'grind' }>,
+  { plan, journals, sound, byRule }: Extract<Action, { readonly kind: 'grind' }>,
   wording: Wording,
 ): string {
   const step = nameUndersize(plan.undersize, wording);
@@ -27,13 +22,10 @@ export function describeGrind(
   const left = describeStepsLeft(plan.stepsLeft, 'undersize');
   const order = `grind ${whichOf(plan, journals)} to ${step}: ${size}; ${left}`;
   const told = tellSound(plan, sound, order, wording);
-  if (plan.inDoubt === undefined && plan.nearly === undefined) return byRule(plan, told);
+  if (byRule) return `${told}; ${sayByRule('grind')}`;
+  if (plan.inDoubt === undefined && plan.nearly === undefined) return told;
   return inDoubt(plan.inDoubt?.journals ?? [], plan.nearly?.journals ?? [], told);
 }
-
-/** An order with what stands behind it, where that is not a limit of this engine. */
-const byRule = ({ because }: ServedGrindPlan | ServedBorePlan, order: string): string =>
-  isByRuleAlone(because) ? `${order}; ${BY_RULE_ALONE}` : order;
 
 /** An order that is not to be given before it is known whether parts may stay as they are. */
 function inDoubt(parts: readonly InDoubt[], nearly: readonly string[], order: string): string {
@@ -49,7 +41,7 @@ function inDoubt(parts: readonly InDoubt[], nearly: readonly string[], order: st
 
 /** What to bore to, once the pistons for it have been measured. */
 export function describeBore(
-  { plan, sound }: Extract<Action, { readonly kind: 'bore' }>,
+  { plan, sound, byRule }: Extract<Action, { readonly kind: 'bore' }>,
   wording: Wording,
 ): string {
   const bored = plan.cylinders.filter(({ work }) => work !== 'use as it is');
@@ -59,7 +51,8 @@ export function describeBore(
       : ` and rings for ${bored.map(({ name }) => name).join(' and ')}`;
   const order = `get the pistons${which} and measure them first${wallsOf(plan)}, then ${boreOrder(plan, wording)}; ${describeStepsLeft(plan.stepsLeft, 'oversize')}`;
   const told = tellSoundBores(plan, sound, order, wording);
-  if (plan.inDoubt === undefined && plan.nearly === undefined) return byRule(plan, told);
+  if (byRule) return `${told}; ${sayByRule('bore')}`;
+  if (plan.inDoubt === undefined && plan.nearly === undefined) return told;
   return inDoubt(plan.inDoubt?.cylinders ?? [], plan.nearly?.cylinders ?? [], told);
 }
 

@@ -12,6 +12,7 @@ import {
   belowAtNoStep,
   certaintyOf,
   grindNames,
+  isByRule,
   type JournalKind,
   journalSeen,
   own,
@@ -49,6 +50,8 @@ export interface BearingGroupReport {
   readonly kind: 'rods' | 'mains';
   /** The common undersize, with its reasons. If shells are missing, buy them for this undersize. */
   readonly plan: GrindPlan;
+  /** Whether only rules of thumb ask for the grinding. */
+  readonly byRule?: true;
   /** Every bearing, in the order of the sheet. */
   readonly bearings: readonly BearingReport[];
   /** Pairs of shells of the plan's undersize to buy [-]. */
@@ -145,9 +148,11 @@ export function inspectBearings(
   const asTheyAre = asAllMayStay(plan, shelf, reports, (i) =>
     named(i, () => matchesNow(measured[i] as Measured, journals, shelf)),
   );
+  const sizes = measured.map(({ shape: { smallest: min, largest: max } }) => ({ min, max }));
   return {
     kind,
     plan,
+    ...(isByRule(plan, sizes, own(journals.oilClearance).limits) && { byRule: true as const }),
     bearings: reports.map((each, i) => {
       const asItIs = asTheyAre[i];
       const report = { ...each, ...(asItIs && { asItIs }) };

@@ -12,6 +12,7 @@ import {
   guardKind,
   type Happening,
   type HowRead,
+  isByRule,
   own,
 } from '../reading/index.js';
 import { type MeasuredBearing, measuredBearings } from './film-sizes.js';
@@ -46,6 +47,8 @@ export interface Inspection {
   readonly cylinders: readonly CylinderReport[];
   /** What to bore to, if the sheet says what the maker bored to. */
   readonly boring?: BorePlan;
+  /** Whether only rules of thumb ask for the boring. */
+  readonly boringByRule?: true;
   /** How well the sizes were read. */
   readonly howRead: HowRead;
   /** Findings that the readings do not decide, each with what would: measure these again first. */
@@ -138,6 +141,7 @@ function inspectEngine(sheet: Sheet): Inspection {
     happened: sheet.happened ?? [],
     cylinders,
     ...(boring && { boring }),
+    ...(boring && asksByRule(boring, cylinders, sheet) && { boringByRule: true as const }),
     valves,
     ...(compression && { compression }),
     ...(assembly && { assembly }),
@@ -154,6 +158,16 @@ function inspectEngine(sheet: Sheet): Inspection {
     }),
     ...(sheet.oil && { oil: oilOf(sheet.oil, measuredBearings([rods, mains])) }),
   };
+}
+
+/** Whether only rules of thumb ask for the boring. */
+function asksByRule(
+  boring: BorePlan,
+  cylinders: readonly CylinderReport[],
+  { cylinderLimits }: Sheet,
+): boolean {
+  const sizes = cylinders.map(({ shape: { smallest: min, largest: max } }) => ({ min, max }));
+  return isByRule(boring, sizes, own(cylinderLimits?.pistonClearance).limits);
 }
 
 const END_PLAY_NAMES: Names = {

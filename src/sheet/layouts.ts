@@ -30,13 +30,13 @@ export const actionLayout = { by: 'kind', variants: [
   { fields: { kind: { oneOf: ['bent crankshaft'] }, bearing: 'string', finding: findingLengthLayout } },
   { fields: { kind: { oneOf: ['compare the housings'] }, journals: { list: { oneOf: ['mains', 'rods'] } } } },
   { fields: { kind: { oneOf: ['unknown oil'] }, flow: spanLayout } },
-  { fields: { kind: { oneOf: ['grind'] }, journals: { oneOf: ['mains', 'rods'] }, plan: servedGrindPlanLayout, sound: { list: { fields: { name: 'string', undersize: 'number' } } } } },
+  { fields: { kind: { oneOf: ['grind'] }, journals: { oneOf: ['mains', 'rods'] }, plan: servedGrindPlanLayout, 'byRule?': { oneOf: [true] }, sound: { list: { fields: { name: 'string', undersize: 'number' } } } } },
   { fields: { kind: { oneOf: ['no step serves'] }, journals: { oneOf: ['mains', 'rods'] }, defeatedBy: { list: 'string' }, 'nearly?': nearlyServesLayout } },
   { fields: { kind: { oneOf: ['fit shells'] }, bearing: 'string', match: shellMatchLayout, when: whenShellsLayout, wereFound: 'boolean' } },
   { fields: { kind: { oneOf: ['buy shells'] }, journals: { oneOf: ['mains', 'rods'] }, undersize: 'number', pairs: 'number', when: whenShellsLayout, isGround: 'boolean', walls: { list: { fields: { bearing: 'string', wall: spanLayout } } } } },
   { fields: { kind: { oneOf: ['set the end play'] }, finding: findingLengthLayout } },
   { fields: { kind: { oneOf: ['lost thrust face'] }, finding: findingLengthLayout, missing: 'number' } },
-  { fields: { kind: { oneOf: ['bore'] }, plan: servedBorePlanLayout, sound: { list: { fields: { name: 'string', oversize: 'number' } } } } },
+  { fields: { kind: { oneOf: ['bore'] }, plan: servedBorePlanLayout, 'byRule?': { oneOf: [true] }, sound: { list: { fields: { name: 'string', oversize: 'number' } } } } },
   { fields: { kind: { oneOf: ['rebore'] }, cylinder: 'string', finding: findingLengthLayout, inDoubt: 'boolean' } },
   { fields: { kind: { oneOf: ['piston interferes'] }, cylinder: 'string', clearance: spanLayout } },
   { fields: { kind: { oneOf: ['odd size'] }, bearing: 'string', below: 'number' } },
@@ -61,7 +61,7 @@ export const notFilledInLayout = { fields: { 'rods?': { list: leftOutLayout }, '
 export const fittedShellsLayout = { fields: { shells: 'string', undersize: 'number', clearance: spanLayout, explanation: clearanceExplanationLayout, agrees: 'boolean', 'housingToBlame?': 'number' } } satisfies Layout;
 export const asItIsLayout = { fields: { undersize: 'number', 'shells?': shellMatchLayout } } satisfies Layout;
 export const bearingReportLayout = { fields: { name: 'string', shape: shapeLayout, 'readAgain?': { list: oddReadingLayout }, 'undersize?': 'number', 'oddSize?': 'number', findings: { list: findingLengthLayout }, 'fitted?': fittedShellsLayout, 'bent?': findingLengthLayout, 'soundAt?': 'number', 'asItIs?': asItIsLayout, matches: { list: shellMatchLayout }, 'wallToSuit?': spanLayout, 'mayFit?': shellMatchLayout, 'shells?': shellMatchLayout } } satisfies Layout;
-export const bearingGroupReportLayout = { fields: { kind: { oneOf: ['mains', 'rods'] }, plan: grindPlanLayout, bearings: { list: bearingReportLayout }, pairsToBuy: 'number' } } satisfies Layout;
+export const bearingGroupReportLayout = { fields: { kind: { oneOf: ['mains', 'rods'] }, plan: grindPlanLayout, 'byRule?': { oneOf: [true] }, bearings: { list: bearingReportLayout }, pairsToBuy: 'number' } } satisfies Layout;
 export const cylinderReportLayout = { fields: { name: 'string', shape: boreShapeLayout, 'readAgain?': { list: oddReadingLayout }, findings: { list: findingLengthLayout }, inDoubt: 'boolean', 'oddSize?': 'number', 'soundAt?': 'number', 'piston?': { fields: { clearance: spanLayout, 'finding?': findingLengthLayout } }, rings: { list: ringReportLayout } } } satisfies Layout;
 export const unsettledLayout = { fields: { part: 'string', finding: findingLengthLayout, settling: settlingLengthLayout, 'onceGround?': { oneOf: [true] } } } satisfies Layout;
 export const valveTopicLayout = { oneOf: ['guide', 'lash', 'margin', 'recession', 'seat', 'spring'] } satisfies Layout;
@@ -77,7 +77,7 @@ export const timeLeftLayout = { by: 'known', variants: [
 ] } satisfies Layout;
 export const leakReportLayout = { fields: { flow: spanLayout, basis: basisLayout, 'running?': 'number', evaporation: 'number', left: timeLeftLayout, 'flooded?': 'number' } } satisfies Layout;
 export const oilReportLayout = { fields: { 'sample?': sampleReportLayout, 'leak?': leakReportLayout, 'tolerance?': maxDilutionSpanLayout, 'film?': filmReportLayout, densityBasis: basisLayout } } satisfies Layout;
-export const inspectionLayout = { fields: { engine: 'string', units: { oneOf: ['inch', 'metric'] }, 'notFilledIn?': notFilledInLayout, 'rods?': bearingGroupReportLayout, 'mains?': bearingGroupReportLayout, 'endPlay?': endPlayLayout, happened: { list: happeningLayout }, cylinders: { list: cylinderReportLayout }, 'boring?': borePlanLayout, howRead: howReadLayout, unsettled: { list: unsettledLayout }, valves: { list: valveReportLayout }, 'compression?': compressionReportLayout, 'assembly?': assemblySettingsLayout, 'oil?': oilReportLayout } } satisfies Layout;
+export const inspectionLayout = { fields: { engine: 'string', units: { oneOf: ['inch', 'metric'] }, 'notFilledIn?': notFilledInLayout, 'rods?': bearingGroupReportLayout, 'mains?': bearingGroupReportLayout, 'endPlay?': endPlayLayout, happened: { list: happeningLayout }, cylinders: { list: cylinderReportLayout }, 'boring?': borePlanLayout, 'boringByRule?': { oneOf: [true] }, howRead: howReadLayout, unsettled: { list: unsettledLayout }, valves: { list: valveReportLayout }, 'compression?': compressionReportLayout, 'assembly?': assemblySettingsLayout, 'oil?': oilReportLayout } } satisfies Layout;
 export const endPlaySheetLayout = { fields: { readings: { list: { fields: { pushed: 'number', pulled: 'number' } } }, 'limits?': statedLimitsLengthLayout } } satisfies Layout;
 export const crankshaftSheetLayout = { fields: { 'rodJournals?': journalKindLayout, 'mainJournals?': journalKindLayout, 'endPlay?': endPlaySheetLayout } } satisfies Layout;
 export const bearingSheetLayout = { fields: { name: 'string', journal: { fields: { readings: { list: diameterReadingLayout }, 'runout?': 'number' } }, housingBore: sizeOrSpanLayout, 'fittedShells?': 'string' } } satisfies Layout;

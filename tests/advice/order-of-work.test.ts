@@ -126,7 +126,7 @@ describe('what decides comes before what hangs on it', () => {
 });
 
 describe('an order that rests on rules of thumb alone', () => {
-  const last = /only rules of thumb stand behind this: look for the maker's service limit/;
+  const last = /in doubt: only a rule of thumb asks for it/;
   const orderOf = (journals: string, changes: Readonly<Record<string, Json | undefined>> = {}) =>
     advice(changes).find((text) => text.startsWith(`grind the ${journals} journals`));
 

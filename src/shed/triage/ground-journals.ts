@@ -9,11 +9,11 @@ import {
   bestEstimate,
   certaintyOf,
   grindRequest,
+  isByRule,
   type JournalKind,
   own,
 } from '../../reading/index.js';
 import type { JournalPlace } from '../shed.js';
-import { isByRule } from './by-rule.js';
 import { measureAgain } from './measure-again.js';
 import { faultsOn, type SeenFaults } from './seen-faults.js';
 import type { TriageReason } from './triage-types.js';

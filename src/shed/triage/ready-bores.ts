@@ -23,12 +23,12 @@ import {
   bestEstimate,
   boreRequest,
   farReadings,
+  isByRule,
   own,
   readingsAt20C,
   readWith,
 } from '../../reading/index.js';
 import type { BorePlace } from '../shed.js';
-import { isByRule } from './by-rule.js';
 import { measureAgain } from './measure-again.js';
 import { unreadPlaces } from './not-measured.js';
 import { faultsOn, type SeenFaults } from './seen-faults.js';

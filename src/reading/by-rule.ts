@@ -1,8 +1,8 @@
-import type { GrindPlan, GrindReason } from '../../crankshaft/index.js';
-import type { BorePlan, BoreReason } from '../../cylinders/index.js';
-import type { Limits, Span } from '../../judging/index.js';
-import type { Length } from '../../quantities/index.js';
-import { canHold, widthOf } from '../../reading/index.js';
+import type { GrindPlan, GrindReason } from '../crankshaft/index.js';
+import type { BorePlan, BoreReason } from '../cylinders/index.js';
+import type { Limits, Span } from '../judging/index.js';
+import type { Length } from '../quantities/index.js';
+import { canHold, widthOf } from './fits.js';
 
 /**
  * Whether rules of thumb alone ask for the machining of a plan, past every limit of another engine that would leave it
