@@ -5,7 +5,7 @@ import { workedFormulaLayout } from './layouts.js';
 import { inMath, mathml } from './mathml.js';
 import { tex } from './tex.js';
 import { onPaper } from './unfold.js';
-import type { WorkedFormula, WorkedLetter } from './worked-types.js';
+import type { WorkedConversion, WorkedFormula, WorkedLetter } from './worked-types.js';
 
 /** What a calculator must be told where a function of an angle is worked out. */
 export const RADIANS = 'Set the calculator to radians.';
@@ -42,7 +42,7 @@ export function workedText(working: WorkedFormula): string {
       ];
     }),
     ...(converted
-      ? [`${' '.repeat(working.asks.symbol.length)} = ${converted.typed} = ${converted.gives.text}`]
+      ? [`${' '.repeat(working.asks.symbol.length)} = ${convertedText(converted)}`]
       : []),
     `Source: ${source}`,
     '',
@@ -104,6 +104,10 @@ export function workedMathml(working: WorkedFormula): readonly string[] {
     ...working.steps.flatMap((_, index) => linesOf(working, index, mathml)),
   ].map(inMath);
 }
+
+/** A unit by another name is no sum. */
+const convertedText = ({ typed, gives }: WorkedConversion): string =>
+  typed === `${gives.value}` ? gives.text : `${typed} = ${gives.text}`;
 
 const givenText = ({ given, converted }: WorkedLetter): string =>
   converted ? `${given.text} = ${converted.typed} = ${converted.gives.text}` : given.text;
