@@ -1,7 +1,7 @@
 import type { CardName } from './cards.js';
 import { type CardValues, cardNamed } from './evaluate.js';
 import { exampleOf } from './example.js';
-import { unitsOf, type WorkedOptions } from './worked-options.js';
+import { unitsAsked, type WorkedOptions } from './worked-options.js';
 
 /**
  * Values to try a card with, each rounded as a shop reads it in the units asked for. `card.example` holds the same as
@@ -19,5 +19,5 @@ import { unitsOf, type WorkedOptions } from './worked-options.js';
  */
 export function exampleValues(name: CardName, options: WorkedOptions = {}): CardValues {
   const card = cardNamed(name);
-  return exampleOf(card, unitsOf(options));
+  return exampleOf(card, unitsAsked(options));
 }

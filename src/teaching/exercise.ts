@@ -17,10 +17,17 @@ import type { FormulaCard } from './formula-card.js';
 import { exerciseLayout } from './layouts.js';
 import { printedQuantity } from './printed.js';
 import { toDigits } from './rounding.js';
-import { answerIn, asMade, readingOf, resultUnit, type ShopReading } from './shop-values.js';
+import {
+  answerIn,
+  asMade,
+  readIn,
+  readingOf,
+  resultUnit,
+  type ShopReading,
+} from './shop-values.js';
 import { mayBeOffBy, sizesAlike } from './tolerance.js';
 import { resultOf, worked } from './worked.js';
-import { unitsOf, type WorkedOptions } from './worked-options.js';
+import { unitsAsked, type WorkedOptions } from './worked-options.js';
 import type { WorkedFormula } from './worked-types.js';
 
 /**
@@ -51,7 +58,7 @@ export function exercise(name: CardName, seed: number, options: WorkedOptions = 
       hint: 'Any will do; the same seed draws the same problem.',
     });
   }
-  const units = unitsOf(options);
+  const units = unitsAsked(options);
   const { readings, example, sample } = drawing(card, units);
   const { values, value } = drawn(
     card,
@@ -61,13 +68,14 @@ export function exercise(name: CardName, seed: number, options: WorkedOptions = 
     seed + 2 ** 32 * numberOf(name),
     units,
   );
-  const { gives, topic, expression, where } = card;
+  const { gives, topic, expression, where, defines } = card;
   const unit = resultUnit(card, value, units);
   const tolerance = mayBeOffBy(card, values, value);
   return {
     name,
     seed,
     units,
+    toldIn: readIn(card, units),
     title: card.name,
     topic,
     given: Object.entries(card.letters).map(([symbol, { meaning }]) => ({
@@ -83,6 +91,7 @@ export function exercise(name: CardName, seed: number, options: WorkedOptions = 
     },
     formula: expression,
     where,
+    defines: Object.entries(defines).map(([symbol, { meaning }]) => ({ symbol, meaning })),
     values,
     answer: answered(card, value, unit, tolerance),
     value,

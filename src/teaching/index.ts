@@ -6,6 +6,7 @@
  */
 export type {
   AnyDomain,
+  CardDefined,
   CardLetter,
   CardRefusal,
   CardResult,
@@ -18,7 +19,7 @@ export { type CheckedAnswer, check } from './check.js';
 export { type CardValues, evaluateCard } from './evaluate.js';
 export { exampleValues } from './example-values.js';
 export { exercise, solution } from './exercise.js';
-export type { Exercise, ExerciseAsk, ExerciseGiven } from './exercise-types.js';
+export type { Exercise, ExerciseAsk, ExerciseDefined, ExerciseGiven } from './exercise-types.js';
 export type { CardTopic, FormulaCard } from './formula-card.js';
 export type { NumberSlip, ReadingSlip, Slip } from './slip-types.js';
 export { worked } from './worked.js';

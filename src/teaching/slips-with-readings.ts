@@ -101,7 +101,7 @@ function otherTemperatures(card: FormulaCard, values: CardValues): readonly Card
   const letters = temperaturesOf(card);
   const of = (letter: string) => values[letter] ?? 0;
   const pairs = letters.flatMap((a) => letters.filter((b) => b !== a).map((b) => [a, b] as const));
-  const coldest = Math.min(...letters.map(of));
+  const coldest = letters.reduce((least, letter) => Math.min(least, of(letter)), Infinity);
   return [
     ...pairs.map(([a, b]) => ({ [a]: of(b) })),
     ...pairs.filter(([a, b]) => a < b).map(([a, b]) => ({ [a]: of(b), [b]: of(a) })),

@@ -9,7 +9,7 @@ export interface WorkedOptions {
 }
 
 /** The units that are asked for. */
-export function unitsOf(options: WorkedOptions): UnitSystem {
+export function unitsAsked(options: WorkedOptions): UnitSystem {
   guardFields('options', options, ['units']);
   return systemOr('options.units', options.units);
 }

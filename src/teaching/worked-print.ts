@@ -1,5 +1,6 @@
 import { guardLayout } from '../judging/internal.js';
 import { equation } from './card-typeset.js';
+import { inGreek } from './greek.js';
 import { type Typesetter, typeset } from './layout-of-formula.js';
 import { workedFormulaLayout } from './layouts.js';
 import { inMath, mathml } from './mathml.js';
@@ -28,21 +29,24 @@ export function workedText(working: WorkedFormula): string {
   const own = where.filter((line) => /^\w+\(/.test(line));
   return [
     title,
-    ...legend.map((letter) => `  ${letter.symbol} = ${givenText(letter)}   ${letter.meaning}`),
+    ...legend.map(
+      (letter) => `  ${inGreek(letter.symbol)} = ${givenText(letter)}   ${letter.meaning}`,
+    ),
     ...constants.map(({ written, gives }) => `  ${written} = ${gives.text}`),
-    ...own.map((line) => `  ${onPaper(line)}`),
+    ...own.map((line) => `  ${inGreek(onPaper(line))}`),
     ...(inRadians ? [RADIANS] : []),
-    ...steps.flatMap(({ symbol, symbolic, typed, gives, isTabled }) => {
-      const indent = ' '.repeat(symbol.length);
-      if (isTabled && symbolic === typed) return [`${symbol} = ${gives.text}, from a table`];
+    ...steps.flatMap(({ symbol, meaning, symbolic, typed, gives }) => {
+      const letter = inGreek(symbol);
+      const indent = ' '.repeat(letter.length);
+      const says = meaning === undefined ? '' : `   ${meaning}`;
       return [
-        `${symbol} = ${symbolic}`,
+        `${letter} = ${inGreek(symbolic)}${says}`,
         ...(typed === symbolic || typed === gives.text ? [] : [`${indent} = ${typed}`]),
-        `${indent} = ${gives.text}`,
+        ...(symbolic === gives.text ? [] : [`${indent} = ${gives.text}`]),
       ];
     }),
     ...(converted
-      ? [`${' '.repeat(working.asks.symbol.length)} = ${convertedText(converted)}`]
+      ? [`${' '.repeat(inGreek(working.asks.symbol).length)} = ${convertedText(converted)}`]
       : []),
     `Source: ${source}`,
     '',
@@ -71,6 +75,9 @@ export function workedMarkdown(working: WorkedFormula): string {
     ...legend.map(
       (letter) =>
         `- $${typeset(letter.symbol, letters, tex)}$ = ${givenText(letter).replaceAll('*', '×')}: ${letter.meaning}`,
+    ),
+    ...steps.flatMap(({ symbol, meaning }) =>
+      meaning === undefined ? [] : [`- $${typeset(symbol, letters, tex)}$: ${meaning}`],
     ),
     '',
     ...(inRadians ? [RADIANS, ''] : []),

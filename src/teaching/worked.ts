@@ -16,7 +16,7 @@ import { forPeople, printedQuantity } from './printed.js';
 import { toDigits } from './rounding.js';
 import { readIn, readingOf, resultUnit } from './shop-values.js';
 import { plainText } from './unfold.js';
-import { unitsOf, type WorkedOptions } from './worked-options.js';
+import { unitsAsked, type WorkedOptions } from './worked-options.js';
 import type { WorkedConstant, WorkedFormula, WorkedLetter, WorkedStep } from './worked-types.js';
 import { type Exponents, sizeOf, workingUnitName } from './working-units.js';
 
@@ -59,7 +59,7 @@ export function worked(
   options: WorkedOptions = {},
 ): WorkedFormula {
   const card = cardNamed(name);
-  const units = unitsOf(options);
+  const units = unitsAsked(options);
   const value = resultOf(card, values);
   for (const digits of TRIES) {
     const attempt = attemptAt(name, card, values, units, value, digits);
@@ -161,8 +161,10 @@ function attemptAt(
     const typed = sparse(plainText(node, withoutUnits(numbers)));
     scope.set(symbol, result);
     numbers.set(symbol, { value: result, unit: workingUnitName(units, exponents) });
+    const meaning = card.defines[symbol]?.meaning;
     return {
       symbol,
+      ...(meaning !== undefined && { meaning }),
       symbolic,
       substituted,
       typed,
