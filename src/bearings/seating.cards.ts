@@ -39,7 +39,7 @@ export const seatingCards = {
   hoopStrain: card({
     of: shellNip,
     name: 'hoop strain of a crushed shell',
-    gives: { symbol: 'hoopStrain', meaning: 'strain along the back', dimension: 'ratio' },
+    gives: { symbol: 'epsilon_t', meaning: 'strain along the back', dimension: 'ratio' },
     letters: { D_h, h },
     call: ({ D_h, h }) => [{ housingBore: D_h, crush: h, back }],
     read: ({ hoopStrain }) => hoopStrain,
@@ -49,7 +49,7 @@ export const seatingCards = {
   hoopStress: card({
     of: shellNip,
     name: 'hoop stress of a crushed shell',
-    gives: { symbol: 'hoopStress', meaning: 'stress along the back', dimension: 'pressure' },
+    gives: { symbol: 'sigma_t', meaning: 'stress along the back', dimension: 'pressure' },
     letters: { D_h, h, E },
     call: ({ D_h, h, E }) => [{ housingBore: D_h, crush: h, elasticity: E, back }],
     read: ({ hoopStress }) => hoopStress,

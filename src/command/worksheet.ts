@@ -113,6 +113,7 @@ function checkedLine(
     );
   }
   const checked = check(problem, answer);
-  const hint = 'hint' in checked && checked.hint !== undefined ? ` ${checked.hint}` : '';
-  return `${number}: ${checked.outcome}.${hint}\n`;
+  const taken = checked.takenAs === undefined ? '' : `, taken as ${checked.takenAs}`;
+  const hint = 'hint' in checked ? ` ${checked.hint}` : '';
+  return `${number}: ${checked.outcome}${taken}.${hint}\n`;
 }

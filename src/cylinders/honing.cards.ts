@@ -22,7 +22,7 @@ export const honingCards = {
     letters: {
       f: {
         field: 'strokeRate',
-        meaning: 'double strokes, down and up, in a unit of time',
+        meaning: 'rate of double strokes, down and up',
         domain: honeStrokeRate,
         usual: [0.3, 2],
       },
@@ -36,7 +36,7 @@ export const honingCards = {
     name: 'strokes of a hone for a crosshatch',
     gives: {
       symbol: 'f',
-      meaning: 'double strokes, down and up, in a unit of time',
+      meaning: 'rate of double strokes, down and up',
       dimension: 'rate',
     },
     letters: {

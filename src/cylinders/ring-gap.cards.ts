@@ -1,4 +1,4 @@
-import { card, diameter, everyStep } from '../judging/internal.js';
+import { card, defined, diameter, everyStep } from '../judging/internal.js';
 import { type Length, metre, mm, thou } from '../quantities/index.js';
 import { ringGap } from './domains.js';
 import { ringFilingNeeded } from './ring-filing.js';
@@ -111,7 +111,7 @@ export const ringGapCards = {
       { gap: g_0, measuredIn: D_0, smallestBore: D, limits: { min: g_min } },
     ],
     read: (filing) => (filing.work === 'file' ? filing.remove.min : undefined),
-    where: ['g = g_0 + pi * (D - D_0)'],
+    where: [defined('g = g_0 + pi * (D - D_0)', 'ring gap in that bore')],
     expression: 'g_min - g',
     refuses: { [ANOTHER]: { with: { D: 0.08 }, names: 'smallestBore' } },
     example: { g_min: mm(0.3), g_0: mm(0.15), D_0: mm(75), D: mm(75.01) },

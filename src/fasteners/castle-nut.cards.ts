@@ -1,4 +1,4 @@
-import { card, everyStep } from '../judging/internal.js';
+import { card, defined, everyStep } from '../judging/internal.js';
 import { inch, lbfFoot, mm, newtonMetre, ratio } from '../quantities/index.js';
 import { boltDiameter as d, K, pitch, SPRINGS, stiffnesses, torque } from './card-letters.js';
 import { nextSlot } from './castle-nut.js';
@@ -15,7 +15,11 @@ const slotted = {
   P: { ...pitch, made: { metric: [mm(1.25)], inch: [inch(1 / 24)] } },
   ...stiffnesses,
 } as const;
-const TOGETHER = 'stiffness = k_b * k_m / (k_b + k_m)';
+const TOGETHER = defined(
+  'k = k_b * k_m / (k_b + k_m)',
+  'stiffness of bolt and clamped parts together',
+  'stiffness',
+);
 
 /** Formulas of a castle nut. */
 export const castleNutCards = {
@@ -37,7 +41,7 @@ export const castleNutCards = {
     ],
     read: ({ preloadGain }) => preloadGain.max,
     where: [TOGETHER],
-    expression: 'a / (1 rad) / (2 * pi) * P * stiffness',
+    expression: 'a / (1 rad) / (2 * pi) * P * k',
     source: SPRINGS,
   }),
   torqueAtSlot: card({
@@ -69,8 +73,11 @@ export const castleNutCards = {
       },
     ],
     read: ({ torque }) => torque.max,
-    where: [TOGETHER, 'preloadGain = a / (1 rad) / (2 * pi) * P * stiffness'],
-    expression: 'T + K * d * preloadGain',
+    where: [
+      TOGETHER,
+      defined('G = a / (1 rad) / (2 * pi) * P * k', 'preload gained', 'preloadGain'),
+    ],
+    expression: 'T + K * d * G',
     source: SPRINGS,
   }),
 };

@@ -1,4 +1,4 @@
-import { card } from '../judging/internal.js';
+import { card, defined } from '../judging/internal.js';
 import { ofGreyIron } from '../measuring/internal.js';
 import { newton } from '../quantities/index.js';
 import { E, preload as F, pitch, SPRINGS, stiffnesses } from './card-letters.js';
@@ -17,7 +17,7 @@ const loaded = {
   },
   ...stiffnesses,
 } as const;
-const SHARE = 'share = k_b / (k_b + k_m)';
+const SHARE = defined('C = k_b / (k_b + k_m)', 'share of the pull on the bolt', 'share');
 const JOINT = "Shigley's Mechanical Engineering Design, 9th ed., Eq. 8-24 to 8-30";
 
 /** Formulas of bolts as springs. */
@@ -54,9 +54,8 @@ export const jointCards = {
       },
     },
     call: ({ d, D, L, E }) => [{ hole: d, face: D, layers: [{ thickness: L, elasticity: E }] }],
-    where: ['depth = L / sqrt(3)'],
-    expression:
-      'pi * E * d / sqrt(3) / (2 * log((depth + D - d) * (D + d) / ((depth + D + d) * (D - d))))',
+    where: [defined('h = L / sqrt(3)', 'depth of the cones of pressure', 'depth')],
+    expression: 'pi * E * d / sqrt(3) / (2 * log((h + D - d) * (D + d) / ((h + D + d) * (D - d))))',
     refuses: { 'the face is not wider than the hole': { with: { D: 0.01 }, names: 'face' } },
     source: "Shigley's Mechanical Engineering Design, 9th ed., Eq. 8-20",
   }),
@@ -79,7 +78,7 @@ export const jointCards = {
     letters: loaded,
     read: ({ boltLoad }) => boltLoad.max,
     where: [SHARE],
-    expression: 'F + share * P',
+    expression: 'F + C * P',
     source: JOINT,
   }),
   clampLeft: card({
@@ -89,7 +88,7 @@ export const jointCards = {
     letters: loaded,
     read: ({ clampLeft }) => clampLeft.min,
     where: [SHARE],
-    expression: 'F - (1 - share) * P',
+    expression: 'F - (1 - C) * P',
     source: JOINT,
   }),
   opensAt: card({
@@ -106,13 +105,13 @@ export const jointCards = {
     ],
     read: ({ opensAt }) => opensAt.min,
     where: [SHARE],
-    expression: 'F / (1 - share)',
+    expression: 'F / (1 - C)',
     source: JOINT,
   }),
   turnOfNut: card({
     of: turnOfNut,
     name: 'turn of a nut from snug',
-    gives: { symbol: 'a', meaning: 'turn', dimension: 'angle' },
+    gives: { symbol: 'a', meaning: 'turn of the nut from snug', dimension: 'angle' },
     letters: {
       F,
       F_0: { field: 'snug', meaning: 'preload at snug', domain: snugLoad, usual: [1000, 4000] },

@@ -1,4 +1,4 @@
-import { card } from '../judging/internal.js';
+import { card, defined } from '../judging/internal.js';
 import { metre, ratio } from '../quantities/index.js';
 import { boltDiameter, preload as F, pitch } from './card-letters.js';
 import { bearingFace, screwFriction } from './domains.js';
@@ -48,13 +48,13 @@ export const screwTorqueCards = {
     ],
     read: ({ torque }) => torque.max,
     where: [
-      'f = 0.649519052838329',
-      'a = 0.5235987755982988',
-      'dm = d - f * P',
-      'slope = P / (pi * dm)',
+      defined('f = 3 * sqrt(3) / 8', 'outside less pitch diameter, over the pitch'),
+      defined('a = pi / 6', 'half of the angle of the thread, in radians'),
+      defined('d_m = d - f * P', 'pitch diameter', 'dm'),
+      defined('s = P / (pi * d_m)', 'slope of the thread', 'slope'),
     ],
     tabled: ['f', 'a'],
-    expression: 'F * (dm / 2 * (slope + m_t / cos(a)) / (1 - m_t * slope / cos(a)) + m_f * D / 2)',
+    expression: 'F * (d_m / 2 * (s + m_t / cos(a)) / (1 - m_t * s / cos(a)) + m_f * D / 2)',
     refuses: {
       'the pitch is too coarse for the diameter': {
         with: { d: 0.006, P: 0.002 },

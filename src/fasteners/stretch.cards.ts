@@ -1,4 +1,4 @@
-import { card } from '../judging/internal.js';
+import { card, defined } from '../judging/internal.js';
 import { type Force, newton } from '../quantities/index.js';
 import { E, preload as F, SPRINGS } from './card-letters.js';
 import { gripLength, threadDiameter } from './domains.js';
@@ -29,7 +29,11 @@ const lengths = {
   D_2: thread.diameter,
   E,
 } as const;
-const SLENDER = 'slenderness = L_1 / (pi / 4 * D_1^2) + L_2 / (pi / 4 * D_2^2)';
+const SLENDER = defined(
+  'S = L_1 / (pi / 4 * D_1^2) + L_2 / (pi / 4 * D_2^2)',
+  'sum of the lengths, each over its area',
+  'slenderness',
+);
 type Lengths = {
   readonly [K in keyof typeof lengths]: ReturnType<(typeof lengths)[K]['domain']>;
 };
@@ -55,7 +59,7 @@ export const stretchCards = {
     call: ({ F, ...given }) => pulled(given, F),
     read: ({ stretch }) => stretch,
     where: [SLENDER],
-    expression: 'F / E * slenderness',
+    expression: 'F / E * S',
     source: SPRINGS,
   }),
   boltStiffness: card({
@@ -66,7 +70,7 @@ export const stretchCards = {
     call: (given) => pulled(given, newton(10_000)),
     read: ({ stiffness }) => stiffness,
     where: [SLENDER],
-    expression: 'E / slenderness',
+    expression: 'E / S',
     source: "Shigley's Mechanical Engineering Design, 9th ed., Eq. 8-17",
   }),
   permanentStretch: card({

@@ -1,4 +1,4 @@
-import { card } from '../judging/internal.js';
+import { card, defined } from '../judging/internal.js';
 import { inch, mm, type UnitSystem } from '../quantities/index.js';
 import { threadDiameter, threadPitch } from './domains.js';
 import { threadAreas } from './thread-areas.js';
@@ -54,9 +54,9 @@ const isUnified = threadOf('unified');
 const refuses = {
   'the pitch is too coarse for the diameter': { with: { d: 0.005, P: 0.002 }, names: 'pitch' },
 };
-const F = 'f = 0.649519052838329';
-const R = 'r = 1.2268693220279547';
-const R_UNIFIED = 'r = 1.299038105676658';
+const F = defined('f = 3 * sqrt(3) / 8', 'outside less pitch diameter, over the pitch');
+const R = defined('r = 17 * sqrt(3) / 24', 'outside less root diameter, over the pitch');
+const R_UNIFIED = defined('r = 3 * sqrt(3) / 4', 'outside less root diameter, over the pitch');
 const example = { d: mm(12), P: mm(1.75) };
 /** 3/8-16 UNC. */
 const exampleUnified = { d: inch(3 / 8), P: inch(1 / 16) };

@@ -1,4 +1,4 @@
-import { card, diameter } from '../judging/internal.js';
+import { card, defined, diameter } from '../judging/internal.js';
 import { elasticModulus, ofGreyIron, ofSteel } from '../measuring/internal.js';
 import type { Quantity } from '../quantities/index.js';
 import { boreAfterPressing } from './bushing.js';
@@ -80,11 +80,11 @@ const call = ({ D_b, b, d, D, E_b, n_b, E_h, n_h }: Values) =>
     },
   ] as const;
 const where = [
-  'diametralInterference = D_b - d',
-  'ofHousing = ((D^2 + d^2) / (D^2 - d^2) + n_h) / E_h',
-  'ofBushing = ((d^2 + b^2) / (d^2 - b^2) - n_b) / E_b',
-  'pressure = diametralInterference / (d * (ofHousing + ofBushing))',
-  'closing = 2 * pressure * d^2 * b / (E_b * (d^2 - b^2))',
+  defined('i = D_b - d', 'interference, in diameter', 'diametralInterference'),
+  defined('C_h = ((D^2 + d^2) / (D^2 - d^2) + n_h) / E_h', 'give of the housing', 'ofHousing'),
+  defined('C_b = ((d^2 + b^2) / (d^2 - b^2) - n_b) / E_b', 'give of the bushing', 'ofBushing'),
+  defined('p = i / (d * (C_h + C_b))', 'pressure at the fit', 'pressure'),
+  defined('delta = 2 * p * d^2 * b / (E_b * (d^2 - b^2))', 'how much the bore closes', 'closing'),
 ];
 
 /** The formula of a bushing that is pressed in. */
@@ -97,7 +97,7 @@ export const bushingCards = {
     call,
     read: ({ bore }) => bore,
     where,
-    expression: 'b - closing',
+    expression: 'b - delta',
     refuses: {
       'the interference is more than a twentieth of the diameter': {
         with: { D_b: 0.028 },

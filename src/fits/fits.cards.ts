@@ -1,4 +1,4 @@
-import { card, diameter } from '../judging/internal.js';
+import { card, defined, diameter } from '../judging/internal.js';
 import { elasticModulus, ofGreyIron, ofSteel } from '../measuring/internal.js';
 import type { Quantity } from '../quantities/index.js';
 import { boreThrough, engagement, frictionInFit, interference, poissonRatio } from './domains.js';
@@ -62,10 +62,14 @@ const n_s = {
   meaning: "Poisson's ratio of the shaft",
   ...ofShaft.narrowing,
 } as const;
-const OF_HUB = 'ofHub = ((D^2 + d^2) / (D^2 - d^2) + n_h) / E_h';
-const OF_SHAFT = 'ofShaft = ((d^2 + b^2) / (d^2 - b^2) - n_s) / E_s';
-const PRESSURE = 'pressure = i / (d * (ofHub + ofShaft))';
-const AXIAL = 'axialForce = f * pressure * pi * d * L';
+const OF_HUB = defined('C_h = ((D^2 + d^2) / (D^2 - d^2) + n_h) / E_h', 'give of the hub', 'ofHub');
+const OF_SHAFT = defined(
+  'C_s = ((d^2 + b^2) / (d^2 - b^2) - n_s) / E_s',
+  'give of the shaft',
+  'ofShaft',
+);
+const PRESSURE = defined('p = i / (d * (C_h + C_s))', 'pressure at the fit', 'pressure');
+const AXIAL = defined('F = f * p * pi * d * L', 'force along the axis', 'axialForce');
 const where = [OF_HUB, OF_SHAFT];
 const withPressure = [OF_HUB, OF_SHAFT, PRESSURE];
 const OUTSIDE = { with: { D: 0.019, d: 0.02 }, names: 'hub.outside' } as const;
@@ -112,7 +116,7 @@ export const fitCards = {
     letters,
     call: (values) => [partsOf(values)],
     where,
-    expression: 'i / (d * (ofHub + ofShaft))',
+    expression: 'i / (d * (C_h + C_s))',
     refuses,
     source,
   }),
@@ -124,7 +128,7 @@ export const fitCards = {
     call: (values) => [partsOf(values)],
     read: ({ pressure }) => pressure.max,
     where: where,
-    expression: 'i / (d * (ofHub + ofShaft))',
+    expression: 'i / (d * (C_h + C_s))',
     refuses,
     source,
   }),
@@ -132,7 +136,7 @@ export const fitCards = {
     of: pressFit,
     name: 'hoop stress of a hub at its bore',
     gives: {
-      symbol: 'sigma',
+      symbol: 'sigma_t',
       meaning: 'hoop stress at the bore of the hub',
       dimension: 'pressure',
     },
@@ -140,25 +144,25 @@ export const fitCards = {
     call: (values) => [partsOf(values)],
     read: ({ hubBore }) => hubBore.hoop,
     where: withPressure,
-    expression: 'pressure * (D^2 + d^2) / (D^2 - d^2)',
+    expression: 'p * (D^2 + d^2) / (D^2 - d^2)',
     source,
   }),
   hubBoreRadial: card({
     of: pressFit,
     name: 'radial stress of a hub at its bore',
-    gives: { symbol: 'sigma', meaning: 'radial stress', dimension: 'pressure' },
+    gives: { symbol: 'sigma_r', meaning: 'radial stress', dimension: 'pressure' },
     letters: letters,
     call: (values) => [partsOf(values)],
     read: ({ hubBore }) => hubBore.radial,
     where: withPressure,
-    expression: '-pressure',
+    expression: '-p',
     source,
   }),
   hubBoreEquivalent: card({
     of: pressFit,
     name: 'equivalent stress of a hub at its bore',
     gives: {
-      symbol: 'sigma',
+      symbol: 'sigma_e',
       meaning: 'equivalent stress, hoop less radial',
       dimension: 'pressure',
     },
@@ -166,14 +170,14 @@ export const fitCards = {
     call: (values) => [partsOf(values)],
     read: ({ hubBore }) => hubBore.equivalent,
     where: withPressure,
-    expression: 'pressure * 2 * D^2 / (D^2 - d^2)',
+    expression: 'p * 2 * D^2 / (D^2 - d^2)',
     source,
   }),
   hubOutsideHoop: card({
     of: pressFit,
     name: 'hoop stress of a hub at its outside',
     gives: {
-      symbol: 'sigma',
+      symbol: 'sigma_t',
       meaning: 'hoop stress at the outside of the hub',
       dimension: 'pressure',
     },
@@ -181,14 +185,14 @@ export const fitCards = {
     call: (values) => [partsOf(values)],
     read: ({ hubOutside }) => hubOutside.hoop,
     where: withPressure,
-    expression: 'pressure * 2 * d^2 / (D^2 - d^2)',
+    expression: 'p * 2 * d^2 / (D^2 - d^2)',
     source,
   }),
   shaftSurfaceHoop: card({
     of: pressFit,
     name: 'hoop stress of a shaft at its surface',
     gives: {
-      symbol: 'sigma',
+      symbol: 'sigma_t',
       meaning: 'hoop stress at the surface of the shaft',
       dimension: 'pressure',
     },
@@ -196,14 +200,14 @@ export const fitCards = {
     call: (values) => [partsOf(values)],
     read: ({ shaftSurface }) => shaftSurface.hoop,
     where: withPressure,
-    expression: '-pressure * (d^2 + b^2) / (d^2 - b^2)',
+    expression: '-p * (d^2 + b^2) / (d^2 - b^2)',
     source,
   }),
   shaftBoreHoop: card({
     of: pressFit,
     name: 'hoop stress of a shaft at its bore',
     gives: {
-      symbol: 'sigma',
+      symbol: 'sigma_t',
       meaning: 'hoop stress at the bore of the shaft',
       dimension: 'pressure',
     },
@@ -211,7 +215,7 @@ export const fitCards = {
     call: (values) => [partsOf(values)],
     read: ({ shaftBore }) => shaftBore?.hoop,
     where: withPressure,
-    expression: '-pressure * 2 * d^2 / (d^2 - b^2)',
+    expression: '-p * 2 * d^2 / (d^2 - b^2)',
     source,
   }),
   axialForce: card({
@@ -222,7 +226,7 @@ export const fitCards = {
     call: ({ L, f, ...values }) => [{ ...partsOf(values), length: L, friction: f }],
     read: ({ held }) => held?.axialForce.max,
     where: withPressure,
-    expression: 'f * pressure * pi * d * L',
+    expression: 'f * p * pi * d * L',
     source,
   }),
   torqueHeld: card({
@@ -233,7 +237,7 @@ export const fitCards = {
     call: ({ L, f, ...values }) => [{ ...partsOf(values), length: L, friction: f }],
     read: ({ held }) => held?.torque.max,
     where: [OF_HUB, OF_SHAFT, PRESSURE, AXIAL],
-    expression: 'axialForce * d / 2',
+    expression: 'F * d / 2',
     source,
   }),
 };

@@ -1,4 +1,4 @@
-import { card, diameter, everyStep } from '../judging/internal.js';
+import { card, defined, diameter, everyStep } from '../judging/internal.js';
 import { linearExpansion } from '../measuring/internal.js';
 import { celsius, mm, ppmPerKelvin, type ThermalExpansion, thou } from '../quantities/index.js';
 import { fittingTemperature, handlingRoom, interference } from './domains.js';
@@ -76,8 +76,14 @@ export const shrinkTemperatureCards = {
       },
     ],
     read: ({ hubTemperature }) => hubTemperature.max,
-    where: ['shaftSize = (d + i) * (1 + a_s * (T_s - T_0))'],
-    expression: 'T_0 + (shaftSize + g - d) / (a_h * d)',
+    where: [
+      defined(
+        'd_s = (d + i) * (1 + a_s * (T_s - T_0))',
+        'diameter of the shaft at its temperature',
+        'shaftSize',
+      ),
+    ],
+    expression: 'T_0 + (d_s + g - d) / (a_h * d)',
     refuses: {
       'the interference is more than a twentieth of the diameter': {
         with: { i: 0.003, d: 0.02 },

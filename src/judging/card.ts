@@ -47,6 +47,26 @@ export const everyStep = (
     unit(Number((least + i * step).toPrecision(12))),
   );
 
+/** What a definition of a formula defines. */
+export interface CardDefined {
+  /** What the letter stands for, in the trade's words. */
+  readonly meaning: string;
+  /** What the documentation calls it; without this, as the formula does. */
+  readonly written?: string;
+}
+
+/** A definition of a formula, and what it defines. */
+interface Definition extends CardDefined {
+  readonly line: string;
+}
+
+/** A definition: its line in mathjs syntax, what its letter stands for, and what the documentation calls that. */
+export const defined = (line: string, meaning: string, written?: string): Definition => ({
+  line,
+  meaning,
+  ...(written !== undefined && { written }),
+});
+
 /** A call that the function refuses. */
 export interface CardRefusal {
   /** Values of letters that bring it about, in SI; the others are usual ones. */
@@ -70,6 +90,8 @@ export interface WrittenCard {
   readonly letters: Readonly<Record<string, CardLetter>>;
   /** Definitions used in the formula, in mathjs syntax, each on its own. */
   readonly where: readonly string[];
+  /** What they define, by its letter; functions are not among them. */
+  readonly defines: Readonly<Record<string, CardDefined>>;
   /** Those of them that hold numbers out of a table, by the letter they define. */
   readonly tabled: readonly string[];
   /** The formula, in mathjs syntax. */
@@ -92,7 +114,16 @@ export interface WrittenCard {
 
 type AnyFunction = (...args: never[]) => unknown;
 type Letters = WrittenCard['letters'];
-type Derived = 'of' | 'letters' | 'where' | 'tabled' | 'refuses' | 'example' | 'call' | 'read';
+type Derived =
+  | 'of'
+  | 'letters'
+  | 'where'
+  | 'defines'
+  | 'tabled'
+  | 'refuses'
+  | 'example'
+  | 'call'
+  | 'read';
 
 /** A value for each letter, of the dimension of its domain. */
 type ValuesOf<L extends Letters> = {
@@ -102,9 +133,11 @@ type ValuesOf<L extends Letters> = {
 /** What is written on a card; the rest follows from it. */
 interface CardText<F extends AnyFunction, L extends Letters>
   extends Omit<WrittenCard, Derived>,
-    Partial<Pick<WrittenCard, 'where' | 'tabled' | 'refuses'>> {
+    Partial<Pick<WrittenCard, 'tabled' | 'refuses'>> {
   readonly of: F;
   readonly letters: L;
+  /** Definitions used in the formula; a function is its line alone. */
+  readonly where?: readonly (string | Definition)[];
   readonly example?: ValuesOf<L>;
   /** The arguments of a call. Without it they are one object with a field for each letter. */
   readonly call?: (letters: ValuesOf<L>) => Readonly<Parameters<F>>;
@@ -114,12 +147,19 @@ interface CardText<F extends AnyFunction, L extends Letters>
 
 /** Makes a card. */
 export function card<F extends AnyFunction, L extends Letters>(text: CardText<F, L>): WrittenCard {
-  const { letters, call, read } = text;
+  const { letters, call, read, where = [] } = text;
   return Object.freeze({
-    where: [],
     tabled: [],
     refuses: {},
     ...text,
+    where: where.map((each) => (typeof each === 'string' ? each : each.line)),
+    defines: Object.fromEntries(
+      where.flatMap((each) => {
+        if (typeof each === 'string') return [];
+        const { line, ...what } = each;
+        return [[line.slice(0, line.indexOf(' ')), what]];
+      }),
+    ),
     call: (values: Readonly<Record<string, number>>) =>
       call?.(values as ValuesOf<L>) ?? [fieldsOf(letters, values)],
     read: (result: unknown) => (read ? read(result as ReturnType<F>) : (result as number)),

@@ -2,10 +2,12 @@
 export { describeBasis, guardBasis } from './basis.js';
 export {
   type AnyDomain,
+  type CardDefined,
   type CardLetter,
   type CardRefusal,
   type CardResult,
   card,
+  defined,
   everyStep,
   type WrittenCard,
 } from './card.js';

@@ -6,7 +6,7 @@ export const sagittaCards = {
   radiusFromSagitta: card({
     of: radiusFromSagitta,
     name: 'radius of an arc from its chord and sagitta',
-    gives: { symbol: 'R', meaning: 'radius', dimension: 'length' },
+    gives: { symbol: 'R', meaning: 'radius of the arc', dimension: 'length' },
     letters: {
       c: { field: 'chord', meaning: 'chord', domain: chordOfArc, usual: [0.004, 0.04] },
       s: {

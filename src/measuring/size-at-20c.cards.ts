@@ -26,7 +26,7 @@ export const sizeAt20CCards = {
   sizeAt20C: card({
     of: sizeAt20C,
     name: 'size at 20 °C',
-    gives: { symbol: 'D_20', meaning: 'size at 20 °C', dimension: 'length' },
+    gives: { symbol: 'D_20', meaning: 'size at 20 °C (68 °F)', dimension: 'length' },
     letters: {
       D: { field: 'size', meaning: 'size as it was read', domain: diameter, usual: [0.02, 0.1] },
       a_p: {

@@ -67,7 +67,7 @@ export const stackUpCards = {
   leastStack: card({
     of: stackUp,
     name: 'least stack of two sizes',
-    gives: { symbol: 's_min', meaning: 'least stack', dimension: 'length' },
+    gives: { symbol: 's_min', meaning: 'smallest value of the stack', dimension: 'length' },
     letters: { k_1, a_1, k_2, b_2 },
     call: ({ k_1, a_1, k_2, b_2 }) => [both([up(a_1), k_1], [down(b_2), k_2]), worst],
     read: (stack) => (stack.method === 'worst case' ? stack.span.min : undefined),
@@ -78,7 +78,7 @@ export const stackUpCards = {
   mostStack: card({
     of: stackUp,
     name: 'most stack of two sizes',
-    gives: { symbol: 's_max', meaning: 'most stack', dimension: 'length' },
+    gives: { symbol: 's_max', meaning: 'largest value of the stack', dimension: 'length' },
     letters: { k_1, b_1, k_2, a_2 },
     call: ({ k_1, b_1, k_2, a_2 }) => [both([down(b_1), k_1], [up(a_2), k_2]), worst],
     read: (stack) => (stack.method === 'worst case' ? stack.span.max : undefined),

@@ -1,6 +1,7 @@
 import {
   angleAround,
   card,
+  defined,
   everyStep,
   pistonStroke,
   stationAlong,
@@ -65,9 +66,9 @@ const HEIGHTS = {
   },
 } as const;
 const ARMS = [
-  'throw = s / 2',
-  'alpha = asin((h_1 - h_0) / throw)',
-  'beta = asin((h_2 - h_0) / throw)',
+  defined('r = s / 2', 'radius of the crank', 'throw'),
+  defined('alpha = asin((h_1 - h_0) / r)', 'first throw above the level, in radians'),
+  defined('beta = asin((h_2 - h_0) / r)', 'second throw above the level, in radians'),
 ] as const;
 const NOT_LEVEL = { 'a throw does not lie nearly level': { with: { h_1: 0.3 }, names: 'first' } };
 const DIPPER = {
@@ -115,9 +116,9 @@ export const assemblyCards = {
     name: 'phase error along the circle of the crankpins',
     gives: { symbol: 'x', meaning: 'phase error along the circle', dimension: 'length' },
     letters: { s: CRANK.s, ...TOPS },
-    where: ['error = (a_2 - a_1 - phi) / (1 rad)'],
+    where: [defined('e = (a_2 - a_1 - phi) / (1 rad)', 'phase error, in radians', 'error')],
     read: (found) => found.alongCircle,
-    expression: 's / 2 * error',
+    expression: 's / 2 * e',
     example: { s: mm(75), a_1: degree(14), a_2: degree(194.3), phi: degree(180) },
     source: 'definition',
   }),
@@ -156,7 +157,9 @@ export const assemblyCards = {
     name: 'clearance of a dipper, cylinder upright',
     gives: { symbol: 'c', meaning: 'clearance to the floor', dimension: 'length' },
     letters: { s: CRANK.s, d: DIPPER.d, h: FLOOR.h },
-    where: ['reach = s / 2 + d'],
+    where: [
+      defined('R = s / 2 + d', 'lowest point of the tip below the crankshaft centre', 'reach'),
+    ],
     call: (v) => [
       {
         stroke: v.s,
@@ -168,7 +171,7 @@ export const assemblyCards = {
       },
     ],
     read: ({ clearance }) => clearance.min,
-    expression: 'h - reach',
+    expression: 'h - R',
     example: { s: mm(75), d: mm(40), h: mm(85) },
     source: geometry,
   }),
@@ -178,9 +181,13 @@ export const assemblyCards = {
     gives: { symbol: 'x', meaning: 'depth in the oil', dimension: 'length' },
     letters: { ...DIPPER, ...FLOOR },
     where: [
-      'rodAngle = asin(s / 2 / l)',
-      'reach = s / 2 + d * cos(rodAngle)',
-      'clearance = h - reach',
+      defined('phi = asin(s / 2 / l)', 'lean of the rod, in radians', 'rodAngle'),
+      defined(
+        'R = s / 2 + d * cos(phi)',
+        'lowest point of the tip below the crankshaft centre',
+        'reach',
+      ),
+      defined('c = h - R', 'clearance to the floor', 'clearance'),
     ],
     call: (v) => [
       {
@@ -193,7 +200,7 @@ export const assemblyCards = {
       },
     ],
     read: ({ dip }) => dip.min,
-    expression: 'o - clearance',
+    expression: 'o - c',
     refuses: NO_ROD,
     example: { s: mm(75), l: mm(200), d: mm(40), h: mm(85), o: mm(15) },
     source: geometry,

@@ -1,4 +1,4 @@
-import { card, diameter } from '../judging/internal.js';
+import { card, defined, diameter } from '../judging/internal.js';
 import {
   type Angle,
   degree,
@@ -37,9 +37,22 @@ const pushed = {
 } as const;
 const m_b = mass('bigEndMass', 'mass of the big end of the rod', 0.2, 0.8);
 
-const CRANK_TO_ROD = 'crankToRod = theta / (1 rad) + rodAngle';
-const THRUST = 'thrust = (p * pi / 4 * D^2 - (m_p + m_s) * acceleration) / cos(rodAngle)';
-const push = [...LEAN, SWING, `acceleration = ${ACCELERATION}`, THRUST];
+const CRANK_TO_ROD = defined(
+  'beta = theta / (1 rad) + phi',
+  'angle between crank and rod, in radians',
+  'crankToRod',
+);
+const THRUST = defined(
+  'F_r = (p * pi / 4 * D^2 - (m_p + m_s) * a) / cos(phi)',
+  'force along the rod at its small end',
+  'thrust',
+);
+const push = [
+  ...LEAN,
+  SWING,
+  defined(`a = ${ACCELERATION}`, 'acceleration of the piston', 'acceleration'),
+  THRUST,
+];
 
 /** The cycle at 24 places, the first of them at the angle, below 30 degrees. */
 const around = (first: Angle, gauge: GaugePressure): BigEndEngine['gas'] =>
@@ -92,7 +105,7 @@ export const bigEndLoadCards = {
     call: (letters) => [engineOf(letters)],
     read: (loads) => atFirst(loads)?.along,
     where: [...push, CRANK_TO_ROD],
-    expression: `thrust - m_b * ${TURNING}^2 * r * cos(crankToRod)`,
+    expression: `F_r - m_b * ${TURNING}^2 * r * cos(beta)`,
     refuses: {
       'the rod cannot belong to the stroke': { with: { l: 0.03 }, names: 'rodLength' },
       'a force is more than any big end carries': {
@@ -114,7 +127,7 @@ export const bigEndLoadCards = {
     call: (letters) => [engineOf(letters)],
     read: (loads) => atFirst(loads)?.across,
     where: [...LEAN, CRANK_TO_ROD],
-    expression: `-m_b * ${TURNING}^2 * r * sin(crankToRod)`,
+    expression: `-m_b * ${TURNING}^2 * r * sin(beta)`,
     source: KHURMI,
   }),
   crankTorque: card({
@@ -125,7 +138,7 @@ export const bigEndLoadCards = {
     call: (letters) => [engineOf(letters)],
     read: (loads) => atFirst(loads)?.torque,
     where: [...push, CRANK_TO_ROD],
-    expression: 'thrust * r * sin(crankToRod)',
+    expression: 'F_r * r * sin(beta)',
     source: KHURMI,
   }),
 };

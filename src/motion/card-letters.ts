@@ -1,4 +1,4 @@
-import { angleAround, pistonStroke } from '../judging/internal.js';
+import { angleAround, defined, pistonStroke } from '../judging/internal.js';
 import { crankSpeed, rodCentres } from './domains.js';
 
 // What several cards of this room write alike.
@@ -31,9 +31,16 @@ export const theta = {
 
 /** The speed where it is multiplied with a length. */
 export const TURNING = '(omega / (1 rad))';
-export const LEAN = ['r = s / 2', 'rodAngle = asin(r / l * sin(theta))'] as const;
-export const SWING = `rodSpeed = ${TURNING} * r / l * cos(theta) / cos(rodAngle)`;
-export const ACCELERATION = `${TURNING}^2 * r * (cos(theta) - sin(theta) * tan(rodAngle)) + l * rodSpeed^2 / cos(rodAngle)`;
+export const LEAN = [
+  defined('r = s / 2', 'radius of the crank'),
+  defined('phi = asin(r / l * sin(theta))', 'lean of the rod, in radians', 'rodAngle'),
+] as const;
+export const SWING = defined(
+  `omega_r = ${TURNING} * r / l * cos(theta) / cos(phi)`,
+  'swing of the rod',
+  'rodSpeed',
+);
+export const ACCELERATION = `${TURNING}^2 * r * (cos(theta) - sin(theta) * tan(phi)) + l * omega_r^2 / cos(phi)`;
 
 /** A rod that no crank of this stroke could have. */
 export const NO_ROD = {

@@ -1,4 +1,4 @@
-import { card } from '../judging/internal.js';
+import { card, defined } from '../judging/internal.js';
 import { radianPerSecond } from '../quantities/index.js';
 import {
   ACCELERATION,
@@ -22,7 +22,7 @@ export const pistonMotionCards = {
     letters: { ...CRANK, theta },
     call: (v) => [{ stroke: v.s, rodLength: v.l, crankAngle: v.theta, speed: radianPerSecond(0) }],
     read: ({ rodAngle }) => rodAngle,
-    where: ['r = s / 2'],
+    where: [defined('r = s / 2', 'radius of the crank')],
     expression: 'asin(r / l * sin(theta)) * 1 rad',
     refuses: NO_ROD,
     source: 'geometry of the slider-crank',
@@ -35,7 +35,7 @@ export const pistonMotionCards = {
     call: (v) => [{ stroke: v.s, rodLength: v.l, crankAngle: v.theta, speed: radianPerSecond(0) }],
     read: ({ position }) => position,
     where: LEAN,
-    expression: 'r * (1 - cos(theta)) + l * (1 - cos(rodAngle))',
+    expression: 'r * (1 - cos(theta)) + l * (1 - cos(phi))',
     refuses: NO_ROD,
     source: 'geometry of the slider-crank',
   }),
@@ -46,7 +46,7 @@ export const pistonMotionCards = {
     letters: { ...CRANK, omega, theta },
     read: ({ velocity }) => velocity,
     where: LEAN,
-    expression: `${TURNING} * r * (sin(theta) + cos(theta) * tan(rodAngle))`,
+    expression: `${TURNING} * r * (sin(theta) + cos(theta) * tan(phi))`,
     refuses: NO_ROD,
     source: KHURMI,
   }),
@@ -76,7 +76,7 @@ export const pistonMotionCards = {
     letters: { ...CRANK, omega, theta },
     read: ({ rodSpeed }) => rodSpeed,
     where: LEAN,
-    expression: 'omega * r / l * cos(theta) / cos(rodAngle)',
+    expression: 'omega * r / l * cos(theta) / cos(phi)',
     refuses: NO_ROD,
     source: KHURMI,
   }),

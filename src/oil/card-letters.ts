@@ -1,3 +1,4 @@
+import { defined } from '../judging/internal.js';
 import { celsius } from '../quantities/index.js';
 import { densityTemperature, liquidDensity, liquidViscosity, oilTemperature } from './domains.js';
 import type { ViscosityLine, ViscosityPoint } from './viscosity.js';
@@ -22,9 +23,17 @@ export const LINE = [
   W,
   Y,
   V,
-  'w_1 = W(nu_1 / (1 mm^2/s))',
-  'w_2 = W(nu_2 / (1 mm^2/s))',
-  'B = (w_2 - w_1) / (log10(T_2 / (1 K)) - log10(T_1 / (1 K)))',
+  defined('w_1 = W(nu_1 / (1 mm^2/s))', 'height of the first point on the chart'),
+  defined('w_2 = W(nu_2 / (1 mm^2/s))', 'height of the second point on the chart'),
+  defined(
+    'B = (w_2 - w_1) / (log10(T_2 / (1 K)) - log10(T_1 / (1 K)))',
+    'slope of the line on the chart',
+  ),
+] as const;
+/** How an oil expands from 15 °C to the temperature wanted. */
+export const EXPANDED = [
+  defined('a = 0.6278 kg/m^3/K / rho_15', 'expansion of the oil at 15 °C, by volume'),
+  defined('x = a * (T - 288.15 K)', 'a times the rise of temperature'),
 ] as const;
 export const ON_LINE = 'V(Y(w_1 + B * (log10(T / (1 K)) - log10(T_1 / (1 K)))))';
 export const D341 = 'ASTM D341: ν in mm²/s and T in K where logarithms are taken';

@@ -1,6 +1,6 @@
-import { card } from '../judging/internal.js';
+import { card, defined } from '../judging/internal.js';
 import { celsius, gramPerCubicCm, ppmPerKelvin } from '../quantities/index.js';
-import { densityWantedAt } from './card-letters.js';
+import { densityWantedAt, EXPANDED } from './card-letters.js';
 import { apiGravity, densityAt, densityFromApiGravity } from './density.js';
 import { apiDegrees, densityTemperature, liquidDensity, liquidExpansion } from './domains.js';
 
@@ -13,7 +13,7 @@ export const densityCards = {
   densityFromApiGravity: card({
     of: densityFromApiGravity,
     name: 'density from API gravity',
-    gives: { symbol: 'rho', meaning: 'density at 60 °F', dimension: 'density' },
+    gives: { symbol: 'rho', meaning: 'density at 60 °F (15.6 °C)', dimension: 'density' },
     letters: {
       G: { field: 'gravity', meaning: 'API gravity', domain: apiDegrees, usual: [22, 34] },
     },
@@ -28,7 +28,7 @@ export const densityCards = {
     letters: {
       rho: {
         field: 'density',
-        meaning: 'density at 60 °F',
+        meaning: 'density at 60 °F (15.6 °C)',
         domain: liquidDensity,
         usual: [700, 950],
       },
@@ -47,14 +47,14 @@ export const densityCards = {
     letters: {
       rho_15: {
         field: 'density',
-        meaning: 'density at 15 °C',
+        meaning: 'density at 15 °C (59 °F)',
         domain: liquidDensity,
         usual: [860, 920],
       },
       T: densityWantedAt,
     },
     call: ({ rho_15, T }) => [{ density: rho_15, at: celsius(15), temperature: T }],
-    where: ['a = 0.6278 kg/m^3/K / rho_15', 'x = a * (T - 288.15 K)'],
+    where: EXPANDED,
     expression: 'rho_15 * exp(-x * (1 + 0.8 * x))',
     refuses: {
       'what has no expansion given is no lubricating oil': {
@@ -90,7 +90,7 @@ export const densityCards = {
         usual: [5e-4, 1.3e-3],
       },
     },
-    where: ['x = a * (T - T_0)'],
+    where: [defined('x = a * (T - T_0)', 'a times the rise of temperature')],
     expression: 'rho_0 * exp(-x * (1 + 0.8 * x))',
     refuses: {
       'the expansion given leaves no liquid': {

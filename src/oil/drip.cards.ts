@@ -50,7 +50,7 @@ export const dripCards = {
   dripFlow: card({
     of: dripFlow,
     name: 'flow of a drip',
-    gives: { symbol: 'q', meaning: 'flow', dimension: 'flow' },
+    gives: { symbol: 'q', meaning: 'flow of the drip', dimension: 'flow' },
     letters: {
       n: {
         field: 'drops',

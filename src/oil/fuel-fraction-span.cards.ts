@@ -1,4 +1,4 @@
-import { card } from '../judging/internal.js';
+import { card, defined } from '../judging/internal.js';
 import { centistokes, gramPerCubicCm } from '../quantities/index.js';
 import { DENSITIES, NOT_THINNED, R, REFUTAS, THINNED } from './card-letters.js';
 import { fuelFractionSpan } from './fuel-fraction-span.js';
@@ -13,9 +13,13 @@ export const fuelFractionSpanCards = {
     read: ({ byLaw }) => byLaw.Refutas.max,
     where: [
       R,
-      'byMass = (R(nu_o / (1 mm^2/s)) - R(nu_s / (1 mm^2/s))) / (R(nu_o / (1 mm^2/s)) - R(nu_f / (1 mm^2/s)))',
+      defined(
+        'w = (R(nu_o / (1 mm^2/s)) - R(nu_s / (1 mm^2/s))) / (R(nu_o / (1 mm^2/s)) - R(nu_f / (1 mm^2/s)))',
+        'fuel by mass',
+        'byMass',
+      ),
     ],
-    expression: 'byMass / rho_f / (byMass / rho_f + (1 - byMass) / rho_o)',
+    expression: 'w / rho_f / (w / rho_f + (1 - w) / rho_o)',
     refuses: {
       ...NOT_THINNED,
       'the sample is so thick that it cannot be that oil': { with: { nu_s: 1 }, names: 'sample' },

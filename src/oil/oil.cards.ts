@@ -2,6 +2,7 @@ import { card } from '../judging/internal.js';
 import { celsius, centistokes, gramPerCubicCm } from '../quantities/index.js';
 import {
   D341,
+  EXPANDED,
   LINE,
   lineAt,
   lineOfLetters,
@@ -22,12 +23,12 @@ const letters = {
   ...lineAt('oil.line'),
   rho_15: {
     field: 'oil.density',
-    meaning: 'density at 15 °C',
+    meaning: 'density at 15 °C (59 °F)',
     domain: liquidDensity,
     usual: [860, 920],
   },
 } as const;
-const where = [...LINE, 'a = 0.6278 kg/m^3/K / rho_15', 'x = a * (T - 288.15 K)'];
+const where = [...LINE, ...EXPANDED];
 const expression = `${ON_LINE} * rho_15 * exp(-x * (1 + 0.8 * x))`;
 const source = `${D341}; ASTM D1250 (1980) and API MPMS chapter 11.1, table 54D, lubricating oils`;
 const refuses = {

@@ -1,4 +1,4 @@
-import { card } from '../judging/internal.js';
+import { card, defined } from '../judging/internal.js';
 import { celsius, centistokes } from '../quantities/index.js';
 import { sayboltTemperature, sayboltViscosity } from './domains.js';
 import { sayboltUniversal } from './saybolt.js';
@@ -20,18 +20,29 @@ export const sayboltCards = {
       },
       T: {
         field: 'temperature',
-        meaning: 'temperature of both',
+        meaning: 'temperature of the oil',
         domain: sayboltTemperature,
         usual: [311, 372],
       },
     },
     call: ({ nu, T }) => [nu, T],
     where: [
-      `divisor = (3930.2 + 262.7 * ${NU} + 23.97 * (${NU})^2 + 1.646 * (${NU})^3) * 1e-5`,
-      `secondsAt100F = 4.6324 * ${NU} + (1 + 0.03264 * ${NU}) / divisor`,
-      'f = 1 + 0.000061 * (T / (1 K) * 1.8 - 459.67 - 100)',
+      defined(
+        `q = (3930.2 + 262.7 * ${NU} + 23.97 * (${NU})^2 + 1.646 * (${NU})^3) * 1e-5`,
+        'number to divide by, by the standard',
+        'divisor',
+      ),
+      defined(
+        `t_100 = 4.6324 * ${NU} + (1 + 0.03264 * ${NU}) / q`,
+        'Saybolt Universal seconds at 100 °F',
+        'secondsAt100F',
+      ),
+      defined(
+        'f = 1 + 0.000061 * (T / (1 K) * 1.8 - 459.67 - 100)',
+        'factor for another temperature',
+      ),
     ],
-    expression: 'secondsAt100F * f * 1 s',
+    expression: 't_100 * f * 1 s',
     example: { nu: centistokes(32), T: celsius(40) },
     source: 'ASTM D2161: ν in mm²/s, temperature in °F in the factor',
   }),

@@ -22,7 +22,7 @@ const V_d = {
   field: 'log[0].drained',
   meaning: 'mixture drained',
   domain: pouredVolume,
-  usual: [0, 4e-4],
+  usual: [1e-4, 4e-4],
 } as const;
 const DRAINED = {
   'more is drained than there is': { with: { V_d: 0.05 }, names: 'log[0].drained' },
@@ -54,15 +54,19 @@ export const sumpLogCards = {
   }),
   levelRisen: card({
     of: sumpLog,
-    name: 'rise of the level when oil is added',
-    gives: { symbol: 'h', meaning: 'rise of the level, as a volume', dimension: 'volume' },
+    name: 'volume above the clean mark when oil is added',
+    gives: {
+      symbol: 'V_m',
+      meaning: 'volume above the mark where the clean oil stood',
+      dimension: 'volume',
+    },
     letters: {
       V_1,
       V_a: {
         field: 'log[0].added',
         meaning: 'oil added',
         domain: pouredVolume,
-        usual: [5e-5, 4e-4],
+        usual: [5e-5, 3e-4],
       },
     },
     call: (v) => [{ oil: mL(900), fuel: v.V_1, leak: dry, log: [{ added: v.V_a }] }],

@@ -1,4 +1,4 @@
-import { card, everyStep } from '../judging/internal.js';
+import { card, defined, everyStep } from '../judging/internal.js';
 import { hour, litre, mL, mLPerHour, percentByVolume, perHour } from '../quantities/index.js';
 import {
   dilutionLimit,
@@ -50,17 +50,26 @@ const limit = (least: number, most: number) =>
     usual: [least, most],
     made: everyStep(percentByVolume, 1, 5, 0.5).filter((share) => share >= least && share <= most),
   }) as const;
-const t = { field: 'time', meaning: 'time', domain: runningTime, usual: [3600, 360000] } as const;
+const t = {
+  field: 'time',
+  meaning: 'running time',
+  domain: runningTime,
+  usual: [3600, 360000],
+} as const;
 
 const fuel = { symbol: 'V_f', meaning: 'fuel in the sump', dimension: 'volume' } as const;
-const time = { symbol: 't', meaning: 'time', dimension: 'time' } as const;
+const time = {
+  symbol: 't',
+  meaning: 'running time until the limit is reached',
+  dimension: 'time',
+} as const;
 const oil = litre(1);
 const timeOf = (until: ReturnType<typeof timeToDilution>) =>
   until.reached ? until.time : undefined;
 
 const OUTRUN = 'the leak outruns the sump';
 const ALL_FUEL = 'the fuel at the start leaves hardly any oil';
-const LIMIT = 'V_f = V_o * x / (1 - x)';
+const LIMIT = defined('V_f = V_o * x / (1 - x)', 'fuel in the sump at the limit');
 
 /** Formulas of fuel in a sump. */
 export const sumpCards = {
@@ -103,8 +112,8 @@ export const sumpCards = {
     gives: { symbol: 'x', meaning: 'fuel by volume', dimension: 'volumeFraction' },
     letters: { q: flow(1e-9, 1e-7), V_o: clean(5e-4, 5e-3), V_1: atStart(2e-4), t },
     read: ({ fraction }) => fraction,
-    where: ['fuelAfter = V_1 + q * t'],
-    expression: 'fuelAfter / (V_o + fuelAfter)',
+    where: [defined('V_f = V_1 + q * t', 'fuel in the sump after the time', 'fuelAfter')],
+    expression: 'V_f / (V_o + V_f)',
     refuses: {
       [OUTRUN]: { with: { q: 1e-4 }, names: 'leak' },
       [ALL_FUEL]: { with: { V_o: 5e-4, V_1: 0.1 }, names: 'fuel' },

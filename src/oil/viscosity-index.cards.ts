@@ -1,4 +1,4 @@
-import { card } from '../judging/internal.js';
+import { card, defined } from '../judging/internal.js';
 import { liquidViscosity } from './domains.js';
 import { viscosityIndex } from './viscosity-index.js';
 
@@ -14,14 +14,14 @@ const gives = {
 const at40 = (least: number, most: number) =>
   ({
     field: 'at40C',
-    meaning: 'kinematic viscosity at 40 °C',
+    meaning: 'kinematic viscosity at 40 °C (104 °F)',
     domain: liquidViscosity,
     usual: [least, most],
   }) as const;
 const at100 = (least: number, most: number) =>
   ({
     field: 'at100C',
-    meaning: 'kinematic viscosity at 100 °C',
+    meaning: 'kinematic viscosity at 100 °C (212 °F)',
     domain: liquidViscosity,
     usual: [least, most],
   }) as const;
@@ -34,8 +34,14 @@ export const viscosityIndexCards = {
     gives,
     letters: { U: at40(9.7e-5, 1.1e-4), nu: at100(1.1e-5, 1.11e-5) },
     where: [
-      'L = 173.9 + (176.6 - 173.9) * (nu / (1 mm^2/s) - 11) / 0.1',
-      'H = 95.19 + (96.45 - 95.19) * (nu / (1 mm^2/s) - 11) / 0.1',
+      defined(
+        'L = 173.9 + (176.6 - 173.9) * (nu / (1 mm^2/s) - 11) / 0.1',
+        'viscosity at 40 °C of an oil of index 0, by the table',
+      ),
+      defined(
+        'H = 95.19 + (96.45 - 95.19) * (nu / (1 mm^2/s) - 11) / 0.1',
+        'viscosity at 40 °C of an oil of index 100, by the table',
+      ),
     ],
     tabled: ['L', 'H'],
     expression: '100 * (L - U / (1 mm^2/s)) / (L - H)',
@@ -54,8 +60,14 @@ export const viscosityIndexCards = {
     gives,
     letters: { U: at40(2e-3, 2.6e-3), nu: at100(7.2e-5, 8e-5) },
     where: [
-      'L = 0.8353 * (nu / (1 mm^2/s))^2 + 14.67 * nu / (1 mm^2/s) - 216',
-      'H = 0.1684 * (nu / (1 mm^2/s))^2 + 11.85 * nu / (1 mm^2/s) - 97',
+      defined(
+        'L = 0.8353 * (nu / (1 mm^2/s))^2 + 14.67 * nu / (1 mm^2/s) - 216',
+        'viscosity at 40 °C of an oil of index 0, by the table',
+      ),
+      defined(
+        'H = 0.1684 * (nu / (1 mm^2/s))^2 + 11.85 * nu / (1 mm^2/s) - 97',
+        'viscosity at 40 °C of an oil of index 100, by the table',
+      ),
     ],
     expression: '100 * (L - U / (1 mm^2/s)) / (L - H)',
     source: 'ASTM D2270-10(2016)',
@@ -66,8 +78,14 @@ export const viscosityIndexCards = {
     gives,
     letters: { U: at40(8e-5, 9.2e-5), nu: at100(1.1e-5, 1.11e-5) },
     where: [
-      'H = 95.19 + (96.45 - 95.19) * (nu / (1 mm^2/s) - 11) / 0.1',
-      'N = log(H / (U / (1 mm^2/s))) / log(nu / (1 mm^2/s))',
+      defined(
+        'H = 95.19 + (96.45 - 95.19) * (nu / (1 mm^2/s) - 11) / 0.1',
+        'viscosity at 40 °C of an oil of index 100, by the table',
+      ),
+      defined(
+        'N = log(H / (U / (1 mm^2/s))) / log(nu / (1 mm^2/s))',
+        'power by which the index is worked out',
+      ),
     ],
     tabled: ['H'],
     expression: '100 + (10^N - 1) / 0.00715',

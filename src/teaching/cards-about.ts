@@ -6,7 +6,7 @@ import type { CardTopic } from './formula-card.js';
  * The cards of a topic, or those that are about some words: all of the words stand in the name of the formula, in
  * what it gives, or in what goes in. Those that have them in their name come first.
  *
- * @param about - a topic such as `'bearings'`, or words such as `'ring gap'`
+ * @param about - a topic such as `'bearings'`, in the singular or in the plural, or words such as `'ring gap'`
  * @returns names of cards; none where nothing fits
  * @throws {RebuildInputError} when the words are not text
  * @example
@@ -22,7 +22,7 @@ export function cardsAbout(about: CardTopic | (string & {})): readonly CardName[
       .match(/[\p{L}\d]+/gu) ?? [];
   const words = found.filter((word) => !SMALL.has(word));
   const names = Object.keys(cards) as CardName[];
-  const ofTopic = names.filter((name) => cards[name].topic === words.join(' '));
+  const ofTopic = names.filter((name) => stems(cards[name].topic.split(' ')) === stems(words));
   if (ofTopic.length > 0) return ofTopic;
   const scored = names.map((name) => ({ name, score: scoreOf(name, words.map(stem)) }));
   return scored
@@ -40,6 +40,9 @@ const SMALL: ReadonlySet<string> = /* @__PURE__ */ new Set(
 
 /** Words may stand in the singular or in the plural. */
 const stem = (word: string) => (word.length > 3 ? word.replace(/s$/, '') : word);
+
+/** Words put together, so that `bearing` is `bearings`. */
+const stems = (words: readonly string[]) => words.map(stem).join(' ');
 
 /** How well a card fits words: not at all unless it has every one of them. */
 function scoreOf(name: CardName, words: readonly string[]): number {

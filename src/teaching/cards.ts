@@ -14,6 +14,7 @@ import { endPlayCards } from '../crankshaft/end-play.cards.js';
 import { grindPlanCards } from '../crankshaft/grind-plan.cards.js';
 import { washerCards } from '../crankshaft/washers.cards.js';
 import { borePlanCards } from '../cylinders/bore-plan.cards.js';
+import { leakDownCards } from '../cylinders/compression/leak-down.cards.js';
 import { compressionPressureCards } from '../cylinders/compression/pressure.cards.js';
 import { compressionVolumeCards } from '../cylinders/compression/volume.cards.js';
 import { honingCards } from '../cylinders/honing.cards.js';
@@ -110,6 +111,7 @@ const everyCard = Object.freeze({
     ...honingCards,
     ...compressionVolumeCards,
     ...compressionPressureCards,
+    ...leakDownCards,
   }),
   ...onTopic('fits', {
     ...fitCards,

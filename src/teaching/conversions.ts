@@ -20,7 +20,7 @@ export function toWorking(
   return { typed: plainer(`${shifted}${factor.text}`), gives: printedQuantity(result, name) };
 }
 
-/** A number in the units of the working, in a shop's unit; nothing where they are the same. */
+/** A number in the units of the working, in a shop's unit; nothing where they have one name. */
 export function toShop(
   { value }: PrintedQuantity,
   unit: Unit<Dimension>,
@@ -29,7 +29,8 @@ export function toShop(
   digits: number,
 ): WorkedConversion | undefined {
   const { add, factor } = between(unit, sizeOf(units, exponents));
-  if (add === 0 && factor.value === 1) return undefined;
+  const name = forPeople(workingUnitName(units, exponents));
+  if (add === 0 && factor.value === 1 && name === shownAs(unit)) return undefined;
   const less = add === 0 ? '' : ` - ${add}`;
   const result = toDigits(value / factor.value - add, digits);
   return { typed: `${value}${factor.back}${less}`, gives: printedQuantity(result, shownAs(unit)) };

@@ -10,6 +10,14 @@ export interface ExerciseGiven extends PrintedQuantity {
   readonly meaning: string;
 }
 
+/** A letter that the formula defines on the way. */
+export interface ExerciseDefined {
+  /** How the formula writes it. */
+  readonly symbol: string;
+  /** What it stands for, in the trade's words. */
+  readonly meaning: string;
+}
+
 /** What an exercise asks for. */
 export interface ExerciseAsk {
   /** How the formula writes it. */
@@ -30,6 +38,8 @@ export interface Exercise {
   readonly seed: number;
   /** The units that the shop reads. */
   readonly units: UnitSystem;
+  /** The units that it is told in: what is made or measured out in one system alone is told in that to every shop. */
+  readonly toldIn: UnitSystem;
   /** What the formula gives, in the trade's words. */
   readonly title: string;
   /** What it is about. */
@@ -42,6 +52,8 @@ export interface Exercise {
   readonly formula: string;
   /** Definitions that go with it. */
   readonly where: readonly string[];
+  /** What those define. */
+  readonly defines: readonly ExerciseDefined[];
   /** A number for each letter [SI]. */
   readonly values: Readonly<Record<string, number>>;
   /** The answer in the unit that is asked for, as a shop writes it down. */

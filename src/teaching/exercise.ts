@@ -1,4 +1,4 @@
-import { guardFields, guardLayout, namedFrom } from '../judging/internal.js';
+import { guardLayout, namedFrom } from '../judging/internal.js';
 import { randomBits, uniform } from '../numerics/index.js';
 import {
   type Dimension,
@@ -8,7 +8,6 @@ import {
   type UnitSystem,
   valueIn,
 } from '../quantities/index.js';
-import { guardSystem } from '../quantities/internal.js';
 import type { CardName } from './cards.js';
 import { shownAs } from './conversions.js';
 import { type CardValues, cardNamed } from './evaluate.js';
@@ -18,9 +17,17 @@ import type { FormulaCard } from './formula-card.js';
 import { exerciseLayout } from './layouts.js';
 import { printedQuantity } from './printed.js';
 import { toDigits } from './rounding.js';
-import { answerIn, asMade, readingOf, resultUnit, type ShopReading } from './shop-values.js';
+import {
+  answerIn,
+  asMade,
+  readIn,
+  readingOf,
+  resultUnit,
+  type ShopReading,
+} from './shop-values.js';
 import { mayBeOffBy, sizesAlike } from './tolerance.js';
-import { resultOf, type WorkedOptions, worked } from './worked.js';
+import { resultOf, worked } from './worked.js';
+import { unitsAsked, type WorkedOptions } from './worked-options.js';
 import type { WorkedFormula } from './worked-types.js';
 
 /**
@@ -29,19 +36,19 @@ import type { WorkedFormula } from './worked-types.js';
  *
  * @param name - name of the card
  * @param seed - which problem of the card, a whole number from 0 on [-]
- * @param options - the units that the shop reads
+ * @param options - the units that the shop reads, inches without it
  * @returns what is given, what is asked, the answer, and how far off a right answer may be
  * @throws {RebuildInputError} when a field is misspelt, there is no such card, the seed is not a whole number from 0
  * to 4 294 967 295, or the unit system is unknown
  * @example
  * ```ts
- * const { given, asks, answer } = exercise('shellWallFor', 7, { units: 'inch' });
+ * const { given, asks, answer } = exercise('shellWallFor', 7);
  * given.map(({ meaning, text }) => `${meaning}: ${text}`);
  * asks.meaning; // "wall of one undersize half shell"
  * answer.text;
  * ```
  */
-export function exercise(name: CardName, seed: number, options: WorkedOptions): Exercise {
+export function exercise(name: CardName, seed: number, options: WorkedOptions = {}): Exercise {
   const card = cardNamed(name);
   if (!Number.isInteger(seed) || seed < 0 || seed >= 2 ** 32) {
     throw new RebuildInputError({
@@ -51,9 +58,7 @@ export function exercise(name: CardName, seed: number, options: WorkedOptions): 
       hint: 'Any will do; the same seed draws the same problem.',
     });
   }
-  guardFields('options', options, ['units']);
-  guardSystem('options.units', options.units);
-  const { units } = options;
+  const units = unitsAsked(options);
   const { readings, example, sample } = drawing(card, units);
   const { values, value } = drawn(
     card,
@@ -63,13 +68,14 @@ export function exercise(name: CardName, seed: number, options: WorkedOptions): 
     seed + 2 ** 32 * numberOf(name),
     units,
   );
-  const { gives, topic, expression, where } = card;
+  const { gives, topic, expression, where, defines } = card;
   const unit = resultUnit(card, value, units);
   const tolerance = mayBeOffBy(card, values, value);
   return {
     name,
     seed,
     units,
+    toldIn: readIn(card, units),
     title: card.name,
     topic,
     given: Object.entries(card.letters).map(([symbol, { meaning }]) => ({
@@ -85,6 +91,7 @@ export function exercise(name: CardName, seed: number, options: WorkedOptions): 
     },
     formula: expression,
     where,
+    defines: Object.entries(defines).map(([symbol, { meaning }]) => ({ symbol, meaning })),
     values,
     answer: answered(card, value, unit, tolerance),
     value,

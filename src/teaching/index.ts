@@ -6,6 +6,7 @@
  */
 export type {
   AnyDomain,
+  CardDefined,
   CardLetter,
   CardRefusal,
   CardResult,
@@ -14,14 +15,15 @@ export type {
 export { cardMathml, cardTex } from './card-typeset.js';
 export { type CardName, cards } from './cards.js';
 export { cardsAbout } from './cards-about.js';
-export { type CheckedAnswer, check, type Slip } from './check.js';
+export { type CheckedAnswer, check } from './check.js';
 export { type CardValues, evaluateCard } from './evaluate.js';
 export { exampleValues } from './example-values.js';
 export { exercise, solution } from './exercise.js';
-export type { Exercise, ExerciseAsk, ExerciseGiven } from './exercise-types.js';
+export type { Exercise, ExerciseAsk, ExerciseDefined, ExerciseGiven } from './exercise-types.js';
 export type { CardTopic, FormulaCard } from './formula-card.js';
-export type { NumberSlip } from './slips.js';
-export { type WorkedOptions, worked } from './worked.js';
+export type { NumberSlip, ReadingSlip, Slip } from './slip-types.js';
+export { worked } from './worked.js';
+export type { WorkedOptions } from './worked-options.js';
 export { workedMarkdown, workedMathml, workedText } from './worked-print.js';
 export type {
   PrintedQuantity,

@@ -15,8 +15,6 @@ export interface Typesetter {
   readonly number: (text: string) => string;
   /** A letter of the formula, such as `D_j`, with its subscripts. */
   readonly letter: (name: string, subscripts: readonly string[]) => string;
-  /** A word that stands for a quantity. */
-  readonly word: (text: string) => string;
   /** The name of a unit, such as `mm`. */
   readonly unit: (name: string) => string;
   readonly sign: (text: string) => string;
@@ -94,12 +92,8 @@ function setNumber(text: string, by: Typesetter): string {
 function setSymbol(name: string, letters: Letters, by: Typesetter): string {
   if (!letters.has(name) && name !== 'pi') return by.unit(name);
   const [head = '', ...subscripts] = name.split('_');
-  return head.length > 2 && !GREEK.has(head) ? by.word(asWords(name)) : by.letter(head, subscripts);
+  return by.letter(head, subscripts);
 }
-
-/** `meanDiameter` as it is read: `mean diameter`. */
-const asWords = (name: string): string =>
-  name.replace(/(?<=[a-z])[A-Z\d]/g, (first) => ` ${first.toLowerCase()}`);
 
 /** A fraction and a root hold together what is inside of them; a number with a unit needs nothing around it. */
 function setParentheses({ content }: ParenthesisNode, letters: Letters, by: Typesetter): string {
@@ -192,22 +186,3 @@ function isMeasure(node: MathNode, letters: Letters): boolean {
   const isNumber = left.type === 'ConstantNode' || isMeasure(left, letters);
   return isNumber && isOfUnits(right, letters);
 }
-
-/** Greek letters as the cards write them. */
-export const GREEK: ReadonlyMap<string, string> = /* @__PURE__ */ new Map([
-  ['alpha', 'α'],
-  ['beta', 'β'],
-  ['delta', 'δ'],
-  ['epsilon', 'ε'],
-  ['eta', 'η'],
-  ['theta', 'θ'],
-  ['lambda', 'λ'],
-  ['mu', 'μ'],
-  ['nu', 'ν'],
-  ['pi', 'π'],
-  ['rho', 'ρ'],
-  ['sigma', 'σ'],
-  ['tau', 'τ'],
-  ['phi', 'φ'],
-  ['omega', 'ω'],
-]);

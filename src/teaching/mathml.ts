@@ -1,4 +1,5 @@
-import { GREEK, type Typesetter } from './layout-of-formula.js';
+import { GREEK } from './greek.js';
+import type { Typesetter } from './layout-of-formula.js';
 
 /** Text in an element of MathML. */
 const element = (name: string, inside: string) => `<${name}>${inside}</${name}>`;
@@ -15,7 +16,6 @@ export const mathml: Typesetter = {
       ? head
       : element('msub', `${head}${element('mtext', subscripts.join(','))}`);
   },
-  word: (text) => element('mtext', text),
   unit: (name) => upright(name),
   sign: (text) => element('mo', text === '-' ? '−' : text),
   space: '<mspace width="0.17em"/>',

@@ -1,4 +1,5 @@
-import { GREEK, type Typesetter } from './layout-of-formula.js';
+import { GREEK } from './greek.js';
+import type { Typesetter } from './layout-of-formula.js';
 
 const upright = (text: string) => `\\mathrm{${text}}`;
 
@@ -11,7 +12,6 @@ export const tex: Typesetter = {
     if (below === '') return head;
     return /^\d$/.test(below) ? `${head}_${below}` : `${head}_{${upright(below)}}`;
   },
-  word: (text) => `\\text{${text.replaceAll('_', '\\_')}}`,
   unit: (name) => upright(name.replaceAll('%', '\\%')),
   sign: (text) => SIGNS[text] ?? ` ${text} `,
   space: '\\,',

@@ -1,11 +1,12 @@
 import { guardLayout } from '../judging/internal.js';
 import { equation } from './card-typeset.js';
+import { inGreek } from './greek.js';
 import { type Typesetter, typeset } from './layout-of-formula.js';
 import { workedFormulaLayout } from './layouts.js';
 import { inMath, mathml } from './mathml.js';
 import { tex } from './tex.js';
 import { onPaper } from './unfold.js';
-import type { WorkedFormula, WorkedLetter } from './worked-types.js';
+import type { WorkedConversion, WorkedFormula, WorkedLetter } from './worked-types.js';
 
 /** What a calculator must be told where a function of an angle is worked out. */
 export const RADIANS = 'Set the calculator to radians.';
@@ -28,21 +29,24 @@ export function workedText(working: WorkedFormula): string {
   const own = where.filter((line) => /^\w+\(/.test(line));
   return [
     title,
-    ...legend.map((letter) => `  ${letter.symbol} = ${givenText(letter)}   ${letter.meaning}`),
+    ...legend.map(
+      (letter) => `  ${inGreek(letter.symbol)} = ${givenText(letter)}   ${letter.meaning}`,
+    ),
     ...constants.map(({ written, gives }) => `  ${written} = ${gives.text}`),
-    ...own.map((line) => `  ${onPaper(line)}`),
+    ...own.map((line) => `  ${inGreek(onPaper(line))}`),
     ...(inRadians ? [RADIANS] : []),
-    ...steps.flatMap(({ symbol, symbolic, typed, gives, isTabled }) => {
-      const indent = ' '.repeat(symbol.length);
-      if (isTabled && symbolic === typed) return [`${symbol} = ${gives.text}, from a table`];
+    ...steps.flatMap(({ symbol, meaning, symbolic, typed, gives }) => {
+      const letter = inGreek(symbol);
+      const indent = ' '.repeat(letter.length);
+      const says = meaning === undefined ? '' : `   ${meaning}`;
       return [
-        `${symbol} = ${symbolic}`,
+        `${letter} = ${inGreek(symbolic)}${says}`,
         ...(typed === symbolic || typed === gives.text ? [] : [`${indent} = ${typed}`]),
-        `${indent} = ${gives.text}`,
+        ...(symbolic === gives.text ? [] : [`${indent} = ${gives.text}`]),
       ];
     }),
     ...(converted
-      ? [`${' '.repeat(working.asks.symbol.length)} = ${converted.typed} = ${converted.gives.text}`]
+      ? [`${' '.repeat(inGreek(working.asks.symbol).length)} = ${convertedText(converted)}`]
       : []),
     `Source: ${source}`,
     '',
@@ -71,6 +75,9 @@ export function workedMarkdown(working: WorkedFormula): string {
     ...legend.map(
       (letter) =>
         `- $${typeset(letter.symbol, letters, tex)}$ = ${givenText(letter).replaceAll('*', '×')}: ${letter.meaning}`,
+    ),
+    ...steps.flatMap(({ symbol, meaning }) =>
+      meaning === undefined ? [] : [`- $${typeset(symbol, letters, tex)}$: ${meaning}`],
     ),
     '',
     ...(inRadians ? [RADIANS, ''] : []),
@@ -104,6 +111,10 @@ export function workedMathml(working: WorkedFormula): readonly string[] {
     ...working.steps.flatMap((_, index) => linesOf(working, index, mathml)),
   ].map(inMath);
 }
+
+/** A unit by another name is no sum. */
+const convertedText = ({ typed, gives }: WorkedConversion): string =>
+  typed === `${gives.value}` ? gives.text : `${typed} = ${gives.text}`;
 
 const givenText = ({ given, converted }: WorkedLetter): string =>
   converted ? `${given.text} = ${converted.typed} = ${converted.gives.text}` : given.text;

@@ -45,6 +45,8 @@ export interface WorkedConstant {
 export interface WorkedStep {
   /** What is worked out. */
   readonly symbol: string;
+  /** What that stands for, where it is worked out on the way. */
+  readonly meaning?: string;
   /** In letters. */
   readonly symbolic: string;
   /** With the numbers put in, each with its unit, in mathjs syntax. */

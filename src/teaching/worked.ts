@@ -7,7 +7,6 @@ import {
   type UnitSystem,
   valueIn,
 } from '../quantities/index.js';
-import { guardSystem } from '../quantities/internal.js';
 import type { CardName } from './cards.js';
 import { shownAs, toShop, toWorking } from './conversions.js';
 import { type CardValues, cardNamed } from './evaluate.js';
@@ -17,14 +16,9 @@ import { forPeople, printedQuantity } from './printed.js';
 import { toDigits } from './rounding.js';
 import { readIn, readingOf, resultUnit } from './shop-values.js';
 import { plainText } from './unfold.js';
+import { unitsAsked, type WorkedOptions } from './worked-options.js';
 import type { WorkedConstant, WorkedFormula, WorkedLetter, WorkedStep } from './worked-types.js';
 import { type Exponents, sizeOf, workingUnitName } from './working-units.js';
-
-/** How to work a formula. */
-export interface WorkedOptions {
-  /** The units that the shop reads. */
-  readonly units: UnitSystem;
-}
 
 /** Digits of a result. */
 const DIGITS = 6;
@@ -40,7 +34,7 @@ const TRIES = [7, 9, 11, 13, 15] as const;
  *
  * @param name - name of the card
  * @param values - a number for each letter that goes in, in SI
- * @param options - the units that the shop reads
+ * @param options - the units that the shop reads, inches without it
  * @returns the letters, the lines of the working, and the result, as data
  * @throws {RebuildInputError} when a field is misspelt, there is no such card, a letter has no number, a number
  * is outside the domain of its letter, the unit system is unknown, the function refuses the values, or the numbers that
@@ -59,13 +53,16 @@ const TRIES = [7, 9, 11, 13, 15] as const;
  * converted?.gives.text; // "2 thou"
  * ```
  */
-export function worked(name: CardName, values: CardValues, options: WorkedOptions): WorkedFormula {
+export function worked(
+  name: CardName,
+  values: CardValues,
+  options: WorkedOptions = {},
+): WorkedFormula {
   const card = cardNamed(name);
-  guardFields('options', options, ['units']);
-  guardSystem('options.units', options.units);
+  const units = unitsAsked(options);
   const value = resultOf(card, values);
   for (const digits of TRIES) {
-    const attempt = attemptAt(name, card, values, options.units, value, digits);
+    const attempt = attemptAt(name, card, values, units, value, digits);
     if (attempt !== undefined) return attempt;
   }
   throw new RebuildInputError({
@@ -164,8 +161,10 @@ function attemptAt(
     const typed = sparse(plainText(node, withoutUnits(numbers)));
     scope.set(symbol, result);
     numbers.set(symbol, { value: result, unit: workingUnitName(units, exponents) });
+    const meaning = card.defines[symbol]?.meaning;
     return {
       symbol,
+      ...(meaning !== undefined && { meaning }),
       symbolic,
       substituted,
       typed,

@@ -113,7 +113,8 @@ export function workingUnits(
     dimensions.every((dimension) => [PLAIN, ...kinds].some((kind) => kind.includes(dimension)));
   if (isFar) return SI;
   if (isOfWholeTurns && only(['angle'])) return DEGREES;
-  if (only(LIQUID)) return SUMP;
+  // What is poured is told in cubic inches where the rest of the engine is.
+  if (only(LIQUID) && !(system === 'inch' && only(['volume']))) return SUMP;
   if (only(THICKNESS, WARMTH)) return VISCOSITY;
   if (system === 'inch') {
     return only(SHAPE, WARMTH, STRENGTH, TURNING, MOVING) ? INCH_LBF : SI;

@@ -2,6 +2,7 @@ import { guardFields, guardLayout, guardTruth, guardWord, namedFrom } from '../j
 import { equation } from './card-typeset.js';
 import { solution } from './exercise.js';
 import type { Exercise } from './exercise-types.js';
+import { inGreek } from './greek.js';
 import { worksheetLayout } from './layouts.js';
 import { tex } from './tex.js';
 import { onPaper } from './unfold.js';
@@ -64,33 +65,48 @@ type Format = WorksheetOptions['format'];
 const headed = (text: string, level: number, format: Format) =>
   format === 'text' ? `${text}\n` : `${'#'.repeat(level)} ${text}\n`;
 
+/** The title of a problem, with its units where they are not those of the sheet. */
+const titleOf = ({ title, units, toldIn }: Exercise) =>
+  `${capital(title)}${toldIn === units ? '' : ` (in ${toldIn} units)`}`;
+
 const capital = (text: string) => `${text.charAt(0).toUpperCase()}${text.slice(1)}`;
 
+/** The letter or the function that a definition defines. */
+const definedBy = (line: string) => /^\w+/.exec(line)?.[0] ?? '';
+
 const PRINTED: Readonly<Record<Format, (problem: Exercise, number: number) => string>> = {
-  text: ({ title, given, asks, formula, where }, number) =>
-    [
-      `${number}. ${capital(title)}`,
-      ...given.map(({ symbol, text, meaning }) => `   ${symbol} = ${text}   ${meaning}`),
-      `   ${asks.symbol} = ${onPaper(formula)}`,
-      ...where.map((line) => `   where ${onPaper(line)}`),
-      `   To find: ${asks.meaning}. ${asks.symbol} = ________ ${asks.unit}`.trimEnd(),
+  text: (problem, number) => {
+    const { given, asks, formula, where, defines } = problem;
+    const meanings = new Map(defines.map(({ symbol, meaning }) => [symbol, meaning]));
+    const letter = inGreek(asks.symbol);
+    return [
+      `${number}. ${titleOf(problem)}`,
+      ...given.map(({ symbol, text, meaning }) => `   ${inGreek(symbol)} = ${text}   ${meaning}`),
+      `   ${letter} = ${inGreek(onPaper(formula))}`,
+      ...where.map((line) =>
+        `   where ${inGreek(onPaper(line))}   ${meanings.get(definedBy(line)) ?? ''}`.trimEnd(),
+      ),
+      `   To find: ${asks.meaning}. ${letter} = ________ ${asks.unit}`.trimEnd(),
       '',
-    ].join('\n'),
-  markdown: ({ title, given, asks, formula, where }, number) => {
+    ].join('\n');
+  },
+  markdown: (problem, number) => {
+    const { given, asks, formula, where, defines } = problem;
     const letters = new Set([
       asks.symbol,
       ...given.map(({ symbol }) => symbol),
-      ...where.map((line) => /^\w+/.exec(line)?.[0] ?? ''),
+      ...where.map(definedBy),
     ]);
     return [
-      headed(`${number}. ${capital(title)}`, 2, 'markdown'),
-      ...given.map(({ symbol, text, meaning }) => `- \`${symbol}\` = ${text}: ${meaning}`),
+      headed(`${number}. ${titleOf(problem)}`, 2, 'markdown'),
+      ...given.map(({ symbol, text, meaning }) => `- \`${inGreek(symbol)}\` = ${text}: ${meaning}`),
+      ...defines.map(({ symbol, meaning }) => `- \`${inGreek(symbol)}\`: ${meaning}`),
       '',
       ...[`${asks.symbol} = ${formula}`, ...where].flatMap((line) => [
         `$$${equation(line, letters, tex)}$$`,
         '',
       ]),
-      `To find: ${asks.meaning}. \`${asks.symbol}\` = ________ ${asks.unit}`.trimEnd(),
+      `To find: ${asks.meaning}. \`${inGreek(asks.symbol)}\` = ________ ${asks.unit}`.trimEnd(),
       '',
     ].join('\n');
   },
@@ -98,7 +114,7 @@ const PRINTED: Readonly<Record<Format, (problem: Exercise, number: number) => st
 
 function answerTo(problem: Exercise, number: number, format: Format): string {
   const worked = solution(problem);
-  const answer = `${number}. ${problem.asks.symbol} = ${problem.answer.text}`;
+  const answer = `${number}. ${inGreek(problem.asks.symbol)} = ${problem.answer.text}`;
   return format === 'text'
     ? `${answer}\n\n${workedText(worked)}`
     : `${headed(answer, 2, format)}\n${workedMarkdown(worked)}`;

@@ -1,4 +1,4 @@
-import { card, pistonStroke } from '../judging/internal.js';
+import { card, defined, pistonStroke } from '../judging/internal.js';
 import { rodCentres } from '../motion/internal.js';
 import { pistonDepth, turnFromCentre } from './domains.js';
 import { angleAtTravel, pistonTravel } from './piston-travel.js';
@@ -31,7 +31,7 @@ export const pistonTravelCards = {
         usual: [0.1, 1],
       },
     },
-    where: ['r = s / 2'],
+    where: [defined('r = s / 2', 'radius of the crank')],
     expression: 'r * (1 - cos(a)) + l - sqrt(l^2 - (r * sin(a))^2)',
     refuses: NO_ROD,
     source: 'geometry of the slider-crank',

@@ -1,4 +1,4 @@
-import { card, everyStep } from '../judging/internal.js';
+import { card, defined, everyStep } from '../judging/internal.js';
 import { degree, mm, ratio } from '../quantities/index.js';
 import {
   breakerSpeedRatio,
@@ -79,8 +79,8 @@ export const sparkCards = {
       ...held,
     },
     read: ({ starting }) => starting,
-    where: ['heldBack = L / i + R'],
-    expression: 'A - heldBack',
+    where: [defined('H = L / i + R', 'retard at the crank', 'heldBack')],
+    expression: 'A - H',
     example: { A: degree(20), L: degree(15), i: ratio(1), R: degree(2) },
     source: geometry,
   }),
@@ -93,9 +93,9 @@ export const sparkCards = {
     },
     call: ({ x }) => [{ lobes: 4, share: x }],
     read: ({ dwell }) => dwell,
-    where: ['lobes = 4'],
-    tabled: ['lobes'],
-    expression: 'x * 2 * pi / lobes * 1 rad',
+    where: [defined('n = 4', 'lobes of the cam', 'lobes')],
+    tabled: ['n'],
+    expression: 'x * 2 * pi / n * 1 rad',
     source: 'definition',
   }),
   dwellShare: card({
@@ -112,9 +112,9 @@ export const sparkCards = {
     },
     call: ({ w }) => [{ lobes: 4, dwell: w }],
     read: ({ share }) => share,
-    where: ['lobes = 4'],
-    tabled: ['lobes'],
-    expression: 'w / (1 rad) * lobes / (2 * pi)',
+    where: [defined('n = 4', 'lobes of the cam', 'lobes')],
+    tabled: ['n'],
+    expression: 'w / (1 rad) * n / (2 * pi)',
     refuses: { 'the points would never open': { with: { w: 1.57 }, names: 'dwell' } },
     source: 'definition',
   }),
@@ -160,8 +160,8 @@ export const sparkCards = {
     gives: { symbol: 'eta_c', meaning: 'angle at the crank', dimension: 'angle' },
     letters: { ...edge, i },
     read: ({ atCrank }) => atCrank,
-    where: ['atMagneto = 2 * asin(e / D_r) * 1 rad'],
-    expression: 'atMagneto / i',
+    where: [defined('eta = 2 * asin(e / D_r) * 1 rad', 'angle at the magneto', 'atMagneto')],
+    expression: 'eta / i',
     example: { D_r: mm(45), e: mm(3.5), i: ratio(1) },
     source: geometry,
   }),

@@ -1,4 +1,4 @@
-import { card, everyStep } from '../judging/internal.js';
+import { card, defined, everyStep } from '../judging/internal.js';
 import { type Angle, degree } from '../quantities/index.js';
 import { turnFromCentre } from './domains.js';
 import { valveTiming } from './valve-timing.js';
@@ -29,8 +29,8 @@ const exhaustAt = (c: Angle, d: Angle) => ({
   exhaustCloses: { angle: d, after: 'top' } as const,
 });
 const CENTRELINES = [
-  'inletCentreline = (180 deg + b - a) / 2',
-  'exhaustCentreline = (180 deg + c - d) / 2',
+  defined('m_i = (180 deg + b - a) / 2', 'middle of the inlet after top', 'inletCentreline'),
+  defined('m_e = (180 deg + c - d) / 2', 'middle of the exhaust before top', 'exhaustCentreline'),
 ] as const;
 const geometry = 'geometry; definitions as cam makers print them';
 
@@ -99,7 +99,7 @@ export const valveTimingCards = {
     call: ({ a, b, c, d }) => [{ ...inletAt(a, b), ...exhaustAt(c, d) }],
     read: (timing) => timing.lobeSeparation,
     where: CENTRELINES,
-    expression: '(inletCentreline + exhaustCentreline) / 2',
+    expression: '(m_i + m_e) / 2',
     example: { a: degree(10), b: degree(40), c: degree(45), d: degree(5) },
     source: geometry,
   }),
@@ -115,7 +115,7 @@ export const valveTimingCards = {
     call: ({ a, b, c, d }) => [{ ...inletAt(a, b), ...exhaustAt(c, d) }],
     read: (timing) => timing.camAdvance,
     where: CENTRELINES,
-    expression: '(exhaustCentreline - inletCentreline) / 2',
+    expression: '(m_e - m_i) / 2',
     example: { a: degree(10), b: degree(40), c: degree(45), d: degree(5) },
     source: geometry,
   }),

@@ -1,4 +1,4 @@
-import { card } from '../judging/internal.js';
+import { card, defined } from '../judging/internal.js';
 import { degree, mm } from '../quantities/index.js';
 import {
   facingStock,
@@ -56,9 +56,9 @@ export const facingCards = {
     name: 'lash after seat and face were ground',
     gives: length('l_f', 'lash that is left'),
     letters: { l, beta, c, f },
-    where: ['sink = c + f / cos(beta)'],
+    where: [defined('s = c + f / cos(beta)', 'how much deeper the valve sits', 'sink')],
     read: ({ lash }) => lash,
-    expression: 'l - sink',
+    expression: 'l - s',
     example: { l: mm(0.4), beta: degree(45), c: mm(0.05), f: mm(0.1) },
     source: geometry,
   }),
@@ -91,9 +91,9 @@ export const facingCards = {
       c,
       f,
     },
-    where: ['sink = c + f / cos(beta)'],
+    where: [defined('s = c + f / cos(beta)', 'how much deeper the valve sits', 'sink')],
     read: ({ recession }) => recession,
-    expression: 'r + sink',
+    expression: 'r + s',
     example: { r: mm(0.5), beta: degree(45), c: mm(0.05), f: mm(0.1) },
     source: geometry,
   }),
@@ -112,9 +112,9 @@ export const facingCards = {
       c,
       f,
     },
-    where: ['sink = c + f / cos(beta)'],
+    where: [defined('s = c + f / cos(beta)', 'how much deeper the valve sits', 'sink')],
     read: ({ installedHeight }) => installedHeight,
-    expression: 'h + sink',
+    expression: 'h + s',
     example: { h: mm(40), beta: degree(45), c: mm(0.05), f: mm(0.1) },
     source: geometry,
   }),

@@ -55,7 +55,11 @@ export const guideCards = {
   leastGuideClearance: card({
     of: guideClearance,
     name: 'least clearance of a stem',
-    gives: { symbol: 'c_min', meaning: 'least clearance', dimension: 'length' },
+    gives: {
+      symbol: 'c_min',
+      meaning: 'least clearance of the stem in its guide',
+      dimension: 'length',
+    },
     letters: {
       G: { field: 'guide.min', written: 'smallestGuide', meaning: 'smallest guide', ...guide },
       S: { field: 'stem.max', written: 'largestStem', meaning: 'largest stem', ...stem },

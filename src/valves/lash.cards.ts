@@ -1,4 +1,4 @@
-import { card, everyStep } from '../judging/internal.js';
+import { card, defined, everyStep } from '../judging/internal.js';
 import { linearExpansion, partTemperature } from '../measuring/internal.js';
 import {
   celsius,
@@ -189,7 +189,13 @@ export const lashCards = {
       T_v,
       T_0,
     },
-    where: ['growth = L_b * a_b * (T_b - T_0) - L_v * a_v * (T_v - T_0)'],
+    where: [
+      defined(
+        'g = L_b * a_b * (T_b - T_0) - L_v * a_v * (T_v - T_0)',
+        'growth of the lash',
+        'growth',
+      ),
+    ],
     call: ({ l_h, L_b, a_b, T_b, L_v, a_v, T_v, T_0 }) => [
       {
         hotLash: l_h,
@@ -199,7 +205,7 @@ export const lashCards = {
       },
     ],
     read: ({ coldLash }) => coldLash?.max,
-    expression: 'l_h - growth',
+    expression: 'l_h - g',
     example: {
       l_h: mm(0.1),
       L_b: mm(140),

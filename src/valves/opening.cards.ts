@@ -1,4 +1,4 @@
-import { card, diameter, within } from '../judging/internal.js';
+import { card, defined, diameter, within } from '../judging/internal.js';
 import { degree, type Length, mm } from '../quantities/index.js';
 import { type OpenValve, valveArea } from './area.js';
 import {
@@ -80,8 +80,8 @@ const valve = (valveDiameter: Length, given: Partial<OpenValve>) => ({
 /** A port with the valve that it goes with. */
 const portOf = (portDiameter: Length, given: Partial<OpenValve>) =>
   valve(within(diameter, portDiameter / PORT), { portDiameter, ...given });
-const across = ['w = s * cos(beta)'];
-const port = 'port = pi / 4 * (D_p^2 - d_s^2)';
+const across = [defined('w = s * cos(beta)', 'width of the seat, square to the stem')];
+const port = defined('A_p = pi / 4 * (D_p^2 - d_s^2)', 'area of the port round the stem', 'port');
 const heywood = 'Heywood, Internal Combustion Engine Fundamentals, section 6.3.2, from memory';
 const geometry = 'geometry';
 
@@ -175,7 +175,7 @@ export const openingCards = {
     call: ({ D_p, d_s }) => [portOf(D_p, { stemDiameter: d_s, lift: within(openLift, D_p / 2) })],
     where: [port],
     read: ({ least }) => least,
-    expression: 'port',
+    expression: 'A_p',
     source: heywood,
   }),
   curtainMeetsPort: card({
@@ -189,7 +189,7 @@ export const openingCards = {
     },
     where: [port],
     read: ({ curtainMeetsPort }) => curtainMeetsPort,
-    expression: 'port / (pi * D_v)',
+    expression: 'A_p / (pi * D_v)',
     source: geometry,
   }),
 };

@@ -1,4 +1,4 @@
-import { card } from '../judging/internal.js';
+import { card, defined } from '../judging/internal.js';
 import { type Force, type Length, mm, newton } from '../quantities/index.js';
 import { springForce, springHeight } from './domains.js';
 import { springTest } from './spring-test.js';
@@ -61,7 +61,7 @@ export const springTestCards = {
   testedRate: card({
     of: springTest,
     name: 'rate of a spring from a tester',
-    gives: { symbol: 'k', meaning: 'rate', dimension: 'stiffness' },
+    gives: { symbol: 'k', meaning: 'rate of the spring', dimension: 'stiffness' },
     letters: tested,
     call: ({ F_1, h_1, F_2, h_2 }) => [
       { closed: { height: h_1, force: F_1 }, open: { height: h_2, force: F_2 } },
@@ -74,14 +74,14 @@ export const springTestCards = {
   testedFreeHeight: card({
     of: springTest,
     name: 'free height of a spring from a tester',
-    gives: { symbol: 'h_f', meaning: 'free height', dimension: 'length' },
+    gives: { symbol: 'h_f', meaning: 'free height of the spring', dimension: 'length' },
     letters: tested,
-    where: ['rate = (F_2 - F_1) / (h_1 - h_2)'],
+    where: [defined('k = (F_2 - F_1) / (h_1 - h_2)', 'rate of the spring', 'rate')],
     call: ({ F_1, h_1, F_2, h_2 }) => [
       { closed: { height: h_1, force: F_1 }, open: { height: h_2, force: F_2 } },
     ],
     read: ({ freeHeight }) => freeHeight,
-    expression: 'h_1 + F_1 / rate',
+    expression: 'h_1 + F_1 / k',
     source: hooke,
   }),
   springLoss: card({
@@ -104,7 +104,7 @@ export const springTestCards = {
     name: 'rate of a spring over the one specified',
     gives: { symbol: 'x', meaning: 'rate over the one specified', dimension: 'ratio' },
     letters: { ...tested, S_1, S_2 },
-    where: ['rate = (F_2 - F_1) / (h_1 - h_2)'],
+    where: [defined('k = (F_2 - F_1) / (h_1 - h_2)', 'rate of the spring', 'rate')],
     call: ({ F_1, h_1, F_2, h_2, S_1, S_2 }) => [
       {
         closed: { height: h_1, force: F_1, specified: S_1 },
@@ -112,7 +112,7 @@ export const springTestCards = {
       },
     ],
     read: ({ rateShare }) => rateShare,
-    expression: 'rate / ((S_2 - S_1) / (h_1 - h_2))',
+    expression: 'k / ((S_2 - S_1) / (h_1 - h_2))',
     example: {
       F_1: newton(100),
       h_1: mm(38.5),

@@ -1,4 +1,4 @@
-import { card } from '../judging/internal.js';
+import { card, defined } from '../judging/internal.js';
 import type { Density, Length, Pressure, Ratio } from '../quantities/index.js';
 import {
   camshaftSpeed,
@@ -70,11 +70,22 @@ const h = {
 const pressed = { ...spring, h_f, h } as const;
 const shigley = 'Shigley, Mechanical Engineering Design, sections 10-1 to 10-8, from memory';
 
-const coil = ['meanDiameter = D_o - d', 'activeCoils = n_t - n_d'];
-const rate = 'rate = G * d^4 / (8 * meanDiameter^3 * activeCoils)';
-const mass = 'activeMass = rho * pi^2 * d^2 * meanDiameter * activeCoils / 4';
-const D = 'D = D_o - d';
-const force = 'force = G * d^4 / (8 * D^3 * (n_t - n_d)) * (h_f - h)';
+const coil = [
+  defined('D = D_o - d', 'mean diameter of the coils', 'meanDiameter'),
+  defined('n_a = n_t - n_d', 'coils that work', 'activeCoils'),
+];
+const rate = defined('k = G * d^4 / (8 * D^3 * n_a)', 'rate of the spring', 'rate');
+const mass = defined(
+  'm = rho * pi^2 * d^2 * D * n_a / 4',
+  'mass of the coils that work',
+  'activeMass',
+);
+const D = defined('D = D_o - d', 'mean diameter of the coils');
+const force = defined(
+  'F = G * d^4 / (8 * D^3 * (n_t - n_d)) * (h_f - h)',
+  'force of the spring',
+  'force',
+);
 const FIT = {
   'the coils do not fit the wire': { with: { D_o: 0.006 }, names: 'outside' },
   'all coils lie dead': { with: { n_t: 2 }, names: 'coils' },
@@ -117,19 +128,19 @@ export const springCards = {
   springRate: card({
     of: valveSpring,
     name: 'rate of a valve spring',
-    gives: { symbol: 'k', meaning: 'rate', dimension: 'stiffness' },
+    gives: { symbol: 'k', meaning: 'rate of the spring', dimension: 'stiffness' },
     letters: spring,
     where: coil,
     call: (letters) => [made(letters)],
     read: ({ rate }) => rate,
-    expression: 'G * d^4 / (8 * meanDiameter^3 * activeCoils)',
+    expression: 'G * d^4 / (8 * D^3 * n_a)',
     refuses: FIT,
     source: shigley,
   }),
   groundSolidHeight: card({
     of: valveSpring,
     name: 'solid height of a spring with ground ends',
-    gives: { symbol: 'h_s', meaning: 'solid height', dimension: 'length' },
+    gives: { symbol: 'h_s', meaning: 'solid height of the spring', dimension: 'length' },
     letters: { d, n_t },
     call: ({ d, n_t }) => [wound(d, n_t, 'squared and ground')],
     read: ({ solidHeight }) => solidHeight,
@@ -139,7 +150,7 @@ export const springCards = {
   squaredSolidHeight: card({
     of: valveSpring,
     name: 'solid height of a spring with round ends',
-    gives: { symbol: 'h_s', meaning: 'solid height', dimension: 'length' },
+    gives: { symbol: 'h_s', meaning: 'solid height of the spring', dimension: 'length' },
     letters: { d, n_t },
     call: ({ d, n_t }) => [wound(d, n_t, 'squared')],
     read: ({ solidHeight }) => solidHeight,
@@ -154,7 +165,7 @@ export const springCards = {
     where: [...coil, rate, mass],
     call: (letters) => [made(letters)],
     read: ({ surgeFrequency }) => surgeFrequency,
-    expression: 'sqrt(rate / activeMass) / 2',
+    expression: 'sqrt(k / m) / 2',
     source: shigley,
   }),
   springWaveTime: card({
@@ -165,13 +176,17 @@ export const springCards = {
     where: [...coil, rate, mass],
     call: (letters) => [made(letters)],
     read: ({ waveTime }) => waveTime,
-    expression: 'sqrt(activeMass / rate)',
+    expression: 'sqrt(m / k)',
     source: 'wave along a uniform spring',
   }),
   springForceAtHeight: card({
     of: springAtHeight,
     name: 'force of a spring at a height',
-    gives: { symbol: 'F', meaning: 'force', dimension: 'force' },
+    gives: {
+      symbol: 'F',
+      meaning: 'force of the spring at the compressed height',
+      dimension: 'force',
+    },
     letters: pressed,
     where: [D],
     call: (letters) => [pressedTo(letters)],
@@ -188,10 +203,18 @@ export const springCards = {
     name: 'shear stress of a spring at a height',
     gives: { symbol: 'tau', meaning: 'shear stress inside the coils', dimension: 'pressure' },
     letters: pressed,
-    where: [D, 'C = D / d', force, 'K = (4 * C - 1) / (4 * C - 4) + 0.615 / C'],
+    where: [
+      D,
+      defined('C = D / d', 'spring index'),
+      force,
+      defined(
+        'K = (4 * C - 1) / (4 * C - 4) + 0.615 / C',
+        "Wahl's factor for the curve of the wire",
+      ),
+    ],
     call: (letters) => [pressedTo(letters)],
     read: ({ shearStress }) => shearStress,
-    expression: 'K * 8 * force * D / (pi * d^3)',
+    expression: 'K * 8 * F * D / (pi * d^3)',
     source: "Wahl's factor: Khurmi and Gupta, Machine Design, p. 1208",
   }),
   roomBeforeCoilBind: card({

@@ -23,14 +23,20 @@ describe('crankwright worksheet', () => {
 
   it('checks answers', async () => {
     const right = sheet.problems[1]?.answer.text ?? expect.fail();
-    const { out } = await captured([...asked, '--check', `2: ${right}`, '--check', '1: 5']);
+    const { out } = await captured([...asked, '--check', `2: ${right}`, '--check', '1: 5 N·m']);
     expect(out).toBe(
-      '2: right.\n1: wrong. A number without its unit is no measurement. Write the unit.\n',
+      '2: right.\n1: wrong. That is the unit of another quantity. See what is asked for.\n',
     );
   });
 
+  it('says what a number without a unit was taken as', async () => {
+    const { value, unit } = sheet.problems[1]?.answer ?? expect.fail();
+    const { out } = await captured([...asked, '--check', `2: ${value}`, '--check', '1: 5']);
+    expect(out).toMatch(`2: right, taken as ${value} ${unit}.\n1: wrong, taken as 5 mm. `);
+  });
+
   it('checks the other answers where one has no problem', async () => {
-    const checks = ['--check', '11: 3 in', '--check', '3', '--check', '1: 5'];
+    const checks = ['--check', '11: 3 in', '--check', '3', '--check', '1: 5 N'];
     const { code, out, err } = await captured([...asked, ...checks]);
     expect(code).toBe(2);
     expect(out).toMatch(/^1: wrong\. [^\n]*\n$/);

@@ -26,7 +26,8 @@ export const formulaOn = (card: FormulaCard): string => plain(card.expression, c
 export function definitionsOn(card: FormulaCard): readonly string[] {
   return card.where.flatMap((line) => {
     const [name = '', rest = ''] = line.split(/ = (.*)/);
-    return card.tabled.includes(name) ? [] : [`${name} = ${plain(rest, card)}`];
+    const { written = name } = card.defines[name] ?? {};
+    return card.tabled.includes(name) ? [] : [`${written} = ${plain(rest, card)}`];
   });
 }
 
@@ -70,7 +71,7 @@ function plain(expression: string, card?: FormulaCard): string {
  */
 function nameOf({ name }: SymbolNode, card?: FormulaCard): string {
   const letter = card?.letters[name];
-  if (!card || letter === undefined) return name;
+  if (!card || letter === undefined) return card?.defines[name]?.written ?? name;
   const { field, written } = letter;
   if (written !== undefined) return written;
   const last = lastOf(field);

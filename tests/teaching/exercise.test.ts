@@ -1,11 +1,13 @@
-import { inch, minus, thou } from 'crankwright';
+import { coherentUnit, inch, minus, thou } from 'crankwright';
 import {
   type CardName,
   cards,
   check,
   type Exercise,
+  exampleValues,
   exercise,
   solution,
+  worked,
 } from 'crankwright/teaching';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
@@ -27,10 +29,15 @@ describe.each(each)('exercises on $name in $units', ({ name, units }) => {
     }
   });
 
-  it('are right by the last line of their working, in the unit that it ends on', () => {
+  it('are right by the last line of their working, which ends in the unit that is asked for', () => {
     for (const problem of drawn) {
-      const { text } = solution(problem).result;
-      expect([text, check(problem, text).outcome]).toEqual([text, 'right']);
+      const { result, converted } = solution(problem);
+      const { text, unit } = converted?.gives ?? result;
+      expect([text, unit, check(problem, text).outcome]).toEqual([
+        text,
+        problem.asks.unit,
+        'right',
+      ]);
     }
   });
 
@@ -39,6 +46,14 @@ describe.each(each)('exercises on $name in $units', ({ name, units }) => {
       const sample = compute(cards[name], cards[name].example) ?? Number.NaN;
       expect(problem.value / sample).toBeGreaterThan(0.4);
       expect(problem.value / sample).toBeLessThan(2.5);
+    }
+  });
+
+  it('take the answer without its unit as in the unit after the blank, and say so', () => {
+    for (const problem of drawn) {
+      const { value, unit, text } = problem.answer;
+      const checked = check(problem, `${value}`);
+      expect(checked).toEqual({ outcome: 'right', ...(unit !== '' && { takenAs: text }) });
     }
   });
 
@@ -64,6 +79,13 @@ describe('exercise', () => {
         .join(),
     );
     expect(new Set(many).size).toBeGreaterThan(15);
+  });
+
+  it('is in inches where no units are asked for', () => {
+    expect(exercise('oilClearance', 7)).toEqual(drawn);
+    expect(exercise('oilClearance', 7, {})).toEqual(drawn);
+    expect(worked('oilClearance', drawn.values)).toEqual(solution(drawn));
+    expect(exampleValues('oilClearance')).toEqual(exampleValues('oilClearance', { units: 'inch' }));
   });
 
   it('gives readings that a shop could read', () => {
@@ -122,7 +144,7 @@ describe('exercise', () => {
     expect(asked('oilClearance', -1, { units: 'inch' })).toBe('seed');
     expect(asked('oilClearance', 1.5, { units: 'inch' })).toBe('seed');
     expect(asked('oilClearance', 1, { units: 'feet' })).toBe('options.units');
-    expect(asked('oilClearance', 1, {})).toBe('options.units');
+    expect(asked('oilClearance', 1, { unit: 'inch' })).toBe('options.unit');
     expect(refusal(() => solution({ ...drawn, seed: '7' } as never)).parameter).toBe(
       'problem.seed',
     );
@@ -178,7 +200,10 @@ describe('check', () => {
     ['22 in', 'wrong unit'],
     ['0.022 thou', 'wrong unit'],
     ['0.5588 in', 'wrong unit'],
-    ['22', 'no unit'],
+    // The blank is in thou.
+    ['22', 'right'],
+    ['0.022', 'wrong unit'],
+    ['44', 'factor two'],
     ['22 N·m', 'another quantity'],
     ['much', 'no number'],
     ['', 'no number'],
@@ -195,6 +220,12 @@ describe('check', () => {
     ['twenty-two', 'no number'],
   ])('says of %j: %s', (answer, expected) => {
     expect(told(answer)).toBe(expected);
+  });
+
+  it('tells what a number without a unit was taken as', () => {
+    expect(check(problem, '44')).toMatchObject({ outcome: 'wrong', takenAs: '44 thou' });
+    expect(check(problem, 'c = 22.')).toEqual({ outcome: 'right', takenAs: '22 thou' });
+    expect(check(problem, '22 thou')).toEqual({ outcome: 'right' });
   });
 
   it('shows how an answer is written, where there is no number in it', () => {
@@ -254,6 +285,104 @@ describe('check', () => {
     expect(told(`${(D_s - 2 * step) / 0.0254} in`, target)).toBe('factor two');
   });
 
+  it.each<[CardName, (of: Readonly<Record<string, number>>) => number, string]>([
+    // Half of the angle in place of the angle, or the other way round.
+    [
+      'crosshatchAngle',
+      ({ L = 0, f = 0, w = 0, D = 0 }) => Math.atan((4 * L * f) / (w * D)),
+      'half of an angle',
+    ],
+    ['rimChord', ({ D = 0, a = 0 }) => D * Math.sin(a), 'half of an angle'],
+    // π left out of a sum, and squared.
+    ['ringGapIn', ({ g_0 = 0, D = 0, D_0 = 0 }) => g_0 + D - D_0, 'factor pi'],
+    ['curtainArea', ({ D_v = 0, l = 0 }) => Math.PI ** 2 * D_v * l, 'factor pi'],
+    // A two left out of one term.
+    ['radiusFromSagitta', ({ c = 0, s = 0 }) => c ** 2 / (8 * s) + s, 'factor two'],
+    // All as cold as when it was measured, and two temperatures the wrong way round.
+    ['hotPistonClearance', ({ D = 0, D_p = 0 }) => D - D_p, 'another temperature'],
+    [
+      'hotPistonClearance',
+      ({ D = 0, D_p = 0, a_b = 0, T_b = 0, a_p = 0, T_p = 0, T_0 = 0 }) =>
+        D * (1 + a_b * (T_p - T_0)) - D_p * (1 + a_p * (T_b - T_0)),
+      'another temperature',
+    ],
+    // A share that nothing was multiplied by, and a sum that was not put in.
+    ['boltPreload', ({ A = 0, S = 0 }) => A * S, 'a reading left out'],
+    ['lashAfterFacing', ({ l = 0 }) => l, 'a reading left out'],
+    // A speed as revolutions, not radians, in each second.
+    [
+      'petroffTorque',
+      ({ mu = 0, omega = 0, D = 0, L = 0, C = 0 }) => (mu * omega * D ** 3 * L) / 4 / C,
+      'unit of a reading',
+    ],
+  ])('tells a slip in %s that is no factor of the answer', (name, slipped, slip) => {
+    for (const seed of [4, 5, 6]) {
+      const drawn = exercise(name, seed);
+      const si = coherentUnit[drawn.asks.dimension];
+      expect(told(`${slipped(drawn.values)} ${si}`, drawn)).toBe(slip);
+    }
+  });
+
+  it('tells an angle in radians that is called degrees', () => {
+    const drawn = exercise('rodLean', 3);
+    expect(told(`${drawn.value} deg`, drawn)).toBe('degrees for radians');
+  });
+
+  it.each<[CardName, (value: number) => string, string]>([
+    [
+      'hotPistonClearance',
+      (metres) => `${Math.round(metres / 2.54e-5)} thou`,
+      'in thou, to one decimal place.',
+    ],
+    [
+      'targetDiameter',
+      (metres) => `${(metres / 0.0254).toFixed(2)} in`,
+      'in inches, to four decimal places.',
+    ],
+    ['hoopStress', (pascals) => `${Math.round(pascals / 6894757.3) * 1000} psi`, 'in psi, to '],
+    [
+      'topDeadCentre',
+      (radians) => `${Math.round((radians * 180) / Math.PI)}`,
+      'in degrees, to three digits.',
+    ],
+    ['compressionRatio', (ratio) => ratio.toFixed(0), 'asks for it to three digits.'],
+  ])(
+    'tells of %s rounded too far, in the same words, what the sheet asks for',
+    (name, rounded, asked) => {
+      const seen = Array.from({ length: 12 }, (_, seed) => exercise(name, seed)).flatMap(
+        (drawn) => {
+          const checked = check(drawn, rounded(drawn.value));
+          return checked.outcome === 'right' ? [] : [checked];
+        },
+      );
+      expect(seen.length).toBeGreaterThan(5);
+      for (const { outcome, hint } of seen) {
+        expect([outcome, hint]).toEqual([
+          'close',
+          expect.stringContaining('That is rounded too far. The sheet asks for it'),
+        ]);
+      }
+      expect(seen.filter(({ hint }) => hint.includes(asked)).length).toBeGreaterThan(
+        seen.length / 2,
+      );
+    },
+  );
+
+  it.each<[CardName, (value: number) => string]>([
+    ['ringLeakArea', (squareMetres) => `${squareMetres / 2.54e-5 ** 2} thou²`],
+    ['ringLeakArea', (squareMetres) => `${squareMetres / 2.54e-5 ** 2} sq thou`],
+    ['ringLeakArea', (squareMetres) => `${squareMetres * 1e12} µm²`],
+    ['strokeRateForCrosshatch', (perSecond) => `${perSecond * 60} rpm`],
+    ['rodSpeed', (radians) => `${(radians * 30) / Math.PI} 1/min`],
+    ['rodSpeed', (radians) => `${(radians * 30) / Math.PI} turns per min`],
+    ['hoopStrain', (ratio) => `${ratio * 1e6} microstrain`],
+    ['hoopStrain', (ratio) => `${ratio * 1e6} µin/in`],
+  ])('reads an answer of %s in a unit of its dimension', (name, written) => {
+    const drawn = exercise(name, 3);
+    expect(told(written(drawn.value), drawn)).toBe('right');
+    expect(told(written(drawn.value * 1.4), drawn)).not.toBe('right');
+  });
+
   it('tells degrees that were put in for radians, and an earlier line', () => {
     const chord = exercise('rimChord', 3, { units: 'metric' });
     const { D = 0, a = 0 } = chord.values;
@@ -264,15 +393,16 @@ describe('check', () => {
     expect(told(`${(c + f / Math.cos(beta)) * 1000} mm`, lash)).toBe('an earlier line');
   });
 
-  it('takes a share as it is and in per cent, and asks for a factor of a hundred', () => {
+  it('takes a share in the per cent that it asks for, and asks for a factor of a hundred', () => {
     const share = exercise('fractionByMass', 3, { units: 'metric' });
     expect(told(`${share.answer.value} %`, share)).toBe('right');
-    expect(told(`${share.answer.value / 100}`, share)).toBe('right');
-    expect(told(`${share.answer.value}`, share)).toBe('per cent');
+    expect(told(`${share.answer.value}`, share)).toBe('right');
+    // After the blank stands "mass%".
+    expect(told(`${share.answer.value / 100}`, share)).toBe('per cent');
   });
 
   it('never gives the answer away', () => {
-    const answers = ['-22 thou', '11 thou', '22 mm', '22', '22 N·m', '1.0745 in', '22.3 thou'];
+    const answers = ['-22 thou', '11 thou', '22 mm', '0.022', '22 N·m', '1.0745 in', '22.3 thou'];
     for (const answer of answers) {
       const checked = check(problem, answer);
       expect('hint' in checked && checked.hint).toMatch(/^[^\d]+$/);

@@ -1,4 +1,4 @@
-import { card } from '../../judging/internal.js';
+import { card, defined } from '../../judging/internal.js';
 import { type Length, micrometre } from '../../quantities/index.js';
 import { oilFilm, surfaceRoughness } from '../domains.js';
 import { filmRegime } from './film-regime.js';
@@ -45,7 +45,7 @@ export const filmRegimeCards = {
       { journal: q_j, shell: q_s },
     ],
     read: ({ finding }) => finding.value,
-    where: ['q = sqrt(q_j^2 + q_s^2)'],
+    where: [defined('q = sqrt(q_j^2 + q_s^2)', 'combined roughness')],
     expression: 'h / q',
     source: SOURCE,
   }),

@@ -1,4 +1,4 @@
-import { card, diameter, diametralClearance } from '../../judging/internal.js';
+import { card, defined, diameter, diametralClearance } from '../../judging/internal.js';
 import { bearingLoad, crankSpeed } from '../../motion/internal.js';
 import { filmViscosity } from './domains.js';
 import { petroff } from './petroff.js';
@@ -54,7 +54,10 @@ export const filmCards = {
         usual: [100, 5000],
       },
     },
-    where: ['N = omega / (2 * pi * 1 rad)', 'P = W / (D * L)'],
+    where: [
+      defined('N = omega / (2 * pi * 1 rad)', 'turns of the journal in unit time'),
+      defined('P = W / (D * L)', 'load over projected area'),
+    ],
     expression: '(D / C)^2 * mu * N / P',
     refuses: { ...refuses, 'there is no load': { with: { W: 0 }, names: 'load' } },
     source: 'Raimondi and Boyd, Trans. ASLE 1 (1958)',
@@ -75,7 +78,7 @@ export const filmCards = {
     gives: { symbol: 'P', meaning: 'power lost, all of it heat in the oil', dimension: 'power' },
     letters: turning,
     read: ({ power }) => power,
-    where: ['T = pi * mu * (omega / (1 rad)) * D^3 * L / (2 * C)'],
+    where: [defined('T = pi * mu * (omega / (1 rad)) * D^3 * L / (2 * C)', 'drag torque')],
     expression: 'T * (omega / (1 rad))',
     source: PETROFF,
   }),

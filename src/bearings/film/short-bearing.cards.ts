@@ -1,4 +1,4 @@
-import { card } from '../../judging/internal.js';
+import { card, defined } from '../../judging/internal.js';
 import { ratio } from '../../quantities/index.js';
 import { eccentricityRatio, shortLengthToDiameter } from './domains.js';
 import { shortBearing } from './short-bearing.js';
@@ -19,8 +19,8 @@ const letters = {
   },
 } as const;
 
-const SQUARE = 'q = 1 - e^2';
-const INFLOW = 'i = 1 + e - lambda^2 * e / 3';
+const SQUARE = defined('q = 1 - e^2', 'one less the square of the eccentricity');
+const INFLOW = defined('i = 1 + e - lambda^2 * e / 3', 'flow variable Q/(rcNL), over π');
 const OCVIRK = 'Ocvirk, NACA TN 2808 (1952), half film';
 const NET = `${OCVIRK}, less what flows back at the widest gap`;
 
@@ -50,13 +50,13 @@ export const shortBearingCards = {
   journalFriction: card({
     of: shortBearing,
     name: 'friction of a journal from its load and attitude',
-    gives: { symbol: 'F', meaning: 'friction (r/c) f', dimension: 'ratio' },
+    gives: { symbol: 'F', meaning: 'friction variable, (r/c) f', dimension: 'ratio' },
     letters,
     read: ({ friction }) => friction,
     where: [
       SQUARE,
-      'S = q^2 / (pi * e * sqrt(pi^2 * q + 16 * e^2) * lambda^2)',
-      'phi = atan(pi * sqrt(q) / (4 * e))',
+      defined('S = q^2 / (pi * e * sqrt(pi^2 * q + 16 * e^2) * lambda^2)', 'Sommerfeld number'),
+      defined('phi = atan(pi * sqrt(q) / (4 * e))', 'attitude angle, in radians'),
     ],
     expression: '2 * pi^2 * S / sqrt(q) + e / 2 * sin(phi)',
     source: 'balance of forces on the journal, oil taken to fill the whole gap',
@@ -64,7 +64,7 @@ export const shortBearingCards = {
   shortBearingFlow: card({
     of: shortBearing,
     name: 'flow through the widest gap of a short bearing',
-    gives: { symbol: 'V', meaning: 'flow Q/(rcNL)', dimension: 'ratio' },
+    gives: { symbol: 'V', meaning: 'flow variable, Q/(rcNL)', dimension: 'ratio' },
     letters,
     read: ({ flow }) => flow,
     where: [INFLOW],
@@ -74,7 +74,11 @@ export const shortBearingCards = {
   shortBearingSideFlow: card({
     of: shortBearing,
     name: 'share of the flow that leaves a short bearing at its ends',
-    gives: { symbol: 'V_s', meaning: 'share Qs/Q', dimension: 'ratio' },
+    gives: {
+      symbol: 'V_s',
+      meaning: 'share of the flow that leaves at the ends, Qs/Q',
+      dimension: 'ratio',
+    },
     letters,
     read: ({ sideFlow }) => sideFlow,
     where: [INFLOW],

@@ -10,12 +10,12 @@ export const temperatureRiseCards = {
     name: 'rise of the oil temperature in a bearing',
     gives: { symbol: 't', meaning: 'rise of temperature', dimension: 'temperatureDifference' },
     letters: {
-      P: { field: 'power', meaning: 'power of friction', domain: frictionPower, usual: [5, 500] },
+      P: { field: 'power', meaning: 'power of friction', domain: frictionPower, usual: [30, 600] },
       Q: {
         field: 'flow',
         meaning: 'flow through the widest gap',
         domain: drawnOil,
-        usual: [2e-6, 2e-5],
+        usual: [2.5e-6, 1e-5],
       },
       Q_s: {
         field: 'sideFlow',

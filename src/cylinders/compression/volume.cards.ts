@@ -1,4 +1,4 @@
-import { card, diameter, everyStep, pistonStroke } from '../../judging/internal.js';
+import { card, defined, diameter, everyStep, pistonStroke } from '../../judging/internal.js';
 import { deckClearance, geometricCompression } from '../../motion/internal.js';
 import { type Length, mL, mm, ratio, squareMm, type Volume } from '../../quantities/index.js';
 import { clearanceVolumeByBurette, crownVolumeByBurette } from './burette.js';
@@ -66,10 +66,10 @@ const epsilon = {
   domain: geometricCompression,
   made: everyStep(ratio, 5, 12, 0.5),
 } as const;
-const SWEPT = 'sweptVolume = pi / 4 * D^2 * s';
+const SWEPT = defined('V_s = pi / 4 * D^2 * s', 'swept volume', 'sweptVolume');
 const CLEARANCE = [
-  'gasketVolume = pi / 4 * D_g^2 * t',
-  'clearanceVolume = V_h + V_b + gasketVolume + pi / 4 * D^2 * d - V_c',
+  defined('V_g = pi / 4 * D_g^2 * t', 'volume inside the gasket', 'gasketVolume'),
+  defined('V_0 = V_h + V_b + V_g + pi / 4 * D^2 * d - V_c', 'clearance volume', 'clearanceVolume'),
 ];
 const PLAIN = (v: { D: Length; s: Length; V_h: Volume; V_b: Volume; d: Length; V_c: Volume }) => ({
   bore: v.D,
@@ -155,7 +155,7 @@ export const compressionVolumeCards = {
     where: [SWEPT, ...CLEARANCE],
     call: (v) => [{ ...PLAIN(v), gasket: { bore: v.D_g, thickness: v.t } }],
     read: ({ ratio }) => ratio.min,
-    expression: '1 + sweptVolume / clearanceVolume',
+    expression: '1 + V_s / V_0',
     refuses: {
       'no room is left above the piston': {
         with: { V_h: 0, V_b: 0, d: -0.01, V_c: 1e-5 },
@@ -201,7 +201,7 @@ export const compressionVolumeCards = {
       },
     ],
     read: (work) => (work.outcome === 'skim' ? work.by.min : undefined),
-    expression: '(clearanceVolume - sweptVolume / (epsilon - 1)) / A',
+    expression: '(V_0 - V_s / (epsilon - 1)) / A',
     refuses: {
       'no room is left above the piston': {
         with: { V_h: 0, V_b: 0, d: -0.01, V_c: 1e-5 },
@@ -225,7 +225,7 @@ export const compressionVolumeCards = {
   gasketForRatio: card({
     of: gasketForRatio,
     name: 'gasket for a compression ratio',
-    gives: { symbol: 't', meaning: 'thickness once tightened', dimension: 'length' },
+    gives: { symbol: 't', meaning: 'thickness of the gasket once tightened', dimension: 'length' },
     letters: {
       D: { ...SIZE.D, usual: [0.08, 0.1] },
       s: { ...SIZE.s, usual: [0.08, 0.1] },
@@ -251,7 +251,7 @@ export const compressionVolumeCards = {
       },
     ],
     read: (found) => (found.outcome === 'gasket' ? found.thickness.min : undefined),
-    expression: '(sweptVolume / (epsilon - 1) - V_h) / A',
+    expression: '(V_s / (epsilon - 1) - V_h) / A',
     example: { D: mm(90), s: mm(90), V_h: mL(101), A: squareMm(9500), epsilon: ratio(6) },
     source: geometry,
   }),

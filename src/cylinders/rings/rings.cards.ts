@@ -1,4 +1,4 @@
-import { card, diameter } from '../../judging/internal.js';
+import { card, defined, diameter } from '../../judging/internal.js';
 import { mm } from '../../quantities/index.js';
 import { landClearance, ringGap, ringThickness, ringWidth } from '../domains.js';
 import { ringBackClearance } from './back-clearance.js';
@@ -110,8 +110,15 @@ export const ringCards = {
       { bore: D, land: D_l, depth: d, radialThickness: a, pistonClearance: c_p },
     ],
     read: ({ radialAgainstWall }) => radialAgainstWall?.min,
-    where: ['root = D_l - 2 * d', 'radialClearance = (D - root) / 2 - a'],
-    expression: 'radialClearance - c_p / 2',
+    where: [
+      defined('D_r = D_l - 2 * d', 'diameter at the root of the groove', 'root'),
+      defined(
+        'c_r = (D - D_r) / 2 - a',
+        'radial back clearance, piston central',
+        'radialClearance',
+      ),
+    ],
+    expression: 'c_r - c_p / 2',
     refuses: { 'the land is not of the bore': { with: { D_l: 0.07 }, names: 'land' } },
     example: { D: mm(80), D_l: mm(79.4), d: mm(3.5), a: mm(3.2), c_p: mm(0.07) },
     source: 'geometry',
@@ -149,11 +156,11 @@ export const ringCards = {
     ],
     read: ({ asHole }) => asHole.max,
     where: [
-      'firstArea = g_1 * c_1 / 2',
-      'secondArea = g_2 * c_2 / 2',
-      'area = 1 / sqrt(1 / firstArea^2 + 1 / secondArea^2)',
+      defined('A_1 = g_1 * c_1 / 2', 'area left open by the first gap', 'firstArea'),
+      defined('A_2 = g_2 * c_2 / 2', 'area left open by the second gap', 'secondArea'),
+      defined('A = 1 / sqrt(1 / A_1^2 + 1 / A_2^2)', 'area of one hole that leaks as much', 'area'),
     ],
-    expression: 'sqrt(4 * area / pi)',
+    expression: 'sqrt(4 * A / pi)',
     source: 'geometry; throttlings in a row, from memory',
   }),
 };

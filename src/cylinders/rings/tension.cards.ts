@@ -1,4 +1,4 @@
-import { card, diameter } from '../../judging/internal.js';
+import { card, defined, diameter } from '../../judging/internal.js';
 import { elasticModulus, ofGreyIron } from '../../measuring/internal.js';
 import { type Length, mm, type Quantity } from '../../quantities/index.js';
 import { openRingGap, ringGap, ringThickness, ringWidth } from '../domains.js';
@@ -75,8 +75,12 @@ const refusesTension = {
   'the closed gap is more than a tenth of the bore': { with: { s: 0.009 }, names: 'closedGap' },
 };
 const beam = 'thin curved beam';
-const pressing = 'wallPressure = 4 * E * (m - s) * a^3 / (9 * pi * D * meanDiameter^3)';
-const mean = 'meanDiameter = D - a';
+const pressing = defined(
+  'p = 4 * E * (m - s) * a^3 / (9 * pi * D * D_m^3)',
+  'pressure on the wall',
+  'wallPressure',
+);
+const mean = defined('D_m = D - a', 'mean diameter of the ring', 'meanDiameter');
 
 /** Formulas of how a ring springs. */
 export const ringTensionCards = {
@@ -88,7 +92,7 @@ export const ringTensionCards = {
     call: ({ s, ...of }) => tensionOf(of, { closedGap: s }),
     read: ({ wallPressure }) => wallPressure.max,
     where: [mean],
-    expression: '4 * E * (m - s) * a^3 / (9 * pi * D * meanDiameter^3)',
+    expression: '4 * E * (m - s) * a^3 / (9 * pi * D * D_m^3)',
     refuses: refusesTension,
     source: beam,
   }),
@@ -109,7 +113,7 @@ export const ringTensionCards = {
     call: ({ s, h, ...of }) => tensionOf(of, { closedGap: s, width: h }),
     read: ({ tangentialForce }) => tangentialForce.max,
     where: [mean, pressing],
-    expression: 'wallPressure * h * D / 2',
+    expression: 'p * h * D / 2',
     source: `${beam}; a ring maker's manual, section on tangential force`,
   }),
   ringClosedStress: card({
@@ -120,7 +124,7 @@ export const ringTensionCards = {
     call: ({ s, ...of }) => tensionOf(of, { closedGap: s }),
     read: ({ closedStress }) => closedStress.max,
     where: [mean],
-    expression: '4 * E * (m - s) * a / (3 * pi * meanDiameter^2)',
+    expression: '4 * E * (m - s) * a / (3 * pi * D_m^2)',
     source: beam,
   }),
   ringSpreadStress: card({
@@ -139,7 +143,7 @@ export const ringTensionCards = {
     call: ({ m_s, ...of }) => tensionOf(of, { spreadGap: m_s }),
     read: ({ spreadStress }) => spreadStress?.max,
     where: [mean],
-    expression: '4 * E * (m_s - m) * a / (3 * pi * meanDiameter^2)',
+    expression: '4 * E * (m_s - m) * a / (3 * pi * D_m^2)',
     refuses: {
       'the ring is not spread wider than it is free': {
         with: { m_s: 0.005 },

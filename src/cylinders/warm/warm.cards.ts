@@ -1,4 +1,4 @@
-import { card, diameter, everyStep } from '../../judging/internal.js';
+import { card, defined, diameter, everyStep } from '../../judging/internal.js';
 import { linearExpansion, partTemperature } from '../../measuring/internal.js';
 import {
   celsius,
@@ -123,8 +123,8 @@ export const warmCylinderCards = {
       },
     ],
     read: ({ clearance }) => clearance.max,
-    where: ['warmedBore = D * (1 + a_b * (T_b - T_0))'],
-    expression: 'D - (warmedBore - c_h) / (1 + a_p * (T_p - T_0))',
+    where: [defined('D_w = D * (1 + a_b * (T_b - T_0))', 'bore when warm', 'warmedBore')],
+    expression: 'D - (D_w - c_h) / (1 + a_p * (T_p - T_0))',
     example: {
       D: mm(80),
       c_h: mm(0.03),
@@ -205,7 +205,7 @@ export const warmCylinderCards = {
       },
     ],
     read: ({ gap }) => gap.min,
-    where: ['L = pi * D - g'],
+    where: [defined('L = pi * D - g', 'length of the ring along its outside, cold')],
     expression: 'pi * D * (1 + a_b * (T_b - T_0)) - L * (1 + a_r * (T_r - T_0))',
     refuses: {
       'the gap is more than a tenth of the bore': { with: { g: 0.009 }, names: 'gap' },

@@ -70,7 +70,7 @@ export const teachingCalls = {
         { U: 60e-6, nu: 12e-6 },
         units,
       ),
-      'no options': refused('options', 'oilClearance', clearance),
+      'options that are none': refused('options', 'oilClearance', clearance, null),
     },
   }),
   exampleValues: calls(exampleValues, {

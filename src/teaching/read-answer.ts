@@ -1,0 +1,82 @@
+import { coherentUnit, type Dimension, parse, RebuildInputError } from '../quantities/index.js';
+import { builtQuantity } from './built-quantity.js';
+import type { ExerciseAsk } from './exercise-types.js';
+import type { ReadingSlip } from './slip-types.js';
+
+/** An answer that could be read. */
+export interface ReadAnswer {
+  /** In SI. */
+  readonly value: number;
+  /** The number as it was written; undefined where that is more than a decimal. */
+  readonly number: number | undefined;
+  /** How far off rounding to the last place that was written may be [SI]. */
+  readonly halfPlace: number;
+  /** With the unit of the blank, where it was written without one. */
+  readonly takenAs?: string;
+}
+
+/** Reads an answer; a number alone is in the unit that stands after the blank. */
+export function readAnswer(
+  text: string,
+  { dimension, unit }: ExerciseAsk,
+): ReadAnswer | ReadingSlip {
+  const alone = numberAlone(text);
+  const isBare = unit !== '' && /^[\d\s.,/+e-]+$/i.test(alone);
+  const written = isBare ? `${alone} ${unit}` : alone;
+  const value = measureIn(written, dimension);
+  if (value !== undefined) {
+    const number = /^[+-]?(?:\d+\.?\d*|\.\d+)(?![\d/ -]*\/)/.exec(alone)?.[0];
+    const nextTo =
+      number === undefined
+        ? undefined
+        : measureIn(`${Number(number) + half(number)}${written.slice(number.length)}`, dimension);
+    return {
+      value,
+      number: number === undefined ? undefined : Number(number),
+      halfPlace: nextTo === undefined ? 0 : Math.abs(nextTo - value),
+      ...(isBare && { takenAs: written }),
+    };
+  }
+  const others = Object.keys(coherentUnit) as Dimension[];
+  const isOther = others.some((other) => quantityIn(written, other) !== undefined);
+  return isOther ? 'another quantity' : 'no number';
+}
+
+const measureIn = (text: string, dimension: Dimension): number | undefined =>
+  quantityIn(text, dimension) ?? builtQuantity(text, dimension);
+
+/** Half of the last place of a number; of thousands the zeros at the end only hold the place. */
+function half(number: string): number {
+  const [whole = '', decimals = ''] = number.split('.');
+  if (decimals !== '') return 0.5 / 10 ** decimals.length;
+  return whole.length < 4 ? 0.5 : 0.5 * 10 ** (/0*$/.exec(whole)?.[0].length ?? 0);
+}
+
+/** An answer without what people write round it: `c_m = 1.4 thou.`, `about 1,4 thou`. */
+const numberAlone = (text: string): string =>
+  text
+    .trim()
+    .replaceAll('−', '-')
+    .replace(/^[\p{L}_]\w*\s*=\s*/u, '')
+    .replace(/^(?:about|approximately|approx\.?|ca\.?|≈|~)\s*/i, '')
+    // Not before three digits, where it may part thousands.
+    .replace(/^([+-]?\d*),(?!\d{3}(?!\d))(?=\d)/, '$1.')
+    .replace(/\.$/, '');
+
+/** A quantity in text. A share may be written as a plain number or in per cent, and a gauge needs no saying so. */
+function quantityIn(text: string, dimension: Dimension): number | undefined {
+  const spellings: readonly Dimension[] =
+    dimension === 'volumeFraction' || dimension === 'massFraction'
+      ? [dimension, 'ratio']
+      : dimension === 'gaugePressure'
+        ? [dimension, 'pressure']
+        : [dimension];
+  for (const spelling of spellings) {
+    try {
+      return parse(text, spelling);
+    } catch (error) {
+      if (!(error instanceof RebuildInputError)) throw error;
+    }
+  }
+  return undefined;
+}
