@@ -60,4 +60,4 @@ function slippedPoint(housingBore: number, shellWall: number, journal: number): 
 }
 
 const sayMoved = (name: string, read: number, by: number): string =>
-  `Look at the decimal point of the ${name} first: ${showLength(by * read)} in place of ${showLength(read)} would go with the other two`;
+  `Look at the decimal point of the ${name} first: ${showLength(by * read)}, not ${showLength(read)}, would go with the other two`;

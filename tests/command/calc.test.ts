@@ -61,13 +61,17 @@ describe('crankwright calc', () => {
     [
       sizes.replace('2.105 inch', '2.105 m'),
       // 3 mm / 25.4 = 0.1181 in, 1 m / 25.4 mm = 39.3701 in; what was typed stays.
-      'journal: 2.105 m is outside 0.1181 in … 39.3701 in. Check the unit, e.g. 2.1248 inch.',
+      'journal: 2.105 m is outside 0.1181 in … 39.3701 in. Check the unit and the decimal point, e.g. 2.1248 inch.',
     ],
   ])('refuses %s in words', async (typed, expected) => {
     expect(await calc(`oilClearance(${typed})`)).toEqual({ code: 2, out: '', err: expected });
   });
 
   it.each([
+    [
+      `oilClearance(${sizes.replace('62 thou', '620 thou')})`,
+      'Look at the decimal point of the shell wall first: 0.062 in, not 0.62 in, would go with',
+    ],
     ['oilClearanc(1)', 'oilClearanc: did you mean oilClearance?'],
     // 13.2 % is 0.132 to mathjs: to name that number with the unit would be a hundred times too little.
     ['dilutionFinding(13.2 %)', 'for example 13.2 percentByVolume'],

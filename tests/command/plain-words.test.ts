@@ -69,11 +69,11 @@ describe('a slip is told in the words of the trade', () => {
   it('a bound in the units that results are in, and a size as it was typed', async () => {
     const far = 'oilClearance({housingBore: 2.251 in, journal: 200 in, shellWall: 62 thou})';
     expect((await calc(far))[1]).toBe(
-      'journal: 200 in is outside 0.1181 in … 39.3701 in. Check the unit, e.g. 2.1248 inch.',
+      'journal: 200 in is outside 0.1181 in … 39.3701 in. Check the unit and the decimal point, e.g. 2.1248 inch.',
     );
     // 2.1248 in * 25.4 = 53.97 mm.
     expect((await calc(far, '--units', 'metric'))[1]).toBe(
-      'journal: 5.08 m is outside 3 mm … 1 m. Check the unit, e.g. 53.97 mm.',
+      'journal: 5.08 m is outside 3 mm … 1 m. Check the unit and the decimal point, e.g. 53.97 mm.',
     );
     const [, out] = await calc(far.replace('200 in', '2 mm'));
     expect(out).toMatch(/^journal: 2 mm is outside 0\.1181 in/);

@@ -10,6 +10,6 @@ export function asTyped(message: string): string {
     )
     .replace(
       / (?:Lengths|Angles|Pressures) are \w+ here; wrap (?:the reading|it) in its unit/,
-      ' Check the unit',
+      ' Check the unit and the decimal point',
     );
 }

@@ -8,12 +8,13 @@ import {
 import { READ_BEFORE_BLAME } from '../../bearings/internal.js';
 import { undersizeSteps } from '../../crankshaft/index.js';
 import type { ShrinkTemperature } from '../../fits/index.js';
+import { NANOMETRE } from '../../judging/internal.js';
 import type { DoneCall } from '../../mathjs/internal.js';
 import type { ThinningFinding } from '../../oil/index.js';
 import { capital } from '../../pages/index.js';
 import { type Length, percentByVolume, type UnitSystem } from '../../quantities/index.js';
 import type { LashGrowth } from '../../valves/index.js';
-import { sayResultIn, unitToSay } from './show-quantity.js';
+import { sayIn, sayResultIn, unitToSay } from './show-quantity.js';
 
 const READ_AGAIN = capital(READ_BEFORE_BLAME);
 
@@ -66,7 +67,8 @@ const onHeating = ({ finding }: ShrinkTemperature): string | undefined =>
 
 function onClearance(call: DoneCall, units: UnitSystem): string | undefined {
   if (typeof call.result !== 'number') return undefined;
-  const [{ journal }] = call.args as readonly [BearingSizes];
+  const [sizes] = call.args as readonly [BearingSizes];
+  const { journal } = sizes;
   const clearance = call.result as Length;
   const unit = unitToSay(clearance, 'length', units);
   const length = (each: Length) => sayResultIn(each, unit);
@@ -75,22 +77,36 @@ function onClearance(call: DoneCall, units: UnitSystem): string | undefined {
     const { limits, basis } = recommendedOilClearance(journal);
     const { min = clearance, max = clearance } = limits;
     const rule = basis.kind === 'common practice' ? basis.rule : '';
-    const isOut = clearance > max || clearance < min;
+    const grips = clearance < -NANOMETRE;
+    const isOut = !grips && (clearance > max || clearance < min);
     const beside = isOut
       ? `: ${clearance > max ? 'above' : 'below'} ${length(clearance > max ? max : min)}, by common practice (${rule})`
       : '';
-    // The sentence of the library says where it stands, in its own unit.
-    if (!('mismatch' in why)) return `\n${describeClearance(why, { units }).join('\n')}`;
+    const stuck = grips ? `\n${onInterference(sizes, length(-clearance as Length), units)}` : '';
+    if (!('mismatch' in why)) {
+      // The sentence of the library says where it stands, in its own unit.
+      return grips
+        ? `${stuck} Read all three again; a mistake in the wall counts twice.`
+        : `\n${describeClearance(why, { units }).join('\n')}`;
+    }
     const { outcome, mismatch, matched } = why;
     const asked =
       outcome === 'journal ground, shells not'
         ? 'ground journal, shells for a larger one?'
         : 'shells for a smaller journal?';
-    return `${beside}\n${asked} A step of ${length(mismatch)} explains it: matching shells would leave ${length(matched.value)}. ${READ_AGAIN}.`;
+    return `${beside}${stuck}\n${asked} A step of ${length(mismatch)} explains it: matching shells would leave ${length(matched.value)}. ${READ_AGAIN}.`;
   } catch {
     // A clearance so far off that nothing explains it: the number stands alone.
     return undefined;
   }
+}
+
+/** That a journal does not go in, and of what three readings that comes. */
+function onInterference(sizes: BearingSizes, by: string, units: UnitSystem): string {
+  const [journal, housing, wall] = [sizes.journal, sizes.housingBore, sizes.shellWall].map((each) =>
+    sayIn(each, unitToSay(each, 'length', units)),
+  );
+  return `a journal of ${journal} does not go into a housing bore of ${housing} with shells of ${wall}: it is ${by} larger than the hole that they leave.`;
 }
 
 /** What hurts somebody, or wrecks the engine, where the result is acted on. */
