@@ -18,11 +18,15 @@ export function choicesOf(shape: ValueShape): readonly Exclude<ValueShape, `#${s
   return typeof at === 'object' && 'either' in at ? at.either.flatMap(choicesOf) : [at];
 }
 
-/** The words that a value may be, in quotes. */
-export const quotedWords = (shape: ValueShape): readonly string[] =>
+/** The words that a value may be. */
+export const wordsIn = (shape: ValueShape): readonly string[] =>
   choicesOf(shape)
     .flatMap((one) => (typeof one === 'object' && 'oneOf' in one ? one.oneOf : []))
-    .map((word) => JSON.stringify(word));
+    .filter((word) => typeof word === 'string');
+
+/** The same in quotes. */
+export const quotedWords = (shape: ValueShape): readonly string[] =>
+  wordsIn(shape).map((word) => JSON.stringify(word));
 
 /** Whether a shape is that of a quantity of one dimension. */
 export const isDimension = (shape: ValueShape): shape is Dimension =>

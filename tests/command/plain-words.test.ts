@@ -201,9 +201,59 @@ describe('the commands of the prompt', () => {
       'compressionInAir({reading: 85 psiGauge, from: 85 psiGauge, to: standardAtmosphere})',
       'from: 85 psi gauge is not an absolute pressure. Type absolutePressure(85 psiGauge).',
     ],
+    [
+      'pressFit({diameter: 2 in, diametralInterference: 2 thou, hub: "cast iron", shaft: {}})',
+      'hub: "cast iron" is a word where sizes belong. Write hub: {outside: … inch, elasticity: elasticConstants("grey iron").elasticity, poisson: elasticConstants("grey iron").poisson}.',
+    ],
+    [
+      'torqueSetting({thread: "3/8-16 UNC", proofStress: 85 ksi, condition: "oiled"})',
+      'Write thread: threadOf("3/8-16 UNC").',
+    ],
+    [
+      'lashGrowth({carrier: {length: 6 in}, train: []})',
+      'carrier: this is one where a list belongs, even a list of one. Write carrier: [{length: … inch, expansion: meanExpansion("steel"), temperature: 180 fahrenheit}].',
+    ],
+    [
+      'lashGrowth({carrier: [{length: 6 in}], train: []})',
+      'carrier 1, expansion: is missing, e.g. meanExpansion("steel"); so is temperature, e.g. 180 fahrenheit.',
+    ],
+    [
+      'pressFit({diameter: 2 in, diametralInterference: 2 thou, hub: {outside: 3 in}, shaft: {}})',
+      'shaft.elasticity: is missing, e.g. elasticConstants("steel").elasticity; so is poisson',
+    ],
+    ['endPlay(5 thou)', 'Write readings: [{pushed: … inch, pulled: … inch}].'],
+    [
+      'compressionRatio(3 in, 3 in)',
+      '{gasket: …, chamber: …, deckClearance: …, bore: …, stroke: …}',
+    ],
     ['85 psi to psiGauge', 'write gaugePressure(…, standardAtmosphere) to psiGauge'],
   ])('says what to type instead: %s', async (typed, said) => {
     expect((await calc(typed))[1]).toContain(said);
+  });
+
+  it('names all fields that are missing, each with what its own check takes', async () => {
+    const [, said = ''] = await calc('compressionRatio({bore: 3 in})');
+    expect(said).toMatch(/^stroke: is missing, e\.g\. [\d.]+ inch; so are /);
+    for (const field of ['chamber', 'deckClearance']) {
+      expect(said).toMatch(new RegExp(`\\b${field}, e\\.g\\. [\\d.]+ \\w+`));
+    }
+    expect(said).toContain('gasket, e.g. {thickness: … inch}');
+    expect(said).not.toMatch(/\bbore,|crown/);
+    // What it says to type, with the gasket filled in, is worked out.
+    const typed = [...said.matchAll(/(\w+)(?:: is missing)?, e\.g\. ([\d.]+ \w+)/g)];
+    const fields = typed.map(([, name, value]) => `${name}: ${value}`).join(', ');
+    const whole = `compressionRatio({bore: 3 in, gasket: {thickness: 40 thou, bore: 3.1 in}, ${fields}})`;
+    expect((await calc(whole))[0]).toContain('compression ratio');
+  });
+
+  it('says of a fit without a strength that nothing is judged', async () => {
+    const steel = 'elasticConstants("steel")';
+    const hub = `{outside: 3 in, elasticity: ${steel}.elasticity, poisson: ${steel}.poisson}`;
+    const fit = `diameter: 2 in, diametralInterference: 2 thou, shaft: ${steel}`;
+    const bare = `pressFit({${fit}, hub: ${hub}})`;
+    expect((await calc(bare))[0]).toContain('the fit is not known to be sound: add yieldStrength');
+    const known = bare.replace('{outside', '{yieldStrength: 50000 psi, outside');
+    expect((await calc(known))[0]).not.toContain('not known to be sound');
   });
 
   it('takes what it says to type', async () => {

@@ -7,7 +7,7 @@ import {
 } from '../../bearings/index.js';
 import { READ_BEFORE_BLAME } from '../../bearings/internal.js';
 import { undersizeSteps } from '../../crankshaft/index.js';
-import type { ShrinkTemperature } from '../../fits/index.js';
+import type { PressFit, ShrinkTemperature } from '../../fits/index.js';
 import { NANOMETRE } from '../../judging/internal.js';
 import type { DoneCall } from '../../mathjs/internal.js';
 import type { ThinningFinding } from '../../oil/index.js';
@@ -22,6 +22,7 @@ const READ_AGAIN = capital(READ_BEFORE_BLAME);
 export function remarkOn(call: DoneCall, units: UnitSystem): string | undefined {
   if (call.name === 'shrinkTemperature') return onHeating(call.result as ShrinkTemperature);
   if (call.name === 'thinningFinding') return onThick(call.result as ThinningFinding);
+  if (call.name === 'pressFit') return onStrength(call.result as PressFit);
   if (call.name === 'lashGrowth') {
     return `${onLash(call.result as LashGrowth)}${onRange(call.result) ?? ''}`;
   }
@@ -57,6 +58,12 @@ const onLash = ({ coldLash }: LashGrowth): string =>
 const onThick = ({ stage }: ThinningFinding): string | undefined =>
   stage === 'thicker'
     ? '\nthe sample is thicker than the clean oil, so this tells nothing of fuel: look first whether the two are swapped, or the sample was colder'
+    : undefined;
+
+/** Stresses that nobody gave a strength for are not judged. */
+const onStrength = ({ findings }: PressFit): string | undefined =>
+  findings.length === 0
+    ? '\nno strength is given, so no stress is judged and the fit is not known to be sound: add yieldStrength to shaft and hub, or tensileStrength to a hub of grey iron'
     : undefined;
 
 /** How hot a hub may be made, if nobody has said it. */

@@ -57,8 +57,9 @@ const JUDGED =
 
 function ofInput(error: RebuildInputError, typed: string): string {
   if (typeof error.value === 'number' && !Number.isFinite(error.value)) return NOT_FINITE;
-  const { parameter, expected, hint } = error;
-  const name = parameter.split('.').at(-1) ?? parameter;
+  const { expected, hint } = error;
+  const parameter = sayPath(error.parameter);
+  const name = error.parameter.split('.').at(-1) ?? parameter;
   if (expected === 'a known field') {
     const fields = hint.replace(/^Fields: |\.$/g, '').split(', ');
     const near = nearest(name, fields);
@@ -67,10 +68,10 @@ function ofInput(error: RebuildInputError, typed: string): string {
       : `${name} is not a field here; fields are ${fields.join(', ')}`;
   }
   const complaint = complaintOf(error);
-  if (/\bjudge\(/.test(typed) && (parameter === 'judgement' || error.value === undefined)) {
-    return `${parameter}: ${complaint.replace(/;.*/, '')}. A value is judged against limits that somebody set, for example ${JUDGED}`;
+  if (/\bjudge\(/.test(typed) && (error.parameter === 'judgement' || error.value === undefined)) {
+    return `${parameter}: ${complaint.replace(/;.*|, e\.g\. .*/, '')}. A value is judged against limits that somebody set, for example ${JUDGED}`;
   }
-  if (/expansion$/i.test(name) && expected === 'an object') {
+  if (/expansion$/i.test(name) && expected === 'an object' && error.value !== undefined) {
     return `${parameter}: ${complaint.replace(/;.*/, '')}: give meanExpansion("grey iron"), or that of your material`;
   }
   // A value that shows itself says enough; the hint is for code.
@@ -79,6 +80,12 @@ function ofInput(error: RebuildInputError, typed: string): string {
   }
   return asTyped(`${parameter}: ${complaint}. ${hint}`);
 }
+
+/** `carrier[0].expansion` as a person counts: `carrier 1, expansion`. */
+const sayPath = (path: string): string =>
+  path
+    .replace(/\[(\d+)\]/g, (_, index: string) => ` ${Number(index) + 1}`)
+    .replace(/( \d+)\./g, '$1, ');
 
 /** The example of a length in a refusal, as a metric shop would type it. */
 const inMillimetres = (message: string): string =>
