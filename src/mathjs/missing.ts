@@ -1,5 +1,5 @@
 import { RebuildInputError } from '../quantities/index.js';
-import { exampleOfShape, makerOf } from './say-example.js';
+import { exampleOfShape, madeOfWord } from './say-example.js';
 import { choicesOf, fieldsOf } from './say-shape.js';
 import type { ValueShape } from './shapes.js';
 import { unitByName } from './unit-names.js';
@@ -23,7 +23,7 @@ export function allMissing(error: unknown, call: LackingCall): RebuildInputError
   const lacks = place?.lacks ?? [];
   if (!place || !lacks.includes(path.at(-1) ?? '')) return undefined;
   const examples = examplesOf(error, lacks, call);
-  const maker = makerOf(place.shape, undefined);
+  const maker = madeOfWord(place.shape, undefined);
   const said = (field: string) => {
     const made = maker?.gives.includes(field) ? `${maker.call}.${field}` : undefined;
     const shape = place.fields[field] ?? 'anything';

@@ -46,8 +46,8 @@ const exampleOf = (dimension: Exclude<Dimension, 'length' | 'volume'>): string =
  * some of them of a word makes them of the one given.
  */
 export function exampleOfShape(shape: ValueShape, word?: string): string {
-  const maker = makerOf(shape, word);
-  if (maker?.isWhole) return maker.call;
+  const made = madeOfWord(shape, word);
+  if (made?.isWhole) return made.call;
   const choices = choicesOf(shape);
   const first = choices.find(isDimension) ?? choices[0] ?? 'anything';
   // A gasket and a stroke are lengths, a chamber and a sump volumes: no number suits both.
@@ -65,8 +65,8 @@ export function exampleOfShape(shape: ValueShape, word?: string): string {
   const shown =
     needed.length > 0 ? needed : all.map(([key, of]) => [key.slice(0, -1), of] as const);
   const fields = shown.map(([key, of]) => {
-    const made = maker?.gives.includes(key) ? `${maker.call}.${key}` : exampleOfShape(of);
-    return `${key}: ${made}`;
+    const value = made?.gives.includes(key) ? `${made.call}.${key}` : exampleOfShape(of);
+    return `${key}: ${value}`;
   });
   return `{${fields.join(', ')}}`;
 }
@@ -80,7 +80,7 @@ export interface Maker {
 }
 
 /** What makes an object of that shape, or some fields of it, of a word that was given. */
-export function makerOf(shape: ValueShape, word: string | undefined): Maker | undefined {
+export function madeOfWord(shape: ValueShape, word: string | undefined): Maker | undefined {
   const wanted = fieldsOf(shape);
   const found = Object.entries(signatures).flatMap(([name, signature]): readonly Maker[] => {
     const taken = wordsTaken(signature);

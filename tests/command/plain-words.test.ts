@@ -58,9 +58,42 @@ describe('a slip is told in the words of the trade', () => {
     ],
     [
       '120 psi gauge to bar',
-      '120 psi gauge is a gauge pressure: write to barGauge, or absolutePressure(…, standardAtmosphere) to bar',
+      '120 psi gauge is a gauge pressure: write to barGauge, or for the absolute one absolutePressure(…, standardAtmosphere) to bar',
     ],
-    ['2 )', 'this cannot be read from ")" on'],
+    ['2 )', 'there is one ) too many'],
+    ['2 @ 3', 'this cannot be read from "@ 3" on'],
+    [
+      'oilClearance({housingBore: 2.251 inch; journal: 2 in})',
+      'in braces a comma stands between two sizes, not a semicolon: put a comma before journal',
+    ],
+    [
+      'oilClearance({housingBore = 2.251 inch})',
+      'in braces a colon stands behind a name, not =: write housingBore: …',
+    ],
+    [
+      'oilClearance({housingBore 2.251 inch})',
+      'a colon is missing behind housingBore: write housingBore: …',
+    ],
+    [
+      'oilClearance({housingBore: 2.251 inch\njournal: 2.105 inch})',
+      'line 1: a comma is missing before journal',
+    ],
+    [
+      'oilClearance({housingBore: (2 in + 1/4 in) journal: 2 in})',
+      'a comma is missing before journal',
+    ],
+    [
+      'oilClearance({housingBore: 2.251 inch)',
+      'a } is missing before this ): the { of oilClearance is still open',
+    ],
+    [
+      'lashGrowth({carrier: [{length: 2 in}, train: [{length: 2 in}]})',
+      'a ] is missing before this }: the [ of carrier is still open',
+    ],
+    [
+      'oilClearance({housingBore: 2.251 inch',
+      'this ends too early: the { is not closed; put }) at its end',
+    ],
     ['readings.txt', 'a file is read so: crankwright calc < readings.txt'],
   ])('%s', async (text, expected) => {
     expect(await calc(text)).toEqual(['', expected]);
@@ -146,6 +179,10 @@ describe('a slip is told in the words of the trade', () => {
   it.each([
     ['-3 in', '-3 in'],
     ['2 in * 3 in', '6 in²'],
+    ['2 in × 3', '6 in'],
+    ['6 in ÷ 3', '2 in'],
+    ['3 in − 1 in', '2 in'],
+    ['{a: true ? 1 in : 2 in, b: 1:3, "c d": [1, 2; 3, 4]}.a', '1 in'],
     ['8 N-m', '8 N·m'],
     // 2.251 - 2 * 0.062 - 2.127 = 0 in.
     [

@@ -14,6 +14,7 @@ import type { ThinningFinding } from '../../oil/index.js';
 import { capital } from '../../pages/index.js';
 import { type Length, percentByVolume, type UnitSystem } from '../../quantities/index.js';
 import type { LashGrowth } from '../../valves/index.js';
+import { sayPath } from './say-path.js';
 import { sayIn, sayResultIn, unitToSay } from './show-quantity.js';
 
 const READ_AGAIN = capital(READ_BEFORE_BLAME);
@@ -44,7 +45,7 @@ export function headOn({ name, result }: DoneCall): string | undefined {
 function onRange(result: unknown): string | undefined {
   const { outsideRange = [] } = (result ?? {}) as { readonly outsideRange?: readonly string[] };
   return Array.isArray(outsideRange) && outsideRange.length > 0
-    ? `\noutside of the temperatures that its expansion is tabled for: ${outsideRange.join(', ')}; take the figures as an estimate`
+    ? `\noutside of the temperatures that its expansion is tabled for: ${outsideRange.map(sayPath).join(', ')}; take the figures as an estimate`
     : undefined;
 }
 

@@ -19,7 +19,7 @@ export function describeMisread(reason: Misread, wording: Wording): string {
       const { size, oversize, bore } = reason;
       const step =
         oversize === 0 ? 'of standard size' : `${say(oversize, 'length', wording.units)} over`;
-      return `${place}: read it again: it reads ${say(size, 'length', wording.units)}, and a bore ${step} is ${describeSpan(bore, 'length', wording.units)}; every piston is smaller than its bore. If it reads the same again, this set is of another oversize`;
+      return `${place}: read it again: it reads ${say(size, 'length', wording.units)}, and a bore ${step} is ${describeSpan(bore, 'length', wording.units)}; every piston is smaller than its bore. If it reads the same again, these pistons are for a larger bore than their set says`;
     }
   }
 }
