@@ -1,5 +1,5 @@
-import { outsideLength } from '../judging/internal.js';
-import type { Length } from '../quantities/index.js';
+import { outsideLength, showLength } from '../judging/internal.js';
+import { type Length, RebuildInputError } from '../quantities/index.js';
 
 /**
  * The most that clearance, or interference, can be in what was ever one bearing. Common practice:
@@ -17,8 +17,18 @@ export const mostApart = (journal: Length): Length =>
 export function guardOneBearing(housingBore: Length, shellWall: Length, journal: Length): Length {
   const left = housingBore - 2 * shellWall;
   const most = mostApart(journal);
-  // In thin shells, what is apart by less may still not enter its housing.
-  if (Math.abs(left - journal) <= most && journal < housingBore) return (left - journal) as Length;
+  if (isOneBearing(housingBore, shellWall, journal)) return (left - journal) as Length;
+  const slipped = slippedPoint(housingBore, shellWall, journal);
+  if (slipped !== undefined) {
+    throw new RebuildInputError({
+      parameter: 'journal',
+      value: journal,
+      shown: showLength(journal),
+      expected: 'a journal that goes with the other two',
+      problem: 'does not go with the housing bore and the shell wall',
+      hint: `${slipped}. Check digits, units and bearings.`,
+    });
+  }
   throw outsideLength(
     'journal',
     journal,
@@ -26,3 +36,28 @@ export function guardOneBearing(housingBore: Length, shellWall: Length, journal:
     'Check digits, units and bearings.',
   );
 }
+
+function isOneBearing(housingBore: number, shellWall: number, journal: number): boolean {
+  const clearance = housingBore - 2 * shellWall - journal;
+  // In thin shells, what is apart by less may still not enter its housing.
+  return Math.abs(clearance) <= mostApart(journal as Length) && journal < housingBore;
+}
+
+/** Which reading makes one bearing with the other two once its decimal point moves by a place, if it is one alone. */
+function slippedPoint(housingBore: number, shellWall: number, journal: number): string | undefined {
+  const found = [0.1, 10].flatMap((by) => [
+    ...(isOneBearing(housingBore, by * shellWall, journal)
+      ? [sayMoved('shell wall', shellWall, by)]
+      : []),
+    ...(isOneBearing(by * housingBore, shellWall, journal)
+      ? [sayMoved('housing bore', housingBore, by)]
+      : []),
+    ...(isOneBearing(housingBore, shellWall, by * journal)
+      ? [sayMoved('journal', journal, by)]
+      : []),
+  ]);
+  return found.length === 1 ? found[0] : undefined;
+}
+
+const sayMoved = (name: string, read: number, by: number): string =>
+  `Look at the decimal point of the ${name} first: ${showLength(by * read)}, not ${showLength(read)}, would go with the other two`;

@@ -34,7 +34,7 @@ export function domain<D extends Dimension>(unit: Unit<D>, bounds: Bounds): Doma
   const guard: Guard<D> = (parameter, value) => {
     if (typeof value === 'number' && value >= least && value <= most) return value;
     if (orNone && value === 0) return value;
-    guardQuantity(parameter, value, dimension);
+    guardQuantity(parameter, value, dimension, bounds.example);
     throw outsideBounds(parameter, value, unit, bounds);
   };
   return Object.assign(guard, { dimension, ...bounds });

@@ -167,9 +167,9 @@ export function guardQuantity<D extends Dimension>(
   parameter: string,
   value: Quantity<D>,
   dimension: D,
+  example = dimension === 'length' ? 'inch(2.1248)' : undefined,
 ): Quantity<D> {
   if (isSoundNumber(value)) return value;
-  const example = dimension === 'length' ? 'inch(2.1248)' : undefined;
   throw new RebuildInputError({
     parameter,
     value,

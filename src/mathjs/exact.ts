@@ -8,6 +8,7 @@ import {
   valueIn,
 } from '../quantities/index.js';
 import type { MathInstance, MathUnit } from './instance.js';
+import { shortNumber } from './short-number.js';
 import { coherentName, isPlain, nameOfUnit, unitByName } from './unit-names.js';
 
 /**
@@ -98,9 +99,9 @@ export class Exact {
     if (unit.value === null) return unit.toString();
     if (own === undefined) {
       const made = unit.formatUnits();
-      return `${Number(unit.toNumber(made).toPrecision(12))} ${made}`;
+      return `${shortNumber(unit.toNumber(made), undefined)} ${made}`;
     }
-    return `${Number(unit.toNumber(name).toPrecision(12))} ${own.symbol}`;
+    return `${shortNumber(unit.toNumber(name), own)} ${own.symbol}`;
   }
 
   /** Our unit of that name, if it is a single one. */

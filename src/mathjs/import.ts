@@ -7,8 +7,10 @@ import { constants, functions, type KnownConstant, type KnownFunction } from './
 import { giveValue } from './give-value.js';
 import type { MathInstance } from './instance.js';
 import { leaveUsualUnits, makeUnits } from './make-units.js';
+import { allMissing } from './missing.js';
 import { type Call, readValue } from './read-value.js';
 import { fieldsOf, quotedWords } from './say-shape.js';
+import type { Signature, ValueShape } from './shapes.js';
 
 /** What to import into mathjs: functions by their names, and a few constants. */
 export type MathImport = Readonly<Record<string, unknown>>;
@@ -106,40 +108,59 @@ function wrappedFunction(
 ): (...args: readonly unknown[]) => unknown {
   const { takes, gives } = signature;
   return (...args) => {
-    if (args.length > takes.length)
-      throw tooMany(
-        name,
-        takes.map((each) => each.name),
-        args.length,
-      );
+    if (args.length > takes.length) throw tooMany(name, takes, args.length);
     const [only, another] = takes;
     if (args.length === 0 && only && !only.optional) throw tooFew(name, takes);
     const call: Call = only && !another ? { root: only.name } : {};
     const given = takes
       .slice(0, args.length)
       .map((each, i) => readValue(exact, args[i], each.shape, each.name, call));
-    const result = run(...given);
+    const result = resultOf(run, given, takes);
     const shown = giveValue(exact, result, gives, system(), call);
     onCall({ name, args: given, result, shown });
     return shown;
   };
 }
 
-function tooMany(name: string, takes: readonly string[], count: number): RebuildInputError {
+/** What a function gives; where a field is missing, the refusal names all that are. */
+function resultOf(
+  run: KnownFunction['run'],
+  given: readonly unknown[],
+  [first]: Signature['takes'],
+): unknown {
+  try {
+    return run(...given);
+  } catch (error) {
+    const [sizes, ...others] = given;
+    const call = { given: sizes, shape: first?.shape ?? 'anything' };
+    throw allMissing(error, { ...call, run: (filled) => run(filled, ...others) }) ?? error;
+  }
+}
+
+function tooMany(name: string, takes: Signature['takes'], count: number): RebuildInputError {
+  const names = takes.map((each) => each.name).join(', ');
+  const [only, another] = takes;
+  const fields = only && !another ? neededOf(only.shape) : [];
   return new RebuildInputError({
     parameter: name,
     value: count,
     expected: `${takes.length} arguments at most`,
-    problem: `arguments are too many for ${name}(${takes.join(', ')})`,
-    hint: 'Put all sizes into one pair of braces: {journal: 2.105 inch, …}.',
+    problem: `arguments are too many for ${name}(${names})`,
+    hint:
+      fields.length > 0
+        ? `Put all of them into one pair of braces: ${name}({${fields.map((field) => `${field}: …`).join(', ')}}).`
+        : `It takes ${names}.`,
   });
 }
+
+const neededOf = (shape: ValueShape): readonly string[] =>
+  Object.keys(fieldsOf(shape)).filter((key) => !key.endsWith('?'));
 
 /** A call with nothing in its parentheses, and what it takes. */
 function tooFew(name: string, takes: KnownFunction['signature']['takes']): RebuildInputError {
   const needed = takes.filter((each) => !each.optional);
   const said = needed.map((each) => {
-    const fields = Object.keys(fieldsOf(each.shape)).filter((key) => !key.endsWith('?'));
+    const fields = neededOf(each.shape);
     if (fields.length > 0) return `{${fields.join(', ')}}`;
     const words = quotedWords(each.shape);
     return words.length === 0 ? each.name : `${each.name}, one of ${words.join(', ')}`;

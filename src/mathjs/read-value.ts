@@ -2,9 +2,12 @@ import { type Dimension, RebuildInputError } from '../quantities/index.js';
 import { ambiguousSpellings } from '../quantities/internal.js';
 import type { Exact } from './exact.js';
 import { isMathUnit, type MathUnit } from './instance.js';
+import { exampleOfShape } from './say-example.js';
 import { apart, apartIn, choicesOf, fieldsOf, isDimension, wrongUnit } from './say-shape.js';
 import type { ValueShape } from './shapes.js';
 import { nameOfUnit, unitByName } from './unit-names.js';
+
+type Choice = ReturnType<typeof choicesOf>[number];
 
 /** What one call finds out on the way. */
 export interface Call {
@@ -24,15 +27,57 @@ export function readValue(
 ): unknown {
   const value = plain(given);
   const choices = choicesOf(shape);
+  refuseNoObject(value, choices, path);
   if (isMathUnit(value)) return readUnit(exact, value, choices, path, call);
   if (typeof value === 'number') return readNumber(value, choices, path, call);
   if (Array.isArray(value)) {
-    const list = choices.find((each) => typeof each === 'object' && 'list' in each);
-    const item = typeof list === 'object' && 'list' in list ? list.list : 'anything';
+    const item = choices.find(isList)?.list ?? 'anything';
     return value.map((each, i) => readValue(exact, each, item, `${path}[${i}]`, call));
   }
   if (typeof value !== 'object' || value === null) return value;
   return readObject(exact, value, choices, path, call);
+}
+
+const isList = (choice: Choice): choice is { readonly list: ValueShape } =>
+  typeof choice === 'object' && 'list' in choice;
+
+/** Refuses text where several sizes belong, and one object where a list of them does; says what to type instead. */
+function refuseNoObject(value: unknown, choices: readonly Choice[], path: string): void {
+  const objects = choices.every((one) => typeof one === 'object' && !('oneOf' in one));
+  if (!objects) return;
+  const field = /\w+$/.exec(path)?.[0];
+  const name = field === undefined ? '' : `${field}: `;
+  if (typeof value === 'string') {
+    const word = JSON.stringify(value.slice(0, 60));
+    throw new RebuildInputError({
+      parameter: path,
+      value,
+      shown: word,
+      expected: 'several sizes in braces',
+      problem: 'is a word where sizes belong',
+      hint: `Write ${name}${exampleOfShape({ either: choices }, value)}.`,
+    });
+  }
+  const isObject = typeof value === 'object' && value !== null && !Array.isArray(value);
+  if (isObject && choices.every(isList)) throw noList(path, value, 'this', choices);
+}
+
+/** Refuses what stands alone where a list belongs. */
+function noList(
+  path: string,
+  value: unknown,
+  shown: string,
+  choices: readonly Choice[],
+): RebuildInputError {
+  const name = /\w+$/.exec(path)?.[0];
+  return new RebuildInputError({
+    parameter: path,
+    value,
+    shown,
+    expected: 'a list in square brackets',
+    problem: 'is one where a list belongs, even a list of one',
+    hint: `Write ${name === undefined ? '' : `${name}: `}${exampleOfShape({ either: choices })}.`,
+  });
 }
 
 /** Matrices, big numbers and fractions of mathjs as JavaScript has them. */
@@ -49,7 +94,7 @@ function plain(value: unknown): unknown {
 function readUnit(
   exact: Exact,
   value: MathUnit,
-  choices: readonly ValueShape[],
+  choices: readonly Choice[],
   path: string,
   call: Call,
 ): number {
@@ -82,6 +127,7 @@ function readUnit(
       hint: `It takes {${fields.map((field) => field.replace('?', '')).join(', ')}}.`,
     });
   }
+  if (choices.some(isList)) throw noList(path, value, exact.text(value), choices);
   throw new RebuildInputError({
     parameter: path,
     value,
@@ -141,12 +187,7 @@ function refuseAmbiguous(exact: Exact, value: MathUnit, path: string): void {
   }
 }
 
-function readNumber(
-  value: number,
-  choices: readonly ValueShape[],
-  path: string,
-  call: Call,
-): number {
+function readNumber(value: number, choices: readonly Choice[], path: string, call: Call): number {
   const takesNumbers = choices.some(
     (each) =>
       ['number', 'ratio', 'anything'].includes(each as string) ||
@@ -168,7 +209,7 @@ const isSpan = (value: object): boolean =>
 function readObject(
   exact: Exact,
   value: object,
-  choices: readonly ValueShape[],
+  choices: readonly Choice[],
   path: string,
   call: Call,
 ): object {

@@ -18,11 +18,15 @@ export function choicesOf(shape: ValueShape): readonly Exclude<ValueShape, `#${s
   return typeof at === 'object' && 'either' in at ? at.either.flatMap(choicesOf) : [at];
 }
 
-/** The words that a value may be, in quotes. */
-export const quotedWords = (shape: ValueShape): readonly string[] =>
+/** The words that a value may be. */
+export const wordsIn = (shape: ValueShape): readonly string[] =>
   choicesOf(shape)
     .flatMap((one) => (typeof one === 'object' && 'oneOf' in one ? one.oneOf : []))
-    .map((word) => JSON.stringify(word));
+    .filter((word) => typeof word === 'string');
+
+/** The same in quotes. */
+export const quotedWords = (shape: ValueShape): readonly string[] =>
+  wordsIn(shape).map((word) => JSON.stringify(word));
 
 /** Whether a shape is that of a quantity of one dimension. */
 export const isDimension = (shape: ValueShape): shape is Dimension =>
@@ -81,10 +85,8 @@ export function withArticle(dimension: Dimension): string {
 }
 
 /** The number that a share has in percent, where it is one: 13.2 % is 0.132 to mathjs. */
-const inPercent = (value: number, dimension: Dimension): number =>
-  ['volumeFraction', 'massFraction'].includes(dimension) && Math.abs(value) <= 1
-    ? Number((100 * value).toPrecision(12))
-    : value;
+const inPercent = (value: number): number =>
+  Math.abs(value) <= 1 ? Number((100 * value).toPrecision(12)) : value;
 
 /** Refuses a number without a unit, or a unit of another dimension. */
 export function wrongUnit(
@@ -95,7 +97,9 @@ export function wrongUnit(
   const [first = 'length'] = dimensions;
   const expected = [...new Set(dimensions.map(withArticle))].join(' or ');
   const unit = nameOfUnit(tradeUnit(first, 'inch'));
-  const number = typeof value === 'number' && Number.isFinite(value) ? inPercent(value, first) : 2;
+  const isShare = ['volumeFraction', 'massFraction'].includes(first);
+  const own = typeof value === 'number' && Number.isFinite(value) ? value : 2;
+  const number = isShare ? inPercent(own) : own;
   const shown = typeof value === 'number' ? String(value) : String(value).slice(0, 60);
   return new RebuildInputError({
     parameter,
@@ -104,7 +108,7 @@ export function wrongUnit(
     expected,
     problem:
       typeof value === 'number'
-        ? `has no unit; expected ${expected}, for example ${number} ${unit}`
+        ? `${isShare && value <= 1 ? 'does not say of what it is a share' : 'has no unit'}; expected ${expected}, for example ${number} ${unit}`
         : `is not ${expected}; expected for example ${number} ${unit}`,
     hint: 'Every size has its unit.',
   });

@@ -58,6 +58,22 @@ describe('what was never one bearing', () => {
     );
   });
 
+  it.each([
+    // 0.062 in is 1.5748 mm, 2.251 in 57.1754 mm and 2.125 in 53.975 mm.
+    ['shell wall', { shellWall: inch(0.62) }, '1.5748 mm, not 15.748 mm,'],
+    ['housing bore', { housingBore: inch(22.51) }, '57.1754 mm, not 571.754 mm,'],
+    ['journal', { journal: inch(21.25) }, '53.975 mm, not 539.75 mm,'],
+    ['journal', { journal: inch(0.2125) }, '53.975 mm, not 5.3975 mm,'],
+  ])('says that a decimal point slipped in the %s where that explains it', (name, slip, moved) => {
+    const { parameter, hint } = refusal(() => oilClearance({ ...sizes, ...slip }));
+    expect(parameter).toBe('journal');
+    expect(hint).toContain(`the decimal point of the ${name} first: ${moved}`);
+    // A slipped digit is no slipped point.
+    expect(refusal(() => oilClearance({ ...sizes, journal: inch(1.225) })).hint).not.toContain(
+      'decimal point',
+    );
+  });
+
   it('is a journal that does not enter its housing, however thin the shells', () => {
     const foil = { housingBore: mm(50), shellWall: mm(0.3) };
     expect(oilClearance({ ...foil, journal: mm(49.9) })).toBeCloseTo(mm(-0.5), 12);

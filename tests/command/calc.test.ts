@@ -20,13 +20,21 @@ describe('crankwright calc', () => {
   it.each([
     ['2 inch to mm', '50.8 mm'],
     ['2.1248 in to mm', '53.96992 mm'],
-    ['18 ft-lb to N·m', '24.40472307 N·m'],
+    // 18 * 1.3558179483 = 24.404723 and 1500 * 2π / 60 = 157.0796: what does not end soon is rounded.
+    ['18 ft-lb to N·m', '24.405 N·m'],
     ['2 1/8" to mm', '53.975 mm'],
     ['10 min to s', '600 s'],
     ['60 ft/min to m/s', '0.3048 m/s'],
     ['185 °F to °C', '85 °C'],
-    ['1500 rpm to rad/s', '157.079632679 rad/s'],
+    ['185 degrees F to degrees C', '85 °C'],
+    ['sqrt(4 in^2)', '2.0000 in'],
+    ['1500 rpm to rad/s', '157.08 rad/s'],
     ['1 US qt to mL', '946.352946 mL'],
+    // A length keeps a tenth of a thou, or 0.001 mm, however large it is: 1 / 25.4, 10000 / 3 and 1 / 0.3048 mm by hand.
+    ['153.4 mm to in', '6.0394 in'],
+    ['1 mm to in', '0.03937 in'],
+    ['1 m to ft', '3.28084 ft'],
+    ['393.70123 in to mm', '10000.011 mm'],
   ])('converts %s', async (text, expected) => {
     expect(await calc(text)).toEqual({ code: 0, out: expected, err: '' });
     // The long way, through mathjs, gives the same.
@@ -61,13 +69,17 @@ describe('crankwright calc', () => {
     [
       sizes.replace('2.105 inch', '2.105 m'),
       // 3 mm / 25.4 = 0.1181 in, 1 m / 25.4 mm = 39.3701 in; what was typed stays.
-      'journal: 2.105 m is outside 0.1181 in … 39.3701 in. Check the unit, e.g. 2.1248 inch.',
+      'journal: 2.105 m is outside 0.1181 in … 39.3701 in. Check the unit and the decimal point, e.g. 2.1248 inch.',
     ],
   ])('refuses %s in words', async (typed, expected) => {
     expect(await calc(`oilClearance(${typed})`)).toEqual({ code: 2, out: '', err: expected });
   });
 
   it.each([
+    [
+      `oilClearance(${sizes.replace('62 thou', '620 thou')})`,
+      'Look at the decimal point of the shell wall first: 0.062 in, not 0.62 in, would go with',
+    ],
     ['oilClearanc(1)', 'oilClearanc: did you mean oilClearance?'],
     // 13.2 % is 0.132 to mathjs: to name that number with the unit would be a hundred times too little.
     ['dilutionFinding(13.2 %)', 'for example 13.2 percentByVolume'],
@@ -93,7 +105,36 @@ describe('crankwright calc', () => {
     ['evaluate("1")', 'evaluate is off here'],
     ['f = createUnit', 'createUnit is off here'],
     ['simplify("x")', 'simplify is off here'],
-    ['2 inch + 3', 'only sizes of one kind'],
+    ['2 inch + 3', '3 has no unit, and only sizes of one kind add: write 2 in + 3 in'],
+    [
+      '1.5 + 3/8 in',
+      '1.5 has no unit, and only sizes of one kind add: write 1.5 in + 0.375 in, or 1-7/8 in',
+    ],
+    ['2 in - 1/8', 'write 2 in - 0.125 in'],
+    ['85 degF + 10', 'write 85 °F + 10 fahrenheitDifference'],
+    ['3 x 2 in', 'x: for times write *: 3 * 2 inch'],
+    ['2.5 in x 3', 'x: for times write *: 2.5 inch * 3'],
+    ['pressFit({hub: cast iron})', 'words stand in quotes, as "steel"'],
+    ['2.125 in +- 0.0005 in', 'a size and what it may be off is a span: write {min: …, max: …}'],
+    ['2.125 in ± 0.0005 in', 'a size and what it may be off is a span: write {min: …, max: …}'],
+    [
+      'round(2.12345 in, 3)',
+      'round has too few values; a size is rounded by round(2.12345 in, 4, inch)',
+    ],
+    ['2,105.5 mm', '2,105.5 cannot be read; a number has no comma: write 2105.5'],
+    [
+      '1 thou = 0.001 in',
+      '= gives a value a name, as journal = 2.105 in; to compare two, write ==',
+    ],
+    ['.about oilClearance', '.about is a command of the prompt, which crankwright repl begins'],
+    ['help(oilClearance)', 'help is off here; .about oilClearance tells what a function takes'],
+    ['20 psi guage', 'a gauge pressure is written 60 psiGauge, 4 barGauge or 400 kPaGauge'],
+    ['5% of 2 in', 'of: for of write *, as 5% * 2 in'],
+    ['1/4 turn', 'turn: a quarter turn is written 90 deg'],
+    ['journal', 'journal: there is no such name'],
+    ['oilClearance({housing bore: 2 in})', 'a name is one word: is housingBore meant?'],
+    ['dilutionFinding(5 %)', 'does not say of what it is a share'],
+    ['dilutionFinding(5)', 'for example 5 percentByVolume or 5 % by volume'],
     ['120 psiGauge + 1 psi', 'a gauge pressure and a pressure are not of one kind'],
     ['1 kg to inch', 'to: 1 kg is not a length'],
   ])('refuses %s', async (text, expected) => {
@@ -119,11 +160,29 @@ describe('crankwright calc', () => {
 
   it.each([
     // One pound-force is 4.4482216152605 N, and one foot 0.3048 m, by definition: 18 of them are 24.4047 N·m.
-    ['18 ft-lbs to Nm', '24.404'],
-    ['18 ftlb to Nm', '24.404'],
-    ['216 inlbs to Nm', '24.404'],
-  ])('takes a torque as people write it: %s', async (typed, said) => {
-    expect((await calc(typed)).out).toContain(said);
+    ...['18 ft-lbs', '18 ftlb', '18 foot pounds', '18 foot-pounds', '18 pound-feet', '18 ft.lbs'],
+    ...['216 inlbs', '216 inch pounds', '216 inch-pounds', '216 in.lbs'],
+  ])('takes a torque as people write it: %s', async (typed) => {
+    expect((await calc(`${typed} to Nm`)).out).toBe('24.405 N·m');
+  });
+
+  it('works out what drips in a night, of both ends', async () => {
+    // 6 drops a minute of 0.018 to 0.050 mL are 6.48 to 18 mL/h: 77.76 to 216 mL in 12 h, 4.745 to 13.181 in³.
+    const drip = 'dripFlow({drops: 6, time: 1 min})';
+    expect((await calc(`${drip} * 12 h`)).out).toBe('min: 4.745 in³\nmax: 13.181 in³');
+    expect((await calc(`12 h * ${drip}`, '--units', 'metric')).out).toBe(
+      'min: 0.078 L\nmax: 0.216 L',
+    );
+    expect((await calc('18 mL/h * 12 h')).out).toBe('13.181 in³');
+    expect((await calc(`${drip} * -1`)).out).toBe('min: -18 mL/h\nmax: -6.48 mL/h');
+    expect((await calc(`${drip} / 2`)).out).toContain('max: 9 mL/h');
+    expect((await calc(`${drip} * ${drip}`)).err).toContain('name the one that you mean');
+  });
+
+  it('rounds what goes on for ever for the eye alone', async () => {
+    const [{ value }] = JSON.parse((await calc('1/3 in', '--json')).out);
+    expect(value).toBeCloseTo(0.0254 / 3, 15);
+    expect((await calc('1/3 in')).out).toBe('0.33333 in');
   });
 
   it.each([

@@ -112,7 +112,9 @@ describe('crankwright new shed', () => {
       expect.stringMatching(/^99 is not a whole number from 0 to \d+\./),
       '"1.6250 to 1.6245" has the two sizes the wrong way round. Write the smaller one first: "1.6245 in to 1.6250 in".',
       'a shed needs this size: parts are sorted by it',
-      expect.stringMatching(/^7\.62 m is outside 3 mm … 1 m\. Check the unit, e\.g\. 2\.1248 inch/),
+      expect.stringMatching(
+        /^7\.62 m is outside 3 mm … 1 m\. Check the unit and the decimal point, e\.g\. 2\.1248 inch/,
+      ),
       '"pmp" is not splash or pump; did you mean "pump"?',
       expect.stringMatching(/^27 is not a whole number from 0 to 26\./),
     ]);

@@ -58,9 +58,42 @@ describe('a slip is told in the words of the trade', () => {
     ],
     [
       '120 psi gauge to bar',
-      '120 psi gauge is a gauge pressure: write to barGauge, or absolutePressure(…, standardAtmosphere) to bar',
+      '120 psi gauge is a gauge pressure: write to barGauge, or for the absolute one absolutePressure(…, standardAtmosphere) to bar',
     ],
-    ['2 )', 'this cannot be read from ")" on'],
+    ['2 )', 'there is one ) too many'],
+    ['2 @ 3', 'this cannot be read from "@ 3" on'],
+    [
+      'oilClearance({housingBore: 2.251 inch; journal: 2 in})',
+      'in braces a comma stands between two sizes, not a semicolon: put a comma before journal',
+    ],
+    [
+      'oilClearance({housingBore = 2.251 inch})',
+      'in braces a colon stands behind a name, not =: write housingBore: …',
+    ],
+    [
+      'oilClearance({housingBore 2.251 inch})',
+      'a colon is missing behind housingBore: write housingBore: …',
+    ],
+    [
+      'oilClearance({housingBore: 2.251 inch\njournal: 2.105 inch})',
+      'line 1: a comma is missing before journal',
+    ],
+    [
+      'oilClearance({housingBore: (2 in + 1/4 in) journal: 2 in})',
+      'a comma is missing before journal',
+    ],
+    [
+      'oilClearance({housingBore: 2.251 inch)',
+      'a } is missing before this ): the { of oilClearance is still open',
+    ],
+    [
+      'lashGrowth({carrier: [{length: 2 in}, train: [{length: 2 in}]})',
+      'a ] is missing before this }: the [ of carrier is still open',
+    ],
+    [
+      'oilClearance({housingBore: 2.251 inch',
+      'this ends too early: the { is not closed; put }) at its end',
+    ],
     ['readings.txt', 'a file is read so: crankwright calc < readings.txt'],
   ])('%s', async (text, expected) => {
     expect(await calc(text)).toEqual(['', expected]);
@@ -69,11 +102,11 @@ describe('a slip is told in the words of the trade', () => {
   it('a bound in the units that results are in, and a size as it was typed', async () => {
     const far = 'oilClearance({housingBore: 2.251 in, journal: 200 in, shellWall: 62 thou})';
     expect((await calc(far))[1]).toBe(
-      'journal: 200 in is outside 0.1181 in … 39.3701 in. Check the unit, e.g. 2.1248 inch.',
+      'journal: 200 in is outside 0.1181 in … 39.3701 in. Check the unit and the decimal point, e.g. 2.1248 inch.',
     );
     // 2.1248 in * 25.4 = 53.97 mm.
     expect((await calc(far, '--units', 'metric'))[1]).toBe(
-      'journal: 5.08 m is outside 3 mm … 1 m. Check the unit, e.g. 53.97 mm.',
+      'journal: 5.08 m is outside 3 mm … 1 m. Check the unit and the decimal point, e.g. 53.97 mm.',
     );
     const [, out] = await calc(far.replace('200 in', '2 mm'));
     expect(out).toMatch(/^journal: 2 mm is outside 0\.1181 in/);
@@ -146,6 +179,10 @@ describe('a slip is told in the words of the trade', () => {
   it.each([
     ['-3 in', '-3 in'],
     ['2 in * 3 in', '6 in²'],
+    ['2 in × 3', '6 in'],
+    ['6 in ÷ 3', '2 in'],
+    ['3 in − 1 in', '2 in'],
+    ['{a: true ? 1 in : 2 in, b: 1:3, "c d": [1, 2; 3, 4]}.a', '1 in'],
     ['8 N-m', '8 N·m'],
     // 2.251 - 2 * 0.062 - 2.127 = 0 in.
     [
@@ -201,9 +238,59 @@ describe('the commands of the prompt', () => {
       'compressionInAir({reading: 85 psiGauge, from: 85 psiGauge, to: standardAtmosphere})',
       'from: 85 psi gauge is not an absolute pressure. Type absolutePressure(85 psiGauge).',
     ],
+    [
+      'pressFit({diameter: 2 in, diametralInterference: 2 thou, hub: "cast iron", shaft: {}})',
+      'hub: "cast iron" is a word where sizes belong. Write hub: {outside: … inch, elasticity: elasticConstants("grey iron").elasticity, poisson: elasticConstants("grey iron").poisson}.',
+    ],
+    [
+      'torqueSetting({thread: "3/8-16 UNC", proofStress: 85 ksi, condition: "oiled"})',
+      'Write thread: threadOf("3/8-16 UNC").',
+    ],
+    [
+      'lashGrowth({carrier: {length: 6 in}, train: []})',
+      'carrier: this is one where a list belongs, even a list of one. Write carrier: [{length: … inch, expansion: meanExpansion("steel"), temperature: 180 fahrenheit}].',
+    ],
+    [
+      'lashGrowth({carrier: [{length: 6 in}], train: []})',
+      'carrier 1, expansion: is missing, e.g. meanExpansion("steel"); so is temperature, e.g. 180 fahrenheit.',
+    ],
+    [
+      'pressFit({diameter: 2 in, diametralInterference: 2 thou, hub: {outside: 3 in}, shaft: {}})',
+      'shaft.elasticity: is missing, e.g. elasticConstants("steel").elasticity; so is poisson',
+    ],
+    ['endPlay(5 thou)', 'Write readings: [{pushed: … inch, pulled: … inch}].'],
+    [
+      'compressionRatio(3 in, 3 in)',
+      '{gasket: …, chamber: …, deckClearance: …, bore: …, stroke: …}',
+    ],
     ['85 psi to psiGauge', 'write gaugePressure(…, standardAtmosphere) to psiGauge'],
   ])('says what to type instead: %s', async (typed, said) => {
     expect((await calc(typed))[1]).toContain(said);
+  });
+
+  it('names all fields that are missing, each with what its own check takes', async () => {
+    const [, said = ''] = await calc('compressionRatio({bore: 3 in})');
+    expect(said).toMatch(/^stroke: is missing, e\.g\. [\d.]+ inch; so are /);
+    for (const field of ['chamber', 'deckClearance']) {
+      expect(said).toMatch(new RegExp(`\\b${field}, e\\.g\\. [\\d.]+ \\w+`));
+    }
+    expect(said).toContain('gasket, e.g. {thickness: … inch}');
+    expect(said).not.toMatch(/\bbore,|crown/);
+    // What it says to type, with the gasket filled in, is worked out.
+    const typed = [...said.matchAll(/(\w+)(?:: is missing)?, e\.g\. ([\d.]+ \w+)/g)];
+    const fields = typed.map(([, name, value]) => `${name}: ${value}`).join(', ');
+    const whole = `compressionRatio({bore: 3 in, gasket: {thickness: 40 thou, bore: 3.1 in}, ${fields}})`;
+    expect((await calc(whole))[0]).toContain('compression ratio');
+  });
+
+  it('says of a fit without a strength that nothing is judged', async () => {
+    const steel = 'elasticConstants("steel")';
+    const hub = `{outside: 3 in, elasticity: ${steel}.elasticity, poisson: ${steel}.poisson}`;
+    const fit = `diameter: 2 in, diametralInterference: 2 thou, shaft: ${steel}`;
+    const bare = `pressFit({${fit}, hub: ${hub}})`;
+    expect((await calc(bare))[0]).toContain('the fit is not known to be sound: add yieldStrength');
+    const known = bare.replace('{outside', '{yieldStrength: 50000 psi, outside');
+    expect((await calc(known))[0]).not.toContain('not known to be sound');
   });
 
   it('takes what it says to type', async () => {

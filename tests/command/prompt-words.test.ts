@@ -8,6 +8,7 @@ import { sayRatio, sayResult } from '../../src/command/prompt/show-quantity.js';
 import { toJson } from '../../src/command/prompt/to-json.js';
 import { toTypeScript } from '../../src/command/prompt/to-typescript.js';
 import { fieldsOf, functions, unitByName } from '../../src/mathjs/internal.js';
+import { exampleOfShape } from '../../src/mathjs/say-example.js';
 import { captured } from './captured.js';
 
 describe('.about', () => {
@@ -39,6 +40,19 @@ describe('.about', () => {
     ['qqqqqqqqqq', undefined, 'qqqqqqqqqq: nothing here has that name'],
   ])('%s', (name, what, said) => {
     expect(about(name, 'inch', what)).toBe(said);
+  });
+});
+
+describe('an example of what a function takes', () => {
+  it.each([...functions.keys()])('%s', (name) => {
+    for (const { shape } of functions.get(name)?.signature.takes ?? []) {
+      const example = exampleOfShape(shape);
+      expect(example).not.toMatch(/undefined|\[object|#|\?/);
+      // Every unit that it names can be typed.
+      for (const [, unit = ''] of example.matchAll(/: (?:…|[\d.]+) ([A-Za-z]\w*)/g)) {
+        expect([unit, unitByName.has(unit)]).toEqual([unit, true]);
+      }
+    }
   });
 });
 

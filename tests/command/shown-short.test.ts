@@ -82,6 +82,19 @@ describe('a result at the prompt', () => {
     expect(sentence).toMatch(/^oil clearance 0\.0015 in: 0\.0001 in below the limit of 0\.0016 in/);
   });
 
+  it.each([
+    // 2.251 - 2 * 0.062 = 2.127 in.
+    ['2.129 inch', 'it is 2 thou larger than the hole that they leave. Read all three again'],
+    ['2.145 inch', 'it is 18 thou larger than the hole that they leave.\nshells for a smaller'],
+  ])('of an interference says that the journal does not go in: %s', async (journal, words) => {
+    const out = await said(
+      `oilClearance({housingBore: 2.251 inch, journal: ${journal}, shellWall: 62 thou})`,
+    );
+    expect(out).toContain(`\na journal of ${journal.replace('inch', 'in')} does not go into`);
+    expect(out).toContain(words);
+    expect(out).not.toContain('common practice');
+  });
+
   it('of a lash says where, when and of which valve it is', async () => {
     const piece = (size: string, degrees: string) =>
       `[{length: ${size}, expansion: meanExpansion("steel"), temperature: ${degrees}}]`;

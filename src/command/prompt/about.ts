@@ -98,6 +98,12 @@ const SAID: Readonly<Record<string, string>> = {
 
 function sayDimension(dimension: Dimension, units: UnitSystem): string {
   if (dimension === 'ratio') return 'a ratio, as 0.5 or 50%';
+  if (dimension === 'volumeFraction') {
+    return 'a volume fraction in percentByVolume, as 5 percentByVolume or 5 % by volume';
+  }
+  if (dimension === 'massFraction') {
+    return 'a mass fraction in percentByMass, as 5 percentByMass or 5 % by mass';
+  }
   // A chamber is measured in these, and the oil of a sump in the others.
   const small = units === 'inch' ? 'cubicInch or ' : 'mL or ';
   const first = dimension === 'volume' ? small : '';

@@ -10,6 +10,7 @@ export function asTyped(message: string): string {
     )
     .replace(
       / (?:Lengths|Angles|Pressures) are \w+ here; wrap (?:the reading|it) in its unit/,
-      ' Check the unit',
-    );
+      ' Check the unit and the decimal point',
+    )
+    .replace('Give it as a number, and wrap it in its unit', 'Every size has its unit');
 }

@@ -3,6 +3,7 @@ import {
   type Exact,
   isMathUnit,
   type MathUnit,
+  nameOfUnit,
   unitByName,
   withArticle,
   wrongUnit,
@@ -11,6 +12,8 @@ import {
   celsiusDifference,
   type Dimension,
   fahrenheitDifference,
+  formatFraction,
+  inch,
   kelvinDifference,
   type Quantity,
   RebuildInputError,
@@ -70,9 +73,12 @@ export function readingFunctions(
     // A difference in degrees of a scale is the difference that they are.
     const isApart = own === 'temperatureDifference' && wanted.dimension === 'temperature';
     if (own === 'gaugePressure' && wanted.dimension === 'pressure') {
-      const asked = wanted.symbol === 'bar' ? 'write to barGauge, or' : 'write';
+      const asked = nameOfUnit(wanted);
+      const onGauge = unitByName.has(`${asked}Gauge`)
+        ? `to ${asked}Gauge, or for the absolute one `
+        : '';
       throw new WrongStatement(
-        `${exact.text(value)} is a gauge pressure: ${asked} absolutePressure(…, standardAtmosphere) to ${name as string}`,
+        `${exact.text(value)} is a gauge pressure: write ${onGauge}absolutePressure(…, standardAtmosphere) to ${name as string}`,
       );
     }
     if (own === 'pressure' && wanted.dimension === 'gaugePressure') {
@@ -101,7 +107,29 @@ export function readingFunctions(
     return exact.unitOf(sum as Quantity<'temperature'>, scale);
   };
 
-  const refuseKinds = (a: unknown, b: unknown) => {
+  /** A plain number beside a size: which it is, and what to write. */
+  const lacksUnit = (
+    bare: number,
+    size: MathUnit,
+    written: (both: readonly [bare: string, size: string]) => string,
+  ) => {
+    const scale = scaleOf(size);
+    const text = exact.text(size);
+    const unit = scale ? nameOfUnit(differenceOf(scale)) : text.replace(/^\S+ /, '');
+    const asOne = written([`${bare} ${unit}`, text]);
+    const isInch = exact.named(size)[0]?.symbol === 'in' && written(['', '']).includes('+');
+    const mixed = isInch ? formatFraction(inch(bare + size.toNumber('inch'))) : '';
+    const orMixed = /^\d+-\d+\/\d+ in$/.test(mixed) ? `, or ${mixed}` : '';
+    return new WrongStatement(
+      `${bare} has no unit, and only sizes of one kind add: write ${asOne}${orMixed}`,
+    );
+  };
+
+  const refuseKinds = (a: unknown, b: unknown, sign: '+' | '-') => {
+    if (typeof a === 'number' && isMathUnit(b))
+      throw lacksUnit(a, b, ([x, y]) => `${x} ${sign} ${y}`);
+    if (typeof b === 'number' && isMathUnit(a))
+      throw lacksUnit(b, a, ([x, y]) => `${y} ${sign} ${x}`);
     if (!isMathUnit(a) || !isMathUnit(b) || a.equalBase(b)) return;
     const [one, other] = [exact.dimensionOf(a), exact.dimensionOf(b)];
     if (!one || !other) return;
@@ -112,7 +140,7 @@ export function readingFunctions(
 
   const minus: Operator = (a, b) => {
     const [scale, other] = [scaleOf(a), scaleOf(b)];
-    refuseKinds(a, b);
+    refuseKinds(a, b, '-');
     if (!scale) return subtract(a, b);
     if (other) return exact.unitOf(kelvins(a) - kelvins(b), differenceOf(scale));
     const by = apart(b);
@@ -126,7 +154,7 @@ export function readingFunctions(
     if ((scale || other) && by !== undefined) {
       return warmer(scale ? a : b, by, (scale ?? other) as Unit<Dimension>);
     }
-    refuseKinds(a, b);
+    refuseKinds(a, b, '+');
     return add(a, b);
   };
 
@@ -139,13 +167,26 @@ export function readingFunctions(
       );
     }
   };
+  /** A product is shown in the unit that the trade says it in, whichever its factors were converted to. */
+  const product = (made: unknown) =>
+    isMathUnit(made) ? Object.assign(made, { fixPrefix: false }) : made;
+  /** Both ends of a span by one number or size; below zero they change places. */
+  const ofEnds = ([min, max]: readonly [unknown, unknown], by: unknown, work: Operator) => {
+    const [least, most] = [work(min, by), work(max, by)];
+    const isBelow = (isMathUnit(by) ? Number(by.value) : Number(by)) < 0;
+    return isBelow ? { min: most, max: least } : { min: least, max: most };
+  };
   const times: Operator = (a, b) => {
     refuseScales([a, b], 'multiplied');
-    return multiply(a, b);
+    const [one, other] = [endsOf(a), endsOf(b)];
+    if (one && isOne(b)) return ofEnds(one, b, times);
+    if (other && isOne(a)) return ofEnds(other, a, times);
+    return product(multiply(a, b));
   };
   const over: Operator = (a, b) => {
     refuseScales([a, b], 'divided');
-    return divide(a, b);
+    const ends = endsOf(a);
+    return ends && isOne(b) ? ofEnds(ends, b, over) : product(divide(a, b));
   };
 
   return {
@@ -156,6 +197,17 @@ export function readingFunctions(
     [READING.times]: times,
     [READING.over]: over,
   };
+}
+
+const isOne = (value: unknown): boolean => typeof value === 'number' || isMathUnit(value);
+
+/** Both ends of a span of sizes, which is that and nothing else. */
+function endsOf(value: unknown): readonly [min: unknown, max: unknown] | undefined {
+  if (typeof value !== 'object' || value === null || Object.keys(value).join() !== 'min,max') {
+    return undefined;
+  }
+  const { min, max } = value as { readonly min: unknown; readonly max: unknown };
+  return isOne(min) && isOne(max) ? [min, max] : undefined;
 }
 
 /** An ounce, a pint, a quart or a gallon that does not say whose. */

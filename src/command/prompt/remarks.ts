@@ -7,13 +7,15 @@ import {
 } from '../../bearings/index.js';
 import { READ_BEFORE_BLAME } from '../../bearings/internal.js';
 import { undersizeSteps } from '../../crankshaft/index.js';
-import type { ShrinkTemperature } from '../../fits/index.js';
+import type { PressFit, ShrinkTemperature } from '../../fits/index.js';
+import { NANOMETRE } from '../../judging/internal.js';
 import type { DoneCall } from '../../mathjs/internal.js';
 import type { ThinningFinding } from '../../oil/index.js';
 import { capital } from '../../pages/index.js';
 import { type Length, percentByVolume, type UnitSystem } from '../../quantities/index.js';
 import type { LashGrowth } from '../../valves/index.js';
-import { sayResultIn, unitToSay } from './show-quantity.js';
+import { sayPath } from './say-path.js';
+import { sayIn, sayResultIn, unitToSay } from './show-quantity.js';
 
 const READ_AGAIN = capital(READ_BEFORE_BLAME);
 
@@ -21,6 +23,7 @@ const READ_AGAIN = capital(READ_BEFORE_BLAME);
 export function remarkOn(call: DoneCall, units: UnitSystem): string | undefined {
   if (call.name === 'shrinkTemperature') return onHeating(call.result as ShrinkTemperature);
   if (call.name === 'thinningFinding') return onThick(call.result as ThinningFinding);
+  if (call.name === 'pressFit') return onStrength(call.result as PressFit);
   if (call.name === 'lashGrowth') {
     return `${onLash(call.result as LashGrowth)}${onRange(call.result) ?? ''}`;
   }
@@ -42,7 +45,7 @@ export function headOn({ name, result }: DoneCall): string | undefined {
 function onRange(result: unknown): string | undefined {
   const { outsideRange = [] } = (result ?? {}) as { readonly outsideRange?: readonly string[] };
   return Array.isArray(outsideRange) && outsideRange.length > 0
-    ? `\noutside of the temperatures that its expansion is tabled for: ${outsideRange.join(', ')}; take the figures as an estimate`
+    ? `\noutside of the temperatures that its expansion is tabled for: ${outsideRange.map(sayPath).join(', ')}; take the figures as an estimate`
     : undefined;
 }
 
@@ -58,6 +61,12 @@ const onThick = ({ stage }: ThinningFinding): string | undefined =>
     ? '\nthe sample is thicker than the clean oil, so this tells nothing of fuel: look first whether the two are swapped, or the sample was colder'
     : undefined;
 
+/** Stresses that nobody gave a strength for are not judged. */
+const onStrength = ({ findings }: PressFit): string | undefined =>
+  findings.length === 0
+    ? '\nno strength is given, so no stress is judged and the fit is not known to be sound: add yieldStrength to shaft and hub, or tensileStrength to a hub of grey iron'
+    : undefined;
+
 /** How hot a hub may be made, if nobody has said it. */
 const onHeating = ({ finding }: ShrinkTemperature): string | undefined =>
   finding
@@ -66,7 +75,8 @@ const onHeating = ({ finding }: ShrinkTemperature): string | undefined =>
 
 function onClearance(call: DoneCall, units: UnitSystem): string | undefined {
   if (typeof call.result !== 'number') return undefined;
-  const [{ journal }] = call.args as readonly [BearingSizes];
+  const [sizes] = call.args as readonly [BearingSizes];
+  const { journal } = sizes;
   const clearance = call.result as Length;
   const unit = unitToSay(clearance, 'length', units);
   const length = (each: Length) => sayResultIn(each, unit);
@@ -75,22 +85,36 @@ function onClearance(call: DoneCall, units: UnitSystem): string | undefined {
     const { limits, basis } = recommendedOilClearance(journal);
     const { min = clearance, max = clearance } = limits;
     const rule = basis.kind === 'common practice' ? basis.rule : '';
-    const isOut = clearance > max || clearance < min;
+    const grips = clearance < -NANOMETRE;
+    const isOut = !grips && (clearance > max || clearance < min);
     const beside = isOut
       ? `: ${clearance > max ? 'above' : 'below'} ${length(clearance > max ? max : min)}, by common practice (${rule})`
       : '';
-    // The sentence of the library says where it stands, in its own unit.
-    if (!('mismatch' in why)) return `\n${describeClearance(why, { units }).join('\n')}`;
+    const stuck = grips ? `\n${onInterference(sizes, length(-clearance as Length), units)}` : '';
+    if (!('mismatch' in why)) {
+      // The sentence of the library says where it stands, in its own unit.
+      return grips
+        ? `${stuck} Read all three again; a mistake in the wall counts twice.`
+        : `\n${describeClearance(why, { units }).join('\n')}`;
+    }
     const { outcome, mismatch, matched } = why;
     const asked =
       outcome === 'journal ground, shells not'
         ? 'ground journal, shells for a larger one?'
         : 'shells for a smaller journal?';
-    return `${beside}\n${asked} A step of ${length(mismatch)} explains it: matching shells would leave ${length(matched.value)}. ${READ_AGAIN}.`;
+    return `${beside}${stuck}\n${asked} A step of ${length(mismatch)} explains it: matching shells would leave ${length(matched.value)}. ${READ_AGAIN}.`;
   } catch {
     // A clearance so far off that nothing explains it: the number stands alone.
     return undefined;
   }
+}
+
+/** That a journal does not go in, and of what three readings that comes. */
+function onInterference(sizes: BearingSizes, by: string, units: UnitSystem): string {
+  const [journal, housing, wall] = [sizes.journal, sizes.housingBore, sizes.shellWall].map((each) =>
+    sayIn(each, unitToSay(each, 'length', units)),
+  );
+  return `a journal of ${journal} does not go into a housing bore of ${housing} with shells of ${wall}: it is ${by} larger than the hole that they leave.`;
 }
 
 /** What hurts somebody, or wrecks the engine, where the result is acted on. */

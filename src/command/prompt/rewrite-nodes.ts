@@ -20,7 +20,10 @@ export function rewriteNodes(
   const text = (value: string) => new math.ConstantNode(value as never);
   const change = (at: MathNode, path: string): MathNode => {
     const { name = '' } = at as { readonly name?: string };
-    if (OFF.includes(name) && !isVariable(name)) throw new WrongStatement(`${name} is off here`);
+    if (OFF.includes(name) && !isVariable(name)) {
+      const instead = name === 'help' ? '; .about oilClearance tells what a function takes' : '';
+      throw new WrongStatement(`${name} is off here${instead}`);
+    }
     if (isSymbol(at) && at.name === 'min' && path !== 'fn') return new math.SymbolNode('minute');
     if (!isOperator(at) || at.args.length !== 2) return at;
     const [left, right] = at.args as unknown as [MathNode, MathNode];

@@ -9,6 +9,12 @@ export interface Rewritten {
   readonly warnings: readonly string[];
 }
 
+/** Signs as a text editor writes them, and as mathjs reads them. */
+const SIGNS: Readonly<Record<string, string>> = { '×': '*', '÷': '/', '−': '-' };
+
+/** mathjs reads `+-` as a minus, and gives the smaller end without a word. */
+const PLUS_OR_MINUS = /±|\+\/-|\+-/y;
+
 /** A mixed number with a space between, which can be nothing else, needs no note. */
 const noteOf = (written: string, value: number): string =>
   `note: ${written} is read as ${value}; for a difference, write it with spaces around the minus`;
@@ -29,6 +35,9 @@ export function rewriteText(typed: string): Rewritten {
     return found;
   };
   while (at < typed.length) {
+    if (take(PLUS_OR_MINUS)) {
+      throw new WrongStatement('a size and what it may be off is a span: write {min: …, max: …}');
+    }
     const broken = take(BROKEN_MIXED);
     if (broken) {
       const [written, inches, , over, under] = broken;
@@ -75,7 +84,7 @@ export function rewriteText(typed: string): Rewritten {
     const apart = take(
       /"(?:[^"\\]|\\.)*"?|'(?:[^'\\]|\\.)*'?|#[^\n]*|(?:\d+\.?\d*|\.\d+)(?:[eE][+-]?\d+)?|\w+|[\s\S]/y,
     );
-    text += apart?.[0] ?? '';
+    text += SIGNS[apart?.[0] ?? ''] ?? apart?.[0] ?? '';
   }
   return { text, notes, warnings };
 }

@@ -1,6 +1,7 @@
 import type { AccessorNode, AssignmentNode, MathJsInstance, MathNode } from 'mathjs';
 import { type DoneCall, freeze, isMathUnit } from '../../mathjs/internal.js';
 import type { UnitSystem } from '../../quantities/index.js';
+import { bracketSlip, whatIsOpen } from './bracket-slip.js';
 import { loadMath, type PromptMath } from './load-math.js';
 import { rewriteNodes } from './rewrite-nodes.js';
 import { rewriteText } from './rewrite-text.js';
@@ -135,12 +136,15 @@ export class Session {
   }
 
   #parsed(typed: string, text: string): MathNode {
+    const slip = bracketSlip(text);
+    if (slip !== undefined) throw new WrongStatement(slip);
     try {
       return this.loaded.parse(text);
     } catch (error) {
       const { char, message } = error as { readonly char?: number; readonly message: string };
       if (lacksUnit(text)) throw new WrongStatement('to needs a unit after it, as to mm');
-      if (char !== undefined && char > text.trimEnd().length) throw new Unfinished(message);
+      if (char !== undefined && char > text.trimEnd().length)
+        throw new Unfinished(whatIsOpen(text) ?? message);
       throw new WrongStatement(whyUnreadable(typed, text, char));
     }
   }

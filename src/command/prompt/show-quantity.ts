@@ -1,3 +1,4 @@
+import { shortNumber } from '../../mathjs/internal.js';
 import {
   cubicInch,
   type Dimension,
@@ -71,9 +72,9 @@ export function sayResultIn(value: number, unit: Unit<Dimension>): string {
   return short.replace(unit.symbol, symbolOf(unit));
 }
 
-/** A quantity in the unit asked for, with all its digits but the noise. */
+/** A quantity in the unit asked for, with all its digits if they end soon, and otherwise those that mean something. */
 export function sayIn(value: number, unit: Unit<Dimension>): string {
-  return `${rounded(valueIn(value as Quantity<Dimension>, unit), 12)} ${symbolOf(unit)}`;
+  return `${shortNumber(valueIn(value as Quantity<Dimension>, unit), unit)} ${symbolOf(unit)}`;
 }
 
 /** A number that stands alone must tell that it is a difference: 60 °C of difference is not 60 °C. */

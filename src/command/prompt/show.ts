@@ -10,6 +10,7 @@ import {
 } from '../../mathjs/internal.js';
 import { type Dimension, tradeUnit, type UnitSystem } from '../../quantities/index.js';
 import { cautionOn, headOn, remarkOn } from './remarks.js';
+import { sayPath } from './say-path.js';
 import { sayIn, sayNumber, sayRatio, sayResult, sayResultIn, unitToSay } from './show-quantity.js';
 
 /** What showing a value needs to know. */
@@ -92,7 +93,7 @@ const sayFunction = (name: string): string =>
 function showPart(value: unknown, showing: Showing, indent: string): string {
   if (isMathUnit(value)) return showUnit(value, showing);
   if (typeof value === 'number') return showNumber(value, showing);
-  if (typeof value === 'string') return value;
+  if (typeof value === 'string') return /^[\w.]+\[\d+\]$/.test(value) ? sayPath(value) : value;
   if (typeof value === 'function') return sayFunction(value.name);
   if (typeof value !== 'object' || value === null) return String(value);
   const finding = findingOf(value, showing);
@@ -125,7 +126,8 @@ function spanOf(
   { exact, units }: Showing,
 ): readonly [min: string, max: string] | undefined {
   const ends = entries.map(([key, item]) => {
-    if (!isMathUnit(item) || !exact.isResult(item)) return undefined;
+    // A product of a result has no unit of ours, and is one too.
+    if (!isMathUnit(item) || (!exact.isResult(item) && exact.named(item)[0])) return undefined;
     const dimension = exact.dimensionOf(item);
     return dimension && { key, dimension, value: exact.valueOf(item, dimension) };
   });
@@ -194,7 +196,9 @@ function showUnit(value: Parameters<Exact['named']>[0], { exact, units }: Showin
   const isPower = others.length > 0 && others.every(({ unit }) => unit.name === first?.unit.name);
   if (isPower) return sayIn(quantity, unitToSay(quantity, dimension, units));
   const { fixPrefix } = value as unknown as Converted;
-  if (!fixPrefix) return sayResult(quantity, dimension, units);
+  // The root of an area is a length again, in the root of a unit.
+  const isRoot = first !== undefined && !Number.isInteger(first.power);
+  if (!fixPrefix || isRoot) return sayResult(quantity, dimension, units);
   // It was converted to a unit that has no name of ours.
   return exact.text(value);
 }

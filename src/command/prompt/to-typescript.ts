@@ -60,6 +60,9 @@ class Writer {
       const inner =
         node.type === 'AssignmentNode' ? (node as unknown as { value: MathNode }).value : node;
       if (node.type === 'FunctionAssignmentNode') throw new Unwritable('a function of your own');
+      if (isOperator(inner) && typeof value === 'object' && !isMathUnit(value)) {
+        throw new Unwritable('arithmetic with both ends of a span');
+      }
       const text = this.#cast(
         inner,
         this.#write(inner, 'anything'),

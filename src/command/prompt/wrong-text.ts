@@ -1,5 +1,13 @@
 /** What is wrong with a text that cannot be read, in words: where it stops making sense, and the slip that it most likely is. */
 export function whyUnreadable(typed: string, read: string, char: number | undefined): string {
+  const [, command] = /^\s*\.([a-z]+)/.exec(typed) ?? [];
+  if (command !== undefined) {
+    return `.${command} is a command of the prompt, which crankwright repl begins`;
+  }
+  const [, long] = /(?<![\w.])(\d{1,3}(?:,\d{3})+\.\d+)(?![\w.])/.exec(typed) ?? [];
+  if (long !== undefined) {
+    return `${long} cannot be read; a number has no comma: write ${long.replaceAll(',', '')}`;
+  }
   const [, whole, part] = /(?<![\w.])(\d+),(\d+)(?![\w.])/.exec(typed) ?? [];
   if (part !== undefined) {
     return `${whole},${part} cannot be read; if it is one number, write a point: ${whole}.${part}`;
@@ -7,6 +15,9 @@ export function whyUnreadable(typed: string, read: string, char: number | undefi
   const [, name, field] = /(\w+)\(\s*(\w+)\s*:/.exec(typed) ?? [];
   if (field !== undefined) return `put the sizes in braces: ${name}({${field}: …})`;
   const rest = read.slice(Math.max((char ?? 1) - 1, 0)).split('\n')[0] ?? '';
+  if (/^=[^=]/.test(rest)) {
+    return '= gives a value a name, as journal = 2.105 in; to compare two, write ==';
+  }
   const short = rest.length > 20 ? `${rest.slice(0, 20)}…` : rest;
   return short.trim() === '' ? 'this cannot be read' : `this cannot be read from "${short}" on`;
 }
