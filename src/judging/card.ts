@@ -56,7 +56,7 @@ export interface CardDefined {
 }
 
 /** A definition of a formula, and what it defines. */
-interface Definition extends CardDefined {
+export interface Definition extends CardDefined {
   readonly line: string;
 }
 

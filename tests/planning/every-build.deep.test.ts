@@ -1,9 +1,8 @@
 import type { Length, Limits, Span } from 'crankwright';
 import { type Build, type Plan, planBuilds } from 'crankwright/planning';
 import type { Section, Shed } from 'crankwright/shed';
-import { beforeAll, describe, expect, it } from 'vitest';
+import { beforeAll, describe, expect, inject, it } from 'vitest';
 import { SECTIONS } from '../../src/shed/sections.js';
-import { tries } from '../support/tries.js';
 import { bruteForce } from './brute-force.js';
 import { thousandths } from './brute-stock.js';
 import { randomShed } from './random-sheds.js';
@@ -41,20 +40,20 @@ function withOnly(shed: Shed, build: Build): Shed {
   return { ...shed, ...sections(false), toBuy: sections(true) } as Shed;
 }
 
-describe('every engine of a plan', () => {
+describe.runIf(inject('deep'))('every engine of a plan', () => {
   const planned: { readonly shed: Shed; readonly plan: Plan }[] = [];
   const builds = () =>
     planned.flatMap(({ shed, plan }) => plan.builds.map((build) => ({ shed, plan, build })));
 
   beforeAll(async () => {
-    for (let seed = 300; seed < 300 + tries(15, 100); seed++) {
+    for (let seed = 300; seed < 400; seed++) {
       const shed = randomShed(seed);
       planned.push({ shed, plan: await planBuilds(shed) });
     }
   }, 120_000);
 
   it('is one of many', () => {
-    expect(builds().length).toBeGreaterThanOrEqual(tries(7, 60));
+    expect(builds().length).toBeGreaterThanOrEqual(60);
   });
 
   it('has the clearances that its parts leave, all within their limits', () => {

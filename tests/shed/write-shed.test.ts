@@ -31,7 +31,7 @@ describe('a shed that was not changed', () => {
         fc.pre(typed !== undefined);
         expect(writeShed(readShed(typed))).toBe(typed);
       }),
-      { numRuns: 20 },
+      { numRuns: 10 },
     );
   });
 
@@ -48,7 +48,7 @@ describe('a shed that was made in code', () => {
         fc.pre(shed !== undefined);
         expect(dataOf(readShed(writeShed(shed)))).toEqual(shed);
       }),
-      { numRuns: 20 },
+      { numRuns: 10 },
     );
   });
 
