@@ -5,7 +5,6 @@ import { compiles } from './compiles.js';
 import { type Packed, pack, putBeside } from './packed.js';
 import { bundlesWhole } from './whole-bundle.js';
 
-// `npm test` tries esbuild, in `package.test.ts`; what is left takes long and seldom changes.
 describe.runIf(inject('deep'))('the packed tarball', () => {
   let packed: Packed;
   beforeAll(() => {

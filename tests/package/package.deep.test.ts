@@ -3,7 +3,7 @@ import { dirname, join } from 'node:path';
 import { gzipSync } from 'node:zlib';
 import { build } from 'esbuild';
 import { publint } from 'publint';
-import { beforeAll, describe, expect, it } from 'vitest';
+import { beforeAll, describe, expect, inject, it } from 'vitest';
 import { bundlers } from './bundlers.js';
 import { type Packed, pack, putBeside, run, write } from './packed.js';
 import { bundlesWhole } from './whole-bundle.js';
@@ -22,7 +22,8 @@ planBuilds(shed).then(({ builds, proof }) => console.log(builds.length, proof.ou
 `;
 const printed = '2.0 thou 53.96992\nINSPECTION: pump set\n1e-8\n2 optimal\n';
 
-describe('the packed tarball', () => {
+// Building, packing and starting takes half a minute: `npm test` does without.
+describe.runIf(inject('deep'))('the packed tarball', () => {
   let packed: Packed;
   beforeAll(() => {
     packed = pack();
@@ -225,7 +226,6 @@ describe('the packed tarball', () => {
     expect(gzipSync(outputFiles[0]?.contents ?? '').length).toBeLessThanOrEqual(1500);
   });
 
-  // The other bundlers are tried in `bundlers.deep.test.ts`.
   it('bundles whole for a browser: esbuild', async () => {
     await bundlesWhole(packed, bundlers.esbuild);
   });
