@@ -1,10 +1,12 @@
 import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { gzipSync } from 'node:zlib';
+import { checkPackage, createPackageFromTarballData } from '@arethetypeswrong/core';
 import { build } from 'esbuild';
 import { publint } from 'publint';
 import { beforeAll, describe, expect, inject, it } from 'vitest';
 import { bundlers } from './bundlers.js';
+import { compiles } from './compiles.js';
 import { type Packed, pack, putBeside, run, write } from './packed.js';
 import { bundlesWhole } from './whole-bundle.js';
 
@@ -226,9 +228,27 @@ describe.runIf(inject('deep'))('the packed tarball', () => {
     expect(gzipSync(outputFiles[0]?.contents ?? '').length).toBeLessThanOrEqual(1500);
   });
 
-  it('bundles whole for a browser: esbuild', async () => {
-    await bundlesWhole(packed, bundlers.esbuild);
-  });
+  it.each(['esbuild', 'rollup', 'vite', 'webpack'] as const)(
+    'bundles whole for a browser: %s',
+    (name) => bundlesWhole(packed, bundlers[name]),
+    120_000,
+  );
+
+  it.each(['bundler', 'nodenext'] as const)(
+    'compiles in a strict TypeScript project that has no convert-units (%s)',
+    (resolution) => compiles(packed, resolution),
+    120_000,
+  );
+
+  it('has types that are right for every way it is resolved', async () => {
+    const analysis = await checkPackage(createPackageFromTarballData(packed.tarball));
+    if (!analysis.types) throw new Error('no types were found');
+    // Resolution of Node 10 knows no subpaths; the package asks for Node 20.
+    const problems = analysis.problems.filter(
+      (problem) => !('resolutionKind' in problem && problem.resolutionKind === 'node10'),
+    );
+    expect(problems).toEqual([]);
+  }, 120_000);
 
   describe('beside convert-units', () => {
     beforeAll(() => putBeside(packed.project, 'convert-units'));
@@ -252,5 +272,14 @@ describe.runIf(inject('deep'))('the packed tarball', () => {
       const args = ['--no-experimental-require-module', cjs];
       expect(run('node', args, packed.project)).toBe('53.96992\n');
     });
+
+    it('compiles (nodenext)', () => {
+      const code = `import configureMeasurements from 'convert-units';
+        import type { UnitSymbol } from 'crankwright';
+        import { exactMeasures } from 'crankwright/convert-units';
+        const convert = configureMeasurements(exactMeasures);
+        export const units: readonly UnitSymbol[] = convert().possibilities();`;
+      compiles(packed, 'nodenext', { 'measures.mts': code, 'measures.cts': code });
+    }, 120_000);
   });
 });
