@@ -50,13 +50,14 @@ export const mayAllStay = ({ ground, sound }: GroundWithOthers): boolean =>
 
 /** What may be done instead of grinding the journals that read sound as they are; nothing if none does. */
 export function saySoundAlone(all: GroundWithOthers, wording: Wording): string | undefined {
-  const { sound, kept } = all;
+  const { ground, sound, kept } = all;
   if (sound.length === 0) return undefined;
   const told = sound
     .map(({ name, undersize }) => `${name} reads sound at ${nameUndersize(undersize, wording)}`)
     .join(', ');
   if (!mayAllStay(all)) {
-    return `${told}: ask the grinder whether the others can be ground alone, with the webs marked`;
+    const others = ground.filter((name) => sound.every((each) => each.name !== name));
+    return `${told}: ask the grinder whether ${others.join(' and ')} can be ground alone, with the webs marked`;
   }
   const others = kept === undefined ? '' : `, the others at ${nameUndersize(kept, wording)}`;
   return `${told}${others}: with a pair of shells of each size, and the webs marked, none needs grinding, if the manual allows two sizes on one crankshaft`;

@@ -27,4 +27,4 @@ export function isByRule(
 
 /** That only a rule of thumb asks for work, and what to find before it is done: a sentence without a full stop. */
 export const sayByRule = (work: 'bore' | 'grind'): string =>
-  `in doubt: only a rule of thumb asks for it, though no limit known of another engine lets so much wear stay; find the maker's service limit before you ${work}`;
+  `in doubt: only rules of thumb ask for it; find the maker's service limit before you ${work}`;

@@ -214,11 +214,11 @@ export type Action =
       readonly inDoubt: boolean;
     }
   | {
-      /** The piston reads larger than its bore: a reading is wrong, or it is not for this bore. */
-      readonly kind: 'piston interferes';
+      /** The piston reads larger than its bore, or looser than wear makes one: a reading is wrong, or it is not for this bore. */
+      readonly kind: 'piston interferes' | 'loose piston';
       /** Which cylinder. */
       readonly cylinder: string;
-      /** Its diametral clearance, all of it negative [m]. */
+      /** Its diametral clearance, all of it negative where it interferes [m]. */
       readonly clearance: Span<Length>;
     }
   | {

@@ -1,4 +1,5 @@
 import { guardLayout, holds } from '../judging/internal.js';
+import { HITS_THE_BLOCK } from '../reading/index.js';
 import type { Action } from './action-types.js';
 import { assemblyActions, dangerActions } from './assembly-actions.js';
 import {
@@ -49,7 +50,8 @@ export function actionsFrom(inspection: Inspection): readonly Action[] {
       ? ['block' as const]
       : []),
   ];
-  const test: Action = { kind: 'crack test', happened, machined };
+  const test = { kind: 'crack test' as const, happened, machined };
+  const hitsTheBlock = happened.some((what) => HITS_THE_BLOCK.includes(what));
   return [
     ...(happened.length > 0 ? [test] : []),
     ...(oil ? oilActions(oil) : []),
@@ -59,11 +61,16 @@ export function actionsFrom(inspection: Inspection): readonly Action[] {
     ...oddBoreActions(inspection),
     ...endPlayed.filter(({ kind }) => kind === 'lost thrust face'),
     ...groups.flatMap(fittedShellActions),
-    ...endPlayed.filter(({ kind }) => kind !== 'lost thrust face'),
     ...measuring.filter(({ onceGround }) => !onceGround),
     ...(machined.length > 0 && happened.length === 0 ? [test] : []),
+    // What happened sends the crankshaft to be tested, and the block only where something struck it.
+    ...(happened.length > 0 && machined.includes('block') && !hitsTheBlock
+      ? [{ ...test, happened: [], machined: ['block' as const] }]
+      : []),
     ...crankshaft,
     ...measuring.filter(({ onceGround }) => onceGround),
+    // It is set as the engine goes together.
+    ...endPlayed.filter(({ kind }) => kind !== 'lost thrust face'),
     ...cylinders,
     ...valveActions(inspection.valves),
     ...assemblyActions(inspection.compression ?? {}, inspection.assembly?.fits),

@@ -3,7 +3,7 @@ import type { Action } from './action-types.js';
 import { worstOfBore } from './bored.js';
 import type { Inspection } from './inspect.js';
 import type { CylinderReport, RingReport } from './inspect-cylinder.js';
-import { leftOutOf, misreadBores, waitFor } from './waiting.js';
+import { leftOutOf, misreadBores, oddPistons, waitFor } from './waiting.js';
 
 /** The ring findings that need action. A used ring outside a rule of thumb for new rings does not. */
 const RING_WORK: ReadonlySet<RingReport['filing']['work']> = /* @__PURE__ */ new Set([
@@ -15,11 +15,15 @@ const RING_WORK: ReadonlySet<RingReport['filing']['work']> = /* @__PURE__ */ new
 /** Work on the cylinders: one bore plan for all of them, or one by one where no standard bore is known. None is decided on a misread one. */
 export function boreActions(inspection: Inspection): readonly Action[] {
   const { cylinders, boring, boringByRule: byRule } = inspection;
-  const interfering = cylinders.flatMap(interference);
+  const interfering = cylinders.flatMap(misfit);
+  const pistons = oddPistons(cylinders);
   const isWork =
     boring !== undefined && boring.outcome !== 'none' && boring.outcome !== 'use as it is';
   const misread = misreadBores(inspection);
   if (misread.length > 0) return isWork ? waitFor('cylinders', misread, true) : [];
+  if (pistons.length > 0 && isWork) {
+    return [...interfering, ...waitFor('cylinders', pistons, true)];
+  }
   if (boring === undefined || boring.outcome === 'none' || boring.outcome === 'use as it is') {
     return [...interfering, ...cylinders.flatMap(cylinderWork)];
   }
@@ -42,11 +46,14 @@ export const oddBoreActions = ({ cylinders }: Pick<Inspection, 'cylinders'>): re
     above === undefined || readAgain ? [] : [{ kind: 'odd bore' as const, cylinder, above }],
   );
 
-/** A piston that reads larger than its bore, bored or not. */
-function interference({ name: cylinder, piston }: CylinderReport): readonly Action[] {
-  const { clearance } = piston ?? {};
-  return clearance && clearance.max < 0 ? [{ kind: 'piston interferes', cylinder, clearance }] : [];
+/** A piston that reads as none of its bore does, bored or not: larger than it, or far smaller. */
+function misfit({ name: cylinder, piston }: CylinderReport): readonly PistonMisfit[] {
+  if (!piston?.readAgain) return [];
+  const { clearance } = piston;
+  return [{ kind: clearance.max < 0 ? 'piston interferes' : 'loose piston', cylinder, clearance }];
 }
+
+type PistonMisfit = Extract<Action, { readonly kind: 'piston interferes' | 'loose piston' }>;
 
 function cylinderWork(report: CylinderReport): Action[] {
   const { name: cylinder, piston, rings, inDoubt } = report;
@@ -54,10 +61,10 @@ function cylinderWork(report: CylinderReport): Action[] {
   // Better readings come first where they alone may tell: they are asked for elsewhere.
   if (worst?.verdict === 'undecided') return [];
   if (worst) return [{ kind: 'rebore', cylinder, finding: worst, inDoubt }];
-  const misfit = piston && piston.clearance.max >= 0 ? piston.finding : undefined;
+  const unfit = piston?.readAgain ? undefined : piston?.finding;
   return [
-    ...(misfit && misfit.verdict !== 'undecided' && !holds(misfit)
-      ? [{ kind: 'wrong piston' as const, cylinder, finding: misfit }]
+    ...(unfit && unfit.verdict !== 'undecided' && !holds(unfit)
+      ? [{ kind: 'wrong piston' as const, cylinder, finding: unfit }]
       : []),
     ...rings
       .filter(({ filing }) => RING_WORK.has(filing.work))

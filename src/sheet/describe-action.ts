@@ -15,7 +15,7 @@ import { CRACK_TEST, HAPPENED, HITS_THE_BLOCK, journalWords, sayByRule } from '.
 import type { Action } from './action-types.js';
 import { describeAssemblyAction } from './assembly-actions.js';
 import { describeThinFilm } from './describe-film.js';
-import { describeBore, describeBuying, describeGrind } from './describe-orders.js';
+import { describeBore, describeBuying, describeGrind, WHEN } from './describe-orders.js';
 import { describeRing } from './describe-ring.js';
 import { describeFuelSpan, describeThinOil, WHY_THICK } from './describe-sample.js';
 import { describeWait } from './describe-wait.js';
@@ -95,7 +95,7 @@ export function sayAction(action: Action, wording: Wording): string {
       }
       return `no undersize saves the ${journalWords(action.journals)}${action.defeatedBy.length > 0 ? ` (${action.defeatedBy.join(', ')})` : ''}: find another crankshaft, or ask a crankshaft welding shop, before you spend anything on its other journals`;
     case 'fit shells':
-      return `${action.bearing}: ${action.when === 'in any case' ? '' : `${action.when}, `}${action.wereFound ? 'keep' : 'fit'} "${action.match.shell.name}", which leaves ${describeSpan(action.match.clearance, 'length', units)}`;
+      return `${action.bearing}: ${WHEN[action.when]}${action.wereFound ? 'keep' : 'fit'} "${action.match.shell.name}"${action.wereFound ? ' if both halves are bright and unmarked' : ''}, which leaves ${describeSpan(action.match.clearance, 'length', units)}`;
     case 'buy shells':
       return describeBuying(action, wording);
     case 'set the end play':
@@ -106,6 +106,8 @@ export function sayAction(action: Action, wording: Wording): string {
       return `${action.cylinder}: measure piston and bore again; if they stand, fit another piston, or bore to another size; ${sayFinding(action.finding, wording)}`;
     case 'piston interferes':
       return `${action.cylinder}: read piston and bore again: the piston reads ${say((0 - action.clearance.min) as Length, 'length', units)} larger than its bore, and cannot go in`;
+    case 'loose piston':
+      return `${action.cylinder}: measure the piston again, and look for an oversize stamped on its crown: it reads ${describeSpan(action.clearance, 'length', units)} smaller than its bore, which is past what wear does to one; a slipped digit and a piston of another size look the same`;
     case 'wait':
       return describeWait(action);
     case 'odd bore':

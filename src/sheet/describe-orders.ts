@@ -49,7 +49,12 @@ export function describeBore(
     bored.length === plan.cylinders.length
       ? ''
       : ` and rings for ${bored.map(({ name }) => name).join(' and ')}`;
-  const order = `get the pistons${which} and measure them first${wallsOf(plan)}, then ${boreOrder(plan, wording)}; ${describeStepsLeft(plan.stepsLeft, 'oversize')}`;
+  const sleeved = plan.cylinders.filter(({ work }) => work === 'sleeve').map(({ name }) => name);
+  const after =
+    sleeved.length === 0
+      ? describeStepsLeft(plan.stepsLeft, 'oversize')
+      : `ask the cylinder shop before you pay whether the wall of ${sleeved.join(' and ')} carries a sleeve`;
+  const order = `get the pistons${which} and measure them first${wallsOf(plan)}, then ${boreOrder(plan, wording)}; ${after}`;
   const told = tellSoundBores(plan, sound, order, wording);
   if (byRule) return `${told}; ${sayByRule('bore')}`;
   if (plan.inDoubt === undefined && plan.nearly === undefined) return told;
@@ -64,9 +69,10 @@ function wallsOf({ cylinders }: ServedBorePlan): string {
   return `, and the ${wall} of ${bare.map(({ name }) => name).join(' and ')} at ${its} thinnest`;
 }
 
-const WHEN_BOUGHT: Readonly<Record<WhenShells, string>> = {
+/** What shells wait for. */
+export const WHEN: Readonly<Record<WhenShells, string>> = {
   'in any case': '',
-  'if ground': 'if they are to be ground, ',
+  'if ground': 'if it comes to grinding, ',
   'if none is ground': 'if none is ground, ',
 };
 
@@ -95,12 +101,12 @@ export function describeBuying(
       ? ''
       : `; or have them made, each half with a wall of ${made.join(', ')}${isClose ? ', which is closer than most are made: ask the shop first' : ''}`;
   const first = isGround ? '; measure them before the journals are ground' : '';
-  return `${WHEN_BOUGHT[when]}get ${pairs} of shells for the ${journalWords(journals)}, ${nameUndersize(undersize, wording)}: the sheet has no spare pair that fits${orMade}${first}`;
+  return `${WHEN[when]}get ${pairs} of shells for the ${journalWords(journals)}, ${nameUndersize(undersize, wording)}: the sheet has no spare pair that fits${orMade}${first}`;
 }
 
 /** `the rod journals`, or those to be ground by name if others need no grinding. */
 function whichOf({ journals }: ServedGrindPlan, kind: 'rods' | 'mains'): string {
   const ground = journals.filter(({ work }) => work === 'grind').map(({ name }) => name);
   if (ground.length === journals.length) return `the ${journalWords(kind)}`;
-  return `${ground.join(', ')}, but none of the other ${journalWords(kind)},`;
+  return `${ground.join(', ')} alone of the ${journalWords(kind)}`;
 }

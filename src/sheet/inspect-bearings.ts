@@ -74,6 +74,8 @@ export interface BearingReport {
   readonly findings: readonly Finding<'length'>[];
   /** The shells found in it, the clearance they leave and what explains it. */
   readonly fitted?: FittedShells;
+  /** Its runout against its limit, if it was read. */
+  readonly runout?: Finding<'length'>;
   /** Its runout, if it reads as bent: there is no size to grind to until it is straight. */
   readonly bent?: Finding<'length'>;
   /** The undersize at which it needs no work by itself, though it is to be ground with the others [m]. */
@@ -216,6 +218,7 @@ function reportOn(
     ...(undersize !== undefined && { undersize }),
     ...(oddSize !== undefined && { oddSize }),
     findings,
+    ...(runout && { runout }),
     ...(runout && !holds(runout) && { bent: runout }),
     ...(soundAt !== undefined && { soundAt }),
     ...(fitted && { fitted }),

@@ -9,7 +9,7 @@ import { type Finding, judge, type Span } from '../judging/index.js';
 import { guardText, holds, judgeSpan, type Names, namedFrom } from '../judging/internal.js';
 import type { BoreShape, OddReading } from '../measuring/index.js';
 import { judgeShape, oddInBore } from '../measuring/internal.js';
-import type { Length } from '../quantities/index.js';
+import { type Length, thou } from '../quantities/index.js';
 import { largestOf, smallestOf } from '../quantities/internal.js';
 import {
   type Accuracy,
@@ -44,6 +44,8 @@ export interface CylinderReport {
     readonly clearance: Span<Length>;
     /** Its worse end against the limits; absent if the sheet gives none, and then it is not judged. */
     readonly finding?: Finding<'length'>;
+    /** It reads as no piston of this bore does: larger than it, or smaller by more than wear takes off. */
+    readonly readAgain?: true;
   };
   /** Every ring whose gap was measured. */
   readonly rings: readonly RingReport[];
@@ -155,6 +157,12 @@ function shapeFindings(
   };
 }
 
+/**
+ * No worn skirt lets a piston hang this far past what is allowed at the smallest place of its bore: half a step, where a
+ * piston of another size may be told from a slip. Without a limit 0.003 of the bore is allowed. Both common practice.
+ */
+const PAST_WEAR = /* @__PURE__ */ thou(5);
+
 function pistonIn(
   shape: BoreShape,
   piston: NonNullable<CylinderSheet['piston']>,
@@ -164,7 +172,11 @@ function pistonIn(
   const bore = { min: shape.smallest, max: shape.largest };
   const clearance = pistonClearanceSpan({ bore, piston });
   const limits = statedBasis(allowed.pistonClearance);
-  if (limits === undefined) return { clearance };
+  const most = limits?.service?.limits.max ?? limits?.limits.max ?? 0.003 * shape.smallest;
+  const readAgain = (clearance.max < 0 || clearance.min > most + PAST_WEAR) && {
+    readAgain: true as const,
+  };
+  if (limits === undefined) return { clearance, ...readAgain };
   const feature = 'piston clearance';
   const finding = judgeSpan({
     feature,
@@ -173,7 +185,7 @@ function pistonIn(
     ...limits,
     ...certaintyOf('piston clearance', accuracy, shape.largest),
   });
-  return { clearance, finding };
+  return { clearance, finding, ...readAgain };
 }
 
 function ringIn(

@@ -38,7 +38,7 @@ export const actionLayout = { by: 'kind', variants: [
   { fields: { kind: { oneOf: ['lost thrust face'] }, finding: findingLengthLayout, missing: 'number' } },
   { fields: { kind: { oneOf: ['bore'] }, plan: servedBorePlanLayout, 'byRule?': { oneOf: [true] }, sound: { list: { fields: { name: 'string', oversize: 'number' } } } } },
   { fields: { kind: { oneOf: ['rebore'] }, cylinder: 'string', finding: findingLengthLayout, inDoubt: 'boolean' } },
-  { fields: { kind: { oneOf: ['piston interferes'] }, cylinder: 'string', clearance: spanLayout } },
+  { fields: { kind: { oneOf: ['loose piston', 'piston interferes'] }, cylinder: 'string', clearance: spanLayout } },
   { fields: { kind: { oneOf: ['odd size'] }, bearing: 'string', below: 'number' } },
   { fields: { kind: { oneOf: ['odd bore'] }, cylinder: 'string', above: 'number' } },
   { fields: { kind: { oneOf: ['wrong piston'] }, cylinder: 'string', finding: findingLengthLayout } },
@@ -60,9 +60,9 @@ export const leftOutLayout = { fields: { name: 'string', 'lacks?': 'string' } } 
 export const notFilledInLayout = { fields: { 'rods?': { list: leftOutLayout }, 'mains?': { list: leftOutLayout }, 'cylinders?': { list: leftOutLayout } } } satisfies Layout;
 export const fittedShellsLayout = { fields: { shells: 'string', undersize: 'number', clearance: spanLayout, explanation: clearanceExplanationLayout, agrees: 'boolean', 'housingToBlame?': 'number' } } satisfies Layout;
 export const asItIsLayout = { fields: { undersize: 'number', 'shells?': shellMatchLayout } } satisfies Layout;
-export const bearingReportLayout = { fields: { name: 'string', shape: shapeLayout, 'readAgain?': { list: oddReadingLayout }, 'undersize?': 'number', 'oddSize?': 'number', findings: { list: findingLengthLayout }, 'fitted?': fittedShellsLayout, 'bent?': findingLengthLayout, 'soundAt?': 'number', 'asItIs?': asItIsLayout, matches: { list: shellMatchLayout }, 'wallToSuit?': spanLayout, 'mayFit?': shellMatchLayout, 'shells?': shellMatchLayout } } satisfies Layout;
+export const bearingReportLayout = { fields: { name: 'string', shape: shapeLayout, 'readAgain?': { list: oddReadingLayout }, 'undersize?': 'number', 'oddSize?': 'number', findings: { list: findingLengthLayout }, 'fitted?': fittedShellsLayout, 'runout?': findingLengthLayout, 'bent?': findingLengthLayout, 'soundAt?': 'number', 'asItIs?': asItIsLayout, matches: { list: shellMatchLayout }, 'wallToSuit?': spanLayout, 'mayFit?': shellMatchLayout, 'shells?': shellMatchLayout } } satisfies Layout;
 export const bearingGroupReportLayout = { fields: { kind: { oneOf: ['mains', 'rods'] }, plan: grindPlanLayout, 'byRule?': { oneOf: [true] }, bearings: { list: bearingReportLayout }, pairsToBuy: 'number' } } satisfies Layout;
-export const cylinderReportLayout = { fields: { name: 'string', shape: boreShapeLayout, 'readAgain?': { list: oddReadingLayout }, findings: { list: findingLengthLayout }, inDoubt: 'boolean', 'oddSize?': 'number', 'soundAt?': 'number', 'piston?': { fields: { clearance: spanLayout, 'finding?': findingLengthLayout } }, rings: { list: ringReportLayout } } } satisfies Layout;
+export const cylinderReportLayout = { fields: { name: 'string', shape: boreShapeLayout, 'readAgain?': { list: oddReadingLayout }, findings: { list: findingLengthLayout }, inDoubt: 'boolean', 'oddSize?': 'number', 'soundAt?': 'number', 'piston?': { fields: { clearance: spanLayout, 'finding?': findingLengthLayout, 'readAgain?': { oneOf: [true] } } }, rings: { list: ringReportLayout } } } satisfies Layout;
 export const unsettledLayout = { fields: { part: 'string', finding: findingLengthLayout, settling: settlingLengthLayout, 'onceGround?': { oneOf: [true] } } } satisfies Layout;
 export const valveTopicLayout = { oneOf: ['guide', 'lash', 'margin', 'recession', 'seat', 'spring'] } satisfies Layout;
 export const valveReportLayout = { fields: { name: 'string', kind: { oneOf: ['exhaust', 'inlet'] }, findings: { list: findingLengthLayout }, 'spring?': springTestLayout, springForces: { list: findingForceLayout }, 'stem?': stemWorkLayout, notJudged: { list: valveTopicLayout }, withoutLimit: { list: valveTopicLayout } } } satisfies Layout;

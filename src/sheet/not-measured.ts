@@ -8,11 +8,14 @@ import type { LeftOut } from './sheet.js';
 export function notMeasured(inspection: Inspection): readonly PageLine[] {
   const { rods, mains, endPlay, cylinders, valves, compression, assembly, oil } = inspection;
   const bored = boredIn(inspection);
+  const crankshaft = [...(mains?.bearings ?? []), ...(rods?.bearings ?? [])];
   const { boring } = inspection;
   const walls = boring && boring.outcome !== 'none' ? boring.cylinders : [];
   const ofCylinders = cylinders.flatMap(({ name, shape, piston, rings }) => [
     ...(bored.includes(name) &&
-    walls.every((each) => each.name !== name || each.wallLeft === undefined)
+    walls.every(
+      (each) => each.name !== name || (each.work === 'bore' && each.wallLeft === undefined),
+    )
       ? [`${name}: its wall`]
       : []),
     ...(shape.wear === undefined ? [`${name}: its unworn size, and so its wear`] : []),
@@ -25,6 +28,9 @@ export function notMeasured(inspection: Inspection): readonly PageLine[] {
       .map(({ name, lacks }: LeftOut) => (lacks === undefined ? name : `${name}: ${lacks}`)),
     mains ? [] : ['mains'],
     rods ? [] : ['rods'],
+    crankshaft.length > 0 && crankshaft.every(({ runout }) => runout === undefined)
+      ? ['runout of the crankshaft']
+      : [],
     endPlay ? [] : ['end play'],
     cylinders.length > 0 ? ofCylinders : ['cylinders'],
     valves.length > 0 ? valves.flatMap(ofValve) : ['valves'],

@@ -30,7 +30,7 @@ import { notMeasured } from './not-measured.js';
 import { numberIn } from './number-in.js';
 import { mayAllBoresStay } from './tell-sound.js';
 import { undecidedFor } from './undecided.js';
-import { misreadBores, misreadIn } from './waiting.js';
+import { misreadBores, misreadIn, oddPistons } from './waiting.js';
 
 /**
  * Prints an inspection as plain text for the bench. It begins with what to do. Then come the
@@ -121,6 +121,10 @@ function boringSection(
       wrap(`${typeof undecided === 'string' ? undecided : ''} See ${odd.join(', ')}.`, 2),
     );
   }
+  const pistons = oddPistons(cylinders);
+  if (pistons.length > 0 && plan.outcome !== 'use as it is') {
+    return section('BORING', [`Decision: none before ${pistons.join(' and ')} is read again.`]);
+  }
   const [decision, ...reasons] = describeBorePlan(plan, wording);
   const mayStay = mayAllBoresStay(
     plan,
@@ -150,7 +154,11 @@ function cylinderSection(cylinder: CylinderReport, fate: Fate, wording: Wording)
     `${over(travel)}${travel.max > travel.min ? `, widest at station ${say(widestAt, 'length', units)}` : ''}`;
   // Described only where it is printed: a description notes who set the limit.
   const verdict = () =>
-    piston?.finding ? sayFinding(piston.finding, wording) : 'not judged, as no limit is given';
+    piston?.readAgain
+      ? 'read it again'
+      : piston?.finding
+        ? sayFinding(piston.finding, wording)
+        : 'not judged, as no limit is given';
   return section(name.toUpperCase(), [
     ...columns(
       ['station', 'mean', 'out-of-round'],

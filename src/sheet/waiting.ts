@@ -43,6 +43,10 @@ export const hasWork = ({ plan, pairsToBuy }: BearingGroupReport): boolean =>
 export const misreadBores = ({ cylinders }: Pick<Inspection, 'cylinders'>): readonly string[] =>
   misreadOf(cylinders);
 
+/** The pistons that read as none of their bores does. */
+export const oddPistons = (cylinders: Inspection['cylinders']): readonly string[] =>
+  cylinders.flatMap(({ name, piston }) => (piston?.readAgain ? [`the piston of ${name}`] : []));
+
 /** The names of what a sheet leaves out. */
 export const leftOutOf = (
   notFilledIn: NotFilledIn | undefined,

@@ -119,14 +119,14 @@ describe('what decides comes before what hangs on it', () => {
     const doubted = { 'crankshaft.mainJournals.shape': undefined };
     const said = advice(doubted);
     const order = said.findIndex((text) => /in doubt: .* grind the main journals/.test(text));
-    const bought = said.findIndex((text) => /^if they are to be ground, get .* main/.test(text));
+    const bought = said.findIndex((text) => /^if it comes to grinding, get .* main/.test(text));
     expect(order).toBeGreaterThan(-1);
     expect(bought).toBeGreaterThan(order);
   });
 });
 
 describe('an order that rests on rules of thumb alone', () => {
-  const last = /in doubt: only a rule of thumb asks for it/;
+  const last = /in doubt: only rules of thumb ask for it/;
   const orderOf = (journals: string, changes: Readonly<Record<string, Json | undefined>> = {}) =>
     advice(changes).find((text) => text.startsWith(`grind the ${journals} journals`));
 
@@ -157,7 +157,7 @@ describe('shells that are to be made', () => {
 describe('metal that is sound', () => {
   it('a journal that is sound by itself is named before it is ground with the others', () => {
     expect(advice({}).find((text) => text.startsWith('grind the rod journals'))).toContain(
-      'rod 1 reads sound at 0.0200 in under: ask the grinder whether the others can be ground alone',
+      'rod 1 reads sound at 0.0200 in under: ask the grinder whether rod 2 can be ground alone',
     );
   });
 
@@ -235,8 +235,8 @@ describe('metal that is sound', () => {
         'rod 1 reads sound at standard',
         'rod 1: if none is ground, fit "rod std"',
         'rod 2: if none is ground, fit "rod 20"',
-        'if they are to be ground, get 1 pair of shells for the rod journals, 0.0200 in under',
-        'rod 2: if ground, fit "rod 20"',
+        'if it comes to grinding, get 1 pair of shells for the rod journals, 0.0200 in under',
+        'rod 2: if it comes to grinding, fit "rod 20"',
       ];
       const places = order.map(place);
       expect(places).not.toContain(-1);
@@ -297,6 +297,8 @@ describe('metal that is sound', () => {
     };
     const said = advice(doubtful);
     expect(said.find((text) => text.includes('in doubt'))).toContain('main');
-    expect(said.find((text) => text.startsWith('pulley main: '))).toContain('if ground, fit');
+    expect(said.find((text) => text.startsWith('pulley main: '))).toContain(
+      'if it comes to grinding, fit',
+    );
   });
 });

@@ -34,7 +34,7 @@ const said = (one: object, two: object) => {
   return describePart(part, { units: 'inch' }).join('\n');
 };
 const NONE = 'none needs grinding, if the manual allows two sizes on one crankshaft';
-const ALONE = 'ask the grinder whether the others can be ground alone, with the webs marked';
+const ALONE = 'ask the grinder whether rod 2 can be ground alone, with the webs marked';
 
 describe('a crankshaft of a shed with a journal that is sound at its own size', () => {
   it('is said to need no grinding where the others are good at their size too', () => {

@@ -180,7 +180,7 @@ describe('the worn bore', () => {
     // rules of thumb are left.
     const bare = advice({ 'cylinderLimits.pistonClearance': undefined });
     expect(bare.find((text) => text.includes('bore to'))).toContain(
-      "in doubt: only a rule of thumb asks for it, though no limit known of another engine lets so much wear stay; find the maker's service limit before you bore",
+      "in doubt: only rules of thumb ask for it; find the maker's service limit before you bore",
     );
   });
 });

@@ -48,8 +48,7 @@ describe('boring that rules of thumb alone ask for', () => {
     const { job, report, sheet, sorted } = await all(shedWith(tapered(35)));
     expect(job).toMatchObject({ byRule: true });
     expect(job?.inDoubt).toBeUndefined();
-    const said =
-      "only a rule of thumb asks for it, though no limit known of another engine lets so much wear stay; find the maker's service limit before you bore";
+    const said = "only rules of thumb ask for it; find the maker's service limit before you bore";
     expect(report.split(`IN DOUBT: ${said}`)).toHaveLength(3);
     expect(report).toContain('worn block (in doubt)');
     expect(sheet).toContain(`IN DOUBT: ${said}`);

@@ -1,4 +1,4 @@
-import { actionsFrom, describeAction, inspect, readSheet } from 'crankwright/sheet';
+import { actionsFrom, describeAction, inspect, readSheet, report } from 'crankwright/sheet';
 import { describe, expect, it } from 'vitest';
 
 /** A bore that is round and straight, of this size. */
@@ -83,5 +83,53 @@ describe('what is said of cylinders that are to be bored', () => {
     expect(sure.find((text) => text.startsWith('cylinder 1'))).toMatch(
       /^cylinder 1: bore or sleeve it, then fit piston and rings to the new size/,
     );
+  });
+});
+
+describe('a piston that no wear explains', () => {
+  // 20 thou too small for its bore: a slipped digit, or a piston of another size.
+  const slipped = cylinder('cylinder 2', 3.0003, '2.9765 in');
+  const cylinderLimits = {
+    pistonClearance: { min: '2.5 thou', max: '5.5 thou', source: 'a manual' },
+  };
+
+  it('is measured again before anything is bored', () => {
+    const all = said({ bores, cylinderLimits, cylinders: [worn, slipped] });
+    expect(all).toContainEqual(expect.stringMatching(/^cylinder 2: measure the piston again/));
+    expect(all).toContain(
+      'bore nothing and buy no pistons before the piston of cylinder 2 is read again',
+    );
+    expect(all.join()).not.toMatch(/hone to/);
+    const sheet = { version: 1, engine: 'pump set', units: 'inch', bores, cylinderLimits };
+    const text = report(inspect(readSheet({ ...sheet, cylinders: [worn, slipped] })));
+    expect(text).toContain('Decision: none before the piston of cylinder 2 is read again.');
+  });
+
+  it('is told of without limits too, past 3 thou for each inch of bore and half a step', () => {
+    const loose = (piston: string) => said({ cylinders: [cylinder('cylinder 2', 3.0003, piston)] });
+    // By hand: 3.0003 in - 9.0 thou - 5 thou = 2.9863 in.
+    expect(loose('2.9862 in')).toContainEqual(expect.stringMatching(/measure the piston again/));
+    expect(loose('2.9864 in').join()).not.toMatch(/measure the piston again/);
+  });
+});
+
+describe('what happened to an engine', () => {
+  it('does not spare its block the crack test before it is bored', () => {
+    const tests = (happened: readonly string[]) =>
+      said({ bores, cylinders: [worn], happened }).filter((text) => /crack-test/.test(text));
+    const ofBlock = /^have the block crack-tested before you pay for machining/;
+    expect(tests(['seized piston'])).toContainEqual(expect.stringMatching(ofBlock));
+    // Where something struck the block, the first line has it tested already.
+    expect(tests(['thrown rod'])).toEqual([expect.stringMatching(/the block and every rod/)]);
+  });
+});
+
+describe('what is asked before a cylinder is sleeved', () => {
+  it('is whether its wall carries a sleeve, and no oversizes are promised after it', () => {
+    const deep = cylinder('cylinder 1', 3.05);
+    Object.assign(deep.bore.readings, { diameters: [0, 1, 2].map(() => [3.04, 3.05, 3.04]) });
+    const order = orders([deep, cylinder('cylinder 2', 3.0003)]).join();
+    expect(order).toContain('whether the wall of cylinder 1 carries a sleeve');
+    expect(order).not.toMatch(/left after it/);
   });
 });
