@@ -18,7 +18,7 @@ export function guardOneBearing(housingBore: Length, shellWall: Length, journal:
   const left = housingBore - 2 * shellWall;
   const most = mostApart(journal);
   if (isOneBearing(housingBore, shellWall, journal)) return (left - journal) as Length;
-  const slipped = slippedPoint(housingBore, shellWall, journal);
+  const slipped = likelySlip(housingBore, shellWall, journal);
   if (slipped !== undefined) {
     throw new RebuildInputError({
       parameter: 'journal',
@@ -43,8 +43,8 @@ function isOneBearing(housingBore: number, shellWall: number, journal: number): 
   return Math.abs(clearance) <= mostApart(journal as Length) && journal < housingBore;
 }
 
-/** Which reading makes one bearing with the other two once its decimal point moves by a place, if it is one alone. */
-function slippedPoint(housingBore: number, shellWall: number, journal: number): string | undefined {
+/** The slip that alone explains the three: a decimal point that moved by a place, or both halves given as one wall. */
+function likelySlip(housingBore: number, shellWall: number, journal: number): string | undefined {
   const found = [0.1, 10].flatMap((by) => [
     ...(isOneBearing(housingBore, by * shellWall, journal)
       ? [sayMoved('shell wall', shellWall, by)]
@@ -56,8 +56,14 @@ function slippedPoint(housingBore: number, shellWall: number, journal: number): 
       ? [sayMoved('journal', journal, by)]
       : []),
   ]);
+  // Whoever adds up both halves has measured shells that the journal enters.
+  const isBoth = housingBore - shellWall >= journal;
+  if (isBoth && isOneBearing(housingBore, shellWall / 2, journal)) found.push(sayBoth(shellWall));
   return found.length === 1 ? found[0] : undefined;
 }
+
+const sayBoth = (read: number): string =>
+  `Look first whether the shell wall is that of both halves: ${showLength(read / 2)} for one, not ${showLength(read)}, would go with the other two`;
 
 const sayMoved = (name: string, read: number, by: number): string =>
   `Look at the decimal point of the ${name} first: ${showLength(by * read)}, not ${showLength(read)}, would go with the other two`;

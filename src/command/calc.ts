@@ -3,6 +3,12 @@ import type { Io } from './io.js';
 import { plainConversion } from './prompt/plain-conversion.js';
 import { WrongCommand } from './wrong-command.js';
 
+const HELP_ON_CALC = `2-1/8 in to mm      works out sizes with their units
+.about oilClearance tells what a function takes and gives
+Type one of them behind crankwright calc, in quotes. crankwright repl is a prompt;
+crankwright --help lists all commands.
+`;
+
 /** Works out every statement and prints what it comes to; tells whether all could be worked out. */
 export async function calculate(
   request: CalcRequest,
@@ -17,6 +23,10 @@ export async function calculate(
     throw new WrongCommand(`a file is read so: crankwright calc < ${request.text}`);
   }
   const text = request.text ?? (await io.readInput());
+  if (request.output === 'text' && /^\s*(?:\.?help|\?)\s*$/.test(text)) {
+    await io.print(HELP_ON_CALC);
+    return true;
+  }
   const plain = request.output === 'text' ? plainConversion(text) : undefined;
   if (plain) {
     for (const note of plain.notes) io.complain(`${note}\n`);

@@ -74,6 +74,18 @@ describe('what was never one bearing', () => {
     );
   });
 
+  it('says that both halves were given as one wall where that explains it', () => {
+    // 2 * 0.062 in is 0.124 in, or 3.1496 mm; one half is 1.5748 mm.
+    const both = { ...sizes, journal: inch(2.105), shellWall: inch(0.124) };
+    const { parameter, message, hint } = refusal(() => oilClearance(both));
+    expect(parameter).toBe('journal');
+    expect(message).toContain('does not go with the housing bore and the shell wall');
+    expect(hint).toContain('of both halves: 1.5748 mm for one, not 3.1496 mm,');
+    // In half of 0.062 in a journal of 2.225 in does not enter: 2.251 - 0.062 is 2.189 in.
+    const slipped = refusal(() => oilClearance({ ...sizes, journal: inch(2.225) }));
+    expect(slipped.hint).not.toContain('both halves');
+  });
+
   it('is a journal that does not enter its housing, however thin the shells', () => {
     const foil = { housingBore: mm(50), shellWall: mm(0.3) };
     expect(oilClearance({ ...foil, journal: mm(49.9) })).toBeCloseTo(mm(-0.5), 12);

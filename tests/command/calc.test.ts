@@ -30,6 +30,15 @@ describe('crankwright calc', () => {
     ['sqrt(4 in^2)', '2.0000 in'],
     ['1500 rpm to rad/s', '157.08 rad/s'],
     ['1 US qt to mL', '946.352946 mL'],
+    // 1 kgf is 9.80665 N: 45 of them on a cm² are 4412992.5 Pa, and 1 psi is 6894.757 Pa; 180 psi are 1241056.3 Pa.
+    ['45 kg/cm^2 to psi', '640.05 psi'],
+    ['45 kg/cm² to psi', '640.05 psi'],
+    ['180 psi to kg/cm2', '12.655 kgf/cm²'],
+    // 12 * 9.80665; 0.6 * 9.80665 N·m over 0.1129848 N·m.
+    ['12 kgm to N m', '117.6798 N·m'],
+    ['12 kg-m to N m', '117.6798 N·m'],
+    ['60 kg-cm to lbf in', '52.078 lbf·in'],
+    ['10 lbf ft to kgm', '1.3825 kgf·m'],
     // A length keeps a tenth of a thou, or 0.001 mm, however large it is: 1 / 25.4, 10000 / 3 and 1 / 0.3048 mm by hand.
     ['153.4 mm to in', '6.0394 in'],
     ['1 mm to in', '0.03937 in'],
@@ -39,6 +48,42 @@ describe('crankwright calc', () => {
     expect(await calc(text)).toEqual({ code: 0, out: expected, err: '' });
     // The long way, through mathjs, gives the same.
     expect((await calc(`x = 1; ${text}`)).out).toBe(expected);
+  });
+
+  it.each([
+    ['8.5:1', '8.5'],
+    ['{ratio: 9:2}.ratio', '4.5'],
+    ['1:3', '[1, 2, 3]'],
+    ['[5, 6, 7][2:3]', '[6, 7]'],
+  ])('reads a ratio as people write it, and leaves what counts up: %s', async (text, expected) => {
+    expect(await calc(text)).toEqual({ code: 0, out: expected, err: '' });
+  });
+
+  it.each([
+    ['5% * 1 US qt', '0.05 US qt'],
+    ['1 US qt / 4', '0.25 US qt'],
+    ['1 US qt - 0.5 US qt', '0.5 US qt'],
+    ['q = 1 US qt; q * 0.05 + 0.25 US qt', '0.3 US qt'],
+    // A quart is 946.352946 mL.
+    ['0.5 US qt + 473.176473 mL', '1 US qt'],
+    // π / 4 * 3² * 3 / 2: a volume that a function gave is still one of an engine.
+    ['sweptVolume({bore: 3 in, stroke: 3 in}) / 2', '10.603 in³'],
+    ['1 US qt / 0', ''],
+  ])('keeps the measure that a volume was typed in: %s', async (text, expected) => {
+    expect((await calc(text)).out).toBe(expected);
+    expect((await calc('5% * 1 L', '--units', 'metric')).out).toBe('50 mL');
+  });
+
+  it('tells what a function takes, and how to ask for it', async () => {
+    const { code, out } = await calc('.about oilClearance', '--units', 'metric');
+    expect(code).toBe(0);
+    expect(out).toContain('oilClearance(sizes)');
+    expect(out).toContain('housingBore  a length in mm');
+    expect((await calc('help')).out).toContain('.about oilClearance tells what a function takes');
+    expect((await calc('.help')).code).toBe(0);
+    expect(await calc('.about oilClearanc')).toEqual({
+      ...{ code: 2, out: '', err: 'oilClearanc: did you mean oilClearance?' },
+    });
   });
 
   it('reads a mixed number as one, and says so once', async () => {
@@ -126,10 +171,26 @@ describe('crankwright calc', () => {
       '1 thou = 0.001 in',
       '= gives a value a name, as journal = 2.105 in; to compare two, write ==',
     ],
-    ['.about oilClearance', '.about is a command of the prompt, which crankwright repl begins'],
+    ['.units metric', '.units is a command of the prompt, which crankwright repl begins'],
+    ['.about oilClearance\n2 in', '.about is a command of the prompt'],
     ['help(oilClearance)', 'help is off here; .about oilClearance tells what a function takes'],
     ['20 psi guage', 'a gauge pressure is written 60 psiGauge, 4 barGauge or 400 kPaGauge'],
     ['5% of 2 in', 'of: for of write *, as 5% * 2 in'],
+    ['5% of 1 US qt', 'of: for of write *, as 5% * 1 US qt'],
+    ['x = 5 % of (2 in + 1 in)', 'of: for of write *, as x = 5 % * (2 in + 1 in)'],
+    ['6 drops/min to ml/hr', 'hangs on the size of the drops: dripFlow({drops: 6, time: 1 min})'],
+    ['6 drops/min to mL/h', 'hangs on the size of the drops: dripFlow({drops: 6, time: 1 min})'],
+    ['5 kg*cm to N m', 'a kilogram is a mass; the force of one is written kgf'],
+    ['10 lbf ft to kg m', 'a kilogram is a mass; the force of one is written kgf'],
+    ['2 kg*m/s^2 to psi', 'is not a pressure'],
+    [
+      `oilClearance(${sizes.replace('62 thou', '0.124 inch')})`,
+      'whether the shell wall is that of both halves: 0.062 in for one, not 0.124 in, would go with',
+    ],
+    [
+      `oilClearance(${sizes.replace('62 thou', '6.2 thou')})`,
+      'Check the unit and the decimal point, e.g. 0.062 inch',
+    ],
     ['1/4 turn', 'turn: a quarter turn is written 90 deg'],
     ['journal', 'journal: there is no such name'],
     ['oilClearance({housing bore: 2 in})', 'a name is one word: is housingBore meant?'],

@@ -173,7 +173,19 @@ describe('a slip is told in the words of the trade', () => {
     expect((await calc(api))[0]).toBe('25.57');
     const [{ value }] = JSON.parse((await calc(api, '--json'))[0] ?? '');
     expect(value).toBeCloseTo((141.5 * 999.016) / 900 - 131.5, 6);
-    expect((await calc('1/3'))[0]).toBe('0.333333333333');
+  });
+
+  it.each([
+    // No reading of a shop has more than six digits; what ends sooner was typed so, and a whole number is a count.
+    ['1/3', '0.333333'],
+    ['10000000/3', '3333333'],
+    ['2.125 * 1.0005', '2.1260625'],
+    ['2^40', '1099511627776'],
+    ['-(0.1 + 0.2)', '-0.3'],
+  ])('a plain number to the digits that mean something: %s', async (typed, expected) => {
+    expect((await calc(typed))[0]).toBe(expected);
+    const [{ value }] = JSON.parse((await calc('1/3', '--json'))[0] ?? '');
+    expect(value).toBe(1 / 3);
   });
 
   it.each([

@@ -48,6 +48,9 @@ describe('the README', () => {
     const calls = [...readme.matchAll(/^npx crankwright ([a-z]+)/gm)].map(([, name]) => name);
     expect(calls.length).toBeGreaterThan(2);
     for (const name of calls) expect(HELP).toContain(`\n  crankwright ${name} `);
+    // A newcomer has one engine, or a shed.
+    for (const of of ['sheet', 'shed'])
+      expect(readme).toContain(`\nnpx crankwright new ${of} --name`);
   });
 
   it('names every entry point of the package', () => {

@@ -15,6 +15,7 @@ import {
   formatFraction,
   inch,
   kelvinDifference,
+  litre,
   type Quantity,
   RebuildInputError,
   type Unit,
@@ -138,9 +139,23 @@ export function readingFunctions(
     );
   };
 
+  /** A volume that was typed, in its measure: a part of a quart of oil is not said in cubic inches. */
+  const measured = (value: unknown) => {
+    if (!isMathUnit(value) || !exact.isMade(value) || exact.isResult(value)) return undefined;
+    const [unit] = exact.named(value);
+    // Small litres are said in mL.
+    if (unit?.dimension !== 'volume' || unit === litre) return undefined;
+    return {
+      size: exact.valueOf(value, 'volume'),
+      made: (size: number) => exact.unitOf(size, unit),
+    };
+  };
+
   const minus: Operator = (a, b) => {
     const [scale, other] = [scaleOf(a), scaleOf(b)];
     refuseKinds(a, b, '-');
+    const [whole, less] = [measured(a), measured(b)];
+    if (whole && less) return whole.made(whole.size - less.size);
     if (!scale) return subtract(a, b);
     if (other) return exact.unitOf(kelvins(a) - kelvins(b), differenceOf(scale));
     const by = apart(b);
@@ -155,6 +170,8 @@ export function readingFunctions(
       return warmer(scale ? a : b, by, (scale ?? other) as Unit<Dimension>);
     }
     refuseKinds(a, b, '+');
+    const [whole, more] = [measured(a), measured(b)];
+    if (whole && more) return whole.made(whole.size + more.size);
     return add(a, b);
   };
 
@@ -181,12 +198,18 @@ export function readingFunctions(
     const [one, other] = [endsOf(a), endsOf(b)];
     if (one && isOne(b)) return ofEnds(one, b, times);
     if (other && isOne(a)) return ofEnds(other, a, times);
+    const whole = measured(a) ?? measured(b);
+    const by = typeof a === 'number' ? a : b;
+    if (whole && typeof by === 'number') return whole.made(whole.size * by);
     return product(multiply(a, b));
   };
   const over: Operator = (a, b) => {
     refuseScales([a, b], 'divided');
     const ends = endsOf(a);
-    return ends && isOne(b) ? ofEnds(ends, b, over) : product(divide(a, b));
+    if (ends && isOne(b)) return ofEnds(ends, b, over);
+    const whole = measured(a);
+    if (whole && typeof b === 'number') return whole.made(whole.size / b);
+    return product(divide(a, b));
   };
 
   return {

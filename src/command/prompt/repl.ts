@@ -5,12 +5,11 @@ import type { Readable, Writable } from 'node:stream';
 import type { UnitSystem } from '../../quantities/index.js';
 import { codeOf, unwritable } from '../output.js';
 import { unreadable } from '../unreadable-file.js';
-import { about } from './about.js';
+import { aboutOwn } from './about-own.js';
 import { complete } from './complete.js';
 import { loadFile } from './load-file.js';
 import { promptHelp, slipIn, unknownCommand } from './prompt-help.js';
 import { Session, Unfinished } from './session.js';
-import { whatHas } from './taken-names.js';
 import { toTypeScript } from './to-typescript.js';
 import { WrongStatement } from './wrong-statement.js';
 
@@ -92,12 +91,6 @@ function answer(
 
 const messageOf = (error: unknown): string =>
   error instanceof WrongStatement ? error.message : 'this cannot be worked out';
-
-/** What is known of a name: the value that it was given here, or what the library has by it. */
-const aboutOwn = (session: Session, name: string): string =>
-  session.scope.has(name)
-    ? `${name} is ${session.show(session.scope.get(name))}`
-    : about(name, session.units, whatHas(name, session.loaded));
 
 const whyUnwritten = (path: string, error: Error): string =>
   codeOf(error) === 'EEXIST'

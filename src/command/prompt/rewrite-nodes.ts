@@ -4,6 +4,7 @@ import type {
   MathJsInstance,
   MathNode,
   OperatorNode,
+  RangeNode,
   SymbolNode,
 } from 'mathjs';
 import { OFF } from './load-math.js';
@@ -25,6 +26,8 @@ export function rewriteNodes(
       throw new WrongStatement(`${name} is off here${instead}`);
     }
     if (isSymbol(at) && at.name === 'min' && path !== 'fn') return new math.SymbolNode('minute');
+    const ratio = path.startsWith('dimensions') ? undefined : ratioIn(at);
+    if (ratio !== undefined) return new math.ConstantNode(ratio as never);
     if (!isOperator(at) || at.args.length !== 2) return at;
     const [left, right] = at.args as unknown as [MathNode, MathNode];
     const unit = unitNameOf(math, right, isVariable);
@@ -58,6 +61,15 @@ export function rewriteNodes(
       path,
     );
   return visit(node, '');
+}
+
+/** `8.5:1`, which mathjs takes for the numbers from 8.5 up to 1: none. */
+function ratioIn(node: MathNode): number | undefined {
+  if (node.type !== 'RangeNode') return undefined;
+  const { start, end, step } = node as RangeNode;
+  if (step || !isConstant(start) || !isConstant(end)) return undefined;
+  const [over, under] = [Number(start.value), Number(end.value)];
+  return over > under && under > 0 ? over / under : undefined;
 }
 
 export const isSymbol = (node: MathNode): node is SymbolNode => node.type === 'SymbolNode';

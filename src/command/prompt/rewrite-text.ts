@@ -15,6 +15,9 @@ const SIGNS: Readonly<Record<string, string>> = { '×': '*', '÷': '/', '−': '
 /** mathjs reads `+-` as a minus, and gives the smaller end without a word. */
 const PLUS_OR_MINUS = /±|\+\/-|\+-/y;
 
+/** A share of something in words. */
+const SHARE_OF = /((?:\d+\.?\d*|\.\d+)\s*(?:%|percent))\s*of\b\s*/y;
+
 /** A mixed number with a space between, which can be nothing else, needs no note. */
 const noteOf = (written: string, value: number): string =>
   `note: ${written} is read as ${value}; for a difference, write it with spaces around the minus`;
@@ -37,6 +40,12 @@ export function rewriteText(typed: string): Rewritten {
   while (at < typed.length) {
     if (take(PLUS_OR_MINUS)) {
       throw new WrongStatement('a size and what it may be off is a span: write {min: …, max: …}');
+    }
+    const from = at;
+    const share = take(SHARE_OF);
+    if (share) {
+      const written = `${typed.slice(0, from)}${share[1]} * ${typed.slice(at)}`;
+      throw new WrongStatement(`of: for of write *, as ${written.trim()}`);
     }
     const broken = take(BROKEN_MIXED);
     if (broken) {

@@ -81,8 +81,13 @@ export function sayIn(value: number, unit: Unit<Dimension>): string {
 const symbolOf = (unit: Unit<Dimension>): string =>
   unit.dimension === 'temperatureDifference' ? `${scaleOf(unit)} of difference` : unit.symbol;
 
-/** A plain number, without the noise of binary fractions. */
-export const sayNumber = (value: number): string => rounded(value, 12);
+/** A plain number: whole if it ends soon, and otherwise to six digits. */
+export function sayNumber(value: number): string {
+  const whole = Number.isInteger(value) ? 15 : Math.trunc(Math.abs(value)).toString().length;
+  const ends = rounded(value, 10);
+  const isWhole = Math.abs(Number(ends) - value) <= 1e-13 * Math.abs(value);
+  return isWhole ? ends : rounded(value, Math.min(15, Math.max(6, whole)));
+}
 
 /** A ratio that a function gave, to four significant digits: no reading bears more. A count stays whole. */
 export function sayRatio(value: number): string {

@@ -10,6 +10,16 @@ export const BEHIND_NUMBERS: Readonly<Record<string, string>> = {
   C: 'celsius',
   F: 'fahrenheit',
   'N-m': 'newtonMetre',
+  // An old gauge or wrench says a kilogram and means the force of one.
+  'kg/cm2': 'kgfPerSquareCm',
+  'kg/cm^2': 'kgfPerSquareCm',
+  'kg/cm²': 'kgfPerSquareCm',
+  kgm: 'kgfMetre',
+  'kg-m': 'kgfMetre',
+  kg·m: 'kgfMetre',
+  kgcm: 'kgf cm',
+  'kg-cm': 'kgf cm',
+  kg·cm: 'kgf cm',
 };
 
 /** What people write behind a number and mathjs cannot read, with the name it reads: `lbf·ft` is `lbfFoot`. */

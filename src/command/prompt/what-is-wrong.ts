@@ -11,6 +11,7 @@ import { complaintOf, nearest } from '../../quantities/internal.js';
 import { inInches } from '../../reading/index.js';
 import { asTyped } from './as-typed.js';
 import { beginningSo, closeName } from './close-name.js';
+import { conversionSlip } from './conversion-slip.js';
 import { sayPath } from './say-path.js';
 import { NOT_FINITE, WrongStatement } from './wrong-statement.js';
 
@@ -27,6 +28,8 @@ interface WhereWrong {
 /** What is wrong with a statement, in words for the person who typed it. */
 export function whatIsWrong(error: unknown, { names, units, typed }: WhereWrong): string {
   if (error instanceof WrongStatement) return error.message;
+  const slip = isConversion(error) ? conversionSlip(typed) : undefined;
+  if (slip !== undefined) return slip;
   if (error instanceof RebuildInputError) {
     const said = ofInput(error, typed);
     return units === 'inch' ? inInches(said, typed) : inMillimetres(said);
@@ -53,6 +56,12 @@ export function whatIsWrong(error: unknown, { names, units, typed }: WhereWrong)
   }
   return tidy(message ?? String(error));
 }
+
+/** Whether an error says that a size is of another kind than what it was to be converted to. */
+const isConversion = (error: unknown): boolean =>
+  error instanceof RebuildInputError
+    ? error.parameter === 'to'
+    : /^Units do not match/.test((error as Error).message ?? '');
 
 /** The name that was most likely meant: a unit behind a number and `to`. One that is far off is not guessed at. */
 function guess(unknown: string, names: readonly string[], typed: string): string | undefined {
