@@ -51,7 +51,7 @@ describe('boring that rules of thumb alone ask for', () => {
     const said =
       "only a rule of thumb asks for it, though no limit known of another engine lets so much wear stay; find the maker's service limit before you bore";
     expect(report.split(`IN DOUBT: ${said}`)).toHaveLength(3);
-    expect(report).toContain('worn block (in doubt)');
+    expect(report).toContain('IN DOUBT: worn block (bore and hone)');
     expect(sheet).toContain(`IN DOUBT: ${said}`);
     expect(sorted).toContain(`in doubt: ${said}`);
   });
