@@ -85,8 +85,8 @@ export function sayMayBring(mayBring: MayBring, { units }: Wording): string {
       return `As many engines for ${sayCost(mayBring.less)} less`;
     case 'wider margin':
       return mayBring.margin === undefined
-        ? 'The tightest clearance further inside its limits'
-        : `The tightest clearance ${sayDistance(mayBring.margin, 'length', units)} inside its limits`;
+        ? 'The tightest clearance lies further inside its limits'
+        : `The tightest clearance lies ${sayDistance(mayBring.margin, 'length', units)} inside its limits`;
   }
 }
 

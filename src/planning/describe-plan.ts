@@ -156,17 +156,21 @@ function testsBefore(builds: readonly Build[], wording: Wording): readonly PageS
 
 /** The order of a shop. What is done alike to several parts for the same price takes one line. */
 function orderLines({ shop, jobs, cost }: ShopOrder, wording: Wording): readonly PageLine[] {
-  const orders = jobs.map((job) => ({ job, order: describeOrder(job, wording) }));
-  const alike = [...new Set(orders.map(({ order }) => order))].map((order) => {
-    const parts = orders.filter((each) => each.order === order).map(({ job }) => job.part);
-    return `  ${parts.join(', ')}: ${order}${parts.length > 1 ? ' each' : ''}`;
+  const alike = new Map<string, readonly BuildJob[]>();
+  for (const job of jobs) {
+    const order = describeOrder(job, wording);
+    alike.set(order, [...(alike.get(order) ?? []), job]);
+  }
+  const lines = [...alike.values()].flatMap((its) => {
+    const parts = its.map((job) => job.part).join(', ');
+    return its.slice(0, 1).map((job) => `  ${parts}: ${describeOrder(job, wording, its.length)}`);
   });
-  return [...wrap(`${shop}: ${sayCost(cost)}`, 4), ...alike.flatMap((line) => wrap(line, 4))];
+  return [...wrap(`${shop}: ${sayCost(cost)}`, 4), ...lines.flatMap((line) => wrap(line, 4))];
 }
 
-/** `grind rod journals …; 60.00 EUR`. */
-const describeOrder = (job: BuildJob, wording: Wording): string =>
-  `${describeJob(job, wording)}; ${sayCost(job.cost)}${besideOrder(job, wording)}`;
+/** `grind rod journals …; 60.00 EUR each; IN DOUBT: …`. */
+const describeOrder = (job: BuildJob, wording: Wording, count = 1): string =>
+  `${describeJob(job, wording)}; ${sayCost(job.cost)}${count > 1 ? ' each' : ''}${besideOrder(job, wording)}`;
 
 /** What to buy, and when: after the tests for cracks, before anything is cut. */
 function toBuyLines({ shopping }: Plan): readonly PageLine[] {

@@ -1,20 +1,18 @@
 import { nameUndersize } from '../crankshaft/internal.js';
 import type { Wording } from '../judging/index.js';
 import { capital } from '../pages/index.js';
-import { doing, named } from '../shed/internal.js';
+import { named } from '../shed/internal.js';
 import { sayCannotBuild } from './describe-cannot-build.js';
 import { sayLacks } from './describe-lacks.js';
-import { sayMayBring } from './describe-measure-first.js';
 import { describeOnceMore } from './describe-near.js';
 import { neededNext } from './describe-next.js';
 import { isNoneAsked, isPlanProven, sayEngines } from './describe-proof.js';
 import { hardestFirst } from './hard-to-get.js';
-import { isToSettle } from './job-doubts.js';
 import type { Build, Plan } from './plan-types.js';
 import { countInDoubt, onceSettled } from './purchase-doubts.js';
 import { sayCost } from './say-cost.js';
-import { type Line, NOTHING, oneLine, type Topic } from './topic.js';
-import { workIn } from './work-in.js';
+import { countParts, NOTHING, oneLine, type Topic } from './topic.js';
+import { partsWithWork, workLine } from './work-lines.js';
 
 /** How many engines there are, what they cost, and what work they wait for. */
 export function countLines(plan: Plan): Topic {
@@ -27,7 +25,7 @@ export function countLines(plan: Plan): Topic {
   }
   const costs = `; shop work and purchases cost ${sayCost(cost)}.${doubt}`;
   const work = partsWithWork(builds);
-  const after = work.length === 0 ? '' : ` after work on ${parts(work.length)}`;
+  const after = work.length === 0 ? '' : ` after work on ${countParts(work.length)}`;
   return {
     lines: [[`${count} can be built${costs}`, `${count} can be built.${doubt}`], workLine(work)],
     summed: [
@@ -37,34 +35,6 @@ export function countLines(plan: Plan): Topic {
     ],
   };
 }
-
-/** What work the engines wait for: none of it is done, and the count stands on it. */
-function workLine(work: readonly PartWork[]): Line {
-  if (work.length === 0) return ['That counts on no machining and no repair.'];
-  const start = 'That counts on work still to be done';
-  const each = work.map(({ name, works }) => `${name} (${works.join(', ')})`);
-  return [
-    `${start}: ${[...new Set(each)].join('; ')}.`,
-    `${start}: ${[...new Set(work.map(({ name }) => name))].join('; ')}.`,
-    `${start} on ${parts(work.length)}: see MACHINING ORDERS.`,
-  ];
-}
-
-/** The machining and repair of one part of one engine. */
-interface PartWork {
-  readonly name: string;
-  readonly works: readonly string[];
-}
-
-/** The parts of every engine that take machining or repair. */
-const partsWithWork = (builds: readonly Build[]): readonly PartWork[] =>
-  builds.flatMap((build) => {
-    const work = workIn(build);
-    return [...new Set(work.map(({ part }) => part))].map((name) => ({
-      name,
-      works: [...new Set(work.filter(({ part }) => part === name).map((job) => doing(job.work)))],
-    }));
-  });
 
 /** Which blocks that were asked for are not built, and why. */
 export function unbuiltLines(plan: Plan, wording: Wording): Topic {
@@ -86,21 +56,7 @@ export function testLines({ builds }: Plan): Topic {
   if (names.length === 0) return NOTHING;
   return oneLine(
     `Before anything else, have crack-tested: ${names.join(', ')}.`,
-    `Before anything else, have ${parts(names.length)} crack-tested: see TEST FIRST.`,
-  );
-}
-
-/** What to measure first, of the parts that are not known. */
-export function firstLines({ measureFirst }: Plan, wording: Wording): Topic {
-  const [first] = measureFirst;
-  if (first === undefined) return NOTHING;
-  const { mayBring, parts: its } = first;
-  const what =
-    mayBring.kind === 'one more engine' ? 'For one more engine' : sayMayBring(mayBring, wording);
-  return oneLine(
-    `${what}, measure first: ${its.map(({ name }) => name).join(', ')}.`,
-    `${what}, measure ${parts(its.length)} first: see MEASURE FIRST.`,
-    `Measure ${parts(its.length)} first: see MEASURE FIRST.`,
+    `Before anything else, have ${countParts(names.length)} crack-tested: see TEST FIRST.`,
   );
 }
 
@@ -127,7 +83,7 @@ export function makeLines({ toMake, cost: { currency } }: Plan): Topic {
   return oneLine(
     `Have made for ${cost}, once what they go with is finished and measured: ${names.join('; ')}.`,
     `Have made for ${cost}: ${names.join('; ')}.`,
-    `Have ${parts(toMake.length)} made for ${cost}: see TO MAKE.`,
+    `Have ${countParts(toMake.length)} made for ${cost}: see TO MAKE.`,
   );
 }
 
@@ -137,7 +93,7 @@ export function buyLines({ shopping, cost: { currency } }: Plan): Topic {
   const amount = shopping.reduce((sum, { cost }) => sum + cost.amount, 0);
   const cost = sayCost({ amount, ...(currency !== undefined && { currency }) });
   const names = shopping.map(({ name, count }) => named(name, count));
-  const all = parts(shopping.reduce((sum, { count }) => sum + count, 0));
+  const all = countParts(shopping.reduce((sum, { count }) => sum + count, 0));
   const doubted = countInDoubt(shopping);
   if (doubted > 0) {
     return oneLine(
@@ -151,31 +107,6 @@ export function buyLines({ shopping, cost: { currency } }: Plan): Topic {
     `Buy for ${cost}: ${names.join('; ')}.`,
     `Buy ${all} for ${cost}: see TO BUY.`,
   );
-}
-
-/** What goes to which shop. */
-export function shopLines({ orders, cost: { currency } }: Plan): Topic {
-  const amount = orders.reduce((sum, { cost }) => sum + cost.amount, 0);
-  const all = sayCost({ amount, ...(currency !== undefined && { currency }) });
-  const isDoubted = orders.some(({ jobs }) => jobs.some(isToSettle));
-  return {
-    lines: orders.map(({ shop, jobs, cost }) => {
-      const names = [...new Set(jobs.map(({ part }) => part))];
-      const doubtful = new Set(jobs.filter(isToSettle).map(({ part }) => part));
-      const count = parts(names.length);
-      const start = `, for ${sayCost(cost)}${doubtful.size > 0 ? ', IN DOUBT' : ''}`;
-      const said = names.map((name) => (doubtful.has(name) ? `${name} (in doubt)` : name));
-      const first = doubtful.size > 0 ? ' Settle it first: see MACHINING ORDERS.' : '';
-      return [
-        `To ${shop}, for ${sayCost(cost)}: ${said.join(', ')}.${first}`,
-        `To ${shop}${start}: ${count}, see MACHINING ORDERS.`,
-        `To one more shop${start}: ${count}, see MACHINING ORDERS.`,
-      ];
-    }),
-    summed: [
-      `To ${orders.length} shops, for ${all}${isDoubted ? ', some in doubt' : ''}: see MACHINING ORDERS.`,
-    ],
-  };
 }
 
 /** Which block gets which crankshaft, rods and pistons. */
@@ -215,11 +146,11 @@ export function nextLines(plan: Plan, wording: Wording): Topic {
     `${capital(`${when}${said}`)}${instead.length > 0 ? '; see THE NEXT ENGINE for what may do instead' : ''}.`,
     ...NAMED.filter((most) => most < lacks.length).map(
       (most) =>
-        `${capital(`${when}one more engine needs ${parts(count)} more`)}, above all ${sayLacks(hardestFirst(lacks).slice(0, most), wording)}: see THE NEXT ENGINE.`,
+        `${capital(`${when}one more engine needs ${countParts(count)} more`)}, above all ${sayLacks(hardestFirst(lacks).slice(0, most), wording)}: see THE NEXT ENGINE.`,
     ),
     count === 0
       ? 'No part completes one more engine: see THE NEXT ENGINE.'
-      : `${capital(`${when}one more engine needs ${parts(count)} more`)}: see THE NEXT ENGINE.`,
+      : `${capital(`${when}one more engine needs ${countParts(count)} more`)}: see THE NEXT ENGINE.`,
     when === ''
       ? 'One more engine needs more parts: see THE NEXT ENGINE.'
       : `${capital(when)}see THE NEXT ENGINE.`,
@@ -241,5 +172,3 @@ const namesIn = (build: Build, section: Build['parts'][number]['section']): stri
     .filter((part) => part.section === section)
     .map(({ name, count }) => named(name, count))
     .join(', ');
-
-const parts = (count: number): string => (count === 1 ? '1 part' : `${count} parts`);

@@ -23,3 +23,6 @@ export function fitting(line: Line): string {
   const fits = wordings.find(({ length }) => length <= WIDTH);
   return fits ?? `${(wordings.at(-1) ?? '').slice(0, WIDTH - 2)} …`;
 }
+
+/** `1 part`, `3 parts`. */
+export const countParts = (count: number): string => (count === 1 ? '1 part' : `${count} parts`);

@@ -2,20 +2,20 @@ import type { Wording } from '../judging/index.js';
 import { type PageSection, section } from '../pages/index.js';
 import { largestOf } from '../quantities/internal.js';
 import { sayFreeReadings } from './describe-measure-first.js';
+import { firstLines } from './first-lines.js';
 import type { Plan } from './plan-types.js';
 import {
   buyLines,
   countLines,
   engineLines,
-  firstLines,
   makeLines,
   measureLines,
   nextLines,
-  shopLines,
   testLines,
   unbuiltLines,
 } from './to-do-lines.js';
 import { fitting, type Line, type Topic } from './topic.js';
+import { shopLines } from './work-lines.js';
 
 /** The lines that it takes at the most. */
 const MOST_LINES = 10;

@@ -24,7 +24,7 @@ export { SECTIONS } from './sections.js';
 export { cautionsFor } from './triage/cautions.js';
 export { describeAgain } from './triage/describe-again.js';
 export { describeFar } from './triage/describe-far.js';
-export { describeJob, doing } from './triage/describe-job.js';
+export { describeJob, doing, order } from './triage/describe-job.js';
 export { describeMisread } from './triage/describe-misread.js';
 export { NO_LIMIT_STATED, sayNotJudged } from './triage/describe-not-judged.js';
 export { instrumentFor } from './triage/describe-not-measured.js';

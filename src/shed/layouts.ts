@@ -25,6 +25,8 @@ export const misreadLayout = { by: 'kind', variants: [
   { fields: { kind: { oneOf: ['readings apart'] }, place: 'string', readings: spanLayout } },
   { fields: { kind: { oneOf: ['at no step'] }, place: 'string', below: 'number' } },
   { fields: { kind: { oneOf: ['as large as its bore'] }, place: 'string', size: 'number', oversize: 'number', bore: spanLayout } },
+  { fields: { kind: { oneOf: ['far under its bore'] }, place: 'string', size: 'number', oversize: 'number', bore: spanLayout } },
+  { fields: { kind: { oneOf: ['apart from its set'] }, place: 'string', size: 'number', other: { fields: { place: 'string', size: 'number' } } } },
 ] } satisfies Layout;
 export const untilLayout = { oneOf: ['it is known which bearing seized', 'it is looked over', 'it is measured better', 'it is measured', 'it is straightened and measured', 'the odd reading is taken again'] } satisfies Layout;
 export const faultLayout = { oneOf: ['bent', 'cracked', 'frost-cracked', 'overheated', 'pitted', 'scored', 'spun'] } satisfies Layout;
@@ -92,6 +94,8 @@ export const triageReasonLayout = { by: 'kind', variants: [
   { fields: { kind: { oneOf: ['readings apart'] }, place: 'string', readings: spanLayout } },
   { fields: { kind: { oneOf: ['at no step'] }, place: 'string', below: 'number' } },
   { fields: { kind: { oneOf: ['as large as its bore'] }, place: 'string', size: 'number', oversize: 'number', bore: spanLayout } },
+  { fields: { kind: { oneOf: ['far under its bore'] }, place: 'string', size: 'number', oversize: 'number', bore: spanLayout } },
+  { fields: { kind: { oneOf: ['apart from its set'] }, place: 'string', size: 'number', other: { fields: { place: 'string', size: 'number' } } } },
   notMeasuredLayout,
   tooFarLayout,
   { fields: { kind: { oneOf: ['measure again'] }, finding: findingLengthLayout } },

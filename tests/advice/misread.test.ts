@@ -2,7 +2,7 @@ import { planBuilds, planReport } from 'crankwright/planning';
 import { describePart, readShed, triage } from 'crankwright/shed';
 import { describe, expect, it } from 'vitest';
 import { flowing } from '../pages/pages.js';
-import { spoiltShed } from '../shed/sheds.js';
+import { BARE_TWIN, spoiltShed } from '../shed/sheds.js';
 import type { Json } from '../sheet/sheets.js';
 
 const partOf = (name: string, changes: Readonly<Record<string, Json | undefined>>) => {
@@ -116,5 +116,100 @@ describe('a piston that reads as large as the bore its set is made for', () => {
     const page = flowing(planReport(await planBuilds(readShed(spoiltShed(reads('3.0010 in'))))));
     expect(page).not.toContain('Spare: pistons A');
     expect(page).toContain('Undecided until the odd reading is taken again: pistons A (piston set');
+  });
+});
+
+describe('a piston that differs from the others of its set', () => {
+  // The steps are 10 thou apart: half of that is 0.0050 in. The pistons read 2.9968 and 2.9967 in.
+  const slipped = { 'pistonSets[0].pistons[1].diameter': '2.9767 in' };
+  const again = (changes: Readonly<Record<string, Json>>) =>
+    partOf('pistons A', changes).because.flatMap((reason) =>
+      reason.kind === 'apart from its set' ? [reason.place] : [],
+    );
+
+  it('is read again before the set is called spare', () => {
+    expect(partOf('pistons A', slipped).disposition).toBe('undecided');
+    const text = told('pistons A', slipped).join('\n');
+    expect(text).toContain(
+      'piston 2: read it again: it reads 2.9767 in, and piston 1 of the same set 2.9968 in',
+    );
+    expect(text).not.toContain('no block here takes this set');
+  });
+
+  it('differs by more than half the smallest step', () => {
+    const second = (size: string) => again({ 'pistonSets[0].pistons[1].diameter': size });
+    expect(second('2.9918 in')).toEqual([]);
+    expect(second('2.9917 in')).toEqual(['piston 2']);
+  });
+
+  it('is the odd one of three, whether it reads small or large', () => {
+    const odd = (...sizes: readonly string[]) =>
+      triage(
+        readShed({
+          version: 1,
+          shed: 'the barn',
+          units: 'inch',
+          engine: { ...BARE_TWIN, cylinders: 3 },
+          pistonSets: [
+            {
+              name: 'pistons 20 over',
+              oversize: '20 over',
+              pistons: sizes.map((diameter, i) => ({ name: `piston ${i + 1}`, diameter })),
+            },
+          ],
+        }),
+      ).parts.flatMap(({ because }) =>
+        because.flatMap((reason) => (reason.kind === 'apart from its set' ? [reason.place] : [])),
+      );
+    expect(odd('3.0168 in', '3.0068 in', '3.0167 in')).toEqual(['piston 2']);
+    expect(odd('3.0066 in', '3.0068 in', '3.0168 in')).toEqual(['piston 3']);
+  });
+
+  it('keeps the work in doubt that its set may do without', async () => {
+    const plan = await planBuilds(readShed(spoiltShed(slipped)));
+    const jobs = plan.builds.flatMap((build) => build.jobs);
+    expect(jobs.map(({ part, work, readFirst }) => [part, work, readFirst])).toEqual([
+      ['block A', 'bore', ['pistons A']],
+    ]);
+    expect(
+      plan.measureFirst.map(({ mayBring, parts }) => [mayBring.kind, parts[0]?.name]),
+    ).toContainEqual(['lower cost', 'pistons A']);
+  });
+});
+
+describe('a set of pistons that read far under the bore they are made for', () => {
+  // Bore 3.0000 in, clearance 0.0055 in at most, half a step 0.0050 in: 2.9895 in.
+  const both = (size: string) => ({
+    'pistonSets[0].pistons[0].diameter': size,
+    'pistonSets[0].pistons[1].diameter': size,
+  });
+
+  it('is read again', () => {
+    const part = partOf('pistons A', both('2.9894 in'));
+    expect(part.disposition).toBe('undecided');
+    expect(told('pistons A', both('2.9894 in')).join('\n')).toContain(
+      'piston 1: read it again: it reads 2.9894 in, and a bore of standard size is 3.0000 to 3.0005 in; no piston for that bore is so small',
+    );
+  });
+
+  it('is not where they may have worn so far', () => {
+    const part = partOf('pistons A', both('2.9895 in'));
+    expect(part.because.map(({ kind }) => kind)).not.toContain('far under its bore');
+  });
+});
+
+describe('a rod whose big end was misread', () => {
+  const misread = { 'rods[0].rods[1].housingBore': { min: '1.7508 in', max: '1.7707 in' } };
+
+  it('keeps the work in doubt that its set may do without', async () => {
+    const plan = await planBuilds(readShed(spoiltShed(misread)));
+    const jobs = plan.builds.flatMap((build) => build.jobs);
+    expect(jobs.map(({ part, work, readFirst }) => [part, work, readFirst])).toEqual([
+      ['rod B2', 'straighten', ['rods A']],
+    ]);
+    expect(plan.measureFirst.map(({ mayBring }) => mayBring.kind)).toEqual([
+      'one more engine',
+      'lower cost',
+    ]);
   });
 });

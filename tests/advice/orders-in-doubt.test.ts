@@ -42,7 +42,9 @@ describe('an order that only a rule of thumb asks for', () => {
     const text = flowing(planReport(plan));
     const doubt =
       /IN DOUBT: only a rule of thumb stands against leaving it at standard: .*find the maker's service limit before you bore/;
-    expect(text).toContain('To Smith, for 60.00 EUR: grey block (in doubt). Settle it first');
+    expect(text).toContain(
+      'To Smith, for 60.00 EUR, IN DOUBT: grey block (bore and hone); see MACHINING ORDERS.',
+    );
     expect(text.slice(text.indexOf('ENGINE 1'))).toMatch(doubt);
     expect(text.slice(text.indexOf('MACHINING ORDERS'))).toMatch(doubt);
     expect(flowing(buildSheet(plan, { format: 'text' }))).toMatch(doubt);

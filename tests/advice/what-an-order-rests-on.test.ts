@@ -50,7 +50,7 @@ describe('boring that rules of thumb alone ask for', () => {
     expect(job?.inDoubt).toBeUndefined();
     const said = "only rules of thumb ask for it; find the maker's service limit before you bore";
     expect(report.split(`IN DOUBT: ${said}`)).toHaveLength(3);
-    expect(report).toContain('worn block (in doubt)');
+    expect(report).toContain('IN DOUBT: worn block (bore and hone)');
     expect(sheet).toContain(`IN DOUBT: ${said}`);
     expect(sorted).toContain(`in doubt: ${said}`);
   });

@@ -85,8 +85,8 @@ describe('what to measure first, in words', () => {
     });
     expect(text).toContain('no more engines can come of them');
     expect(text).toContain('As many engines for 55.00 EUR less, if these turn out good:');
-    expect(text).toContain('The tightest clearance 0.0012 in inside its limits, if these');
-    expect(text).toContain('The tightest clearance further inside its limits, if these');
+    expect(text).toContain('The tightest clearance lies 0.0012 in inside its limits, if these');
+    expect(text).toContain('The tightest clearance lies further inside its limits, if these');
     expect(text).not.toContain('out of doors');
     expect(text).not.toContain('turns out no good');
     expect(text).toContain('As many engines for 55.00 EUR less, measure first: crankshaft X.');

@@ -33,11 +33,11 @@ describe('a plan says what to do', () => {
   it('in the order of doing, a sentence a line', () => {
     expect(toDo(twoEngines)).toEqual([
       '2 complete engines can be built; shop work and purchases cost 205.50 EUR.',
-      'That counts on work still to be done: block A; crankshaft B.',
+      'Work still to do: block A (bore and hone); crankshaft B (straighten, grind rod journals).',
       'Before anything else, have crack-tested: crankshaft B.',
       'Buy for 74.50 EUR, and measure before anything is cut: pistons 20 over; 2 × rod shells 20 under.',
-      'To the borer, for 70.00 EUR: block A.',
-      'To the grinder, for 61.00 EUR: crankshaft B.',
+      'To the borer, for 70.00 EUR: block A (boring and honing).',
+      'To the grinder, for 61.00 EUR: crankshaft B (straightening, grinding rod journals).',
       'Engine 1: block A with crankshaft B, rods A, pistons 20 over.',
       'Engine 2: block C with crankshaft C (rods standard), rods C, pistons C.',
       'One more engine needs: 1 piston set 0.0200 in over; 1 pair of rod shells 0.0300 in under.',
@@ -65,7 +65,14 @@ describe('a plan says what to do', () => {
     expect(counted({ ...plain, jobs: [straighten] }, { ...plain, jobs: [bore] })).toBe(
       'That counts on work still to be done: crankshaft B (straightening); block A (boring and honing).',
     );
-    expect(counted(machined)).toBe('That counts on work still to be done: block A; crankshaft B.');
+    const two = ['block B', 'crankshaft B'].map((part) => ({ ...grind, part }));
+    expect(counted({ ...plain, jobs: [bore, { ...bore, part: 'block C' }, ...two] })).toBe(
+      'Work still to do: block A, block C (bore and hone); block B, crankshaft B (grind rod journals).',
+    );
+    const same = ['block A', 'block B', 'block C'].map((part) => ({ ...bore, part }));
+    expect(counted({ ...plain, jobs: same })).toBe(
+      'That counts on work still to be done: block A, block B, block C (boring and honing).',
+    );
     const many = engines(9).map((build, i) => ({
       ...build,
       jobs: [bore, grind].map((job) => ({
@@ -74,7 +81,9 @@ describe('a plan says what to do', () => {
       })),
     }));
     const said = toDo({ ...twoEngines, builds: many, orders: shops(1) });
-    expect(said[1]).toBe('That counts on work still to be done on 18 parts: see MACHINING ORDERS.');
+    expect(said[1]).toBe(
+      'That counts on work on 18 parts (bore and hone, grind rod journals): see MACHINING ORDERS.',
+    );
   });
 
   it('in one line with the count, where each of the others takes one', () => {
@@ -154,6 +163,52 @@ describe('a plan says what to do', () => {
     expect(buildSheet(withPart([]), { format: 'text' })).not.toContain('Read again first');
   });
 
+  it('what goes to a shop, and what for', () => {
+    const [bore] = machined.jobs;
+    if (!bore) throw new Error('the fixture has no job');
+    const sent = (...jobs: readonly Build['jobs'][number][]) =>
+      toDo({ ...twoEngines, orders: [{ shop: 'the borer', jobs, cost: eur(70) }] }).find((line) =>
+        line.startsWith('To the borer'),
+      );
+    const test = (part: string) => ({ ...bore, part, work: 'crack test' as const });
+    expect(sent(test('head B'))).toBe('To the borer, for 70.00 EUR: a crack test of head B.');
+    expect(sent(bore, test('block A'), test('head B'))).toBe(
+      'To the borer, for 70.00 EUR: block A (boring and honing); crack tests of block A, head B.',
+    );
+    const many = Array.from({ length: 9 }, (_, i) => test(`spare crankshaft ${i}`));
+    expect(sent(...many)).toBe(
+      'To the borer, for 70.00 EUR: crack tests of 9 parts; see MACHINING ORDERS.',
+    );
+    expect(sent({ ...bore, readFirst: ['pistons A'] })).toBe(
+      'To the borer, for 70.00 EUR, IN DOUBT: block A (bore and hone); see MACHINING ORDERS.',
+    );
+  });
+
+  it('what measuring first may save, besides what else it may bring', () => {
+    const open = (name: string): PartToMeasure => ({
+      ...{ section: 'rods', name, tests: [], measure: [], again: [] },
+      until: 'it is measured',
+    });
+    const first = (saving: string) =>
+      toDo({
+        ...twoEngines,
+        builds: [machined],
+        measureFirst: [
+          { mayBring: { kind: 'what to buy', engines: 2, lacks: [] }, parts: [open('rods D')] },
+          {
+            mayBring: { kind: 'lower cost', cost: eur(105.5), less: eur(100) },
+            parts: [open(saving)],
+          },
+        ],
+      }).find((line) => line.includes('easure first'));
+    expect(first('rods D')).toBe(
+      'To know what to buy for one more engine, and perhaps to save 100.00 EUR, measure first: rods D.',
+    );
+    expect(first('rods E')).toBe(
+      'Measure first, perhaps to save 100.00 EUR: rods E; see MEASURE FIRST for more.',
+    );
+  });
+
   it('what is to be measured once more', () => {
     const [bearing] = machined.bearings;
     if (!bearing) throw new Error('the fixture has no bearing');
@@ -226,7 +281,7 @@ describe('a plan says what to do', () => {
     const many = toDo({ ...twoEngines, builds: engines(30) });
     expect(many.length).toBeLessThanOrEqual(10);
     expect(many).toContain('Engines: see ENGINE 1 to ENGINE 30 for what goes together.');
-    expect(many).toContain('To the borer, for 70.00 EUR: block A.');
+    expect(many).toContain('To the borer, for 70.00 EUR: block A (boring and honing).');
     const some = toDo({ ...twoEngines, builds: engines(3), orders: shops(7) });
     expect(some.length).toBeLessThanOrEqual(10);
     expect(some).toContain('To 7 shops, for 70.00 EUR: see MACHINING ORDERS.');

@@ -51,6 +51,11 @@ export function doing(work: Work): string {
   return WORDS[work][1];
 }
 
+/** What a shop is told to do: `grind rod journals`. */
+export function order(work: Work): string {
+  return WORDS[work][0];
+}
+
 /** What a part needs: `its housings must be resized`. */
 export function need(work: Work): string {
   return WORDS[work][2];

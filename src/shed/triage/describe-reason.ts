@@ -43,6 +43,8 @@ export function describeReason(
     case 'readings apart':
     case 'at no step':
     case 'as large as its bore':
+    case 'far under its bore':
+    case 'apart from its set':
       return [describeMisread(reason, wording)];
     case 'too far off':
       return [describeFar(reason, wording)];

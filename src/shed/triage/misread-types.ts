@@ -39,4 +39,31 @@ export type Misread =
       readonly oversize: Length;
       /** The bore of that oversize [m]. */
       readonly bore: Span<Length>;
+    }
+  | {
+      /** A piston reads further under the bore that its set is made for than any clearance. */
+      readonly kind: 'far under its bore';
+      /** The piston. */
+      readonly place: string;
+      /** What it reads [m]. */
+      readonly size: Length;
+      /** The oversize of its set; 0 for standard [m]. */
+      readonly oversize: Length;
+      /** The bore of that oversize [m]. */
+      readonly bore: Span<Length>;
+    }
+  | {
+      /** A piston differs from another of its set as no two pistons of one set do. */
+      readonly kind: 'apart from its set';
+      /** The piston. */
+      readonly place: string;
+      /** What it reads [m]. */
+      readonly size: Length;
+      /** The piston that it differs from. */
+      readonly other: {
+        /** Which one. */
+        readonly place: string;
+        /** What that one reads [m]. */
+        readonly size: Length;
+      };
     };

@@ -38,7 +38,7 @@ export function readyHousings(
     const finding = judgeHousing(name, housingBore, stated, accuracy);
     return [{ i, name, housingBore, finding }];
   });
-  const sizesAs = (sizeOf: (one: (typeof judged)[number]) => Span<Length>) =>
+  const sizesAs = (sizeOf: (one: (typeof judged)[number]) => Span<Length> | undefined) =>
     places.map((_, i) => {
       const one = judged.find((each) => each.i === i);
       return one && sizeOf(one);
@@ -48,9 +48,10 @@ export function readyHousings(
     ? []
     : judged.filter(({ housingBore, finding }) => isApart(spanOf(housingBore), finding));
   if (apart.length > 0) {
-    // Nothing is decided, and no finding given, before they are read again.
+    // Nothing is decided, and no finding given, before they are read again. Till then their sizes are not known.
+    const sizes = sizesAs((one) => (apart.includes(one) ? undefined : asRead(one)));
     return {
-      atBest: { sizes: sizesAs(asRead), repairs: [] },
+      atBest: { sizes, repairs: [] },
       aside: 'undecided',
       findings: [],
       because: [

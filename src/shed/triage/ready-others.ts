@@ -18,7 +18,7 @@ import type {
 import { mended } from './mended.js';
 import { notKnown, notSized } from './not-measured.js';
 import { readyHousings } from './ready-housings.js';
-import { pistonsTooLarge } from './ready-pistons.js';
+import { pistonsMisread } from './ready-pistons.js';
 import { seenFaults } from './seen-faults.js';
 import type { Job, TriageReason } from './triage-types.js';
 import type { Readiness, Shop } from './ways.js';
@@ -170,7 +170,7 @@ function unreadOf(section: Section, part: Part, shop: Shop): readonly TriageReas
       return [
         ...notKnown('oversize', oversize),
         ...(sizes ? notSized('pistons', sizes) : notKnown('pistons', pistons)),
-        ...pistonsTooLarge(part as PistonSetPart, shop),
+        ...pistonsMisread(part as PistonSetPart, shop),
       ];
     }
     case 'ringSets':

@@ -15,6 +15,8 @@ const MISREAD: readonly TriageReason['kind'][] = [
   'readings apart',
   'at no step',
   'as large as its bore',
+  'far under its bore',
+  'apart from its set',
 ];
 
 /** Whether a reason is a reading that can hardly be right. */

@@ -147,7 +147,7 @@ describe('triage', () => {
     expect(unmatched('main shells standard', { 'shells[2].wall': '0.0630 in' })).toEqual(
       fitsNothing('crankshafts'),
     );
-    expect(unmatched('pistons A', { 'pistonSets[0].pistons[0].diameter': '2.9900 in' })).toEqual(
+    expect(unmatched('pistons A', { 'pistonSets[0].pistons[0].diameter': '2.9930 in' })).toEqual(
       fitsNothing('blocks'),
     );
     expect(unmatched('rings standard', { 'ringSets[0].rings[0].gap': '0.025 in' })).toEqual(
