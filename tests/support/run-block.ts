@@ -1,3 +1,4 @@
+import fs from 'node:fs';
 import { createRequire } from 'node:module';
 import { format, inspect, isDeepStrictEqual } from 'node:util';
 import ts from 'typescript';
@@ -7,6 +8,13 @@ import type { ModuleValues } from './repo.js';
 
 /** Libraries that an entry point is made to be used with. */
 const SERVED = /^(?:convert-units|mathjs)(\/|$)/;
+
+/** Whoever installed the package finds its examples in node_modules; here they stand in the checkout. */
+const installedFs = {
+  ...fs,
+  readFileSync: (path: string, encoding: BufferEncoding) =>
+    fs.readFileSync(path.replace(/^node_modules\/crankwright\//, ''), encoding),
+};
 
 /** Runs a block and gives everything in which it is not what its comments say, with file and line. */
 export async function failuresOf(
@@ -145,6 +153,7 @@ async function execute(
   const load = (name: string): unknown => {
     const found = modules.get(name);
     if (found) return found;
+    if (name === 'node:fs') return installedFs;
     if (name.startsWith('node:') || SERVED.test(name)) return nodeRequire(name);
     throw new Error(`A block may import the entry points and node: modules, not "${name}".`);
   };
