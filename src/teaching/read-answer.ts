@@ -72,6 +72,7 @@ const numberAlone = (text: string): string =>
     .replace(/^(?:about|approximately|approx\.?|ca\.?|≈|~)\s*/i, '')
     // Before three digits it may part thousands, but not after a zero or nothing.
     .replace(/^([+-]?0?),(?=\d)|^([+-]?\d+),(?!\d{3}(?!\d))(?=\d)/, '$1$2.')
+    .replace(/\s+of\s+rise\.?$/i, '')
     .replace(/\.$/, '');
 
 /** A quantity in text. A share may be written as a plain number or in per cent, and a gauge needs no saying so. */
