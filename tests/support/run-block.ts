@@ -1,20 +1,13 @@
-import fs from 'node:fs';
 import { createRequire } from 'node:module';
 import { format, inspect, isDeepStrictEqual } from 'node:util';
 import ts from 'typescript';
+import { installedFs } from '../../scripts/installed-fs.js';
 import type { Block } from './blocks.js';
 import { type Expectation, type ReadBlock, readExpectations } from './expectations.js';
 import type { ModuleValues } from './repo.js';
 
 /** Libraries that an entry point is made to be used with. */
 const SERVED = /^(?:convert-units|mathjs)(\/|$)/;
-
-/** Whoever installed the package finds its examples in node_modules; here they stand in the checkout. */
-const installedFs = {
-  ...fs,
-  readFileSync: (path: string, encoding: BufferEncoding) =>
-    fs.readFileSync(path.replace(/^node_modules\/crankwright\//, ''), encoding),
-};
 
 /** Runs a block and gives everything in which it is not what its comments say, with file and line. */
 export async function failuresOf(
