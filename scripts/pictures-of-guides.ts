@@ -5,6 +5,7 @@ import * as plots from 'crankwright/plots';
 import * as shed from 'crankwright/shed';
 import * as sheet from 'crankwright/sheet';
 import ts from 'typescript';
+import { installedFs } from './installed-fs.js';
 
 const DOCS = new URL('../docs/', import.meta.url);
 /** A block that makes `picture`, and the image that stands right behind it. */
@@ -12,7 +13,7 @@ const DRAWN =
   /```ts\n((?:(?!```)[\s\S])*?const picture = (?:(?!```)[\s\S])*)```\n+!\[[^\]]*\]\((?:\.\.\/)?pictures\/([\w-]+\.svg)\)/g;
 
 const modules: Readonly<Record<string, unknown>> = {
-  'node:fs': { readFileSync },
+  'node:fs': installedFs,
   crankwright: cw,
   'crankwright/planning': planning,
   'crankwright/plots': plots,

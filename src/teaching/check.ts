@@ -3,7 +3,7 @@ import { RebuildInputError } from '../quantities/index.js';
 import type { CardName } from './cards.js';
 import { cardNamed } from './evaluate.js';
 import type { Exercise } from './exercise-types.js';
-import { hintAt, hintWhenClose, hintWhenRounded, LINE_BY_LINE } from './hints.js';
+import { hintAt, hintWhenClose, hintWhenRounded, hintWhenUnclear, LINE_BY_LINE } from './hints.js';
 import { exerciseLayout } from './layouts.js';
 import { type ReadAnswer, readAnswer } from './read-answer.js';
 import type { Slip } from './slip-types.js';
@@ -19,6 +19,12 @@ export type CheckedAnswer = (
       /** It is a little off, as by rounding on the way or too far. */
       readonly outcome: 'close';
       /** What to look at. */
+      readonly hint: string;
+    }
+  | {
+      /** Its number may be meant in two ways, as where a comma may part decimals or thousands. */
+      readonly outcome: 'unclear';
+      /** What to write. */
       readonly hint: string;
     }
   | {
@@ -45,7 +51,7 @@ const NOT_A_SLIP = 0.25;
  *
  * @param problem - what `exercise` gave
  * @param answer - number and unit as people write them, for example `'22 thou'`
- * @returns whether it is right, close or wrong, and the slip that explains it
+ * @returns whether it is right, close, unclear or wrong, and the slip that explains it
  * @throws {RebuildInputError} when the problem is not one or the answer is not text of at most 100 characters
  * @example
  * ```ts
@@ -70,6 +76,7 @@ export function check(problem: Exercise, answer: string): CheckedAnswer {
   }
   const read = readAnswer(answer, problem.asks);
   if (typeof read === 'string') return wrong(read, problem);
+  if ('unclear' in read) return { outcome: 'unclear', hint: hintWhenUnclear(read.unclear) };
   const taken = read.takenAs !== undefined && { takenAs: read.takenAs };
   return { ...standing(problem, read), ...taken };
 }

@@ -3,7 +3,7 @@ import type { Dimension, UnitSystem } from '../quantities/index.js';
 import { mathjsUnit } from '../quantities/internal.js';
 import { math } from './evaluate.js';
 import type { FormulaCard } from './formula-card.js';
-import { type FormulaLine, unfold } from './unfold.js';
+import { countsRadians, type FormulaLine, unfold } from './unfold.js';
 import { type Exponents, type WorkingUnits, workingUnits } from './working-units.js';
 
 /** A line that is ready to be worked out. */
@@ -104,9 +104,7 @@ function unitsOf(card: FormulaCard, system: UnitSystem): WorkingUnits {
         gives.dimension,
         ...Object.values(letters).map(({ domain }) => domain.dimension),
       ],
-      isOfWholeTurns:
-        !/\b(?:a?sin|a?cos|a?tan)\(/.test(text) &&
-        !/\brad\b/.test(text.replaceAll('pi * 1 rad', '')),
+      isOfWholeTurns: !/\b(?:a?sin|a?cos|a?tan)\(/.test(text) && !countsRadians(text),
       isFar: Object.values(letters).some(
         ({ domain, usual }) => domain.dimension === 'length' && usual[1] > 2,
       ),

@@ -49,7 +49,15 @@ const NUMBERS = ['no', 'one', 'two', 'three', 'four', 'five', 'six', 'seven', 'e
 /** Units whose symbols are words of another meaning. */
 const SPELT: Readonly<Record<string, string>> = { in: 'inches', ft: 'feet', deg: 'degrees' };
 
-/** What is asked of a number that was rounded too far. */
+/** What is asked where a comma or a space may part decimals or thousands. */
+export function hintWhenUnclear(number: string): string {
+  const plain = number.replaceAll(/[,\s]/g, '');
+  return /^[^,]*,[^,.]*$/.test(number)
+    ? `Is the comma a decimal or a thousands one? Write ${plain} or ${number.replace(',', '.')}.`
+    : `Write the number without marks between its thousands: ${plain}.`;
+}
+
+/** What to give in place of a number that was rounded too far. */
 export function hintWhenRounded({
   asks: { dimension, unit },
   answer: { value },
@@ -63,5 +71,5 @@ export function hintWhenRounded({
         ? `to ${NUMBERS[places]} decimal place${places === 1 ? '' : 's'}`
         : `to ${NUMBERS[digits]} digit${digits === 1 ? '' : 's'}`;
   const where = unit === '' ? '' : ` in ${SPELT[unit] ?? unit},`;
-  return `That is rounded too far. The sheet asks for it${where} ${written}.`;
+  return `That is rounded too far. Give it${where} ${written}.`;
 }

@@ -15,12 +15,20 @@ export interface ReadAnswer {
   readonly takenAs?: string;
 }
 
+/** An answer whose number may be meant in two ways. */
+export interface UnclearAnswer {
+  /** The number as it was written. */
+  readonly unclear: string;
+}
+
 /** Reads an answer; a number alone is in the unit that stands after the blank. */
 export function readAnswer(
   text: string,
   { dimension, unit }: ExerciseAsk,
-): ReadAnswer | ReadingSlip {
+): ReadAnswer | UnclearAnswer | ReadingSlip {
   const alone = numberAlone(text);
+  const unclear = GROUPED.exec(alone)?.[0];
+  if (unclear !== undefined) return { unclear };
   const isBare = unit !== '' && /^[\d\s.,/+e-]+$/i.test(alone);
   const written = isBare ? `${alone} ${unit}` : alone;
   const value = measureIn(written, dimension);
@@ -42,6 +50,9 @@ export function readAnswer(
   return isOther ? 'another quantity' : 'no number';
 }
 
+/** A number in groups of three digits: `23,700`, `23 700`. */
+const GROUPED = /^[+-]?[1-9]\d{0,2}(?:[,\s]\d{3})+(?:\.\d+)?(?![\d/])/;
+
 const measureIn = (text: string, dimension: Dimension): number | undefined =>
   quantityIn(text, dimension) ?? builtQuantity(text, dimension);
 
@@ -59,8 +70,9 @@ const numberAlone = (text: string): string =>
     .replaceAll('−', '-')
     .replace(/^[\p{L}_]\w*\s*=\s*/u, '')
     .replace(/^(?:about|approximately|approx\.?|ca\.?|≈|~)\s*/i, '')
-    // Not before three digits, where it may part thousands.
-    .replace(/^([+-]?\d*),(?!\d{3}(?!\d))(?=\d)/, '$1.')
+    // Before three digits it may part thousands, but not after a zero or nothing.
+    .replace(/^([+-]?0?),(?=\d)|^([+-]?\d+),(?!\d{3}(?!\d))(?=\d)/, '$1$2.')
+    .replace(/\s+of\s+rise\.?$/i, '')
     .replace(/\.$/, '');
 
 /** A quantity in text. A share may be written as a plain number or in per cent, and a gauge needs no saying so. */

@@ -12,7 +12,11 @@ export const tex: Typesetter = {
     if (below === '') return head;
     return /^\d$/.test(below) ? `${head}_${below}` : `${head}_{${upright(below)}}`;
   },
-  unit: (name) => upright(name.replaceAll('%', '\\%')),
+  unit: (name) =>
+    name.replaceAll(
+      /[°µΔ]|[^°µΔ]+/g,
+      (part) => MARKS[part] ?? upright(part.replaceAll('%', '\\%')),
+    ),
   sign: (text) => SIGNS[text] ?? ` ${text} `,
   space: '\\,',
   fraction: (above, below) => `\\frac{${above}}{${below}}`,
@@ -21,6 +25,13 @@ export const tex: Typesetter = {
   inParentheses: (inside) => `\\left(${inside}\\right)`,
   row: (parts) => parts.join(''),
   named: (name) => FUNCTIONS[name] ?? `\\operatorname{${name}}`,
+};
+
+/** What stands before the name of a unit. */
+const MARKS: Readonly<Record<string, string>> = {
+  '°': '{}^{\\circ}',
+  µ: '\\mu ',
+  Δ: '\\Delta ',
 };
 
 const SIGNS: Readonly<Record<string, string>> = {

@@ -161,6 +161,10 @@ export const onPaper = (formula: string): string =>
     .replaceAll(/(?<!\w)\((\w+) \/ \(1 rad\)\)/g, '$1')
     .replaceAll(/ (?:\* 1 rad|\/ \(1 rad\))(?![\w^])/g, '');
 
+/** Whether a formula needs radians, and not only adds up and shares out angles. */
+export const countsRadians = (formula: string): boolean =>
+  /\brad\b/.test(formula.replaceAll('pi * 1 rad', ''));
+
 /** The natural logarithm as calculators name it, and what a card writes for the sake of the last digits. */
 function onCalculator(
   { fn, args }: FunctionNode<SymbolNode>,

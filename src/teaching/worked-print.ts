@@ -2,6 +2,7 @@ import { guardLayout } from '../judging/internal.js';
 import { equation } from './card-typeset.js';
 import { inGreek } from './greek.js';
 import { type Typesetter, typeset } from './layout-of-formula.js';
+import { typesetUnit } from './layout-of-unit.js';
 import { workedFormulaLayout } from './layouts.js';
 import { inMath, mathml } from './mathml.js';
 import { tex } from './tex.js';
@@ -140,7 +141,7 @@ function linesOf(working: WorkedFormula, index: number, by: Typesetter): readonl
   const equals = by.sign('=');
   const measure = ({ value, unit }: { readonly value: number; readonly unit: string }) => {
     const number = typeset(String(value), NO_LETTERS, by);
-    return unit === '' ? number : by.row([number, by.space, by.unit(unit)]);
+    return unit === '' ? number : by.row([number, by.space, typesetUnit(unit, by)]);
   };
   const letters = lettersOf(working);
   return [

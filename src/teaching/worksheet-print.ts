@@ -4,6 +4,7 @@ import { solution } from './exercise.js';
 import type { Exercise } from './exercise-types.js';
 import { inGreek } from './greek.js';
 import { worksheetLayout } from './layouts.js';
+import { notesOn } from './sheet-notes.js';
 import { tex } from './tex.js';
 import { onPaper } from './unfold.js';
 import { workedMarkdown, workedText } from './worked-print.js';
@@ -69,6 +70,9 @@ const headed = (text: string, level: number, format: Format) =>
 const titleOf = ({ title, units, toldIn }: Exercise) =>
   `${capital(title)}${toldIn === units ? '' : ` (in ${toldIn} units)`}`;
 
+/** A difference of temperatures is told as one in words. */
+const inWords = (unit: string) => unit.replace(/^Δ(.*)$/, '$1 of rise');
+
 const capital = (text: string) => `${text.charAt(0).toUpperCase()}${text.slice(1)}`;
 
 /** The letter or the function that a definition defines. */
@@ -86,7 +90,8 @@ const PRINTED: Readonly<Record<Format, (problem: Exercise, number: number) => st
       ...where.map((line) =>
         `   where ${inGreek(onPaper(line))}   ${meanings.get(definedBy(line)) ?? ''}`.trimEnd(),
       ),
-      `   To find: ${asks.meaning}. ${letter} = ________ ${asks.unit}`.trimEnd(),
+      ...notesOn(problem).map((note) => `   ${note}`),
+      `   To find: ${asks.meaning}. ${letter} = ________ ${inWords(asks.unit)}`.trimEnd(),
       '',
     ].join('\n');
   },
@@ -106,7 +111,8 @@ const PRINTED: Readonly<Record<Format, (problem: Exercise, number: number) => st
         `$$${equation(line, letters, tex)}$$`,
         '',
       ]),
-      `To find: ${asks.meaning}. \`${inGreek(asks.symbol)}\` = ________ ${asks.unit}`.trimEnd(),
+      ...notesOn(problem).flatMap((note) => [note, '']),
+      `To find: ${asks.meaning}. \`${inGreek(asks.symbol)}\` = ________ ${inWords(asks.unit)}`.trimEnd(),
       '',
     ].join('\n');
   },

@@ -172,7 +172,7 @@ export const lashCards = {
   coldLash: card({
     of: lashGrowth,
     name: 'lash to set cold',
-    gives: length('l_c', 'lash to set cold, at most'),
+    gives: length('l_c', 'least lash to set cold, enough for the worst growth'),
     letters: {
       l_h: {
         field: 'hotLash',

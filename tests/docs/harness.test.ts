@@ -79,6 +79,13 @@ describe('a block passes', () => {
     const code = "import { join } from 'node:path/posix';\njoin('a', 'b'); // 'a/b'";
     expect(await failuresOf(blockOf(code, { inScope: false }), modules)).toEqual([]);
   });
+
+  it('that reads an example of the package as whoever installed it does', async () => {
+    const code =
+      "import { readFileSync } from 'node:fs';\n" +
+      "readFileSync('node_modules/crankwright/examples/untidy-shed.json', 'utf8')[0]; // '{'";
+    expect(await failuresOf(blockOf(code, { inScope: false }), modules)).toEqual([]);
+  });
 });
 
 describe('a block fails', () => {

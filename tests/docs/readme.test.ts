@@ -31,6 +31,13 @@ describe('the README', () => {
     expect(first[4]?.text).toContain("await import('crankwright')");
   });
 
+  it('tells a teacher how to print a sheet in mm and how to check an answer', () => {
+    const row = /^\| practise, or teach a class .*$/m.exec(readme)?.[0] ?? '';
+    const options = [...row.matchAll(/--[a-z]+/g)].map(([option]) => option);
+    expect(options).toEqual(['--seed', '--answers', '--units', '--check']);
+    for (const option of options) expect(HELP).toContain(`\n  ${option} `);
+  });
+
   it('leads to every lesson', () => {
     const lessons = readdirSync(new URL('../../docs/lessons/', import.meta.url));
     expect(lessons.length).toBe(4);

@@ -1,6 +1,7 @@
 import { createRequire } from 'node:module';
 import { format, inspect, isDeepStrictEqual } from 'node:util';
 import ts from 'typescript';
+import { installedFs } from '../../scripts/installed-fs.js';
 import type { Block } from './blocks.js';
 import { type Expectation, type ReadBlock, readExpectations } from './expectations.js';
 import type { ModuleValues } from './repo.js';
@@ -145,6 +146,7 @@ async function execute(
   const load = (name: string): unknown => {
     const found = modules.get(name);
     if (found) return found;
+    if (name === 'node:fs') return installedFs;
     if (name.startsWith('node:') || SERVED.test(name)) return nodeRequire(name);
     throw new Error(`A block may import the entry points and node: modules, not "${name}".`);
   };

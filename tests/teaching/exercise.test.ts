@@ -228,6 +228,24 @@ describe('check', () => {
     expect(check(problem, '22 thou')).toEqual({ outcome: 'right' });
   });
 
+  it('reads a comma after a zero, or after nothing, as a decimal one', () => {
+    const metric = exercise('oilClearance', 7, { units: 'metric' });
+    const millimetres = (metric.value * 1000).toFixed(3);
+    for (const answer of [millimetres, millimetres.slice(1)]) {
+      expect(millimetres).toMatch(/^0\.\d{3}$/);
+      expect(told(`${answer.replace('.', ',')} mm`, metric), answer).toBe('right');
+    }
+  });
+
+  it.each([
+    ['23,700 psi', 'Is the comma a decimal or a thousands one? Write 23700 or 23.700.'],
+    ['-1,234', 'Is the comma a decimal or a thousands one? Write -1234 or -1.234.'],
+    ['23 700 psi', 'Write the number without marks between its thousands: 23700.'],
+    ['1,023,700.5 psi', 'Write the number without marks between its thousands: 1023700.5.'],
+  ])('asks what %j means, and judges no number', (answer, hint) => {
+    expect(check(exercise('hoopStress', 7), answer)).toEqual({ outcome: 'unclear', hint });
+  });
+
   it('shows how an answer is written, where there is no number in it', () => {
     const checked = check(problem, 'twenty-two');
     expect('hint' in checked && checked.hint).toContain('such as 1.4 thou');
@@ -345,28 +363,21 @@ describe('check', () => {
       (radians) => `${Math.round((radians * 180) / Math.PI)}`,
       'in degrees, to three digits.',
     ],
-    ['compressionRatio', (ratio) => ratio.toFixed(0), 'asks for it to three digits.'],
-  ])(
-    'tells of %s rounded too far, in the same words, what the sheet asks for',
-    (name, rounded, asked) => {
-      const seen = Array.from({ length: 12 }, (_, seed) => exercise(name, seed)).flatMap(
-        (drawn) => {
-          const checked = check(drawn, rounded(drawn.value));
-          return checked.outcome === 'right' ? [] : [checked];
-        },
-      );
-      expect(seen.length).toBeGreaterThan(5);
-      for (const { outcome, hint } of seen) {
-        expect([outcome, hint]).toEqual([
-          'close',
-          expect.stringContaining('That is rounded too far. The sheet asks for it'),
-        ]);
-      }
-      expect(seen.filter(({ hint }) => hint.includes(asked)).length).toBeGreaterThan(
-        seen.length / 2,
-      );
-    },
-  );
+    ['compressionRatio', (ratio) => ratio.toFixed(0), 'Give it to three digits.'],
+  ])('tells of %s rounded too far, in the same words, what to give', (name, rounded, asked) => {
+    const seen = Array.from({ length: 12 }, (_, seed) => exercise(name, seed)).flatMap((drawn) => {
+      const checked = check(drawn, rounded(drawn.value));
+      return checked.outcome === 'right' ? [] : [checked];
+    });
+    expect(seen.length).toBeGreaterThan(5);
+    for (const { outcome, hint } of seen) {
+      expect([outcome, hint]).toEqual([
+        'close',
+        expect.stringContaining('That is rounded too far. Give it'),
+      ]);
+    }
+    expect(seen.filter(({ hint }) => hint.includes(asked)).length).toBeGreaterThan(seen.length / 2);
+  });
 
   it.each<[CardName, (value: number) => string]>([
     ['ringLeakArea', (squareMetres) => `${squareMetres / 2.54e-5 ** 2} thou²`],

@@ -85,8 +85,14 @@ describe.each(systems)('a worked formula in %s units', (units) => {
       ([, text = '']) => text,
     );
     expect(equations.length).toBeGreaterThanOrEqual(working.steps.length);
+    // TeX knows raised figures, a dot, a degree and Greek letters by their commands.
+    const set = [...workedMarkdown(working).matchAll(/\$\$(.*?)\$\$|\$(.+?)\$/gs)].map(
+      ([, block, inline]) => block ?? inline,
+    );
+    expect(set.filter((text) => /[^ -~]/.test(text ?? ''))).toEqual([]);
     for (const text of equations) temml.renderToString(text, { throwOnError: true });
     const elements = workedMathml(working).join('');
+    expect(elements).not.toMatch(/<mi[^>]*>[^<]*[⁻⁰¹²³⁴-⁹·/][^<]*<\/mi>/);
     expect(elements.match(/<math>/g)?.length).toBe(elements.match(/<\/math>/g)?.length);
     for (const text of [workedText(working), workedMarkdown(working), elements]) {
       expect(text).not.toMatch(/NaN|Infinity|undefined|quantity\d/);
@@ -96,6 +102,16 @@ describe.each(systems)('a worked formula in %s units', (units) => {
       expect(workedText(working)).toContain(meaning);
     }
   });
+});
+
+it.each([
+  ['hubBoreRadial', 'metric', '\\mathrm{N}/{\\mathrm{mm}}^{2}', 'N/mm2'],
+  ['dilutedExpansion', 'inch', '\\mathrm{ppm}/{}^{\\circ}\\mathrm{F}', 'ppm/°F'],
+  ['combinedRoughness', 'inch', '\\,\\mu \\mathrm{in}', 'μin'],
+] as const)('sets the units of %s, %s, as formulas', (name, units, inTex, shown) => {
+  const working = worked(name, exampleValues(name, { units }), { units });
+  expect(workedMarkdown(working)).toContain(inTex);
+  expect(workedMathml(working).map(shownIn).join('\n')).toContain(shown);
 });
 
 it('leaves nothing of a radian in a formula: a letter in its unit stands without parentheses', () => {

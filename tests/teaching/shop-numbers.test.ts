@@ -166,6 +166,14 @@ describe.each(systems)('numbers on %s sheets', (units) => {
     },
   );
 
+  // Oil clearances of small engines run from about 1 to 4 thou: common practice.
+  it('are clearances that a shop meets where a gauging thread was flattened', () => {
+    for (const { value, answer } of drawn('flattenedThreadGap', units)) {
+      expect(value, answer.text).toBeGreaterThanOrEqual(25e-6);
+      expect(value, answer.text).toBeLessThanOrEqual(102e-6);
+    }
+  });
+
   it('are undersizes that shells are made in', () => {
     const made = {
       inch: ['10 thou', '20 thou', '30 thou', '40 thou'],

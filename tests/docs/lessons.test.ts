@@ -1,0 +1,40 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { describe, expect, it } from 'vitest';
+
+const folder = new URL('../../docs/lessons/', import.meta.url);
+const lessons = readdirSync(folder).map((file) => ({
+  file,
+  text: readFileSync(new URL(file, folder), 'utf8'),
+}));
+const lesson = (file: string) => lessons.find((one) => one.file === file)?.text ?? '';
+
+describe('a lesson', () => {
+  it('reads the examples where a pupil has them who installed the package', () => {
+    const paths = lessons.flatMap(({ text }) =>
+      [...text.matchAll(/```[\s\S]*?```/g)].flatMap(([block]) =>
+        [...block.matchAll(/[\w/]*examples\//g)].map(([path]) => path),
+      ),
+    );
+    expect(paths.length).toBeGreaterThan(4);
+    for (const path of paths) expect(path).toBe('node_modules/crankwright/examples/');
+  });
+
+  it.each(lessons)('tells how to run its code, as a module: $file', ({ text }) => {
+    expect(text).toMatch(/^```ts$/m);
+    expect(text.replaceAll(/\s+/g, ' ')).toMatch(
+      /save it as `lesson\.mts` and type `npx tsx lesson\.mts`/,
+    );
+  });
+
+  it.each(lessons)('tells how to keep its picture, by the name it has: $file', ({ text }) => {
+    const [, name] = /writeFileSync\('picture\.svg', (\w+)\)/.exec(text) ?? [];
+    expect(text).toContain(`const ${name} = `);
+  });
+
+  it('on a crankshaft says from which size the plan counts what is short', () => {
+    const text = lesson('one-crankshaft.md').replaceAll(/\s+/g, ' ');
+    const [, short] = /\(clean at 1\.6212 in, (\S+) in short\)/.exec(text) ?? [];
+    expect(Number(short)).toBeCloseTo(1.625 - 1.6212, 10);
+    expect(text).toContain(`1.6250 in less 1.6212 in is the ${short} in that it calls short`);
+  });
+});
