@@ -8,17 +8,23 @@ const lessons = readdirSync(folder).map((file) => ({
 }));
 const lesson = (file: string) => lessons.find((one) => one.file === file)?.text ?? '';
 
-describe('a lesson', () => {
-  it('reads the examples where a pupil has them who installed the package', () => {
-    const paths = lessons.flatMap(({ text }) =>
+const guides = readdirSync(new URL('../', folder))
+  .filter((file) => file.endsWith('.md'))
+  .map((file) => ({ file, text: readFileSync(new URL(`../${file}`, folder), 'utf8') }));
+
+describe('a lesson or a guide', () => {
+  it('reads the examples where whoever installed the package has them', () => {
+    const paths = [...lessons, ...guides].flatMap(({ text }) =>
       [...text.matchAll(/```[\s\S]*?```/g)].flatMap(([block]) =>
         [...block.matchAll(/[\w/]*examples\//g)].map(([path]) => path),
       ),
     );
-    expect(paths.length).toBeGreaterThan(4);
+    expect(paths.length).toBeGreaterThan(14);
     for (const path of paths) expect(path).toBe('node_modules/crankwright/examples/');
   });
+});
 
+describe('a lesson', () => {
   it.each(lessons)('tells how to run its code, as a module: $file', ({ text }) => {
     expect(text).toMatch(/^```ts$/m);
     expect(text.replaceAll(/\s+/g, ' ')).toMatch(
