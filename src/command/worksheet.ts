@@ -62,7 +62,11 @@ export async function worksheetText(request: WorksheetCommand): Promise<Workshee
   const { about, seed, count, units, format, answers, checks } = request;
   try {
     const sheet = worksheet({ about, seed, count, units });
-    if (checks.length > 0) return checkedText(checks, (text) => checkedLine(text, sheet, check));
+    if (checks.length > 0) {
+      const { text, refused } = checkedText(checks, (one) => checkedLine(one, sheet, check));
+      const isAllRight = text.split('\n').every((line) => /^(\d+: right|$)/.test(line));
+      return { text: isAllRight ? text : `${text}Checked by ${sheetOf(request)}\n`, refused };
+    }
     const text = `${printWorksheet(sheet, { format, answers })}\n${againLine(request)}\n`;
     return { text, refused: [] };
   } catch (error) {
@@ -74,8 +78,12 @@ export async function worksheetText(request: WorksheetCommand): Promise<Workshee
 }
 
 /** What to type for the same sheet. */
-const againLine = ({ about, seed, count, units }: WorksheetCommand) =>
-  `The same sheet again: npx crankwright worksheet ${quoted(about)} --seed ${seed} --count ${count} --units ${units}`;
+const againLine = (request: WorksheetCommand) =>
+  `The same sheet again: npx crankwright ${sheetOf(request)}`;
+
+/** The sheet that was asked for. Answers to another are wrong by it, whatever they are by their own. */
+const sheetOf = ({ about, seed, count, units }: WorksheetCommand) =>
+  `worksheet ${quoted(about)} --seed ${seed} --count ${count} --units ${units}`;
 
 const quoted = (words: string) => (/^[\w-]+$/.test(words) ? words : `"${words}"`);
 

@@ -11,11 +11,15 @@ export function fields<S extends z.ZodRawShape>(shape: S, example?: string) {
       if (issue.code === 'unrecognized_keys')
         return issue.keys.map((key) => unknownField(key, Object.keys(shape))).join('\n');
       if (issue.input === undefined) return 'is missing';
-      const shown = example === undefined ? '' : `, e.g. ${example}`;
+      const own = example ?? ('min' in shape && 'max' in shape ? SPAN : undefined);
+      const shown = own === undefined ? '' : `, e.g. ${own}`;
       return `must be an object with named fields: ${Object.keys(shape).join(', ')}${shown}`;
     },
   });
 }
+
+/** How a span is written in a file. */
+const SPAN = '{ "min": "1.6245 in", "max": "1.6250 in" }';
 
 /** The same, but if a field is wrong the others are still checked. Do not refine it. */
 export function partial<S extends z.ZodRawShape>(shape: S) {

@@ -8,7 +8,10 @@ export function fieldExamples(units: UnitSystem): Readonly<Record<string, unknow
   const between = (min: string, max: string) => ({ min, max, source });
   return {
     crankshaft: {
-      rodJournals: { oilClearance: between(size('0.0012', '0.030'), size('0.0028', '0.071')) },
+      rodJournals: {
+        standard: { min: size('1.6245', '41.262'), max: size('1.6250', '41.275') },
+        oilClearance: between(size('0.0012', '0.030'), size('0.0028', '0.071')),
+      },
       endPlay: { readings: [{ pushed: size('0', '0'), pulled: size('0.009', '0.23') }] },
     },
     'a rod or main': { fittedShells: 'rod std' },

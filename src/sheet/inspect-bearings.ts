@@ -179,7 +179,7 @@ export function journalsOf(sheet: Partial<Sheet>, kind: 'rods' | 'mains'): Journ
     parameter: `crankshaft.${field}`,
     value: undefined,
     expected: `the standard size of the journals that ${kind} run on`,
-    hint: `Give crankshaft.${field}.standard, or the ${kind} cannot be judged.`,
+    hint: `Give it as "${field}": { "standard": { "min": "1.6245 in", "max": "1.6250 in" } } under "crankshaft", or the ${kind} cannot be judged.`,
   });
 }
 

@@ -69,6 +69,18 @@ describe('the command as a process', () => {
     expect(out.split('\n')[0]).toBe('INSPECTION: pump set');
   });
 
+  it('answers a pipe at its prompt until it is left, and ends with its code', async () => {
+    const env = { ...process.env, HOME: project, XDG_STATE_HOME: project };
+    for (const lines of ['1 in + 1 thou\n.exit\n2 in\n', '1 in + 1 thou\n']) {
+      const child = spawn(process.execPath, [command, 'repl'], { cwd: root, stdio: 'pipe', env });
+      child.stdin.end(lines);
+      const { code, out } = await end(child);
+      expect(code).toBe(0);
+      expect(out).toContain('> 1.001 in\n');
+      expect(out).not.toContain('2 in');
+    }
+  });
+
   it('complains on standard error', async () => {
     const { code, out, err } = await end(piped('pln'));
     expect([code, out]).toEqual([2, '']);

@@ -39,6 +39,7 @@ export async function runRepl(units: UnitSystem, io: PromptIo): Promise<void> {
       'tells what a function takes, Tab completes, .help lists the rest.\n',
   );
   const typed: string[] = [];
+  let isLeft = false;
   const server = start({
     prompt: '> ',
     input: io.input,
@@ -48,6 +49,11 @@ export async function runRepl(units: UnitSystem, io: PromptIo): Promise<void> {
     writer: (value: unknown) => (value instanceof Text ? value.text : String(value)),
     completer: (line: string) => complete(line, session.names()),
     eval: (text, _context, _file, done) => {
+      // Lines of a pipe behind `.exit` come all the same.
+      if (isLeft) {
+        done(null, undefined);
+        return;
+      }
       const slip = session.scope.has(text.trim()) ? undefined : slipIn(text);
       if (slip !== undefined) {
         done(null, new Text(slip));
@@ -64,9 +70,20 @@ export async function runRepl(units: UnitSystem, io: PromptIo): Promise<void> {
       }
     },
   });
+  // A pipe may have ended before the history is read.
+  const left = new Promise<void>((resolve) => {
+    server.once('exit', resolve);
+  });
+  server.defineCommand('exit', {
+    help: 'Leaves the prompt',
+    action() {
+      isLeft = true;
+      this.close();
+    },
+  });
   addCommands(server, session, typed, io);
   if (io.history !== undefined) await keepHistory(server, io.history);
-  await new Promise<void>((resolve) => server.once('exit', resolve));
+  await left;
 }
 
 /** What a text comes to, a value a line. */
