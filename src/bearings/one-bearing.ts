@@ -24,8 +24,7 @@ export function guardOneBearing(housingBore: Length, shellWall: Length, journal:
       parameter: 'journal',
       value: journal,
       shown: showLength(journal),
-      expected: 'a journal that goes with the other two',
-      problem: 'does not go with the housing bore and the shell wall',
+      expected: 'one that goes with the housing bore and the shell wall',
       hint: `${slipped}. Check digits, units and bearings.`,
     });
   }
@@ -45,25 +44,25 @@ function isOneBearing(housingBore: number, shellWall: number, journal: number): 
 
 /** The slip that alone explains the three: a decimal point that moved by a place, or both halves given as one wall. */
 function likelySlip(housingBore: number, shellWall: number, journal: number): string | undefined {
-  const found = [0.1, 10].flatMap((by) => [
-    ...(isOneBearing(housingBore, by * shellWall, journal)
-      ? [sayMoved('shell wall', shellWall, by)]
-      : []),
-    ...(isOneBearing(by * housingBore, shellWall, journal)
-      ? [sayMoved('housing bore', housingBore, by)]
-      : []),
-    ...(isOneBearing(housingBore, shellWall, by * journal)
-      ? [sayMoved('journal', journal, by)]
-      : []),
-  ]);
-  // Whoever adds up both halves has measured shells that the journal enters.
-  const isBoth = housingBore - shellWall >= journal;
-  if (isBoth && isOneBearing(housingBore, shellWall / 2, journal)) found.push(sayBoth(shellWall));
+  const found = [0.1, 10]
+    .flatMap((by) => [
+      isOneBearing(housingBore, by * shellWall, journal) && sayMoved('shell wall', shellWall, by),
+      isOneBearing(by * housingBore, shellWall, journal) &&
+        sayMoved('housing bore', housingBore, by),
+      isOneBearing(housingBore, shellWall, by * journal) && sayMoved('journal', journal, by),
+    ])
+    .concat(
+      // Whoever adds up both halves has measured shells that the journal enters.
+      housingBore - shellWall >= journal &&
+        isOneBearing(housingBore, shellWall / 2, journal) &&
+        sayMeant('first whether the shell wall is that of both halves', shellWall / 2, shellWall),
+    )
+    .filter((said) => said !== false);
   return found.length === 1 ? found[0] : undefined;
 }
 
-const sayBoth = (read: number): string =>
-  `Look first whether the shell wall is that of both halves: ${showLength(read / 2)} for one, not ${showLength(read)}, would go with the other two`;
-
 const sayMoved = (name: string, read: number, by: number): string =>
-  `Look at the decimal point of the ${name} first: ${showLength(by * read)}, not ${showLength(read)}, would go with the other two`;
+  sayMeant(`at the decimal point of the ${name} first`, by * read, read);
+
+const sayMeant = (where: string, meant: number, read: number): string =>
+  `Look ${where}: ${showLength(meant)}, not ${showLength(read)}, would go with the other two`;

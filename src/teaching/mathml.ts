@@ -27,10 +27,14 @@ export const mathml: Typesetter = {
   named: (name) =>
     name === 'log10'
       ? element('msub', `${upright('log')}${element('mn', '10')}`)
-      : upright(ARCS[name] ?? name),
+      : upright(ARCS.get(name) ?? name),
 };
 
-const ARCS: Readonly<Record<string, string>> = { asin: 'arcsin', acos: 'arccos', atan: 'arctan' };
+const ARCS: ReadonlyMap<string, string> = /* @__PURE__ */ new Map([
+  ['asin', 'arcsin'],
+  ['acos', 'arccos'],
+  ['atan', 'arctan'],
+]);
 
 /** An equation as an element of its own. */
 export const inMath = (inside: string): string => element('math', inside);

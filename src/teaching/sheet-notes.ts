@@ -32,7 +32,10 @@ function constantsIn({ name, formula, where, given, asks }: Exercise): readonly 
   const { letters } = cardNamed(name as CardName);
   const shown = [
     asks,
-    ...given.map(({ symbol, unit }) => ({ unit, dimension: letters[symbol]?.domain.dimension })),
+    ...given.map(({ symbol, unit }) => ({
+      unit,
+      dimension: Object.hasOwn(letters, symbol) ? letters[symbol]?.domain.dimension : undefined,
+    })),
   ];
   const written = [...where, formula].join('\n').matchAll(/([\d.]+) (K|MPa|in)(?![\w/^])/g);
   const lines = [...written].flatMap(([text, number, unit = '']) => {

@@ -15,43 +15,43 @@ export const tex: Typesetter = {
   unit: (name) =>
     name.replaceAll(
       /[°µΔ]|[^°µΔ]+/g,
-      (part) => MARKS[part] ?? upright(part.replaceAll('%', '\\%')),
+      (part) => MARKS.get(part) ?? upright(part.replaceAll('%', '\\%')),
     ),
-  sign: (text) => SIGNS[text] ?? ` ${text} `,
+  sign: (text) => SIGNS.get(text) ?? ` ${text} `,
   space: '\\,',
   fraction: (above, below) => `\\frac{${above}}{${below}}`,
   power: (base, exponent) => `{${base}}^{${exponent}}`,
   root: (inside) => `\\sqrt{${inside}}`,
   inParentheses: (inside) => `\\left(${inside}\\right)`,
   row: (parts) => parts.join(''),
-  named: (name) => FUNCTIONS[name] ?? `\\operatorname{${name}}`,
+  named: (name) => FUNCTIONS.get(name) ?? `\\operatorname{${name}}`,
 };
 
 /** What stands before the name of a unit. */
-const MARKS: Readonly<Record<string, string>> = {
-  '°': '{}^{\\circ}',
-  µ: '\\mu ',
-  Δ: '\\Delta ',
-};
+const MARKS: ReadonlyMap<string, string> = /* @__PURE__ */ new Map([
+  ['°', '{}^{\\circ}'],
+  ['µ', '\\mu '],
+  ['Δ', '\\Delta '],
+]);
 
-const SIGNS: Readonly<Record<string, string>> = {
-  '|': '|',
-  '·': ' \\cdot ',
-  '×': ' \\times ',
-  ',': ',\\, ',
-  '/': '/',
-};
+const SIGNS: ReadonlyMap<string, string> = /* @__PURE__ */ new Map([
+  ['|', '|'],
+  ['·', ' \\cdot '],
+  ['×', ' \\times '],
+  [',', ',\\, '],
+  ['/', '/'],
+]);
 
-const FUNCTIONS: Readonly<Record<string, string>> = {
-  sin: '\\sin',
-  cos: '\\cos',
-  tan: '\\tan',
-  asin: '\\arcsin',
-  acos: '\\arccos',
-  atan: '\\arctan',
-  exp: '\\exp',
-  ln: '\\ln',
-  log10: '\\log_{10}',
-  max: '\\max',
-  min: '\\min',
-};
+const FUNCTIONS: ReadonlyMap<string, string> = /* @__PURE__ */ new Map([
+  ['sin', '\\sin'],
+  ['cos', '\\cos'],
+  ['tan', '\\tan'],
+  ['asin', '\\arcsin'],
+  ['acos', '\\arccos'],
+  ['atan', '\\arctan'],
+  ['exp', '\\exp'],
+  ['ln', '\\ln'],
+  ['log10', '\\log_{10}'],
+  ['max', '\\max'],
+  ['min', '\\min'],
+]);

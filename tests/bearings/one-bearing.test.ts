@@ -79,8 +79,8 @@ describe('what was never one bearing', () => {
     const both = { ...sizes, journal: inch(2.105), shellWall: inch(0.124) };
     const { parameter, message, hint } = refusal(() => oilClearance(both));
     expect(parameter).toBe('journal');
-    expect(message).toContain('does not go with the housing bore and the shell wall');
-    expect(hint).toContain('of both halves: 1.5748 mm for one, not 3.1496 mm,');
+    expect(message).toContain('is not one that goes with the housing bore and the shell wall');
+    expect(hint).toContain('of both halves: 1.5748 mm, not 3.1496 mm,');
     // In half of 0.062 in a journal of 2.225 in does not enter: 2.251 - 0.062 is 2.189 in.
     const slipped = refusal(() => oilClearance({ ...sizes, journal: inch(2.225) }));
     expect(slipped.hint).not.toContain('both halves');

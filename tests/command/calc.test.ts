@@ -185,7 +185,7 @@ describe('crankwright calc', () => {
     ['2 kg*m/s^2 to psi', 'is not a pressure'],
     [
       `oilClearance(${sizes.replace('62 thou', '0.124 inch')})`,
-      'whether the shell wall is that of both halves: 0.062 in for one, not 0.124 in, would go with',
+      'whether the shell wall is that of both halves: 0.062 in, not 0.124 in, would go with',
     ],
     [
       `oilClearance(${sizes.replace('62 thou', '6.2 thou')})`,
