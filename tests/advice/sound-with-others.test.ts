@@ -70,6 +70,8 @@ describe('a crankshaft of a shed with a journal that is sound at its own size', 
       ({ part, work }) => part === 'crankshaft A' && work.startsWith('grind rod'),
     );
     expect(job?.sound).toMatchObject({ journals: [{ name: 'rod 1', undersize: 0 }] });
-    expect(page.split('MACHINING ORDERS')[1]).toContain(`rod 1 reads sound at standard: ${ALONE}`);
+    expect(page.split('MACHINING ORDERS ---')[1]).toContain(
+      `rod 1 reads sound at standard: ${ALONE}`,
+    );
   });
 });
