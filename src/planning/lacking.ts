@@ -2,6 +2,7 @@ import type { Length } from '../quantities/index.js';
 import type { Shed } from '../shed/index.js';
 import { needsOf } from '../shed/internal.js';
 import { forbid, missingIn } from './alternatives.js';
+import { assemble } from './assemble.js';
 import { batchesOf } from './batches.js';
 import type { Brief } from './brief.js';
 import { TimeUp } from './clock.js';
@@ -72,9 +73,9 @@ export function toBuyWith(wanted: Omit<Wanted, 'ownBlocks'>): ToBuy | undefined 
   return unlessTimeIsUp(() => {
     const brief = briefFor(wanted);
     const sought = oneByOneIfNeeded(brief, (each, atBest) => easiest(wanted, each, atBest));
-    return typeof sought === 'object'
-      ? { lacks: lackingIn(sought), open: openParts(sought) }
-      : sought;
+    if (typeof sought !== 'object') return sought;
+    const assemblies = assemble(sought.brief, sought.draft, sought.values);
+    return { lacks: lackingIn(sought), open: openParts(assemblies) };
   });
 }
 

@@ -114,11 +114,13 @@ function searchOpen(reached: Reached, brief: Brief, atMost: number): Open {
       solver,
     );
   const instead: Instead[] = [];
-  const add = (mayBring: MayBring, { parts: open }: { readonly parts: readonly OpenPart[] }) =>
-    measureFirst.push({ mayBring, parts: told(open) });
+  const add = (mayBring: MayBring, { parts: open }: { readonly parts: readonly OpenPart[] }) => {
+    const parts = told(open);
+    measureFirst.push({ mayBring, parts });
+    return parts;
+  };
   const better = (mayBring: MayBring, plan: OpenPlan) => {
-    add(mayBring, plan);
-    instead.push({ parts: told(plan.parts), jobs: plan.assemblies.flatMap(jobsOf) });
+    instead.push({ parts: add(mayBring, plan), jobs: plan.assemblies.flatMap(jobsOf) });
   };
   const found = (plan: ReturnType<typeof fewest>): plan is OpenPlan => typeof plan === 'object';
   const ended = (plan: ReturnType<typeof fewest>) =>

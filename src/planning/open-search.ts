@@ -9,7 +9,7 @@ import type { Kind, Member } from './kinds.js';
 import { leastInTurn } from './least-in-turn.js';
 import { type Row, sumOfTerms, type Term, upTo } from './model.js';
 import { ofOneEngine } from './of-one-engine.js';
-import { type Ended, oneByOneIfNeeded, type Solved } from './one-by-one.js';
+import { type Ended, oneByOneIfNeeded } from './one-by-one.js';
 import type { Solver } from './solver.js';
 
 /** A part that is not known, as a plan takes it. */
@@ -117,18 +117,17 @@ export function fewestUnknown(
   });
   if (typeof found !== 'object') return found;
   const { draft, values } = found;
+  const assemblies = assemble(found.brief, draft, values);
   return {
     engines: sumOfTerms(draft.engines, values),
     cost: sumOfTerms(draft.cost, values),
-    parts: openParts(found),
-    assemblies: assemble(found.brief, draft, values),
+    parts: openParts(assemblies),
+    assemblies,
   };
 }
 
-/** The parts that an answer takes and that are not known, each once. */
-export function openParts({ brief, draft, values }: Omit<Solved, 'found'>): readonly OpenPart[] {
-  const open = ofOneEngine(assemble(brief, draft, values)).filter(
-    ({ kind }) => kind.unknown !== undefined,
-  );
+/** The parts of engines that are not known, each once. */
+export function openParts(assemblies: readonly Assembly[]): readonly OpenPart[] {
+  const open = ofOneEngine(assemblies).filter(({ kind }) => kind.unknown !== undefined);
   return [...new Map(open.map((each) => [each.member.name, each])).values()];
 }

@@ -1,8 +1,9 @@
 import type { GrindPlan, GrindReason } from '../crankshaft/index.js';
 import type { BorePlan, BoreReason } from '../cylinders/index.js';
-import type { Limits, Span } from '../judging/index.js';
+import type { Limits } from '../judging/index.js';
+import type { Shape } from '../measuring/index.js';
 import type { Length } from '../quantities/index.js';
-import { canHold, widthOf } from './fits.js';
+import { canHold } from './fits.js';
 
 /**
  * Whether rules of thumb alone ask for the machining of a plan, past every limit of another engine that would leave it
@@ -11,7 +12,7 @@ import { canHold, widthOf } from './fits.js';
  */
 export function isByRule(
   plan: BorePlan | GrindPlan,
-  worn: readonly Span<Length>[],
+  worn: readonly Pick<Shape, 'smallest' | 'largest'>[],
   clearance: Limits<Length> | undefined,
 ): boolean {
   if (plan.outcome === 'none' || plan.outcome === 'use as it is' || plan.inDoubt) return false;
@@ -21,7 +22,7 @@ export function isByRule(
     shapes.length > 0 &&
     shapes.every(({ verdict, grade }) => verdict !== 'undecided' && grade === 'undecided') &&
     because.every(({ kind }) => kind !== 'faults') &&
-    worn.every((size) => canHold(widthOf(size), clearance, undefined))
+    worn.every(({ smallest, largest }) => canHold(largest - smallest, clearance, undefined))
   );
 }
 

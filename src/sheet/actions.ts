@@ -50,10 +50,12 @@ export function actionsFrom(inspection: Inspection): readonly Action[] {
       ? ['block' as const]
       : []),
   ];
-  const test = { kind: 'crack test' as const, happened, machined };
-  const hitsTheBlock = happened.some((what) => HITS_THE_BLOCK.includes(what));
+  // What happened has the crankshaft tested, and the block where something struck it.
+  const isBlockTested = happened.some((what) => HITS_THE_BLOCK.includes(what));
+  const isTested = { crankshaft: happened.length > 0, block: isBlockTested };
+  const untested = machined.filter((part) => !isTested[part]);
   return [
-    ...(happened.length > 0 ? [test] : []),
+    ...(happened.length > 0 ? [{ kind: 'crack test' as const, happened, machined }] : []),
     ...(oil ? oilActions(oil) : []),
     ...dangerActions(inspection.assembly),
     ...readAgainActions([...groups.flatMap(({ bearings }) => bearings), ...inspection.cylinders]),
@@ -62,10 +64,8 @@ export function actionsFrom(inspection: Inspection): readonly Action[] {
     ...endPlayed.filter(({ kind }) => kind === 'lost thrust face'),
     ...groups.flatMap(fittedShellActions),
     ...measuring.filter(({ onceGround }) => !onceGround),
-    ...(machined.length > 0 && happened.length === 0 ? [test] : []),
-    // What happened sends the crankshaft to be tested, and the block only where something struck it.
-    ...(happened.length > 0 && machined.includes('block') && !hitsTheBlock
-      ? [{ ...test, happened: [], machined: ['block' as const] }]
+    ...(untested.length > 0
+      ? [{ kind: 'crack test' as const, happened: [], machined: untested }]
       : []),
     ...crankshaft,
     ...measuring.filter(({ onceGround }) => onceGround),

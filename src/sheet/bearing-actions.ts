@@ -52,12 +52,13 @@ export function bearingActions(
     ...open.flatMap((group) => [...grindActions(group), ...asItIsActions(group)]),
     ...buying,
     ...grinding,
-    ...groups.flatMap((group) =>
-      toldOf(
-        group.bearings.flatMap((bearing) => shellsToFit(bearing, bearing.shells, whenOf(group))),
-        hasWork(group),
-      ),
-    ),
+    ...groups.flatMap((group) => {
+      const fits = group.bearings.flatMap((bearing) =>
+        shellsToFit(bearing, bearing.shells, whenOf(group)),
+      );
+      // Shells that stay where they are found are told only beside other work on the shaft.
+      return hasWork(group) || fits.some(({ wereFound }) => !wereFound) ? fits : [];
+    }),
   ];
 }
 
@@ -143,10 +144,7 @@ function asItIsActions({ kind: journals, bearings }: BearingGroupReport): Action
       const pairs = bare.filter((each) => each === undersize).length;
       return { kind: 'buy shells', journals, undersize, pairs, when, isGround: false, walls: [] };
     }),
-    ...toldOf(
-      bearings.flatMap((bearing) => shellsToFit(bearing, bearing.asItIs?.shells, when)),
-      true,
-    ),
+    ...bearings.flatMap((bearing) => shellsToFit(bearing, bearing.asItIs?.shells, when)),
   ];
 }
 
@@ -169,7 +167,3 @@ function shellsToFit(
   const wereFound = match.shell.name === fitted?.shells;
   return [{ kind: 'fit shells', bearing: name, match, when, wereFound }];
 }
-
-/** Shells that stay where they are found are told only beside other work on the shaft. */
-const toldOf = (fits: readonly FitShells[], isBesideWork: boolean): readonly FitShells[] =>
-  isBesideWork || fits.some(({ wereFound }) => !wereFound) ? fits : [];

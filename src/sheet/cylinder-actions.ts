@@ -15,17 +15,17 @@ const RING_WORK: ReadonlySet<RingReport['filing']['work']> = /* @__PURE__ */ new
 /** Work on the cylinders: one bore plan for all of them, or one by one where no standard bore is known. None is decided on a misread one. */
 export function boreActions(inspection: Inspection): readonly Action[] {
   const { cylinders, boring, boringByRule: byRule } = inspection;
-  const interfering = cylinders.flatMap(misfit);
+  const misfits = cylinders.flatMap(misfit);
   const pistons = oddPistons(cylinders);
   const isWork =
     boring !== undefined && boring.outcome !== 'none' && boring.outcome !== 'use as it is';
   const misread = misreadBores(inspection);
   if (misread.length > 0) return isWork ? waitFor('cylinders', misread, true) : [];
   if (pistons.length > 0 && isWork) {
-    return [...interfering, ...waitFor('cylinders', pistons, true)];
+    return [...misfits, ...waitFor('cylinders', pistons, true)];
   }
   if (boring === undefined || boring.outcome === 'none' || boring.outcome === 'use as it is') {
-    return [...interfering, ...cylinders.flatMap(cylinderWork)];
+    return [...misfits, ...cylinders.flatMap(cylinderWork)];
   }
   const works = new Map(boring.cylinders.map(({ name, work }) => [name, work]));
   const isBored = ({ name }: CylinderReport) => works.get(name) !== 'use as it is';
@@ -33,7 +33,7 @@ export function boreActions(inspection: Inspection): readonly Action[] {
     soundAt === undefined ? [] : [{ name, oversize: soundAt }],
   );
   return [
-    ...interfering,
+    ...misfits,
     ...waitFor('cylinders', leftOutOf(inspection.notFilledIn, 'cylinders'), false),
     { kind: 'bore', plan: boring, sound, ...(byRule && { byRule }) },
     ...cylinders.filter((report) => !isBored(report)).flatMap(cylinderWork),

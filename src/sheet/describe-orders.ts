@@ -23,12 +23,16 @@ export function describeGrind(
   const order = `grind ${whichOf(plan, journals)} to ${step}: ${size}; ${left}`;
   const told = tellSound(plan, sound, order, wording);
   if (byRule) return `${told}; ${sayByRule('grind')}`;
-  if (plan.inDoubt === undefined && plan.nearly === undefined) return told;
-  return inDoubt(plan.inDoubt?.journals ?? [], plan.nearly?.journals ?? [], told);
+  return inDoubt(told, plan.inDoubt?.journals, plan.nearly?.journals);
 }
 
-/** An order that is not to be given before it is known whether parts may stay as they are. */
-function inDoubt(parts: readonly InDoubt[], nearly: readonly string[], order: string): string {
+/** An order that is not to be given before it is known whether parts may stay as they are; as it is where none is in doubt. */
+function inDoubt(
+  order: string,
+  parts: readonly InDoubt[] = [],
+  nearly: readonly string[] = [],
+): string {
+  if (parts.length + nearly.length === 0) return order;
   const byRule = parts.filter((part) => !isReadTooCoarsely(part)).map(({ name }) => name);
   const byReading = [...parts.filter(isReadTooCoarsely).map(({ name }) => name), ...nearly];
   const who = [...new Set([...byRule, ...byReading])].join(', ');
@@ -57,8 +61,7 @@ export function describeBore(
   const order = `get the pistons${which} and measure them first${wallsOf(plan)}, then ${boreOrder(plan, wording)}; ${after}`;
   const told = tellSoundBores(plan, sound, order, wording);
   if (byRule) return `${told}; ${sayByRule('bore')}`;
-  if (plan.inDoubt === undefined && plan.nearly === undefined) return told;
-  return inDoubt(plan.inDoubt?.cylinders ?? [], plan.nearly?.cylinders ?? [], told);
+  return inDoubt(told, plan.inDoubt?.cylinders, plan.nearly?.cylinders);
 }
 
 /** Walls that were not measured: a bore that breaks through its wall is lost. */

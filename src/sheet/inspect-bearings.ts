@@ -150,11 +150,11 @@ export function inspectBearings(
   const asTheyAre = asAllMayStay(plan, shelf, reports, (i) =>
     named(i, () => matchesNow(measured[i] as Measured, journals, shelf)),
   );
-  const sizes = measured.map(({ shape: { smallest: min, largest: max } }) => ({ min, max }));
+  const shapes = measured.map(({ shape }) => shape);
   return {
     kind,
     plan,
-    ...(isByRule(plan, sizes, own(journals.oilClearance).limits) && { byRule: true as const }),
+    ...(isByRule(plan, shapes, own(journals.oilClearance).limits) && { byRule: true as const }),
     bearings: reports.map((each, i) => {
       const asItIs = asTheyAre[i];
       const report = { ...each, ...(asItIs && { asItIs }) };

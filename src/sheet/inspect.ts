@@ -107,6 +107,8 @@ function inspectEngine(sheet: Sheet): Inspection {
       ...(soundAt !== undefined && { soundAt }),
     };
   });
+  const shapes = cylinders.map(({ shape }) => shape);
+  const clearance = own(sheet.cylinderLimits?.pistonClearance).limits;
   const assembly =
     sheet.assembly &&
     assemblySettings(sheet.assembly, {
@@ -141,7 +143,7 @@ function inspectEngine(sheet: Sheet): Inspection {
     happened: sheet.happened ?? [],
     cylinders,
     ...(boring && { boring }),
-    ...(boring && asksByRule(boring, cylinders, sheet) && { boringByRule: true as const }),
+    ...(boring && isByRule(boring, shapes, clearance) && { boringByRule: true as const }),
     valves,
     ...(compression && { compression }),
     ...(assembly && { assembly }),
@@ -158,16 +160,6 @@ function inspectEngine(sheet: Sheet): Inspection {
     }),
     ...(sheet.oil && { oil: oilOf(sheet.oil, measuredBearings([rods, mains])) }),
   };
-}
-
-/** Whether only rules of thumb ask for the boring. */
-function asksByRule(
-  boring: BorePlan,
-  cylinders: readonly CylinderReport[],
-  { cylinderLimits }: Sheet,
-): boolean {
-  const sizes = cylinders.map(({ shape: { smallest: min, largest: max } }) => ({ min, max }));
-  return isByRule(boring, sizes, own(cylinderLimits?.pistonClearance).limits);
 }
 
 const END_PLAY_NAMES: Names = {

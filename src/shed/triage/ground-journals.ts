@@ -75,7 +75,6 @@ export function groundFrom(
   const plan = best.outcome === 'none' ? known : best;
   // How a bent crankshaft will read once it is straight is not known.
   const sound = 'runout' in judged ? [] : soundAlone(requestBy(accuracy), plan);
-  const sizes = shapes.map(({ smallest: min, largest: max }) => ({ min, max }));
   const nearly = plan.outcome === 'none' ? plan.nearly : undefined;
   return {
     ways,
@@ -86,7 +85,7 @@ export function groundFrom(
         kind: 'journals',
         journals: kind,
         plan,
-        ...(isByRule(plan, sizes, own(journals.oilClearance).limits) && { byRule: true as const }),
+        ...(isByRule(plan, shapes, own(journals.oilClearance).limits) && { byRule: true as const }),
         ...(sound.length > 0 && { sound }),
         ...(ifTrue && { ifTrue: true as const }),
         ...(judged.runout !== undefined && { promised: judged.runout }),

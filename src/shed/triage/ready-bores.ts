@@ -61,7 +61,6 @@ export function boresReady(places: readonly BorePlace[], judged: JudgedWith) {
   const whole = read.filter(({ i }) => isWhole(i));
   const request = requestFor(whole, judged, estimate);
   const plan = whole.length > 0 ? borePlan(request) : undefined;
-  const sizes = request.cylinders.map(({ smallest: min, largest: max }) => ({ min, max }));
   const told: readonly TriageReason[] =
     plan === undefined || misread.length > 0
       ? []
@@ -70,7 +69,7 @@ export function boresReady(places: readonly BorePlace[], judged: JudgedWith) {
             kind: 'bores',
             plan,
             ...(unread.length > 0 && { soFar: true as const }),
-            ...(isByRule(plan, sizes, own(judged.bores.pistonClearance).limits) && {
+            ...(isByRule(plan, request.cylinders, own(judged.bores.pistonClearance).limits) && {
               byRule: true as const,
             }),
           },
