@@ -149,6 +149,10 @@ describe('crankwright calc', () => {
     ['sqrt(-1)', 'this has no real value'],
     ['evaluate("1")', 'evaluate is off here'],
     ['f = createUnit', 'createUnit is off here'],
+    ['ones(1000000000)', 'ones is off here'],
+    ['0:1e308', '0:1e+308 lists too many numbers, at most 10000'],
+    ['0:0.001:20', '0:20 lists too many numbers'],
+    ["range('0:1e308')", 'type 0:1e308 without quotation marks'],
     ['simplify("x")', 'simplify is off here'],
     ['2 inch + 3', '3 has no unit, and only sizes of one kind add: write 2 in + 3 in'],
     [

@@ -2,8 +2,12 @@ import type { FactoryFunctionMap, MathJsInstance, MathNode } from 'mathjs';
 import { type DoneCall, type Exact, importInto } from '../../mathjs/internal.js';
 import type { UnitSystem } from '../../quantities/index.js';
 import { readingFunctions } from './reading-functions.js';
+import { WrongStatement } from './wrong-statement.js';
 
-/** Functions of mathjs that have no place at the prompt: they change it, or read text or formulas. */
+/**
+ * Functions of mathjs that have no place at the prompt: they change it, read text or formulas, or
+ * fill lists of any length, which can end the program.
+ */
 export const OFF: readonly string[] = [
   'chain',
   'compile',
@@ -12,12 +16,17 @@ export const OFF: readonly string[] = [
   'derivative',
   'evaluate',
   'help',
+  'identity',
   'import',
   'leafCount',
+  'ones',
   'parse',
   'parser',
+  'random',
+  'randomInt',
   'rationalize',
   'replacer',
+  'resize',
   'resolve',
   'reviver',
   'simplify',
@@ -25,6 +34,7 @@ export const OFF: readonly string[] = [
   'simplifyCore',
   'symbolicEqual',
   'typed',
+  'zeros',
 ];
 
 /** What the prompt computes with. */
@@ -51,12 +61,32 @@ export async function loadMath(
   math.import({ ln: (x: number) => math.log(x) });
   // What an expression can find; to ask what each is would load all of mathjs at once.
   const { mathWithTransform } = (math as unknown as Inside).expression;
+  mathWithTransform.range = withinBounds(mathWithTransform.range);
   const known = Object.keys(mathWithTransform).filter(
     (name) => /^[a-z]/.test(name) && !OFF.includes(name),
   );
   return { math, exact, parse: (text) => parse(text), names: known };
 }
 
+type Range = (...args: readonly unknown[]) => unknown;
+
 interface Inside {
-  readonly expression: { readonly mathWithTransform: object };
+  readonly expression: { readonly mathWithTransform: { range: Range } };
 }
+
+/** More numbers than anybody reads; a list of many millions would end the program. */
+const MOST_LISTED = 10_000;
+
+/** The numbers from one to another, as `1:3` lists them, where they are not too many. */
+const withinBounds =
+  (range: Range): Range =>
+  (...args) => {
+    const [start, end, step] = args;
+    if (typeof start === 'string')
+      throw new WrongStatement(`type ${start} without quotation marks`);
+    const many = (Number(end) - Number(start)) / (typeof step === 'number' ? step : 1);
+    if (many > MOST_LISTED) {
+      throw new WrongStatement(`${start}:${end} lists too many numbers, at most ${MOST_LISTED}`);
+    }
+    return range(...args);
+  };
