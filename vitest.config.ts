@@ -1,11 +1,14 @@
 import { fileURLToPath } from 'node:url';
-import { defineConfig } from 'vitest/config';
+import { configDefaults, defineConfig } from 'vitest/config';
 
 const source = (path: string) => fileURLToPath(new URL(`./src/${path}`, import.meta.url));
 
-/** What each mode runs: `deep` the tests named `.deep.` alone, and longer; `site` those of the built site in a browser. */
+/**
+ * What a mode runs: `deep` the tests named `.deep.`, which `npm test` does without, and those named `.tries.`, which try
+ * few cases there; `site` those of the built site in a browser.
+ */
 const INCLUDED: Readonly<Record<string, string>> = {
-  deep: 'tests/**/*.deep.test.ts',
+  deep: 'tests/**/*.{deep,tries}.test.ts',
   site: 'tests/site/*.browser.ts',
 };
 
@@ -18,6 +21,7 @@ export default defineConfig(({ mode }) => ({
   },
   test: {
     include: [INCLUDED[mode] ?? 'tests/**/*.test.ts'],
+    exclude: [...configDefaults.exclude, ...(mode in INCLUDED ? [] : ['tests/**/*.deep.test.ts'])],
     provide: { deep: mode === 'deep' },
     typecheck: {
       enabled: !(mode in INCLUDED),

@@ -1,7 +1,7 @@
-import { expect, inject, it } from 'vitest';
+import { expect, it } from 'vitest';
 import { checkInShed, checkOnSheet, slipsOfShed, slipsOfSheet } from './slipped-digits.js';
 
-it.skipIf(!inject('deep')).each([
+it.each([
   ['sheet', slipsOfSheet, checkOnSheet],
   ['shed', slipsOfShed, checkInShed],
 ] as const)('no slip of any digit of any diameter of the %s condemns a part', (_, slips, check) => {

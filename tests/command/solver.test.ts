@@ -3,13 +3,15 @@ import { afterEach, describe, expect, it, vi } from 'vitest';
 import { highsFailing } from '../planning/fake-highs.js';
 import { plainShed } from '../shed/sheds.js';
 
-/** Plans the plain shed from the command line, with another solver. */
-async function planned(load: () => Highs, ...options: readonly string[]) {
+/** What plans the plain shed from the command line, with another solver. */
+async function planner(load: () => Highs) {
   vi.resetModules();
   vi.doMock('highs', () => ({ default: async () => load() }));
   const { captured } = await import('./captured.js');
-  return captured(['plan', ...options], { input: JSON.stringify(plainShed()) });
+  return () => captured(['plan'], { input: JSON.stringify(plainShed()) });
 }
+
+const planned = async (load: () => Highs) => (await planner(load))();
 
 afterEach(() => {
   vi.doUnmock('highs');
@@ -27,15 +29,22 @@ describe('crankwright plan, with a solver that is of no use', () => {
 
   it('prints the plan where only the next engine could not be told', async () => {
     // The last questions are about the next engine. What it needs is unknown only if the first of them is not answered.
-    const questions: number[] = [];
-    await planned(() => highsFailing(() => questions.push(0) < 0));
-    let answered = questions.length;
+    let left = Infinity;
+    let asked = 0;
+    const plan = await planner(() =>
+      highsFailing(() => {
+        asked += 1;
+        return left-- <= 0;
+      }),
+    );
+    await plan();
+    let answered = asked;
     let code = 0;
     let out = '';
     while (code === 0) {
       answered -= 1;
-      let left = answered;
-      ({ code, out } = await planned(() => highsFailing(() => left-- <= 0)));
+      left = answered;
+      ({ code, out } = await plan());
     }
     expect(code).toBe(3);
     expect(out.replace(/\s+/g, ' ')).toMatch(

@@ -14,7 +14,7 @@ import {
 } from 'crankwright';
 import { readShed } from 'crankwright/shed';
 import { inspect, readSheet } from 'crankwright/sheet';
-import { describe, expect, inject, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { spoiltShed } from '../shed/sheds.js';
 
 /** More than a function can be called with as arguments of its own. */
@@ -90,8 +90,7 @@ describe('a hundred and forty thousand', () => {
     ).toThrow('must have at most 1000 entries');
   });
 
-  // This one takes longer than all others together.
-  it.runIf(inject('deep'))('journals are ground to one step', () => {
+  it('journals are ground to one step', () => {
     const journal = { name: 'rod 1', smallest: inch(2.1189), largest: inch(2.1202) };
     const worn = { ...journal, outOfRound: inch(0.0013), taper: inch(0.0004) };
     const plan = grindPlan({

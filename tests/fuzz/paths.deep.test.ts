@@ -4,7 +4,6 @@ import type ts from 'typescript';
 import { describe, expect, it } from 'vitest';
 import { signaturesOf } from '../support/doc-rules.js';
 import { exported } from '../support/exported.js';
-import { tries } from '../support/tries.js';
 import { type Path, pathsIn, replaced, showPath } from './hostile.js';
 import { registry } from './registry.js';
 
@@ -28,8 +27,7 @@ describe.each(functions.filter(({ numbers }) => numbers.length > 0))('$name', (t
 
   it('names a number that is none by its whole path', async () => {
     const wrong = new Set<string>();
-    const stride = Math.max(1, Math.ceil(target.numbers.length / MOST_NAMED));
-    for (const { args, path } of target.numbers.filter((_, i) => i % stride === 0)) {
+    for (const { args, path } of target.numbers) {
       const parameter = await refused(target.run, replaced(args, path, Number.NaN));
       const [i, ...inner] = path;
       // Fields of an object argument may go without its name: `journal` for `sizes.journal`.
@@ -55,9 +53,7 @@ describe.each(functions.filter(({ numbers }) => numbers.length > 0))('$name', (t
 });
 
 /** Of more numbers than this every so-manieth is tried: a shed has hundreds, and a plan takes long. */
-const MOST_NUMBERS = tries(5, 30);
-/** Every number is tried by `npm run test:deep`. */
-const MOST_NAMED = tries(12, Infinity);
+const MOST_NUMBERS = 30;
 
 /** The path that a call is refused for, if it is; the first of several that a reader finds. */
 async function refused(

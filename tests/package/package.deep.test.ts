@@ -4,7 +4,7 @@ import { gzipSync } from 'node:zlib';
 import { checkPackage, createPackageFromTarballData } from '@arethetypeswrong/core';
 import { build } from 'esbuild';
 import { publint } from 'publint';
-import { beforeAll, describe, expect, inject, it } from 'vitest';
+import { beforeAll, describe, expect, it } from 'vitest';
 import { bundlers } from './bundlers.js';
 import { compiles } from './compiles.js';
 import { type Packed, pack, putBeside, run, write } from './packed.js';
@@ -24,8 +24,7 @@ planBuilds(shed).then(({ builds, proof }) => console.log(builds.length, proof.ou
 `;
 const printed = '2.0 thou 53.96992\nINSPECTION: pump set\n1e-8\n2 optimal\n';
 
-// Building, packing and starting takes half a minute: `npm test` does without.
-describe.runIf(inject('deep'))('the packed tarball', () => {
+describe('the packed tarball', () => {
   let packed: Packed;
   beforeAll(() => {
     packed = pack();

@@ -1,7 +1,7 @@
 import type { Length, Limits, Span } from 'crankwright';
 import { type Build, type Plan, planBuilds } from 'crankwright/planning';
 import type { Section, Shed } from 'crankwright/shed';
-import { beforeAll, describe, expect, inject, it } from 'vitest';
+import { beforeAll, describe, expect, it } from 'vitest';
 import { SECTIONS } from '../../src/shed/sections.js';
 import { bruteForce } from './brute-force.js';
 import { thousandths } from './brute-stock.js';
@@ -40,7 +40,7 @@ function withOnly(shed: Shed, build: Build): Shed {
   return { ...shed, ...sections(false), toBuy: sections(true) } as Shed;
 }
 
-describe.runIf(inject('deep'))('every engine of a plan', () => {
+describe('every engine of a plan', () => {
   const planned: { readonly shed: Shed; readonly plan: Plan }[] = [];
   const builds = () =>
     planned.flatMap(({ shed, plan }) => plan.builds.map((build) => ({ shed, plan, build })));

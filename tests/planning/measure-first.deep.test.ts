@@ -1,10 +1,11 @@
 import { planBuilds } from 'crankwright/planning';
 import { triage } from 'crankwright/shed';
-import { describe, expect, inject, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { diceOf } from '../support/dice.js';
 import { bruteForce } from './brute-force.js';
 import { withHidden, withOdds, without, withTwins } from './hidden-parts.js';
 import { randomShed } from './random-sheds.js';
+import { searched, solver, untidy } from './searched.js';
 
 const seeds = (count: number) => Array.from({ length: count }, (_, seed) => seed);
 
@@ -16,7 +17,7 @@ function subsets<T>(list: readonly T[]): readonly (readonly T[])[] {
   return all.toSorted((a, b) => a.length - b.length);
 }
 
-describe.runIf(inject('deep'))('a plan of parts of which some were not measured', () => {
+describe('a plan of parts of which some were not measured', () => {
   it('lies with all its engines between what is proven and what may be, whatever they measure', async () => {
     let [more, fewer] = [0, 0];
     for (const seed of seeds(30)) {
@@ -105,4 +106,32 @@ describe.runIf(inject('deep'))('a plan of parts of which some were not measured'
     }
     expect(Math.min(brought.engine, brought.cost, brought.margin)).toBeGreaterThan(0);
   }, 240_000);
+});
+
+describe('the search for what to measure first', () => {
+  it('keeps what it found, wherever the solver fails', async () => {
+    const whole = await planBuilds(untidy);
+    const found: number[] = [];
+    for (let failing = 0; failing < 40; failing++) {
+      let asked = 0;
+      const { measureFirst, mayBe, ended } = searched(untidy, {
+        solve: (stage, model, question) =>
+          asked++ === failing
+            ? { status: 'solver failure', values: [], bound: 0 }
+            : solver.solve(stage, model, question),
+      });
+      found.push(measureFirst.length);
+      expect(whole.measureFirst.slice(0, measureFirst.length)).toMatchObject(
+        measureFirst.map(({ mayBring: { kind }, parts }) => ({ mayBring: { kind }, parts })),
+      );
+      if (mayBe) expect(mayBe).toEqual(whole.mayBe);
+      if (asked <= failing) break;
+      // A margin that could not be widened further is no failure of what was found before.
+      if (measureFirst.length < whole.measureFirst.length) expect(ended).toBe('solver failure');
+    }
+    // It never finds less for failing later, and in the end it finds all.
+    expect(found).toEqual(found.toSorted((a, b) => a - b));
+    expect(found[0]).toBe(0);
+    expect(found.at(-1)).toBe(whole.measureFirst.length);
+  });
 });

@@ -10,7 +10,7 @@ const math = create(all as FactoryFunctionMap);
 const { exact, names } = importInto(math, () => 'inch');
 math.import(names);
 
-// The rest of the calls, a few of which take a second each, are tried in the deep test.
+// The rest of the calls, a few of which take a second each, are tried by `npm run test:deep`.
 describe('a sound call, typed with units, gives what the function gives', () => {
   it.each([...functions.keys()])('%s', (name) => {
     const { signature, run } = functions.get(name) ?? expect.fail(name);
