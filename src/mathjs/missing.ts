@@ -18,7 +18,9 @@ export interface LackingCall {
  */
 export function allMissing(error: unknown, call: LackingCall): RebuildInputError | undefined {
   if (!isMissing(error)) return undefined;
-  const path = error.parameter.match(/\w+/g) ?? [];
+  const named = error.parameter.match(/\w+/g) ?? [];
+  // The places of a list are named by the list: readings[0].diameter.
+  const path = Array.isArray(call.given) ? named.slice(1) : named;
   const place = placeAt(path.slice(0, -1), call);
   const lacks = place?.lacks ?? [];
   if (!place || !lacks.includes(path.at(-1) ?? '')) return undefined;

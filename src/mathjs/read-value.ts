@@ -3,7 +3,15 @@ import { ambiguousSpellings } from '../quantities/internal.js';
 import type { Exact } from './exact.js';
 import { isMathUnit, type MathUnit } from './instance.js';
 import { exampleOfShape } from './say-example.js';
-import { apart, apartIn, choicesOf, fieldsOf, isDimension, wrongUnit } from './say-shape.js';
+import {
+  apart,
+  apartIn,
+  choicesOf,
+  fieldsOf,
+  isDimension,
+  quotedWords,
+  wrongUnit,
+} from './say-shape.js';
 import type { ValueShape } from './shapes.js';
 import { nameOfUnit, unitByName } from './unit-names.js';
 
@@ -128,13 +136,14 @@ function readUnit(
     });
   }
   if (choices.some(isList)) throw noList(path, value, exact.text(value), choices);
+  const words = quotedWords({ either: choices });
   throw new RebuildInputError({
     parameter: path,
     value,
     shown: exact.text(value),
     expected: 'a plain number or a word',
     problem: 'has a unit where none belongs',
-    hint: 'Leave the unit off.',
+    hint: words.length === 0 ? 'Leave the unit off.' : `Write one of ${words.join(', ')}.`,
   });
 }
 
