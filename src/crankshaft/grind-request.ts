@@ -62,6 +62,7 @@ const JOURNAL = [
   'form',
   'stations',
   'lines',
+  'taperNotRead',
   'repeats',
 ] as const;
 

@@ -58,6 +58,7 @@ const CYLINDER = [
   'form',
   'stations',
   'lines',
+  'taperNotRead',
   'repeats',
   'unworn',
   'wear',

@@ -17,8 +17,8 @@ export const formLayout = { oneOf: ['barrel', 'hourglass', 'straight', 'tapered'
 export const stationShapeLayout = { fields: { station: 'number', mean: 'number', outOfRound: 'number' } } satisfies Layout;
 export const lineShapeLayout = { fields: { angle: 'number', taper: 'number' } } satisfies Layout;
 export const repeatsLayout = { fields: { standardDeviation: 'number', degreesOfFreedom: 'number' } } satisfies Layout;
-export const shapeLayout = { fields: { smallest: 'number', largest: 'number', outOfRound: 'number', taper: 'number', form: formLayout, stations: { list: stationShapeLayout }, lines: { list: lineShapeLayout }, 'repeats?': repeatsLayout } } satisfies Layout;
-export const boreShapeLayout = { fields: { 'unworn?': 'number', 'wear?': 'number', smallest: 'number', largest: 'number', outOfRound: 'number', taper: 'number', form: formLayout, stations: { list: stationShapeLayout }, lines: { list: lineShapeLayout }, 'repeats?': repeatsLayout } } satisfies Layout;
+export const shapeLayout = { fields: { smallest: 'number', largest: 'number', outOfRound: 'number', taper: 'number', form: formLayout, stations: { list: stationShapeLayout }, lines: { list: lineShapeLayout }, 'taperNotRead?': { list: 'number' }, 'repeats?': repeatsLayout } } satisfies Layout;
+export const boreShapeLayout = { fields: { 'unworn?': 'number', 'wear?': 'number', smallest: 'number', largest: 'number', outOfRound: 'number', taper: 'number', form: formLayout, stations: { list: stationShapeLayout }, lines: { list: lineShapeLayout }, 'taperNotRead?': { list: 'number' }, 'repeats?': repeatsLayout } } satisfies Layout;
 export const engineMaterialLayout = { oneOf: ['aluminium alloy', 'austenitic valve steel', 'brass', 'bronze', 'cast piston alloy', 'forged piston alloy', 'grey iron', 'magnesium alloy', 'martensitic valve steel', 'steel', 'white metal'] } satisfies Layout;
 export const stillToReadLayout = { by: 'kind', variants: [
   { fields: { kind: { oneOf: ['second angle'] }, station: 'number' } },

@@ -8,7 +8,7 @@ import { atPlaces, type Repeats } from './repeats.js';
 export interface StationShape {
   /** Where along the part [m]. */
   readonly station: Length;
-  /** Mean of the diameters there [m]. */
+  /** Mean of the diameters there: of the angles that all stations share, where they share two or more [m]. */
   readonly mean: Length;
   /** Largest minus smallest diameter there, as two points see it [m]. */
   readonly outOfRound: Length;
@@ -42,8 +42,10 @@ export interface Shape {
   readonly form: Form;
   /** Every station, in order along the part. */
   readonly stations: readonly StationShape[];
-  /** Every line, in order around the part. */
+  /** Every line that was read at two stations or more, in order around the part. */
   readonly lines: readonly LineShape[];
+  /** Angles that were read at one station only, if any: the taper along them is not known [rad]. */
+  readonly taperNotRead?: readonly Angle[];
   /** How readings scatter that were taken again at one place, if any were. Each place counts with its mean. */
   readonly repeats?: Repeats;
 }
@@ -62,12 +64,16 @@ export function shapeOf(readings: readonly DiameterReading[], options: ShapeOpti
   const stations = groupBy(placed, 'station');
   const lines = groupBy(placed, 'angle');
   guardCoverage(stations, lines);
+  const everywhere = lines.filter(({ group }) => group.length === stations.length);
+  const shared = new Set(everywhere.length < 2 ? placed : everywhere.flatMap(({ group }) => group));
   const along = stations.map(({ at, group }) => ({
     station: at as Length,
-    mean: meanOf(group),
+    // Where an angle is lacking, the mean of the others is that of another oval.
+    mean: meanOf(group.filter((reading) => shared.has(reading))),
     outOfRound: rangeOf(group),
   }));
-  const around = lines.map(({ at, group }) => ({ angle: at as Angle, taper: rangeOf(group) }));
+  const [whole, lone] = [lines.filter(isWhole), lines.filter((line) => !isWhole(line))];
+  const around = whole.map(({ at, group }) => ({ angle: at as Angle, taper: rangeOf(group) }));
   const diameters = placed.map((reading) => reading.diameter);
   return {
     smallest: smallestOf(diameters),
@@ -80,11 +86,12 @@ export function shapeOf(readings: readonly DiameterReading[], options: ShapeOpti
     ),
     stations: along,
     lines: around,
+    ...(lone.length > 0 && { taperNotRead: lone.map(({ at }) => at as Angle) }),
     ...(repeats && { repeats }),
   };
 }
 
-/** What is still to be read to tell a shape: out-of-round needs two angles at a station, and taper two stations on a line. */
+/** What is still to be read to tell a shape: out-of-round needs two angles at a station, and taper two stations on two lines. */
 export type StillToRead =
   | {
       /** Another angle at a station. */
@@ -109,7 +116,7 @@ function guardCoverage(stations: readonly Group[], lines: readonly Group[]): voi
     );
   }
   const { angle } = lacks;
-  const near = lines.find(({ at }) => at !== angle && apart(at, angle) <= MARK_OFF);
+  const near = nearestOf(lines, angle);
   const off = near
     ? ` It is ${degrees(apart(near.at, angle))} from the line at ${degrees(near.at)}: if they are one line and the mark was off, write one angle for both.`
     : '';
@@ -122,9 +129,18 @@ function guardCoverage(stations: readonly Group[], lines: readonly Group[]): voi
 function uncovered(stations: readonly Group[], lines: readonly Group[]): StillToRead | undefined {
   const station = stations.find(({ group }) => group.length < 2);
   if (station) return { kind: 'second angle', station: station.at as Length };
-  const line = lines.find(({ group }) => group.length < 2);
+  // A third angle may stand alone, if it is not another's with the mark a little off.
+  const isEnough = lines.filter(isWhole).length >= 2;
+  const line = lines.find((each) => !isWhole(each) && !(isEnough && !nearestOf(lines, each.at)));
   return line && { kind: 'second station', angle: line.at as Angle };
 }
+
+/** Whether a line was read at two stations. */
+const isWhole = ({ group }: Group): boolean => group.length >= 2;
+
+/** Another line so near to an angle that the mark may have been off. */
+const nearestOf = (lines: readonly Group[], angle: number): Group | undefined =>
+  lines.find(({ at }) => at !== angle && apart(at, angle) <= MARK_OFF);
 
 /** A mark that is off is off by no more than this. */
 const MARK_OFF = /* @__PURE__ */ degree(15);

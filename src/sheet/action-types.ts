@@ -109,6 +109,12 @@ export type Action =
       readonly journals: readonly ('rods' | 'mains')[];
     }
   | {
+      /** The housing bore was not measured, so no shells are chosen and no clearance is judged. */
+      readonly kind: 'measure the housing';
+      /** Which bearings. */
+      readonly bearings: readonly string[];
+    }
+  | {
       /** Fuel leaks into oil of which nobody knows how much fuel is in it. */
       readonly kind: 'unknown oil';
       /** Size of the leak, least and most [m³/s]. */

@@ -43,8 +43,12 @@ export function bearingActions(
   const isOpen = (group: BearingGroupReport) => whenOf(group) === 'if ground';
   const [open, orders] = [groups.filter(isOpen), groups.filter((group) => !isOpen(group))];
   const grinding = orders.flatMap(grindActions);
+  const bare = groups.flatMap(({ bearings }) =>
+    bearings.filter(({ withoutHousing }) => withoutHousing).map(({ name }) => name),
+  );
   return [
     ...waiting,
+    ...(bare.length > 0 ? [{ kind: 'measure the housing' as const, bearings: bare }] : []),
     ...(open.length > 0 || grinding.length > 0 || buying.length > 0
       ? [{ kind: 'compare the housings' as const, journals: groups.map(({ kind }) => kind) }]
       : []),
@@ -136,8 +140,8 @@ function buyActions(group: BearingGroupReport): Action[] {
 /** Shells for journals that may all stay, each at its size. */
 function asItIsActions({ kind: journals, bearings }: BearingGroupReport): Action[] {
   const when = 'if none is ground';
-  const bare = bearings.flatMap(({ asItIs }) =>
-    asItIs && !asItIs.shells ? [asItIs.undersize] : [],
+  const bare = bearings.flatMap(({ asItIs, withoutHousing }) =>
+    asItIs && !asItIs.shells && !withoutHousing ? [asItIs.undersize] : [],
   );
   return [
     ...[...new Set(bare)].map((undersize): Action => {

@@ -1,6 +1,6 @@
 import { type GrindPlan, type GrindReason, grindPlan } from '../crankshaft/index.js';
 import { soundAlone } from '../crankshaft/internal.js';
-import type { Basis, Finding } from '../judging/index.js';
+import type { Basis, Finding, SizeOrSpan } from '../judging/index.js';
 import { holds } from '../judging/internal.js';
 import type { Shape } from '../measuring/index.js';
 import type { Length } from '../quantities/index.js';
@@ -26,8 +26,8 @@ interface Found {
 /** A bearing of the sheet and the shape of its journal. */
 export interface Measured {
   readonly bearing: BearingSheet;
-  /** At 20 °C, as far as it is known how warm it was. */
-  readonly housingBore: BearingSheet['housingBore'];
+  /** At 20 °C, as far as it is known how warm it was; if it was measured. */
+  readonly housingBore: SizeOrSpan<Length> | undefined;
   readonly shape: Shape;
   readonly accuracy: Accuracy;
 }

@@ -61,7 +61,7 @@ function bearingChecks(sheet: SoundSheet, kind: 'rods' | 'mains'): readonly Chec
     return [{ path: `crankshaft.${field}`, run: () => journalsOf({ crankshaft }, kind) }];
   }
   const ofKind = shells.filter((shell) => shell?.fits === kind);
-  const housings = bearings.flatMap((bearing) => (bearing ? [bearing.housingBore] : []));
+  const housings = bearings.flatMap((bearing) => bearing?.housingBore ?? []);
   const limits = `crankshaft.${field}.oilClearance`;
   const wallCheck = (path: string, shell: ShellPairs): Check => ({
     path: `${path}.wall`,
@@ -92,14 +92,16 @@ function journalChecks(
   const shape = journalShape(journal.readings);
   const measured = { min: shape.smallest, max: shape.largest };
   const fitted = shells.find((shell) => shell?.name === fittedShells);
+  const ofJournal: Check = {
+    path: (parameter) => placeIn(`${path}.journal`, parameter, journal),
+    run: () => guardJournal({ name, ...shape, readings: journal.readings }, journals),
+  };
+  if (housingBore === undefined) return [ofJournal];
   if (areSwapped(spanOf(housingBore), measured, journals)) {
     return [{ path, run: () => refuseSwapped(spanOf(housingBore), measured) }];
   }
   const alone: readonly Check[] = [
-    {
-      path: (parameter) => placeIn(`${path}.journal`, parameter, journal),
-      run: () => guardJournal({ name, ...shape, readings: journal.readings }, journals),
-    },
+    ofJournal,
     { path: `${path}.housingBore`, run: () => guardHousing(spanOf(housingBore), measured) },
   ];
   // A size that is wrong by itself is reported only once.

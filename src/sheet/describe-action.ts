@@ -80,6 +80,8 @@ export function sayAction(action: Action, wording: Wording): string {
       return `${action.bearing}: the crankshaft reads as bent: read the dial again; if it stands, have it crack-tested, straightened and crack-tested again, then read its runout and its journals again; until then there is no size to grind to and no shell to buy; ${sayFinding(action.finding, wording)}`;
     case 'compare the housings':
       return `compare the housing bores of the ${action.journals.join(' and ')} with the manual before you buy shells or grind: no shell makes up for a bad housing`;
+    case 'measure the housing':
+      return `measure the housing bore of ${action.bearings.join(' and ')}, cap torqued and no shells in it: without it no clearance is judged and no shells are chosen`;
     case 'unknown oil':
       return `DO NOT RUN on the oil that is in it: ${describeSpan(action.flow, 'flow', units)} of fuel leaks into it, and how much is in it is not known; drain it, or have it measured`;
     case 'lost thrust face':

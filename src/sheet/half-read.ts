@@ -1,32 +1,54 @@
 import type { DiameterReading } from '../measuring/index.js';
+import { sayStillToRead, stillToRead } from '../measuring/internal.js';
+import type { UnitSystem } from '../quantities/index.js';
 import { type Given, isObject } from '../reading/index.js';
 import { bearingSoFar, boreSoFar } from './schema.js';
 
 /**
- * What is still to be read of a raw rod, main or cylinder that was read at one station or at one angle only, in words.
- * Undefined of one that has more, or nothing, or a mistake, which is told instead.
+ * What is still to be read of a raw rod, main or cylinder whose journal or bore was not read, or at too few places to
+ * tell its shape, in words. Undefined of one that has more, or a mistake, which is told instead.
  */
-export function notYetRead(list: 'rods' | 'mains' | 'cylinders', place: Given): string | undefined {
-  const read =
+export function notYetRead(
+  list: 'rods' | 'mains' | 'cylinders',
+  place: Given,
+  units: UnitSystem,
+): string | undefined {
+  const readings =
     list === 'cylinders'
-      ? boreSoFar.safeParse(withRead(place, 'bore')).data?.bore
-      : bearingSoFar.safeParse(withRead(place, 'journal')).data?.journal;
-  const readings = read?.readings ?? [];
+      ? readIn(boreSoFar.safeParse(withRead(place, 'bore')), ({ bore }) => bore)
+      : readIn(bearingSoFar.safeParse(withRead(place, 'journal')), ({ journal }) => journal);
+  if (readings === undefined) return undefined;
+  if (readings.length === 0) return list === 'cylinders' ? 'its bore' : 'its journal';
   const isOne = (field: keyof DiameterReading) =>
     new Set(readings.map((each) => each[field])).size === 1;
   const lacks = [
     ...(isOne('station') ? ['a second station'] : []),
     ...(isOne('angle') ? ['a second angle'] : []),
   ];
-  return lacks.length === 0 ? undefined : lacks.join(' and ');
+  if (lacks.length > 0) return lacks.join(' and ');
+  const still = stillToRead(readings);
+  return still && sayStillToRead(still, units);
 }
 
-/** The place without the fields and the rows of its table that hold nothing yet. */
+/** The readings of a place that was read without a mistake, be they none. */
+function readIn<T>(
+  parsed: { readonly success: true; readonly data: T } | { readonly success: false },
+  partOf: (place: T) => { readonly readings?: readonly DiameterReading[] } | undefined,
+): readonly DiameterReading[] | undefined {
+  return parsed.success ? (partOf(parsed.data)?.readings ?? []) : undefined;
+}
+
+/** The place without what holds nothing yet: the rows of its table, and its journal or bore if that is all of it. */
 function withRead(place: Given, field: 'bore' | 'journal'): Given {
-  const filled = Object.fromEntries(Object.entries(place).filter(([, value]) => value !== null));
-  const { [field]: part } = filled;
-  if (!isObject(part) || !isObject(part['readings'])) return filled;
-  return { ...filled, [field]: { ...part, readings: withoutEmptyRows(part['readings']) } };
+  const { [field]: part, ...rest } = place;
+  if (!isObject(part) || !isObject(part['readings'])) return place;
+  const readings = withoutEmptyRows(part['readings']);
+  const { diameters } = readings;
+  if (!Array.isArray(diameters) || diameters.length > 0) {
+    return { ...rest, [field]: { ...part, readings } };
+  }
+  const { readings: _, ...others } = part;
+  return Object.keys(others).length === 0 ? rest : { ...rest, [field]: others };
 }
 
 function withoutEmptyRows(table: Given): Given {

@@ -54,7 +54,7 @@ export interface BearingGroupReport {
   readonly byRule?: true;
   /** Every bearing, in the order of the sheet. */
   readonly bearings: readonly BearingReport[];
-  /** Pairs of shells of the plan's undersize to buy [-]. */
+  /** Pairs of shells of the plan's undersize to buy, but for bearings whose housing was not measured [-]. */
   readonly pairsToBuy: number;
 }
 
@@ -72,6 +72,8 @@ export interface BearingReport {
   readonly oddSize?: Length;
   /** Its out-of-round and taper against their limits. */
   readonly findings: readonly Finding<'length'>[];
+  /** Whether its housing bore was not measured: no clearance is judged then, and no shells are chosen. */
+  readonly withoutHousing?: true;
   /** The shells found in it, the clearance they leave and what explains it. */
   readonly fitted?: FittedShells;
   /** Its runout against its limit, if it was read. */
@@ -108,7 +110,7 @@ export function inspectBearings(
   const named = <T>(i: number, run: () => T) => namedFrom(() => bearingNames(sheet, kind, i), run);
   const measured = bearings.map((bearing, i) => ({
     bearing,
-    housingBore: at20C(bearing.housingBore, 'housings', accuracy),
+    housingBore: bearing.housingBore && at20C(bearing.housingBore, 'housings', accuracy),
     shape: named(i, () => journalSeen(bearing.journal.readings, accuracy)),
     accuracy,
   }));
@@ -166,7 +168,10 @@ export function inspectBearings(
       );
       return { ...report, ...(wallToSuit && { wallToSuit }), ...(mayFit && { mayFit }) };
     }),
-    pairsToBuy: plan.outcome === 'none' ? 0 : handedOut.filter((shells) => !shells).length,
+    pairsToBuy:
+      plan.outcome === 'none'
+        ? 0
+        : reports.filter(({ withoutHousing }, i) => !withoutHousing && !handedOut[i]).length,
   };
 }
 
@@ -199,7 +204,8 @@ function reportOn(
   });
   const undersize = measuredUndersize(shape, journals.standard, steps);
   const shells = shelf.find((shell) => shell.name === bearing.fittedShells);
-  const fitted = shells && fittedAs(shells, housingBore, shape, steps, limits, undersize);
+  const fitted =
+    shells && housingBore && fittedAs(shells, housingBore, shape, steps, limits, undersize);
   const runout =
     bearing.journal.runout === undefined
       ? undefined
@@ -221,6 +227,7 @@ function reportOn(
     ...(runout && { runout }),
     ...(runout && !holds(runout) && { bent: runout }),
     ...(soundAt !== undefined && { soundAt }),
+    ...(housingBore === undefined && { withoutHousing: true as const }),
     ...(fitted && { fitted }),
     matches:
       plan.outcome === 'none' || shelf.length === 0

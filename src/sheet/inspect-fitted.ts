@@ -3,12 +3,11 @@ import {
   explainClearance,
   oilClearanceSpan,
 } from '../bearings/index.js';
-import type { Finding, Span } from '../judging/index.js';
+import type { Finding, SizeOrSpan, Span } from '../judging/index.js';
 import { holds, NANOMETRE, spanOf } from '../judging/internal.js';
 import type { Shape } from '../measuring/index.js';
 import type { Length } from '../quantities/index.js';
 import { type own, type ShellPairs, sameStep } from '../reading/index.js';
-import type { BearingSheet } from './sheet.js';
 
 /** The shells found in a bearing, the clearance they leave and what explains it. */
 export interface FittedShells {
@@ -29,7 +28,7 @@ export interface FittedShells {
 /** What the shells found in a bearing leave, and what explains it. */
 export function fittedAs(
   shell: ShellPairs,
-  housingBore: BearingSheet['housingBore'],
+  housingBore: SizeOrSpan<Length>,
   shape: Shape,
   steps: readonly Length[],
   limits: ReturnType<typeof own<'length'>>,
@@ -60,7 +59,7 @@ export function fittedAs(
  * loose end would come down, or the tight end up, to where nothing is wrong.
  */
 function blamedOn(
-  housingBore: BearingSheet['housingBore'],
+  housingBore: SizeOrSpan<Length>,
   clearance: Span<Length>,
   { verdict, limits, grade }: Finding<'length'>,
 ): Length | undefined {

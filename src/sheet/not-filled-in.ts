@@ -1,3 +1,4 @@
+import type { UnitSystem } from '../quantities/index.js';
 import { type Given, isObject, rawItems } from '../reading/index.js';
 import { notYetRead } from './half-read.js';
 import type { LeftOut, NotFilledIn } from './sheet.js';
@@ -23,9 +24,10 @@ export interface FilledIn {
  * those that were read at one station or one angle only, as they have no shape. Neither stops the others.
  */
 export function onlyFilledIn(file: Given): FilledIn {
+  const units = file['units'] === 'metric' ? 'metric' : 'inch';
   const lists = LISTS.filter((list) => Array.isArray(file[list])).map((list) => {
-    const items: readonly unknown[] = file[list] as readonly unknown[];
-    const missing = rawItems(items).map((place) => missingOf(list, place));
+    const items = (file[list] as readonly unknown[]).map(withoutNulls);
+    const missing = rawItems(items).map((place) => missingOf(list, place, units));
     const kept = [...items.keys()].filter((i) => missing[i] === undefined);
     return { list, items, kept, missing };
   });
@@ -37,12 +39,10 @@ export function onlyFilledIn(file: Given): FilledIn {
   );
   const given = Object.fromEntries(
     Object.entries(file).flatMap(([key, value]) => {
-      const shortened = lists.find(
-        ({ list, items, kept }) => list === key && kept.length < items.length,
-      );
-      if (shortened === undefined) return [[key, value]];
-      const { items, kept } = shortened;
-      return kept.length === 0 ? [] : [[key, kept.map((i) => items[i])]];
+      const places = lists.find(({ list }) => list === key);
+      if (places === undefined) return [[key, value]];
+      const { items, kept } = places;
+      return kept.length === 0 && items.length > 0 ? [] : [[key, kept.map((i) => items[i])]];
     }),
   );
   const pathInFile = (path: string) =>
@@ -54,13 +54,31 @@ export function onlyFilledIn(file: Given): FilledIn {
 }
 
 /** What to read of a place that is left out: all of it, or what it still lacks. */
-function missingOf(list: (typeof LISTS)[number], place: Given): LeftOut | undefined {
+function missingOf(
+  list: (typeof LISTS)[number],
+  place: Given,
+  units: UnitSystem,
+): LeftOut | undefined {
   const { name } = place;
   if (typeof name !== 'string') return undefined;
   if (isNotFilledIn(place)) return { name };
-  const lacks = notYetRead(list, place);
+  const lacks = notYetRead(list, place, units);
   return lacks === undefined ? undefined : { name, lacks };
 }
+
+/** A place, and its journal or bore, without the fields that hold null: `newSheet` writes them so, to be filled in. */
+function withoutNulls(place: unknown): unknown {
+  if (!isObject(place)) return place;
+  const filled = Object.entries(place).filter(([, value]) => value !== null);
+  return Object.fromEntries(
+    filled.map(([key, value]) => {
+      if (!READ.includes(key) || !isObject(value)) return [key, value];
+      return [key, Object.fromEntries(Object.entries(value).filter(([, each]) => each !== null))];
+    }),
+  );
+}
+
+const READ: readonly string[] = ['journal', 'bore'];
 
 function isNotFilledIn(place: Given): boolean {
   const fields = Object.entries(place).filter(([key]) => key !== 'name');

@@ -1,4 +1,6 @@
+import type { Shape } from '../measuring/index.js';
 import { type PageLine, wrap } from '../pages/index.js';
+import { degree, format } from '../quantities/index.js';
 import { boredIn } from './bored.js';
 import type { Inspection } from './inspect.js';
 import type { ValveReport } from './inspect-valve.js';
@@ -18,6 +20,7 @@ export function notMeasured(inspection: Inspection): readonly PageLine[] {
     )
       ? [`${name}: its wall`]
       : []),
+    ...taperOf(name, shape),
     ...(shape.wear === undefined ? [`${name}: its unworn size, and so its wear`] : []),
     ...(piston ? [] : [`${name}: its piston`]),
     ...(rings.length > 0 ? [] : [`${name}: its rings`]),
@@ -28,6 +31,10 @@ export function notMeasured(inspection: Inspection): readonly PageLine[] {
       .map(({ name, lacks }: LeftOut) => (lacks === undefined ? name : `${name}: ${lacks}`)),
     mains ? [] : ['mains'],
     rods ? [] : ['rods'],
+    crankshaft.flatMap(({ name, withoutHousing, shape }) => [
+      ...(withoutHousing ? [`${name}: its housing bore, and so its clearance`] : []),
+      ...taperOf(name, shape),
+    ]),
     crankshaft.length > 0 && crankshaft.every(({ runout }) => runout === undefined)
       ? ['runout of the crankshaft']
       : [],
@@ -45,6 +52,9 @@ export function notMeasured(inspection: Inspection): readonly PageLine[] {
   ].flat();
   return wrap(`Not measured, so not judged: ${missing.join('; ')}.`, 2);
 }
+
+const taperOf = (name: string, { taperNotRead = [] }: Shape): readonly string[] =>
+  taperNotRead.map((angle) => `${name}: its taper at ${format(angle, degree)}`);
 
 const ofValve = ({ name, notJudged, withoutLimit }: ValveReport): readonly string[] => {
   const notRead = notJudged.filter((what) => !withoutLimit.includes(what));

@@ -62,14 +62,14 @@ import { valveLimits, valves } from './valve-schema.js';
 const bearing = fields({
   name,
   journal: fields(journalFields).superRefine(asJournal),
-  housingBore,
+  housingBore: housingBore.exactOptional(),
   fittedShells: name.exactOptional(),
 });
 
 /** A rod or main that may not have been read enough to judge it. */
 export const bearingSoFar = fields({
   name,
-  journal: fields(journalFieldsSoFar).superRefine(asReadSoFar),
+  journal: fields(journalFieldsSoFar).superRefine(asReadSoFar).exactOptional(),
   housingBore: housingBore.exactOptional(),
   fittedShells: name.exactOptional(),
 });
@@ -130,7 +130,9 @@ const cylinder = fields({
 /** A cylinder that may not have been read enough to judge it. */
 export const boreSoFar = fields({
   name,
-  bore: fields({ ...boreFieldsSoFar, wall }).superRefine(asReadSoFar),
+  bore: fields({ ...boreFieldsSoFar, wall })
+    .superRefine(asReadSoFar)
+    .exactOptional(),
   ...aroundBore,
 });
 

@@ -107,8 +107,8 @@ export interface BearingSheet {
     /** Full indicator reading against the axis it will be ground about [m]. */
     readonly runout?: Length;
   };
-  /** Housing bore with its cap torqued and no shells [m]. */
-  readonly housingBore: SizeOrSpan<Length>;
+  /** Housing bore with its cap torqued and no shells; without it no clearance is judged and no shells are chosen [m]. */
+  readonly housingBore?: SizeOrSpan<Length>;
   /** Name of the shells found in it. */
   readonly fittedShells?: string;
 }

@@ -10,7 +10,6 @@ import type { Length } from '../quantities/index.js';
 import { certaintyOf, type JournalKind, own, type ShellPairs, sameStep } from '../reading/index.js';
 import type { Measured } from './bearing-plan.js';
 import type { FittedShells } from './inspect-fitted.js';
-import type { BearingSheet } from './sheet.js';
 
 /** A journal that may stay at its own size. */
 export interface AsItIs {
@@ -78,7 +77,7 @@ export function asAllMayStay(
   });
 }
 
-/** Every kind of shell on the shelf, tried on a journal as it is. */
+/** Every kind of shell on the shelf, tried on a journal as it is; none where its housing was not measured. */
 export const matchesNow = (
   measured: Measured,
   journals: JournalKind,
@@ -92,13 +91,14 @@ export const clearanceLimits = ({ shape, accuracy }: Measured, journals: Journal
   ...certaintyOf('oil clearance', accuracy, shape.largest),
 });
 
-/** Ranks every kind of shell on the shelf for one bearing. Shells that cannot fit come last; they are not an error. */
+/** Ranks every kind of shell on the shelf for one bearing. Shells that cannot fit come last; they are not an error. Without its housing bore none is told to fit. */
 export function ranked(
   journal: Span<Length>,
-  housingBore: BearingSheet['housingBore'],
+  housingBore: Measured['housingBore'],
   shells: readonly ShellPairs[],
   limits: ReturnType<typeof own<'length'>>,
 ): readonly ShellMatch[] {
+  if (housingBore === undefined) return [];
   const allowed = oilClearanceLimits('search', limits, journal.max);
   const plain = shells.map(({ name, undersize, wall }) => ({ name, undersize, wall }));
   return rankShells({ journal, housingBore, shells: plain }, allowed);
@@ -110,7 +110,7 @@ export function wallFor(
   journals: JournalKind,
   plan: GrindPlan,
 ): Span<Length> | undefined {
-  if (plan.outcome === 'none') return undefined;
+  if (plan.outcome === 'none' || housingBore === undefined) return undefined;
   const journal = finishedJournal(plan, name, shape);
   const { limits } = oilClearanceLimits('search', own(journals.oilClearance), journal.max);
   const certainty = certaintyOf('oil clearance', accuracy, journal.max);

@@ -54,6 +54,19 @@ describe('journalShape', () => {
     expect(journalShape(grid(stations, [0, 90], diameters)).form).toBe(form);
   });
 
+  it('takes an angle that was read at one station, names it, and tells taper and form by the others', () => {
+    const sixty = { ...(worn[0] as DiameterReading), angle: degree(45), diameter: inch(2.1236) };
+    const { taperNotRead, ...shape } = journalShape([...worn, sixty]);
+    expect(taperNotRead).toEqual([degree(45)]);
+    expect(shape.lines).toEqual(journalShape(worn).lines);
+    expect(shape.stations.map(({ mean }) => mean)).toEqual(
+      journalShape(worn).stations.map(({ mean }) => mean),
+    );
+    // It counts in the size and in the out-of-round of its station: 2.1246 - 2.1236 in.
+    expect(format(shape.smallest, inch)).toBe('2.1236 in');
+    expect(format(shape.outOfRound, inch)).toBe('0.0010 in');
+  });
+
   it('calls two stations straight or tapered, never more', () => {
     const two = (end: number) =>
       grid(
@@ -198,18 +211,22 @@ describe('journalShape refuses', () => {
     [80, 'It is 10 deg from the line at 90 deg: if they are one line and the mark was off, write'],
     [175, 'It is 5 deg from the line at 0 deg: '],
     [15, 'It is 15 deg from the line at 0 deg: '],
-    [74, undefined],
-  ])('an angle with one station, %d deg, and says whether the mark may be off', (angle, off) => {
-    const { message } = refusal(() => journalShape([...worn, { ...first, angle: degree(angle) }]));
-    expect(message).toContain(`a second station at angle ${angle} deg is missing`);
-    if (off === undefined) expect(message).toMatch(/best near the two ends\.$/);
-    else expect(message).toContain(off);
-  });
+  ])(
+    'an angle with one station, %d deg, that may be another with the mark off, and says so',
+    (angle, off) => {
+      const { message } = refusal(() =>
+        journalShape([...worn, { ...first, angle: degree(angle) }]),
+      );
+      expect(message).toContain(`a second station at angle ${angle} deg is missing`);
+      expect(message).toContain(off);
+    },
+  );
 
-  it('an angle with one station, and says which', () => {
-    const extra = { ...first, angle: degree(45) };
-    const error = refusal(() => journalShape([...worn, extra]));
-    expect(error.message).toContain('a second station at angle 45 deg is missing');
+  it('an angle with one station where there are not two others, and says which', () => {
+    const moved = { ...first, angle: degree(45) };
+    const error = refusal(() => journalShape([...worn.slice(1), moved]));
+    expect(error.message).toContain('a second station at angle 0 deg is missing');
+    expect(error.message).toMatch(/best near the two ends\.$/);
   });
 
   it('a slipped digit among the readings', () => {

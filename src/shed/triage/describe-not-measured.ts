@@ -1,7 +1,6 @@
 import type { Wording } from '../../judging/index.js';
-import { describeSpan, say } from '../../judging/internal.js';
-import type { StillToRead } from '../../measuring/index.js';
-import { degree, format, type UnitSystem } from '../../quantities/index.js';
+import { describeSpan } from '../../judging/internal.js';
+import { sayStillToRead } from '../../measuring/internal.js';
 import { INSTRUMENT_WORDS, type InstrumentName } from '../../reading/index.js';
 import type { MeasuredWhat, NotMeasured } from './not-measured-types.js';
 
@@ -38,10 +37,4 @@ export function describeNotMeasured(
         `${place}: reads ${describeSpan(read, 'length', units)} so far; still to read: ${sayStillToRead(lacks, units)}`,
     ),
   ];
-}
-
-function sayStillToRead(lacks: StillToRead, units: UnitSystem): string {
-  return lacks.kind === 'second angle'
-    ? `a second angle at station ${say(lacks.station, 'length', units)}`
-    : `a second station at angle ${format(lacks.angle, degree)}`;
 }
