@@ -34,7 +34,7 @@ export { oddInBore } from './odd-in-bore.js';
 export { type KnownShape, kindestShape, type ReadSoFar, readSoFar } from './read-so-far.js';
 export { groupBy, guardReadings, isOneDiameter } from './readings.js';
 export { repeatsIn } from './repeats.js';
-export { formOf, stillToRead } from './shape.js';
+export { formOf } from './shape.js';
 export { journalShapeLimits, judgeShape, MOST_IN_DOUBT } from './shape-rule.js';
 export { sizeSteps, withStandard } from './size-steps.js';
 export { doubtAbout, guardSizeAndShape, outsideOf, usableAsItIs } from './standing.js';

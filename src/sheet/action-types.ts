@@ -9,7 +9,7 @@ import type { Happening } from '../reading/index.js';
 import type { AssemblyAction } from './assembly-actions.js';
 import type { RingReport } from './inspect-cylinder.js';
 import type { FilmReport } from './inspect-film.js';
-import type { WhenShells, WrongShells } from './shell-action-types.js';
+import type { BareHousing, BuyShells, WhenShells, WrongShells } from './shell-action-types.js';
 import type { Unsettled } from './unsettled.js';
 import type { ValveAction } from './valve-actions.js';
 import type { Wait } from './waiting.js';
@@ -17,6 +17,8 @@ import type { Wait } from './waiting.js';
 /** One thing to do, by its `kind`, with the finding behind it. */
 export type Action =
   | WrongShells
+  | BareHousing
+  | BuyShells
   | ValveAction
   | AssemblyAction
   | (Unsettled & {
@@ -109,12 +111,6 @@ export type Action =
       readonly journals: readonly ('rods' | 'mains')[];
     }
   | {
-      /** The housing bore was not measured, so no shells are chosen and no clearance is judged. */
-      readonly kind: 'measure the housing';
-      /** Which bearings. */
-      readonly bearings: readonly string[];
-    }
-  | {
       /** Fuel leaks into oil of which nobody knows how much fuel is in it. */
       readonly kind: 'unknown oil';
       /** Size of the leak, least and most [m³/s]. */
@@ -129,6 +125,8 @@ export type Action =
       readonly plan: ServedGrindPlan;
       /** Whether only rules of thumb ask for it. */
       readonly byRule?: true;
+      /** Journals found ground to that size in shells of another: they are read again first. */
+      readonly hangsOn?: readonly string[];
       /** Journals that need no grinding by themselves. */
       readonly sound: readonly {
         /** Which one. */
@@ -158,27 +156,6 @@ export type Action =
       readonly when: WhenShells;
       /** Whether they are those that were found in it. */
       readonly wereFound: boolean;
-    }
-  | {
-      /** The shelf has too few shells that fit. */
-      readonly kind: 'buy shells';
-      /** Which journals they are for. */
-      readonly journals: 'rods' | 'mains';
-      /** The undersize to buy [m]. */
-      readonly undersize: Length;
-      /** How many pairs [-]. */
-      readonly pairs: number;
-      /** Whether it depends on the grinding. */
-      readonly when: WhenShells;
-      /** Whether the journals are to be ground to that undersize. */
-      readonly isGround: boolean;
-      /** What shells must have that are made for each bearing, if any wall does. */
-      readonly walls: readonly {
-        /** Which bearing. */
-        readonly bearing: string;
-        /** What the wall of every half must lie between [m]. */
-        readonly wall: Span<Length>;
-      }[];
     }
   | {
       /** The crankshaft floats too much or too little. */

@@ -1,6 +1,7 @@
 import type { ShellMatch } from '../bearings/index.js';
 import { holds } from '../judging/internal.js';
 import type { Length } from '../quantities/index.js';
+import { sameStep } from '../reading/index.js';
 import type { Action } from './action-types.js';
 import type { BearingGroupReport, BearingReport } from './inspect-bearings.js';
 import { isInterference, mismatchOf } from './inspect-fitted.js';
@@ -134,7 +135,18 @@ function buyActions(group: BearingGroupReport): Action[] {
   );
   const { undersize, outcome } = plan;
   const [when, isGround] = [whenOf(group), outcome === 'grind'];
-  return [{ kind: 'buy shells', journals, undersize, pairs, when, isGround, walls }];
+  const shells = { journals, undersize, pairs, when, isGround, walls, ...hangsOn(group) };
+  return [{ kind: 'buy shells', ...shells }];
+}
+
+/** The journals that were found ground to the step, in shells of another: the step hangs on what is to be read again there. */
+function hangsOn({ plan, bearings }: BearingGroupReport) {
+  if (plan.outcome !== 'grind') return undefined;
+  const ground = bearings.filter(
+    ({ fitted, undersize = NaN as Length }) =>
+      fitted && sameStep(undersize, plan.undersize) && mismatchOf(fitted.explanation) > 0,
+  );
+  return ground.length > 0 && { hangsOn: ground.map(({ name }) => name) };
 }
 
 /** Shells for journals that may all stay, each at its size. */
@@ -152,12 +164,13 @@ function asItIsActions({ kind: journals, bearings }: BearingGroupReport): Action
   ];
 }
 
-function grindActions({ kind: journals, plan, bearings, byRule }: BearingGroupReport): Action[] {
+function grindActions(group: BearingGroupReport): Action[] {
+  const { kind: journals, plan, bearings, byRule } = group;
   if (plan.outcome !== 'grind') return [];
   const sound = bearings.flatMap(({ name, soundAt }) =>
     soundAt === undefined ? [] : [{ name, undersize: soundAt }],
   );
-  return [{ kind: 'grind', journals, plan, sound, ...(byRule && { byRule }) }];
+  return [{ kind: 'grind', journals, plan, sound, ...(byRule && { byRule }), ...hangsOn(group) }];
 }
 
 type FitShells = Extract<Action, { readonly kind: 'fit shells' }>;

@@ -9,22 +9,28 @@ import { describeStepsLeft, isReadTooCoarsely } from '../measuring/internal.js';
 import { thou } from '../quantities/index.js';
 import { journalWords, sayByRule } from '../reading/index.js';
 import type { Action } from './action-types.js';
-import type { WhenShells } from './shell-action-types.js';
+import type { BuyShells, WhenShells } from './shell-action-types.js';
 import { tellSound, tellSoundBores } from './tell-sound.js';
 
 /** What to grind to, and what stands behind it. */
 export function describeGrind(
-  { plan, journals, sound, byRule }: Extract<Action, { readonly kind: 'grind' }>,
+  { plan, journals, sound, byRule, hangsOn }: Extract<Action, { readonly kind: 'grind' }>,
   wording: Wording,
 ): string {
   const step = nameUndersize(plan.undersize, wording);
   const size = describeSpan(plan.target, 'length', wording.units);
   const left = describeStepsLeft(plan.stepsLeft, 'undersize');
   const order = `grind ${whichOf(plan, journals)} to ${step}: ${size}; ${left}`;
-  const told = tellSound(plan, sound, order, wording);
+  const told = `${readFirst(hangsOn)}${tellSound(plan, sound, order, wording)}`;
   if (byRule) return `${told}; ${sayByRule('grind')}`;
   return inDoubt(told, plan.inDoubt?.journals, plan.nearly?.journals);
 }
+
+/** That a step hangs on a journal that is to be read again, before what is done by it. */
+const readFirst = (hangsOn: readonly string[] = []): string =>
+  hangsOn.length === 0
+    ? ''
+    : `not before ${hangsOn.join(' and ')} ${hangsOn.length === 1 ? 'has' : 'have'} been read again, as the step hangs on ${hangsOn.length === 1 ? 'it' : 'them'}: `;
 
 /** An order that is not to be given before it is known whether parts may stay as they are; as it is where none is in doubt. */
 function inDoubt(
@@ -84,14 +90,7 @@ const CLOSE_WALL = /* @__PURE__ */ thou(0.3);
 
 /** Shells to buy, or the wall to have them made with. */
 export function describeBuying(
-  {
-    pairs: count,
-    journals,
-    undersize,
-    when,
-    isGround,
-    walls,
-  }: Extract<Action, { readonly kind: 'buy shells' }>,
+  { pairs: count, journals, undersize, when, isGround, walls, hangsOn }: BuyShells,
   wording: Wording,
 ): string {
   const pairs = count === 1 ? '1 pair' : `${count} pairs`;
@@ -104,7 +103,7 @@ export function describeBuying(
       ? ''
       : `; or have them made, each half with a wall of ${made.join(', ')}${isClose ? ', which is closer than most are made: ask the shop first' : ''}`;
   const first = isGround ? '; measure them before the journals are ground' : '';
-  return `${WHEN[when]}get ${pairs} of shells for the ${journalWords(journals)}, ${nameUndersize(undersize, wording)}: the sheet has no spare pair that fits${orMade}${first}`;
+  return `${readFirst(hangsOn)}${WHEN[when]}get ${pairs} of shells for the ${journalWords(journals)}, ${nameUndersize(undersize, wording)}: the sheet has no spare pair that fits${orMade}${first}`;
 }
 
 /** `the rod journals`, or those to be ground by name if others need no grinding. */

@@ -1,6 +1,7 @@
+import type { Span } from '../judging/index.js';
 import type { DiameterReading } from '../measuring/index.js';
-import { sayStillToRead, stillToRead } from '../measuring/internal.js';
-import type { UnitSystem } from '../quantities/index.js';
+import { readSoFar, sayStillToRead } from '../measuring/internal.js';
+import type { Length, UnitSystem } from '../quantities/index.js';
 import { type Given, isObject } from '../reading/index.js';
 import { bearingSoFar, boreSoFar } from './schema.js';
 
@@ -13,11 +14,12 @@ export function notYetRead(
   place: Given,
   units: UnitSystem,
 ): string | undefined {
-  const readings =
+  const read =
     list === 'cylinders'
       ? readIn(boreSoFar.safeParse(withRead(place, 'bore')), ({ bore }) => bore)
       : readIn(bearingSoFar.safeParse(withRead(place, 'journal')), ({ journal }) => journal);
-  if (readings === undefined) return undefined;
+  if (read === undefined) return undefined;
+  const { readings = [], ringTravel } = read;
   if (readings.length === 0) return list === 'cylinders' ? 'its bore' : 'its journal';
   const isOne = (field: keyof DiameterReading) =>
     new Set(readings.map((each) => each[field])).size === 1;
@@ -26,17 +28,20 @@ export function notYetRead(
     ...(isOne('angle') ? ['a second angle'] : []),
   ];
   if (lacks.length > 0) return lacks.join(' and ');
-  const still = stillToRead(readings);
-  return still && sayStillToRead(still, units);
+  const still = readSoFar(readings, ringTravel).lacks;
+  return typeof still === 'object' ? sayStillToRead(still, units) : undefined;
 }
 
-/** The readings of a place that was read without a mistake, be they none. */
-function readIn<T>(
-  parsed: { readonly success: true; readonly data: T } | { readonly success: false },
-  partOf: (place: T) => { readonly readings?: readonly DiameterReading[] } | undefined,
-): readonly DiameterReading[] | undefined {
-  return parsed.success ? (partOf(parsed.data)?.readings ?? []) : undefined;
+interface Read {
+  readonly readings?: readonly DiameterReading[];
+  readonly ringTravel?: Span<Length>;
 }
+
+/** What was read of a place without a mistake, be it nothing. */
+const readIn = <T>(
+  parsed: { readonly success: true; readonly data: T } | { readonly success: false },
+  partOf: (place: T) => Read | undefined,
+): Read | undefined => (parsed.success ? (partOf(parsed.data) ?? {}) : undefined);
 
 /** The place without what holds nothing yet: the rows of its table, and its journal or bore if that is all of it. */
 function withRead(place: Given, field: 'bore' | 'journal'): Given {

@@ -91,7 +91,7 @@ export type {
   NotFilledIn,
   Sheet,
 } from './sheet.js';
-export type { WhenShells, WrongShells } from './shell-action-types.js';
+export type { BareHousing, BuyShells, WhenShells, WrongShells } from './shell-action-types.js';
 export type { AsItIs } from './shells-for.js';
 export type { Unsettled } from './unsettled.js';
 export type { ValveAction } from './valve-actions.js';

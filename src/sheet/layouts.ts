@@ -16,6 +16,8 @@ export const filmReportLayout = { fields: { bearing: 'string', load: 'number', s
 export const whenShellsLayout = { oneOf: ['if ground', 'if none is ground', 'in any case'] } satisfies Layout;
 export const ringReportLayout = { fields: { name: 'string', travel: spanLayout, widestAt: 'number', filing: ringFilingLayout } } satisfies Layout;
 export const wrongShellsLayout = { fields: { kind: { oneOf: ['wrong shells'] }, bearing: 'string', shells: 'string', undersize: 'number', journalUndersize: 'number', explanation: undersizeMismatchLayout } } satisfies Layout;
+export const bareHousingLayout = { fields: { kind: { oneOf: ['measure the housing'] }, bearings: { list: 'string' } } } satisfies Layout;
+export const buyShellsLayout = { fields: { kind: { oneOf: ['buy shells'] }, journals: { oneOf: ['mains', 'rods'] }, undersize: 'number', pairs: 'number', when: whenShellsLayout, isGround: 'boolean', walls: { list: { fields: { bearing: 'string', wall: spanLayout } } }, 'hangsOn?': { list: 'string' } } } satisfies Layout;
 export const waitLayout = { fields: { kind: { oneOf: ['wait'] }, work: { oneOf: ['crankshaft', 'cylinders', 'mains', 'rods'] }, until: { list: 'string' }, again: 'boolean' } } satisfies Layout;
 export const actionLayout = { by: 'kind', variants: [
   { fields: { kind: { oneOf: ['read again'] }, part: 'string', odd: oddReadingLayout } },
@@ -29,12 +31,10 @@ export const actionLayout = { by: 'kind', variants: [
   { fields: { kind: { oneOf: ['check sizes', 'wrong clearance'] }, bearing: 'string', finding: findingLengthLayout } },
   { fields: { kind: { oneOf: ['bent crankshaft'] }, bearing: 'string', finding: findingLengthLayout } },
   { fields: { kind: { oneOf: ['compare the housings'] }, journals: { list: { oneOf: ['mains', 'rods'] } } } },
-  { fields: { kind: { oneOf: ['measure the housing'] }, bearings: { list: 'string' } } },
   { fields: { kind: { oneOf: ['unknown oil'] }, flow: spanLayout } },
-  { fields: { kind: { oneOf: ['grind'] }, journals: { oneOf: ['mains', 'rods'] }, plan: servedGrindPlanLayout, 'byRule?': { oneOf: [true] }, sound: { list: { fields: { name: 'string', undersize: 'number' } } } } },
+  { fields: { kind: { oneOf: ['grind'] }, journals: { oneOf: ['mains', 'rods'] }, plan: servedGrindPlanLayout, 'byRule?': { oneOf: [true] }, 'hangsOn?': { list: 'string' }, sound: { list: { fields: { name: 'string', undersize: 'number' } } } } },
   { fields: { kind: { oneOf: ['no step serves'] }, journals: { oneOf: ['mains', 'rods'] }, defeatedBy: { list: 'string' }, 'nearly?': nearlyServesLayout } },
   { fields: { kind: { oneOf: ['fit shells'] }, bearing: 'string', match: shellMatchLayout, when: whenShellsLayout, wereFound: 'boolean' } },
-  { fields: { kind: { oneOf: ['buy shells'] }, journals: { oneOf: ['mains', 'rods'] }, undersize: 'number', pairs: 'number', when: whenShellsLayout, isGround: 'boolean', walls: { list: { fields: { bearing: 'string', wall: spanLayout } } } } },
   { fields: { kind: { oneOf: ['set the end play'] }, finding: findingLengthLayout } },
   { fields: { kind: { oneOf: ['lost thrust face'] }, finding: findingLengthLayout, missing: 'number' } },
   { fields: { kind: { oneOf: ['bore'] }, plan: servedBorePlanLayout, 'byRule?': { oneOf: [true] }, sound: { list: { fields: { name: 'string', oversize: 'number' } } } } },
@@ -51,6 +51,8 @@ export const actionLayout = { by: 'kind', variants: [
   { fields: { kind: { oneOf: ['starting spark'] }, timing: timingSettingLayout } },
   { fields: { kind: { oneOf: ['leaking cylinder'] }, cylinder: 'string', leak: leakDownLayout } },
   wrongShellsLayout,
+  bareHousingLayout,
+  buyShellsLayout,
   { fields: { kind: { oneOf: ['valve'] }, valve: 'string', finding: findingLengthLayout } },
   { fields: { kind: { oneOf: ['weak spring'] }, valve: 'string', finding: findingForceLayout } },
   { fields: { kind: { oneOf: ['valve stem'] }, valve: 'string', work: stemWorkLayout, seatFirst: 'boolean' } },

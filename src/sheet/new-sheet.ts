@@ -43,7 +43,7 @@ const FIELDS = [
 
 const NOTES = [
   'Fill in what you measured, and leave the rest out: the report says what was not measured.',
-  'A rod or main goes in with two stations of its journal and its housingBore. One with a single station counts as not measured; a shed file takes it half read.',
+  'A rod or main is judged once its journal was read at two stations; its clearance and its shells only with its housingBore. One with a single station counts as not measured; a shed file takes it half read.',
   'Print the schema beside this file, and an editor helps you to type: crankwright schema sheet > sheet.schema.json',
   'x-rods, x-mains and x-cylinders wait for readings. Nothing reads them: take the x- from its name once you have filled in some of it. What is left as it stands here counts as not measured.',
   'A table has a list of diameters for each station, one for each angle, in bare numbers. A station is how far along the journal, or down from the deck, they were read.',

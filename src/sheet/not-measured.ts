@@ -1,6 +1,7 @@
+import { showIn } from '../judging/internal.js';
 import type { Shape } from '../measuring/index.js';
 import { type PageLine, wrap } from '../pages/index.js';
-import { degree, format } from '../quantities/index.js';
+import { degree } from '../quantities/index.js';
 import { boredIn } from './bored.js';
 import type { Inspection } from './inspect.js';
 import type { ValveReport } from './inspect-valve.js';
@@ -54,7 +55,7 @@ export function notMeasured(inspection: Inspection): readonly PageLine[] {
 }
 
 const taperOf = (name: string, { taperNotRead = [] }: Shape): readonly string[] =>
-  taperNotRead.map((angle) => `${name}: its taper at ${format(angle, degree)}`);
+  taperNotRead.map((angle) => `${name}: its taper at ${showIn(angle, degree)}`);
 
 const ofValve = ({ name, notJudged, withoutLimit }: ValveReport): readonly string[] => {
   const notRead = notJudged.filter((what) => !withoutLimit.includes(what));

@@ -18,8 +18,8 @@ import type { Sheet } from './sheet.js';
 /**
  * Reads an inspection sheet: JSON text or the parsed value, with every quantity as text with its
  * unit. One error lists all mistakes, each with its path; a mistake in one section hides none in
- * another. A rod, main or cylinder of which nothing was filled in, or that was read at one station
- * or one angle only, counts as not measured. A repeated key is a mistake, because `JSON.parse` would silently drop the first.
+ * another. A rod, main or cylinder whose journal or bore was not read, or at too few places to tell its shape,
+ * counts as not measured; null in it is what was not filled in. A repeated key is a mistake, because `JSON.parse` would silently drop the first.
  *
  * @param input - JSON text of at most 20 million characters, or the parsed value
  * @returns the sheet with every quantity in SI

@@ -97,7 +97,7 @@ describe('a mistake that a schema can see', () => {
   it.each<[string, Json | undefined, string]>([
     ['rods[0].jounral', {}, '/rods/0 additionalProperties jounral'],
     ['rods[0].journal.readings', undefined, '/rods/0/journal required readings'],
-    ['rods[0].housingBore', undefined, '/rods/0 required housingBore'],
+    ['rods[0].name', undefined, '/rods/0 required name'],
     ['crankshaft.endPlay.limits', { source: 'me' }, '/crankshaft/endPlay/limits anyOf '],
     [
       'crankshaft.rodJournals.oilClearance.min',

@@ -26,6 +26,10 @@ const crankshaft = {
   rodJournals: { standard: { min: '1.6245 in', max: '1.6250 in' } },
 };
 
+const shells = [
+  { name: 'rod std', fits: 'rods', undersize: 'standard', wall: '0.0621 in', pairs: 2 },
+];
+
 /** The second rod read, the first as the template has it. */
 function secondRodRead(housingBore: string | null) {
   const { rods = [], ...sheet } = template();
@@ -60,21 +64,20 @@ describe('what a new sheet holds and nobody filled in', () => {
   });
 
   it('is where it was, to a mistake behind it', () => {
-    expect(refusal(() => readSheet(secondRodRead(null)))).toMatchObject({
-      problems: [{ path: 'rods[1].housingBore' }],
-    });
     expect(refusal(() => readSheet(secondRodRead('17.507 in')))).toMatchObject({
       problems: [{ path: expect.stringMatching(/^rods\[1\]\.housingBore/) }],
     });
   });
 
-  it('is not left out where something else than a reading was filled in', () => {
+  it('counts so where something else than a reading was filled in, and what was is still checked', () => {
     const { rods = [], ...sheet } = template();
-    const fitted = { ...rods[0], fittedShells: 'rod std' };
-    expect(refusal(() => readSheet({ ...sheet, crankshaft, rods: [fitted] }))).toMatchObject({
-      problems: expect.arrayContaining([
-        expect.objectContaining({ path: 'rods[0].journal.readings.diameters' }),
-      ]),
+    const rodNamed = (fittedShells: string) =>
+      readSheet({ ...sheet, crankshaft, shells, rods: [{ ...rods[0], fittedShells }] });
+    expect(rodNamed('rod std').notFilledIn?.rods).toEqual([
+      { name: 'rod 1', lacks: 'its journal' },
+    ]);
+    expect(refusal(() => rodNamed('rod 10'))).toMatchObject({
+      problems: [{ path: 'rods[0].fittedShells' }],
     });
   });
 
@@ -128,17 +131,68 @@ describe('a place that was read too little to judge it', () => {
     expect(problems.map(({ path }) => path)).toContain('rods[0].housingBore');
   });
 
-  it('is no place with two stations of which one lacks a reading', () => {
+  it('may lack an angle at one of its stations', () => {
     const diameters = [
       [1.6246, 1.6246, 1.6245],
       [1.6246, null, null],
     ];
-    expect(
-      refusal(() => readSheet(firstRodRead({ stations: [0.25, 1], diameters }))),
-    ).toMatchObject({
-      problems: expect.arrayContaining([
-        { path: 'rods[0].housingBore', message: expect.anything() },
-      ]),
-    });
+    const sheet = readSheet(firstRodRead({ stations: [0.25, 1], diameters }));
+    expect(sheet.notFilledIn?.rods).toEqual([
+      { name: 'rod 1', lacks: 'a second angle at station 1.0000 in' },
+    ]);
+  });
+});
+
+describe('a place that was read, but not all of it', () => {
+  it('is judged, and what is lacking is named: a cell of its table', () => {
+    const { rods, ...sheet } = secondRodRead('1.7507 in');
+    const table = {
+      unit: 'in',
+      angles: ['0 deg', '60 deg', '120 deg'],
+      stations: [0.25, 1],
+      diameters: [
+        [1.6246, 1.6244, 1.6245],
+        [1.6246, null, 1.6245],
+      ],
+    };
+    const second = { ...rods[1], journal: { readings: table } };
+    const inspection = inspect(readSheet({ ...sheet, rods: [second] }));
+    // The smallest diameter is the one read at the angle that one station lacks.
+    expect(inspection.rods?.bearings[0]?.shape.smallest).toBeCloseTo(1.6244 * 0.0254, 12);
+    expect(flowing(report(inspection))).toContain('rod 2: its taper at 60 deg;');
+  });
+
+  it.each(['null', 'not there'])(
+    'is judged as far as its journal where the housing is %s',
+    (bore) => {
+      const read = secondRodRead(null);
+      const [, second] = read.rods as [Place, Place];
+      if (bore === 'not there') delete second.housingBore;
+      const first = { ...structuredClone(second), name: 'rod 1', housingBore: '1.7507 in' };
+      for (const each of [first, second]) Object.assign(each, { fittedShells: 'rod std' });
+      const sheet = readSheet({ ...read, shells, rods: [first, second] });
+      const { rods } = inspect(sheet);
+      expect(rods?.bearings.map(({ withoutHousing }) => withoutHousing)).toEqual([undefined, true]);
+      // Both journals stay; the pair that was found in the second is not told to fit, nor another one bought for it.
+      expect(rods?.plan.outcome).toBe('use as it is');
+      expect(rods?.bearings.map(({ fitted, shells }) => [fitted, shells].map(Boolean))).toEqual([
+        [true, true],
+        [false, false],
+      ]);
+      expect(rods?.pairsToBuy).toBe(0);
+      const told = flowing(report(inspect(sheet)));
+      expect(told).toContain(
+        'measure the housing bore of rod 2, cap torqued and no shells in it: without it no clearance is judged and no shells are chosen',
+      );
+      expect(told).toContain('rod 2: its housing bore, and so its clearance;');
+    },
+  );
+
+  it('is a bearing of which only the housing was measured', () => {
+    const { rods, ...sheet } = secondRodRead('1.7507 in');
+    const first = { ...rods[0], housingBore: '1.7507 in' };
+    expect(readSheet({ ...sheet, rods: [first, rods[1]] }).notFilledIn?.rods).toEqual([
+      { name: 'rod 1', lacks: 'its journal' },
+    ]);
   });
 });

@@ -96,8 +96,8 @@ describe('readSheet', () => {
     ['rods', {}, 'rods', /must be a list/],
     ['rods', [], 'rods', /at least 1 entry/],
     ['rods[0].journal', 'x', 'rods[0].journal', /object with named fields/],
-    ['rods[0].journal', undefined, 'rods[0].journal', /is missing/],
-    ['rods[0].journal.readings', undefined, 'rods[0].journal.readings', /is missing/],
+    ['rods[0].jurnal', {}, 'rods[0].jurnal', /did you mean "journal"/],
+    ['rods[0].journal.runout', '3', 'rods[0].journal.runout', /no unit, and length needs one/],
     ['rods[0].housingBore', 1.75, 'rods[0].housingBore', /1.75 is not text; write number and unit/],
     ['rods[0].housingBore', '1.75', 'rods[0].housingBore', /no unit, and length needs one/],
     ['rods[0].journal.readings[2]', undefined, 'rods[0].journal.readings[2]', /is missing|object/],
@@ -107,7 +107,6 @@ describe('readSheet', () => {
       'rods[0].journal.readings[0].diameter',
       /A digit has slipped/,
     ],
-    ['rods[0].journal.readings[0].angle', '90 deg', 'rods[0].journal.readings', /second angle/],
     [
       'crankshaft.rodJournals',
       undefined,
