@@ -46,7 +46,7 @@ const cold = {
   a_s: {
     field: 'shaft.expansion.coefficient.max',
     written: 'shaftExpansion',
-    meaning: 'most expansion coefficient of the journal',
+    meaning: 'greatest expansion coefficient of the journal',
     domain: linearExpansion,
     usual: [11.2e-6, 12.1e-6],
   },
@@ -114,7 +114,7 @@ export const hotClearanceCards = {
       a_b: {
         field: 'bore.bush.expansion.coefficient.max',
         written: 'bushExpansion',
-        meaning: 'most expansion coefficient of the bush',
+        meaning: 'greatest expansion coefficient of the bush',
         ...expansion,
       },
       T_b: {

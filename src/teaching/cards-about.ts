@@ -31,6 +31,27 @@ export function cardsAbout(about: CardTopic | (string & {})): readonly CardName[
     .map(({ name }) => name);
 }
 
+/** Words as they were read, where one is in the text of a card only once its last letter is left off: `shels`. */
+export function readAs(about: string): string | undefined {
+  const texts = cardsAbout(about).map((name) => {
+    const { name: title, gives, letters, topic } = cards[name];
+    const meanings = Object.values(letters).map(({ meaning }) => meaning);
+    return [title, name.replaceAll(/[A-Z]/g, ' $&'), gives.meaning, topic, ...meanings].join(' ');
+  });
+  const known =
+    texts
+      .join(' ')
+      .toLowerCase()
+      .match(/[\p{L}\d]+/gu) ?? [];
+  const read = about.toLowerCase().replaceAll(/[\p{L}\d]+/gu, (word) => {
+    const isKnown =
+      SMALL.has(word) || known.some((one) => one.startsWith(word) || one === stem(word));
+    const meant = isKnown ? undefined : known.find((one) => one.startsWith(stem(word)));
+    return meant === undefined ? word : `${stem(meant)}s`;
+  });
+  return read === about.toLowerCase() ? undefined : read;
+}
+
 /** Words that say nothing of what a formula is about. */
 const SMALL: ReadonlySet<string> = /* @__PURE__ */ new Set(
   /* @__PURE__ */ 'a an and by do for from how i in is it many much of on the to what when where which with'.split(

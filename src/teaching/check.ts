@@ -3,7 +3,14 @@ import { RebuildInputError } from '../quantities/index.js';
 import type { CardName } from './cards.js';
 import { cardNamed } from './evaluate.js';
 import type { Exercise } from './exercise-types.js';
-import { hintAt, hintWhenClose, hintWhenRounded, hintWhenUnclear, LINE_BY_LINE } from './hints.js';
+import {
+  hintAt,
+  hintWhenClose,
+  hintWhenRounded,
+  hintWhenUnclear,
+  hintWhenUnreadable,
+  LINE_BY_LINE,
+} from './hints.js';
 import { exerciseLayout } from './layouts.js';
 import { type ReadAnswer, readAnswer } from './read-answer.js';
 import type { Slip } from './slip-types.js';
@@ -22,13 +29,13 @@ export type CheckedAnswer = (
       readonly hint: string;
     }
   | {
-      /** Its number may be meant in two ways, as where a comma may part decimals or thousands. */
+      /** It cannot be read, or its number may be meant in two ways, as where a comma may part decimals or thousands. */
       readonly outcome: 'unclear';
       /** What to write. */
       readonly hint: string;
     }
   | {
-      /** It is another number, no number, or in no unit of what was asked. */
+      /** It is another number, or in the unit of another quantity. */
       readonly outcome: 'wrong';
       /** The slip that explains it. */
       readonly slip?: Slip;
@@ -75,8 +82,12 @@ export function check(problem: Exercise, answer: string): CheckedAnswer {
     });
   }
   const read = readAnswer(answer, problem.asks);
-  if (typeof read === 'string') return wrong(read, problem);
-  if ('unclear' in read) return { outcome: 'unclear', hint: hintWhenUnclear(read.unclear) };
+  if (typeof read === 'string') return wrong(read);
+  if ('unclear' in read) {
+    const { unclear } = read;
+    const hint = unclear === undefined ? hintWhenUnreadable(problem) : hintWhenUnclear(unclear);
+    return { outcome: 'unclear', hint };
+  }
   const taken = read.takenAs !== undefined && { takenAs: read.takenAs };
   return { ...standing(problem, read), ...taken };
 }
@@ -93,12 +104,8 @@ function standing(problem: Exercise, read: ReadAnswer): CheckedAnswer {
     if (off <= CLOSE * tolerance) return { outcome: 'close', hint: hintWhenClose(problem) };
   }
   const slip = slipOf(problem, read);
-  if (slip !== undefined) return wrong(slip, problem);
+  if (slip !== undefined) return wrong(slip);
   return isRounded ? rounded : { outcome: 'wrong', hint: LINE_BY_LINE };
 }
 
-const wrong = (slip: Slip, problem: Exercise): CheckedAnswer => ({
-  outcome: 'wrong',
-  slip,
-  hint: hintAt(slip, problem),
-});
+const wrong = (slip: Slip): CheckedAnswer => ({ outcome: 'wrong', slip, hint: hintAt(slip) });

@@ -16,6 +16,7 @@ import type { Exercise } from './exercise-types.js';
 import type { FormulaCard } from './formula-card.js';
 import { exerciseLayout } from './layouts.js';
 import { printedQuantity } from './printed.js';
+import { resultOf } from './result-of.js';
 import { toDigits } from './rounding.js';
 import {
   answerIn,
@@ -26,7 +27,7 @@ import {
   type ShopReading,
 } from './shop-values.js';
 import { mayBeOffBy, sizesAlike } from './tolerance.js';
-import { resultOf, worked } from './worked.js';
+import { worked } from './worked.js';
 import { unitsAsked, type WorkedOptions } from './worked-options.js';
 import type { WorkedFormula } from './worked-types.js';
 

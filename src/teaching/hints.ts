@@ -4,10 +4,12 @@ import type { Exercise } from './exercise-types.js';
 import type { Slip } from './slip-types.js';
 import { isExact } from './tolerance.js';
 
-const HINTS: Readonly<Record<Exclude<Slip, 'no number'>, string>> = {
+const HINTS: Readonly<Record<Slip, string>> = {
   'another quantity': 'That is the unit of another quantity. See what is asked for.',
   'a lost minus': 'Look at the sign: which of the two is larger, and what does a minus mean here?',
   'factor two': 'Look for a factor of two: both sides, or one? A radius, or a diameter?',
+  'factor four':
+    'Look for a factor of two, twice: was a size put in double or half and then squared, or a four left out?',
   'half of an angle': 'Look for a factor of two: half of the angle, or all of it?',
   'factor pi': 'Look at π: is it left out, or put in twice?',
   'per cent': 'Look for a factor of a hundred: is the answer a share, or per cent?',
@@ -34,12 +36,7 @@ export const LINE_BY_LINE =
   'No usual slip comes to that. Write down every reading with its unit and its sign, and work it out line by line.';
 
 /** What to look at after a slip. */
-export const hintAt = (slip: Slip, { asks: { unit } }: Exercise): string => {
-  if (slip !== 'no number') return HINTS[slip];
-  return unit === ''
-    ? 'Write one number and nothing else, such as 1.4.'
-    : `Write one number and its unit and nothing else, such as 1.4 ${unit}.`;
-};
+export const hintAt = (slip: Slip): string => HINTS[slip];
 
 /** What to look at where a number is a little off. */
 export const hintWhenClose = ({ name }: Exercise): string =>
@@ -48,6 +45,12 @@ export const hintWhenClose = ({ name }: Exercise): string =>
 const NUMBERS = ['no', 'one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine'];
 /** Units whose symbols are words of another meaning. */
 const SPELT: Readonly<Record<string, string>> = { in: 'inches', ft: 'feet', deg: 'degrees' };
+
+/** What to write where no number can be read. */
+export const hintWhenUnreadable = ({ asks: { unit } }: Exercise): string =>
+  unit === ''
+    ? 'No number can be read in that. Write one number and nothing else, such as 1.4.'
+    : `No number with a unit can be read in that. Write one number and its unit and nothing else, such as 1.4 ${unit}.`;
 
 /** What is asked where a comma or a space may part decimals or thousands. */
 export function hintWhenUnclear(number: string): string {

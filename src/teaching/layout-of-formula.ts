@@ -95,11 +95,15 @@ function setSymbol(name: string, letters: Letters, by: Typesetter): string {
   return by.letter(head, subscripts);
 }
 
-/** A fraction and a root hold together what is inside of them; a number with a unit needs nothing around it. */
+/**
+ * A fraction and a root hold together what is inside of them; a number with a unit needs nothing around it unless it is
+ * below zero.
+ */
 function setParentheses({ content }: ParenthesisNode, letters: Letters, by: Typesetter): string {
   const inside = setNode(content, letters, by);
   const isFraction = content.type === 'OperatorNode' && (content as OperatorNode).op === '/';
-  return isFraction || isMeasure(content, letters) ? inside : by.inParentheses(inside);
+  if (isMeasure(content, letters)) return isNegative(content) ? by.inParentheses(inside) : inside;
+  return isFraction ? inside : by.inParentheses(inside);
 }
 
 function setCall({ fn, args }: FunctionNode<SymbolNode>, letters: Letters, by: Typesetter): string {
@@ -118,7 +122,8 @@ function setOperator(written: OperatorNode, letters: Letters, by: Typesetter): s
   const node = withMeasure(written, letters);
   const [left, right] = node.args as unknown as readonly [MathNode, MathNode?];
   const set = (part: MathNode) => setNode(part, letters, by);
-  if (right === undefined) return by.row([by.sign(node.op), set(left)]);
+  // The sign of a number stands close to it; spaces are for a sum.
+  if (right === undefined) return by.row([by.sign(node.op).trim(), set(left)]);
   // A radian is no more than what dimensions ask for.
   if (/[*/]/.test(node.op) && bare(right).toString() === '1 rad') return set(left);
   switch (node.op) {
@@ -183,6 +188,18 @@ function isMeasure(node: MathNode, letters: Letters): boolean {
   const [left, right] = args as unknown as readonly [MathNode, MathNode?];
   if (right === undefined) return op === '-' && isMeasure(left, letters);
   if (op !== '*' && op !== '/') return false;
-  const isNumber = left.type === 'ConstantNode' || isMeasure(left, letters);
-  return isNumber && isOfUnits(right, letters);
+  return (isNumber(left) || isMeasure(left, letters)) && isOfUnits(right, letters);
 }
+
+const isMinus = (node: MathNode): boolean =>
+  node.type === 'OperatorNode' && (node as OperatorNode).fn === 'unaryMinus';
+
+/** Whether it is a number, perhaps below zero. */
+const isNumber = (node: MathNode): boolean =>
+  node.type === 'ConstantNode' ||
+  (isMinus(node) && (node as OperatorNode).args[0]?.type === 'ConstantNode');
+
+/** Whether a minus stands before all of it: `-5 N/mm^2`. */
+const isNegative = (node: MathNode): boolean =>
+  isMinus(node) ||
+  (node.type === 'OperatorNode' && isNegative((node as OperatorNode).args[0] as MathNode));

@@ -6,15 +6,19 @@ const element = (name: string, inside: string) => `<${name}>${inside}</${name}>`
 const upright = (text: string) => `<mi mathvariant="normal">${text}</mi>`;
 const row = (parts: readonly string[]) => element('mrow', parts.join(''));
 
+/** What stands below a letter: words, and numbers as such. */
+function below(subscripts: readonly string[]): string {
+  const parts = subscripts.map((text) => element(/^\d+$/.test(text) ? 'mn' : 'mtext', text));
+  return parts.length === 1 ? (parts[0] as string) : row([parts.join(element('mo', ','))]);
+}
+
 /** Sets a formula in MathML, which browsers show and screen readers read. */
 export const mathml: Typesetter = {
   number: (text) => element('mn', text),
   letter: (name, subscripts) => {
     const letter = GREEK.get(name) ?? name;
     const head = letter.length > 1 ? upright(letter) : element('mi', letter);
-    return subscripts.length === 0
-      ? head
-      : element('msub', `${head}${element('mtext', subscripts.join(','))}`);
+    return subscripts.length === 0 ? head : element('msub', `${head}${below(subscripts)}`);
   },
   unit: (name) => upright(name),
   sign: (text) => element('mo', text === '-' ? '−' : text),

@@ -15,10 +15,10 @@ export interface ReadAnswer {
   readonly takenAs?: string;
 }
 
-/** An answer whose number may be meant in two ways. */
+/** An answer that cannot be read, or whose number may be meant in two ways. */
 export interface UnclearAnswer {
-  /** The number as it was written. */
-  readonly unclear: string;
+  /** The number as it was written; without it, none could be read. */
+  readonly unclear: string | undefined;
 }
 
 /** Reads an answer; a number alone is in the unit that stands after the blank. */
@@ -33,7 +33,7 @@ export function readAnswer(
   const written = isBare ? `${alone} ${unit}` : alone;
   const value = measureIn(written, dimension);
   if (value !== undefined) {
-    const number = /^[+-]?(?:\d+\.?\d*|\.\d+)(?![\d/ -]*\/)/.exec(alone)?.[0];
+    const number = /^[+-]?(?:\d+\.?\d*|\.\d+)(?:e[+-]?\d+)?(?![\d/ -]*\/)/i.exec(alone)?.[0];
     const nextTo =
       number === undefined
         ? undefined
@@ -47,7 +47,7 @@ export function readAnswer(
   }
   const others = Object.keys(coherentUnit) as Dimension[];
   const isOther = others.some((other) => quantityIn(written, other) !== undefined);
-  return isOther ? 'another quantity' : 'no number';
+  return isOther ? 'another quantity' : { unclear: undefined };
 }
 
 /** A number in groups of three digits: `23,700`, `23 700`. */
@@ -57,7 +57,9 @@ const measureIn = (text: string, dimension: Dimension): number | undefined =>
   quantityIn(text, dimension) ?? builtQuantity(text, dimension);
 
 /** Half of the last place of a number; of thousands the zeros at the end only hold the place. */
-function half(number: string): number {
+function half(written: string): number {
+  const [number = '', power] = written.split(/e/i);
+  if (power !== undefined) return half(number) * 10 ** Number(power);
   const [whole = '', decimals = ''] = number.split('.');
   if (decimals !== '') return 0.5 / 10 ** decimals.length;
   return whole.length < 4 ? 0.5 : 0.5 * 10 ** (/0*$/.exec(whole)?.[0].length ?? 0);
@@ -73,7 +75,15 @@ const numberAlone = (text: string): string =>
     // Before three digits it may part thousands, but not after a zero or nothing.
     .replace(/^([+-]?0?),(?=\d)|^([+-]?\d+),(?!\d{3}(?!\d))(?=\d)/, '$1$2.')
     .replace(/\s+of\s+rise\.?$/i, '')
-    .replace(/\.$/, '');
+    .replace(/\.$/, '')
+    .replace(POWER_OF_TEN, (_, number: string, power = '', raised = '') => {
+      const lowered = [...raised].map((sign) => '+-0123456789'['⁺⁻⁰¹²³⁴⁵⁶⁷⁸⁹'.indexOf(sign)]);
+      return `${number}e${power}${lowered.join('')}`;
+    });
+
+/** As books write a small or large number: `6.08 · 10⁻⁴`, `6.08 x 10^-4`. */
+const POWER_OF_TEN =
+  /^([+-]?(?:\d+\.?\d*|\.\d+))\s*[*x×·⋅]\s*10(?:\s*(?:\^|\*\*)\s*\(?([+-]?\d+)\)?|([⁺⁻]?[⁰¹²³⁴-⁹]+))/i;
 
 /** A quantity in text. A share may be written as a plain number or in per cent, and a gauge needs no saying so. */
 function quantityIn(text: string, dimension: Dimension): number | undefined {

@@ -2,6 +2,7 @@
 export type NumberSlip =
   | 'a lost minus'
   | 'factor two'
+  | 'factor four'
   | 'half of an angle'
   | 'factor pi'
   | 'per cent'
@@ -17,8 +18,8 @@ export type NumberSlip =
   | 'another temperature'
   | 'temperature scale';
 
-/** Why an answer cannot be read. */
-export type ReadingSlip = 'no number' | 'another quantity';
+/** A slip in the unit that an answer is written with. */
+export type ReadingSlip = 'another quantity';
 
 /** A slip that explains a wrong answer. */
 export type Slip = NumberSlip | ReadingSlip;

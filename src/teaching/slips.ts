@@ -31,11 +31,12 @@ export function slipOf(problem: Exercise, answer: ReadAnswer): NumberSlip | unde
   if (!isWarmth && isTimes(1000)) return 'factor of a thousand';
   if (!isWarmth && (isTimes(10) || isTimes(100))) return 'factor of ten';
   if (earlierLines(card, values, asks.dimension).some(explains)) return 'an earlier line';
-  return changesOf(card, values).find(({ slip, values: changed, by }) => {
+  const found = changesOf(card, values).find(({ slip, values: changed, by }) => {
     const slipped = lastLine(card, changed, by);
     // A product without one of its factors is nothing; nobody leaves one out to get that.
     return explains(slipped) && !(slip === 'a reading left out' && slipped === 0);
   })?.slip;
+  return found === 'factor two' && isTimes(4) ? 'factor four' : found;
 }
 
 /** Whether the number that was written is right in some unit of what is asked. */

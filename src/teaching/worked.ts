@@ -1,5 +1,4 @@
 import type { MathNode, OperatorNode, ParenthesisNode, SymbolNode } from 'mathjs';
-import { guardFields, namedFrom } from '../judging/internal.js';
 import {
   type Dimension,
   type Quantity,
@@ -7,12 +6,14 @@ import {
   type UnitSystem,
   valueIn,
 } from '../quantities/index.js';
+import { worksByAnotherFormula } from './another-formula.js';
 import type { CardName } from './cards.js';
 import { shownAs, toShop, toWorking } from './conversions.js';
 import { type CardValues, cardNamed } from './evaluate.js';
 import type { FormulaCard } from './formula-card.js';
 import { type FormulaPlan, planOf } from './formula-plan.js';
 import { forPeople, printedQuantity } from './printed.js';
+import { resultOf } from './result-of.js';
 import { toDigits } from './rounding.js';
 import { readIn, readingOf, resultUnit } from './shop-values.js';
 import { plainText } from './unfold.js';
@@ -37,8 +38,8 @@ const TRIES = [7, 9, 11, 13, 15] as const;
  * @param options - the units that the shop reads, inches without it
  * @returns the letters, the lines of the working, and the result, as data
  * @throws {RebuildInputError} when a field is misspelt, there is no such card, a letter has no number, a number
- * is outside the domain of its letter, the unit system is unknown, the function refuses the values, or the numbers that
- * the card holds from a table are not those of the values
+ * is outside the domain of its letter, the unit system is unknown, the function refuses the values, the function works them by
+ * another formula than that of the card, or the numbers that the card holds from a table are not those of the values
  * @example
  * ```ts
  * const { steps, result, converted } = worked(
@@ -58,40 +59,34 @@ export function worked(
   values: CardValues,
   options: WorkedOptions = {},
 ): WorkedFormula {
-  const card = cardNamed(name);
   const units = unitsAsked(options);
+  const found = workedBy(name, values, units);
+  if (found !== undefined) return found;
+  throw worksByAnotherFormula(name, (other) => isWorkedBy(other, values, units));
+}
+
+/** The working; nothing where the formula gives another result than the function. */
+function workedBy(
+  name: CardName,
+  values: CardValues,
+  units: UnitSystem,
+): WorkedFormula | undefined {
+  const card = cardNamed(name);
   const value = resultOf(card, values);
   for (const digits of TRIES) {
     const attempt = attemptAt(name, card, values, units, value, digits);
     if (attempt !== undefined) return attempt;
   }
-  throw new RebuildInputError({
-    parameter: 'values',
-    value: card.expression,
-    expected: `values for which the card "${name}" is written`,
-    problem: 'give another result by the formula than by the function',
-    hint: 'Some of its numbers come from one row of a table. Stay within what is usual for its letters.',
-  });
+  return undefined;
 }
 
-/** What the function of a card gives for values of its letters; a refusal names the letter. */
-export function resultOf(card: FormulaCard, values: CardValues): number {
-  const { letters, of, call, read } = card;
-  guardFields('values', values, Object.keys(letters));
-  for (const [letter, { domain }] of Object.entries(letters)) {
-    domain(letter, values[letter] as never);
+function isWorkedBy(name: CardName, values: CardValues, units: UnitSystem): boolean {
+  try {
+    return workedBy(name, values, units) !== undefined;
+  } catch (error) {
+    if (error instanceof RebuildInputError) return false;
+    throw error;
   }
-  const names = () =>
-    Object.fromEntries(Object.entries(letters).map(([letter, { field }]) => [field, letter]));
-  const result = namedFrom(names, () => read(of(...(call(values) as never[]))));
-  if (result !== undefined) return result;
-  throw new RebuildInputError({
-    parameter: 'values',
-    value: card.expression,
-    expected: 'values for which the formula of the card gives a result',
-    problem: 'give no such result',
-    hint: 'The function decides otherwise for them: call it to see how.',
-  });
 }
 
 function attemptAt(

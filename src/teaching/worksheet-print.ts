@@ -1,5 +1,6 @@
 import { guardFields, guardLayout, guardTruth, guardWord, namedFrom } from '../judging/internal.js';
 import { equation } from './card-typeset.js';
+import { readAs } from './cards-about.js';
 import { solution } from './exercise.js';
 import type { Exercise } from './exercise-types.js';
 import { inGreek } from './greek.js';
@@ -43,7 +44,9 @@ export function printWorksheet(sheet: Worksheet, options: WorksheetOptions): str
   guardFields('options', options, ['format', 'answers']);
   const format = guardWord('options.format', options.format, ['text', 'markdown']);
   if (options.answers !== undefined) guardTruth('options.answers', options.answers);
-  const title = `Worksheet on ${sheet.about}, seed ${sheet.seed}, ${sheet.units} units`;
+  const read = readAs(sheet.about);
+  const about = read === undefined ? sheet.about : `${sheet.about} (read as ${read})`;
+  const title = `Worksheet on ${about}, seed ${sheet.seed}, ${sheet.units} units`;
   const problems = sheet.problems.map((problem, index) => PRINTED[format](problem, index + 1));
   const questions = `${headed(title, 1, format)}\n${WHO_AND_WHEN}\n\n${problems.join('\n')}`;
   if (options.answers !== true) return questions;

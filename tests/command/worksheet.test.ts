@@ -32,6 +32,34 @@ describe('crankwright worksheet', () => {
     expect((await captured([...asked, '--check', `2: ${right}`])).out).toBe('2: right.\n');
   });
 
+  it('says by which sheet it checked where no seed was given, even if all is right', async () => {
+    const first = worksheet({ about: 'ring gap', seed: 1 }).problems[0]?.answer.text;
+    const { out } = await captured(['worksheet', 'ring gap', '--check', `1: ${first}`]);
+    expect((await captured(['worksheet', 'ring gap', '--check', '11: 3 in'])).out).toBe('');
+    expect(out).toBe(
+      '1: right.\nChecked by worksheet "ring gap" --seed 1 --count 10 --units inch\n',
+    );
+  });
+
+  it('says in the README of two answers what is shown there', async () => {
+    const readme = readFileSync(`${root}/README.md`, 'utf8');
+    const shown = [...readme.matchAll(/`--check "([^"]*)"` says `([^`]*)`/g)];
+    expect(shown.length).toBe(2);
+    for (const [, answer = '', said = ''] of shown) {
+      const asked = ['worksheet', 'bearings', '--seed', '7', '--check', answer];
+      expect((await captured(asked)).out.split('\n')[0]).toBe(said);
+    }
+  });
+
+  it('says in its heading what a misspelt word was read as', async () => {
+    const headed = async (about: string) =>
+      (await captured(['worksheet', about, '--seed', '7', '--count', '1'])).out.split('\n')[0];
+    expect(await headed('shels')).toBe('Worksheet on shels (read as shells), seed 7, inch units');
+    for (const about of ['shells', 'shell', 'Bearing', 'ring gaps', 'the shells', 'crush']) {
+      expect(await headed(about)).toBe(`Worksheet on ${about}, seed 7, inch units`);
+    }
+  });
+
   it('says what a number without a unit was taken as', async () => {
     const { value, unit } = sheet.problems[1]?.answer ?? expect.fail();
     const { out } = await captured([...asked, '--check', `2: ${value}`, '--check', '1: 5']);
@@ -57,6 +85,13 @@ describe('crankwright worksheet', () => {
       expect(guide.replace(/\s+/g, ' ')).toMatch(new RegExp(`The topics are [^;]*\\b${topic}\\b`));
     }
     expect((await captured(['worksheet'])).err).toContain('crankwright --help lists them');
+  });
+
+  it.each(['', ' %$§'])('calls an answer unclear that cannot be read: "1:%s"', async (answer) => {
+    const { out } = await captured([...asked, '--check', `1:${answer}`]);
+    expect(out).toMatch(
+      /^1: unclear\. No number with a unit can be read in that\. [^\n]*\nChecked by /,
+    );
   });
 
   it('says once that an answer is close', async () => {

@@ -1,4 +1,5 @@
 import { readdirSync, readFileSync } from 'node:fs';
+import { transformSync } from 'esbuild';
 import { describe, expect, it } from 'vitest';
 
 const folder = new URL('../../docs/lessons/', import.meta.url);
@@ -28,9 +29,21 @@ describe('a lesson', () => {
   it.each(lessons)('tells how to run its code, as a module: $file', ({ text }) => {
     expect(text).toMatch(/^```ts$/m);
     expect(text.replaceAll(/\s+/g, ' ')).toMatch(
-      /save it as `lesson\.mts` and type `npx tsx lesson\.mts`/,
+      /save it as `lesson\.mjs` in the folder .*?, and type `node lesson\.mjs`/,
     );
   });
+
+  it.each(lessons)(
+    'has code that Node takes without the help of another program: $file',
+    ({ text }) => {
+      const blocks = [...text.matchAll(/^```ts\n([\s\S]*?)^```$/gm)].map(([, code = '']) => code);
+      expect(blocks.length).toBeGreaterThan(1);
+      // A type would be an error in JavaScript.
+      for (const code of blocks) {
+        expect(() => transformSync(code, { loader: 'js', format: 'esm' })).not.toThrow();
+      }
+    },
+  );
 
   it.each(lessons)('tells how to keep its picture, by the name it has: $file', ({ text }) => {
     const [, name] = /writeFileSync\('picture\.svg', (\w+)\)/.exec(text) ?? [];

@@ -205,8 +205,10 @@ describe('check', () => {
     ['0.022', 'wrong unit'],
     ['44', 'factor two'],
     ['22 N·m', 'another quantity'],
-    ['much', 'no number'],
-    ['', 'no number'],
+    ['much', 'unclear'],
+    ['', 'unclear'],
+    ['%$§', 'unclear'],
+    ['22 thuo', 'unclear'],
     ['1.0745 in', 'radius for diameter'],
     // 2.251 - 2.105 in: the shells were forgotten.
     ['146 thou', 'a reading left out'],
@@ -217,7 +219,14 @@ describe('check', () => {
     ['22 thou.', 'right'],
     ['about 22 thou', 'right'],
     ['22,0 thou', 'right'],
-    ['twenty-two', 'no number'],
+    ['twenty-two', 'unclear'],
+    ['2.2 * 10^1', 'right'],
+    ['2.2e1 thou', 'right'],
+    ['2.2 × 10¹ thou', 'right'],
+    ['220·10⁻¹', 'right'],
+    ['2,2 x 10^-2 in', 'right'],
+    ['2.2 * 10**(-2) in', 'right'],
+    ['5.588e-1', 'wrong unit'],
   ])('says of %j: %s', (answer, expected) => {
     expect(told(answer)).toBe(expected);
   });
@@ -246,9 +255,27 @@ describe('check', () => {
     expect(check(exercise('hoopStress', 7), answer)).toEqual({ outcome: 'unclear', hint });
   });
 
+  it('reads a plain number with a power of ten, however that is written', () => {
+    const strain = { ...exercise('hoopStrain', 7), value: 6.08e-4, tolerance: 1e-6 };
+    for (const answer of ['6.08 * 10^-4', '6.08 x 10^-4', '6.08·10⁻⁴', '6.08e-4', '6,08 ⋅ 10⁻⁴']) {
+      expect(check(strain, answer), answer).toEqual({ outcome: 'right' });
+    }
+    expect(told('6.08 * 10^-3', strain)).toBe('factor of ten');
+    // Rounded too far, by the last place that was written.
+    expect(check(strain, '6 * 10^-4')).toMatchObject({
+      outcome: 'close',
+      hint: expect.stringContaining('rounded too far'),
+    });
+  });
+
   it('shows how an answer is written, where there is no number in it', () => {
     const checked = check(problem, 'twenty-two');
+    expect(checked.outcome).toBe('unclear');
     expect('hint' in checked && checked.hint).toContain('such as 1.4 thou');
+    expect(check(exercise('hoopStrain', 7), '%$§')).toMatchObject({
+      outcome: 'unclear',
+      hint: expect.stringMatching(/such as 1\.4\.$/),
+    });
   });
 
   it('tells an undersize that was forgotten', () => {
@@ -291,6 +318,17 @@ describe('check', () => {
     // A swept volume with the radius for the diameter is a quarter.
     const volume = exercise('sweptVolume', 3, { units: 'inch' });
     expect(told(`${volume.answer.value / 4} in³`, volume)).toBe('radius for diameter');
+  });
+
+  it('tells of four times as much that it is a factor of two, twice', () => {
+    // The diameter of the thread is squared: doubled, it makes four times the gap.
+    const gap = exercise('flattenedThreadGap', 3);
+    for (const factor of [4, 1 / 4]) {
+      const checked = check(gap, `${(factor * gap.value) / 2.54e-5} thou`);
+      expect(checked).toMatchObject({ slip: 'factor four' });
+      expect('hint' in checked && checked.hint).toContain('a factor of two, twice');
+    }
+    expect(told(`${(2 * gap.value) / 2.54e-5} thou`, gap)).toBe('factor two');
   });
 
   it('tells a step that was given to each shell in full, or taken off twice', () => {

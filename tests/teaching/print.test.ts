@@ -5,6 +5,8 @@ import {
   cards,
   cardTex,
   exampleValues,
+  exercise,
+  solution,
   worked,
   workedMarkdown,
   workedMathml,
@@ -102,6 +104,49 @@ describe.each(systems)('a worked formula in %s units', (units) => {
       expect(workedText(working)).toContain(meaning);
     }
   });
+});
+
+describe('a number below zero in a formula', () => {
+  const set = (name: CardName, values: Readonly<Record<string, number>>) => {
+    const working = worked(name, values, { units: 'inch' });
+    return [workedMarkdown(working), workedMathml(working).join('\n')] as const;
+  };
+
+  it('keeps its unit and gets parentheses in a sum, and none alone', () => {
+    const [inTex, inMathml] = set('explainTightClearance', { c: inch(-0.0075), s: inch(0.01) });
+    expect(inTex).toContain('\\left(-0.0075\\,\\mathrm{in}\\right) + 0.01\\,\\mathrm{in}');
+    expect(inMathml).toContain(
+      '<mo>(</mo><mrow><mrow><mo>−</mo><mn>0.0075</mn></mrow><mspace width="0.17em"/>' +
+        '<mi mathvariant="normal">in</mi></mrow><mo>)</mo>',
+    );
+    const [pressed] = set('hubBoreRadial', exampleValues('hubBoreRadial'));
+    expect(pressed).toMatch(/ &= -[\d.]+\\,\\mathrm\{lbf\}/);
+  });
+
+  it.each(systems)('is nowhere multiplied by its unit, in %s units', (units) => {
+    let below = 0;
+    for (const name of names) {
+      for (const seed of [1, 2, 3]) {
+        const working = solution(exercise(name, seed, { units }));
+        if (!working.steps.some(({ substituted }) => /\(-\d[^()]* /.test(substituted))) continue;
+        below += 1;
+        expect(workedMarkdown(working), name).not.toMatch(
+          /\d(?:\\right\))? \\cdot (?:\{\}|\\mathrm)/,
+        );
+        expect(workedMathml(working).join(''), name).not.toMatch(
+          /<\/mn>(?:<\/mrow>)*<mo>·<\/mo><mi mathvariant="normal">/,
+        );
+      }
+    }
+    expect(below).toBeGreaterThan(3);
+  });
+});
+
+it('sets a subscript that is a number as a number in MathML', () => {
+  expect(cardMathml('ringGapIn')[0]).toContain('<msub><mi>g</mi><mn>0</mn></msub>');
+  const all = names.flatMap((name) => cardMathml(name)).join('');
+  expect(all).not.toMatch(/<mtext>[^<]*\d/);
+  expect(cardMathml('explainClearance')[0]).toContain('<mtext>m</mtext>');
 });
 
 it.each([

@@ -108,10 +108,32 @@ describe('worked', () => {
     expect(of('leastGrindStock', { ...step, D_max: inch(1.5985) })).toBe('0.0085 in');
   });
 
+  it('names the card that works the values, where the function has several formulas', () => {
+    // An interference of 7.5 thou is that of shells for a ground journal, so the step is added.
+    const tight = { c: inch(-0.0075), s: inch(0.01) };
+    expect(worked('explainTightClearance', tight).converted?.gives.text).toBe('2.5 thou');
+    const refused = refusal(() => worked('explainClearance', tight));
+    expect(refused.parameter).toBe('values');
+    expect(refused.message).toBe(
+      'values: the formula "c - s" gives another result for them than the function. ' +
+        'The card "explainTightClearance" of the same function works them.',
+    );
+  });
+
+  it('says that the function decides otherwise, where it gives no such result', () => {
+    // 2.5 thou too tight is no step of 10.
+    const none = { c: inch(-0.0125), s: inch(0.01) };
+    expect(refusal(() => worked('explainTightClearance', none)).message).toBe(
+      'values: the formula "c + s" is not what the function works out for them. ' +
+        'It decides otherwise: call it to see how.',
+    );
+  });
+
   it('refuses to work a card whose table row is not that of the values', () => {
     // The card holds the row of D2270 between 8.8 and 8.9 cSt; the function looks the right one up.
     const thick = { U: 60e-6, nu: 12e-6 };
     expect(asked('viscosityIndex', thick)).toBe('values');
+    expect(refusal(() => worked('viscosityIndex', thick)).hint).toContain('one row of a table');
     expect(() => worked('viscosityIndex', thick, { units: 'metric' })).toThrow(RebuildInputError);
   });
 });

@@ -57,7 +57,7 @@ const ofWarm = {
   a_p: {
     field: 'warmPin.expansion.coefficient.max',
     written: 'pinExpansion',
-    meaning: 'most expansion coefficient of the pin',
+    meaning: 'greatest expansion coefficient of the pin',
     domain: linearExpansion,
     usual: [11e-6, 12.1e-6],
   },
@@ -128,7 +128,7 @@ export const pinCards = {
       a_w: {
         field: 'warmBushing.expansion.coefficient.max',
         written: 'bushingExpansion',
-        meaning: 'most expansion coefficient of the bushing',
+        meaning: 'greatest expansion coefficient of the bushing',
         domain: linearExpansion,
         usual: [17e-6, 18e-6],
       },

@@ -55,7 +55,7 @@ const ofPiston = {
   a_p: {
     field: 'warmPiston.expansion.coefficient.max',
     written: 'pistonExpansion',
-    meaning: 'most expansion coefficient of the piston',
+    meaning: 'greatest expansion coefficient of the piston',
     domain: linearExpansion,
     usual: [19e-6, 23e-6],
   },
@@ -71,7 +71,7 @@ const ofRing = {
   a_r: {
     field: 'warmRing.expansion.coefficient.max',
     written: 'ringExpansion',
-    meaning: 'most expansion coefficient of the ring',
+    meaning: 'greatest expansion coefficient of the ring',
     domain: linearExpansion,
     usual: [10e-6, 12e-6],
   },

@@ -64,6 +64,12 @@ export const teachingCalls = {
         { ...clearance, D_j: inch(1.8) },
         units,
       ),
+      'the function works them by another formula than that of the card': refused(
+        'values',
+        'explainClearance',
+        { c: inch(-0.0075), s: inch(0.01) },
+        units,
+      ),
       'the numbers that the card holds from a table are not those of the values': refused(
         'values',
         'viscosityIndex',
