@@ -7,8 +7,8 @@ import type {
   RangeNode,
   SymbolNode,
 } from 'mathjs';
-import { asWritten } from './as-written.js';
 import { OFF } from './load-math.js';
+import { partAsTyped } from './part-as-typed.js';
 import { READING } from './reading-functions.js';
 import { WrongStatement } from './wrong-statement.js';
 
@@ -38,7 +38,7 @@ export function rewriteNodes(node: MathNode, { math, isVariable, typed }: Readin
     const unit = unitNameOf(math, right, isVariable);
     const adding = (name: string) => {
       const both = (before as OperatorNode).args.map((each) =>
-        text(asWritten(each.toString(), typed)),
+        text(partAsTyped(each.toString(), typed)),
       );
       return call(name, [left, right, ...both]);
     };

@@ -8,7 +8,7 @@ const MIXED = /([+-]?)\s*(?<![\w.])(\d+-\d+\/\d+)(?![\w./])(?!\s*[A-Za-z"″”�
  * A part of a statement as it was typed: mathjs writes `2 - 1 / 8` for `2-1/8`, and 3 for `3.00`. Of `20 thou + 2-1/8`
  * it adds the 2 first, which is the mixed number to whoever typed it.
  */
-export function asWritten(part: string, typed: string): string {
+export function partAsTyped(part: string, typed: string): string {
   const close = part.replace(/\s/g, '');
   const mixed = [...typed.matchAll(MIXED)].filter(([, , number = '']) => isRuleFraction(number));
   const whole = mixed.find(
