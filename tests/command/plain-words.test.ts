@@ -94,6 +94,14 @@ describe('a slip is told in the words of the trade', () => {
       'oilClearance({housingBore: 2.251 inch',
       'this ends too early: the { is not closed; put }) at its end',
     ],
+    [
+      'oilClearance({housingBore: 2,251 in, journal: 2,105 in, shellWall: 0,062 in})',
+      '2,251 cannot be read; if it is one number, write a point: 2.251',
+    ],
+    [
+      'oilClearance({pair: [1, 2], journal: 2,105.5 mm})',
+      '2,105.5 cannot be read; a number has no comma: write 2105.5',
+    ],
     ['readings.txt', 'a file is read so: crankwright calc < readings.txt'],
   ])('%s', async (text, expected) => {
     expect(await calc(text)).toEqual(['', expected]);

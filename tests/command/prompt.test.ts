@@ -117,7 +117,7 @@ describe('crankwright repl', () => {
     });
     const [, loaded = ''] = out.split('> ');
     expect(loaded).toBe(
-      '2 in\nline 3 of my.txt: 1 has no unit, and only sizes of one kind add: write 2 in + 1 in\nThe lines above it were worked out; it and those below it were not.\n',
+      '2 in\nline 3 of my.txt: 1 has no unit: write 1 thou or 1 in\nThe lines above it were worked out; it and those below it were not.\n',
     );
     expect(out).toContain('50.8 mm');
     expect(out).toContain('z: there is no such name');

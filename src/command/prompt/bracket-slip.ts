@@ -1,3 +1,5 @@
+import { commaSlip } from './wrong-text.js';
+
 const CLOSES: Readonly<Record<string, string>> = { '(': ')', '[': ']', '{': '}' };
 
 /** A bracket that is open, and how far the field in it has got. */
@@ -8,6 +10,8 @@ interface Open {
   /** The field of a brace that is read. */
   field: string | undefined;
   hasColon: boolean;
+  /** What stands right before the field and the comma before it. */
+  last: string;
   isChoice: boolean;
 }
 
@@ -29,7 +33,14 @@ export function bracketSlip(text: string): string | undefined {
           : before === ':'
             ? (at?.field ?? '')
             : before;
-      open.push({ bracket: token, behind, field: undefined, hasColon: false, isChoice: false });
+      open.push({
+        bracket: token,
+        behind,
+        field: undefined,
+        hasColon: false,
+        last: '',
+        isChoice: false,
+      });
     } else if (Object.values(CLOSES).includes(token)) {
       if (at === undefined) return `there is one ${token} too many`;
       const wanted = CLOSES[at.bracket];
@@ -63,7 +74,8 @@ const stillOpen = ({ bracket, behind }: Open): string =>
 function slipInBraces(at: Open, token: string, before: string, next: string): string | undefined {
   if (at.field === undefined) {
     if (/^[\w"']/.test(token)) at.field = token;
-    return undefined;
+    // No field begins with a digit, so this is the rest of a number.
+    return /^\d/.test(token) ? commaSlip(`${at.last},${token}`) : undefined;
   }
   if (!at.hasColon) {
     if (token === ':') {
@@ -81,6 +93,7 @@ function slipInBraces(at: Open, token: string, before: string, next: string): st
   }
   if (token === '?') at.isChoice = true;
   if (token === ',') {
+    at.last = before;
     at.field = undefined;
     at.hasColon = false;
     at.isChoice = false;

@@ -12,8 +12,6 @@ import {
   celsiusDifference,
   type Dimension,
   fahrenheitDifference,
-  formatFraction,
-  inch,
   kelvinDifference,
   litre,
   type Quantity,
@@ -21,6 +19,7 @@ import {
   type Unit,
 } from '../../quantities/index.js';
 import { ambiguousSpellings } from '../../quantities/internal.js';
+import { asMixed, type Bare, lengthLacksUnit, numberLacksUnit } from './lacks-unit.js';
 import { WrongStatement } from './wrong-statement.js';
 
 /** Their names at the prompt, where nobody types a word with a line before it. */
@@ -42,6 +41,14 @@ const differenceOf = (scale: Unit<Dimension>): Unit<'temperatureDifference'> =>
   DIFFERENCE[scale.symbol] ?? kelvinDifference;
 
 type Operator = (a: unknown, b: unknown) => unknown;
+/** A sum or a difference, and both of its values as they were typed. */
+type Adding = (a: unknown, b: unknown, left: string, right: string) => unknown;
+
+interface Written {
+  readonly left: string;
+  readonly right: string;
+  readonly sign: '+' | '-';
+}
 
 /**
  * What the prompt puts where mathjs would be a bit off or wrong: a number with its unit, a conversion, and sums of
@@ -50,7 +57,7 @@ type Operator = (a: unknown, b: unknown) => unknown;
 export function readingFunctions(
   math: MathJsInstance,
   exact: Exact,
-): Readonly<Record<string, Operator>> {
+): Readonly<Record<string, Operator | Adding>> {
   const multiply = math.multiply as Operator;
   const divide = math.divide as Operator;
   const [add, subtract] = [math.add as Operator, math.subtract as Operator];
@@ -108,29 +115,22 @@ export function readingFunctions(
     return exact.unitOf(sum as Quantity<'temperature'>, scale);
   };
 
-  /** A plain number beside a size: which it is, and what to write. */
-  const lacksUnit = (
-    bare: number,
-    size: MathUnit,
-    written: (both: readonly [bare: string, size: string]) => string,
-  ) => {
+  /** Refuses a plain number beside a size. */
+  const lacksUnit = (bare: Bare, size: MathUnit, orMixed: string) => {
+    const [unit] = exact.named(size);
+    if (unit?.dimension === 'length') return lengthLacksUnit(bare, unit, orMixed);
     const scale = scaleOf(size);
-    const text = exact.text(size);
-    const unit = scale ? nameOfUnit(differenceOf(scale)) : text.replace(/^\S+ /, '');
-    const asOne = written([`${bare} ${unit}`, text]);
-    const isInch = exact.named(size)[0]?.symbol === 'in' && written(['', '']).includes('+');
-    const mixed = isInch ? formatFraction(inch(bare + size.toNumber('inch'))) : '';
-    const orMixed = /^\d+-\d+\/\d+ in$/.test(mixed) ? `, or ${mixed}` : '';
-    return new WrongStatement(
-      `${bare} has no unit, and only sizes of one kind add: write ${asOne}${orMixed}`,
-    );
+    const name = scale ? nameOfUnit(differenceOf(scale)) : exact.text(size).replace(/^\S+ /, '');
+    return numberLacksUnit(bare, [name]);
   };
 
-  const refuseKinds = (a: unknown, b: unknown, sign: '+' | '-') => {
-    if (typeof a === 'number' && isMathUnit(b))
-      throw lacksUnit(a, b, ([x, y]) => `${x} ${sign} ${y}`);
+  const refuseKinds = (a: unknown, b: unknown, { left, right, sign }: Written) => {
+    if (typeof a === 'number' && isMathUnit(b)) {
+      const orMixed = sign === '+' ? asMixed(a, b, exact) : '';
+      throw lacksUnit({ value: a, written: left }, b, orMixed);
+    }
     if (typeof b === 'number' && isMathUnit(a))
-      throw lacksUnit(b, a, ([x, y]) => `${y} ${sign} ${x}`);
+      throw lacksUnit({ value: b, written: right }, a, '');
     if (!isMathUnit(a) || !isMathUnit(b) || a.equalBase(b)) return;
     const [one, other] = [exact.dimensionOf(a), exact.dimensionOf(b)];
     if (!one || !other) return;
@@ -151,9 +151,9 @@ export function readingFunctions(
     };
   };
 
-  const minus: Operator = (a, b) => {
+  const minus: Adding = (a, b, left, right) => {
     const [scale, other] = [scaleOf(a), scaleOf(b)];
-    refuseKinds(a, b, '-');
+    refuseKinds(a, b, { left, right, sign: '-' });
     const [whole, less] = [measured(a), measured(b)];
     if (whole && less) return whole.made(whole.size - less.size);
     if (!scale) return subtract(a, b);
@@ -162,14 +162,14 @@ export function readingFunctions(
     return by === undefined ? subtract(a, b) : warmer(a, -by, scale);
   };
 
-  const plus: Operator = (a, b) => {
+  const plus: Adding = (a, b, left, right) => {
     const [scale, other] = [scaleOf(a), scaleOf(b)];
     if (scale && other) throw twoTemperatures(exact.text(b as never));
     const by = apart(scale ? b : a);
     if ((scale || other) && by !== undefined) {
       return warmer(scale ? a : b, by, (scale ?? other) as Unit<Dimension>);
     }
-    refuseKinds(a, b, '+');
+    refuseKinds(a, b, { left, right, sign: '+' });
     const [whole, more] = [measured(a), measured(b)];
     if (whole && more) return whole.made(whole.size + more.size);
     return add(a, b);

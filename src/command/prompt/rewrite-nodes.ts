@@ -8,18 +8,23 @@ import type {
   SymbolNode,
 } from 'mathjs';
 import { OFF } from './load-math.js';
+import { partAsTyped } from './part-as-typed.js';
 import { READING } from './reading-functions.js';
 import { WrongStatement } from './wrong-statement.js';
 
+/** What a statement is read with. */
+interface Reading {
+  readonly math: MathJsInstance;
+  readonly isVariable: (name: string) => boolean;
+  /** The statement as it was typed, for what is said of a part of it. */
+  readonly typed: string;
+}
+
 /** Puts our reading of numbers with units, conversions and sums where mathjs has its own. */
-export function rewriteNodes(
-  math: MathJsInstance,
-  node: MathNode,
-  isVariable: (name: string) => boolean,
-): MathNode {
+export function rewriteNodes(node: MathNode, { math, isVariable, typed }: Reading): MathNode {
   const call = (name: string, args: MathNode[]) => new math.FunctionNode(name, args);
   const text = (value: string) => new math.ConstantNode(value as never);
-  const change = (at: MathNode, path: string): MathNode => {
+  const change = (at: MathNode, path: string, before: MathNode): MathNode => {
     const { name = '' } = at as { readonly name?: string };
     if (OFF.includes(name) && !isVariable(name)) {
       const instead = name === 'help' ? '; .about oilClearance tells what a function takes' : '';
@@ -31,6 +36,12 @@ export function rewriteNodes(
     if (!isOperator(at) || at.args.length !== 2) return at;
     const [left, right] = at.args as unknown as [MathNode, MathNode];
     const unit = unitNameOf(math, right, isVariable);
+    const adding = (name: string) => {
+      const both = (before as OperatorNode).args.map((each) =>
+        text(partAsTyped(each.toString(), typed)),
+      );
+      return call(name, [left, right, ...both]);
+    };
     switch (at.fn as string) {
       case 'multiply':
         return unit === undefined
@@ -41,9 +52,9 @@ export function rewriteNodes(
       case 'to':
         return unit === undefined ? at : call(READING.to, [left, text(unit)]);
       case 'subtract':
-        return call(READING.minus, [left, right]);
+        return adding(READING.minus);
       case 'add':
-        return call(READING.plus, [left, right]);
+        return adding(READING.plus);
       case 'mod':
         // `5 % + 1` is the remainder of 5 by +1, and nobody means that.
         if (!isOperator(right) || !(right.fn as string).startsWith('unary')) return at;
@@ -59,6 +70,7 @@ export function rewriteNodes(
     change(
       at.map((child, childPath) => visit(child, childPath)),
       path,
+      at,
     );
   return visit(node, '');
 }

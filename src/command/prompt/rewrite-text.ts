@@ -1,4 +1,13 @@
-import { BARE_MIXED, BROKEN_MIXED, MIXED, readableName, SPELLED, WANTED } from './spelled-units.js';
+import { fractionLacksUnit } from './lacks-unit.js';
+import {
+  BARE_MIXED,
+  BROKEN_MIXED,
+  MIXED,
+  readableName,
+  SPACED_MIXED,
+  SPELLED,
+  WANTED,
+} from './spelled-units.js';
 import { WrongStatement } from './wrong-statement.js';
 
 /** Text that mathjs can read, and what was understood that a reader might have meant otherwise. */
@@ -66,6 +75,8 @@ export function rewriteText(typed: string): Rewritten {
       continue;
     }
     if (mixed) throw new WrongStatement(noFraction(mixed, typed.slice(at)));
+    const spaced = take(SPACED_MIXED);
+    if (spaced) throw fractionLacksUnit(spaced[0]);
     const bare = take(BARE_MIXED);
     if (bare) {
       const [written, from, less, by] = bare;

@@ -26,7 +26,11 @@ export interface Done {
 function refuseNoField(math: MathJsInstance, node: MathNode, scope: Map<string, unknown>): void {
   if (node.type !== 'AccessorNode') return;
   const { name, object } = node as AccessorNode;
-  const owner: unknown = rewriteNodes(math, object, (each) => scope.has(each))
+  const owner: unknown = rewriteNodes(object, {
+    math,
+    isVariable: (each) => scope.has(each),
+    typed: '',
+  })
     .compile()
     .evaluate(scope);
   const fields = owner instanceof Map ? [...owner.keys()] : Object.keys(owner ?? {});
@@ -88,7 +92,7 @@ export class Session {
         : [{ node, visible: true }];
     const nodes = blocks
       .filter((block) => !isNothing(block.node))
-      .map((block) => ({ node: block.node, silent: !block.visible }));
+      .map((block) => ({ node: block.node, silent: !block.visible, typed }));
     const fresh = notes.filter(
       (note) => !this.#noted.has('mixed') && this.#noted.add('mixed') && note,
     );
@@ -96,12 +100,14 @@ export class Session {
   }
 
   /** Works out one statement. */
-  run({ node, silent }: Statement): Done {
+  run({ node, silent, typed }: Statement): Done {
     const { math } = this.loaded;
     const isVariable = (name: string) => this.scope.has(name);
     try {
       refuseTaken(node, this.loaded);
-      const value: unknown = rewriteNodes(math, node, isVariable).compile().evaluate(this.scope);
+      const value: unknown = rewriteNodes(node, { math, isVariable, typed })
+        .compile()
+        .evaluate(this.scope);
       refuseNoNumber(value);
       if (value === undefined) refuseNoField(math, node, this.scope);
       const name = nameIn(node);
@@ -154,6 +160,8 @@ export class Session {
 export interface Statement {
   readonly node: MathNode;
   readonly silent: boolean;
+  /** The text that it stands in, as it was typed. */
+  readonly typed: string;
 }
 
 /** Thrown where a bracket is open at the end, or an operator has nothing behind it. */

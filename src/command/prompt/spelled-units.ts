@@ -66,5 +66,12 @@ export const BARE_MIXED = /(?<![\w.])(\d+)-(\d+)\/(2|4|8|16|32|64)(?![\w./])/y;
 export const BROKEN_MIXED =
   /(?<![\w.])(\d+)\s*(in|inch|inches|["″”])\s*(\d+)\/(2|4|8|16|32|64)(?![\w./])/y;
 
+/** A mixed number with a space in it and no unit behind it, which mathjs cannot read: `2 1/8`. */
+export const SPACED_MIXED = /(?<![\w.])\d+ +\d+\/(2|4|8|16|32|64)(?![\w./])/y;
+
+/** Whether a number is a fraction of a rule, or a mixed number with one: `1/16`, `2-1/8`. */
+export const isRuleFraction = (written: string): boolean =>
+  /^(?:\d+-)?\d+\/(2|4|8|16|32|64)$/.test(written);
+
 /** The name that mathjs reads for a spelling. */
 export const readableName = (spelling: string): string => UNITS.get(spelling) ?? spelling;

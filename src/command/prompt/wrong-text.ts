@@ -4,14 +4,8 @@ export function whyUnreadable(typed: string, read: string, char: number | undefi
   if (command !== undefined) {
     return `.${command} is a command of the prompt, which crankwright repl begins`;
   }
-  const [, long] = /(?<![\w.])(\d{1,3}(?:,\d{3})+\.\d+)(?![\w.])/.exec(typed) ?? [];
-  if (long !== undefined) {
-    return `${long} cannot be read; a number has no comma: write ${long.replaceAll(',', '')}`;
-  }
-  const [, whole, part] = /(?<![\w.])(\d+),(\d+)(?![\w.])/.exec(typed) ?? [];
-  if (part !== undefined) {
-    return `${whole},${part} cannot be read; if it is one number, write a point: ${whole}.${part}`;
-  }
+  const comma = commaSlip(typed);
+  if (comma !== undefined) return comma;
   const [, name, field] = /(\w+)\(\s*(\w+)\s*:/.exec(typed) ?? [];
   if (field !== undefined) return `put the sizes in braces: ${name}({${field}: …})`;
   const rest = read.slice(Math.max((char ?? 1) - 1, 0)).split('\n')[0] ?? '';
@@ -20,6 +14,18 @@ export function whyUnreadable(typed: string, read: string, char: number | undefi
   }
   const short = rest.length > 20 ? `${rest.slice(0, 20)}…` : rest;
   return short.trim() === '' ? 'this cannot be read' : `this cannot be read from "${short}" on`;
+}
+
+/** What to write for a number with a comma in it. */
+export function commaSlip(text: string): string | undefined {
+  const [, long] = /(?<![\w.])(\d{1,3}(?:,\d{3})+\.\d+)(?![\w.])/.exec(text) ?? [];
+  if (long !== undefined) {
+    return `${long} cannot be read; a number has no comma: write ${long.replaceAll(',', '')}`;
+  }
+  const [, whole, part] = /(?<![\w.])(\d+),(\d+)(?![\w.])/.exec(text) ?? [];
+  return part === undefined
+    ? undefined
+    : `${whole},${part} cannot be read; if it is one number, write a point: ${whole}.${part}`;
 }
 
 /** A conversion that names no unit; it is not waited for. */
