@@ -34,7 +34,7 @@ describe('the README', () => {
   it('tells a teacher how to print a sheet in mm and how to check an answer', () => {
     const row = /^\| practise, or teach a class .*$/m.exec(readme)?.[0] ?? '';
     const options = [...row.matchAll(/--[a-z]+/g)].map(([option]) => option);
-    expect(options).toEqual(['--seed', '--answers', '--units', '--check']);
+    expect(options).toEqual(['--seed', '--answers', '--units', '--check', '--check']);
     for (const option of options) expect(HELP).toContain(`\n  ${option} `);
   });
 
