@@ -1,7 +1,7 @@
 import { parseArgs } from 'node:util';
-import { nearest } from '../quantities/internal.js';
 import { didYouMean } from '../reading/index.js';
 import { APART, OPTIONS, type OptionName, REPEATED, TAKES } from './options.js';
+import { closeName } from './prompt/close-name.js';
 import { WrongCommand } from './wrong-command.js';
 
 /** The name of a command. */
@@ -78,17 +78,19 @@ function knownOption(name: string, typed: string, command: CommandName): OptionN
   if (option) return option;
   const elsewhere = Object.hasOwn(OPTIONS, name);
   if (elsewhere) throw new WrongCommand(`${typed} is not an option of ${command}`);
-  const near = didYouMean(
+  const near = closeName(
     typed,
     takes.map((each) => `--${each}`),
   );
-  throw new WrongCommand(`${typed} is not an option${near ? `; ${near}` : ofAnother(typed)}`);
+  const hint = near ? `; did you mean "${near}"?` : ofAnother(typed);
+  const said = hint || `; ${command} takes ${takes.map((each) => `--${each}`).join(', ')}`;
+  throw new WrongCommand(`${typed} is not an option${said}`);
 }
 
 /** An option of other commands that was probably meant. */
 function ofAnother(typed: string): string {
   const names = Object.keys(OPTIONS) as OptionName[];
-  const name = nearest(
+  const name = closeName(
     typed,
     names.map((each) => `--${each}`),
   );

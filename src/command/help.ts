@@ -80,7 +80,8 @@ Options of worksheet
 Options of new
   --name NAME               name of the engine
   --units inch|metric       units of the file; by default those of the sizes
-  --cylinders N, --mains N  how many; 0 mains for rolling bearings
+  --cylinders N, --mains N  how many, a rod to each cylinder;
+                            0 mains for rolling bearings
   --rod-journal SIZES       the maker's sizes of a standard one, as
                             "1.6245 in to 1.6250 in"; a shed needs them
   --main-journal SIZES      the same of a main journal

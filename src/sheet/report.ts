@@ -174,7 +174,7 @@ function cylinderSection(cylinder: CylinderReport, fate: Fate, wording: Wording)
     ...(readAgain
       ? undecidedFor([cylinder], wording)
       : findings.flatMap((finding) => wrap(sayFinding(finding, wording), 2))),
-    ...(readAgain || fate === 'stays' ? [] : [OF_BORED[fate]]),
+    ...(readAgain || fate === 'stays' || (!piston && rings.length === 0) ? [] : [OF_BORED[fate]]),
     ...(piston && !readAgain
       ? wrap(`piston: clearance ${over(piston.clearance)}${mustBeBored ? '' : `; ${verdict()}`}`, 2)
       : []),

@@ -52,6 +52,7 @@ describe('crankwright calc', () => {
 
   it.each([
     ['8.5:1', '8.5'],
+
     ['{ratio: 9:2}.ratio', '4.5'],
     ['1:3', '[1, 2, 3]'],
     ['[5, 6, 7][2:3]', '[6, 7]'],
@@ -84,6 +85,10 @@ describe('crankwright calc', () => {
     expect(await calc('.about oilClearanc')).toEqual({
       ...{ code: 2, out: '', err: 'oilClearanc: did you mean oilClearance?' },
     });
+  });
+
+  it('takes a line that was copied with the sign of the prompt', async () => {
+    expect((await calc('> 1 in + 1 thou')).out).toBe('1.001 in');
   });
 
   it('reads a mixed number as one, and says so once', async () => {

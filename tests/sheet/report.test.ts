@@ -99,6 +99,9 @@ describe('report of a bore that is to be machined', () => {
     expect(worn).toContain(
       'top ring: gap 0.0112 to 0.0303 in over the travel, widest at station 0.5000 in\n',
     );
+    expect(worn).toContain('In the worn bore now:');
+    const bare = reported({ 'cylinders[1].piston': undefined, 'cylinders[1].rings': undefined });
+    expect(bare).not.toContain('In the worn bore now:');
   });
 });
 

@@ -23,7 +23,8 @@ export function runText(session: Session, text: string): Ran {
     const first = at;
     let statement = '';
     for (;;) {
-      const line = lines[at++] ?? '';
+      const typed = lines[at++] ?? '';
+      const line = statement === '' ? typed.replace(OWN_SIGN, '') : typed;
       const goesOn = /\\\s*$/.test(line);
       statement += goesOn ? line.replace(/\\\s*$/, ' ') : line;
       try {
@@ -50,5 +51,8 @@ export function runText(session: Session, text: string): Ran {
   }
   return { done, notes };
 }
+
+/** The sign of the prompt, where a line was copied with it. */
+const OWN_SIGN = /^\s*>(?=\s)/;
 
 const isBlank = (text: string): boolean => /^\s*(?:#[^\n]*)?\s*$/.test(text);
