@@ -71,6 +71,13 @@ export function exampleOfShape(shape: ValueShape, word?: string): string {
   return `{${fields.join(', ')}}`;
 }
 
+/** How a function is called, with all that it needs: `oilClearance({housingBore: … inch, …})`; undefined of no function of ours. */
+export function callOf(name: string): string | undefined {
+  if (!Object.hasOwn(signatures, name)) return undefined;
+  const needed = (signatures[name]?.takes ?? []).filter((each) => !each.optional);
+  return `${name}(${needed.map(({ shape }) => exampleOfShape(shape)).join(', ')})`;
+}
+
 /** A call that makes what several sizes belong to of one word: `meanExpansion("steel")`. */
 export interface Maker {
   readonly call: string;

@@ -42,6 +42,7 @@ describe('crankwright repl', () => {
   it('tells what a function takes', async () => {
     const out = await prompt('.about oilClearance', '.about inch', '.about oilClearence');
     expect(out).toContain('journal      a length in inch');
+    expect(out).toMatch(/ type oilClearance\(\{.*journal: … inch.*\}\)/);
     expect(out).toContain('a unit of length, printed as in');
     expect(out).toContain('did you mean oilClearance?');
   });

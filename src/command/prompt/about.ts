@@ -1,4 +1,5 @@
 import {
+  callOf,
   choicesOf,
   constants,
   fieldsOf,
@@ -26,6 +27,7 @@ export function about(name: string, units: UnitSystem, what?: string): string {
         `  ${each.name}: ${sayShape(each.shape, units)}${each.optional ? ', may be left out' : ''}`,
         ...fieldLines(each.shape, units, '    '),
       ]),
+      `  type ${callOf(name)}`,
       `  gives ${sayShape(gives, units)}`,
       ...fieldLines(gives, units, '    '),
     ].join('\n');

@@ -7,6 +7,7 @@ import type {
   RangeNode,
   SymbolNode,
 } from 'mathjs';
+import { callOf } from '../../mathjs/internal.js';
 import { OFF } from './load-math.js';
 import { partAsTyped } from './part-as-typed.js';
 import { READING } from './reading-functions.js';
@@ -44,6 +45,7 @@ export function rewriteNodes(node: MathNode, { math, isVariable, typed }: Readin
     };
     switch (at.fn as string) {
       case 'multiply':
+        if (isSymbol(left) && !isVariable(left.name)) refuseBareCall(left.name);
         return unit === undefined
           ? call(READING.times, [left, right])
           : call(READING.of, [left, text(unit)]);
@@ -73,6 +75,12 @@ export function rewriteNodes(node: MathNode, { math, isVariable, typed }: Readin
       at,
     );
   return visit(node, '');
+}
+
+/** Refuses `judge 3.2 thou`, which mathjs takes for a product. */
+function refuseBareCall(name: string): void {
+  const call = callOf(name);
+  if (call !== undefined) throw new WrongStatement(`${name} takes its sizes in brackets: ${call}`);
 }
 
 /** `8.5:1`, which mathjs takes for the numbers from 8.5 up to 1: none. */

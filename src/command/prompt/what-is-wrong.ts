@@ -14,6 +14,7 @@ import { beginningSo, closeName } from './close-name.js';
 import { conversionSlip } from './conversion-slip.js';
 import { sayPath } from './say-path.js';
 import { NOT_FINITE, WrongStatement } from './wrong-statement.js';
+import { callSpelled } from './wrong-text.js';
 
 /** The statement that is wrong, and where it stands. */
 interface WhereWrong {
@@ -46,6 +47,8 @@ export function whatIsWrong(error: unknown, { names, units, typed }: WhereWrong)
     }
     const instead = Object.hasOwn(INSTEAD, unknown) ? INSTEAD[unknown] : undefined;
     if (instead !== undefined) return `${unknown}: ${instead}`;
+    const spelled = callSpelled(typed);
+    if (spelled !== undefined) return spelled;
     const near = unknown.length > 2 ? guess(unknown, names, typed) : undefined;
     const known = what === 'function' ? 'function' : 'name';
     if (near) return `${unknown}: did you mean ${near}?`;
