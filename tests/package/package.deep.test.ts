@@ -182,7 +182,7 @@ describe('the packed tarball', () => {
     const file = `${packed.packageDir}/dist/crankwright.js`;
     expect(run('node', [file, 'calc', '2-1/8 in to mm'], packed.project)).toBe('53.975 mm\n');
     expect(run('node', [file, 'calc', '2 in * 3 + 1 mm'], packed.project)).toBe('6.0394 in\n');
-    expect(() => run('node', [file, 'calc', '2 in + 3'], packed.project)).toThrow('one kind');
+    expect(() => run('node', [file, 'calc', '2 in + 3 s'], packed.project)).toThrow('one kind');
   });
 
   it('brings the command, which ends with its exit code', () => {
