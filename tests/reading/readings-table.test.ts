@@ -237,10 +237,18 @@ describe('a table of readings', () => {
         ['1.6249 in', null],
       ],
     };
-    const sheet = spoilt({ 'rods[0].journal.readings': table });
-    expect(() => readSheet(sheet)).toThrow(
-      /rods\[0\]\.journal\.readings \(rod 1\): a second angle/,
+    const listed = table.stations.flatMap((station, i) =>
+      table.angles.flatMap((angle, j) => {
+        const diameter = table.diameters[i]?.[j];
+        return diameter ? [{ station, angle, diameter }] : [];
+      }),
     );
+    for (const readings of [table, listed]) {
+      const { notFilledIn } = readSheet(spoilt({ 'rods[0].journal.readings': readings }));
+      expect(notFilledIn?.rods).toEqual([
+        { name: 'rod 1', lacks: 'a second angle at station 1.2500 in' },
+      ]);
+    }
   });
 
   it('does not take rows of a CSV beside it', () => {
