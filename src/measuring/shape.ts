@@ -8,7 +8,7 @@ import { atPlaces, type Repeats } from './repeats.js';
 export interface StationShape {
   /** Where along the part [m]. */
   readonly station: Length;
-  /** Mean of the diameters there: of the angles that all stations share, where they share two or more [m]. */
+  /** Mean of the diameters there [m]. */
   readonly mean: Length;
   /** Largest minus smallest diameter there, as two points see it [m]. */
   readonly outOfRound: Length;
@@ -68,8 +68,7 @@ export function shapeOf(readings: readonly DiameterReading[], options: ShapeOpti
   const shared = new Set(everywhere.length < 2 ? placed : everywhere.flatMap(({ group }) => group));
   const along = stations.map(({ at, group }) => ({
     station: at as Length,
-    // Where an angle is lacking, the mean of the others is that of another oval.
-    mean: meanOf(group.filter((reading) => shared.has(reading))),
+    mean: meanOf(group),
     outOfRound: rangeOf(group),
   }));
   const [whole, lone] = [lines.filter(isWhole), lines.filter((line) => !isWhole(line))];
@@ -80,8 +79,9 @@ export function shapeOf(readings: readonly DiameterReading[], options: ShapeOpti
     largest: largestOf(diameters),
     outOfRound: largestOf(along.map((station) => station.outOfRound)),
     taper: largestOf(around.map((line) => line.taper)),
+    // Where an angle is lacking, the mean of the others is that of another oval.
     form: formOf(
-      along.map((station) => station.mean),
+      stations.map(({ group }) => meanOf(group.filter((reading) => shared.has(reading)))),
       resolution,
     ),
     stations: along,
