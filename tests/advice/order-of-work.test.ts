@@ -114,6 +114,29 @@ describe('what decides comes before what hangs on it', () => {
     expect(all.indexOf('wrong shells')).toBeLessThan(all.indexOf('set the end play'));
   });
 
+  it('a step that a journal in wrong shells sets waits for its readings to be taken again', () => {
+    // Rod 1 is standard and 1.2 thou out of round; rod 2 reads 20 under in standard shells, so both go to that size.
+    const rods = (second: string) =>
+      Object.fromEntries(
+        [0, 1, 2, 3].flatMap((i) => [
+          [`rods[0].journal.readings[${i}].diameter`, i % 2 === 0 ? '1.6246 in' : '1.6234 in'],
+          [`rods[1].journal.readings[${i}].diameter`, second],
+        ]),
+      );
+    // Of 20 under the shelf has one pair, and of 30 under none now.
+    const none = { 'shells[2].pairs': 0 };
+    const ordered = (changes: Readonly<Record<string, Json | undefined>>) =>
+      advice(changes).filter((text) => /get .* for the rod journals|grind .*rod/.test(text));
+    const waits = /^not before rod 2 has been read again, as the step hangs on it: /;
+    const marked = ordered({ ...rods('1.6047 in'), ...none }).filter((text) => waits.test(text));
+    expect(marked.map((text) => text.replace(waits, '').slice(0, 5))).toEqual(['get 1', 'grind']);
+    // In shells of its own size nothing is to be read again.
+    const own = { ...rods('1.6047 in'), 'rods[1].fittedShells': 'rod 20 under, used' };
+    const sure = ordered({ ...own, 'rods[0].fittedShells': undefined });
+    expect(sure.length).toBeGreaterThan(0);
+    expect(sure.filter((text) => waits.test(text))).toEqual([]);
+  });
+
   it('whether journals are ground at all comes before the shells for the ground size', () => {
     // Out of round by 1.1 thou, by the rule of thumb alone.
     const doubted = { 'crankshaft.mainJournals.shape': undefined };

@@ -11,6 +11,25 @@ describe('rootOfFalling', () => {
     expect(rootOfFalling(Math.cos, 0, 3)).toBeCloseTo(Math.PI / 2, 13);
   });
 
+  it.each<[string, (x: number) => number, number, number, number]>([
+    ['the natural base', (x) => 1 - Math.log(x), 0.1, 10, Math.E],
+    ['the cube root of two', (x) => 2 - x ** 3, 0, 5, Math.cbrt(2)],
+    ['where 1 / x is 50', (x) => 1 / x - 50, 0.001, 0.998, 0.02],
+  ])('finds %s in a third of the steps that halving takes', (_, f, from, to, root) => {
+    let asked = 0;
+    const found = rootOfFalling(
+      (x) => {
+        asked += 1;
+        return f(x);
+      },
+      from,
+      to,
+    );
+    expect(found).toBeCloseTo(root, 12);
+    // To halve a bracket to 1e-14 of itself takes 47 steps: 2 to the 47th is 1.4e14.
+    expect(asked).toBeLessThanOrEqual(47 / 3);
+  });
+
   it('gives the last place above a jump', () => {
     const root = rootOfFalling((x) => (x < 0.3 ? 1 : -5), 0, 1);
     expect(root).toBeLessThan(0.3);
