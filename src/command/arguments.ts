@@ -78,22 +78,23 @@ function knownOption(name: string, typed: string, command: CommandName): OptionN
   if (option) return option;
   const elsewhere = Object.hasOwn(OPTIONS, name);
   if (elsewhere) throw new WrongCommand(`${typed} is not an option of ${command}`);
-  const near = closeName(
-    typed,
-    takes.map((each) => `--${each}`),
-  );
+  const near = closeOption(typed, takes);
   const hint = near ? `; did you mean "${near}"?` : ofAnother(typed);
-  const said = hint || `; ${command} takes ${takes.map((each) => `--${each}`).join(', ')}`;
+  const said = hint || `; ${command} takes ${dashed(takes).join(', ')}`;
   throw new WrongCommand(`${typed} is not an option${said}`);
 }
+
+const dashed = (names: readonly OptionName[]): readonly string[] =>
+  names.map((each) => `--${each}`);
+
+/** The option that was most likely meant. */
+const closeOption = (typed: string, names: readonly OptionName[]): string | undefined =>
+  closeName(typed, dashed(names));
 
 /** An option of other commands that was probably meant. */
 function ofAnother(typed: string): string {
   const names = Object.keys(OPTIONS) as OptionName[];
-  const name = closeName(
-    typed,
-    names.map((each) => `--${each}`),
-  );
+  const name = closeOption(typed, names);
   const commands = (Object.keys(TAKES) as CommandName[]).filter((each) =>
     (TAKES[each] as readonly string[]).includes(name?.slice(2) ?? ''),
   );

@@ -131,7 +131,8 @@ function uncovered(stations: readonly Group[], lines: readonly Group[]): StillTo
   if (station) return { kind: 'second angle', station: station.at as Length };
   // A third angle may stand alone, if it is not another's with the mark a little off.
   const isEnough = lines.filter(isWhole).length >= 2;
-  const line = lines.find((each) => !isWhole(each) && !(isEnough && !nearestOf(lines, each.at)));
+  const mayBeAnother = ({ at }: Group) => nearestOf(lines, at) !== undefined;
+  const line = lines.find((each) => !isWhole(each) && (!isEnough || mayBeAnother(each)));
   return line && { kind: 'second station', angle: line.at as Angle };
 }
 

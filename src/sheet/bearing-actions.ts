@@ -143,8 +143,11 @@ function buyActions(group: BearingGroupReport): Action[] {
 function hangsOn({ plan, bearings }: BearingGroupReport) {
   if (plan.outcome !== 'grind') return undefined;
   const ground = bearings.filter(
-    ({ fitted, undersize = NaN as Length }) =>
-      fitted && sameStep(undersize, plan.undersize) && mismatchOf(fitted.explanation) > 0,
+    ({ fitted, undersize }) =>
+      fitted !== undefined &&
+      undersize !== undefined &&
+      sameStep(undersize, plan.undersize) &&
+      mismatchOf(fitted.explanation) > 0,
   );
   return ground.length > 0 && { hangsOn: ground.map(({ name }) => name) };
 }

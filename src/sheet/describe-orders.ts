@@ -27,10 +27,11 @@ export function describeGrind(
 }
 
 /** That a step hangs on a journal that is to be read again, before what is done by it. */
-const readFirst = (hangsOn: readonly string[] = []): string =>
-  hangsOn.length === 0
-    ? ''
-    : `not before ${hangsOn.join(' and ')} ${hangsOn.length === 1 ? 'has' : 'have'} been read again, as the step hangs on ${hangsOn.length === 1 ? 'it' : 'them'}: `;
+function readFirst(hangsOn: readonly string[] = []): string {
+  if (hangsOn.length === 0) return '';
+  const [have, them] = hangsOn.length === 1 ? ['has', 'it'] : ['have', 'them'];
+  return `not before ${hangsOn.join(' and ')} ${have} been read again, as the step hangs on ${them}: `;
+}
 
 /** An order that is not to be given before it is known whether parts may stay as they are; as it is where none is in doubt. */
 function inDoubt(

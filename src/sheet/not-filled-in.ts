@@ -21,7 +21,7 @@ export interface FilledIn {
 
 /**
  * Leaves out rods, mains and cylinders that stand in a sheet as `newSheet` wrote them, as nothing was read on them yet, and
- * those that were read at one station or one angle only, as they have no shape. Neither stops the others.
+ * those that were read at too few places, as they have no shape. Neither stops the others.
  */
 export function onlyFilledIn(file: Given): FilledIn {
   const units = file['units'] === 'metric' ? 'metric' : 'inch';
@@ -69,16 +69,15 @@ function missingOf(
 /** A place, and its journal or bore, without the fields that hold null: `newSheet` writes them so, to be filled in. */
 function withoutNulls(place: unknown): unknown {
   if (!isObject(place)) return place;
-  const filled = Object.entries(place).filter(([, value]) => value !== null);
-  return Object.fromEntries(
-    filled.map(([key, value]) => {
-      if (!READ.includes(key) || !isObject(value)) return [key, value];
-      return [key, Object.fromEntries(Object.entries(value).filter(([, each]) => each !== null))];
-    }),
-  );
+  const read = Object.entries(place).map(([key, value]) => {
+    const isRead = (key === 'journal' || key === 'bore') && isObject(value);
+    return [key, isRead ? filledIn(Object.entries(value)) : value] as const;
+  });
+  return filledIn(read);
 }
 
-const READ: readonly string[] = ['journal', 'bore'];
+const filledIn = (fields: readonly (readonly [string, unknown])[]): Given =>
+  Object.fromEntries(fields.filter(([, value]) => value !== null));
 
 function isNotFilledIn(place: Given): boolean {
   const fields = Object.entries(place).filter(([key]) => key !== 'name');

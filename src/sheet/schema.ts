@@ -59,19 +59,21 @@ import type { LeakAlone, OilSheet } from './oil-sheet.js';
 import type { Sheet } from './sheet.js';
 import { valveLimits, valves } from './valve-schema.js';
 
+const aroundJournal = {
+  housingBore: housingBore.exactOptional(),
+  fittedShells: name.exactOptional(),
+};
 const bearing = fields({
   name,
   journal: fields(journalFields).superRefine(asJournal),
-  housingBore: housingBore.exactOptional(),
-  fittedShells: name.exactOptional(),
+  ...aroundJournal,
 });
 
 /** A rod or main that may not have been read enough to judge it. */
 export const bearingSoFar = fields({
   name,
   journal: fields(journalFieldsSoFar).superRefine(asReadSoFar).exactOptional(),
-  housingBore: housingBore.exactOptional(),
-  fittedShells: name.exactOptional(),
+  ...aroundJournal,
 });
 
 const point = fields({
